@@ -1,0 +1,11 @@
+import type { Visit } from '../visit/visit.ts';
+import type { MassMoment } from './mass-moment.ts';
+
+/** Empty mass and moment in the papers before the visit; the moment is taken as printed where it is, else from the arm. */
+export function baselineEmpty(visit: Visit): MassMoment | undefined {
+  const { baseline } = visit;
+  if (!baseline) return undefined;
+  const { emptyMassKg: massKg, emptyMomentKgMm, emptyArmMm } = baseline;
+  if (emptyMomentKgMm === undefined && emptyArmMm === undefined) return undefined;
+  return { massKg, momentKgMm: emptyMomentKgMm ?? massKg * (emptyArmMm ?? 0) };
+}

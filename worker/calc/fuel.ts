@@ -1,0 +1,41 @@
+import type { Aircraft, FuelStation } from '../visit/visit.ts';
+import { interpolate } from './interpolate.ts';
+import { type MassMoment, minus } from './mass-moment.ts';
+
+/** The tanks of an aircraft. */
+export function tanksOf(aircraft: Aircraft): FuelStation[] {
+  return aircraft.stations.filter((station): station is FuelStation => station.kind === 'fuel');
+}
+
+/** Arm in mm of the whole content of a tank; from its table where it has one. */
+export function fuelArmMm(tank: FuelStation, contentL: number): number {
+  const table = tank.armByVolume?.map(({ volumeL, armMm }) => ({ x: volumeL, y: armMm }));
+  return table ? interpolate(table, contentL) : (tank.armMm ?? 0);
+}
+
+/** Mass and moment of the whole content of a tank. */
+export function fuelContent(tank: FuelStation, contentL: number): MassMoment {
+  const massKg = contentL * tank.densityKgPerL;
+  return { massKg, momentKgMm: massKg * fuelArmMm(tank, contentL) };
+}
+
+/** Mass and moment of the fuel above the unusable, which belongs to the empty mass; negative below it. */
+export function usableFuel(tank: FuelStation, contentL: number): MassMoment {
+  return minus(fuelContent(tank, contentL), fuelContent(tank, tank.unusableL));
+}
+
+/** Straight lines by which the parabolas of all tanks with a table are followed, taken together, and the most for one. */
+const CHORDS = { together: 144, each: 32 } as const;
+
+/**
+ * Contents in l, rising from unusable to full, between which the moment of a tank is taken as straight.
+ *
+ * A tank with one arm needs no more than its ends. With a table the arm is linear between its lines, so the moment is a
+ * parabola there; a chord over 1/32 of a tank stays within a few hundredths of a millimetre of the aircraft's centre of gravity.
+ */
+export function fuelSteps(tank: FuelStation, tabledTanks: number): number[] {
+  const { unusableL, capacityL, armByVolume } = tank;
+  const span = Math.max(capacityL - unusableL, 0);
+  const chords = armByVolume ? Math.min(CHORDS.each, Math.max(1, Math.floor(CHORDS.together ** (1 / tabledTanks)))) : 1;
+  return Array.from({ length: chords + 1 }, (_, step) => unusableL + (span * step) / chords);
+}

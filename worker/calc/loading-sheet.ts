@@ -1,0 +1,101 @@
+import { factorOf } from '../units/quantity.ts';
+import type { Visit } from '../visit/visit.ts';
+import { tanksOf, usableFuel } from './fuel.ts';
+import type { Loading } from './loading/boundary.ts';
+import { burnPath } from './loading/burn-path.ts';
+import { type CrewFuelTable, crewFuelTable } from './loading/crew-fuel-table.ts';
+import { type Envelope, envelopeOf } from './loading/envelope.ts';
+import { type Extremes, loadingExtremes } from './loading/extremes.ts';
+import { loadStationsOf } from './loading/load-space.ts';
+import { loadingOf } from './loading/loading-of.ts';
+import { minimumSoloKg } from './loading/solo.ts';
+import { type Verdict, verdictOn } from './loading/verdict.ts';
+import type { MassMoment } from './mass-moment.ts';
+
+export interface NamedLoading {
+  name: string;
+  path: Loading[];
+  verdict: Verdict;
+}
+
+export interface LoadingSheet {
+  envelope: Envelope | undefined;
+  /** Undefined when the least legal load is over the maximum mass. */
+  extremes: Extremes | undefined;
+  loadings: NamedLoading[];
+  table: CrewFuelTable;
+  /** Least solo pilot; undefined without an envelope or where nobody may. */
+  minimumSoloKg: number | undefined;
+  fullFuelKg: number;
+  payloadFullFuelKg: number;
+}
+
+export interface LoadingSettings {
+  leastPilotKg: number;
+  standardPersonKg: number;
+}
+
+/** Everything that the loading sheet prints, for one empty condition. */
+export function loadingSheet(visit: Visit, empty: MassMoment, settings: LoadingSettings): LoadingSheet {
+  const { aircraft } = visit;
+  const envelope = aircraft.envelope && envelopeOf(aircraft.envelope);
+  const options = { empty, leastPilotKg: settings.leastPilotKg };
+  const extremes = loadingExtremes(aircraft, options, envelope);
+  const fullFuelKg = tanksOf(aircraft).reduce((sum, tank) => sum + usableFuel(tank, tank.capacityL).massKg, 0);
+  const named = (name: string, loading: Loading): NamedLoading => ({
+    name,
+    path: burnPath(aircraft, loading),
+    verdict: verdictOn(aircraft, loading, envelope),
+  });
+  return {
+    envelope,
+    extremes,
+    loadings: [
+      ...(extremes
+        ? [
+            named('Foremost legal loading', extremes.forward.loading),
+            named('Rearmost legal loading', extremes.aft.loading),
+          ]
+        : []),
+      ...standardCrews(visit, empty, settings.standardPersonKg).map(({ name, loading }) => named(name, loading)),
+    ],
+    table: crewFuelTable(aircraft, empty, crewMasses(visit), envelope),
+    minimumSoloKg: envelope && minimumSoloKg(aircraft, options, envelope),
+    fullFuelKg,
+    payloadFullFuelKg: aircraft.maximumMassKg - empty.massKg - fullFuelKg,
+  };
+}
+
+/** One and two standard persons without baggage, with the fuel that the maximum mass allows. */
+function standardCrews(visit: Visit, empty: MassMoment, personKg: number): { name: string; loading: Loading }[] {
+  const { aircraft } = visit;
+  const seats = loadStationsOf(aircraft);
+  const pilot = seats.filter(({ kind }) => kind === 'pilot').slice(0, 1);
+  const passenger = seats.filter(({ kind }) => kind === 'passenger').slice(0, 1);
+  const crews = [
+    { name: 'Standard pilot alone', used: pilot },
+    ...(passenger.length > 0 ? [{ name: 'Two standard persons', used: [...pilot, ...passenger] }] : []),
+  ];
+  return crews.map(({ name, used }) => {
+    const crew = Object.fromEntries(used.map(({ id, maximumMassKg }) => [id, Math.min(personKg, maximumMassKg)]));
+    const dry = loadingOf(aircraft, empty, crew);
+    const share = fuelShare(aircraft.maximumMassKg - dry.massKg, visit);
+    const fuel = tanksOf(aircraft).map((tank) => [tank.id, usableFuel(tank, tank.capacityL).massKg * share]);
+    return { name, loading: loadingOf(aircraft, empty, { ...crew, ...Object.fromEntries(fuel) }) };
+  });
+}
+
+function fuelShare(roomKg: number, visit: Visit): number {
+  const fullKg = tanksOf(visit.aircraft).reduce((sum, tank) => sum + usableFuel(tank, tank.capacityL).massKg, 0);
+  return fullKg > 0 ? Math.min(1, Math.max(0, roomKg / fullKg)) : 0;
+}
+
+/** Persons' masses for the rows of the crew and fuel table, in round figures of the record's unit. */
+const ROWS = { kg: { from: 50, step: 10 }, lb: { from: 120, step: 20 } } as const;
+const MOST_ROWS = 8;
+
+function crewMasses(visit: Visit): number[] {
+  const { from, step } = ROWS[visit.units.mass];
+  const unitKg = factorOf('mass', visit.units);
+  return Array.from({ length: MOST_ROWS }, (_, row) => (from + step * row) * unitKg);
+}

@@ -1,0 +1,55 @@
+import type { Aircraft, FuelStation } from '../../visit/visit.ts';
+import { tanksOf, usableFuel } from '../fuel.ts';
+import type { Loading } from './boundary.ts';
+
+/** Points computed along the burning of each group of tanks. */
+const STEPS_PER_GROUP = 8;
+
+/**
+ * The loadings an aircraft passes through as the fuel of one loading burns down to the unusable: tanks in their burn order,
+ * those with the same number together in proportion to what they hold.
+ */
+export function burnPath(aircraft: Aircraft, start: Loading): Loading[] {
+  const path: Loading[] = [start];
+  let at = start;
+  for (const group of burnGroups(aircraft)) {
+    const full = group
+      .map((tank) => ({ tank, usableKg: at.load[tank.id] ?? 0 }))
+      .filter(({ usableKg }) => usableKg > 0);
+    if (full.length === 0) continue;
+    const from = at;
+    for (let step = 1; step <= STEPS_PER_GROUP; step++) {
+      at = burnt(from, full, 1 - step / STEPS_PER_GROUP);
+      path.push(at);
+    }
+  }
+  return path;
+}
+
+function burnGroups(aircraft: Aircraft): FuelStation[][] {
+  const groups = new Map<number, FuelStation[]>();
+  for (const tank of tanksOf(aircraft)) {
+    const order = tank.burnOrder ?? 1;
+    groups.set(order, [...(groups.get(order) ?? []), tank]);
+  }
+  return [...groups].sort(([a], [b]) => a - b).map(([, tanks]) => tanks);
+}
+
+/** A loading with only a share of the usable fuel of some tanks left. */
+function burnt(from: Loading, tanks: readonly { tank: FuelStation; usableKg: number }[], left: number): Loading {
+  const load = { ...from.load };
+  let { massKg, momentKgMm } = from;
+  for (const { tank, usableKg } of tanks) {
+    const before = usableFuelOf(tank, usableKg);
+    const after = usableFuelOf(tank, usableKg * left);
+    load[tank.id] = usableKg * left;
+    massKg += after.massKg - before.massKg;
+    momentKgMm += after.momentKgMm - before.momentKgMm;
+  }
+  return { massKg, momentKgMm, load };
+}
+
+/** Mass and moment of a usable mass of fuel in a tank. */
+export function usableFuelOf(tank: FuelStation, usableKg: number): { massKg: number; momentKgMm: number } {
+  return usableFuel(tank, tank.unusableL + usableKg / tank.densityKgPerL);
+}

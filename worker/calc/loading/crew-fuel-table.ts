@@ -1,0 +1,97 @@
+import type { Aircraft, LoadStation } from '../../visit/visit.ts';
+import { tanksOf } from '../fuel.ts';
+import type { MassMoment } from '../mass-moment.ts';
+import type { Envelope } from './envelope.ts';
+import { loadStationsOf } from './load-space.ts';
+import { loadingOf } from './loading-of.ts';
+import { type Verdict, verdictOn } from './verdict.ts';
+
+/** Baggage that may still be carried, or why this crew may not fly with this fuel. */
+export type CrewFuelCell = { baggageKg: number } | { refused: Exclude<Verdict, { state: 'inside' }> };
+
+export interface CrewFuelRow {
+  aboard: 'solo' | 'two';
+  /** Mass of each person. */
+  eachKg: number;
+  cells: CrewFuelCell[];
+}
+
+export interface CrewFuelTable {
+  /** Usable fuel of each column, in l, all tanks together; each tank is filled to the same share. */
+  usableL: number[];
+  rows: CrewFuelRow[];
+}
+
+const SHARES = [0.25, 0.5, 0.75, 1] as const;
+const CLOSE_KG = 0.01;
+
+/**
+ * Baggage allowed for each crew and fuel, judged from take-off until the fuel is gone.
+ *
+ * @param crewKg masses of a person for the rows
+ */
+export function crewFuelTable(
+  aircraft: Aircraft,
+  empty: MassMoment,
+  crewKg: readonly number[],
+  envelope?: Envelope,
+): CrewFuelTable {
+  const tanks = tanksOf(aircraft);
+  const usableL = tanks.map(({ capacityL, unusableL }) => Math.max(0, capacityL - unusableL));
+  const seats = loadStationsOf(aircraft);
+  const pilot = seats.find(({ kind }) => kind === 'pilot');
+  const passenger = seats.find(({ kind }) => kind === 'passenger');
+  const crews = [
+    { aboard: 'solo' as const, used: [pilot] },
+    ...(passenger ? [{ aboard: 'two' as const, used: [pilot, passenger] }] : []),
+  ];
+  const fuelAt = (share: number): Record<string, number> =>
+    Object.fromEntries(tanks.map((tank, index) => [tank.id, (usableL[index] ?? 0) * share * tank.densityKgPerL]));
+  const rows = crews.flatMap(({ aboard, used }) =>
+    crewKg
+      .filter((eachKg) => used.every((seat) => seat && eachKg <= seat.maximumMassKg))
+      .map((eachKg): CrewFuelRow => {
+        const crew = Object.fromEntries(used.map((seat) => [seat?.id ?? '', eachKg]));
+        return {
+          aboard,
+          eachKg,
+          cells: SHARES.map((share) => cellFor(aircraft, empty, { ...crew, ...fuelAt(share) }, envelope)),
+        };
+      }),
+  );
+  const totalL = usableL.reduce((sum, volume) => sum + volume, 0);
+  return { usableL: SHARES.map((share) => totalL * share), rows };
+}
+
+/** The most baggage, filled into the baggage places in their order, that keeps a loading inside. */
+function cellFor(
+  aircraft: Aircraft,
+  empty: MassMoment,
+  load: Record<string, number>,
+  envelope?: Envelope,
+): CrewFuelCell {
+  const places = loadStationsOf(aircraft).filter(({ kind }) => kind === 'baggage');
+  const judge = (baggageKg: number): Verdict =>
+    verdictOn(aircraft, loadingOf(aircraft, empty, { ...load, ...stowed(places, baggageKg) }), envelope);
+  const bare = judge(0);
+  if (bare.state !== 'inside') return { refused: bare };
+  const mostKg = places.reduce((sum, { maximumMassKg }) => sum + maximumMassKg, 0);
+  if (judge(mostKg).state === 'inside') return { baggageKg: mostKg };
+  let [inside, outside] = [0, mostKg];
+  while (outside - inside > CLOSE_KG) {
+    const middle = (inside + outside) / 2;
+    if (judge(middle).state === 'inside') inside = middle;
+    else outside = middle;
+  }
+  return { baggageKg: inside };
+}
+
+function stowed(places: readonly LoadStation[], baggageKg: number): Record<string, number> {
+  let left = baggageKg;
+  const load: Record<string, number> = {};
+  for (const { id, maximumMassKg } of places) {
+    load[id] = Math.min(left, maximumMassKg);
+    left -= load[id];
+  }
+  return load;
+}

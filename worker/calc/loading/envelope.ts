@@ -1,0 +1,71 @@
+/** A corner of the envelope. */
+export interface EnvelopeCorner {
+  armMm: number;
+  massKg: number;
+}
+
+/** A straight piece of a limit: the arm at its lower and its upper mass. */
+export interface LimitPiece {
+  fromKg: number;
+  toKg: number;
+  fromMm: number;
+  toMm: number;
+}
+
+/** An envelope as its forward and aft limits over mass. */
+export interface Envelope {
+  lowestKg: number;
+  highestKg: number;
+  forward: LimitPiece[];
+  aft: LimitPiece[];
+}
+
+/**
+ * Splits an envelope polygon into its forward and aft limits.
+ *
+ * @returns undefined when the polygon has no area, or when a level of mass crosses it more than twice
+ */
+export function envelopeOf(corners: readonly EnvelopeCorner[]): Envelope | undefined {
+  const levels = [...new Set(corners.map(({ massKg }) => massKg))].sort((a, b) => a - b);
+  const lowestKg = levels[0] ?? 0;
+  const highestKg = levels.at(-1) ?? 0;
+  if (!(highestKg > lowestKg)) return undefined;
+  const forward: LimitPiece[] = [];
+  const aft: LimitPiece[] = [];
+  for (const [index, toKg] of levels.slice(1).entries()) {
+    const fromKg = levels[index] ?? toKg;
+    const crossed = sidesBetween(corners, fromKg, toKg);
+    const [front, rear] = crossed;
+    if (!front || !rear || crossed.length !== 2) return undefined;
+    if (!(front.fromMm <= rear.fromMm && front.toMm <= rear.toMm)) return undefined;
+    forward.push(front);
+    aft.push(rear);
+  }
+  return { lowestKg, highestKg, forward, aft };
+}
+
+/** The sides of the polygon that span a band of mass, from forward to aft at its middle. */
+function sidesBetween(corners: readonly EnvelopeCorner[], fromKg: number, toKg: number): LimitPiece[] {
+  const pieces: LimitPiece[] = [];
+  for (const [index, a] of corners.entries()) {
+    const b = corners[(index + 1) % corners.length] ?? a;
+    const [low, high] = a.massKg < b.massKg ? [a, b] : [b, a];
+    if (!(low.massKg <= fromKg && high.massKg >= toKg) || low.massKg === high.massKg) continue;
+    const armAt = (massKg: number): number =>
+      low.armMm + ((massKg - low.massKg) / (high.massKg - low.massKg)) * (high.armMm - low.armMm);
+    pieces.push({ fromKg, toKg, fromMm: armAt(fromKg), toMm: armAt(toKg) });
+  }
+  return pieces.sort((a, b) => a.fromMm + a.toMm - (b.fromMm + b.toMm));
+}
+
+/** Forward and aft limit at one mass; undefined where the envelope does not reach. */
+export function limitsAt(envelope: Envelope, massKg: number): { forwardMm: number; aftMm: number } | undefined {
+  const index = envelope.forward.findIndex(({ fromKg, toKg }) => massKg >= fromKg && massKg <= toKg);
+  const front = envelope.forward[index];
+  const rear = envelope.aft[index];
+  return front && rear ? { forwardMm: armOn(front, massKg), aftMm: armOn(rear, massKg) } : undefined;
+}
+
+export function armOn({ fromKg, toKg, fromMm, toMm }: LimitPiece, massKg: number): number {
+  return fromMm + ((massKg - fromKg) / (toKg - fromKg)) * (toMm - fromMm);
+}

@@ -1,0 +1,71 @@
+import { cgMm } from '../mass-moment.ts';
+import { between, type Loading, type Side } from './boundary.ts';
+import { armOn, type Envelope, type LimitPiece, limitsAt } from './envelope.ts';
+
+/** The place where a set of loadings comes nearest to a limit, or goes furthest beyond it. */
+export interface Margin {
+  side: Side | 'below' | 'above';
+  /** Arm between the centre of gravity and the limit, positive inside; for `below` and `above`, mass in kg. */
+  margin: number;
+  loading: Loading;
+  /** The limit there: arm in mm, or mass in kg. */
+  limit: number;
+}
+
+/**
+ * The worst margin to both limits along straight lines of loadings.
+ *
+ * On a line the moment is linear in mass, M = α + β·m, and so is a piece of the limit, F = γ + δ·m. The margin
+ * α/m + β − γ − δ·m is stationary at m = √(−α/δ) alone, so its worst value is there or at an end: no search, no step.
+ */
+export function worstMargins(
+  line: readonly Loading[],
+  envelope: Envelope,
+  sides: readonly Side[] = ['forward', 'aft'],
+): Margin[] {
+  const margins = sides.map((side) => worstToLimit(line, envelope, side)).filter((margin) => margin !== undefined);
+  return [...margins, ...massMargins(line, envelope)];
+}
+
+function worstToLimit(line: readonly Loading[], envelope: Envelope, side: Side): Margin | undefined {
+  let worst: Margin | undefined;
+  const consider = (loading: Loading, limit: number): void => {
+    const margin = side === 'forward' ? cgMm(loading) - limit : limit - cgMm(loading);
+    if (!worst || margin < worst.margin) worst = { side, margin, loading, limit };
+  };
+  for (const [index, to] of line.entries()) {
+    const from = line[index - 1] ?? to;
+    const limits = limitsAt(envelope, to.massKg);
+    if (limits) consider(to, side === 'forward' ? limits.forwardMm : limits.aftMm);
+    for (const piece of envelope[side]) {
+      for (const massKg of candidates(from, to, piece)) {
+        const share = (massKg - from.massKg) / (to.massKg - from.massKg);
+        consider(between(from, to, share), armOn(piece, massKg));
+      }
+    }
+  }
+  return worst;
+}
+
+/** Masses within both the line and the piece at which the margin may be least. */
+function candidates(from: Loading, to: Loading, piece: LimitPiece): number[] {
+  const lowKg = Math.max(Math.min(from.massKg, to.massKg), piece.fromKg);
+  const highKg = Math.min(Math.max(from.massKg, to.massKg), piece.toKg);
+  if (!(highKg > lowKg)) return [];
+  const beta = (to.momentKgMm - from.momentKgMm) / (to.massKg - from.massKg);
+  const alpha = from.momentKgMm - beta * from.massKg;
+  const delta = (piece.toMm - piece.fromMm) / (piece.toKg - piece.fromKg);
+  const stationary = Math.sqrt(-alpha / delta);
+  return [lowKg, highKg, ...(stationary > lowKg && stationary < highKg ? [stationary] : [])];
+}
+
+/** Masses outside the span of the envelope: its limits say nothing there, so they count as outside. */
+function massMargins(line: readonly Loading[], { lowestKg, highestKg }: Envelope): Margin[] {
+  return line.flatMap((loading): Margin[] => {
+    if (loading.massKg < lowestKg)
+      return [{ side: 'below', margin: loading.massKg - lowestKg, loading, limit: lowestKg }];
+    if (loading.massKg > highestKg)
+      return [{ side: 'above', margin: highestKg - loading.massKg, loading, limit: highestKg }];
+    return [];
+  });
+}

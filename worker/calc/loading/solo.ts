@@ -1,0 +1,39 @@
+import type { Aircraft } from '../../visit/visit.ts';
+import type { Envelope } from './envelope.ts';
+import { loadingExtremes } from './extremes.ts';
+import { type LoadSpaceOptions, loadStationsOf } from './load-space.ts';
+
+/** Step of the first search, in kg, and how closely the answer is then found. */
+const STEP_KG = 1;
+const CLOSE_KG = 1e-6;
+const LEAST_TRIED_KG = 30;
+
+/**
+ * The least pilot who may fly alone, without baggage, at every fuel content: in kg.
+ *
+ * @returns undefined when no pilot up to the seat's maximum may, or there is no pilot's station
+ */
+export function minimumSoloKg(aircraft: Aircraft, options: LoadSpaceOptions, envelope: Envelope): number | undefined {
+  const seats = loadStationsOf(aircraft);
+  const pilot = seats.find(({ kind }) => kind === 'pilot');
+  if (!pilot) return undefined;
+  const others = Object.fromEntries(
+    seats.filter(({ id }) => id !== pilot.id).map(({ id }) => [id, { minimumKg: 0, maximumKg: 0 }]),
+  );
+  const isInside = (pilotKg: number): boolean => {
+    const restriction = { ...others, [pilot.id]: { minimumKg: pilotKg, maximumKg: pilotKg } };
+    const extremes = loadingExtremes(aircraft, { ...options, restriction }, envelope);
+    return extremes?.margins.every(({ margin }) => margin >= 0) ?? false;
+  };
+  let above = LEAST_TRIED_KG;
+  while (above <= pilot.maximumMassKg && !isInside(above)) above += STEP_KG;
+  if (above > pilot.maximumMassKg) return undefined;
+  if (above === LEAST_TRIED_KG) return above;
+  let below = above - STEP_KG;
+  while (above - below > CLOSE_KG) {
+    const middle = (above + below) / 2;
+    if (isInside(middle)) above = middle;
+    else below = middle;
+  }
+  return above;
+}

@@ -1,0 +1,41 @@
+import type { Aircraft } from '../../visit/visit.ts';
+import type { Loading } from './boundary.ts';
+import { burnPath } from './burn-path.ts';
+import type { Envelope } from './envelope.ts';
+import { loadStationsOf } from './load-space.ts';
+import { type Margin, worstMargins } from './margin.ts';
+
+/** Why a loading may not be flown. */
+export type Verdict =
+  | { state: 'inside'; worst: Margin | undefined }
+  | { state: 'outside'; worst: Margin }
+  | { state: 'too-heavy'; overKg: number }
+  | { state: 'limit-exceeded'; limit: string; overKg: number };
+
+/** Rounding of sums must not turn a limit met exactly into a limit exceeded. */
+const TOLERANCE = 1e-9;
+
+/** Judges a loading from take-off until its fuel is gone. */
+export function verdictOn(aircraft: Aircraft, loading: Loading, envelope?: Envelope): Verdict {
+  const overKg = loading.massKg - aircraft.maximumMassKg;
+  if (overKg > TOLERANCE) return { state: 'too-heavy', overKg };
+  for (const limit of massLimits(aircraft)) {
+    const aboard = limit.stations.reduce((sum, station) => sum + (loading.load[station] ?? 0), 0);
+    if (aboard - limit.maximumKg > TOLERANCE)
+      return { state: 'limit-exceeded', limit: limit.id, overKg: aboard - limit.maximumKg };
+  }
+  if (!envelope) return { state: 'inside', worst: undefined };
+  const worst = worstMargins(burnPath(aircraft, loading), envelope).sort((a, b) => a.margin - b.margin)[0];
+  return worst && worst.margin < -TOLERANCE ? { state: 'outside', worst } : { state: 'inside', worst };
+}
+
+function massLimits(aircraft: Aircraft): { id: string; stations: readonly string[]; maximumKg: number }[] {
+  return [
+    ...loadStationsOf(aircraft).map(({ id, maximumMassKg }) => ({ id, stations: [id], maximumKg: maximumMassKg })),
+    ...(aircraft.loadingLimits ?? []).map(({ id, stations, maximumMassKg }) => ({
+      id,
+      stations,
+      maximumKg: maximumMassKg,
+    })),
+  ];
+}

@@ -1,0 +1,77 @@
+import type { Visit } from '../visit/visit.ts';
+import { baselineEmpty } from './baseline.ts';
+import type { EquipmentChange } from './equipment-change.ts';
+import { cgMm, type MassMoment, total } from './mass-moment.ts';
+import { COVERAGE_FACTOR, type Contribution, combine, type MassArmUncertainty } from './uncertainty.ts';
+import type { WeighingResult } from './weighing.ts';
+
+/** The empty condition that the papers and the changes lead to. */
+export interface Prediction extends MassMoment {
+  baseline: MassMoment & { armMm: number };
+  armMm: number;
+  /** From the stated limits alone; a mass without a limit counts as exact. */
+  standard: MassArmUncertainty;
+}
+
+/** The weighing held against the prediction. */
+export interface Comparison {
+  differenceKg: number;
+  differenceMm: number;
+  /** Standard uncertainty of the differences. */
+  standard: MassArmUncertainty;
+  /** Differences in units of their standard uncertainty; above k = 2 they cannot be scatter alone. */
+  massRatio: number;
+  armRatio: number;
+  isSignificant: boolean;
+}
+
+/** Baseline plus record corrections plus modifications; undefined without a baseline. */
+export function predictEmpty(visit: Visit, change: EquipmentChange): Prediction | undefined {
+  const before = baselineEmpty(visit);
+  if (!before) return undefined;
+  const after = total([before, change]);
+  const baselineMm = cgMm(before);
+  const armMm = cgMm(after);
+  const baselineLimit: Contribution = {
+    source: 'Empty mass in the papers',
+    quantity: 'mass',
+    standard: (visit.baseline?.emptyMassLimitKg ?? 0) / COVERAGE_FACTOR,
+    massSensitivity: 1,
+    momentSensitivity: baselineMm,
+  };
+  const items = change.lines.map(
+    ({ name, standardMassKg, armMm: itemMm }): Contribution => ({
+      source: name,
+      quantity: 'mass',
+      standard: standardMassKg,
+      massSensitivity: 1,
+      momentSensitivity: itemMm,
+    }),
+  );
+  return {
+    ...after,
+    armMm,
+    baseline: { ...before, armMm: baselineMm },
+    standard: combine([baselineLimit, ...items], after.massKg, armMm),
+  };
+}
+
+/** u²(d) = u²(weighed) + u²(predicted); significant when |d| > k·u(d). */
+export function compareWeighing(weighing: WeighingResult, prediction: Prediction): Comparison {
+  const differenceKg = weighing.empty.massKg - prediction.massKg;
+  const differenceMm = weighing.empty.armMm - prediction.armMm;
+  const standard = {
+    massKg: Math.hypot(weighing.standard.massKg, prediction.standard.massKg),
+    armMm: Math.hypot(weighing.standard.armMm, prediction.standard.armMm),
+  };
+  const massRatio = Math.abs(differenceKg) / standard.massKg;
+  const armRatio = Math.abs(differenceMm) / standard.armMm;
+  return {
+    differenceKg,
+    differenceMm,
+    standard,
+    massRatio,
+    armRatio,
+    isSignificant: massRatio > COVERAGE_FACTOR || armRatio > COVERAGE_FACTOR,
+  };
+}

@@ -1,0 +1,51 @@
+import { dateOf } from '../units/calendar.ts';
+import type { Visit } from '../visit/visit.ts';
+import type { EquipmentChange } from './equipment-change.ts';
+import { emptyMassHistory, type HistoryEntry } from './history.ts';
+import { percentMac } from './mac.ts';
+import { cgMm, type MassMoment } from './mass-moment.ts';
+import type { Prediction } from './prediction.ts';
+import type { MassArmUncertainty } from './uncertainty.ts';
+import type { WeighingResult } from './weighing.ts';
+
+/** The revised weight schedule. */
+export interface Schedule extends MassMoment {
+  basis: 'weighed' | 'computed';
+  armMm: number;
+  macPercent: number | undefined;
+  /** k = 2, where known. */
+  expanded: MassArmUncertainty | undefined;
+  weighedOn: string | undefined;
+  /** Computed changes since the last weighing. */
+  changesSinceWeighing: number;
+  usefulLoadKg: number;
+  supersedes: string | undefined;
+  history: HistoryEntry[];
+}
+
+/** The weighed condition where the visit weighed, else the predicted one; undefined when there is neither. */
+export function revisedSchedule(
+  visit: Visit,
+  change: EquipmentChange,
+  weighing: WeighingResult | undefined,
+  prediction: Prediction | undefined,
+): Schedule | undefined {
+  const empty = weighing?.empty ?? prediction;
+  if (!empty) return undefined;
+  const armMm = cgMm(empty);
+  const weighedBefore =
+    visit.baseline?.weighedOn ?? (visit.baseline?.basis === 'weighed' ? visit.baseline.date : undefined);
+  return {
+    basis: weighing ? 'weighed' : 'computed',
+    massKg: empty.massKg,
+    momentKgMm: empty.momentKgMm,
+    armMm,
+    macPercent: percentMac(visit.aircraft.mac, armMm),
+    expanded: weighing?.expanded,
+    weighedOn: weighing && visit.weighing ? dateOf(visit.weighing.weighedAt) : weighedBefore,
+    changesSinceWeighing: weighing ? 0 : change.lines.length,
+    usefulLoadKg: visit.aircraft.maximumMassKg - empty.massKg,
+    supersedes: visit.baseline?.reference,
+    history: emptyMassHistory(visit, change, weighing),
+  };
+}

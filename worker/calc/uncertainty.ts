@@ -1,0 +1,60 @@
+/** First-order propagation of uncertainty: JCGM 100:2008 (GUM), clauses 4.2, 4.3.7, 5.1.2. */
+
+/** Coverage factor of every expanded uncertainty in a pack: about 95 %. */
+export const COVERAGE_FACTOR = 2;
+
+/** Standard uncertainty of a quantity known to lie within ± a limit: u = a / √3 (GUM 4.3.7). */
+export function ofLimit(limit: number): number {
+  return limit / Math.sqrt(3);
+}
+
+/** Standard uncertainty of one reading of a display with steps of d: u = d / √12 (GUM F.2.2.1). */
+export function ofResolution(step: number): number {
+  return step / Math.sqrt(12);
+}
+
+/** Mean of repeated readings. */
+export function meanOf(values: readonly number[]): number {
+  return values.reduce((sum, value) => sum + value, 0) / values.length;
+}
+
+/**
+ * Standard uncertainty of the mean of n readings: u = s / √n (GUM 4.2.3). Zero for a single reading, which says nothing of
+ * its own scatter.
+ */
+export function ofMean(values: readonly number[]): number {
+  if (values.length < 2) return 0;
+  const mean = meanOf(values);
+  const variance = values.reduce((sum, value) => sum + (value - mean) ** 2, 0) / (values.length - 1);
+  return Math.sqrt(variance / values.length);
+}
+
+/** An independent source of uncertainty and how strongly mass and moment follow it: ∂m/∂q and ∂M/∂q. */
+export interface Contribution {
+  source: string;
+  quantity: 'mass' | 'arm' | 'volume';
+  standard: number;
+  massSensitivity: number;
+  momentSensitivity: number;
+}
+
+/** Standard uncertainties of a mass and of its centre of gravity. */
+export interface MassArmUncertainty {
+  massKg: number;
+  armMm: number;
+}
+
+/**
+ * Combines independent contributions for a mass and the centre of gravity that follows from it.
+ *
+ * u²(m) = Σ (∂m/∂q · u)²        u²(x) = Σ ((∂M/∂q − x·∂m/∂q) / m · u)²        (GUM 5.1.2, with x = M/m)
+ */
+export function combine(contributions: readonly Contribution[], massKg: number, armMm: number): MassArmUncertainty {
+  let massVariance = 0;
+  let armVariance = 0;
+  for (const { standard, massSensitivity, momentSensitivity } of contributions) {
+    massVariance += (massSensitivity * standard) ** 2;
+    armVariance += (((momentSensitivity - armMm * massSensitivity) / massKg) * standard) ** 2;
+  }
+  return { massKg: Math.sqrt(massVariance), armMm: Math.sqrt(armVariance) };
+}

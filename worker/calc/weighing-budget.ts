@@ -1,0 +1,74 @@
+import type { Weighing } from '../visit/visit.ts';
+import { type Contribution, ofLimit, ofMean, ofResolution } from './uncertainty.ts';
+import type { ReducedPoint } from './weighing.ts';
+import type { Adjustment } from './weighing-adjustments.ts';
+
+/**
+ * Every independent source of uncertainty of a weighing.
+ *
+ * The error of a scale is common to all points it stood under, so those points move together and their effects add before
+ * squaring. The tare is read on the same display, so its step counts once more.
+ */
+export function weighingBudget(
+  weighing: Weighing,
+  points: readonly ReducedPoint[],
+  adjustments: readonly Adjustment[],
+): Contribution[] {
+  return [
+    ...weighing.scales.flatMap((scale) => scaleContribution(weighing, scale)),
+    ...weighing.points.flatMap((point, index) => pointContributions(weighing, point, points[index])),
+    ...adjustments.filter(({ massLimitKg }) => massLimitKg > 0).map(adjustmentContribution),
+  ];
+}
+
+function scaleContribution(weighing: Weighing, scale: Weighing['scales'][number]): Contribution[] {
+  const over = weighing.points.filter((point) => point.scale === scale.id);
+  if (over.length === 0) return [];
+  return [
+    {
+      source: `Scale ${scale.id}, error limit of its certificate`,
+      quantity: 'mass',
+      standard: ofLimit(scale.errorLimitKg),
+      massSensitivity: over.length,
+      momentSensitivity: over.reduce((sum, { armMm }) => sum + armMm, 0),
+    },
+  ];
+}
+
+function pointContributions(
+  weighing: Weighing,
+  point: Weighing['points'][number],
+  reduced?: ReducedPoint,
+): Contribution[] {
+  const resolutionKg = weighing.scales.find(({ id }) => id === point.scale)?.resolutionKg ?? 0;
+  const runs = point.readingsKg.length;
+  const steps = Math.sqrt(1 / runs + (point.tareKg ? 1 : 0));
+  const felt = { quantity: 'mass', massSensitivity: 1, momentSensitivity: point.armMm } as const;
+  const contributions: Contribution[] = [
+    { source: `${point.name}, step of the display`, ...felt, standard: ofResolution(resolutionKg) * steps },
+    {
+      source: `${point.name}, arm as measured`,
+      quantity: 'arm',
+      standard: ofLimit(point.armLimitMm),
+      massSensitivity: 0,
+      momentSensitivity: reduced?.massKg ?? 0,
+    },
+  ];
+  if (runs > 1)
+    contributions.push({
+      source: `${point.name}, scatter of ${runs} runs`,
+      ...felt,
+      standard: ofMean(point.readingsKg),
+    });
+  return contributions;
+}
+
+function adjustmentContribution({ name, massLimitKg, armMm }: Adjustment): Contribution {
+  return {
+    source: `${name}, mass as stated`,
+    quantity: 'mass',
+    standard: ofLimit(massLimitKg),
+    massSensitivity: 1,
+    momentSensitivity: armMm,
+  };
+}

@@ -1,0 +1,107 @@
+import { pointer } from '../visit/pointer.ts';
+import type { Scale, Visit, Weighing, WeighingPoint } from '../visit/visit.ts';
+import { interpolate } from './interpolate.ts';
+import { cgMm, type MassMoment, total } from './mass-moment.ts';
+import { COVERAGE_FACTOR, type Contribution, combine, type MassArmUncertainty, meanOf } from './uncertainty.ts';
+import { type Adjustment, weighingAdjustments } from './weighing-adjustments.ts';
+import { weighingBudget } from './weighing-budget.ts';
+
+/** One run at one point: net = gross + correction − tare. */
+export interface ReducedRun {
+  grossKg: number;
+  correctionKg: number;
+  netKg: number;
+}
+
+export interface ReducedPoint extends MassMoment {
+  id: string;
+  name: string;
+  side: WeighingPoint['side'];
+  armMm: number;
+  tareKg: number;
+  runs: ReducedRun[];
+  /** Greatest less least net reading. */
+  spreadKg: number;
+}
+
+export interface WeighingResult {
+  points: ReducedPoint[];
+  /** What the scales felt, tare taken off. */
+  asWeighed: MassMoment;
+  adjustments: Adjustment[];
+  /** The empty condition: as weighed, less what was aboard, plus what was missing. */
+  empty: MassMoment & { armMm: number };
+  /** Total of each run, where all points have the same number of runs. */
+  runTotalsKg: number[];
+  budget: Contribution[];
+  standard: MassArmUncertainty;
+  /** k = 2. */
+  expanded: MassArmUncertainty;
+}
+
+/**
+ * Reduces a weighing to the empty mass and centre of gravity with their uncertainty.
+ *
+ * @source method: FAA-H-8083-1B ch. 3; uncertainty: JCGM 100:2008
+ */
+export function reduceWeighing(visit: Visit, weighing: Weighing): WeighingResult {
+  const points = weighing.points.map((point) => reducePoint(point, scaleOf(weighing, point)));
+  const adjustments = weighingAdjustments(visit.aircraft, weighing, pointer('weighing'));
+  const asWeighed = total(points);
+  const empty = total([asWeighed, ...adjustments]);
+  const armMm = cgMm(empty);
+  const budget = weighingBudget(weighing, points, adjustments);
+  const standard = combine(budget, empty.massKg, armMm);
+  return {
+    points,
+    asWeighed,
+    adjustments,
+    empty: { ...empty, armMm },
+    runTotalsKg: runTotals(points),
+    budget,
+    standard,
+    expanded: { massKg: COVERAGE_FACTOR * standard.massKg, armMm: COVERAGE_FACTOR * standard.armMm },
+  };
+}
+
+/** The scale under a point; undefined when the record names none such, which the gate reports. */
+export function scaleOf(weighing: Weighing, point: WeighingPoint): Scale | undefined {
+  return weighing.scales.find(({ id }) => id === point.scale);
+}
+
+/** What the calibration certificate adds to a reading, linear between its lines. */
+export function scaleCorrectionKg(scale: Scale | undefined, readingKg: number): number {
+  return interpolate(
+    (scale?.corrections ?? []).map(({ readingKg: x, addKg: y }) => ({ x, y })),
+    readingKg,
+  );
+}
+
+function reducePoint(point: WeighingPoint, scale: Scale | undefined): ReducedPoint {
+  const tareKg = point.tareKg ?? 0;
+  const runs = point.readingsKg.map((grossKg) => {
+    const correctionKg = scaleCorrectionKg(scale, grossKg);
+    return { grossKg, correctionKg, netKg: grossKg + correctionKg - tareKg };
+  });
+  const nets = runs.map(({ netKg }) => netKg);
+  const massKg = meanOf(nets);
+  return {
+    id: point.id,
+    name: point.name,
+    side: point.side,
+    armMm: point.armMm,
+    tareKg,
+    runs,
+    massKg,
+    momentKgMm: massKg * point.armMm,
+    spreadKg: Math.max(...nets) - Math.min(...nets),
+  };
+}
+
+function runTotals(points: readonly ReducedPoint[]): number[] {
+  const runs = points[0]?.runs.length ?? 0;
+  if (points.some((point) => point.runs.length !== runs)) return [];
+  return Array.from({ length: runs }, (_, run) =>
+    points.reduce((sum, point) => sum + (point.runs[run]?.netKg ?? 0), 0),
+  );
+}

@@ -1,0 +1,70 @@
+/** Calendar arithmetic on ISO 8601 text. Pure: the present moment always comes in as a value. */
+
+const MILLISECONDS_PER_DAY = 86_400_000;
+
+/** Whether a text is a real date, `2028-02-29` yes and `2027-02-29` no. */
+export function isDate(text: string): boolean {
+  if (!/^\d{4}-\d{2}-\d{2}$/.test(text)) return false;
+  const instant = Date.parse(`${text}T00:00:00Z`);
+  return Number.isFinite(instant) && new Date(instant).toISOString().startsWith(text);
+}
+
+/** Whether a text is a moment with its offset, `2026-11-03T16:20:00+01:00`. */
+export function isMoment(text: string): boolean {
+  const parts = /^(\d{4}-\d{2}-\d{2})T([01]\d|2[0-3]):[0-5]\d(:[0-5]\d(\.\d{1,3})?)?(Z|[+-](0\d|1[0-4]):[0-5]\d)$/.exec(
+    text,
+  );
+  return parts !== null && isDate(parts[1] ?? '');
+}
+
+/** The local calendar date of a moment, as written: no conversion of zones. */
+export function dateOf(moment: string): string {
+  return moment.slice(0, 10);
+}
+
+/** The local time of a moment, as written, to the minute. */
+export function timeOf(moment: string): string {
+  return moment.slice(11, 16);
+}
+
+/** Milliseconds since the epoch of a moment that carries its offset. */
+export function instantOf(moment: string): number {
+  return Date.parse(moment);
+}
+
+/** Whole days from one date to another; negative when `to` is earlier. */
+export function daysBetween(from: string, to: string): number {
+  return Math.round((Date.parse(`${to}T00:00:00Z`) - Date.parse(`${from}T00:00:00Z`)) / MILLISECONDS_PER_DAY);
+}
+
+/**
+ * A date moved by whole months; where the month is shorter, its last day.
+ *
+ * @example addMonths('2027-01-31', 1)  // '2027-02-28'
+ */
+export function addMonths(date: string, months: number): string {
+  const [year = 0, month = 1, day = 1] = date.split('-').map(Number);
+  const count = year * 12 + (month - 1) + months;
+  const targetYear = Math.floor(count / 12);
+  const targetMonth = count - targetYear * 12;
+  const lastDay = new Date(Date.UTC(targetYear, targetMonth + 1, 0)).getUTCDate();
+  return isoDate(targetYear, targetMonth + 1, Math.min(day, lastDay));
+}
+
+function isoDate(year: number, month: number, day: number): string {
+  return `${String(year).padStart(4, '0')}-${String(month).padStart(2, '0')}-${String(day).padStart(2, '0')}`;
+}
+
+const MONTHS = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'] as const;
+
+/** A date as print shows it, with the month in letters so that no reader swaps day and month: `3 Nov 2026`. */
+export function printDate(date: string): string {
+  const [year, month = '1', day = '1'] = date.split('-');
+  return `${Number(day)}\u00a0${MONTHS[Number(month) - 1]}\u00a0${year}`;
+}
+
+/** A moment as print shows it: `3 Nov 2026 16:20 +01:00`. */
+export function printMoment(moment: string): string {
+  const offset = /(Z|[+-]\d{2}:\d{2})$/.exec(moment)?.[0] ?? '';
+  return `${printDate(dateOf(moment))} ${timeOf(moment)}\u00a0${offset === 'Z' ? 'UTC' : offset.replace('-', '\u2212')}`;
+}

@@ -1,0 +1,66 @@
+import { factorOf, type Quantity, type Units, unitOf } from './quantity.ts';
+import { printNumber, printSigned } from './rounding.ts';
+
+/** How many decimals each quantity is printed with, by the unit it is printed in: about a tenth of what a shop can measure. */
+const DECIMALS: Record<string, number> = {
+  kg: 1,
+  lb: 1,
+  mm: 0,
+  cm: 1,
+  m: 3,
+  in: 2,
+  l: 1,
+  'US gal': 1,
+  'imp gal': 1,
+  kg·mm: 0,
+  kg·cm: 0,
+  kg·m: 2,
+  kg·in: 1,
+  lb·mm: 0,
+  lb·cm: 0,
+  lb·m: 2,
+  lb·in: 1,
+};
+
+/** Densities and flows, whose unit has a stroke in it. */
+const RATIO_DECIMALS = { density: 3, flow: 1 } as const;
+
+function decimalsOf(quantity: Quantity, units: Units): number {
+  if (quantity === 'density' || quantity === 'flow') return RATIO_DECIMALS[quantity];
+  return DECIMALS[unitOf(quantity, units)] ?? 1;
+}
+
+export interface PrintOptions {
+  /** Decimals beyond the usual. @default 0 */
+  extra?: number;
+  /** Always show the sign. @default false */
+  signed?: boolean;
+}
+
+/** Prints values of calculation (kg, mm, l) in the units of one record. Rounding happens here and nowhere before. */
+export interface Printer {
+  units: Units;
+  /** The number alone, for a column whose head carries the unit. */
+  number(quantity: Quantity, value: number, options?: PrintOptions): string;
+  /** The number with its unit, joined by a no-break space. */
+  measure(quantity: Quantity, value: number, options?: PrintOptions): string;
+  unit(quantity: Quantity): string;
+}
+
+/**
+ * A printer for the units a record declares.
+ *
+ * @example printerFor({ mass: 'lb', arm: 'in', volume: 'usgal' }).measure('arm', 254)  // '10.00 in'
+ */
+export function printerFor(units: Units): Printer {
+  const number = (quantity: Quantity, value: number, { extra = 0, signed = false }: PrintOptions = {}): string => {
+    const print = signed ? printSigned : printNumber;
+    return print(value / factorOf(quantity, units), decimalsOf(quantity, units) + extra);
+  };
+  return {
+    units,
+    number,
+    measure: (quantity, value, options) => `${number(quantity, value, options)}\u00a0${unitOf(quantity, units)}`,
+    unit: (quantity) => unitOf(quantity, units),
+  };
+}

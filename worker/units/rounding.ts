@@ -1,0 +1,42 @@
+/** A true minus sign: a hyphen is lost beside a figure. */
+const MINUS = '\u2212';
+
+/**
+ * Rounds for print: half away from zero, decided on the shortest decimal that names the number, so that 1.005 gives 1.01.
+ *
+ * @param decimals 0 to 12
+ * @throws RangeError when the value is not finite or the decimals are out of range
+ * @example roundForPrint(-2.345, 2)  // -2.35
+ */
+export function roundForPrint(value: number, decimals: number): number {
+  if (!Number.isFinite(value)) throw new RangeError(`Cannot round: value must be finite: current value is ${value}`);
+  if (!(decimals >= 0 && decimals <= 12)) {
+    throw new RangeError(`Cannot round: decimals must be from 0 to 12: current value is ${decimals}`);
+  }
+  const [mantissa, exponent = '0'] = Math.abs(value).toString().split('e');
+  const shifted = Math.round(Number(`${mantissa}e${Number(exponent) + decimals}`));
+  const [whole, power = '0'] = shifted.toString().split('e');
+  const rounded = Number(`${whole}e${Number(power) - decimals}`);
+  return value < 0 && rounded !== 0 ? -rounded : rounded;
+}
+
+/**
+ * A number as the pack prints it: fixed decimals, a true minus sign, no negative zero.
+ *
+ * @example printNumber(-12.5, 0)  // '−13'
+ */
+export function printNumber(value: number, decimals: number): string {
+  const rounded = roundForPrint(value, decimals);
+  const digits = Math.abs(rounded).toFixed(decimals);
+  return rounded < 0 ? MINUS + digits : digits;
+}
+
+/**
+ * A number with its sign always shown, for changes.
+ *
+ * @example printSigned(3, 1)  // '+3.0'
+ */
+export function printSigned(value: number, decimals: number): string {
+  const printed = printNumber(value, decimals);
+  return roundForPrint(value, decimals) > 0 ? `+${printed}` : printed;
+}

@@ -1,0 +1,50 @@
+import { z } from 'zod';
+import { EquipmentFields } from './equipment.ts';
+import { choice, id, line, part } from './field.ts';
+
+const item = id('Item', 'Line of the baseline equipment list', 'E07');
+const disposition = line(
+  'Disposition',
+  'What was decided about it',
+  'Not aboard for years; struck off the list',
+).optional();
+const by = id('Found by', 'Person who found it', 'mila').optional();
+
+const Missing = part('Listed but missing', 'The list names it, the aircraft does not have it', {
+  kind: choice('Kind', 'What differs', ['missing'] as const),
+  item,
+  disposition,
+  by,
+});
+
+const Unlisted = part('Present but unlisted', 'The aircraft has it, the list does not', {
+  kind: choice('Kind', 'What differs', ['unlisted'] as const),
+  id: id('Identifier', 'Line number that the item gets', 'E31'),
+  ...EquipmentFields,
+  disposition,
+  by,
+});
+
+const DifferentSerial = part('Different serial', 'The serial number read is not the one listed', {
+  kind: choice('Kind', 'What differs', ['different-serial'] as const),
+  item,
+  serial: line('Serial read', 'Serial number read on the item', '30417', 60),
+  disposition,
+  by,
+});
+
+const DifferentMass = part('Different mass or arm', 'The mass or arm found is not the one listed', {
+  kind: choice('Kind', 'What differs', ['different-mass'] as const),
+  item,
+  mass: EquipmentFields.mass,
+  arm: EquipmentFields.arm,
+  disposition,
+  by,
+});
+
+/** The survey of the aircraft against its equipment list; each line becomes a record correction. */
+export const AsFound = z
+  .array(z.discriminatedUnion('kind', [Missing, Unlisted, DifferentSerial, DifferentMass]))
+  .max(300)
+  .meta({ title: 'As found', description: 'Where the aircraft was found to differ from its papers' });
+export type AsFound = z.infer<typeof AsFound>;

@@ -1,0 +1,8 @@
+/**
+ * A JSON pointer (RFC 6901) to a place in the record.
+ *
+ * @example pointer('modifications', 0, 'changes', 2)  // '/modifications/0/changes/2'
+ */
+export function pointer(...path: readonly PropertyKey[]): string {
+  return path.map((step) => `/${String(step).replaceAll('~', '~0').replaceAll('/', '~1')}`).join('');
+}

@@ -1,0 +1,17 @@
+import { VisitRecord } from './record.ts';
+import { type RecordIssue, recordIssues } from './record-issue.ts';
+import { upgrade } from './upgrades.ts';
+import { type Visit, visitOf } from './visit.ts';
+
+export type ReadRecord = { ok: true; record: VisitRecord; visit: Visit } | { ok: false; issues: RecordIssue[] };
+
+/**
+ * The door: takes parsed JSON of any shape, brings an older record up to the present version, checks it whole and converts
+ * it. All issues are returned at once.
+ */
+export function readRecord(input: unknown): ReadRecord {
+  const upgraded = upgrade(input);
+  const parsed = VisitRecord.safeParse(upgraded);
+  if (!parsed.success) return { ok: false, issues: recordIssues(parsed.error, upgraded) };
+  return { ok: true, record: parsed.data, visit: visitOf(parsed.data) };
+}

@@ -1,0 +1,116 @@
+import { z } from 'zod';
+import { LIMITS } from '../limits.ts';
+import { nearest } from './nearest.ts';
+import { pointer } from './pointer.ts';
+import { VisitRecord } from './record.ts';
+
+/** Why a record does not fit the schema: what is wrong where, and what to do. */
+export interface RecordIssue {
+  code: 'RECORD_KEY_UNKNOWN' | 'RECORD_FIELD_MISSING' | 'RECORD_TYPE_WRONG' | 'RECORD_VALUE_WRONG';
+  severity: 'blocks';
+  pointer: string;
+  sentence: string;
+  remedy: string;
+}
+
+type ZodIssue = z.core.$ZodIssue;
+
+/** Every way in which a value fails the record schema, each with a JSON pointer, at most `LIMITS.recordIssues`. */
+export function recordIssues(error: z.ZodError, input: unknown): RecordIssue[] {
+  return error.issues.flatMap((issue) => issuesOf(issue, input)).slice(0, LIMITS.recordIssues);
+}
+
+function issuesOf(issue: ZodIssue, input: unknown): RecordIssue[] {
+  if (issue.code === 'unrecognized_keys') return issue.keys.map((key) => unknownKey(issue.path, key, input));
+  const value = valueAt(input, issue.path);
+  const place = { severity: 'blocks', pointer: pointer(...issue.path) } as const;
+  const title = z.globalRegistry.get(schemaAt(issue.path, input) ?? VisitRecord)?.title ?? 'field';
+  if (value === undefined) {
+    const sentence = `Cannot read the record: ${title} (${place.pointer}) must be given`;
+    return [{ code: 'RECORD_FIELD_MISSING', ...place, sentence, remedy: `Add it: ${meaningAt(issue.path, input)}` }];
+  }
+  const code = issue.code === 'invalid_type' ? 'RECORD_TYPE_WRONG' : 'RECORD_VALUE_WRONG';
+  const sentence = `Cannot read the record: ${title} (${place.pointer}) must be ${wanted(issue, input)}: current value is ${shown(value)}`;
+  return [{ code, ...place, sentence, remedy: `Correct it: ${meaningAt(issue.path, input)}` }];
+}
+
+function unknownKey(path: readonly PropertyKey[], key: string, input: unknown): RecordIssue {
+  const known = Object.keys(shapeOf(schemaAt(path, input)) ?? {});
+  const near = nearest(key, known);
+  return {
+    code: 'RECORD_KEY_UNKNOWN',
+    severity: 'blocks',
+    pointer: pointer(...path, key),
+    sentence: `Cannot read the record: ${pointer(...path) || 'the record'} has no field ${shown(key)}`,
+    remedy: near ? `Write ${shown(near)}, or remove it` : `Remove it; the fields here are ${known.join(', ')}`,
+  };
+}
+
+function wanted(issue: ZodIssue, input: unknown): string {
+  if (issue.code === 'invalid_type') return `of type ${issue.expected}`;
+  if (issue.code === 'invalid_value') return `one of ${issue.values.map(shown).join(', ')}`;
+  if (issue.code === 'too_big') return `at most ${issue.maximum}${issue.origin === 'number' ? '' : ' long'}`;
+  if (issue.code === 'too_small') return `at least ${issue.minimum}${issue.origin === 'number' ? '' : ' long'}`;
+  if (issue.code === 'invalid_union')
+    return `one of the kinds ${kindsAt(issue.path.slice(0, -1), input).map(shown).join(', ')}`;
+  return issue.message;
+}
+
+function kindsAt(path: readonly PropertyKey[], input: unknown): unknown[] {
+  const union = bare(schemaAt(path, input));
+  if (!(union instanceof z.ZodDiscriminatedUnion)) return [];
+  return union.options.flatMap((option) => (option as z.ZodObject).shape[union.def.discriminator]?.options ?? []);
+}
+
+function shown(value: unknown): string {
+  const text = JSON.stringify(value) ?? String(value);
+  return text.length > 60 ? `${text.slice(0, 57)}…` : text;
+}
+
+function meaningAt(path: readonly PropertyKey[], input: unknown): string {
+  const meta = z.globalRegistry.get(schemaAt(path, input) ?? VisitRecord);
+  const example = (meta?.examples as unknown[] | undefined)?.[0];
+  const description = meta?.description ?? 'see the schema';
+  return example === undefined ? description : `${description}; for example ${shown(example)}`;
+}
+
+function valueAt(input: unknown, path: readonly PropertyKey[]): unknown {
+  return path.reduce<unknown>((at, step) => (at as Record<PropertyKey, unknown> | undefined)?.[step], input);
+}
+
+/** The schema of the field at a path, following the kinds that the input itself names. */
+function schemaAt(path: readonly PropertyKey[], input: unknown): z.core.$ZodType | undefined {
+  let schema: z.core.$ZodType | undefined = VisitRecord;
+  let value = input;
+  for (const step of path) {
+    schema = typeof step === 'number' ? elementOf(schema) : shapeOf(chosen(schema, value))?.[String(step)];
+    value = (value as Record<PropertyKey, unknown> | undefined)?.[step];
+  }
+  return chosen(schema, value);
+}
+
+function bare(schema: z.core.$ZodType | undefined): z.core.$ZodType | undefined {
+  return schema instanceof z.ZodOptional ? bare(schema.unwrap() as z.core.$ZodType) : schema;
+}
+
+function elementOf(schema: z.core.$ZodType | undefined): z.core.$ZodType | undefined {
+  const array = bare(schema);
+  return array instanceof z.ZodArray ? (array.element as z.core.$ZodType) : undefined;
+}
+
+function shapeOf(schema: z.core.$ZodType | undefined): Record<string, z.core.$ZodType> | undefined {
+  const object = bare(schema);
+  return object instanceof z.ZodObject ? object.shape : undefined;
+}
+
+function chosen(schema: z.core.$ZodType | undefined, value: unknown): z.core.$ZodType | undefined {
+  const union = bare(schema);
+  if (!(union instanceof z.ZodDiscriminatedUnion)) return schema;
+  const kind = (value as Record<string, unknown> | undefined)?.[union.def.discriminator];
+  return (
+    (union.options.find((option) => {
+      const field = (option as z.ZodObject).shape[union.def.discriminator] as z.ZodEnum;
+      return (field.options as unknown[]).includes(kind);
+    }) as z.core.$ZodType | undefined) ?? schema
+  );
+}

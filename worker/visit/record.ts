@@ -1,0 +1,54 @@
+import { z } from 'zod';
+import { Aircraft } from './aircraft.ts';
+import { AsFound } from './as-found.ts';
+import { Baseline } from './baseline.ts';
+import { Inspection } from './inspection.ts';
+import { Meters } from './meters.ts';
+import { Modifications } from './modification.ts';
+import { Parts } from './parts-trace.ts';
+import { People } from './people.ts';
+import { Release } from './release.ts';
+import { UnitsPart } from './units.ts';
+import { VisitFindings } from './visit-finding.ts';
+import { Weighing } from './weighing.ts';
+import { Worksheet } from './worksheet.ts';
+import { Visit as VisitHeader, Workshop } from './workshop.ts';
+
+/** The version of the record that this code reads; older ones are upgraded at the door. */
+export const SCHEMA_VERSION = 1;
+
+/** The structured record of one workshop visit, as posted: strict, in the units that it declares. */
+export const VisitRecord = z
+  .strictObject({
+    $schema: z
+      .string()
+      .max(500)
+      .optional()
+      .meta({
+        title: 'Schema',
+        description: 'Address of this schema, for editors; ignored',
+        examples: ['/v1/schema/visit.json'],
+      }),
+    schemaVersion: z.literal(SCHEMA_VERSION).meta({
+      title: 'Schema version',
+      description: 'Version of the record format',
+      examples: [SCHEMA_VERSION],
+    }),
+    units: UnitsPart,
+    workshop: Workshop,
+    visit: VisitHeader,
+    people: People,
+    aircraft: Aircraft,
+    baseline: Baseline.optional(),
+    asFound: AsFound.optional(),
+    meters: Meters.optional(),
+    worksheet: Worksheet.optional(),
+    modifications: Modifications.optional(),
+    inspection: Inspection.optional(),
+    findings: VisitFindings.optional(),
+    parts: Parts.optional(),
+    weighing: Weighing.optional(),
+    release: Release.optional(),
+  })
+  .meta({ title: 'Visit record', description: 'The structured record of one workshop visit' });
+export type VisitRecord = z.infer<typeof VisitRecord>;

@@ -1,0 +1,27 @@
+import type { z } from 'zod';
+import { id, line, list, moment, part, prose } from './field.ts';
+
+export const Acknowledgement = part('Acknowledgement', 'A caution read and accepted by a named person', {
+  code: line('Code', 'Code of the caution', 'PREDICTION_DIFFERS', 60),
+  by: id('By', 'Person who accepts it', 'jonas'),
+  reason: line('Reason', 'Why it is acceptable', 'Upholstery renewed in 2021 without an entry; list corrected'),
+});
+
+export const Release = part('Release', 'What the releasing person is asked to sign', {
+  by: id('By', 'Person who releases', 'jonas'),
+  statement: id('Statement', 'Statement of the regime', 'work-complete'),
+  scope: prose('Scope', 'The work that the release covers', 'Modifications M1 to M4 and the 100-hour inspection.'),
+  limitations: list(
+    'Limitations',
+    'Limitations under which the aircraft is released',
+    line('Limitation', 'A limitation', 'Day VFR only until F3 is closed'),
+    { max: 40 },
+  ).optional(),
+  plannedDeparture: moment(
+    'Planned departure',
+    'When the owner means to leave',
+    '2026-11-05T15:30:00+01:00',
+  ).optional(),
+  acknowledgements: list('Acknowledgements', 'Cautions accepted', Acknowledgement, { max: 60 }).optional(),
+});
+export type Release = z.infer<typeof Release>;

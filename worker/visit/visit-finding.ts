@@ -1,0 +1,43 @@
+import type { z } from 'zod';
+import { choice, count, date, flag, id, line, list, moment, number, part } from './field.ts';
+
+export const Deferral = part('Deferral', 'A finding carried forward', {
+  by: id('By', 'Person who decided', 'jonas'),
+  reason: line('Reason', 'Why it can wait', 'Part on order; no effect on safe flight by day'),
+  untilDate: date('Until date', 'Last day by which it must be done', '2027-01-31').optional(),
+  untilHours: number('Until hours', 'Airframe hours by which it must be done', 'h', 1230, {
+    min: 0,
+    max: 200_000,
+  }).optional(),
+  firstDeferredOn: date('First deferred on', 'Date of the first deferral; carried over unchanged', '2026-11-05'),
+  timesCarried: count('Times carried', 'How often it was carried forward before', 0, { max: 99 }).optional(),
+  placard: line('Placard', 'Placard fitted', 'LANDING LIGHT INOPERATIVE').optional(),
+  ownerInformed: flag('Owner informed', 'Whether the owner was told', true),
+});
+
+export const VisitFinding = part('Finding', 'Something found wrong with the aircraft', {
+  id: id('Identifier', 'How the record names this finding', 'F1'),
+  place: line('Place', 'Where', 'Left main wheel', 80),
+  text: line('Text', 'What was found', 'Brake lining at 3.2 mm, near the limit of 3.0 mm'),
+  severity: choice('Severity', 'What it means for flight', ['airworthiness', 'limit', 'watch', 'advice'] as const),
+  disposition: choice('Disposition', 'What was decided', [
+    'rectified',
+    'deferred',
+    'declined',
+    'monitor',
+    'open',
+  ] as const).optional(),
+  foundBy: id('Found by', 'Person who found it', 'mila').optional(),
+  foundAt: moment('Found', 'When', '2026-11-03T11:00:00+01:00').optional(),
+  action: line('Action', 'What was done about it', 'Lining replaced').optional(),
+  closedBy: id('Closed by', 'Person who closed it', 'mila').optional(),
+  closedAt: moment('Closed', 'When', '2026-11-04T12:00:00+01:00').optional(),
+  consequence: line('Consequence', 'What follows if it is left', 'Disc scored within some 20 landings').optional(),
+  deferral: Deferral.optional(),
+  evidence: list('Evidence', 'Photographs or sheets by reference', line('Reference', 'Reference', 'Photo 14'), {
+    max: 20,
+  }).optional(),
+});
+export type VisitFinding = z.infer<typeof VisitFinding>;
+
+export const VisitFindings = list('Findings', 'Everything found', VisitFinding, { max: 300 });

@@ -1,0 +1,30 @@
+import { type InCalculationUnits, inCalculationUnits } from './calculation-units.ts';
+import { VisitRecord } from './record.ts';
+
+/** A valid record in the units of calculation: what every later stage works on. Its `units` are those the pack prints in. */
+export type Visit = InCalculationUnits<VisitRecord>;
+
+export type Aircraft = Visit['aircraft'];
+export type Station = Aircraft['stations'][number];
+export type LoadStation = Extract<Station, { armMm: number; maximumMassKg: number }>;
+export type FuelStation = Extract<Station, { capacityL: number }>;
+export type Baseline = NonNullable<Visit['baseline']>;
+export type EquipmentItem = NonNullable<Baseline['equipment']>[number];
+export type AsFoundLine = NonNullable<Visit['asFound']>[number];
+export type Modification = NonNullable<Visit['modifications']>[number];
+export type Change = Modification['changes'][number];
+export type Weighing = NonNullable<Visit['weighing']>;
+export type WeighingPoint = Weighing['points'][number];
+export type Scale = Weighing['scales'][number];
+export type Inspection = NonNullable<Visit['inspection']>;
+export type Task = Inspection['tasks'][number];
+export type VisitFinding = NonNullable<Visit['findings']>[number];
+export type Person = Visit['people'][number];
+export type Part = NonNullable<Visit['parts']>[number];
+export type Job = NonNullable<Visit['worksheet']>[number];
+export type Release = NonNullable<Visit['release']>;
+
+/** A valid record in kg, mm, l. */
+export function visitOf(record: VisitRecord): Visit {
+  return inCalculationUnits(VisitRecord, record, record.units);
+}

@@ -1,0 +1,29 @@
+import type { z } from 'zod';
+import { line, moment, part, prose } from './field.ts';
+
+export const Workshop = part('Workshop', 'Who took the aircraft in', {
+  name: line('Name', 'Name of the workshop as it signs', 'Lower Meadow Hangar'),
+  address: line('Address', 'Postal address on one line', 'Hangar 2, Lower Meadow Airfield').optional(),
+  approval: line(
+    'Approval',
+    'Reference of the approval held by the workshop, where it holds one',
+    'SLM-MO-014',
+  ).optional(),
+  contact: line('Contact', 'How the owner reaches the workshop', 'office@lower-meadow.example').optional(),
+});
+export type Workshop = z.infer<typeof Workshop>;
+
+export const Visit = part('Visit', 'The visit as a whole', {
+  arrivedAt: moment('Arrived', 'When the aircraft was taken in', '2026-11-03T09:10:00+01:00'),
+  workEndedAt: moment(
+    'Work ended',
+    'When the last task of the visit was finished',
+    '2026-11-05T14:05:00+01:00',
+  ).optional(),
+  summary: prose(
+    'Summary',
+    'What was asked for and done, in one or two sentences',
+    'New radio and transponder, 100-hour service.',
+  ),
+});
+export type Visit = z.infer<typeof Visit>;
