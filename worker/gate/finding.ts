@@ -1,0 +1,20 @@
+/** `blocks` stops the release; `caution` must be acknowledged by a named person; `note` is only printed. */
+export type Severity = 'blocks' | 'caution' | 'note';
+
+/** Something the gate has to say about a visit. Codes are stable for ever. */
+export interface Finding {
+  code: string;
+  severity: Severity;
+  /** JSON pointer (RFC 6901) into the record as posted. */
+  pointer: string;
+  /** What is wrong, with the numbers, in the units of the record. */
+  sentence: string;
+  /** One sentence on what to do. */
+  remedy: string;
+  /** Where the rule comes from. */
+  source: string;
+  /** The numbers, in the units of calculation, named with their unit. */
+  data: Readonly<Record<string, string | number | boolean>>;
+  /** Set on a caution that a named person has accepted with a reason. */
+  acknowledgedBy?: string;
+}
