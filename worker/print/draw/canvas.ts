@@ -1,0 +1,74 @@
+import type { FaceName } from '../fonts/face.ts';
+import type { Tag } from '../measure/tag.ts';
+import { hexText, number } from './pdf-text.ts';
+import type { Element, Structure } from './structure.ts';
+
+/** The name of each face among the resources of a page. */
+export const FONT_NAMES: Readonly<Record<FaceName, string>> = { regular: 'F1', semibold: 'F2', italic: 'F3' };
+
+/** The content stream of one page, in PDF coordinates, y up. All content is marked: as an element's or as an artefact. */
+export interface Canvas {
+  /** Marks what is drawn next. */
+  enter: (tag: Tag | null, artefact?: string) => void;
+  write: (operators: string) => void;
+  setText: (face: FaceName, sizePt: number, xPt: number, yPt: number) => void;
+  showText: (text: string, face: FaceName, sizePt: number, risePt: number) => void;
+  endText: () => void;
+  finish: () => string;
+}
+
+interface TextState {
+  face: FaceName;
+  sizePt: number;
+  risePt: number;
+}
+
+/** A canvas for a page; marks are recorded in the structure. */
+export function createCanvas(structure: Structure, page: number): Canvas {
+  const parts: string[] = [];
+  const marked: Element[] = [];
+  structure.contentOf[page] = marked;
+  let current: string | Tag | undefined;
+  let text: TextState | null = null;
+
+  const enter = (tag: Tag | null, artefact = '/Artifact BMC'): void => {
+    const next = tag ?? artefact;
+    if (next === current) return;
+    if (current !== undefined) parts.push('EMC');
+    current = next;
+    if (!tag) {
+      parts.push(artefact);
+      return;
+    }
+    const element = structure.element(tag);
+    element.kids.push({ kind: 'content', page, id: marked.length });
+    parts.push(`/${tag.role}<</MCID ${marked.length}>>BDC`);
+    marked.push(element);
+  };
+
+  const setText: Canvas['setText'] = (face, sizePt, xPt, yPt) => {
+    text = { face, sizePt, risePt: 0 };
+    parts.push(`BT /${FONT_NAMES[face]} ${number(sizePt)} Tf ${number(xPt)} ${number(yPt)} Td`);
+  };
+
+  const showText: Canvas['showText'] = (shown, face, sizePt, risePt) => {
+    if (text && (text.face !== face || text.sizePt !== sizePt)) parts.push(`/${FONT_NAMES[face]} ${number(sizePt)} Tf`);
+    if (text && text.risePt !== risePt) parts.push(`${number(risePt)} Ts`);
+    text = { face, sizePt, risePt };
+    parts.push(`${hexText(shown)}Tj`);
+  };
+
+  const endText = (): void => {
+    if (text && text.risePt !== 0) parts.push('0 Ts');
+    text = null;
+    parts.push('ET');
+  };
+
+  const finish = (): string => {
+    if (current !== undefined) parts.push('EMC');
+    current = undefined;
+    return parts.join('\n');
+  };
+
+  return { enter, write: (operators) => parts.push(operators), setText, showText, endText, finish };
+}

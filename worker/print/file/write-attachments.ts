@@ -1,0 +1,40 @@
+import { textString } from '../draw/pdf-text.ts';
+import type { PrintAttachment } from '../print-job.ts';
+import { pdfDate } from './metadata.ts';
+import type { ObjectStore } from './object-store.ts';
+
+// A media type as a name: the slash and other delimiters are written as #xx (ISO 32000-1, 7.3.5).
+function nameOf(mediaType: string): string {
+  return `/${mediaType.replace(/[^A-Za-z0-9.+-]/g, (character) => `#${character.charCodeAt(0).toString(16).padStart(2, '0')}`)}`;
+}
+
+function writeAttachment(attachment: PrintAttachment, issuedAt: string, store: ObjectStore): string {
+  const { name, bytes, mediaType, description, relationship } = attachment;
+  const params = store.add(`<</Size ${bytes.length}/CreationDate${pdfDate(issuedAt)}/ModDate${pdfDate(issuedAt)}>>`);
+  const file = store.addStream(bytes, { Type: '/EmbeddedFile', Subtype: nameOf(mediaType), Params: params });
+  const text = textString(name);
+  return store.add(
+    `<</Type/Filespec/F${text}/UF${text}/Desc${textString(description)}/AFRelationship/${relationship}/EF<</F ${file}/UF ${file}>>>>`,
+  );
+}
+
+/** Writes the attachments as associated files and returns the entries of the catalogue that name them. */
+export function writeAttachments(
+  attachments: readonly PrintAttachment[],
+  issuedAt: string,
+  store: ObjectStore,
+): { names: string; catalogue: string } {
+  if (attachments.length === 0) return { names: '', catalogue: '' };
+  const written = attachments.map((attachment) => ({
+    key: textString(attachment.name),
+    file: writeAttachment(attachment, issuedAt, store),
+  }));
+  if (new Set(written.map(({ key }) => key)).size < written.length)
+    throw new Error('Cannot print: names of attachments must differ');
+  // The keys of a name tree stand in byte order.
+  const sorted = [...written].sort((a, b) => (a.key < b.key ? -1 : 1));
+  return {
+    names: `/EmbeddedFiles<</Names[${sorted.map(({ key, file }) => `${key} ${file}`).join(' ')}]>>`,
+    catalogue: `/AF[${written.map(({ file }) => file).join(' ')}]`,
+  };
+}

@@ -1,0 +1,72 @@
+import type { Drawn } from '../draw/draw-pages.ts';
+import { number, textString } from '../draw/pdf-text.ts';
+import type { Paper } from '../paper.ts';
+import type { PrintJob } from '../print-job.ts';
+import { colourProfile } from './colour-profile.ts';
+import { informationDictionary, xmpPacket } from './metadata.ts';
+import { createObjectStore, type ObjectStore } from './object-store.ts';
+import { writeAttachments } from './write-attachments.ts';
+import { writeFonts } from './write-fonts.ts';
+import { type WrittenLink, writeLinks } from './write-links.ts';
+import { writeOutline } from './write-outline.ts';
+import { writeStructure } from './write-structure.ts';
+
+function writePages(
+  drawn: Drawn,
+  pages: readonly string[],
+  links: readonly WrittenLink[],
+  paper: Paper,
+  store: ObjectStore,
+): string {
+  const tree = store.reserve();
+  const fonts = writeFonts(store);
+  const resources = store.add(`<</Font${fonts}/ProcSet[/PDF/Text]>>`);
+  const box = `[0 0 ${number(paper.widthPt)} ${number(paper.heightPt)}]`;
+  drawn.contents.forEach((content, page) => {
+    const annotations = links.filter((link) => link.page === page).map((link) => link.reference);
+    const annots = annotations.length > 0 ? `/Annots[${annotations.join(' ')}]` : '';
+    store.put(
+      pages[page] ?? '',
+      `<</Type/Page/Parent ${tree}/MediaBox${box}/Resources ${resources}/Contents ${store.addStream(content)}` +
+        `/StructParents ${page}/Tabs/S${annots}>>`,
+    );
+  });
+  store.put(tree, `<</Type/Pages/Count ${pages.length}/Kids[${pages.join(' ')}]>>`);
+  return tree;
+}
+
+function writeOutputIntent(store: ObjectStore): string {
+  const profile = store.addStream(colourProfile(), { N: '3' });
+  return `/OutputIntents[<</Type/OutputIntent/S/GTS_PDFA1/OutputConditionIdentifier(sRGB)/Info(sRGB, IEC 61966-2-1)/DestOutputProfile ${profile}>>]`;
+}
+
+/**
+ * Writes the file: PDF 1.7 with the claims and the structure of PDF/A-3a (ISO 19005-3) and PDF/UA-1 (ISO 14289-1).
+ *
+ * The same job gives the same bytes: nothing here knows the time or chance.
+ */
+export function writeFile(drawn: Drawn, paper: Paper, job: PrintJob): Promise<Uint8Array> {
+  const { metadata, attachments } = job;
+  if (!/^[0-9a-f]{32}$/i.test(metadata.identifier)) {
+    throw new Error(
+      `Cannot print: identifier must be 32 hexadecimal digits: current value is "${metadata.identifier}"`,
+    );
+  }
+  const store = createObjectStore();
+  const catalogue = store.reserve();
+  const pages = drawn.contents.map(() => store.reserve());
+  const links = writeLinks(drawn, pages, store);
+  const tree = writePages(drawn, pages, links, paper, store);
+  const structure = writeStructure(drawn.structure, links, pages, store);
+  const outline = writeOutline(drawn.bookmarks, pages, store);
+  const attached = writeAttachments(attachments, metadata.issuedAt, store);
+  const packet = new TextEncoder().encode(xmpPacket(metadata));
+  const description = store.addPlainStream(packet, { Type: '/Metadata', Subtype: '/XML' });
+  store.put(
+    catalogue,
+    `<</Type/Catalog/Version/1.7/Pages ${tree}/Lang${textString(metadata.language)}/MarkInfo<</Marked true>>` +
+      `/ViewerPreferences<</DisplayDocTitle true>>/StructTreeRoot ${structure}/Metadata ${description}${outline}` +
+      `/PageLabels<</Nums[0<</S/D>>]>>/Names<<${attached.names}>>${attached.catalogue}${writeOutputIntent(store)}>>`,
+  );
+  return store.save(catalogue, store.add(informationDictionary(metadata)), metadata.identifier);
+}

@@ -1,0 +1,60 @@
+import { BLOCK_GAP_PT, RULE_PT } from '../style/block-style.ts';
+import type { Item } from './item.ts';
+import { heightOf } from './section.ts';
+import type { BlockRule } from './setting.ts';
+import { BREAK, type Frame, held, indented, spaced, trimmed } from './strip.ts';
+import { childTag } from './tag.ts';
+
+interface BoxStyle {
+  outlinePt: number;
+  barPt: number;
+  grey: number;
+}
+
+// A caution must be told from a note in any copy: by its heavy bar and full outline, never by shade.
+const BOXES: Readonly<Record<string, BoxStyle>> = {
+  caution: { outlinePt: RULE_PT.medium, barPt: 4, grey: 1 },
+  note: { outlinePt: 0, barPt: 1, grey: 0.955 },
+  mark: { outlinePt: 1.4, barPt: 0, grey: 1 },
+};
+
+const PAD_X_PT = 10;
+const PAD_Y_PT = 6;
+
+/** The outline of a rectangle as rules. */
+export function outline(widthPt: number, heightPt: number, weightPt: number, dashed = false): Item[] {
+  const corners = [
+    [0, 0],
+    [widthPt, 0],
+    [widthPt, heightPt],
+    [0, heightPt],
+    [0, 0],
+  ] as const;
+  return corners.slice(1).map((toPt, i) => ({ kind: 'rule', fromPt: corners[i] ?? [0, 0], toPt, weightPt, dashed }));
+}
+
+function boxItems(style: BoxStyle, widthPt: number, heightPt: number): Item[] {
+  const items: Item[] = [];
+  if (style.grey < 1) items.push({ kind: 'fill', xPt: 0, yPt: 0, widthPt, heightPt, grey: style.grey });
+  if (style.barPt > 0) items.push({ kind: 'fill', xPt: 0, yPt: 0, widthPt: style.barPt, heightPt, grey: 0 });
+  return style.outlinePt > 0 ? [...items, ...outline(widthPt, heightPt, style.outlinePt)] : items;
+}
+
+/** `<aside>`: a box as wide as the column, kept whole when it fits a page. */
+export const asideBlock: BlockRule = (block, setting, flow) => {
+  const style = BOXES[['caution', 'mark'].find((name) => block.classes.has(name)) ?? 'note'];
+  if (!style) return [];
+  const { scale, columnPt } = setting;
+  const text = block.classes.has('mark') ? { ...setting.text, face: 'semibold' as const } : setting.text;
+  const padXPt = PAD_X_PT * scale;
+  const inside = { ...setting, text, columnPt: columnPt - 2 * padXPt, tag: childTag(setting.tag, 'Div') };
+  const frame: Frame = {
+    padAbovePt: PAD_Y_PT * scale,
+    padBelowPt: PAD_Y_PT * scale,
+    decorate: (heightPt) => boxItems(style, columnPt, heightPt),
+  };
+  const strips = indented(flow(block.children, inside), padXPt);
+  const boxed = trimmed(strips).map((each) => ({ ...each, frames: [frame, ...each.frames] }));
+  const whole = heightOf(boxed) <= setting.bodyPt ? held(boxed, BREAK.inKeptSection) : boxed;
+  return spaced(whole, BLOCK_GAP_PT * scale, BLOCK_GAP_PT * scale);
+};

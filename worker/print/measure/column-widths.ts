@@ -1,0 +1,59 @@
+/** How wide the content of a cell is at least, unbroken words, and at most, unbroken lines. */
+export interface CellWidths {
+  column: number;
+  span: number;
+  minPt: number;
+  maxPt: number;
+}
+
+const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
+
+// What a spanning cell asks beyond its columns' own widths is shared out equally among them.
+function widen(widthsPt: number[], cell: CellWidths, askedPt: number): void {
+  const covered = Array.from({ length: cell.span }, (_, i) => cell.column + i);
+  const missingPt = askedPt - sum(covered.map((column) => widthsPt[column] ?? 0));
+  if (missingPt <= 0) return;
+  for (const column of covered) widthsPt[column] = (widthsPt[column] ?? 0) + missingPt / cell.span;
+}
+
+// Columns narrower than a common limit keep their width, the others are cut to it, so that all fit.
+function limited(widthsPt: readonly number[], availablePt: number): number[] {
+  let roomPt = availablePt;
+  let left = widthsPt.length;
+  for (const widthPt of [...widthsPt].sort((a, b) => a - b)) {
+    if (widthPt * left > roomPt) break;
+    roomPt -= widthPt;
+    left--;
+  }
+  return widthsPt.map((widthPt) => Math.min(widthPt, roomPt / Math.max(left, 1)));
+}
+
+/**
+ * Column widths as in the automatic table layout of CSS 2.1, 17.5.2.2: every column at least as wide as its longest word and, where there is
+ * room, as its longest line. When even the words do not fit, the widest columns give way and their words are divided.
+ *
+ * @param stretch columns that take up what is left of `availablePt`; with none the table stays as wide as its content
+ */
+export function columnWidthsPt(
+  columns: number,
+  cells: readonly CellWidths[],
+  availablePt: number,
+  stretch: readonly boolean[],
+): number[] {
+  const minPt = Array.from({ length: columns }, () => 0);
+  const maxPt = Array.from({ length: columns }, () => 0);
+  for (const cell of [...cells].sort((a, b) => a.span - b.span)) {
+    widen(minPt, cell, cell.minPt);
+    widen(maxPt, cell, Math.max(cell.minPt, cell.maxPt));
+  }
+  const leastPt = sum(minPt);
+  const mostPt = sum(maxPt);
+  if (leastPt > availablePt) return limited(minPt, availablePt);
+  if (mostPt > availablePt) {
+    const share = (availablePt - leastPt) / (mostPt - leastPt);
+    return minPt.map((least, i) => least + ((maxPt[i] ?? least) - least) * share);
+  }
+  const elasticPt = sum(maxPt.filter((_, i) => stretch[i]));
+  if (elasticPt === 0) return maxPt;
+  return maxPt.map((most, i) => (stretch[i] ? most + ((availablePt - mostPt) * most) / elasticPt : most));
+}

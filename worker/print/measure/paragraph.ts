@@ -1,0 +1,58 @@
+import type { MarkupNode } from '../parse/markup.ts';
+import { breakLines, type Line } from '../text/break-lines.ts';
+import { inlineRuns } from '../text/inline-runs.ts';
+import { type Word, wordsOf } from '../text/words.ts';
+import type { Align, Item } from './item.ts';
+import type { Setting } from './setting.ts';
+import { BREAK, type Break, type Strip, strip } from './strip.ts';
+
+// Capitals of the face are 0.66 em high; half of that below the middle of the line centres them in it.
+const BASELINE_EM = 0.33;
+
+/** The distance from the top of a line to its baseline, so that capitals and figures stand in its middle. */
+export function baselinePt(leadingPt: number, sizePt: number): number {
+  return leadingPt / 2 + sizePt * BASELINE_EM;
+}
+
+// At least two lines of a paragraph stand together on either side of a page break.
+function lineBreak(index: number, lines: number): Break {
+  return index === 1 || index === lines - 1 ? BREAK.orphan : BREAK.free;
+}
+
+function lineStrips(lines: readonly Line[], align: Align, setting: Setting): Strip[] {
+  const { sizePt, leadingPt } = setting.text;
+  return lines.map((line, i) => {
+    const item: Item = {
+      kind: 'line',
+      xPt: 0,
+      baselinePt: baselinePt(leadingPt, sizePt),
+      widthPt: setting.columnPt,
+      align,
+      pieces: line.pieces,
+    };
+    return strip({
+      heightPt: leadingPt,
+      items: [item],
+      breakBefore: i === 0 ? BREAK.free : lineBreak(i, lines.length),
+    });
+  });
+}
+
+/** Inline content set in lines, one strip a line. Empty content is one empty line, so that a row or an entry keeps its height. */
+export function paragraph(content: readonly MarkupNode[], align: Align, setting: Setting): Strip[] {
+  const { runs, ids } = inlineRuns(content, setting);
+  const lines = breakLines(wordsOf(runs), setting.columnPt);
+  const strips = lineStrips(lines.length > 0 ? lines : [{ pieces: [], widthPt: 0 }], align, setting);
+  const [first] = strips;
+  if (first) {
+    const named: Item[] = ids.map((id) => ({ kind: 'anchor', id }));
+    const present: Item[] = setting.tag ? [{ kind: 'present', tag: setting.tag }] : [];
+    first.items = [...named, ...present, ...first.items];
+  }
+  return strips;
+}
+
+/** The words of inline content, to learn how wide it could be. Reports nothing. */
+export function wordsIn(content: readonly MarkupNode[], setting: Setting): Word[] {
+  return wordsOf(inlineRuns(content, { ...setting, report: () => {} }).runs);
+}

@@ -1,0 +1,45 @@
+import type { Item } from './item.ts';
+import { gapPt, type Stack, stack } from './stack.ts';
+import type { Strip } from './strip.ts';
+
+/** Strips that stand in a cell of a row, with the cell's left edge. */
+export interface Cell {
+  xPt: number;
+  strips: readonly Strip[];
+}
+
+// How many strips, at least one, fit a height from a place on.
+function countFitting(strips: readonly Strip[], from: number, heightPt: number): number {
+  let usedPt = 0;
+  for (let at = from; at < strips.length; at++) {
+    const next = strips[at];
+    if (!next) break;
+    usedPt += (at === from ? 0 : gapPt(strips[at - 1] ?? null, next)) + next.heightPt;
+    if (usedPt > heightPt && at > from) return at - from;
+  }
+  return strips.length - from;
+}
+
+/**
+ * Cells beside each other as slices, each no higher than `mostPt`: one slice unless a cell is longer. Items are placed from the top of the
+ * slice; `bottom` cells stand on its foot.
+ */
+export function sideBySide(cells: readonly Cell[], mostPt: number, stand: 'top' | 'bottom' = 'top'): Stack[] {
+  const slices: Stack[] = [];
+  const done = cells.map(() => 0);
+  do {
+    const parts = cells.map((cell, i): Stack => {
+      const from = done[i] ?? 0;
+      const count = countFitting(cell.strips, from, mostPt);
+      done[i] = from + count;
+      return stack(cell.strips.slice(from, from + count));
+    });
+    const heightPt = Math.max(0, ...parts.map((part) => part.heightPt));
+    const items = parts.map((part, i): Item => {
+      const yPt = stand === 'top' ? 0 : heightPt - part.heightPt;
+      return { kind: 'group', xPt: cells[i]?.xPt ?? 0, yPt, items: part.items };
+    });
+    slices.push({ heightPt, items });
+  } while (cells.some((cell, i) => (done[i] ?? 0) < cell.strips.length));
+  return slices;
+}

@@ -1,0 +1,51 @@
+/** What is to be typeset. The bytes of the file depend on nothing else. */
+export interface PrintJob {
+  /** Each holds one article of the HTML subset (`parse/subset.ts`) and starts a new page. */
+  documents: readonly PrintDocument[];
+  footer: { left: string; centre: string };
+  header: { left: string; right: string };
+  /** Words that stand large and light on every page and in its footer, such as `NOT RELEASED`. */
+  mark?: string;
+  paper: 'A4' | 'Letter';
+  metadata: PrintMetadata;
+  attachments: readonly PrintAttachment[];
+}
+
+export interface PrintDocument {
+  id: string;
+  title: string;
+  html: string;
+}
+
+export interface PrintMetadata {
+  title: string;
+  subject: string;
+  author: string;
+  /** BCP 47 tag of the text. */
+  language: string;
+  /** ISO 8601 date and time with offset. */
+  issuedAt: string;
+  /** 32 hexadecimal digits. */
+  identifier: string;
+}
+
+export interface PrintAttachment {
+  name: string;
+  bytes: Uint8Array;
+  mediaType: string;
+  description: string;
+  relationship: 'Source' | 'Data';
+}
+
+/** The file, and everything in the job that could not be printed as it was given. `startPage` is keyed by document id. */
+export interface Printed {
+  bytes: Uint8Array;
+  pages: number;
+  startPage: Record<string, number>;
+  findings: PrintFinding[];
+}
+
+/** `documentId` is empty for text outside the documents: running heads, feet and the mark. */
+export type PrintFinding =
+  | { code: 'TEXT_UNPRINTABLE'; documentId: string; characters: string[]; context: string }
+  | { code: 'CONTENT_DOES_NOT_FIT'; documentId: string; context: string };
