@@ -1,5 +1,12 @@
 import { pointer } from '../visit/pointer.ts';
-import type { AsFoundLine, Change, EquipmentItem, Visit } from '../visit/visit.ts';
+import type { EquipmentItem, Visit } from '../visit/visit.ts';
+import {
+  type ChangeStep,
+  type CorrectionStep,
+  type EquipmentWalk,
+  incomingItem,
+  walkEquipment,
+} from './equipment-steps.ts';
 import { type MassMoment, total } from './mass-moment.ts';
 import { ofLimit } from './uncertainty.ts';
 
@@ -20,125 +27,82 @@ export interface ChangeLine extends MassMoment {
   pointer: string;
 }
 
-export interface EquipmentChange extends MassMoment {
+/** The change of the visit: its lines, their total, and every step with the list as it stood before it. */
+export interface EquipmentChange extends MassMoment, EquipmentWalk {
   lines: ChangeLine[];
-  /** The list that held before, and the one that holds now. */
-  before: EquipmentItem[];
-  after: EquipmentItem[];
 }
 
-type List = Map<string, EquipmentItem>;
-type Place = { modification: string | undefined; pointer: string };
+type Place = Pick<ChangeLine, 'kind' | 'modification' | 'pointer'>;
 
 /**
- * Applies record corrections and then every modification, in their order, to the baseline equipment list.
+ * Record corrections and modifications as signed masses and moments.
  *
  * Δm = Σ ± mᵢ        ΔM = Σ ± mᵢ·xᵢ        relocated: ΔM = m·(x₂ − x₁)        (FAA-H-8083-1B ch. 7)
  */
 export function equipmentChange(visit: Visit): EquipmentChange {
-  const before = visit.baseline?.equipment ?? [];
-  const list: List = new Map(before.map((item) => [item.id, item]));
-  const lines = [
-    ...(visit.asFound ?? []).flatMap((line, index) => correction(list, line, pointer('asFound', index))),
-    ...(visit.modifications ?? []).flatMap(({ id, changes }, index) =>
-      changes.flatMap((change, step) =>
-        apply(list, change, { modification: id, pointer: pointer('modifications', index, 'changes', step) }),
-      ),
-    ),
-  ];
-  return { lines, before, after: [...list.values()], ...total(lines) };
+  const walk = walkEquipment(visit);
+  const lines = [...walk.corrections.flatMap(correctionLines), ...walk.changes.flatMap(changeLines)];
+  return { ...walk, lines, ...total(lines) };
 }
 
-function correction(list: List, line: AsFoundLine, at: string): ChangeLine[] {
-  const place = { modification: undefined, pointer: at };
-  if (line.kind === 'unlisted') {
-    const { kind: _kind, disposition: _disposition, by: _by, ...item } = line;
-    list.set(item.id, item);
-    return [{ ...put(item, place), kind: 'correction' }];
-  }
-  const listed = list.get(line.item);
-  if (line.kind === 'missing') {
-    list.delete(line.item);
-    return [{ ...take(listed, line.item, undefined, place), kind: 'correction' }];
-  }
-  if (!listed) return [{ ...take(undefined, line.item, undefined, place), kind: 'correction' }];
-  const found =
-    line.kind === 'different-serial'
-      ? { ...listed, serial: line.serial }
-      : { ...listed, massKg: line.massKg, armMm: line.armMm };
-  list.set(listed.id, found);
+function correctionLines({ line, listed, path }: CorrectionStep): ChangeLine[] {
+  const place: Place = { kind: 'correction', modification: undefined, pointer: pointer(...path) };
+  if (line.kind === 'unlisted') return [put(line, place)];
+  if (!listed) return [unlistedLine(line.item, place)];
+  if (line.kind === 'missing') return [take(listed, listed.massKg, place)];
   if (line.kind === 'different-serial') return [];
-  const change = {
-    massKg: found.massKg - listed.massKg,
-    momentKgMm: found.massKg * found.armMm - listed.massKg * listed.armMm,
-  };
-  return [{ ...put(found, place), ...change, kind: 'correction' }];
+  const massKg = line.massKg - listed.massKg;
+  const momentKgMm = line.massKg * line.armMm - listed.massKg * listed.armMm;
+  return [{ ...put({ ...listed, armMm: line.armMm }, place), massKg, momentKgMm }];
 }
 
-function apply(list: List, change: Change, place: Place): ChangeLine[] {
-  switch (change.kind) {
-    case 'installed': {
-      const { kind: _kind, part: _part, ...item } = change;
-      list.set(item.id, item);
-      return [put(item, place)];
-    }
-    case 'removed': {
-      const listed = list.get(change.item);
-      list.delete(change.item);
-      return [take(listed, change.item, change.massKg, place)];
-    }
-    case 'replaced': {
-      const listed = list.get(change.item);
-      list.delete(change.item);
-      list.set(change.by.id, change.by);
-      return [
-        take(listed, change.item, change.massKg, place),
-        put(change.by, { ...place, pointer: `${place.pointer}/by` }),
-      ];
-    }
-    case 'relocated': {
-      const listed = list.get(change.item);
-      if (!listed) return [take(undefined, change.item, undefined, place)];
-      const moved = { ...listed, armMm: change.armMm, location: change.location ?? listed.location };
-      list.set(listed.id, moved);
-      const momentKgMm = listed.massKg * (change.armMm - listed.armMm);
-      return [{ ...put(moved, place), kind: 'relocated', massKg: 0, momentKgMm, standardMassKg: 0 }];
-    }
+function changeLines({ modification, change, listed, path }: ChangeStep): ChangeLine[] {
+  const at = pointer(...path);
+  const lines: ChangeLine[] = [];
+  if (change.kind === 'relocated') {
+    const place: Place = { kind: 'relocated', modification, pointer: at };
+    if (!listed) return [unlistedLine(change.item, place)];
+    const momentKgMm = listed.massKg * (change.armMm - listed.armMm);
+    return [{ ...put({ ...listed, armMm: change.armMm }, place), massKg: 0, momentKgMm, standardMassKg: 0 }];
   }
+  if (change.kind !== 'installed') {
+    const place: Place = { kind: 'removed', modification, pointer: at };
+    // The mass weighed on removal is preferred to the listed one; the arm is the one that the list had counted.
+    lines.push(listed ? take(listed, change.massKg ?? listed.massKg, place) : unlistedLine(change.item, place));
+  }
+  const incoming = incomingItem(change);
+  const incomingAt = change.kind === 'replaced' ? `${at}/by` : at;
+  if (incoming) lines.push(put(incoming, { kind: 'installed', modification, pointer: incomingAt }));
+  return lines;
 }
 
 function put(item: EquipmentItem, place: Place): ChangeLine {
+  const { id, name, armMm, massKg, massLimitKg = 0 } = item;
   return {
-    kind: 'installed',
     ...place,
-    item: item.id,
-    name: item.name,
-    armMm: item.armMm,
-    massKg: item.massKg,
-    momentKgMm: item.massKg * item.armMm,
-    standardMassKg: ofLimit(item.massLimitKg ?? 0),
+    item: id,
+    name,
+    armMm,
+    massKg,
+    momentKgMm: massKg * armMm,
+    standardMassKg: ofLimit(massLimitKg),
     unlisted: false,
   };
 }
 
-/** The mass weighed on removal is preferred to the listed one; the arm is the one that the list had counted. */
-function take(
-  listed: EquipmentItem | undefined,
-  item: string,
-  weighedKg: number | undefined,
-  place: Place,
-): ChangeLine {
-  const massKg = listed ? -(weighedKg ?? listed.massKg) : 0;
-  const armMm = listed?.armMm ?? 0;
+function take(listed: EquipmentItem, massKg: number, place: Place): ChangeLine {
+  return { ...put(listed, place), massKg: -massKg, momentKgMm: -massKg * listed.armMm };
+}
+
+function unlistedLine(item: string, place: Place): ChangeLine {
   return {
-    kind: 'removed',
     ...place,
     item,
-    name: listed?.name ?? 'Not on the list',
-    armMm,
-    massKg,
-    momentKgMm: massKg * armMm,
-    standardMassKg: ofLimit(listed?.massLimitKg ?? 0),
-    unlisted: !listed,
+    name: 'Not on the list',
+    armMm: 0,
+    massKg: 0,
+    momentKgMm: 0,
+    standardMassKg: 0,
+    unlisted: true,
   };
 }

@@ -36,6 +36,11 @@ export const Baseline = part(
     equipment: list('Equipment list', 'The equipment list that goes with the schedule', EquipmentItem, {
       max: 500,
     }).optional(),
+    equipmentSumTolerance: mass(
+      'Equipment sum tolerance',
+      'Stated where the list is complete, bare airframe included: greatest difference between its sum and the empty mass',
+      2,
+    ).optional(),
     equipmentRevision: id('Equipment list revision', 'Revision of that list', '4').optional(),
     history: list('History', 'Running empty-mass history up to this schedule, oldest first', EmptyMassEntry, {
       max: 200,

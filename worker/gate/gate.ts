@@ -1,0 +1,52 @@
+import type { Results } from '../calc/results.ts';
+import { printerFor } from '../units/print.ts';
+import type { Visit } from '../visit/visit.ts';
+import type { Finding, Severity } from './finding.ts';
+import type { Regime } from './regimes/regime.ts';
+import { regimeNamed } from './regimes/table.ts';
+import { type ArchiveFacts, findingsOf, type RuleInput } from './rule.ts';
+import { RULES } from './rules.ts';
+
+export interface Assessment {
+  visit: Visit;
+  results: Results;
+  regime: Regime;
+  findings: Finding[];
+  /** Nothing blocks, and every caution is acknowledged. */
+  isReleasable: boolean;
+}
+
+export interface GateOptions {
+  /** The moment of the assessment. */
+  at: string;
+  facts: ArchiveFacts;
+}
+
+const ORDER: Record<Severity, number> = { blocks: 0, caution: 1, note: 2 };
+
+/** Holds every rule against a computed visit and lists all findings at once, blocks first. */
+export function passGate(visit: Visit, results: Results, { at, facts }: GateOptions): Assessment {
+  const regime = regimeNamed(visit.aircraft.regime);
+  const input: RuleInput = { visit, results, regime, at, facts, cautionCodes: new Set(), say: printerFor(visit.units) };
+  const weighty = RULES.filter(({ severity }) => severity !== 'note').flatMap((rule) => findingsOf(rule, input));
+  const cautionCodes = new Set(weighty.filter(({ severity }) => severity === 'caution').map(({ code }) => code));
+  const notes = RULES.filter(({ severity }) => severity === 'note').flatMap((rule) =>
+    findingsOf(rule, { ...input, cautionCodes }),
+  );
+  const findings = [...weighty, ...notes]
+    .map((finding) => acknowledged(visit, finding))
+    .sort((a, b) => ORDER[a.severity] - ORDER[b.severity]);
+  return { visit, results, regime, findings, isReleasable: findings.every(isSettled) };
+}
+
+/** Whether a finding no longer stands in the way: a note, or a caution that somebody answers for. */
+export function isSettled({ severity, acknowledgedBy }: Finding): boolean {
+  return severity === 'note' || (severity === 'caution' && acknowledgedBy !== undefined);
+}
+
+/** Blocks cannot be accepted; a caution can, by a person of the record with a reason. */
+function acknowledged(visit: Visit, finding: Finding): Finding {
+  if (finding.severity !== 'caution') return finding;
+  const acceptance = visit.release?.acknowledgements?.find(({ code }) => code === finding.code);
+  return acceptance ? { ...finding, acknowledgedBy: acceptance.by } : finding;
+}

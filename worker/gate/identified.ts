@@ -1,0 +1,70 @@
+import type { Visit } from '../visit/visit.ts';
+
+/** A list whose entries other parts of the record name, so that each may stand in it once. */
+export interface IdentifiedList {
+  what: string;
+  path: readonly (string | number)[];
+  ids: readonly string[];
+}
+
+/** Every list of identifiers in the record. */
+export function identifiedLists(visit: Visit): IdentifiedList[] {
+  const list = (what: string, path: readonly string[], entries: readonly { id: string }[] = []): IdentifiedList => ({
+    what,
+    path,
+    ids: entries.map(({ id }) => id),
+  });
+  return [
+    list('person', ['people'], visit.people),
+    list('station', ['aircraft', 'stations'], visit.aircraft.stations),
+    list('loading limit', ['aircraft', 'loadingLimits'], visit.aircraft.loadingLimits),
+    list('equipment item', ['baseline', 'equipment'], visit.baseline?.equipment),
+    list('meter', ['meters', 'readings'], visit.meters?.readings),
+    list('job', ['worksheet'], visit.worksheet),
+    list('modification', ['modifications'], visit.modifications),
+    list('task', ['inspection', 'tasks'], visit.inspection?.tasks),
+    list('finding', ['findings'], visit.findings),
+    list('part', ['parts'], visit.parts),
+    list('scale', ['weighing', 'scales'], visit.weighing?.scales),
+    list('weighing point', ['weighing', 'points'], visit.weighing?.points),
+  ];
+}
+
+/** A place where the record names an entry of another list. */
+export interface Reference {
+  what: string;
+  id: string;
+  path: readonly (string | number)[];
+  known: readonly string[];
+}
+
+/** Every reference from one part of the record to another, people and equipment lines apart. */
+export function references(visit: Visit): Reference[] {
+  const ids = (entries: readonly { id: string }[] = []): string[] => entries.map(({ id }) => id);
+  const { aircraft, weighing } = visit;
+  const loadStations = ids(aircraft.stations.filter(({ kind }) => kind !== 'fuel'));
+  const tanks = ids(aircraft.stations.filter(({ kind }) => kind === 'fuel'));
+  const found: Reference[] = [];
+  const add = (what: string, id: string | undefined, known: readonly string[], ...path: (string | number)[]): void => {
+    if (id !== undefined) found.push({ what, id, path, known });
+  };
+  for (const [i, { stations }] of (aircraft.loadingLimits ?? []).entries()) {
+    for (const [j, id] of stations.entries())
+      add('load station', id, loadStations, 'aircraft', 'loadingLimits', i, 'stations', j);
+  }
+  for (const [i, point] of (weighing?.points ?? []).entries())
+    add('scale', point.scale, ids(weighing?.scales), 'weighing', 'points', i, 'scale');
+  for (const [i, fuel] of (weighing?.fuelAboard ?? []).entries())
+    add('fuel station', fuel.station, tanks, 'weighing', 'fuelAboard', i, 'station');
+  for (const [i, job] of (visit.worksheet ?? []).entries()) {
+    for (const [j, id] of (job.after ?? []).entries()) add('job', id, ids(visit.worksheet), 'worksheet', i, 'after', j);
+  }
+  for (const [i, task] of (visit.inspection?.tasks ?? []).entries())
+    add('finding', task.finding, ids(visit.findings), 'inspection', 'tasks', i, 'finding');
+  for (const [i, { changes }] of (visit.modifications ?? []).entries()) {
+    for (const [j, change] of changes.entries()) {
+      if ('part' in change) add('part', change.part, ids(visit.parts), 'modifications', i, 'changes', j, 'part');
+    }
+  }
+  return found;
+}

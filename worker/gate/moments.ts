@@ -1,0 +1,42 @@
+import type { Visit } from '../visit/visit.ts';
+
+/** A moment that the record states, and where. */
+export interface StatedMoment {
+  what: string;
+  at: string;
+  path: readonly (string | number)[];
+}
+
+/** Every moment of work in the record, in the order in which the parts stand; the planned departure is not among them. */
+export function statedMoments(visit: Visit): StatedMoment[] {
+  const found: StatedMoment[] = [];
+  const add = (what: string, at: string | undefined, ...path: (string | number)[]): void => {
+    if (at !== undefined) found.push({ what, at, path });
+  };
+  add('arrival', visit.visit.arrivedAt, 'visit', 'arrivedAt');
+  for (const [i, finding] of (visit.findings ?? []).entries()) {
+    add(`finding ${finding.id}`, finding.foundAt, 'findings', i, 'foundAt');
+    add(`closing of finding ${finding.id}`, finding.closedAt, 'findings', i, 'closedAt');
+  }
+  for (const [i, modification] of (visit.modifications ?? []).entries()) {
+    add(`end of modification ${modification.id}`, modification.finishedAt, 'modifications', i, 'finishedAt');
+    for (const [j, test] of (modification.tests ?? []).entries()) {
+      add(`test of modification ${modification.id}`, test.doneAt, 'modifications', i, 'tests', j, 'doneAt');
+    }
+  }
+  for (const [i, task] of (visit.inspection?.tasks ?? []).entries()) {
+    add(`task ${task.id}`, task.at, 'inspection', 'tasks', i, 'at');
+    add(
+      `second inspection of task ${task.id}`,
+      task.secondInspection?.at,
+      'inspection',
+      'tasks',
+      i,
+      'secondInspection',
+      'at',
+    );
+  }
+  add('weighing', visit.weighing?.weighedAt, 'weighing', 'weighedAt');
+  add('end of work', visit.visit.workEndedAt, 'visit', 'workEndedAt');
+  return found;
+}

@@ -1,0 +1,120 @@
+import { dateOf } from '../units/calendar.ts';
+import type { Scope } from '../visit/people.ts';
+import type { Visit } from '../visit/visit.ts';
+
+/** A place where the record names a person, with the scope and the day that their authorisation has to cover. */
+export interface NamedPerson {
+  person: string;
+  path: readonly (string | number)[];
+  /** What the person does there, in words. */
+  doing: string;
+  scope?: Scope;
+  on?: string;
+}
+
+/** Every place where the record names a person. */
+export function namedPeople(visit: Visit, at: string): NamedPerson[] {
+  return [
+    ...taskPeople(visit),
+    ...modificationPeople(visit),
+    ...weighingPeople(visit),
+    ...findingPeople(visit),
+    ...otherPeople(visit),
+    ...releasePeople(visit, at),
+  ];
+}
+
+const named = (person: string | undefined, rest: Omit<NamedPerson, 'person'>): NamedPerson[] =>
+  person === undefined ? [] : [{ person, ...rest }];
+
+function taskPeople(visit: Visit): NamedPerson[] {
+  return (visit.inspection?.tasks ?? []).flatMap((task, index) => {
+    const path = ['inspection', 'tasks', index] as const;
+    const second = task.secondInspection;
+    return [
+      ...named(task.by, {
+        path: [...path, 'by'],
+        doing: `did task ${task.id}`,
+        ...(task.kind && { scope: task.kind }),
+        ...(task.at && { on: dateOf(task.at) }),
+      }),
+      ...named(second?.by, {
+        path: [...path, 'secondInspection', 'by'],
+        doing: `inspected task ${task.id} independently`,
+        scope: 'independent-inspection',
+        ...(second && { on: dateOf(second.at) }),
+      }),
+    ];
+  });
+}
+
+function modificationPeople(visit: Visit): NamedPerson[] {
+  return (visit.modifications ?? []).flatMap((modification, index) => {
+    const path = ['modifications', index] as const;
+    const on = dateOf(modification.finishedAt);
+    return [
+      ...modification.by.flatMap((person, step) =>
+        named(person, { path: [...path, 'by', step], doing: `embodied ${modification.id}`, on }),
+      ),
+      ...named(modification.inspectedBy, { path: [...path, 'inspectedBy'], doing: `inspected ${modification.id}`, on }),
+      ...named(modification.classifiedBy, { path: [...path, 'classifiedBy'], doing: `classified ${modification.id}` }),
+      ...(modification.tests ?? []).flatMap((test, step) =>
+        named(test.by, { path: [...path, 'tests', step, 'by'], doing: `tested ${modification.id}` }),
+      ),
+    ];
+  });
+}
+
+function weighingPeople({ weighing }: Visit): NamedPerson[] {
+  if (!weighing) return [];
+  const on = dateOf(weighing.weighedAt);
+  return [
+    ...named(weighing.by, { path: ['weighing', 'by'], doing: 'weighed the aircraft', scope: 'weighing', on }),
+    ...named(weighing.checkedBy, { path: ['weighing', 'checkedBy'], doing: 'checked the weighing', on }),
+  ];
+}
+
+function findingPeople(visit: Visit): NamedPerson[] {
+  return (visit.findings ?? []).flatMap((finding, index) => {
+    const path = ['findings', index] as const;
+    return [
+      ...named(finding.foundBy, { path: [...path, 'foundBy'], doing: `found ${finding.id}` }),
+      ...named(finding.closedBy, { path: [...path, 'closedBy'], doing: `closed ${finding.id}` }),
+      ...named(finding.deferral?.by, {
+        path: [...path, 'deferral', 'by'],
+        doing: `deferred ${finding.id}`,
+        scope: 'release',
+        on: dateOf(finding.foundAt ?? visit.visit.arrivedAt),
+      }),
+    ];
+  });
+}
+
+function otherPeople(visit: Visit): NamedPerson[] {
+  return [
+    ...(visit.asFound ?? []).flatMap(({ by }, index) =>
+      named(by, { path: ['asFound', index, 'by'], doing: 'surveyed the aircraft' }),
+    ),
+    ...(visit.worksheet ?? []).flatMap(({ by, id }, index) =>
+      named(by, { path: ['worksheet', index, 'by'], doing: `does job ${id}` }),
+    ),
+    ...(visit.parts ?? []).flatMap(({ receivedBy, id }, index) =>
+      named(receivedBy, { path: ['parts', index, 'receivedBy'], doing: `received part ${id}` }),
+    ),
+  ];
+}
+
+function releasePeople({ release }: Visit, at: string): NamedPerson[] {
+  if (!release) return [];
+  return [
+    ...named(release.by, { path: ['release', 'by'], doing: 'releases the aircraft', scope: 'release', on: dateOf(at) }),
+    ...(release.acknowledgements ?? []).flatMap(({ by }, index) =>
+      named(by, {
+        path: ['release', 'acknowledgements', index, 'by'],
+        doing: 'accepts a caution',
+        scope: 'release',
+        on: dateOf(at),
+      }),
+    ),
+  ];
+}

@@ -1,0 +1,70 @@
+import type { Results } from '../calc/results.ts';
+import type { Printer } from '../units/print.ts';
+import { pointer } from '../visit/pointer.ts';
+import type { Visit } from '../visit/visit.ts';
+import type { Finding, Severity } from './finding.ts';
+import type { Regime, Source } from './regimes/regime.ts';
+
+/** What the archive knows of the aircraft: its last sealed pack. */
+export interface ArchiveFacts {
+  lastPack?: { pack: string; issuedAt: string; visit: string; recordSha256: string };
+}
+
+/** All that a rule may look at. */
+export interface RuleInput {
+  visit: Visit;
+  results: Results;
+  regime: Regime;
+  /** The moment of the assessment; the gate has no clock. */
+  at: string;
+  facts: ArchiveFacts;
+  /** Codes of the cautions that arose; empty while they are being looked for. */
+  cautionCodes: ReadonlySet<string>;
+  /** Prints values in the units of the record. */
+  say: Printer;
+}
+
+/** One place where a rule is not met. */
+export interface Hit {
+  path: readonly (string | number)[] | string;
+  sentence: string;
+  data?: Finding['data'];
+}
+
+export interface Rule {
+  /** Stable for ever. */
+  code: string;
+  severity: Severity;
+  /** What it means, for the catalogue. */
+  meaning: string;
+  /** What to do, in one sentence. */
+  remedy: string;
+  source: Source;
+  check(input: RuleInput): Hit[];
+}
+
+/** Where a rule of the trade has no public source. */
+export const PRACTICE: Source = { text: 'common practice, no source', status: 'practice' };
+
+/** A source whose words were read. */
+export function read(text: string): Source {
+  return { text, status: 'read' };
+}
+
+/** A source that is cited from memory. */
+export function memory(text: string): Source {
+  return { text: `${text} (from memory)`, status: 'memory' };
+}
+
+/** The findings of one rule. */
+export function findingsOf(rule: Rule, input: RuleInput): Finding[] {
+  return rule.check(input).map(({ path, sentence, data = {} }) => ({
+    code: rule.code,
+    severity: rule.severity,
+    pointer: typeof path === 'string' ? path : pointer(...path),
+    sentence,
+    remedy: rule.remedy,
+    source: rule.source.text,
+    data,
+  }));
+}

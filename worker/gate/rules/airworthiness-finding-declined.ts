@@ -1,0 +1,21 @@
+import { type Hit, type Rule, read } from '../rule.ts';
+
+export const airworthinessFindingDeclined: Rule = {
+  code: 'AIRWORTHINESS_FINDING_DECLINED',
+  severity: 'blocks',
+  meaning: 'A finding that bears on airworthiness was not put right',
+  remedy: 'Rectify it before flight',
+  source: read('UK ANO 2016 art. 47 (known non-compliance); ML.A.403'),
+  check: ({ visit }) =>
+    (visit.findings ?? []).flatMap(({ id, text, severity, disposition }, index): Hit[] => {
+      if (severity !== 'airworthiness' || !disposition || disposition === 'rectified' || disposition === 'open')
+        return [];
+      return [
+        {
+          path: ['findings', index, 'disposition'],
+          sentence: `Finding ${id}, ${text}, bears on airworthiness and was ${disposition === 'monitor' ? 'left to be watched' : disposition}`,
+          data: { finding: id, disposition },
+        },
+      ];
+    }),
+};

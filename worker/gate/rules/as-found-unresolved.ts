@@ -1,0 +1,21 @@
+import { type Hit, PRACTICE, type Rule } from '../rule.ts';
+
+export const asFoundUnresolved: Rule = {
+  code: 'AS_FOUND_UNRESOLVED',
+  severity: 'caution',
+  meaning: 'Something differs from the papers and nobody decided what follows',
+  remedy: 'Decide and enter the disposition',
+  source: PRACTICE,
+  check: ({ visit }) =>
+    (visit.asFound ?? []).flatMap(({ disposition, kind }, index): Hit[] =>
+      disposition
+        ? []
+        : [
+            {
+              path: ['asFound', index, 'disposition'],
+              sentence: `A line of the survey (${kind}) has no disposition`,
+              data: { kind },
+            },
+          ],
+    ),
+};

@@ -1,0 +1,35 @@
+import { instantOf, printMoment } from '../../units/calendar.ts';
+import { statedMoments } from '../moments.ts';
+import { type Hit, PRACTICE, type Rule } from '../rule.ts';
+
+export const datesOutOfOrder: Rule = {
+  code: 'DATES_OUT_OF_ORDER',
+  severity: 'blocks',
+  meaning: 'Something is dated before the aircraft arrived or after the work had ended',
+  remedy: 'Correct the date, or the arrival or end of work',
+  source: PRACTICE,
+  check: ({ visit }) => {
+    const { arrivedAt, workEndedAt } = visit.visit;
+    return statedMoments(visit).flatMap(({ what, at, path }): Hit[] => {
+      if (instantOf(at) < instantOf(arrivedAt)) {
+        return [
+          {
+            path,
+            sentence: `The ${what} is dated ${printMoment(at)}, before the arrival ${printMoment(arrivedAt)}`,
+            data: { stated: at },
+          },
+        ];
+      }
+      if (workEndedAt !== undefined && instantOf(at) > instantOf(workEndedAt)) {
+        return [
+          {
+            path,
+            sentence: `The ${what} is dated ${printMoment(at)}, after the end of work ${printMoment(workEndedAt)}`,
+            data: { stated: at },
+          },
+        ];
+      }
+      return [];
+    });
+  },
+};

@@ -1,0 +1,36 @@
+import { dateOf, printDate } from '../../units/calendar.ts';
+import { printNumber } from '../../units/rounding.ts';
+import { type Hit, type Rule, read } from '../rule.ts';
+
+export const deferralExpired: Rule = {
+  code: 'DEFERRAL_EXPIRED',
+  severity: 'blocks',
+  meaning: 'The limit of a deferred item has passed',
+  remedy: 'Rectify it now',
+  source: read('ML.A.403 (within the stated limit)'),
+  check: ({ visit, at }) => {
+    const hours = visit.meters?.readings.find(({ of }) => of === 'airframe')?.outHours;
+    return (visit.findings ?? []).flatMap(({ id, disposition, deferral }, index): Hit[] => {
+      if (disposition !== 'deferred' || !deferral) return [];
+      const { untilDate, untilHours } = deferral;
+      const path = ['findings', index, 'deferral'];
+      if (untilDate !== undefined && untilDate < dateOf(at))
+        return [
+          {
+            path: [...path, 'untilDate'],
+            sentence: `Finding ${id} was to be done by ${printDate(untilDate)}`,
+            data: { finding: id, untilDate },
+          },
+        ];
+      if (untilHours !== undefined && hours !== undefined && untilHours < hours)
+        return [
+          {
+            path: [...path, 'untilHours'],
+            sentence: `Finding ${id} was to be done by ${printNumber(untilHours, 1)} h; the airframe has ${printNumber(hours, 1)} h`,
+            data: { finding: id, untilHours, hours },
+          },
+        ];
+      return [];
+    });
+  },
+};

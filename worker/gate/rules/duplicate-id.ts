@@ -1,0 +1,18 @@
+import { identifiedLists } from '../identified.ts';
+import { type Hit, PRACTICE, type Rule } from '../rule.ts';
+
+export const duplicateId: Rule = {
+  code: 'DUPLICATE_ID',
+  severity: 'blocks',
+  meaning: 'Two entries of one list have the same identifier',
+  remedy: 'Give each its own identifier',
+  source: PRACTICE,
+  check: ({ visit }) =>
+    identifiedLists(visit).flatMap(({ what, path, ids }) =>
+      ids.flatMap((id, index): Hit[] =>
+        ids.indexOf(id) === index
+          ? []
+          : [{ path: [...path, index, 'id'], sentence: `There is already a ${what} “${id}”`, data: { id } }],
+      ),
+    ),
+};

@@ -1,0 +1,21 @@
+import { type Rule, read } from '../rule.ts';
+
+export const emptyCgOutsideRange: Rule = {
+  code: 'EMPTY_CG_OUTSIDE_RANGE',
+  severity: 'blocks',
+  meaning: 'The empty centre of gravity is outside its permitted range',
+  remedy: 'Correct it with ballast or by moving equipment, or check the weighing',
+  source: read('AC 43.13-1B ch. 10 (empty-weight CG range)'),
+  check: ({ visit, results, say }) => {
+    const range = visit.aircraft.emptyRange;
+    const armMm = results.schedule?.armMm;
+    if (!range || armMm === undefined || (armMm >= range.forwardMm && armMm <= range.aftMm)) return [];
+    return [
+      {
+        path: ['aircraft', 'emptyRange'],
+        sentence: `The empty centre of gravity, ${say.measure('arm', armMm)}, is outside ${say.number('arm', range.forwardMm)} to ${say.measure('arm', range.aftMm)}`,
+        data: { armMm, forwardMm: range.forwardMm, aftMm: range.aftMm },
+      },
+    ];
+  },
+};

@@ -1,0 +1,28 @@
+import { describeLoading } from '../describe-loading.ts';
+import { type Hit, type Rule, read } from '../rule.ts';
+
+export const envelopeWithinUncertainty: Rule = {
+  code: 'ENVELOPE_WITHIN_UNCERTAINTY',
+  severity: 'caution',
+  meaning: 'A legal loading comes nearer to a limit than the uncertainty of the empty centre of gravity',
+  remedy: 'Weigh better, or keep away from that corner',
+  source: read('JCGM 100:2008'),
+  check: ({ visit, results, say }) => {
+    const { schedule, loading } = results;
+    const expanded = schedule?.expanded;
+    if (!schedule || !expanded) return [];
+    return (loading?.extremes?.margins ?? []).flatMap(({ side, margin, loading: at }): Hit[] => {
+      if (side === 'below' || side === 'above') return [];
+      // The empty aircraft is one part of the loaded one, so its uncertainty counts by its share of the mass.
+      const uncertaintyMm = (expanded.armMm * schedule.massKg) / at.massKg;
+      if (margin < 0 || margin >= uncertaintyMm) return [];
+      return [
+        {
+          path: ['aircraft', 'envelope'],
+          sentence: `${describeLoading(visit, at, say)} stays ${say.measure('arm', margin, { extra: 1 })} inside the ${side} limit; the uncertainty there is ${say.measure('arm', uncertaintyMm, { extra: 1 })} (k = 2)`,
+          data: { side, margin, uncertaintyMm },
+        },
+      ];
+    });
+  },
+};

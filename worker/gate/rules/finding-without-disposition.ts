@@ -1,0 +1,20 @@
+import { type Hit, type Rule, read } from '../rule.ts';
+
+export const findingWithoutDisposition: Rule = {
+  code: 'FINDING_WITHOUT_DISPOSITION',
+  severity: 'blocks',
+  meaning: 'A finding is open',
+  remedy: 'Rectify, defer with a limit, or have the owner decline it',
+  source: read('ML.A.403; 14 CFR 43.11'),
+  check: ({ visit }) =>
+    (visit.findings ?? []).flatMap(({ id, text, disposition }, index): Hit[] => {
+      if (disposition && disposition !== 'open') return [];
+      return [
+        {
+          path: ['findings', index, 'disposition'],
+          sentence: `Finding ${id}, ${text}, has no disposition`,
+          data: { finding: id },
+        },
+      ];
+    }),
+};

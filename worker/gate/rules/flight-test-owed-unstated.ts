@@ -1,0 +1,31 @@
+import { type Hit, type Rule, read } from '../rule.ts';
+
+export const flightTestOwedUnstated: Rule = {
+  code: 'FLIGHT_TEST_OWED_UNSTATED',
+  severity: 'blocks',
+  meaning: 'A flight test is owed and the release does not say so, or a major modification says nothing about one',
+  remedy: 'State the flight test among the limitations of the release, or that none is needed',
+  source: read('operating limitations quoted in 8130.2 (flight test after a major change)'),
+  check: ({ visit }) => {
+    const stated = (visit.release?.limitations ?? []).some((text) => /test/i.test(text));
+    return (visit.modifications ?? []).flatMap(({ id, classification, flightTest }, index): Hit[] => {
+      const path = ['modifications', index, 'flightTest'];
+      if (flightTest === undefined && classification === 'major')
+        return [
+          {
+            path,
+            sentence: `Modification ${id} is major and does not say whether a flight test is owed`,
+            data: { modification: id },
+          },
+        ];
+      if (flightTest !== 'owed' || stated) return [];
+      return [
+        {
+          path,
+          sentence: `Modification ${id} owes a flight test that no limitation of the release mentions`,
+          data: { modification: id },
+        },
+      ];
+    });
+  },
+};

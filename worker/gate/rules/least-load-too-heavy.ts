@@ -1,0 +1,19 @@
+import { PRACTICE, type Rule } from '../rule.ts';
+
+export const leastLoadTooHeavy: Rule = {
+  code: 'LEAST_LOAD_TOO_HEAVY',
+  severity: 'blocks',
+  meaning: 'Even the least load that can fly exceeds the maximum mass',
+  remedy: 'Check empty mass, maximum mass and the least pilot',
+  source: PRACTICE,
+  check: ({ visit, results }) => {
+    const { loading } = results;
+    if (!loading || loading.extremes || !visit.aircraft.stations.some(({ kind }) => kind === 'pilot')) return [];
+    return [
+      {
+        path: ['aircraft', 'maximumMass'],
+        sentence: 'Even the lightest pilot with no usable fuel exceeds the maximum mass',
+      },
+    ];
+  },
+};

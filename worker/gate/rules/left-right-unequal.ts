@@ -1,0 +1,27 @@
+import { printNumber } from '../../units/rounding.ts';
+import { PRACTICE, type Rule } from '../rule.ts';
+
+export const leftRightUnequal: Rule = {
+  code: 'LEFT_RIGHT_UNEQUAL',
+  severity: 'caution',
+  meaning: 'The main wheels carry unlike loads',
+  remedy: 'Check level, tyres, fuel and the scales',
+  source: PRACTICE,
+  check: ({ results, regime, say }) => {
+    const sideKg = (side: 'left' | 'right'): number =>
+      (results.weighing?.points ?? [])
+        .filter((point) => point.side === side)
+        .reduce((sum, { massKg }) => sum + massKg, 0);
+    const [leftKg, rightKg] = [sideKg('left'), sideKg('right')];
+    if (leftKg === 0 || rightKg === 0) return [];
+    const share = Math.abs(leftKg - rightKg) / (leftKg + rightKg);
+    if (share <= regime.leftRightShare.value) return [];
+    return [
+      {
+        path: ['weighing', 'points'],
+        sentence: `Left ${say.measure('mass', leftKg)} and right ${say.measure('mass', rightKg)} differ by ${printNumber(share * 100, 1)} % of their sum`,
+        data: { leftKg, rightKg, share },
+      },
+    ];
+  },
+};

@@ -1,0 +1,17 @@
+import { type Rule, read } from '../rule.ts';
+
+export const massZero: Rule = {
+  code: 'MASS_ZERO',
+  severity: 'caution',
+  meaning: 'An item put in has no mass',
+  remedy: 'Weigh it',
+  source: read('FAA-H-8083-1B ch. 7'),
+  check: ({ results }) =>
+    results.change.lines
+      .filter(({ kind, massKg, unlisted }) => kind === 'installed' && massKg === 0 && !unlisted)
+      .map(({ item, name, pointer }) => ({
+        path: `${pointer}/mass`,
+        sentence: `Item ${item}, ${name}, was put in with no mass`,
+        data: { item },
+      })),
+};

@@ -1,0 +1,20 @@
+import { PRACTICE, type Rule } from '../rule.ts';
+
+export const maximumMassExceededEmpty: Rule = {
+  code: 'MAXIMUM_MASS_EXCEEDED_EMPTY',
+  severity: 'blocks',
+  meaning: 'The empty aircraft is heavier than its maximum mass',
+  remedy: 'Check the figures; no load can be carried',
+  source: PRACTICE,
+  check: ({ visit, results, say }) => {
+    const emptyKg = results.schedule?.massKg ?? 0;
+    if (emptyKg <= visit.aircraft.maximumMassKg) return [];
+    return [
+      {
+        path: ['aircraft', 'maximumMass'],
+        sentence: `The empty mass, ${say.measure('mass', emptyKg)}, exceeds the maximum mass, ${say.measure('mass', visit.aircraft.maximumMassKg)}`,
+        data: { emptyKg, maximumKg: visit.aircraft.maximumMassKg },
+      },
+    ];
+  },
+};

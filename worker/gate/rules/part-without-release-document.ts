@@ -1,0 +1,21 @@
+import { type Hit, memory, type Rule } from '../rule.ts';
+
+export const partWithoutReleaseDocument: Rule = {
+  code: 'PART_WITHOUT_RELEASE_DOCUMENT',
+  severity: 'blocks',
+  meaning: 'A part was fitted without the paper that says where it comes from',
+  remedy: 'Get the document, or take the part out',
+  source: memory('ML.A.501'),
+  check: ({ visit }) =>
+    (visit.parts ?? []).flatMap(({ id, description, releaseDocument }, index): Hit[] =>
+      releaseDocument
+        ? []
+        : [
+            {
+              path: ['parts', index, 'releaseDocument'],
+              sentence: `Part ${id}, ${description}, has no release document`,
+              data: { part: id },
+            },
+          ],
+    ),
+};

@@ -1,0 +1,20 @@
+import { namedPeople } from '../named-people.ts';
+import { PRACTICE, type Rule } from '../rule.ts';
+
+export const personUnknown: Rule = {
+  code: 'PERSON_UNKNOWN',
+  severity: 'blocks',
+  meaning: 'The record names a person who is not among its people',
+  remedy: 'Add the person to people, or correct the name',
+  source: PRACTICE,
+  check: ({ visit, at }) => {
+    const known = new Set(visit.people.map(({ id }) => id));
+    return namedPeople(visit, at)
+      .filter(({ person }) => !known.has(person))
+      .map(({ person, path, doing }) => ({
+        path,
+        sentence: `“${person}”, who ${doing}, is not among the people of the record`,
+        data: { person },
+      }));
+  },
+};

@@ -1,0 +1,18 @@
+import { namedPeople } from '../named-people.ts';
+import { type Hit, PRACTICE, type Rule } from '../rule.ts';
+
+export const personUnused: Rule = {
+  code: 'PERSON_UNUSED',
+  severity: 'note',
+  meaning: 'Somebody among the people is named nowhere else',
+  remedy: 'Nothing, or take the person out',
+  source: PRACTICE,
+  check: ({ visit, at }) => {
+    const used = new Set(namedPeople(visit, at).map(({ person }) => person));
+    return visit.people.flatMap(({ id, name }, index): Hit[] =>
+      used.has(id)
+        ? []
+        : [{ path: ['people', index], sentence: `${name} is named nowhere else in the record`, data: { person: id } }],
+    );
+  },
+};

@@ -1,0 +1,25 @@
+import { COVERAGE_FACTOR } from '../../calc/uncertainty.ts';
+import { PRACTICE, type Rule } from '../rule.ts';
+
+export const predictionDiffers: Rule = {
+  code: 'PREDICTION_DIFFERS',
+  severity: 'caution',
+  meaning: 'The weighing differs from what the papers and the changes lead to by more than both uncertainties explain',
+  remedy: 'Look for an item that the papers lack, a wrong arm or a scale; accept only with a reason',
+  source: PRACTICE,
+  check: ({ results, regime, say }) => {
+    const { comparison } = results;
+    if (!comparison) return [];
+    const massLimitKg = Math.max(regime.predictionToleranceKg.value, COVERAGE_FACTOR * comparison.standard.massKg);
+    const armLimitMm = Math.max(regime.predictionToleranceMm.value, COVERAGE_FACTOR * comparison.standard.armMm);
+    const { differenceKg, differenceMm } = comparison;
+    if (Math.abs(differenceKg) <= massLimitKg && Math.abs(differenceMm) <= armLimitMm) return [];
+    return [
+      {
+        path: ['weighing'],
+        sentence: `Weighed less predicted: ${say.measure('mass', differenceKg, { signed: true })} (limit ${say.measure('mass', massLimitKg)}) and ${say.measure('arm', differenceMm, { signed: true })} (limit ${say.measure('arm', armLimitMm)})`,
+        data: { differenceKg, massLimitKg, differenceMm, armLimitMm },
+      },
+    ];
+  },
+};

@@ -1,0 +1,34 @@
+import { addMonths, dateOf, printDate } from '../../units/calendar.ts';
+import { printNumber } from '../../units/rounding.ts';
+import { type Hit, PRACTICE, type Rule } from '../rule.ts';
+
+export const reweighDue: Rule = {
+  code: 'REWEIGH_DUE',
+  severity: 'caution',
+  meaning: 'The last weighing is old, or too much has changed since',
+  remedy: 'Weigh the aircraft',
+  source: PRACTICE,
+  check: ({ visit, results, regime, at, say }) => {
+    const { schedule, prediction, change } = results;
+    if (visit.weighing || !schedule || !prediction) return [];
+    const hits: Hit[] = [];
+    const years = regime.reweighYears.value;
+    if (years !== null && schedule.weighedOn && addMonths(schedule.weighedOn, 12 * years) < dateOf(at)) {
+      hits.push({
+        path: ['baseline', 'weighedOn'],
+        sentence: `Last weighed ${printDate(schedule.weighedOn)}, more than ${years} years ago`,
+        data: { weighedOn: schedule.weighedOn, years },
+      });
+    }
+    const share = regime.reweighChangeShare.value;
+    const movedKg = change.lines.reduce((sum, { massKg }) => sum + Math.abs(massKg), 0);
+    if (share !== null && movedKg > share * prediction.baseline.massKg) {
+      hits.push({
+        path: ['modifications'],
+        sentence: `Changes of ${say.measure('mass', movedKg)} since the weighing are more than ${printNumber(share * 100, 1)} % of the empty mass`,
+        data: { movedKg, share },
+      });
+    }
+    return hits;
+  },
+};

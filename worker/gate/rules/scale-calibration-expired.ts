@@ -1,0 +1,34 @@
+import { dateOf, printDate } from '../../units/calendar.ts';
+import { type Hit, memory, type Rule } from '../rule.ts';
+
+export const scaleCalibrationExpired: Rule = {
+  code: 'SCALE_CALIBRATION_EXPIRED',
+  severity: 'blocks',
+  meaning: 'The calibration of a scale did not hold on the day of the weighing',
+  remedy: 'Weigh again with a calibrated scale',
+  source: memory('ML.A.402 (calibrated tools)'),
+  check: ({ visit }) => {
+    const { weighing } = visit;
+    if (!weighing) return [];
+    const on = dateOf(weighing.weighedAt);
+    return weighing.scales.flatMap(({ id, calibratedOn, calibrationDueOn }, index): Hit[] => {
+      const path = ['weighing', 'scales', index, 'calibrationDueOn'];
+      if (calibratedOn !== undefined && calibratedOn > on)
+        return [
+          {
+            path,
+            sentence: `Scale ${id} was calibrated ${printDate(calibratedOn)}, after the weighing ${printDate(on)}`,
+            data: { scale: id },
+          },
+        ];
+      if (calibrationDueOn >= on) return [];
+      return [
+        {
+          path,
+          sentence: `The calibration of scale ${id} ran out ${printDate(calibrationDueOn)}; weighed ${printDate(on)}`,
+          data: { scale: id, calibrationDueOn, weighedOn: on },
+        },
+      ];
+    });
+  },
+};

@@ -1,0 +1,23 @@
+import { type Hit, PRACTICE, type Rule } from '../rule.ts';
+
+export const scaleCapacityExceeded: Rule = {
+  code: 'SCALE_CAPACITY_EXCEEDED',
+  severity: 'caution',
+  meaning: 'A reading is beyond the capacity of its scale',
+  remedy: 'Weigh that point on a larger scale',
+  source: PRACTICE,
+  check: ({ visit, say }) =>
+    (visit.weighing?.points ?? []).flatMap((point, index) =>
+      point.readingsKg.flatMap((readingKg, run): Hit[] => {
+        const capacityKg = visit.weighing?.scales.find(({ id }) => id === point.scale)?.capacityKg;
+        if (capacityKg === undefined || readingKg <= capacityKg) return [];
+        return [
+          {
+            path: ['weighing', 'points', index, 'readings', run],
+            sentence: `${point.name}: a reading of ${say.measure('mass', readingKg)} is beyond the capacity of scale ${point.scale}, ${say.measure('mass', capacityKg)}`,
+            data: { readingKg, capacityKg },
+          },
+        ];
+      }),
+    ),
+};

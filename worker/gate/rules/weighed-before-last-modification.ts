@@ -1,0 +1,24 @@
+import { instantOf, printMoment } from '../../units/calendar.ts';
+import { type Hit, type Rule, read } from '../rule.ts';
+
+export const weighedBeforeLastModification: Rule = {
+  code: 'WEIGHED_BEFORE_LAST_MODIFICATION',
+  severity: 'blocks',
+  meaning: 'The aircraft was weighed before the last modification was finished',
+  remedy: 'Weigh again, or use the computed schedule and take the weighing out',
+  source: read('AC 43.13-1B ch. 10 (equipment in place when weighed)'),
+  check: ({ visit }) => {
+    const { weighing } = visit;
+    if (!weighing) return [];
+    return (visit.modifications ?? []).flatMap(({ id, finishedAt, changes }): Hit[] => {
+      if (changes.length === 0 || instantOf(weighing.weighedAt) >= instantOf(finishedAt)) return [];
+      return [
+        {
+          path: ['weighing', 'weighedAt'],
+          sentence: `Weighed ${printMoment(weighing.weighedAt)}, before modification ${id} was finished ${printMoment(finishedAt)}`,
+          data: { modification: id, weighedAt: weighing.weighedAt, finishedAt },
+        },
+      ];
+    });
+  },
+};
