@@ -1,6 +1,6 @@
 import type { FaceName } from '../fonts/face.ts';
 import type { Tag } from '../measure/tag.ts';
-import { hexText, number } from './pdf-text.ts';
+import { glyphText, number } from './pdf-text.ts';
 import type { Element, Structure } from './structure.ts';
 
 /** The name of each face among the resources of a page. */
@@ -55,7 +55,7 @@ export function createCanvas(structure: Structure, page: number): Canvas {
     if (text && (text.face !== face || text.sizePt !== sizePt)) parts.push(`/${FONT_NAMES[face]} ${number(sizePt)} Tf`);
     if (text && text.risePt !== risePt) parts.push(`${number(risePt)} Ts`);
     text = { face, sizePt, risePt };
-    parts.push(`${hexText(shown)}Tj`);
+    parts.push(`${glyphText(shown)}Tj`);
   };
 
   const endText = (): void => {

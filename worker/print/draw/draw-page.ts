@@ -39,6 +39,26 @@ export function drawItems(surface: Surface, items: readonly Item[], xPt: number,
   for (const item of items) drawItem(surface, item, xPt, yPt);
 }
 
+type ItemOf<Kind extends Item['kind']> = Extract<Item, { kind: Kind }>;
+
+function drawRule(canvas: Canvas, rule: ItemOf<'rule'>, xPt: number, yPt: number): void {
+  const [from, to] = [rule.fromPt, rule.toPt].map(([x, y]) => `${number(xPt + x)} ${number(yPt - y)}`);
+  const line = `${number(rule.grey ?? 0)} G ${number(rule.weightPt)} w ${from} m ${to} l S`;
+  canvas.enter(null);
+  canvas.write(rule.dashed ? `[3 2] 0 d ${line} [] 0 d` : line);
+}
+
+function drawFill(
+  canvas: Canvas,
+  { xPt: leftPt, yPt: topPt, widthPt, heightPt, grey }: ItemOf<'fill'>,
+  xPt: number,
+  yPt: number,
+): void {
+  const box = [xPt + leftPt, yPt - topPt - heightPt, widthPt, heightPt].map(number).join(' ');
+  canvas.enter(null);
+  canvas.write(`${number(grey)} g ${box} re f 0 g`);
+}
+
 function drawItem(surface: Surface, item: Item, xPt: number, yPt: number): void {
   const { canvas, structure, marks, page } = surface;
   switch (item.kind) {
@@ -48,21 +68,12 @@ function drawItem(surface: Surface, item: Item, xPt: number, yPt: number): void 
     case 'line':
       marks.links.push(...drawLine(canvas, item, xPt + item.xPt, yPt - item.baselinePt, surface.startPage));
       break;
-    case 'rule': {
-      const [from, to] = [item.fromPt, item.toPt].map(([x, y]) => `${number(xPt + x)} ${number(yPt - y)}`);
-      canvas.enter(null);
-      canvas.write(
-        `${item.dashed ? '[3 2] 0 d ' : ''}${number(item.weightPt)} w ${from} m ${to} l S${item.dashed ? ' [] 0 d' : ''}`,
-      );
+    case 'rule':
+      drawRule(canvas, item, xPt, yPt);
       break;
-    }
-    case 'fill': {
-      const { widthPt, heightPt, grey } = item;
-      const corner = `${number(xPt + item.xPt)} ${number(yPt - item.yPt - heightPt)}`;
-      canvas.enter(null);
-      canvas.write(`${number(grey)} g ${corner} ${number(widthPt)} ${number(heightPt)} re f 0 g`);
+    case 'fill':
+      drawFill(canvas, item, xPt, yPt);
       break;
-    }
     case 'drawing': {
       const box = drawDrawing(canvas, item, xPt + item.xPt, yPt - item.yPt);
       if (item.tag) structure.element(item.tag).box = box;

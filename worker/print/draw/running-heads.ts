@@ -1,4 +1,5 @@
 import { textWidthPt } from '../fonts/face.ts';
+import { horizontalRule } from '../measure/horizontal-rule.ts';
 import type { Align, Item } from '../measure/item.ts';
 import type { Paper } from '../paper.ts';
 import { RULE_PT } from '../style/block-style.ts';
@@ -63,16 +64,10 @@ function row(texts: readonly [string, string, string], baselinePt: number, colum
 export function runningHeads(heads: RunningHeads, paper: Paper): Item[] {
   const { columnPt, heightPt } = paper;
   const footPt = heightPt - FOOT_RULE_PT;
-  const across = (yPt: number): Item => ({
-    kind: 'rule',
-    fromPt: [0, yPt],
-    toPt: [columnPt, yPt],
-    weightPt: RULE_PT.hair,
-  });
   return [
     ...row([heads.headLeft, heads.headCentre, heads.headRight], HEAD_BASELINE_PT, columnPt),
-    across(HEAD_BASELINE_PT + 5),
-    across(footPt),
+    ...horizontalRule(0, HEAD_BASELINE_PT + 5, columnPt, RULE_PT.hair),
+    ...horizontalRule(0, footPt, columnPt, RULE_PT.hair),
     ...row([heads.footLeft, heads.footCentre, heads.footRight], footPt + 11, columnPt),
     ...place(heads.mark, 'centre', footPt + 21.5, columnPt, columnPt, STRONG),
   ];

@@ -35,9 +35,9 @@ function writeHeader(bytes: Uint8Array, view: DataView): void {
   view.setUint32(8, 0x04200000);
   bytes.set(ascii('mntrRGB XYZ '), 12);
   // Creation date of the profile: fixed, as the bytes of a pack depend on nothing but the record.
-  [2026, 1, 1, 0, 0, 0].forEach((part, i) => view.setUint16(24 + 2 * i, part));
+  for (const [i, part] of [2026, 1, 1, 0, 0, 0].entries()) view.setUint16(24 + 2 * i, part);
   bytes.set(ascii('acsp'), 36);
-  [0.9642, 1, 0.8249].forEach((value, i) => view.setInt32(68 + 4 * i, fixed(value)));
+  for (const [i, value] of [0.9642, 1, 0.8249].entries()) view.setInt32(68 + 4 * i, fixed(value));
 }
 
 // s15Fixed16Number: sixteen binary places.
@@ -48,7 +48,7 @@ function fixedArray(type: string, values: readonly number[], before: readonly nu
   const view = new DataView(bytes.buffer);
   bytes.set(ascii(type));
   bytes.set(before, 8);
-  values.forEach((value, i) => view.setInt32(8 + before.length + 4 * i, fixed(value)));
+  for (const [i, value] of values.entries()) view.setInt32(8 + before.length + 4 * i, fixed(value));
   return bytes;
 }
 
@@ -61,7 +61,7 @@ function localisedText(text: string): Uint8Array {
   bytes.set(ascii('enUS'), 16);
   view.setUint32(20, 2 * text.length);
   view.setUint32(24, 28);
-  [...text].forEach((character, i) => view.setUint16(28 + 2 * i, character.charCodeAt(0)));
+  for (let i = 0; i < text.length; i++) view.setUint16(28 + 2 * i, text.charCodeAt(i));
   return bytes;
 }
 

@@ -1,7 +1,7 @@
 import { BLOCK_GAP_PT, RULE_PT } from '../style/block-style.ts';
-import type { Item } from './item.ts';
-import { heightOf } from './section.ts';
+import type { Item, Point } from './item.ts';
 import type { BlockRule } from './setting.ts';
+import { heightOf } from './stack.ts';
 import { BREAK, type Frame, held, indented, spaced, trimmed } from './strip.ts';
 import { childTag } from './tag.ts';
 
@@ -21,16 +21,16 @@ const BOXES: Readonly<Record<string, BoxStyle>> = {
 const PAD_X_PT = 10;
 const PAD_Y_PT = 6;
 
-/** The outline of a rectangle as rules. */
+/** The outline of a rectangle as rules; those across reach out by half their weight, so that the corners are whole. */
 export function outline(widthPt: number, heightPt: number, weightPt: number, dashed = false): Item[] {
-  const corners = [
-    [0, 0],
-    [widthPt, 0],
-    [widthPt, heightPt],
-    [0, heightPt],
-    [0, 0],
-  ] as const;
-  return corners.slice(1).map((toPt, i) => ({ kind: 'rule', fromPt: corners[i] ?? [0, 0], toPt, weightPt, dashed }));
+  const outPt = weightPt / 2;
+  const rule = (fromPt: Point, toPt: Point): Item => ({ kind: 'rule', fromPt, toPt, weightPt, dashed });
+  return [
+    rule([-outPt, 0], [widthPt + outPt, 0]),
+    rule([widthPt, 0], [widthPt, heightPt]),
+    rule([-outPt, heightPt], [widthPt + outPt, heightPt]),
+    rule([0, 0], [0, heightPt]),
+  ];
 }
 
 function boxItems(style: BoxStyle, widthPt: number, heightPt: number): Item[] {

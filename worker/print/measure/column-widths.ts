@@ -6,6 +6,9 @@ export interface CellWidths {
   maxPt: number;
 }
 
+// About fourteen characters.
+const SHORT_PT = 72;
+
 const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
 
 // What a spanning cell asks beyond its columns' own widths is shared out equally among them.
@@ -46,12 +49,15 @@ export function columnWidthsPt(
     widen(minPt, cell, cell.minPt);
     widen(maxPt, cell, Math.max(cell.minPt, cell.maxPt));
   }
-  const leastPt = sum(minPt);
   const mostPt = sum(maxPt);
-  if (leastPt > availablePt) return limited(minPt, availablePt);
+  if (sum(minPt) > availablePt) return limited(minPt, availablePt);
+  // Where there is room for it, short content is not divided for the sake of long.
+  const kept = minPt.map((each, i) => ((maxPt[i] ?? 0) <= SHORT_PT ? (maxPt[i] ?? 0) : each));
+  const least = sum(kept) <= availablePt ? kept : minPt;
+  const leastPt = sum(least);
   if (mostPt > availablePt) {
     const share = (availablePt - leastPt) / (mostPt - leastPt);
-    return minPt.map((least, i) => least + ((maxPt[i] ?? least) - least) * share);
+    return least.map((each, i) => each + ((maxPt[i] ?? each) - each) * share);
   }
   const elasticPt = sum(maxPt.filter((_, i) => stretch[i]));
   if (elasticPt === 0) return maxPt;

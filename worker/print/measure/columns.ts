@@ -1,8 +1,7 @@
 import type { PrintFinding } from '../print-job.ts';
 import { BLOCK_GAP_PT } from '../style/block-style.ts';
-import { heightOf } from './section.ts';
 import type { BlockRule } from './setting.ts';
-import { stack } from './stack.ts';
+import { heightOf, stack } from './stack.ts';
 import { BREAK, type Strip, strip } from './strip.ts';
 
 const GUTTER_PT = 19.5;

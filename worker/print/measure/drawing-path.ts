@@ -68,9 +68,9 @@ export function shapeSegments(name: string, own: Attributes): Segment[] {
     case 'line':
       return polygon([value('x1'), value('y1'), value('x2'), value('y2')], false);
     case 'polyline':
-      return polygon(numbers(own['points'] ?? ''), false);
+      return polygon(numbers(own.points ?? ''), false);
     case 'polygon':
-      return polygon(numbers(own['points'] ?? ''), true);
+      return polygon(numbers(own.points ?? ''), true);
     case 'rect':
       return polygon([x, y, x + width, y, x + width, y + height, x, y + height], true);
     case 'circle':

@@ -44,24 +44,24 @@ function lettering(element: Markup, own: Attributes, setting: Setting): Shape {
   const semibold = own['font-weight'] === 'bold' || Number(own['font-weight']) >= 600;
   const width = textWidthPt(text, semibold ? 'semibold' : 'regular', size);
   const share = { start: 0, middle: 0.5, end: 1 }[own['text-anchor'] ?? 'start'] ?? 0;
-  const x = Number(own['x'] ?? 0) - width * share;
+  const x = Number(own.x ?? 0) - width * share;
   return {
     kind: 'text',
     x,
-    y: Number(own['y'] ?? 0),
+    y: Number(own.y ?? 0),
     text,
     size,
     semibold,
-    fill: colour(own['fill'] ?? 'black') ?? [0, 0, 0],
+    fill: colour(own.fill ?? 'black') ?? [0, 0, 0],
   };
 }
 
 function outlined(element: Markup, own: Attributes): Shape {
   return {
     kind: 'path',
-    segments: element.name === 'path' ? pathSegments(own['d'] ?? '') : shapeSegments(element.name, own),
-    stroke: colour(own['stroke'] ?? 'none'),
-    fill: element.name === 'line' ? null : colour(own['fill'] ?? 'black'),
+    segments: element.name === 'path' ? pathSegments(own.d ?? '') : shapeSegments(element.name, own),
+    stroke: colour(own.stroke ?? 'none'),
+    fill: element.name === 'line' ? null : colour(own.fill ?? 'black'),
     strokeWidth: Number(own['stroke-width']),
     dash: (own['stroke-dasharray'] ?? '')
       .split(/[\s,]+/)
@@ -71,11 +71,9 @@ function outlined(element: Markup, own: Attributes): Shape {
 
 /** The `viewBox` of a drawing. Throws when it is not four numbers with a size. */
 export function viewOf(svg: Markup): View {
-  const [x, y, width, height] = (svg.attributes['viewBox'] ?? '').split(/[\s,]+/).map(Number);
+  const [x, y, width, height] = (svg.attributes.viewBox ?? '').split(/[\s,]+/).map(Number);
   if (x === undefined || y === undefined || !((width ?? 0) > 0) || !((height ?? 0) > 0)) {
-    throw new Error(
-      `Cannot typeset <svg>: viewBox must be four numbers: current value is ${svg.attributes['viewBox']}`,
-    );
+    throw new Error(`Cannot typeset <svg>: viewBox must be four numbers: current value is ${svg.attributes.viewBox}`);
   }
   return { x, y, width: width ?? 0, height: height ?? 0 };
 }

@@ -29,13 +29,11 @@ function drawingStrip(svg: Markup, setting: Setting): Strip {
 /** `<figure>`: a drawing with its caption, never divided. */
 export const figureBlock: BlockRule = (block, setting, flow) => {
   const inside = { ...setting, tag: childTag(setting.tag, 'Div') };
-  const parts = childElements(block).map((part): Strip[] => {
+  const parts = childElements(block).flatMap((part): Strip[] => {
     if (part.name === 'svg') return [drawingStrip(part, inside)];
     if (part.name === 'figcaption') return styledText(part, BLOCK_STYLES.figcaption, 'Caption', inside);
     return flow([part], inside);
   });
-  const strips = parts
-    .flatMap((part) => part)
-    .map((each, i) => (i === 0 ? each : { ...each, breakBefore: BREAK.orphan }));
+  const strips = parts.map((each, i) => (i === 0 ? each : { ...each, breakBefore: BREAK.orphan }));
   return spaced(strips, BLOCK_GAP_PT * setting.scale, BLOCK_GAP_PT * setting.scale);
 };

@@ -49,7 +49,7 @@ const HEADINGS = new Set(['h1', 'h2', 'h3']);
 
 // What follows a heading stands on its page.
 function join(column: Strip[], block: Markup, strips: readonly Strip[], afterHeading: boolean): void {
-  const id = block.attributes['id'];
+  const id = block.attributes.id;
   const named = id === undefined ? strips : withItem(strips, { kind: 'anchor', id });
   named.forEach((each, i) => {
     const kept = i === 0 && afterHeading && each.breakBefore < BREAK.orphan;

@@ -17,7 +17,7 @@ export type Align = 'left' | 'right' | 'centre';
 /** Something with a place. Points from the top left corner of what holds it; y counts down. */
 export type Item =
   | { kind: 'line'; xPt: number; baselinePt: number; widthPt: number; align: Align; pieces: readonly Piece[] }
-  | { kind: 'rule'; fromPt: Point; toPt: Point; weightPt: number; dashed?: boolean }
+  | { kind: 'rule'; fromPt: Point; toPt: Point; weightPt: number; grey?: number; dashed?: boolean }
   | { kind: 'fill'; xPt: number; yPt: number; widthPt: number; heightPt: number; grey: number }
   | { kind: 'group'; xPt: number; yPt: number; items: readonly Item[] }
   | { kind: 'drawing'; xPt: number; yPt: number; scale: number; view: View; tag: Tag | null; shapes: readonly Shape[] }

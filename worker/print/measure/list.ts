@@ -39,7 +39,7 @@ export const listBlock: BlockRule = (block, setting, flow) => {
       tag: childTag(itemTag, 'LBody'),
     };
     const body = indented(flow(item.children, inside), indentPt);
-    const id = item.attributes['id'];
+    const id = item.attributes.id;
     const marked = withItem(body, mark);
     return spaced(id === undefined ? marked : withItem(marked, { kind: 'anchor', id }), 0, ITEM_GAP_PT * setting.scale);
   });

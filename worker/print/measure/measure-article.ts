@@ -16,10 +16,10 @@ export function measureArticle(
   paper: Paper,
   report: (finding: PrintFinding) => void,
 ): Strip[] {
-  const language = article.attributes['lang'];
+  const language = article.attributes.lang;
   const tag: Tag = { role: 'Art', parent: DOCUMENT_TAG, ...(language === undefined ? {} : { language }) };
   const { columnPt, bodyPt } = paper;
   const strips = flow(article.children, { columnPt, bodyPt, scale: 1, text: BODY, tag, documentId, report });
-  const ids = new Set([documentId, article.attributes['id'] ?? documentId]);
+  const ids = new Set([documentId, article.attributes.id ?? documentId]);
   return [...ids].reduce((named, id) => withItem(named, { kind: 'anchor', id }), strips);
 }

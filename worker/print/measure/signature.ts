@@ -1,6 +1,7 @@
 import type { Markup } from '../parse/markup.ts';
 import { RULE_PT } from '../style/block-style.ts';
-import { type Fact, factStrips, factsOf } from './facts.ts';
+import { type Fact, factStrips, factsOf } from './fact.ts';
+import { horizontalRule } from './horizontal-rule.ts';
 import type { BlockRule, Flow, Setting } from './setting.ts';
 import { sideBySide } from './side-by-side.ts';
 import { BREAK, held, type Strip, spaced, strip } from './strip.ts';
@@ -28,7 +29,7 @@ function fieldsBlock(list: Markup, setting: Setting, flow: Flow): Strip[] {
   const heightPt = SIGNING_PT * setting.scale;
   const line = strip({
     heightPt: heightPt + 3,
-    items: [{ kind: 'rule', fromPt: [0, heightPt], toPt: [setting.columnPt, heightPt], weightPt: RULE_PT.medium }],
+    items: horizontalRule(0, heightPt, setting.columnPt, RULE_PT.medium),
   });
   const rows: Strip[] = [];
   for (let i = 0; i < facts.length; i += fields) {

@@ -23,6 +23,17 @@ export function closingPt(last: Strip | null): number {
   return sum((last?.frames ?? []).map((frame) => frame.padBelowPt));
 }
 
+/** The height of strips set one below another. */
+export function heightOf(strips: readonly Strip[]): number {
+  let previous: Strip | null = null;
+  let totalPt = 0;
+  for (const next of strips) {
+    totalPt += gapPt(previous, next) + next.heightPt;
+    previous = next;
+  }
+  return totalPt + closingPt(previous);
+}
+
 /** Sets strips one below another, with frames drawn beneath what they hold. */
 export function stack(strips: readonly Strip[]): Stack {
   const boxes: Item[] = [];

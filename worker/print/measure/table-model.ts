@@ -28,7 +28,7 @@ const GROUPS: readonly string[] = ['thead', 'tbody', 'tfoot'] satisfies RowGroup
 function gridRow(element: Markup, group: RowGroup, columnClasses: readonly ReadonlySet<string>[]): GridRow {
   let column = 0;
   const cells = childElements(element).map((cell): GridCell => {
-    const span = Number(cell.attributes['colspan'] ?? 1);
+    const span = Number(cell.attributes.colspan ?? 1);
     const classes = cell.classes.size > 0 ? cell.classes : (columnClasses[column] ?? cell.classes);
     const placed = { element: cell, column, span, classes };
     column += span;

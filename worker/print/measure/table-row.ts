@@ -1,5 +1,6 @@
 import { RULE_PT } from '../style/block-style.ts';
 import { isInline, type TextStyle, textStyle } from '../style/text-style.ts';
+import { horizontalRule } from './horizontal-rule.ts';
 import type { Align, Item } from './item.ts';
 import { paragraph } from './paragraph.ts';
 import type { Flow, Setting } from './setting.ts';
@@ -41,9 +42,10 @@ export function cellText(cell: GridCell, row: GridRow, look: TableLook): TextSty
   return cell.classes.has('nowrap') || cell.classes.has('num') ? { ...style, keepTogether: true } : style;
 }
 
-function alignOf(cell: GridCell): Align {
+function alignOf(cell: GridCell, row: GridRow): Align {
   if (cell.classes.has('num')) return 'right';
-  return cell.classes.has('tick') ? 'centre' : 'left';
+  const over = row.group === 'thead' && cell.span > 1;
+  return over || cell.classes.has('tick') ? 'centre' : 'left';
 }
 
 const SCOPES: Readonly<Record<string, Tag['scope']>> = { col: 'Column', colgroup: 'Column', row: 'Row' };
@@ -51,15 +53,15 @@ const SCOPES: Readonly<Record<string, Tag['scope']>> = { col: 'Column', colgroup
 function cellTag(cell: GridCell, row: GridRow, rowTag: Tag | null): Tag | null {
   const columnSpan = cell.span > 1 ? { columnSpan: cell.span } : {};
   if (cell.element.name === 'td') return childTag(rowTag, 'TD', columnSpan);
-  const scope = SCOPES[cell.element.attributes['scope'] ?? ''] ?? (row.group === 'thead' ? 'Column' : 'Row');
+  const scope = SCOPES[cell.element.attributes.scope ?? ''] ?? (row.group === 'thead' ? 'Column' : 'Row');
   return childTag(rowTag, 'TH', { ...columnSpan, scope });
 }
 
-function cellStrips(cell: GridCell, setting: Setting, flow: Flow): Strip[] {
+function cellStrips(cell: GridCell, row: GridRow, setting: Setting, flow: Flow): Strip[] {
   const { children, attributes } = cell.element;
   const plain = children.every((child) => typeof child === 'string' || isInline(child.name));
-  const content = plain ? paragraph(children, alignOf(cell), setting) : trimmed(flow(children, setting));
-  const id = attributes['id'];
+  const content = plain ? paragraph(children, alignOf(cell, row), setting) : trimmed(flow(children, setting));
+  const id = attributes.id;
   const named = id === undefined ? content : withItem(content, { kind: 'anchor', id });
   // A cell belongs to its row even when nothing stands in it.
   return setting.tag && !plain ? withItem(named, { kind: 'present', tag: setting.tag }) : named;
@@ -76,7 +78,8 @@ export function rowStrips(
   flow: Flow,
 ): Strip[] {
   const rowTag = childTag(setting.tag, 'TR');
-  const edgesPt = widthsPt.reduce<number[]>((edges, widthPt) => [...edges, (edges.at(-1) ?? 0) + widthPt], [0]);
+  const edgesPt = [0];
+  for (const widthPt of widthsPt) edgesPt.push((edgesPt.at(-1) ?? 0) + widthPt);
   const cells = row.cells.map((cell): Cell => {
     const leftPt = (edgesPt[cell.column] ?? 0) + look.padXPt;
     const rightPt = (edgesPt[cell.column + cell.span] ?? 0) - look.padXPt;
@@ -86,7 +89,7 @@ export function rowStrips(
       text: cellText(cell, row, look),
       tag: cellTag(cell, row, rowTag),
     };
-    return { xPt: leftPt, strips: cellStrips(cell, inside, flow) };
+    return { xPt: leftPt, strips: cellStrips(cell, row, inside, flow) };
   });
   const slices = sideBySide(cells, mostPt - 2 * look.padYPt, row.group === 'thead' ? 'bottom' : 'top');
   const widthPt = edgesPt.at(-1) ?? 0;
@@ -95,14 +98,9 @@ export function rowStrips(
     const items: Item[] = [{ kind: 'group', xPt: 0, yPt: look.padYPt, items: slice.items }];
     if (row.element.classes.has('out'))
       items.unshift({ kind: 'fill', xPt: 0, yPt: 0, widthPt, heightPt, grey: OUT_GREY });
-    if (i === slices.length - 1) items.push(...rule(widthPt, heightPt, belowRulePt));
+    if (i === slices.length - 1) items.push(...horizontalRule(0, heightPt, widthPt, belowRulePt));
     return strip({ heightPt, items });
   });
-  const id = row.element.attributes['id'];
+  const id = row.element.attributes.id;
   return id === undefined ? strips : withItem(strips, { kind: 'anchor', id });
-}
-
-/** A rule across a table at a height, or none when it has no weight. */
-export function rule(widthPt: number, yPt: number, weightPt: number): Item[] {
-  return weightPt === 0 ? [] : [{ kind: 'rule', fromPt: [0, yPt], toPt: [widthPt, yPt], weightPt }];
 }

@@ -3,13 +3,13 @@ import { BLOCK_GAP_PT, BLOCK_STYLES, RULE_PT } from '../style/block-style.ts';
 import { isInline } from '../style/text-style.ts';
 import { contentWidthsPt } from '../text/break-lines.ts';
 import { columnWidthsPt } from './column-widths.ts';
+import { horizontalRule } from './horizontal-rule.ts';
 import { wordsIn } from './paragraph.ts';
-import { heightOf } from './section.ts';
 import type { BlockRule, Flow, Setting } from './setting.ts';
-import { stack } from './stack.ts';
+import { heightOf, stack } from './stack.ts';
 import { BREAK, type Break, type Strip, spaced, strip, withItem } from './strip.ts';
 import { type Grid, type GridCell, type GridRow, gridOf, type RowGroup } from './table-model.ts';
-import { cellText, rowStrips, rule, type TableLook, tableLook } from './table-row.ts';
+import { cellText, rowStrips, type TableLook, tableLook } from './table-row.ts';
 import { childTag, type Tag } from './tag.ts';
 import { styledText } from './text-block.ts';
 
@@ -103,11 +103,8 @@ function headStrips(
       flow,
     );
   });
-  const topRule = rule(
-    widthsPt.reduce((total, each) => total + each, 0),
-    0,
-    RULE_PT.heavy,
-  );
+  const widthPt = widthsPt.reduce((total, each) => total + each, 0);
+  const topRule = horizontalRule(0, 0, widthPt, RULE_PT.heavy);
   const [topRow] = head;
   if (!topRow)
     return [
@@ -145,7 +142,7 @@ export const tableBlock: BlockRule = (block, setting, flow) => {
     return strips.map((each, n) => ({ ...each, repeat, breakBefore: n === 0 ? rowBreak(grid.rows, i) : BREAK.free }));
   });
   const named =
-    block.attributes['id'] === undefined && tag
+    block.attributes.id === undefined && tag
       ? withItem([...head, ...body], { kind: 'present', tag })
       : [...head, ...body];
   return spaced(named, BLOCK_GAP_PT * setting.scale, BLOCK_GAP_PT * 1.3 * setting.scale);

@@ -23,7 +23,7 @@ function attributesOf(source: Source): Record<string, string> {
 }
 
 function classesOf(source: Source, attributes: Record<string, string>): Set<string> {
-  const classes = new Set((attributes['class'] ?? '').split(/\s+/).filter((name) => name !== ''));
+  const classes = new Set((attributes.class ?? '').split(/\s+/).filter((name) => name !== ''));
   for (const name of classes) {
     if (!SUBSET[source.tagName]?.classes.includes(name)) {
       throw new Error(`Cannot parse article: <${source.tagName}> must not carry class "${name}"`);

@@ -34,7 +34,7 @@ export const BLOCK_STYLES = {
   h2: { ...heading, sizePt: 12.5, leadingPt: 16, abovePt: 19.5, belowPt: 5 },
   h3: { ...heading, sizePt: 10, leadingPt: 13, abovePt: 13, belowPt: 3 },
   p: prose,
-  lede: { ...prose, sizePt: 11, leadingPt: 15, belowPt: 9 },
+  lede: { ...prose, sizePt: 11, leadingPt: 15, belowPt: 9, measurePt: 460 },
   small: { ...prose, sizePt: 8, leadingPt: 11, measurePt: 440 },
   formula: { ...prose, indentPt: 13 },
   caption: { ...heading, sizePt: 9, leadingPt: 12, belowPt: 3.5 },
@@ -44,5 +44,8 @@ export const BLOCK_STYLES = {
 /** Space above and below blocks that are not plain text, in points. */
 export const BLOCK_GAP_PT = 9.75;
 
+/** The grey of hairlines between rows: they guide the eye and carry no meaning, so a copy may lose them. */
+export const HAIR_GREY = 0.55;
+
 /** Widths of rules in points: the outer rules of a table, its inner rules, hairlines. */
-export const RULE_PT = { heavy: 0.9, medium: 0.5, hair: 0.25 } as const;
+export const RULE_PT = { heavy: 0.9, medium: 0.5, hair: 0.3 } as const;

@@ -26,7 +26,7 @@ export function inlineRuns(content: readonly MarkupNode[], setting: Setting): { 
       runs.push({ ...around, text });
       return;
     }
-    if (node.attributes['id'] !== undefined) ids.push(node.attributes['id']);
+    if (node.attributes.id !== undefined) ids.push(node.attributes.id);
     if (node.name === 'br') {
       runs.push({ ...around, text: '\n' });
       return;
@@ -37,7 +37,7 @@ export function inlineRuns(content: readonly MarkupNode[], setting: Setting): { 
       runs.push({ ...around, style, pageOf, text: PAGE_NUMBER_ROOM });
       return;
     }
-    const href = node.attributes['href'];
+    const href = node.attributes.href;
     const inside = href === undefined ? { ...around, style } : { ...around, style, ...linked(href, around.tag) };
     for (const child of node.children) visit(child, inside);
   };

@@ -1,0 +1,53 @@
+import { childElements, type Markup } from '../parse/markup.ts';
+import { type TextStyle, textStyle } from '../style/text-style.ts';
+import { baselinePt } from './paragraph.ts';
+import type { Flow, Setting } from './setting.ts';
+import { type Strip, withItem } from './strip.ts';
+import { childTag, type Tag } from './tag.ts';
+
+/** The label and the values of one group of a description list. */
+export interface Fact {
+  labels: Markup[];
+  values: Markup[];
+  id: string | undefined;
+}
+
+/** The groups of a description list. */
+export function factsOf(list: Markup): Fact[] {
+  return childElements(list).map((group) => {
+    if (group.name !== 'div')
+      throw new Error(`Cannot typeset <dl>: groups must be <div>: current value is <${group.name}>`);
+    const parts = childElements(group);
+    return {
+      labels: parts.filter((part) => part.name === 'dt'),
+      values: parts.filter((part) => part.name === 'dd'),
+      id: group.attributes.id,
+    };
+  });
+}
+
+/** The style of labels: small, on the baseline of the larger value beside them. */
+export function labelText({ text, scale }: Setting): TextStyle {
+  const small = textStyle('regular', 8, text.leadingPt / scale, scale);
+  // Lines centre their own capitals; the label is let down by the difference.
+  return { ...small, risePt: baselinePt(0, small.sizePt) - baselinePt(0, text.sizePt) };
+}
+
+/** The label of a fact in small type and its values, measured apart, under structure elements of one list item. */
+export function factStrips(
+  fact: Fact,
+  list: Tag | null,
+  widthsPt: readonly [number, number],
+  setting: Setting,
+  flow: Flow,
+): [Strip[], Strip[]] {
+  const itemTag = childTag(list, 'LI');
+  const label = { ...setting, columnPt: widthsPt[0], text: labelText(setting), tag: childTag(itemTag, 'Lbl') };
+  const value = { ...setting, columnPt: widthsPt[1], tag: childTag(itemTag, 'LBody') };
+  const labels = fact.labels.flatMap((part) => flow(part.children, label));
+  const values = fact.values.flatMap((part) => {
+    const text = part.classes.has('out') ? { ...setting.text, face: 'semibold' as const } : setting.text;
+    return flow(part.children, { ...value, text });
+  });
+  return [fact.id === undefined ? labels : withItem(labels, { kind: 'anchor', id: fact.id }), values];
+}
