@@ -14,8 +14,22 @@ export const LIMITS = {
   recordIssues: 200,
   /** Days an owner's link may live. */
   linkDays: 3_660,
+  /** Days an owner's link lives when nothing is said. */
+  linkDefaultDays: 730,
   /** Items on one page of a list. */
   pageSize: 100,
+  /** Days for which a repeated request is known by its `Idempotency-Key`. */
+  requestKeyDays: 30,
+  /** Characters of an `Idempotency-Key`. */
+  requestKeyLength: 255,
+  /** API keys of one workshop, revoked ones included. */
+  workshopKeys: 1_000,
+  /** Packs told to the index in one go. */
+  outboxBatch: 50,
+  /** How often a release is sealed again because the ledger moved meanwhile. */
+  releaseAttempts: 3,
+  /** Seconds after which a client may try again when the archive cannot be reached. */
+  retryAfterSeconds: 5,
   /** Pages of one pack. */
   packPages: 500,
 } as const;

@@ -1,0 +1,151 @@
+import type { ArchiveFacts, PackPlace, PackSummary } from '../../pipeline.ts';
+import type { Page, PageRequest } from '../page.ts';
+
+/** A visit as kept: the record as posted, and where it stands. */
+export interface KeptVisit extends VisitState {
+  record: string;
+}
+
+export interface VisitState {
+  visit: string;
+  /** Counts the kept forms of the record, from 1. */
+  version: number;
+  recordSha256: string;
+  updatedAt: string;
+  /** `released` while the kept form is the one that the newest pack of the visit was sealed from. */
+  state: 'working' | 'released';
+  /** Newest pack of the visit. */
+  pack: string | null;
+}
+
+/** What the caller knows of the visit that it means to write (RFC 9110, 13.1). */
+export type Expected =
+  | { kind: 'unstated' }
+  | { kind: 'absent' }
+  | { kind: 'present' }
+  | { kind: 'one-of'; recordSha256: string[] };
+
+export interface KeepVisit {
+  visit: string;
+  record: string;
+  recordSha256: string;
+  expected: Expected;
+  at: string;
+}
+
+export type KeepOutcome =
+  | { kind: 'created' | 'replaced' | 'unchanged'; state: VisitState }
+  | { kind: 'exists' }
+  | { kind: 'moved' }
+  | { kind: 'condition-required' };
+
+export interface PackDigests {
+  manifestSha256: string;
+  pdfSha256: string;
+  recordSha256: string;
+  documentsSha256: string;
+}
+
+/** A sealed pack as the ledger knows it. Only `supersededBy` can ever change, from null to the next issue. */
+export interface KeptPack extends PackDigests {
+  summary: PackSummary;
+  previous: string | null;
+  supersededBy: string | null;
+}
+
+/** A key by which a client may repeat a request, and the digest of what it asked for. */
+export interface RequestKey {
+  keySha256: string;
+  fingerprintSha256: string;
+}
+
+export interface CommitPack {
+  workshop: string;
+  place: PackPlace;
+  /** Version of the visit that was read and sealed. */
+  version: number;
+  digests: PackDigests;
+  summary: PackSummary;
+  request?: RequestKey;
+  at: string;
+}
+
+export type CommitOutcome =
+  | { kind: 'sealed'; pack: KeptPack }
+  | { kind: 'already-released'; pack: KeptPack }
+  | { kind: 'moved' };
+
+export const AUDIENCES = ['owner', 'inspector'] as const;
+
+export interface KeptLink {
+  link: string;
+  number: number;
+  audience: (typeof AUDIENCES)[number];
+  createdAt: string;
+  expiresAt: string;
+  revokedAt: string | null;
+}
+
+export interface AddLink {
+  tokenSha256: string;
+  pack: string;
+  audience: KeptLink['audience'];
+  expiresAt: string;
+  request?: RequestKey;
+  at: string;
+}
+
+export type AddLinkOutcome =
+  | { kind: 'added' | 'repeated'; link: KeptLink }
+  | { kind: 'no-pack' }
+  | { kind: 'key-reused' };
+
+/** What a link leads to: the newest issue of its pack number, and the later pack of the aircraft where there is one. */
+export interface OpenedLink {
+  link: KeptLink;
+  pack: KeptPack;
+  later: KeptPack | null;
+}
+
+/** The outcome of an earlier request under the same key. */
+export type Repeated = { kind: 'first' } | { kind: 'repeated'; pack: KeptPack } | { kind: 'key-reused' };
+
+/** One link of the chain: `digest` is the SHA-256 of the JSON array `[previous, seq, at, kind, body]`, `body` being text. */
+export interface ChainEntry {
+  seq: number;
+  at: string;
+  kind: 'visit-kept' | 'pack-sealed' | 'link-made' | 'link-revoked';
+  body: string;
+  previous: string;
+  digest: string;
+}
+
+export interface AircraftOverview {
+  visits: number;
+  packs: number;
+  newest: KeptPack | null;
+  head: { seq: number; digest: string };
+}
+
+/** What can be asked of the ledger of one aircraft. Every change is one transaction that also extends the chain. */
+export interface LedgerCalls {
+  overview(): Promise<AircraftOverview>;
+  visit(visit: string): Promise<KeptVisit | null>;
+  visits(page: PageRequest): Promise<Page<VisitState>>;
+  keep(request: KeepVisit): Promise<KeepOutcome>;
+  /** What the gate needs to know of the pack that stood before this visit. */
+  facts(visit: string): Promise<ArchiveFacts>;
+  /** Where the next pack of this visit would stand; writes nothing. */
+  place(registration: string, visit: string): Promise<PackPlace>;
+  commit(request: CommitPack): Promise<CommitOutcome>;
+  /** What an earlier release under the same key came to. */
+  repeated(request: RequestKey): Promise<Repeated>;
+  pack(pack: string): Promise<KeptPack | null>;
+  packs(page: PageRequest): Promise<Page<KeptPack>>;
+  entries(page: PageRequest): Promise<Page<ChainEntry>>;
+  addLink(request: AddLink): Promise<AddLinkOutcome>;
+  links(pack: string): Promise<KeptLink[] | null>;
+  revokeLink(pack: string, link: string, at: string): Promise<KeptLink | null>;
+  /** Null for a link that is unknown, expired or revoked: callers cannot tell which. */
+  openLink(tokenSha256: string, at: string): Promise<OpenedLink | null>;
+}

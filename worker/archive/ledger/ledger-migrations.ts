@@ -1,0 +1,58 @@
+import type { Migration } from '../migrate.ts';
+
+/** The tables of a ledger. Added to, never edited: every ledger in the world has taken the earlier steps. */
+export const LEDGER_MIGRATIONS: readonly Migration[] = [
+  `
+  CREATE TABLE visits (
+    visit TEXT PRIMARY KEY,
+    record TEXT NOT NULL,
+    recordSha256 TEXT NOT NULL,
+    version INTEGER NOT NULL,
+    updatedAt TEXT NOT NULL,
+    state TEXT NOT NULL CHECK (state IN ('working', 'released')),
+    pack TEXT
+  );
+  CREATE TABLE packs (
+    pack TEXT PRIMARY KEY,
+    number INTEGER NOT NULL,
+    issue INTEGER NOT NULL,
+    visit TEXT NOT NULL,
+    manifestSha256 TEXT NOT NULL,
+    pdfSha256 TEXT NOT NULL,
+    recordSha256 TEXT NOT NULL,
+    documentsSha256 TEXT NOT NULL,
+    previous TEXT,
+    supersededBy TEXT,
+    summary TEXT NOT NULL,
+    UNIQUE (number, issue)
+  );
+  CREATE TABLE links (
+    link TEXT PRIMARY KEY,
+    tokenSha256 TEXT NOT NULL UNIQUE,
+    number INTEGER NOT NULL,
+    audience TEXT NOT NULL,
+    createdAt TEXT NOT NULL,
+    expiresAt TEXT NOT NULL,
+    revokedAt TEXT
+  );
+  CREATE TABLE chain (
+    seq INTEGER PRIMARY KEY,
+    at TEXT NOT NULL,
+    kind TEXT NOT NULL,
+    body TEXT NOT NULL,
+    previous TEXT NOT NULL,
+    digest TEXT NOT NULL UNIQUE
+  );
+  CREATE TABLE requests (
+    keySha256 TEXT PRIMARY KEY,
+    fingerprintSha256 TEXT NOT NULL,
+    answer TEXT NOT NULL,
+    at TEXT NOT NULL
+  );
+  CREATE TABLE outbox (
+    pack TEXT PRIMARY KEY,
+    workshop TEXT NOT NULL,
+    attempts INTEGER NOT NULL DEFAULT 0
+  );
+  `,
+];

@@ -1,0 +1,193 @@
+import { DurableObject } from 'cloudflare:workers';
+import type { Bindings } from '../../env.ts';
+import type { ArchiveFacts, PackPlace } from '../../pipeline.ts';
+import { migrate } from '../migrate.ts';
+import type { Page, PageRequest } from '../page.ts';
+import { turns } from '../turn.ts';
+import { append, type Event, entriesAfter, entryAfter, headOf } from './chain.ts';
+import type * as Calls from './ledger-calls.ts';
+import { LEDGER_MIGRATIONS } from './ledger-migrations.ts';
+import * as links from './links-table.ts';
+import * as outbox from './outbox.ts';
+import * as packs from './packs-table.ts';
+import { earlierRequest, rememberRequest } from './requests-table.ts';
+import * as visits from './visits-table.ts';
+
+/** What a request comes to: an answer at once, or an event with the change that goes with it and the answer after it. */
+type Decision<T> = { answer: T } | { event: Event; change(): T };
+
+/**
+ * The ledger of one aircraft of one workshop: visits, packs, links and the chain of digests over all of them.
+ * Every change is one transaction that also extends the chain.
+ */
+export class Ledger extends DurableObject<Bindings> implements Calls.LedgerCalls {
+  readonly #storage: DurableObjectStorage;
+  readonly #sql: SqlStorage;
+  readonly #inTurn = turns();
+
+  constructor(state: DurableObjectState, env: Bindings) {
+    super(state, env);
+    this.#storage = state.storage;
+    this.#sql = state.storage.sql;
+    state.blockConcurrencyWhile(async () => {
+      migrate(this.#storage, LEDGER_MIGRATIONS);
+      const isForgotten = !outbox.isEmpty(this.#sql) && (await this.#storage.getAlarm()) === null;
+      if (isForgotten) await this.#storage.setAlarm(Date.now());
+    });
+  }
+
+  async overview(): Promise<Calls.AircraftOverview> {
+    const count = (table: 'visits' | 'packs') =>
+      this.#sql.exec<{ n: number }>(`SELECT count(*) AS n FROM ${table}`).one().n;
+    const newest = packs.newestPack(this.#sql);
+    return { visits: count('visits'), packs: count('packs'), newest, head: headOf(this.#sql) };
+  }
+
+  async visit(visit: string): Promise<Calls.KeptVisit | null> {
+    return visits.visitAt(this.#sql, visit);
+  }
+
+  async visits(page: PageRequest): Promise<Page<Calls.VisitState>> {
+    return visits.visitsAfter(this.#sql, page);
+  }
+
+  async keep(request: Calls.KeepVisit): Promise<Calls.KeepOutcome> {
+    return this.#record((): Decision<Calls.KeepOutcome> => {
+      const { visit, record, recordSha256, expected, at } = request;
+      const kept = visits.stateAt(this.#sql, visit);
+      const isSame = kept?.recordSha256 === recordSha256 && expected.kind !== 'absent';
+      const refusal = visits.refusalToKeep(kept, expected);
+      // A client that repeats a write whose answer it never saw is told that it stands.
+      if (kept && isSame && refusal?.kind !== 'moved') return { answer: { kind: 'unchanged', state: kept } };
+      if (refusal) return { answer: refusal };
+      const state = visits.stateAfter(kept, request);
+      const body = { visit, version: state.version, recordSha256 };
+      const change = (): Calls.KeepOutcome => {
+        visits.writeVisit(this.#sql, state, record);
+        return { kind: kept ? 'replaced' : 'created', state };
+      };
+      return { event: { at, kind: 'visit-kept', body }, change };
+    });
+  }
+
+  async facts(visit: string): Promise<ArchiveFacts> {
+    return packs.factsFor(this.#sql, visit);
+  }
+
+  async place(registration: string, visit: string): Promise<PackPlace> {
+    return packs.placeFor(this.#sql, registration, visit);
+  }
+
+  async commit(request: Calls.CommitPack): Promise<Calls.CommitOutcome> {
+    const outcome = await this.#record((): Decision<Calls.CommitOutcome> => {
+      const { place, version, digests, summary, at } = request;
+      const kept = visits.stateAt(this.#sql, place.visit);
+      const standing = kept?.state === 'released' && kept.pack ? packs.packAt(this.#sql, kept.pack) : null;
+      if (standing && kept?.version === version) return { answer: { kind: 'already-released', pack: standing } };
+      const placeNow = packs.placeFor(this.#sql, summary.registration, place.visit);
+      if (kept?.version !== version || !isSamePlace(place, placeNow)) return { answer: { kind: 'moved' } };
+      const body = { pack: place.pack, visit: place.visit, version, ...digests };
+      return { event: { at, kind: 'pack-sealed', body }, change: () => this.#writePack(request) };
+    });
+    if (outcome.kind === 'sealed') await this.#storage.setAlarm(Date.now());
+    return outcome;
+  }
+
+  #writePack(request: Calls.CommitPack): Calls.CommitOutcome {
+    const { place, digests, summary, workshop, at } = request;
+    packs.writePack(this.#sql, request);
+    visits.markReleased(this.#sql, place.visit, place.pack);
+    rememberRequest(this.#sql, request.request, place.pack, at);
+    outbox.enqueue(this.#sql, workshop, place.pack);
+    const pack = { ...digests, summary, previous: place.previous?.pack ?? null, supersededBy: null };
+    return { kind: 'sealed', pack };
+  }
+
+  async repeated(request: Calls.RequestKey): Promise<Calls.Repeated> {
+    const earlier = earlierRequest(this.#sql, request);
+    if (earlier.kind !== 'repeated') return earlier;
+    const pack = packs.packAt(this.#sql, earlier.answer);
+    return pack ? { kind: 'repeated', pack } : { kind: 'key-reused' };
+  }
+
+  async pack(pack: string): Promise<Calls.KeptPack | null> {
+    return packs.packAt(this.#sql, pack);
+  }
+
+  async packs(page: PageRequest): Promise<Page<Calls.KeptPack>> {
+    return packs.packsBefore(this.#sql, page);
+  }
+
+  async entries(page: PageRequest): Promise<Page<Calls.ChainEntry>> {
+    return entriesAfter(this.#sql, page);
+  }
+
+  async addLink(request: Calls.AddLink): Promise<Calls.AddLinkOutcome> {
+    return this.#record((): Decision<Calls.AddLinkOutcome> => {
+      const earlier = earlierRequest(this.#sql, request.request);
+      const first = earlier.kind === 'repeated' ? links.linkAt(this.#sql, earlier.answer) : null;
+      if (first) return { answer: { kind: 'repeated', link: first } };
+      if (earlier.kind !== 'first') return { answer: { kind: 'key-reused' } };
+      const pack = packs.packAt(this.#sql, request.pack);
+      if (!pack) return { answer: { kind: 'no-pack' } };
+      const link = links.linkFrom(request, pack.summary.number);
+      const { audience, expiresAt, number } = link;
+      const body = { link: link.link, number, audience, expiresAt };
+      const change = (): Calls.AddLinkOutcome => {
+        links.writeLink(this.#sql, link, request.tokenSha256);
+        rememberRequest(this.#sql, request.request, link.link, request.at);
+        return { kind: 'added', link };
+      };
+      return { event: { at: request.at, kind: 'link-made', body }, change };
+    });
+  }
+
+  async links(pack: string): Promise<Calls.KeptLink[] | null> {
+    const kept = packs.packAt(this.#sql, pack);
+    return kept && links.linksOf(this.#sql, kept.summary.number);
+  }
+
+  async revokeLink(pack: string, link: string, at: string): Promise<Calls.KeptLink | null> {
+    return this.#record((): Decision<Calls.KeptLink | null> => {
+      const kept = links.linkAt(this.#sql, link);
+      const isOfPack = kept?.number === packs.packAt(this.#sql, pack)?.summary.number;
+      if (!kept || !isOfPack) return { answer: null };
+      if (kept.revokedAt) return { answer: kept };
+      const change = () => {
+        links.markRevoked(this.#sql, link, at);
+        return { ...kept, revokedAt: at };
+      };
+      return { event: { at, kind: 'link-revoked', body: { link } }, change };
+    });
+  }
+
+  async openLink(tokenSha256: string, at: string): Promise<Calls.OpenedLink | null> {
+    const link = links.openableLink(this.#sql, tokenSha256, at);
+    const pack = link && packs.newestIssue(this.#sql, link.number);
+    if (!pack) return null;
+    const newest = packs.newestPack(this.#sql);
+    return { link, pack, later: newest && newest.summary.number > link.number ? newest : null };
+  }
+
+  override async alarm(): Promise<void> {
+    const waitMs = await outbox.drain(this.#sql, this.env.INDEX);
+    if (waitMs !== null) await this.#storage.setAlarm(Date.now() + waitMs);
+  }
+
+  /** Decides on what is stored, in turn, and writes the event with its change in one transaction. */
+  #record<T>(decide: () => Decision<T>): Promise<T> {
+    return this.#inTurn(async () => {
+      const decision = decide();
+      if ('answer' in decision) return decision.answer;
+      const entry = await entryAfter(headOf(this.#sql), decision.event);
+      return this.#storage.transactionSync(() => {
+        append(this.#sql, entry);
+        return decision.change();
+      });
+    });
+  }
+}
+
+function isSamePlace(a: PackPlace, b: PackPlace): boolean {
+  return a.pack === b.pack && a.previous?.manifestSha256 === b.previous?.manifestSha256;
+}

@@ -1,0 +1,35 @@
+import type { AddLink, KeptLink } from './ledger-calls.ts';
+
+const COLUMNS = 'link, number, audience, createdAt, expiresAt, revokedAt';
+
+const linksWhere = (sql: SqlStorage, rest: string, ...values: (string | number)[]): KeptLink[] =>
+  sql.exec(`SELECT ${COLUMNS} FROM links ${rest}`, ...values).toArray() as unknown as KeptLink[];
+
+export function linkAt(sql: SqlStorage, link: string): KeptLink | null {
+  return linksWhere(sql, 'WHERE link = ?', link)[0] ?? null;
+}
+
+export function linksOf(sql: SqlStorage, number: number): KeptLink[] {
+  return linksWhere(sql, 'WHERE number = ? ORDER BY createdAt, link', number);
+}
+
+/** A link that may be opened at this moment. */
+export function openableLink(sql: SqlStorage, tokenSha256: string, at: string): KeptLink | null {
+  const [link] = linksWhere(sql, 'WHERE tokenSha256 = ? AND revokedAt IS NULL', tokenSha256);
+  return link && Date.parse(at) < Date.parse(link.expiresAt) ? link : null;
+}
+
+/** A new link. Its name is the start of the digest of its token, which tells nobody the token. */
+export function linkFrom({ tokenSha256, audience, expiresAt, at }: AddLink, number: number): KeptLink {
+  return { link: tokenSha256.slice(0, 16), number, audience, createdAt: at, expiresAt, revokedAt: null };
+}
+
+export function writeLink(sql: SqlStorage, link: KeptLink, tokenSha256: string): void {
+  const { number, audience, createdAt, expiresAt } = link;
+  const statement = `INSERT INTO links (link, tokenSha256, number, audience, createdAt, expiresAt) VALUES (?, ?, ?, ?, ?, ?)`;
+  sql.exec(statement, link.link, tokenSha256, number, audience, createdAt, expiresAt);
+}
+
+export function markRevoked(sql: SqlStorage, link: string, at: string): void {
+  sql.exec('UPDATE links SET revokedAt = ? WHERE link = ?', at, link);
+}

@@ -1,0 +1,56 @@
+import { LIMITS } from '../../limits.ts';
+import { packAt } from './packs-table.ts';
+
+/** Packs that the index has yet to hear of. */
+interface Pending extends Record<string, SqlStorageValue> {
+  pack: string;
+  workshop: string;
+  attempts: number;
+}
+
+export function enqueue(sql: SqlStorage, workshop: string, pack: string): void {
+  sql.exec('INSERT OR REPLACE INTO outbox (pack, workshop) VALUES (?, ?)', pack, workshop);
+}
+
+export function isEmpty(sql: SqlStorage): boolean {
+  return sql.exec('SELECT 1 FROM outbox LIMIT 1').toArray().length === 0;
+}
+
+/**
+ * Tells the index of the pending packs, all or none, in a form that may be repeated.
+ *
+ * @returns milliseconds until the next attempt, or null when nothing is left
+ */
+export async function drain(sql: SqlStorage, index: D1Database): Promise<number | null> {
+  const batch = sql.exec<Pending>('SELECT * FROM outbox ORDER BY pack LIMIT ?', LIMITS.outboxBatch).toArray();
+  const statements = batch.flatMap(({ pack, workshop }) => statementsFor(sql, index, workshop, pack));
+  if (statements.length === 0) return null;
+  try {
+    await index.batch(statements);
+  } catch {
+    for (const { pack } of batch) sql.exec('UPDATE outbox SET attempts = attempts + 1 WHERE pack = ?', pack);
+    return backOffMs(Math.max(...batch.map(({ attempts }) => attempts)));
+  }
+  for (const { pack } of batch) sql.exec('DELETE FROM outbox WHERE pack = ?', pack);
+  return isEmpty(sql) ? null : 0;
+}
+
+/** Doubles from one second to an hour. */
+export function backOffMs(attempts: number): number {
+  return Math.min(3_600_000, 1_000 * 2 ** attempts);
+}
+
+function statementsFor(sql: SqlStorage, index: D1Database, workshop: string, pack: string): D1PreparedStatement[] {
+  const kept = packAt(sql, pack);
+  if (!kept) return [];
+  const { registration, issuedAt, supersedes } = kept.summary;
+  const upsert = index
+    .prepare(
+      `INSERT INTO packs (workshop, pack, registration, issuedAt, supersededBy, summary) VALUES (?, ?, ?, ?, ?, ?)
+       ON CONFLICT (workshop, pack) DO UPDATE SET supersededBy = excluded.supersededBy, summary = excluded.summary`,
+    )
+    .bind(workshop, pack, registration, issuedAt, kept.supersededBy, JSON.stringify(kept.summary));
+  if (!supersedes) return [upsert];
+  const supersede = index.prepare('UPDATE packs SET supersededBy = ? WHERE workshop = ? AND pack = ?');
+  return [upsert, supersede.bind(pack, workshop, supersedes)];
+}

@@ -1,0 +1,52 @@
+import { type Page, type PageRequest, pageOf } from '../page.ts';
+import type { Expected, KeepOutcome, KeepVisit, KeptVisit, VisitState } from './ledger-calls.ts';
+
+const STATE = 'visit, version, recordSha256, updatedAt, state, pack';
+
+export function visitAt(sql: SqlStorage, visit: string): KeptVisit | null {
+  const rows = sql.exec(`SELECT ${STATE}, record FROM visits WHERE visit = ?`, visit).toArray();
+  return (rows[0] as unknown as KeptVisit | undefined) ?? null;
+}
+
+export function stateAt(sql: SqlStorage, visit: string): VisitState | null {
+  const rows = sql.exec(`SELECT ${STATE} FROM visits WHERE visit = ?`, visit).toArray();
+  return (rows[0] as unknown as VisitState | undefined) ?? null;
+}
+
+export function visitsAfter(sql: SqlStorage, { after, limit }: PageRequest): Page<VisitState> {
+  const rows = sql.exec(`SELECT ${STATE} FROM visits WHERE visit > ? ORDER BY visit LIMIT ?`, after ?? '', limit + 1);
+  return pageOf(rows.toArray() as unknown as VisitState[], limit, ({ visit }) => visit);
+}
+
+/** Why a visit cannot be written as asked, or undefined where it can. */
+export function refusalToKeep(kept: VisitState | null, expected: Expected): KeepOutcome | undefined {
+  if (expected.kind === 'absent') return kept ? { kind: 'exists' } : undefined;
+  if (expected.kind === 'present') return kept ? undefined : { kind: 'moved' };
+  if (expected.kind === 'unstated') return kept ? { kind: 'condition-required' } : undefined;
+  return kept && expected.recordSha256.includes(kept.recordSha256) ? undefined : { kind: 'moved' };
+}
+
+/** The state after a write; the pack sealed from an earlier form stays named. */
+export function stateAfter(kept: VisitState | null, { visit, recordSha256, at }: KeepVisit): VisitState {
+  const version = (kept?.version ?? 0) + 1;
+  return { visit, version, recordSha256, updatedAt: at, state: 'working', pack: kept?.pack ?? null };
+}
+
+export function writeVisit(sql: SqlStorage, state: VisitState, record: string): void {
+  sql.exec(
+    `INSERT INTO visits (visit, record, recordSha256, version, updatedAt, state, pack) VALUES (?, ?, ?, ?, ?, ?, ?)
+     ON CONFLICT (visit) DO UPDATE SET record = excluded.record, recordSha256 = excluded.recordSha256,
+       version = excluded.version, updatedAt = excluded.updatedAt, state = excluded.state`,
+    state.visit,
+    record,
+    state.recordSha256,
+    state.version,
+    state.updatedAt,
+    state.state,
+    state.pack,
+  );
+}
+
+export function markReleased(sql: SqlStorage, visit: string, pack: string): void {
+  sql.exec(`UPDATE visits SET state = 'released', pack = ? WHERE visit = ?`, pack, visit);
+}

@@ -1,0 +1,70 @@
+import { DurableObject } from 'cloudflare:workers';
+import type { Bindings } from '../../env.ts';
+import { LIMITS } from '../../limits.ts';
+import { type Migration, migrate } from '../migrate.ts';
+import type { AddKey, AddKeyOutcome, CreateOutcome, KeptKey, WorkshopCalls } from './workshop-calls.ts';
+
+const MIGRATIONS: readonly Migration[] = [
+  `
+  CREATE TABLE workshop (name TEXT NOT NULL, createdAt TEXT NOT NULL);
+  CREATE TABLE keys (
+    key TEXT PRIMARY KEY,
+    keySha256 TEXT NOT NULL UNIQUE,
+    label TEXT NOT NULL,
+    scopes TEXT NOT NULL,
+    createdAt TEXT NOT NULL,
+    revokedAt TEXT
+  );
+  `,
+];
+
+const COLUMNS = 'key, label, scopes, createdAt, revokedAt';
+
+/** One workshop and its keys, kept as digests. The text of a key names the object, so that no key is ever searched for. */
+export class Workshop extends DurableObject<Bindings> implements WorkshopCalls {
+  readonly #sql: SqlStorage;
+
+  constructor(state: DurableObjectState, env: Bindings) {
+    super(state, env);
+    this.#sql = state.storage.sql;
+    state.blockConcurrencyWhile(async () => migrate(state.storage, MIGRATIONS));
+  }
+
+  async create(name: string, key: AddKey): Promise<CreateOutcome> {
+    if (this.#sql.exec('SELECT 1 FROM workshop').toArray().length > 0) return { kind: 'exists' };
+    return this.ctx.storage.transactionSync(() => {
+      this.#sql.exec('INSERT INTO workshop VALUES (?, ?)', name, key.at);
+      return { kind: 'created', key: this.#insert(key) };
+    });
+  }
+
+  async authenticate(keySha256: string): Promise<KeptKey | null> {
+    return this.#where('WHERE keySha256 = ? AND revokedAt IS NULL', keySha256)[0] ?? null;
+  }
+
+  async addKey(key: AddKey): Promise<AddKeyOutcome> {
+    const { n } = this.#sql.exec<{ n: number }>('SELECT count(*) AS n FROM keys').one();
+    return n < LIMITS.workshopKeys ? { kind: 'added', key: this.#insert(key) } : { kind: 'full' };
+  }
+
+  async keys(): Promise<KeptKey[]> {
+    return this.#where('ORDER BY createdAt, key');
+  }
+
+  async revokeKey(key: string, at: string): Promise<KeptKey | null> {
+    this.#sql.exec('UPDATE keys SET revokedAt = ? WHERE key = ? AND revokedAt IS NULL', at, key);
+    return this.#where('WHERE key = ?', key)[0] ?? null;
+  }
+
+  #insert({ keySha256, label, scopes, at }: AddKey): KeptKey {
+    const kept: KeptKey = { key: keySha256.slice(0, 16), label, scopes, createdAt: at, revokedAt: null };
+    const statement = 'INSERT INTO keys (key, keySha256, label, scopes, createdAt) VALUES (?, ?, ?, ?, ?)';
+    this.#sql.exec(statement, kept.key, keySha256, label, JSON.stringify(scopes), at);
+    return kept;
+  }
+
+  #where(rest: string, ...values: string[]): KeptKey[] {
+    const rows = this.#sql.exec(`SELECT ${COLUMNS} FROM keys ${rest}`, ...values).toArray();
+    return rows.map((row) => ({ ...(row as unknown as KeptKey), scopes: JSON.parse(String(row.scopes)) }));
+  }
+}
