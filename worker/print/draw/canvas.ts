@@ -6,10 +6,15 @@ import type { Element, Structure } from './structure.ts';
 /** The name of each face among the resources of a page. */
 export const FONT_NAMES: Readonly<Record<FaceName, string>> = { regular: 'F1', semibold: 'F2', italic: 'F3' };
 
+/** Artefacts of the page as such, or of how its content is set (ISO 32000-1, 14.8.2.2). */
+export type ArtefactKind = 'Pagination' | 'Layout';
+
 /** The content stream of one page, in PDF coordinates, y up. All content is marked: as an element's or as an artefact. */
 export interface Canvas {
   /** Marks what is drawn next. */
-  enter: (tag: Tag | null, artefact?: string) => void;
+  enter: (tag: Tag | null) => void;
+  /** Says what artefacts drawn from here on are. */
+  setArtefacts: (kind: ArtefactKind) => void;
   write: (operators: string) => void;
   setText: (face: FaceName, sizePt: number, xPt: number, yPt: number) => void;
   showText: (text: string, face: FaceName, sizePt: number, risePt: number) => void;
@@ -30,8 +35,9 @@ export function createCanvas(structure: Structure, page: number): Canvas {
   structure.contentOf[page] = marked;
   let current: string | Tag | undefined;
   let text: TextState | null = null;
+  let artefact = '';
 
-  const enter = (tag: Tag | null, artefact = '/Artifact BMC'): void => {
+  const enter = (tag: Tag | null): void => {
     const next = tag ?? artefact;
     if (next === current) return;
     if (current !== undefined) parts.push('EMC');
@@ -45,6 +51,11 @@ export function createCanvas(structure: Structure, page: number): Canvas {
     parts.push(`/${tag.role}<</MCID ${marked.length}>>BDC`);
     marked.push(element);
   };
+
+  const setArtefacts = (kind: ArtefactKind): void => {
+    artefact = `/Artifact<</Type/${kind}>>BDC`;
+  };
+  setArtefacts('Layout');
 
   const setText: Canvas['setText'] = (face, sizePt, xPt, yPt) => {
     text = { face, sizePt, risePt: 0 };
@@ -70,5 +81,5 @@ export function createCanvas(structure: Structure, page: number): Canvas {
     return parts.join('\n');
   };
 
-  return { enter, write: (operators) => parts.push(operators), setText, showText, endText, finish };
+  return { enter, setArtefacts, write: (operators) => parts.push(operators), setText, showText, endText, finish };
 }

@@ -30,8 +30,10 @@ export function drawPages({ pages, startPage }: Pages, paper: Paper, headsOf: He
     const canvas = createCanvas(structure, page);
     const marks: Marks = { links: [], anchors, bookmarks };
     const surface = { canvas, structure, marks, page, startPage };
+    canvas.setArtefacts('Pagination');
     if (mark !== '') drawMark(canvas, mark, paper);
     drawItems(surface, runningHeads(headsOf(page, title), paper), paper.leftPt, paper.heightPt);
+    canvas.setArtefacts('Layout');
     drawItems(surface, items, paper.leftPt, paper.heightPt - paper.topPt);
     links.push(marks.links);
     return canvas.finish();

@@ -1,7 +1,9 @@
 import { FACE_CHARACTERS } from '../fonts/face.ts';
 
-/** A length as it stands in a content stream: hundredths of a point, finer than any printer. */
+/** A length as it stands in a content stream: hundredths of a point, finer than any printer. Throws for what is not a number. */
 export function number(value: number): string {
+  if (!Number.isFinite(value))
+    throw new Error(`Cannot draw: a length must be a finite number: current value is ${value}`);
   return String(Math.round(value * 100) / 100);
 }
 
@@ -18,7 +20,10 @@ function escaped(byte: number): string {
 }
 
 // As far as the faces go: all text has passed `printableText`.
-const GLYPH_CODES = Array.from({ length: Math.max(...FACE_CHARACTERS) + 1 }, (_, code) => escaped(code >> 8) + escaped(code & 0xff));
+const GLYPH_CODES = Array.from(
+  { length: Math.max(...FACE_CHARACTERS) + 1 },
+  (_, code) => escaped(code >> 8) + escaped(code & 0xff),
+);
 
 /** A text as a string of two-byte glyph codes, which are its code units. Half as long as hexadecimal, and so twice as quick to deflate. */
 export function glyphText(text: string): string {

@@ -30,6 +30,8 @@ function gridRow(element: Markup, group: RowGroup, columnClasses: readonly Reado
   const cells = childElements(element).map((cell): GridCell => {
     const span = Number(cell.attributes.colspan ?? 1);
     const classes = cell.classes.size > 0 ? cell.classes : (columnClasses[column] ?? cell.classes);
+    if (!Number.isInteger(span) || span < 1)
+      throw new Error(`Cannot typeset <table>: colspan must be 1 or more: current value is ${span}`);
     const placed = { element: cell, column, span, classes };
     column += span;
     return placed;
