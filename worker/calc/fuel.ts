@@ -9,8 +9,15 @@ export function tanksOf(aircraft: Aircraft): FuelStation[] {
 
 /** Arm in mm of the whole content of a tank; from its table where it has one. */
 export function fuelArmMm(tank: FuelStation, contentL: number): number {
-  const table = tank.armByVolume?.map(({ volumeL, armMm }) => ({ x: volumeL, y: armMm }));
-  return table ? interpolate(table, contentL) : (tank.armMm ?? 0);
+  const { armByVolume, armMm = 0 } = tank;
+  return armByVolume
+    ? interpolate(
+        armByVolume,
+        contentL,
+        (row) => row.volumeL,
+        (row) => row.armMm,
+      )
+    : armMm;
 }
 
 /** Mass and moment of the whole content of a tank. */

@@ -1,13 +1,23 @@
 /**
- * Piecewise linear interpolation in a table of rising x; held at its first and last value outside.
+ * Piecewise linear interpolation in a table of rising x; held at its first and last value outside, 0 in an empty table.
  *
- * @example interpolate([{ x: 0, y: 1 }, { x: 10, y: 2 }], 5)  // 1.5
+ * @param xOf, yOf how a row gives its abscissa and its ordinate
+ * @example interpolate([[0, 1], [10, 2]], 5, (row) => row[0], (row) => row[1])  // 1.5
  */
-export function interpolate(table: readonly { x: number; y: number }[], x: number): number {
-  const upper = table.findIndex((point) => point.x >= x);
-  const right = table[upper === -1 ? table.length - 1 : upper];
-  const left = table[upper === -1 ? table.length - 1 : Math.max(0, upper - 1)];
-  if (!left || !right) return 0;
-  if (x <= left.x || right.x === left.x) return left.y;
-  return left.y + ((x - left.x) / (right.x - left.x)) * (right.y - left.y);
+export function interpolate<Row>(
+  table: readonly Row[],
+  x: number,
+  xOf: (row: Row) => number,
+  yOf: (row: Row) => number,
+): number {
+  let left = table[0];
+  if (left === undefined) return 0;
+  for (const right of table) {
+    if (xOf(right) >= x) {
+      const [from, to] = [xOf(left), xOf(right)];
+      return to === from ? yOf(right) : yOf(left) + ((x - from) / (to - from)) * (yOf(right) - yOf(left));
+    }
+    left = right;
+  }
+  return yOf(left);
 }

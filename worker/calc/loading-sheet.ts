@@ -2,14 +2,14 @@ import { factorOf } from '../units/quantity.ts';
 import type { Visit } from '../visit/visit.ts';
 import { tanksOf, usableFuel } from './fuel.ts';
 import type { Loading } from './loading/boundary.ts';
-import { burnPath } from './loading/burn-path.ts';
+import { burnPathOf } from './loading/burn-path.ts';
 import { type CrewFuelTable, crewFuelTable } from './loading/crew-fuel-table.ts';
 import { type Envelope, envelopeOf } from './loading/envelope.ts';
 import { type Extremes, loadingExtremes } from './loading/extremes.ts';
 import { loadStationsOf } from './loading/load-space.ts';
 import { loadingOf } from './loading/loading-of.ts';
 import { minimumSoloKg } from './loading/solo.ts';
-import { type Verdict, verdictOn } from './loading/verdict.ts';
+import { judgeOf, type Verdict } from './loading/verdict.ts';
 import type { MassMoment } from './mass-moment.ts';
 
 export interface NamedLoading {
@@ -42,10 +42,12 @@ export function loadingSheet(visit: Visit, empty: MassMoment, settings: LoadingS
   const options = { empty, leastPilotKg: settings.leastPilotKg };
   const extremes = loadingExtremes(aircraft, options, envelope);
   const fullFuelKg = tanksOf(aircraft).reduce((sum, tank) => sum + usableFuel(tank, tank.capacityL).massKg, 0);
+  const burn = burnPathOf(aircraft);
+  const judge = judgeOf(aircraft, envelope);
   const named = (name: string, loading: Loading): NamedLoading => ({
     name,
-    path: burnPath(aircraft, loading),
-    verdict: verdictOn(aircraft, loading, envelope),
+    path: burn(loading),
+    verdict: judge(loading),
   });
   return {
     envelope,

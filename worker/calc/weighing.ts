@@ -72,8 +72,10 @@ export function scaleOf(weighing: Weighing, point: WeighingPoint): Scale | undef
 /** What the calibration certificate adds to a reading, linear between its lines. */
 export function scaleCorrectionKg(scale: Scale | undefined, readingKg: number): number {
   return interpolate(
-    (scale?.corrections ?? []).map(({ readingKg: x, addKg: y }) => ({ x, y })),
+    scale?.corrections ?? [],
     readingKg,
+    (row) => row.readingKg,
+    (row) => row.addKg,
   );
 }
 

@@ -4,9 +4,17 @@ const MILLISECONDS_PER_DAY = 86_400_000;
 
 /** Whether a text is a real date, `2028-02-29` yes and `2027-02-29` no. */
 export function isDate(text: string): boolean {
-  if (!/^\d{4}-\d{2}-\d{2}$/.test(text)) return false;
-  const instant = Date.parse(`${text}T00:00:00Z`);
-  return Number.isFinite(instant) && new Date(instant).toISOString().startsWith(text);
+  const parts = /^(\d{4})-(\d{2})-(\d{2})$/.exec(text);
+  if (!parts) return false;
+  const [year, month, day] = [Number(parts[1]), Number(parts[2]), Number(parts[3])];
+  return month >= 1 && month <= 12 && day >= 1 && day <= daysInMonth(year, month);
+}
+
+/** Days of a month of the Gregorian calendar. */
+function daysInMonth(year: number, month: number): number {
+  const isLeap = (year % 4 === 0 && year % 100 !== 0) || year % 400 === 0;
+  if (month === 2) return isLeap ? 29 : 28;
+  return [4, 6, 9, 11].includes(month) ? 30 : 31;
 }
 
 /** Whether a text is a moment with its offset, `2026-11-03T16:20:00+01:00`. */
@@ -47,8 +55,7 @@ export function addMonths(date: string, months: number): string {
   const count = year * 12 + (month - 1) + months;
   const targetYear = Math.floor(count / 12);
   const targetMonth = count - targetYear * 12;
-  const lastDay = new Date(Date.UTC(targetYear, targetMonth + 1, 0)).getUTCDate();
-  return isoDate(targetYear, targetMonth + 1, Math.min(day, lastDay));
+  return isoDate(targetYear, targetMonth + 1, Math.min(day, daysInMonth(targetYear, targetMonth + 1)));
 }
 
 function isoDate(year: number, month: number, day: number): string {

@@ -50,6 +50,9 @@ export function normaliseText(text: string): string {
   return text.normalize('NFC').replace(LOOK_ALIKE, (character) => LOOK_ALIKES.get(character) ?? character);
 }
 
+/** Nearly every text of a record: nothing in it needs a second look. */
+const PLAIN = /^[\x20-\x7e]*$/;
+
 const SIGNS = new Set(PRINTABLE_SIGNS);
 
 function isPrintable(character: string): boolean {
@@ -64,5 +67,6 @@ function isPrintable(character: string): boolean {
  * @example unprintableIn('Tank \u{1F600} \u4e2d')  // ['\u{1F600}', '\u4e2d']
  */
 export function unprintableIn(text: string): string[] {
+  if (PLAIN.test(text)) return [];
   return [...new Set(normaliseText(text))].filter((character) => !isPrintable(character));
 }

@@ -2,28 +2,28 @@ import type { Aircraft, FuelStation } from '../../visit/visit.ts';
 import { tanksOf, usableFuel } from '../fuel.ts';
 import type { Loading } from './boundary.ts';
 
-/** Points computed along the burning of each group of tanks. */
-const STEPS_PER_GROUP = 8;
+/** Points computed along the burning of a group of tanks: the way is straight unless an arm moves with the content. */
+const STEPS = { straight: 1, curved: 8 } as const;
 
 /**
- * The loadings an aircraft passes through as the fuel of one loading burns down to the unusable: tanks in their burn order,
- * those with the same number together in proportion to what they hold.
+ * How the fuel of an aircraft burns: gives the loadings passed through as the fuel of one loading burns down to the
+ * unusable, tanks in their burn order, those with the same number together in proportion to what they hold.
  */
-export function burnPath(aircraft: Aircraft, start: Loading): Loading[] {
-  const path: Loading[] = [start];
-  let at = start;
-  for (const group of burnGroups(aircraft)) {
-    const full = group
-      .map((tank) => ({ tank, usableKg: at.load[tank.id] ?? 0 }))
-      .filter(({ usableKg }) => usableKg > 0);
-    if (full.length === 0) continue;
-    const from = at;
-    for (let step = 1; step <= STEPS_PER_GROUP; step++) {
-      at = burnt(from, full, 1 - step / STEPS_PER_GROUP);
-      path.push(at);
+export function burnPathOf(aircraft: Aircraft): (start: Loading) => Loading[] {
+  const groups = burnGroups(aircraft);
+  return (start) => {
+    const path: Loading[] = [start];
+    for (const group of groups) {
+      const from = path.at(-1) ?? start;
+      const full = group
+        .map((tank) => ({ tank, usableKg: from.load[tank.id] ?? 0 }))
+        .filter(({ usableKg }) => usableKg > 0);
+      if (full.length === 0) continue;
+      const steps = full.some(({ tank }) => tank.armByVolume) ? STEPS.curved : STEPS.straight;
+      for (let step = 1; step <= steps; step++) path.push(burnt(from, full, 1 - step / steps));
     }
-  }
-  return path;
+    return path;
+  };
 }
 
 function burnGroups(aircraft: Aircraft): FuelStation[][] {

@@ -4,7 +4,7 @@ import type { MassMoment } from '../mass-moment.ts';
 import type { Envelope } from './envelope.ts';
 import { loadStationsOf } from './load-space.ts';
 import { loadingOf } from './loading-of.ts';
-import { type Verdict, verdictOn } from './verdict.ts';
+import { judgeOf, type Verdict } from './verdict.ts';
 
 /** Baggage that may still be carried, or why this crew may not fly with this fuel. */
 export type CrewFuelCell = { baggageKg: number } | { refused: Exclude<Verdict, { state: 'inside' }> };
@@ -47,6 +47,10 @@ export function crewFuelTable(
   ];
   const fuelAt = (share: number): Record<string, number> =>
     Object.fromEntries(tanks.map((tank, index) => [tank.id, (usableL[index] ?? 0) * share * tank.densityKgPerL]));
+  const fly = judgeOf(aircraft, envelope);
+  const places = seats.filter(({ kind }) => kind === 'baggage');
+  const allowed = (load: Record<string, number>): CrewFuelCell =>
+    mostBaggage(places, (baggage) => fly(loadingOf(aircraft, empty, { ...load, ...baggage })));
   const rows = crews.flatMap(({ aboard, used }) =>
     crewKg
       .filter((eachKg) => used.every((seat) => seat && eachKg <= seat.maximumMassKg))
@@ -55,7 +59,7 @@ export function crewFuelTable(
         return {
           aboard,
           eachKg,
-          cells: SHARES.map((share) => cellFor(aircraft, empty, { ...crew, ...fuelAt(share) }, envelope)),
+          cells: SHARES.map((share) => allowed({ ...crew, ...fuelAt(share) })),
         };
       }),
   );
@@ -64,15 +68,8 @@ export function crewFuelTable(
 }
 
 /** The most baggage, filled into the baggage places in their order, that keeps a loading inside. */
-function cellFor(
-  aircraft: Aircraft,
-  empty: MassMoment,
-  load: Record<string, number>,
-  envelope?: Envelope,
-): CrewFuelCell {
-  const places = loadStationsOf(aircraft).filter(({ kind }) => kind === 'baggage');
-  const judge = (baggageKg: number): Verdict =>
-    verdictOn(aircraft, loadingOf(aircraft, empty, { ...load, ...stowed(places, baggageKg) }), envelope);
+function mostBaggage(places: readonly LoadStation[], fly: (baggage: Record<string, number>) => Verdict): CrewFuelCell {
+  const judge = (baggageKg: number): Verdict => fly(stowed(places, baggageKg));
   const bare = judge(0);
   if (bare.state !== 'inside') return { refused: bare };
   const mostKg = places.reduce((sum, { maximumMassKg }) => sum + maximumMassKg, 0);

@@ -1,4 +1,4 @@
-import { cgMm } from '../mass-moment.ts';
+import type { MassMoment } from '../mass-moment.ts';
 import { between, type Loading, type Side } from './boundary.ts';
 import { armOn, type Envelope, type LimitPiece, limitsAt } from './envelope.ts';
 
@@ -28,35 +28,39 @@ export function worstMargins(
 }
 
 function worstToLimit(line: readonly Loading[], envelope: Envelope, side: Side): Margin | undefined {
-  let worst: Margin | undefined;
-  const consider = (loading: Loading, limit: number): void => {
-    const margin = side === 'forward' ? cgMm(loading) - limit : limit - cgMm(loading);
-    if (!worst || margin < worst.margin) worst = { side, margin, loading, limit };
+  const sign = side === 'forward' ? 1 : -1;
+  let worst = { margin: Number.POSITIVE_INFINITY, index: -1, massKg: 0, limit: 0 };
+  const consider = (index: number, massKg: number, momentKgMm: number, limit: number): void => {
+    const margin = sign * (momentKgMm / massKg - limit);
+    if (margin < worst.margin) worst = { margin, index, massKg, limit };
   };
   for (const [index, to] of line.entries()) {
     const from = line[index - 1] ?? to;
     const limits = limitsAt(envelope, to.massKg);
-    if (limits) consider(to, side === 'forward' ? limits.forwardMm : limits.aftMm);
+    if (limits) consider(index, to.massKg, to.momentKgMm, side === 'forward' ? limits.forwardMm : limits.aftMm);
+    if (from.massKg === to.massKg) continue;
+    const beta = (to.momentKgMm - from.momentKgMm) / (to.massKg - from.massKg);
+    const alpha = from.momentKgMm - beta * from.massKg;
     for (const piece of envelope[side]) {
-      for (const massKg of candidates(from, to, piece)) {
-        const share = (massKg - from.massKg) / (to.massKg - from.massKg);
-        consider(between(from, to, share), armOn(piece, massKg));
-      }
+      for (const massKg of candidates(from, to, piece, alpha))
+        consider(index, massKg, alpha + beta * massKg, armOn(piece, massKg));
     }
   }
-  return worst;
+  const to = line[worst.index];
+  if (!to) return undefined;
+  const from = line[worst.index - 1] ?? to;
+  const share = to.massKg === from.massKg ? 1 : (worst.massKg - from.massKg) / (to.massKg - from.massKg);
+  return { side, margin: worst.margin, limit: worst.limit, loading: between(from, to, share) };
 }
 
-/** Masses within both the line and the piece at which the margin may be least. */
-function candidates(from: Loading, to: Loading, piece: LimitPiece): number[] {
+/** Masses within both the line, M = α + β·m, and the piece at which the margin may be least. */
+function candidates(from: MassMoment, to: MassMoment, piece: LimitPiece, alpha: number): number[] {
   const lowKg = Math.max(Math.min(from.massKg, to.massKg), piece.fromKg);
   const highKg = Math.min(Math.max(from.massKg, to.massKg), piece.toKg);
   if (!(highKg > lowKg)) return [];
-  const beta = (to.momentKgMm - from.momentKgMm) / (to.massKg - from.massKg);
-  const alpha = from.momentKgMm - beta * from.massKg;
   const delta = (piece.toMm - piece.fromMm) / (piece.toKg - piece.fromKg);
   const stationary = Math.sqrt(-alpha / delta);
-  return [lowKg, highKg, ...(stationary > lowKg && stationary < highKg ? [stationary] : [])];
+  return stationary > lowKg && stationary < highKg ? [lowKg, highKg, stationary] : [lowKg, highKg];
 }
 
 /** Masses outside the span of the envelope: its limits say nothing there, so they count as outside. */

@@ -1,6 +1,6 @@
 import type { Aircraft } from '../../visit/visit.ts';
 import type { Loading } from './boundary.ts';
-import { burnPath } from './burn-path.ts';
+import { burnPathOf } from './burn-path.ts';
 import type { Envelope } from './envelope.ts';
 import { loadStationsOf } from './load-space.ts';
 import { type Margin, worstMargins } from './margin.ts';
@@ -15,18 +15,21 @@ export type Verdict =
 /** Rounding of sums must not turn a limit met exactly into a limit exceeded. */
 const TOLERANCE = 1e-9;
 
-/** Judges a loading from take-off until its fuel is gone. */
-export function verdictOn(aircraft: Aircraft, loading: Loading, envelope?: Envelope): Verdict {
-  const overKg = loading.massKg - aircraft.maximumMassKg;
-  if (overKg > TOLERANCE) return { state: 'too-heavy', overKg };
-  for (const limit of massLimits(aircraft)) {
-    const aboard = limit.stations.reduce((sum, station) => sum + (loading.load[station] ?? 0), 0);
-    if (aboard - limit.maximumKg > TOLERANCE)
-      return { state: 'limit-exceeded', limit: limit.id, overKg: aboard - limit.maximumKg };
-  }
-  if (!envelope) return { state: 'inside', worst: undefined };
-  const worst = worstMargins(burnPath(aircraft, loading), envelope).sort((a, b) => a.margin - b.margin)[0];
-  return worst && worst.margin < -TOLERANCE ? { state: 'outside', worst } : { state: 'inside', worst };
+/** Judges loadings of an aircraft, from take-off until the fuel is gone. */
+export function judgeOf(aircraft: Aircraft, envelope?: Envelope): (loading: Loading) => Verdict {
+  const limits = massLimits(aircraft);
+  const burn = burnPathOf(aircraft);
+  return (loading) => {
+    const overKg = loading.massKg - aircraft.maximumMassKg;
+    if (overKg > TOLERANCE) return { state: 'too-heavy', overKg };
+    for (const { id, stations, maximumKg } of limits) {
+      const aboardKg = stations.reduce((sum, station) => sum + (loading.load[station] ?? 0), 0);
+      if (aboardKg - maximumKg > TOLERANCE) return { state: 'limit-exceeded', limit: id, overKg: aboardKg - maximumKg };
+    }
+    if (!envelope) return { state: 'inside', worst: undefined };
+    const worst = worstMargins(burn(loading), envelope).sort((a, b) => a.margin - b.margin)[0];
+    return worst && worst.margin < -TOLERANCE ? { state: 'outside', worst } : { state: 'inside', worst };
+  };
 }
 
 function massLimits(aircraft: Aircraft): { id: string; stations: readonly string[]; maximumKg: number }[] {
