@@ -1,0 +1,34 @@
+/** One media range of an `Accept` header with its weight. */
+interface MediaRange {
+  type: string;
+  weight: number;
+}
+
+/**
+ * The first of the offered media types that the client likes best (RFC 9110, 12.5.1), or undefined where it likes none.
+ * A client that says nothing gets the first.
+ */
+export function preferred<const Offer extends string>(
+  accept: string | null,
+  offers: readonly Offer[],
+): Offer | undefined {
+  if (!accept?.trim()) return offers[0];
+  const ranges = accept.split(',').map(rangeOf);
+  const weighed = offers.map((offer) => ({ offer, weight: weightOf(offer, ranges) }));
+  const best = weighed.reduce((a, b) => (b.weight > a.weight ? b : a));
+  return best.weight > 0 ? best.offer : undefined;
+}
+
+function rangeOf(text: string): MediaRange {
+  const [type = '', ...parameters] = text.split(';').map((part) => part.trim().toLowerCase());
+  const quality = parameters.find((parameter) => parameter.startsWith('q='));
+  const weight = quality ? Number(quality.slice(2)) : 1;
+  return { type, weight: Number.isFinite(weight) ? weight : 0 };
+}
+
+/** The most specific range that covers a type decides. */
+function weightOf(offer: string, ranges: readonly MediaRange[]): number {
+  const candidates = [offer, `${offer.split('/')[0]}/*`, '*/*'];
+  const found = candidates.map((type) => ranges.find((range) => range.type === type)).find((range) => range);
+  return found?.weight ?? 0;
+}

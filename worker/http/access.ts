@@ -1,0 +1,40 @@
+import { sha256 } from '../archive/digest.ts';
+import type { KeyScope } from '../archive/workshop/workshop-calls.ts';
+import { reached } from './answer.ts';
+import { Refusal } from './problem.ts';
+import type { Access, Caller, Dependencies } from './route.ts';
+
+/** `slip_<workshop>_<token>`: a key names its workshop, so that nothing has to be searched. */
+const KEY = /^slip_([a-z0-9][a-z0-9-]{0,38})_[A-Za-z0-9_-]{43}$/;
+
+const NOBODY: Caller = { workshop: '', key: '', secret: '' };
+
+export const keyText = (workshop: string, token: string): string => `slip_${workshop}_${token}`;
+
+/**
+ * Finds out who calls.
+ *
+ * @throws Refusal 401 without a valid key, 403 when the key lacks the scope
+ */
+export async function admit(request: Request, access: Access, { world }: Dependencies): Promise<Caller> {
+  if (access === 'public') return NOBODY;
+  const secret = /^Bearer ([\x21-\x7e]+)$/i.exec(request.headers.get('Authorization') ?? '')?.[1];
+  if (!secret) throw new Refusal('unauthorized', 'Send a key as Authorization: Bearer <key>');
+  if (access === 'deployment') {
+    // Digests are compared, so that the time taken says nothing about the secret.
+    const isSame = world.adminSecret && (await sha256(secret)) === (await sha256(world.adminSecret));
+    if (isSame) return NOBODY;
+    throw new Refusal('unauthorized', 'Only the secret of the deployment opens this');
+  }
+  return callerWith(secret, access, world);
+}
+
+async function callerWith(secret: string, scope: KeyScope, world: Dependencies['world']): Promise<Caller> {
+  const workshop = KEY.exec(secret)?.[1];
+  if (!workshop) throw new Refusal('unauthorized', 'The key is not valid');
+  const keySha256 = await sha256(secret);
+  const key = reached(await world.archive.workshop(workshop, (keys) => keys.authenticate(keySha256)));
+  if (!key) throw new Refusal('unauthorized', 'The key is not valid');
+  if (!key.scopes.includes(scope)) throw new Refusal('forbidden', `The key must have the scope ${scope}`);
+  return { workshop, key: key.key, secret };
+}

@@ -1,0 +1,30 @@
+import type { Reached } from '../archive/archive.ts';
+import { Refusal } from './problem.ts';
+
+/** A JSON answer; what stands in the archive may change, so it is not kept by caches unless the caller says so. */
+export function json(body: unknown, status = 200, headers: Readonly<Record<string, string>> = {}): Response {
+  const fixed = { 'Content-Type': 'application/json', 'Cache-Control': 'private, no-cache' };
+  return new Response(`${JSON.stringify(body, null, 2)}\n`, { status, headers: { ...fixed, ...headers } });
+}
+
+/** The archive's answer; a failure to reach it becomes 503. */
+export function reached<T>(outcome: Reached<T>): T {
+  if (outcome.ok) return outcome.value;
+  throw new ArchiveUnavailable(outcome.cause);
+}
+
+/** A refusal that remembers what the archive said, for the log only. */
+export class ArchiveUnavailable extends Refusal {
+  readonly reason: string;
+
+  constructor(cause: string) {
+    super('unavailable', 'Nothing was changed; try again shortly');
+    this.reason = cause;
+  }
+}
+
+/** Something that has to be there. */
+export function found<T>(value: T | null | undefined, what: string): T {
+  if (value === null || value === undefined) throw new Refusal('not-found', `There is no ${what}`);
+  return value;
+}

@@ -1,0 +1,58 @@
+import { type Context, Hono } from 'hono';
+import type { World } from '../world.ts';
+import { admit } from './access.ts';
+import { ArchiveUnavailable } from './answer.ts';
+import { problemResponse, Refusal } from './problem.ts';
+import type { Dependencies, Method, Route } from './route.ts';
+import { ROUTES } from './routes.ts';
+import { secured } from './security-headers.ts';
+
+/** The service: the route table bound to what it depends on. */
+export function createApp(dependencies: Dependencies): Hono {
+  const app = new Hono();
+  for (const route of ROUTES) {
+    const [method, path] = route;
+    app.on(method, path.replaceAll(/\{(\w+)\}/g, ':$1'), (context) => handled(context, route, dependencies));
+  }
+  app.notFound(({ req }) => secured(problemResponse(nothingAt(req.method, req.path))));
+  app.onError((error) => secured(failed(error, 'none', dependencies.world)));
+  return app;
+}
+
+/** Runs one handler; whatever goes wrong becomes an answer here. */
+async function handled(context: Context, route: Route, dependencies: Dependencies): Promise<Response> {
+  const [, path, access, operation] = route;
+  const request = context.req.raw;
+  try {
+    const caller = await admit(request, access, dependencies);
+    const params = context.req.param() as Record<string, string>;
+    const call = { ...dependencies, request, url: new URL(request.url), params, caller };
+    return secured(await operation.handle(call));
+  } catch (error) {
+    return secured(failed(error, path, dependencies.world));
+  }
+}
+
+/** The log gets the pattern of the route, never the address: an address may hold a token. */
+function failed(error: unknown, route: string, { log }: World): Response {
+  if (error instanceof ArchiveUnavailable) log({ code: 'ARCHIVE_UNAVAILABLE', cause: error.reason });
+  if (error instanceof Refusal) return problemResponse(error);
+  const { name, message } = error instanceof Error ? error : { name: 'unknown', message: String(error) };
+  log({ code: 'UNEXPECTED_FAILURE', route, name, message });
+  return problemResponse(
+    new Refusal('internal', 'The failure was noted; the request changed nothing that it does not say'),
+  );
+}
+
+/** Nothing there at all, or nothing for this method. */
+function nothingAt(method: string, path: string): Refusal {
+  const methods = ROUTES.filter((route) => patternOf(route).test(path)).flatMap(([allowed]) => methodsFor(allowed));
+  if (methods.length === 0) return new Refusal('not-found', 'No such address; /v1/openapi.json lists them all');
+  const allowed = [...new Set(methods)].join(', ');
+  return new Refusal('method-not-allowed', `${method} must be one of ${allowed}`, { headers: { Allow: allowed } });
+}
+
+const methodsFor = (method: Method): string[] => (method === 'GET' ? ['GET', 'HEAD'] : [method]);
+
+const patternOf = ([, path]: Route): RegExp =>
+  new RegExp(`^${path.replaceAll('.', '\\.').replaceAll(/\{\w+\}/g, '[^/]+')}$`);

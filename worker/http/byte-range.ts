@@ -1,0 +1,18 @@
+import type { ByteRange } from '../archive/archive.ts';
+
+/** What a `Range` header asks for: a part, everything, or a part that does not exist. */
+export type WantedRange = { kind: 'part'; range: ByteRange } | { kind: 'whole' } | { kind: 'none' };
+
+/**
+ * Reads a `Range` header (RFC 9110, 14.2). Several ranges, other units and what cannot be read are answered with the whole,
+ * as the standard allows.
+ */
+export function wantedRange(header: string | null, size: number): WantedRange {
+  const [, first, last] = /^bytes=(\d*)-(\d*)$/.exec(header?.trim() ?? '') ?? [];
+  if (first === undefined || last === undefined || (first === '' && last === '')) return { kind: 'whole' };
+  const from = first === '' ? Math.max(0, size - Number(last)) : Number(first);
+  const to = first === '' || last === '' ? size - 1 : Math.min(Number(last), size - 1);
+  if (first !== '' && last !== '' && Number(last) < Number(first)) return { kind: 'whole' };
+  if (from >= size || to < from) return { kind: 'none' };
+  return { kind: 'part', range: { offset: from, length: to - from + 1 } };
+}

@@ -1,0 +1,43 @@
+import type { Expected } from '../archive/ledger/ledger-calls.ts';
+import { Refusal } from './problem.ts';
+
+/** A strong entity tag (RFC 9110, 8.8.3) around a digest. */
+export const entityTag = (digest: string): string => `"${digest}"`;
+
+/** What the `If-Match` or `If-None-Match` of a write says about what its sender has read (RFC 9110, 13.1). */
+export function expectedOf(request: Request): Expected {
+  const ifMatch = request.headers.get('If-Match')?.trim();
+  const ifNoneMatch = request.headers.get('If-None-Match')?.trim();
+  if (ifMatch !== undefined && ifNoneMatch !== undefined)
+    throw new Refusal('malformed-request', 'Send If-Match or If-None-Match, not both');
+  if (ifMatch === '*') return { kind: 'present' };
+  if (ifMatch !== undefined) return { kind: 'one-of', recordSha256: strongTags(ifMatch) };
+  if (ifNoneMatch === '*') return { kind: 'absent' };
+  if (ifNoneMatch !== undefined) throw new Refusal('malformed-request', 'If-None-Match of a write must be *');
+  return { kind: 'unstated' };
+}
+
+/** The digests that an `If-Match` names. A weak tag never matches, so it is left out. */
+export function strongTags(header: string): string[] {
+  return [...header.matchAll(/(W\/)?"([^"]*)"/g)].filter(([, weak]) => !weak).map(([, , digest]) => digest ?? '');
+}
+
+/** Whether the reader has this form already (RFC 9110, 13.1.2: weak comparison). */
+export function isKnown(request: Request, digest: string): boolean {
+  const header = request.headers.get('If-None-Match')?.trim();
+  if (!header) return false;
+  return header === '*' || [...header.matchAll(/"([^"]*)"/g)].some(([, known]) => known === digest);
+}
+
+/**
+ * The digest that a release must name.
+ *
+ * @throws Refusal 428 without `If-Match`, 412 when it names another
+ */
+export function requireMatch(request: Request, digest: string, whatToRead: string): void {
+  const header = request.headers.get('If-Match')?.trim();
+  if (!header) throw new Refusal('precondition-required', `If-Match must carry the ETag of ${whatToRead}`);
+  if (strongTags(header).includes(digest)) return;
+  const headers = { ETag: entityTag(digest) };
+  throw new Refusal('precondition-failed', `${whatToRead} has changed since it was read: read it again`, { headers });
+}

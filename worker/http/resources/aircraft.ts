@@ -1,0 +1,52 @@
+import { found, json, reached } from '../answer.ts';
+import { ledgerOf, nextLink, PAGE_QUERY, pageRequestOf } from '../params.ts';
+import type { Operation } from '../route.ts';
+import * as schemas from '../schemas.ts';
+import { packAnswer } from './packs.ts';
+
+export const getAircraft: Operation = {
+  summary: 'What the archive holds of an aircraft',
+  answers: { 200: { description: 'The aircraft', content: { 'application/json': schemas.AircraftAnswer } } },
+  async handle(call) {
+    const name = ledgerOf(call);
+    const overview = reached(await call.world.archive.ledger(name, (ledger) => ledger.overview()));
+    const { newest, ...rest } = found(overview.head.seq > 0 ? overview : null, 'such aircraft');
+    return json({ registration: name.registration, ...rest, newest: newest && packAnswer(newest) });
+  },
+};
+
+export const listAircraftPacks: Operation = {
+  summary: 'The packs of an aircraft, newest first',
+  query: PAGE_QUERY,
+  answers: {
+    200: {
+      description: 'Packs',
+      content: { 'application/json': schemas.listOf(schemas.PackAnswer) },
+      headers: ['Link'],
+    },
+  },
+  async handle(call) {
+    const page = pageRequestOf(call);
+    const { items, next } = reached(await call.world.archive.ledger(ledgerOf(call), (ledger) => ledger.packs(page)));
+    return json({ items: items.map(packAnswer) }, 200, nextLink(call, next));
+  },
+};
+
+export const listLedger: Operation = {
+  summary: 'The chain of everything that happened to the aircraft, oldest first',
+  description:
+    'Each entry carries the digest of the one before: anybody can check that nothing was altered or removed.',
+  query: PAGE_QUERY,
+  answers: {
+    200: {
+      description: 'Entries',
+      content: { 'application/json': schemas.listOf(schemas.ChainEntry) },
+      headers: ['Link'],
+    },
+  },
+  async handle(call) {
+    const page = pageRequestOf(call);
+    const { items, next } = reached(await call.world.archive.ledger(ledgerOf(call), (ledger) => ledger.entries(page)));
+    return json({ items }, 200, nextLink(call, next));
+  },
+};

@@ -1,0 +1,18 @@
+import { json } from '../answer.ts';
+import { readJson } from '../read-json.ts';
+import type { Operation } from '../route.ts';
+import { AssessmentAnswer } from '../schemas.ts';
+import { assessedOr422 } from '../standing.ts';
+
+export const assessRecord: Operation = {
+  summary: 'Compute and check a record without keeping it',
+  description: 'What earlier packs say of the aircraft is not consulted; the assessment of a kept visit does that.',
+  body: { type: 'application/json', description: 'A visit record', schema: 'VisitRecord' },
+  answers: { 200: { description: 'Results and findings', content: { 'application/json': AssessmentAnswer } } },
+  problems: ['malformed-json', 'body-too-large', 'unsupported-media-type', 'record-not-valid'],
+  async handle(call) {
+    const { value } = await readJson(call.request);
+    const assessed = await assessedOr422(call, value, call.world.now().toISOString(), {});
+    return json(call.pipeline.assessmentAnswer(assessed));
+  },
+};

@@ -1,0 +1,112 @@
+import { sha256 } from '../../archive/digest.ts';
+import type { KeptPack, OpenedLink } from '../../archive/ledger/ledger-calls.ts';
+import type { PackDocument } from '../../pipeline.ts';
+import { printDate, printMoment } from '../../units/calendar.ts';
+import { found, reached } from '../answer.ts';
+import { blobResponse } from '../blob-response.ts';
+import { htmlPage } from '../html-page.ts';
+import type { Call, Operation } from '../route.ts';
+import { fileNameOf } from './packs.ts';
+
+/** The document that each reader is shown first. */
+const LEADING = { owner: 'owner-summary', inspector: 'release-statement' } as const;
+
+const TOKEN = /^[A-Za-z0-9_-]{43}$/;
+
+const PAGE = (description: string) => ({ description, content: { 'text/html': 'text' as const } });
+const MISSING = PAGE('The link is unknown, has expired or was revoked: all look alike');
+
+export const openLink: Operation = {
+  summary: "The owner's page",
+  answers: { 200: PAGE('What stands for the aircraft'), 404: MISSING },
+  async handle(call) {
+    const opened = await openedLink(call);
+    if (!opened) return missing();
+    const documents = await documentsOf(call, opened.pack);
+    const leading = documents.find(({ id }) => id === LEADING[opened.link.audience]) ?? documents[0];
+    const { summary } = opened.pack;
+    return htmlPage('owner-page', {
+      title: `${summary.registration} release pack ${summary.number}`,
+      registration: summary.registration,
+      ...standingOf(opened),
+      releasedBy: summary.releasedBy,
+      issuedAt: printMoment(summary.issuedAt),
+      pack: summary.pack,
+      leadingHtml: leading?.html ?? '',
+      pdfHref: `${call.url.pathname}/pack.pdf`,
+      documents: documents.map(({ id, title }) => ({ href: `${call.url.pathname}/documents/${id}`, title })),
+      expiresOn: printDate(opened.link.expiresAt.slice(0, 10)),
+      pdfSha256: opened.pack.pdfSha256,
+    });
+  },
+};
+
+export const openLinkPdf: Operation = {
+  summary: 'The PDF that the link leads to',
+  answers: {
+    200: { description: 'The PDF', content: { 'application/pdf': 'binary' }, headers: ['ETag'] },
+    206: { description: 'The part asked for', content: { 'application/pdf': 'binary' } },
+    304: { description: 'You have it already' },
+    404: MISSING,
+  },
+  problems: ['range-not-satisfiable'],
+  async handle(call) {
+    const opened = await openedLink(call);
+    if (!opened) return missing();
+    const fileName = fileNameOf(opened.pack.summary.pack);
+    const options = { type: 'application/pdf', fileName, cacheControl: 'private, no-store' };
+    return blobResponse(call, opened.pack.pdfSha256, options);
+  },
+};
+
+export const openLinkDocument: Operation = {
+  summary: 'One document of the pack that the link leads to',
+  answers: { 200: PAGE('The document'), 404: MISSING },
+  async handle(call) {
+    const opened = await openedLink(call);
+    const documents = opened ? await documentsOf(call, opened.pack) : [];
+    const document = documents.find(({ id }) => id === call.params.document);
+    if (!opened || !document) return missing();
+    const { isCurrent, headline } = standingOf(opened);
+    return htmlPage('document-page', {
+      title: `${document.title}, ${opened.pack.summary.pack}`,
+      banner: `${opened.pack.summary.pack}: ${headline}`,
+      bannerKind: isCurrent ? 'released' : 'superseded',
+      back: `/p/${call.params.token}`,
+      html: document.html,
+    });
+  },
+};
+
+/** The link behind the token, or undefined for a token that is wrong, expired or revoked. */
+async function openedLink({ params, world }: Call): Promise<OpenedLink | undefined> {
+  const { token = '' } = params;
+  if (!TOKEN.test(token)) return undefined;
+  const tokenSha256 = await sha256(token);
+  const name = reached(await world.archive.ledgerOfLink(tokenSha256));
+  if (!name) return undefined;
+  const at = world.now().toISOString();
+  return reached(await world.archive.ledger(name, (ledger) => ledger.openLink(tokenSha256, at))) ?? undefined;
+}
+
+async function documentsOf({ world }: Call, { documentsSha256 }: KeptPack): Promise<PackDocument[]> {
+  const body = found(reached(await world.archive.blob(documentsSha256)), 'such documents');
+  return new Response(body).json<PackDocument[]>();
+}
+
+/** The first thing that a reader must know: whether what follows still holds. */
+function standingOf({ pack, later }: OpenedLink) {
+  if (later) {
+    const { issuedAt } = later.summary;
+    const when = printDate(issuedAt.slice(0, 10));
+    const detail = `A later release of ${when} replaces this one. Do not load the aircraft by the figures below: ask the workshop for the link to ${later.summary.pack}.`;
+    return { isCurrent: false, headline: 'Superseded', detail };
+  }
+  const { supersedes } = pack.summary;
+  const detail = supersedes
+    ? `This is the newest issue. It replaces ${supersedes}, whose figures no longer hold.`
+    : 'This is the newest release of the aircraft that the workshop has issued.';
+  return { isCurrent: true, headline: 'Released', detail };
+}
+
+const missing = (): Response => htmlPage('missing-page', {}, 404);

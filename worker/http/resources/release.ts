@@ -1,0 +1,122 @@
+import { z } from 'zod';
+import { sha256 } from '../../archive/digest.ts';
+import type { KeptPack, PackDigests, RequestKey } from '../../archive/ledger/ledger-calls.ts';
+import { LIMITS } from '../../limits.ts';
+import type { SealedPack } from '../../pipeline.ts';
+import type { World } from '../../world.ts';
+import { found, json, reached } from '../answer.ts';
+import { requireMatch } from '../conditions.ts';
+import { keyReused, requestKeyOf } from '../idempotency.ts';
+import { ledgerOf, visitOf } from '../params.ts';
+import { Refusal } from '../problem.ts';
+import { requestBody } from '../request-body.ts';
+import type { Call, Operation } from '../route.ts';
+import { PackAnswer } from '../schemas.ts';
+import { standing } from '../standing.ts';
+import { packAnswer } from './packs.ts';
+
+const ReleaseRequest = z.strictObject({
+  by: z
+    .string()
+    .min(1)
+    .max(40)
+    .meta({ description: 'Person of the record who releases', examples: ['jonas'] }),
+  knowsOfNoHazard: z.literal(true).meta({
+    description: 'That person states to know of no condition that endangers flight',
+  }),
+});
+type ReleaseRequest = z.infer<typeof ReleaseRequest>;
+
+export const releaseVisit: Operation = {
+  summary: 'Release the aircraft over the assessment that was read, and seal the pack',
+  description:
+    'Releasing an amended visit again makes the next issue of its pack, which supersedes the one before. Repeating a release of the same form answers the same pack.',
+  headers: {
+    'If-Match': 'ETag of the assessment that was read',
+    'Idempotency-Key': 'A request repeated under the same key has the same outcome',
+  },
+  body: { type: 'application/json', description: 'The attestation', schema: ReleaseRequest },
+  answers: {
+    201: { description: 'Sealed', content: { 'application/json': PackAnswer }, headers: ['Location'] },
+    200: { description: 'Released before in the same form', content: { 'application/json': PackAnswer } },
+  },
+  problems: [
+    'malformed-json',
+    'conflict',
+    'release-blocked',
+    'precondition-failed',
+    'precondition-required',
+    'body-too-large',
+    'unsupported-media-type',
+    'request-not-valid',
+    'idempotency-key-reused',
+  ],
+  async handle(call) {
+    const body = await requestBody(call.request, ReleaseRequest);
+    const request = await requestKeyOf(call, body);
+    const repeated = request && (await earlier(call, request));
+    if (repeated) return answer(repeated, 201);
+    for (let attempt = 1; attempt <= LIMITS.releaseAttempts; attempt++) {
+      const response = await tryRelease(call, body, request);
+      if (response) return response;
+    }
+    throw new Refusal('conflict', 'The ledger of the aircraft keeps changing: read the assessment again');
+  },
+};
+
+async function earlier(call: Call, request: RequestKey): Promise<KeptPack | undefined> {
+  const outcome = reached(await call.world.archive.ledger(ledgerOf(call), (ledger) => ledger.repeated(request)));
+  if (outcome.kind === 'key-reused') throw keyReused();
+  return outcome.kind === 'repeated' ? outcome.pack : undefined;
+}
+
+/** One attempt: read, seal, store the blobs, then commit. Undefined when the ledger moved between reading and committing. */
+async function tryRelease(
+  call: Call,
+  { by, knowsOfNoHazard }: ReleaseRequest,
+  request: RequestKey | undefined,
+): Promise<Response | undefined> {
+  const { world, pipeline, caller } = call;
+  const name = ledgerOf(call);
+  const { kept, assessed, at } = await standing(call);
+  requireMatch(call.request, assessed.assessmentSha256, 'the assessment');
+  const { pack: standingPack } = kept;
+  if (kept.state === 'released' && standingPack !== null) {
+    const pack = reached(await world.archive.ledger(name, (ledger) => ledger.pack(standingPack)));
+    return answer(found(pack, 'such pack'), 200);
+  }
+  const place = reached(await world.archive.ledger(name, (ledger) => ledger.place(name.registration, visitOf(call))));
+  const outcome = await pipeline.seal(assessed, { by, knowsOfNoHazard, read: assessed.assessmentSha256, at }, place);
+  if (!outcome.ok) {
+    const { findings } = outcome;
+    throw new Refusal('release-blocked', 'The findings say what stands against the release', { findings });
+  }
+  const { summary } = outcome.sealed;
+  const digests = await store(world, outcome.sealed);
+  const { workshop } = caller;
+  const commit = { workshop, place, version: kept.version, digests, summary, at, ...(request && { request }) };
+  const committed = reached(await world.archive.ledger(name, (ledger) => ledger.commit(commit)));
+  if (committed.kind === 'moved') return undefined;
+  if (committed.kind === 'sealed') world.log({ code: 'RELEASE_SEALED', pack: summary.pack, issue: summary.issue });
+  return answer(committed.pack, committed.kind === 'sealed' ? 201 : 200);
+}
+
+/** Stores the blobs. Until the ledger names them they are nobody's; a crash here leaves no pack. */
+async function store({ archive }: World, sealed: SealedPack): Promise<PackDigests> {
+  const { pdf, pdfSha256, manifestJson, manifestSha256, recordJson } = sealed;
+  const documentsJson = JSON.stringify(sealed.documents);
+  const [recordSha256, documentsSha256] = await Promise.all([sha256(recordJson), sha256(documentsJson)]);
+  const encode = (text: string) => new TextEncoder().encode(text);
+  const puts = await Promise.all([
+    archive.putBlob(pdfSha256, pdf),
+    archive.putBlob(manifestSha256, encode(manifestJson)),
+    archive.putBlob(recordSha256, encode(recordJson)),
+    archive.putBlob(documentsSha256, encode(documentsJson)),
+  ]);
+  for (const put of puts) reached(put);
+  return { manifestSha256, pdfSha256, recordSha256, documentsSha256 };
+}
+
+function answer(pack: KeptPack, status: 200 | 201): Response {
+  return json(packAnswer(pack), status, status === 201 ? { Location: `/v1/packs/${pack.summary.pack}` } : {});
+}

@@ -1,0 +1,80 @@
+import { preferred } from '../accept.ts';
+import { json } from '../answer.ts';
+import { entityTag } from '../conditions.ts';
+import { htmlPage } from '../html-page.ts';
+import { Refusal } from '../problem.ts';
+import type { Call, Operation } from '../route.ts';
+import { AssessmentAnswer } from '../schemas.ts';
+import { type Standing, standing } from '../standing.ts';
+
+const NOT_RELEASED = 'Not released';
+
+const PAPER = { paper: 'A4 (the default) or Letter' } as const;
+
+export const getAssessment: Operation = {
+  summary: 'What the core makes of the visit now',
+  description: 'The ETag is the assessmentSha256: name it in If-Match to release what you read here.',
+  answers: {
+    200: { description: 'Results and findings', content: { 'application/json': AssessmentAnswer }, headers: ['ETag'] },
+  },
+  async handle(call) {
+    const { assessed } = await standing(call);
+    const headers = { ETag: entityTag(assessed.assessmentSha256), 'Cache-Control': 'private, no-store' };
+    return json(call.pipeline.assessmentAnswer(assessed), 200, headers);
+  },
+};
+
+export const getDraftPdf: Operation = {
+  summary: 'The pack as it would be, marked NOT RELEASED on every page',
+  query: PAPER,
+  answers: { 200: { description: 'The draft', content: { 'application/pdf': 'binary' } } },
+  async handle(call) {
+    return draftPdf(call, await standing(call));
+  },
+};
+
+export const getDraftDocument: Operation = {
+  summary: 'One document of the pack as it would be, as HTML or PDF by Accept',
+  query: PAPER,
+  answers: {
+    200: { description: 'The draft', content: { 'text/html': 'text', 'application/pdf': 'binary' }, headers: ['Vary'] },
+  },
+  problems: ['not-acceptable'],
+  async handle(call) {
+    const form = preferred(call.request.headers.get('Accept'), ['text/html', 'application/pdf']);
+    if (!form) throw new Refusal('not-acceptable', 'A document is text/html or application/pdf');
+    const stands = await standing(call);
+    const documents = call.pipeline.draftDocuments(stands.assessed, stands.at);
+    const document = documents.find(({ id }) => id === call.params.document);
+    const known = documents.map(({ id }) => id).join(', ');
+    if (!document) throw new Refusal('not-found', `There is no such document; those of this visit are ${known}`);
+    const response =
+      form === 'text/html'
+        ? htmlPage('document-page', {
+            title: document.title,
+            banner: NOT_RELEASED,
+            bannerKind: 'draft',
+            back: '',
+            html: document.html,
+          })
+        : await draftPdf(call, stands, document.id);
+    response.headers.set('Vary', 'Accept');
+    return response;
+  },
+};
+
+async function draftPdf(call: Call, { assessed, kept, at }: Standing, document?: string): Promise<Response> {
+  const asked = call.url.searchParams.get('paper') ?? 'A4';
+  const paper = (['A4', 'Letter'] as const).find((name) => name === asked);
+  if (!paper) throw new Refusal('malformed-request', 'paper must be A4 or Letter');
+  const options = document === undefined ? { paper } : { paper, document };
+  const { bytes } = await call.pipeline.draftPdf(assessed, at, options);
+  const name = [assessed.record.aircraft.registration.replaceAll(/[^A-Za-z0-9-]/g, ''), kept.visit, document ?? 'pack'];
+  return new Response(bytes as Uint8Array<ArrayBuffer>, {
+    headers: {
+      'Content-Type': 'application/pdf',
+      'Content-Disposition': `inline; filename="${name.join('-')}-not-released.pdf"`,
+      'Cache-Control': 'private, no-store',
+    },
+  });
+}

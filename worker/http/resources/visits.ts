@@ -1,0 +1,49 @@
+import type { VisitState } from '../../archive/ledger/ledger-calls.ts';
+import { found, json, reached } from '../answer.ts';
+import { entityTag, isKnown } from '../conditions.ts';
+import { ledgerOf, nextLink, PAGE_QUERY, pageRequestOf, visitOf } from '../params.ts';
+import type { Operation } from '../route.ts';
+import * as schemas from '../schemas.ts';
+
+export const listVisits: Operation = {
+  summary: 'The visits of an aircraft',
+  query: PAGE_QUERY,
+  answers: {
+    200: {
+      description: 'States, by name',
+      content: { 'application/json': schemas.listOf(schemas.VisitState) },
+      headers: ['Link'],
+    },
+  },
+  async handle(call) {
+    const page = pageRequestOf(call);
+    const { items, next } = reached(await call.world.archive.ledger(ledgerOf(call), (ledger) => ledger.visits(page)));
+    return json({ items }, 200, nextLink(call, next));
+  },
+};
+
+export const getVisit: Operation = {
+  summary: 'The working record as kept',
+  description: 'The ETag is the recordSha256: name it in If-Match to replace or amend the record.',
+  answers: {
+    200: { description: 'The record', content: { 'application/json': 'VisitRecord' }, headers: ['ETag'] },
+    304: { description: 'You have it already' },
+  },
+  async handle(call) {
+    const visit = visitOf(call);
+    const answer = reached(await call.world.archive.ledger(ledgerOf(call), (ledger) => ledger.visit(visit)));
+    const kept = found(answer, 'such visit of this aircraft');
+    const headers = visitHeaders(kept);
+    if (isKnown(call.request, kept.recordSha256)) return new Response(null, { status: 304, headers });
+    return new Response(kept.record, { headers: { 'Content-Type': 'application/json', ...headers } });
+  },
+};
+
+/** Headers of the visit resource: its tag and when it was kept. */
+export function visitHeaders({ recordSha256, updatedAt }: VisitState): Record<string, string> {
+  return {
+    ETag: entityTag(recordSha256),
+    'Last-Modified': new Date(updatedAt).toUTCString(),
+    'Cache-Control': 'private, no-cache',
+  };
+}

@@ -1,0 +1,98 @@
+import { z } from 'zod';
+import { sha256 } from '../../archive/digest.ts';
+import { type AddKey, KEY_SCOPES, type KeyScope } from '../../archive/workshop/workshop-calls.ts';
+import { LIMITS } from '../../limits.ts';
+import { keyText } from '../access.ts';
+import { found, json, reached } from '../answer.ts';
+import { Refusal } from '../problem.ts';
+import { requestBody } from '../request-body.ts';
+import type { Call, Operation } from '../route.ts';
+import * as schemas from '../schemas.ts';
+
+const WorkshopRequest = z.strictObject({
+  id: z
+    .string()
+    .regex(/^[a-z0-9][a-z0-9-]{0,38}$/)
+    .meta({ description: 'Lower-case letters, digits and hyphens', examples: ['lower-meadow'] }),
+  name: z.string().min(1).max(LIMITS.lineLength),
+});
+
+const KeyRequest = z.strictObject({
+  label: z.string().min(1).max(LIMITS.lineLength).meta({ description: 'Where the key is used' }),
+  scopes: z.array(z.enum(KEY_SCOPES)).min(1).max(KEY_SCOPES.length),
+});
+
+const BODY_PROBLEMS = ['malformed-json', 'body-too-large', 'unsupported-media-type', 'request-not-valid'] as const;
+
+/** A new key: its text, told once, and what is kept of it. */
+async function newKey({ world }: Call, workshop: string, label: string, scopes: KeyScope[]) {
+  const secret = keyText(workshop, world.newToken());
+  const key: AddKey = { keySha256: await sha256(secret), label, scopes, at: world.now().toISOString() };
+  return { secret, key };
+}
+
+const NEVER_KEPT = { 'Cache-Control': 'no-store' } as const;
+
+export const createWorkshop: Operation = {
+  summary: 'Create a workshop with its first key',
+  description: 'Opened by the secret of the deployment only.',
+  body: { type: 'application/json', description: 'The workshop', schema: WorkshopRequest },
+  answers: {
+    201: {
+      description: 'The workshop and its first key, which may do everything',
+      content: { 'application/json': z.object({ id: z.string(), name: z.string(), key: schemas.NewKey }) },
+    },
+  },
+  problems: ['workshop-exists', ...BODY_PROBLEMS],
+  async handle(call) {
+    const { id, name } = await requestBody(call.request, WorkshopRequest);
+    const { secret, key } = await newKey(call, id, 'first key', [...KEY_SCOPES]);
+    const outcome = reached(await call.world.archive.workshop(id, (workshop) => workshop.create(name, key)));
+    if (outcome.kind === 'exists') throw new Refusal('workshop-exists', `There is a workshop ${id} already`);
+    call.world.log({ code: 'WORKSHOP_CREATED', workshop: id });
+    return json({ id, name, key: { ...outcome.key, secret } }, 201, NEVER_KEPT);
+  },
+};
+
+export const makeKey: Operation = {
+  summary: 'Make a key of the workshop',
+  body: { type: 'application/json', description: 'The key', schema: KeyRequest },
+  answers: {
+    201: { description: 'The key; its text is told this once', content: { 'application/json': schemas.NewKey } },
+  },
+  problems: ['conflict', ...BODY_PROBLEMS],
+  async handle(call) {
+    const { label, scopes } = await requestBody(call.request, KeyRequest);
+    const { workshop } = call.caller;
+    const { secret, key } = await newKey(call, workshop, label, [...new Set(scopes)]);
+    const outcome = reached(await call.world.archive.workshop(workshop, (keys) => keys.addKey(key)));
+    if (outcome.kind === 'full')
+      throw new Refusal('conflict', `A workshop may have at most ${LIMITS.workshopKeys} keys, revoked ones included`);
+    call.world.log({ code: 'KEY_MADE', key: outcome.key.key });
+    return json({ ...outcome.key, secret }, 201, NEVER_KEPT);
+  },
+};
+
+export const listKeys: Operation = {
+  summary: 'The keys of the workshop',
+  answers: { 200: { description: 'Keys', content: { 'application/json': schemas.listOf(schemas.Key) } } },
+  async handle(call) {
+    return json({ items: reached(await call.world.archive.workshop(call.caller.workshop, (keys) => keys.keys())) });
+  },
+};
+
+export const revokeKey: Operation = {
+  summary: 'Revoke a key',
+  description: 'A key cannot revoke itself, so that no workshop shuts itself out.',
+  answers: { 204: { description: 'It opens nothing any more' } },
+  problems: ['conflict'],
+  async handle(call) {
+    const { key = '' } = call.params;
+    if (key === call.caller.key) throw new Refusal('conflict', 'A key cannot revoke itself: use another');
+    const at = call.world.now().toISOString();
+    const { workshop } = call.caller;
+    found(reached(await call.world.archive.workshop(workshop, (keys) => keys.revokeKey(key, at))), 'such key');
+    call.world.log({ code: 'KEY_REVOKED', key });
+    return new Response(null, { status: 204 });
+  },
+};

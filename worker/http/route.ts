@@ -1,0 +1,63 @@
+import type { z } from 'zod';
+import type { KeyScope } from '../archive/workshop/workshop-calls.ts';
+import type * as pipeline from '../pipeline.ts';
+import type { World } from '../world.ts';
+import type { ProblemKind } from './problem-kinds.ts';
+
+/** The pure stages as the edge uses them. */
+export type Pipeline = Pick<typeof pipeline, 'assess' | 'assessmentAnswer' | 'draftDocuments' | 'draftPdf' | 'seal'>;
+
+export interface Dependencies {
+  world: World;
+  pipeline: Pipeline;
+}
+
+/** Who calls, once the key has been checked. */
+export interface Caller {
+  workshop: string;
+  key: string;
+  /** Text of the key: only for deriving what the caller alone may derive again. Never kept or logged. */
+  secret: string;
+}
+
+/** One request on its way through a handler. */
+export interface Call extends Dependencies {
+  request: Request;
+  url: URL;
+  /** Path parameters as they stand in the address, decoded. */
+  params: Readonly<Record<string, string>>;
+  /** The caller of a route that asks for a key. */
+  caller: Caller;
+}
+
+/** Who may call: anybody, holders of the deployment's secret, or keys with a scope. */
+export type Access = 'public' | 'deployment' | KeyScope;
+
+interface Body {
+  type: string;
+  description: string;
+  schema: z.ZodType | 'VisitRecord';
+}
+
+interface Answer {
+  description: string;
+  /** By media type; empty for an answer without a body. */
+  content?: Readonly<Record<string, z.ZodType | 'VisitRecord' | 'binary' | 'text'>>;
+  headers?: readonly string[];
+}
+
+/** What a call does, for people and for the interface description, with the function that does it. */
+export interface Operation {
+  summary: string;
+  description?: string;
+  query?: Readonly<Record<string, string>>;
+  headers?: Readonly<Record<string, string>>;
+  body?: Body;
+  answers: Readonly<Record<number, Answer>>;
+  /** Problems beyond those that every call can meet. */
+  problems?: readonly ProblemKind[];
+  handle(call: Call): Promise<Response> | Response;
+}
+
+export type Method = 'GET' | 'PUT' | 'PATCH' | 'POST' | 'DELETE';
+export type Route = readonly [method: Method, path: string, access: Access, operation: Operation];

@@ -1,0 +1,66 @@
+import { z } from 'zod';
+import { openapi } from './openapi.ts';
+import { getAircraft, listAircraftPacks, listLedger } from './resources/aircraft.ts';
+import { assessRecord } from './resources/assessments.ts';
+import { patchVisit, putVisit } from './resources/keep-visit.ts';
+import { listLinks, makeLink, revokeLink } from './resources/links.ts';
+import { openLink, openLinkDocument, openLinkPdf } from './resources/owner-page.ts';
+import { getPack, getPackManifest, getPackPdf, getPackRecord, listPacks } from './resources/packs.ts';
+import { releaseVisit } from './resources/release.ts';
+import { getHealth, getVisitSchema } from './resources/service.ts';
+import { getAssessment, getDraftDocument, getDraftPdf } from './resources/visit-pack.ts';
+import { getVisit, listVisits } from './resources/visits.ts';
+import { createWorkshop, listKeys, makeKey, revokeKey } from './resources/workshops.ts';
+import type { Operation, Route } from './route.ts';
+
+const getOpenapi: Operation = {
+  summary: 'This description',
+  answers: { 200: { description: 'OpenAPI 3.1', content: { 'application/json': z.looseObject({}) } } },
+  handle() {
+    const headers = { 'Content-Type': 'application/json', 'Access-Control-Allow-Origin': '*' };
+    return new Response(`${JSON.stringify(openapi(ROUTES), null, 2)}\n`, { headers });
+  },
+};
+
+const AIRCRAFT = '/v1/aircraft/{registration}';
+const VISIT = `${AIRCRAFT}/visits/{visit}`;
+const PACK = '/v1/packs/{pack}';
+
+/** Everything that can be called: method, path, who may, and what it does. */
+export const ROUTES: readonly Route[] = [
+  ['GET', '/healthz', 'public', getHealth],
+  ['GET', '/v1/openapi.json', 'public', getOpenapi],
+  ['GET', '/v1/schema/visit.json', 'public', getVisitSchema],
+
+  ['POST', '/v1/assessments', 'records', assessRecord],
+
+  ['GET', AIRCRAFT, 'records', getAircraft],
+  ['GET', `${AIRCRAFT}/packs`, 'records', listAircraftPacks],
+  ['GET', `${AIRCRAFT}/ledger`, 'records', listLedger],
+  ['GET', `${AIRCRAFT}/visits`, 'records', listVisits],
+  ['GET', VISIT, 'records', getVisit],
+  ['PUT', VISIT, 'records', putVisit],
+  ['PATCH', VISIT, 'records', patchVisit],
+  ['GET', `${VISIT}/assessment`, 'records', getAssessment],
+  ['GET', `${VISIT}/pack.pdf`, 'records', getDraftPdf],
+  ['GET', `${VISIT}/documents/{document}`, 'records', getDraftDocument],
+  ['POST', `${VISIT}/release`, 'release', releaseVisit],
+
+  ['GET', '/v1/packs', 'records', listPacks],
+  ['GET', PACK, 'records', getPack],
+  ['GET', `${PACK}/pack.pdf`, 'records', getPackPdf],
+  ['GET', `${PACK}/record.json`, 'records', getPackRecord],
+  ['GET', `${PACK}/manifest.json`, 'records', getPackManifest],
+  ['GET', `${PACK}/links`, 'links', listLinks],
+  ['POST', `${PACK}/links`, 'links', makeLink],
+  ['DELETE', `${PACK}/links/{link}`, 'links', revokeLink],
+
+  ['GET', '/p/{token}', 'public', openLink],
+  ['GET', '/p/{token}/pack.pdf', 'public', openLinkPdf],
+  ['GET', '/p/{token}/documents/{document}', 'public', openLinkDocument],
+
+  ['POST', '/v1/workshops', 'deployment', createWorkshop],
+  ['GET', '/v1/keys', 'admin', listKeys],
+  ['POST', '/v1/keys', 'admin', makeKey],
+  ['DELETE', '/v1/keys/{key}', 'admin', revokeKey],
+];

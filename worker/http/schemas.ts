@@ -1,0 +1,113 @@
+import { z } from 'zod';
+import { AUDIENCES } from '../archive/ledger/ledger-calls.ts';
+import { KEY_SCOPES } from '../archive/workshop/workshop-calls.ts';
+import { Defect } from './problem.ts';
+
+/** Shapes of the answers, as the interface description gives them. */
+const sha256 = (description: string) =>
+  z
+    .string()
+    .regex(/^[0-9a-f]{64}$/)
+    .meta({ description });
+const moment = (description: string) => z.string().meta({ description, format: 'date-time' });
+
+/** A list in an answer; the next page is in the `Link` header. */
+export const listOf = <Item extends z.ZodType>(item: Item) => z.object({ items: z.array(item) });
+
+export const AssessmentAnswer = z
+  .looseObject({ findings: z.array(Defect) })
+  .meta({
+    title: 'Assessment',
+    description: 'What the core makes of a record: results with their working, and findings',
+  });
+
+export const VisitState = z
+  .object({
+    visit: z.string(),
+    version: z.int().meta({ description: 'Counts the kept forms of the record' }),
+    recordSha256: sha256('Digest of the canonical record; ETag of the visit'),
+    updatedAt: moment('When this form was kept'),
+    state: z.enum(['working', 'released']),
+    pack: z.string().nullable().meta({ description: 'Newest pack of the visit' }),
+  })
+  .meta({ title: 'Visit state' });
+
+export const KeptAnswer = VisitState.extend({
+  assessmentSha256: sha256('ETag of the assessment, to be named by a release'),
+  isReleasable: z.boolean(),
+  findings: z.array(Defect),
+}).meta({ title: 'Kept visit' });
+
+export const PackSummary = z
+  .object({
+    registration: z.string(),
+    pack: z.string(),
+    number: z.int(),
+    issue: z.int(),
+    visit: z.string(),
+    issuedAt: moment('When it was sealed'),
+    releasedBy: z.string(),
+    regime: z.string(),
+    emptyMassKg: z.number().nullable(),
+    emptyArmMm: z.number().nullable(),
+    supersedes: z.string().nullable(),
+    findings: z.object({ cautions: z.int(), notes: z.int() }),
+  })
+  .meta({ title: 'Pack summary' });
+
+export const PackAnswer = PackSummary.extend({
+  supersededBy: z.string().nullable(),
+  previous: z.string().nullable().meta({ description: 'Pack sealed before this one for the same aircraft' }),
+  manifestSha256: sha256('Digest of manifest.json'),
+  pdfSha256: sha256('Digest of pack.pdf; its ETag'),
+  recordSha256: sha256('Digest of record.json; its ETag'),
+  files: z.object({ pdf: z.string(), record: z.string(), manifest: z.string() }),
+}).meta({ title: 'Pack' });
+
+export const IndexedPack = PackSummary.extend({ supersededBy: z.string().nullable() }).meta({ title: 'Indexed pack' });
+
+export const AircraftAnswer = z
+  .object({
+    registration: z.string(),
+    visits: z.int(),
+    packs: z.int(),
+    newest: PackAnswer.nullable(),
+    head: z.object({ seq: z.int(), digest: sha256('Digest of the last entry of the chain') }),
+  })
+  .meta({ title: 'Aircraft' });
+
+export const ChainEntry = z
+  .object({
+    seq: z.int(),
+    at: moment('When it happened'),
+    kind: z.enum(['visit-kept', 'pack-sealed', 'link-made', 'link-revoked']),
+    body: z.string().meta({ description: 'JSON text; digested as it stands here' }),
+    previous: sha256('Digest of the entry before'),
+    digest: sha256('SHA-256 of the UTF-8 text of the JSON array [previous, seq, at, kind, body], without spaces'),
+  })
+  .meta({ title: 'Ledger entry' });
+
+export const Link = z
+  .object({
+    link: z.string(),
+    number: z.int().meta({ description: 'Pack number that the link follows' }),
+    audience: z.enum(AUDIENCES),
+    createdAt: moment('When it was made'),
+    expiresAt: moment('When it ends'),
+    revokedAt: moment('When it was revoked').nullable(),
+  })
+  .meta({ title: 'Link' });
+
+export const NewLink = Link.extend({ url: z.string().meta({ description: 'Shown this once' }) });
+
+export const Key = z
+  .object({
+    key: z.string(),
+    label: z.string(),
+    scopes: z.array(z.enum(KEY_SCOPES)),
+    createdAt: moment('When it was made'),
+    revokedAt: moment('When it was revoked').nullable(),
+  })
+  .meta({ title: 'Key' });
+
+export const NewKey = Key.extend({ secret: z.string().meta({ description: 'Text of the key; shown this once' }) });

@@ -1,0 +1,44 @@
+import type { KeptVisit } from '../archive/ledger/ledger-calls.ts';
+import type { Assessed } from '../pipeline.ts';
+import { found, reached } from './answer.ts';
+import { ledgerOf, visitOf } from './params.ts';
+import { Refusal } from './problem.ts';
+import type { Call } from './route.ts';
+
+/** A kept visit with what the core makes of it now. */
+export interface Standing {
+  kept: KeptVisit;
+  assessed: Assessed;
+  at: string;
+}
+
+/**
+ * Reads the visit in the path and assesses it.
+ *
+ * @throws Refusal 404 when the caller's workshop has no such visit
+ */
+export async function standing(call: Call): Promise<Standing> {
+  const { world } = call;
+  const visit = visitOf(call);
+  const at = world.now().toISOString();
+  const [kept, facts] = reached(
+    await world.archive.ledger(ledgerOf(call), (ledger) => Promise.all([ledger.visit(visit), ledger.facts(visit)])),
+  );
+  const { record } = found(kept, 'such visit of this aircraft');
+  const assessed = await assessedOr422(call, JSON.parse(record), at, facts);
+  return { kept: found(kept, 'such visit'), assessed, at };
+}
+
+/** @throws Refusal 422 with every issue, when the value is no record */
+export async function assessedOr422(
+  { pipeline }: Call,
+  value: unknown,
+  at: string,
+  facts: Parameters<Call['pipeline']['assess']>[2],
+): Promise<Assessed> {
+  const outcome = await pipeline.assess(value, at, facts);
+  if (outcome.ok) return outcome.assessed;
+  const { issues } = outcome;
+  const count = issues.length === 1 ? 'There is one defect' : `There are ${issues.length} defects`;
+  throw new Refusal('record-not-valid', `${count}; nothing was kept`, { findings: issues });
+}
