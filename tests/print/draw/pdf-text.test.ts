@@ -1,14 +1,18 @@
 import { expect, test } from 'vitest';
-import { glyphText, number, textString } from '../../../worker/print/draw/pdf-text.ts';
+import { number, showOperator, textString } from '../../../worker/print/draw/pdf-text.ts';
 
 test('number() writes hundredths, no exponent and no negative zero', () => {
   expect([0.004, -0.001, 12.345, 1e-9, 841.89].map(number)).toEqual(['0', '0', '12.35', '0', '841.89']);
 });
 
-test('glyphText() escapes what would end the string', () => {
-  expect(glyphText('(a)\\')).toBe('(\0\\(\0a\0\\)\0\\\\)');
+test('showOperator() escapes what would end the string', () => {
+  expect(showOperator('(1)\\', 'regular')).toBe('(\0\\(\x001\0\\)\0\\\\)Tj');
   // U+0128 and U+010D hold a parenthesis and a carriage return in their low bytes.
-  expect(glyphText('\u0128\u010d')).toBe('(\u0001\\(\u0001\\r)');
+  expect(showOperator('\u0128\u010d', 'regular')).toBe('(\u0001\\(\u0001\\r)Tj');
+});
+
+test('showOperator() kerns', () => {
+  expect(showOperator('1To', 'regular')).toBe('[(\x001\0T)66(\0o)]TJ');
 });
 
 test('textString() writes UTF-16 with its byte order mark', () => {

@@ -21,7 +21,13 @@ describe('columnWidthsPt()', () => {
   });
 
   test('cuts the widest columns when even the words do not fit', () => {
-    expect(columnWidthsPt(3, [cell(0, 20, 20), cell(1, 400, 400), cell(2, 300, 300)], 220, [])).toEqual([20, 100, 100]);
+    const words = [cell(0, 10, 10), cell(1, 400, 400), cell(2, 300, 300), cell(3, 90, 90)];
+    expect(columnWidthsPt(4, words, 220, [])).toEqual([10, 70, 70, 70]);
+  });
+
+  test('divides one over-long word rather than squeeze the other columns', () => {
+    const [, prose] = columnWidthsPt(2, [cell(0, 700, 700), cell(1, 60, 900)], 400, []);
+    expect(prose).toBeGreaterThan(160);
   });
 
   test('shares what a spanning cell asks among its columns', () => {

@@ -1,6 +1,6 @@
 import type { FaceName } from '../fonts/face.ts';
 import type { Tag } from '../measure/tag.ts';
-import { glyphText, number } from './pdf-text.ts';
+import { number, showOperator } from './pdf-text.ts';
 import type { Element, Structure } from './structure.ts';
 
 /** The name of each face among the resources of a page. */
@@ -66,7 +66,7 @@ export function createCanvas(structure: Structure, page: number): Canvas {
     if (text && (text.face !== face || text.sizePt !== sizePt)) parts.push(`/${FONT_NAMES[face]} ${number(sizePt)} Tf`);
     if (text && text.risePt !== risePt) parts.push(`${number(risePt)} Ts`);
     text = { face, sizePt, risePt };
-    parts.push(`${glyphText(shown)}Tj`);
+    parts.push(showOperator(shown, face));
   };
 
   const endText = (): void => {

@@ -1,7 +1,7 @@
 import type { Colour, Segment, Shape } from '../measure/drawing-shape.ts';
 import type { Item } from '../measure/item.ts';
 import { type Canvas, FONT_NAMES } from './canvas.ts';
-import { glyphText, number, ratio } from './pdf-text.ts';
+import { number, ratio, showOperator } from './pdf-text.ts';
 
 type Drawing = Extract<Item, { kind: 'drawing' }>;
 
@@ -19,10 +19,10 @@ function segmentOperators(segment: Segment): string {
 
 function shapeOperators(shape: Shape): string {
   if (shape.kind === 'text') {
-    const face = FONT_NAMES[shape.semibold ? 'semibold' : 'regular'];
+    const face = shape.semibold ? 'semibold' : 'regular';
     // The drawing's plane has y down; the text in it is turned upright again.
     const place = `1 0 0 -1 ${number(shape.x)} ${number(shape.y)} Tm`;
-    return `${paint(shape.fill, ['g', 'rg'])} BT /${face} ${number(shape.size)} Tf ${place} ${glyphText(shape.text)}Tj ET`;
+    return `${paint(shape.fill, ['g', 'rg'])} BT /${FONT_NAMES[face]} ${number(shape.size)} Tf ${place} ${showOperator(shape.text, face)} ET`;
   }
   if (!shape.stroke && !shape.fill) return '';
   const parts = shape.segments.map(segmentOperators);

@@ -1,7 +1,7 @@
 import { textWidthPt } from '../fonts/face.ts';
 import type { Paper } from '../paper.ts';
 import { type Canvas, FONT_NAMES } from './canvas.ts';
-import { glyphText, number, ratio } from './pdf-text.ts';
+import { number, ratio, showOperator } from './pdf-text.ts';
 
 const SHARE_OF_DIAGONAL = 0.72;
 const MOST_SIZE_PT = 110;
@@ -18,6 +18,6 @@ export function drawMark(canvas: Canvas, mark: string, paper: Paper): void {
   const matrix = `${ratio(cos)} ${ratio(sin)} ${ratio(-sin)} ${ratio(cos)} ${number(xPt)} ${number(yPt)}`;
   canvas.enter(null);
   canvas.write(
-    `q 0.62 G 0.6 w BT 1 Tr /${FONT_NAMES.semibold} ${number(sizePt)} Tf ${matrix} Tm ${glyphText(mark)}Tj ET Q`,
+    `q 0.62 G 0.6 w BT 1 Tr /${FONT_NAMES.semibold} ${number(sizePt)} Tf ${matrix} Tm ${showOperator(mark, 'semibold')} ET Q`,
   );
 }

@@ -1,4 +1,4 @@
-import { FACE_CHARACTERS } from '../fonts/face.ts';
+import { FACE_CHARACTERS, type FaceName, kerning } from '../fonts/face.ts';
 
 /** A length as it stands in a content stream: hundredths of a point, finer than any printer. Throws for what is not a number. */
 export function number(value: number): string {
@@ -25,11 +25,26 @@ const GLYPH_CODES = Array.from(
   (_, code) => escaped(code >> 8) + escaped(code & 0xff),
 );
 
-/** A text as a string of two-byte glyph codes, which are its code units. Half as long as hexadecimal, and so twice as quick to deflate. */
-export function glyphText(text: string): string {
+/**
+ * The operator that shows a text, kerned. Strings hold two-byte glyph codes, which are code units: half as long as hexadecimal, and so
+ * quicker to deflate.
+ */
+export function showOperator(text: string, face: FaceName): string {
   let codes = '(';
-  for (let i = 0; i < text.length; i++) codes += GLYPH_CODES[text.charCodeAt(i)];
-  return `${codes})`;
+  let kerned = false;
+  let left = -1;
+  for (let i = 0; i < text.length; i++) {
+    const code = text.charCodeAt(i);
+    const kern = left < 0 ? 0 : kerning(face, left, code);
+    if (kern !== 0) {
+      // The operand is subtracted from the advance (ISO 32000-1, 9.4.3).
+      codes += `)${-kern}(`;
+      kerned = true;
+    }
+    codes += GLYPH_CODES[code];
+    left = code;
+  }
+  return kerned ? `[${codes})]TJ` : `${codes})Tj`;
 }
 
 /** A text string outside content streams: UTF-16 with byte order mark (ISO 32000-1, 7.9.2.2), in hexadecimal. */

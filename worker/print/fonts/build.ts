@@ -6,11 +6,11 @@ import { deflateSync } from 'node:zlib';
 import subsetFont from 'subset-font';
 import { PRINTABLE_RANGES, PRINTABLE_SIGNS } from '../../units/printable.ts';
 import type { BuiltFace } from './built-face.ts';
-import { type FontFacts, readFontFacts } from './sfnt.ts';
+import { type FontFacts, readFontFacts, readFontKerning } from './sfnt.ts';
 
 const FACES = { regular: 'Regular', semibold: 'Semibold', italic: 'It' } as const;
 
-// Shaping tables serve a shaping engine, hints serve screens of the nineties; the typesetter uses neither.
+// Kerning is read beforehand, other shaping is not used, and hints serve coarse screens.
 const UNUSED_TABLES = ['GSUB', 'GPOS', 'GDEF', 'BASE', 'DSIG', 'gasp', 'STAT'];
 
 const require = createRequire(import.meta.url);
@@ -34,6 +34,20 @@ function glyphMap(facts: FontFacts, face: string): Uint8Array {
   return new Uint8Array(map.buffer);
 }
 
+// Figures stand in columns and break places must not shift the letters beside them, so neither is kerned.
+const KERNED = [...'ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz.,:;!?()\'"'].map((sign) => sign.charCodeAt(0));
+
+function kerningPairs(file: Uint8Array, face: string): number[] {
+  const facts = readFontFacts(file);
+  const kerning = readFontKerning(file);
+  return KERNED.flatMap((left) =>
+    KERNED.flatMap((right) => {
+      const kern = kerning(glyphFor(facts, face, left), glyphFor(facts, face, right));
+      return kern === 0 ? [] : [left, right, kern];
+    }),
+  );
+}
+
 async function buildFace(face: string, file: string): Promise<BuiltFace> {
   const whole = readFileSync(require.resolve(`source-sans/TTF/SourceSans3-${file}.ttf`));
   const program = await subsetFont(whole, String.fromCodePoint(...characters), {
@@ -53,6 +67,7 @@ async function buildFace(face: string, file: string): Promise<BuiltFace> {
     programBytes: program.length,
     glyphMap: base64(deflateSync(glyphMap(facts, face), { level: 9 })),
     advances,
+    kerning: kerningPairs(new Uint8Array(whole), face),
     ascent: facts.ascent,
     descent: facts.descent,
     capHeight: facts.capHeight,

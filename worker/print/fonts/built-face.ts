@@ -7,6 +7,8 @@ export interface BuiltFace {
   /** Character to glyph as a CIDToGIDMap stream (ISO 32000-1, 9.7.4.2), deflated, in base64. */
   glyphMap: string;
   advances: readonly number[];
+  /** Kerning, three numbers a pair: left and right code point, and what to add to the advance of the left one. */
+  kerning: readonly number[];
   ascent: number;
   descent: number;
   capHeight: number;

@@ -22,10 +22,39 @@ const ADVANCES: Readonly<Record<FaceName, Uint16Array>> = {
   italic: advanceTable(FACES.italic),
 };
 
-/** Width in points of a text of printable characters. */
+// Only pairs of ASCII characters are kerned, so a small square table does.
+const KERNED = 128;
+
+function kerningTable(face: BuiltFace): Int8Array {
+  const table = new Int8Array(KERNED * KERNED);
+  for (let i = 0; i < face.kerning.length; i += 3) {
+    table[(face.kerning[i] ?? 0) * KERNED + (face.kerning[i + 1] ?? 0)] = face.kerning[i + 2] ?? 0;
+  }
+  return table;
+}
+
+const KERNING: Readonly<Record<FaceName, Int8Array>> = {
+  regular: kerningTable(FACES.regular),
+  semibold: kerningTable(FACES.semibold),
+  italic: kerningTable(FACES.italic),
+};
+
+/** What is added between two characters, by code point, in thousandths of the type size. */
+export function kerning(face: FaceName, left: number, right: number): number {
+  return left < KERNED && right < KERNED ? (KERNING[face][left * KERNED + right] ?? 0) : 0;
+}
+
+/** Width in points of a text of printable characters, kerned. */
 export function textWidthPt(text: string, face: FaceName, sizePt: number): number {
   const advances = ADVANCES[face];
+  const kerns = KERNING[face];
   let thousandths = 0;
-  for (let i = 0; i < text.length; i++) thousandths += advances[text.charCodeAt(i)] ?? 0;
+  let left = KERNED;
+  for (let i = 0; i < text.length; i++) {
+    const code = text.charCodeAt(i);
+    thousandths += advances[code] ?? 0;
+    if (left < KERNED && code < KERNED) thousandths += kerns[left * KERNED + code] ?? 0;
+    left = code;
+  }
   return (thousandths * sizePt) / 1000;
 }

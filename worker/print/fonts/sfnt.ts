@@ -1,4 +1,6 @@
-/** What the typesetter needs from a TrueType file. Lengths are in thousandths of the type size. */
+import { readKerning } from './kerning.ts';
+
+/** What the typesetter needs from a TrueType file; glyphs by number. Lengths are in thousandths of the type size. */
 export interface FontFacts {
   glyphOf: ReadonlyMap<number, number>;
   advanceOf: (glyph: number) => number;
@@ -65,4 +67,12 @@ export function readFontFacts(file: Uint8Array): FontFacts {
     italicAngleDeg: post.getInt32(4) / 65536,
     box: [36, 38, 40, 42].map((at) => perThousand(head.getInt16(at))) as [number, number, number, number],
   };
+}
+
+/** The kerning of pairs of glyphs of a TrueType file, in thousandths of the type size. Throws when it has no GPOS table. */
+export function readFontKerning(file: Uint8Array): (left: number, right: number) => number {
+  const table = tablesOf(new DataView(file.buffer, file.byteOffset, file.byteLength));
+  const kern = readKerning(table('GPOS'));
+  const unitsPerEm = table('head').getUint16(18);
+  return (left, right) => Math.round((kern(left, right) * 1000) / unitsPerEm);
 }

@@ -6,6 +6,9 @@ export interface CellWidths {
   maxPt: number;
 }
 
+// A single over-long word, such as a serial number, is divided rather than let squeeze all other columns.
+const LONGEST_WORD_SHARE = 0.36;
+
 // About fourteen characters.
 const SHORT_PT = 72;
 
@@ -46,7 +49,7 @@ export function columnWidthsPt(
   const minPt = Array.from({ length: columns }, () => 0);
   const maxPt = Array.from({ length: columns }, () => 0);
   for (const cell of [...cells].sort((a, b) => a.span - b.span)) {
-    widen(minPt, cell, cell.minPt);
+    widen(minPt, cell, Math.min(cell.minPt, LONGEST_WORD_SHARE * availablePt * cell.span));
     widen(maxPt, cell, Math.max(cell.minPt, cell.maxPt));
   }
   const mostPt = sum(maxPt);

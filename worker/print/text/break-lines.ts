@@ -1,4 +1,4 @@
-import { textWidthPt } from '../fonts/face.ts';
+import { kerning, textWidthPt } from '../fonts/face.ts';
 import type { Piece } from '../measure/item.ts';
 import type { Word } from './words.ts';
 
@@ -18,9 +18,12 @@ function cutPiece(whole: Piece, length: number): [Piece, Piece] {
   const { text, style, widthPt } = whole;
   const head = text.slice(0, length);
   const headPt = textWidthPt(head, style.face, style.sizePt);
+  // Measuring the rest of a long word anew at every line would take time in its square; only the kerning at the cut is lost.
+  const lost = length > 0 ? kerning(style.face, text.charCodeAt(length - 1), text.charCodeAt(length)) : 0;
+  const restPt = widthPt - headPt - (lost * style.sizePt) / 1000;
   return [
     { ...whole, text: head, widthPt: headPt },
-    { ...whole, text: text.slice(length), widthPt: widthPt - headPt },
+    { ...whole, text: text.slice(length), widthPt: restPt },
   ];
 }
 
