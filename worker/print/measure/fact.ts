@@ -1,6 +1,6 @@
 import { childElements, type Markup } from '../parse/markup.ts';
-import { type TextStyle, textStyle } from '../style/text-style.ts';
-import { baselinePt } from './paragraph.ts';
+import { inlineStyle, isRunningText, type TextStyle, textStyle } from '../style/text-style.ts';
+import { baselinePt, paragraph } from './paragraph.ts';
 import type { Flow, Setting } from './setting.ts';
 import { type Strip, withItem } from './strip.ts';
 import { childTag, type Tag } from './tag.ts';
@@ -46,8 +46,8 @@ export function factStrips(
   const value = { ...setting, columnPt: widthsPt[1], tag: childTag(itemTag, 'LBody') };
   const labels = fact.labels.flatMap((part) => flow(part.children, label));
   const values = fact.values.flatMap((part) => {
-    const text = part.classes.has('out') ? { ...setting.text, face: 'semibold' as const } : setting.text;
-    return flow(part.children, { ...value, text });
+    const inside = { ...value, text: inlineStyle(part, setting.text) };
+    return isRunningText(part.children) ? paragraph(part.children, 'left', inside) : flow(part.children, inside);
   });
   return [fact.id === undefined ? labels : withItem(labels, { kind: 'anchor', id: fact.id }), values];
 }

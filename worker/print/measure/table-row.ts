@@ -1,5 +1,5 @@
 import { RULE_PT } from '../style/block-style.ts';
-import { isInline, type TextStyle, textStyle } from '../style/text-style.ts';
+import { isRunningText, type TextStyle, textStyle } from '../style/text-style.ts';
 import { horizontalRule } from './horizontal-rule.ts';
 import type { Align, Item } from './item.ts';
 import { paragraph } from './paragraph.ts';
@@ -59,7 +59,7 @@ function cellTag(cell: GridCell, row: GridRow, rowTag: Tag | null): Tag | null {
 
 function cellStrips(cell: GridCell, row: GridRow, setting: Setting, flow: Flow): Strip[] {
   const { children, attributes } = cell.element;
-  const plain = children.every((child) => typeof child === 'string' || isInline(child.name));
+  const plain = isRunningText(children);
   const content = plain ? paragraph(children, alignOf(cell, row), setting) : trimmed(flow(children, setting));
   const id = attributes.id;
   const named = id === undefined ? content : withItem(content, { kind: 'anchor', id });

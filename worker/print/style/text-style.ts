@@ -1,5 +1,5 @@
 import type { FaceName } from '../fonts/face.ts';
-import type { Markup } from '../parse/markup.ts';
+import type { Markup, MarkupNode } from '../parse/markup.ts';
 
 /** How a run of text is set. `risePt` lifts it from the baseline. */
 export interface TextStyle {
@@ -39,6 +39,11 @@ const INLINE: Readonly<Record<string, Change>> = {
 /** Whether an element runs within a line of text. */
 export function isInline(name: string): boolean {
   return name === 'br' || name in INLINE;
+}
+
+/** Whether content is text alone, without blocks. */
+export function isRunningText(content: readonly MarkupNode[]): boolean {
+  return content.every((node) => typeof node === 'string' || isInline(node.name));
 }
 
 /** The style within an inline element, from the style around it. */
