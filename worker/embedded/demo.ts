@@ -1,0 +1,75 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import type { Memory } from './memory.ts';
+import { ROOT } from './places.ts';
+
+const WORKSHOP = { id: 'demo', name: 'Demo workshop' };
+const VISIT = '2026-11-nose-wheel';
+
+interface Sent {
+  method?: string;
+  key: string;
+  body?: unknown;
+  headers?: Record<string, string>;
+}
+
+/**
+ * Puts the demo into a running service over HTTP, as any client would: workshop, visit, release, owner's link. Steps that
+ * were taken at an earlier start are left out.
+ *
+ * @param keep called after each step with what is to be remembered
+ * @returns memory in which key, ownerPath and pack are set
+ */
+export async function putDemo(origin: string, memory: Memory, keep: (memory: Memory) => void) {
+  const key = memory.key ?? (await createWorkshop(origin, memory.adminSecret));
+  keep({ ...memory, key });
+  const pack = memory.pack ?? (await releaseDemo(origin, key));
+  keep({ ...memory, key, pack });
+  const ownerPath = memory.ownerPath ?? (await linkTo(origin, key, pack));
+  const complete = { ...memory, key, pack, ownerPath };
+  keep(complete);
+  return complete;
+}
+
+async function createWorkshop(origin: string, adminSecret: string): Promise<string> {
+  const answer = await send(`${origin}/v1/workshops`, { method: 'POST', key: adminSecret, body: WORKSHOP });
+  const { key } = (await answer.json()) as { key: { secret: string } };
+  return key.secret;
+}
+
+async function releaseDemo(origin: string, key: string): Promise<string> {
+  const record = JSON.parse(readFileSync(join(ROOT, 'fixtures/visits/nose-wheel-full.json'), 'utf8'));
+  const address = `${origin}/v1/aircraft/${record.aircraft.registration}/visits/${VISIT}`;
+  await send(address, { method: 'PUT', key, body: record });
+  const assessment = await send(`${address}/assessment`, { key });
+  const released = await send(`${address}/release`, {
+    method: 'POST',
+    key,
+    body: { by: record.release.by, knowsOfNoHazard: true },
+    headers: { 'If-Match': assessment.headers.get('ETag') ?? '' },
+  });
+  const { pack } = (await released.json()) as { pack: string };
+  return pack;
+}
+
+async function linkTo(origin: string, key: string, pack: string): Promise<string> {
+  const answer = await send(`${origin}/v1/packs/${pack}/links`, { method: 'POST', key, body: { audience: 'owner' } });
+  const { url } = (await answer.json()) as { url: string };
+  return new URL(url).pathname;
+}
+
+/** @returns the bytes of the sealed PDF */
+export async function pdfOf(origin: string, { key = '', pack = '' }: Memory): Promise<Uint8Array> {
+  return (await send(`${origin}/v1/packs/${pack}/pack.pdf`, { key })).bytes();
+}
+
+async function send(url: string, { method = 'GET', key, body, headers = {} }: Sent): Promise<Response> {
+  const content = body === undefined ? {} : { 'Content-Type': 'application/json' };
+  const response = await fetch(url, {
+    method,
+    headers: { Authorization: `Bearer ${key}`, ...content, ...headers },
+    ...(body !== undefined && { body: JSON.stringify(body) }),
+  });
+  if (response.ok) return response;
+  throw new Error(`Cannot put the demo in: ${method} ${new URL(url).pathname} answered ${await response.text()}`);
+}

@@ -1,0 +1,88 @@
+// npm run pack -- fixtures/visits/NAME.json --out DIR: a pack without a server, from the same core.
+import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { parseArgs } from 'node:util';
+import * as pipeline from '../pipeline.ts';
+
+const USAGE = 'Usage: npm run pack -- VISIT.json --out DIR [--paper A4|Letter] [--draft] [--at 2026-11-05T15:00:00Z]';
+
+/** What the process answers with. */
+const EXIT = { released: 0, blocked: 1, notReadable: 2 } as const;
+
+interface Request {
+  file: string;
+  out: string;
+  paper: 'A4' | 'Letter';
+  isDraft: boolean;
+  at: string;
+}
+
+function requestFrom(args: string[]): Request | undefined {
+  const options = {
+    out: { type: 'string', default: 'out' },
+    paper: { type: 'string', default: 'A4' },
+    draft: { type: 'boolean', default: false },
+    at: { type: 'string' },
+  } as const;
+  const { values, positionals } = parseArgs({ args, options, allowPositionals: true });
+  const [file] = positionals;
+  const paper = (['A4', 'Letter'] as const).find((name) => name === values.paper);
+  const at = new Date(values.at ?? Date.now());
+  if (!file || positionals.length > 1 || !paper || Number.isNaN(at.getTime())) return undefined;
+  return { file, out: values.out, paper, isDraft: values.draft, at: at.toISOString() };
+}
+
+interface Said {
+  severity: string;
+  code: string;
+  pointer: string;
+  sentence: string;
+  remedy: string;
+}
+
+function say(findings: readonly Said[]): void {
+  for (const { severity, code, pointer, sentence, remedy } of findings)
+    console.log(`${severity.padEnd(8)}${code}  ${pointer}\n        ${sentence}\n        ${remedy}`);
+}
+
+function save(out: string, name: string, content: string | Uint8Array): void {
+  mkdirSync(out, { recursive: true });
+  writeFileSync(join(out, name), content);
+  console.log(join(out, name));
+}
+
+async function pack({ file, out, paper, isDraft, at }: Request): Promise<number> {
+  const outcome = await pipeline.assess(JSON.parse(readFileSync(file, 'utf8')), at, {});
+  if (!outcome.ok) {
+    say(outcome.issues);
+    return EXIT.notReadable;
+  }
+  const { assessed } = outcome;
+  const { registration } = assessed.record.aircraft;
+  if (isDraft) {
+    const { bytes, findings } = await pipeline.draftPdf(assessed, at, { paper });
+    say([...assessed.findings, ...findings]);
+    save(out, `${registration}-not-released.pdf`, bytes);
+    return assessed.isReleasable ? EXIT.released : EXIT.blocked;
+  }
+  const by = assessed.record.release?.by ?? '';
+  const attestation = { by, read: assessed.assessmentSha256, knowsOfNoHazard: true, at };
+  const place = { pack: `${registration}-P1-1`, number: 1, issue: 1, visit: 'offline' };
+  const sealing = await pipeline.seal(assessed, attestation, place);
+  say(sealing.ok ? assessed.findings : sealing.findings);
+  if (!sealing.ok) return EXIT.blocked;
+  const { pdf, recordJson, manifestJson } = sealing.sealed;
+  save(out, `${place.pack}-release-pack.pdf`, pdf);
+  save(out, `${place.pack}-record.json`, recordJson);
+  save(out, `${place.pack}-manifest.json`, manifestJson);
+  return EXIT.released;
+}
+
+try {
+  const request = requestFrom(process.argv.slice(2));
+  if (!request) throw new Error(USAGE);
+  process.exitCode = await pack(request);
+} catch (error) {
+  console.error(error instanceof Error ? error.message : error);
+  process.exitCode = EXIT.notReadable;
+}
