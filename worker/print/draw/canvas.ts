@@ -16,16 +16,10 @@ export interface Canvas {
   /** Says what artefacts drawn from here on are. */
   setArtefacts: (kind: ArtefactKind) => void;
   write: (operators: string) => void;
-  setText: (face: FaceName, sizePt: number, xPt: number, yPt: number) => void;
+  beginText: (xPt: number, yPt: number) => void;
   showText: (text: string, face: FaceName, sizePt: number, risePt: number) => void;
   endText: () => void;
   finish: () => string;
-}
-
-interface TextState {
-  face: FaceName;
-  sizePt: number;
-  risePt: number;
 }
 
 /** A canvas for a page; marks are recorded in the structure. */
@@ -34,7 +28,8 @@ export function createCanvas(structure: Structure, page: number): Canvas {
   const marked: Element[] = [];
   structure.contentOf[page] = marked;
   let current: string | Tag | undefined;
-  let text: TextState | null = null;
+  let font = '';
+  let risenPt = 0;
   let artefact = '';
 
   const enter = (tag: Tag | null): void => {
@@ -57,21 +52,23 @@ export function createCanvas(structure: Structure, page: number): Canvas {
   };
   setArtefacts('Layout');
 
-  const setText: Canvas['setText'] = (face, sizePt, xPt, yPt) => {
-    text = { face, sizePt, risePt: 0 };
-    parts.push(`BT /${FONT_NAMES[face]} ${number(sizePt)} Tf ${number(xPt)} ${number(yPt)} Td`);
+  const beginText = (xPt: number, yPt: number): void => {
+    parts.push(`BT ${number(xPt)} ${number(yPt)} Td`);
   };
 
+  // Face and rise outlast a text object (ISO 32000-1, 9.3.1), so they are named only where they change.
   const showText: Canvas['showText'] = (shown, face, sizePt, risePt) => {
-    if (text && (text.face !== face || text.sizePt !== sizePt)) parts.push(`/${FONT_NAMES[face]} ${number(sizePt)} Tf`);
-    if (text && text.risePt !== risePt) parts.push(`${number(risePt)} Ts`);
-    text = { face, sizePt, risePt };
+    const named = `/${FONT_NAMES[face]} ${number(sizePt)} Tf`;
+    if (named !== font) parts.push(named);
+    if (risePt !== risenPt) parts.push(`${number(risePt)} Ts`);
+    font = named;
+    risenPt = risePt;
     parts.push(showOperator(shown, face));
   };
 
   const endText = (): void => {
-    if (text && text.risePt !== 0) parts.push('0 Ts');
-    text = null;
+    if (risenPt !== 0) parts.push('0 Ts');
+    risenPt = 0;
     parts.push('ET');
   };
 
@@ -81,5 +78,5 @@ export function createCanvas(structure: Structure, page: number): Canvas {
     return parts.join('\n');
   };
 
-  return { enter, setArtefacts, write: (operators) => parts.push(operators), setText, showText, endText, finish };
+  return { enter, setArtefacts, write: (operators) => parts.push(operators), beginText, showText, endText, finish };
 }

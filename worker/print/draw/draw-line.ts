@@ -46,7 +46,7 @@ export function drawLine(
     if (!inText || piece.tag !== tag) {
       if (inText) canvas.endText();
       canvas.enter(piece.tag);
-      canvas.setText(face, sizePt, atPt, yPt);
+      canvas.beginText(atPt, yPt);
       inText = true;
       tag = piece.tag;
     }

@@ -42,10 +42,10 @@ export function writeStructure(
     const kids = [
       ...element.kids.map((kid) => kidText(kid, page)),
       ...annotations.map((link) => `<</Type/OBJR/Pg ${pages[link.page]}/Obj ${link.reference}>>`),
-    ].join(' ');
+    ];
     const parent = element.parent ? referenceOf(element.parent) : rootReference;
     const on = page === undefined ? '' : `/Pg ${pages[page]}`;
-    const content = kids === '' ? '' : `/K[${kids}]`;
+    const content = kids.length === 0 ? '' : kids.length === 1 ? `/K ${kids[0]}` : `/K[${kids.join(' ')}]`;
     store.put(referenceOf(element), `<</S/${element.tag.role}/P ${parent}${on}${content}${attributesOf(element)}>>`);
   }
 
