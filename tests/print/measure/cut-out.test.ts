@@ -1,0 +1,23 @@
+import { expect, test } from 'vitest';
+import { cutOutBlock } from '../../../worker/print/measure/cut-out.ts';
+import { flow } from '../../../worker/print/measure/flow.ts';
+import type { Item } from '../../../worker/print/measure/item.ts';
+import { PAPERS, pointsFromMm } from '../../../worker/print/paper.ts';
+import { childElements } from '../../../worker/print/parse/markup.ts';
+import { parseArticle } from '../../../worker/print/parse/parse-article.ts';
+import { BODY } from '../../../worker/print/style/text-style.ts';
+
+const rulesIn = (items: readonly Item[]): Extract<Item, { kind: 'rule' }>[] =>
+  items.flatMap((item) => (item.kind === 'group' ? rulesIn(item.items) : item.kind === 'rule' ? [item] : []));
+
+test('cutOutBlock() outlines the true size', () => {
+  const { columnPt, bodyPt } = PAPERS.A4;
+  const html = '<article><div class="cut" data-width-mm="148" data-height-mm="105"><p>Text</p></div></article>';
+  const [cut] = childElements(parseArticle(html));
+  if (!cut) throw new Error('The article must hold a cut-out');
+  const setting = { columnPt, bodyPt, scale: 1, text: BODY, tag: null, documentId: 'one', report: () => {} };
+  const dashed = rulesIn(cutOutBlock(cut, setting, flow).flatMap((strip) => strip.items)).filter((rule) => rule.dashed);
+  const down = dashed.filter((rule) => rule.fromPt[0] === rule.toPt[0]);
+  expect(down.map((rule) => rule.toPt[1] - rule.fromPt[1])).toEqual([pointsFromMm(105), pointsFromMm(105)]);
+  expect(Math.abs((down[0]?.fromPt[0] ?? 0) - (down[1]?.fromPt[0] ?? 0))).toBeCloseTo(pointsFromMm(148), 9);
+});
