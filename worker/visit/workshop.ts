@@ -1,5 +1,5 @@
 import type { z } from 'zod';
-import { line, moment, part, prose } from './field.ts';
+import { choice, line, moment, part, prose } from './field.ts';
 
 export const Workshop = part('Workshop', 'Who took the aircraft in', {
   name: line('Name', 'Name of the workshop as it signs', 'Lower Meadow Hangar'),
@@ -10,6 +10,7 @@ export const Workshop = part('Workshop', 'Who took the aircraft in', {
     'SLM-MO-014',
   ).optional(),
   contact: line('Contact', 'How the owner reaches the workshop', 'office@lower-meadow.example').optional(),
+  paper: choice('Paper', 'Paper that its packs are printed on', ['A4', 'Letter'] as const).optional(),
 });
 export type Workshop = z.infer<typeof Workshop>;
 

@@ -1,0 +1,45 @@
+/** Writes SVG as text: the elements and attributes that the typesetter draws, and no others. */
+
+const escaped = (text: string): string =>
+  text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;').replaceAll('"', '&quot;');
+
+type Attributes = Readonly<Record<string, string | number | undefined>>;
+
+/** Coordinates to a hundredth: enough for print, and the same bytes everywhere. */
+const coordinate = (value: number): string => String(Math.round(value * 100) / 100);
+
+function attributes(given: Attributes): string {
+  return Object.entries(given)
+    .filter(([, value]) => value !== undefined)
+    .map(([name, value]) => ` ${name}="${typeof value === 'number' ? coordinate(value) : escaped(value ?? '')}"`)
+    .join('');
+}
+
+export function element(name: string, given: Attributes, content = ''): string {
+  return content ? `<${name}${attributes(given)}>${content}</${name}>` : `<${name}${attributes(given)}/>`;
+}
+
+export function text(content: string, given: Attributes): string {
+  return `<text${attributes(given)}>${escaped(content)}</text>`;
+}
+
+export interface Point {
+  x: number;
+  y: number;
+}
+
+/** The value of a `points` attribute. */
+export function points(list: readonly Point[]): string {
+  return list.map(({ x, y }) => `${coordinate(x)},${coordinate(y)}`).join(' ');
+}
+
+/** A whole drawing, with the text that stands for it where it cannot be seen. */
+export function drawing(width: number, height: number, widthMm: number, label: string, content: string): string {
+  const given = {
+    viewBox: `0 0 ${width} ${height}`,
+    role: 'img',
+    'aria-label': label,
+    'data-width-mm': String(widthMm),
+  };
+  return element('svg', given, content);
+}

@@ -1,0 +1,22 @@
+import type { Assessment } from '../gate/gate.ts';
+import type { ReleasedVisit } from '../gate/release.ts';
+import { type Printer, printerFor } from '../units/print.ts';
+import type { PackIdentity } from './identity.ts';
+
+/** All that a view may look at. */
+export interface PackContext extends Pick<Assessment, 'visit' | 'results' | 'regime' | 'findings'> {
+  identity: PackIdentity;
+  /** Present only when the gate released the visit. */
+  released: ReleasedVisit | undefined;
+  /** SHA-256 of the record in canonical JSON, in hex. */
+  recordSha256: string;
+  say: Printer;
+}
+
+export function packContext(
+  assessment: Assessment,
+  options: { identity: PackIdentity; recordSha256: string; released?: ReleasedVisit },
+): PackContext {
+  const { visit, results, regime, findings } = assessment;
+  return { visit, results, regime, findings, say: printerFor(visit.units), released: options.released, ...options };
+}

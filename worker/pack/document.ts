@@ -1,0 +1,31 @@
+import type { PackContext } from './context.ts';
+import type { View } from './render.ts';
+
+/** One document to be filled: an instance of a kind, such as the record of one modification. */
+export interface DocumentInstance {
+  /** Unique in the pack; the id of its article. */
+  id: string;
+  title: string;
+  view: View;
+}
+
+/** A kind of document. It declares itself: when it applies, its template and its view. */
+export interface DocumentKind {
+  /** Folder of its template. */
+  template: string;
+  /** The instances that a visit calls for; none when it does not apply. */
+  instances(context: PackContext): DocumentInstance[];
+}
+
+/** A kind of which a pack holds at most one. */
+export function single(
+  id: string,
+  title: string,
+  view: (context: PackContext) => View,
+  applies: (context: PackContext) => boolean = () => true,
+): DocumentKind {
+  return {
+    template: id,
+    instances: (context) => (applies(context) ? [{ id, title, view: view(context) }] : []),
+  };
+}

@@ -1,0 +1,39 @@
+import type { PackContext } from './context.ts';
+import { type DocumentKind, single } from './document.ts';
+import { equipmentListView } from './views/equipment-list.ts';
+import { findingsView } from './views/findings.ts';
+import { inspectionRecordView } from './views/inspection-record.ts';
+import { loadingSheetView } from './views/loading-sheet.ts';
+import { logBookInsertsView } from './views/log-book-inserts.ts';
+import { modificationRecords } from './views/modification-record.ts';
+import { ownerSummaryView } from './views/owner-summary.ts';
+import { partsTraceView } from './views/parts-trace.ts';
+import { releaseStatementView } from './views/release-statement.ts';
+import { weighingReportView } from './views/weighing-report.ts';
+import { weightAndBalanceScheduleView } from './views/weight-and-balance-schedule.ts';
+
+const hasEquipment = ({ results }: PackContext): boolean =>
+  results.change.after.length > 0 || results.change.lines.length > 0;
+
+/**
+ * Every kind of document between the cover and the record of issue, in the order of the pack. Adding a document adds a
+ * folder of templates, a view and a line here.
+ */
+export const DOCUMENT_KINDS: readonly DocumentKind[] = [
+  single('owner-summary', 'Owner’s summary', ownerSummaryView),
+  single('release-statement', 'Release statement', releaseStatementView),
+  { template: 'modification-record', instances: modificationRecords },
+  single('equipment-list', 'Equipment list and change sheet', equipmentListView, hasEquipment),
+  single('weighing-report', 'Weighing report', weighingReportView, ({ results }) => results.weighing !== undefined),
+  single(
+    'weight-and-balance-schedule',
+    'Weight and balance schedule',
+    weightAndBalanceScheduleView,
+    ({ results }) => results.schedule !== undefined,
+  ),
+  single('loading-sheet', 'Loading sheet', loadingSheetView, ({ results }) => results.loading !== undefined),
+  single('inspection-record', 'Inspection record', inspectionRecordView, ({ visit }) => visit.inspection !== undefined),
+  single('findings', 'Findings and deferred items', findingsView, ({ visit }) => (visit.findings ?? []).length > 0),
+  single('parts-trace', 'Parts trace', partsTraceView, ({ visit }) => (visit.parts ?? []).length > 0),
+  single('log-book-inserts', 'Log-book inserts', logBookInsertsView, ({ visit }) => visit.release !== undefined),
+];

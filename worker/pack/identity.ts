@@ -1,0 +1,14 @@
+/** Where a pack stands in the archive, and when it was issued. */
+export interface PackIdentity {
+  /** Pack number, `Q-SLM-P3-1`; a dash in a draft. */
+  pack: string;
+  issue: string;
+  /** When it was issued, or when a draft was made. */
+  issuedAt: string;
+  visit: string;
+  previous: { pack: string; manifestSha256: string } | undefined;
+  supersedes: string | undefined;
+}
+
+/** What stands on every page of a pack that no one has released. */
+export const NOT_RELEASED = 'NOT RELEASED';

@@ -1,0 +1,67 @@
+import type { ReleasedVisit } from '../gate/release.ts';
+import { RULE_SET } from '../gate/rule-set.ts';
+import type { PackIdentity } from './identity.ts';
+import type { DocumentDigest } from './views/record-of-issue.ts';
+
+/** What a sealed pack is made of, by digest, and who released it on what words: the thing that is sealed. */
+export interface Manifest {
+  format: 'slipmark-manifest/1';
+  pack: string;
+  issue: string;
+  registration: string;
+  visit: string;
+  issuedAt: string;
+  ruleSet: string;
+  regime: { id: string; version: string };
+  release: {
+    name: string;
+    capacity: string;
+    authorisation: string | null;
+    statement: string;
+    text: string;
+    at: string;
+    /** Digest of the assessment that the person read. */
+    read: string;
+    knowsOfNoHazard: true;
+  };
+  record: { sha256: string };
+  documents: DocumentDigest[];
+  previous: { pack: string; manifestSha256: string } | null;
+  supersedes: string | null;
+}
+
+export function manifestOf(
+  released: ReleasedVisit,
+  {
+    identity,
+    recordSha256,
+    read,
+    digests,
+  }: { identity: PackIdentity; recordSha256: string; read: string; digests: DocumentDigest[] },
+): Manifest {
+  const { visit, regime, releasedBy, statement, releasedAt } = released;
+  return {
+    format: 'slipmark-manifest/1',
+    pack: identity.pack,
+    issue: identity.issue,
+    registration: visit.aircraft.registration,
+    visit: identity.visit,
+    issuedAt: identity.issuedAt,
+    ruleSet: RULE_SET,
+    regime: { id: regime.id, version: regime.version },
+    release: {
+      name: releasedBy.name,
+      capacity: releasedBy.capacity,
+      authorisation: releasedBy.authorisation ?? null,
+      statement: statement.id,
+      text: statement.text,
+      at: releasedAt,
+      read,
+      knowsOfNoHazard: true,
+    },
+    record: { sha256: recordSha256 },
+    documents: digests,
+    previous: identity.previous ?? null,
+    supersedes: identity.supersedes ?? null,
+  };
+}

@@ -1,0 +1,29 @@
+import type { WeighingResult } from '../../calc/weighing.ts';
+import { printNumber } from '../../units/rounding.ts';
+import type { PackContext } from '../context.ts';
+import type { View } from '../render.ts';
+
+/** The uncertainty budget of a weighing, the largest share of the centre of gravity first. */
+export function budgetRows({ say }: PackContext, { budget, empty, standard, expanded }: WeighingResult): View {
+  const rows = budget.map((contribution) => {
+    const { source, quantity, massSensitivity, momentSensitivity } = contribution;
+    const massKg = massSensitivity * contribution.standard;
+    const armMm = ((momentSensitivity - empty.armMm * massSensitivity) / empty.massKg) * contribution.standard;
+    return { source, quantity, massKg, armMm, standard: contribution.standard };
+  });
+  rows.sort((a, b) => Math.abs(b.armMm) - Math.abs(a.armMm));
+  const share = (part: number, whole: number): string => printNumber(whole === 0 ? 0 : (part / whole) ** 2 * 100, 0);
+  return {
+    budget: rows.map(({ source, quantity, massKg, armMm, standard: u }) => ({
+      source,
+      standard: say.measure(quantity, u, { extra: 2 }),
+      mass: say.number('mass', Math.abs(massKg), { extra: 2 }),
+      arm: say.number('arm', Math.abs(armMm), { extra: 2 }),
+      share: share(armMm, standard.armMm),
+    })),
+    combinedMass: say.number('mass', standard.massKg, { extra: 2 }),
+    combinedArm: say.number('arm', standard.armMm, { extra: 2 }),
+    expandedMass: say.number('mass', expanded.massKg, { extra: 2 }),
+    expandedArm: say.number('arm', expanded.armMm, { extra: 2 }),
+  };
+}

@@ -1,0 +1,37 @@
+import type { LoadingSheet } from '../../calc/loading-sheet.ts';
+import { printDate } from '../../units/calendar.ts';
+import type { PackContext } from '../context.ts';
+import type { View } from '../render.ts';
+import { stationRows } from './station-rows.ts';
+
+/** A card for the cockpit, to be cut out: what the pilot needs to work out a loading. */
+export function cockpitCard(context: PackContext, { minimumSoloKg, envelope }: LoadingSheet): View {
+  const { visit, results, say, identity } = context;
+  const { schedule } = results;
+  return {
+    card: {
+      registration: visit.aircraft.registration,
+      date: printDate(identity.issuedAt.slice(0, 10)),
+      pack: identity.pack,
+      emptyMass: schedule ? say.measure('mass', schedule.massKg) : '',
+      emptyArm: schedule ? say.measure('arm', schedule.armMm) : '',
+      emptyMoment: schedule ? say.measure('moment', schedule.momentKgMm) : '',
+      maximumMass: say.measure('mass', visit.aircraft.maximumMassKg),
+      usefulLoad: schedule ? say.measure('mass', schedule.usefulLoadKg) : '',
+      solo:
+        minimumSoloKg === undefined
+          ? envelope
+            ? 'none allowed'
+            : 'no limit specified'
+          : say.measure('mass', soloOnPlacard(context, minimumSoloKg)),
+      stations: stationRows(context),
+    },
+  };
+}
+
+/** The least solo pilot: what the envelope allows, or more where the aircraft's own papers ask for it. */
+function soloOnPlacard({ visit, regime }: PackContext, computedKg: number): number {
+  const pilot = visit.aircraft.stations.find(({ kind }) => kind === 'pilot');
+  const placardKg = pilot && 'minimumMassKg' in pilot ? pilot.minimumMassKg : undefined;
+  return Math.max(computedKg, placardKg ?? regime.leastPilotKg.value);
+}

@@ -1,0 +1,20 @@
+import { printMoment } from '../../units/calendar.ts';
+import { aircraftLine } from '../aircraft-line.ts';
+import type { PackContext } from '../context.ts';
+
+/** What every document says of itself: its aircraft, and whether the pack is released. */
+export function common(context: PackContext): { aircraft: string; isReleased: boolean; status: string } {
+  const { released, identity } = context;
+  return {
+    aircraft: aircraftLine(context),
+    isReleased: released !== undefined,
+    status: released
+      ? `Released ${printMoment(released.releasedAt)} by ${released.releasedBy.name}`
+      : `Not released. State of ${printMoment(identity.issuedAt)}`,
+  };
+}
+
+/** Says where the figures of a document come from and what they are worth. */
+export function sources(...lines: string[]): { sources: string[] } {
+  return { sources: lines };
+}

@@ -1,0 +1,54 @@
+import type { Finding } from '../../gate/finding.ts';
+import { printMoment } from '../../units/calendar.ts';
+import type { PackContext } from '../context.ts';
+import { DASH, nameOf } from '../people.ts';
+import type { View } from '../render.ts';
+import { common } from './common.ts';
+
+/** Cover and contents. The contents are those of the documents that follow it. */
+export function coverView(context: PackContext, following: readonly { id: string; title: string }[]): View {
+  const { visit, identity, findings, released } = context;
+  const of = (severity: Finding['severity']): Finding[] => findings.filter((finding) => finding.severity === severity);
+  const blocks = of('blocks');
+  const cautions = of('caution');
+  return {
+    ...common(context),
+    registration: visit.aircraft.registration,
+    workshop: visit.workshop.name,
+    address: visit.workshop.address ?? DASH,
+    approval: visit.workshop.approval ?? DASH,
+    pack: identity.pack,
+    issue: identity.issue,
+    issuedAt: printMoment(identity.issuedAt),
+    supersedes: identity.supersedes ?? 'none',
+    arrived: printMoment(visit.visit.arrivedAt),
+    ended: visit.visit.workEndedAt ? printMoment(visit.visit.workEndedAt) : DASH,
+    summary: visit.visit.summary,
+    releaseLine: released
+      ? `Released by ${released.releasedBy.name}, ${released.releasedBy.capacity}, ${released.releasedBy.authorisation ?? DASH}`
+      : openLine(blocks.length, cautions.filter(({ acknowledgedBy }) => acknowledgedBy === undefined).length),
+    hasBlocks: blocks.length > 0,
+    blocks: blocks.map(line),
+    hasCautions: cautions.length > 0,
+    cautions: cautions.map((finding) => ({
+      ...line(finding),
+      accepted: finding.acknowledgedBy
+        ? `Accepted by ${nameOf(visit, finding.acknowledgedBy)}: ${reasonFor(context, finding.code)}`
+        : 'Not yet accepted by anybody',
+    })),
+    contents: following.map(({ id, title }) => ({ id, title })),
+  };
+}
+
+function openLine(blocks: number, cautions: number): string {
+  if (blocks === 0 && cautions === 0) return 'Nothing stands in the way of the release; nobody has released it yet';
+  return `Not released: ${blocks} ${blocks === 1 ? 'point stops' : 'points stop'} the release, ${cautions} ${cautions === 1 ? 'caution waits' : 'cautions wait'} to be accepted`;
+}
+
+function line({ code, sentence, remedy }: Finding): { code: string; sentence: string; remedy: string } {
+  return { code, sentence, remedy };
+}
+
+function reasonFor({ visit }: PackContext, code: string): string {
+  return visit.release?.acknowledgements?.find((acceptance) => acceptance.code === code)?.reason ?? DASH;
+}

@@ -1,0 +1,45 @@
+import type { EquipmentItem } from '../../visit/visit.ts';
+import type { PackContext } from '../context.ts';
+import { DASH } from '../people.ts';
+import type { View } from '../render.ts';
+import { changeRows, unitHeads } from './change-rows.ts';
+import { common, sources } from './common.ts';
+
+export function equipmentListView(context: PackContext): View {
+  const { results, say, visit } = context;
+  const { lines, after } = results.change;
+  const sum = after.reduce((mass, { massKg }) => mass + massKg, 0);
+  const incoming = new Set(lines.filter(({ kind }) => kind !== 'removed').map(({ item }) => item));
+  return {
+    ...common(context),
+    ...unitHeads(context),
+    baseline: visit.baseline
+      ? `${visit.baseline.reference}${visit.baseline.equipmentRevision ? `, list revision ${visit.baseline.equipmentRevision}` : ''}`
+      : 'none given',
+    changeCaption: 'Every line of the change, record corrections first',
+    hasChanges: lines.length > 0,
+    ...changeRows(context, lines),
+    count: String(after.length),
+    items: after.map((item) => itemRow(context, item, incoming.has(item.id))),
+    sum: say.number('mass', sum, { extra: 1 }),
+    ...sources(
+      'Signed lines: out is negative, in is positive; “record” corrects what the papers had wrong; “moved” changes the moment alone. Arms from the datum, aft positive.',
+      'The list names removable and required equipment; the bare airframe is not a line of it.',
+    ),
+  };
+}
+
+function itemRow({ say }: PackContext, item: EquipmentItem, isChanged: boolean): Record<string, string> {
+  const product = [item.maker, item.partNumber, item.version].filter(Boolean).join(' ');
+  return {
+    id: item.id,
+    change: isChanged ? '●' : '',
+    name: item.name,
+    product: product || DASH,
+    serial: item.serial ?? DASH,
+    location: item.location ?? DASH,
+    required: item.required === undefined ? DASH : item.required ? 'R' : 'O',
+    mass: say.number('mass', item.massKg, { extra: 1 }),
+    arm: say.number('arm', item.armMm),
+  };
+}

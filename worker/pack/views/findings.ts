@@ -1,0 +1,72 @@
+import { printDate } from '../../units/calendar.ts';
+import { printNumber } from '../../units/rounding.ts';
+import type { VisitFinding } from '../../visit/visit.ts';
+import type { PackContext } from '../context.ts';
+import { DASH, nameOf } from '../people.ts';
+import type { View } from '../render.ts';
+import { common, sources } from './common.ts';
+
+const SEVERITIES = {
+  airworthiness: 'airworthiness',
+  limit: 'near or at a limit',
+  watch: 'to be watched',
+  advice: 'advice',
+} as const;
+const DISPOSITIONS = {
+  rectified: 'put right',
+  deferred: 'deferred',
+  declined: 'declined by the owner',
+  monitor: 'watched',
+  open: 'OPEN',
+} as const;
+
+export function findingsView(context: PackContext): View {
+  const findings = context.visit.findings ?? [];
+  const deferred = findings.filter(({ disposition }) => disposition === 'deferred');
+  const left = findings.filter(({ disposition }) => disposition === 'declined' || disposition === 'monitor');
+  return {
+    ...common(context),
+    count: String(findings.length),
+    findings: findings.map((finding) => findingRow(context, finding)),
+    hasDeferred: deferred.length > 0,
+    deferred: deferred.map((finding) => deferralRow(context, finding)),
+    hasLeft: left.length > 0,
+    left: left.map(({ id, text, consequence, disposition }) => ({
+      id,
+      text,
+      disposition: DISPOSITIONS[disposition ?? 'open'],
+      consequence: consequence ?? DASH,
+    })),
+    ...sources(
+      'What bears on airworthiness is put right before flight; it can be neither deferred nor declined. A deferral keeps the date of its first entry.',
+    ),
+  };
+}
+
+function findingRow({ visit }: PackContext, finding: VisitFinding): Record<string, string> {
+  const { id, place, text, severity, disposition, action, closedBy, closedAt, evidence } = finding;
+  return {
+    id,
+    place,
+    text,
+    severity: SEVERITIES[severity],
+    disposition: DISPOSITIONS[disposition ?? 'open'],
+    action: action ?? DASH,
+    closed: closedBy ? `${nameOf(visit, closedBy)}${closedAt ? `, ${printDate(closedAt.slice(0, 10))}` : ''}` : DASH,
+    evidence: evidence?.join('; ') ?? DASH,
+  };
+}
+
+function deferralRow({ visit }: PackContext, { id, text, deferral }: VisitFinding): Record<string, string> {
+  const date = deferral?.untilDate ? printDate(deferral.untilDate) : undefined;
+  const hours = deferral?.untilHours === undefined ? undefined : `${printNumber(deferral.untilHours, 1)} h`;
+  return {
+    id,
+    text,
+    limit: [date, hours].filter(Boolean).join(' or ') || 'NO LIMIT',
+    reason: deferral?.reason ?? DASH,
+    by: nameOf(visit, deferral?.by),
+    first: deferral ? `${printDate(deferral.firstDeferredOn)}, carried ${deferral.timesCarried ?? 0} times` : DASH,
+    placard: deferral?.placard ?? 'none',
+  };
+}

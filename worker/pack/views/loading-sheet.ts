@@ -1,0 +1,106 @@
+import type { CrewFuelCell } from '../../calc/loading/crew-fuel-table.ts';
+import type { LoadingSheet, NamedLoading } from '../../calc/loading-sheet.ts';
+import { cgMm } from '../../calc/mass-moment.ts';
+import { describeLoading } from '../../gate/describe-loading.ts';
+import { envelopeChart } from '../chart/envelope-chart.ts';
+import type { PackContext } from '../context.ts';
+import { DASH } from '../people.ts';
+import type { View } from '../render.ts';
+import { unitHeads } from './change-rows.ts';
+import { cockpitCard } from './cockpit-card.ts';
+import { common, sources } from './common.ts';
+
+export function loadingSheetView(context: PackContext): View {
+  const sheet = context.results.loading;
+  if (!sheet) throw new Error('Cannot fill the loading sheet: nothing was computed');
+  return {
+    ...common(context),
+    ...unitHeads(context),
+    hasEnvelope: sheet.envelope !== undefined,
+    chart: envelopeChart(context, sheet),
+    caption: sheet.loadings.map(({ name }, index) => `${index + 1} ${name.toLowerCase()}`).join(', '),
+    loadings: sheet.loadings.map((loading, index) => loadingRow(context, loading, index)),
+    margins: marginLines(context, sheet),
+    hasMargins: (sheet.extremes?.margins ?? []).length > 0,
+    limits: (context.visit.aircraft.loadingLimits ?? []).map(({ text }) => text),
+    hasLimits: (context.visit.aircraft.loadingLimits ?? []).length > 0,
+    solo: soloLine(context, sheet),
+    ...table(context, sheet),
+    ...cockpitCard(context, sheet),
+    ...sources(
+      'Foremost and rearmost are the exact extremes of everything that the stated limits allow, solved and not tried out (adverse-loading check, AC 43.13-1B ch. 10).',
+      'Valid for the empty mass and equipment of this pack alone. The pilot must work out the loading of every flight.',
+    ),
+  };
+}
+
+const VERDICTS = {
+  inside: 'inside',
+  outside: 'OUTSIDE',
+  'too-heavy': 'TOO HEAVY',
+  'limit-exceeded': 'OVER A LIMIT',
+} as const;
+
+function loadingRow(
+  context: PackContext,
+  { name, path, verdict }: NamedLoading,
+  index: number,
+): Record<string, string> {
+  const { say, visit } = context;
+  const start = path[0];
+  const end = path.at(-1);
+  return {
+    number: String(index + 1),
+    name,
+    aboard: start ? describeLoading(visit, start, say) : DASH,
+    mass: start ? say.number('mass', start.massKg) : DASH,
+    arm: start ? say.number('arm', cgMm(start)) : DASH,
+    endMass: end ? say.number('mass', end.massKg) : DASH,
+    endArm: end ? say.number('arm', cgMm(end)) : DASH,
+    verdict: VERDICTS[verdict.state],
+  };
+}
+
+function marginLines({ say, visit, results }: PackContext, sheet: LoadingSheet): string[] {
+  const spread = results.schedule?.expanded?.armMm;
+  const lines = (sheet.extremes?.margins ?? []).map(({ side, margin, loading, limit }) => {
+    const quantity = side === 'below' || side === 'above' ? 'mass' : 'arm';
+    const place = `${say.measure('mass', loading.massKg)}, ${describeLoading(visit, loading, say)}`;
+    return `Nearest to the ${side} limit of ${say.measure(quantity, limit)}: ${say.measure(quantity, margin, { signed: true, extra: 1 })}, at ${place}`;
+  });
+  return spread === undefined
+    ? lines
+    : [...lines, `Uncertainty of the empty centre of gravity: ± ${say.measure('arm', spread, { extra: 1 })} (k = 2)`];
+}
+
+function soloLine({ say }: PackContext, { minimumSoloKg, envelope }: LoadingSheet): string {
+  if (!envelope) return 'No limits on the centre of gravity are specified for this aircraft';
+  if (minimumSoloKg === undefined) return 'No pilot within the seat’s limit may fly alone';
+  return `A pilot from ${say.measure('mass', minimumSoloKg)} may fly alone without baggage, at every fuel content; a greater least mass on a placard holds`;
+}
+
+function table({ say }: PackContext, sheet: LoadingSheet): View {
+  return {
+    fuelHeads: sheet.table.usableL.map((usable) => say.number('volume', usable)),
+    rows: sheet.table.rows.map(({ aboard, eachKg, cells }) => ({
+      crew:
+        aboard === 'solo' ? `Pilot alone, ${say.number('mass', eachKg)}` : `Two, each ${say.number('mass', eachKg)}`,
+      cells: cells.map((cell) => cellText(say, cell)),
+    })),
+    hasRows: sheet.table.rows.length > 0,
+  };
+}
+
+const REFUSALS = { outside: 'out', 'too-heavy': 'heavy', 'limit-exceeded': 'limit' } as const;
+
+/** Baggage is rounded down, so that the printed figure is always allowed. */
+function cellText(say: PackContext['say'], cell: CrewFuelCell): string {
+  if ('refused' in cell) {
+    const { refused } = cell;
+    return refused.state === 'outside' ? `${refused.worst.side} ${REFUSALS.outside}` : REFUSALS[refused.state];
+  }
+  return say.number('mass', Math.max(0, cell.baggageKg - HALF_STEP_KG));
+}
+
+/** Half of the last printed digit of a mass, less what the search for the most baggage leaves open. */
+const HALF_STEP_KG = 0.04;

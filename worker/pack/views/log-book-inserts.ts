@@ -1,0 +1,58 @@
+import { printDate, printMoment } from '../../units/calendar.ts';
+import { printNumber } from '../../units/rounding.ts';
+import type { PackContext } from '../context.ts';
+import { DASH, personOf } from '../people.ts';
+import type { View } from '../render.ts';
+import { common, sources } from './common.ts';
+
+const BOOKS = [
+  { of: 'airframe', title: 'Airframe log book' },
+  { of: 'engine', title: 'Engine log book' },
+  { of: 'propeller', title: 'Propeller log book' },
+] as const;
+
+/** One slip for each log book, to be cut out, signed over its edge and pasted in. */
+export function logBookInsertsView(context: PackContext): View {
+  const { visit, identity, released, results, say } = context;
+  const { aircraft } = visit;
+  const signer = personOf(visit, visit.release?.by);
+  const serials = { airframe: aircraft.serial, engine: aircraft.engine?.serial, propeller: aircraft.propeller?.serial };
+  const { schedule } = results;
+  return {
+    ...common(context),
+    books: BOOKS.filter(({ of }) => serials[of] !== undefined).map(({ of, title }) => ({
+      title,
+      serial: serials[of] ?? DASH,
+      registration: aircraft.registration,
+      date: visit.visit.workEndedAt
+        ? printDate(visit.visit.workEndedAt.slice(0, 10))
+        : printDate(identity.issuedAt.slice(0, 10)),
+      hours: hoursOf(context, of),
+      work: workLine(context, of),
+      weight:
+        of === 'airframe' && schedule
+          ? `Empty mass ${say.measure('mass', schedule.massKg)} at ${say.measure('arm', schedule.armMm)}, ${schedule.basis}.`
+          : '',
+      pack: identity.pack,
+      statement: released ? 'Released as stated in the pack named.' : 'NOT RELEASED. Do not paste in.',
+      signer: signer?.name ?? DASH,
+      authorisation: signer?.authorisation ?? DASH,
+      signedAt: released ? printMoment(released.releasedAt) : DASH,
+    })),
+    ...sources(
+      'Each slip is 130 mm by 80 mm. Sign across its edge once it is pasted in; the entry names this pack, which holds the detail.',
+    ),
+  };
+}
+
+function hoursOf({ visit }: PackContext, of: string): string {
+  const meter = visit.meters?.readings.find((reading) => reading.of === of);
+  return meter ? `${printNumber(meter.outHours + (meter.offsetHours ?? 0), 1)} h` : DASH;
+}
+
+function workLine({ visit }: PackContext, of: 'airframe' | 'engine' | 'propeller'): string {
+  const inspection = visit.inspection ? `${visit.inspection.kind}. ` : '';
+  if (of !== 'airframe') return inspection || 'No work recorded. ';
+  const modifications = (visit.modifications ?? []).map(({ id, title }) => `${id} ${title}`).join('; ');
+  return `${inspection}${modifications ? `Modifications: ${modifications}. ` : ''}${visit.weighing ? 'Weighed. ' : ''}`;
+}

@@ -1,0 +1,73 @@
+import { printDate } from '../../units/calendar.ts';
+import { printNumber } from '../../units/rounding.ts';
+import type { PackContext } from '../context.ts';
+import { DASH } from '../people.ts';
+import type { View } from '../render.ts';
+import { common, sources } from './common.ts';
+
+/** What the owner needs to know before flying home, in plain words. */
+export function ownerSummaryView(context: PackContext): View {
+  const { visit, results, released, say } = context;
+  const { schedule, loading } = results;
+  const findings = visit.findings ?? [];
+  const watch = findings.filter(
+    ({ disposition }) => disposition === 'deferred' || disposition === 'monitor' || disposition === 'declined',
+  );
+  return {
+    ...common(context),
+    answer: released
+      ? `${visit.aircraft.registration} is released by ${released.releasedBy.name} (${released.releasedBy.authorisation ?? DASH}) for the work described, within its limits and the limitations below.`
+      : `${visit.aircraft.registration} is not released. Do not fly on this paper.`,
+    limitations: visit.release?.limitations ?? [],
+    hasLimitations: (visit.release?.limitations ?? []).length > 0,
+    hasSchedule: schedule !== undefined,
+    limits: schedule
+      ? [
+          { name: 'Empty mass', value: say.measure('mass', schedule.massKg), note: changeNote(context) },
+          { name: 'Maximum mass', value: say.measure('mass', visit.aircraft.maximumMassKg), note: '' },
+          { name: 'Crew, baggage and fuel together', value: say.measure('mass', schedule.usefulLoadKg), note: '' },
+          {
+            name: 'Left for crew and baggage with full tanks',
+            value: say.measure('mass', loading?.payloadFullFuelKg ?? 0),
+            note: '',
+          },
+        ]
+      : [],
+    modifications: (visit.modifications ?? []).map(({ id, title, supplement }) => ({
+      id,
+      title,
+      read: supplement ? `Read ${supplement.text}.` : 'Nothing changes for the pilot.',
+    })),
+    hasModifications: (visit.modifications ?? []).length > 0,
+    inspection: visit.inspection
+      ? `${visit.inspection.kind} done, ${visit.inspection.tasks.length} tasks.`
+      : 'No inspection in this visit.',
+    watch: watch.map((finding) => ({
+      id: finding.id,
+      text: finding.text,
+      what: watchLine(finding),
+      consequence: finding.consequence ?? DASH,
+    })),
+    hasWatch: watch.length > 0,
+    putRight: String(findings.filter(({ disposition }) => disposition === 'rectified').length),
+    ...sources(
+      'This summary is not a release. Results follow from the record as given; they replace neither the maker’s data nor local rules nor the judgement of an authorised person.',
+    ),
+  };
+}
+
+function changeNote({ results, say }: PackContext): string {
+  const { prediction, schedule } = results;
+  if (!prediction || !schedule) return '';
+  return `${say.measure('mass', schedule.massKg - prediction.baseline.massKg, { signed: true })} against the last schedule`;
+}
+
+type OpenFinding = NonNullable<PackContext['visit']['findings']>[number];
+
+function watchLine({ disposition, deferral, action }: OpenFinding): string {
+  if (disposition === 'declined') return 'You declined this work.';
+  if (disposition === 'monitor') return action ?? 'Keep an eye on it.';
+  const date = deferral?.untilDate ? `by ${printDate(deferral.untilDate)}` : '';
+  const hours = deferral?.untilHours === undefined ? '' : `by ${printNumber(deferral.untilHours, 1)} h`;
+  return `To be done ${[date, hours].filter(Boolean).join(' or ')}, whichever comes first.`;
+}

@@ -1,0 +1,74 @@
+import type { Regime, Sourced } from '../../gate/regimes/regime.ts';
+import { RULE_SET } from '../../gate/rule-set.ts';
+import { RULES } from '../../gate/rules.ts';
+import { printDate, printMoment } from '../../units/calendar.ts';
+import type { PackContext } from '../context.ts';
+import { DASH } from '../people.ts';
+import type { View } from '../render.ts';
+import { common, sources } from './common.ts';
+
+/** The digests of the documents before this one, and how the pack is proved unaltered. */
+export interface DocumentDigest {
+  id: string;
+  title: string;
+  sha256: string;
+}
+
+export function recordOfIssueView(context: PackContext, digests: readonly DocumentDigest[]): View {
+  const { identity, recordSha256, regime, findings } = context;
+  const notes = findings.filter(({ severity }) => severity === 'note');
+  return {
+    ...common(context),
+    pack: identity.pack,
+    issue: identity.issue,
+    issuedAt: printMoment(identity.issuedAt),
+    visit: identity.visit,
+    supersedes: identity.supersedes ?? 'none',
+    previous: identity.previous
+      ? `${identity.previous.pack}, manifest ${identity.previous.manifestSha256}`
+      : 'none: the first pack of this aircraft here',
+    ruleSet: `${RULE_SET}, ${RULES.length} rules`,
+    recordSha256,
+    digests: digests.map(({ title, sha256 }) => ({ title, sha256 })),
+    regime: `${regime.title}, edition ${printDate(regime.version)}`,
+    values: regimeRows(regime),
+    hasNotes: notes.length > 0,
+    notes: notes.map(({ code, sentence }) => ({ code, sentence })),
+    ...sources(
+      'Attached to this PDF: the record (record.json) and the manifest (manifest.json) with the digests. SHA-256 of the attached record must be the figure above, and each document’s digest must stand in the manifest.',
+      'A value of the regime marked “unverified” is cited from memory or is a custom of the trade; local rules come first.',
+    ),
+  };
+}
+
+function isSourced(value: unknown): value is Sourced<unknown> {
+  return typeof value === 'object' && value !== null && 'value' in value && 'source' in value;
+}
+
+function regimeRows(regime: Regime): Record<string, string>[] {
+  return Object.entries(regime)
+    .filter((entry): entry is [string, Sourced<unknown>] => isSourced(entry[1]))
+    .map(([name, { value, unit, source }]) => ({
+      name: words(name),
+      value: valueText(value),
+      unit,
+      source: source.text,
+      status: source.status === 'read' ? 'read' : 'unverified',
+    }));
+}
+
+/** `leftRightShare` as `left right share`. */
+function words(name: string): string {
+  return name.replace(/(Kg|Mm|Deg|Percent)$/, '').replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
+}
+
+function valueText(value: unknown): string {
+  if (value === null) return DASH;
+  if (Array.isArray(value)) return value.join(', ');
+  if (typeof value === 'object')
+    return Object.entries(value as object)
+      .map(([key, entry]) => `${words(key)} ${entry}`)
+      .join(', ');
+  if (typeof value === 'boolean') return value ? 'yes' : 'no';
+  return String(value);
+}

@@ -1,0 +1,134 @@
+import type { Comparison } from '../../calc/prediction.ts';
+import { COVERAGE_FACTOR } from '../../calc/uncertainty.ts';
+import type { WeighingResult } from '../../calc/weighing.ts';
+import { printDate, printMoment } from '../../units/calendar.ts';
+import { printNumber, printSigned } from '../../units/rounding.ts';
+import type { Weighing } from '../../visit/visit.ts';
+import type { PackContext } from '../context.ts';
+import { DASH, nameOf, signatureOf } from '../people.ts';
+import type { View } from '../render.ts';
+import { budgetRows } from './budget-rows.ts';
+import { unitHeads } from './change-rows.ts';
+import { common, sources } from './common.ts';
+
+const FUEL_STATES = {
+  'drained-to-unusable': 'drained to the unusable',
+  dry: 'tanks dry; unusable fuel added below',
+  stated: 'as stated below',
+  full: 'full; usable fuel taken off below',
+} as const;
+const OIL_STATES = { full: 'full', drained: 'drained; added below', stated: 'as stated below' } as const;
+
+export function weighingReportView(context: PackContext): View {
+  const { weighing } = context.visit;
+  const result = context.results.weighing;
+  if (!weighing || !result) throw new Error('Cannot fill the weighing report: the visit has no weighing');
+  return {
+    ...common(context),
+    ...unitHeads(context),
+    ...conditions(context, weighing),
+    scales: weighing.scales.map((scale) => scaleRow(context, scale)),
+    points: weighing.points.flatMap((point, index) => runRows(context, point.scale, result.points[index])),
+    ...reduction(context, result),
+    ...budgetRows(context, result),
+    ...comparison(context, context.results.comparison),
+    signatures: [
+      signatureOf(context.visit, weighing.by, 'Weighed by', printMoment(weighing.weighedAt)),
+      signatureOf(context.visit, weighing.checkedBy, 'Checked by', DASH),
+    ],
+    ...sources(
+      'Net = gross + correction − tare. Moment = mass × arm. Centre of gravity = total moment / total mass (FAA-H-8083-1B ch. 3).',
+      `Uncertainty: first-order propagation, limits as rectangular distributions (a/√3, d/√12), scatter as s/√n, coverage factor k = ${COVERAGE_FACTOR} (JCGM 100:2008).`,
+    ),
+  };
+}
+
+function conditions({ visit }: PackContext, weighing: Weighing): View {
+  const { level } = weighing;
+  return {
+    at: printMoment(weighing.weighedAt),
+    place: `${weighing.place}, ${weighing.indoors ? 'indoors' : 'in the open'}`,
+    by: nameOf(visit, weighing.by),
+    datum: visit.aircraft.datum,
+    levelling: visit.aircraft.levelling,
+    level: level
+      ? `${printSigned(level.longitudinalDeg, 1)}° nose up, ${printSigned(level.lateralDeg, 1)}° right down`
+      : 'not stated',
+    fuel: weighing.fuelState ? FUEL_STATES[weighing.fuelState] : 'NOT STATED',
+    oil: weighing.oilState ? OIL_STATES[weighing.oilState] : 'NOT STATED',
+    note: weighing.note ?? DASH,
+  };
+}
+
+function scaleRow({ say }: PackContext, scale: Weighing['scales'][number]): Record<string, string> {
+  return {
+    id: scale.id,
+    serial: scale.serial,
+    capacity: say.number('mass', scale.capacityKg),
+    step: say.number('mass', scale.resolutionKg, { extra: 1 }),
+    limit: `±${say.number('mass', scale.errorLimitKg, { extra: 1 })}`,
+    due: printDate(scale.calibrationDueOn),
+  };
+}
+
+function runRows(
+  { say }: PackContext,
+  scale: string,
+  point: WeighingResult['points'][number] | undefined,
+): Record<string, string>[] {
+  return (point?.runs ?? []).map(({ grossKg, correctionKg, netKg }, run) => ({
+    point: run === 0 ? (point?.name ?? '') : '',
+    scale: run === 0 ? scale : '',
+    run: String(run + 1),
+    gross: say.number('mass', grossKg, { extra: 1 }),
+    correction: say.number('mass', correctionKg, { signed: true, extra: 1 }),
+    tare: say.number('mass', point?.tareKg ?? 0, { extra: 1 }),
+    net: say.number('mass', netKg, { extra: 1 }),
+  }));
+}
+
+function reduction({ say, visit }: PackContext, result: WeighingResult): View {
+  const row = (name: string, massKg: number, armMm: number, momentKgMm: number): Record<string, string> => ({
+    name,
+    mass: say.number('mass', massKg, { extra: 1 }),
+    arm: say.number('arm', armMm, { extra: 1 }),
+    moment: say.number('moment', momentKgMm),
+  });
+  const { asWeighed, empty, adjustments, expanded } = result;
+  return {
+    means: result.points.map(({ name, massKg, armMm, momentKgMm }) => row(name, massKg, armMm, momentKgMm)),
+    asWeighed: row('As weighed', asWeighed.massKg, asWeighed.momentKgMm / asWeighed.massKg, asWeighed.momentKgMm),
+    hasAdjustments: adjustments.length > 0,
+    adjustments: adjustments.map(({ name, massKg, armMm, momentKgMm, why }) =>
+      row(`${why === 'aboard' ? 'Off: ' : why === 'missing' ? 'On: ' : ''}${name}`, massKg, armMm, momentKgMm),
+    ),
+    empty: row('Empty condition', empty.massKg, empty.armMm, empty.momentKgMm),
+    emptyMass: `${say.number('mass', empty.massKg)} ± ${say.measure('mass', expanded.massKg)}`,
+    emptyArm: `${say.number('arm', empty.armMm)} ± ${say.measure('arm', expanded.armMm, { extra: 1 })}`,
+    emptyMoment: say.measure('moment', empty.momentKgMm),
+    runs: result.runTotalsKg.map((totalKg) => say.number('mass', totalKg, { extra: 1 })).join(', ') || DASH,
+    levellingUsed: visit.aircraft.levelling,
+  };
+}
+
+function comparison({ say, results }: PackContext, held: Comparison | undefined): View {
+  const { prediction, weighing } = results;
+  if (!held || !prediction || !weighing) return { hasComparison: false };
+  const ratio = (value: number): string => printNumber(value, 2);
+  return {
+    hasComparison: true,
+    predictedMass: say.number('mass', prediction.massKg, { extra: 1 }),
+    predictedArm: say.number('arm', prediction.armMm, { extra: 1 }),
+    weighedMass: say.number('mass', weighing.empty.massKg, { extra: 1 }),
+    weighedArm: say.number('arm', weighing.empty.armMm, { extra: 1 }),
+    differenceMass: say.number('mass', held.differenceKg, { signed: true, extra: 1 }),
+    differenceArm: say.number('arm', held.differenceMm, { signed: true, extra: 1 }),
+    standardMass: say.number('mass', held.standard.massKg, { extra: 1 }),
+    standardArm: say.number('arm', held.standard.armMm, { extra: 1 }),
+    ratioMass: ratio(held.massRatio),
+    ratioArm: ratio(held.armRatio),
+    verdict: held.isSignificant
+      ? `At least one difference is more than ${COVERAGE_FACTOR} standard uncertainties: scatter alone does not explain it.`
+      : `Both differences are within ${COVERAGE_FACTOR} standard uncertainties: weighing and papers agree.`,
+  };
+}

@@ -1,0 +1,95 @@
+import { payloadAgainst } from '../../calc/payload.ts';
+import { printDate } from '../../units/calendar.ts';
+import { printNumber } from '../../units/rounding.ts';
+import type { PackContext } from '../context.ts';
+import { DASH, signatureOf } from '../people.ts';
+import type { View } from '../render.ts';
+import { unitHeads } from './change-rows.ts';
+import { common, sources } from './common.ts';
+import { stationRows } from './station-rows.ts';
+
+export function weightAndBalanceScheduleView(context: PackContext): View {
+  const { visit, results, say, released } = context;
+  const { schedule } = results;
+  if (!schedule) throw new Error('Cannot fill the weight schedule: the visit has no empty mass');
+  const { aircraft } = visit;
+  const isWeighed = schedule.basis === 'weighed';
+  return {
+    ...common(context),
+    ...unitHeads(context),
+    isComputed: !isWeighed,
+    basis: basisLine(context),
+    emptyMass: say.measure('mass', schedule.massKg),
+    emptyArm: say.measure('arm', schedule.armMm),
+    emptyMoment: say.measure('moment', schedule.momentKgMm),
+    uncertainty: schedule.expanded
+      ? `± ${say.measure('mass', schedule.expanded.massKg)} and ± ${say.measure('arm', schedule.expanded.armMm, { extra: 1 })} (k = 2)`
+      : 'not known: computed, not weighed',
+    mac: schedule.macPercent === undefined ? DASH : `${printNumber(schedule.macPercent, 1)} % MAC`,
+    datum: aircraft.datum,
+    maximumMass: say.measure('mass', aircraft.maximumMassKg),
+    landingMass:
+      aircraft.maximumLandingMassKg === undefined ? DASH : say.measure('mass', aircraft.maximumLandingMassKg),
+    zeroFuelMass:
+      aircraft.maximumZeroFuelMassKg === undefined ? DASH : say.measure('mass', aircraft.maximumZeroFuelMassKg),
+    emptyCap: aircraft.maximumEmptyMassKg === undefined ? DASH : say.measure('mass', aircraft.maximumEmptyMassKg),
+    emptyRange: aircraft.emptyRange
+      ? `${say.number('arm', aircraft.emptyRange.forwardMm)} to ${say.measure('arm', aircraft.emptyRange.aftMm)}`
+      : DASH,
+    usefulLoad: say.measure('mass', schedule.usefulLoadKg),
+    fullFuelPayload: results.loading ? say.measure('mass', results.loading.payloadFullFuelKg) : DASH,
+    payloadRule: payloadLine(context, schedule.massKg),
+    supersedes: schedule.supersedes ?? 'none',
+    equipmentCount: String(results.change.after.length),
+    ...envelopeRows(context),
+    stations: stationRows(context),
+    history: schedule.history.map((entry) => ({
+      date: printDate(entry.date),
+      reason: entry.reason,
+      changeMass: say.number('mass', entry.changeKg, { signed: true, extra: 1 }),
+      changeMoment: say.number('moment', entry.changeKgMm, { signed: true }),
+      mass: say.number('mass', entry.massKg, { extra: 1 }),
+      arm: say.number('arm', entry.armMm, { extra: 1 }),
+      moment: say.number('moment', entry.momentKgMm),
+    })),
+    signatures: [
+      signatureOf(
+        visit,
+        visit.release?.by,
+        'Prepared for release by',
+        released ? printDate(released.releasedAt.slice(0, 10)) : DASH,
+      ),
+    ],
+    ...sources(
+      'Empty mass holds unusable fuel, oil and the equipment of the list in this pack, and nothing else. Void when the equipment changes.',
+      'Figures of the aircraft (limits, stations, envelope) are those of the record, taken from the maker’s manual; where they differ, the manual is right.',
+    ),
+  };
+}
+
+function basisLine({ results }: PackContext): string {
+  const { schedule } = results;
+  if (schedule?.basis === 'weighed')
+    return `Weighed ${schedule.weighedOn ? printDate(schedule.weighedOn) : ''}, see the weighing report in this pack`;
+  const since = schedule?.weighedOn ? `last weighed ${printDate(schedule.weighedOn)}, ` : '';
+  return `Computed, not weighed: ${since}${schedule?.changesSinceWeighing ?? 0} lines of change in this visit`;
+}
+
+function payloadLine({ visit, regime, say }: PackContext, emptyKg: number): string {
+  const rule = regime.minimumPayload.value;
+  if (!rule) return 'the regime sets none';
+  const { sparePayloadKg } = payloadAgainst(visit, emptyKg, rule);
+  return `${say.measure('mass', sparePayloadKg, { signed: true })} against ${visit.aircraft.seats} × ${say.measure('mass', rule.perSeatKg)} and ${printNumber(rule.fuelHours, 1)} h of fuel`;
+}
+
+function envelopeRows({ visit, say }: PackContext): View {
+  const corners = visit.aircraft.envelope ?? [];
+  return {
+    hasEnvelope: corners.length > 0,
+    envelope: corners.map(({ armMm, massKg }, index) => ({
+      corner: String(index + 1),
+      mass: say.number('mass', massKg),
+      arm: say.number('arm', armMm),
+    })),
+  };
+}

@@ -1,0 +1,247 @@
+import { compute, type Results } from './calc/results.ts';
+import type { Finding } from './gate/finding.ts';
+import { type Assessment, passGate } from './gate/gate.ts';
+import { regimeNamed } from './gate/regimes/table.ts';
+import { type Attestation as GateAttestation, releaseVisit } from './gate/release.ts';
+import type { ArchiveFacts } from './gate/rule.ts';
+import { RULE_SET } from './gate/rule-set.ts';
+import { canonicalJson } from './pack/canonical-json.ts';
+import { type PackContext, packContext } from './pack/context.ts';
+import { sha256 } from './pack/digest.ts';
+import { NOT_RELEASED, type PackIdentity } from './pack/identity.ts';
+import { manifestOf } from './pack/manifest.ts';
+import { type PackDocument, packDocuments } from './pack/pack-documents.ts';
+import { DASH } from './pack/people.ts';
+import { type PackSummary, summaryOf } from './pack/summary.ts';
+import { type PrintAttachment, type Printed, print } from './print/index.ts';
+import { printFinding } from './print-finding.ts';
+import { readRecord } from './visit/read-record.ts';
+import type { VisitRecord } from './visit/record.ts';
+import type { RecordIssue } from './visit/record-issue.ts';
+
+export type { ArchiveFacts } from './gate/rule.ts';
+export type { PackDocument } from './pack/pack-documents.ts';
+export type { PackSummary } from './pack/summary.ts';
+
+/** A record that fits the schema, computed and checked. */
+export interface Assessed extends Assessment {
+  record: VisitRecord;
+  /** SHA-256 of the record in canonical JSON. */
+  recordSha256: string;
+  /** SHA-256 over record, rule set and regime: what an inspector reads and releases. */
+  assessmentSha256: string;
+}
+
+export type AssessOutcome = { ok: true; assessed: Assessed } | { ok: false; issues: RecordIssue[] };
+
+/**
+ * Reads, computes and checks a record.
+ *
+ * @param input parsed JSON of any shape
+ * @param at the moment of the assessment, ISO 8601 with offset
+ */
+export async function assess(input: unknown, at: string, facts: ArchiveFacts = {}): Promise<AssessOutcome> {
+  const read = readRecord(input);
+  if (!read.ok) return read;
+  const { record, visit } = read;
+  const { id, version, leastPilotKg, standardPersonKg } = regimeNamed(visit.aircraft.regime);
+  const results = compute(visit, { leastPilotKg: leastPilotKg.value, standardPersonKg: standardPersonKg.value });
+  const assessment = passGate(visit, results, { at, facts });
+  const recordSha256 = await sha256(canonicalJson(record));
+  const assessmentSha256 = await sha256(canonicalJson({ recordSha256, ruleSet: RULE_SET, regime: { id, version } }));
+  return { ok: true, assessed: { ...assessment, record, recordSha256, assessmentSha256 } };
+}
+
+/** The answer to an assessment, as plain JSON in the units of calculation. */
+export function assessmentAnswer(assessed: Assessed): Record<string, unknown> {
+  const { recordSha256, assessmentSha256, isReleasable, findings, results, regime } = assessed;
+  return {
+    recordSha256,
+    assessmentSha256,
+    isReleasable,
+    ruleSet: RULE_SET,
+    regime: { id: regime.id, version: regime.version },
+    findings,
+    results: answeredResults(results),
+  };
+}
+
+function answeredResults({
+  change,
+  prediction,
+  weighing,
+  comparison,
+  schedule,
+  loading,
+}: Results): Record<string, unknown> {
+  const { lines, massKg, momentKgMm } = change;
+  return {
+    change: { lines, massKg, momentKgMm },
+    prediction,
+    weighing,
+    comparison,
+    schedule,
+    loading: loading && {
+      extremes: loading.extremes,
+      minimumSoloKg: loading.minimumSoloKg,
+      payloadFullFuelKg: loading.payloadFullFuelKg,
+      table: loading.table,
+    },
+  };
+}
+
+function draftContext(assessed: Assessed, at: string): PackContext {
+  const identity: PackIdentity = {
+    pack: DASH,
+    issue: DASH,
+    issuedAt: at,
+    visit: DASH,
+    previous: undefined,
+    supersedes: undefined,
+  };
+  return packContext(assessed, { identity, recordSha256: assessed.recordSha256 });
+}
+
+/** What stands now, as documents. Nothing in them is released. */
+export async function draftDocuments(assessed: Assessed, at: string): Promise<PackDocument[]> {
+  return (await packDocuments(draftContext(assessed, at))).documents;
+}
+
+export interface DraftOptions {
+  /** One document alone. @default the whole pack */
+  document?: string;
+  /** @default what the workshop prints on */
+  paper?: 'A4' | 'Letter';
+}
+
+/** What stands now, as a PDF with a NOT RELEASED mark on every page; and what could not be printed. */
+export async function draftPdf(
+  assessed: Assessed,
+  at: string,
+  options: DraftOptions = {},
+): Promise<{ bytes: Uint8Array; findings: Finding[] }> {
+  const context = draftContext(assessed, at);
+  const all = (await packDocuments(context)).documents;
+  const documents = options.document === undefined ? all : all.filter(({ id }) => id === options.document);
+  const printed = await printPack(context, documents, {
+    recordJson: canonicalJson(assessed.record),
+    paper: options.paper,
+  });
+  return { bytes: printed.bytes, findings: printed.findings.map(printFinding) };
+}
+
+/** What the releasing person does: names themselves, what they read, and that they know of no hazard. */
+export interface Attestation extends GateAttestation {
+  /** The `assessmentSha256` that was read. */
+  read: string;
+}
+
+/** Place of a pack in the archive, given by the ledger before sealing. */
+export interface PackPlace {
+  pack: string;
+  number: number;
+  issue: number;
+  visit: string;
+  previous?: { pack: string; manifestSha256: string };
+  supersedes?: string;
+}
+
+export interface SealedPack {
+  pdf: Uint8Array;
+  /** Canonical JSON: exactly the bytes that are digested and attached to the PDF. */
+  recordJson: string;
+  manifestJson: string;
+  manifestSha256: string;
+  pdfSha256: string;
+  documents: PackDocument[];
+  summary: PackSummary;
+}
+
+export type SealOutcome = { ok: true; sealed: SealedPack } | { ok: false; findings: Finding[] };
+
+/** Gate, documents, manifest, print: only a visit that the gate releases comes out. The same arguments give the same bytes. */
+export async function seal(assessed: Assessed, attestation: Attestation, place: PackPlace): Promise<SealOutcome> {
+  const outcome = releaseVisit(assessed, attestation);
+  if (!outcome.ok) return outcome;
+  const { released } = outcome;
+  const { recordSha256, record } = assessed;
+  const identity: PackIdentity = {
+    pack: place.pack,
+    issue: String(place.issue),
+    issuedAt: attestation.at,
+    visit: place.visit,
+    previous: place.previous,
+    supersedes: place.supersedes,
+  };
+  const context = packContext(assessed, { identity, recordSha256, released });
+  const { documents, digests } = await packDocuments(context);
+  const recordJson = canonicalJson(record);
+  const manifestJson = canonicalJson(manifestOf(released, { identity, recordSha256, read: attestation.read, digests }));
+  const manifestSha256 = await sha256(manifestJson);
+  const printed = await printPack(context, documents, { recordJson, manifestJson });
+  if (printed.findings.length > 0) return { ok: false, findings: printed.findings.map(printFinding) };
+  const pdfSha256 = await sha256(printed.bytes);
+  const summary = summaryOf(released, place, context);
+  return {
+    ok: true,
+    sealed: { pdf: printed.bytes, recordJson, manifestJson, manifestSha256, pdfSha256, documents, summary },
+  };
+}
+
+interface PrintPackOptions {
+  recordJson: string;
+  manifestJson?: string;
+  paper?: 'A4' | 'Letter' | undefined;
+}
+
+/** The mark depends on the release alone: nobody who prints a pack can leave it out. */
+function printPack(
+  context: PackContext,
+  documents: readonly PackDocument[],
+  options: PrintPackOptions,
+): Promise<Printed> {
+  const { visit, identity, released, recordSha256 } = context;
+  const { registration, maker, model } = visit.aircraft;
+  return print({
+    documents,
+    header: { left: visit.workshop.name, right: registration },
+    footer: {
+      left: registration,
+      centre: released
+        ? `Pack ${identity.pack} · issue ${identity.issue}`
+        : `Draft · record ${recordSha256.slice(0, 12)}`,
+    },
+    ...(released ? {} : { mark: NOT_RELEASED }),
+    paper: options.paper ?? visit.workshop.paper ?? 'A4',
+    metadata: {
+      title: `Release pack ${registration}${released ? `, ${identity.pack}` : ', draft'}`,
+      subject: `Modification record and release pack, ${maker} ${model}`,
+      author: visit.workshop.name,
+      language: 'en',
+      issuedAt: identity.issuedAt,
+      identifier: recordSha256.slice(0, 32),
+    },
+    attachments: attachments(options),
+  });
+}
+
+function attachments({ recordJson, manifestJson }: PrintPackOptions): PrintAttachment[] {
+  const attached = (
+    name: string,
+    text: string,
+    description: string,
+    relationship: 'Source' | 'Data',
+  ): PrintAttachment => ({
+    name,
+    bytes: new TextEncoder().encode(text),
+    mediaType: 'application/json',
+    description,
+    relationship,
+  });
+  return [
+    attached('record.json', recordJson, 'The visit record that this pack was made from', 'Source'),
+    ...(manifestJson
+      ? [attached('manifest.json', manifestJson, 'Digests of the record and of every document', 'Data')]
+      : []),
+  ];
+}
