@@ -1,6 +1,6 @@
 import { appendFileSync, mkdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { Log, LogLevel, Miniflare, type MiniflareOptions } from 'miniflare';
+import { Log, LogLevel, Miniflare, type MiniflareOptions, type WorkerdStructuredLog } from 'miniflare';
 import { migrateIndex } from './index-migrations.ts';
 import { SITE, WORKER } from './places.ts';
 import { wranglerConfig } from './wrangler-config.ts';
@@ -45,7 +45,7 @@ function miniflareOptions(
     port,
     cf: false,
     log: new Log(LogLevel.ERROR),
-    handleStructuredLogs: ({ timestamp, level, message }) => {
+    handleStructuredLogs: ({ timestamp, level, message }: WorkerdStructuredLog) => {
       const at = new Date(timestamp).toISOString();
       appendFileSync(join(storage, 'service.log'), `${JSON.stringify({ at, level, message })}\n`);
     },
