@@ -20,6 +20,7 @@ export function statedMoments(visit: Visit): StatedMoment[] {
   }
   for (const [i, modification] of (visit.modifications ?? []).entries()) {
     add(`end of modification ${modification.id}`, modification.finishedAt, 'modifications', i, 'finishedAt');
+    add(`inspection of modification ${modification.id}`, modification.inspectedAt, 'modifications', i, 'inspectedAt');
     for (const [j, test] of (modification.tests ?? []).entries()) {
       add(`test of modification ${modification.id}`, test.doneAt, 'modifications', i, 'tests', j, 'doneAt');
     }

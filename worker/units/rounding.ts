@@ -21,14 +21,21 @@ export function roundForPrint(value: number, decimals: number): number {
 }
 
 /**
- * A number as the pack prints it: fixed decimals, a true minus sign, no negative zero.
+ * A number as the pack prints it: fixed decimals, digits in groups, a true minus sign, no negative zero.
  *
  * @example printNumber(-12.5, 0)  // '−13'
  */
 export function printNumber(value: number, decimals: number): string {
   const rounded = roundForPrint(value, decimals);
-  const digits = Math.abs(rounded).toFixed(decimals);
+  const digits = grouped(Math.abs(rounded).toFixed(decimals));
   return rounded < 0 ? MINUS + digits : digits;
+}
+
+/** Groups of three before the decimal sign, from five digits on, with a no-break space (ISO 80000-1, 7.3.1). */
+function grouped(digits: string): string {
+  const [whole = '', fraction] = digits.split('.');
+  const spaced = whole.length < 5 ? whole : whole.replace(/\B(?=(\d{3})+$)/g, '\u00a0');
+  return fraction === undefined ? spaced : `${spaced}.${fraction}`;
 }
 
 /**

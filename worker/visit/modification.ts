@@ -88,6 +88,7 @@ export const Modification = part('Modification', 'A change to the aircraft’s c
   finishedAt: moment('Finished', 'When the work on it was finished', '2026-11-04T17:30:00+01:00'),
   by: list('Embodied by', 'Who did the work', id('Person', 'A person', 'mila'), { min: 1, max: 20 }),
   inspectedBy: id('Inspected by', 'Who inspected it', 'jonas').optional(),
+  inspectedAt: moment('Inspected', 'When it was inspected', '2026-11-05T08:30:00+01:00').optional(),
   changes: list('Changes', 'Items removed, installed, relocated, replaced', Change, { max: 200 }),
   drawings: list(
     'Drawings',

@@ -6,7 +6,9 @@ import { type LoadSpaceOptions, loadStationsOf } from './load-space.ts';
 /** Step of the first search, in kg, and how closely the answer is then found. */
 const STEP_KG = 1;
 const CLOSE_KG = 1e-6;
-const LEAST_TRIED_KG = 30;
+
+/** The search starts here: an answer of exactly this means that the envelope asks for no least pilot. */
+export const LEAST_TRIED_KG = 30;
 
 /**
  * The least pilot who may fly alone, without baggage, at every fuel content: in kg.

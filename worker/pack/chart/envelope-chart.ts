@@ -47,14 +47,8 @@ export function envelopeChart(context: PackContext, sheet: LoadingSheet): string
 }
 
 function scalesFor(places: readonly { arm: number; mass: number }[]): Scales {
-  const arms = axisFor(
-    places.map((place) => place.arm),
-    8,
-  );
-  const masses = axisFor(
-    places.map((place) => place.mass),
-    8,
-  );
+  const arms = axisFor(widened(places.map((place) => place.arm)), 8);
+  const masses = axisFor(widened(places.map((place) => place.mass)), 8);
   const across = (WIDTH - FRAME.left - FRAME.right) / (arms.to - arms.from);
   const up = (HEIGHT - FRAME.top - FRAME.bottom) / (masses.to - masses.from);
   return {
@@ -65,6 +59,13 @@ function scalesFor(places: readonly { arm: number; mass: number }[]): Scales {
       y: HEIGHT - FRAME.bottom - (mass - masses.from) * up,
     }),
   };
+}
+
+/** Values with a little room on either side, so that no line of the envelope lies on the frame. */
+function widened(values: readonly number[]): number[] {
+  const [least, greatest] = [Math.min(...values), Math.max(...values)];
+  const room = (greatest - least) * 0.04;
+  return [least - room, greatest + room];
 }
 
 function grid({ arms, masses, at }: Scales): string {

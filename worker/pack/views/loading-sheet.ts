@@ -1,4 +1,5 @@
 import type { CrewFuelCell } from '../../calc/loading/crew-fuel-table.ts';
+import { LEAST_TRIED_KG } from '../../calc/loading/solo.ts';
 import type { LoadingSheet, NamedLoading } from '../../calc/loading-sheet.ts';
 import { cgMm } from '../../calc/mass-moment.ts';
 import { describeLoading } from '../../gate/describe-loading.ts';
@@ -76,6 +77,8 @@ function marginLines({ say, visit, results }: PackContext, sheet: LoadingSheet):
 function soloLine({ say }: PackContext, { minimumSoloKg, envelope }: LoadingSheet): string {
   if (!envelope) return 'No limits on the centre of gravity are specified for this aircraft';
   if (minimumSoloKg === undefined) return 'No pilot within the seat’s limit may fly alone';
+  if (minimumSoloKg <= LEAST_TRIED_KG)
+    return 'The envelope asks for no least pilot: anybody within the seat’s limits may fly alone without baggage';
   return `A pilot from ${say.measure('mass', minimumSoloKg)} may fly alone without baggage, at every fuel content; a greater least mass on a placard holds`;
 }
 

@@ -40,7 +40,7 @@ export function logBookInsertsView(context: PackContext): View {
       signedAt: released ? printMoment(released.releasedAt) : DASH,
     })),
     ...sources(
-      'Each slip is 130 mm by 80 mm. Sign across its edge once it is pasted in; the entry names this pack, which holds the detail.',
+      'Each slip is 130 mm by 62 mm. Sign across its edge once it is pasted in; the entry names this pack, which holds the detail.',
     ),
   };
 }

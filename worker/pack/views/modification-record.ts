@@ -1,11 +1,11 @@
-import { printDate, printMoment } from '../../units/calendar.ts';
+import { dateOf, printDate, printMoment } from '../../units/calendar.ts';
 import type { Modification } from '../../visit/visit.ts';
 import type { PackContext } from '../context.ts';
 import type { DocumentInstance } from '../document.ts';
 import { DASH, nameOf, signatureOf } from '../people.ts';
 import type { View } from '../render.ts';
 import { changeRows, unitHeads } from './change-rows.ts';
-import { common, sources } from './common.ts';
+import { common } from './common.ts';
 
 const RESULTS = {
   passed: 'passed',
@@ -35,13 +35,12 @@ function modificationView(context: PackContext, modification: Modification): Vie
   return {
     ...common(context),
     articleId: articleId(modification),
-    changeCaption: 'Items out, in and moved',
+    changeCaption: 'Items out, in and moved; arms from the datum, aft positive; moment = mass × arm',
     ...facts(context, modification),
     ...unitHeads(context),
     hasChanges: lines.length > 0,
     ...changeRows(context, lines),
-    fates: fates(modification),
-    hasFates: fates(modification).length > 0,
+    fates: listed(fates(modification)),
     hasTests: (modification.tests ?? []).length > 0,
     tests: (modification.tests ?? []).map(({ text, result, doneAt, by, reference }) => ({
       text,
@@ -50,19 +49,25 @@ function modificationView(context: PackContext, modification: Modification): Vie
       by: nameOf(visit, by),
       reference: reference ?? DASH,
     })),
-    placards: (modification.placards ?? []).map(
-      ({ text, state }) => `“${text}”: ${state === 'in-place' ? 'in place' : 'OWED'}`,
+    placards: listed(
+      (modification.placards ?? []).map(
+        ({ text, state }) => `“${text}”: ${state === 'in-place' ? 'in place' : 'OWED'}`,
+      ),
     ),
-    hasPlacards: (modification.placards ?? []).length > 0,
-    instructions: modification.continuedAirworthiness ?? [],
-    hasInstructions: (modification.continuedAirworthiness ?? []).length > 0,
+    instructions: listed(modification.continuedAirworthiness ?? []),
     signatures: [
-      signatureOf(visit, modification.by[0], 'Embodied by', printMoment(modification.finishedAt)),
-      signatureOf(visit, modification.inspectedBy, 'Inspected by', DASH),
+      signatureOf(visit, modification.by[0], 'Embodied by', printDate(dateOf(modification.finishedAt))),
+      signatureOf(
+        visit,
+        modification.inspectedBy,
+        'Inspected by',
+        modification.inspectedAt ? printDate(dateOf(modification.inspectedAt)) : DASH,
+      ),
     ],
-    ...sources('Masses as weighed or as stated by the maker; arms from the datum, aft positive; moment = mass × arm.'),
   };
 }
+
+const listed = (entries: readonly string[]): string => entries.join('; ') || DASH;
 
 function facts({ visit }: PackContext, modification: Modification): View {
   const { id, title, classification, classifiedBy, basis, approvalReference, approvedOn, description, drawings } =

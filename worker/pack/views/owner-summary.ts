@@ -44,9 +44,9 @@ export function ownerSummaryView(context: PackContext): View {
       : 'No inspection in this visit.',
     watch: watch.map((finding) => ({
       id: finding.id,
-      text: finding.text,
+      text: sentence(finding.text),
       what: watchLine(finding),
-      consequence: finding.consequence ?? DASH,
+      consequence: finding.consequence ? `If it is left: ${sentence(finding.consequence)}` : '',
     })),
     hasWatch: watch.length > 0,
     putRight: String(findings.filter(({ disposition }) => disposition === 'rectified').length),
@@ -66,8 +66,13 @@ type OpenFinding = NonNullable<PackContext['visit']['findings']>[number];
 
 function watchLine({ disposition, deferral, action }: OpenFinding): string {
   if (disposition === 'declined') return 'You declined this work.';
-  if (disposition === 'monitor') return action ?? 'Keep an eye on it.';
+  if (disposition === 'monitor') return sentence(action ?? 'Keep an eye on it');
   const date = deferral?.untilDate ? `by ${printDate(deferral.untilDate)}` : '';
   const hours = deferral?.untilHours === undefined ? '' : `by ${printNumber(deferral.untilHours, 1)} h`;
   return `To be done ${[date, hours].filter(Boolean).join(' or ')}, whichever comes first.`;
+}
+
+/** Text of the record with a full stop, where it has none. */
+function sentence(text: string): string {
+  return /[.!?]$/.test(text) ? text : `${text}.`;
 }

@@ -1,7 +1,7 @@
 import type { Comparison } from '../../calc/prediction.ts';
 import { COVERAGE_FACTOR } from '../../calc/uncertainty.ts';
 import type { WeighingResult } from '../../calc/weighing.ts';
-import { printDate, printMoment } from '../../units/calendar.ts';
+import { dateOf, printDate, printMoment } from '../../units/calendar.ts';
 import { printNumber, printSigned } from '../../units/rounding.ts';
 import type { Weighing } from '../../visit/visit.ts';
 import type { PackContext } from '../context.ts';
@@ -33,8 +33,8 @@ export function weighingReportView(context: PackContext): View {
     ...budgetRows(context, result),
     ...comparison(context, context.results.comparison),
     signatures: [
-      signatureOf(context.visit, weighing.by, 'Weighed by', printMoment(weighing.weighedAt)),
-      signatureOf(context.visit, weighing.checkedBy, 'Checked by', DASH),
+      signatureOf(context.visit, weighing.by, 'Weighed by', printDate(dateOf(weighing.weighedAt))),
+      signatureOf(context.visit, weighing.checkedBy, 'Checked by', printDate(dateOf(weighing.weighedAt))),
     ],
     ...sources(
       'Net = gross + correction − tare. Moment = mass × arm. Centre of gravity = total moment / total mass (FAA-H-8083-1B ch. 3).',
@@ -104,7 +104,7 @@ function reduction({ say, visit }: PackContext, result: WeighingResult): View {
     ),
     empty: row('Empty condition', empty.massKg, empty.armMm, empty.momentKgMm),
     emptyMass: `${say.number('mass', empty.massKg)} ± ${say.measure('mass', expanded.massKg)}`,
-    emptyArm: `${say.number('arm', empty.armMm)} ± ${say.measure('arm', expanded.armMm, { extra: 1 })}`,
+    emptyArm: `${say.number('arm', empty.armMm, { extra: 1 })} ± ${say.measure('arm', expanded.armMm, { extra: 1 })}`,
     emptyMoment: say.measure('moment', empty.momentKgMm),
     runs: result.runTotalsKg.map((totalKg) => say.number('mass', totalKg, { extra: 1 })).join(', ') || DASH,
     levellingUsed: visit.aircraft.levelling,

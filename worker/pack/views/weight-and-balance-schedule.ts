@@ -20,7 +20,7 @@ export function weightAndBalanceScheduleView(context: PackContext): View {
     isComputed: !isWeighed,
     basis: basisLine(context),
     emptyMass: say.measure('mass', schedule.massKg),
-    emptyArm: say.measure('arm', schedule.armMm),
+    emptyArm: say.measure('arm', schedule.armMm, { extra: 1 }),
     emptyMoment: say.measure('moment', schedule.momentKgMm),
     uncertainty: schedule.expanded
       ? `± ${say.measure('mass', schedule.expanded.massKg)} and ± ${say.measure('arm', schedule.expanded.armMm, { extra: 1 })} (k = 2)`

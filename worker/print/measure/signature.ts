@@ -7,8 +7,8 @@ import { sideBySide } from './side-by-side.ts';
 import { BREAK, held, type Strip, spaced, strip } from './strip.ts';
 import { childTag, type Tag } from './tag.ts';
 
-const SIGNING_PT = 34;
-const LEAST_FIELD_PT = 104;
+const SIGNING_PT = 28;
+const LEAST_FIELD_PT = 68;
 const MOST_FIELDS = 4;
 const GUTTER_PT = 13;
 
@@ -48,5 +48,5 @@ export const signatureBlock: BlockRule = (block, setting, flow) => {
   const strips = block.children.flatMap((child) =>
     typeof child !== 'string' && child.name === 'dl' ? fieldsBlock(child, inside, flow) : flow([child], inside),
   );
-  return spaced(held(strips, BREAK.orphan), 13 * setting.scale, 13 * setting.scale);
+  return spaced(held(strips, BREAK.orphan), 8 * setting.scale, 8 * setting.scale);
 };
