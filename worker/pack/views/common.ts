@@ -10,7 +10,7 @@ export function common(context: PackContext): { aircraft: string; isReleased: bo
     isReleased: released !== undefined,
     status: released
       ? `Released ${printMoment(released.releasedAt)} by ${released.releasedBy.name}`
-      : `Not released. State of ${printMoment(identity.issuedAt)}`,
+      : `State of ${printMoment(identity.issuedAt)}`,
   };
 }
 

@@ -9,7 +9,7 @@ import { DASH, nameOf, signatureOf } from '../people.ts';
 import type { View } from '../render.ts';
 import { budgetRows } from './budget-rows.ts';
 import { unitHeads } from './change-rows.ts';
-import { common, sources } from './common.ts';
+import { common } from './common.ts';
 
 const FUEL_STATES = {
   'drained-to-unusable': 'drained to the unusable',
@@ -36,10 +36,6 @@ export function weighingReportView(context: PackContext): View {
       signatureOf(context.visit, weighing.by, 'Weighed by', printDate(dateOf(weighing.weighedAt))),
       signatureOf(context.visit, weighing.checkedBy, 'Checked by', printDate(dateOf(weighing.weighedAt))),
     ],
-    ...sources(
-      'Net = gross + correction − tare. Moment = mass × arm. Centre of gravity = total moment / total mass (FAA-H-8083-1B ch. 3).',
-      `Uncertainty: first-order propagation, limits as rectangular distributions (a/√3, d/√12), scatter as s/√n, coverage factor k = ${COVERAGE_FACTOR} (JCGM 100:2008).`,
-    ),
   };
 }
 
