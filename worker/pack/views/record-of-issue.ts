@@ -29,7 +29,7 @@ export function recordOfIssueView(context: PackContext, digests: readonly Docume
       : 'none: the first pack of this aircraft here',
     ruleSet: `${RULE_SET}, ${RULES.length} rules`,
     recordSha256,
-    digests: digests.map(({ title, sha256 }) => ({ title, sha256 })),
+    digests: digests.map(({ id, sha256 }) => ({ id, sha256 })),
     regime: `${regime.title}, edition ${printDate(regime.version)}`,
     values: regimeRows(regime),
     hasNotes: notes.length > 0,
