@@ -1,5 +1,5 @@
-import { sha256 } from '../../worker/archive/digest.ts';
 import type { Pipeline } from '../../worker/http/route.ts';
+import { sha256 } from '../../worker/pack/digest.ts';
 import type { Assessed } from '../../worker/pipeline.ts';
 
 /** A record as the double understands it. */
@@ -44,7 +44,7 @@ export const pipelineDouble: Pipeline = {
     return { ok: true, assessed: assessed as unknown as Assessed };
   },
   assessmentAnswer: ({ findings, isReleasable }) => ({ findings, isReleasable }),
-  draftDocuments: (assessed) => [
+  draftDocuments: async (assessed) => [
     {
       id: 'owner-summary',
       title: 'Summary',

@@ -74,3 +74,6 @@ export async function release(
     headers: { 'If-Match': assessment.headers.get('ETag') ?? '', ...headers },
   });
 }
+
+/** Bytes that are no text to the platform, as the text that the double made them from. */
+export const textOf = async (response: Response): Promise<string> => new TextDecoder().decode(await response.bytes());

@@ -1,3 +1,4 @@
+import { randomBytes } from 'node:crypto';
 import { chmodSync, existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { z } from 'zod';
@@ -18,7 +19,7 @@ const fileIn = (storage: string): string => join(storage, 'memory.json');
 export function recall(storage: string): Memory {
   const file = fileIn(storage);
   if (existsSync(file)) return Memory.parse(JSON.parse(readFileSync(file, 'utf8')));
-  const memory = { adminSecret: Buffer.from(crypto.getRandomValues(new Uint8Array(32))).toString('base64url') };
+  const memory = { adminSecret: randomBytes(32).toString('base64url') };
   remember(storage, memory);
   return memory;
 }

@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { parseArgs } from 'node:util';
 import * as pipeline from '../pipeline.ts';
 
-const USAGE = 'Usage: npm run pack -- VISIT.json --out DIR [--paper A4|Letter] [--draft] [--at 2026-11-05T15:00:00Z]';
+const USAGE = 'Usage: npm run pack -- VISIT.json --out DIR [--at 2026-11-05T15:00:00Z] [--draft [--paper A4|Letter]]';
 
 /** What the process answers with. */
 const EXIT = { released: 0, blocked: 1, notReadable: 2 } as const;
@@ -12,7 +12,8 @@ const EXIT = { released: 0, blocked: 1, notReadable: 2 } as const;
 interface Request {
   file: string;
   out: string;
-  paper: 'A4' | 'Letter';
+  /** Paper of a draft; a released pack is printed on what its record says. */
+  paper: 'A4' | 'Letter' | undefined;
   isDraft: boolean;
   at: string;
 }
@@ -20,7 +21,7 @@ interface Request {
 function requestFrom(args: string[]): Request | undefined {
   const options = {
     out: { type: 'string', default: 'out' },
-    paper: { type: 'string', default: 'A4' },
+    paper: { type: 'string' },
     draft: { type: 'boolean', default: false },
     at: { type: 'string' },
   } as const;
@@ -28,7 +29,8 @@ function requestFrom(args: string[]): Request | undefined {
   const [file] = positionals;
   const paper = (['A4', 'Letter'] as const).find((name) => name === values.paper);
   const at = new Date(values.at ?? Date.now());
-  if (!file || positionals.length > 1 || !paper || Number.isNaN(at.getTime())) return undefined;
+  const isPaperKnown = values.paper === undefined || (paper !== undefined && values.draft);
+  if (!file || positionals.length > 1 || !isPaperKnown || Number.isNaN(at.getTime())) return undefined;
   return { file, out: values.out, paper, isDraft: values.draft, at: at.toISOString() };
 }
 
@@ -60,7 +62,7 @@ async function pack({ file, out, paper, isDraft, at }: Request): Promise<number>
   const { assessed } = outcome;
   const { registration } = assessed.record.aircraft;
   if (isDraft) {
-    const { bytes, findings } = await pipeline.draftPdf(assessed, at, { paper });
+    const { bytes, findings } = await pipeline.draftPdf(assessed, at, paper ? { paper } : {});
     say([...assessed.findings, ...findings]);
     save(out, `${registration}-not-released.pdf`, bytes);
     return assessed.isReleasable ? EXIT.released : EXIT.blocked;

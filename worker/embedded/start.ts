@@ -5,6 +5,7 @@ import { bundle } from './bundle.ts';
 import { pdfOf, putDemo } from './demo.ts';
 import { startEmbedded } from './embedded.ts';
 import { freePort } from './free-port.ts';
+import { takeLock } from './lock.ts';
 import { type Memory, recall, remember } from './memory.ts';
 import { OUT, ROOT, STORAGE } from './places.ts';
 
@@ -12,6 +13,7 @@ const WANTED_PORT = 8787;
 
 async function start(): Promise<void> {
   const memory = recall(STORAGE);
+  if (!(await takeLock(STORAGE))) throw new Error('Cannot start: Slipmark runs already on this storage; stop it first');
   const port = await freePort(WANTED_PORT);
   if (port !== WANTED_PORT) console.log(`Port ${WANTED_PORT} is taken; using ${port}.`);
   const { adminSecret } = memory;

@@ -1,5 +1,5 @@
-import { sha256 } from '../archive/digest.ts';
 import type { KeyScope } from '../archive/workshop/workshop-calls.ts';
+import { sha256 } from '../pack/digest.ts';
 import { reached } from './answer.ts';
 import { Refusal } from './problem.ts';
 import type { Access, Caller, Dependencies } from './route.ts';

@@ -3,6 +3,7 @@ import { wantedRange } from './byte-range.ts';
 import { entityTag, isKnown } from './conditions.ts';
 import { Refusal } from './problem.ts';
 import type { Call } from './route.ts';
+import { PDF_POLICY } from './security-headers.ts';
 
 interface BlobOptions {
   type: string;
@@ -21,6 +22,7 @@ export async function blobResponse(call: Call, sha256: string, options: BlobOpti
     ETag: tag,
     'Cache-Control': options.cacheControl,
     'Accept-Ranges': 'bytes',
+    ...(options.type === 'application/pdf' && PDF_POLICY),
   };
   if (isKnown(request, sha256)) return new Response(null, { status: 304, headers });
   const size = found(reached(await world.archive.sizeOfBlob(sha256)), 'such file');

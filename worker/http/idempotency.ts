@@ -1,6 +1,6 @@
-import { sha256 } from '../archive/digest.ts';
 import type { RequestKey } from '../archive/ledger/ledger-calls.ts';
 import { LIMITS } from '../limits.ts';
+import { sha256 } from '../pack/digest.ts';
 import { base64url } from '../world.ts';
 import { Refusal } from './problem.ts';
 import type { Call } from './route.ts';

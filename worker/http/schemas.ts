@@ -14,12 +14,10 @@ const moment = (description: string) => z.string().meta({ description, format: '
 /** A list in an answer; the next page is in the `Link` header. */
 export const listOf = <Item extends z.ZodType>(item: Item) => z.object({ items: z.array(item) });
 
-export const AssessmentAnswer = z
-  .looseObject({ findings: z.array(Defect) })
-  .meta({
-    title: 'Assessment',
-    description: 'What the core makes of a record: results with their working, and findings',
-  });
+export const AssessmentAnswer = z.looseObject({ findings: z.array(Defect) }).meta({
+  title: 'Assessment',
+  description: 'What the core makes of a record: results with their working, and findings',
+});
 
 export const VisitState = z
   .object({

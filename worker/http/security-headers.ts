@@ -1,3 +1,6 @@
+/** Viewers of some browsers count as content of the PDF that they show: a stricter policy would leave the page blank. */
+export const PDF_POLICY = { 'Content-Security-Policy': "frame-ancestors 'none'" } as const;
+
 /** Set on every answer that does not say otherwise itself. */
 const HEADERS = {
   'Content-Security-Policy': "default-src 'none'; frame-ancestors 'none'",

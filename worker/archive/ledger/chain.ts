@@ -1,11 +1,12 @@
-import { sha256 } from '../digest.ts';
+import { canonicalJson } from '../../pack/canonical-json.ts';
+import { sha256 } from '../../pack/digest.ts';
 import { type Page, type PageRequest, pageOf } from '../page.ts';
 import type { ChainEntry } from './ledger-calls.ts';
 
 /** What the first entry of a chain names as its predecessor. */
 export const GENESIS = '0'.repeat(64);
 
-/** Something that happened, before it has its place in the chain. The body is flat, so that its canonical form is plain. */
+/** Something that happened, before it has its place in the chain. Its body is canonical JSON. */
 export interface Event {
   at: string;
   kind: ChainEntry['kind'];
@@ -19,14 +20,14 @@ export function headOf(sql: SqlStorage): { seq: number; digest: string } {
 
 /** The entry that would follow the head of the chain. */
 export async function entryAfter(head: { seq: number; digest: string }, event: Event): Promise<ChainEntry> {
-  const body = JSON.stringify(event.body, Object.keys(event.body).sort());
+  const body = canonicalJson(event.body);
   const entry = { seq: head.seq + 1, at: event.at, kind: event.kind, body, previous: head.digest };
   return { ...entry, digest: await digestOf(entry) };
 }
 
 /** Digest by which an entry proves its content and all before it. */
 export function digestOf({ previous, seq, at, kind, body }: Omit<ChainEntry, 'digest'>): Promise<string> {
-  return sha256(JSON.stringify([previous, seq, at, kind, body]));
+  return sha256(canonicalJson([previous, seq, at, kind, body]));
 }
 
 export function append(sql: SqlStorage, { seq, at, kind, body, previous, digest }: ChainEntry): void {

@@ -1,7 +1,7 @@
 import { z } from 'zod';
-import { sha256 } from '../../archive/digest.ts';
 import { AUDIENCES } from '../../archive/ledger/ledger-calls.ts';
 import { LIMITS } from '../../limits.ts';
+import { sha256 } from '../../pack/digest.ts';
 import { found, json, reached } from '../answer.ts';
 import { keyReused, linkToken, requestKeyOf } from '../idempotency.ts';
 import { packOf } from '../params.ts';

@@ -1,5 +1,5 @@
-import { sha256 } from '../../archive/digest.ts';
 import type { KeptPack, OpenedLink } from '../../archive/ledger/ledger-calls.ts';
+import { sha256 } from '../../pack/digest.ts';
 import type { PackDocument } from '../../pipeline.ts';
 import { printDate, printMoment } from '../../units/calendar.ts';
 import { found, reached } from '../answer.ts';

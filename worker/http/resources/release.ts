@@ -1,7 +1,7 @@
 import { z } from 'zod';
-import { sha256 } from '../../archive/digest.ts';
 import type { KeptPack, PackDigests, RequestKey } from '../../archive/ledger/ledger-calls.ts';
 import { LIMITS } from '../../limits.ts';
+import { sha256 } from '../../pack/digest.ts';
 import type { SealedPack } from '../../pipeline.ts';
 import type { World } from '../../world.ts';
 import { found, json, reached } from '../answer.ts';
@@ -21,8 +21,8 @@ const ReleaseRequest = z.strictObject({
     .min(1)
     .max(40)
     .meta({ description: 'Person of the record who releases', examples: ['jonas'] }),
-  knowsOfNoHazard: z.literal(true).meta({
-    description: 'That person states to know of no condition that endangers flight',
+  knowsOfNoHazard: z.boolean().meta({
+    description: 'That person states to know of no condition that endangers flight; nothing is released without it',
   }),
 });
 type ReleaseRequest = z.infer<typeof ReleaseRequest>;

@@ -5,11 +5,12 @@ import { htmlPage } from '../html-page.ts';
 import { Refusal } from '../problem.ts';
 import type { Call, Operation } from '../route.ts';
 import { AssessmentAnswer } from '../schemas.ts';
+import { PDF_POLICY } from '../security-headers.ts';
 import { type Standing, standing } from '../standing.ts';
 
 const NOT_RELEASED = 'Not released';
 
-const PAPER = { paper: 'A4 (the default) or Letter' } as const;
+const PAPER = { paper: 'A4 or Letter; what the record says where left out' } as const;
 
 export const getAssessment: Operation = {
   summary: 'What the core makes of the visit now',
@@ -44,7 +45,7 @@ export const getDraftDocument: Operation = {
     const form = preferred(call.request.headers.get('Accept'), ['text/html', 'application/pdf']);
     if (!form) throw new Refusal('not-acceptable', 'A document is text/html or application/pdf');
     const stands = await standing(call);
-    const documents = call.pipeline.draftDocuments(stands.assessed, stands.at);
+    const documents = await call.pipeline.draftDocuments(stands.assessed, stands.at);
     const document = documents.find(({ id }) => id === call.params.document);
     const known = documents.map(({ id }) => id).join(', ');
     if (!document) throw new Refusal('not-found', `There is no such document; those of this visit are ${known}`);
@@ -64,10 +65,10 @@ export const getDraftDocument: Operation = {
 };
 
 async function draftPdf(call: Call, { assessed, kept, at }: Standing, document?: string): Promise<Response> {
-  const asked = call.url.searchParams.get('paper') ?? 'A4';
+  const asked = call.url.searchParams.get('paper');
   const paper = (['A4', 'Letter'] as const).find((name) => name === asked);
-  if (!paper) throw new Refusal('malformed-request', 'paper must be A4 or Letter');
-  const options = document === undefined ? { paper } : { paper, document };
+  if (asked !== null && !paper) throw new Refusal('malformed-request', 'paper must be A4 or Letter');
+  const options = { ...(paper && { paper }), ...(document !== undefined && { document }) };
   const { bytes } = await call.pipeline.draftPdf(assessed, at, options);
   const name = [assessed.record.aircraft.registration.replaceAll(/[^A-Za-z0-9-]/g, ''), kept.visit, document ?? 'pack'];
   return new Response(bytes as Uint8Array<ArrayBuffer>, {
@@ -75,6 +76,7 @@ async function draftPdf(call: Call, { assessed, kept, at }: Standing, document?:
       'Content-Type': 'application/pdf',
       'Content-Disposition': `inline; filename="${name.join('-')}-not-released.pdf"`,
       'Cache-Control': 'private, no-store',
+      ...PDF_POLICY,
     },
   });
 }

@@ -1,7 +1,7 @@
 import { z } from 'zod';
-import { sha256 } from '../../archive/digest.ts';
 import { type AddKey, KEY_SCOPES, type KeyScope } from '../../archive/workshop/workshop-calls.ts';
 import { LIMITS } from '../../limits.ts';
+import { sha256 } from '../../pack/digest.ts';
 import { keyText } from '../access.ts';
 import { found, json, reached } from '../answer.ts';
 import { Refusal } from '../problem.ts';

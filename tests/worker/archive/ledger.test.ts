@@ -1,0 +1,81 @@
+import { runInDurableObject } from 'cloudflare:test';
+import { env } from 'cloudflare:workers';
+import { describe, expect, test } from 'vitest';
+import { brokenEntry, entriesAfter } from '../../../worker/archive/ledger/chain.ts';
+import { LEDGER_MIGRATIONS } from '../../../worker/archive/ledger/ledger-migrations.ts';
+import { backOffMs, drain, isEmpty } from '../../../worker/archive/ledger/outbox.ts';
+import { migrate } from '../../../worker/archive/migrate.ts';
+import { keep, RECORD, release, testService } from '../service.ts';
+
+async function ledgerWithHistory() {
+  const service = await testService();
+  await keep(service);
+  await release(service);
+  await keep(service, { ...RECORD, note: 'corrected' });
+  await release(service);
+  return env.LEDGER.get(env.LEDGER.idFromName(`${service.workshop}/Q-TST`));
+}
+
+const everything = (sql: SqlStorage) => entriesAfter(sql, { limit: 100 }).items;
+
+/** An index that answers no request. */
+const indexDown = {
+  prepare: () => ({ bind: () => ({}) }),
+  batch: () => Promise.reject(new Error('index unreachable')),
+} as unknown as D1Database;
+
+describe('chain', () => {
+  test('holds over everything that happened', async () => {
+    const ledger = await ledgerWithHistory();
+    await runInDurableObject(ledger, async (_instance, { storage }) => {
+      const entries = everything(storage.sql);
+      expect(entries.map(({ kind }) => kind)).toEqual(['visit-kept', 'pack-sealed', 'visit-kept', 'pack-sealed']);
+      expect(await brokenEntry(entries)).toBeUndefined();
+    });
+  });
+
+  test.each([
+    ['a changed body', `UPDATE chain SET body = replace(body, 'v1', 'v2') WHERE seq = 2`, 2],
+    ['a changed time', `UPDATE chain SET at = '2020-01-01T00:00:00Z' WHERE seq = 3`, 3],
+    ['a removed entry', 'DELETE FROM chain WHERE seq = 2', 3],
+  ])('shows %s', async (_name, tampering, seq) => {
+    const ledger = await ledgerWithHistory();
+    await runInDurableObject(ledger, async (_instance, { storage }) => {
+      storage.sql.exec(tampering);
+      expect((await brokenEntry(everything(storage.sql)))?.seq).toBe(seq);
+    });
+  });
+});
+
+describe('outbox', () => {
+  test('keeps what the index did not take, waits longer each time, and is emptied once it answers', async () => {
+    const ledger = await ledgerWithHistory();
+    await runInDurableObject(ledger, async (_instance, { storage }) => {
+      const { sql } = storage;
+      sql.exec(`INSERT OR REPLACE INTO outbox (pack, workshop) VALUES ('Q-TST-P1-2', 'outbox-test')`);
+      const waits = [await drain(sql, indexDown), await drain(sql, indexDown), await drain(sql, indexDown)];
+      expect(waits).toEqual([1_000, 2_000, 4_000]);
+      expect(isEmpty(sql)).toBe(false);
+      expect(await drain(sql, env.INDEX)).toBeNull();
+      expect(isEmpty(sql)).toBe(true);
+      const row = await env.INDEX.prepare(`SELECT pack FROM packs WHERE workshop = 'outbox-test'`).first();
+      expect(row).toEqual({ pack: 'Q-TST-P1-2' });
+    });
+  });
+
+  test('backOffMs() grows to an hour and stays there', () => {
+    expect([0, 1, 5, 11, 12, 40].map(backOffMs)).toEqual([1_000, 2_000, 32_000, 2_048_000, 3_600_000, 3_600_000]);
+  });
+});
+
+describe('migrate()', () => {
+  test('takes each step once, and later ones on top', async () => {
+    const ledger = env.LEDGER.get(env.LEDGER.idFromName('migrations'));
+    await runInDurableObject(ledger, async (_instance, { storage }) => {
+      migrate(storage, LEDGER_MIGRATIONS);
+      migrate(storage, [...LEDGER_MIGRATIONS, 'CREATE TABLE later (x)']);
+      migrate(storage, [...LEDGER_MIGRATIONS, 'CREATE TABLE later (x)']);
+      expect(storage.sql.exec('SELECT * FROM later').toArray()).toEqual([]);
+    });
+  });
+});

@@ -1,0 +1,96 @@
+import { env } from 'cloudflare:workers';
+import { describe, expect, test } from 'vitest';
+import { createApp } from '../../../worker/http/app.ts';
+import { cloudWorld } from '../../../worker/world.ts';
+import { pipelineDouble } from '../pipeline-double.ts';
+import { ADMIN_SECRET, keep, RECORD, testService, VISIT } from '../service.ts';
+
+const post = (body: unknown, key?: string) => ({ method: 'POST', body, ...(key !== undefined && { key }) });
+
+describe('keys', () => {
+  test('are needed: none, a malformed, an unknown and another scheme answer 401', async () => {
+    const { call, workshop } = await testService();
+    for (const key of ['', 'nonsense', `slip_${workshop}_${'A'.repeat(43)}`, `slip_nobody_${'A'.repeat(43)}`]) {
+      const response = await call(VISIT, { key });
+      expect(response.status).toBe(401);
+      expect(response.headers.get('WWW-Authenticate')).toContain('Bearer');
+    }
+    expect((await call(VISIT, { key: '', headers: { Authorization: 'Basic eDp5' } })).status).toBe(401);
+  });
+
+  test('name their workshop and carry 256 random bits', async () => {
+    const { key, workshop } = await testService();
+    expect(key).toMatch(new RegExp(`^slip_${workshop}_[A-Za-z0-9_-]{43}$`));
+  });
+
+  test('open only what their scopes allow', async () => {
+    const service = await testService();
+    await keep(service);
+    const body = { label: 'scale head', scopes: ['records'] };
+    const { secret } = await (await service.call('/v1/keys', post(body))).json<{ secret: string }>();
+    expect((await service.call(VISIT, { key: secret })).status).toBe(200);
+    const attestation = { by: 'jonas', knowsOfNoHazard: true };
+    expect((await service.call(`${VISIT}/release`, post(attestation, secret))).status).toBe(403);
+    expect((await service.call('/v1/packs/Q-TST-P1-1/links', post({ audience: 'owner' }, secret))).status).toBe(403);
+    expect((await service.call('/v1/keys', { key: secret })).status).toBe(403);
+  });
+
+  test('open nothing once revoked, and cannot revoke themselves', async () => {
+    const { call } = await testService();
+    const body = { label: 'laptop', scopes: ['records', 'records'] };
+    const made = await (await call('/v1/keys', post(body))).json<{ key: string; secret: string; scopes: string[] }>();
+    expect(made.scopes).toEqual(['records']);
+    expect((await call('/v1/packs', { key: made.secret })).status).toBe(200);
+    expect((await call(`/v1/keys/${made.key}`, { method: 'DELETE' })).status).toBe(204);
+    expect((await call('/v1/packs', { key: made.secret })).status).toBe(401);
+    const list = await (await call('/v1/keys')).text();
+    expect(list).not.toContain(made.secret);
+    const { items } = JSON.parse(list) as { items: { key: string; label: string; revokedAt: string | null }[] };
+    expect(items.find(({ key }) => key === made.key)?.revokedAt).toBe('2026-11-05T12:00:00.000Z');
+    const own = items.find(({ label }) => label === 'first key')?.key;
+    expect((await call(`/v1/keys/${own}`, { method: 'DELETE' })).status).toBe(409);
+    expect((await call('/v1/keys/none', { method: 'DELETE' })).status).toBe(404);
+  });
+
+  test('of one workshop do not see what another keeps under the same registration', async () => {
+    const [one, other] = [await testService(), await testService()];
+    await keep(one);
+    expect((await other.call(VISIT)).status).toBe(404);
+    await keep(other, { ...RECORD, note: 'theirs' });
+    expect(await (await one.call(VISIT)).json()).toEqual(RECORD);
+  });
+
+  test('are refused with every defect of the request', async () => {
+    const { call } = await testService();
+    const response = await call('/v1/keys', post({ label: '', scopes: ['everything'], more: 1 }));
+    expect(response.status).toBe(422);
+    const { findings } = await response.json<{ findings: { pointer: string }[] }>();
+    expect(findings.map(({ pointer }) => pointer).sort()).toEqual(['/label', '/more', '/scopes/0']);
+  });
+});
+
+describe('POST workshops', () => {
+  test('needs the secret of the deployment', async () => {
+    const { call, key } = await testService();
+    const body = { id: 'another', name: 'Another' };
+    for (const wrong of ['', 'guess', key, `${ADMIN_SECRET}x`])
+      expect((await call('/v1/workshops', post(body, wrong))).status).toBe(401);
+  });
+
+  test('cannot be done at all where the deployment has no secret', async () => {
+    const world = { ...cloudWorld(env), adminSecret: undefined };
+    const app = createApp({ world, pipeline: pipelineDouble });
+    const headers = { Authorization: 'Bearer undefined', 'Content-Type': 'application/json' };
+    const body = JSON.stringify({ id: 'another', name: 'Another' });
+    const response = await app.request('https://slipmark.example/v1/workshops', { method: 'POST', headers, body });
+    expect(response.status).toBe(401);
+  });
+
+  test('answers 409 to a name that is taken, and leaves the keys of the first', async () => {
+    const { call, workshop } = await testService();
+    const body = { id: workshop, name: 'Again' };
+    expect((await call('/v1/workshops', post(body, ADMIN_SECRET))).status).toBe(409);
+    expect((await call('/v1/packs')).status).toBe(200);
+    expect((await call('/v1/workshops', post({ id: 'Bad_Name', name: 'x' }, ADMIN_SECRET))).status).toBe(422);
+  });
+});

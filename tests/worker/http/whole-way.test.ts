@@ -1,0 +1,85 @@
+import { describe, expect, test } from 'vitest';
+import record from '../../../fixtures/visits/nose-wheel-full.json' with { type: 'json' };
+import { sha256 } from '../../../worker/pack/digest.ts';
+import * as pipeline from '../../../worker/pipeline.ts';
+import { testService } from '../service.ts';
+
+const VISIT = '/v1/aircraft/Q-SLM/visits/nose-wheel';
+
+interface Finding {
+  code: string;
+  pointer: string;
+}
+
+const findingsIn = async (response: Response) => (await response.json<{ findings: Finding[] }>()).findings;
+
+const released = { by: record.release.by, knowsOfNoHazard: true };
+
+describe('the whole way with the real stages', () => {
+  test('a visit goes in, and a sealed pack and its link come out', async () => {
+    const { call, clock } = await testService({ pipeline });
+    clock.at = Date.parse(record.visit.workEndedAt) + 3_600_000;
+    const put = await call(VISIT, { method: 'PUT', body: record });
+    expect(put.status).toBe(201);
+    const assessment = await call(`${VISIT}/assessment`);
+    const headers = { 'If-Match': assessment.headers.get('ETag') ?? '' };
+    const sealed = await call(`${VISIT}/release`, { method: 'POST', body: released, headers });
+    expect(sealed.status).toBe(201);
+    const pack = await sealed.json<{ pack: string; recordSha256: string; manifestSha256: string }>();
+    expect(`"${pack.recordSha256}"`).toBe(put.headers.get('ETag'));
+    const pdf = await (await call(`/v1/packs/${pack.pack}/pack.pdf`)).bytes();
+    expect(new TextDecoder().decode(pdf.slice(0, 5))).toBe('%PDF-');
+    const manifest = await (await call(`/v1/packs/${pack.pack}/manifest.json`)).text();
+    expect(await sha256(manifest)).toBe(pack.manifestSha256);
+    expect(manifest).toContain(pack.recordSha256);
+    const link = await call(`/v1/packs/${pack.pack}/links`, { method: 'POST', body: { audience: 'owner' } });
+    const { pathname } = new URL((await link.json<{ url: string }>()).url);
+    const page = await (await call(pathname, { key: '' })).text();
+    expect(page).toContain('<article id="owner-summary"');
+    expect(page).not.toContain(' style=');
+    const documents = [...page.matchAll(/href="([^"]+\/documents\/[^"]+)"/g)].map(([, href = '']) => href);
+    expect(documents.length).toBeGreaterThan(8);
+    for (const href of documents) expect((await call(href, { key: '' })).status, href).toBe(200);
+  });
+
+  test('the hazard statement is the gate’s own condition', async () => {
+    const { call } = await testService({ pipeline });
+    await call(VISIT, { method: 'PUT', body: record });
+    const headers = { 'If-Match': (await call(`${VISIT}/assessment`)).headers.get('ETag') ?? '' };
+    const body = { ...released, knowsOfNoHazard: false };
+    const response = await call(`${VISIT}/release`, { method: 'POST', body, headers });
+    expect(response.status).toBe(409);
+    expect((await findingsIn(response)).map(({ code }) => code)).toContain('HAZARD_NOT_DENIED');
+  });
+
+  test('an unknown key is refused with its pointer, and a near one is named', async () => {
+    const { call } = await testService({ pipeline });
+    const body = { ...record, aircraft: { ...record.aircraft, regstration: 'Q-SLM' } };
+    const response = await call(VISIT, { method: 'PUT', body });
+    expect(response.status).toBe(422);
+    expect(await findingsIn(response)).toMatchObject([
+      { code: 'RECORD_KEY_UNKNOWN', pointer: '/aircraft/regstration' },
+    ]);
+  });
+
+  test('nothing that a client sends makes the service fail', async () => {
+    const { call, events } = await testService({ pipeline });
+    const parts = Object.keys(record);
+    const strange: unknown[] = [null, 0, -1, 1e308, '', 'x', [], {}, [null], [[]], { a: 1 }, true];
+    for (const part of parts)
+      for (const value of strange) {
+        const response = await call('/v1/assessments', { method: 'POST', body: { ...record, [part]: value } });
+        expect([200, 422], `${part} ${JSON.stringify(value)}`).toContain(response.status);
+      }
+    expect(events.filter(({ code }) => code === 'UNEXPECTED_FAILURE')).toEqual([]);
+  });
+
+  test('a draft comes as PDF and as HTML, marked', async () => {
+    const { call } = await testService({ pipeline });
+    await call(VISIT, { method: 'PUT', body: record });
+    const html = await (await call(`${VISIT}/documents/weighing-report`)).text();
+    expect(html).toContain('Not released');
+    const pdf = await call(`${VISIT}/pack.pdf?paper=Letter`);
+    expect(new TextDecoder().decode((await pdf.bytes()).slice(0, 5))).toBe('%PDF-');
+  });
+});
