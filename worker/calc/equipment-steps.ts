@@ -9,6 +9,8 @@ interface Step {
 /** A line of the survey applied to the list. */
 export interface CorrectionStep extends Step {
   line: AsFoundLine;
+  /** The line number that an unlisted item would get, when the list had it already. */
+  taken: string | undefined;
 }
 
 /** One change of a modification, seen against the list that the corrections and earlier changes left. */
@@ -42,15 +44,16 @@ export function walkEquipment(visit: Visit): EquipmentWalk {
 function correct(list: List, line: AsFoundLine, path: (string | number)[]): CorrectionStep {
   if (line.kind === 'unlisted') {
     const { kind: _kind, disposition: _disposition, by: _by, ...item } = line;
+    const taken = list.has(item.id) ? item.id : undefined;
     list.set(item.id, item);
-    return { line, listed: undefined, path };
+    return { line, listed: undefined, taken, path };
   }
   const listed = list.get(line.item);
   if (line.kind === 'missing') list.delete(line.item);
   if (listed && line.kind === 'different-serial') list.set(listed.id, { ...listed, serial: line.serial });
   if (listed && line.kind === 'different-mass')
     list.set(listed.id, { ...listed, massKg: line.massKg, armMm: line.armMm });
-  return { line, listed, path };
+  return { line, listed, taken: undefined, path };
 }
 
 function apply(list: List, modification: string, change: Change, path: (string | number)[]): ChangeStep {

@@ -20,7 +20,7 @@ export interface NamedLoading {
 
 export interface LoadingSheet {
   envelope: Envelope | undefined;
-  /** Undefined when the least legal load is over the maximum mass. */
+  /** Undefined when the least legal load is over the maximum mass or another limit. */
   extremes: Extremes | undefined;
   loadings: NamedLoading[];
   table: CrewFuelTable;

@@ -7,16 +7,24 @@
  */
 export function canonicalJson(value: unknown): string {
   if (Array.isArray(value)) return `[${value.map(canonicalJson).join(',')}]`;
-  if (typeof value === 'object' && value !== null) {
-    const members = Object.entries(value)
-      .filter(([, member]) => member !== undefined)
-      .sort(([a], [b]) => (a < b ? -1 : 1))
-      .map(([key, member]) => `${JSON.stringify(key)}:${canonicalJson(member)}`);
-    return `{${members.join(',')}}`;
-  }
+  if (typeof value === 'object' && value !== null) return canonicalObject(value as Record<string, unknown>);
+  if (typeof value === 'number' && !Number.isFinite(value)) throw notJson(value);
   const text = JSON.stringify(value);
-  if (text === undefined || (typeof value === 'number' && !Number.isFinite(value))) {
-    throw new TypeError(`Cannot write JSON: value must be JSON: current value is ${String(value)}`);
-  }
+  if (text === undefined) throw notJson(value);
   return text;
+}
+
+/** Sorting by default compares UTF-16 code units, as the standard asks. */
+function canonicalObject(object: Record<string, unknown>): string {
+  let members = '';
+  for (const key of Object.keys(object).sort()) {
+    const member = object[key];
+    if (member === undefined) continue;
+    members += `${members === '' ? '' : ','}${JSON.stringify(key)}:${canonicalJson(member)}`;
+  }
+  return `{${members}}`;
+}
+
+function notJson(value: unknown): TypeError {
+  return new TypeError(`Cannot write JSON: value must be JSON: current value is ${String(value)}`);
 }

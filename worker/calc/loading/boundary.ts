@@ -51,6 +51,8 @@ export function areLaminar(groups: readonly ReadonlySet<string>[]): boolean {
 
 /** The loading a share of the way from one to another. */
 export function between(from: Loading, to: Loading, share: number): Loading {
+  if (share === 1) return to;
+  if (share === 0) return from;
   const load: Record<string, number> = {};
   for (const station of new Set([...Object.keys(from.load), ...Object.keys(to.load)])) {
     const begin = from.load[station] ?? 0;

@@ -3,7 +3,7 @@ import { tanksOf, usableFuel } from '../fuel.ts';
 import type { Loading } from './boundary.ts';
 
 /** Points computed along the burning of a group of tanks: the way is straight unless an arm moves with the content. */
-const STEPS = { straight: 1, curved: 8 } as const;
+const STEPS = { straight: 1, curved: 4 } as const;
 
 /**
  * How the fuel of an aircraft burns: gives the loadings passed through as the fuel of one loading burns down to the

@@ -53,7 +53,9 @@ export function crewFuelTable(
     mostBaggage(places, (baggage) => fly(loadingOf(aircraft, empty, { ...load, ...baggage })));
   const rows = crews.flatMap(({ aboard, used }) =>
     crewKg
-      .filter((eachKg) => used.every((seat) => seat && eachKg <= seat.maximumMassKg))
+      .filter((eachKg) =>
+        used.every((seat) => seat && eachKg >= (seat.minimumMassKg ?? 0) && eachKg <= seat.maximumMassKg),
+      )
       .map((eachKg): CrewFuelRow => {
         const crew = Object.fromEntries(used.map((seat) => [seat?.id ?? '', eachKg]));
         return {

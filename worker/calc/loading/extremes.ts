@@ -23,7 +23,7 @@ export interface Extremes {
  *
  * Along a straight boundary the centre of gravity M/m is monotone, so the extremes lie on corners.
  *
- * @returns undefined when the least legal load is already over the maximum mass
+ * @returns undefined when the least legal load is already over the maximum mass or another limit
  * @source the adverse-loading check of AC 43.13-1B ch. 10, solved exactly instead of by trial loadings
  */
 export function loadingExtremes(

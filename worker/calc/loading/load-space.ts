@@ -38,6 +38,9 @@ export interface LoadSpaceOptions {
   restriction?: Restriction;
 }
 
+/** Sums of many masses are exact to about this: a limit met exactly must not count as broken. */
+const ROUNDING_KG = 1e-9;
+
 /** Seats and baggage places of an aircraft. */
 export function loadStationsOf(aircraft: Aircraft): LoadStation[] {
   return aircraft.stations.filter((station): station is LoadStation => station.kind !== 'fuel');
@@ -55,7 +58,10 @@ export function boundsOf(
   return { minimumKg: Math.min(narrowed.minimumKg ?? least, maximumKg), maximumKg };
 }
 
-/** Everything that may legally be carried, as pieces that are straight in mass and moment. */
+/**
+ * Everything that may legally be carried, as pieces that are straight in mass and moment; none where the least load alone
+ * breaks a limit.
+ */
 export function loadSpaces(
   aircraft: Aircraft,
   { empty, leastPilotKg, restriction = {} }: LoadSpaceOptions,
@@ -71,6 +77,8 @@ export function loadSpaces(
     massKg += minimumKg;
     momentKgMm += minimumKg * station.armMm;
   }
+  const groups = groupsOf(aircraft, empty.massKg, startLoad);
+  if (groups.some(({ maximumKg }) => maximumKg < 0)) return [];
   const base: LoadSpace = {
     start: { massKg, momentKgMm },
     startLoad,
@@ -79,7 +87,7 @@ export function loadSpaces(
       maximumKg: maximumKg - minimumKg,
       armMm: station.armMm,
     })),
-    groups: groupsOf(aircraft, empty.massKg, startLoad),
+    groups,
     maximumMassKg: aircraft.maximumMassKg,
   };
   const tanks = tanksOf(aircraft);
@@ -93,7 +101,7 @@ export function loadSpaces(
   );
 }
 
-/** What is left for each group once the least masses are aboard. */
+/** What is left for each group once the least masses are aboard; negative where they are already too much. */
 function groupsOf(aircraft: Aircraft, emptyKg: number, startLoad: Readonly<Record<string, number>>): Group[] {
   const limits = (aircraft.loadingLimits ?? []).map(({ stations, maximumMassKg }) => ({
     stations: new Set(stations),
@@ -105,7 +113,8 @@ function groupsOf(aircraft: Aircraft, emptyKg: number, startLoad: Readonly<Recor
   }
   return limits.map(({ stations, maximumKg }) => {
     const aboard = [...stations].reduce((sum, station) => sum + (startLoad[station] ?? 0), 0);
-    return { stations, maximumKg: Math.max(0, maximumKg - aboard) };
+    const leftKg = maximumKg - aboard;
+    return { stations, maximumKg: Math.abs(leftKg) < ROUNDING_KG ? 0 : leftKg };
   });
 }
 

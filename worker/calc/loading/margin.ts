@@ -36,9 +36,11 @@ function worstToLimit(line: readonly Loading[], envelope: Envelope, side: Side):
   };
   for (const [index, to] of line.entries()) {
     const from = line[index - 1] ?? to;
-    const limits = limitsAt(envelope, to.massKg);
-    if (limits) consider(index, to.massKg, to.momentKgMm, side === 'forward' ? limits.forwardMm : limits.aftMm);
-    if (from.massKg === to.massKg) continue;
+    if (from.massKg === to.massKg) {
+      const limits = limitsAt(envelope, to.massKg);
+      if (limits) consider(index, to.massKg, to.momentKgMm, side === 'forward' ? limits.forwardMm : limits.aftMm);
+      continue;
+    }
     const beta = (to.momentKgMm - from.momentKgMm) / (to.massKg - from.massKg);
     const alpha = from.momentKgMm - beta * from.massKg;
     for (const piece of envelope[side]) {

@@ -1,4 +1,5 @@
 import type { Aircraft } from '../../visit/visit.ts';
+import { tanksOf } from '../fuel.ts';
 import type { Loading } from './boundary.ts';
 import { burnPathOf } from './burn-path.ts';
 import type { Envelope } from './envelope.ts';
@@ -18,10 +19,15 @@ const TOLERANCE = 1e-9;
 /** Judges loadings of an aircraft, from take-off until the fuel is gone. */
 export function judgeOf(aircraft: Aircraft, envelope?: Envelope): (loading: Loading) => Verdict {
   const limits = massLimits(aircraft);
+  const tanks = tanksOf(aircraft);
   const burn = burnPathOf(aircraft);
   return (loading) => {
     const overKg = loading.massKg - aircraft.maximumMassKg;
     if (overKg > TOLERANCE) return { state: 'too-heavy', overKg };
+    const withoutFuelKg = loading.massKg - tanks.reduce((sum, { id }) => sum + (loading.load[id] ?? 0), 0);
+    const overZeroFuelKg = withoutFuelKg - (aircraft.maximumZeroFuelMassKg ?? Number.POSITIVE_INFINITY);
+    if (overZeroFuelKg > TOLERANCE)
+      return { state: 'limit-exceeded', limit: 'maximum zero-fuel mass', overKg: overZeroFuelKg };
     for (const { id, stations, maximumKg } of limits) {
       const aboardKg = stations.reduce((sum, station) => sum + (loading.load[station] ?? 0), 0);
       if (aboardKg - maximumKg > TOLERANCE) return { state: 'limit-exceeded', limit: id, overKg: aboardKg - maximumKg };
@@ -32,9 +38,16 @@ export function judgeOf(aircraft: Aircraft, envelope?: Envelope): (loading: Load
   };
 }
 
-function massLimits(aircraft: Aircraft): { id: string; stations: readonly string[]; maximumKg: number }[] {
+interface MassLimit {
+  id: string;
+  stations: readonly string[];
+  maximumKg: number;
+}
+
+function massLimits(aircraft: Aircraft): MassLimit[] {
+  const seats = loadStationsOf(aircraft);
   return [
-    ...loadStationsOf(aircraft).map(({ id, maximumMassKg }) => ({ id, stations: [id], maximumKg: maximumMassKg })),
+    ...seats.map(({ id, maximumMassKg }) => ({ id, stations: [id], maximumKg: maximumMassKg })),
     ...(aircraft.loadingLimits ?? []).map(({ id, stations, maximumMassKg }) => ({
       id,
       stations,

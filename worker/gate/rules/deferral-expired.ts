@@ -9,7 +9,8 @@ export const deferralExpired: Rule = {
   remedy: 'Rectify it now',
   source: read('ML.A.403 (within the stated limit)'),
   check: ({ visit, at }) => {
-    const hours = visit.meters?.readings.find(({ of }) => of === 'airframe')?.outHours;
+    const meter = visit.meters?.readings.find(({ of }) => of === 'airframe');
+    const hours = meter && meter.outHours + (meter.offsetHours ?? 0);
     return (visit.findings ?? []).flatMap(({ id, disposition, deferral }, index): Hit[] => {
       if (disposition !== 'deferred' || !deferral) return [];
       const { untilDate, untilHours } = deferral;

@@ -3,8 +3,8 @@ import { PRACTICE, type Rule } from '../rule.ts';
 export const leastLoadTooHeavy: Rule = {
   code: 'LEAST_LOAD_TOO_HEAVY',
   severity: 'blocks',
-  meaning: 'Even the least load that can fly exceeds the maximum mass',
-  remedy: 'Check empty mass, maximum mass and the least pilot',
+  meaning: 'Even the least load that can fly exceeds the maximum mass or another limit',
+  remedy: 'Check empty mass, maximum masses, loading limits and the least pilot',
   source: PRACTICE,
   check: ({ visit, results }) => {
     const { loading } = results;
@@ -12,7 +12,8 @@ export const leastLoadTooHeavy: Rule = {
     return [
       {
         path: ['aircraft', 'maximumMass'],
-        sentence: 'Even the lightest pilot with no usable fuel exceeds the maximum mass',
+        sentence:
+          'Even the lightest pilot with no usable fuel exceeds the maximum mass, the maximum zero-fuel mass or a loading limit',
       },
     ];
   },

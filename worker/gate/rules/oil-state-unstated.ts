@@ -11,7 +11,7 @@ export const oilStateUnstated: Rule = {
     if (!weighing || !visit.aircraft.engine) return [];
     if (weighing.oilState === undefined)
       return [{ path: ['weighing', 'oilState'], sentence: 'The weighing does not say whether the oil was aboard' }];
-    const added = (weighing.itemsMissing ?? []).some(({ name }) => /oil/i.test(name));
+    const added = (weighing.itemsMissing ?? []).some(({ name }) => /\boil/i.test(name));
     if (weighing.oilState === 'full' || added) return [];
     return [
       {

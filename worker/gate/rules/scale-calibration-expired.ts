@@ -12,11 +12,11 @@ export const scaleCalibrationExpired: Rule = {
     if (!weighing) return [];
     const on = dateOf(weighing.weighedAt);
     return weighing.scales.flatMap(({ id, calibratedOn, calibrationDueOn }, index): Hit[] => {
-      const path = ['weighing', 'scales', index, 'calibrationDueOn'];
+      const path = ['weighing', 'scales', index];
       if (calibratedOn !== undefined && calibratedOn > on)
         return [
           {
-            path,
+            path: [...path, 'calibratedOn'],
             sentence: `Scale ${id} was calibrated ${printDate(calibratedOn)}, after the weighing ${printDate(on)}`,
             data: { scale: id },
           },
@@ -24,7 +24,7 @@ export const scaleCalibrationExpired: Rule = {
       if (calibrationDueOn >= on) return [];
       return [
         {
-          path,
+          path: [...path, 'calibrationDueOn'],
           sentence: `The calibration of scale ${id} ran out ${printDate(calibrationDueOn)}; weighed ${printDate(on)}`,
           data: { scale: id, calibrationDueOn, weighedOn: on },
         },

@@ -9,25 +9,33 @@ export const textUnprintable: Rule = {
   source: PRACTICE,
   check: ({ visit }) => {
     const hits: Hit[] = [];
-    const walk = (value: unknown, path: readonly (string | number)[]): void => {
+    // One path, lengthened and shortened on the way: nearly no text is worth a copy of it.
+    const path: (string | number)[] = [];
+    const walk = (value: unknown): void => {
       if (typeof value === 'string') {
-        const characters = unprintableIn(value);
-        if (characters.length > 0)
-          hits.push({
-            path,
-            sentence: `The text has characters that cannot be printed: ${characters.map(named).join(', ')}`,
-            data: { characters: characters.map(named).join(' ') },
-          });
-      } else if (Array.isArray(value)) {
-        for (const [index, entry] of value.entries()) walk(entry, [...path, index]);
+        const characters = unprintableIn(value).map(named);
+        if (characters.length > 0) hits.push(hitAt([...path], characters));
       } else if (typeof value === 'object' && value !== null) {
-        for (const [key, entry] of Object.entries(value)) walk(entry, [...path, key]);
+        const isList = Array.isArray(value);
+        for (const key of Object.keys(value)) {
+          path.push(isList ? Number(key) : key);
+          walk((value as Record<string, unknown>)[key]);
+          path.pop();
+        }
       }
     };
-    walk(visit, []);
+    walk(visit);
     return hits;
   },
 };
+
+function hitAt(path: Hit['path'], characters: readonly string[]): Hit {
+  return {
+    path,
+    sentence: `The text has characters that cannot be printed: ${characters.join(', ')}`,
+    data: { characters: characters.join(' ') },
+  };
+}
 
 /** A character by its code point, since it cannot be shown. */
 function named(character: string): string {
