@@ -1,3 +1,4 @@
+import { runInDurableObject } from 'cloudflare:test';
 import { env } from 'cloudflare:workers';
 import { describe, expect, test } from 'vitest';
 import { createApp } from '../../../worker/http/app.ts';
@@ -66,6 +67,17 @@ describe('keys', () => {
     expect(response.status).toBe(422);
     const { findings } = await response.json<{ findings: { pointer: string }[] }>();
     expect(findings.map(({ pointer }) => pointer).sort()).toEqual(['/label', '/more', '/scopes/0']);
+  });
+});
+
+test('asking for a workshop that was never created leaves nothing behind', async () => {
+  const { call } = await testService();
+  const key = `slip_never-created_${'A'.repeat(43)}`;
+  expect((await call(VISIT, { key })).status).toBe(401);
+  await runInDurableObject(env.WORKSHOP.get(env.WORKSHOP.idFromName('never-created')), (_workshop, { storage }) => {
+    expect(
+      storage.sql.exec(`SELECT name FROM sqlite_master WHERE name NOT LIKE '\\_cf%' ESCAPE '\\'`).toArray(),
+    ).toEqual([]);
   });
 });
 

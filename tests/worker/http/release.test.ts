@@ -184,6 +184,16 @@ describe('Idempotency-Key of a release', () => {
   });
 });
 
+test('two releases at once under one Idempotency-Key: one is sealed, the other refused', async () => {
+  const service = await testService();
+  const other = '/v1/aircraft/Q-TST/visits/v2';
+  await keep(service);
+  await keep(service, { ...RECORD, note: 'other' }, other);
+  const headers = { 'Idempotency-Key': 'same' };
+  const answers = await Promise.all([release(service, headers), release(service, headers, other)]);
+  expect(answers.map(({ status }) => status).sort()).toEqual([201, 422]);
+});
+
 describe('release while the bucket fails', () => {
   test('answers 503, makes no pack, and can be repeated', async () => {
     let isDown = true;

@@ -73,7 +73,8 @@ export interface CommitPack {
 export type CommitOutcome =
   | { kind: 'sealed'; pack: KeptPack }
   | { kind: 'already-released'; pack: KeptPack }
-  | { kind: 'moved' };
+  | { kind: 'moved' }
+  | { kind: 'key-reused' };
 
 export const AUDIENCES = ['owner', 'inspector'] as const;
 

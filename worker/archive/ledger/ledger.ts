@@ -81,11 +81,14 @@ export class Ledger extends DurableObject<Bindings> implements Calls.LedgerCalls
   async commit(request: Calls.CommitPack): Promise<Calls.CommitOutcome> {
     const outcome = await this.#record((): Decision<Calls.CommitOutcome> => {
       const { place, version, digests, summary, at } = request;
+      // Two requests under one key may both have been the first when they were read.
+      const isKeyTaken = earlierRequest(this.#sql, request.request).kind !== 'first';
       const kept = visits.stateAt(this.#sql, place.visit);
       const standing = kept?.state === 'released' && kept.pack ? packs.packAt(this.#sql, kept.pack) : null;
       if (standing && kept?.version === version) return { answer: { kind: 'already-released', pack: standing } };
       const placeNow = packs.placeFor(this.#sql, summary.registration, place.visit);
       if (kept?.version !== version || !isSamePlace(place, placeNow)) return { answer: { kind: 'moved' } };
+      if (isKeyTaken) return { answer: { kind: 'key-reused' } };
       const body = { pack: place.pack, visit: place.visit, version, ...digests };
       return { event: { at, kind: 'pack-sealed', body }, change: () => this.#writePack(request) };
     });
@@ -125,9 +128,10 @@ export class Ledger extends DurableObject<Bindings> implements Calls.LedgerCalls
   async addLink(request: Calls.AddLink): Promise<Calls.AddLinkOutcome> {
     return this.#record((): Decision<Calls.AddLinkOutcome> => {
       const earlier = earlierRequest(this.#sql, request.request);
-      const first = earlier.kind === 'repeated' ? links.linkAt(this.#sql, earlier.answer) : null;
+      if (earlier.kind === 'key-reused') return { answer: earlier };
+      // The same token can come again: it is derived from the key of the request, which is forgotten before the link is.
+      const first = links.linkAt(this.#sql, links.linkName(request.tokenSha256));
       if (first) return { answer: { kind: 'repeated', link: first } };
-      if (earlier.kind !== 'first') return { answer: { kind: 'key-reused' } };
       const pack = packs.packAt(this.#sql, request.pack);
       if (!pack) return { answer: { kind: 'no-pack' } };
       const link = links.linkFrom(request, pack.summary.number);

@@ -19,9 +19,11 @@ export function openableLink(sql: SqlStorage, tokenSha256: string, at: string): 
   return link && Date.parse(at) < Date.parse(link.expiresAt) ? link : null;
 }
 
-/** A new link. Its name is the start of the digest of its token, which tells nobody the token. */
+/** The name of a link: the start of the digest of its token, which tells nobody the token. */
+export const linkName = (tokenSha256: string): string => tokenSha256.slice(0, 16);
+
 export function linkFrom({ tokenSha256, audience, expiresAt, at }: AddLink, number: number): KeptLink {
-  return { link: tokenSha256.slice(0, 16), number, audience, createdAt: at, expiresAt, revokedAt: null };
+  return { link: linkName(tokenSha256), number, audience, createdAt: at, expiresAt, revokedAt: null };
 }
 
 export function writeLink(sql: SqlStorage, link: KeptLink, tokenSha256: string): void {

@@ -27,18 +27,22 @@ export class Workshop extends DurableObject<Bindings> implements WorkshopCalls {
   constructor(state: DurableObjectState, env: Bindings) {
     super(state, env);
     this.#sql = state.storage.sql;
-    state.blockConcurrencyWhile(async () => migrate(state.storage, MIGRATIONS));
+    state.blockConcurrencyWhile(async () => {
+      if (this.#exists()) migrate(state.storage, MIGRATIONS);
+    });
   }
 
   async create(name: string, key: AddKey): Promise<CreateOutcome> {
-    if (this.#sql.exec('SELECT 1 FROM workshop').toArray().length > 0) return { kind: 'exists' };
+    if (this.#exists()) return { kind: 'exists' };
     return this.ctx.storage.transactionSync(() => {
+      migrate(this.ctx.storage, MIGRATIONS);
       this.#sql.exec('INSERT INTO workshop VALUES (?, ?)', name, key.at);
       return { kind: 'created', key: this.#insert(key) };
     });
   }
 
   async authenticate(keySha256: string): Promise<KeptKey | null> {
+    if (!this.#exists()) return null;
     return this.#where('WHERE keySha256 = ? AND revokedAt IS NULL', keySha256)[0] ?? null;
   }
 
@@ -54,6 +58,11 @@ export class Workshop extends DurableObject<Bindings> implements WorkshopCalls {
   async revokeKey(key: string, at: string): Promise<KeptKey | null> {
     this.#sql.exec('UPDATE keys SET revokedAt = ? WHERE key = ? AND revokedAt IS NULL', at, key);
     return this.#where('WHERE key = ?', key)[0] ?? null;
+  }
+
+  /** Anybody can ask for any workshop: one that was never created must leave nothing behind. */
+  #exists(): boolean {
+    return this.#sql.exec(`SELECT 1 FROM sqlite_master WHERE name = 'workshop'`).toArray().length > 0;
   }
 
   #insert({ keySha256, label, scopes, at }: AddKey): KeptKey {

@@ -97,6 +97,7 @@ async function tryRelease(
   const commit = { workshop, place, version: kept.version, digests, summary, at, ...(request && { request }) };
   const committed = reached(await world.archive.ledger(name, (ledger) => ledger.commit(commit)));
   if (committed.kind === 'moved') return undefined;
+  if (committed.kind === 'key-reused') throw keyReused();
   if (committed.kind === 'sealed') world.log({ code: 'RELEASE_SEALED', pack: summary.pack, issue: summary.issue });
   return answer(committed.pack, committed.kind === 'sealed' ? 201 : 200);
 }
