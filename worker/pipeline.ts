@@ -121,7 +121,7 @@ export async function draftPdf(
   options: DraftOptions = {},
 ): Promise<{ bytes: Uint8Array; findings: Finding[] }> {
   const context = draftContext(assessed, at);
-  const all = (await packDocuments(context)).documents;
+  const all = (await packDocuments(context, { alone: options.document })).documents;
   const documents = options.document === undefined ? all : all.filter(({ id }) => id === options.document);
   const printed = await printPack(context, documents, {
     recordJson: canonicalJson(assessed.record),

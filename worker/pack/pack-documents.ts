@@ -15,14 +15,21 @@ export interface PackDocument {
 const COVER = { id: 'cover', title: 'Cover and contents' } as const;
 const RECORD_OF_ISSUE = { id: 'record-of-issue', title: 'Record of issue' } as const;
 
+export interface PackDocumentsOptions {
+  /** The one document that will be printed by itself. @default all are printed together */
+  alone?: string | undefined;
+}
+
 /** Every document that a visit calls for, filled; the last one holds the digests of those before it. */
 export async function packDocuments(
   context: PackContext,
+  { alone }: PackDocumentsOptions = {},
 ): Promise<{ documents: PackDocument[]; digests: DocumentDigest[] }> {
   const body = DOCUMENT_KINDS.flatMap((kind) =>
     kind.instances(context).map(({ id, title, view }) => ({ id, title, html: render(kind.template, view) })),
   );
-  const cover = { ...COVER, html: render('cover', coverView(context, [...body, RECORD_OF_ISSUE])) };
+  const following = [...body, RECORD_OF_ISSUE].map(({ id, title }) => ({ id, title, isAboard: alone === undefined }));
+  const cover = { ...COVER, html: render('cover', coverView(context, following)) };
   const before = [cover, ...body];
   const digests = await Promise.all(
     before.map(async ({ id, title, html }) => ({ id, title, sha256: await sha256(html) })),

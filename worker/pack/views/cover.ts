@@ -5,8 +5,15 @@ import { DASH, nameOf } from '../people.ts';
 import type { View } from '../render.ts';
 import { common } from './common.ts';
 
+/** A document that follows the cover; one that is not aboard the same file has no page there to lead to. */
+export interface Following {
+  id: string;
+  title: string;
+  isAboard: boolean;
+}
+
 /** Cover and contents. The contents are those of the documents that follow it. */
-export function coverView(context: PackContext, following: readonly { id: string; title: string }[]): View {
+export function coverView(context: PackContext, following: readonly Following[]): View {
   const { visit, identity, findings, released } = context;
   const of = (severity: Finding['severity']): Finding[] => findings.filter((finding) => finding.severity === severity);
   const blocks = of('blocks');
@@ -36,7 +43,7 @@ export function coverView(context: PackContext, following: readonly { id: string
         ? `Accepted by ${nameOf(visit, finding.acknowledgedBy)}: ${reasonFor(context, finding.code)}`
         : 'Not yet accepted by anybody',
     })),
-    contents: following.map(({ id, title }) => ({ id, title })),
+    contents: following.map(({ id, title, isAboard }) => ({ id, title, isAboard })),
   };
 }
 
