@@ -1,22 +1,35 @@
-import { type Rule, read } from '../rule.ts';
+import { printNumber } from '../../units/rounding.ts';
+import { type Rule, type RuleInput, read } from '../rule.ts';
 
 export const negligibleChange: Rule = {
   code: 'NEGLIGIBLE_CHANGE',
   severity: 'note',
-  meaning: 'The change of empty mass is small enough to count as none',
+  meaning: 'The change of empty mass and of its centre of gravity is small enough to count as none',
   remedy: 'Nothing',
   source: read('AC 43.13-1B para 10-2c'),
-  check: ({ results, regime, say }) => {
-    const { lines, massKg } = results.change;
-    const limitKg = regime.negligibleMassKg.value;
+  check: (input) => {
+    const { lines, massKg } = input.results.change;
+    const limitKg = input.regime.negligibleMassKg.value;
+    const limitPercent = input.regime.negligibleMacPercent.value;
+    const shiftPercent = shiftPercentMac(input);
     const totalKg = lines.reduce((sum, line) => sum + Math.abs(line.massKg), 0);
     if (limitKg === null || lines.length === 0 || !(totalKg <= limitKg)) return [];
+    // Without a chord the shift cannot be judged, and half a pound moved from nose to tail is not negligible.
+    if (shiftPercent === undefined || (limitPercent !== null && !(shiftPercent < limitPercent))) return [];
+    const masses = `${input.say.measure('mass', totalKg, { extra: 1 })} in all (limit ${input.say.measure('mass', limitKg, { extra: 1 })})`;
     return [
       {
         path: ['modifications'],
-        sentence: `All changes together are ${say.measure('mass', totalKg, { extra: 1 })}, within the ${say.measure('mass', limitKg, { extra: 1 })} that counts as negligible`,
-        data: { totalKg, changeKg: massKg, limitKg },
+        sentence: `The changes count as negligible: ${masses}, and the centre of gravity moves by ${printNumber(shiftPercent, 3)} % of the chord`,
+        data: { totalKg, changeKg: massKg, limitKg, shiftPercent },
       },
     ];
   },
 };
+
+/** How far the changes move the empty centre of gravity, in per cent of the mean aerodynamic chord. */
+function shiftPercentMac({ visit, results }: RuleInput): number | undefined {
+  const { mac } = visit.aircraft;
+  const { prediction } = results;
+  return mac && prediction && (Math.abs(prediction.armMm - prediction.baseline.armMm) / mac.lengthMm) * 100;
+}

@@ -1,0 +1,21 @@
+import { compute } from '../../worker/calc/results.ts';
+import { type Assessment, passGate } from '../../worker/gate/gate.ts';
+import { regimeNamed } from '../../worker/gate/regimes/table.ts';
+import type { ArchiveFacts } from '../../worker/gate/rule.ts';
+import { readRecord } from '../../worker/visit/read-record.ts';
+
+/** The moment at which each visit of `fixtures/visits/` is releasable. */
+export const RELEASABLE_AT: Readonly<Record<string, string>> = {
+  'nose-wheel-full': '2026-11-05T14:20:00+01:00',
+  'weighing-only': '2026-09-18T16:00:00-05:00',
+  'computed-only': '2026-10-09T16:00:00+02:00',
+};
+
+/** Reads, computes and checks a record, without a pack. */
+export function assessRecord(record: unknown, at: string, facts: ArchiveFacts = {}): Assessment {
+  const read = readRecord(record);
+  if (!read.ok) throw new Error(`The record does not fit the schema: ${JSON.stringify(read.issues)}`);
+  const { leastPilotKg, standardPersonKg } = regimeNamed(read.visit.aircraft.regime);
+  const settings = { leastPilotKg: leastPilotKg.value, standardPersonKg: standardPersonKg.value };
+  return passGate(read.visit, compute(read.visit, settings), { at, facts });
+}

@@ -1,0 +1,90 @@
+import { describe, expect, test } from 'vitest';
+import type { Finding } from '../../worker/gate/finding.ts';
+import type { ArchiveFacts } from '../../worker/gate/rule.ts';
+import { RULES } from '../../worker/gate/rules.ts';
+import { mergePatch } from '../../worker/http/merge-patch.ts';
+import { type Operation, patched, valueAt } from '../json-patch.ts';
+import { fixturesIn, readFixture } from '../read-fixture.ts';
+import { assessRecord, RELEASABLE_AT } from './assess-record.ts';
+
+/** What `fixtures/rejects/<CODE>.json` or `<CODE>.<variant>.json` holds: a visit, what is done to it, and what must follow. */
+interface Reject {
+  of: string;
+  at?: string;
+  facts?: ArchiveFacts;
+  /** A JSON Merge Patch, or a list of JSON Patch operations. */
+  patch: object | Operation[];
+  pointer: string;
+  /** Codes of other findings that block, and cannot be had apart. */
+  also?: string[];
+}
+
+/** Rules that no record can break yet, and why. */
+const WITHOUT_REJECT: Readonly<Record<string, string>> = {
+  PAYLOAD_BELOW_MINIMUM:
+    'no regime of the table asks for a payload; tested on its own in rules/payload-below-minimum.test.ts',
+};
+
+const codeOf = (name: string): string => name.split('.')[0] ?? name;
+
+function assessReject({ of, at = RELEASABLE_AT[of] ?? '', facts, patch }: Reject): {
+  record: unknown;
+  findings: Finding[];
+} {
+  const base = readFixture(`visits/${of}`);
+  const record = Array.isArray(patch) ? patched(base, patch) : mergePatch(base, patch);
+  return { record, findings: assessRecord(record, at, facts).findings };
+}
+
+describe('passGate() a reject causes the finding it is named after', () => {
+  for (const name of fixturesIn('rejects')) {
+    const reject = readFixture(`rejects/${name}`) as Reject;
+    test(name, () => {
+      const code = codeOf(name);
+      const { record, findings } = assessReject(reject);
+      const found = findings.filter((finding) => finding.code === code);
+      expect(found.map(({ pointer }) => pointer)).toContain(reject.pointer);
+      expect(found.map(({ severity }) => severity)).toEqual(
+        found.map(() => RULES.find((rule) => rule.code === code)?.severity),
+      );
+      const blocking = new Set(findings.filter(({ severity }) => severity === 'blocks').map((finding) => finding.code));
+      expect([...blocking].filter((other) => other !== code).sort()).toEqual([...(reject.also ?? [])].sort());
+      for (const finding of findings) expectReadable(finding, record);
+    });
+  }
+});
+
+/** A finding is a sentence with its numbers, and points at something in the record or at what is missing there. */
+function expectReadable({ sentence, remedy, source, pointer, data }: Finding, record: unknown): void {
+  for (const text of [sentence, remedy, source]) {
+    expect(text).not.toMatch(/undefined|NaN|Infinity|\[object|null/);
+    expect(text.trim().length).toBeGreaterThan(3);
+  }
+  expect(Object.values(data).every((value) => typeof value !== 'number' || Number.isFinite(value))).toBe(true);
+  expect(valueAt(record, pointer.slice(0, pointer.lastIndexOf('/'))), pointer).toBeDefined();
+}
+
+test('RULES every rule has a reject, or a reason why none can be', () => {
+  const covered = new Set(fixturesIn('rejects').map(codeOf));
+  const uncovered = RULES.map(({ code }) => code).filter((code) => !covered.has(code));
+  expect(uncovered).toEqual(Object.keys(WITHOUT_REJECT));
+});
+
+test('RULES no reject is named after a code that does not exist', () => {
+  const codes = new Set(RULES.map(({ code }) => code));
+  expect(
+    fixturesIn('rejects')
+      .map(codeOf)
+      .filter((code) => !codes.has(code)),
+  ).toEqual([]);
+});
+
+describe('passGate() a visit without fault', () => {
+  for (const [name, at] of Object.entries(RELEASABLE_AT)) {
+    test(`${name} is releasable`, () => {
+      const { findings, isReleasable } = assessRecord(readFixture(`visits/${name}`), at);
+      expect(findings.filter(({ severity }) => severity !== 'note')).toEqual([]);
+      expect(isReleasable).toBe(true);
+    });
+  }
+});
