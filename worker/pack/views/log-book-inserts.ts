@@ -20,7 +20,7 @@ export function logBookInsertsView(context: PackContext): View {
   const { schedule } = results;
   return {
     ...common(context),
-    books: BOOKS.filter(({ of }) => serials[of] !== undefined).map(({ of, title }) => ({
+    books: BOOKS.filter(({ of }) => serials[of] !== undefined && isTouched(context, of)).map(({ of, title }) => ({
       title,
       serial: serials[of] ?? DASH,
       registration: aircraft.registration,
@@ -45,6 +45,11 @@ export function logBookInsertsView(context: PackContext): View {
   };
 }
 
+/** Engine and propeller books get an entry only when the visit inspected them. */
+function isTouched({ visit }: PackContext, of: string): boolean {
+  return of === 'airframe' || visit.inspection !== undefined;
+}
+
 function hoursOf({ visit }: PackContext, of: string): string {
   const meter = visit.meters?.readings.find((reading) => reading.of === of);
   return meter ? `${printNumber(meter.outHours + (meter.offsetHours ?? 0), 1)} h` : DASH;
@@ -52,7 +57,7 @@ function hoursOf({ visit }: PackContext, of: string): string {
 
 function workLine({ visit }: PackContext, of: 'airframe' | 'engine' | 'propeller'): string {
   const inspection = visit.inspection ? `${visit.inspection.kind}. ` : '';
-  if (of !== 'airframe') return inspection || 'No work recorded. ';
+  if (of !== 'airframe') return inspection;
   const modifications = (visit.modifications ?? []).map(({ id, title }) => `${id} ${title}`).join('; ');
   return `${inspection}${modifications ? `Modifications: ${modifications}. ` : ''}${visit.weighing ? 'Weighed. ' : ''}`;
 }
