@@ -4,6 +4,8 @@ import type { Visit } from '../visit/visit.ts';
 export interface IdentifiedList {
   what: string;
   path: readonly (string | number)[];
+  /** Field of an entry that identifies it. */
+  key: 'id' | 'station';
   ids: readonly string[];
 }
 
@@ -12,8 +14,10 @@ export function identifiedLists(visit: Visit): IdentifiedList[] {
   const list = (what: string, path: readonly string[], entries: readonly { id: string }[] = []): IdentifiedList => ({
     what,
     path,
+    key: 'id',
     ids: entries.map(({ id }) => id),
   });
+  const fuelAboard = visit.weighing?.fuelAboard ?? [];
   return [
     list('person', ['people'], visit.people),
     list('station', ['aircraft', 'stations'], visit.aircraft.stations),
@@ -27,6 +31,12 @@ export function identifiedLists(visit: Visit): IdentifiedList[] {
     list('part', ['parts'], visit.parts),
     list('scale', ['weighing', 'scales'], visit.weighing?.scales),
     list('weighing point', ['weighing', 'points'], visit.weighing?.points),
+    {
+      what: 'content for tank',
+      path: ['weighing', 'fuelAboard'],
+      key: 'station',
+      ids: fuelAboard.map(({ station }) => station),
+    },
   ];
 }
 

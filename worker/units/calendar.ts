@@ -17,9 +17,9 @@ function daysInMonth(year: number, month: number): number {
   return [4, 6, 9, 11].includes(month) ? 30 : 31;
 }
 
-/** Whether a text is a moment with its offset, `2026-11-03T16:20:00+01:00`. */
+/** Whether a text is a moment with seconds and offset as RFC 3339 has it, `2026-11-03T16:20:00+01:00`. */
 export function isMoment(text: string): boolean {
-  const parts = /^(\d{4}-\d{2}-\d{2})T([01]\d|2[0-3]):[0-5]\d(:[0-5]\d(\.\d{1,3})?)?(Z|[+-](0\d|1[0-4]):[0-5]\d)$/.exec(
+  const parts = /^(\d{4}-\d{2}-\d{2})T([01]\d|2[0-3]):[0-5]\d:[0-5]\d(\.\d{1,3})?(Z|[+-](0\d|1[0-4]):[0-5]\d)$/.exec(
     text,
   );
   return parts !== null && isDate(parts[1] ?? '');

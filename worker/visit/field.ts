@@ -50,7 +50,7 @@ export function date(title: string, description: string, example: string) {
 
 /** A moment with its offset from UTC, so that the order of events is never in doubt. */
 export function moment(title: string, description: string, example: string) {
-  const schema = z.string().refine(isMoment, 'a moment with its UTC offset, as 2026-11-03T16:20:00+01:00');
+  const schema = z.string().refine(isMoment, 'a moment with seconds and UTC offset, as 2026-11-03T16:20:00+01:00');
   return described(schema, title, description, example, { format: 'date-time' });
 }
 

@@ -8,11 +8,11 @@ export const duplicateId: Rule = {
   remedy: 'Give each its own identifier',
   source: PRACTICE,
   check: ({ visit }) =>
-    identifiedLists(visit).flatMap(({ what, path, ids }) =>
+    identifiedLists(visit).flatMap(({ what, path, key, ids }) =>
       ids.flatMap((id, index): Hit[] =>
         ids.indexOf(id) === index
           ? []
-          : [{ path: [...path, index, 'id'], sentence: `There is already a ${what} “${id}”`, data: { id } }],
+          : [{ path: [...path, index, key], sentence: `There is already a ${what} “${id}”`, data: { id } }],
       ),
     ),
 };
