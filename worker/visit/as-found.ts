@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { EquipmentFields } from './equipment.ts';
-import { choice, id, line, part } from './field.ts';
+import { choice, id, line, list, part } from './field.ts';
 
 const item = id('Item', 'Line of the baseline equipment list', 'E07');
 const disposition = line(
@@ -42,9 +42,12 @@ const DifferentMass = part('Different mass or arm', 'The mass or arm found is no
   by,
 });
 
+const Difference = z
+  .discriminatedUnion('kind', [Missing, Unlisted, DifferentSerial, DifferentMass])
+  .meta({ title: 'Difference', description: 'One way in which the aircraft differs from its papers' });
+
 /** The survey of the aircraft against its equipment list; each line becomes a record correction. */
-export const AsFound = z
-  .array(z.discriminatedUnion('kind', [Missing, Unlisted, DifferentSerial, DifferentMass]))
-  .max(300)
-  .meta({ title: 'As found', description: 'Where the aircraft was found to differ from its papers' });
+export const AsFound = list('As found', 'Where the aircraft was found to differ from its papers', Difference, {
+  max: 300,
+});
 export type AsFound = z.infer<typeof AsFound>;

@@ -1,0 +1,35 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { normaliseText, PRINTABLE_SIGNS, unprintableIn } from '../../worker/units/printable.ts';
+import { RUNS } from '../property-runs.ts';
+
+describe('normaliseText()', () => {
+  test('composes, and gives look-alikes one spelling', () => {
+    expect(normaliseText('10\u00b5F 5\u2126 \u2206m')).toBe('10\u03bcF 5\u03a9 \u0394m');
+    expect(normaliseText('Mu\u0308ller')).toBe('M\u00fcller');
+    expect(normaliseText('soft\u00adhy\u200bphen\ufeff\r')).toBe('softhyphen');
+    expect(normaliseText('no\u2011break, thin\u2009space')).toBe('no\u2010break, thin\u00a0space');
+  });
+
+  test('stays where it is when done again', () => {
+    fc.assert(
+      fc.property(fc.string({ unit: 'binary' }), (text) => {
+        const once = normaliseText(text);
+        expect(normaliseText(once)).toBe(once);
+      }),
+      RUNS,
+    );
+  });
+});
+
+describe('unprintableIn()', () => {
+  test('passes the signs of engineering and the languages of Europe', () => {
+    expect(unprintableIn(`${PRINTABLE_SIGNS} ° ± ² ³ ½ € § № “ ” – — … ő Ł ș Þ ß 2\u202f000\n`)).toEqual([]);
+  });
+
+  test('names what cannot be printed once each, in order, outside the basic plane too', () => {
+    expect(unprintableIn('Tank \u{1F600} \u4e2d \u{1F600}')).toEqual(['\u{1F600}', '\u4e2d']);
+    expect(unprintableIn('bell \u0007')).toEqual(['\u0007']);
+    expect(unprintableIn('\u202eturned')).toEqual(['\u202e']);
+  });
+});
