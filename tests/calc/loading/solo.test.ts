@@ -1,0 +1,68 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { type EnvelopeCorner, envelopeOf } from '../../../worker/calc/loading/envelope.ts';
+import { loadingOf } from '../../../worker/calc/loading/loading-of.ts';
+import { LEAST_TRIED_KG, minimumSoloKg } from '../../../worker/calc/loading/solo.ts';
+import { judgeOf } from '../../../worker/calc/loading/verdict.ts';
+import type { Aircraft } from '../../../worker/visit/visit.ts';
+import { RUNS } from '../../property-runs.ts';
+import { readVisit } from '../read-visit.ts';
+
+const { aircraft: TEMPLATE } = readVisit('nose-wheel-full');
+const EMPTY = { massKg: 326, momentKgMm: 326 * 1650 };
+
+const rectangle = (lowestKg: number, forwardMm: number, aftMm: number): EnvelopeCorner[] => [
+  { armMm: forwardMm, massKg: lowestKg },
+  { armMm: forwardMm, massKg: 600 },
+  { armMm: aftMm, massKg: 600 },
+  { armMm: aftMm, massKg: lowestKg },
+];
+
+function soloOf(corners: EnvelopeCorner[]): { aircraft: Aircraft; leastKg: number | undefined } {
+  const aircraft = { ...TEMPLATE, envelope: corners };
+  const envelope = envelopeOf(corners);
+  return { aircraft, leastKg: envelope && minimumSoloKg(aircraft, { empty: EMPTY, leastPilotKg: 55 }, envelope) };
+}
+
+/** Whether a pilot alone is inside at each of many fuel contents. */
+function isInsideAtAnyFuel(aircraft: Aircraft, corners: EnvelopeCorner[], pilotKg: number): boolean {
+  const judge = judgeOf(aircraft, envelopeOf(corners));
+  return Array.from({ length: 101 }, (_, percent) => (78 * 0.72 * percent) / 100).every((fuelKg) => {
+    const loading = loadingOf(aircraft, EMPTY, { 'left-seat': pilotKg, 'wing-tanks': fuelKg });
+    return judge(loading).state === 'inside';
+  });
+}
+
+describe('minimumSoloKg()', () => {
+  test('a pilot just below is outside at some fuel content, one just above is inside at all', () => {
+    const corners = fc.record({
+      lowestKg: fc.integer({ min: 330, max: 430 }),
+      forwardMm: fc.integer({ min: 1640, max: 1716 }),
+    });
+    fc.assert(
+      fc.property(corners, ({ lowestKg, forwardMm }) => {
+        const envelope = rectangle(lowestKg, forwardMm, 1900);
+        const { aircraft, leastKg } = soloOf(envelope);
+        if (leastKg === undefined) {
+          expect(isInsideAtAnyFuel(aircraft, envelope, 110)).toBe(false);
+          return;
+        }
+        expect(isInsideAtAnyFuel(aircraft, envelope, leastKg + 1e-4)).toBe(true);
+        if (leastKg > LEAST_TRIED_KG) expect(isInsideAtAnyFuel(aircraft, envelope, leastKg - 0.05)).toBe(false);
+      }),
+      RUNS,
+    );
+  });
+
+  test('meets the lower edge of the envelope exactly', () => {
+    expect(soloOf(rectangle(400, 1600, 1900)).leastKg).toBeCloseTo(74, 5);
+  });
+
+  test('is undefined where even the heaviest pilot may not, or no seat is the pilot’s', () => {
+    expect(soloOf(rectangle(500, 1600, 1900)).leastKg).toBeUndefined();
+    const corners = rectangle(330, 1600, 1900);
+    const envelope = envelopeOf(corners);
+    const pilotless = { ...TEMPLATE, stations: TEMPLATE.stations.filter(({ kind }) => kind !== 'pilot') };
+    expect(envelope && minimumSoloKg(pilotless, { empty: EMPTY, leastPilotKg: 55 }, envelope)).toBeUndefined();
+  });
+});
