@@ -31,9 +31,18 @@ export default defineConfig({
         ],
         test: {
           name: 'worker',
+          // Every test has a workshop of its own, so that files may share a runtime.
+          isolate: false,
           root: ROOT,
           include: ['tests/worker/**/*.test.ts'],
           setupFiles: [`${ROOT}/tests/worker/migrated-index.ts`],
+        },
+      },
+      {
+        test: {
+          name: 'browser',
+          root: ROOT,
+          include: ['tests/browser/**/*.test.ts'],
         },
       },
     ],

@@ -5,6 +5,7 @@ import { printDate, printMoment } from '../../units/calendar.ts';
 import { found, reached } from '../answer.ts';
 import { blobResponse } from '../blob-response.ts';
 import { htmlPage } from '../html-page.ts';
+import { onScreen } from '../on-screen.ts';
 import type { Call, Operation } from '../route.ts';
 import { fileNameOf } from './packs.ts';
 
@@ -25,6 +26,7 @@ export const openLink: Operation = {
     const documents = await documentsOf(call, opened.pack);
     const leading = documents.find(({ id }) => id === LEADING[opened.link.audience]) ?? documents[0];
     const { summary } = opened.pack;
+    const base = `${call.url.pathname}/documents/`;
     return htmlPage('owner-page', {
       title: `${summary.registration} release pack ${summary.number}`,
       registration: summary.registration,
@@ -32,9 +34,9 @@ export const openLink: Operation = {
       releasedBy: summary.releasedBy,
       issuedAt: printMoment(summary.issuedAt),
       pack: summary.pack,
-      leadingHtml: leading?.html ?? '',
+      leadingHtml: onScreen(leading?.html ?? '', { base, documents }),
       pdfHref: `${call.url.pathname}/pack.pdf`,
-      documents: documents.map(({ id, title }) => ({ href: `${call.url.pathname}/documents/${id}`, title })),
+      documents: documents.map(({ id, title }) => ({ href: `${base}${id}`, title })),
       expiresOn: printDate(opened.link.expiresAt.slice(0, 10)),
       pdfSha256: opened.pack.pdfSha256,
     });
@@ -73,7 +75,7 @@ export const openLinkDocument: Operation = {
       banner: `${opened.pack.summary.pack}: ${headline}`,
       bannerKind: isCurrent ? 'released' : 'superseded',
       back: `/p/${call.params.token}`,
-      html: document.html,
+      html: onScreen(document.html, { base: `/p/${call.params.token}/documents/`, documents }),
     });
   },
 };

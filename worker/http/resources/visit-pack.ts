@@ -2,6 +2,7 @@ import { preferred } from '../accept.ts';
 import { json } from '../answer.ts';
 import { entityTag } from '../conditions.ts';
 import { htmlPage } from '../html-page.ts';
+import { onScreen } from '../on-screen.ts';
 import { Refusal } from '../problem.ts';
 import type { Call, Operation } from '../route.ts';
 import { AssessmentAnswer } from '../schemas.ts';
@@ -56,7 +57,7 @@ export const getDraftDocument: Operation = {
             banner: NOT_RELEASED,
             bannerKind: 'draft',
             back: '',
-            html: document.html,
+            html: onScreen(document.html, { base: '', documents }),
           })
         : await draftPdf(call, stands, document.id);
     response.headers.set('Vary', 'Accept');
