@@ -2,9 +2,10 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Memory } from './memory.ts';
 import { ROOT } from './places.ts';
+import { redated } from './redated.ts';
 
 const WORKSHOP = { id: 'demo', name: 'Demo workshop' };
-const VISIT = '2026-11-nose-wheel';
+const VISIT = 'avionics-and-service';
 
 interface Sent {
   method?: string;
@@ -38,7 +39,10 @@ async function createWorkshop(origin: string, adminSecret: string): Promise<stri
 }
 
 async function releaseDemo(origin: string, key: string): Promise<string> {
-  const record = JSON.parse(readFileSync(join(ROOT, 'fixtures/visits/nose-wheel-full.json'), 'utf8'));
+  const record = redated(
+    JSON.parse(readFileSync(join(ROOT, 'fixtures/visits/nose-wheel-full.json'), 'utf8')),
+    new Date(),
+  );
   const address = `${origin}/v1/aircraft/${record.aircraft.registration}/visits/${VISIT}`;
   await send(address, { method: 'PUT', key, body: record });
   const assessment = await send(`${address}/assessment`, { key });
