@@ -1,5 +1,7 @@
 import { describe, expect, test } from 'vitest';
+import computedOnly from '../../../fixtures/visits/computed-only.json' with { type: 'json' };
 import record from '../../../fixtures/visits/nose-wheel-full.json' with { type: 'json' };
+import weighingOnly from '../../../fixtures/visits/weighing-only.json' with { type: 'json' };
 import { sha256 } from '../../../worker/pack/digest.ts';
 import * as pipeline from '../../../worker/pipeline.ts';
 import { testService } from '../service.ts';
@@ -40,6 +42,20 @@ describe('the whole way with the real stages', () => {
     const documents = [...page.matchAll(/href="([^"]+\/documents\/[^"]+)"/g)].map(([, href = '']) => href);
     expect(documents.length).toBeGreaterThan(8);
     for (const href of documents) expect((await call(href, { key: '' })).status, href).toBe(200);
+  });
+
+  test.each([
+    ['weighing-only', weighingOnly],
+    ['computed-only', computedOnly],
+  ])('the small visit %s is released too', async (visit, small) => {
+    const { call, clock } = await testService({ pipeline });
+    clock.at = Date.parse('2026-11-30T12:00:00Z');
+    const path = `/v1/aircraft/${small.aircraft.registration}/visits/${visit}`;
+    await call(path, { method: 'PUT', body: small });
+    const headers = { 'If-Match': (await call(`${path}/assessment`)).headers.get('ETag') ?? '' };
+    const body = { by: small.release.by, knowsOfNoHazard: true };
+    const sealed = await call(`${path}/release`, { method: 'POST', body, headers });
+    expect(sealed.status, await sealed.clone().text()).toBe(201);
   });
 
   test('the hazard statement is the gate’s own condition', async () => {
