@@ -1,0 +1,81 @@
+import { loadingExtremes } from '../../worker/calc/loading/extremes.ts';
+import type { Restriction } from '../../worker/calc/loading/load-space.ts';
+import { loadingOf } from '../../worker/calc/loading/loading-of.ts';
+import { cgMm, type MassMoment } from '../../worker/calc/mass-moment.ts';
+import { factorOf, type Units } from '../../worker/units/quantity.ts';
+import type { Aircraft } from '../../worker/visit/visit.ts';
+import { readVisit } from '../calc/read-visit.ts';
+
+interface LoadingInput {
+  units: Units;
+  empty: { mass: number; moment: number };
+  seats: { id: string; kind: 'pilot' | 'passenger' | 'baggage'; arm: number; maximum: number }[];
+  tanks: { id: string; arm: number; capacity: number; density: number }[];
+  maximumMass: number;
+}
+
+function loadable({ units, empty, seats, tanks, maximumMass }: LoadingInput): {
+  aircraft: Aircraft;
+  empty: MassMoment;
+} {
+  const [kg, mm] = [factorOf('mass', units), factorOf('arm', units)];
+  const aircraft: Aircraft = {
+    ...readVisit('computed-only').aircraft,
+    maximumMassKg: maximumMass * kg,
+    stations: [
+      ...seats.map(({ id, kind, arm, maximum }) => ({
+        id,
+        name: id,
+        kind,
+        armMm: arm * mm,
+        maximumMassKg: maximum * kg,
+      })),
+      ...tanks.map(({ id, arm, capacity, density }) => ({
+        id,
+        name: id,
+        kind: 'fuel' as const,
+        armMm: arm * mm,
+        capacityL: capacity * factorOf('volume', units),
+        unusableL: 0,
+        densityKgPerL: density * factorOf('density', units),
+      })),
+    ],
+  };
+  return { aircraft, empty: { massKg: empty.mass * kg, momentKgMm: empty.moment * kg * mm } };
+}
+
+function inUnits(loaded: MassMoment, units: Units): Record<string, number> {
+  return {
+    mass: loaded.massKg / factorOf('mass', units),
+    moment: loaded.momentKgMm / factorOf('moment', units),
+    arm: cgMm(loaded) / factorOf('arm', units),
+  };
+}
+
+/** A stated loading through `loadingOf()`. */
+export function loadingCase(input: LoadingInput & { load: Record<string, number> }): Record<string, number> {
+  const { aircraft, empty } = loadable(input);
+  const kg = factorOf('mass', input.units);
+  const load = Object.fromEntries(Object.entries(input.load).map(([station, mass]) => [station, mass * kg]));
+  return inUnits(loadingOf(aircraft, empty, load), input.units);
+}
+
+type ExtremeInput = LoadingInput & {
+  side: 'forward' | 'aft';
+  restriction: Record<string, { minimum?: number; maximum?: number }>;
+};
+
+/** The most adverse loading that `loadingExtremes()` finds on one side. */
+export function extremeCase(input: ExtremeInput): Record<string, number> {
+  const { aircraft, empty } = loadable(input);
+  const kg = factorOf('mass', input.units);
+  const restriction: Restriction = Object.fromEntries(
+    Object.entries(input.restriction).map(([station, { minimum, maximum }]) => [
+      station,
+      { ...(minimum && { minimumKg: minimum * kg }), ...(maximum && { maximumKg: maximum * kg }) },
+    ]),
+  );
+  const extremes = loadingExtremes(aircraft, { empty, leastPilotKg: 0, restriction });
+  if (!extremes) throw new Error('the case can be loaded');
+  return inUnits(extremes[input.side].loading, input.units);
+}

@@ -1,0 +1,73 @@
+import { percentMac } from '../../worker/calc/mac.ts';
+import { atArm, cgMm, total } from '../../worker/calc/mass-moment.ts';
+import { payloadAgainst } from '../../worker/calc/payload.ts';
+import { combine, ofLimit } from '../../worker/calc/uncertainty.ts';
+import { addMonths } from '../../worker/units/calendar.ts';
+import { factorOf, type Quantity, type Units } from '../../worker/units/quantity.ts';
+import { readVisit } from '../calc/read-visit.ts';
+import { equipmentChangeCase } from './equipment-change-case.ts';
+import { fuelBurn } from './fuel-burn.ts';
+import { extremeCase, loadingCase } from './loading-case.ts';
+import { negligibleCase } from './negligible-case.ts';
+import { weighingCase } from './weighing-case.ts';
+
+type Topic = (input: never) => Record<string, number>;
+
+/** From the topic of a case to the function that computes it, in the units of the case. */
+export const TOPICS: Readonly<Record<string, Topic>> = {
+  weighing: weighingCase,
+  'equipment-change': equipmentChangeCase,
+  loading: loadingCase,
+  extreme: extremeCase,
+  burn: fuelBurn,
+  negligible: negligibleCase,
+
+  'mass-moment': ({ parts }: { parts: { mass: number; arm: number }[] }) => {
+    const sum = total(parts.map(({ mass, arm }) => atArm(mass, arm)));
+    return { mass: sum.massKg, moment: sum.momentKgMm, arm: cgMm(sum) };
+  },
+
+  'percent-mac': ({ leadingEdge, length, arm }: { leadingEdge: number; length: number; arm: number }) => ({
+    percent: percentMac({ leadingEdgeArmMm: leadingEdge, lengthMm: length }, arm) ?? Number.NaN,
+  }),
+
+  factor: ({ quantity, units }: { quantity: Quantity; units: Units }) => ({ factor: factorOf(quantity, units) }),
+
+  convert: ({ quantity, units, value }: { quantity: Quantity; units: Units; value: number }) => ({
+    value: value * factorOf(quantity, units),
+  }),
+
+  limit: ({ limit }: { limit: number }) => ({ standard: ofLimit(limit) }),
+
+  combine: ({ standards }: { standards: number[] }) => {
+    const source = { source: 'case', quantity: 'mass', massSensitivity: 1, momentSensitivity: 0 } as const;
+    const contributions = standards.map((standard) => ({ ...source, standard }));
+    return { standard: combine(contributions, 1, 0).massKg };
+  },
+
+  'add-months': ({ date, months }: { date: string; months: number }) => {
+    const [year = Number.NaN, month = Number.NaN, day = Number.NaN] = addMonths(date, months).split('-').map(Number);
+    return { year, month, day };
+  },
+
+  payload: (input: PayloadInput) => {
+    const visit = readVisit('computed-only');
+    const stations = visit.aircraft.stations.map((station) =>
+      station.kind === 'fuel' ? { ...station, densityKgPerL: input.densityKgPerL } : station,
+    );
+    const engine = { maker: 'M', model: 'M', serial: 'S', fuelFlowLPerH: input.fuelFlowLPerH };
+    const aircraft = { ...visit.aircraft, stations, engine, seats: input.seats, maximumMassKg: input.maximumMassKg };
+    const rule = { perSeatKg: input.perSeatKg, fuelHours: input.hours };
+    return { spareKg: payloadAgainst({ ...visit, aircraft }, input.emptyMassKg, rule).sparePayloadKg };
+  },
+};
+
+interface PayloadInput {
+  maximumMassKg: number;
+  emptyMassKg: number;
+  seats: number;
+  perSeatKg: number;
+  fuelFlowLPerH: number;
+  densityKgPerL: number;
+  hours: number;
+}

@@ -1,0 +1,47 @@
+import { reduceWeighing } from '../../worker/calc/weighing.ts';
+import { factorOf, type Units } from '../../worker/units/quantity.ts';
+import { visitFrom } from '../calc/read-visit.ts';
+import { readFixture } from '../read-fixture.ts';
+
+interface Loose {
+  name: string;
+  mass: number;
+  arm: number;
+}
+
+interface WeighingInput {
+  units: Units;
+  points: { name: string; reading: number; arm: number; tare?: number }[];
+  aboard?: Loose[];
+  missing?: Loose[];
+}
+
+/** Scale readings through the door and `reduceWeighing()`: empty mass, moment and arm. */
+export function weighingCase({ units, points, aboard = [], missing = [] }: WeighingInput): Record<string, number> {
+  const base = readFixture('visits/weighing-only') as { weighing: { scales: object[] } };
+  const [scale] = base.weighing.scales;
+  const weighing = {
+    ...base.weighing,
+    scales: [{ ...scale, id: 'S', capacity: 100_000 }],
+    points: points.map(({ name, reading, arm, tare = 0 }, index) => ({
+      id: `P${index}`,
+      name,
+      side: 'centre',
+      scale: 'S',
+      arm,
+      armLimit: 0,
+      tare,
+      readings: [reading],
+    })),
+    itemsAboard: aboard,
+    itemsMissing: missing,
+  };
+  const visit = visitFrom({ ...base, units, weighing });
+  if (!visit.weighing) throw new Error('the case has a weighing');
+  const { massKg, momentKgMm, armMm } = reduceWeighing(visit, visit.weighing).empty;
+  return {
+    mass: massKg / factorOf('mass', units),
+    moment: momentKgMm / factorOf('moment', units),
+    arm: armMm / factorOf('arm', units),
+  };
+}
