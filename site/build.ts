@@ -1,26 +1,16 @@
-import { cpSync, mkdirSync, rmSync, writeFileSync } from 'node:fs';
+// Node script: node site/build.ts
+// Writes the static site into site/dist.
+import { cpSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
-import { PROBLEM_KINDS } from '../worker/http/problem-kinds.ts';
-import { type Page, pageHtml } from './page.ts';
+import { writeFonts } from './fonts.ts';
+import { layout } from './layout.ts';
+import { PAGES } from './pages.ts';
 
-/** Builds the static site into `site/dist`: its assets, the first page, and one page for each kind of problem. */
 const OUTPUT = join(import.meta.dirname, 'dist');
+const ASSETS = join(OUTPUT, 'assets');
 
-const index: Page = {
-  path: 'index.html',
-  title: 'Slipmark',
-  html: `<p>Turns the structured record of a light-aircraft workshop visit into a computed, checked and sealed release pack.</p>
-<ul>
-<li><a href="/v1/openapi.json">Interface description (OpenAPI 3.1)</a></li>
-<li><a href="/v1/schema/visit.json">Schema of the visit record</a></li>
-</ul>`,
-};
-
-const problems = Object.entries(PROBLEM_KINDS).map(([kind, { status, title }]): Page => {
-  const html = `<p>Answered with status ${status} and <code>"type": "/problems/${kind}"</code>. The <code>detail</code> says what is
-wrong, and <code>findings</code> lists every defect with its place and what to do.</p>`;
-  return { path: `problems/${kind}.html`, title, html };
-});
+/** One sheet for every page, in this order: the site, the pages of a link, the documents of a pack. */
+const STYLES = ['base', 'owner', 'document', 'docs', 'print'];
 
 /** Headers for what is served without running the Worker. */
 const HEADERS = `/*
@@ -28,12 +18,20 @@ const HEADERS = `/*
   Referrer-Policy: no-referrer
   X-Content-Type-Options: nosniff
   X-Frame-Options: DENY
+
+/assets/fonts/*
+  Cache-Control: public, max-age=604800
 `;
 
+const styleOf = (name: string): string => readFileSync(join(import.meta.dirname, 'styles', `${name}.css`), 'utf8');
+
 rmSync(OUTPUT, { recursive: true, force: true });
-cpSync(join(import.meta.dirname, 'assets'), join(OUTPUT, 'assets'), { recursive: true });
+cpSync(join(import.meta.dirname, 'assets'), ASSETS, { recursive: true });
+writeFileSync(join(ASSETS, 'page.css'), STYLES.map(styleOf).join('\n'));
+await writeFonts(join(ASSETS, 'fonts'));
 writeFileSync(join(OUTPUT, '_headers'), HEADERS);
-for (const page of [index, ...problems]) {
-  mkdirSync(dirname(join(OUTPUT, page.path)), { recursive: true });
-  writeFileSync(join(OUTPUT, page.path), pageHtml(page));
+for (const page of PAGES) {
+  const file = join(OUTPUT, `${page.path === '/' ? '/index' : page.path}.html`);
+  mkdirSync(dirname(file), { recursive: true });
+  writeFileSync(file, layout(page));
 }

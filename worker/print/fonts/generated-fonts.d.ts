@@ -5,7 +5,7 @@ declare module '*/generated/fonts.js' {
 
 declare module 'subset-font' {
   interface SubsetOptions {
-    targetFormat: 'sfnt';
+    targetFormat: 'sfnt' | 'woff2';
     keepFeatures: readonly string[];
     noLayoutClosure: boolean;
     noHinting: boolean;

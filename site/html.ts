@@ -1,0 +1,28 @@
+/** Markup that may stand in a page as it is. */
+export class Html {
+  readonly markup: string;
+
+  constructor(markup: string) {
+    this.markup = markup;
+  }
+}
+
+type Part = string | number | Html | readonly Part[];
+
+const ESCAPES: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;' };
+
+/** Markup from a template: strings and numbers are escaped, markup and lists of it stand as they are. */
+export function html(strings: TemplateStringsArray, ...parts: readonly Part[]): Html {
+  return new Html(String.raw({ raw: strings }, ...parts.map(markupOf)));
+}
+
+function markupOf(part: Part): string {
+  if (part instanceof Html) return part.markup;
+  if (typeof part === 'object') return part.map(markupOf).join('');
+  return String(part).replaceAll(/[&<>"]/g, (sign) => ESCAPES[sign] ?? sign);
+}
+
+/** Text in which words between backquotes are code, as descriptions in the code write them. */
+export function codeIn(text: string): Html {
+  return html`${text.split('`').map((piece, index) => (index % 2 === 1 ? html`<code>${piece}</code>` : piece))}`;
+}

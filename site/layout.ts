@@ -1,0 +1,46 @@
+import { html } from './html.ts';
+import type { Page } from './page.ts';
+
+/** The pages that every page leads to. */
+const MAIN_PAGES = [
+  ['/', 'Start'],
+  ['/guide', 'Post a visit'],
+  ['/record', 'Record'],
+  ['/rules', 'Rules'],
+  ['/api', 'API'],
+  ['/checks', 'Checks'],
+] as const;
+
+/** The whole page, with what every page has in common. */
+export function layout({ path, title, description, body }: Page): string {
+  const links = MAIN_PAGES.map(([address, name]) =>
+    address === path
+      ? html`<li><a href="${address}" aria-current="page">${name}</a></li>`
+      : html`<li><a href="${address}">${name}</a></li>`,
+  );
+  return html`<!doctype html>
+<html lang="en">
+<head>
+<meta charset="utf-8">
+<meta name="viewport" content="width=device-width, initial-scale=1">
+<meta name="description" content="${description}">
+<title>${path === '/' ? title : `${title} · Slipmark`}</title>
+<link rel="stylesheet" href="/assets/page.css">
+</head>
+<body class="docs">
+<a class="skip" href="#content">Skip to the content</a>
+<header class="masthead">
+<p class="brand"><a href="/">Slipmark</a></p>
+<nav aria-label="Pages"><ul>${links}</ul></nav>
+</header>
+<main class="document" id="content" tabindex="-1">
+<h1>${title}</h1>
+${body}
+</main>
+<footer class="colophon">
+<p>Results follow from the record as given. They replace neither the maker’s data nor local rules nor the judgement of a licensed or authorised person, who alone may release.</p>
+</footer>
+</body>
+</html>
+`.markup;
+}

@@ -1,0 +1,11 @@
+import type { Page } from './page.ts';
+import { api } from './pages/api.ts';
+import { checks } from './pages/checks.ts';
+import { guide } from './pages/guide.ts';
+import { problems } from './pages/problems.ts';
+import { record } from './pages/record.ts';
+import { rules } from './pages/rules.ts';
+import { start } from './pages/start.ts';
+
+/** Every page of the site. */
+export const PAGES: readonly Page[] = [start, guide, record, rules, api, checks, ...problems];

@@ -1,0 +1,47 @@
+import { type CaseStatus, type PublishedRow, publishedTable } from '../../tests/published-table.ts';
+import { type Html, html } from '../html.ts';
+import type { Page } from '../page.ts';
+import { prose } from '../prose.ts';
+
+const STATUS: Readonly<Record<CaseStatus, string>> = {
+  read: 'inputs and results read in the source',
+  'read-in': 'inputs read in the source, results worked out by hand',
+  memory: 'from memory, unverified',
+  derived: 'worked out by hand from a rule that was read',
+};
+
+/** Enough places to see a residual, without the noise of binary fractions. */
+const printed = (value: number): string => String(Number(value.toPrecision(7))).replace('-', '−');
+const residual = (value: number): string => (value === 0 ? '0' : printed(Number(value.toPrecision(2))));
+
+const rows = publishedTable();
+const topics = [...Map.groupBy(rows, ({ topic }) => topic)];
+
+const rowOf = ({ quantity, expected, ours, residual: difference, tolerance }: PublishedRow): Html =>
+  html`<tr><th scope="row">${quantity}</th><td class="num">${printed(expected)}</td><td class="num">${printed(ours)}</td><td class="num">${residual(difference)}</td><td class="num">${printed(tolerance)}</td></tr>
+`;
+
+function caseOf(id: string, quantities: readonly PublishedRow[]): Html {
+  const [first] = quantities;
+  if (!first) return html``;
+  return html`<h3 id="${id}"><a class="self" href="#${id}">${id}</a></h3>
+<p>${first.source}; ${first.place}. <span class="source">${STATUS[first.status]} · tolerance: ${first.why}</span></p>
+<div class="scroll" tabindex="0"><table class="compact"><thead><tr><th scope="col">Quantity</th><th scope="col" class="num">Published</th><th scope="col" class="num">Ours</th><th scope="col" class="num">Residual</th><th scope="col" class="num">Tolerance</th></tr></thead>
+<tbody>${quantities.map(rowOf)}</tbody></table></div>`;
+}
+
+const topicOf = ([topic, cases]: (typeof topics)[number]): Html => html`<h2 id="${topic}">${wordsOf(topic)}</h2>
+${[...Map.groupBy(cases, ({ id }) => id)].map(([id, quantities]) => caseOf(id, quantities))}`;
+
+const wordsOf = (topic: string): string => topic.replaceAll('-', ' ').replace(/^./, (first) => first.toUpperCase());
+
+/** Our results beside what others have published, computed when the site is built. */
+export const checks: Page = {
+  path: '/checks',
+  title: 'Checks',
+  description: 'Results of this code beside published examples, with source, status and residual',
+  body: html`${prose('checks')}
+<p>${new Set(rows.map(({ id }) => id)).size} cases, ${rows.length} quantities.</p>
+<nav class="contents" aria-label="Topics"><ul>${topics.map(([topic]) => html`<li><a href="#${topic}">${wordsOf(topic)}</a></li>`)}</ul></nav>
+${topics.map(topicOf)}`,
+};

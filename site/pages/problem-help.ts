@@ -1,0 +1,31 @@
+import type { ProblemKind } from '../../worker/http/problem-kinds.ts';
+import { LIMITS } from '../../worker/limits.ts';
+
+/** What the sender can do about each kind of problem. */
+export const PROBLEM_HELP: Readonly<Record<ProblemKind, string>> = {
+  'malformed-request': 'Correct the address, the query or the header that the detail names, then send it again.',
+  'malformed-json': 'Line and column say where the text stops being JSON. Write the body with a JSON library.',
+  unauthorized: 'Send Authorization: Bearer with a key of the workshop. A revoked key is refused like an unknown one.',
+  forbidden: 'The key is good but lacks the scope that the call needs. Ask whoever keeps the keys for one that has it.',
+  'not-found': 'Check the address. What belongs to another workshop looks the same as what does not exist.',
+  'method-not-allowed': 'The Allow header lists what can be done at this address.',
+  'not-acceptable': 'Ask for one of the forms that the detail names, or leave Accept out.',
+  conflict: 'Somebody else wrote at the same moment. Read again, look at what changed, and send again.',
+  'workshop-exists': 'The name is taken. The keys of that workshop are made by one of its own keys.',
+  'release-blocked':
+    'Read the findings. What blocks must be put right in the record; a caution needs a named person who answers for it with a reason.',
+  'precondition-failed':
+    'It changed after you read it. Read it again, look at what changed, and send your change with the new ETag.',
+  'body-too-large': `A body may have ${LIMITS.bodyBytes} bytes. Photographs and scans do not belong into the record.`,
+  'unsupported-media-type':
+    'Name the kind of the body in Content-Type: application/json, or application/merge-patch+json for an amendment.',
+  'range-not-satisfiable': 'Leave the Range header out, or ask for a part that lies inside the file.',
+  'record-not-valid':
+    'Each finding names a place in the record and what was expected there. Nothing was kept: correct them all and send the record again.',
+  'request-not-valid': 'Each finding names a place in the body and what was expected there. Nothing was done.',
+  'idempotency-key-reused': 'Give every new request a new key. The same key is for repeating the same request only.',
+  'precondition-required': 'Send If-Match with the ETag of what you read, so that no change of somebody else is lost.',
+  internal:
+    'Nothing you sent should cause this. Try once more; if it stays, tell whoever runs the service when it happened.',
+  unavailable: 'Nothing was lost. Wait as long as Retry-After says, then send the same request again.',
+};

@@ -1,0 +1,44 @@
+import { visitJsonSchema } from '../../worker/visit/json-schema.ts';
+import { fieldTable } from '../field-table.ts';
+import { type Html, html } from '../html.ts';
+import type { Page } from '../page.ts';
+import { prose } from '../prose.ts';
+import { isPart, type SchemaNode } from '../schema-node.ts';
+
+const schema: SchemaNode = visitJsonSchema();
+
+const parts = Object.entries(schema.properties ?? {}).filter(([, field]) => isPart(field.items ?? field));
+
+const contents = html`<nav class="contents" aria-label="Parts of the record"><ul>${parts.map(
+  ([name, field]) => html`<li><a href="#${name}">${field.title ?? name}</a></li>`,
+)}</ul></nav>`;
+
+/** A part with its fields, then the parts inside it. */
+function partOf(path: string, node: SchemaNode, level: 2 | 3): Html {
+  const inner = node.items ?? node;
+  const heading = html`${inner.title ?? node.title ?? path} <code>${path}${node.items ? '[]' : ''}</code>`;
+  const title = level === 2 ? html`<h2 id="${path}">${heading}</h2>` : html`<h3 id="${path}">${heading}</h3>`;
+  const nested = Object.entries(inner.properties ?? {}).filter(([, field]) => isPart(field.items ?? field));
+  return html`${title}
+<p>${inner.description ?? node.description ?? ''}</p>
+${inner.properties ? fieldTable(path, inner) : ''}
+${(inner.oneOf ?? []).map((form) => partOf(`${path}.${nameOf(form)}`, form, 3))}
+${nested.map(([name, field]) => partOf(`${path}.${name}`, field, 3))}`;
+}
+
+/** What tells one form of a part from the others. */
+function nameOf({ properties = {}, title = '' }: SchemaNode): string {
+  return String(properties.kind?.enum?.[0] ?? title);
+}
+
+/** Every part of the record, field by field, from the schema that the service checks with. */
+export const record: Page = {
+  path: '/record',
+  title: 'The record',
+  description: 'Every part and field of the visit record, with type, unit, meaning and example',
+  body: html`${prose('record')}
+${contents}
+<h2 id="whole">The whole record</h2>
+${fieldTable('', schema)}
+${parts.map(([name, field]) => partOf(name, field, 2))}`,
+};
