@@ -28,7 +28,7 @@ const FORMATS: Readonly<Record<string, string>> = { date: 'date', 'date-time': '
 /** What a field holds, in a few words. */
 export function kindOf(node: SchemaNode): string {
   const { type = 'any value', format, items, oneOf, anyOf } = node;
-  if (node.const !== undefined) return String(node.const);
+  if (node.const !== undefined) return `always ${node.const}`;
   if (node.enum) return node.enum.map(String).join(' | ');
   if (items) return `list of ${isPart(items) ? 'parts' : plural(kindOf(items))}`;
   if (oneOf ?? anyOf) return (oneOf ?? anyOf ?? []).map(kindOf).join(' or ');

@@ -10,6 +10,23 @@ const STATUS: Readonly<Record<CaseStatus, string>> = {
   derived: 'worked out by hand from a rule that was read',
 };
 
+/** Titles of the topics whose name in the cases is no title. */
+const TITLES: Readonly<Record<string, string>> = {
+  'add-months': 'Calendar months',
+  burn: 'Fuel burn',
+  combine: 'Combined uncertainty',
+  convert: 'Conversion of units',
+  extreme: 'Adverse loading',
+  factor: 'Unit factors',
+  limit: 'Uncertainty from a limit of error',
+  'mass-moment': 'Mass and moment',
+  negligible: 'Negligible change',
+  'percent-mac': 'Per cent of the mean aerodynamic chord',
+};
+
+const titleOf = (topic: string): string =>
+  TITLES[topic] ?? topic.replaceAll('-', ' ').replace(/^./, (first) => first.toUpperCase());
+
 /** Enough places to see a residual, without the noise of binary fractions. */
 const printed = (value: number): string => String(Number(value.toPrecision(7))).replace('-', '−');
 const residual = (value: number): string => (value === 0 ? '0' : printed(Number(value.toPrecision(2))));
@@ -30,10 +47,8 @@ function caseOf(id: string, quantities: readonly PublishedRow[]): Html {
 <tbody>${quantities.map(rowOf)}</tbody></table></div>`;
 }
 
-const topicOf = ([topic, cases]: (typeof topics)[number]): Html => html`<h2 id="${topic}">${wordsOf(topic)}</h2>
+const topicOf = ([topic, cases]: (typeof topics)[number]): Html => html`<h2 id="${topic}">${titleOf(topic)}</h2>
 ${[...Map.groupBy(cases, ({ id }) => id)].map(([id, quantities]) => caseOf(id, quantities))}`;
-
-const wordsOf = (topic: string): string => topic.replaceAll('-', ' ').replace(/^./, (first) => first.toUpperCase());
 
 /** Our results beside what others have published, computed when the site is built. */
 export const checks: Page = {
@@ -42,6 +57,6 @@ export const checks: Page = {
   description: 'Results of this code beside published examples, with source, status and residual',
   body: html`${prose('checks')}
 <p>${new Set(rows.map(({ id }) => id)).size} cases, ${rows.length} quantities.</p>
-<nav class="contents" aria-label="Topics"><ul>${topics.map(([topic]) => html`<li><a href="#${topic}">${wordsOf(topic)}</a></li>`)}</ul></nav>
+<nav class="contents" aria-label="Topics"><ul>${topics.map(([topic]) => html`<li><a href="#${topic}">${titleOf(topic)}</a></li>`)}</ul></nav>
 ${topics.map(topicOf)}`,
 };

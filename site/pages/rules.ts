@@ -17,10 +17,11 @@ const SEVERITIES: readonly [Severity, string][] = [
 const SURENESS: Readonly<Record<Source['status'], string>> = {
   read: 'read in the source',
   memory: 'from memory, unverified',
-  practice: 'custom, unverified',
+  practice: 'unverified',
 };
 
-const sourceOf = ({ text, status }: Source): Html => html`<span class="source">${text} · ${SURENESS[status]}</span>`;
+const sourceOf = ({ text, status }: Source): Html =>
+  html`<span class="source">${text.replace(' (from memory)', '')} · ${SURENESS[status]}</span>`;
 
 const ruleOf = ({ code, meaning, remedy, source }: Rule): Html => html`<div class="rule" id="${code}">
 <dt><a class="self" href="#${code}"><code>${code}</code></a></dt>

@@ -1,0 +1,65 @@
+// Node script: npm run pictures
+// Takes the pictures of the start page and the README anew: a page of the demo pack, and the owner's page on a phone.
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import chromium from '@sparticuz/chromium';
+import { getDocument, type PDFDocumentProxy, type PDFPageProxy } from 'pdfjs-dist/legacy/build/pdf.mjs';
+import { chromium as driver } from 'playwright-core';
+import { bundle } from '../worker/embedded/bundle.ts';
+import { pdfOf, putDemo } from '../worker/embedded/demo.ts';
+import { startEmbedded } from '../worker/embedded/embedded.ts';
+import { freePort } from '../worker/embedded/free-port.ts';
+
+const PICTURES = join(import.meta.dirname, 'assets/pictures');
+const PAGE_WIDTH_PX = 780;
+const PHONE = { width: 360, height: 740 };
+
+/** The page that the picture shows, by words that stand on it alone. */
+const SHOWN = /Loading sheet.*Envelope.*Loadings/;
+
+const storage = mkdtempSync(join(tmpdir(), 'slipmark-'));
+const adminSecret = 'secret-of-the-pictures';
+const service = await startEmbedded({ script: await bundle(), storage, port: await freePort(18_950), adminSecret });
+try {
+  const demo = await putDemo(service.origin, { adminSecret }, () => undefined);
+  await takeOwnerPage(`${service.origin}${demo.ownerPath}`);
+  await takePackPage(await pdfOf(service.origin, demo));
+} finally {
+  await service.stop();
+  rmSync(storage, { recursive: true, force: true });
+}
+
+async function takeOwnerPage(address: string): Promise<void> {
+  const browser = await driver.launch({ executablePath: await chromium.executablePath(), args: chromium.args });
+  const context = await browser.newContext({ viewport: PHONE, deviceScaleFactor: 1.5 });
+  const page = await context.newPage();
+  await page.goto(address);
+  await page.evaluate('document.fonts.ready');
+  await page.screenshot({ path: join(PICTURES, 'owner-page.png') });
+  await browser.close();
+}
+
+async function takePackPage(bytes: Uint8Array): Promise<void> {
+  const document = await getDocument({ data: bytes.slice(), verbosity: 0 }).promise;
+  const page = await pageShown(document);
+  const viewport = page.getViewport({ scale: PAGE_WIDTH_PX / page.getViewport({ scale: 1 }).width });
+  const { canvasFactory } = document as unknown as { canvasFactory: CanvasFactory };
+  const { canvas } = canvasFactory.create(Math.round(viewport.width), Math.round(viewport.height));
+  await page.render({ canvas: canvas as unknown as HTMLCanvasElement, viewport }).promise;
+  writeFileSync(join(PICTURES, 'pack-page.png'), canvas.toBuffer('image/png'));
+}
+
+/** As much as is used of the canvas that the reader brings along for Node. */
+interface CanvasFactory {
+  create(width: number, height: number): { canvas: { toBuffer(type: 'image/png'): Uint8Array } };
+}
+
+async function pageShown(document: PDFDocumentProxy): Promise<PDFPageProxy> {
+  for (let number = 1; number <= document.numPages; number++) {
+    const page = await document.getPage(number);
+    const { items } = await page.getTextContent();
+    if (SHOWN.test(items.map((item) => ('str' in item ? item.str : '')).join(' '))) return page;
+  }
+  throw new Error('Cannot take the picture: no page of the pack shows the loading sheet');
+}

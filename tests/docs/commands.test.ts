@@ -1,0 +1,75 @@
+import { execFile } from 'node:child_process';
+import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { dirname, join } from 'node:path';
+import { promisify } from 'node:util';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { bundle } from '../../worker/embedded/bundle.ts';
+import { type Embedded, startEmbedded } from '../../worker/embedded/embedded.ts';
+import { freePort } from '../../worker/embedded/free-port.ts';
+import { redated } from '../../worker/embedded/redated.ts';
+import { readFixture } from '../read-fixture.ts';
+import { fencedBlocks } from './fenced-blocks.ts';
+
+const WRITTEN_ORIGIN = 'http://127.0.0.1:8787';
+const ADMIN_SECRET = 'secret-of-the-commands-test';
+
+const storage = mkdtempSync(join(tmpdir(), 'slipmark-'));
+/** Where the reader stands: it has the record that the commands send, as if its visit had ended yesterday. */
+const folder = join(storage, 'reader');
+let service: Embedded;
+let key: string;
+
+beforeAll(async () => {
+  const record = join(folder, 'fixtures/visits/weighing-only.json');
+  mkdirSync(dirname(record), { recursive: true });
+  const visit = readFixture('visits/weighing-only') as Parameters<typeof redated>[0];
+  writeFileSync(record, JSON.stringify(redated(visit, new Date())));
+  service = await startEmbedded({
+    script: await bundle(),
+    storage: join(storage, 'service'),
+    port: await freePort(18_987),
+    adminSecret: ADMIN_SECRET,
+  });
+  const answer = await fetch(`${service.origin}/v1/workshops`, {
+    method: 'POST',
+    headers: { Authorization: `Bearer ${ADMIN_SECRET}`, 'Content-Type': 'application/json' },
+    body: JSON.stringify({ id: 'reader', name: 'A reader of the documentation' }),
+  });
+  key = ((await answer.json()) as { key: { secret: string } }).key.secret;
+}, 60_000);
+
+afterAll(async () => {
+  await service?.stop();
+  rmSync(storage, { recursive: true, force: true });
+});
+
+/** Runs every command of a page in one shell; a call that is refused ends it. */
+async function run(page: string): Promise<string> {
+  const commands = fencedBlocks(page).join('\n').replaceAll(WRITTEN_ORIGIN, service.origin);
+  const script = `curl() { command curl -f "$@"; }\n${commands}`;
+  const env = { ...process.env, KEY: key };
+  const { stdout } = await promisify(execFile)('bash', ['-euo', 'pipefail', '-c', script], { cwd: folder, env });
+  return stdout;
+}
+
+const isPdf = (name: string): boolean => readFileSync(join(folder, name)).subarray(0, 5).toString() === '%PDF-';
+
+describe('the commands of the documentation', { timeout: 60_000 }, () => {
+  test('start: a record is kept and assessed, and its draft is a PDF', async () => {
+    const output = await run('start');
+    expect(output).toContain('"recordSha256"');
+    expect(output).toContain('"findings"');
+    expect(isPdf('draft.pdf')).toBe(true);
+  });
+
+  test('guide: from the first record to a link that opens', async () => {
+    const output = await run('guide');
+    expect(output).toContain('WEIGHED_OUTDOORS');
+    expect(isPdf('Q-WGT-P1-1.pdf')).toBe(true);
+    const link = /"url": *"([^"]+)"/.exec(output)?.[1] ?? '';
+    const page = await fetch(link);
+    expect(page.status).toBe(200);
+    expect(await page.text()).toContain('Q-WGT');
+  });
+});
