@@ -18,6 +18,7 @@ const JOINTS = ['pipeline.ts', 'print-finding.ts'];
 const FROM_OUTSIDE: Readonly<Record<string, string>> = {
   zod: 'visit/',
   geomagnetism: 'calc/compass/',
+  'astronomy-engine': 'calc/clock/',
   handlebars: 'pack/render.ts',
   'handlebars/runtime.js': 'pack/render.ts',
   '../templates/generated/templates.js': 'pack/render.ts',

@@ -37,8 +37,9 @@ export function weighingCase({ units, points, aboard = [], missing = [] }: Weigh
     itemsMissing: missing,
   };
   const visit = visitFrom({ ...base, units, weighing });
-  if (!visit.weighing) throw new Error('the case has a weighing');
-  const { massKg, momentKgMm, armMm } = reduceWeighing(visit, visit.weighing).empty;
+  const result = visit.weighing && reduceWeighing(visit, visit.weighing);
+  if (!result) throw new Error('the case has a weighing that leaves a mass');
+  const { massKg, momentKgMm, armMm } = result.empty;
   return {
     mass: massKg / factorOf('mass', units),
     moment: momentKgMm / factorOf('moment', units),

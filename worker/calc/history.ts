@@ -2,7 +2,7 @@ import { dateOf } from '../units/calendar.ts';
 import type { Visit } from '../visit/visit.ts';
 import { baselineEmpty } from './baseline.ts';
 import type { ChangeLine, EquipmentChange } from './equipment-change.ts';
-import { cgMm, type MassMoment, minus, total } from './mass-moment.ts';
+import { cgMm, hasMass, type MassMoment, minus, total } from './mass-moment.ts';
 import type { WeighingResult } from './weighing.ts';
 
 /** A step of the running empty-mass history: what changed, and what held after it. */
@@ -20,7 +20,9 @@ export function emptyMassHistory(visit: Visit, change: EquipmentChange, weighing
   let at: MassMoment | undefined;
   const push = (date: string, reason: string, after: MassMoment): void => {
     const step = at ? minus(after, at) : { massKg: 0, momentKgMm: 0 };
-    entries.push({ date, reason, ...after, armMm: cgMm(after), changeKg: step.massKg, changeKgMm: step.momentKgMm });
+    // A step on the way may leave no mass, which has no arm; the gate reports where that comes from.
+    const armMm = hasMass(after) ? cgMm(after) : 0;
+    entries.push({ date, reason, ...after, armMm, changeKg: step.massKg, changeKgMm: step.momentKgMm });
     at = after;
   };
   const { baseline } = visit;

@@ -31,6 +31,14 @@ export function cgMm({ massKg, momentKgMm }: MassMoment): number {
   return massKg === 0 ? Number.NaN : momentKgMm / massKg;
 }
 
+/** A gram: below it nothing can be an aircraft, and its centre of gravity is noise. */
+const LEAST_KG = 0.001;
+
+/** Whether there is any mass to have a centre of gravity: not so where tare or removals take away all of it. */
+export function hasMass({ massKg }: MassMoment): boolean {
+  return massKg >= LEAST_KG;
+}
+
 export function minus(a: MassMoment, b: MassMoment): MassMoment {
   return { massKg: a.massKg - b.massKg, momentKgMm: a.momentKgMm - b.momentKgMm };
 }

@@ -1,7 +1,7 @@
 import type { Visit } from '../visit/visit.ts';
 import { baselineEmpty } from './baseline.ts';
 import type { EquipmentChange } from './equipment-change.ts';
-import { cgMm, type MassMoment, total } from './mass-moment.ts';
+import { cgMm, hasMass, type MassMoment, total } from './mass-moment.ts';
 import { COVERAGE_FACTOR, type Contribution, combine, type MassArmUncertainty } from './uncertainty.ts';
 import type { WeighingResult } from './weighing.ts';
 
@@ -19,17 +19,21 @@ export interface Comparison {
   differenceMm: number;
   /** Standard uncertainty of the differences. */
   standard: MassArmUncertainty;
-  /** Differences in units of their standard uncertainty; above k = 2 they cannot be scatter alone. */
+  /**
+   * Differences in units of their standard uncertainty; above k = 2 they cannot be scatter alone. Zero where nothing is
+   * uncertain: then any difference is significant.
+   */
   massRatio: number;
   armRatio: number;
   isSignificant: boolean;
 }
 
-/** Baseline plus record corrections plus modifications; undefined without a baseline. */
+/** Baseline plus record corrections plus modifications; undefined without a baseline, or where no mass is left. */
 export function predictEmpty(visit: Visit, change: EquipmentChange): Prediction | undefined {
   const before = baselineEmpty(visit);
   if (!before) return undefined;
   const after = total([before, change]);
+  if (!hasMass(before) || !hasMass(after)) return undefined;
   const baselineMm = cgMm(before);
   const armMm = cgMm(after);
   const baselineLimit: Contribution = {
@@ -64,14 +68,15 @@ export function compareWeighing(weighing: WeighingResult, prediction: Prediction
     massKg: Math.hypot(weighing.standard.massKg, prediction.standard.massKg),
     armMm: Math.hypot(weighing.standard.armMm, prediction.standard.armMm),
   };
-  const massRatio = Math.abs(differenceKg) / standard.massKg;
-  const armRatio = Math.abs(differenceMm) / standard.armMm;
+  const ratio = (difference: number, u: number): number => (u > 0 ? Math.abs(difference) / u : 0);
   return {
     differenceKg,
     differenceMm,
     standard,
-    massRatio,
-    armRatio,
-    isSignificant: massRatio > COVERAGE_FACTOR || armRatio > COVERAGE_FACTOR,
+    massRatio: ratio(differenceKg, standard.massKg),
+    armRatio: ratio(differenceMm, standard.armMm),
+    isSignificant:
+      Math.abs(differenceKg) > COVERAGE_FACTOR * standard.massKg ||
+      Math.abs(differenceMm) > COVERAGE_FACTOR * standard.armMm,
   };
 }

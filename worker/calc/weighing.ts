@@ -1,7 +1,7 @@
 import { pointer } from '../visit/pointer.ts';
 import type { Scale, Visit, Weighing, WeighingPoint } from '../visit/visit.ts';
 import { interpolate } from './interpolate.ts';
-import { cgMm, type MassMoment, total } from './mass-moment.ts';
+import { cgMm, hasMass, type MassMoment, total } from './mass-moment.ts';
 import { COVERAGE_FACTOR, type Contribution, combine, type MassArmUncertainty, meanOf } from './uncertainty.ts';
 import { type Adjustment, weighingAdjustments } from './weighing-adjustments.ts';
 import { weighingBudget } from './weighing-budget.ts';
@@ -42,13 +42,15 @@ export interface WeighingResult {
 /**
  * Reduces a weighing to the empty mass and centre of gravity with their uncertainty.
  *
+ * @returns undefined when tare and items leave no mass
  * @source method: FAA-H-8083-1B ch. 3; uncertainty: JCGM 100:2008
  */
-export function reduceWeighing(visit: Visit, weighing: Weighing): WeighingResult {
+export function reduceWeighing(visit: Visit, weighing: Weighing): WeighingResult | undefined {
   const points = weighing.points.map((point) => reducePoint(point, scaleOf(weighing, point)));
   const adjustments = weighingAdjustments(visit.aircraft, weighing, pointer('weighing'));
   const asWeighed = total(points);
   const empty = total([asWeighed, ...adjustments]);
+  if (!hasMass(asWeighed) || !hasMass(empty)) return undefined;
   const armMm = cgMm(empty);
   const budget = weighingBudget(weighing, points, adjustments);
   const standard = combine(budget, empty.massKg, armMm);

@@ -26,6 +26,7 @@ import { deferralWithoutLimit } from './rules/deferral-without-limit.ts';
 import { duplicateId } from './rules/duplicate-id.ts';
 import { emptyCgOutsideRange } from './rules/empty-cg-outside-range.ts';
 import { emptyMassAboveCap } from './rules/empty-mass-above-cap.ts';
+import { emptyMassNotPositive } from './rules/empty-mass-not-positive.ts';
 import { envelopeExceededByLegalLoading } from './rules/envelope-exceeded-by-legal-loading.ts';
 import { envelopeMissing } from './rules/envelope-missing.ts';
 import { envelopeNotUsable } from './rules/envelope-not-usable.ts';
@@ -157,6 +158,7 @@ export const RULES: readonly Rule[] = [
   levelExceeded,
   weighedOutdoors,
   predictionDiffers,
+  emptyMassNotPositive,
   emptyCgOutsideRange,
   maximumMassExceededEmpty,
   emptyMassAboveCap,

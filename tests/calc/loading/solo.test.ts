@@ -58,6 +58,18 @@ describe('minimumSoloKg()', () => {
     expect(soloOf(rectangle(400, 1600, 1900)).leastKg).toBeCloseTo(74, 5);
   });
 
+  test('does not go on for ever where a seat is said to carry a million tonnes', () => {
+    const corners = rectangle(590, 1600, 1900);
+    const envelope = envelopeOf(corners);
+    const stations = TEMPLATE.stations.map((station) =>
+      station.kind === 'pilot' ? { ...station, maximumMassKg: 1e9 } : station,
+    );
+    const leastKg =
+      envelope &&
+      minimumSoloKg({ ...TEMPLATE, stations, maximumMassKg: 580 }, { empty: EMPTY, leastPilotKg: 55 }, envelope);
+    expect(leastKg).toBeUndefined();
+  });
+
   test('is undefined where even the heaviest pilot may not, or no seat is the pilot’s', () => {
     expect(soloOf(rectangle(500, 1600, 1900)).leastKg).toBeUndefined();
     const corners = rectangle(330, 1600, 1900);

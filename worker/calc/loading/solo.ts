@@ -10,6 +10,9 @@ const CLOSE_KG = 1e-6;
 /** The search starts here: an answer of exactly this means that the envelope asks for no least pilot. */
 export const LEAST_TRIED_KG = 30;
 
+/** The search ends here: no person is heavier, and a limit mistyped by thousands must not keep it going. */
+const MOST_TRIED_KG = 500;
+
 /**
  * The least pilot who may fly alone, without baggage, at every fuel content: in kg.
  *
@@ -27,9 +30,10 @@ export function minimumSoloKg(aircraft: Aircraft, options: LoadSpaceOptions, env
     const extremes = loadingExtremes(aircraft, { ...options, restriction }, envelope);
     return extremes?.margins.every(({ margin }) => margin >= 0) ?? false;
   };
+  const mostKg = Math.min(pilot.maximumMassKg, MOST_TRIED_KG);
   let above = LEAST_TRIED_KG;
-  while (above <= pilot.maximumMassKg && !isInside(above)) above += STEP_KG;
-  if (above > pilot.maximumMassKg) return undefined;
+  while (above <= mostKg && !isInside(above)) above += STEP_KG;
+  if (above > mostKg) return undefined;
   if (above === LEAST_TRIED_KG) return above;
   let below = above - STEP_KG;
   while (above - below > CLOSE_KG) {

@@ -7,7 +7,9 @@ export const baselineMissing: Rule = {
   remedy: 'Give the last schedule as baseline, or weigh the aircraft',
   source: PRACTICE,
   check: ({ visit, results }) => {
-    if (!results.schedule)
+    const { baseline } = visit;
+    const isStated = visit.weighing || (baseline?.emptyArmMm ?? baseline?.emptyMomentKgMm) !== undefined;
+    if (!results.schedule && !isStated)
       return [
         {
           path: ['baseline'],
@@ -17,7 +19,7 @@ export const baselineMissing: Rule = {
     const changes = (visit.modifications ?? []).some(({ changes: made }) =>
       made.some(({ kind }) => kind !== 'installed'),
     );
-    if (!changes || visit.baseline?.equipment) return [];
+    if (!changes || baseline?.equipment) return [];
     return [
       {
         path: ['baseline', 'equipment'],

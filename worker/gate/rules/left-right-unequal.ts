@@ -13,7 +13,7 @@ export const leftRightUnequal: Rule = {
         .filter((point) => point.side === side)
         .reduce((sum, { massKg }) => sum + massKg, 0);
     const [leftKg, rightKg] = [sideKg('left'), sideKg('right')];
-    if (leftKg === 0 || rightKg === 0) return [];
+    if (!(leftKg > 0 && rightKg > 0)) return [];
     const share = Math.abs(leftKg - rightKg) / (leftKg + rightKg);
     if (share <= regime.leftRightShare.value) return [];
     return [
