@@ -1,0 +1,61 @@
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { bundle } from '../../worker/embedded/bundle.ts';
+import { type Embedded, startEmbedded } from '../../worker/embedded/embedded.ts';
+import { freePort } from '../../worker/embedded/free-port.ts';
+import { openPhone, type Phone } from './phone.ts';
+
+const storage = mkdtempSync(join(tmpdir(), 'slipmark-'));
+let service: Embedded;
+let phone: Phone;
+
+beforeAll(async () => {
+  const adminSecret = 'secret-of-the-docs-test';
+  service = await startEmbedded({ script: await bundle(), storage, port: await freePort(18_920), adminSecret });
+  phone = await openPhone();
+}, 90_000);
+
+afterAll(async () => {
+  await phone?.close();
+  await service?.stop();
+  rmSync(storage, { recursive: true, force: true });
+});
+
+describe('the documentation on a phone', () => {
+  test.each(['/', '/guide', '/record', '/rules', '/api', '/checks', '/problems/release-blocked'])(
+    '%s fits the width, loads all that it asks for and has no accessibility defect',
+    { timeout: 120_000 },
+    async (address) => {
+      phone.complaints.length = 0;
+      await phone.page.goto(service.origin + address);
+      expect(await phone.isWithinWidth()).toBe(true);
+      expect(await phone.defects()).toEqual([]);
+      expect(phone.complaints).toEqual([]);
+    },
+  );
+
+  test('can be read by keyboard alone: the first stop leads past the navigation', async () => {
+    const { page } = phone;
+    await page.goto(`${service.origin}/rules`);
+    await page.keyboard.press('Tab');
+    expect(await page.evaluate('document.activeElement.textContent')).toBe('Skip to the content');
+    await page.keyboard.press('Enter');
+    expect(await page.evaluate('document.activeElement.id')).toBe('content');
+  });
+
+  test('a finding and a field are found by their own address', async () => {
+    const { page } = phone;
+    await page.goto(`${service.origin}/rules#RUNS_DISAGREE`);
+    expect(await page.locator(':target').textContent()).toContain('Find the cause and weigh again');
+    await page.goto(`${service.origin}/record#weighing.scales.capacity`);
+    expect(await page.locator(':target').textContent()).toContain('capacity');
+  });
+
+  test('is set in the face of the paper', async () => {
+    await phone.page.goto(service.origin);
+    const faces = '[...document.fonts].filter((face) => face.status === "loaded").map((face) => face.family)';
+    expect(await phone.page.evaluate(`document.fonts.ready.then(() => ${faces})`)).toContain('Slipmark Text');
+  });
+});

@@ -1,0 +1,38 @@
+import { AxeBuilder } from '@axe-core/playwright';
+import chromium from '@sparticuz/chromium';
+import { chromium as driver, type Page } from 'playwright-core';
+
+/** The rules of WCAG 2.2 up to level AA. */
+const WCAG = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
+
+export const PHONE = { width: 360, height: 740 };
+
+/** A real browser, as small as a phone, with one page. */
+export interface Phone {
+  page: Page;
+  /** What the page has complained of since this was last emptied. */
+  complaints: string[];
+  isWithinWidth(): Promise<boolean>;
+  /** Defects of accessibility, each with where it is. */
+  defects(): Promise<string[]>;
+  close(): Promise<void>;
+}
+
+export async function openPhone(): Promise<Phone> {
+  const browser = await driver.launch({ executablePath: await chromium.executablePath(), args: chromium.args });
+  const context = await browser.newContext({ viewport: PHONE, javaScriptEnabled: true });
+  const page = await context.newPage();
+  const complaints: string[] = [];
+  page.on('console', (message) => complaints.push(message.text()));
+  page.on('pageerror', (error) => complaints.push(error.message));
+  return {
+    page,
+    complaints,
+    isWithinWidth: () => page.evaluate<boolean>('document.documentElement.scrollWidth <= window.innerWidth'),
+    async defects() {
+      const { violations } = await new AxeBuilder({ page }).withTags(WCAG).analyze();
+      return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target).join(' ')}`);
+    },
+    close: () => browser.close(),
+  };
+}
