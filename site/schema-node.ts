@@ -1,3 +1,5 @@
+import { LIMITS } from '../worker/limits.ts';
+
 /** As much of JSON Schema as the schemas of this service use. */
 export interface SchemaNode {
   $ref?: string;
@@ -41,12 +43,12 @@ export function isPart({ properties, oneOf }: SchemaNode): boolean {
   return properties !== undefined || (oneOf ?? []).some(isPart);
 }
 
-/** The bounds that a number, a text or a list must keep, where they say anything. */
+/** The bounds that a number, a text or a list must keep. The bound that every number has says nothing of this one. */
 export function boundsOf({ minimum, maximum, maxLength, maxItems, minItems, type }: SchemaNode): string {
   if (type === 'string') return maxLength === undefined ? '' : `up to ${maxLength} characters`;
   if (type === 'array') return maxItems === undefined ? '' : `${minItems ?? 0} to ${maxItems}`;
-  const least = minimum !== undefined && minimum > -1e5 ? `${minimum} or more` : '';
-  if (maximum === undefined || maximum >= 1e5) return least;
+  const least = minimum !== undefined && minimum > -LIMITS.number ? `${minimum} or more` : '';
+  if (maximum === undefined || maximum >= LIMITS.number) return least;
   return least === '' ? `${maximum} or less` : `${minimum} to ${maximum}`;
 }
 
