@@ -45,7 +45,7 @@ export async function assess(input: unknown, at: string, facts: ArchiveFacts = {
   if (!read.ok) return read;
   const { record, visit } = read;
   const { id, version, leastPilotKg, standardPersonKg } = regimeNamed(visit.aircraft.regime);
-  const results = compute(visit, { leastPilotKg: leastPilotKg.value, standardPersonKg: standardPersonKg.value });
+  const results = compute(visit, { leastPilotKg: leastPilotKg.value, standardPersonKg: standardPersonKg.value, at });
   const assessment = passGate(visit, results, { at, facts });
   const recordSha256 = await sha256(canonicalJson(record));
   const assessmentSha256 = await sha256(canonicalJson({ recordSha256, ruleSet: RULE_SET, regime: { id, version } }));

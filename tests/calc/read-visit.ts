@@ -3,10 +3,11 @@ import { readRecord } from '../../worker/visit/read-record.ts';
 import type { Visit } from '../../worker/visit/visit.ts';
 import { readFixture } from '../read-fixture.ts';
 
-/** The settings that the generic regime gives the loading sheet. */
+/** The settings that the generic regime gives, on the evening of the demo visit. */
 export const SETTINGS = {
   leastPilotKg: generic.leastPilotKg.value,
   standardPersonKg: generic.standardPersonKg.value,
+  at: '2026-11-05T14:20:00+01:00',
 };
 
 /** A record in the units of calculation. */

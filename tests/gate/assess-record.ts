@@ -16,6 +16,6 @@ export function assessRecord(record: unknown, at: string, facts: ArchiveFacts = 
   const read = readRecord(record);
   if (!read.ok) throw new Error(`The record does not fit the schema: ${JSON.stringify(read.issues)}`);
   const { leastPilotKg, standardPersonKg } = regimeNamed(read.visit.aircraft.regime);
-  const settings = { leastPilotKg: leastPilotKg.value, standardPersonKg: standardPersonKg.value };
+  const settings = { leastPilotKg: leastPilotKg.value, standardPersonKg: standardPersonKg.value, at };
   return passGate(read.visit, compute(read.visit, settings), { at, facts });
 }

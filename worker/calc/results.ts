@@ -1,8 +1,14 @@
 import type { Visit } from '../visit/visit.ts';
+import { type ReleaseClock, releaseClock } from './clock/release-clock.ts';
+import { type CompassResult, reduceSwing } from './compass/swing.ts';
+import { compareRuns, type RunComparison } from './engine-runs.ts';
 import { type EquipmentChange, equipmentChange } from './equipment-change.ts';
+import { type Applies, applicabilityOf } from './lives/applicability.ts';
+import { type Due, dueList } from './lives/due.ts';
 import { type LoadingSettings, type LoadingSheet, loadingSheet } from './loading-sheet.ts';
 import { type Comparison, compareWeighing, type Prediction, predictEmpty } from './prediction.ts';
 import { revisedSchedule, type Schedule } from './schedule.ts';
+import { type SurveillanceResult, surveillanceResults } from './surveillance/results.ts';
 import { reduceWeighing, type WeighingResult } from './weighing.ts';
 
 /** Everything computed for a visit, unrounded, in kg, mm, l. */
@@ -13,15 +19,40 @@ export interface Results {
   comparison: Comparison | undefined;
   schedule: Schedule | undefined;
   loading: LoadingSheet | undefined;
+  surveillance: SurveillanceResult | undefined;
+  compass: CompassResult | undefined;
+  engineRuns: RunComparison[];
+  due: Due[];
+  /** For each bulletin, in their order. */
+  applicability: Applies[];
+  clock: ReleaseClock;
+}
+
+export interface Settings extends LoadingSettings {
+  /** The moment of the assessment: what is due and what is left of the day follow from it. */
+  at: string;
 }
 
 /** Runs every topic in reading order. */
-export function compute(visit: Visit, settings: LoadingSettings): Results {
+export function compute(visit: Visit, settings: Settings): Results {
   const change = equipmentChange(visit);
   const prediction = predictEmpty(visit, change);
   const weighing = visit.weighing && reduceWeighing(visit, visit.weighing);
   const comparison = weighing && prediction && compareWeighing(weighing, prediction);
   const schedule = revisedSchedule(visit, change, weighing, prediction);
   const loading = schedule && loadingSheet(visit, schedule, settings);
-  return { change, prediction, weighing, comparison, schedule, loading };
+  return {
+    change,
+    prediction,
+    weighing,
+    comparison,
+    schedule,
+    loading,
+    surveillance: visit.surveillance && surveillanceResults(visit, visit.surveillance),
+    compass: visit.compass && reduceSwing(visit.compass),
+    engineRuns: compareRuns(visit.engineRuns ?? []),
+    due: visit.lives ? dueList(visit, visit.lives, settings.at) : [],
+    applicability: (visit.bulletins?.items ?? []).map((bulletin) => applicabilityOf(visit, change.after, bulletin)),
+    clock: releaseClock(visit, settings.at),
+  };
 }

@@ -58,6 +58,12 @@ export function addMonths(date: string, months: number): string {
   return isoDate(targetYear, targetMonth + 1, Math.min(day, daysInMonth(targetYear, targetMonth + 1)));
 }
 
+/** The last day of the month of a date. */
+export function endOfMonth(date: string): string {
+  const [year = 0, month = 1] = date.split('-').map(Number);
+  return isoDate(year, month, daysInMonth(year, month));
+}
+
 function isoDate(year: number, month: number, day: number): string {
   return `${String(year).padStart(4, '0')}-${String(month).padStart(2, '0')}-${String(day).padStart(2, '0')}`;
 }

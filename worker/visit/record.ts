@@ -2,12 +2,19 @@ import { z } from 'zod';
 import { Aircraft } from './aircraft.ts';
 import { AsFound } from './as-found.ts';
 import { Baseline } from './baseline.ts';
+import { Bulletins } from './bulletin.ts';
+import { Compass } from './compass.ts';
+import { Controls } from './control-check.ts';
+import { Departure } from './departure.ts';
+import { EngineRuns } from './engine-run.ts';
 import { Inspection } from './inspection.ts';
+import { Lives } from './life.ts';
 import { Meters } from './meters.ts';
 import { Modifications } from './modification.ts';
 import { Parts } from './parts-trace.ts';
 import { People } from './people.ts';
 import { Release } from './release.ts';
+import { Surveillance } from './surveillance.ts';
 import { UnitsPart } from './units.ts';
 import { VisitFindings } from './visit-finding.ts';
 import { Weighing } from './weighing.ts';
@@ -44,10 +51,17 @@ export const VisitRecord = z
     meters: Meters.optional(),
     worksheet: Worksheet.optional(),
     modifications: Modifications.optional(),
+    surveillance: Surveillance.optional(),
+    compass: Compass.optional(),
+    engineRuns: EngineRuns.optional(),
+    controls: Controls.optional(),
     inspection: Inspection.optional(),
+    bulletins: Bulletins.optional(),
+    lives: Lives.optional(),
     findings: VisitFindings.optional(),
     parts: Parts.optional(),
     weighing: Weighing.optional(),
+    departure: Departure.optional(),
     release: Release.optional(),
   })
   .meta({ title: 'Visit record', description: 'The structured record of one workshop visit' });

@@ -1,0 +1,85 @@
+import { signedDifferenceDeg, wrap360 } from '../../units/angle.ts';
+import type { Visit } from '../../visit/visit.ts';
+import { type Coefficients, type Correction, coefficientsOf, correctionOf, deviationAt } from './coefficients.ts';
+import { type Variation, variationAt } from './variation.ts';
+
+export type CompassRecord = NonNullable<Visit['compass']>;
+
+/** One reading: deviation = magnetic heading − compass reading, east positive. */
+export interface SwungReading {
+  headingDeg: number;
+  compassDeg: number;
+  deviationDeg: number;
+  /** Deviation less what the coefficients give; undefined without coefficients. */
+  residualDeg: number | undefined;
+}
+
+/** A line of the card: to fly the heading, steer this by the compass. */
+export interface CardLine {
+  forDeg: number;
+  steerDeg: number;
+}
+
+export interface SwingResult {
+  state: CompassRecord['swings'][number]['state'];
+  readings: SwungReading[];
+  coefficients: Coefficients | undefined;
+  correction: Correction | undefined;
+  greatestDeviationDeg: number;
+  greatestResidualDeg: number;
+  card: CardLine[];
+}
+
+export interface CompassResult {
+  variation: Variation | undefined;
+  swings: SwingResult[];
+  /** How far each load moves the compass. */
+  loads: { name: string; shiftDeg: number }[];
+}
+
+const CARD_STEP_DEG = 30;
+
+/** Reduces a compass swing: deviations, coefficients, residuals and the card of every 30°. */
+export function reduceSwing(compass: CompassRecord): CompassResult {
+  const variation =
+    compass.reference === 'true' && compass.position ? variationAt(compass.position, compass.swungAt) : undefined;
+  return {
+    variation,
+    swings: compass.swings.map((swing) => reduceState(swing, variation?.variationDeg ?? 0)),
+    loads: (compass.loads ?? []).map(({ name, offDeg, onDeg }) => ({
+      name,
+      shiftDeg: signedDifferenceDeg(offDeg, onDeg),
+    })),
+  };
+}
+
+function reduceState({ state, readings }: CompassRecord['swings'][number], variationDeg: number): SwingResult {
+  const deviations = readings.map(({ headingDeg, compassDeg }) => {
+    const magneticDeg = wrap360(headingDeg - variationDeg);
+    return { headingDeg: magneticDeg, compassDeg, deviationDeg: signedDifferenceDeg(compassDeg, magneticDeg) };
+  });
+  const coefficients = coefficientsOf(deviations);
+  const swung = deviations
+    .map((reading) => ({
+      ...reading,
+      residualDeg: coefficients && reading.deviationDeg - deviationAt(coefficients, reading.headingDeg),
+    }))
+    .sort((a, b) => a.headingDeg - b.headingDeg);
+  return {
+    state,
+    readings: swung,
+    coefficients,
+    correction: correctionOf(deviations),
+    greatestDeviationDeg: Math.max(...swung.map(({ deviationDeg }) => Math.abs(deviationDeg))),
+    greatestResidualDeg: Math.max(...swung.map(({ residualDeg = 0 }) => Math.abs(residualDeg))),
+    card: coefficients ? cardOf(coefficients) : [],
+  };
+}
+
+/** steer = magnetic heading − deviation on it. */
+function cardOf(coefficients: Coefficients): CardLine[] {
+  return Array.from({ length: 360 / CARD_STEP_DEG }, (_, index) => {
+    const forDeg = index * CARD_STEP_DEG;
+    return { forDeg, steerDeg: wrap360(forDeg - deviationAt(coefficients, forDeg)) };
+  });
+}

@@ -1,0 +1,110 @@
+import { addMonths, dateOf, daysBetween, endOfMonth } from '../../units/calendar.ts';
+import { byText } from '../../units/order.ts';
+import type { Visit } from '../../visit/visit.ts';
+
+export type LivesRecord = NonNullable<Visit['lives']>;
+export type Life = LivesRecord['items'][number];
+
+/** When a line comes due on each clock, and which clock runs out first. */
+export interface Due {
+  id: string;
+  item: string;
+  basis: Life['basis'];
+  dueDate: string | undefined;
+  dueHours: number | undefined;
+  dueLandings: number | undefined;
+  /** Left on each clock; negative when overdue. */
+  daysLeft: number | undefined;
+  hoursLeft: number | undefined;
+  landingsLeft: number | undefined;
+  /** The day on which it is expected to come due, by whichever clock comes first; undefined where use is not known. */
+  forecastDate: string | undefined;
+  isOverdue: boolean;
+  /** Overdue, but within the tolerance. */
+  isWithinTolerance: boolean;
+}
+
+const DAYS_PER_YEAR = 365.25;
+const NEVER = '9999-12-31';
+
+/**
+ * The due list, what comes first at the top.
+ *
+ * Counted from when the line was due before where the record says so: a tolerance that was used is then not added to the
+ * next interval.
+ *
+ * @param at the moment of the assessment
+ */
+export function dueList(visit: Visit, record: LivesRecord, at: string): Due[] {
+  const today = dateOf(at);
+  return record.items
+    .map((life) => dueOf(visit, life, today, record.hoursPerYear))
+    .sort((a, b) => byText(a.forecastDate ?? NEVER, b.forecastDate ?? NEVER) || byText(a.id, b.id));
+}
+
+function dueOf(visit: Visit, life: Life, today: string, hoursPerYear: number | undefined): Due {
+  const { interval, lastDone, wasDueAt } = life;
+  const from = { ...lastDone, ...wasDueAt };
+  const hoursNow = visit.meters?.readings.find(({ id }) => id === (life.meter ?? 'airframe'))?.outHours;
+  const dueDate =
+    from.date !== undefined && interval.months !== undefined ? calendarDue(from.date, interval) : undefined;
+  const dueHours = from.hours !== undefined && interval.hours !== undefined ? from.hours + interval.hours : undefined;
+  const dueLandings =
+    from.landings !== undefined && interval.landings !== undefined ? from.landings + interval.landings : undefined;
+  const daysLeft = dueDate === undefined ? undefined : daysBetween(today, dueDate);
+  const hoursLeft = dueHours !== undefined && hoursNow !== undefined ? dueHours - hoursNow : undefined;
+  const landingsLeft =
+    dueLandings !== undefined && visit.meters?.landings !== undefined ? dueLandings - visit.meters.landings : undefined;
+  const left = { daysLeft, hoursLeft, landingsLeft };
+  return {
+    id: life.id,
+    item: life.item,
+    basis: life.basis,
+    dueDate,
+    dueHours,
+    dueLandings,
+    ...left,
+    forecastDate: forecast(today, dueDate, hoursLeft, hoursPerYear),
+    ...overdue(life, today, left, dueDate),
+  };
+}
+
+function calendarDue(date: string, { months = 0, toEndOfMonth }: Life['interval']): string {
+  const due = addMonths(date, months);
+  return toEndOfMonth ? endOfMonth(due) : due;
+}
+
+function forecast(
+  today: string,
+  dueDate: string | undefined,
+  hoursLeft: number | undefined,
+  hoursPerYear = 0,
+): string | undefined {
+  const byHours =
+    hoursLeft === undefined || !(hoursPerYear > 0)
+      ? undefined
+      : daysLater(today, (hoursLeft / hoursPerYear) * DAYS_PER_YEAR);
+  const dates = [dueDate, byHours].filter((date) => date !== undefined).sort();
+  return dates[0];
+}
+
+function daysLater(date: string, days: number): string {
+  const moved = Date.parse(`${date}T00:00:00Z`) + Math.floor(Math.min(Math.max(days, -1e5), 1e5)) * 86_400_000;
+  return new Date(moved).toISOString().slice(0, 10);
+}
+
+type Left = Pick<Due, 'daysLeft' | 'hoursLeft' | 'landingsLeft'>;
+
+function overdue(
+  life: Life,
+  today: string,
+  left: Left,
+  dueDate: string | undefined,
+): Pick<Due, 'isOverdue' | 'isWithinTolerance'> {
+  const isOverdue = [left.daysLeft, left.hoursLeft, left.landingsLeft].some((rest) => rest !== undefined && rest < 0);
+  const latest = dueDate && addMonths(dueDate, life.toleranceMonths ?? 0);
+  const isDateTolerated = !latest || latest >= today;
+  const areHoursTolerated = left.hoursLeft === undefined || left.hoursLeft >= -(life.toleranceHours ?? 0);
+  const areLandingsTolerated = left.landingsLeft === undefined || left.landingsLeft >= 0;
+  return { isOverdue, isWithinTolerance: isOverdue && isDateTolerated && areHoursTolerated && areLandingsTolerated };
+}

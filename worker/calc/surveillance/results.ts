@@ -1,0 +1,100 @@
+import type { Visit } from '../../visit/visit.ts';
+import { type AddressForms, addressForms, isReserved, parseAddress } from './address.ts';
+import {
+  AFTER_EFFECT_LIMIT_FT,
+  CASE_LEAK_LIMIT_FT,
+  ENCODER_TOLERANCE_FT,
+  scaleToleranceFt,
+} from './altimeter-limits.ts';
+import { altitudeCode } from './altitude-code.ts';
+import { stateOf } from './state-blocks.ts';
+import { type Limited, limited, transponderFigures } from './transponder-limits.ts';
+import { usRegistration } from './us-registration.ts';
+
+export type SurveillanceRecord = NonNullable<Visit['surveillance']>;
+
+export interface AddressResult extends AddressForms {
+  state: string | undefined;
+  isReserved: boolean;
+  /** Registration that follows from the address, where a State publishes the rule. */
+  registration: string | undefined;
+}
+
+export interface DeviceResult {
+  id: string;
+  /** Undefined when nothing was entered or it cannot be read. */
+  set: number | undefined;
+  received: number | undefined;
+}
+
+export interface EncoderResult {
+  altimeterFt: number;
+  encoderFt: number;
+  differenceFt: number;
+  isWithin: boolean;
+  /** Twelve pulses D1 to C4 that belong to the altimeter's level. */
+  pulses: string;
+}
+
+export interface SurveillanceResult {
+  /** The address of the papers; undefined when there is none or it cannot be read. */
+  address: number | undefined;
+  forms: AddressResult | undefined;
+  devices: DeviceResult[];
+  transponder: Limited[];
+  encoder: EncoderResult[];
+  altimeter: Limited[];
+}
+
+/** Addresses in every form, devices against the papers, and all tests against their limits. */
+export function surveillanceResults(visit: Visit, record: SurveillanceRecord): SurveillanceResult {
+  const { address24 } = visit.aircraft;
+  const address = address24 === undefined ? undefined : parseAddress(address24);
+  return {
+    address,
+    forms: address === undefined ? undefined : addressResult(address),
+    devices: record.devices.map(({ id, addressSet, readBack }) => ({
+      id,
+      set: addressSet === undefined ? undefined : parseAddress(addressSet),
+      received: readBack && parseAddress(readBack.address),
+    })),
+    transponder: record.transponderTest ? transponderFigures(record.transponderTest) : [],
+    encoder: (record.encoder?.points ?? []).map(encoderResult),
+    altimeter: altimeterResults(record),
+  };
+}
+
+function addressResult(address: number): AddressResult {
+  return {
+    ...addressForms(address),
+    state: stateOf(address),
+    isReserved: isReserved(address),
+    registration: usRegistration(address),
+  };
+}
+
+function encoderResult({ altimeterFt, encoderFt }: { altimeterFt: number; encoderFt: number }): EncoderResult {
+  const differenceFt = encoderFt - altimeterFt;
+  return {
+    altimeterFt,
+    encoderFt,
+    differenceFt,
+    isWithin: Math.abs(differenceFt) <= ENCODER_TOLERANCE_FT,
+    pulses: altitudeCode(altimeterFt)?.toString(2).padStart(12, '0') ?? '',
+  };
+}
+
+function altimeterResults({ altimeter }: SurveillanceRecord): Limited[] {
+  if (!altimeter) return [];
+  const { scale, caseLeakFt, afterEffectFt } = altimeter;
+  return [
+    ...scale.map(({ trueFt, readFt }) => {
+      const toleranceFt = scaleToleranceFt(trueFt);
+      return limited(`Scale error at ${trueFt} ft`, readFt - trueFt, 'ft', { least: -toleranceFt, most: toleranceFt });
+    }),
+    ...(caseLeakFt === undefined ? [] : [limited('Case leak', caseLeakFt, 'ft', { most: CASE_LEAK_LIMIT_FT })]),
+    ...(afterEffectFt === undefined
+      ? []
+      : [limited('After-effect', afterEffectFt, 'ft', { most: AFTER_EFFECT_LIMIT_FT })]),
+  ];
+}

@@ -1,0 +1,33 @@
+import type { z } from 'zod';
+import { choice, flag, id, line, list, moment, part } from './field.ts';
+
+export const AXES = ['ailerons', 'elevator', 'rudder', 'trim', 'flaps', 'throttle', 'weight-shift'] as const;
+
+export const Disturbance = part(
+  'Disturbance',
+  'Something disconnected or opened near a control, also when only for access',
+  {
+    axis: choice('Axis', 'Control that it touches', AXES),
+    what: line('What', 'What was disturbed', 'Push rod undone to pass the new loom'),
+    at: moment('Closed', 'When it was put back', '2026-11-04T17:00:00+01:00'),
+  },
+);
+
+export const ControlCheck = part('Control check', 'A control proved by direction, not only by movement', {
+  axis: choice('Axis', 'Control', AXES),
+  at: moment('At', 'When', '2026-11-05T13:40:00+01:00'),
+  by: id('By', 'Person in the seat', 'mila'),
+  secondBy: id('Second person', 'Person who watched the surface', 'jonas').optional(),
+  input: line('Input', 'What the hand or foot did', 'Stick left', 60),
+  response: line('Response', 'What the surface did', 'Left aileron up, right aileron down', 100),
+  isDirectionRight: flag('Direction right', 'The surface moved the way it must', true),
+  isFullAndFree: flag('Full and free', 'Full travel, nothing binds', true),
+  travel: line('Travel', 'Measured travel with its limits', '22° up, 15° down; 20 to 24, 14 to 17', 100).optional(),
+});
+export type ControlCheck = z.infer<typeof ControlCheck>;
+
+export const Controls = part('Controls', 'What was disturbed near the controls, and how they were proved', {
+  disturbed: list('Disturbed', 'Everything disconnected, also only for access', Disturbance, { max: 60 }).optional(),
+  checks: list('Checks', 'Every control', ControlCheck, { max: 60 }),
+});
+export type Controls = z.infer<typeof Controls>;
