@@ -29,6 +29,9 @@ export function identifiedLists(visit: Visit): IdentifiedList[] {
     list('task', ['inspection', 'tasks'], visit.inspection?.tasks),
     list('finding', ['findings'], visit.findings),
     list('part', ['parts'], visit.parts),
+    list('device', ['surveillance', 'devices'], visit.surveillance?.devices),
+    list('bulletin', ['bulletins', 'items'], visit.bulletins?.items),
+    list('due line', ['lives', 'items'], visit.lives?.items),
     list('scale', ['weighing', 'scales'], visit.weighing?.scales),
     list('weighing point', ['weighing', 'points'], visit.weighing?.points),
     {

@@ -37,6 +37,14 @@ export function statedMoments(visit: Visit): StatedMoment[] {
       'at',
     );
   }
+  add('transponder test', visit.surveillance?.transponderTest?.at, 'surveillance', 'transponderTest', 'at');
+  add('encoder comparison', visit.surveillance?.encoder?.at, 'surveillance', 'encoder', 'at');
+  add('altimeter test', visit.surveillance?.altimeter?.at, 'surveillance', 'altimeter', 'at');
+  add('compass swing', visit.compass?.swungAt, 'compass', 'swungAt');
+  for (const [i, run] of (visit.engineRuns ?? []).entries())
+    add(`engine run ${run.when} the work`, run.at, 'engineRuns', i, 'at');
+  for (const [i, check] of (visit.controls?.checks ?? []).entries())
+    add(`proof of ${check.axis}`, check.at, 'controls', 'checks', i, 'at');
   add('weighing', visit.weighing?.weighedAt, 'weighing', 'weighedAt');
   add('end of work', visit.visit.workEndedAt, 'visit', 'workEndedAt');
   return found;

@@ -19,6 +19,7 @@ export function namedPeople(visit: Visit, at: string): NamedPerson[] {
     ...modificationPeople(visit),
     ...weighingPeople(visit),
     ...findingPeople(visit),
+    ...testPeople(visit),
     ...otherPeople(visit),
     ...releasePeople(visit, at),
   ];
@@ -88,6 +89,32 @@ function findingPeople(visit: Visit): NamedPerson[] {
       }),
     ];
   });
+}
+
+function testPeople({ surveillance, compass, engineRuns, controls, bulletins }: Visit): NamedPerson[] {
+  const at = (person: string | undefined, doing: string, ...path: (string | number)[]): NamedPerson[] =>
+    named(person, { path, doing });
+  return [
+    ...at(surveillance?.transponderTest?.by, 'tested the transponder', 'surveillance', 'transponderTest', 'by'),
+    ...at(surveillance?.encoder?.by, 'compared the encoder', 'surveillance', 'encoder', 'by'),
+    ...at(surveillance?.altimeter?.by, 'tested the altimeter', 'surveillance', 'altimeter', 'by'),
+    ...(surveillance?.devices ?? []).flatMap(({ id, readBack }, i) =>
+      at(readBack?.by, `received ${id}`, 'surveillance', 'devices', i, 'readBack', 'by'),
+    ),
+    ...(surveillance?.radioChecks ?? []).flatMap(({ by }, i) =>
+      at(by, 'checked a radio', 'surveillance', 'radioChecks', i, 'by'),
+    ),
+    ...at(compass?.by, 'swung the compass', 'compass', 'by'),
+    ...(engineRuns ?? []).flatMap(({ by, heldBy }, i) => [
+      ...at(by, 'ran the engine', 'engineRuns', i, 'by'),
+      ...at(heldBy, 'watched a run of the engine', 'engineRuns', i, 'heldBy'),
+    ]),
+    ...(controls?.checks ?? []).flatMap(({ by, secondBy, axis }, i) => [
+      ...at(by, `proved ${axis}`, 'controls', 'checks', i, 'by'),
+      ...at(secondBy, `watched ${axis}`, 'controls', 'checks', i, 'secondBy'),
+    ]),
+    ...(bulletins?.items ?? []).flatMap(({ by, id }, i) => at(by, `assessed ${id}`, 'bulletins', 'items', i, 'by')),
+  ];
 }
 
 function otherPeople(visit: Visit): NamedPerson[] {

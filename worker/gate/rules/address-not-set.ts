@@ -1,0 +1,21 @@
+import { type Hit, PRACTICE, type Rule } from '../rule.ts';
+
+export const addressNotSet: Rule = {
+  code: 'ADDRESS_NOT_SET',
+  severity: 'blocks',
+  meaning: 'A transmitter of an aircraft address has none entered',
+  remedy: 'Enter the address and read it back off the air',
+  source: PRACTICE,
+  check: ({ visit }) =>
+    (visit.surveillance?.devices ?? []).flatMap(({ id, addressSet }, index): Hit[] =>
+      addressSet
+        ? []
+        : [
+            {
+              path: ['surveillance', 'devices', index, 'addressSet'],
+              sentence: `Device ${id} has no address entered`,
+              data: { device: id },
+            },
+          ],
+    ),
+};

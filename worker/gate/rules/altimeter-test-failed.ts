@@ -1,0 +1,23 @@
+import { printNumber } from '../../units/rounding.ts';
+import { rangeText } from '../range-text.ts';
+import { type Hit, type Rule, read } from '../rule.ts';
+
+export const altimeterTestFailed: Rule = {
+  code: 'ALTIMETER_TEST_FAILED',
+  severity: 'blocks',
+  meaning: 'A figure of the altimeter test is outside its limits',
+  remedy: 'Have the altimeter or the static system put right and test again',
+  source: read('14 CFR 43 Appendix E'),
+  check: ({ results }) =>
+    (results.surveillance?.altimeter ?? []).flatMap((figure): Hit[] =>
+      figure.isWithin
+        ? []
+        : [
+            {
+              path: ['surveillance', 'altimeter'],
+              sentence: `${figure.name}: ${printNumber(figure.value, 0)} ${figure.unit} is outside its limits ${rangeText(figure)}`,
+              data: { value: figure.value },
+            },
+          ],
+    ),
+};

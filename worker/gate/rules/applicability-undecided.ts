@@ -1,0 +1,27 @@
+import { type Hit, type Rule, read } from '../rule.ts';
+
+export const applicabilityUndecided: Rule = {
+  code: 'APPLICABILITY_UNDECIDED',
+  severity: 'blocks',
+  meaning: 'Whether a binding bulletin applies cannot be told from the serial numbers',
+  remedy: 'Give the serial number, or the reason why it does not apply',
+  source: read('AMC M.A.305(d) (applicability shown)'),
+  check: ({ visit, results }) =>
+    (visit.bulletins?.items ?? []).flatMap(({ id, kind, status, reason, subject }, index): Hit[] => {
+      const binds = kind === 'directive' || kind === 'mandatory';
+      if (
+        !binds ||
+        results.applicability[index] !== 'undecided' ||
+        (status === 'not-applicable' && reason) ||
+        status === 'complied'
+      )
+        return [];
+      return [
+        {
+          path: ['bulletins', 'items', index, 'applicability'],
+          sentence: `Whether ${id}, ${subject}, applies cannot be told`,
+          data: { bulletin: id },
+        },
+      ];
+    }),
+};

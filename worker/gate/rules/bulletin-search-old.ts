@@ -1,0 +1,21 @@
+import { dateOf, daysBetween, printDate } from '../../units/calendar.ts';
+import { PRACTICE, type Rule } from '../rule.ts';
+
+const FRESH_DAYS = 7;
+
+export const bulletinSearchOld: Rule = {
+  code: 'BULLETIN_SEARCH_OLD',
+  severity: 'caution',
+  meaning: 'Nothing tells when bulletins were searched, or it was long before the release',
+  remedy: 'Search again',
+  source: PRACTICE,
+  check: ({ visit, at }) => {
+    if (!visit.bulletins) return [];
+    const { searchedOn } = visit.bulletins;
+    if (searchedOn !== undefined && daysBetween(searchedOn, dateOf(at)) <= FRESH_DAYS) return [];
+    const sentence = searchedOn
+      ? `Bulletins were searched ${printDate(searchedOn)}`
+      : 'Nothing tells when bulletins were searched';
+    return [{ path: ['bulletins', 'searchedOn'], sentence }];
+  },
+};

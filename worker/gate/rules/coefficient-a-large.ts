@@ -1,0 +1,24 @@
+import { printSigned } from '../../units/rounding.ts';
+import { type Hit, PRACTICE, type Rule } from '../rule.ts';
+
+const LARGE_DEG = 3;
+
+export const coefficientALarge: Rule = {
+  code: 'COEFFICIENT_A_LARGE',
+  severity: 'caution',
+  meaning: 'The compass is turned in its mounting, or the reference was off',
+  remedy: 'Turn the compass, or check the reference',
+  source: PRACTICE,
+  check: ({ results }) =>
+    (results.compass?.swings ?? []).flatMap(({ state, coefficients }, index): Hit[] =>
+      !coefficients || Math.abs(coefficients.A) <= LARGE_DEG
+        ? []
+        : [
+            {
+              path: ['compass', 'swings', index],
+              sentence: `Coefficient A is ${printSigned(coefficients.A, 1)}° (${state})`,
+              data: { A: coefficients.A },
+            },
+          ],
+    ),
+};

@@ -1,0 +1,32 @@
+import { instantOf, printMoment } from '../../units/calendar.ts';
+import type { Change } from '../../visit/visit.ts';
+import { type Rule, read } from '../rule.ts';
+
+export const compassSwingOwed: Rule = {
+  code: 'COMPASS_SWING_OWED',
+  severity: 'blocks',
+  meaning: 'Electrical equipment near the compass changed and it was not swung since',
+  remedy: 'Swing the compass',
+  source: read('AC 43.13-1B para 12-37 (a swing is due after a change of the electrical system)'),
+  check: ({ visit }) => {
+    const changed = (visit.modifications ?? []).filter(({ changes }) => changes.some(isElectrical));
+    const last = changed
+      .map(({ finishedAt }) => finishedAt)
+      .sort((a, b) => instantOf(a) - instantOf(b))
+      .at(-1);
+    if (!visit.surveillance) return [];
+    if (last === undefined || (visit.compass && instantOf(visit.compass.swungAt) >= instantOf(last))) return [];
+    return [
+      {
+        path: ['compass'],
+        sentence: `Equipment was changed until ${printMoment(last)}; the compass was not swung after that`,
+        data: { last },
+      },
+    ];
+  },
+};
+
+/** Anything put in or moved: on a small aircraft nothing electrical is far from the compass. */
+function isElectrical({ kind }: Change): boolean {
+  return kind === 'installed' || kind === 'replaced' || kind === 'relocated';
+}

@@ -1,0 +1,22 @@
+import { type Hit, type Rule, read } from '../rule.ts';
+
+export const controlWrong: Rule = {
+  code: 'CONTROL_WRONG',
+  severity: 'blocks',
+  meaning: 'A control moves the wrong way or binds',
+  remedy: 'Ground the aircraft and put it right',
+  source: read('public accident reports on crossed controls after maintenance'),
+  check: ({ visit }) =>
+    (visit.controls?.checks ?? []).flatMap(
+      ({ axis, input, response, isDirectionRight, isFullAndFree }, index): Hit[] =>
+        isDirectionRight && isFullAndFree
+          ? []
+          : [
+              {
+                path: ['controls', 'checks', index],
+                sentence: `${axis}: ${input}, ${response}: ${isDirectionRight ? 'not full and free' : 'the wrong way'}`,
+                data: { axis },
+              },
+            ],
+    ),
+};

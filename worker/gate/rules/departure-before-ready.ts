@@ -1,0 +1,22 @@
+import { printMoment } from '../../units/calendar.ts';
+import { printNumber } from '../../units/rounding.ts';
+import { PRACTICE, type Rule } from '../rule.ts';
+
+export const departureBeforeReady: Rule = {
+  code: 'DEPARTURE_BEFORE_READY',
+  severity: 'caution',
+  meaning: 'The work left ends after the latest take-off',
+  remedy: 'Put the departure off; no block becomes a caution because time is short',
+  source: PRACTICE,
+  check: ({ results }) => {
+    const { slackMin, readyAt } = results.clock;
+    if (slackMin === undefined || slackMin >= 0) return [];
+    return [
+      {
+        path: ['departure'],
+        sentence: `The work left ends ${printMoment(readyAt)}, ${printNumber(-slackMin, 0)} minutes after the latest take-off`,
+        data: { slackMin },
+      },
+    ];
+  },
+};

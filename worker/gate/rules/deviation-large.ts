@@ -1,0 +1,24 @@
+import { printNumber } from '../../units/rounding.ts';
+import { type Hit, PRACTICE, type Rule } from '../rule.ts';
+
+const TARGET_DEG = 5;
+
+export const deviationLarge: Rule = {
+  code: 'DEVIATION_LARGE',
+  severity: 'caution',
+  meaning: 'The compass deviates more than a good compensation leaves',
+  remedy: 'Compensate it',
+  source: PRACTICE,
+  check: ({ results }) =>
+    (results.compass?.swings ?? []).flatMap(({ state, greatestDeviationDeg }, index): Hit[] =>
+      greatestDeviationDeg <= TARGET_DEG || greatestDeviationDeg > 10
+        ? []
+        : [
+            {
+              path: ['compass', 'swings', index],
+              sentence: `Deviation reaches ${printNumber(greatestDeviationDeg, 1)}° (${state})`,
+              data: { greatestDeviationDeg },
+            },
+          ],
+    ),
+};

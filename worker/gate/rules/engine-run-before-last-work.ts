@@ -1,0 +1,28 @@
+import { instantOf } from '../../units/calendar.ts';
+import { PRACTICE, type Rule } from '../rule.ts';
+
+export const engineRunBeforeLastWork: Rule = {
+  code: 'ENGINE_RUN_BEFORE_LAST_WORK',
+  severity: 'blocks',
+  meaning: 'The last run is older than the last modification or engine task',
+  remedy: 'Run the engine again',
+  source: PRACTICE,
+  check: ({ visit }) => {
+    const index = (visit.engineRuns ?? []).findLastIndex(({ when }) => when === 'after');
+    const run = visit.engineRuns?.[index];
+    if (!run) return [];
+    const work = (visit.inspection?.tasks ?? []).filter(
+      ({ kind, zone }) => (kind === 'engine' || kind === 'propeller') && !/run/i.test(zone),
+    );
+    const later = work.find(({ at }) => at !== undefined && instantOf(at) > instantOf(run.at));
+    return later
+      ? [
+          {
+            path: ['engineRuns', index, 'at'],
+            sentence: `Task ${later.id} was done after the last run of the engine`,
+            data: { task: later.id },
+          },
+        ]
+      : [];
+  },
+};

@@ -1,0 +1,18 @@
+import { PRACTICE, type Rule } from '../rule.ts';
+
+export const interferenceNotChecked: Rule = {
+  code: 'INTERFERENCE_NOT_CHECKED',
+  severity: 'caution',
+  meaning: 'Nobody checked whether the equipment disturbs radio and compass',
+  remedy: 'Run the engine with everything on, on several channels',
+  source: PRACTICE,
+  check: ({ visit }) =>
+    visit.surveillance && visit.surveillance.interferenceChecked !== true
+      ? [
+          {
+            path: ['surveillance', 'interferenceChecked'],
+            sentence: 'Nobody checked whether the equipment disturbs radio and compass',
+          },
+        ]
+      : [],
+};

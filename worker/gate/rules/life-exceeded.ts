@@ -1,0 +1,16 @@
+import { lifePath } from '../life-path.ts';
+import { type Hit, type Rule, read } from '../rule.ts';
+
+export const lifeExceeded: Rule = {
+  code: 'LIFE_EXCEEDED',
+  severity: 'blocks',
+  meaning: 'Something that binds is overdue',
+  remedy: 'Do it before flight',
+  source: read('14 CFR 91.417; AMC M.A.305 (status of life-limited parts)'),
+  check: ({ visit, results }) =>
+    results.due.flatMap(({ id, item, basis, isOverdue, isWithinTolerance }): Hit[] => {
+      const binds = basis === 'directive' || basis === 'life-limit' || basis === 'programme';
+      if (!binds || !isOverdue || (isWithinTolerance && basis === 'programme')) return [];
+      return [{ path: lifePath(visit, id), sentence: `${id}, ${item}, is overdue`, data: { life: id } }];
+    }),
+};

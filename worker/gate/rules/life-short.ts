@@ -1,0 +1,21 @@
+import { lifePath } from '../life-path.ts';
+import { type Hit, PRACTICE, type Rule } from '../rule.ts';
+
+const SOON_DAYS = 30;
+const SOON_HOURS = 10;
+
+export const lifeShort: Rule = {
+  code: 'LIFE_SHORT',
+  severity: 'caution',
+  meaning: 'Something comes due within days or a few hours',
+  remedy: 'Plan it, or do it now',
+  source: PRACTICE,
+  check: ({ visit, results }) =>
+    results.due.flatMap(({ id, item, isOverdue, daysLeft, hoursLeft }): Hit[] => {
+      const isSoon =
+        (daysLeft !== undefined && daysLeft <= SOON_DAYS) || (hoursLeft !== undefined && hoursLeft <= SOON_HOURS);
+      return isSoon && !isOverdue
+        ? [{ path: lifePath(visit, id), sentence: `${id}, ${item}, comes due soon`, data: { life: id } }]
+        : [];
+    }),
+};

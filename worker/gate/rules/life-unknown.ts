@@ -1,0 +1,23 @@
+import { lifePath } from '../life-path.ts';
+import { type Hit, PRACTICE, type Rule } from '../rule.ts';
+
+export const lifeUnknown: Rule = {
+  code: 'LIFE_UNKNOWN',
+  severity: 'blocks',
+  meaning: 'Nothing tells when something that binds was last done',
+  remedy: 'Find the entry, or do it now: unknown is not new',
+  source: PRACTICE,
+  check: ({ visit, results }) =>
+    results.due.flatMap(({ id, item, basis, dueDate, dueHours, dueLandings }): Hit[] => {
+      const isKnown = dueDate !== undefined || dueHours !== undefined || dueLandings !== undefined;
+      return isKnown || basis === 'owner' || basis === 'recommendation'
+        ? []
+        : [
+            {
+              path: lifePath(visit, id),
+              sentence: `${id}, ${item}: nothing tells when it comes due`,
+              data: { life: id },
+            },
+          ];
+    }),
+};

@@ -1,0 +1,37 @@
+import { type Hit, type Rule, read } from '../rule.ts';
+
+export const readBackDiffers: Rule = {
+  code: 'READ_BACK_DIFFERS',
+  severity: 'blocks',
+  meaning: 'What was received off the air is not what was entered',
+  remedy: 'Find out which is wrong, set it again and receive it again',
+  source: read('EASA SIB 2011-20 as summarised; CS-ACNS'),
+  check: ({ visit, results }) => {
+    const record = visit.surveillance;
+    const found = results.surveillance;
+    if (!record || !found) return [];
+    return record.devices.flatMap((device, index): Hit[] => {
+      const { readBack, flightIdentitySet } = device;
+      const own = found.devices[index];
+      const path = ['surveillance', 'devices', index, 'readBack'];
+      if (!readBack) return [];
+      if (own?.received === undefined || own.received !== own.set)
+        return [
+          {
+            path,
+            sentence: `Device ${device.id} is set to ${device.addressSet ?? 'nothing'}, received was ${readBack.address}`,
+            data: { device: device.id },
+          },
+        ];
+      if (readBack.flightIdentity && flightIdentitySet && readBack.flightIdentity !== flightIdentitySet)
+        return [
+          {
+            path,
+            sentence: `Device ${device.id}: flight identity ${flightIdentitySet} was entered, ${readBack.flightIdentity} received`,
+            data: { device: device.id },
+          },
+        ];
+      return [];
+    });
+  },
+};

@@ -1,0 +1,15 @@
+import { type Hit, type Rule, read } from '../rule.ts';
+
+export const runConditionsUnstated: Rule = {
+  code: 'RUN_CONDITIONS_UNSTATED',
+  severity: 'note',
+  meaning: 'A run has no air temperature and pressure, so its figures compare badly',
+  remedy: 'Enter them next time',
+  source: read('South African 43.04.9 (ambient temperature and pressure recorded)'),
+  check: ({ visit }) =>
+    (visit.engineRuns ?? []).flatMap(({ when, airTemperatureC, pressureHpa }, index): Hit[] =>
+      airTemperatureC !== undefined && pressureHpa !== undefined
+        ? []
+        : [{ path: ['engineRuns', index], sentence: `The run ${when} the work has no air temperature and pressure` }],
+    ),
+};
