@@ -1,5 +1,9 @@
 import type { PackContext } from './context.ts';
 import { type DocumentKind, single } from './document.ts';
+import { bulletinsView } from './views/bulletins.ts';
+import { compassCardView } from './views/compass-card.ts';
+import { dueListView } from './views/due-list.ts';
+import { engineRunsView } from './views/engine-runs.ts';
 import { equipmentListView } from './views/equipment-list.ts';
 import { findingsView } from './views/findings.ts';
 import { inspectionRecordView } from './views/inspection-record.ts';
@@ -8,6 +12,7 @@ import { logBookInsertsView } from './views/log-book-inserts.ts';
 import { modificationRecords } from './views/modification-record.ts';
 import { ownerSummaryView } from './views/owner-summary.ts';
 import { partsTraceView } from './views/parts-trace.ts';
+import { radioAndSurveillanceView } from './views/radio-and-surveillance-record.ts';
 import { releaseStatementView } from './views/release-statement.ts';
 import { weighingReportView } from './views/weighing-report.ts';
 import { weightAndBalanceScheduleView } from './views/weight-and-balance-schedule.ts';
@@ -32,8 +37,18 @@ export const DOCUMENT_KINDS: readonly DocumentKind[] = [
     ({ results }) => results.schedule !== undefined,
   ),
   single('loading-sheet', 'Loading sheet', loadingSheetView, ({ results }) => results.loading !== undefined),
+  single(
+    'radio-and-surveillance-record',
+    'Radio and surveillance record',
+    radioAndSurveillanceView,
+    ({ visit }) => visit.surveillance !== undefined,
+  ),
+  single('compass-card', 'Compass card', compassCardView, ({ visit }) => visit.compass !== undefined),
   single('inspection-record', 'Inspection record', inspectionRecordView, ({ visit }) => visit.inspection !== undefined),
+  single('engine-runs', 'Engine runs compared', engineRunsView, ({ visit }) => (visit.engineRuns ?? []).length > 0),
   single('findings', 'Findings and deferred items', findingsView, ({ visit }) => (visit.findings ?? []).length > 0),
+  single('bulletins', 'Bulletins and directives', bulletinsView, ({ visit }) => visit.bulletins !== undefined),
+  single('due-list', 'Due list', dueListView, ({ visit }) => visit.lives !== undefined),
   single('parts-trace', 'Parts trace', partsTraceView, ({ visit }) => (visit.parts ?? []).length > 0),
   single('log-book-inserts', 'Log-book inserts', logBookInsertsView, ({ visit }) => visit.release !== undefined),
 ];

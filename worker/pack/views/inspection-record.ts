@@ -4,6 +4,7 @@ import type { PackContext } from '../context.ts';
 import { DASH, nameOf, signatureOf } from '../people.ts';
 import type { View } from '../render.ts';
 import { common, sources } from './common.ts';
+import { controlRows } from './control-rows.ts';
 
 const RESULTS = {
   satisfactory: '✓',
@@ -20,6 +21,7 @@ export function inspectionRecordView(context: PackContext): View {
   const critical = inspection.tasks.filter((task) => task.critical);
   return {
     ...common(context),
+    ...controlRows(context),
     kind: inspection.kind,
     programme: inspection.programme ?? DASH,
     count: String(inspection.tasks.length),

@@ -1,0 +1,45 @@
+import { rangeText } from '../../gate/range-text.ts';
+import { printMoment } from '../../units/calendar.ts';
+import { printNumber } from '../../units/rounding.ts';
+import type { PackContext } from '../context.ts';
+import { DASH, nameOf, signatureOf } from '../people.ts';
+import type { View } from '../render.ts';
+import { common, sources } from './common.ts';
+
+/** A number as an instrument shows it: as many decimals as it has, no more than three. */
+const shown = (value: number | undefined): string => (value === undefined ? DASH : String(Number(printed(value))));
+const printed = (value: number): string => value.toFixed(3);
+
+export function engineRunsView(context: PackContext): View {
+  const { visit, results } = context;
+  const runs = visit.engineRuns ?? [];
+  const last = runs.findLast(({ when }) => when === 'after');
+  return {
+    ...common(context),
+    runs: runs.map(({ when, at, by, restraint, heldBy, airTemperatureC, pressureHpa, leaksLookedFor }) => ({
+      when: when === 'before' ? 'Before the work' : 'After the work',
+      at: printMoment(at),
+      by: nameOf(visit, by),
+      restraint: `${restraint ?? 'NOT STATED'}; watched by ${nameOf(visit, heldBy)}`,
+      conditions: [
+        airTemperatureC === undefined ? DASH : `${printNumber(airTemperatureC, 0)} °C`,
+        pressureHpa === undefined ? DASH : `${printNumber(pressureHpa, 0)} hPa`,
+      ].join(', '),
+      leaks: leaksLookedFor ? 'looked for, none stated' : 'not looked for',
+    })),
+    values: results.engineRuns.map(({ name, unit, before, after, change, least, most, isWithin, isChanged }) => ({
+      name,
+      unit,
+      before: shown(before),
+      after: shown(after),
+      change: change === undefined ? DASH : `${change > 0 ? '+' : change < 0 ? '−' : ''}${shown(Math.abs(change))}`,
+      limits: rangeText({ least, most }),
+      verdict: `${isWithin ? '✓' : 'OUTSIDE'}${isChanged ? ', moved' : ''}`,
+    })),
+    signatures: [signatureOf(visit, last?.by, 'Run by', last ? printMoment(last.at) : DASH)],
+    ...sources(
+      'Limits as in the record, from the manual of the engine. “moved”: the change is more than one step of the instrument; air temperature and pressure move readings too.',
+      'Engine and propeller can kill: restrain the aircraft and clear the propeller before every start.',
+    ),
+  };
+}
