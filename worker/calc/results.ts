@@ -1,15 +1,19 @@
 import type { Visit } from '../visit/visit.ts';
+import { type AntennasResult, antennaResults } from './antennas/results.ts';
 import { type ReleaseClock, releaseClock } from './clock/release-clock.ts';
 import { type CompassResult, reduceSwing } from './compass/swing.ts';
+import { type ElectricalResult, electricalResults } from './electrical/results.ts';
 import { compareRuns, type RunComparison } from './engine-runs.ts';
 import { type EquipmentChange, equipmentChange } from './equipment-change.ts';
 import { type Applies, applicabilityOf } from './lives/applicability.ts';
 import { type Due, dueList } from './lives/due.ts';
 import { type LoadingSettings, type LoadingSheet, loadingSheet } from './loading-sheet.ts';
 import { type Comparison, compareWeighing, type Prediction, predictEmpty } from './prediction.ts';
+import { type Residual, residualOf } from './residual.ts';
 import { revisedSchedule, type Schedule } from './schedule.ts';
 import { type SurveillanceResult, surveillanceResults } from './surveillance/results.ts';
 import { reduceWeighing, type WeighingResult } from './weighing.ts';
+import { type WiringResult, wiringResults } from './wiring/results.ts';
 
 /** Everything computed for a visit, unrounded, in kg, mm, l. */
 export interface Results {
@@ -17,8 +21,12 @@ export interface Results {
   prediction: Prediction | undefined;
   weighing: WeighingResult | undefined;
   comparison: Comparison | undefined;
+  residual: Residual | undefined;
   schedule: Schedule | undefined;
   loading: LoadingSheet | undefined;
+  electrical: ElectricalResult | undefined;
+  wiring: WiringResult | undefined;
+  antennas: AntennasResult | undefined;
   surveillance: SurveillanceResult | undefined;
   compass: CompassResult | undefined;
   engineRuns: RunComparison[];
@@ -46,8 +54,12 @@ export function compute(visit: Visit, settings: Settings): Results {
     prediction,
     weighing,
     comparison,
+    residual: weighing && prediction && comparison && residualOf(weighing, prediction, comparison),
     schedule,
     loading,
+    electrical: visit.electrical && electricalResults(visit.electrical),
+    wiring: visit.wiring && wiringResults(visit.wiring),
+    antennas: visit.antennas && antennaResults(visit.antennas),
     surveillance: visit.surveillance && surveillanceResults(visit, visit.surveillance),
     compass: visit.compass && reduceSwing(visit.compass),
     engineRuns: compareRuns(visit.engineRuns ?? []),

@@ -1,11 +1,13 @@
 import { z } from 'zod';
 import { Aircraft } from './aircraft.ts';
+import { Antennas } from './antennas.ts';
 import { AsFound } from './as-found.ts';
 import { Baseline } from './baseline.ts';
 import { Bulletins } from './bulletin.ts';
 import { Compass } from './compass.ts';
 import { Controls } from './control-check.ts';
 import { Departure } from './departure.ts';
+import { Electrical } from './electrical.ts';
 import { EngineRuns } from './engine-run.ts';
 import { Inspection } from './inspection.ts';
 import { Lives } from './life.ts';
@@ -18,6 +20,7 @@ import { Surveillance } from './surveillance.ts';
 import { UnitsPart } from './units.ts';
 import { VisitFindings } from './visit-finding.ts';
 import { Weighing } from './weighing.ts';
+import { Wiring } from './wiring.ts';
 import { Worksheet } from './worksheet.ts';
 import { Visit as VisitHeader, Workshop } from './workshop.ts';
 
@@ -51,6 +54,9 @@ export const VisitRecord = z
     meters: Meters.optional(),
     worksheet: Worksheet.optional(),
     modifications: Modifications.optional(),
+    wiring: Wiring.optional(),
+    electrical: Electrical.optional(),
+    antennas: Antennas.optional(),
     surveillance: Surveillance.optional(),
     compass: Compass.optional(),
     engineRuns: EngineRuns.optional(),

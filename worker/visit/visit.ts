@@ -22,6 +22,15 @@ export type VisitFinding = NonNullable<Visit['findings']>[number];
 export type Person = Visit['people'][number];
 export type Part = NonNullable<Visit['parts']>[number];
 export type Job = NonNullable<Visit['worksheet']>[number];
+export type Electrical = NonNullable<Visit['electrical']>;
+export type Circuit = Electrical['circuits'][number];
+export type Load = Electrical['loads'][number];
+export type Wiring = NonNullable<Visit['wiring']>;
+export type Wire = Wiring['wires'][number];
+export type WireEnd = Wire['from'];
+export type Pin = Wiring['connectors'][number]['pins'][number];
+export type FoundWire = NonNullable<Wiring['found']>[number];
+export type Antenna = NonNullable<Visit['antennas']>['items'][number];
 export type Release = NonNullable<Visit['release']>;
 
 /** A valid record in kg, mm, l. */

@@ -1,0 +1,57 @@
+import type { Circuit } from '../../visit/visit.ts';
+import { TABLE_CONDITIONS, tableBundleWires, WIRE_TABLE } from './wire-table.ts';
+
+/** Altitude up to which the factor is known: AC 43.13-1B 11-67, example 2, reads 0.91 off the chart at 20,000 ft. */
+const READ_ALTITUDE_FT = 20_000;
+const READ_ALTITUDE_FACTOR = 0.91;
+
+/**
+ * Factor by which thin air lowers what a wire can carry: 1 at sea level, 0.91 at 20,000 ft (read), a straight line between.
+ *
+ * @returns undefined above 20,000 ft, where nobody has read the chart
+ */
+export function altitudeFactor(altitudeFt: number): number | undefined {
+  if (!(altitudeFt <= READ_ALTITUDE_FT)) return undefined;
+  return 1 - (1 - READ_ALTITUDE_FACTOR) * (Math.max(altitudeFt, 0) / READ_ALTITUDE_FT);
+}
+
+export interface Ampacity {
+  /** Greatest continuous current. */
+  currentA: number;
+  from: 'record' | 'table';
+}
+
+/**
+ * Imax = I(free air) × altitude factor × bundle factor, as in AC 43.13-1B 11-67 example 2.
+ *
+ * @returns undefined where the altitude factor is not known
+ */
+export function deratedA(rating: NonNullable<Circuit['rating']>, altitudeFt: number): number | undefined {
+  const factor = rating.altitudeFactor ?? altitudeFactor(altitudeFt);
+  return factor === undefined ? undefined : rating.freeAirA * factor * rating.bundleFactor;
+}
+
+/**
+ * What the wire of a circuit can carry without end: from the charts as the record read them, else from table 11-9, provided
+ * that the circuit is within the conditions of the table.
+ *
+ * @returns undefined where neither is known: the wire must then not pass
+ */
+export function ampacityOf(circuit: Circuit, altitudeFt: number): Ampacity | undefined {
+  if (circuit.rating) {
+    const currentA = deratedA(circuit.rating, altitudeFt);
+    return currentA === undefined ? undefined : { currentA, from: 'record' };
+  }
+  const row = WIRE_TABLE[circuit.gauge];
+  const isWithin =
+    circuit.ambientC <= TABLE_CONDITIONS.ambientC &&
+    altitudeFt <= TABLE_CONDITIONS.altitudeFt &&
+    isBundleWithin(circuit);
+  return row && isWithin ? { currentA: row.ampacityA[circuit.temperatureRating], from: 'table' } : undefined;
+}
+
+/** A single wire heats nothing beside it, so the share of the bundle that is used does not count. */
+function isBundleWithin({ gauge, bundleWires, bundleLoadPercent }: Circuit): boolean {
+  if (bundleWires === 1) return true;
+  return bundleLoadPercent <= TABLE_CONDITIONS.bundleLoadPercent && bundleWires <= tableBundleWires(gauge);
+}

@@ -1,0 +1,76 @@
+import { PHASES, type Phase } from '../../visit/electrical.ts';
+import type { Electrical, Load } from '../../visit/visit.ts';
+import { interpolate } from '../interpolate.ts';
+
+/** Volts of the system while a source charges it, and on the battery alone, by which a power becomes a current. */
+const VOLTS: Readonly<Record<Electrical['system'], { charging: number; battery: number }>> = {
+  '14-volt': { charging: 14, battery: 12 },
+  '28-volt': { charging: 28, battery: 24 },
+};
+
+/** Phases in which the battery carries the loads: the source does not turn yet, or has failed. */
+const ON_BATTERY: ReadonlySet<Phase> = new Set(['start', 'sourceFailed']);
+
+/** Loads in one phase. */
+export interface Sum {
+  continuousA: number;
+  /** Continuous and intermittent together. */
+  peakA: number;
+}
+
+export interface PhaseLoad extends Sum {
+  phase: Phase;
+  /** As it was before the visit. */
+  before: Sum;
+  /** What the sources give; undefined on the battery alone. */
+  capacityA: number | undefined;
+}
+
+/** Current of a load in one phase; from its power where no current is given. */
+export function currentA(load: Load, phase: Phase, system: Electrical['system']): number {
+  const volts = ON_BATTERY.has(phase) ? VOLTS[system].battery : VOLTS[system].charging;
+  return load.amps?.[phase] ?? (load.watts?.[phase] ?? 0) / volts;
+}
+
+/** Sums loads in a phase. */
+export function sumOf(loads: readonly Load[], phase: Phase, system: Electrical['system']): Sum {
+  const amps = (duty: Load['duty']): number =>
+    loads.filter((load) => load.duty === duty).reduce((sum, load) => sum + currentA(load, phase, system), 0);
+  const continuousA = amps('continuous');
+  return { continuousA, peakA: continuousA + amps('intermittent') };
+}
+
+/**
+ * What one source gives in a phase: by its curve at the engine speed, never above rating or regulator. A curve without a speed
+ * counts with its least output.
+ */
+function outputA(source: Electrical['sources'][number], engineRpm: number | undefined): number {
+  const curve = [...(source.outputBySpeed ?? [])].sort((a, b) => a.engineRpm - b.engineRpm);
+  const most = Math.min(source.ratedA, source.regulatorA ?? Number.POSITIVE_INFINITY);
+  if (curve.length === 0) return most;
+  if (engineRpm === undefined) return Math.min(most, ...curve.map((point) => point.outputA));
+  return Math.min(
+    most,
+    interpolate(
+      curve,
+      engineRpm,
+      (point) => point.engineRpm,
+      (point) => point.outputA,
+    ),
+  );
+}
+
+/** Load before and after the visit against what the sources give, phase by phase. */
+export function loadByPhase(electrical: Electrical): PhaseLoad[] {
+  const { loads, sources, system, engineRpm } = electrical;
+  const after = loads.filter(({ change }) => change !== 'removed');
+  const before = loads.filter(({ change }) => change !== 'added');
+  return PHASES.map((phase) => ({
+    phase,
+    ...sumOf(after, phase, system),
+    before: sumOf(before, phase, system),
+    capacityA: ON_BATTERY.has(phase)
+      ? undefined
+      : sources.reduce((sum, source) => sum + outputA(source, engineRpm?.[phase]), 0),
+  }));
+}

@@ -1,0 +1,64 @@
+import type { Wire, Wiring } from '../../visit/visit.ts';
+import type { Gauge } from '../../visit/wire-size.ts';
+import { areaMm2, gaugeNumber } from './wire-gauge.ts';
+
+/** Density of copper in g/cm³, which is g per mm² and metre. */
+const COPPER_G_PER_CM3 = 8.96;
+
+/** Allowances on the copper for insulation and for a screen: shop figures without a source, to be replaced by weighing. */
+export const INSULATION_SHARE = 0.4;
+export const SCREEN_SHARE = 0.8;
+
+/** Estimated mass of a metre of wire in grams: copper by the gauge formula, with insulation and screen allowed for. */
+export function gramPerM(gauge: Gauge, isScreened: boolean): number {
+  const copper = areaMm2(gaugeNumber(gauge)) * COPPER_G_PER_CM3;
+  return copper * (1 + INSULATION_SHARE + (isScreened ? SCREEN_SHARE : 0));
+}
+
+/** A mass with its moment, and how much of the length has no arm. */
+export interface Harness {
+  lengthM: number;
+  massKg: number;
+  /** Of the wires whose arm is stated; undefined where none is. */
+  armMm: number | undefined;
+}
+
+/** What the wiring of the visit adds and takes out: to be held against the lines of the equipment change. */
+export interface HarnessMass {
+  added: Harness;
+  removed: Harness;
+}
+
+interface Run {
+  lengthM: number;
+  massKg: number;
+  armMm: number | undefined;
+}
+
+const wireRun = (wire: Wire): Run => ({
+  lengthM: wire.lengthM,
+  massKg: (wire.lengthM * (wire.gramPerM ?? gramPerM(wire.gauge, wire.shield !== 'none'))) / 1000,
+  armMm: wire.armMm,
+});
+
+function totalOf(runs: readonly Run[]): Harness {
+  const placed = runs.filter(({ armMm, massKg }) => armMm !== undefined && massKg > 0);
+  const placedKg = placed.reduce((sum, { massKg }) => sum + massKg, 0);
+  return {
+    lengthM: runs.reduce((sum, { lengthM }) => sum + lengthM, 0),
+    massKg: runs.reduce((sum, { massKg }) => sum + massKg, 0),
+    armMm:
+      placedKg > 1e-9 ? placed.reduce((sum, { massKg, armMm = 0 }) => sum + (massKg / placedKg) * armMm, 0) : undefined,
+  };
+}
+
+/** Estimated masses of the wires added and removed, found wires that were taken out among them. */
+export function harnessMass({ wires, found = [] }: Wiring): HarnessMass {
+  const removedFound = found.flatMap(({ decision, gauge, lengthM, armMm }): Run[] =>
+    decision === 'removed' && gauge !== undefined && lengthM !== undefined
+      ? [{ lengthM, massKg: (lengthM * gramPerM(gauge, false)) / 1000, armMm }]
+      : [],
+  );
+  const of = (change: Wire['change']): Run[] => wires.filter((wire) => wire.change === change).map(wireRun);
+  return { added: totalOf(of('added')), removed: totalOf([...of('removed'), ...removedFound]) };
+}

@@ -1,0 +1,27 @@
+/** Sizes of wire, thinnest first, as they are written: American wire gauge, 0 to 0000 in noughts. */
+export const GAUGES = [
+  '26',
+  '24',
+  '22',
+  '20',
+  '18',
+  '16',
+  '14',
+  '12',
+  '10',
+  '8',
+  '6',
+  '4',
+  '2',
+  '1',
+  '0',
+  '00',
+  '000',
+  '0000',
+] as const;
+export type Gauge = (typeof GAUGES)[number];
+
+/** Whether one wire is thinner than another. */
+export function isThinner(a: Gauge, b: Gauge): boolean {
+  return GAUGES.indexOf(a) < GAUGES.indexOf(b);
+}
