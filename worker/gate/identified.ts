@@ -51,7 +51,7 @@ export interface Reference {
   known: readonly string[];
 }
 
-/** Every reference from one part of the record to another, people and equipment lines apart. */
+/** Every reference from one part of the record to another, people and the equipment lines of changes apart. */
 export function references(visit: Visit): Reference[] {
   const ids = (entries: readonly { id: string }[] = []): string[] => entries.map(({ id }) => id);
   const { aircraft, weighing } = visit;
@@ -72,6 +72,13 @@ export function references(visit: Visit): Reference[] {
   for (const [i, job] of (visit.worksheet ?? []).entries()) {
     for (const [j, id] of (job.after ?? []).entries()) add('job', id, ids(visit.worksheet), 'worksheet', i, 'after', j);
   }
+  const lines = equipmentIds(visit);
+  for (const [i, device] of (visit.surveillance?.devices ?? []).entries())
+    add('equipment item', device.item, lines, 'surveillance', 'devices', i, 'item');
+  for (const [i, check] of (visit.surveillance?.radioChecks ?? []).entries())
+    add('equipment item', check.item, lines, 'surveillance', 'radioChecks', i, 'item');
+  for (const [i, life] of (visit.lives?.items ?? []).entries())
+    add('meter', life.meter, ids(visit.meters?.readings), 'lives', 'items', i, 'meter');
   for (const [i, task] of (visit.inspection?.tasks ?? []).entries())
     add('finding', task.finding, ids(visit.findings), 'inspection', 'tasks', i, 'finding');
   for (const [i, { changes }] of (visit.modifications ?? []).entries()) {
@@ -80,4 +87,13 @@ export function references(visit: Visit): Reference[] {
     }
   }
   return found;
+}
+
+/** Every line that the equipment list has or gets in this visit. */
+function equipmentIds(visit: Visit): string[] {
+  const fitted = (visit.modifications ?? []).flatMap(({ changes }) =>
+    changes.flatMap((change) => (change.kind === 'replaced' ? [change.by.id] : 'id' in change ? [change.id] : [])),
+  );
+  const found = (visit.asFound ?? []).flatMap((line) => ('id' in line ? [line.id] : []));
+  return [...(visit.baseline?.equipment ?? []).map(({ id }) => id), ...fitted, ...found];
 }

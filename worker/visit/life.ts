@@ -14,7 +14,10 @@ export const LifeLimit = part('Interval', 'How often, by whichever comes first',
 
 export const Done = part('Done', 'When it was done', {
   date: date('Date', 'Day', '2026-11-04').optional(),
-  hours: number('Hours', 'Hours then, on the meter named', 'h', 1204.6, { min: 0, max: 200_000 }).optional(),
+  hours: number('Hours', 'Total hours then, of what the meter named counts', 'h', 1204.6, {
+    min: 0,
+    max: 200_000,
+  }).optional(),
   landings: count('Landings', 'Landings then', 2311, { max: 10_000_000 }).optional(),
 });
 

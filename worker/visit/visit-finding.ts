@@ -15,6 +15,11 @@ export const Deferral = part('Deferral', 'A finding carried forward', {
   ownerInformed: flag('Owner informed', 'Whether the owner was told', true),
 });
 
+export const Declined = part('Declined', 'Work that the owner did not want', {
+  by: line('By', 'Name of the owner or the owner’s representative', 'R. Lindqvist', 80),
+  at: moment('At', 'When', '2026-11-04T16:00:00+01:00'),
+});
+
 export const VisitFinding = part('Finding', 'Something found wrong with the aircraft', {
   id: id('Identifier', 'How the record names this finding', 'F1'),
   place: line('Place', 'Where', 'Left main wheel', 80),
@@ -33,6 +38,13 @@ export const VisitFinding = part('Finding', 'Something found wrong with the airc
   closedBy: id('Closed by', 'Person who closed it', 'mila').optional(),
   closedAt: moment('Closed', 'When', '2026-11-04T12:00:00+01:00').optional(),
   consequence: line('Consequence', 'What follows if it is left', 'Disc scored within some 20 landings').optional(),
+  costNow: number('Cost now', 'What it costs to put right now, in the workshop’s currency', 'workshop.currency', 140, {
+    min: 0,
+  }).optional(),
+  costIfLeft: number('Cost if left', 'What it is likely to cost if it is left', 'workshop.currency', 620, {
+    min: 0,
+  }).optional(),
+  declined: Declined.optional(),
   deferral: Deferral.optional(),
   evidence: list('Evidence', 'Photographs or sheets by reference', line('Reference', 'Reference', 'Photo 14'), {
     max: 20,

@@ -10,6 +10,20 @@ export const Workshop = part('Workshop', 'Who took the aircraft in', {
     'SLM-MO-014',
   ).optional(),
   contact: line('Contact', 'How the owner reaches the workshop', 'office@lower-meadow.example').optional(),
+  currency: choice('Currency', 'Currency of costs, ISO 4217', [
+    'EUR',
+    'USD',
+    'GBP',
+    'CHF',
+    'SEK',
+    'NOK',
+    'DKK',
+    'PLN',
+    'CZK',
+    'CAD',
+    'AUD',
+    'NZD',
+  ] as const).optional(),
   paper: choice('Paper', 'Paper that its packs are printed on', ['A4', 'Letter'] as const).optional(),
 });
 export type Workshop = z.infer<typeof Workshop>;

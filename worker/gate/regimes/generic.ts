@@ -21,6 +21,12 @@ export const generic: Regime = {
       source: PRACTICE,
     },
   ],
+  whoMaySign: {
+    value: 'a person named in the record with an authorisation to release',
+    unit: 'text',
+    source: PRACTICE,
+  },
+  entryDays: { value: 1, unit: 'days', source: PRACTICE },
   releaseScope: { value: 'release', unit: 'scope', source: PRACTICE },
   approvalNeeded: {
     value: ['major', 'standard-change', 'maker-approved'],

@@ -31,6 +31,10 @@ export interface Regime {
   /** Date of this edition of the values; printed in every pack. */
   version: string;
   statements: readonly Statement[];
+  /** Who may sign, in the words of the regime; printed, and read by people. */
+  whoMaySign: Sourced<string>;
+  /** Days within which the log books must have their entry. */
+  entryDays: Sourced<number | null>;
   /** Scope that a person needs to release. */
   releaseScope: Sourced<'release'>;
   /** Classes of modification that need an approval reference. */

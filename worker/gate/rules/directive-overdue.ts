@@ -8,13 +8,18 @@ export const directiveOverdue: Rule = {
   remedy: 'Do it before flight',
   source: read('14 CFR 91.417 (next due of recurring directives)'),
   check: ({ visit, at }) => {
-    const hours = visit.meters?.readings.find(({ of }) => of === 'airframe')?.outHours;
+    const meter = visit.meters?.readings.find(({ of }) => of === 'airframe');
+    const hours = meter && meter.outHours + (meter.offsetHours ?? 0);
     return (visit.bulletins?.items ?? []).flatMap(
       ({ id, subject, status, nextDueDate, nextDueHours }, index): Hit[] => {
         const path = ['bulletins', 'items', index];
         if (status !== 'recurring') return [];
         if (nextDueDate === undefined && nextDueHours === undefined)
           return [{ path, sentence: `${id}, ${subject}, recurs, but nothing tells when`, data: { bulletin: id } }];
+        if (nextDueHours !== undefined && hours === undefined)
+          return [
+            { path, sentence: `${id}, ${subject}, recurs by hours, but the record has none`, data: { bulletin: id } },
+          ];
         const isLate =
           (nextDueDate !== undefined && nextDueDate < dateOf(at)) ||
           (nextDueHours !== undefined && hours !== undefined && nextDueHours < hours);

@@ -11,16 +11,20 @@ export const engineRunBeforeLastWork: Rule = {
     const index = (visit.engineRuns ?? []).findLastIndex(({ when }) => when === 'after');
     const run = visit.engineRuns?.[index];
     if (!run) return [];
-    const work = (visit.inspection?.tasks ?? []).filter(
+    const tasks = (visit.inspection?.tasks ?? []).filter(
       ({ kind, zone }) => (kind === 'engine' || kind === 'propeller') && !/run/i.test(zone),
     );
+    const work = [
+      ...tasks.map(({ id, at }) => ({ what: `Task ${id}`, at })),
+      ...(visit.modifications ?? []).map(({ id, finishedAt }) => ({ what: `Modification ${id}`, at: finishedAt })),
+    ];
     const later = work.find(({ at }) => at !== undefined && instantOf(at) > instantOf(run.at));
     return later
       ? [
           {
             path: ['engineRuns', index, 'at'],
-            sentence: `Task ${later.id} was done after the last run of the engine`,
-            data: { task: later.id },
+            sentence: `${later.what} was done after the last run of the engine`,
+            data: { work: later.what },
           },
         ]
       : [];

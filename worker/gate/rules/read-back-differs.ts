@@ -15,7 +15,7 @@ export const readBackDiffers: Rule = {
       const own = found.devices[index];
       const path = ['surveillance', 'devices', index, 'readBack'];
       if (!readBack) return [];
-      if (own?.received === undefined || own.received !== own.set)
+      if (own?.set !== undefined && own.received !== own.set)
         return [
           {
             path,

@@ -3,7 +3,7 @@ import { printDate } from '../../units/calendar.ts';
 import { printNumber } from '../../units/rounding.ts';
 import type { Visit } from '../../visit/visit.ts';
 import type { PackContext } from '../context.ts';
-import { DASH, nameOf } from '../people.ts';
+import { DASH } from '../people.ts';
 import type { View } from '../render.ts';
 import { common, sources } from './common.ts';
 
@@ -27,12 +27,10 @@ export function bulletinsView(context: PackContext): View {
   const record = visit.bulletins;
   return {
     ...common(context),
-    searched: record?.searchedOn ? printDate(record.searchedOn) : 'NOT STATED',
-    hasSources: (record?.sources ?? []).length > 0,
-    searchedIn: record?.sources ?? [],
+    searched: `Searched ${record?.searchedOn ? printDate(record.searchedOn) : 'on no stated day'} in: ${record?.sources?.join('; ') ?? DASH}.`,
     count: String(record?.items.length ?? 0),
     items: (record?.items ?? []).map((bulletin, index) =>
-      bulletinRow(context, bulletin, results.applicability[index] ?? 'undecided'),
+      bulletinRow(bulletin, results.applicability[index] ?? 'undecided'),
     ),
     ...sources(
       'Applicability as it follows from serial and part numbers in the record; a reason given by a person stands beside it. A directive or mandatory bulletin that applies cannot be declined.',
@@ -40,7 +38,7 @@ export function bulletinsView(context: PackContext): View {
   };
 }
 
-function bulletinRow({ visit }: PackContext, bulletin: Bulletin, applies: Applies): Record<string, string> {
+function bulletinRow(bulletin: Bulletin, applies: Applies): Record<string, string> {
   const {
     id,
     revision,
@@ -55,7 +53,6 @@ function bulletinRow({ visit }: PackContext, bulletin: Bulletin, applies: Applie
     doneOn,
     nextDueDate,
     nextDueHours,
-    by,
   } = bulletin;
   const serials = applicability.serials?.map(({ from, to }) => `${from} to ${to}`).join(', ');
   const next = [
@@ -68,12 +65,10 @@ function bulletinRow({ visit }: PackContext, bulletin: Bulletin, applies: Applie
     id: `${id}${revision ? `, rev. ${revision}` : ''}`,
     subject: `${subject} (${issuer})`,
     kind,
-    concerns: [applicability.product, serials, applicability.partNumbers?.join(', ')].filter(Boolean).join(': '),
-    applies: APPLIES[applies],
+    concerns: `${[applicability.product, serials, applicability.partNumbers?.join(', ')].filter(Boolean).join(': ')}; ${APPLIES[applies]}`,
     status: STATES[status],
     how: [reason, method, evidence].filter(Boolean).join('; ') || DASH,
     done: doneOn ? printDate(doneOn) : DASH,
     next: next || DASH,
-    by: nameOf(visit, by),
   };
 }

@@ -1,5 +1,6 @@
 import type { Finding } from '../../gate/finding.ts';
 import { printMoment } from '../../units/calendar.ts';
+import { printNumber } from '../../units/rounding.ts';
 import type { PackContext } from '../context.ts';
 import { DASH, nameOf } from '../people.ts';
 import type { View } from '../render.ts';
@@ -43,7 +44,26 @@ export function coverView(context: PackContext, following: readonly Following[])
         ? `Accepted by ${nameOf(visit, finding.acknowledgedBy)}: ${reasonFor(context, finding.code)}`
         : 'Not yet accepted by anybody',
     })),
+    ...clockView(context),
     contents: following.map(({ id, title, isAboard }) => ({ id, title, isAboard })),
+  };
+}
+
+/** What is left of the work and of the day; nothing once the aircraft is released. */
+function clockView({ results, released, visit }: PackContext): View {
+  const { plan, readyAt, slackMin, sunsetAt, daylightMin } = results.clock;
+  if (released || (plan.jobs.length === 0 && !visit.departure)) return { hasClock: false };
+  const minutes = (value: number | undefined): string => (value === undefined ? DASH : `${printNumber(value, 0)} min`);
+  return {
+    hasClock: true,
+    left: `${plan.jobs.length} jobs, ${minutes(plan.totalMin)} with the people at hand`,
+    ready: printMoment(readyAt),
+    slack: minutes(slackMin),
+    limit: visit.departure?.limit ?? DASH,
+    sunset: sunsetAt ? `${printMoment(sunsetAt)}, ${minutes(daylightMin)} after arrival` : DASH,
+    next: plan.next
+      ? `${plan.next.id} ${plan.next.text}, ${nameOf(visit, plan.next.by)}`
+      : 'Nothing is left on the worksheet',
   };
 }
 

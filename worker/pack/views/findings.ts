@@ -31,12 +31,13 @@ export function findingsView(context: PackContext): View {
     hasDeferred: deferred.length > 0,
     deferred: deferred.map((finding) => deferralRow(context, finding)),
     hasLeft: left.length > 0,
-    left: left.map(({ id, text, consequence, disposition }) => ({
+    left: left.map(({ id, text, consequence, disposition, declined }) => ({
       id,
       text,
-      disposition: DISPOSITIONS[disposition ?? 'open'],
+      disposition: `${DISPOSITIONS[disposition ?? 'open']}${declined ? `: ${declined.by}, ${printDate(declined.at.slice(0, 10))}` : ''}`,
       consequence: consequence ?? DASH,
     })),
+    ...costView(context),
     ...sources(
       'What bears on airworthiness is put right before flight; it can be neither deferred nor declined. A deferral keeps the date of its first entry.',
     ),
@@ -68,5 +69,25 @@ function deferralRow({ visit }: PackContext, { id, text, deferral }: VisitFindin
     by: nameOf(visit, deferral?.by),
     first: deferral ? `${printDate(deferral.firstDeferredOn)}, carried ${deferral.timesCarried ?? 0} times` : DASH,
     placard: deferral?.placard ?? 'none',
+  };
+}
+
+/** Cost now against cost if left, so that the owner can decide. */
+function costView({ visit }: PackContext): View {
+  const currency = visit.workshop.currency ?? '';
+  const money = (amount: number | undefined): string => (amount === undefined ? DASH : printNumber(amount, 0));
+  const priced = (visit.findings ?? []).filter(
+    ({ costNow, costIfLeft }) => costNow !== undefined || costIfLeft !== undefined,
+  );
+  return {
+    hasCosts: priced.length > 0,
+    currency,
+    costs: priced.map(({ id, text, costNow, costIfLeft, consequence }) => ({
+      id,
+      text,
+      now: money(costNow),
+      left: money(costIfLeft),
+      consequence: consequence ?? DASH,
+    })),
   };
 }

@@ -1,4 +1,5 @@
 import type { Comparison } from '../../calc/prediction.ts';
+import type { Residual } from '../../calc/residual.ts';
 import { COVERAGE_FACTOR } from '../../calc/uncertainty.ts';
 import type { WeighingResult } from '../../calc/weighing.ts';
 import { dateOf, printDate, printMoment } from '../../units/calendar.ts';
@@ -123,8 +124,19 @@ function comparison({ say, results }: PackContext, held: Comparison | undefined)
     standardArm: say.number('arm', held.standard.armMm, { extra: 1 }),
     ratioMass: ratio(held.massRatio),
     ratioArm: ratio(held.armRatio),
+    residual: residualLine(results.residual, say),
     verdict: held.isSignificant
       ? `At least one difference is more than ${COVERAGE_FACTOR} standard uncertainties: scatter alone does not explain it.`
       : `Both differences are within ${COVERAGE_FACTOR} standard uncertainties: weighing and papers agree.`,
   };
+}
+
+/** Says what the papers may lack, and no more than the scales can tell. */
+function residualLine(residual: Residual | undefined, say: PackContext['say']): string {
+  if (!residual) return '';
+  const mass = `${say.measure('mass', residual.massKg, { signed: true, extra: 1 })} ± ${say.measure('mass', residual.expandedKg, { extra: 1 })} (k = 2)`;
+  if (!residual.isTold || residual.armMm === undefined)
+    return `Residual against papers, survey and changes: ${mass}. No item that the papers lack can be told from it.`;
+  const what = residual.massKg > 0 ? 'aboard that the papers lack' : 'in the papers that is not aboard';
+  return `Residual against papers, survey and changes: ${mass}, as if at ${say.measure('arm', residual.armMm)}. Something is likely ${what}; the record does not say what.`;
 }
