@@ -56,11 +56,14 @@ test('passGate() lists what blocks first, then cautions, then notes, each in the
   expect(findings.map(({ code }) => code)).toEqual([
     'REGISTRATION_MALFORMED',
     'LEVEL_EXCEEDED',
+    'FLIGHT_IDENTITY_DIFFERS',
+    'FLIGHT_IDENTITY_DIFFERS',
     'STATEMENT_UNKNOWN',
     'METERS_JUMP',
     'METERS_JUMP',
     'METERS_JUMP',
     'WEIGHED_OUTDOORS',
+    'ADDRESS_OUTSIDE_STATE_BLOCK',
     'ADVICE_DECLINED',
   ]);
 });

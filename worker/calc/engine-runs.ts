@@ -17,36 +17,40 @@ export interface RunComparison {
   isChanged: boolean;
 }
 
-/** The last run before and the last run after the work, instrument by instrument. */
+/**
+ * The last run before and the last run after the work, instrument by instrument: by name and unit, and in their order where a
+ * name stands twice. Limits are those of the later run, else of the earlier one.
+ */
 export function compareRuns(runs: readonly EngineRun[]): RunComparison[] {
   const last = (when: EngineRun['when']): readonly RunValue[] =>
     runs.findLast((run) => run.when === when)?.values ?? [];
   const [before, after] = [last('before'), last('after')];
-  const names = [...new Set([...before, ...after].map(({ name }) => name))];
-  return names.map((name) => {
-    const was = before.find((value) => value.name === name);
-    const is = after.find((value) => value.name === name);
-    return comparisonOf(name, was, is);
-  });
+  const left = [...before];
+  const takeBefore = (value: RunValue): RunValue | undefined => {
+    const index = left.findIndex(({ name, unit }) => name === value.name && unit === value.unit);
+    return index === -1 ? undefined : left.splice(index, 1)[0];
+  };
+  const pairs = after.map((is) => comparisonOf(takeBefore(is), is));
+  return [...pairs, ...left.map((was) => comparisonOf(was, undefined))];
 }
 
-function comparisonOf(name: string, was: RunValue | undefined, is: RunValue | undefined): RunComparison {
-  const limits = is ?? was;
+function comparisonOf(was: RunValue | undefined, is: RunValue | undefined): RunComparison {
   const change = was && is ? is.value - was.value : undefined;
+  const [least, most] = [is?.least ?? was?.least, is?.most ?? was?.most];
   const step = Math.max(was?.resolution ?? 0, is?.resolution ?? 0);
   return {
-    name,
-    unit: limits?.unit ?? '',
+    name: is?.name ?? was?.name ?? '',
+    unit: is?.unit ?? was?.unit ?? '',
     before: was?.value,
     after: is?.value,
     change,
-    least: limits?.least,
-    most: limits?.most,
-    isWithin: is === undefined || isWithin(is),
+    least,
+    most,
+    isWithin: is === undefined || isWithin(is.value, least, most),
     isChanged: change !== undefined && Math.abs(change) > step + 1e-9,
   };
 }
 
-function isWithin({ value, least, most }: RunValue): boolean {
-  return value >= (least ?? Number.NEGATIVE_INFINITY) && value <= (most ?? Number.POSITIVE_INFINITY);
+function isWithin(value: number, least = Number.NEGATIVE_INFINITY, most = Number.POSITIVE_INFINITY): boolean {
+  return value >= least && value <= most;
 }

@@ -1,5 +1,5 @@
 import geomagnetism from 'geomagnetism';
-import { dateOf } from '../../units/calendar.ts';
+import { dateOf, instantOf } from '../../units/calendar.ts';
 
 /** Magnetic variation at a place and time. */
 export interface Variation {
@@ -17,10 +17,16 @@ export interface Place {
   elevationM?: number | undefined;
 }
 
-/** Variation by the World Magnetic Model. Outside its years the nearest edition answers; the dates say so. */
+/** First and last moment for which the package has an edition; outside them it would write to the console. */
+const FIRST_MS = Date.parse('2014-12-15T07:00:00Z');
+const LAST_MS = Date.parse('2029-11-13T03:00:00Z');
+
+/**
+ * Variation by the World Magnetic Model. Outside its years the nearest edition answers for its first or last day; the dates say so.
+ */
 export function variationAt({ latitudeDeg, longitudeDeg, elevationM = 0 }: Place, moment: string): Variation {
-  const date = new Date(moment);
-  const model = geomagnetism.model(date, { allowOutOfBoundsModel: true });
+  const date = new Date(Math.min(Math.max(instantOf(moment), FIRST_MS), LAST_MS));
+  const model = geomagnetism.model(date);
   const { decl } = model.point([latitudeDeg, longitudeDeg, elevationM / 1000]);
   return {
     variationDeg: decl,

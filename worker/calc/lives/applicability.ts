@@ -17,11 +17,15 @@ function serialParts(serial: string): SerialParts | undefined {
   return parts ? { letters: parts[1] ?? '', number: Number(parts[2]) } : undefined;
 }
 
-/** Whether a serial number lies in a range, both ends included; undefined where the letters differ or no number is there. */
+/**
+ * Whether a serial number lies in a range, both ends included. Undefined where that cannot be told: no number is there, the
+ * letters differ, or the range runs backwards.
+ */
 export function isInSerialRange(serial: string, range: { from: string; to: string }): boolean | undefined {
   const [own, from, to] = [serialParts(serial), serialParts(range.from), serialParts(range.to)];
-  if (!own || !from || !to || from.letters !== to.letters) return undefined;
-  return own.letters === from.letters && own.number >= from.number && own.number <= to.number;
+  if (!own || !from || !to || own.letters !== from.letters || from.letters !== to.letters) return undefined;
+  if (from.number > to.number) return undefined;
+  return own.number >= from.number && own.number <= to.number;
 }
 
 /** Judges the applicability of a bulletin from what the record says of the aircraft and its equipment. */
@@ -49,5 +53,6 @@ function serialApplies(serial: string | undefined, ranges: Bulletin['applicabili
   if (serial === undefined) return 'undecided';
   const verdicts = ranges.map((range) => isInSerialRange(serial, range));
   if (verdicts.includes(true)) return 'applies';
-  return verdicts.includes(undefined) ? 'undecided' : 'does-not-apply';
+  // One range with the letters of this serial number shows how the maker writes them; ranges of other letters are other series.
+  return verdicts.includes(false) ? 'does-not-apply' : 'undecided';
 }

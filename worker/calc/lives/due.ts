@@ -30,8 +30,8 @@ const NEVER = '9999-12-31';
 /**
  * The due list, what comes first at the top.
  *
- * Counted from when the line was due before where the record says so: a tolerance that was used is then not added to the
- * next interval.
+ * Counted from when the line was due before, where the record says so and that was earlier than when it was done: a tolerance
+ * that was used is then not added to the next interval.
  *
  * @param at the moment of the assessment
  */
@@ -44,8 +44,8 @@ export function dueList(visit: Visit, record: LivesRecord, at: string): Due[] {
 
 function dueOf(visit: Visit, life: Life, today: string, hoursPerYear: number | undefined): Due {
   const { interval, lastDone, wasDueAt } = life;
-  const from = { ...lastDone, ...wasDueAt };
-  const hoursNow = visit.meters?.readings.find(({ id }) => id === (life.meter ?? 'airframe'))?.outHours;
+  const from = countedFrom(lastDone, wasDueAt);
+  const hoursNow = hoursNowOf(visit, life);
   const dueDate =
     from.date !== undefined && interval.months !== undefined ? calendarDue(from.date, interval) : undefined;
   const dueHours = from.hours !== undefined && interval.hours !== undefined ? from.hours + interval.hours : undefined;
@@ -67,6 +67,28 @@ function dueOf(visit: Visit, life: Life, today: string, hoursPerYear: number | u
     forecastDate: forecast(today, dueDate, hoursLeft, hoursPerYear),
     ...overdue(life, today, left, dueDate),
   };
+}
+
+/**
+ * Where the next interval is counted from, on each clock: when it was done, or when it had been due where that was earlier. Work
+ * done early so never stretches an interval, and work done late never moves the ones that follow.
+ */
+function countedFrom(lastDone: Life['lastDone'], wasDueAt: Life['wasDueAt']): Life['lastDone'] {
+  const earlier = <Value extends number | string>(done?: Value, due?: Value): Value | undefined =>
+    done !== undefined && due !== undefined && due < done ? due : done;
+  return {
+    date: earlier(lastDone.date, wasDueAt?.date),
+    hours: earlier(lastDone.hours, wasDueAt?.hours),
+    landings: earlier(lastDone.landings, wasDueAt?.landings),
+  };
+}
+
+/** Total hours at release by the meter of a line; without a name, by the one that counts the airframe. */
+function hoursNowOf({ meters }: Visit, { meter }: Life): number | undefined {
+  const readings = meters?.readings ?? [];
+  const found =
+    meter === undefined ? readings.find(({ of }) => of === 'airframe') : readings.find(({ id }) => id === meter);
+  return found && found.outHours + (found.offsetHours ?? 0);
 }
 
 function calendarDue(date: string, { months = 0, toEndOfMonth }: Life['interval']): string {
