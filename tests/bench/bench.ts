@@ -7,6 +7,7 @@ import { build } from 'esbuild';
 import { Miniflare } from 'miniflare';
 import { bundle } from '../../worker/embedded/bundle.ts';
 import { ROOT } from '../../worker/embedded/places.ts';
+import { enlarged } from './enlarged.ts';
 
 const AT = '2026-11-05T14:20:00+01:00';
 const FIXTURE = join(ROOT, 'fixtures/visits/nose-wheel-full.json');
@@ -61,6 +62,22 @@ async function timed(
 
 function median(values: readonly number[]): number {
   return values.toSorted((a, b) => a - b)[Math.floor(values.length / 2)] ?? 0;
+}
+
+/** Assessment of records with lists up to 20 times as long: linear when the last column stays level. */
+async function growing(): Promise<void> {
+  const { assess } = await import('../../worker/pipeline.ts');
+  for (const times of [1, 2, 5, 10, 20]) {
+    const json = JSON.stringify(enlarged(record, times));
+    const { warmMs } = await timed(async () => {
+      const outcome = await assess(JSON.parse(json), AT);
+      if (!outcome.ok) throw new Error(outcome.issues[0]?.sentence);
+    }, 40);
+    const kilobytes = json.length / 1000;
+    process.stdout.write(
+      `Node: assess a record of ${kilobytes.toFixed(0)} kB: ${warmMs.toFixed(1)} ms, ${((warmMs / kilobytes) * 1000).toFixed(0)} µs a kB\n`,
+    );
+  }
 }
 
 /** CPU time in ms of every workerd of this process, from the process table; 0 where there is none to read. */
@@ -123,6 +140,7 @@ for (const [stage, { coldMs, warmMs, cpuMs }] of Object.entries(await inNode()))
     `Node: ${stage} cold ${coldMs.toFixed(1)} ms, warm ${warmMs.toFixed(2)} ms (median), CPU ${cpuMs.toFixed(2)} ms\n`,
   );
 }
+await growing();
 await inWorkerd();
 const worker = readFileSync(await bundle());
 process.stdout.write(

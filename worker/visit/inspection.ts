@@ -26,7 +26,7 @@ export const Task = part('Task', 'A line of the inspection record', {
 export const Inspection = part('Inspection', 'The inspection or service done', {
   kind: line('Kind', 'Kind of inspection', '100-hour inspection'),
   programme: line('Programme', 'Programme and revision that it followed', 'Maker’s schedule rev. 6').optional(),
-  tasks: list('Tasks', 'Every task', Task, { min: 1, max: 500 }),
+  tasks: list('Tasks', 'Every task', Task, { min: 1, max: 1000 }),
   toolsAccountedFor: flag('Tools accounted for', 'All tools and parts counted back', true).optional(),
   panelsClosed: flag('Panels closed', 'All panels and covers refitted', true).optional(),
 });

@@ -119,4 +119,4 @@ export const Modification = part('Modification', 'A change to the aircraft’s c
 });
 export type Modification = z.infer<typeof Modification>;
 
-export const Modifications = list('Modifications', 'One record each', Modification, { max: 60 });
+export const Modifications = list('Modifications', 'One record each', Modification, { max: 120 });
