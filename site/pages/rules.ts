@@ -1,9 +1,10 @@
 import type { Severity } from '../../worker/gate/finding.ts';
-import type { Regime, Source, Sourced } from '../../worker/gate/regimes/regime.ts';
+import type { Regime, Sourced } from '../../worker/gate/regimes/regime.ts';
 import { REGIMES } from '../../worker/gate/regimes/table.ts';
 import type { Rule } from '../../worker/gate/rule.ts';
 import { RULE_SET } from '../../worker/gate/rule-set.ts';
 import { RULES } from '../../worker/gate/rules.ts';
+import type { Source } from '../../worker/gate/source.ts';
 import { type Html, html } from '../html.ts';
 import type { Page } from '../page.ts';
 import { prose } from '../prose.ts';

@@ -3,7 +3,10 @@ import type { Printer } from '../units/print.ts';
 import { pointer } from '../visit/pointer.ts';
 import type { Visit } from '../visit/visit.ts';
 import type { Finding, Severity } from './finding.ts';
-import type { Regime, Source } from './regimes/regime.ts';
+import type { Regime } from './regimes/regime.ts';
+import type { Source } from './source.ts';
+
+export { memory, PRACTICE, read } from './source.ts';
 
 /** What the archive knows of the aircraft: its last sealed pack. */
 export interface ArchiveFacts {
@@ -41,19 +44,6 @@ export interface Rule {
   remedy: string;
   source: Source;
   check(input: RuleInput): Hit[];
-}
-
-/** Where a rule of the trade has no public source. */
-export const PRACTICE: Source = { text: 'common practice, no source', status: 'practice' };
-
-/** A source whose words were read. */
-export function read(text: string): Source {
-  return { text, status: 'read' };
-}
-
-/** A source that is cited from memory. */
-export function memory(text: string): Source {
-  return { text: `${text} (from memory)`, status: 'memory' };
 }
 
 /** The findings of one rule. */

@@ -1,8 +1,6 @@
+import { memory, read } from '../source.ts';
 import { generic } from './generic.ts';
-import type { Regime, Source } from './regime.ts';
-
-const memory = (text: string): Source => ({ text: `${text} (from memory)`, status: 'memory' });
-const read = (text: string): Source => ({ text, status: 'read' });
+import type { Regime } from './regime.ts';
 
 /** European Union: Part-ML. National ultralights and most amateur-built aircraft are outside it (Annex I to Regulation 2018/1139). */
 export const euPartMl: Regime = {

@@ -1,6 +1,5 @@
-import type { Regime, Source } from './regime.ts';
-
-const PRACTICE: Source = { text: 'common practice, no source', status: 'practice' };
+import { PRACTICE } from '../source.ts';
+import type { Regime } from './regime.ts';
 
 /** The default: cautious figures for any light aircraft. It is not law anywhere; local rules come first. */
 export const generic: Regime = {

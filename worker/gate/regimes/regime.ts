@@ -1,10 +1,4 @@
-/** How sure we are of a value: read in the source, remembered, or a custom of the trade that no source states. */
-export type SourceStatus = 'read' | 'memory' | 'practice';
-
-export interface Source {
-  text: string;
-  status: SourceStatus;
-}
+import type { Source } from '../source.ts';
 
 /** A value of a regime, with what it is measured in and where it comes from. */
 export interface Sourced<Value> {

@@ -1,8 +1,6 @@
+import { memory, read } from '../source.ts';
 import { generic } from './generic.ts';
-import type { Regime, Source } from './regime.ts';
-
-const memory = (text: string): Source => ({ text: `${text} (from memory)`, status: 'memory' });
-const read = (text: string): Source => ({ text, status: 'read' });
+import type { Regime } from './regime.ts';
 
 /** United States: experimental and light-sport aircraft under 14 CFR 43, 65 and 91 and their operating limitations. */
 export const usExperimental: Regime = {
