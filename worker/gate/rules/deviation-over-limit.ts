@@ -3,6 +3,8 @@ import { type Hit, type Rule, read } from '../rule.ts';
 
 /** Deviation in level flight on any heading. */
 const LIMIT_DEG = 10;
+/** Differences of headings are rounded by a few parts in 10¹⁵. */
+const ROUNDING_DEG = 1e-9;
 
 export const deviationOverLimit: Rule = {
   code: 'DEVIATION_OVER_LIMIT',
@@ -13,7 +15,7 @@ export const deviationOverLimit: Rule = {
   check: ({ results }) =>
     (results.compass?.swings ?? []).flatMap(({ state, readings }, index) =>
       readings.flatMap(({ headingDeg, deviationDeg }): Hit[] =>
-        Math.abs(deviationDeg) <= LIMIT_DEG
+        Math.abs(deviationDeg) <= LIMIT_DEG + ROUNDING_DEG
           ? []
           : [
               {
