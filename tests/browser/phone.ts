@@ -1,6 +1,6 @@
 import { AxeBuilder } from '@axe-core/playwright';
-import chromium from '@sparticuz/chromium';
-import { chromium as driver, type Page } from 'playwright-core';
+import type { Page } from 'playwright-core';
+import { launchBrowser } from './launch.ts';
 
 /** The rules of WCAG 2.2 up to level AA. */
 const WCAG = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
@@ -19,7 +19,7 @@ export interface Phone {
 }
 
 export async function openPhone(): Promise<Phone> {
-  const browser = await driver.launch({ executablePath: await chromium.executablePath(), args: chromium.args });
+  const browser = await launchBrowser();
   const context = await browser.newContext({ viewport: PHONE, javaScriptEnabled: true });
   const page = await context.newPage();
   const complaints: string[] = [];

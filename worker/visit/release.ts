@@ -1,5 +1,5 @@
 import type { z } from 'zod';
-import { id, line, list, moment, part, prose } from './field.ts';
+import { id, line, list, part, prose } from './field.ts';
 
 export const Acknowledgement = part('Acknowledgement', 'A caution read and accepted by a named person', {
   code: line('Code', 'Code of the caution', 'PREDICTION_DIFFERS', 60),
@@ -16,11 +16,6 @@ export const Release = part('Release', 'What the releasing person is asked to si
     'Limitations under which the aircraft is released',
     line('Limitation', 'A limitation', 'Day VFR only until F3 is closed'),
     { max: 40 },
-  ).optional(),
-  plannedDeparture: moment(
-    'Planned departure',
-    'When the owner means to leave',
-    '2026-11-05T15:30:00+01:00',
   ).optional(),
   acknowledgements: list('Acknowledgements', 'Cautions accepted', Acknowledgement, { max: 60 }).optional(),
 });

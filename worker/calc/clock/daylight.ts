@@ -6,17 +6,31 @@ export interface Place {
   elevationM?: number | undefined;
 }
 
-const SET = -1;
-/** Lower places than this are refused by the package; none on dry land is. */
-const LOWEST_M = -500;
+const [RISE, SET] = [1, -1] as const;
+
+/** The sunset that a moment is to be held against. */
+export interface Sunset {
+  /** UTC, to the second. */
+  at: string;
+  /** Minutes from the moment to the sunset; negative in the night that follows it. */
+  minutesLeft: number;
+}
 
 /**
- * The first sunset at a place after a moment, UTC to the second; undefined where the sun does not set within a day.
+ * The sunset that ends the day of a moment at a place, or that began its night; undefined where the sun neither rises nor
+ * sets within a day.
  *
  * @source upper limb at the horizon with usual refraction, astronomy-engine 2.1
  */
-export function sunsetAfter({ latitudeDeg, longitudeDeg, elevationM = 0 }: Place, moment: string): string | undefined {
-  const observer = new Observer(latitudeDeg, longitudeDeg, Math.max(elevationM, LOWEST_M));
-  const found = SearchRiseSet(Body.Sun, observer, SET, new Date(moment), 1);
-  return found ? `${found.date.toISOString().slice(0, 19)}Z` : undefined;
+export function sunsetFor({ latitudeDeg, longitudeDeg, elevationM = 0 }: Place, moment: string): Sunset | undefined {
+  const observer = new Observer(latitudeDeg, longitudeDeg, elevationM);
+  const from = new Date(moment);
+  const search = (direction: number, days: number): number | undefined =>
+    SearchRiseSet(Body.Sun, observer, direction, from, days)?.date.getTime();
+  const set = search(SET, 1);
+  const rise = search(RISE, 1);
+  const isNight = rise !== undefined && (set === undefined || rise < set);
+  const found = isNight ? search(SET, -1) : set;
+  if (found === undefined) return undefined;
+  return { at: `${new Date(found).toISOString().slice(0, 19)}Z`, minutesLeft: (found - from.getTime()) / 60_000 };
 }

@@ -1,6 +1,6 @@
 import { instantOf } from '../../units/calendar.ts';
 import type { Visit } from '../../visit/visit.ts';
-import { sunsetAfter } from './daylight.ts';
+import { sunsetFor } from './daylight.ts';
 import { planWork, type WorkPlan } from './schedule-work.ts';
 
 export type DepartureRecord = NonNullable<Visit['departure']>;
@@ -32,13 +32,13 @@ export function releaseClock(visit: Visit, at: string): ReleaseClock {
     return { plan, readyAt, slackMin: undefined, arrivalAt: undefined, sunsetAt: undefined, daylightMin: undefined };
   const takeOff = instantOf(departure.plannedAt) >= instantOf(readyAt) ? departure.plannedAt : readyAt;
   const arrivalAt = departure.tripMinutes === undefined ? undefined : after(takeOff, departure.tripMinutes);
-  const sunsetAt = departure.destination && sunsetAfter(departure.destination, takeOff);
+  const sunset = departure.destination && arrivalAt ? sunsetFor(departure.destination, arrivalAt) : undefined;
   return {
     plan,
     readyAt,
     slackMin: minutesBetween(readyAt, departure.latestAt ?? departure.plannedAt),
     arrivalAt,
-    sunsetAt,
-    daylightMin: arrivalAt && sunsetAt ? minutesBetween(arrivalAt, sunsetAt) : undefined,
+    sunsetAt: sunset?.at,
+    daylightMin: sunset?.minutesLeft,
   };
 }

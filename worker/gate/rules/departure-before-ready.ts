@@ -9,8 +9,9 @@ export const departureBeforeReady: Rule = {
   remedy: 'Put the departure off; no block becomes a caution because time is short',
   source: PRACTICE,
   check: ({ results }) => {
-    const { slackMin, readyAt } = results.clock;
-    if (slackMin === undefined || slackMin >= 0) return [];
+    const { slackMin, readyAt, plan } = results.clock;
+    // With nothing left to do, a departure that has passed is only late.
+    if (slackMin === undefined || slackMin >= 0 || plan.totalMin === 0) return [];
     return [
       {
         path: ['departure'],
