@@ -36,5 +36,3 @@ export const CLOCK_TOPICS = {
     minutes: sunsetFor({ latitudeDeg: latitude, longitudeDeg: longitude }, from)?.minutesLeft ?? Number.NaN,
   }),
 };
-  },
-};

@@ -5,10 +5,13 @@ import { combine, ofLimit } from '../../worker/calc/uncertainty.ts';
 import { addMonths } from '../../worker/units/calendar.ts';
 import { factorOf, type Quantity, type Units } from '../../worker/units/quantity.ts';
 import { readVisit } from '../calc/read-visit.ts';
+import { CLOCK_TOPICS } from './clock-cases.ts';
+import { COMPASS_TOPICS } from './compass-cases.ts';
 import { equipmentChangeCase } from './equipment-change-case.ts';
 import { fuelBurn } from './fuel-burn.ts';
 import { extremeCase, loadingCase } from './loading-case.ts';
 import { negligibleCase } from './negligible-case.ts';
+import { SURVEILLANCE_TOPICS } from './surveillance-cases.ts';
 import { weighingCase } from './weighing-case.ts';
 
 type Topic = (input: never) => Record<string, number>;
@@ -21,6 +24,9 @@ export const TOPICS: Readonly<Record<string, Topic>> = {
   extreme: extremeCase,
   burn: fuelBurn,
   negligible: negligibleCase,
+  ...COMPASS_TOPICS,
+  ...SURVEILLANCE_TOPICS,
+  ...CLOCK_TOPICS,
 
   'mass-moment': ({ parts }: { parts: { mass: number; arm: number }[] }) => {
     const sum = total(parts.map(({ mass, arm }) => atArm(mass, arm)));

@@ -1,4 +1,5 @@
 import type { Visit } from '../visit/visit.ts';
+import { electricalReferences } from './electrical-references.ts';
 
 /** A list whose entries other parts of the record name, so that each may stand in it once. */
 export interface IdentifiedList {
@@ -29,6 +30,14 @@ export function identifiedLists(visit: Visit): IdentifiedList[] {
     list('task', ['inspection', 'tasks'], visit.inspection?.tasks),
     list('finding', ['findings'], visit.findings),
     list('part', ['parts'], visit.parts),
+    list('source', ['electrical', 'sources'], visit.electrical?.sources),
+    list('bus', ['electrical', 'buses'], visit.electrical?.buses),
+    list('load', ['electrical', 'loads'], visit.electrical?.loads),
+    list('circuit', ['electrical', 'circuits'], visit.electrical?.circuits),
+    list('connector', ['wiring', 'connectors'], visit.wiring?.connectors),
+    list('wiring point', ['wiring', 'points'], visit.wiring?.points),
+    list('found wire', ['wiring', 'found'], visit.wiring?.found),
+    list('antenna', ['antennas', 'items'], visit.antennas?.items),
     list('device', ['surveillance', 'devices'], visit.surveillance?.devices),
     list('bulletin', ['bulletins', 'items'], visit.bulletins?.items),
     list('due line', ['lives', 'items'], visit.lives?.items),
@@ -86,7 +95,7 @@ export function references(visit: Visit): Reference[] {
       if ('part' in change) add('part', change.part, ids(visit.parts), 'modifications', i, 'changes', j, 'part');
     }
   }
-  return found;
+  return [...found, ...electricalReferences(visit, lines)];
 }
 
 /** Every line that the equipment list has or gets in this visit. */

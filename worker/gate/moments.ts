@@ -37,6 +37,7 @@ export function statedMoments(visit: Visit): StatedMoment[] {
       'at',
     );
   }
+  add('test of the wiring', visit.wiring?.test?.at, 'wiring', 'test', 'at');
   add('transponder test', visit.surveillance?.transponderTest?.at, 'surveillance', 'transponderTest', 'at');
   add('encoder comparison', visit.surveillance?.encoder?.at, 'surveillance', 'encoder', 'at');
   add('altimeter test', visit.surveillance?.altimeter?.at, 'surveillance', 'altimeter', 'at');

@@ -91,10 +91,11 @@ function findingPeople(visit: Visit): NamedPerson[] {
   });
 }
 
-function testPeople({ surveillance, compass, engineRuns, controls, bulletins }: Visit): NamedPerson[] {
+function testPeople({ wiring, surveillance, compass, engineRuns, controls, bulletins }: Visit): NamedPerson[] {
   const at = (person: string | undefined, doing: string, ...path: (string | number)[]): NamedPerson[] =>
     named(person, { path, doing });
   return [
+    ...at(wiring?.test?.by, 'tested the wiring', 'wiring', 'test', 'by'),
     ...at(surveillance?.transponderTest?.by, 'tested the transponder', 'surveillance', 'transponderTest', 'by'),
     ...at(surveillance?.encoder?.by, 'compared the encoder', 'surveillance', 'encoder', 'by'),
     ...at(surveillance?.altimeter?.by, 'tested the altimeter', 'surveillance', 'altimeter', 'by'),

@@ -33,6 +33,10 @@ export function statedArms(visit: Visit): StatedArm[] {
       if (change.kind === 'replaced') add(change.by.name, change.by.armMm, ...path, 'by', 'arm');
     }
   }
+  for (const [i, { name, position }] of (visit.antennas?.items ?? []).entries())
+    add(name, position.armMm, 'antennas', 'items', i, 'position', 'arm');
+  for (const [i, wire] of (visit.wiring?.wires ?? []).entries())
+    add(`wire ${wire.mark ?? i + 1}`, wire.armMm, 'wiring', 'wires', i, 'arm');
   const { points = [], itemsAboard = [], itemsMissing = [] } = visit.weighing ?? {};
   for (const [i, point] of points.entries()) add(point.name, point.armMm, 'weighing', 'points', i, 'arm');
   for (const [i, item] of itemsAboard.entries()) add(item.name, item.armMm, 'weighing', 'itemsAboard', i, 'arm');

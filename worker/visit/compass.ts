@@ -24,7 +24,7 @@ export const CompassLoad = part('Load', 'Equipment switched on and off on one he
 export const Position = part('Position', 'Where on the Earth, for magnetic variation', {
   latitudeDeg: number('Latitude', 'North positive', '°', 48.1, { min: -90, max: 90 }),
   longitudeDeg: number('Longitude', 'East positive', '°', 16.6, { min: -180, max: 180 }),
-  elevationM: number('Elevation', 'Height above the ellipsoid', 'm', 180, { min: -1000, max: 10_000 }).optional(),
+  elevationM: number('Elevation', 'Height above the ellipsoid', 'm', 180, { min: -500, max: 10_000 }).optional(),
 });
 
 export const DirectionIndicator = part(

@@ -101,6 +101,7 @@ export const StatedRating = part('Rating', 'Current-carrying capacity read from 
 export const Circuit = part('Circuit', 'A protected feeder with its wire', {
   id: id('Identifier', 'How the record names it', 'C-RADIO'),
   name: line('Name', 'As on the breaker', 'RADIO', 60),
+  feedsBus: id('Feeds bus', 'Bus whose loads all come through it', 'avionics').optional(),
   protection: Protection.optional(),
   unprotectedBecause: line(
     'Unprotected because',

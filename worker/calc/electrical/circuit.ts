@@ -35,7 +35,9 @@ export interface CircuitResult {
 /** Everything that the wire and the protection of a circuit are held to. */
 export function circuitResult(circuit: Circuit, electrical: Electrical): CircuitResult {
   const { system, altitudeFt, loads } = electrical;
-  const own = loads.filter((load) => load.circuit === circuit.id && load.change !== 'removed');
+  const own = loads.filter(
+    ({ circuit: of, bus, change }) => change !== 'removed' && (of === circuit.id || bus === circuit.feedsBus),
+  );
   const sums = PHASES.map((phase) => sumOf(own, phase, system));
   const continuousA = Math.max(...sums.map((sum) => sum.continuousA));
   const peakA = Math.max(...sums.map((sum) => sum.peakA));

@@ -1,0 +1,97 @@
+import { addressForms, isReserved, parseAddress } from '../../worker/calc/surveillance/address.ts';
+import { scaleToleranceFt } from '../../worker/calc/surveillance/altimeter-limits.ts';
+import { altitudeCode, codedAltitudeFt } from '../../worker/calc/surveillance/altitude-code.ts';
+import { surveillanceResults } from '../../worker/calc/surveillance/results.ts';
+import { stateOf } from '../../worker/calc/surveillance/state-blocks.ts';
+import { type TransponderFigures, transponderFigures } from '../../worker/calc/surveillance/transponder-limits.ts';
+import { usRegistration } from '../../worker/calc/surveillance/us-registration.ts';
+import { readVisit } from '../calc/read-visit.ts';
+
+const yes = (holds: boolean): number => (holds ? 1 : 0);
+
+function address(text: string): number {
+  const found = parseAddress(text);
+  if (found === undefined) throw new Error(`the case has an address, not ${text}`);
+  return found;
+}
+
+/** Twelve pulses D1 D2 D4 A1 A2 A4 B1 B2 B4 C1 C2 C4 as the four octal digits A B C D. */
+function octalOf(pulses: number): number {
+  const digit = (shift: number): number => {
+    const [first, second, fourth] = [pulses >> (shift + 2), pulses >> (shift + 1), pulses >> shift].map(
+      (bit) => bit & 1,
+    );
+    return (first ?? 0) + 2 * (second ?? 0) + 4 * (fourth ?? 0);
+  };
+  const [D, A, B, C] = [9, 6, 3, 0].map(digit);
+  return Number(`${A}${B}${C}${D}`);
+}
+
+/** A transponder on the good side of every limit, so that one figure decides. */
+const GOOD = {
+  replyFrequencyMhz: 1090,
+  outputDbw: 22,
+  sensitivityDbm: -73,
+  sidelobeRepliesPercent: 0,
+  wantedRepliesPercent: 100,
+  testSet: {},
+};
+
+type AltimetryInput = Partial<Record<'encoderDifferenceFt' | 'caseLeakFt' | 'afterEffectFt', number>>;
+
+export const SURVEILLANCE_TOPICS = {
+  /** The States on both sides of a boundary between blocks; 0 where our table gives another or none. */
+  'state-boundary': ({ below, belowState, above, aboveState }: Record<string, string>) => ({
+    below: yes(stateOf(address(below ?? '')) === belowState),
+    above: yes(stateOf(address(above ?? '')) === aboveState),
+  }),
+
+  'reserved-address': ({ address: text }: { address: string }) => ({ isReserved: yes(isReserved(address(text))) }),
+
+  'us-registration': ({ address: text, registration }: { address: string; registration: string }) => ({
+    isRegistration: yes(usRegistration(address(text)) === registration),
+    octal: Number(addressForms(address(text)).octal),
+  }),
+
+  /** Octal digits as printed, to the number that the hexadecimal digits make. */
+  'octal-address': ({ octal }: { octal: string }) => ({ address: address(octal) }),
+
+  /** Which of two neighbours has a United States registration, and how many there are up to the last. */
+  'us-range': ({ first, last, next }: Record<'first' | 'last' | 'next', string>) => ({
+    last: yes(usRegistration(address(last)) !== undefined),
+    next: yes(usRegistration(address(next)) !== undefined),
+    count: address(last) - address(first) + 1,
+  }),
+
+  'altitude-code': ({ altitudeFt }: { altitudeFt: number }) => {
+    const pulses = altitudeCode(altitudeFt) ?? Number.NaN;
+    return {
+      pulses: Number(pulses.toString(2)),
+      octal: octalOf(pulses),
+      decodedFt: codedAltitudeFt(pulses) ?? Number.NaN,
+    };
+  },
+
+  /** Tolerance of the scale error at every altitude of a table. */
+  'scale-tolerance': ({ altitudesFt }: { altitudesFt: number[] }) =>
+    Object.fromEntries(altitudesFt.map((altitudeFt) => [`at${altitudeFt}`, scaleToleranceFt(altitudeFt)])),
+
+  /** Whether everything of a transponder test with one unusual figure is within limits. */
+  transponder: (input: Partial<TransponderFigures> & Pick<TransponderFigures, 'class'>) => ({
+    isWithin: yes(transponderFigures({ ...GOOD, ...input }).every(({ isWithin }) => isWithin)),
+  }),
+
+  /** Whether encoder, case leak and after-effect are within limits. */
+  altimetry: ({ encoderDifferenceFt = 0, caseLeakFt = 0, afterEffectFt = 0 }: AltimetryInput) => {
+    const visit = readVisit('nose-wheel-full');
+    const { surveillance } = visit;
+    if (!surveillance?.encoder || !surveillance.altimeter) throw new Error('the full visit has altimetry');
+    const points = [{ altimeterFt: 5000, encoderFt: 5000 + encoderDifferenceFt }];
+    const { encoder, altimeter } = surveillanceResults(visit, {
+      ...surveillance,
+      encoder: { ...surveillance.encoder, points },
+      altimeter: { ...surveillance.altimeter, caseLeakFt, afterEffectFt },
+    });
+    return { isWithin: yes([...encoder, ...altimeter].every(({ isWithin }) => isWithin)) };
+  },
+};

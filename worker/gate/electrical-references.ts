@@ -1,0 +1,35 @@
+import type { Visit } from '../visit/visit.ts';
+import type { Reference } from './identified.ts';
+
+/** References within the electrical, wiring and antenna parts, and from them to lines of the equipment list. */
+export function electricalReferences(visit: Visit, equipment: readonly string[]): Reference[] {
+  const { electrical, wiring, antennas } = visit;
+  const found: Reference[] = [];
+  const add = (what: string, id: string | undefined, known: readonly string[], ...path: (string | number)[]): void => {
+    if (id !== undefined) found.push({ what, id, path, known });
+  };
+  const circuits = (electrical?.circuits ?? []).map(({ id }) => id);
+  const buses = (electrical?.buses ?? []).map(({ id }) => id);
+  for (const [i, source] of (electrical?.sources ?? []).entries())
+    add('equipment item', source.item, equipment, 'electrical', 'sources', i, 'item');
+  add('equipment item', electrical?.battery?.item, equipment, 'electrical', 'battery', 'item');
+  for (const [i, load] of (electrical?.loads ?? []).entries()) {
+    add('bus', load.bus, buses, 'electrical', 'loads', i, 'bus');
+    add('circuit', load.circuit, circuits, 'electrical', 'loads', i, 'circuit');
+    // A load that was taken out may be of an item that the list no longer has; the baseline still names it.
+    add('equipment item', load.item, equipment, 'electrical', 'loads', i, 'item');
+  }
+  for (const [i, circuit] of (electrical?.circuits ?? []).entries())
+    add('bus', circuit.feedsBus, buses, 'electrical', 'circuits', i, 'feedsBus');
+  for (const [i, { item }] of (wiring?.connectors ?? []).entries())
+    add('equipment item', item, equipment, 'wiring', 'connectors', i, 'item');
+  if (electrical) {
+    for (const [i, { circuit }] of (wiring?.points ?? []).entries())
+      add('circuit', circuit, circuits, 'wiring', 'points', i, 'circuit');
+    for (const [i, { circuit }] of (wiring?.wires ?? []).entries())
+      add('circuit', circuit, circuits, 'wiring', 'wires', i, 'circuit');
+  }
+  for (const [i, { item }] of (antennas?.items ?? []).entries())
+    add('equipment item', item, equipment, 'antennas', 'items', i, 'item');
+  return found;
+}

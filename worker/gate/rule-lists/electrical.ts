@@ -1,0 +1,29 @@
+import type { Rule } from '../rule.ts';
+import { circuitUnprotected } from '../rules/circuit-unprotected.ts';
+import { enduranceShort } from '../rules/endurance-short.ts';
+import { essentialLoadShed } from '../rules/essential-load-shed.ts';
+import { loadCircuitUnstated } from '../rules/load-circuit-unstated.ts';
+import { protectionAboveWire } from '../rules/protection-above-wire.ts';
+import { protectionBelowLoad } from '../rules/protection-below-load.ts';
+import { protectionUnknown } from '../rules/protection-unknown.ts';
+import { sourceOver80Percent } from '../rules/source-over-80-percent.ts';
+import { sourceOverloaded } from '../rules/source-overloaded.ts';
+import { voltageDropExceeded } from '../rules/voltage-drop-exceeded.ts';
+import { wireOverloaded } from '../rules/wire-overloaded.ts';
+import { wireRatingUnknown } from '../rules/wire-rating-unknown.ts';
+
+/** Rules of sources, battery, loads and circuits. */
+export const ELECTRICAL_RULES: readonly Rule[] = [
+  sourceOverloaded,
+  sourceOver80Percent,
+  enduranceShort,
+  essentialLoadShed,
+  loadCircuitUnstated,
+  circuitUnprotected,
+  protectionAboveWire,
+  protectionUnknown,
+  protectionBelowLoad,
+  wireOverloaded,
+  wireRatingUnknown,
+  voltageDropExceeded,
+];

@@ -1,0 +1,22 @@
+import { printNumber } from '../../units/rounding.ts';
+import { type Hit, PRACTICE, type Rule } from '../rule.ts';
+
+export const cableLossHigh: Rule = {
+  code: 'CABLE_LOSS_HIGH',
+  severity: 'caution',
+  meaning: 'The feed of an antenna loses more than the equipment allows',
+  remedy: 'Shorten the cable, take a better one, or fewer connectors',
+  source: PRACTICE,
+  check: ({ visit, results }) =>
+    (visit.antennas?.items ?? []).flatMap(({ name, cable }, index): Hit[] => {
+      const lossDb = results.antennas?.antennas[index]?.cableLossDb;
+      if (lossDb === undefined || cable?.limitDb === undefined || lossDb <= cable.limitDb) return [];
+      return [
+        {
+          path: ['antennas', 'items', index, 'cable'],
+          sentence: `${name}: the feed loses ${printNumber(lossDb, 2)} dB; the limit is ${printNumber(cable.limitDb, 2)} dB`,
+          data: { lossDb, limitDb: cable.limitDb },
+        },
+      ];
+    }),
+};

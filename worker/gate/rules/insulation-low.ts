@@ -1,0 +1,26 @@
+import { printNumber } from '../../units/rounding.ts';
+import { type Hit, PRACTICE, type Rule } from '../rule.ts';
+import { wireName } from '../wire-name.ts';
+
+export const insulationLow: Rule = {
+  code: 'INSULATION_LOW',
+  severity: 'caution',
+  meaning: 'The insulation of a wire is below the limit of the record',
+  remedy: 'Find the damage, dry or replace the wire, and measure again',
+  source: PRACTICE,
+  check: ({ visit }) => {
+    const limitMohm = visit.wiring?.test?.insulationLimitMohm;
+    if (limitMohm === undefined) return [];
+    return (visit.wiring?.wires ?? []).flatMap((wire, index): Hit[] => {
+      const { insulationMohm } = wire;
+      if (wire.change === 'removed' || insulationMohm === undefined || insulationMohm >= limitMohm) return [];
+      return [
+        {
+          path: ['wiring', 'wires', index, 'insulationMohm'],
+          sentence: `Insulation of wire ${wireName(wire)}: ${printNumber(insulationMohm, 1)} MΩ; the limit is ${printNumber(limitMohm, 1)} MΩ`,
+          data: { insulationMohm, limitMohm },
+        },
+      ];
+    });
+  },
+};

@@ -1,0 +1,22 @@
+import { printNumber } from '../../units/rounding.ts';
+import { type Hit, type Rule, read } from '../rule.ts';
+
+export const protectionAboveWire: Rule = {
+  code: 'PROTECTION_ABOVE_WIRE',
+  severity: 'blocks',
+  meaning: 'The breaker or fuse is greater than the wire allows',
+  remedy: 'Fit a smaller protector or a thicker wire',
+  source: read('AC 43.13-1B table 11-3 and 11-48'),
+  check: ({ visit, results }) =>
+    (visit.electrical?.circuits ?? []).flatMap(({ name, gauge, protection }, index): Hit[] => {
+      const limit = results.electrical?.circuits[index]?.protectionLimit;
+      if (!protection || !limit || protection.ratingA <= limit.limitA) return [];
+      return [
+        {
+          path: ['electrical', 'circuits', index, 'protection', 'ratingA'],
+          sentence: `Circuit ${name}: ${protection.kind} of ${printNumber(protection.ratingA, 1)} A on wire ${gauge} AWG, which allows ${printNumber(limit.limitA, 1)} A`,
+          data: { ratingA: protection.ratingA, limitA: limit.limitA, gauge },
+        },
+      ];
+    }),
+};

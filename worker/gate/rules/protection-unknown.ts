@@ -1,0 +1,21 @@
+import { type Hit, type Rule, read } from '../rule.ts';
+
+export const protectionUnknown: Rule = {
+  code: 'PROTECTION_UNKNOWN',
+  severity: 'blocks',
+  meaning: 'What protector the wire allows is not known: neither chart nor record gives it',
+  remedy: 'State the limit of its maker for this wire',
+  source: read('AC 43.13-1B table 11-3, sizes 22 to 0'),
+  check: ({ visit, results }) =>
+    (visit.electrical?.circuits ?? []).flatMap(({ name, gauge, protection }, index): Hit[] => {
+      const result = results.electrical?.circuits[index];
+      if (!protection || !result || result.protectionLimit) return [];
+      return [
+        {
+          path: ['electrical', 'circuits', index, 'protection'],
+          sentence: `Circuit ${name}: no chart gives a protector for wire ${gauge} AWG in this place`,
+          data: { gauge },
+        },
+      ];
+    }),
+};

@@ -1,0 +1,21 @@
+import { type Hit, PRACTICE, type Rule } from '../rule.ts';
+import { wireName } from '../wire-name.ts';
+
+export const shieldUnterminated: Rule = {
+  code: 'SHIELD_UNTERMINATED',
+  severity: 'caution',
+  meaning: 'The screen of a wire is grounded at neither end',
+  remedy: 'Ground it as the installation manual says',
+  source: PRACTICE,
+  check: ({ visit }) =>
+    (visit.wiring?.wires ?? []).flatMap((wire, index): Hit[] => {
+      if (wire.change === 'removed' || wire.shield !== 'open') return [];
+      return [
+        {
+          path: ['wiring', 'wires', index, 'shield'],
+          sentence: `The screen of wire ${wireName(wire)} is grounded at neither end`,
+          data: { wire: wireName(wire) },
+        },
+      ];
+    }),
+};

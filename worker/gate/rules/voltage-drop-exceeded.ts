@@ -1,0 +1,36 @@
+import type { CircuitResult } from '../../calc/electrical/circuit.ts';
+import { printNumber } from '../../units/rounding.ts';
+import { type Hit, memory, type Rule } from '../rule.ts';
+
+export const voltageDropExceeded: Rule = {
+  code: 'VOLTAGE_DROP_EXCEEDED',
+  severity: 'blocks',
+  meaning: 'The voltage drop from bus to equipment is over the limit',
+  remedy: 'Take a thicker wire or a shorter run',
+  source: memory('AC 43.13-1B table 11-6'),
+  check: ({ visit, results }) =>
+    (visit.electrical?.circuits ?? []).flatMap((circuit, index): Hit[] => {
+      const result = results.electrical?.circuits[index];
+      return dropsOf(result, circuit.measuredDropV)
+        .filter(({ dropV, limitV }) => dropV > limitV)
+        .map(({ what, dropV, limitV }) => ({
+          path: ['electrical', 'circuits', index],
+          sentence: `Circuit ${circuit.name}: ${what} voltage drop ${printNumber(dropV, 2)} V; the limit is ${printNumber(limitV, 1)} V`,
+          data: { dropV, limitV },
+        }));
+    }),
+};
+
+/** The drops that a circuit is held to: a measured one against the limit of the load that was on. */
+function dropsOf(
+  result: CircuitResult | undefined,
+  measuredV: number | undefined,
+): { what: string; dropV: number; limitV: number }[] {
+  const { continuousDrop, peakDrop } = result ?? {};
+  const limitV = (peakDrop ?? continuousDrop)?.limitV;
+  return [
+    ...(continuousDrop ? [{ what: 'continuous', ...continuousDrop }] : []),
+    ...(peakDrop ? [{ what: 'intermittent', ...peakDrop }] : []),
+    ...(measuredV === undefined || limitV === undefined ? [] : [{ what: 'measured', dropV: measuredV, limitV }]),
+  ];
+}

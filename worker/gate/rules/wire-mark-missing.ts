@@ -1,0 +1,30 @@
+import { type Hit, PRACTICE, type Rule } from '../rule.ts';
+import { wireName } from '../wire-name.ts';
+
+export const wireMarkMissing: Rule = {
+  code: 'WIRE_MARK_MISSING',
+  severity: 'caution',
+  meaning: 'A wire that stays in the aircraft has no mark',
+  remedy: 'Mark both ends and enter the mark',
+  source: PRACTICE,
+  check: ({ visit }) => {
+    const { wires = [], found = [] } = visit.wiring ?? {};
+    const bare = (path: Hit['path'], name: string): Hit => ({
+      path,
+      sentence: `Wire ${name} has no mark`,
+      data: { wire: name },
+    });
+    return [
+      ...wires.flatMap((wire, index) =>
+        wire.change === 'removed' || wire.mark !== undefined
+          ? []
+          : [bare(['wiring', 'wires', index, 'mark'], wireName(wire))],
+      ),
+      ...found.flatMap(({ decision, mark, id }, index) =>
+        !['traced', 'retained'].includes(decision) || mark !== undefined
+          ? []
+          : [bare(['wiring', 'found', index, 'mark'], id)],
+      ),
+    ];
+  },
+};

@@ -1,0 +1,20 @@
+import { type Hit, type Rule, read } from '../rule.ts';
+
+export const wireRatingUnknown: Rule = {
+  code: 'WIRE_RATING_UNKNOWN',
+  severity: 'blocks',
+  meaning: 'What a wire can carry is not known: it lies outside the table, and no chart was read',
+  remedy: 'Read free-air current, bundle and altitude factors off the charts and state them',
+  source: read('AC 43.13-1B table 11-9, note 1: 70 °C, 33 wires, 20 % used, 60,000 ft'),
+  check: ({ visit, results }) =>
+    (visit.electrical?.circuits ?? []).flatMap(({ name, gauge }, index): Hit[] => {
+      if (results.electrical?.circuits[index]?.ampacity) return [];
+      return [
+        {
+          path: ['electrical', 'circuits', index, 'rating'],
+          sentence: `Circuit ${name}: the table does not rate wire ${gauge} AWG in this bundle, place and altitude`,
+          data: { gauge },
+        },
+      ];
+    }),
+};
