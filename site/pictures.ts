@@ -3,9 +3,8 @@
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import chromium from '@sparticuz/chromium';
 import { getDocument, type PDFDocumentProxy, type PDFPageProxy } from 'pdfjs-dist/legacy/build/pdf.mjs';
-import { chromium as driver } from 'playwright-core';
+import { launchBrowser } from '../tests/browser/launch.ts';
 import { bundle } from '../worker/embedded/bundle.ts';
 import { pdfOf, putDemo } from '../worker/embedded/demo.ts';
 import { startEmbedded } from '../worker/embedded/embedded.ts';
@@ -31,7 +30,7 @@ try {
 }
 
 async function takeOwnerPage(address: string): Promise<void> {
-  const browser = await driver.launch({ executablePath: await chromium.executablePath(), args: chromium.args });
+  const browser = await launchBrowser();
   const context = await browser.newContext({ viewport: PHONE, deviceScaleFactor: 1.5 });
   const page = await context.newPage();
   await page.goto(address);

@@ -4,11 +4,15 @@ import { defineConfig } from 'vitest/config';
 const ROOT = `${import.meta.dirname}/..`;
 
 // One project a place the code has to run in. Tests mirror the folders of worker/.
+/** A slow machine is no failure: only what hangs is ended. */
+const PATIENCE = { testTimeout: 120_000, hookTimeout: 120_000 } as const;
+
 export default defineConfig({
   test: {
     projects: [
       {
         test: {
+          ...PATIENCE,
           name: 'core',
           root: ROOT,
           include: ['tests/**/*.test.ts'],
@@ -30,6 +34,7 @@ export default defineConfig({
           })),
         ],
         test: {
+          ...PATIENCE,
           name: 'worker',
           // Every test has a workshop of its own, so that files may share a runtime.
           isolate: false,
@@ -40,6 +45,9 @@ export default defineConfig({
       },
       {
         test: {
+          ...PATIENCE,
+          // The packaged browser unpacks itself into one place: one file after another.
+          fileParallelism: false,
           name: 'browser',
           root: ROOT,
           include: ['tests/browser/**/*.test.ts'],
