@@ -1,8 +1,10 @@
 import type { PackContext } from './context.ts';
 import { type DocumentKind, single } from './document.ts';
+import { antennaRecordView } from './views/antenna-record.ts';
 import { bulletinsView } from './views/bulletins.ts';
 import { compassCardView } from './views/compass-card.ts';
 import { dueListView } from './views/due-list.ts';
+import { electricalLoadAnalysisView } from './views/electrical-load-analysis.ts';
 import { engineRunsView } from './views/engine-runs.ts';
 import { equipmentListView } from './views/equipment-list.ts';
 import { findingsView } from './views/findings.ts';
@@ -16,6 +18,8 @@ import { radioAndSurveillanceView } from './views/radio-and-surveillance-record.
 import { releaseStatementView } from './views/release-statement.ts';
 import { weighingReportView } from './views/weighing-report.ts';
 import { weightAndBalanceScheduleView } from './views/weight-and-balance-schedule.ts';
+import { wireMarksView } from './views/wire-marks.ts';
+import { wiringScheduleView } from './views/wiring-schedule.ts';
 
 const hasEquipment = ({ results }: PackContext): boolean =>
   results.change.after.length > 0 || results.change.lines.length > 0;
@@ -37,6 +41,15 @@ export const DOCUMENT_KINDS: readonly DocumentKind[] = [
     ({ results }) => results.schedule !== undefined,
   ),
   single('loading-sheet', 'Loading sheet', loadingSheetView, ({ results }) => results.loading !== undefined),
+  single(
+    'electrical-load-analysis',
+    'Electrical load analysis',
+    electricalLoadAnalysisView,
+    ({ visit }) => visit.electrical !== undefined,
+  ),
+  single('wiring-schedule', 'Wiring schedule', wiringScheduleView, ({ visit }) => visit.wiring !== undefined),
+  single('wire-marks', 'Wire marks', wireMarksView, ({ visit }) => visit.wiring !== undefined),
+  single('antenna-record', 'Antenna record', antennaRecordView, ({ visit }) => visit.antennas !== undefined),
   single(
     'radio-and-surveillance-record',
     'Radio and surveillance record',

@@ -1,0 +1,87 @@
+import type { Harness } from '../../calc/wiring/harness-mass.ts';
+import { printMoment } from '../../units/calendar.ts';
+import { printNumber } from '../../units/rounding.ts';
+import type { Visit } from '../../visit/visit.ts';
+import type { PackContext } from '../context.ts';
+import { DASH, nameOf, signatureOf } from '../people.ts';
+import type { View } from '../render.ts';
+import { common, sources } from './common.ts';
+
+type Wiring = NonNullable<Visit['wiring']>;
+type Wire = Wiring['wires'][number];
+
+const endText = ({ at, pin }: Wire['from']): string => (pin === undefined ? at : `${at}-${pin}`);
+
+export function wiringScheduleView(context: PackContext): View {
+  const { visit, results } = context;
+  const record = visit.wiring;
+  const found = results.wiring;
+  if (!record || !found) throw new Error('Cannot fill the wiring schedule: the visit has no wiring');
+  return {
+    ...common(context),
+    drawing: record.drawing ?? DASH,
+    tested: record.test
+      ? `${printMoment(record.test.at)} by ${nameOf(visit, record.test.by)}; ${record.test.instrument}`
+      : 'NOT TESTED',
+    added: harnessText(context, found.harness.added),
+    removed: harnessText(context, found.harness.removed),
+    connectors: record.connectors.map((connector) => connectorView(record, connector)),
+    wires: record.wires.map(wireRow),
+    hasFound: (record.found ?? []).length > 0,
+    found: (record.found ?? []).map(({ id, mark, from, to, identifiedBy, decision }) => ({
+      id,
+      mark: mark ?? DASH,
+      from,
+      to,
+      identifiedBy,
+      decision,
+    })),
+    signatures: [signatureOf(visit, record.test?.by, 'Tested by', DASH)],
+    ...sources(
+      'Direction as seen from the equipment. Masses of wires: copper by the gauge formula (ASTM B258, from memory) with an allowance for insulation, or the maker’s figure; to be held against the equipment change, never added by itself.',
+      'Electrical work: disconnect the battery first.',
+    ),
+  };
+}
+
+function harnessText({ say }: PackContext, { lengthM, massKg, armMm }: Harness): string {
+  const place = armMm === undefined ? '' : ` at ${say.measure('arm', armMm)}`;
+  return `${printNumber(lengthM, 1)} m, about ${say.measure('mass', massKg, { extra: 2 })}${place}`;
+}
+
+function connectorView({ wires }: Wiring, { id, name, partNumber, pins }: Wiring['connectors'][number]): View {
+  const reaching = (pin: string): Wire[] =>
+    wires.filter(
+      ({ from, to, change }) => change !== 'removed' && [from, to].some((end) => end.at === id && end.pin === pin),
+    );
+  return {
+    title: `${id}, ${name}${partNumber ? ` (${partNumber})` : ''}`,
+    pins: pins.map(({ pin, signal, direction, level }) => {
+      const own = reaching(pin);
+      const other = ({ from, to }: Wire): string => endText(from.at === id && from.pin === pin ? to : from);
+      return {
+        pin,
+        signal,
+        direction,
+        level: level ?? DASH,
+        wire: own.map(({ mark }) => mark ?? 'no mark').join(', ') || DASH,
+        leadsTo: own.map(other).join(', ') || DASH,
+      };
+    }),
+  };
+}
+
+function wireRow(wire: Wire): Record<string, string> {
+  return {
+    mark: wire.mark ?? 'NO MARK',
+    change: wire.change,
+    from: endText(wire.from),
+    to: endText(wire.to),
+    gauge: wire.gauge,
+    length: printNumber(wire.lengthM, 2),
+    shield: wire.shield,
+    circuit: wire.circuit ?? DASH,
+    continuity: wire.continuity ?? DASH,
+    insulation: wire.insulationMohm === undefined ? DASH : printNumber(wire.insulationMohm, 0),
+  };
+}
