@@ -11,13 +11,17 @@ export interface LoadBar {
 const WIDTH = 500;
 const ROW = 24;
 const LEFT = 92;
-const RIGHT = 64;
+const RIGHT = 84;
 const INK = '#1a1a1a';
 
-/** Continuous load (dark), peak (light) and capacity (line) of each phase, with the 80 % mark dashed. */
+/**
+ * Continuous load (dark), peak (light) and capacity (line) of each phase, with the 80 % mark dashed. Phases without a source, such as
+ * the start, do not set the scale: their bars end at its edge, and the figures beside them say how much it is.
+ */
 export function loadChart(bars: readonly LoadBar[]): string {
-  const greatest = Math.max(1, ...bars.flatMap(({ peakA, capacityA = 0 }) => [peakA, capacityA]));
-  const across = (amps: number): number => (amps / greatest) * (WIDTH - LEFT - RIGHT);
+  const supplied = bars.filter(({ capacityA }) => capacityA !== undefined);
+  const greatest = Math.max(1, ...supplied.flatMap(({ peakA, capacityA = 0 }) => [peakA, capacityA]));
+  const across = (amps: number): number => Math.min(1, amps / greatest) * (WIDTH - LEFT - RIGHT);
   const rows = bars.map((bar, index) => row(bar, 8 + index * ROW, across));
   const label = bars.map(
     ({ name, loadA, capacityA }) =>
@@ -41,6 +45,11 @@ function row({ name, loadA, peakA, capacityA }: LoadBar, y: number, across: (amp
     });
   const limits = capacityA === undefined ? '' : mark(capacityA) + mark(capacityA * 0.8, '2 2');
   const head = text(name, { x: LEFT - 8, y: y + 13, 'font-size': 10, 'text-anchor': 'end', fill: INK });
-  const figure = text(`${loadA.toFixed(1)} A`, { x: WIDTH - RIGHT + 8, y: y + 13, 'font-size': 10, fill: INK });
+  const figure = text(`${loadA.toFixed(1)} / ${peakA.toFixed(1)} A`, {
+    x: WIDTH - RIGHT + 8,
+    y: y + 13,
+    'font-size': 10,
+    fill: INK,
+  });
   return head + bar(peakA, '#d0d0d0') + bar(loadA, '#707070') + limits + figure;
 }
