@@ -1,6 +1,7 @@
 import type { CircuitResult } from '../../calc/electrical/circuit.ts';
 import type { Endurance } from '../../calc/electrical/endurance.ts';
 import type { PhaseLoad } from '../../calc/electrical/load.ts';
+import { PHASE_NAMES } from '../../gate/phase-names.ts';
 import { printNumber } from '../../units/rounding.ts';
 import type { Visit } from '../../visit/visit.ts';
 import { loadChart } from '../chart/load-chart.ts';
@@ -11,14 +12,6 @@ import { common, sources } from './common.ts';
 
 type Electrical = NonNullable<Visit['electrical']>;
 
-const PHASES: Readonly<Record<string, string>> = {
-  start: 'Start',
-  taxi: 'Taxi',
-  takeOff: 'Take-off',
-  cruise: 'Cruise',
-  landing: 'Landing',
-  sourceFailed: 'Source failed',
-};
 const amps = (value: number | undefined): string => (value === undefined ? DASH : printNumber(value, 1));
 
 export function electricalLoadAnalysisView(context: PackContext): View {
@@ -27,7 +20,7 @@ export function electricalLoadAnalysisView(context: PackContext): View {
   const found = results.electrical;
   if (!record || !found) throw new Error('Cannot fill the electrical load analysis: the visit has none');
   const bars = found.phases.map(({ phase, continuousA, peakA, capacityA }) => ({
-    name: PHASES[phase] ?? phase,
+    name: PHASE_NAMES[phase],
     loadA: continuousA,
     peakA,
     capacityA,
@@ -56,7 +49,7 @@ export function electricalLoadAnalysisView(context: PackContext): View {
 
 function phaseRow({ phase, before, continuousA, peakA, capacityA }: PhaseLoad): Record<string, string> {
   return {
-    phase: PHASES[phase] ?? phase,
+    phase: PHASE_NAMES[phase],
     before: amps(before.continuousA),
     continuous: amps(continuousA),
     peak: amps(peakA),
