@@ -5,8 +5,10 @@ import { combine, ofLimit } from '../../worker/calc/uncertainty.ts';
 import { addMonths } from '../../worker/units/calendar.ts';
 import { factorOf, type Quantity, type Units } from '../../worker/units/quantity.ts';
 import { readVisit } from '../calc/read-visit.ts';
+import { ANTENNA_TOPICS } from './antenna-cases.ts';
 import { CLOCK_TOPICS } from './clock-cases.ts';
 import { COMPASS_TOPICS } from './compass-cases.ts';
+import { ELECTRICAL_TOPICS } from './electrical-cases.ts';
 import { equipmentChangeCase } from './equipment-change-case.ts';
 import { fuelBurn } from './fuel-burn.ts';
 import { extremeCase, loadingCase } from './loading-case.ts';
@@ -27,6 +29,8 @@ export const TOPICS: Readonly<Record<string, Topic>> = {
   ...COMPASS_TOPICS,
   ...SURVEILLANCE_TOPICS,
   ...CLOCK_TOPICS,
+  ...ELECTRICAL_TOPICS,
+  ...ANTENNA_TOPICS,
 
   'mass-moment': ({ parts }: { parts: { mass: number; arm: number }[] }) => {
     const sum = total(parts.map(({ mass, arm }) => atArm(mass, arm)));

@@ -1,0 +1,149 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { altitudeFactor, ampacityOf, deratedA } from '../../../worker/calc/electrical/ampacity.ts';
+import { circuitResult } from '../../../worker/calc/electrical/circuit.ts';
+import { greatestProtectionA } from '../../../worker/calc/electrical/protection-table.ts';
+import { dropV, heatFactor, hotRun } from '../../../worker/calc/electrical/voltage-drop.ts';
+import { ohmPerM, WIRE_TABLE } from '../../../worker/calc/electrical/wire-table.ts';
+import type { Circuit, Electrical, Load } from '../../../worker/visit/visit.ts';
+import { GAUGES } from '../../../worker/visit/wire-size.ts';
+import { RUNS } from '../../property-runs.ts';
+
+const CIRCUIT: Circuit = {
+  id: 'C',
+  name: 'C',
+  gauge: '20',
+  temperatureRating: '150',
+  runM: 3,
+  ambientC: 50,
+  bundleWires: 10,
+  bundleLoadPercent: 20,
+};
+const load = (id: string, more: Partial<Load>): Load => ({
+  id,
+  name: id,
+  change: 'kept',
+  duty: 'continuous',
+  isEssential: false,
+  bus: 'B',
+  ...more,
+});
+const system = (loads: Load[]): Electrical => ({
+  system: '14-volt',
+  altitudeFt: 10_000,
+  sources: [{ id: 'S', name: 'S', ratedA: 20 }],
+  buses: [{ id: 'B', name: 'B', isAliveOnBattery: true }],
+  loads,
+  circuits: [CIRCUIT],
+});
+const positive = (max: number) => fc.double({ min: 0.01, max, noNaN: true });
+const RATING = { freeAirA: 20, bundleFactor: 0.6, from: 'chart' };
+
+describe('dropV()', () => {
+  test('is linear in length and in current', () =>
+    fc.assert(
+      fc.property(positive(0.1), positive(50), positive(100), positive(10), (ohm, runM, currentA, times) => {
+        const once = dropV(ohm, runM, currentA, 60);
+        expect(dropV(ohm, runM * times, currentA, 60) / (once * times)).toBeCloseTo(1, 9);
+        expect(dropV(ohm, runM, currentA * times, 60) / (once * times)).toBeCloseTo(1, 9);
+      }),
+      RUNS,
+    ));
+
+  test('gives a cold wire no credit', () => expect(heatFactor(-40)).toBe(1));
+
+  test('reaches its limit at the longest run of the hot wire', () =>
+    fc.assert(
+      fc.property(positive(0.1), positive(50), fc.double({ min: 20, max: 200, noNaN: true }), (ohm, currentA, hotC) => {
+        const longestM = hotRun(0.5 / (ohm * currentA), hotC);
+        expect(dropV(ohm, longestM, currentA, hotC)).toBeCloseTo(0.5, 9);
+      }),
+      RUNS,
+    ));
+});
+
+describe('deratedA()', () => {
+  test('never rises with altitude or with a fuller bundle', () =>
+    fc.assert(
+      fc.property(positive(20_000), positive(20_000), positive(1), positive(1), (a, b, p, q) => {
+        const at = (altitudeFt: number, bundleFactor: number) =>
+          deratedA({ ...RATING, bundleFactor }, altitudeFt) ?? -1;
+        expect(at(Math.max(a, b), 1)).toBeLessThanOrEqual(at(Math.min(a, b), 1));
+        expect(at(a, Math.min(p, q))).toBeLessThanOrEqual(at(a, Math.max(p, q)));
+      }),
+      RUNS,
+    ));
+
+  test('is not known above the altitude that was read, unless the record states the factor', () => {
+    expect(altitudeFactor(20_001)).toBeUndefined();
+    expect(deratedA(RATING, 30_000)).toBeUndefined();
+    expect(deratedA({ ...RATING, altitudeFactor: 0.85 }, 30_000)).toBeCloseTo(10.2, 9);
+  });
+});
+
+describe('ampacityOf()', () => {
+  test('takes the table within its note alone', () => {
+    const of = (more: Partial<Circuit>) => ampacityOf({ ...CIRCUIT, ...more }, 10_000)?.currentA;
+    expect(of({})).toBe(7);
+    expect(of({ bundleWires: 33 })).toBe(7);
+    expect(of({ bundleWires: 34 })).toBeUndefined();
+    expect(of({ bundleLoadPercent: 21 })).toBeUndefined();
+    expect(of({ bundleLoadPercent: 100, bundleWires: 1 })).toBe(7);
+    expect(of({ ambientC: 71 })).toBeUndefined();
+    expect(of({ gauge: '8', bundleWires: 10 })).toBeUndefined();
+    expect(of({ gauge: '26' })).toBeUndefined();
+  });
+
+  test('a thicker wire of the table carries more and resists less', () => {
+    const rows = GAUGES.flatMap((gauge) => WIRE_TABLE[gauge] ?? []);
+    for (const [index, row] of rows.entries()) {
+      const next = rows[index + 1];
+      if (!next) continue;
+      expect(next.ohmPer1000Ft).toBeLessThan(row.ohmPer1000Ft);
+      for (const rating of ['105', '150', '200'] as const)
+        expect(next.ampacityA[rating]).toBeGreaterThan(row.ampacityA[rating]);
+    }
+  });
+});
+
+describe('greatestProtectionA()', () => {
+  test('holds a breaker on 12 AWG to the fuse column, and the record comes first', () => {
+    expect(greatestProtectionA('12', { kind: 'breaker', ratingA: 20 })).toEqual({ limitA: 20, from: 'table' });
+    expect(greatestProtectionA('12', { kind: 'breaker', ratingA: 20, limitA: 25 })?.limitA).toBe(25);
+    expect(greatestProtectionA('24', { kind: 'fuse', ratingA: 2 })).toBeUndefined();
+  });
+});
+
+describe('circuitResult()', () => {
+  test('adds the loads of a bus that it feeds, and leaves out what was removed', () => {
+    const loads = [
+      load('one', { circuit: 'C', amps: { cruise: 1 } }),
+      load('two', { bus: 'A', watts: { cruise: 28, sourceFailed: 24 } }),
+      load('gone', { circuit: 'C', change: 'removed', amps: { cruise: 9 } }),
+    ];
+    expect(circuitResult(CIRCUIT, system(loads)).continuousA).toBe(1);
+    expect(circuitResult({ ...CIRCUIT, feedsBus: 'A' }, system(loads)).continuousA).toBe(3);
+  });
+
+  test('holds the peak to the intermittent limit at the heat of the continuous current', () => {
+    const loads = [
+      load('on', { circuit: 'C', amps: { cruise: 1.75 } }),
+      load('send', { circuit: 'C', duty: 'intermittent', amps: { cruise: 2 } }),
+    ];
+    const result = circuitResult(CIRCUIT, system(loads));
+    // T2 = 50 + 100 · √(1.75 / 7) = 100 °C
+    expect(result.conductorC).toBeCloseTo(100, 9);
+    const ohm = (ohmPerM('20') ?? Number.NaN) * 3 * (334.5 / 254.5);
+    expect(result.continuousDrop?.dropV).toBeCloseTo(1.75 * ohm, 9);
+    expect(result.peakDrop).toEqual({ currentA: 3.75, dropV: expect.closeTo(3.75 * ohm, 9), limitV: 1 });
+  });
+
+  test('takes a wire of unknown capacity to be as hot as it may become', () => {
+    const result = circuitResult(
+      { ...CIRCUIT, ambientC: 90 },
+      system([load('on', { circuit: 'C', amps: { taxi: 1 } })]),
+    );
+    expect(result.ampacity).toBeUndefined();
+    expect(result.conductorC).toBe(150);
+  });
+});

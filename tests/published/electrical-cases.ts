@@ -1,0 +1,62 @@
+import { deratedA } from '../../worker/calc/electrical/ampacity.ts';
+import { enduranceOn } from '../../worker/calc/electrical/endurance.ts';
+import { greatestProtectionA } from '../../worker/calc/electrical/protection-table.ts';
+import { conductorTemperatureC, DROP_LIMIT_V, dropV, hotRun } from '../../worker/calc/electrical/voltage-drop.ts';
+import { ohmPerM, type TemperatureRatingC, WIRE_TABLE } from '../../worker/calc/electrical/wire-table.ts';
+import { circularMils, diameterMm, gaugeNumber, solidOhmPer1000Ft } from '../../worker/calc/wiring/wire-gauge.ts';
+import type { Electrical } from '../../worker/visit/visit.ts';
+import { GAUGES, type Gauge } from '../../worker/visit/wire-size.ts';
+
+const METRES_PER_FOOT = 0.3048;
+
+interface Run {
+  gauge: Gauge;
+  runFt: number;
+  currentA: number;
+}
+
+const coldDropV = ({ gauge, runFt, currentA }: Run): number =>
+  dropV(ohmPerM(gauge) ?? Number.NaN, runFt * METRES_PER_FOOT, currentA);
+
+/** Topics of chapter 11 of AC 43.13-1B and of the wire gauge, in feet and ohms per thousand feet as their tables are. */
+export const ELECTRICAL_TOPICS = {
+  protection: ({ gauge }: { gauge: Gauge }) => ({
+    breaker: greatestProtectionA(gauge, { kind: 'breaker', ratingA: 0 })?.limitA ?? Number.NaN,
+    fuse: greatestProtectionA(gauge, { kind: 'fuse', ratingA: 0 })?.limitA ?? Number.NaN,
+  }),
+
+  endurance: (input: Parameters<typeof enduranceOn>[0]) => {
+    const { usableAmpMinutes, stretches, minutes = Number.NaN } = enduranceOn(input);
+    return { ampMinutes: usableAmpMinutes, shedMin: stretches[1]?.minutes ?? Number.NaN, totalMin: minutes };
+  },
+
+  'voltage-drop': (run: Run) => ({ dropV: coldDropV(run) }),
+
+  /** The thinnest wire of the table that keeps within the limit of a continuous load. */
+  'wire-for-run': ({ system, runFt, currentA }: { system: Electrical['system']; runFt: number; currentA: number }) => {
+    const fits = (gauge: Gauge): boolean => coldDropV({ gauge, runFt, currentA }) <= DROP_LIMIT_V[system].continuous;
+    const thinnest = GAUGES.find((gauge) => WIRE_TABLE[gauge] && fits(gauge));
+    return { gauge: thinnest === undefined ? Number.NaN : gaugeNumber(thinnest) };
+  },
+
+  derating: ({ altitudeFt, ...rating }: Parameters<typeof deratedA>[0] & { altitudeFt: number }) => ({
+    bundledA: deratedA(rating, altitudeFt) ?? Number.NaN,
+    singleA: deratedA({ ...rating, bundleFactor: 1 }, altitudeFt) ?? Number.NaN,
+  }),
+
+  'hot-run': ({ coldRunFt, ...at }: Parameters<typeof conductorTemperatureC>[0] & { coldRunFt: number }) => {
+    const conductorC = conductorTemperatureC(at);
+    return { conductorC, runFt: hotRun(coldRunFt, conductorC) };
+  },
+
+  'wire-table': ({ gauge, rating }: { gauge: Gauge; rating: TemperatureRatingC }) => ({
+    ampacityA: WIRE_TABLE[gauge]?.ampacityA[rating] ?? Number.NaN,
+    ohm: WIRE_TABLE[gauge]?.ohmPer1000Ft ?? Number.NaN,
+  }),
+
+  'wire-gauge': ({ gauge }: { gauge: number }) => ({
+    diameterIn: diameterMm(gauge) / 25.4,
+    circularMils: circularMils(gauge),
+    ohm: solidOhmPer1000Ft(gauge),
+  }),
+};
