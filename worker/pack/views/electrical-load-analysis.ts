@@ -1,21 +1,23 @@
-import type { CircuitResult } from '../../calc/electrical/circuit.ts';
 import type { Endurance } from '../../calc/electrical/endurance.ts';
 import type { PhaseLoad } from '../../calc/electrical/load.ts';
 import { PHASE_NAMES } from '../../gate/phase-names.ts';
+import { dateOf, printDate } from '../../units/calendar.ts';
 import { printNumber } from '../../units/rounding.ts';
-import type { Visit } from '../../visit/visit.ts';
+import type { Electrical } from '../../visit/visit.ts';
 import { loadChart } from '../chart/load-chart.ts';
 import type { PackContext } from '../context.ts';
 import { DASH, signatureOf } from '../people.ts';
 import type { View } from '../render.ts';
+import { circuitRows } from './circuit-rows.ts';
 import { common, sources } from './common.ts';
+import { loadRows } from './load-rows.ts';
 
-type Electrical = NonNullable<Visit['electrical']>;
+const SYSTEMS = { '14-volt': '14 V, battery 12 V', '28-volt': '28 V, battery 24 V' } as const;
 
 const amps = (value: number | undefined): string => (value === undefined ? DASH : printNumber(value, 1));
 
 export function electricalLoadAnalysisView(context: PackContext): View {
-  const { visit, results } = context;
+  const { visit, results, released } = context;
   const record = visit.electrical;
   const found = results.electrical;
   if (!record || !found) throw new Error('Cannot fill the electrical load analysis: the visit has none');
@@ -27,7 +29,7 @@ export function electricalLoadAnalysisView(context: PackContext): View {
   }));
   return {
     ...common(context),
-    system: record.system,
+    system: SYSTEMS[record.system],
     altitude: `${printNumber(record.altitudeFt, 0)} ft`,
     powerSources: record.sources.map(({ name, ratedA, regulatorA }) => ({
       name,
@@ -36,12 +38,19 @@ export function electricalLoadAnalysisView(context: PackContext): View {
     chart: loadChart(bars),
     phases: found.phases.map(phaseRow),
     ...enduranceView(record, found.endurance),
-    loads: record.loads.map((load) => loadRow(load)),
-    hasCircuits: found.circuits.length > 0,
-    circuits: found.circuits.map((circuit, index) => circuitRow(record.circuits[index], circuit)),
-    signatures: [signatureOf(visit, visit.release?.by, 'Analysis accepted by', DASH)],
+    ...loadRows(record),
+    ...circuitRows(record.circuits, found.circuits),
+    signatures: [
+      signatureOf(
+        visit,
+        visit.release?.by,
+        'Analysis accepted by',
+        released ? printDate(dateOf(released.releasedAt)) : DASH,
+      ),
+    ],
     ...sources(
-      'The 80 % line is a rule of thumb, not a proof of adequate supply (AC 43.13-1B para 11-35). Drop limits: AC 43.13-1B table 11-6 (from memory, supported by 11-7). Wire: table 11-9; protection: table 11-3.',
+      'The 80 % line is a rule of thumb, not a proof of adequate supply (AC 43.13-1B para 11-35). Start and source failed are on the battery.',
+      'Drop = R20 · L · I · (234.5 + T2) / 254.5, T2 = T1 + (TR − T1) · √(I / Imax) (AC 43.13-1B para 11-66; the form of T2 from memory). R20 and capacity of wire: table 11-9. Limits of drop: table 11-6, from memory, supported by table 11-7. Protection: table 11-3; its column of breakers was read for 22 to 14 AWG alone, so that a breaker on thicker wire is held to the column of fuses.',
       'Loads and lengths as in the record. Electrical work: disconnect the battery first.',
     ),
   };
@@ -71,35 +80,5 @@ function enduranceView({ battery }: Electrical, endurance: Endurance | undefined
     })),
     lasts: endurance.minutes === undefined ? 'without end' : `${printNumber(endurance.minutes, 1)} min`,
     needed: `${printNumber(endurance.neededMin, 0)} min`,
-  };
-}
-
-function loadRow(load: Electrical['loads'][number]): Record<string, string> {
-  return {
-    name: load.name,
-    change: load.change,
-    duty: load.duty,
-    bus: load.bus,
-    essential: load.isEssential ? '✓' : '',
-    measured: amps(load.measuredA),
-  };
-}
-
-function circuitRow(
-  circuit: Electrical['circuits'][number] | undefined,
-  result: CircuitResult,
-): Record<string, string> {
-  const drop = result.peakDrop ?? result.continuousDrop;
-  const protection = circuit?.protection;
-  return {
-    name: circuit?.name ?? result.id,
-    wire: `${circuit?.gauge ?? DASH} AWG`,
-    run: circuit ? printNumber(circuit.runM, 1) : DASH,
-    load: `${amps(result.continuousA)} / ${amps(result.peakA)}`,
-    carries: amps(result.ampacity?.currentA),
-    protection: protection ? `${protection.kind} ${amps(protection.ratingA)}` : 'none',
-    allowed: amps(result.protectionLimit?.limitA),
-    drop: drop ? printNumber(drop.dropV, 2) : DASH,
-    limit: drop ? printNumber(drop.limitV, 1) : DASH,
   };
 }

@@ -1,6 +1,7 @@
 import type { PackContext } from '../context.ts';
 import type { View } from '../render.ts';
 import { common, sources } from './common.ts';
+import { wireEnd } from './wire-end.ts';
 
 /** A sheet of the marks of the visit: each twice, for both ends of the wire. */
 export function wireMarksView(context: PackContext): View {
@@ -8,7 +9,7 @@ export function wireMarksView(context: PackContext): View {
   const marks = [
     ...wires
       .filter(({ change }) => change === 'added')
-      .map(({ mark, gauge, from, to }) => ({ mark, gauge, ends: `${from.at} – ${to.at}` })),
+      .map(({ mark, gauge, from, to }) => ({ mark, gauge, ends: `${wireEnd(from)} – ${wireEnd(to)}` })),
     ...found
       .filter(({ decision }) => decision !== 'removed')
       .map(({ mark, gauge, from, to }) => ({ mark, gauge: gauge ?? '', ends: `${from} – ${to}` })),

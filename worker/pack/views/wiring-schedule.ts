@@ -1,16 +1,15 @@
 import type { Harness } from '../../calc/wiring/harness-mass.ts';
-import { printMoment } from '../../units/calendar.ts';
+import { dateOf, printDate, printMoment } from '../../units/calendar.ts';
 import { printNumber } from '../../units/rounding.ts';
 import type { Visit } from '../../visit/visit.ts';
 import type { PackContext } from '../context.ts';
 import { DASH, nameOf, signatureOf } from '../people.ts';
 import type { View } from '../render.ts';
 import { common, sources } from './common.ts';
+import { wireEnd } from './wire-end.ts';
 
 type Wiring = NonNullable<Visit['wiring']>;
 type Wire = Wiring['wires'][number];
-
-const endText = ({ at, pin }: Wire['from']): string => (pin === undefined ? at : `${at}-${pin}`);
 
 export function wiringScheduleView(context: PackContext): View {
   const { visit, results } = context;
@@ -36,7 +35,9 @@ export function wiringScheduleView(context: PackContext): View {
       identifiedBy,
       decision,
     })),
-    signatures: [signatureOf(visit, record.test?.by, 'Tested by', DASH)],
+    signatures: [
+      signatureOf(visit, record.test?.by, 'Tested by', record.test ? printDate(dateOf(record.test.at)) : DASH),
+    ],
     ...sources(
       'Direction as seen from the equipment. Masses of wires: copper by the gauge formula (ASTM B258, from memory) with an allowance for insulation, or the maker’s figure; to be held against the equipment change, never added by itself.',
       'Electrical work: disconnect the battery first.',
@@ -58,7 +59,7 @@ function connectorView({ wires }: Wiring, { id, name, partNumber, pins }: Wiring
     title: `${id}, ${name}${partNumber ? ` (${partNumber})` : ''}`,
     pins: pins.map(({ pin, signal, direction, level }) => {
       const own = reaching(pin);
-      const other = ({ from, to }: Wire): string => endText(from.at === id && from.pin === pin ? to : from);
+      const other = ({ from, to }: Wire): string => wireEnd(from.at === id && from.pin === pin ? to : from);
       return {
         pin,
         signal,
@@ -75,8 +76,8 @@ function wireRow(wire: Wire): Record<string, string> {
   return {
     mark: wire.mark ?? 'NO MARK',
     change: wire.change,
-    from: endText(wire.from),
-    to: endText(wire.to),
+    from: wireEnd(wire.from),
+    to: wireEnd(wire.to),
     gauge: wire.gauge,
     length: printNumber(wire.lengthM, 2),
     shield: wire.shield,

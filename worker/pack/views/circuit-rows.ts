@@ -1,0 +1,48 @@
+import type { CircuitResult } from '../../calc/electrical/circuit.ts';
+import { printNumber } from '../../units/rounding.ts';
+import type { Circuit } from '../../visit/visit.ts';
+import { DASH } from '../people.ts';
+import type { View } from '../render.ts';
+
+const print = (value: number | undefined, decimals: number): string =>
+  value === undefined ? DASH : printNumber(value, decimals);
+
+/** Circuits with their wire and protection, and the reasons and charts that stand behind the figures. */
+export function circuitRows(circuits: readonly Circuit[], results: readonly CircuitResult[]): View {
+  const pairs = circuits.flatMap((circuit, index) => {
+    const result = results[index];
+    return result ? [{ circuit, result }] : [];
+  });
+  const notes = circuits.flatMap(({ name, rating, protection, unprotectedBecause }) => [
+    ...(rating ? [`${name}: capacity of the wire from ${rating.from}`] : []),
+    ...(protection?.limitA === undefined ? [] : [`${name}: greatest protection as the record states it`]),
+    ...(unprotectedBecause === undefined ? [] : [`${name}: not protected. ${unprotectedBecause}`]),
+  ]);
+  return {
+    hasCircuits: pairs.length > 0,
+    circuits: pairs.map(({ circuit, result }) => circuitRow(circuit, result)),
+    hasCircuitNotes: notes.length > 0,
+    circuitNotes: notes,
+  };
+}
+
+function circuitRow(circuit: Circuit, result: CircuitResult): Record<string, string> {
+  const { protection } = circuit;
+  const { peakDrop, continuousDrop } = result;
+  return {
+    name: circuit.name,
+    wire: `${circuit.gauge} / ${circuit.temperatureRating}`,
+    load: `${print(result.continuousA, 1)} / ${print(result.peakA, 1)}`,
+    carries: print(result.ampacity?.currentA, 1),
+    heat: print(result.conductorC, 0),
+    protection: protection ? `${protection.kind} ${print(protection.ratingA, 1)}` : 'none',
+    allowed: protection ? print(result.protectionLimit?.limitA, 1) : DASH,
+    run: print(circuit.runM, 1),
+    longest: print(result.longestRunM, 1),
+    drop: print(continuousDrop?.dropV, 2),
+    limit: print(continuousDrop?.limitV, 1),
+    peakDrop: print(peakDrop?.dropV, 2),
+    peakLimit: print(peakDrop?.limitV, 1),
+    measured: print(circuit.measuredDropV, 2),
+  };
+}
