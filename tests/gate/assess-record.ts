@@ -9,6 +9,7 @@ export const RELEASABLE_AT: Readonly<Record<string, string>> = {
   'nose-wheel-full': '2026-11-05T14:20:00+01:00',
   'weighing-only': '2026-09-18T16:00:00-05:00',
   'computed-only': '2026-10-09T16:00:00+02:00',
+  trike: '2026-10-22T16:30:00+01:00',
 };
 
 /** Reads, computes and checks a record, without a pack. */

@@ -53,7 +53,7 @@ export function loadingSheet(visit: Visit, empty: MassMoment, settings: LoadingS
     envelope,
     extremes,
     loadings: [
-      ...(extremes
+      ...(extremes && envelope
         ? [
             named('Foremost legal loading', extremes.forward.loading),
             named('Rearmost legal loading', extremes.aft.loading),

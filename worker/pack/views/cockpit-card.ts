@@ -19,17 +19,15 @@ export function cockpitCard(context: PackContext, { minimumSoloKg, envelope }: L
       maximumMass: say.measure('mass', visit.aircraft.maximumMassKg),
       usefulLoad: schedule ? say.measure('mass', schedule.usefulLoadKg) : '',
       solo:
-        minimumSoloKg === undefined
-          ? envelope
-            ? 'none allowed'
-            : 'no limit specified'
-          : say.measure('mass', soloOnPlacard(context, minimumSoloKg)),
+        envelope && minimumSoloKg === undefined
+          ? 'none allowed'
+          : say.measure('mass', soloOnPlacard(context, minimumSoloKg ?? 0)),
       stations: stationRows(context),
     },
   };
 }
 
-/** The least solo pilot: what the envelope allows, or more where the aircraft's own papers ask for it. */
+/** The least solo pilot: what the envelope, where there is one, allows, or more where the aircraft's own papers ask for it. */
 function soloOnPlacard({ visit, regime }: PackContext, computedKg: number): number {
   const pilot = visit.aircraft.stations.find(({ kind }) => kind === 'pilot');
   const placardKg = pilot && 'minimumMassKg' in pilot ? pilot.minimumMassKg : undefined;

@@ -29,7 +29,11 @@ export function loadingSheetView(context: PackContext): View {
     ...table(context, sheet),
     ...cockpitCard(context, sheet),
     ...sources(
-      'Foremost and rearmost are the exact extremes of everything that the stated limits allow, solved and not tried out (adverse-loading check, AC 43.13-1B ch. 10).',
+      ...(sheet.envelope
+        ? [
+            'Foremost and rearmost are the exact extremes of everything that the stated limits allow, solved and not tried out (adverse-loading check, AC 43.13-1B ch. 10).',
+          ]
+        : []),
       'Valid for the empty mass and equipment of this pack alone. The pilot must work out the loading of every flight.',
     ),
   };
@@ -42,12 +46,9 @@ const VERDICTS = {
   'limit-exceeded': 'OVER A LIMIT',
 } as const;
 
-function loadingRow(
-  context: PackContext,
-  { name, path, verdict }: NamedLoading,
-  index: number,
-): Record<string, string> {
-  const { say, visit } = context;
+function loadingRow(context: PackContext, { name, path, verdict }: NamedLoading, index: number): View {
+  const { say, visit, results } = context;
+  const hasEnvelope = results.loading?.envelope !== undefined;
   const start = path[0];
   const end = path.at(-1);
   return {
@@ -55,10 +56,12 @@ function loadingRow(
     name,
     aboard: start ? describeLoading(visit, start, say) : DASH,
     mass: start ? say.number('mass', start.massKg) : DASH,
-    arm: start ? say.number('arm', cgMm(start)) : DASH,
     endMass: end ? say.number('mass', end.massKg) : DASH,
-    endArm: end ? say.number('arm', cgMm(end)) : DASH,
-    verdict: VERDICTS[verdict.state],
+    arms: hasEnvelope && {
+      start: start ? say.number('arm', cgMm(start)) : DASH,
+      end: end ? say.number('arm', cgMm(end)) : DASH,
+    },
+    verdict: verdict.state === 'inside' && !hasEnvelope ? 'within mass limits' : VERDICTS[verdict.state],
   };
 }
 
@@ -75,7 +78,8 @@ function marginLines({ say, visit, results }: PackContext, sheet: LoadingSheet):
 }
 
 function soloLine({ say }: PackContext, { minimumSoloKg, envelope }: LoadingSheet): string {
-  if (!envelope) return 'No limits on the centre of gravity are specified for this aircraft';
+  if (!envelope)
+    return 'No limits on the centre of gravity are specified for this aircraft: masses and the limits of stations are what counts';
   if (minimumSoloKg === undefined) return 'No pilot within the seat’s limit may fly alone';
   if (minimumSoloKg <= LEAST_TRIED_KG)
     return 'The envelope asks for no least pilot: anybody within the seat’s limits may fly alone without baggage';

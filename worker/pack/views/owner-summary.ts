@@ -21,6 +21,7 @@ export function ownerSummaryView(context: PackContext): View {
     limitations: visit.release?.limitations ?? [],
     hasLimitations: (visit.release?.limitations ?? []).length > 0,
     hasSchedule: schedule !== undefined,
+    hasEnvelope: loading?.envelope !== undefined,
     limits: schedule
       ? [
           { name: 'Empty mass', value: say.measure('mass', schedule.massKg), note: changeNote(context) },
