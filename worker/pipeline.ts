@@ -26,7 +26,9 @@ export type { PackSummary } from './pack/summary.ts';
 /** A record that fits the schema, computed and checked. */
 export interface Assessed extends Assessment {
   record: VisitRecord;
-  /** SHA-256 of the record in canonical JSON. */
+  /** The record in canonical JSON: what is digested, attached and kept. */
+  recordJson: string;
+  /** SHA-256 of `recordJson`. */
   recordSha256: string;
   /** SHA-256 over record, rule set and regime: what an inspector reads and releases. */
   assessmentSha256: string;
@@ -47,9 +49,10 @@ export async function assess(input: unknown, at: string, facts: ArchiveFacts = {
   const { id, version, leastPilotKg, standardPersonKg } = regimeNamed(visit.aircraft.regime);
   const results = compute(visit, { leastPilotKg: leastPilotKg.value, standardPersonKg: standardPersonKg.value, at });
   const assessment = passGate(visit, results, { at, facts });
-  const recordSha256 = await sha256(canonicalJson(record));
+  const recordJson = canonicalJson(record);
+  const recordSha256 = await sha256(recordJson);
   const assessmentSha256 = await sha256(canonicalJson({ recordSha256, ruleSet: RULE_SET, regime: { id, version } }));
-  return { ok: true, assessed: { ...assessment, record, recordSha256, assessmentSha256 } };
+  return { ok: true, assessed: { ...assessment, record, recordJson, recordSha256, assessmentSha256 } };
 }
 
 /** The answer to an assessment, as plain JSON in the units of calculation. */
@@ -124,7 +127,7 @@ export async function draftPdf(
   const all = (await packDocuments(context, { alone: options.document })).documents;
   const documents = options.document === undefined ? all : all.filter(({ id }) => id === options.document);
   const printed = await printPack(context, documents, {
-    recordJson: canonicalJson(assessed.record),
+    recordJson: assessed.recordJson,
     paper: options.paper,
   });
   return { bytes: printed.bytes, findings: printed.findings.map(printFinding) };
@@ -164,7 +167,7 @@ export async function seal(assessed: Assessed, attestation: Attestation, place: 
   const outcome = releaseVisit(assessed, attestation);
   if (!outcome.ok) return outcome;
   const { released } = outcome;
-  const { recordSha256, record } = assessed;
+  const { recordSha256, recordJson } = assessed;
   const identity: PackIdentity = {
     pack: place.pack,
     issue: String(place.issue),
@@ -175,7 +178,6 @@ export async function seal(assessed: Assessed, attestation: Attestation, place: 
   };
   const context = packContext(assessed, { identity, recordSha256, released });
   const { documents, digests } = await packDocuments(context);
-  const recordJson = canonicalJson(record);
   const manifestJson = canonicalJson(manifestOf(released, { identity, recordSha256, read: attestation.read, digests }));
   const manifestSha256 = await sha256(manifestJson);
   const printed = await printPack(context, documents, { recordJson, manifestJson });

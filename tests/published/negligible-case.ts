@@ -1,7 +1,7 @@
 import { compute } from '../../worker/calc/results.ts';
 import { generic } from '../../worker/gate/regimes/generic.ts';
+import { ruleInput } from '../../worker/gate/rule-input.ts';
 import { negligibleChange } from '../../worker/gate/rules/negligible-change.ts';
-import { printerFor } from '../../worker/units/print.ts';
 import { SETTINGS } from '../calc/read-visit.ts';
 import { type EquipmentInput, visitChanging } from './equipment-change-case.ts';
 
@@ -14,7 +14,6 @@ export function negligibleCase({ installed, ...input }: NegligibleInput): Record
   const visit = visitChanging({ ...input, installed: [installed] });
   const results = compute(visit, SETTINGS);
   const at = '2026-10-09T16:00:00+02:00';
-  const say = printerFor(visit.units);
-  const hits = negligibleChange.check({ visit, results, regime: generic, at, facts: {}, cautionCodes: new Set(), say });
+  const hits = negligibleChange.check(ruleInput(visit, results, generic, { at, facts: {} }));
   return { isNegligible: hits.length };
 }

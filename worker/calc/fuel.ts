@@ -31,6 +31,11 @@ export function usableFuel(tank: FuelStation, contentL: number): MassMoment {
   return minus(fuelContent(tank, contentL), fuelContent(tank, tank.unusableL));
 }
 
+/** Usable fuel of all tanks together when full, in kg. */
+export function fullFuelKg(aircraft: Aircraft): number {
+  return tanksOf(aircraft).reduce((sum, tank) => sum + usableFuel(tank, tank.capacityL).massKg, 0);
+}
+
 /** Straight lines by which the parabolas of all tanks with a table are followed, taken together, and the most for one. */
 const CHORDS = { together: 144, each: 32 } as const;
 

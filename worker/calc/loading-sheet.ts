@@ -1,6 +1,6 @@
 import { factorOf } from '../units/quantity.ts';
 import type { Visit } from '../visit/visit.ts';
-import { tanksOf, usableFuel } from './fuel.ts';
+import { fullFuelKg, tanksOf, usableFuel } from './fuel.ts';
 import type { Loading } from './loading/boundary.ts';
 import { burnPathOf } from './loading/burn-path.ts';
 import { type CrewFuelTable, crewFuelTable } from './loading/crew-fuel-table.ts';
@@ -41,7 +41,7 @@ export function loadingSheet(visit: Visit, empty: MassMoment, settings: LoadingS
   const envelope = aircraft.envelope && envelopeOf(aircraft.envelope);
   const options = { empty, leastPilotKg: settings.leastPilotKg };
   const extremes = loadingExtremes(aircraft, options, envelope);
-  const fullFuelKg = tanksOf(aircraft).reduce((sum, tank) => sum + usableFuel(tank, tank.capacityL).massKg, 0);
+  const fullKg = fullFuelKg(aircraft);
   const burn = burnPathOf(aircraft);
   const judge = judgeOf(aircraft, envelope);
   const named = (name: string, loading: Loading): NamedLoading => ({
@@ -63,8 +63,8 @@ export function loadingSheet(visit: Visit, empty: MassMoment, settings: LoadingS
     ],
     table: crewFuelTable(aircraft, empty, crewMasses(visit), envelope),
     minimumSoloKg: envelope && minimumSoloKg(aircraft, options, envelope),
-    fullFuelKg,
-    payloadFullFuelKg: aircraft.maximumMassKg - empty.massKg - fullFuelKg,
+    fullFuelKg: fullKg,
+    payloadFullFuelKg: aircraft.maximumMassKg - empty.massKg - fullKg,
   };
 }
 
@@ -88,7 +88,7 @@ function standardCrews(visit: Visit, empty: MassMoment, personKg: number): { nam
 }
 
 function fuelShare(roomKg: number, visit: Visit): number {
-  const fullKg = tanksOf(visit.aircraft).reduce((sum, tank) => sum + usableFuel(tank, tank.capacityL).massKg, 0);
+  const fullKg = fullFuelKg(visit.aircraft);
   return fullKg > 0 ? Math.min(1, Math.max(0, roomKg / fullKg)) : 0;
 }
 

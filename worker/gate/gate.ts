@@ -1,10 +1,10 @@
 import type { Results } from '../calc/results.ts';
-import { printerFor } from '../units/print.ts';
 import type { Visit } from '../visit/visit.ts';
 import type { Finding, Severity } from './finding.ts';
 import type { Regime } from './regimes/regime.ts';
 import { regimeNamed } from './regimes/table.ts';
-import { type ArchiveFacts, findingsOf, type RuleInput } from './rule.ts';
+import { findingsOf } from './rule.ts';
+import { type GateOptions, ruleInput } from './rule-input.ts';
 import { RULES } from './rules.ts';
 
 export interface Assessment {
@@ -16,18 +16,12 @@ export interface Assessment {
   isReleasable: boolean;
 }
 
-export interface GateOptions {
-  /** The moment of the assessment. */
-  at: string;
-  facts: ArchiveFacts;
-}
-
 const ORDER: Record<Severity, number> = { blocks: 0, caution: 1, note: 2 };
 
 /** Holds every rule against a computed visit and lists all findings at once, blocks first. */
-export function passGate(visit: Visit, results: Results, { at, facts }: GateOptions): Assessment {
+export function passGate(visit: Visit, results: Results, options: GateOptions): Assessment {
   const regime = regimeNamed(visit.aircraft.regime);
-  const input: RuleInput = { visit, results, regime, at, facts, cautionCodes: new Set(), say: printerFor(visit.units) };
+  const input = ruleInput(visit, results, regime, options);
   const weighty = RULES.filter(({ severity }) => severity !== 'note').flatMap((rule) => findingsOf(rule, input));
   const cautionCodes = new Set(weighty.filter(({ severity }) => severity === 'caution').map(({ code }) => code));
   const notes = RULES.filter(({ severity }) => severity === 'note').flatMap((rule) =>

@@ -3,6 +3,8 @@ import type { Printer } from '../units/print.ts';
 import { pointer } from '../visit/pointer.ts';
 import type { Visit } from '../visit/visit.ts';
 import type { Finding, Severity } from './finding.ts';
+import type { StatedMoment } from './moments.ts';
+import type { NamedPerson } from './named-people.ts';
 import type { Regime } from './regimes/regime.ts';
 import type { Source } from './source.ts';
 
@@ -23,6 +25,9 @@ export interface RuleInput {
   facts: ArchiveFacts;
   /** Codes of the cautions that arose; empty while they are being looked for. */
   cautionCodes: ReadonlySet<string>;
+  /** Every place where the record names a person, and every moment that it states: several rules look at them. */
+  people: readonly NamedPerson[];
+  moments: readonly StatedMoment[];
   /** Prints values in the units of the record. */
   say: Printer;
 }

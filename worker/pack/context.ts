@@ -18,5 +18,5 @@ export function packContext(
   options: { identity: PackIdentity; recordSha256: string; released?: ReleasedVisit },
 ): PackContext {
   const { visit, results, regime, findings } = assessment;
-  return { visit, results, regime, findings, say: printerFor(visit.units), released: options.released, ...options };
+  return { visit, results, regime, findings, say: printerFor(visit.units), released: undefined, ...options };
 }

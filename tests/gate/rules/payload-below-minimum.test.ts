@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
 import { generic } from '../../../worker/gate/regimes/generic.ts';
 import type { RuleInput } from '../../../worker/gate/rule.ts';
+import { ruleInput } from '../../../worker/gate/rule-input.ts';
 import { payloadBelowMinimum } from '../../../worker/gate/rules/payload-below-minimum.ts';
-import { printerFor } from '../../../worker/units/print.ts';
 import { readFixture } from '../../read-fixture.ts';
 import { assessRecord, RELEASABLE_AT } from '../assess-record.ts';
 
@@ -11,7 +11,7 @@ function inputAsking(perSeatKg: number): RuleInput {
   const at = RELEASABLE_AT['computed-only'] ?? '';
   const { visit, results } = assessRecord(readFixture('visits/computed-only'), at);
   const regime = { ...generic, minimumPayload: { ...generic.minimumPayload, value: { perSeatKg, fuelHours: 1 } } };
-  return { visit, results, regime, at, facts: {}, cautionCodes: new Set(), say: printerFor(visit.units) };
+  return ruleInput(visit, results, regime, { at, facts: {} });
 }
 
 test('payloadBelowMinimum is silent where the payload is just enough', () => {

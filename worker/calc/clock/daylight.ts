@@ -1,10 +1,5 @@
 import { Body, Observer, SearchRiseSet } from 'astronomy-engine';
-
-export interface Place {
-  latitudeDeg: number;
-  longitudeDeg: number;
-  elevationM?: number | undefined;
-}
+import type { Place } from '../place.ts';
 
 const [RISE, SET] = [1, -1] as const;
 

@@ -1,5 +1,6 @@
 import geomagnetism from 'geomagnetism';
 import { dateOf, instantOf } from '../../units/calendar.ts';
+import type { Place } from '../place.ts';
 
 /** Magnetic variation at a place and time. */
 export interface Variation {
@@ -9,12 +10,6 @@ export interface Variation {
   /** First and last day for which the model was made. */
   validFrom: string;
   validUntil: string;
-}
-
-export interface Place {
-  latitudeDeg: number;
-  longitudeDeg: number;
-  elevationM?: number | undefined;
 }
 
 /** First and last moment for which the package has an edition; outside them it would write to the console. */

@@ -1,6 +1,7 @@
 import { addMonths, dateOf, daysBetween, endOfMonth } from '../../units/calendar.ts';
 import { byText } from '../../units/order.ts';
 import type { Visit } from '../../visit/visit.ts';
+import { hoursOf, totalHours } from '../total-hours.ts';
 
 export type LivesRecord = NonNullable<Visit['lives']>;
 export type Life = LivesRecord['items'][number];
@@ -84,11 +85,10 @@ function countedFrom(lastDone: Life['lastDone'], wasDueAt: Life['wasDueAt']): Li
 }
 
 /** Total hours at release by the meter of a line; without a name, by the one that counts the airframe. */
-function hoursNowOf({ meters }: Visit, { meter }: Life): number | undefined {
-  const readings = meters?.readings ?? [];
-  const found =
-    meter === undefined ? readings.find(({ of }) => of === 'airframe') : readings.find(({ id }) => id === meter);
-  return found && found.outHours + (found.offsetHours ?? 0);
+function hoursNowOf(visit: Visit, { meter }: Life): number | undefined {
+  if (meter === undefined) return hoursOf(visit, 'airframe');
+  const found = visit.meters?.readings.find(({ id }) => id === meter);
+  return found && totalHours(found);
 }
 
 function calendarDue(date: string, { months = 0, toEndOfMonth }: Life['interval']): string {

@@ -1,5 +1,4 @@
 import { printDate } from '../../units/calendar.ts';
-import { namedPeople } from '../named-people.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
 
 export const authorisationExpired: Rule = {
@@ -8,8 +7,8 @@ export const authorisationExpired: Rule = {
   meaning: 'An authorisation had run out, or was not stated, on the day it was used',
   remedy: 'Have a person sign whose authorisation held on that day',
   source: read('14 CFR 43.9 and 43.11 (certificate of the signatory); ML.A.801'),
-  check: ({ visit, at }) =>
-    namedPeople(visit, at).flatMap(({ person: id, path, doing, scope, on }): Hit[] => {
+  check: ({ visit, people }) =>
+    people.flatMap(({ person: id, path, doing, scope, on }): Hit[] => {
       const person = visit.people.find((known) => known.id === id);
       if (!person || !scope || !on) return [];
       const until = person.validUntil;

@@ -1,4 +1,3 @@
-import { namedPeople } from '../named-people.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
 
 export const authorisationOutOfScope: Rule = {
@@ -7,8 +6,8 @@ export const authorisationOutOfScope: Rule = {
   meaning: 'A person signed for something that their authorisation does not cover',
   remedy: 'Have a person with that scope sign, or correct the scope in people',
   source: read('14 CFR 65.109; ML.A.801'),
-  check: ({ visit, at }) =>
-    namedPeople(visit, at).flatMap(({ person: id, path, doing, scope }): Hit[] => {
+  check: ({ visit, people }) =>
+    people.flatMap(({ person: id, path, doing, scope }): Hit[] => {
       const person = visit.people.find((known) => known.id === id);
       if (!person || !scope || person.scope.includes(scope)) return [];
       const covers = person.scope.join(', ') || 'nothing';

@@ -1,5 +1,4 @@
 import { instantOf, printMoment } from '../../units/calendar.ts';
-import { statedMoments } from '../moments.ts';
 import { PRACTICE, type Rule } from '../rule.ts';
 
 export const dateInFuture: Rule = {
@@ -8,8 +7,8 @@ export const dateInFuture: Rule = {
   meaning: 'The record dates something after the present moment',
   remedy: 'Correct the date',
   source: PRACTICE,
-  check: ({ visit, at }) =>
-    statedMoments(visit)
+  check: ({ moments, at }) =>
+    moments
       .filter((stated) => instantOf(stated.at) > instantOf(at))
       .map((stated) => ({
         path: stated.path,

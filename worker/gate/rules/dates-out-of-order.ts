@@ -1,5 +1,4 @@
 import { instantOf, printMoment } from '../../units/calendar.ts';
-import { statedMoments } from '../moments.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
 
 export const datesOutOfOrder: Rule = {
@@ -8,9 +7,9 @@ export const datesOutOfOrder: Rule = {
   meaning: 'Something is dated before the aircraft arrived or after the work had ended',
   remedy: 'Correct the date, or the arrival or end of work',
   source: PRACTICE,
-  check: ({ visit }) => {
+  check: ({ visit, moments }) => {
     const { arrivedAt, workEndedAt } = visit.visit;
-    return statedMoments(visit).flatMap(({ what, at, path }): Hit[] => {
+    return moments.flatMap(({ what, at, path }): Hit[] => {
       if (instantOf(at) < instantOf(arrivedAt)) {
         return [
           {

@@ -1,3 +1,4 @@
+import { hoursOf } from '../../calc/total-hours.ts';
 import { dateOf, printDate } from '../../units/calendar.ts';
 import { printNumber } from '../../units/rounding.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
@@ -9,8 +10,7 @@ export const deferralExpired: Rule = {
   remedy: 'Rectify it now',
   source: read('ML.A.403 (within the stated limit)'),
   check: ({ visit, at }) => {
-    const meter = visit.meters?.readings.find(({ of }) => of === 'airframe');
-    const hours = meter && meter.outHours + (meter.offsetHours ?? 0);
+    const hours = hoursOf(visit, 'airframe');
     return (visit.findings ?? []).flatMap(({ id, disposition, deferral }, index): Hit[] => {
       if (disposition !== 'deferred' || !deferral) return [];
       const { untilDate, untilHours } = deferral;

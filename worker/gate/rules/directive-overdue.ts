@@ -1,3 +1,4 @@
+import { hoursOf } from '../../calc/total-hours.ts';
 import { dateOf } from '../../units/calendar.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
 
@@ -8,8 +9,7 @@ export const directiveOverdue: Rule = {
   remedy: 'Do it before flight',
   source: read('14 CFR 91.417 (next due of recurring directives)'),
   check: ({ visit, at }) => {
-    const meter = visit.meters?.readings.find(({ of }) => of === 'airframe');
-    const hours = meter && meter.outHours + (meter.offsetHours ?? 0);
+    const hours = hoursOf(visit, 'airframe');
     return (visit.bulletins?.items ?? []).flatMap(
       ({ id, subject, status, nextDueDate, nextDueHours }, index): Hit[] => {
         const path = ['bulletins', 'items', index];

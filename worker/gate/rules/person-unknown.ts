@@ -1,4 +1,3 @@
-import { namedPeople } from '../named-people.ts';
 import { PRACTICE, type Rule } from '../rule.ts';
 
 export const personUnknown: Rule = {
@@ -7,9 +6,9 @@ export const personUnknown: Rule = {
   meaning: 'The record names a person who is not among its people',
   remedy: 'Add the person to people, or correct the name',
   source: PRACTICE,
-  check: ({ visit, at }) => {
+  check: ({ visit, people }) => {
     const known = new Set(visit.people.map(({ id }) => id));
-    return namedPeople(visit, at)
+    return people
       .filter(({ person }) => !known.has(person))
       .map(({ person, path, doing }) => ({
         path,

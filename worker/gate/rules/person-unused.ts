@@ -1,4 +1,3 @@
-import { namedPeople } from '../named-people.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
 
 export const personUnused: Rule = {
@@ -7,8 +6,8 @@ export const personUnused: Rule = {
   meaning: 'Somebody among the people is named nowhere else',
   remedy: 'Nothing, or take the person out',
   source: PRACTICE,
-  check: ({ visit, at }) => {
-    const used = new Set(namedPeople(visit, at).map(({ person }) => person));
+  check: ({ visit, people }) => {
+    const used = new Set(people.map(({ person }) => person));
     return visit.people.flatMap(({ id, name }, index): Hit[] =>
       used.has(id)
         ? []

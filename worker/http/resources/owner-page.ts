@@ -1,7 +1,7 @@
 import type { KeptPack, OpenedLink } from '../../archive/ledger/ledger-calls.ts';
 import { sha256 } from '../../pack/digest.ts';
 import type { PackDocument } from '../../pipeline.ts';
-import { printDate, printMoment } from '../../units/calendar.ts';
+import { dateOf, printDate, printMoment } from '../../units/calendar.ts';
 import { found, reached } from '../answer.ts';
 import { blobResponse } from '../blob-response.ts';
 import { htmlPage } from '../html-page.ts';
@@ -37,7 +37,7 @@ export const openLink: Operation = {
       leadingHtml: onScreen(leading?.html ?? '', { base, documents }),
       pdfHref: `${call.url.pathname}/pack.pdf`,
       documents: documents.map(({ id, title }) => ({ href: `${base}${id}`, title })),
-      expiresOn: printDate(opened.link.expiresAt.slice(0, 10)),
+      expiresOn: printDate(dateOf(opened.link.expiresAt)),
       pdfSha256: opened.pack.pdfSha256,
     });
   },
@@ -100,7 +100,7 @@ async function documentsOf({ world }: Call, { documentsSha256 }: KeptPack): Prom
 function standingOf({ pack, later }: OpenedLink) {
   if (later) {
     const { issuedAt } = later.summary;
-    const when = printDate(issuedAt.slice(0, 10));
+    const when = printDate(dateOf(issuedAt));
     const detail = `A later release of ${when} replaces this one. Do not load the aircraft by the figures below: ask the workshop for the link to ${later.summary.pack}.`;
     return { isCurrent: false, headline: 'Superseded', detail };
   }

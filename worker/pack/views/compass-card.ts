@@ -1,5 +1,5 @@
 import type { SwingResult } from '../../calc/compass/swing.ts';
-import { printDate, printMoment } from '../../units/calendar.ts';
+import { dateOf, printDate, printMoment } from '../../units/calendar.ts';
 import { printNumber, printSigned } from '../../units/rounding.ts';
 import type { PackContext } from '../context.ts';
 import { DASH, nameOf, signatureOf } from '../people.ts';
@@ -39,7 +39,7 @@ export function compassCardView(context: PackContext): View {
     hasLoads: found.loads.length > 0,
     loads: found.loads.map(({ name, shiftDeg }) => ({ name, shift: printSigned(shiftDeg, 1) })),
     card: cardView(context, found.swings),
-    signatures: [signatureOf(visit, compass.by, 'Swung by', printDate(compass.swungAt.slice(0, 10)))],
+    signatures: [signatureOf(visit, compass.by, 'Swung by', printDate(dateOf(compass.swungAt)))],
     ...sources(
       'Deviation = magnetic heading − compass reading, east positive. A to E by least squares over all headings (model: Pub. 226, Handbook of Magnetic Compass Adjustment). Steer = heading − deviation.',
       'True for the state shown: keep telephones, magnets and new leads away from the compass. Limit 10° (14 CFR 27.1327, former 23.1327).',
@@ -91,7 +91,7 @@ function cardView({ visit, identity }: PackContext, swings: readonly SwingResult
   return {
     registration: visit.aircraft.registration,
     serial: visit.compass?.serial ?? DASH,
-    date: printDate((visit.compass?.swungAt ?? identity.issuedAt).slice(0, 10)),
+    date: printDate(dateOf(visit.compass?.swungAt ?? identity.issuedAt)),
     by: nameOf(visit, visit.compass?.by),
     heads: withCard.map(({ state }) => (state === 'equipment-on' ? 'Steer, on' : 'Steer, off')),
     halves: [{ rows: rows.slice(0, half) }, { rows: rows.slice(half) }],

@@ -36,10 +36,11 @@ export function coverView(context: PackContext, following: readonly Following[])
       ? `Released by ${released.releasedBy.name}, ${released.releasedBy.capacity}, ${released.releasedBy.authorisation ?? DASH}`
       : openLine(blocks.length, cautions.filter(({ acknowledgedBy }) => acknowledgedBy === undefined).length),
     hasBlocks: blocks.length > 0,
-    blocks: blocks.map(line),
+    blocks: blocks.map(({ code, sentence, remedy }) => ({ code, sentence, remedy })),
     hasCautions: cautions.length > 0,
     cautions: cautions.map((finding) => ({
-      ...line(finding),
+      code: finding.code,
+      sentence: finding.sentence,
       accepted: finding.acknowledgedBy
         ? `Accepted by ${nameOf(visit, finding.acknowledgedBy)}: ${reasonFor(context, finding.code)}`
         : 'Not yet accepted by anybody',
@@ -70,10 +71,6 @@ function clockView({ results, released, visit }: PackContext): View {
 function openLine(blocks: number, cautions: number): string {
   if (blocks === 0 && cautions === 0) return 'Nothing stands in the way of the release; nobody has released it yet';
   return `Not released: ${blocks} ${blocks === 1 ? 'point stops' : 'points stop'} the release, ${cautions} ${cautions === 1 ? 'caution waits' : 'cautions wait'} to be accepted`;
-}
-
-function line({ code, sentence, remedy }: Finding): { code: string; sentence: string; remedy: string } {
-  return { code, sentence, remedy };
 }
 
 function reasonFor({ visit }: PackContext, code: string): string {

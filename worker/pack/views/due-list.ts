@@ -5,6 +5,7 @@ import type { PackContext } from '../context.ts';
 import { DASH } from '../people.ts';
 import type { View } from '../render.ts';
 import { common, sources } from './common.ts';
+import { meterRows } from './meter-rows.ts';
 
 const BASES = {
   directive: 'directive',
@@ -19,10 +20,7 @@ export function dueListView(context: PackContext): View {
   const hoursPerYear = visit.lives?.hoursPerYear;
   return {
     ...common(context),
-    meters: (visit.meters?.readings ?? []).map(({ of, outHours }) => ({
-      of: `${of[0]?.toUpperCase()}${of.slice(1)}`,
-      hours: `${printNumber(outHours, 1)} h`,
-    })),
+    meters: meterRows(context),
     use:
       hoursPerYear === undefined ? 'not stated: no forecast from hours' : `${printNumber(hoursPerYear, 0)} h in a year`,
     lines: results.due.map((due) => dueRow(context, due)),

@@ -7,8 +7,7 @@ import type { View } from '../render.ts';
 import { common, sources } from './common.ts';
 
 /** A number as an instrument shows it: as many decimals as it has, no more than three. */
-const shown = (value: number | undefined): string => (value === undefined ? DASH : String(Number(printed(value))));
-const printed = (value: number): string => value.toFixed(3);
+const shown = (value: number | undefined): string => (value === undefined ? DASH : String(Number(value.toFixed(3))));
 
 export function engineRunsView(context: PackContext): View {
   const { visit, results } = context;

@@ -1,4 +1,4 @@
-import { printDate } from '../../units/calendar.ts';
+import { dateOf, printDate } from '../../units/calendar.ts';
 import { printNumber } from '../../units/rounding.ts';
 import type { VisitFinding } from '../../visit/visit.ts';
 import type { PackContext } from '../context.ts';
@@ -34,7 +34,7 @@ export function findingsView(context: PackContext): View {
     left: left.map(({ id, text, consequence, disposition, declined }) => ({
       id,
       text,
-      disposition: `${DISPOSITIONS[disposition ?? 'open']}${declined ? `: ${declined.by}, ${printDate(declined.at.slice(0, 10))}` : ''}`,
+      disposition: `${DISPOSITIONS[disposition ?? 'open']}${declined ? `: ${declined.by}, ${printDate(dateOf(declined.at))}` : ''}`,
       consequence: consequence ?? DASH,
     })),
     ...costView(context),
@@ -53,7 +53,7 @@ function findingRow({ visit }: PackContext, finding: VisitFinding): Record<strin
     severity: SEVERITIES[severity],
     disposition: DISPOSITIONS[disposition ?? 'open'],
     action: action ?? DASH,
-    closed: closedBy ? `${nameOf(visit, closedBy)}${closedAt ? `, ${printDate(closedAt.slice(0, 10))}` : ''}` : DASH,
+    closed: closedBy ? `${nameOf(visit, closedBy)}${closedAt ? `, ${printDate(dateOf(closedAt))}` : ''}` : DASH,
     evidence: evidence?.join('; ') ?? DASH,
   };
 }

@@ -1,4 +1,5 @@
-import { printDate, printMoment } from '../../units/calendar.ts';
+import { hoursOf } from '../../calc/total-hours.ts';
+import { dateOf, printDate, printMoment } from '../../units/calendar.ts';
 import { printNumber } from '../../units/rounding.ts';
 import type { PackContext } from '../context.ts';
 import { DASH, personOf } from '../people.ts';
@@ -24,10 +25,8 @@ export function logBookInsertsView(context: PackContext): View {
       title,
       serial: serials[of] ?? DASH,
       registration: aircraft.registration,
-      date: visit.visit.workEndedAt
-        ? printDate(visit.visit.workEndedAt.slice(0, 10))
-        : printDate(identity.issuedAt.slice(0, 10)),
-      hours: hoursOf(context, of),
+      date: visit.visit.workEndedAt ? printDate(dateOf(visit.visit.workEndedAt)) : printDate(dateOf(identity.issuedAt)),
+      hours: hoursText(hoursOf(visit, of)),
       work: workLine(context, of),
       weight:
         of === 'airframe' && schedule
@@ -50,10 +49,7 @@ function isTouched({ visit }: PackContext, of: string): boolean {
   return of === 'airframe' || visit.inspection !== undefined;
 }
 
-function hoursOf({ visit }: PackContext, of: string): string {
-  const meter = visit.meters?.readings.find((reading) => reading.of === of);
-  return meter ? `${printNumber(meter.outHours + (meter.offsetHours ?? 0), 1)} h` : DASH;
-}
+const hoursText = (hours: number | undefined): string => (hours === undefined ? DASH : `${printNumber(hours, 1)} h`);
 
 function workLine({ visit }: PackContext, of: 'airframe' | 'engine' | 'propeller'): string {
   const inspection = visit.inspection ? `${visit.inspection.kind}. ` : '';

@@ -1,9 +1,9 @@
 import { printDate, printMoment } from '../../units/calendar.ts';
-import { printNumber } from '../../units/rounding.ts';
 import type { PackContext } from '../context.ts';
 import { DASH, signatureOf } from '../people.ts';
 import type { View } from '../render.ts';
 import { common, sources } from './common.ts';
+import { meterRows } from './meter-rows.ts';
 
 export function releaseStatementView(context: PackContext): View {
   const { visit, regime, released, identity } = context;
@@ -23,10 +23,7 @@ export function releaseStatementView(context: PackContext): View {
       ? `${statement.source.text}${statement.source.status === 'read' ? '' : '; unverified'}`
       : DASH,
     completed: visit.visit.workEndedAt ? printMoment(visit.visit.workEndedAt) : DASH,
-    meters: (visit.meters?.readings ?? []).map(({ of, basis, outHours }) => ({
-      of: `${of[0]?.toUpperCase()}${of.slice(1)} (${basis})`,
-      hours: `${printNumber(outHours, 1)} h`,
-    })),
+    meters: meterRows(context),
     hasLimitations: (release?.limitations ?? []).length > 0,
     limitations: release?.limitations ?? [],
     hasDeferred: deferred.length > 0,

@@ -84,7 +84,7 @@ function runRows(
   }));
 }
 
-function reduction({ say, visit }: PackContext, result: WeighingResult): View {
+function reduction({ say }: PackContext, result: WeighingResult): View {
   const row = (name: string, massKg: number, armMm: number, momentKgMm: number): Record<string, string> => ({
     name,
     mass: say.number('mass', massKg, { extra: 1 }),
@@ -95,7 +95,6 @@ function reduction({ say, visit }: PackContext, result: WeighingResult): View {
   return {
     means: result.points.map(({ name, massKg, armMm, momentKgMm }) => row(name, massKg, armMm, momentKgMm)),
     asWeighed: row('As weighed', asWeighed.massKg, asWeighed.momentKgMm / asWeighed.massKg, asWeighed.momentKgMm),
-    hasAdjustments: adjustments.length > 0,
     adjustments: adjustments.map(({ name, massKg, armMm, momentKgMm, why }) =>
       row(`${why === 'aboard' ? 'Off: ' : why === 'missing' ? 'On: ' : ''}${name}`, massKg, armMm, momentKgMm),
     ),
@@ -104,7 +103,6 @@ function reduction({ say, visit }: PackContext, result: WeighingResult): View {
     emptyArm: `${say.number('arm', empty.armMm, { extra: 1 })} ± ${say.measure('arm', expanded.armMm, { extra: 1 })}`,
     emptyMoment: say.measure('moment', empty.momentKgMm),
     runs: result.runTotalsKg.map((totalKg) => say.number('mass', totalKg, { extra: 1 })).join(', ') || DASH,
-    levellingUsed: visit.aircraft.levelling,
   };
 }
 

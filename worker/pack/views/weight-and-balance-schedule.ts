@@ -1,5 +1,5 @@
 import { payloadAgainst } from '../../calc/payload.ts';
-import { printDate } from '../../units/calendar.ts';
+import { dateOf, printDate } from '../../units/calendar.ts';
 import { printNumber } from '../../units/rounding.ts';
 import type { PackContext } from '../context.ts';
 import { DASH, signatureOf } from '../people.ts';
@@ -57,7 +57,7 @@ export function weightAndBalanceScheduleView(context: PackContext): View {
         visit,
         visit.release?.by,
         'Prepared for release by',
-        released ? printDate(released.releasedAt.slice(0, 10)) : DASH,
+        released ? printDate(dateOf(released.releasedAt)) : DASH,
       ),
     ],
     ...sources(

@@ -1,0 +1,14 @@
+import type { Visit } from '../visit/visit.ts';
+
+type Meter = NonNullable<Visit['meters']>['readings'][number];
+
+/** Total hours at release by a meter: its reading, and what an earlier meter had counted. */
+export function totalHours({ outHours, offsetHours = 0 }: Meter): number {
+  return outHours + offsetHours;
+}
+
+/** Total hours of a product at release; undefined where no meter counts them. */
+export function hoursOf({ meters }: Visit, product: Meter['of']): number | undefined {
+  const meter = meters?.readings.find(({ of }) => of === product);
+  return meter && totalHours(meter);
+}

@@ -1,0 +1,28 @@
+import type { Results } from '../calc/results.ts';
+import { printerFor } from '../units/print.ts';
+import type { Visit } from '../visit/visit.ts';
+import { statedMoments } from './moments.ts';
+import { namedPeople } from './named-people.ts';
+import type { Regime } from './regimes/regime.ts';
+import type { ArchiveFacts, RuleInput } from './rule.ts';
+
+export interface GateOptions {
+  /** The moment of the assessment. */
+  at: string;
+  facts: ArchiveFacts;
+}
+
+/** What the rules look at, gathered once; no caution has arisen yet. */
+export function ruleInput(visit: Visit, results: Results, regime: Regime, { at, facts }: GateOptions): RuleInput {
+  return {
+    visit,
+    results,
+    regime,
+    at,
+    facts,
+    cautionCodes: new Set(),
+    people: namedPeople(visit, at),
+    moments: statedMoments(visit),
+    say: printerFor(visit.units),
+  };
+}
