@@ -14,7 +14,7 @@ export const compassSwingOwed: Rule = {
       .map(({ finishedAt }) => finishedAt)
       .sort((a, b) => instantOf(a) - instantOf(b))
       .at(-1);
-    if (!visit.surveillance) return [];
+    if (!visit.electrical && !visit.wiring && !visit.surveillance) return [];
     if (last === undefined || (visit.compass && instantOf(visit.compass.swungAt) >= instantOf(last))) return [];
     return [
       {
