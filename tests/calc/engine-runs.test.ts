@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { compareRuns } from '../../worker/calc/engine-runs.ts';
+import { compareRuns, lastRun, runsByTime } from '../../worker/calc/engine-runs.ts';
 import type { Visit } from '../../worker/visit/visit.ts';
 import { RUNS } from '../property-runs.ts';
 
@@ -72,5 +72,35 @@ describe('compareRuns()', () => {
       [1, true],
       [50, false],
     ]);
+  });
+});
+
+describe('lastRun()', () => {
+  const at = (when: Run['when'], moment: string, reading: number): Run => ({
+    ...run(when, [value(reading)]),
+    at: moment,
+  });
+  const RUNS_OUT_OF_ORDER = [
+    at('after', '2026-11-05T14:10:00+01:00', 84),
+    at('after', '2026-11-05T13:29:00Z', 86),
+    at('before', '2026-11-03T09:50:00+01:00', 80),
+    at('after', '2026-11-05T13:59:00+01:00', 82),
+    at('before', '2026-11-03T08:10:00+01:00', 78),
+  ];
+
+  test('goes by the instant at which a run ended, not by its place', () => {
+    expect(lastRun(RUNS_OUT_OF_ORDER, 'after')).toEqual({ run: RUNS_OUT_OF_ORDER[1], index: 1 });
+    expect(lastRun(RUNS_OUT_OF_ORDER, 'before')?.index).toBe(2);
+    expect(compareRuns(RUNS_OUT_OF_ORDER)[0]).toMatchObject({ before: 80, after: 86 });
+    expect(runsByTime(RUNS_OUT_OF_ORDER).map(({ index }) => index)).toEqual([4, 2, 3, 0, 1]);
+  });
+
+  test('of two runs that ended at once the later in the record is the last', () => {
+    const twice = [at('after', '2026-11-05T13:29:00Z', 1), at('after', '2026-11-05T14:29:00+01:00', 2)];
+    expect(lastRun(twice, 'after')?.index).toBe(1);
+  });
+
+  test('finds none where no run is of that kind', () => {
+    expect(lastRun([at('before', '2026-11-03T09:50:00Z', 80)], 'after')).toBeUndefined();
   });
 });

@@ -1,3 +1,4 @@
+import { instantOf } from '../units/calendar.ts';
 import type { Visit } from '../visit/visit.ts';
 
 type EngineRun = NonNullable<Visit['engineRuns']>[number];
@@ -17,13 +18,30 @@ export interface RunComparison {
   isChanged: boolean;
 }
 
+/** A run and its place in the record. */
+export interface PlacedRun {
+  run: EngineRun;
+  index: number;
+}
+
+/** Runs in the order in which they ended; where two ended at once, in the order of the record. */
+export function runsByTime(runs: readonly EngineRun[]): PlacedRun[] {
+  return runs
+    .map((run, index) => ({ run, index }))
+    .toSorted((one, other) => instantOf(one.run.at) - instantOf(other.run.at) || one.index - other.index);
+}
+
+/** The last run before or after the work, by the time at which it ended and wherever it stands in the record. */
+export function lastRun(runs: readonly EngineRun[], when: EngineRun['when']): PlacedRun | undefined {
+  return runsByTime(runs).findLast(({ run }) => run.when === when);
+}
+
 /**
  * The last run before and the last run after the work, instrument by instrument: by name and unit, and in their order where a
  * name stands twice. Limits are those of the later run, else of the earlier one.
  */
 export function compareRuns(runs: readonly EngineRun[]): RunComparison[] {
-  const last = (when: EngineRun['when']): readonly RunValue[] =>
-    runs.findLast((run) => run.when === when)?.values ?? [];
+  const last = (when: EngineRun['when']): readonly RunValue[] => lastRun(runs, when)?.run.values ?? [];
   const [before, after] = [last('before'), last('after')];
   const left = [...before];
   const takeBefore = (value: RunValue): RunValue | undefined => {

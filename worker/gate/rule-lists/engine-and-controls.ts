@@ -4,6 +4,7 @@ import { controlDirectionNotProved } from '../rules/control-direction-not-proved
 import { controlWrong } from '../rules/control-wrong.ts';
 import { engineChanged } from '../rules/engine-changed.ts';
 import { engineLimitExceeded } from '../rules/engine-limit-exceeded.ts';
+import { engineReadingNotRepeated } from '../rules/engine-reading-not-repeated.ts';
 import { engineRunAfterMissing } from '../rules/engine-run-after-missing.ts';
 import { engineRunBeforeLastWork } from '../rules/engine-run-before-last-work.ts';
 import { engineRunBeforeMissing } from '../rules/engine-run-before-missing.ts';
@@ -18,6 +19,7 @@ export const ENGINE_AND_CONTROLS_RULES: readonly Rule[] = [
   engineRunBeforeLastWork,
   engineLimitExceeded,
   engineChanged,
+  engineReadingNotRepeated,
   unrestrainedRun,
   leaksNotLookedFor,
   runConditionsUnstated,

@@ -1,3 +1,4 @@
+import { lastRun } from '../../calc/engine-runs.ts';
 import { instantOf } from '../../units/calendar.ts';
 import { PRACTICE, type Rule } from '../rule.ts';
 
@@ -8,9 +9,8 @@ export const engineRunBeforeLastWork: Rule = {
   remedy: 'Run the engine again',
   source: PRACTICE,
   check: ({ visit }) => {
-    const index = (visit.engineRuns ?? []).findLastIndex(({ when }) => when === 'after');
-    const run = visit.engineRuns?.[index];
-    if (!run) return [];
+    const last = lastRun(visit.engineRuns ?? [], 'after');
+    if (!last) return [];
     const tasks = (visit.inspection?.tasks ?? []).filter(
       ({ kind, zone }) => (kind === 'engine' || kind === 'propeller') && !/run/i.test(zone),
     );
@@ -18,11 +18,11 @@ export const engineRunBeforeLastWork: Rule = {
       ...tasks.map(({ id, at }) => ({ what: `Task ${id}`, at })),
       ...(visit.modifications ?? []).map(({ id, finishedAt }) => ({ what: `Modification ${id}`, at: finishedAt })),
     ];
-    const later = work.find(({ at }) => at !== undefined && instantOf(at) > instantOf(run.at));
+    const later = work.find(({ at }) => at !== undefined && instantOf(at) > instantOf(last.run.at));
     return later
       ? [
           {
-            path: ['engineRuns', index, 'at'],
+            path: ['engineRuns', last.index, 'at'],
             sentence: `${later.what} was done after the last run of the engine`,
             data: { work: later.what },
           },

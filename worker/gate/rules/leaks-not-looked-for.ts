@@ -1,3 +1,4 @@
+import { lastRun } from '../../calc/engine-runs.ts';
 import { PRACTICE, type Rule } from '../rule.ts';
 
 export const leaksNotLookedFor: Rule = {
@@ -7,12 +8,11 @@ export const leaksNotLookedFor: Rule = {
   remedy: 'Look by torch with the engine stopped',
   source: PRACTICE,
   check: ({ visit }) => {
-    const index = (visit.engineRuns ?? []).findLastIndex(({ when }) => when === 'after');
-    const run = visit.engineRuns?.[index];
-    return run && run.leaksLookedFor !== true
+    const last = lastRun(visit.engineRuns ?? [], 'after');
+    return last && last.run.leaksLookedFor !== true
       ? [
           {
-            path: ['engineRuns', index, 'leaksLookedFor'],
+            path: ['engineRuns', last.index, 'leaksLookedFor'],
             sentence: 'Nobody looked for leaks after the last run of the engine',
           },
         ]

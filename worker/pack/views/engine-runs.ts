@@ -1,3 +1,4 @@
+import { lastRun, type RunComparison, runsByTime } from '../../calc/engine-runs.ts';
 import { rangeText } from '../../gate/range-text.ts';
 import { printMoment } from '../../units/calendar.ts';
 import { printNumber } from '../../units/rounding.ts';
@@ -12,33 +13,37 @@ const shown = (value: number | undefined): string => (value === undefined ? DASH
 export function engineRunsView(context: PackContext): View {
   const { visit, results } = context;
   const runs = visit.engineRuns ?? [];
-  const last = runs.findLast(({ when }) => when === 'after');
+  const last = lastRun(runs, 'after')?.run;
   return {
     ...common(context),
-    runs: runs.map(({ when, at, by, restraint, heldBy, airTemperatureC, pressureHpa, leaksLookedFor }) => ({
+    runs: runsByTime(runs).map(({ run: { when, at, by, restraint, heldBy, ...run } }) => ({
       when: when === 'before' ? 'Before the work' : 'After the work',
       at: printMoment(at),
       by: nameOf(visit, by),
       restraint: `${restraint ?? 'NOT STATED'}; watched by ${nameOf(visit, heldBy)}`,
       conditions: [
-        airTemperatureC === undefined ? DASH : `${printNumber(airTemperatureC, 0)} °C`,
-        pressureHpa === undefined ? DASH : `${printNumber(pressureHpa, 0)} hPa`,
+        run.airTemperatureC === undefined ? DASH : `${printNumber(run.airTemperatureC, 0)} °C`,
+        run.pressureHpa === undefined ? DASH : `${printNumber(run.pressureHpa, 0)} hPa`,
       ].join(', '),
-      leaks: leaksLookedFor ? 'looked for, none stated' : 'not looked for',
+      leaks: run.leaksLookedFor ? 'looked for, none stated' : 'not looked for',
     })),
-    values: results.engineRuns.map(({ name, unit, before, after, change, least, most, isWithin, isChanged }) => ({
+    values: results.engineRuns.map(({ name, unit, before, after, change, least, most, ...row }) => ({
       name,
       unit,
       before: shown(before),
       after: shown(after),
       change: change === undefined ? DASH : `${change > 0 ? '+' : change < 0 ? '−' : ''}${shown(Math.abs(change))}`,
       limits: rangeText({ least, most }),
-      verdict: `${isWithin ? '✓' : 'OUTSIDE'}${isChanged ? ', moved' : ''}`,
+      verdict: after === undefined && last ? 'NOT READ' : verdictOf(row),
     })),
     signatures: [signatureOf(visit, last?.by, 'Run by', last ? printMoment(last.at) : DASH)],
     ...sources(
-      'Limits as in the record, from the manual of the engine. “moved”: the change is more than one step of the instrument; air temperature and pressure move readings too.',
+      'Limits as in the record, from the manual of the engine. “moved”: the change is more than one step of the instrument; air temperature and pressure move readings too. “NOT READ”: read before the work and not after it.',
       'Engine and propeller can kill: restrain the aircraft and clear the propeller before every start.',
     ),
   };
+}
+
+function verdictOf({ isWithin, isChanged }: Pick<RunComparison, 'isWithin' | 'isChanged'>): string {
+  return `${isWithin ? '✓' : 'OUTSIDE'}${isChanged ? ', moved' : ''}`;
 }
