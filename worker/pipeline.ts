@@ -46,11 +46,13 @@ export async function assess(input: unknown, at: string, facts: ArchiveFacts = {
   const read = readRecord(input);
   if (!read.ok) return read;
   const { record, visit } = read;
+  const recordJson = canonicalJson(record);
+  // Digested beside the computing: the platform hashes on a thread of its own.
+  const digesting = sha256(recordJson);
   const { id, version, leastPilotKg, standardPersonKg } = regimeNamed(visit.aircraft.regime);
   const results = compute(visit, { leastPilotKg: leastPilotKg.value, standardPersonKg: standardPersonKg.value, at });
   const assessment = passGate(visit, results, { at, facts });
-  const recordJson = canonicalJson(record);
-  const recordSha256 = await sha256(recordJson);
+  const recordSha256 = await digesting;
   const assessmentSha256 = await sha256(canonicalJson({ recordSha256, ruleSet: RULE_SET, regime: { id, version } }));
   return { ok: true, assessed: { ...assessment, record, recordJson, recordSha256, assessmentSha256 } };
 }

@@ -49,8 +49,12 @@ export function crewFuelTable(
     Object.fromEntries(tanks.map((tank, index) => [tank.id, (usableL[index] ?? 0) * share * tank.densityKgPerL]));
   const fly = judgeOf(aircraft, envelope);
   const places = seats.filter(({ kind }) => kind === 'baggage');
-  const allowed = (load: Record<string, number>): CrewFuelCell =>
-    mostBaggage(places, (baggage) => fly(loadingOf(aircraft, empty, { ...load, ...baggage })));
+  const allowed = (load: Record<string, number>): CrewFuelCell => {
+    const bare = loadingOf(aircraft, empty, load);
+    const fits = places.reduce((sum, { maximumMassKg }) => sum + maximumMassKg, 0);
+    const most = Math.min(fits, Math.max(0, aircraft.maximumMassKg - bare.massKg));
+    return mostBaggage(most, (baggageKg) => fly(loadingOf(aircraft, empty, { ...load, ...stowed(places, baggageKg) })));
+  };
   const rows = crews.flatMap(({ aboard, used }) =>
     crewKg
       .filter((eachKg) =>
@@ -69,12 +73,10 @@ export function crewFuelTable(
   return { usableL: SHARES.map((share) => totalL * share), rows };
 }
 
-/** The most baggage, filled into the baggage places in their order, that keeps a loading inside. */
-function mostBaggage(places: readonly LoadStation[], fly: (baggage: Record<string, number>) => Verdict): CrewFuelCell {
-  const judge = (baggageKg: number): Verdict => fly(stowed(places, baggageKg));
+/** The most baggage up to what the places and the maximum mass take, at which a loading stays inside. */
+function mostBaggage(mostKg: number, judge: (baggageKg: number) => Verdict): CrewFuelCell {
   const bare = judge(0);
   if (bare.state !== 'inside') return { refused: bare };
-  const mostKg = places.reduce((sum, { maximumMassKg }) => sum + maximumMassKg, 0);
   if (judge(mostKg).state === 'inside') return { baggageKg: mostKg };
   let [inside, outside] = [0, mostKg];
   while (outside - inside > CLOSE_KG) {
@@ -85,6 +87,7 @@ function mostBaggage(places: readonly LoadStation[], fly: (baggage: Record<strin
   return { baggageKg: inside };
 }
 
+/** Baggage filled into its places in their order. */
 function stowed(places: readonly LoadStation[], baggageKg: number): Record<string, number> {
   let left = baggageKg;
   const load: Record<string, number> = {};

@@ -11,15 +11,14 @@ export const textUnprintable: Rule = {
     const hits: Hit[] = [];
     // One path, lengthened and shortened on the way: nearly no text is worth a copy of it.
     const path: (string | number)[] = [];
-    const walk = (value: unknown): void => {
-      if (typeof value === 'string') {
-        const characters = unprintableIn(value).map(named);
-        if (characters.length > 0) hits.push(hitAt([...path], characters));
-      } else if (typeof value === 'object' && value !== null) {
-        const isList = Array.isArray(value);
-        for (const key of Object.keys(value)) {
-          path.push(isList ? Number(key) : key);
-          walk((value as Record<string, unknown>)[key]);
+    const walk = (within: object): void => {
+      for (const [key, value] of Object.entries(within)) {
+        if (typeof value === 'string') {
+          const characters = unprintableIn(value);
+          if (characters.length > 0) hits.push(hitAt([...path, key], characters.map(named)));
+        } else if (typeof value === 'object' && value !== null) {
+          path.push(key);
+          walk(value);
           path.pop();
         }
       }
