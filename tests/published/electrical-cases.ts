@@ -2,10 +2,16 @@ import { deratedA } from '../../worker/calc/electrical/ampacity.ts';
 import { enduranceOn } from '../../worker/calc/electrical/endurance.ts';
 import { greatestProtectionA } from '../../worker/calc/electrical/protection-table.ts';
 import { conductorTemperatureC, DROP_LIMIT_V, dropV, hotRun } from '../../worker/calc/electrical/voltage-drop.ts';
-import { ohmPerM, type TemperatureRatingC, WIRE_TABLE } from '../../worker/calc/electrical/wire-table.ts';
+import {
+  copperGauge,
+  LEAST_ALUMINIUM,
+  ohmPerM,
+  type TemperatureRatingC,
+  WIRE_TABLE,
+} from '../../worker/calc/electrical/wire-table.ts';
 import { circularMils, diameterMm, gaugeNumber, solidOhmPer1000Ft } from '../../worker/calc/wiring/wire-gauge.ts';
 import type { Electrical } from '../../worker/visit/visit.ts';
-import { GAUGES, type Gauge } from '../../worker/visit/wire-size.ts';
+import { GAUGES, type Gauge, type Material } from '../../worker/visit/wire-size.ts';
 
 const METRES_PER_FOOT = 0.3048;
 
@@ -15,14 +21,16 @@ interface Run {
   currentA: number;
 }
 
+type HotRun = Parameters<typeof conductorTemperatureC>[0] & { coldRunFt: number; material?: Material };
+
 const coldDropV = ({ gauge, runFt, currentA }: Run): number =>
-  dropV(ohmPerM(gauge) ?? Number.NaN, runFt * METRES_PER_FOOT, currentA);
+  dropV(ohmPerM({ gauge }) ?? Number.NaN, runFt * METRES_PER_FOOT, currentA);
 
 /** Topics of chapter 11 of AC 43.13-1B and of the wire gauge, in feet and ohms per thousand feet as their tables are. */
 export const ELECTRICAL_TOPICS = {
   protection: ({ gauge }: { gauge: Gauge }) => ({
-    breaker: greatestProtectionA(gauge, { kind: 'breaker', ratingA: 0 })?.limitA ?? Number.NaN,
-    fuse: greatestProtectionA(gauge, { kind: 'fuse', ratingA: 0 })?.limitA ?? Number.NaN,
+    breaker: greatestProtectionA({ gauge }, { kind: 'breaker', ratingA: 0 })?.limitA ?? Number.NaN,
+    fuse: greatestProtectionA({ gauge }, { kind: 'fuse', ratingA: 0 })?.limitA ?? Number.NaN,
   }),
 
   endurance: (input: Parameters<typeof enduranceOn>[0]) => {
@@ -44,9 +52,15 @@ export const ELECTRICAL_TOPICS = {
     singleA: deratedA({ ...rating, bundleFactor: 1 }, altitudeFt) ?? Number.NaN,
   }),
 
-  'hot-run': ({ coldRunFt, ...at }: Parameters<typeof conductorTemperatureC>[0] & { coldRunFt: number }) => {
+  'hot-run': ({ coldRunFt, material, ...at }: HotRun) => {
     const conductorC = conductorTemperatureC(at);
-    return { conductorC, runFt: hotRun(coldRunFt, conductorC) };
+    return { conductorC, runFt: hotRun(coldRunFt, conductorC, material) };
+  },
+
+  /** Aluminium by the copper wire that it stands for. */
+  'aluminium-wire': ({ gauge }: { gauge: Gauge }) => {
+    const copper = copperGauge({ gauge, material: 'aluminium' });
+    return { copper: copper === undefined ? Number.NaN : gaugeNumber(copper), least: gaugeNumber(LEAST_ALUMINIUM) };
   },
 
   'wire-table': ({ gauge, rating }: { gauge: Gauge; rating: TemperatureRatingC }) => ({

@@ -1,6 +1,6 @@
 import type { z } from 'zod';
 import { choice, count, flag, id, line, list, number, part } from './field.ts';
-import { GAUGES } from './wire-size.ts';
+import { GAUGES, MATERIALS } from './wire-size.ts';
 
 /** What the aircraft is doing while a load is on; `sourceFailed` is flight on the battery alone. */
 export const PHASES = ['start', 'taxi', 'takeOff', 'cruise', 'landing', 'sourceFailed'] as const;
@@ -109,6 +109,7 @@ export const Circuit = part('Circuit', 'A protected feeder with its wire', {
     'Main circuit of the starter',
   ).optional(),
   gauge: choice('Gauge', 'Thinnest wire of the run', GAUGES),
+  material: choice('Material', 'Metal of the wire; copper where nothing is stated', MATERIALS).optional(),
   temperatureRating: choice('Temperature rating', 'Conductor temperature the wire is made for, in °C', [
     '105',
     '150',

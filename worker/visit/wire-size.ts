@@ -21,6 +21,10 @@ export const GAUGES = [
 ] as const;
 export type Gauge = (typeof GAUGES)[number];
 
+/** Metals of a conductor. */
+export const MATERIALS = ['copper', 'aluminium'] as const;
+export type Material = (typeof MATERIALS)[number];
+
 /** Whether one wire is thinner than another. */
 export function isThinner(a: Gauge, b: Gauge): boolean {
   return GAUGES.indexOf(a) < GAUGES.indexOf(b);

@@ -1,6 +1,6 @@
 import type { z } from 'zod';
 import { arm, choice, flag, id, line, list, moment, number, part } from './field.ts';
-import { GAUGES } from './wire-size.ts';
+import { GAUGES, MATERIALS } from './wire-size.ts';
 
 export const Pin = part('Pin', 'One contact of a connector', {
   pin: line('Pin', 'As marked on the connector', '5', 12),
@@ -57,6 +57,7 @@ export const Wire = part('Wire', 'One wire with both ends', {
   from: WireEnd,
   to: WireEnd,
   gauge: choice('Gauge', 'Size', GAUGES),
+  material: choice('Material', 'Metal of the conductor; copper where nothing is stated', MATERIALS).optional(),
   lengthM: number('Length', 'Length', 'm', 1.2, { min: 0, max: 200 }),
   gramPerM: number('Mass', 'Mass of a metre by its maker, in place of the estimate', 'g/m', 5.1, {
     min: 0,
@@ -101,6 +102,7 @@ export const FoundWire = part('Found wire', 'A wire found in the aircraft, of un
   ] as const),
   isLive: flag('Live', 'Carried voltage when found', false).optional(),
   gauge: choice('Gauge', 'Size', GAUGES).optional(),
+  material: choice('Material', 'Metal of the conductor; copper where nothing is stated', MATERIALS).optional(),
   lengthM: number('Length', 'Length taken out', 'm', 2.1, { min: 0, max: 200 }).optional(),
   arm: arm('Arm', 'Arm of its middle', 1180).optional(),
 });

@@ -4,9 +4,9 @@ import { altitudeFactor, ampacityOf, deratedA } from '../../../worker/calc/elect
 import { circuitResult } from '../../../worker/calc/electrical/circuit.ts';
 import { greatestProtectionA } from '../../../worker/calc/electrical/protection-table.ts';
 import { dropV, heatFactor, hotRun } from '../../../worker/calc/electrical/voltage-drop.ts';
-import { ohmPerM, WIRE_TABLE } from '../../../worker/calc/electrical/wire-table.ts';
+import { ohmPerM, tableBundleWires, WIRE_TABLE, wireSize } from '../../../worker/calc/electrical/wire-table.ts';
 import type { Circuit, Electrical, Load } from '../../../worker/visit/visit.ts';
-import { GAUGES } from '../../../worker/visit/wire-size.ts';
+import { GAUGES, type Gauge } from '../../../worker/visit/wire-size.ts';
 import { RUNS } from '../../property-runs.ts';
 
 const CIRCUIT: Circuit = {
@@ -106,11 +106,34 @@ describe('ampacityOf()', () => {
   });
 });
 
+describe('copperGauge()', () => {
+  test('aluminium carries less and resists more than copper of its size, and has no row where the note gives none', () => {
+    const aluminium = (gauge: Gauge) => wireSize({ gauge, material: 'aluminium' });
+    expect(aluminium('8')).toEqual(WIRE_TABLE['10']);
+    for (const gauge of ['10', '1', '26'] as const) expect(aluminium(gauge)).toBeUndefined();
+    for (const gauge of GAUGES) {
+      const [own, copper] = [aluminium(gauge), wireSize({ gauge })];
+      if (!own || !copper) continue;
+      expect(own.ampacityA['105']).toBeLessThan(copper.ampacityA['105']);
+      expect(own.ohmPer1000Ft).toBeGreaterThan(copper.ohmPer1000Ft);
+    }
+  });
+
+  test('the bundle is that of the copper wire', () => {
+    expect(tableBundleWires({ gauge: '8', material: 'aluminium' })).toBe(33);
+    expect(tableBundleWires({ gauge: '6', material: 'aluminium' })).toBe(9);
+  });
+});
+
 describe('greatestProtectionA()', () => {
   test('holds a breaker on 12 AWG to the fuse column, and the record comes first', () => {
-    expect(greatestProtectionA('12', { kind: 'breaker', ratingA: 20 })).toEqual({ limitA: 20, from: 'table' });
-    expect(greatestProtectionA('12', { kind: 'breaker', ratingA: 20, limitA: 25 })?.limitA).toBe(25);
-    expect(greatestProtectionA('24', { kind: 'fuse', ratingA: 2 })).toBeUndefined();
+    expect(greatestProtectionA({ gauge: '12' }, { kind: 'breaker', ratingA: 20 })).toEqual({
+      limitA: 20,
+      from: 'table',
+    });
+    expect(greatestProtectionA({ gauge: '12' }, { kind: 'breaker', ratingA: 20, limitA: 25 })?.limitA).toBe(25);
+    expect(greatestProtectionA({ gauge: '24' }, { kind: 'fuse', ratingA: 2 })).toBeUndefined();
+    expect(greatestProtectionA({ gauge: '4', material: 'aluminium' }, { kind: 'fuse', ratingA: 2 })).toBeUndefined();
   });
 });
 
@@ -133,9 +156,18 @@ describe('circuitResult()', () => {
     const result = circuitResult(CIRCUIT, system(loads));
     // T2 = 50 + 100 · √(1.75 / 7) = 100 °C
     expect(result.conductorC).toBeCloseTo(100, 9);
-    const ohm = (ohmPerM('20') ?? Number.NaN) * 3 * (334.5 / 254.5);
+    const ohm = (ohmPerM({ gauge: '20' }) ?? Number.NaN) * 3 * (334.5 / 254.5);
     expect(result.continuousDrop?.dropV).toBeCloseTo(1.75 * ohm, 9);
     expect(result.peakDrop).toEqual({ currentA: 3.75, dropV: expect.closeTo(3.75 * ohm, 9), limitV: 1 });
+  });
+
+  test('heats aluminium by its own figures and holds its protection to what it carries', () => {
+    const protection = { kind: 'breaker', ratingA: 20 } as const;
+    const circuit: Circuit = { ...CIRCUIT, gauge: '8', material: 'aluminium', protection };
+    const result = circuitResult(circuit, system([load('on', { circuit: 'C', amps: { cruise: 6.5 } })]));
+    // T2 = 50 + 100 · √(6.5 / 26) = 100 °C
+    expect(result.continuousDrop?.dropV).toBeCloseTo((1.26 / 304.8) * 3 * 6.5 * (338.1 / 258.1), 9);
+    expect(result.protectionLimit).toEqual({ limitA: 26, from: 'ampacity' });
   });
 
   test('takes a wire of unknown capacity to be as hot as it may become', () => {

@@ -1,5 +1,5 @@
 import type { Circuit } from '../../visit/visit.ts';
-import { TABLE_CONDITIONS, tableBundleWires, WIRE_TABLE } from './wire-table.ts';
+import { TABLE_CONDITIONS, tableBundleWires, wireSize } from './wire-table.ts';
 
 /** Altitude up to which the factor is known: AC 43.13-1B 11-67, example 2, reads 0.91 off the chart at 20,000 ft. */
 const READ_ALTITUDE_FT = 20_000;
@@ -42,7 +42,7 @@ export function ampacityOf(circuit: Circuit, altitudeFt: number): Ampacity | und
     const currentA = deratedA(circuit.rating, altitudeFt);
     return currentA === undefined ? undefined : { currentA, from: 'record' };
   }
-  const row = WIRE_TABLE[circuit.gauge];
+  const row = wireSize(circuit);
   const isWithin =
     circuit.ambientC <= TABLE_CONDITIONS.ambientC &&
     altitudeFt <= TABLE_CONDITIONS.altitudeFt &&
@@ -51,7 +51,8 @@ export function ampacityOf(circuit: Circuit, altitudeFt: number): Ampacity | und
 }
 
 /** A single wire heats nothing beside it, so the share of the bundle that is used does not count. */
-function isBundleWithin({ gauge, bundleWires, bundleLoadPercent }: Circuit): boolean {
+function isBundleWithin(circuit: Circuit): boolean {
+  const { bundleWires, bundleLoadPercent } = circuit;
   if (bundleWires === 1) return true;
-  return bundleLoadPercent <= TABLE_CONDITIONS.bundleLoadPercent && bundleWires <= tableBundleWires(gauge);
+  return bundleLoadPercent <= TABLE_CONDITIONS.bundleLoadPercent && bundleWires <= tableBundleWires(circuit);
 }

@@ -26,6 +26,8 @@ export interface CircuitResult {
   continuousDrop: Drop | undefined;
   /** Undefined where the circuit has no intermittent load. */
   peakDrop: Drop | undefined;
+  /** What a drop measured under load is held to. */
+  measuredLimitV: number;
   /** Longest run at the continuous current and this temperature; undefined where nothing flows all the time. */
   longestRunM: number | undefined;
   /** Of a size that the chart lacks, what the wire can carry. */
@@ -53,9 +55,12 @@ export function circuitResult(circuit: Circuit, electrical: Electrical): Circuit
       })
     : ratedC;
   const limits = DROP_LIMIT_V[system];
-  const ohm = ohmPerM(circuit.gauge);
+  const ohm = ohmPerM(circuit);
   const drop = (currentA: number, limitV: number): Drop | undefined =>
-    ohm === undefined ? undefined : { currentA, dropV: dropV(ohm, circuit.runM, currentA, conductorC), limitV };
+    ohm === undefined
+      ? undefined
+      : { currentA, dropV: dropV(ohm, circuit.runM, currentA, conductorC, circuit.material), limitV };
+  const hasPeak = own.some(({ duty }) => duty === 'intermittent');
   return {
     id: circuit.id,
     continuousA,
@@ -63,13 +68,14 @@ export function circuitResult(circuit: Circuit, electrical: Electrical): Circuit
     ampacity,
     conductorC,
     continuousDrop: drop(continuousA, limits.continuous),
-    peakDrop: own.some(({ duty }) => duty === 'intermittent') ? drop(peakA, limits.intermittent) : undefined,
+    peakDrop: hasPeak ? drop(peakA, limits.intermittent) : undefined,
+    measuredLimitV: hasPeak ? limits.intermittent : limits.continuous,
     longestRunM:
       ohm === undefined || !(continuousA > 1e-6)
         ? undefined
-        : hotRun(limits.continuous / (ohm * continuousA), conductorC),
+        : hotRun(limits.continuous / (ohm * continuousA), conductorC, circuit.material),
     protectionLimit:
-      (circuit.protection && greatestProtectionA(circuit.gauge, circuit.protection)) ??
+      (circuit.protection && greatestProtectionA(circuit, circuit.protection)) ??
       (ampacity && { limitA: ampacity.currentA, from: 'ampacity' }),
   };
 }

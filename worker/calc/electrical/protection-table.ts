@@ -1,5 +1,6 @@
 import type { Circuit } from '../../visit/visit.ts';
 import type { Gauge } from '../../visit/wire-size.ts';
+import type { Conductor } from './wire-table.ts';
 
 type Row = Readonly<Partial<Record<Gauge, number>>>;
 
@@ -27,15 +28,16 @@ const FUSE_A: Row = {
 
 /**
  * Greatest rating of the protector of a wire. A breaker for 12 AWG and larger is held to the fuse column, the smaller figure
- * in every row that was read; a limit that the record states comes first.
+ * in every row that was read; a limit that the record states comes first. The chart is of copper wire alone.
  *
  * @returns undefined where neither the record nor the table has one
  */
 export function greatestProtectionA(
-  gauge: Gauge,
+  { gauge, material = 'copper' }: Conductor,
   protection: NonNullable<Circuit['protection']>,
 ): { limitA: number; from: 'record' | 'table' } | undefined {
   if (protection.limitA !== undefined) return { limitA: protection.limitA, from: 'record' };
+  if (material !== 'copper') return undefined;
   const limitA = (protection.kind === 'breaker' ? BREAKER_A[gauge] : undefined) ?? FUSE_A[gauge];
   return limitA === undefined ? undefined : { limitA, from: 'table' };
 }

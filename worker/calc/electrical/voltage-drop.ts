@@ -1,4 +1,5 @@
 import type { Electrical } from '../../visit/visit.ts';
+import type { Material } from '../../visit/wire-size.ts';
 
 /**
  * Allowable drop from bus to equipment, AC 43.13-1B table 11-6: from memory, borne out by the row labels of table 11-7 and by
@@ -9,27 +10,37 @@ export const DROP_LIMIT_V: Readonly<Record<Electrical['system'], { continuous: n
   '28-volt': { continuous: 1, intermittent: 2 },
 };
 
-/** Temperature at which the table gives the resistance, and inferred temperature of no resistance of copper, in °C. */
+/** Temperature at which the table gives the resistance, and inferred temperatures of no resistance, in °C (read). */
 const REFERENCE_C = 20;
-const COPPER_ZERO_C = 234.5;
+const ZERO_C: Readonly<Record<Material, number>> = { copper: 234.5, aluminium: 238.1 };
 
-/** Resistance of copper at a temperature against that at 20 °C: (234.5 + T2) / 254.5. A colder wire is given no credit. */
-export function heatFactor(conductorC: number): number {
-  return (COPPER_ZERO_C + Math.max(conductorC, REFERENCE_C)) / (COPPER_ZERO_C + REFERENCE_C);
+/**
+ * Resistance at a temperature against that at 20 °C: (234.5 + T2) / 254.5 for copper, (238.1 + T2) / 258.1 for aluminium. A
+ * colder wire is given no credit.
+ */
+export function heatFactor(conductorC: number, material: Material = 'copper'): number {
+  return (ZERO_C[material] + Math.max(conductorC, REFERENCE_C)) / (ZERO_C[material] + REFERENCE_C);
 }
 
-/** V = R20 · L · I · (234.5 + T2) / 254.5 */
-export function dropV(ohmPerM: number, runM: number, currentA: number, conductorC = REFERENCE_C): number {
-  return ohmPerM * runM * currentA * heatFactor(conductorC);
+/** V = R20 · L · I · (234.5 + T2) / 254.5, of aluminium with its own two figures. */
+export function dropV(
+  ohmPerM: number,
+  runM: number,
+  currentA: number,
+  conductorC = REFERENCE_C,
+  material: Material = 'copper',
+): number {
+  return ohmPerM * runM * currentA * heatFactor(conductorC, material);
 }
 
 /**
- * Longest run of a hot copper wire, in the unit of the run allowed at 20 °C: L2 = 254.5 · L1 / (234.5 + T2), AC 43.13-1B 11-66d(4).
+ * Longest run of a hot wire, in the unit of the run allowed at 20 °C: L2 = 254.5 · L1 / (234.5 + T2), of aluminium
+ * L2 = 258.1 · L1 / (238.1 + T2), AC 43.13-1B 11-66d(4).
  *
  * @example hotRun(15.5, 182)  // 9.5
  */
-export function hotRun(coldRun: number, conductorC: number): number {
-  return coldRun / heatFactor(conductorC);
+export function hotRun(coldRun: number, conductorC: number, material: Material = 'copper'): number {
+  return coldRun / heatFactor(conductorC, material);
 }
 
 /**

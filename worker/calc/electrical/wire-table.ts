@@ -1,4 +1,4 @@
-import type { Gauge } from '../../visit/wire-size.ts';
+import type { Gauge, Material } from '../../visit/wire-size.ts';
 
 export type TemperatureRatingC = '105' | '150' | '200';
 
@@ -36,18 +36,54 @@ export const WIRE_TABLE: Readonly<Partial<Record<Gauge, WireSize>>> = {
   '0000': size(204, 310, 395, 0.06),
 };
 
+/**
+ * Aluminium wire, and the copper wire two numbers thinner whose current and resistance the note at AC 43.13-1B 11-66 lets it be
+ * computed with (read). No. 1 would match No. 3, which table 11-9 lacks; below No. 8 the note advises against aluminium. Table
+ * 11-10, of aluminium itself, was not readable: as remembered it allows a little more in every size.
+ */
+const COPPER_OF_ALUMINIUM: Readonly<Partial<Record<Gauge, Gauge>>> = {
+  '8': '10',
+  '6': '8',
+  '4': '6',
+  '2': '4',
+  '0': '2',
+  '00': '1',
+  '000': '0',
+  '0000': '00',
+};
+
+/** The thinnest aluminium wire that the note does not advise against. */
+export const LEAST_ALUMINIUM: Gauge = '8';
+
+/** A wire as far as tables know it; copper where no material is stated. */
+export interface Conductor {
+  gauge: Gauge;
+  material?: Material | undefined;
+}
+
+/** The copper wire by whose row a wire is computed; undefined for aluminium that has none. */
+export function copperGauge({ gauge, material = 'copper' }: Conductor): Gauge | undefined {
+  return material === 'copper' ? gauge : COPPER_OF_ALUMINIUM[gauge];
+}
+
+/** The row of a wire; undefined for a size that the table lacks. */
+export function wireSize(conductor: Conductor): WireSize | undefined {
+  const gauge = copperGauge(conductor);
+  return gauge && WIRE_TABLE[gauge];
+}
+
 /** Conditions that the currents of the table hold for: its note 1 (read). */
 export const TABLE_CONDITIONS = { ambientC: 70, bundleLoadPercent: 20, altitudeFt: 60_000 } as const;
 
 /** Wires of one bundle that the table allows for: 33 for sizes 24 to 10, 9 for 8 and larger. */
-export function tableBundleWires(gauge: Gauge): number {
-  return ['24', '22', '20', '18', '16', '14', '12', '10'].includes(gauge) ? 33 : 9;
+export function tableBundleWires(conductor: Conductor): number {
+  return ['24', '22', '20', '18', '16', '14', '12', '10'].includes(copperGauge(conductor) ?? '') ? 33 : 9;
 }
 
 const METRES_PER_1000_FT = 304.8;
 
 /** Resistance of a metre at 20 °C, in ohms; undefined for a size that the table lacks. */
-export function ohmPerM(gauge: Gauge): number | undefined {
-  const row = WIRE_TABLE[gauge];
+export function ohmPerM(conductor: Conductor): number | undefined {
+  const row = wireSize(conductor);
   return row && row.ohmPer1000Ft / METRES_PER_1000_FT;
 }

@@ -1,18 +1,23 @@
 import type { Wire, Wiring } from '../../visit/visit.ts';
-import type { Gauge } from '../../visit/wire-size.ts';
+import type { Material } from '../../visit/wire-size.ts';
+import type { Conductor } from '../electrical/wire-table.ts';
 import { areaMm2, gaugeNumber } from './wire-gauge.ts';
 
-/** Density of copper in g/cm³, which is g per mm² and metre. */
-const COPPER_G_PER_CM3 = 8.96;
+/** Densities in g/cm³, which is g per mm² and metre (handbook figures, from memory). */
+const G_PER_CM3: Readonly<Record<Material, number>> = { copper: 8.96, aluminium: 2.7 };
 
-/** Allowances on the copper for insulation and for a screen: shop figures without a source, to be replaced by weighing. */
+/** Allowances on a copper conductor of the size for insulation and for a screen: shop figures without a source, to be replaced by weighing. */
 export const INSULATION_SHARE = 0.4;
 export const SCREEN_SHARE = 0.8;
 
-/** Estimated mass of a metre of wire in grams: copper by the gauge formula, with insulation and screen allowed for. */
-export function gramPerM(gauge: Gauge, isScreened: boolean): number {
-  const copper = areaMm2(gaugeNumber(gauge)) * COPPER_G_PER_CM3;
-  return copper * (1 + INSULATION_SHARE + (isScreened ? SCREEN_SHARE : 0));
+/**
+ * Estimated mass of a metre of wire in grams: conductor by the gauge formula, with insulation and screen allowed for. These go
+ * by the size and not by the metal: an aluminium wire is no lighter in its insulation.
+ */
+export function gramPerM({ gauge, material = 'copper' }: Conductor, isScreened: boolean): number {
+  const area = areaMm2(gaugeNumber(gauge));
+  const around = INSULATION_SHARE + (isScreened ? SCREEN_SHARE : 0);
+  return area * (G_PER_CM3[material] + around * G_PER_CM3.copper);
 }
 
 /** A mass with its moment, and how much of the length has no arm. */
@@ -37,7 +42,7 @@ interface Run {
 
 const wireRun = (wire: Wire): Run => ({
   lengthM: wire.lengthM,
-  massKg: (wire.lengthM * (wire.gramPerM ?? gramPerM(wire.gauge, wire.shield !== 'none'))) / 1000,
+  massKg: (wire.lengthM * (wire.gramPerM ?? gramPerM(wire, wire.shield !== 'none'))) / 1000,
   armMm: wire.armMm,
 });
 
@@ -54,9 +59,9 @@ function totalOf(runs: readonly Run[]): Harness {
 
 /** Estimated masses of the wires added and removed, found wires that were taken out among them. */
 export function harnessMass({ wires, found = [] }: Wiring): HarnessMass {
-  const removedFound = found.flatMap(({ decision, gauge, lengthM, armMm }): Run[] =>
+  const removedFound = found.flatMap(({ decision, gauge, material, lengthM, armMm }): Run[] =>
     decision === 'removed' && gauge !== undefined && lengthM !== undefined
-      ? [{ lengthM, massKg: (lengthM * gramPerM(gauge, false)) / 1000, armMm }]
+      ? [{ lengthM, massKg: (lengthM * gramPerM({ gauge, material }, false)) / 1000, armMm }]
       : [],
   );
   const of = (change: Wire['change']): Run[] => wires.filter((wire) => wire.change === change).map(wireRun);

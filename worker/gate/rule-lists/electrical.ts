@@ -1,4 +1,5 @@
 import type { Rule } from '../rule.ts';
+import { aluminiumWireThin } from '../rules/aluminium-wire-thin.ts';
 import { circuitUnprotected } from '../rules/circuit-unprotected.ts';
 import { enduranceShort } from '../rules/endurance-short.ts';
 import { essentialLoadShed } from '../rules/essential-load-shed.ts';
@@ -9,6 +10,7 @@ import { protectionUnknown } from '../rules/protection-unknown.ts';
 import { sourceOver80Percent } from '../rules/source-over-80-percent.ts';
 import { sourceOverloaded } from '../rules/source-overloaded.ts';
 import { voltageDropExceeded } from '../rules/voltage-drop-exceeded.ts';
+import { voltageDropUnknown } from '../rules/voltage-drop-unknown.ts';
 import { wireOverloaded } from '../rules/wire-overloaded.ts';
 import { wireRatingUnknown } from '../rules/wire-rating-unknown.ts';
 
@@ -26,4 +28,6 @@ export const ELECTRICAL_RULES: readonly Rule[] = [
   wireOverloaded,
   wireRatingUnknown,
   voltageDropExceeded,
+  voltageDropUnknown,
+  aluminiumWireThin,
 ];

@@ -1,5 +1,6 @@
 import { printNumber } from '../../units/rounding.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
+import { conductorName } from '../wire-name.ts';
 
 export const protectionAboveWire: Rule = {
   code: 'PROTECTION_ABOVE_WIRE',
@@ -8,13 +9,13 @@ export const protectionAboveWire: Rule = {
   remedy: 'Fit a smaller protector or a thicker wire',
   source: read('AC 43.13-1B table 11-3 and 11-48'),
   check: ({ visit, results }) =>
-    (visit.electrical?.circuits ?? []).flatMap(({ name, gauge, protection }, index): Hit[] => {
+    (visit.electrical?.circuits ?? []).flatMap(({ name, gauge, material, protection }, index): Hit[] => {
       const limit = results.electrical?.circuits[index]?.protectionLimit;
       if (!protection || !limit || protection.ratingA <= limit.limitA) return [];
       return [
         {
           path: ['electrical', 'circuits', index, 'protection', 'ratingA'],
-          sentence: `Circuit ${name}: ${protection.kind} of ${printNumber(protection.ratingA, 1)} A on wire ${gauge} AWG, which allows ${printNumber(limit.limitA, 1)} A`,
+          sentence: `Circuit ${name}: ${protection.kind} of ${printNumber(protection.ratingA, 1)} A on wire ${conductorName({ gauge, material })}, which allows ${printNumber(limit.limitA, 1)} A`,
           data: { ratingA: protection.ratingA, limitA: limit.limitA, gauge },
         },
       ];

@@ -1,4 +1,5 @@
 import { type Hit, type Rule, read } from '../rule.ts';
+import { conductorName } from '../wire-name.ts';
 
 export const protectionUnknown: Rule = {
   code: 'PROTECTION_UNKNOWN',
@@ -7,13 +8,13 @@ export const protectionUnknown: Rule = {
   remedy: 'State the limit of its maker for this wire',
   source: read('AC 43.13-1B table 11-3, sizes 22 to 0'),
   check: ({ visit, results }) =>
-    (visit.electrical?.circuits ?? []).flatMap(({ name, gauge, protection }, index): Hit[] => {
+    (visit.electrical?.circuits ?? []).flatMap(({ name, gauge, material, protection }, index): Hit[] => {
       const result = results.electrical?.circuits[index];
       if (!protection || !result || result.protectionLimit) return [];
       return [
         {
           path: ['electrical', 'circuits', index, 'protection'],
-          sentence: `Circuit ${name}: no chart gives a protector for wire ${gauge} AWG in this place`,
+          sentence: `Circuit ${name}: no chart gives a protector for wire ${conductorName({ gauge, material })} in this place`,
           data: { gauge },
         },
       ];

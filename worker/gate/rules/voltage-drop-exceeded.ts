@@ -26,8 +26,7 @@ function dropsOf(
   result: CircuitResult | undefined,
   measuredV: number | undefined,
 ): { what: string; dropV: number; limitV: number }[] {
-  const { continuousDrop, peakDrop } = result ?? {};
-  const limitV = (peakDrop ?? continuousDrop)?.limitV;
+  const { continuousDrop, peakDrop, measuredLimitV: limitV } = result ?? {};
   return [
     ...(continuousDrop ? [{ what: 'continuous', ...continuousDrop }] : []),
     ...(peakDrop ? [{ what: 'intermittent', ...peakDrop }] : []),

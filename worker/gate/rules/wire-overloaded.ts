@@ -1,5 +1,6 @@
 import { printNumber } from '../../units/rounding.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
+import { conductorName } from '../wire-name.ts';
 
 export const wireOverloaded: Rule = {
   code: 'WIRE_OVERLOADED',
@@ -8,14 +9,14 @@ export const wireOverloaded: Rule = {
   remedy: 'Take a thicker wire, a smaller bundle or less load',
   source: read('AC 43.13-1B table 11-9 and 11-67'),
   check: ({ visit, results }) =>
-    (visit.electrical?.circuits ?? []).flatMap(({ name, gauge }, index): Hit[] => {
+    (visit.electrical?.circuits ?? []).flatMap(({ name, gauge, material }, index): Hit[] => {
       const result = results.electrical?.circuits[index];
       if (!result?.ampacity || result.continuousA <= result.ampacity.currentA) return [];
       const { continuousA, ampacity } = result;
       return [
         {
           path: ['electrical', 'circuits', index, 'gauge'],
-          sentence: `Circuit ${name}: ${printNumber(continuousA, 1)} A without end in wire ${gauge} AWG, which carries ${printNumber(ampacity.currentA, 1)} A`,
+          sentence: `Circuit ${name}: ${printNumber(continuousA, 1)} A without end in wire ${conductorName({ gauge, material })}, which carries ${printNumber(ampacity.currentA, 1)} A`,
           data: { continuousA, ampacityA: ampacity.currentA, gauge },
         },
       ];

@@ -1,4 +1,6 @@
+import { wireSize } from '../../calc/electrical/wire-table.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
+import { conductorName } from '../wire-name.ts';
 
 export const wireRatingUnknown: Rule = {
   code: 'WIRE_RATING_UNKNOWN',
@@ -7,12 +9,15 @@ export const wireRatingUnknown: Rule = {
   remedy: 'Read free-air current, bundle and altitude factors off the charts and state them',
   source: read('AC 43.13-1B table 11-9, note 1: 70 °C, 33 wires, 20 % used, 60,000 ft'),
   check: ({ visit, results }) =>
-    (visit.electrical?.circuits ?? []).flatMap(({ name, gauge }, index): Hit[] => {
+    (visit.electrical?.circuits ?? []).flatMap(({ name, gauge, material }, index): Hit[] => {
       if (results.electrical?.circuits[index]?.ampacity) return [];
+      const wire = conductorName({ gauge, material });
       return [
         {
           path: ['electrical', 'circuits', index, 'rating'],
-          sentence: `Circuit ${name}: the table does not rate wire ${gauge} AWG in this bundle, place and altitude`,
+          sentence: wireSize({ gauge, material })
+            ? `Circuit ${name}: the table does not rate wire ${wire} in this bundle, place and altitude`
+            : `Circuit ${name}: no table rates wire ${wire}`,
           data: { gauge },
         },
       ];

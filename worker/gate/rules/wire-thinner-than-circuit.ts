@@ -1,6 +1,7 @@
+import { type Conductor, copperGauge } from '../../calc/electrical/wire-table.ts';
 import { isThinner } from '../../visit/wire-size.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
-import { wireName } from '../wire-name.ts';
+import { conductorName, wireName } from '../wire-name.ts';
 
 export const wireThinnerThanCircuit: Rule = {
   code: 'WIRE_THINNER_THAN_CIRCUIT',
@@ -11,13 +12,20 @@ export const wireThinnerThanCircuit: Rule = {
   check: ({ visit }) =>
     (visit.wiring?.wires ?? []).flatMap((wire, index): Hit[] => {
       const circuit = visit.electrical?.circuits.find(({ id }) => id === wire.circuit);
-      if (!circuit || wire.change === 'removed' || !isThinner(wire.gauge, circuit.gauge)) return [];
+      if (!circuit || wire.change === 'removed' || !carriesLess(wire, circuit)) return [];
       return [
         {
           path: ['wiring', 'wires', index, 'gauge'],
-          sentence: `Wire ${wireName(wire)} is ${wire.gauge} AWG; circuit ${circuit.name} was computed with ${circuit.gauge} AWG`,
+          sentence: `Wire ${wireName(wire)} is ${conductorName(wire)}; circuit ${circuit.name} was computed with ${conductorName(circuit)}`,
           data: { gauge: wire.gauge, circuitGauge: circuit.gauge },
         },
       ];
     }),
 };
+
+/** Of one metal the gauges compare; of two, the copper wires that they are computed by. */
+function carriesLess(wire: Conductor, circuit: Conductor): boolean {
+  if ((wire.material ?? 'copper') === (circuit.material ?? 'copper')) return isThinner(wire.gauge, circuit.gauge);
+  const [own, needed] = [copperGauge(wire), copperGauge(circuit)];
+  return own === undefined || needed === undefined || isThinner(own, needed);
+}

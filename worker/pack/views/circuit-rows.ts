@@ -1,8 +1,10 @@
 import type { CircuitResult } from '../../calc/electrical/circuit.ts';
+import { type Conductor, copperGauge } from '../../calc/electrical/wire-table.ts';
 import { printNumber } from '../../units/rounding.ts';
 import type { Circuit } from '../../visit/visit.ts';
 import { DASH } from '../people.ts';
 import type { View } from '../render.ts';
+import { printGauge } from './print-gauge.ts';
 
 const print = (value: number | undefined, decimals: number): string =>
   value === undefined ? DASH : printNumber(value, decimals);
@@ -13,7 +15,8 @@ export function circuitRows(circuits: readonly Circuit[], results: readonly Circ
     const result = results[index];
     return result ? [{ circuit, result }] : [];
   });
-  const notes = circuits.flatMap(({ name, rating, protection, unprotectedBecause }) => [
+  const notes = circuits.flatMap(({ name, gauge, material, rating, protection, unprotectedBecause }) => [
+    ...aluminiumNote(name, { gauge, material }),
     ...(rating ? [`${name}: capacity of the wire from ${rating.from}`] : []),
     ...(protection?.limitA === undefined ? [] : [`${name}: greatest protection as the record states it`]),
     ...(unprotectedBecause === undefined ? [] : [`${name}: not protected. ${unprotectedBecause}`]),
@@ -26,12 +29,19 @@ export function circuitRows(circuits: readonly Circuit[], results: readonly Circ
   };
 }
 
+/** Aluminium is computed by the copper wire that it stands for, which the reader has to be told. */
+function aluminiumNote(name: string, conductor: Conductor): string[] {
+  const copper = copperGauge(conductor);
+  if (conductor.material !== 'aluminium' || copper === undefined) return [];
+  return [`${name}: aluminium No. ${conductor.gauge}, computed with current and resistance of copper No. ${copper}`];
+}
+
 function circuitRow(circuit: Circuit, result: CircuitResult): Record<string, string> {
   const { protection } = circuit;
   const { peakDrop, continuousDrop } = result;
   return {
     name: circuit.name,
-    wire: `${circuit.gauge} / ${circuit.temperatureRating}`,
+    wire: `${printGauge(circuit)} / ${circuit.temperatureRating}`,
     load: `${print(result.continuousA, 1)} / ${print(result.peakA, 1)}`,
     carries: print(result.ampacity?.currentA, 1),
     heat: print(result.conductorC, 0),

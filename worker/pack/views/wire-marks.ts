@@ -1,6 +1,7 @@
 import type { PackContext } from '../context.ts';
 import type { View } from '../render.ts';
 import { common, sources } from './common.ts';
+import { printGauge } from './print-gauge.ts';
 import { wireEnd } from './wire-end.ts';
 
 /** A sheet of the marks of the visit: each twice, for both ends of the wire. */
@@ -9,10 +10,18 @@ export function wireMarksView(context: PackContext): View {
   const marks = [
     ...wires
       .filter(({ change }) => change === 'added')
-      .map(({ mark, gauge, from, to }) => ({ mark, gauge, ends: `${wireEnd(from)} – ${wireEnd(to)}` })),
+      .map(({ mark, gauge, material, from, to }) => ({
+        mark,
+        gauge: printGauge({ gauge, material }),
+        ends: `${wireEnd(from)} – ${wireEnd(to)}`,
+      })),
     ...found
       .filter(({ decision }) => decision !== 'removed')
-      .map(({ mark, gauge, from, to }) => ({ mark, gauge: gauge ?? '', ends: `${from} – ${to}` })),
+      .map(({ mark, gauge, material, from, to }) => ({
+        mark,
+        gauge: gauge ? printGauge({ gauge, material }) : '',
+        ends: `${from} – ${to}`,
+      })),
   ].filter(({ mark }) => mark !== undefined);
   return {
     ...common(context),

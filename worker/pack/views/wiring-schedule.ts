@@ -6,6 +6,7 @@ import type { PackContext } from '../context.ts';
 import { DASH, nameOf, signatureOf } from '../people.ts';
 import type { View } from '../render.ts';
 import { common, sources } from './common.ts';
+import { printGauge } from './print-gauge.ts';
 import { wireEnd } from './wire-end.ts';
 
 type Wiring = NonNullable<Visit['wiring']>;
@@ -39,7 +40,7 @@ export function wiringScheduleView(context: PackContext): View {
       signatureOf(visit, record.test?.by, 'Tested by', record.test ? printDate(dateOf(record.test.at)) : DASH),
     ],
     ...sources(
-      'Direction as seen from the equipment. Masses of wires: copper by the gauge formula (ASTM B258, from memory) with an allowance for insulation, or the maker’s figure; to be held against the equipment change, never added by itself.',
+      'Direction as seen from the equipment. Masses of wires: conductor by the gauge formula (ASTM B258, from memory) with an allowance for insulation, or the maker’s figure; to be held against the equipment change, never added by itself.',
       'Electrical work: disconnect the battery first.',
     ),
   };
@@ -78,7 +79,7 @@ function wireRow(wire: Wire): Record<string, string> {
     change: wire.change,
     from: wireEnd(wire.from),
     to: wireEnd(wire.to),
-    gauge: wire.gauge,
+    gauge: printGauge(wire),
     length: printNumber(wire.lengthM, 2),
     shield: wire.shield,
     circuit: wire.circuit ?? DASH,

@@ -1,0 +1,31 @@
+import { type Conductor, LEAST_ALUMINIUM } from '../../calc/electrical/wire-table.ts';
+import { isThinner } from '../../visit/wire-size.ts';
+import { type Hit, type Rule, read } from '../rule.ts';
+import { conductorName, wireName } from '../wire-name.ts';
+
+export const aluminiumWireThin: Rule = {
+  code: 'ALUMINIUM_WIRE_THIN',
+  severity: 'caution',
+  meaning: 'An aluminium wire is thinner than No. 8: it breaks where it is bent or clamped',
+  remedy: 'Replace it by copper wire',
+  source: read('AC 43.13-1B 11-66, note on aluminium wire: smaller than No. 8 is not recommended'),
+  check: ({ visit }) => [
+    ...(visit.electrical?.circuits ?? []).flatMap((circuit, index) =>
+      hitOf(circuit, `Circuit ${circuit.name}`, ['electrical', 'circuits', index, 'gauge']),
+    ),
+    ...(visit.wiring?.wires ?? []).flatMap((wire, index) =>
+      wire.change === 'removed' ? [] : hitOf(wire, `Wire ${wireName(wire)}`, ['wiring', 'wires', index, 'gauge']),
+    ),
+  ],
+};
+
+function hitOf(conductor: Conductor, name: string, path: Hit['path']): Hit[] {
+  if (conductor.material !== 'aluminium' || !isThinner(conductor.gauge, LEAST_ALUMINIUM)) return [];
+  return [
+    {
+      path,
+      sentence: `${name} is of wire ${conductorName(conductor)}; aluminium is not recommended below No. ${LEAST_ALUMINIUM}`,
+      data: { gauge: conductor.gauge },
+    },
+  ];
+}
