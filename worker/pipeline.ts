@@ -1,4 +1,4 @@
-import { compute, type Results } from './calc/results.ts';
+import { compute } from './calc/results.ts';
 import type { Finding } from './gate/finding.ts';
 import { type Assessment, passGate } from './gate/gate.ts';
 import { regimeNamed } from './gate/regimes/table.ts';
@@ -19,6 +19,7 @@ import { readRecord } from './visit/read-record.ts';
 import type { VisitRecord } from './visit/record.ts';
 import type { RecordIssue } from './visit/record-issue.ts';
 
+export { assessmentAnswer } from './assessment-answer.ts';
 export type { ArchiveFacts } from './gate/rule.ts';
 export type { PackDocument } from './pack/pack-documents.ts';
 export type { PackSummary } from './pack/summary.ts';
@@ -55,44 +56,6 @@ export async function assess(input: unknown, at: string, facts: ArchiveFacts = {
   const recordSha256 = await digesting;
   const assessmentSha256 = await sha256(canonicalJson({ recordSha256, ruleSet: RULE_SET, regime: { id, version } }));
   return { ok: true, assessed: { ...assessment, record, recordJson, recordSha256, assessmentSha256 } };
-}
-
-/** The answer to an assessment, as plain JSON in the units of calculation. */
-export function assessmentAnswer(assessed: Assessed): Record<string, unknown> {
-  const { recordSha256, assessmentSha256, isReleasable, findings, results, regime } = assessed;
-  return {
-    recordSha256,
-    assessmentSha256,
-    isReleasable,
-    ruleSet: RULE_SET,
-    regime: { id: regime.id, version: regime.version },
-    findings,
-    results: answeredResults(results),
-  };
-}
-
-function answeredResults({
-  change,
-  prediction,
-  weighing,
-  comparison,
-  schedule,
-  loading,
-}: Results): Record<string, unknown> {
-  const { lines, massKg, momentKgMm } = change;
-  return {
-    change: { lines, massKg, momentKgMm },
-    prediction,
-    weighing,
-    comparison,
-    schedule,
-    loading: loading && {
-      extremes: loading.extremes,
-      minimumSoloKg: loading.minimumSoloKg,
-      payloadFullFuelKg: loading.payloadFullFuelKg,
-      table: loading.table,
-    },
-  };
 }
 
 function draftContext(assessed: Assessed, at: string): PackContext {

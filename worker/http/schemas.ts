@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { AUDIENCES } from '../archive/ledger/ledger-calls.ts';
 import { KEY_SCOPES } from '../archive/workshop/workshop-calls.ts';
 import { Defect } from './problem.ts';
+import { AssessmentResults } from './result-schemas.ts';
 
 /** Shapes of the answers, as the interface description gives them. */
 const sha256 = (description: string) =>
@@ -14,10 +15,17 @@ const moment = (description: string) => z.string().meta({ description, format: '
 /** A list in an answer; the next page is in the `Link` header. */
 export const listOf = <Item extends z.ZodType>(item: Item) => z.object({ items: z.array(item) });
 
-export const AssessmentAnswer = z.looseObject({ findings: z.array(Defect) }).meta({
-  title: 'Assessment',
-  description: 'What the core makes of a record: results with their working, and findings',
-});
+export const AssessmentAnswer = z
+  .object({
+    recordSha256: sha256('Digest of the canonical record'),
+    assessmentSha256: sha256('Digest over record, rule set and regime: what a release names'),
+    isReleasable: z.boolean(),
+    ruleSet: z.string(),
+    regime: z.object({ id: z.string(), version: z.string() }),
+    findings: z.array(Defect),
+    results: AssessmentResults,
+  })
+  .meta({ title: 'Assessment', description: 'What the core makes of a record: findings, and results unrounded' });
 
 export const VisitState = z
   .object({
