@@ -1,7 +1,14 @@
 import { deratedA } from '../../worker/calc/electrical/ampacity.ts';
 import { enduranceOn } from '../../worker/calc/electrical/endurance.ts';
 import { greatestProtectionA } from '../../worker/calc/electrical/protection-table.ts';
-import { conductorTemperatureC, DROP_LIMIT_V, dropV, hotRun } from '../../worker/calc/electrical/voltage-drop.ts';
+import {
+  conductorTemperatureC,
+  DROP_LIMIT_V,
+  dropV,
+  feederLimitV,
+  GROUND_RETURN_LIMIT_MILLIOHM,
+  hotRun,
+} from '../../worker/calc/electrical/voltage-drop.ts';
 import {
   copperGauge,
   LEAST_ALUMINIUM,
@@ -39,6 +46,11 @@ export const ELECTRICAL_TOPICS = {
   },
 
   'voltage-drop': (run: Run) => ({ dropV: coldDropV(run) }),
+
+  'main-feeder': ({ system }: Pick<Electrical, 'system'>) => ({
+    limitV: feederLimitV(system),
+    groundReturnOhm: GROUND_RETURN_LIMIT_MILLIOHM / 1000,
+  }),
 
   /** The thinnest wire of the table that keeps within the limit of a continuous load. */
   'wire-for-run': ({ system, runFt, currentA }: { system: Electrical['system']; runFt: number; currentA: number }) => {

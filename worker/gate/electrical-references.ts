@@ -19,8 +19,12 @@ export function electricalReferences(visit: Visit, equipment: readonly string[])
     // A load that was taken out may be of an item that the list no longer has; the baseline still names it.
     add('equipment item', load.item, equipment, 'electrical', 'loads', i, 'item');
   }
-  for (const [i, circuit] of (electrical?.circuits ?? []).entries())
-    add('bus', circuit.feedsBus, buses, 'electrical', 'circuits', i, 'feedsBus');
+  const sources = (electrical?.sources ?? []).map(({ id }) => id);
+  for (const [i, { feedsBus, mainFeeder }] of (electrical?.circuits ?? []).entries()) {
+    add('bus', feedsBus, buses, 'electrical', 'circuits', i, 'feedsBus');
+    if (mainFeeder?.kind === 'source')
+      add('source', mainFeeder.source, sources, 'electrical', 'circuits', i, 'mainFeeder', 'source');
+  }
   for (const [i, { item }] of (wiring?.connectors ?? []).entries())
     add('equipment item', item, equipment, 'wiring', 'connectors', i, 'item');
   if (electrical) {

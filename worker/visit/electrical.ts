@@ -1,4 +1,4 @@
-import type { z } from 'zod';
+import { z } from 'zod';
 import { choice, count, flag, id, line, list, number, part } from './field.ts';
 import { GAUGES, MATERIALS } from './wire-size.ts';
 
@@ -98,10 +98,28 @@ export const StatedRating = part('Rating', 'Current-carrying capacity read from 
   from: line('From', 'Chart or maker’s figure that it was read from', 'AC 43.13-1B figures 11-4a, 11-5, 11-6'),
 });
 
+const FromSource = part('From a source', 'It carries a source at its rating', {
+  kind: choice('Kind', 'What it carries', ['source'] as const),
+  source: id('Source', 'Which source', 'alternator'),
+});
+
+const FromBattery = part('From the battery', 'It carries the battery', {
+  kind: choice('Kind', 'What it carries', ['battery'] as const),
+  fiveMinuteA: amps('Five-minute rate', 'Current that empties the battery in five minutes', 60, { min: 0.01 }),
+});
+
+export const MainFeeder = z
+  .discriminatedUnion('kind', [FromSource, FromBattery])
+  .meta({
+    title: 'Main feeder',
+    description: 'Stated where the circuit leads from a source or the battery to the bus',
+  });
+
 export const Circuit = part('Circuit', 'A protected feeder with its wire', {
   id: id('Identifier', 'How the record names it', 'C-RADIO'),
   name: line('Name', 'As on the breaker', 'RADIO', 60),
   feedsBus: id('Feeds bus', 'Bus whose loads all come through it', 'avionics').optional(),
+  mainFeeder: MainFeeder.optional(),
   protection: Protection.optional(),
   unprotectedBecause: line(
     'Unprotected because',
@@ -127,6 +145,13 @@ export const Circuit = part('Circuit', 'A protected feeder with its wire', {
   }),
   rating: StatedRating.optional(),
   measuredDropV: number('Measured drop', 'Voltage drop as measured', 'V', 0.1, { min: 0, max: 100 }).optional(),
+  groundReturnMilliohm: number(
+    'Ground return',
+    'Resistance as measured from the ground point of source or battery to the ground terminal of the equipment',
+    'mΩ',
+    1.8,
+    { min: 0, max: 1_000_000 },
+  ).optional(),
 });
 
 export const Electrical = part('Electrical', 'Sources, battery, buses, loads and circuits', {

@@ -170,6 +170,35 @@ describe('circuitResult()', () => {
     expect(result.protectionLimit).toEqual({ limitA: 26, from: 'ampacity' });
   });
 
+  test('holds a main feeder to 2 % at the rating of its source, whatever hangs on it', () => {
+    const circuit: Circuit = { ...CIRCUIT, gauge: '8', bundleWires: 1, mainFeeder: { kind: 'source', source: 'S' } };
+    const result = circuitResult(circuit, system([load('on', { circuit: 'C', amps: { cruise: 1 } })]));
+    const conductorC = 50 + 100 * Math.sqrt(20 / 57);
+    expect(result.continuousA).toBe(20);
+    expect(result.continuousDrop).toEqual({
+      currentA: 20,
+      dropV: expect.closeTo((0.7 / 304.8) * 3 * 20 * ((234.5 + conductorC) / 254.5), 9),
+      limitV: expect.closeTo(0.28, 9),
+    });
+    expect(result.measuredLimitV).toBeCloseTo(0.28, 9);
+  });
+
+  test('holds the feeder of a battery to its five-minute rate, which is no load without end', () => {
+    const circuit: Circuit = { ...CIRCUIT, gauge: '4', mainFeeder: { kind: 'battery', fiveMinuteA: 60 } };
+    const send = load('send', { circuit: 'C', duty: 'intermittent', amps: { cruise: 9 } });
+    const result = circuitResult(circuit, system([load('on', { circuit: 'C', amps: { cruise: 3 } }), send]));
+    expect(result.continuousA).toBe(3);
+    expect(result.continuousDrop?.currentA).toBe(60);
+    expect(result.peakDrop).toBeUndefined();
+  });
+
+  test('a longest run is where the drop reaches its limit', () => {
+    const circuit: Circuit = { ...CIRCUIT, gauge: '8', bundleWires: 1, mainFeeder: { kind: 'source', source: 'S' } };
+    const { longestRunM = 0 } = circuitResult(circuit, system([]));
+    const longest = circuitResult({ ...circuit, runM: longestRunM }, system([])).continuousDrop;
+    expect(longest?.dropV).toBeCloseTo(0.28, 9);
+  });
+
   test('takes a wire of unknown capacity to be as hot as it may become', () => {
     const result = circuitResult(
       { ...CIRCUIT, ambientC: 90 },

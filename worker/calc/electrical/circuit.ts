@@ -1,9 +1,9 @@
 import { PHASES } from '../../visit/electrical.ts';
 import type { Circuit, Electrical } from '../../visit/visit.ts';
 import { type Ampacity, ampacityOf } from './ampacity.ts';
-import { sumOf } from './load.ts';
+import { type Sum, sumOf } from './load.ts';
 import { greatestProtectionA } from './protection-table.ts';
-import { conductorTemperatureC, DROP_LIMIT_V, dropV, hotRun } from './voltage-drop.ts';
+import { conductorTemperatureC, DROP_LIMIT_V, dropV, feederLimitV, hotRun } from './voltage-drop.ts';
 import { ohmPerM } from './wire-table.ts';
 
 /** A drop with the limit that it is held to. */
@@ -15,20 +15,20 @@ export interface Drop {
 
 export interface CircuitResult {
   id: string;
-  /** Greatest of any phase. */
+  /** Greatest of any phase; of a source's main feeder at least its rated current. */
   continuousA: number;
   peakA: number;
   /** Undefined where neither record nor table rates the wire. */
   ampacity: Ampacity | undefined;
   /** Estimated, at the continuous current. */
   conductorC: number;
-  /** Undefined for a size that the table lacks. */
+  /** Of a main feeder at its rated current; undefined for a size that the table lacks. */
   continuousDrop: Drop | undefined;
-  /** Undefined where the circuit has no intermittent load. */
+  /** Undefined where the circuit has no intermittent load, and for a main feeder, whose limit holds for any. */
   peakDrop: Drop | undefined;
   /** What a drop measured under load is held to. */
   measuredLimitV: number;
-  /** Longest run at the continuous current and this temperature; undefined where nothing flows all the time. */
+  /** Longest run at the current of the continuous drop; undefined where nothing flows all the time. */
   longestRunM: number | undefined;
   /** Of a size that the chart lacks, what the wire can carry. */
   protectionLimit: { limitA: number; from: 'record' | 'table' | 'ampacity' } | undefined;
@@ -36,46 +36,67 @@ export interface CircuitResult {
 
 /** Everything that the wire and the protection of a circuit are held to. */
 export function circuitResult(circuit: Circuit, electrical: Electrical): CircuitResult {
-  const { system, altitudeFt, loads } = electrical;
-  const own = loads.filter(
-    ({ circuit: of, bus, change }) => change !== 'removed' && (of === circuit.id || bus === circuit.feedsBus),
-  );
-  const sums = PHASES.map((phase) => sumOf(own, phase, system));
-  const continuousA = Math.max(...sums.map((sum) => sum.continuousA));
-  const peakA = Math.max(...sums.map((sum) => sum.peakA));
+  const { system, altitudeFt } = electrical;
+  const { peakA, hasPeak, ...load } = loadOf(circuit, electrical);
+  const feederA = feederCurrentA(circuit, electrical);
+  const continuousA =
+    circuit.mainFeeder?.kind === 'source' ? Math.max(load.continuousA, feederA ?? 0) : load.continuousA;
   const ampacity = ampacityOf(circuit, altitudeFt);
-  const ratedC = Number(circuit.temperatureRating);
-  // A wire whose capacity is unknown is taken to be as hot as it may become.
-  const conductorC = ampacity
-    ? conductorTemperatureC({
-        ambientC: circuit.ambientC,
-        ratedC,
-        currentA: continuousA,
-        ampacityA: ampacity.currentA,
-      })
-    : ratedC;
-  const limits = DROP_LIMIT_V[system];
+  const heatAt = (currentA: number): number => heatOf(circuit, ampacity, currentA);
   const ohm = ohmPerM(circuit);
-  const drop = (currentA: number, limitV: number): Drop | undefined =>
-    ohm === undefined
+  const drop = (currentA: number | undefined, limitV: number, conductorC: number): Drop | undefined =>
+    ohm === undefined || currentA === undefined
       ? undefined
       : { currentA, dropV: dropV(ohm, circuit.runM, currentA, conductorC, circuit.material), limitV };
-  const hasPeak = own.some(({ duty }) => duty === 'intermittent');
+  const limits = DROP_LIMIT_V[system];
+  const isPeakLimited = hasPeak && !circuit.mainFeeder;
+  const continuousDrop = circuit.mainFeeder
+    ? drop(feederA, feederLimitV(system), heatAt(feederA ?? 0))
+    : drop(continuousA, limits.continuous, heatAt(continuousA));
   return {
     id: circuit.id,
     continuousA,
-    peakA,
+    peakA: Math.max(peakA, continuousA),
     ampacity,
-    conductorC,
-    continuousDrop: drop(continuousA, limits.continuous),
-    peakDrop: hasPeak ? drop(peakA, limits.intermittent) : undefined,
-    measuredLimitV: hasPeak ? limits.intermittent : limits.continuous,
+    conductorC: heatAt(continuousA),
+    continuousDrop,
+    peakDrop: isPeakLimited ? drop(peakA, limits.intermittent, heatAt(continuousA)) : undefined,
+    measuredLimitV: circuit.mainFeeder ? feederLimitV(system) : hasPeak ? limits.intermittent : limits.continuous,
     longestRunM:
-      ohm === undefined || !(continuousA > 1e-6)
+      ohm === undefined || !continuousDrop || !(continuousDrop.currentA > 1e-6)
         ? undefined
-        : hotRun(limits.continuous / (ohm * continuousA), conductorC, circuit.material),
+        : hotRun(
+            continuousDrop.limitV / (ohm * continuousDrop.currentA),
+            heatAt(continuousDrop.currentA),
+            circuit.material,
+          ),
     protectionLimit:
       (circuit.protection && greatestProtectionA(circuit, circuit.protection)) ??
       (ampacity && { limitA: ampacity.currentA, from: 'ampacity' }),
   };
+}
+
+/** What a circuit feeds, by itself or through a bus. */
+function loadOf(circuit: Circuit, { loads, system }: Electrical): Sum & { hasPeak: boolean } {
+  const own = loads.filter(
+    ({ circuit: of, bus, change }) => change !== 'removed' && (of === circuit.id || bus === circuit.feedsBus),
+  );
+  const sums = PHASES.map((phase) => sumOf(own, phase, system));
+  return {
+    continuousA: Math.max(...sums.map((sum) => sum.continuousA)),
+    peakA: Math.max(...sums.map((sum) => sum.peakA)),
+    hasPeak: own.some(({ duty }) => duty === 'intermittent'),
+  };
+}
+
+/** Current that a main feeder is held to; undefined where its source is not in the record. */
+function feederCurrentA({ mainFeeder }: Circuit, { sources }: Electrical): number | undefined {
+  if (mainFeeder?.kind === 'battery') return mainFeeder.fiveMinuteA;
+  return sources.find(({ id }) => id === mainFeeder?.source)?.ratedA;
+}
+
+/** Temperature of the conductor. A wire whose capacity is unknown is taken to be as hot as it may become. */
+function heatOf({ ambientC, temperatureRating }: Circuit, ampacity: Ampacity | undefined, currentA: number): number {
+  const ratedC = Number(temperatureRating);
+  return ampacity ? conductorTemperatureC({ ambientC, ratedC, currentA, ampacityA: ampacity.currentA }) : ratedC;
 }

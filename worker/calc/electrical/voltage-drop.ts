@@ -10,6 +10,24 @@ export const DROP_LIMIT_V: Readonly<Record<Electrical['system'], { continuous: n
   '28-volt': { continuous: 1, intermittent: 2 },
 };
 
+/** Volts that the regulator holds. */
+export const REGULATED_V: Readonly<Record<Electrical['system'], number>> = { '14-volt': 14, '28-volt': 28 };
+
+/** Share of the regulated voltage that may be lost between a source or the battery and the bus: FAA-H-8083-31, chapter 9 (read). */
+const FEEDER_SHARE = 0.02;
+
+/**
+ * Allowable drop of a main power wire while the source carries its rated current, or the battery its five-minute rate.
+ *
+ * @example feederLimitV('28-volt')  // 0.56
+ */
+export function feederLimitV(system: Electrical['system']): number {
+  return FEEDER_SHARE * REGULATED_V[system];
+}
+
+/** Resistance of a ground return that is satisfactory: 0.005 Ω, FAA-H-8083-31, chapter 9 (read). */
+export const GROUND_RETURN_LIMIT_MILLIOHM = 5;
+
 /** Temperature at which the table gives the resistance, and inferred temperatures of no resistance, in °C (read). */
 const REFERENCE_C = 20;
 const ZERO_C: Readonly<Record<Material, number>> = { copper: 234.5, aluminium: 238.1 };

@@ -3,7 +3,10 @@ import { aluminiumWireThin } from '../rules/aluminium-wire-thin.ts';
 import { circuitUnprotected } from '../rules/circuit-unprotected.ts';
 import { enduranceShort } from '../rules/endurance-short.ts';
 import { essentialLoadShed } from '../rules/essential-load-shed.ts';
+import { groundReturnHigh } from '../rules/ground-return-high.ts';
+import { groundReturnUnstated } from '../rules/ground-return-unstated.ts';
 import { loadCircuitUnstated } from '../rules/load-circuit-unstated.ts';
+import { mainFeederDropExceeded } from '../rules/main-feeder-drop-exceeded.ts';
 import { protectionAboveWire } from '../rules/protection-above-wire.ts';
 import { protectionBelowLoad } from '../rules/protection-below-load.ts';
 import { protectionUnknown } from '../rules/protection-unknown.ts';
@@ -29,5 +32,8 @@ export const ELECTRICAL_RULES: readonly Rule[] = [
   wireRatingUnknown,
   voltageDropExceeded,
   voltageDropUnknown,
+  mainFeederDropExceeded,
+  groundReturnHigh,
+  groundReturnUnstated,
   aluminiumWireThin,
 ];

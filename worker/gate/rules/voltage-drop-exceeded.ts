@@ -10,6 +10,7 @@ export const voltageDropExceeded: Rule = {
   source: memory('AC 43.13-1B table 11-6'),
   check: ({ visit, results }) =>
     (visit.electrical?.circuits ?? []).flatMap((circuit, index): Hit[] => {
+      if (circuit.mainFeeder) return [];
       const result = results.electrical?.circuits[index];
       return dropsOf(result, circuit.measuredDropV)
         .filter(({ dropV, limitV }) => dropV > limitV)

@@ -1,3 +1,4 @@
+import { wireSize } from '../../calc/electrical/wire-table.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
 import { conductorName } from '../wire-name.ts';
 
@@ -8,10 +9,9 @@ export const voltageDropUnknown: Rule = {
     'The voltage drop of a circuit is not known: no table gives the resistance of its wire, and it was not measured',
   remedy: 'Measure the drop under load and enter it, or take a wire that the table has',
   source: read('AC 43.13-1B 11-66: the drop follows from table 11-9, or is measured'),
-  check: ({ visit, results }) =>
+  check: ({ visit }) =>
     (visit.electrical?.circuits ?? []).flatMap((circuit, index): Hit[] => {
-      const isComputed = results.electrical?.circuits[index]?.continuousDrop !== undefined;
-      if (isComputed || circuit.measuredDropV !== undefined) return [];
+      if (wireSize(circuit) || circuit.measuredDropV !== undefined) return [];
       return [
         {
           path: ['electrical', 'circuits', index, 'measuredDropV'],

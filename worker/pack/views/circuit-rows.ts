@@ -24,9 +24,19 @@ export function circuitRows(circuits: readonly Circuit[], results: readonly Circ
   return {
     hasCircuits: pairs.length > 0,
     circuits: pairs.map(({ circuit, result }) => circuitRow(circuit, result)),
+    feeders: pairs.flatMap(({ circuit, result }) => feederNote(circuit, result)),
     hasCircuitNotes: notes.length > 0,
     circuitNotes: notes,
   };
+}
+
+/** A main power wire has a limit and a current of its own. */
+function feederNote({ name, mainFeeder }: Circuit, { continuousDrop }: CircuitResult): string[] {
+  if (!mainFeeder) return [];
+  const what = mainFeeder.kind === 'source' ? 'rated current of its source' : 'five-minute rate of the battery';
+  return [
+    `${name}: main power wire, its drop at ${print(continuousDrop?.currentA, 1)} A, the ${what}, held to 2 % of the regulated voltage`,
+  ];
 }
 
 /** Aluminium is computed by the copper wire that it stands for, which the reader has to be told. */
@@ -50,9 +60,10 @@ function circuitRow(circuit: Circuit, result: CircuitResult): Record<string, str
     run: print(circuit.runM, 1),
     longest: print(result.longestRunM, 1),
     drop: print(continuousDrop?.dropV, 2),
-    limit: print(continuousDrop?.limitV, 1),
+    limit: print(continuousDrop?.limitV, 2),
     peakDrop: print(peakDrop?.dropV, 2),
-    peakLimit: print(peakDrop?.limitV, 1),
+    peakLimit: print(peakDrop?.limitV, 2),
     measured: print(circuit.measuredDropV, 2),
+    groundReturn: print(circuit.groundReturnMilliohm, 1),
   };
 }

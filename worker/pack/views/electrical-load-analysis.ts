@@ -50,7 +50,7 @@ export function electricalLoadAnalysisView(context: PackContext): View {
     ],
     ...sources(
       'The 80 % line is a rule of thumb, not a proof of adequate supply (AC 43.13-1B para 11-35). Start and source failed are on the battery.',
-      'Drop = R20 · L · I · (234.5 + T2) / 254.5, T2 = T1 + (TR − T1) · √(I / Imax) (AC 43.13-1B para 11-66; the form of T2 from memory). For aluminium 258.1 and 238.1. R20 and capacity of wire: table 11-9; aluminium by the copper wire two numbers thinner, as the note at 11-66 lets it, for table 11-10 was not readable. Limits of drop: table 11-6, from memory, supported by table 11-7. Protection: table 11-3; its column of breakers was read for 22 to 14 AWG alone, so that a breaker on thicker wire is held to the column of fuses.',
+      'Drop = R20 · L · I · (234.5 + T2) / 254.5, T2 = T1 + (TR − T1) · √(I / Imax) (AC 43.13-1B para 11-66; the form of T2 from memory). For aluminium 258.1 and 238.1. R20 and capacity of wire: table 11-9; aluminium by the copper wire two numbers thinner, as the note at 11-66 lets it, for table 11-10 was not readable. Limits of drop: table 11-6, from memory, supported by table 11-7; of main power wires and ground returns: FAA-H-8083-31 chapter 9. Protection: table 11-3; its column of breakers was read for 22 to 14 AWG alone, so that a breaker on thicker wire is held to the column of fuses.',
       'Loads and lengths as in the record. Electrical work: disconnect the battery first.',
     ),
   };
