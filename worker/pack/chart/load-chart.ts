@@ -1,4 +1,6 @@
-import { drawing, element, text } from './svg.ts';
+import { INK, PALE, SHADE } from './ink.ts';
+import { label, line } from './plot.ts';
+import { drawing, element } from './svg.ts';
 
 /** One bar of the chart: a load in amperes against what the sources give. */
 export interface LoadBar {
@@ -8,11 +10,10 @@ export interface LoadBar {
   capacityA: number | undefined;
 }
 
-const WIDTH = 500;
-const ROW = 24;
-const LEFT = 92;
-const RIGHT = 84;
-const INK = '#1a1a1a';
+const WIDTH = 420;
+const ROW = 22;
+const LEFT = 84;
+const RIGHT = 78;
 
 /**
  * Continuous load (dark), peak (light) and capacity (line) of each phase, with the 80 % mark dashed. Phases without a source, such as
@@ -23,33 +24,20 @@ export function loadChart(bars: readonly LoadBar[]): string {
   const greatest = Math.max(1, ...supplied.flatMap(({ peakA, capacityA = 0 }) => [peakA, capacityA]));
   const across = (amps: number): number => Math.min(1, amps / greatest) * (WIDTH - LEFT - RIGHT);
   const rows = bars.map((bar, index) => row(bar, 8 + index * ROW, across));
-  const label = bars.map(
+  const figures = bars.map(
     ({ name, loadA, capacityA }) =>
       `${name}: ${loadA.toFixed(1)} A of ${capacityA === undefined ? 'no source' : `${capacityA.toFixed(1)} A`}`,
   );
-  return drawing(WIDTH, 16 + bars.length * ROW, 150, `Load against capacity. ${label.join('; ')}.`, rows.join(''));
+  return drawing(WIDTH, 16 + bars.length * ROW, 150, `Load against capacity. ${figures.join('; ')}.`, rows.join(''));
 }
 
 function row({ name, loadA, peakA, capacityA }: LoadBar, y: number, across: (amps: number) => number): string {
   const bar = (amps: number, fill: string): string =>
     element('rect', { x: LEFT, y: y + 3, width: Math.max(0.01, across(amps)), height: 12, fill });
   const mark = (amps: number, dash?: string): string =>
-    element('line', {
-      x1: LEFT + across(amps),
-      y1: y,
-      x2: LEFT + across(amps),
-      y2: y + 18,
-      stroke: INK,
-      'stroke-width': 1.2,
-      'stroke-dasharray': dash,
-    });
+    line({ x: LEFT + across(amps), y }, { x: LEFT + across(amps), y: y + 18 }, INK, 1.2, dash);
   const limits = capacityA === undefined ? '' : mark(capacityA) + mark(capacityA * 0.8, '2 2');
-  const head = text(name, { x: LEFT - 8, y: y + 13, 'font-size': 10, 'text-anchor': 'end', fill: INK });
-  const figure = text(`${loadA.toFixed(1)} / ${peakA.toFixed(1)} A`, {
-    x: WIDTH - RIGHT + 8,
-    y: y + 13,
-    'font-size': 10,
-    fill: INK,
-  });
-  return head + bar(peakA, '#d0d0d0') + bar(loadA, '#707070') + limits + figure;
+  const head = label(name, { x: LEFT - 8, y: y + 13 }, 'end');
+  const figure = label(`${loadA.toFixed(1)} / ${peakA.toFixed(1)} A`, { x: WIDTH - RIGHT + 8, y: y + 13 }, 'start');
+  return head + bar(peakA, PALE) + bar(loadA, SHADE) + limits + figure;
 }

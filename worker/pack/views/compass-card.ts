@@ -1,6 +1,7 @@
 import type { SwingResult } from '../../calc/compass/swing.ts';
 import { dateOf, printDate, printMoment } from '../../units/calendar.ts';
 import { printNumber, printSigned } from '../../units/rounding.ts';
+import { deviationChart } from '../chart/deviation-chart.ts';
 import type { PackContext } from '../context.ts';
 import { DASH, nameOf, signatureOf } from '../people.ts';
 import type { View } from '../render.ts';
@@ -35,6 +36,7 @@ export function compassCardView(context: PackContext): View {
     indicator: indicator
       ? `${printNumber(indicator.driftDegPer15Min, 1)}° in 15 minutes; limit ${indicator.limitDegPer15Min === undefined ? DASH : `${printNumber(indicator.limitDegPer15Min, 1)}°`}`
       : 'not checked',
+    chart: deviationChart(found.swings),
     swings: found.swings.map(swingView),
     hasLoads: found.loads.length > 0,
     loads: found.loads.map(({ name, shiftDeg }) => ({ name, shift: printSigned(shiftDeg, 1) })),

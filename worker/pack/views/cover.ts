@@ -1,6 +1,7 @@
 import type { Finding } from '../../gate/finding.ts';
 import { printMoment } from '../../units/calendar.ts';
 import { printNumber } from '../../units/rounding.ts';
+import { clockChart } from '../chart/clock-chart.ts';
 import type { PackContext } from '../context.ts';
 import { DASH, nameOf } from '../people.ts';
 import type { View } from '../render.ts';
@@ -57,6 +58,8 @@ function clockView({ results, released, visit }: PackContext): View {
   const minutes = (value: number | undefined): string => (value === undefined ? DASH : `${printNumber(value, 0)} min`);
   return {
     hasClock: true,
+    hasJobs: plan.jobs.length > 0,
+    clockChart: plan.jobs.length > 0 ? clockChart(results.clock) : '',
     left: `${plan.jobs.length} jobs, ${minutes(plan.totalMin)} with the people at hand`,
     ready: printMoment(readyAt),
     slack: minutes(slackMin),

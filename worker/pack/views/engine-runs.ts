@@ -2,6 +2,7 @@ import { lastRun, type RunComparison, runsByTime } from '../../calc/engine-runs.
 import { rangeText } from '../../gate/range-text.ts';
 import { printMoment } from '../../units/calendar.ts';
 import { printNumber } from '../../units/rounding.ts';
+import { runsChart } from '../chart/runs-chart.ts';
 import type { PackContext } from '../context.ts';
 import { DASH, nameOf, signatureOf } from '../people.ts';
 import type { View } from '../render.ts';
@@ -27,6 +28,8 @@ export function engineRunsView(context: PackContext): View {
       ].join(', '),
       leaks: run.leaksLookedFor ? 'looked for, none stated' : 'not looked for',
     })),
+    hasValues: results.engineRuns.length > 0,
+    chart: runsChart(results.engineRuns),
     values: results.engineRuns.map(({ name, unit, before, after, change, least, most, ...row }) => ({
       name,
       unit,

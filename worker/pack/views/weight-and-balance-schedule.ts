@@ -1,6 +1,8 @@
 import { payloadAgainst } from '../../calc/payload.ts';
 import { dateOf, printDate } from '../../units/calendar.ts';
+import { factorOf } from '../../units/quantity.ts';
 import { printNumber } from '../../units/rounding.ts';
+import { historyChart } from '../chart/history-chart.ts';
 import type { PackContext } from '../context.ts';
 import { DASH, signatureOf } from '../people.ts';
 import type { View } from '../render.ts';
@@ -43,7 +45,9 @@ export function weightAndBalanceScheduleView(context: PackContext): View {
     equipmentCount: String(results.change.after.length),
     ...envelopeRows(context),
     stations: stationRows(context),
-    history: schedule.history.map((entry) => ({
+    ...historyCharts(context),
+    history: schedule.history.map((entry, index) => ({
+      step: String(index + 1),
       date: printDate(entry.date),
       reason: entry.reason,
       changeMass: say.number('mass', entry.changeKg, { signed: true, extra: 1 }),
@@ -63,6 +67,26 @@ export function weightAndBalanceScheduleView(context: PackContext): View {
     ...sources(
       'Empty mass holds unusable fuel, oil and the equipment of the list in this pack, and nothing else. Void when the equipment changes.',
       'Figures of the aircraft (limits, stations, envelope) are those of the record, taken from the maker’s manual; where they differ, the manual is right.',
+    ),
+  };
+}
+
+/** Mass and arm side by side; one step alone is no history. */
+function historyCharts({ results, say }: PackContext): View {
+  const history = results.schedule?.history ?? [];
+  if (history.length < 2) return { hasCharts: false };
+  const [mass, arm] = [factorOf('mass', say.units), factorOf('arm', say.units)];
+  return {
+    hasCharts: true,
+    massChart: historyChart(
+      'empty mass',
+      say.unit('mass'),
+      history.map(({ massKg }) => massKg / mass),
+    ),
+    armChart: historyChart(
+      'arm',
+      say.unit('arm'),
+      history.map(({ armMm }) => armMm / arm),
     ),
   };
 }

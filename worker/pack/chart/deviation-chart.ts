@@ -1,0 +1,60 @@
+import { deviationAt } from '../../calc/compass/coefficients.ts';
+import type { SwingResult } from '../../calc/compass/swing.ts';
+import { printSigned } from '../../units/rounding.ts';
+import { axisFor } from './axis.ts';
+import { INK } from './ink.ts';
+import { axisNames, grid, line, type Plot, plotOf } from './plot.ts';
+import { drawing, element, type Point, points } from './svg.ts';
+
+const [WIDTH, HEIGHT, WIDTH_MM] = [420, 200, 150];
+const HEADINGS = { from: 0, to: 360, ticks: [0, 45, 90, 135, 180, 225, 270, 315, 360], decimals: 0 };
+const CURVE_STEP_DEG = 5;
+
+/** A heading as pilots write it. */
+const threeFigures = (deg: number): string => String(deg).padStart(3, '0');
+
+/** Deviation over heading: what was read (dots) and what the coefficients give (curves), a pair for each electrical state. */
+export function deviationChart(swings: readonly SwingResult[]): string {
+  const read = swings.flatMap(({ readings }) => readings.map(({ deviationDeg }) => deviationDeg));
+  const curves = swings.map(curveOf);
+  const deviations = axisFor([-1, 1, ...read, ...curves.flat().map(({ y }) => y)], 6);
+  const plot = plotOf(WIDTH, HEIGHT, HEADINGS, deviations);
+  const content = [
+    grid(plot, threeFigures),
+    line(plot.at(0, 0), plot.at(360, 0), INK, 0.8),
+    ...swings.map((swing, index) => swingMarks(plot, swing, curves[index] ?? [])),
+    axisNames(plot, 'magnetic heading, °', 'deviation, °, east positive'),
+  ];
+  return drawing(WIDTH, HEIGHT, WIDTH_MM, describe(swings), content.join(''));
+}
+
+/** The fitted curve, heading and deviation as x and y; empty where the headings were too few. */
+function curveOf({ coefficients }: SwingResult): Point[] {
+  if (!coefficients) return [];
+  return Array.from({ length: 360 / CURVE_STEP_DEG + 1 }, (_, step) => {
+    const x = step * CURVE_STEP_DEG;
+    return { x, y: deviationAt(coefficients, x) };
+  });
+}
+
+/** On: filled dots and a full line. Off: open dots and dashes. */
+function swingMarks(plot: Plot, { state, readings }: SwingResult, curve: readonly Point[]): string {
+  const isOn = state === 'equipment-on';
+  const way = points(curve.map(({ x, y }) => plot.at(x, y)));
+  const stroke = { stroke: INK, 'stroke-width': 1.1, 'stroke-dasharray': isOn ? undefined : '4 2.5' };
+  const dots = readings.map(({ headingDeg, deviationDeg }) => {
+    const { x, y } = plot.at(headingDeg, deviationDeg);
+    return element('circle', { cx: x, cy: y, r: 2.6, fill: isOn ? INK : '#ffffff', stroke: INK, 'stroke-width': 1 });
+  });
+  return (curve.length > 0 ? element('polyline', { points: way, fill: 'none', ...stroke }) : '') + dots.join('');
+}
+
+function describe(swings: readonly SwingResult[]): string {
+  const said = swings.map(({ state, readings }) => {
+    const list = readings.map(
+      ({ headingDeg, deviationDeg }) => `${threeFigures(Math.round(headingDeg))} ${printSigned(deviationDeg, 1)}`,
+    );
+    return `${state === 'equipment-on' ? 'Equipment on' : 'Equipment off'}: ${list.join(', ')}`;
+  });
+  return `Deviation in degrees over magnetic heading. ${said.join('. ')}.`;
+}

@@ -1,0 +1,35 @@
+import { type Axis, axisFor } from './axis.ts';
+import { INK } from './ink.ts';
+import { axisNames, grid, plotOf } from './plot.ts';
+import { drawing, element, type Point, points } from './svg.ts';
+
+const [WIDTH, HEIGHT, WIDTH_MM] = [240, 160, 80];
+const MOST_FIGURES = 6;
+
+/** A value of the empty aircraft after each step of its history, as a stair: it holds until the next step. */
+export function historyChart(name: string, unit: string, values: readonly number[]): string {
+  const steps: Axis = { from: 0.5, to: values.length + 0.5, ticks: stepTicks(values.length), decimals: 0 };
+  const plot = plotOf(WIDTH, HEIGHT, steps, axisFor(values, 5));
+  const stair = values.flatMap((value, index): Point[] => [
+    plot.at(index + 1, value),
+    plot.at(Math.min(index + 2, steps.to), value),
+  ]);
+  const dots = values.map((value, index) => {
+    const { x, y } = plot.at(index + 1, value);
+    return element('circle', { cx: x, cy: y, r: 2.4, fill: INK });
+  });
+  const content = [
+    grid(plot),
+    element('polyline', { points: points(stair), fill: 'none', stroke: INK, 'stroke-width': 1.2 }),
+    ...dots,
+    axisNames(plot, 'step of the history', `${name}, ${unit}`),
+  ];
+  const label = `${name} in ${unit} after each step: ${values.map((value) => value.toFixed(1)).join(', ')}.`;
+  return drawing(WIDTH, HEIGHT, WIDTH_MM, label, content.join(''));
+}
+
+/** Numbers of the steps to write: all of them, or as many as can be told apart. */
+function stepTicks(count: number): number[] {
+  const every = Math.ceil(count / MOST_FIGURES);
+  return Array.from({ length: Math.ceil(count / every) }, (_, index) => 1 + index * every);
+}
