@@ -1,5 +1,6 @@
 import { deratedA } from '../../worker/calc/electrical/ampacity.ts';
 import { enduranceOn } from '../../worker/calc/electrical/endurance.ts';
+import { LOW_VOLTAGE_V, needsWatching } from '../../worker/calc/electrical/monitoring.ts';
 import { greatestProtectionA } from '../../worker/calc/electrical/protection-table.ts';
 import {
   conductorTemperatureC,
@@ -46,6 +47,12 @@ export const ELECTRICAL_TOPICS = {
   },
 
   'voltage-drop': (run: Run) => ({ dropV: coldDropV(run) }),
+
+  'generator-share': ({ continuousA, capacityA }: { continuousA: number; capacityA: number }) => ({
+    over: Number(needsWatching(continuousA, capacityA)),
+  }),
+
+  'low-voltage': ({ system }: Pick<Electrical, 'system'>) => ({ warningV: LOW_VOLTAGE_V[system] }),
 
   'main-feeder': ({ system }: Pick<Electrical, 'system'>) => ({
     limitV: feederLimitV(system),

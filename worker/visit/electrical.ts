@@ -39,6 +39,16 @@ export const PowerSource = part('Source', 'An alternator or generator with its r
     'The crew have a placard or an instrument by which they keep the load below its rating',
     false,
   ).optional(),
+  monitoredBy: line(
+    'Monitored by',
+    'Which placard or instrument that is',
+    'Ammeter in the lead of the alternator, red line at 20 A',
+  ).optional(),
+});
+
+export const LowVoltageWarning = part('Low-voltage warning', 'A light or a message when the voltage of the bus falls', {
+  isFitted: flag('Fitted', 'There is one', true),
+  setPointV: number('Set point', 'Voltage below which it comes on', 'V', 13, { min: 0, max: 100 }).optional(),
 });
 
 export const Battery = part('Battery', 'The battery that carries the loads when the source has failed', {
@@ -108,12 +118,10 @@ const FromBattery = part('From the battery', 'It carries the battery', {
   fiveMinuteA: amps('Five-minute rate', 'Current that empties the battery in five minutes', 60, { min: 0.01 }),
 });
 
-export const MainFeeder = z
-  .discriminatedUnion('kind', [FromSource, FromBattery])
-  .meta({
-    title: 'Main feeder',
-    description: 'Stated where the circuit leads from a source or the battery to the bus',
-  });
+export const MainFeeder = z.discriminatedUnion('kind', [FromSource, FromBattery]).meta({
+  title: 'Main feeder',
+  description: 'Stated where the circuit leads from a source or the battery to the bus',
+});
 
 export const Circuit = part('Circuit', 'A protected feeder with its wire', {
   id: id('Identifier', 'How the record names it', 'C-RADIO'),
@@ -162,6 +170,7 @@ export const Electrical = part('Electrical', 'Sources, battery, buses, loads and
   }),
   engineRpm: byPhase('Engine speed', 'Engine speed in each phase', '1/min', 4800, 20_000).optional(),
   sources: list('Sources', 'All that charge the battery', PowerSource, { min: 1, max: 6 }),
+  lowVoltageWarning: LowVoltageWarning.optional(),
   battery: Battery.optional(),
   buses: list('Buses', 'Every bus', Bus, { min: 1, max: 12 }),
   loads: list('Loads', 'Every load, also those taken out', Load, { min: 1, max: 150 }),

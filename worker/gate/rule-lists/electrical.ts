@@ -6,6 +6,7 @@ import { essentialLoadShed } from '../rules/essential-load-shed.ts';
 import { groundReturnHigh } from '../rules/ground-return-high.ts';
 import { groundReturnUnstated } from '../rules/ground-return-unstated.ts';
 import { loadCircuitUnstated } from '../rules/load-circuit-unstated.ts';
+import { lowVoltageWarningLate } from '../rules/low-voltage-warning-late.ts';
 import { mainFeederDropExceeded } from '../rules/main-feeder-drop-exceeded.ts';
 import { protectionAboveWire } from '../rules/protection-above-wire.ts';
 import { protectionBelowLoad } from '../rules/protection-below-load.ts';
@@ -21,6 +22,7 @@ import { wireRatingUnknown } from '../rules/wire-rating-unknown.ts';
 export const ELECTRICAL_RULES: readonly Rule[] = [
   sourceOverloaded,
   sourceOver80Percent,
+  lowVoltageWarningLate,
   enduranceShort,
   essentialLoadShed,
   loadCircuitUnstated,

@@ -31,10 +31,12 @@ export function electricalLoadAnalysisView(context: PackContext): View {
     ...common(context),
     system: SYSTEMS[record.system],
     altitude: `${printNumber(record.altitudeFt, 0)} ft`,
-    powerSources: record.sources.map(({ name, ratedA, regulatorA }) => ({
+    powerSources: record.sources.map(({ name, ratedA, regulatorA, isMonitored, monitoredBy }) => ({
       name,
       rating: `${amps(ratedA)} A${regulatorA === undefined ? '' : `, regulator ${amps(regulatorA)} A`}`,
+      watchedBy: monitoredBy ?? (isMonitored ? 'NOT STATED BY WHAT' : 'nothing'),
     })),
+    lowVoltage: lowVoltageText(record.lowVoltageWarning),
     chart: loadChart(bars),
     phases: found.phases.map(phaseRow),
     ...enduranceView(record, found.endurance),
@@ -49,11 +51,19 @@ export function electricalLoadAnalysisView(context: PackContext): View {
       ),
     ],
     ...sources(
-      'The 80 % line is a rule of thumb, not a proof of adequate supply (AC 43.13-1B para 11-35). Start and source failed are on the battery.',
+      'The 80 % line is a rule of thumb, not a proof of adequate supply (AC 43.13-1B para 11-35, which also gives 13 V and 26 V for a low-voltage warning). Start and source failed are on the battery.',
       'Drop = R20 · L · I · (234.5 + T2) / 254.5, T2 = T1 + (TR − T1) · √(I / Imax) (AC 43.13-1B para 11-66; the form of T2 from memory). For aluminium 258.1 and 238.1. R20 and capacity of wire: table 11-9; aluminium by the copper wire two numbers thinner, as the note at 11-66 lets it, for table 11-10 was not readable. Limits of drop: table 11-6, from memory, supported by table 11-7; of main power wires and ground returns: FAA-H-8083-31 chapter 9. Protection: table 11-3; its column of breakers was read for 22 to 14 AWG alone, so that a breaker on thicker wire is held to the column of fuses.',
       'Loads and lengths as in the record. Electrical work: disconnect the battery first.',
     ),
   };
+}
+
+function lowVoltageText(warning: Electrical['lowVoltageWarning']): string {
+  if (!warning) return 'not stated';
+  if (!warning.isFitted) return 'none fitted';
+  return warning.setPointV === undefined
+    ? 'fitted, SET POINT NOT STATED'
+    : `below ${printNumber(warning.setPointV, 1)} V`;
 }
 
 function phaseRow({ phase, before, continuousA, peakA, capacityA }: PhaseLoad): Record<string, string> {
