@@ -1,10 +1,10 @@
-const WIDE = /[mwMW@%&—–…]/;
-const CAPITAL = /\p{Lu}/u;
+const NARROW = /[a-ln-vx-z0-9 .,;:!?'"()[\]/\\|*+<>=_-]/;
+const WIDER = /[A-Zmw%&@]/;
 
 /** Never less than a sign takes in the faces of the pack, in em. */
 function widthEm(sign: string): number {
-  if (WIDE.test(sign)) return 1;
-  return CAPITAL.test(sign) ? 0.72 : 0.58;
+  if (NARROW.test(sign)) return 0.58;
+  return WIDER.test(sign) ? 0.86 : 1.2;
 }
 
 /** A name that surely fits beside a chart; the table at its side has it whole. */
