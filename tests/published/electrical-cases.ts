@@ -17,6 +17,7 @@ import {
   type TemperatureRatingC,
   WIRE_TABLE,
 } from '../../worker/calc/electrical/wire-table.ts';
+import { isClearOfControl } from '../../worker/calc/wiring/control-clearance.ts';
 import { circularMils, diameterMm, gaugeNumber, solidOhmPer1000Ft } from '../../worker/calc/wiring/wire-gauge.ts';
 import type { Electrical } from '../../worker/visit/visit.ts';
 import { GAUGES, type Gauge, type Material } from '../../worker/visit/wire-size.ts';
@@ -86,6 +87,11 @@ export const ELECTRICAL_TOPICS = {
     ampacityA: WIRE_TABLE[gauge]?.ampacityA[rating] ?? Number.NaN,
     ohm: WIRE_TABLE[gauge]?.ohmPer1000Ft ?? Number.NaN,
   }),
+
+  'control-clearance': ({ distanceIn }: { distanceIn: number }) => {
+    const near = { what: 'Loom', control: 'Cable', distanceMm: distanceIn * 25.4, isSecured: true, isGuarded: false };
+    return { clear: Number(isClearOfControl(near)) };
+  },
 
   'wire-gauge': ({ gauge }: { gauge: number }) => ({
     diameterIn: diameterMm(gauge) / 25.4,

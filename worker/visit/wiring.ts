@@ -107,6 +107,14 @@ export const FoundWire = part('Found wire', 'A wire found in the aircraft, of un
   arm: arm('Arm', 'Arm of its middle', 1180).optional(),
 });
 
+export const NearControl = part('Near a control', 'A wire or loom that passes close to a control, as somebody saw it', {
+  what: line('What', 'Wire or loom, found or new', 'Loom to the fin, with X03', 80),
+  control: line('Control', 'What moves beside it', 'Elevator push-rod, frame 5', 80),
+  distance: arm('Distance', 'Least distance over the whole travel of the control', 90, { min: 0 }),
+  isSecured: flag('Secured', 'Clamped so that it cannot reach the control when any one clamp fails', true),
+  isGuarded: flag('Guarded', 'A guard or conduit keeps it off the control', false),
+});
+
 export const WiringTest = part('Test', 'Continuity and insulation test of the wires of this visit', {
   at: moment('At', 'When', '2026-11-05T08:40:00+01:00'),
   by: id('By', 'Person who tested', 'tomas'),
@@ -123,6 +131,9 @@ export const Wiring = part('Wiring', 'Connectors, wires, wires found, and their 
   points: list('Points', 'Grounds, buses, breakers, splices, terminals', WiringPoint, { max: 120 }),
   wires: list('Wires', 'Every wire of those connectors', Wire, { max: 500 }),
   found: list('Found wires', 'Wires found and what became of them', FoundWire, { max: 200 }).optional(),
+  nearControls: list('Near controls', 'Wires and looms that pass close to controls', NearControl, {
+    max: 60,
+  }).optional(),
   test: WiringTest.optional(),
 });
 export type Wiring = z.infer<typeof Wiring>;

@@ -1,4 +1,5 @@
 import type { Rule } from '../rule.ts';
+import { cableNearControls } from '../rules/cable-near-controls.ts';
 import { continuityNotTested } from '../rules/continuity-not-tested.ts';
 import { groundOpen } from '../rules/ground-open.ts';
 import { insulationLow } from '../rules/insulation-low.ts';
@@ -34,4 +35,5 @@ export const WIRING_RULES: readonly Rule[] = [
   shieldUnterminated,
   continuityNotTested,
   insulationLow,
+  cableNearControls,
 ];

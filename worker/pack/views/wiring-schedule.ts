@@ -13,7 +13,7 @@ type Wiring = NonNullable<Visit['wiring']>;
 type Wire = Wiring['wires'][number];
 
 export function wiringScheduleView(context: PackContext): View {
-  const { visit, results } = context;
+  const { visit, results, say } = context;
   const record = visit.wiring;
   const found = results.wiring;
   if (!record || !found) throw new Error('Cannot fill the wiring schedule: the visit has no wiring');
@@ -36,11 +36,20 @@ export function wiringScheduleView(context: PackContext): View {
       identifiedBy,
       decision,
     })),
+    hasNearControls: (record.nearControls ?? []).length > 0,
+    nearControls: (record.nearControls ?? []).map((near) => ({
+      what: near.what,
+      control: near.control,
+      distance: say.measure('arm', near.distanceMm),
+      secured: near.isSecured ? 'yes' : 'NO',
+      guarded: near.isGuarded ? 'yes' : 'no',
+    })),
     signatures: [
       signatureOf(visit, record.test?.by, 'Tested by', record.test ? printDate(dateOf(record.test.at)) : DASH),
     ],
     ...sources(
       'Direction as seen from the equipment. Masses of wires: conductor by the gauge formula (ASTM B258, from memory) with an allowance for insulation, or the maker’s figure; to be held against the equipment change, never added by itself.',
+      'Distance from controls: 3 in, or a guard, and clamps of which no single one may fail (AC 43.13-1B paras 11-96 and 11-125, from memory).',
       'Electrical work: disconnect the battery first.',
     ),
   };
