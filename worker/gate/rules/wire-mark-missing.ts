@@ -1,3 +1,4 @@
+import type { FoundWire } from '../../visit/visit.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
 import { wireName } from '../wire-name.ts';
 
@@ -21,10 +22,11 @@ export const wireMarkMissing: Rule = {
           : [bare(['wiring', 'wires', index, 'mark'], wireName(wire))],
       ),
       ...found.flatMap(({ decision, mark, id }, index) =>
-        !['traced', 'retained'].includes(decision) || mark !== undefined
-          ? []
-          : [bare(['wiring', 'found', index, 'mark'], id)],
+        !STAYS.has(decision) || mark !== undefined ? [] : [bare(['wiring', 'found', index, 'mark'], id)],
       ),
     ];
   },
 };
+
+/** A capped wire stays too, and the next who finds it should not have to trace it again. */
+const STAYS: ReadonlySet<FoundWire['decision']> = new Set(['traced', 'retained', 'capped']);
