@@ -41,6 +41,7 @@ export function statedMoments(visit: Visit): StatedMoment[] {
   add('transponder test', visit.surveillance?.transponderTest?.at, 'surveillance', 'transponderTest', 'at');
   add('encoder comparison', visit.surveillance?.encoder?.at, 'surveillance', 'encoder', 'at');
   add('altimeter test', visit.surveillance?.altimeter?.at, 'surveillance', 'altimeter', 'at');
+  add('test of the static system', visit.surveillance?.staticSystem?.at, 'surveillance', 'staticSystem', 'at');
   add('compass swing', visit.compass?.swungAt, 'compass', 'swungAt');
   for (const [i, run] of (visit.engineRuns ?? []).entries())
     add(`engine run ${run.when} the work`, run.at, 'engineRuns', i, 'at');

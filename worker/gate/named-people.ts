@@ -99,6 +99,7 @@ function testPeople({ wiring, surveillance, compass, engineRuns, controls, bulle
     ...at(surveillance?.transponderTest?.by, 'tested the transponder', 'surveillance', 'transponderTest', 'by'),
     ...at(surveillance?.encoder?.by, 'compared the encoder', 'surveillance', 'encoder', 'by'),
     ...at(surveillance?.altimeter?.by, 'tested the altimeter', 'surveillance', 'altimeter', 'by'),
+    ...at(surveillance?.staticSystem?.by, 'tested the static system', 'surveillance', 'staticSystem', 'by'),
     ...(surveillance?.devices ?? []).flatMap(({ id, readBack }, i) =>
       at(readBack?.by, `received ${id}`, 'surveillance', 'devices', i, 'readBack', 'by'),
     ),

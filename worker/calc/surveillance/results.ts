@@ -1,14 +1,14 @@
 import type { Visit } from '../../visit/visit.ts';
 import { type AddressForms, addressForms, isReserved, parseAddress } from './address.ts';
-import {
-  AFTER_EFFECT_LIMIT_FT,
-  CASE_LEAK_LIMIT_FT,
-  ENCODER_TOLERANCE_FT,
-  scaleToleranceFt,
-} from './altimeter-limits.ts';
+import { altimeterFigures, altimeterOmissions, type Omission } from './altimeter.ts';
+import { ENCODER_TOLERANCE_FT } from './altimeter-limits.ts';
 import { altitudeCode } from './altitude-code.ts';
+import type { Check } from './check.ts';
+import type { Limited } from './limited.ts';
 import { stateOf } from './state-blocks.ts';
-import { type Limited, limited, transponderFigures } from './transponder-limits.ts';
+import { type StaticSystemResult, staticSystemResult } from './static-system.ts';
+import { modeSChecks, transponderOmissions } from './transponder-checks.ts';
+import { transponderFigures } from './transponder-limits.ts';
 import { usRegistration } from './us-registration.ts';
 
 export type SurveillanceRecord = NonNullable<Visit['surveillance']>;
@@ -42,13 +42,21 @@ export interface SurveillanceResult {
   forms: AddressResult | undefined;
   devices: DeviceResult[];
   transponder: Limited[];
+  /** What a Mode S transponder has to show besides its figures. */
+  modeS: Check[];
+  /** Figures of the transponder test that are not in the record. */
+  transponderOmissions: string[];
   encoder: EncoderResult[];
   altimeter: Limited[];
+  /** What the altimeter test leaves out. */
+  altimeterOmissions: Omission[];
+  staticSystem: StaticSystemResult | undefined;
 }
 
 /** Addresses in every form, devices against the papers, and all tests against their limits. */
 export function surveillanceResults(visit: Visit, record: SurveillanceRecord): SurveillanceResult {
   const { address24 } = visit.aircraft;
+  const { transponderTest, altimeter, staticSystem } = record;
   const address = address24 === undefined ? undefined : parseAddress(address24);
   return {
     address,
@@ -58,9 +66,13 @@ export function surveillanceResults(visit: Visit, record: SurveillanceRecord): S
       set: addressSet === undefined ? undefined : parseAddress(addressSet),
       received: readBack && parseAddress(readBack.address),
     })),
-    transponder: record.transponderTest ? transponderFigures(record.transponderTest) : [],
+    transponder: transponderTest ? transponderFigures(transponderTest) : [],
+    modeS: transponderTest ? modeSChecks(transponderTest) : [],
+    transponderOmissions: transponderTest ? transponderOmissions(transponderTest) : [],
     encoder: (record.encoder?.points ?? []).map(encoderResult),
-    altimeter: altimeterResults(record),
+    altimeter: altimeter ? altimeterFigures(altimeter) : [],
+    altimeterOmissions: altimeter ? altimeterOmissions(altimeter) : [],
+    staticSystem: staticSystem && staticSystemResult(staticSystem),
   };
 }
 
@@ -82,19 +94,4 @@ function encoderResult({ altimeterFt, encoderFt }: { altimeterFt: number; encode
     isWithin: Math.abs(differenceFt) <= ENCODER_TOLERANCE_FT,
     pulses: altitudeCode(altimeterFt)?.toString(2).padStart(12, '0') ?? '',
   };
-}
-
-function altimeterResults({ altimeter }: SurveillanceRecord): Limited[] {
-  if (!altimeter) return [];
-  const { scale, caseLeakFt, afterEffectFt } = altimeter;
-  return [
-    ...scale.map(({ trueFt, readFt }) => {
-      const toleranceFt = scaleToleranceFt(trueFt);
-      return limited(`Scale error at ${trueFt} ft`, readFt - trueFt, 'ft', { least: -toleranceFt, most: toleranceFt });
-    }),
-    ...(caseLeakFt === undefined ? [] : [limited('Case leak', caseLeakFt, 'ft', { most: CASE_LEAK_LIMIT_FT })]),
-    ...(afterEffectFt === undefined
-      ? []
-      : [limited('After-effect', afterEffectFt, 'ft', { most: AFTER_EFFECT_LIMIT_FT })]),
-  ];
 }

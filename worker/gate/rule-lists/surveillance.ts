@@ -5,6 +5,7 @@ import { addressOutsideStateBlock } from '../rules/address-outside-state-block.t
 import { addressReserved } from '../rules/address-reserved.ts';
 import { addressUnreadable } from '../rules/address-unreadable.ts';
 import { altimeterTestFailed } from '../rules/altimeter-test-failed.ts';
+import { altimeterTestIncomplete } from '../rules/altimeter-test-incomplete.ts';
 import { emitterCategoryNotSet } from '../rules/emitter-category-not-set.ts';
 import { encoderCorrespondenceFailed } from '../rules/encoder-correspondence-failed.ts';
 import { flightIdentityDiffers } from '../rules/flight-identity-differs.ts';
@@ -15,8 +16,11 @@ import { positionQualityOverstated } from '../rules/position-quality-overstated.
 import { radioCheckMissing } from '../rules/radio-check-missing.ts';
 import { radioReadabilityLow } from '../rules/radio-readability-low.ts';
 import { readBackDiffers } from '../rules/read-back-differs.ts';
+import { staticSystemNotTested } from '../rules/static-system-not-tested.ts';
+import { staticSystemTestFailed } from '../rules/static-system-test-failed.ts';
 import { testSetCalibrationExpired } from '../rules/test-set-calibration-expired.ts';
 import { transponderTestFailed } from '../rules/transponder-test-failed.ts';
+import { transponderTestIncomplete } from '../rules/transponder-test-incomplete.ts';
 import { transponderTestMissing } from '../rules/transponder-test-missing.ts';
 
 /** Addresses, transponder, altimetry and radio. */
@@ -33,9 +37,13 @@ export const SURVEILLANCE_RULES: readonly Rule[] = [
   emitterCategoryNotSet,
   positionQualityOverstated,
   transponderTestFailed,
+  transponderTestIncomplete,
   transponderTestMissing,
   encoderCorrespondenceFailed,
   altimeterTestFailed,
+  altimeterTestIncomplete,
+  staticSystemTestFailed,
+  staticSystemNotTested,
   testSetCalibrationExpired,
   radioCheckMissing,
   radioReadabilityLow,

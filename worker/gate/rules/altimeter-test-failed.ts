@@ -1,4 +1,5 @@
 import { printNumber } from '../../units/rounding.ts';
+import { figureName } from '../figure-name.ts';
 import { rangeText } from '../range-text.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
 
@@ -15,7 +16,7 @@ export const altimeterTestFailed: Rule = {
         : [
             {
               path: ['surveillance', 'altimeter'],
-              sentence: `${figure.name}: ${printNumber(figure.value, 0)} ${figure.unit} is outside its limits ${rangeText(figure)}`,
+              sentence: `${figureName(figure)}: ${printNumber(figure.value, Number.isInteger(figure.value) ? 0 : 1)} ${figure.unit} is outside its limits ${rangeText(figure)}`,
               data: { value: figure.value },
             },
           ],

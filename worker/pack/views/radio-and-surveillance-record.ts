@@ -1,13 +1,14 @@
 import { addressForms } from '../../calc/surveillance/address.ts';
 import type { DeviceResult, SurveillanceRecord, SurveillanceResult } from '../../calc/surveillance/results.ts';
-import type { Limited } from '../../calc/surveillance/transponder-limits.ts';
-import { rangeText } from '../../gate/range-text.ts';
+import type { TransponderTest } from '../../calc/surveillance/transponder-checks.ts';
 import { printDate, printMoment } from '../../units/calendar.ts';
-import { printNumber, printSigned } from '../../units/rounding.ts';
+import { printNumber } from '../../units/rounding.ts';
 import type { PackContext } from '../context.ts';
 import { DASH, nameOf, signatureOf } from '../people.ts';
 import type { View } from '../render.ts';
+import { altimetryView } from './altimetry.ts';
 import { common, sources } from './common.ts';
+import { checkRows, limitedRows } from './figure-rows.ts';
 
 export function radioAndSurveillanceView(context: PackContext): View {
   const { visit, results } = context;
@@ -23,7 +24,7 @@ export function radioAndSurveillanceView(context: PackContext): View {
     ...radioView(context, record),
     signatures: [signatureOf(visit, record.transponderTest?.by ?? record.encoder?.by, 'Tested by', DASH)],
     ...sources(
-      'Limits: 14 CFR 43 Appendix E (altimeter, encoder) and Appendix F (transponder), powers in dBW as printed there. State block: two open data files that agree; the Annex itself was not read.',
+      'Limits: 14 CFR 43 Appendix E (static system, altimeter, encoder) and Appendix F (transponder), powers in dBW as printed there; leak of the static system as in 14 CFR 23.1325 before 2017. State block: two open data files that agree; the Annex itself was not read.',
       'A wrong address or identity is seen by others. A conspicuity device is an aid to look-out, not separation.',
     ),
   };
@@ -60,58 +61,34 @@ function deviceRow(
   };
 }
 
-/** Rows of figures against limits. */
-function limitedRows(figures: readonly Limited[], decimals: number): Record<string, string>[] {
-  return figures.map((figure) => ({
-    name: figure.name,
-    value: printNumber(figure.value, decimals),
-    limits: rangeText(figure),
-    unit: figure.unit,
-    verdict: figure.isWithin ? '✓' : 'OUTSIDE',
-  }));
-}
-
 function transponderView(
   { visit }: PackContext,
   { transponderTest: test }: SurveillanceRecord,
-  { transponder }: SurveillanceResult,
+  { transponder, modeS }: SurveillanceResult,
 ): View {
   if (!test) return { hasTransponder: false };
   const { testSet } = test;
-  const others = `to ${test.otherAddressesTried ?? 0} others: ${test.repliedToOther ? 'REPLIED' : 'none'}`;
   return {
     hasTransponder: true,
     testedAt: printMoment(test.at),
     testedBy: nameOf(visit, test.by),
     testSet: `${testSet.serial}, calibration holds until ${printDate(testSet.calibrationDueOn)}${testSet.isPortable ? '; coupled through the air, 3 dB allowed' : ''}`,
-    class: test.class,
     figures: limitedRows(transponder, 1),
-    answers: test.class.startsWith('S')
-      ? `Replies to its own address: ${test.repliesToOwnAddress ? 'yes' : 'NO'}; ${others}.`
-      : 'No Mode S address in this class.',
+    hasModeS: modeS.length > 0,
+    modeS: checkRows(modeS),
+    options: optionsOf(test),
   };
 }
 
-function altimetryView(
-  { visit }: PackContext,
-  record: SurveillanceRecord,
-  { encoder, altimeter }: SurveillanceResult,
-): View {
-  return {
-    hasEncoder: encoder.length > 0,
-    encoderBy: nameOf(visit, record.encoder?.by),
-    encoder: encoder.map(({ altimeterFt, encoderFt, differenceFt, isWithin, pulses }) => ({
-      altimeter: printNumber(altimeterFt, 0),
-      encoder: printNumber(encoderFt, 0),
-      difference: printSigned(differenceFt, 0),
-      pulses,
-      verdict: isWithin ? '✓' : 'OUTSIDE',
-    })),
-    hasAltimeter: altimeter.length > 0,
-    altimeterBy: nameOf(visit, record.altimeter?.by),
-    altimeterTo: printNumber(record.altimeter?.maximumFt ?? 0, 0),
-    altimeter: limitedRows(altimeter, 0),
-  };
+/** What of the class and its options decides which limits hold. */
+function optionsOf({ class: transponderClass, hasNarrowFrequency, hasHighPower, modeS }: TransponderTest): string {
+  const diversity = modeS?.hasDiversity ? ['two antennas'] : modeS?.hasDiversity === false ? ['one antenna'] : [];
+  return [
+    transponderClass,
+    ...(hasNarrowFrequency ? ['reply frequency within 1 MHz'] : []),
+    ...(hasHighPower ? ['high power'] : []),
+    ...diversity,
+  ].join(', ');
 }
 
 function radioView({ visit }: PackContext, { radioChecks = [], interferenceChecked }: SurveillanceRecord): View {

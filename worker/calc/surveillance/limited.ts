@@ -1,0 +1,38 @@
+/** A figure against its limits; `least` and `most` are undefined where there is none. */
+export interface Limited {
+  name: string;
+  /** The altitude or pressure at which it was read. */
+  at?: { value: number; unit: string };
+  value: number;
+  unit: string;
+  least?: number;
+  most?: number;
+  isWithin: boolean;
+  /** Where the figure is a difference: what was read, less what it is held against. */
+  terms?: Difference;
+}
+
+export interface Difference {
+  read: number;
+  against: number;
+}
+
+/** A difference of two decimals misses its last digit by less than this. */
+const BINARY_ERROR = 1e-9;
+
+/** A value held against its limits; both ends count as within. */
+export function limited(
+  name: string,
+  value: number,
+  unit: string,
+  { least, most }: { least?: number; most?: number },
+): Limited {
+  const [lower, upper] = [least ?? Number.NEGATIVE_INFINITY, most ?? Number.POSITIVE_INFINITY];
+  const isWithin = value >= lower - BINARY_ERROR && value <= upper + BINARY_ERROR;
+  return { name, value, unit, ...(least !== undefined && { least }), ...(most !== undefined && { most }), isWithin };
+}
+
+/** A difference held against a tolerance to both sides. */
+export function limitedDifference(name: string, terms: Difference, unit: string, tolerance: number): Limited {
+  return { ...limited(name, terms.read - terms.against, unit, { least: -tolerance, most: tolerance }), terms };
+}

@@ -1,0 +1,21 @@
+import { omissionText } from '../omission-text.ts';
+import { type Rule, read } from '../rule.ts';
+
+export const altimeterTestIncomplete: Rule = {
+  code: 'ALTIMETER_TEST_INCOMPLETE',
+  severity: 'caution',
+  meaning: 'The altimeter test leaves out a part of the whole test, which flight under instrument rules needs',
+  remedy: 'Test it, or acknowledge that the aircraft does not fly under instrument rules',
+  source: read('14 CFR 43 Appendix E (b)(1), 14 CFR 91.411(a)(1)'),
+  check: ({ results }) => {
+    const missing = (results.surveillance?.altimeterOmissions ?? []).map(omissionText);
+    if (missing.length === 0) return [];
+    return [
+      {
+        path: ['surveillance', 'altimeter'],
+        sentence: `The altimeter test does not record: ${missing.join('; ')}`,
+        data: { missing: missing.length },
+      },
+    ];
+  },
+};

@@ -1,0 +1,34 @@
+import { printNumber } from '../../units/rounding.ts';
+import { rangeText } from '../range-text.ts';
+import { type Hit, type Rule, read } from '../rule.ts';
+
+const PATH = ['surveillance', 'staticSystem'];
+
+export const staticSystemTestFailed: Rule = {
+  code: 'STATIC_SYSTEM_TEST_FAILED',
+  severity: 'blocks',
+  meaning: 'The static pressure system leaks or is at fault, or it was tested at too little suction',
+  remedy: 'Have the static pressure system put right and test again',
+  source: read('14 CFR 43 Appendix E (a); 14 CFR 23.1325(b)(2)(i) before 2017'),
+  check: ({ results }) => {
+    const { figures = [], checks = [] } = results.surveillance?.staticSystem ?? {};
+    return [
+      ...figures.flatMap((figure): Hit[] =>
+        figure.isWithin
+          ? []
+          : [
+              {
+                path: PATH,
+                sentence: `Static system, ${figure.name.toLowerCase()}: ${printNumber(figure.value, 0)} ${figure.unit} is outside its limits ${rangeText(figure)}`,
+                data: { value: figure.value },
+              },
+            ],
+      ),
+      ...checks.flatMap(({ name, paragraph, outcome }): Hit[] =>
+        outcome === 'failed'
+          ? [{ path: PATH, sentence: `The static system failed a check, ${paragraph}: ${name}`, data: { name } }]
+          : [],
+      ),
+    ];
+  },
+};

@@ -1,0 +1,36 @@
+import type { Check } from '../../calc/surveillance/check.ts';
+import type { Limited } from '../../calc/surveillance/limited.ts';
+import { figureName } from '../../gate/figure-name.ts';
+import { rangeText } from '../../gate/range-text.ts';
+import { printNumber } from '../../units/rounding.ts';
+import { DASH } from '../people.ts';
+
+/** Rows of figures against limits, with what was subtracted where a figure is a difference. */
+export function limitedRows(figures: readonly Limited[], decimals: number): Record<string, string>[] {
+  const places = (value: number): number => (Number.isInteger(value) ? decimals : Math.max(decimals, 1));
+  const print = (value: number): string => printNumber(value, places(value));
+  return figures.map((figure) => ({
+    name: figureName(figure),
+    working: figure.terms ? `${print(figure.terms.read)} − ${bracketed(figure.terms.against, print)}` : DASH,
+    value: print(figure.value),
+    limits: rangeText(figure),
+    unit: figure.unit,
+    verdict: figure.isWithin ? '✓' : 'OUTSIDE',
+  }));
+}
+
+/** A subtrahend, in brackets where it has a sign of its own. */
+function bracketed(value: number, print: (value: number) => string): string {
+  return value < 0 ? `(${print(value)})` : print(value);
+}
+
+const VERDICTS: Record<Check['outcome'], string> = {
+  passed: '✓',
+  failed: 'FAILED',
+  'not recorded': 'NOT RECORDED',
+};
+
+/** Rows of what has no figure. */
+export function checkRows(checks: readonly Check[]): Record<string, string>[] {
+  return checks.map(({ name, paragraph, outcome }) => ({ name, paragraph, verdict: VERDICTS[outcome] }));
+}
