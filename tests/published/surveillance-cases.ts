@@ -1,8 +1,15 @@
 import { addressForms, isReserved, parseAddress } from '../../worker/calc/surveillance/address.ts';
-import { scaleToleranceFt } from '../../worker/calc/surveillance/altimeter-limits.ts';
+import { altimeterFigures } from '../../worker/calc/surveillance/altimeter.ts';
+import {
+  barometricDifferenceFt,
+  frictionToleranceFt,
+  scaleToleranceFt,
+} from '../../worker/calc/surveillance/altimeter-limits.ts';
 import { altitudeCode, codedAltitudeFt } from '../../worker/calc/surveillance/altitude-code.ts';
 import { surveillanceResults } from '../../worker/calc/surveillance/results.ts';
 import { stateOf } from '../../worker/calc/surveillance/state-blocks.ts';
+import { staticSystemResult } from '../../worker/calc/surveillance/static-system.ts';
+import { modeSChecks, type TransponderTest } from '../../worker/calc/surveillance/transponder-checks.ts';
 import { type TransponderFigures, transponderFigures } from '../../worker/calc/surveillance/transponder-limits.ts';
 import { usRegistration } from '../../worker/calc/surveillance/us-registration.ts';
 import { readVisit } from '../calc/read-visit.ts';
@@ -37,7 +44,26 @@ const GOOD = {
   testSet: {},
 };
 
-type AltimetryInput = Partial<Record<'encoderDifferenceFt' | 'caseLeakFt' | 'afterEffectFt', number>>;
+/** A test of which only the class and the checks matter. */
+const TEST: TransponderTest = {
+  ...GOOD,
+  at: '2026-11-05T09:30:00Z',
+  by: 'jonas',
+  class: 'S-1B',
+  testSet: { serial: 'S', calibrationDueOn: '2027-03-31' },
+};
+
+const INCH_OF_MERCURY_HPA = 33.863_89;
+
+interface AltimetryInput {
+  encoderDifferenceFt?: number;
+  caseLeakFt?: number;
+  afterEffectFt?: number;
+  /** Falling less rising at 50 % and at 40 %. */
+  hysteresisFt?: [number, number];
+  friction?: [altitudeFt: number, changeFt: number][];
+  barometric?: [settingInHg: number, differenceFt: number][];
+}
 
 export const SURVEILLANCE_TOPICS = {
   /** The States on both sides of a boundary between blocks; 0 where our table gives another or none. */
@@ -81,17 +107,52 @@ export const SURVEILLANCE_TOPICS = {
     isWithin: yes(transponderFigures({ ...GOOD, ...input }).every(({ isWithin }) => isWithin)),
   }),
 
-  /** Whether encoder, case leak and after-effect are within limits. */
-  altimetry: ({ encoderDifferenceFt = 0, caseLeakFt = 0, afterEffectFt = 0 }: AltimetryInput) => {
+  'friction-tolerance': ({ altitudesFt }: { altitudesFt: number[] }) =>
+    Object.fromEntries(altitudesFt.map((altitudeFt) => [`at${altitudeFt}`, frictionToleranceFt(altitudeFt)])),
+
+  'barometric-difference': ({ settingsInHg }: { settingsInHg: number[] }) =>
+    Object.fromEntries(
+      settingsInHg.map((setting) => [`at${setting}`, barometricDifferenceFt(setting * INCH_OF_MERCURY_HPA)]),
+    ),
+
+  /** How many checks of a Mode S transponder are passed, failed and not recorded. */
+  'mode-s-checks': (input: Partial<TransponderTest>) => {
+    const outcomes = modeSChecks({ ...TEST, ...input }).map(({ outcome }) => outcome);
+    const count = (of: string): number => outcomes.filter((outcome) => outcome === of).length;
+    return { passed: count('passed'), failed: count('failed'), unknown: count('not recorded') };
+  },
+
+  'static-system': ({ raisedFt, lossFt }: { raisedFt: number; lossFt: number }) => {
+    const { figures } = staticSystemResult({ at: '2026-11-05T09:05:00Z', by: 'jonas', raisedFt, lossFt });
+    return { isWithin: yes(figures.every(({ isWithin }) => isWithin)) };
+  },
+
+  /** Whether encoder and altimeter are within limits. */
+  altimetry: ({ encoderDifferenceFt = 0, hysteresisFt = [0, 0], ...input }: AltimetryInput) => {
     const visit = readVisit('nose-wheel-full');
     const { surveillance } = visit;
     if (!surveillance?.encoder || !surveillance.altimeter) throw new Error('the full visit has altimetry');
     const points = [{ altimeterFt: 5000, encoderFt: 5000 + encoderDifferenceFt }];
-    const { encoder, altimeter } = surveillanceResults(visit, {
-      ...surveillance,
-      encoder: { ...surveillance.encoder, points },
-      altimeter: { ...surveillance.altimeter, caseLeakFt, afterEffectFt },
+    const encoder = { ...surveillance.encoder, points };
+    const figures = altimeterFigures({
+      ...surveillance.altimeter,
+      caseLeakFt: input.caseLeakFt ?? 0,
+      afterEffectFt: input.afterEffectFt ?? 0,
+      hysteresis: {
+        halfway: { risingFt: 6000, fallingFt: 6000 + hysteresisFt[0] },
+        twoFifths: { risingFt: 4800, fallingFt: 4800 + hysteresisFt[1] },
+      },
+      friction: (input.friction ?? []).map(([altitudeFt, changeFt]) => ({ altitudeFt, changeFt })),
+      barometric: {
+        fromHpa: 945,
+        toHpa: 1050,
+        points: (input.barometric ?? []).map(([settingInHg, differenceFt]) => ({
+          settingHpa: settingInHg * INCH_OF_MERCURY_HPA,
+          differenceFt,
+        })),
+      },
     });
-    return { isWithin: yes([...encoder, ...altimeter].every(({ isWithin }) => isWithin)) };
+    const compared = surveillanceResults(visit, { ...surveillance, encoder }).encoder;
+    return { isWithin: yes([...compared, ...figures].every(({ isWithin }) => isWithin)) };
   },
 };
