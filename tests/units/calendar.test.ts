@@ -7,6 +7,7 @@ import {
   instantOf,
   isDate,
   isMoment,
+  momentLike,
   printDate,
   printMoment,
   timeOf,
@@ -109,4 +110,23 @@ test('printMoment() prints local time with its offset', () => {
   expect(printMoment('2026-11-03T16:20:00+01:00')).toBe('3\u00a0Nov\u00a02026 16:20\u00a0+01:00');
   expect(printMoment('2026-11-03T16:20:00-05:00')).toBe('3\u00a0Nov\u00a02026 16:20\u00a0\u221205:00');
   expect(printMoment('2026-11-03T16:20:00Z')).toBe('3\u00a0Nov\u00a02026 16:20\u00a0UTC');
+});
+
+describe('momentLike()', () => {
+  test('writes an instant with the offset of another moment', () => {
+    const instantMs = Date.parse('2026-11-05T23:30:00Z');
+    expect(momentLike('2026-11-03T09:10:00+01:00', instantMs)).toBe('2026-11-06T00:30:00+01:00');
+    expect(momentLike('2026-11-03T09:10:00-03:30', instantMs)).toBe('2026-11-05T20:00:00-03:30');
+    expect(momentLike('2026-11-03T09:10:00Z', instantMs)).toBe('2026-11-05T23:30:00Z');
+  });
+
+  test('is the same instant, whatever the offset', () => {
+    const offsets = fc.constantFrom('Z', '+00:00', '+14:00', '-11:30', '+05:45');
+    fc.assert(
+      fc.property(offsets, fc.integer({ min: 0, max: 4e9 }), (offset, seconds) => {
+        expect(instantOf(momentLike(`2026-11-03T09:10:00${offset}`, seconds * 1000))).toBe(seconds * 1000);
+      }),
+      RUNS,
+    );
+  });
 });

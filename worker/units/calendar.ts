@@ -40,6 +40,23 @@ export function instantOf(moment: string): number {
   return Date.parse(moment);
 }
 
+/**
+ * An instant written with the offset of a moment, to the second: the time that people at that place read.
+ *
+ * @param instantMs milliseconds since the epoch
+ * @example momentLike('2026-11-05T14:20:00+01:00', Date.parse('2026-11-05T14:00:00Z'))  // '2026-11-05T15:00:00+01:00'
+ */
+export function momentLike(moment: string, instantMs: number): string {
+  const offset = offsetOf(moment);
+  const [hours = 0, minutes = 0] = offset === 'Z' ? [] : offset.slice(1).split(':').map(Number);
+  const aheadMin = (offset.startsWith('-') ? -1 : 1) * (hours * 60 + minutes);
+  return `${new Date(instantMs + aheadMin * 60_000).toISOString().slice(0, 19)}${offset}`;
+}
+
+function offsetOf(moment: string): string {
+  return /(Z|[+-]\d{2}:\d{2})$/.exec(moment)?.[0] ?? 'Z';
+}
+
 /** Whole days from one date to another; negative when `to` is earlier. */
 export function daysBetween(from: string, to: string): number {
   return Math.round((Date.parse(`${to}T00:00:00Z`) - Date.parse(`${from}T00:00:00Z`)) / MILLISECONDS_PER_DAY);
@@ -78,6 +95,6 @@ export function printDate(date: string): string {
 
 /** A moment as print shows it: `3 Nov 2026 16:20 +01:00`. */
 export function printMoment(moment: string): string {
-  const offset = /(Z|[+-]\d{2}:\d{2})$/.exec(moment)?.[0] ?? '';
+  const offset = offsetOf(moment);
   return `${printDate(dateOf(moment))} ${timeOf(moment)}\u00a0${offset === 'Z' ? 'UTC' : offset.replace('-', '\u2212')}`;
 }

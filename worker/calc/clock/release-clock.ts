@@ -1,4 +1,4 @@
-import { instantOf } from '../../units/calendar.ts';
+import { instantOf, momentLike } from '../../units/calendar.ts';
 import type { Visit } from '../../visit/visit.ts';
 import { sunsetFor } from './daylight.ts';
 import { planWork, type WorkPlan } from './schedule-work.ts';
@@ -19,26 +19,26 @@ export interface ReleaseClock {
 }
 
 const MINUTE_MS = 60_000;
-const after = (moment: string, minutes: number): string =>
-  new Date(instantOf(moment) + minutes * MINUTE_MS).toISOString().replace(/\.\d+Z$/, 'Z');
-const minutesBetween = (from: string, to: string): number => (instantOf(to) - instantOf(from)) / MINUTE_MS;
 
-/** Work left, earliest release, slack to the departure and daylight at the destination. */
+/** Work left, earliest release, slack to the departure and daylight at the destination; moments in the workshop's local time. */
 export function releaseClock(visit: Visit, at: string): ReleaseClock {
   const plan = planWork(visit.worksheet ?? []);
-  const readyAt = after(at, plan.totalMin);
+  const local = (instantMs: number): string => momentLike(visit.visit.arrivedAt, instantMs);
+  const readyMs = instantOf(at) + plan.totalMin * MINUTE_MS;
+  const readyAt = local(readyMs);
   const { departure } = visit;
   if (!departure)
     return { plan, readyAt, slackMin: undefined, arrivalAt: undefined, sunsetAt: undefined, daylightMin: undefined };
-  const takeOff = instantOf(departure.plannedAt) >= instantOf(readyAt) ? departure.plannedAt : readyAt;
-  const arrivalAt = departure.tripMinutes === undefined ? undefined : after(takeOff, departure.tripMinutes);
+  const takeOffMs = Math.max(instantOf(departure.plannedAt), readyMs);
+  const arrivalMs = departure.tripMinutes === undefined ? undefined : takeOffMs + departure.tripMinutes * MINUTE_MS;
+  const arrivalAt = arrivalMs === undefined ? undefined : local(arrivalMs);
   const sunset = departure.destination && arrivalAt ? sunsetFor(departure.destination, arrivalAt) : undefined;
   return {
     plan,
     readyAt,
-    slackMin: minutesBetween(readyAt, departure.latestAt ?? departure.plannedAt),
+    slackMin: (instantOf(departure.latestAt ?? departure.plannedAt) - readyMs) / MINUTE_MS,
     arrivalAt,
-    sunsetAt: sunset?.at,
+    sunsetAt: sunset && local(instantOf(sunset.at)),
     daylightMin: sunset?.minutesLeft,
   };
 }

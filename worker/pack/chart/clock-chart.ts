@@ -5,8 +5,8 @@ import { label, line } from './plot.ts';
 import { shortened } from './shortened.ts';
 import { drawing, element } from './svg.ts';
 
-const [WIDTH, WIDTH_MM, ROW, LEFT, RIGHT] = [420, 150, 18, 150, 14];
-const NAME_EM = 14;
+const [WIDTH, WIDTH_MM, ROW, LEFT, RIGHT] = [420, 150, 18, 172, 14];
+const NAME_EM = 16.2;
 const HEAD = 18;
 
 /** What is left of the work: a bar for each job from now on, the critical ones dark, and the latest take-off as a dashed line. */
