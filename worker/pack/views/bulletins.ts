@@ -1,11 +1,11 @@
 import type { Applies } from '../../calc/lives/applicability.ts';
 import { printDate } from '../../units/calendar.ts';
-import { printNumber } from '../../units/rounding.ts';
 import type { Visit } from '../../visit/visit.ts';
 import type { PackContext } from '../context.ts';
 import { DASH } from '../people.ts';
 import type { View } from '../render.ts';
 import { common, sources } from './common.ts';
+import { dueLimit } from './due-limit.ts';
 
 type Bulletin = NonNullable<Visit['bulletins']>['items'][number];
 
@@ -55,12 +55,6 @@ function bulletinRow(bulletin: Bulletin, applies: Applies): Record<string, strin
     nextDueHours,
   } = bulletin;
   const serials = applicability.serials?.map(({ from, to }) => `${from} to ${to}`).join(', ');
-  const next = [
-    nextDueDate ? printDate(nextDueDate) : '',
-    nextDueHours === undefined ? '' : `${printNumber(nextDueHours, 1)} h`,
-  ]
-    .filter(Boolean)
-    .join(' or ');
   return {
     id: `${id}${revision ? `, rev. ${revision}` : ''}`,
     subject: `${subject} (${issuer})`,
@@ -69,6 +63,6 @@ function bulletinRow(bulletin: Bulletin, applies: Applies): Record<string, strin
     status: STATES[status],
     how: [reason, method, evidence].filter(Boolean).join('; ') || DASH,
     done: doneOn ? printDate(doneOn) : DASH,
-    next: next || DASH,
+    next: dueLimit(nextDueDate, nextDueHours) ?? DASH,
   };
 }

@@ -5,6 +5,7 @@ import type { PackContext } from '../context.ts';
 import { DASH, nameOf } from '../people.ts';
 import type { View } from '../render.ts';
 import { common, sources } from './common.ts';
+import { dueLimit } from './due-limit.ts';
 
 const SEVERITIES = {
   airworthiness: 'airworthiness',
@@ -59,12 +60,10 @@ function findingRow({ visit }: PackContext, finding: VisitFinding): Record<strin
 }
 
 function deferralRow({ visit }: PackContext, { id, text, deferral }: VisitFinding): Record<string, string> {
-  const date = deferral?.untilDate ? printDate(deferral.untilDate) : undefined;
-  const hours = deferral?.untilHours === undefined ? undefined : `${printNumber(deferral.untilHours, 1)} h`;
   return {
     id,
     text,
-    limit: [date, hours].filter(Boolean).join(' or ') || 'NO LIMIT',
+    limit: dueLimit(deferral?.untilDate, deferral?.untilHours) ?? 'NO LIMIT',
     reason: deferral?.reason ?? DASH,
     by: nameOf(visit, deferral?.by),
     first: deferral ? `${printDate(deferral.firstDeferredOn)}, carried ${deferral.timesCarried ?? 0} times` : DASH,

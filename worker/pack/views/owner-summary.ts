@@ -1,9 +1,8 @@
-import { printDate } from '../../units/calendar.ts';
-import { printNumber } from '../../units/rounding.ts';
 import type { PackContext } from '../context.ts';
 import { DASH } from '../people.ts';
 import type { View } from '../render.ts';
 import { common, sources } from './common.ts';
+import { dueLimit } from './due-limit.ts';
 
 /** What the owner needs to know before flying home, in plain words. */
 export function ownerSummaryView(context: PackContext): View {
@@ -68,9 +67,9 @@ type OpenFinding = NonNullable<PackContext['visit']['findings']>[number];
 function watchLine({ disposition, deferral, action }: OpenFinding): string {
   if (disposition === 'declined') return 'You declined this work.';
   if (disposition === 'monitor') return sentence(action ?? 'Keep an eye on it');
-  const date = deferral?.untilDate ? `by ${printDate(deferral.untilDate)}` : '';
-  const hours = deferral?.untilHours === undefined ? '' : `by ${printNumber(deferral.untilHours, 1)} h`;
-  return `To be done ${[date, hours].filter(Boolean).join(' or ')}, whichever comes first.`;
+  const { untilDate, untilHours } = deferral ?? {};
+  const whichever = untilDate !== undefined && untilHours !== undefined ? ', whichever comes first' : '';
+  return `To be done by ${dueLimit(untilDate, untilHours) ?? 'a limit that nobody has set'}${whichever}.`;
 }
 
 /** Text of the record with a full stop, where it has none. */
