@@ -17,6 +17,7 @@ export interface CircuitResult {
   id: string;
   /** Greatest of any phase; of a source's main feeder at least its rated current. */
   continuousA: number;
+  /** Of a main feeder at least its rated current, or the five-minute rate of the battery. */
   peakA: number;
   /** Undefined where neither record nor table rates the wire. */
   ampacity: Ampacity | undefined;
@@ -56,7 +57,7 @@ export function circuitResult(circuit: Circuit, electrical: Electrical): Circuit
   return {
     id: circuit.id,
     continuousA,
-    peakA: Math.max(peakA, continuousA),
+    peakA: Math.max(peakA, continuousA, feederA ?? 0),
     ampacity,
     conductorC: heatAt(continuousA),
     continuousDrop,

@@ -21,29 +21,29 @@ export function circuitRows(circuits: readonly Circuit[], results: readonly Circ
     ...(protection?.limitA === undefined ? [] : [`${name}: greatest protection as the record states it`]),
     ...(unprotectedBecause === undefined ? [] : [`${name}: not protected. ${unprotectedBecause}`]),
   ]);
+  const feeders = pairs.flatMap(({ circuit, result }) => feederNote(circuit, result));
   return {
     hasCircuits: pairs.length > 0,
     circuits: pairs.map(({ circuit, result }) => circuitRow(circuit, result)),
-    feeders: pairs.flatMap(({ circuit, result }) => feederNote(circuit, result)),
+    hasFeeders: feeders.length > 0,
+    feeders: feeders.join('. '),
     hasCircuitNotes: notes.length > 0,
-    circuitNotes: notes,
+    circuitNotes: notes.join('. '),
   };
 }
 
 /** A main power wire has a limit and a current of its own. */
 function feederNote({ name, mainFeeder }: Circuit, { continuousDrop }: CircuitResult): string[] {
   if (!mainFeeder) return [];
-  const what = mainFeeder.kind === 'source' ? 'rated current of its source' : 'five-minute rate of the battery';
-  return [
-    `${name}: main power wire, its drop at ${print(continuousDrop?.currentA, 1)} A, the ${what}, held to 2 % of the regulated voltage`,
-  ];
+  const what = mainFeeder.kind === 'source' ? 'the rated current of its source' : 'the five-minute rate of the battery';
+  return [`${name} is held to 2 % of the regulated voltage at ${print(continuousDrop?.currentA, 1)} A, ${what}`];
 }
 
 /** Aluminium is computed by the copper wire that it stands for, which the reader has to be told. */
 function aluminiumNote(name: string, conductor: Conductor): string[] {
   const copper = copperGauge(conductor);
   if (conductor.material !== 'aluminium' || copper === undefined) return [];
-  return [`${name}: aluminium No. ${conductor.gauge}, computed with current and resistance of copper No. ${copper}`];
+  return [`${name}: aluminium No.\u00a0${conductor.gauge}, computed with current and resistance of copper No.\u00a0${copper}`];
 }
 
 function circuitRow(circuit: Circuit, result: CircuitResult): Record<string, string> {

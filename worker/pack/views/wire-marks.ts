@@ -1,32 +1,37 @@
+import type { FoundWire } from '../../visit/visit.ts';
 import type { PackContext } from '../context.ts';
+import { DASH } from '../people.ts';
 import type { View } from '../render.ts';
 import { common, sources } from './common.ts';
 import { printGauge } from './print-gauge.ts';
 import { wireEnd } from './wire-end.ts';
 
-/** A sheet of the marks of the visit: each twice, for both ends of the wire. */
+type Marked = Pick<FoundWire, 'mark' | 'gauge' | 'material'>;
+
+/** A sheet of the marks of the visit: each twice, for both ends of the wire; a capped wire has one end within reach. */
 export function wireMarksView(context: PackContext): View {
   const { wires = [], found = [] } = context.visit.wiring ?? {};
   const marks = [
     ...wires
       .filter(({ change }) => change === 'added')
-      .map(({ mark, gauge, material, from, to }) => ({
-        mark,
-        gauge: printGauge({ gauge, material }),
-        ends: `${wireEnd(from)} – ${wireEnd(to)}`,
-      })),
+      .map((wire) => markRow(wire, `${wireEnd(wire.from)} – ${wireEnd(wire.to)}`)),
     ...found
       .filter(({ decision }) => decision !== 'removed')
-      .map(({ mark, gauge, material, from, to }) => ({
-        mark,
-        gauge: gauge ? printGauge({ gauge, material }) : '',
-        ends: `${from} – ${to}`,
-      })),
-  ].filter(({ mark }) => mark !== undefined);
+      .map((wire) => markRow(wire, `${wire.from} – ${wire.to}`, wire.decision === 'capped')),
+  ].filter(({ first }) => first !== '');
   return {
     ...common(context),
     count: String(marks.length),
-    marks: marks.map(({ mark, gauge, ends }) => ({ first: mark ?? '', second: mark ?? '', gauge, ends })),
+    marks,
     ...sources('Print, cut along the lines and sleeve one mark on each end, readable from the nearer connector.'),
+  };
+}
+
+function markRow({ mark = '', gauge, material }: Marked, ends: string, isCapped = false): Record<string, string> {
+  return {
+    first: mark,
+    second: isCapped ? DASH : mark,
+    gauge: gauge === undefined ? DASH : printGauge({ gauge, material }),
+    ends,
   };
 }
