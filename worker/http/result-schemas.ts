@@ -164,7 +164,18 @@ const Antennas = z.object({
   spacings: z.array(z.object({ first: number, second: number, distanceMm: number, neededMm: maybe })),
 });
 
-const Limited = z.object({ name: text, value: number, unit: text, least: maybe, most: maybe, isWithin: flag });
+const Limited = z.object({
+  name: text,
+  at: z.object({ value: number, unit: text }).optional(),
+  value: number,
+  unit: text,
+  least: maybe,
+  most: maybe,
+  isWithin: flag,
+  terms: z.object({ read: number, against: number }).optional(),
+});
+
+const Check = z.object({ name: text, paragraph: text, outcome: z.enum(['passed', 'failed', 'not recorded']) });
 
 const Surveillance = z.object({
   address: z
@@ -179,10 +190,14 @@ const Surveillance = z.object({
     .optional(),
   devices: z.array(z.object({ id: text, set: optionalText, received: optionalText })),
   transponder: z.array(Limited),
+  modeS: z.array(Check),
+  transponderOmissions: z.array(text),
   encoder: z.array(
     z.object({ altimeterFt: number, encoderFt: number, differenceFt: number, isWithin: flag, pulses: text }),
   ),
   altimeter: z.array(Limited),
+  altimeterOmissions: z.array(z.object({ what: text, at: z.array(number), unit: text })),
+  staticSystem: z.object({ figures: z.array(Limited), checks: z.array(Check) }).optional(),
 });
 
 const Coefficients = z.object({ A: number, B: number, C: number, D: number, E: number });
