@@ -43,7 +43,9 @@ function feederNote({ name, mainFeeder }: Circuit, { continuousDrop }: CircuitRe
 function aluminiumNote(name: string, conductor: Conductor): string[] {
   const copper = copperGauge(conductor);
   if (conductor.material !== 'aluminium' || copper === undefined) return [];
-  return [`${name}: aluminium No.\u00a0${conductor.gauge}, computed with current and resistance of copper No.\u00a0${copper}`];
+  return [
+    `${name}: aluminium No.\u00a0${conductor.gauge}, computed with current and resistance of copper No.\u00a0${copper}`,
+  ];
 }
 
 function circuitRow(circuit: Circuit, result: CircuitResult): Record<string, string> {
