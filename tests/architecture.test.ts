@@ -12,7 +12,7 @@ const STAGES = ['units', 'visit', 'calc', 'gate', 'pack', 'print'];
 const FREE = ['limits.ts'];
 
 /** They join the stages, so they may see all of them, and nothing of the edge. */
-const JOINTS = ['pipeline.ts', 'print-finding.ts'];
+const JOINTS = ['pipeline.ts', 'assessment-answer.ts', 'print-finding.ts'];
 
 /** What a stage may take from outside, and in which file or folder. Everything else is its own. */
 const FROM_OUTSIDE: Readonly<Record<string, string>> = {

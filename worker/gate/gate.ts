@@ -3,7 +3,7 @@ import type { Visit } from '../visit/visit.ts';
 import type { Finding, Severity } from './finding.ts';
 import type { Regime } from './regimes/regime.ts';
 import { regimeNamed } from './regimes/table.ts';
-import { findingsOf } from './rule.ts';
+import { type AttachmentFact, findingsOf } from './rule.ts';
 import { type GateOptions, ruleInput } from './rule-input.ts';
 import { RULES } from './rules.ts';
 
@@ -14,6 +14,8 @@ export interface Assessment {
   findings: Finding[];
   /** Nothing blocks, and every caution is acknowledged. */
   isReleasable: boolean;
+  /** What is known of the files of its attachments, by SHA-256. */
+  attachments: Readonly<Record<string, AttachmentFact>>;
 }
 
 const ORDER: Record<Severity, number> = { blocks: 0, caution: 1, note: 2 };
@@ -30,7 +32,8 @@ export function passGate(visit: Visit, results: Results, options: GateOptions): 
   const findings = [...weighty, ...notes]
     .map((finding) => acknowledged(visit, finding))
     .sort((a, b) => ORDER[a.severity] - ORDER[b.severity]);
-  return { visit, results, regime, findings, isReleasable: findings.every(isSettled) };
+  const attachments = options.facts.attachments ?? {};
+  return { visit, results, regime, findings, attachments, isReleasable: findings.every(isSettled) };
 }
 
 /** Whether a finding no longer stands in the way: a note, or a caution that somebody answers for. */

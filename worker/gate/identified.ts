@@ -30,6 +30,7 @@ export function identifiedLists(visit: Visit): IdentifiedList[] {
     list('task', ['inspection', 'tasks'], visit.inspection?.tasks),
     list('finding', ['findings'], visit.findings),
     list('part', ['parts'], visit.parts),
+    list('attachment', ['attachments'], visit.attachments),
     list('source', ['electrical', 'sources'], visit.electrical?.sources),
     list('bus', ['electrical', 'buses'], visit.electrical?.buses),
     list('load', ['electrical', 'loads'], visit.electrical?.loads),
@@ -95,7 +96,16 @@ export function references(visit: Visit): Reference[] {
       if ('part' in change) add('part', change.part, ids(visit.parts), 'modifications', i, 'changes', j, 'part');
     }
   }
+  for (const [i, { concerns }] of (visit.attachments ?? []).entries())
+    add('entry that an attachment can belong to', concerns, attachable(visit), 'attachments', i, 'concerns');
   return [...found, ...electricalReferences(visit, lines)];
+}
+
+/** Everything that a photograph or paper can belong to. */
+function attachable(visit: Visit): string[] {
+  const { findings, modifications, parts, inspection, bulletins, wiring } = visit;
+  const lists = [findings, modifications, parts, inspection?.tasks, bulletins?.items, wiring?.found];
+  return lists.flatMap((entries) => (entries ?? []).map(({ id }) => id));
 }
 
 /** Every line that the equipment list has or gets in this visit. */

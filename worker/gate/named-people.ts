@@ -127,6 +127,9 @@ function otherPeople(visit: Visit): NamedPerson[] {
     ...(visit.worksheet ?? []).flatMap(({ by, id }, index) =>
       named(by, { path: ['worksheet', index, 'by'], doing: `does job ${id}` }),
     ),
+    ...(visit.attachments ?? []).flatMap(({ by, id }, index) =>
+      named(by, { path: ['attachments', index, 'by'], doing: `took or received ${id}` }),
+    ),
     ...(visit.parts ?? []).flatMap(({ receivedBy, id }, index) =>
       named(receivedBy, { path: ['parts', index, 'receivedBy'], doing: `received part ${id}` }),
     ),

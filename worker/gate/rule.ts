@@ -10,8 +10,16 @@ import type { Source } from './source.ts';
 
 export { memory, PRACTICE, read } from './source.ts';
 
-/** What the archive knows of the aircraft: its last sealed pack. */
+/** What looking into the file of an attachment gave. */
+export type AttachmentFact =
+  | { ok: true; kind: 'pdf'; pages: number; obstacles: readonly string[] }
+  | { ok: true; kind: 'jpeg' | 'png'; widthPx: number; heightPx: number }
+  | { ok: false; refusal: string; detail: string };
+
+/** What the archive knows beyond the record: the last sealed pack of the aircraft, and the files handed in. */
 export interface ArchiveFacts {
+  /** By SHA-256; a file that was not handed in is not here. */
+  attachments?: Readonly<Record<string, AttachmentFact>>;
   lastPack?: { pack: string; issuedAt: string; visit: string; recordSha256: string };
 }
 

@@ -1,5 +1,6 @@
 import type { Rule } from './rule.ts';
 import { ANTENNA_RULES } from './rule-lists/antennas.ts';
+import { ATTACHMENT_RULES } from './rule-lists/attachments.ts';
 import { COMPASS_RULES } from './rule-lists/compass.ts';
 import { DUE_RULES } from './rule-lists/due.ts';
 import { ELECTRICAL_RULES } from './rule-lists/electrical.ts';
@@ -27,5 +28,6 @@ export const RULES: readonly Rule[] = [
   ...COMPASS_RULES,
   ...ENGINE_AND_CONTROLS_RULES,
   ...DUE_RULES,
+  ...ATTACHMENT_RULES,
   ...RELEASE_RULES,
 ];

@@ -4,7 +4,7 @@ import { type Printer, printerFor } from '../units/print.ts';
 import type { PackIdentity } from './identity.ts';
 
 /** All that a view may look at. */
-export interface PackContext extends Pick<Assessment, 'visit' | 'results' | 'regime' | 'findings'> {
+export interface PackContext extends Pick<Assessment, 'visit' | 'results' | 'regime' | 'findings' | 'attachments'> {
   identity: PackIdentity;
   /** Present only when the gate released the visit. */
   released: ReleasedVisit | undefined;
@@ -17,6 +17,15 @@ export function packContext(
   assessment: Assessment,
   options: { identity: PackIdentity; recordSha256: string; released?: ReleasedVisit },
 ): PackContext {
-  const { visit, results, regime, findings } = assessment;
-  return { visit, results, regime, findings, say: printerFor(visit.units), released: undefined, ...options };
+  const { visit, results, regime, findings, attachments } = assessment;
+  return {
+    visit,
+    results,
+    regime,
+    findings,
+    attachments,
+    say: printerFor(visit.units),
+    released: undefined,
+    ...options,
+  };
 }

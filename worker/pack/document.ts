@@ -7,6 +7,8 @@ export interface DocumentInstance {
   id: string;
   title: string;
   view: View;
+  /** SHA-256 of a paper whose pages follow its own. */
+  appends?: string;
 }
 
 /** A kind of document. It declares itself: when it applies, its template and its view. */

@@ -1,5 +1,6 @@
 import type { PackContext } from './context.ts';
 import { type DocumentKind, single } from './document.ts';
+import { annexes } from './views/annex.ts';
 import { antennaRecordView } from './views/antenna-record.ts';
 import { bulletinsView } from './views/bulletins.ts';
 import { compassCardView } from './views/compass-card.ts';
@@ -14,6 +15,7 @@ import { logBookInsertsView } from './views/log-book-inserts.ts';
 import { modificationRecords } from './views/modification-record.ts';
 import { ownerSummaryView } from './views/owner-summary.ts';
 import { partsTraceView } from './views/parts-trace.ts';
+import { hasPhotographs, photographsView } from './views/photographs.ts';
 import { radioAndSurveillanceView } from './views/radio-and-surveillance-record.ts';
 import { releaseStatementView } from './views/release-statement.ts';
 import { weighingReportView } from './views/weighing-report.ts';
@@ -63,5 +65,7 @@ export const DOCUMENT_KINDS: readonly DocumentKind[] = [
   single('bulletins', 'Bulletins and directives', bulletinsView, ({ visit }) => visit.bulletins !== undefined),
   single('due-list', 'Due list', dueListView, ({ visit }) => visit.lives !== undefined),
   single('parts-trace', 'Parts trace', partsTraceView, ({ visit }) => (visit.parts ?? []).length > 0),
+  single('photographs', 'Photographs', photographsView, hasPhotographs),
   single('log-book-inserts', 'Log-book inserts', logBookInsertsView, ({ visit }) => visit.release !== undefined),
+  { template: 'annex', instances: annexes },
 ];

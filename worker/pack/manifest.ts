@@ -26,6 +26,8 @@ export interface Manifest {
   };
   record: { sha256: string };
   documents: DocumentDigest[];
+  /** Files shown in the pack or appended to it, by the digest under which they were handed in. */
+  attachments: { id: string; title: string; sha256: string }[];
   previous: { pack: string; manifestSha256: string } | null;
   supersedes: string | null;
 }
@@ -61,6 +63,7 @@ export function manifestOf(
     },
     record: { sha256: recordSha256 },
     documents: digests,
+    attachments: (visit.attachments ?? []).map(({ id, title, sha256 }) => ({ id, title, sha256 })),
     previous: identity.previous ?? null,
     supersedes: identity.supersedes ?? null,
   };

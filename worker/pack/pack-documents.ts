@@ -10,6 +10,8 @@ export interface PackDocument {
   id: string;
   title: string;
   html: string;
+  /** SHA-256 of a paper whose pages follow its own. */
+  appends?: string;
 }
 
 const COVER = { id: 'cover', title: 'Cover and contents' } as const;
@@ -26,7 +28,7 @@ export async function packDocuments(
   { alone }: PackDocumentsOptions = {},
 ): Promise<{ documents: PackDocument[]; digests: DocumentDigest[] }> {
   const body = DOCUMENT_KINDS.flatMap((kind) =>
-    kind.instances(context).map(({ id, title, view }) => ({ id, title, html: render(kind.template, view) })),
+    kind.instances(context).map(({ view, ...document }) => ({ ...document, html: render(kind.template, view) })),
   );
   const following = [...body, RECORD_OF_ISSUE].map(({ id, title }) => ({ id, title, isAboard: alone === undefined }));
   const cover = { ...COVER, html: render('cover', coverView(context, following)) };

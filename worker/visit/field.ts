@@ -43,6 +43,12 @@ export function id(title: string, description: string, example: string) {
   return described(schema, title, description, example);
 }
 
+/** SHA-256 of a file, in lower-case hexadecimal. */
+export function digest(title: string, description: string) {
+  const schema = z.string().regex(/^[0-9a-f]{64}$/, '64 hexadecimal digits, lower case');
+  return described(schema, title, description, 'e3b0c44298fc1c149afbf4c8996fb92427ae41e4649b934ca495991b7852b855');
+}
+
 export function date(title: string, description: string, example: string) {
   const schema = z.string().refine(isDate, 'a date as YYYY-MM-DD');
   return described(schema, title, description, example, { format: 'date' });

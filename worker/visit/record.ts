@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { Aircraft } from './aircraft.ts';
 import { Antennas } from './antennas.ts';
 import { AsFound } from './as-found.ts';
+import { Attachments } from './attachment.ts';
 import { Baseline } from './baseline.ts';
 import { Bulletins } from './bulletin.ts';
 import { Compass } from './compass.ts';
@@ -66,6 +67,7 @@ export const VisitRecord = z
     lives: Lives.optional(),
     findings: VisitFindings.optional(),
     parts: Parts.optional(),
+    attachments: Attachments.optional(),
     weighing: Weighing.optional(),
     departure: Departure.optional(),
     release: Release.optional(),

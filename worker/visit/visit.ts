@@ -21,6 +21,7 @@ export type Task = Inspection['tasks'][number];
 export type VisitFinding = NonNullable<Visit['findings']>[number];
 export type Person = Visit['people'][number];
 export type Part = NonNullable<Visit['parts']>[number];
+export type Attachment = NonNullable<Visit['attachments']>[number];
 export type Job = NonNullable<Visit['worksheet']>[number];
 export type Electrical = NonNullable<Visit['electrical']>;
 export type Circuit = Electrical['circuits'][number];

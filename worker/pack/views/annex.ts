@@ -1,0 +1,48 @@
+import type { Attachment } from '../../visit/visit.ts';
+import type { PackContext } from '../context.ts';
+import type { DocumentInstance } from '../document.ts';
+import { nameOf } from '../people.ts';
+import type { View } from '../render.ts';
+import { concernsLine } from './attached.ts';
+import { common, sources } from './common.ts';
+
+/** A divider for each paper, which the pages of the paper follow. */
+export function annexes(context: PackContext): DocumentInstance[] {
+  const papers = (context.visit.attachments ?? []).filter(({ kind }) => kind === 'paper');
+  return papers.map((paper, index) => {
+    const id = `annex-${index + 1}`;
+    const fact = context.attachments[paper.sha256];
+    const isAppended = fact?.ok === true && fact.kind === 'pdf';
+    return {
+      id,
+      title: `Annex ${index + 1}: ${paper.title}`,
+      view: annexView(context, paper, { articleId: id, number: String(index + 1) }),
+      ...(isAppended && { appends: paper.sha256 }),
+    };
+  });
+}
+
+function annexView(context: PackContext, paper: Attachment, place: { articleId: string; number: string }): View {
+  const { visit, attachments } = context;
+  const fact = attachments[paper.sha256];
+  return {
+    ...common(context),
+    ...place,
+    title: paper.title,
+    id: paper.id,
+    concerns: concernsLine(visit, paper),
+    receivedBy: nameOf(visit, paper.by),
+    sha256: paper.sha256,
+    pages: pagesLine(fact),
+    ...sources(
+      'The pages that follow are the paper as it was handed in, made smaller where they had to be; the head and foot are those of this pack. The digest is that of the file.',
+    ),
+  };
+}
+
+function pagesLine(fact: PackContext['attachments'][string] | undefined): string {
+  if (fact === undefined) return 'LEFT OUT: the file was not handed in';
+  if (!fact.ok) return `LEFT OUT: ${fact.detail}`;
+  if (fact.kind !== 'pdf') return 'LEFT OUT: the file is no PDF';
+  return fact.pages === 1 ? '1 page follows' : `${fact.pages} pages follow`;
+}

@@ -1,0 +1,45 @@
+import { printMoment } from '../../units/calendar.ts';
+import type { Attachment } from '../../visit/visit.ts';
+import type { PackContext } from '../context.ts';
+import { DASH, nameOf } from '../people.ts';
+import type { View } from '../render.ts';
+import { concernsLine } from './attached.ts';
+import { common, sources } from './common.ts';
+
+const photographsOf = ({ visit }: PackContext): Attachment[] =>
+  (visit.attachments ?? []).filter(({ kind }) => kind === 'photograph');
+
+export function hasPhotographs(context: PackContext): boolean {
+  return photographsOf(context).length > 0;
+}
+
+export function photographsView(context: PackContext): View {
+  return {
+    ...common(context),
+    photographs: photographsOf(context).map((photograph) => photographView(context, photograph)),
+    ...sources(
+      'Photographs as handed in, turned upright; place and camera data were taken out. The digest is that of the file as it was handed in.',
+    ),
+  };
+}
+
+function photographView({ visit, attachments }: PackContext, photograph: Attachment): View {
+  const { id, title, sha256, takenAt, by } = photograph;
+  const fact = attachments[sha256];
+  const isShown = fact?.ok === true && fact.kind !== 'pdf';
+  return {
+    id,
+    title,
+    sha256,
+    isShown,
+    source: imageSource(sha256),
+    leftOut: fact === undefined ? 'the file was not handed in' : fact.ok ? 'the file is no picture' : fact.detail,
+    concerns: concernsLine(visit, photograph),
+    taken: [takenAt ? printMoment(takenAt) : DASH, by ? nameOf(visit, by) : ''].filter(Boolean).join(', '),
+  };
+}
+
+/** By what the typesetter and the screen ask for the picture of an attachment. */
+export function imageSource(sha256: string): string {
+  return `attachments/${sha256}`;
+}

@@ -1,0 +1,19 @@
+import type { z } from 'zod';
+import { choice, digest, id, line, list, moment, part } from './field.ts';
+
+export const Attachment = part('Attachment', 'A photograph that is shown in the pack, or a paper appended to it', {
+  id: id('Identifier', 'How the record names this attachment', 'A1'),
+  kind: choice('Kind', 'A JPEG or PNG picture, or a PDF', ['photograph', 'paper'] as const),
+  title: line('Title', 'What it shows or what it is', 'Release certificate RC-88213, transponder', 120),
+  sha256: digest('Digest', 'SHA-256 of the file, by which it is handed in'),
+  concerns: id(
+    'Concerns',
+    'Finding, modification, part, task, bulletin or found wire that it belongs to',
+    'F3',
+  ).optional(),
+  takenAt: moment('Taken', 'When the photograph was taken', '2026-11-03T11:05:00+01:00').optional(),
+  by: id('By', 'Person who took it, or received the paper', 'mila').optional(),
+});
+export type Attachment = z.infer<typeof Attachment>;
+
+export const Attachments = list('Attachments', 'Photographs and papers that go into the pack', Attachment, { max: 60 });
