@@ -2,11 +2,9 @@ import { PHASES, type Phase } from '../../visit/electrical.ts';
 import type { Electrical, Load } from '../../visit/visit.ts';
 import { interpolate } from '../interpolate.ts';
 
-/** Volts of the system while a source charges it, and on the battery alone, by which a power becomes a current. */
-const VOLTS: Readonly<Record<Electrical['system'], { charging: number; battery: number }>> = {
-  '14-volt': { charging: 14, battery: 12 },
-  '28-volt': { charging: 28, battery: 24 },
-};
+/** Volts that the regulator holds, and volts on the battery alone, by which a power becomes a current. */
+export const REGULATED_V: Readonly<Record<Electrical['system'], number>> = { '14-volt': 14, '28-volt': 28 };
+const BATTERY_V: Readonly<Record<Electrical['system'], number>> = { '14-volt': 12, '28-volt': 24 };
 
 /** Phases in which the battery carries the loads: the source does not turn yet, or has failed. */
 const ON_BATTERY: ReadonlySet<Phase> = new Set(['start', 'sourceFailed']);
@@ -28,7 +26,7 @@ export interface PhaseLoad extends Sum {
 
 /** Current of a load in one phase; from its power where no current is given. */
 export function currentA(load: Load, phase: Phase, system: Electrical['system']): number {
-  const volts = ON_BATTERY.has(phase) ? VOLTS[system].battery : VOLTS[system].charging;
+  const volts = (ON_BATTERY.has(phase) ? BATTERY_V : REGULATED_V)[system];
   return load.amps?.[phase] ?? (load.watts?.[phase] ?? 0) / volts;
 }
 

@@ -1,5 +1,6 @@
 import type { Electrical } from '../../visit/visit.ts';
 import type { Material } from '../../visit/wire-size.ts';
+import { REGULATED_V } from './load.ts';
 
 /**
  * Allowable drop from bus to equipment, AC 43.13-1B table 11-6: from memory, borne out by the row labels of table 11-7 and by
@@ -9,9 +10,6 @@ export const DROP_LIMIT_V: Readonly<Record<Electrical['system'], { continuous: n
   '14-volt': { continuous: 0.5, intermittent: 1 },
   '28-volt': { continuous: 1, intermittent: 2 },
 };
-
-/** Volts that the regulator holds. */
-export const REGULATED_V: Readonly<Record<Electrical['system'], number>> = { '14-volt': 14, '28-volt': 28 };
 
 /** Share of the regulated voltage that may be lost between a source or the battery and the bus: FAA-H-8083-31, chapter 9 (read). */
 const FEEDER_SHARE = 0.02;
