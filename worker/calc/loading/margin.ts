@@ -1,4 +1,3 @@
-import type { MassMoment } from '../mass-moment.ts';
 import { between, type Loading, type Side } from './boundary.ts';
 import { armOn, type Envelope, type LimitPiece, limitsAt } from './envelope.ts';
 
@@ -43,9 +42,16 @@ function worstToLimit(line: readonly Loading[], envelope: Envelope, side: Side):
     }
     const beta = (to.momentKgMm - from.momentKgMm) / (to.massKg - from.massKg);
     const alpha = from.momentKgMm - beta * from.massKg;
+    const [lightKg, heavyKg] = from.massKg < to.massKg ? [from.massKg, to.massKg] : [to.massKg, from.massKg];
     for (const piece of envelope[side]) {
-      for (const massKg of candidates(from, to, piece, alpha))
-        consider(index, massKg, alpha + beta * massKg, armOn(piece, massKg));
+      const lowKg = Math.max(lightKg, piece.fromKg);
+      const highKg = Math.min(heavyKg, piece.toKg);
+      if (!(highKg > lowKg)) continue;
+      const considerAt = (massKg: number): void => consider(index, massKg, alpha + beta * massKg, armOn(piece, massKg));
+      considerAt(lowKg);
+      considerAt(highKg);
+      const stationaryKg = Math.sqrt(-alpha / slopeOf(piece));
+      if (stationaryKg > lowKg && stationaryKg < highKg) considerAt(stationaryKg);
     }
   }
   const to = line[worst.index];
@@ -55,14 +61,9 @@ function worstToLimit(line: readonly Loading[], envelope: Envelope, side: Side):
   return { side, margin: worst.margin, limit: worst.limit, loading: between(from, to, share) };
 }
 
-/** Masses within both the line, M = α + β·m, and the piece at which the margin may be least. */
-function candidates(from: MassMoment, to: MassMoment, piece: LimitPiece, alpha: number): number[] {
-  const lowKg = Math.max(Math.min(from.massKg, to.massKg), piece.fromKg);
-  const highKg = Math.min(Math.max(from.massKg, to.massKg), piece.toKg);
-  if (!(highKg > lowKg)) return [];
-  const delta = (piece.toMm - piece.fromMm) / (piece.toKg - piece.fromKg);
-  const stationary = Math.sqrt(-alpha / delta);
-  return stationary > lowKg && stationary < highKg ? [lowKg, highKg, stationary] : [lowKg, highKg];
+/** Arm that a piece of a limit gains with each kg. */
+function slopeOf({ fromKg, toKg, fromMm, toMm }: LimitPiece): number {
+  return (toMm - fromMm) / (toKg - fromKg);
 }
 
 /** Masses outside the span of the envelope: its limits say nothing there, so they count as outside. */

@@ -12,7 +12,8 @@ export const textUnprintable: Rule = {
     // One path, lengthened and shortened on the way: nearly no text is worth a copy of it.
     const path: (string | number)[] = [];
     const walk = (within: object): void => {
-      for (const [key, value] of Object.entries(within)) {
+      for (const key in within) {
+        const value: unknown = within[key as keyof object];
         if (typeof value === 'string') {
           const characters = unprintableIn(value);
           if (characters.length > 0) hits.push(hitAt([...path, key], characters.map(named)));
