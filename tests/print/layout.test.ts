@@ -112,3 +112,19 @@ test('print() throws for a drawing whose numbers are none', async () => {
     '<svg viewBox="0 0 100 40" role="img" aria-label="x"><line x1="a" y1="0" x2="9" y2="9" stroke="black"/></svg>';
   await expect(print(jobOf(`<figure>${svg}</figure>`))).rejects.toThrow('finite number');
 });
+
+test('print() keeps the paragraph between a heading and a table with the table', async () => {
+  const rows = '<tr><td>Row</td></tr>'.repeat(3);
+  const table = `<table class="ruled"><thead><tr><th scope="col">Head</th></tr></thead><tbody>${rows}</tbody></table>`;
+  // Text pushes the heading towards the foot of the first page, line by line.
+  const pages = new Set<number>();
+  for (let before = 24; before < 40; before++) {
+    const section = `<section><h2>Heading</h2><p>Introduction</p>${table}</section>`;
+    const texts = await textsOf(`${lines(before)}${section}`);
+    const page = pageWith(texts, 'Introduction');
+    expect(pageWith(texts, 'Heading')).toBe(page);
+    expect(pageWith(texts, 'Row')).toBe(page);
+    pages.add(page);
+  }
+  expect([...pages]).toEqual([0, 1]);
+});

@@ -9,9 +9,6 @@ export interface CellWidths {
 // A single over-long word, such as a serial number, is divided rather than let squeeze all other columns.
 const LONGEST_WORD_SHARE = 0.36;
 
-// About fourteen characters.
-const SHORT_PT = 72;
-
 const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
 
 // What a spanning cell asks beyond its columns' own widths is shared out equally among them.
@@ -22,8 +19,8 @@ function widen(widthsPt: number[], cell: CellWidths, askedPt: number): void {
   for (const column of covered) widthsPt[column] = (widthsPt[column] ?? 0) + missingPt / cell.span;
 }
 
-// Columns narrower than a common limit keep their width, the others are cut to it, so that all fit.
-function limited(widthsPt: readonly number[], availablePt: number): number[] {
+// The width at which columns can be cut so that all fit, while narrower ones keep theirs.
+function commonLimitPt(widthsPt: readonly number[], availablePt: number): number {
   let roomPt = availablePt;
   let left = widthsPt.length;
   for (const widthPt of [...widthsPt].sort((a, b) => a - b)) {
@@ -31,7 +28,7 @@ function limited(widthsPt: readonly number[], availablePt: number): number[] {
     roomPt -= widthPt;
     left--;
   }
-  return widthsPt.map((widthPt) => Math.min(widthPt, roomPt / Math.max(left, 1)));
+  return roomPt / Math.max(left, 1);
 }
 
 /**
@@ -53,9 +50,13 @@ export function columnWidthsPt(
     widen(maxPt, cell, Math.max(cell.minPt, cell.maxPt));
   }
   const mostPt = sum(maxPt);
-  if (sum(minPt) > availablePt) return limited(minPt, availablePt);
+  if (sum(minPt) > availablePt) {
+    const limitPt = commonLimitPt(minPt, availablePt);
+    return minPt.map((each) => Math.min(each, limitPt));
+  }
   // Where there is room for it, short content is not divided for the sake of long.
-  const kept = minPt.map((each, i) => ((maxPt[i] ?? 0) <= SHORT_PT ? (maxPt[i] ?? 0) : each));
+  const shortPt = commonLimitPt(maxPt, availablePt);
+  const kept = minPt.map((each, i) => ((maxPt[i] ?? 0) <= shortPt ? (maxPt[i] ?? 0) : each));
   const least = sum(kept) <= availablePt ? kept : minPt;
   const leastPt = sum(least);
   if (mostPt > availablePt) {

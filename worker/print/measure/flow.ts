@@ -46,13 +46,14 @@ function isBlank(node: MarkupNode): boolean {
 }
 
 const HEADINGS = new Set(['h1', 'h2', 'h3']);
+const INTRODUCED = new Set(['table', 'figure', 'ul', 'ol', 'dl']);
 
-// What follows a heading stands on its page.
-function join(column: Strip[], block: Markup, strips: readonly Strip[], afterHeading: boolean): void {
+// What follows a heading stands on its page; so does what the one paragraph between them introduces.
+function join(column: Strip[], block: Markup, strips: readonly Strip[], isKept: boolean): void {
   const id = block.attributes.id;
   const named = id === undefined ? strips : withItem(strips, { kind: 'anchor', id });
   named.forEach((each, i) => {
-    const kept = i === 0 && afterHeading && each.breakBefore < BREAK.orphan;
+    const kept = i === 0 && isKept && each.breakBefore < BREAK.orphan;
     column.push(kept ? { ...each, breakBefore: BREAK.orphan } : each);
   });
 }
@@ -62,6 +63,7 @@ export const flow: Flow = (content, setting) => {
   const column: Strip[] = [];
   let text: MarkupNode[] = [];
   let afterHeading = false;
+  let afterIntroduction = false;
   const endText = (): void => {
     if (!text.every(isBlank)) column.push(...paragraph(text, 'left', setting));
     text = [];
@@ -74,7 +76,9 @@ export const flow: Flow = (content, setting) => {
     endText();
     const rule = RULES[node.name];
     if (!rule) throw new Error(`Cannot typeset article: <${node.name}> must not stand here`);
-    join(column, node, rule(node, setting, flow), afterHeading);
+    const isKept = afterHeading || (afterIntroduction && INTRODUCED.has(node.name));
+    join(column, node, rule(node, setting, flow), isKept);
+    afterIntroduction = afterHeading && node.name === 'p';
     afterHeading = HEADINGS.has(node.name);
   }
   endText();

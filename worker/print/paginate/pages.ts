@@ -4,7 +4,7 @@ import { stack } from '../measure/stack.ts';
 import type { Paper } from '../paper.ts';
 import { parseArticle } from '../parse/parse-article.ts';
 import type { PrintDocument, PrintFinding } from '../print-job.ts';
-import { paginate } from './paginate.ts';
+import { paginateClosedUp } from './closed-up.ts';
 
 /** A page with everything in its place, from the top left corner of the text area. */
 export interface Page {
@@ -29,7 +29,7 @@ export function setPages(documents: readonly PrintDocument[], paper: Paper): Pag
     startPage[id] = pages.length + 1;
     const article = parseArticle(html);
     const strips = measureArticle(article, id, paper, (finding) => findings.push(finding));
-    for (const { strips: onPage, overflows } of paginate(strips, paper.bodyPt)) {
+    for (const { strips: onPage, overflows } of paginateClosedUp(strips, paper.bodyPt)) {
       if (overflows !== null) findings.push({ code: 'CONTENT_DOES_NOT_FIT', documentId: id, context: overflows });
       pages.push({ title, items: stack(onPage).items });
     }
