@@ -5,7 +5,7 @@ import { label, line } from './plot.ts';
 import { shortened } from './shortened.ts';
 import { drawing, element } from './svg.ts';
 
-const [WIDTH, WIDTH_MM, ROW, LEFT, RIGHT] = [420, 150, 18, 172, 14];
+const [WIDTH, WIDTH_MM, ROW, LEFT, RIGHT] = [420, 125, 18, 172, 14];
 const NAME_EM = 16.2;
 const HEAD = 18;
 

@@ -6,7 +6,7 @@ import { INK } from './ink.ts';
 import { axisNames, grid, line, type Plot, plotOf } from './plot.ts';
 import { drawing, element, type Point, points } from './svg.ts';
 
-const [WIDTH, HEIGHT, WIDTH_MM] = [420, 200, 150];
+const [WIDTH, HEIGHT, WIDTH_MM] = [420, 200, 125];
 const HEADINGS = { from: 0, to: 360, ticks: [0, 45, 90, 135, 180, 225, 270, 315, 360], decimals: 0 };
 const CURVE_STEP_DEG = 5;
 

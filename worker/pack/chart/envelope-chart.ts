@@ -7,7 +7,7 @@ import { AREA, INK } from './ink.ts';
 import { axisNames, grid, label, line, type Plot, plotOf } from './plot.ts';
 import { drawing, element, type Point, points } from './svg.ts';
 
-const [WIDTH, HEIGHT, WIDTH_MM] = [420, 280, 150];
+const [WIDTH, HEIGHT, WIDTH_MM] = [420, 280, 140];
 
 /** Envelope with the empty aircraft, both extremes and every fuel-burn path; empty where no envelope is specified. */
 export function envelopeChart(context: PackContext, sheet: LoadingSheet): string {

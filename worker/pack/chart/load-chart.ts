@@ -28,7 +28,7 @@ export function loadChart(bars: readonly LoadBar[]): string {
     ({ name, loadA, capacityA }) =>
       `${name}: ${loadA.toFixed(1)} A of ${capacityA === undefined ? 'no source' : `${capacityA.toFixed(1)} A`}`,
   );
-  return drawing(WIDTH, 16 + bars.length * ROW, 150, `Load against capacity. ${figures.join('; ')}.`, rows.join(''));
+  return drawing(WIDTH, 16 + bars.length * ROW, 125, `Load against capacity. ${figures.join('; ')}.`, rows.join(''));
 }
 
 function row({ name, loadA, peakA, capacityA }: LoadBar, y: number, across: (amps: number) => number): string {

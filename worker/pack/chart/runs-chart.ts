@@ -4,7 +4,7 @@ import { label, line } from './plot.ts';
 import { shortened } from './shortened.ts';
 import { drawing, element } from './svg.ts';
 
-const [WIDTH, WIDTH_MM, ROW] = [420, 150, 19];
+const [WIDTH, WIDTH_MM, ROW] = [420, 125, 17];
 const TRACK = { from: 170, to: 400 };
 /** Shares of the track at which the limits stand, so that a value outside them still has room. */
 const LIMITS = { least: 0.15, most: 0.85 };
