@@ -3,13 +3,13 @@ import { INK } from './ink.ts';
 import { axisNames, grid, plotOf } from './plot.ts';
 import { drawing, element, type Point, points } from './svg.ts';
 
-const [WIDTH, HEIGHT, WIDTH_MM] = [240, 160, 80];
+const [WIDTH, HEIGHT, WIDTH_MM] = [240, 126, 80];
 const MOST_FIGURES = 6;
 
 /** A value of the empty aircraft after each step of its history, as a stair: it holds until the next step. */
 export function historyChart(name: string, unit: string, values: readonly number[]): string {
   const steps: Axis = { from: 0.5, to: values.length + 0.5, ticks: stepTicks(values.length), decimals: 0 };
-  const plot = plotOf(WIDTH, HEIGHT, steps, axisFor(values, 5));
+  const plot = plotOf(WIDTH, HEIGHT, steps, axisFor(values, 4));
   const stair = values.flatMap((value, index): Point[] => [
     plot.at(index + 1, value),
     plot.at(Math.min(index + 2, steps.to), value),

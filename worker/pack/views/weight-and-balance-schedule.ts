@@ -71,10 +71,10 @@ export function weightAndBalanceScheduleView(context: PackContext): View {
   };
 }
 
-/** Mass and arm side by side; one step alone is no history. */
+/** Mass and arm side by side, once there are steps enough to see a history in. */
 function historyCharts({ results, say }: PackContext): View {
   const history = results.schedule?.history ?? [];
-  if (history.length < 2) return { hasCharts: false };
+  if (history.length < 4) return { hasCharts: false };
   const [mass, arm] = [factorOf('mass', say.units), factorOf('arm', say.units)];
   return {
     hasCharts: true,
