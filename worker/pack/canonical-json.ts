@@ -13,15 +13,31 @@ export function canonicalJson(value: unknown): string {
   throw new TypeError(`Cannot write JSON: value must be JSON: current value is ${String(value)}`);
 }
 
-/** Sorting by default compares UTF-16 code units, as the standard asks. */
 function canonicalObject(object: Record<string, unknown>): string {
   let members = '';
-  for (const key of Object.keys(object).sort()) {
+  for (const key of inOrder(Object.keys(object))) {
     const member = object[key];
     if (member === undefined) continue;
     members += `${members === '' ? '' : ','}${quoted(key)}:${canonicalJson(member)}`;
   }
   return `{${members}}`;
+}
+
+const MOST_INSERTED = 30;
+
+/**
+ * Keys by UTF-16 code unit, as text compares. Sorted by insertion, in place: objects of a record have few keys, and for few
+ * keys the platform's sort takes twice as long and as much memory again.
+ */
+function inOrder(keys: string[]): string[] {
+  if (keys.length > MOST_INSERTED) return keys.sort();
+  for (let next = 1; next < keys.length; next++) {
+    const key = keys[next] as string;
+    let at = next;
+    for (; at > 0 && (keys[at - 1] as string) > key; at--) keys[at] = keys[at - 1] as string;
+    keys[at] = key;
+  }
+  return keys;
 }
 
 /** Characters that stand for themselves between quotation marks: nearly every text of a record has no other. */

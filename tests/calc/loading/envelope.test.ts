@@ -1,7 +1,15 @@
 import { describe, expect, test } from 'vitest';
-import { envelopeOf, limitsAt } from '../../../worker/calc/loading/envelope.ts';
+import { armOn, type Envelope, envelopeOf } from '../../../worker/calc/loading/envelope.ts';
 
 const corner = (armMm: number, massKg: number): { armMm: number; massKg: number } => ({ armMm, massKg });
+
+/** Forward and aft limit at one mass; undefined where the envelope does not reach. */
+function limitsAt(envelope: Envelope, massKg: number): { forwardMm: number; aftMm: number } | undefined {
+  const index = envelope.forward.findIndex(({ fromKg, toKg }) => massKg >= fromKg && massKg <= toKg);
+  const front = envelope.forward[index];
+  const rear = envelope.aft[index];
+  return front && rear ? { forwardMm: armOn(front, massKg), aftMm: armOn(rear, massKg) } : undefined;
+}
 
 describe('envelopeOf()', () => {
   const corners = [corner(1640, 340), corner(1640, 480), corner(1675, 600), corner(1800, 600), corner(1800, 340)];

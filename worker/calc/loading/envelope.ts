@@ -58,14 +58,7 @@ function sidesBetween(corners: readonly EnvelopeCorner[], fromKg: number, toKg: 
   return pieces.sort((a, b) => a.fromMm + a.toMm - (b.fromMm + b.toMm));
 }
 
-/** Forward and aft limit at one mass; undefined where the envelope does not reach. */
-export function limitsAt(envelope: Envelope, massKg: number): { forwardMm: number; aftMm: number } | undefined {
-  const index = envelope.forward.findIndex(({ fromKg, toKg }) => massKg >= fromKg && massKg <= toKg);
-  const front = envelope.forward[index];
-  const rear = envelope.aft[index];
-  return front && rear ? { forwardMm: armOn(front, massKg), aftMm: armOn(rear, massKg) } : undefined;
-}
-
+/** Arm in mm of a piece of a limit at a mass within it. */
 export function armOn({ fromKg, toKg, fromMm, toMm }: LimitPiece, massKg: number): number {
   return fromMm + ((massKg - fromKg) / (toKg - fromKg)) * (toMm - fromMm);
 }

@@ -1,5 +1,5 @@
 import { between, type Loading, type Side } from './boundary.ts';
-import { armOn, type Envelope, type LimitPiece, limitsAt } from './envelope.ts';
+import { armOn, type Envelope, type LimitPiece } from './envelope.ts';
 
 /** The place where a set of loadings comes nearest to a limit, or goes furthest beyond it. */
 export interface Margin {
@@ -26,39 +26,37 @@ export function worstMargins(
   return [...margins, ...massMargins(line, envelope)];
 }
 
+/** Runs thousands of times for one loading sheet: plain numbers, no lists and no functions inside. */
 function worstToLimit(line: readonly Loading[], envelope: Envelope, side: Side): Margin | undefined {
   const sign = side === 'forward' ? 1 : -1;
-  let worst = { margin: Number.POSITIVE_INFINITY, index: -1, massKg: 0, limit: 0 };
-  const consider = (index: number, massKg: number, momentKgMm: number, limit: number): void => {
-    const margin = sign * (momentKgMm / massKg - limit);
-    if (margin < worst.margin) worst = { margin, index, massKg, limit };
-  };
-  for (const [index, to] of line.entries()) {
+  let worst = Number.POSITIVE_INFINITY;
+  let [worstIndex, worstKg, worstLimitMm] = [-1, 0, 0];
+  for (let index = 0; index < line.length; index++) {
+    const to = line[index] as Loading;
     const from = line[index - 1] ?? to;
-    if (from.massKg === to.massKg) {
-      const limits = limitsAt(envelope, to.massKg);
-      if (limits) consider(index, to.massKg, to.momentKgMm, side === 'forward' ? limits.forwardMm : limits.aftMm);
-      continue;
-    }
-    const beta = (to.momentKgMm - from.momentKgMm) / (to.massKg - from.massKg);
-    const alpha = from.momentKgMm - beta * from.massKg;
-    const [lightKg, heavyKg] = from.massKg < to.massKg ? [from.massKg, to.massKg] : [to.massKg, from.massKg];
+    // A line of one point alone has no slope and needs none.
+    const beta = from.massKg === to.massKg ? 0 : (to.momentKgMm - from.momentKgMm) / (to.massKg - from.massKg);
+    const alpha = to.momentKgMm - beta * to.massKg;
+    const [lightKg, heavyKg] = [Math.min(from.massKg, to.massKg), Math.max(from.massKg, to.massKg)];
     for (const piece of envelope[side]) {
       const lowKg = Math.max(lightKg, piece.fromKg);
       const highKg = Math.min(heavyKg, piece.toKg);
-      if (!(highKg > lowKg)) continue;
-      const considerAt = (massKg: number): void => consider(index, massKg, alpha + beta * massKg, armOn(piece, massKg));
-      considerAt(lowKg);
-      considerAt(highKg);
+      if (lowKg > highKg) continue;
       const stationaryKg = Math.sqrt(-alpha / slopeOf(piece));
-      if (stationaryKg > lowKg && stationaryKg < highKg) considerAt(stationaryKg);
+      const isBetween = stationaryKg > lowKg && stationaryKg < highKg;
+      for (let candidate = 0; candidate < (isBetween ? 3 : 2); candidate++) {
+        const massKg = candidate === 0 ? lowKg : candidate === 1 ? highKg : stationaryKg;
+        const limitMm = armOn(piece, massKg);
+        const margin = sign * (alpha / massKg + beta - limitMm);
+        if (margin < worst) [worst, worstIndex, worstKg, worstLimitMm] = [margin, index, massKg, limitMm];
+      }
     }
   }
-  const to = line[worst.index];
+  const to = line[worstIndex];
   if (!to) return undefined;
-  const from = line[worst.index - 1] ?? to;
-  const share = to.massKg === from.massKg ? 1 : (worst.massKg - from.massKg) / (to.massKg - from.massKg);
-  return { side, margin: worst.margin, limit: worst.limit, loading: between(from, to, share) };
+  const from = line[worstIndex - 1] ?? to;
+  const share = to.massKg === from.massKg ? 1 : (worstKg - from.massKg) / (to.massKg - from.massKg);
+  return { side, margin: worst, limit: worstLimitMm, loading: between(from, to, share) };
 }
 
 /** Arm that a piece of a limit gains with each kg. */
