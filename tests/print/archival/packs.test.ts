@@ -1,0 +1,17 @@
+import { describe, expect, test } from 'vitest';
+import { draftFixture, sealedFixture } from '../../pack/printed-fixture.ts';
+import { fixturesIn } from '../../read-fixture.ts';
+import { archivalDefects } from './checks.ts';
+
+const PACKS = fixturesIn('visits').flatMap((name) =>
+  (['A4', 'Letter'] as const).flatMap((paper) => [
+    { name, paper, state: 'sealed', printed: sealedFixture },
+    { name, paper, state: 'draft', printed: draftFixture },
+  ]),
+);
+
+describe('every pack keeps every clause', () => {
+  test.each(PACKS)('$name on $paper, $state', async ({ name, paper, printed }) => {
+    expect(await archivalDefects(await printed(name, paper))).toEqual({});
+  });
+});
