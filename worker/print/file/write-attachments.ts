@@ -3,9 +3,12 @@ import type { PrintAttachment } from '../print-job.ts';
 import { pdfDate } from './metadata.ts';
 import type { ObjectStore } from './object-store.ts';
 
-// A media type as a name: the slash and other delimiters are written as #xx (ISO 32000-1, 7.3.5).
+// A media type as a name: the slash and other delimiters are written as #XX (ISO 32000-1, 7.3.5), in capitals since some readers,
+// pdf-lib among them, decode no others.
 function nameOf(mediaType: string): string {
-  return `/${mediaType.replace(/[^A-Za-z0-9.+-]/g, (character) => `#${character.charCodeAt(0).toString(16).padStart(2, '0')}`)}`;
+  const escaped = (character: string): string =>
+    `#${character.charCodeAt(0).toString(16).toUpperCase().padStart(2, '0')}`;
+  return `/${mediaType.replace(/[^A-Za-z0-9.+-]/g, escaped)}`;
 }
 
 function writeAttachment(attachment: PrintAttachment, issuedAt: string, store: ObjectStore): string {
