@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
-import type { Browser } from 'playwright-core';
+import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { FACE_CHARACTERS } from '../../worker/print/fonts/face.ts';
 import { print } from '../../worker/print/index.ts';
@@ -28,6 +28,7 @@ interface Given {
 
 /** Runs in the browser, so that it can use nothing from around it: draws each character in two faces. */
 async function compareFaces({ ours, theirs, characters, sizePx }: Given): Promise<Compared> {
+  document.fonts.clear();
   for (const [family, program] of Object.entries({ ours, theirs })) {
     const bytes = Uint8Array.from(atob(program), (character) => character.charCodeAt(0));
     document.fonts.add(await new FontFace(family, bytes).load());
@@ -66,20 +67,20 @@ const wholeProgram = (face: string): string =>
   readFileSync(createRequire(import.meta.url).resolve(`source-sans/TTF/SourceSans3-${face}.ttf`)).toString('base64');
 
 let browser: Browser;
+let page: Page;
 let embedded: Map<string, string>;
 
 beforeAll(async () => {
   embedded = await embeddedPrograms();
   browser = await launchBrowser();
+  page = await browser.newPage();
 });
 
 afterAll(() => browser?.close());
 
-async function compared(ours: string, theirs: string): Promise<Compared> {
+function compared(ours: string, theirs: string): Promise<Compared> {
   const characters = FACE_CHARACTERS.map((codePoint) => String.fromCodePoint(codePoint));
-  // A page of its own, as a page keeps the faces that it was given.
-  const page = await browser.newPage();
-  return page.evaluate(compareFaces, { ours, theirs, characters, sizePx: SIZE_PX }).finally(() => page.close());
+  return page.evaluate(compareFaces, { ours, theirs, characters, sizePx: SIZE_PX });
 }
 
 describe('the fonts of a pack', () => {
