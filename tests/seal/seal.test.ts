@@ -1,0 +1,95 @@
+import { calculateJwkThumbprint, exportJWK, generateKeyPair, type JSONWebKeySet } from 'jose';
+import { beforeAll, describe, expect, test } from 'vitest';
+import { type SealKey, sealFile } from '../../worker/seal/seal.ts';
+import { sealIn, slotIn } from '../../worker/seal/slot.ts';
+import { verifyFile } from '../../worker/seal/verify.ts';
+import { seededRandom } from '../calc/seeded-random.ts';
+import { sampleFile } from './sample-file.ts';
+
+const FACTS = {
+  workshop: 'lower-meadow',
+  registration: 'Q-SLM',
+  pack: 'Q-SLM-P1-1',
+  issue: 1,
+  issuedAt: '2026-11-05T13:20:00.000Z',
+  manifestSha256: 'ab'.repeat(32),
+  recordSha256: 'cd'.repeat(32),
+};
+
+async function newKey(): Promise<{ key: SealKey; keys: JSONWebKeySet }> {
+  const { publicKey, privateKey } = await generateKeyPair('Ed25519');
+  const jwk = await exportJWK(publicKey);
+  const kid = await calculateJwkThumbprint(jwk);
+  return { key: { kid, privateKey }, keys: { keys: [{ ...jwk, kid, alg: 'EdDSA', use: 'sig' }] } };
+}
+
+let [ours, theirs]: Awaited<ReturnType<typeof newKey>>[] = [];
+let sealed: Uint8Array;
+
+beforeAll(async () => {
+  [ours, theirs] = [await newKey(), await newKey()];
+  const { file, parts } = sampleFile();
+  sealed = (await sealFile(file, FACTS, parts, (ours as { key: SealKey }).key)).file;
+});
+
+const verdictOf = (file: Uint8Array, keys = ours?.keys as JSONWebKeySet) => verifyFile(file, keys);
+
+describe('verifyFile()', () => {
+  test('finds a sealed file genuine, with what was signed', async () => {
+    const verdict = await verdictOf(sealed);
+    expect(verdict).toMatchObject({ kind: 'genuine', kid: ours?.key.kid, claims: FACTS });
+  });
+
+  test('names the part that was altered', async () => {
+    const text = new TextDecoder('latin1').decode(sealed);
+    const forged = Uint8Array.from(text.replace('1650.3', '1650.4'), (sign) => sign.charCodeAt(0));
+    expect(await verdictOf(forged)).toMatchObject({ kind: 'altered', parts: ['page 2'] });
+    const longer = Uint8Array.from(text.replace('325.9', '3259.0'), (sign) => sign.charCodeAt(0));
+    const verdict = await verdictOf(longer);
+    expect(verdict).toMatchObject({ kind: 'altered' });
+    expect(verdict.kind === 'altered' && verdict.parts.at(-1)).toContain('instead of');
+  });
+
+  test('knows no seal by another key, and no seal where there is none', async () => {
+    expect(await verdictOf(sealed, theirs?.keys)).toEqual({ kind: 'key-unknown', kid: ours?.key.kid });
+    expect(await verdictOf(sampleFile().file)).toEqual({ kind: 'not-sealed' });
+    expect(await verdictOf(new Uint8Array())).toEqual({ kind: 'not-sealed' });
+  });
+
+  test('is not fooled by a seal taken over from another file', async () => {
+    const { file } = sampleFile();
+    const slot = slotIn(sealed);
+    const other = file.slice();
+    other.set(sealed.subarray(slot?.start, slot?.end), slotIn(file)?.start);
+    other[20] = 0x30;
+    expect(await verdictOf(other)).toMatchObject({ kind: 'altered', parts: ['page 1'] });
+  });
+
+  test('tells every change of a single byte, the seal and its padding included', async () => {
+    const { uniform } = seededRandom(7);
+    const below = (limit: number): number => Math.floor((uniform(1) + 1) * 0.499_999 * limit);
+    const slot = slotIn(sealed) ?? { start: 0, end: 0 };
+    // Every byte of the signature once, whose last figure has bits that carry nothing, and as many places elsewhere.
+    const signatureEnd = slot.start + sealIn(sealed, slot).length;
+    const places = Array.from({ length: 100 }, (_, index) => signatureEnd - 1 - index);
+    while (places.length < 5000) places.push(below(sealed.length));
+    for (const place of places) {
+      const changed = sealed.slice();
+      changed[place] = ((changed[place] ?? 0) + 1 + below(255)) % 256;
+      expect((await verdictOf(changed)).kind, `byte ${place}`).not.toBe('genuine');
+    }
+  });
+});
+
+describe('sealFile()', () => {
+  test('gives the same bytes for the same file and key', async () => {
+    const { file, parts } = sampleFile();
+    const again = await sealFile(file, FACTS, parts, (ours as { key: SealKey }).key);
+    expect(again.file).toEqual(sealed);
+  });
+
+  test('refuses a file without a slot', async () => {
+    const none = new TextEncoder().encode('%PDF-1.7');
+    await expect(sealFile(none, FACTS, [], (ours as { key: SealKey }).key)).rejects.toThrow('slot');
+  });
+});

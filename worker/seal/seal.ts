@@ -1,0 +1,53 @@
+import { CompactSign, type CryptoKey } from 'jose';
+import { sha256 } from '../pack/digest.ts';
+import type { Part, SealClaims } from './claims.ts';
+import { slotIn, withSeal } from './slot.ts';
+
+/** A key that a workshop seals with. Ed25519 signs without chance, so the same file gets the same seal. */
+export interface SealKey {
+  /** Name of the key: its thumbprint (RFC 7638). */
+  kid: string;
+  privateKey: CryptoKey;
+}
+
+/** How many figures of a digest tell a part: enough to find a change, and the digest of the whole proves it. */
+const PART_FIGURES = 8;
+
+export type SealedFacts = Omit<SealClaims, 'format' | 'pdf' | 'parts'>;
+
+/**
+ * Signs a file and writes the signature into its slot.
+ *
+ * @param file a pack with an empty slot
+ * @param parts stretches of the file by name, none of them across the slot
+ * @returns the file and its seal, a compact JWS (RFC 7515)
+ * @throws Error when the file has no slot, or one too short
+ */
+export async function sealFile(
+  file: Uint8Array,
+  facts: SealedFacts,
+  parts: readonly Part[],
+  { kid, privateKey }: SealKey,
+): Promise<{ file: Uint8Array; seal: string }> {
+  const slot = slotIn(file);
+  if (!slot) throw new Error('Cannot seal: the file must have one slot');
+  const claims: SealClaims = {
+    format: 'slipmark-seal/1',
+    ...facts,
+    pdf: { sha256: await sha256(file), bytes: file.length },
+    parts: await Promise.all(parts.map((part) => claimOf(file, part))),
+  };
+  const seal = await new CompactSign(new TextEncoder().encode(JSON.stringify(claims)))
+    .setProtectedHeader({ alg: 'EdDSA', kid, typ: 'slipmark-seal' })
+    .sign(privateKey);
+  return { file: withSeal(file, slot, seal), seal };
+}
+
+async function claimOf(file: Uint8Array, { name, start, end }: Part): Promise<SealClaims['parts'][number]> {
+  return [name, start, end, await partDigest(file, start, end)];
+}
+
+/** The start of the digest of a stretch of a file. */
+export async function partDigest(file: Uint8Array, start: number, end: number): Promise<string> {
+  return (await sha256(file.subarray(start, end))).slice(0, PART_FIGURES);
+}
