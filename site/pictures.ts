@@ -18,10 +18,10 @@ const PHONE = { width: 360, height: 740 };
 const SHOWN = /Loading sheet.*Envelope.*Loadings/;
 
 const storage = mkdtempSync(join(tmpdir(), 'slipmark-'));
-const adminSecret = 'secret-of-the-pictures';
-const service = await startEmbedded({ script: await bundle(), storage, port: await freePort(18_950), adminSecret });
+const secrets = { adminSecret: 'secret-of-the-pictures', sealSecret: 'seal-secret-of-the-pictures' };
+const service = await startEmbedded({ script: await bundle(), storage, port: await freePort(18_950), ...secrets });
 try {
-  const demo = await putDemo(service.origin, { adminSecret }, () => undefined);
+  const demo = await putDemo(service.origin, secrets, () => undefined);
   await takeOwnerPage(`${service.origin}${demo.ownerPath}`);
   await takePackPage(await pdfOf(service.origin, demo));
 } finally {

@@ -28,6 +28,7 @@ export default defineConfig({
               compatibilityFlags: ['nodejs_compat'],
               bindings: {
                 SLIPMARK_ADMIN: 'secret-of-the-test-deployment',
+                SLIPMARK_SEAL: 'seal-secret-of-the-test-deployment',
                 MIGRATIONS: await readD1Migrations(`${ROOT}/worker/archive/migrations`),
               },
             },

@@ -13,6 +13,8 @@ export interface Bindings {
   INDEX: D1Database;
   /** Secret of the deployment, with which workshops are created. Without it none can be. */
   SLIPMARK_ADMIN?: string;
+  /** Secret of the deployment, under which workshops keep the keys they seal with. Without it nothing can be sealed. */
+  SLIPMARK_SEAL?: string;
 }
 
 declare global {

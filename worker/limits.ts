@@ -2,6 +2,8 @@
 export const LIMITS = {
   /** Bytes of a request body. */
   bodyBytes: 1_048_576,
+  /** Bytes of all attachments of one pack together: they are held at once while it is made. */
+  attachedBytes: 24_000_000,
   /** Levels of nesting in a record, far above what the schema has. */
   jsonDepth: 32,
   /** Characters in a one-line field. */
@@ -16,6 +18,9 @@ export const LIMITS = {
   linkDays: 3_660,
   /** Days an owner's link lives when nothing is said. */
   linkDefaultDays: 730,
+  /** Openings that are remembered of one link, and how many of them a list shows. */
+  linkOpenings: 1_000,
+  openingsListed: 20,
   /** Items on one page of a list. */
   pageSize: 100,
   /** Days for which a repeated request is known by its `Idempotency-Key`. */
@@ -32,4 +37,14 @@ export const LIMITS = {
   retryAfterSeconds: 5,
   /** Pages of one pack. */
   packPages: 500,
+  /** Bytes of a photograph or appended PDF. */
+  annexBytes: 10_000_000,
+  /** Pages of an appended PDF. */
+  annexPages: 60,
+  /** Bytes that the packed parts of an appended PDF may come to when they are unpacked here. */
+  annexUnpackedBytes: 32_000_000,
+  /** Pixels of a photograph. */
+  imagePixels: 40_000_000,
+  /** Pixels of a PNG that has to be unpacked here, because it has transparency or is interlaced. */
+  imageUnpackedPixels: 10_000_000,
 } as const;

@@ -13,16 +13,18 @@ import { manifestOf } from './pack/manifest.ts';
 import { type PackDocument, packDocuments } from './pack/pack-documents.ts';
 import { DASH } from './pack/people.ts';
 import { type PackSummary, summaryOf } from './pack/summary.ts';
-import { type PrintAttachment, type Printed, print } from './print/index.ts';
+import { imageSource } from './pack/views/photographs.ts';
+import { type PrintAttachment, type PrintDocument, type Printed, print } from './print/index.ts';
 import { printFinding } from './print-finding.ts';
 import { readRecord } from './visit/read-record.ts';
 import type { VisitRecord } from './visit/record.ts';
 import type { RecordIssue } from './visit/record-issue.ts';
 
 export { assessmentAnswer } from './assessment-answer.ts';
-export type { ArchiveFacts } from './gate/rule.ts';
+export type { ArchiveFacts, AttachmentFact } from './gate/rule.ts';
 export type { PackDocument } from './pack/pack-documents.ts';
 export type { PackSummary } from './pack/summary.ts';
+export { cleanImage, inspectAttachment } from './print/index.ts';
 
 /** A record that fits the schema, computed and checked. */
 export interface Assessed extends Assessment {
@@ -75,11 +77,16 @@ export async function draftDocuments(assessed: Assessed, at: string): Promise<Pa
   return (await packDocuments(draftContext(assessed, at))).documents;
 }
 
+/** The files of attachments, by the SHA-256 that the record names. */
+export type AttachedFiles = Readonly<Record<string, Uint8Array>>;
+
 export interface DraftOptions {
   /** One document alone. @default the whole pack */
   document?: string;
   /** @default what the workshop prints on */
   paper?: 'A4' | 'Letter';
+  /** @default none: what needs a file says that it is missing */
+  files?: AttachedFiles;
 }
 
 /** What stands now, as a PDF with a NOT RELEASED mark on every page; and what could not be printed. */
@@ -94,6 +101,7 @@ export async function draftPdf(
   const printed = await printPack(context, documents, {
     recordJson: assessed.recordJson,
     paper: options.paper,
+    files: options.files ?? {},
   });
   return { bytes: printed.bytes, findings: printed.findings.map(printFinding) };
 }
@@ -127,8 +135,17 @@ export interface SealedPack {
 
 export type SealOutcome = { ok: true; sealed: SealedPack } | { ok: false; findings: Finding[] };
 
-/** Gate, documents, manifest, print: only a visit that the gate releases comes out. The same arguments give the same bytes. */
-export async function seal(assessed: Assessed, attestation: Attestation, place: PackPlace): Promise<SealOutcome> {
+/**
+ * Gate, documents, manifest, print: only a visit that the gate releases comes out. The same arguments give the same bytes.
+ *
+ * @param files every file that the assessment found fit for the pack
+ */
+export async function seal(
+  assessed: Assessed,
+  attestation: Attestation,
+  place: PackPlace,
+  files: AttachedFiles = {},
+): Promise<SealOutcome> {
   const outcome = releaseVisit(assessed, attestation);
   if (!outcome.ok) return outcome;
   const { released } = outcome;
@@ -145,7 +162,7 @@ export async function seal(assessed: Assessed, attestation: Attestation, place: 
   const { documents, digests } = await packDocuments(context);
   const manifestJson = canonicalJson(manifestOf(released, { identity, recordSha256, read: attestation.read, digests }));
   const manifestSha256 = await sha256(manifestJson);
-  const printed = await printPack(context, documents, { recordJson, manifestJson });
+  const printed = await printPack(context, documents, { recordJson, manifestJson, files });
   if (printed.findings.length > 0) return { ok: false, findings: printed.findings.map(printFinding) };
   const pdfSha256 = await sha256(printed.bytes);
   const summary = summaryOf(released, place, context);
@@ -159,6 +176,7 @@ interface PrintPackOptions {
   recordJson: string;
   manifestJson?: string;
   paper?: 'A4' | 'Letter' | undefined;
+  files: AttachedFiles;
 }
 
 /** The mark depends on the release alone: nobody who prints a pack can leave it out. */
@@ -170,7 +188,8 @@ function printPack(
   const { visit, identity, released, recordSha256 } = context;
   const { registration, maker, model } = visit.aircraft;
   return print({
-    documents,
+    documents: documents.map((document) => withPages(document, options.files)),
+    images: imagesOf(context, options.files),
     header: { left: visit.workshop.name, right: registration },
     footer: {
       left: registration,
@@ -190,6 +209,23 @@ function printPack(
     },
     attachments: attachments(options),
   });
+}
+
+/** A document with the pages of the paper that follows it. */
+function withPages({ appends, ...document }: PackDocument, files: AttachedFiles): PrintDocument {
+  if (appends === undefined) return document;
+  const bytes = files[appends];
+  if (!bytes) throw new Error(`Cannot print ${document.id}: the file ${appends} must be given`);
+  return { ...document, appended: { bytes, title: document.title } };
+}
+
+/** Pictures by the source under which documents show them. */
+function imagesOf({ attachments }: PackContext, files: AttachedFiles): Record<string, Uint8Array> {
+  const pictures = Object.entries(files).filter(([sha256]) => {
+    const fact = attachments[sha256];
+    return fact?.ok === true && fact.kind !== 'pdf';
+  });
+  return Object.fromEntries(pictures.map(([sha256, bytes]) => [imageSource(sha256), bytes]));
 }
 
 function attachments({ recordJson, manifestJson }: PrintPackOptions): PrintAttachment[] {

@@ -12,6 +12,8 @@ export interface World {
   log(event: LogEvent): void;
   /** Secret of the deployment, with which workshops are created; undefined where none is set. */
   adminSecret: string | undefined;
+  /** Secret of the deployment, under which seal keys are kept; undefined where none is set. */
+  sealSecret: string | undefined;
 }
 
 export function cloudWorld(env: Bindings): World {
@@ -21,6 +23,7 @@ export function cloudWorld(env: Bindings): World {
     archive: new CloudArchive(bindings(env)),
     log: (event) => console.log(JSON.stringify(event)),
     adminSecret: env.SLIPMARK_ADMIN,
+    sealSecret: env.SLIPMARK_SEAL,
   };
 }
 

@@ -20,6 +20,10 @@ export const PROBLEM_HELP: Readonly<Record<ProblemKind, string>> = {
   'unsupported-media-type':
     'Name the kind of the body in Content-Type: application/json, or application/merge-patch+json for an amendment.',
   'range-not-satisfiable': 'Leave the Range header out, or ask for a part that lies inside the file.',
+  'digest-differs':
+    'The bytes that arrived are not those of the digest in the address. Work the SHA-256 out over the file itself and send it again.',
+  'attachment-refused':
+    'The detail says why. Hand in a plain copy: print the paper to PDF, or save the picture as JPEG. A record that names the refused file gets a caution, and the pack says what was left out.',
   'record-not-valid':
     'Each finding names a place in the record and what was expected there. Nothing was kept: correct them all and send the record again.',
   'request-not-valid': 'Each finding names a place in the body and what was expected there. Nothing was done.',

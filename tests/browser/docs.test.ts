@@ -12,8 +12,8 @@ let service: Embedded;
 let phone: Phone;
 
 beforeAll(async () => {
-  const adminSecret = 'secret-of-the-docs-test';
-  service = await startEmbedded({ script: await bundle(), storage, port: await freePort(18_920), adminSecret });
+  const secrets = { adminSecret: 'secret-of-the-docs-test', sealSecret: 'seal-secret-of-the-docs-test' };
+  service = await startEmbedded({ script: await bundle(), storage, port: await freePort(18_920), ...secrets });
   phone = await openPhone();
 }, 90_000);
 

@@ -16,9 +16,9 @@ let page: Page;
 let address: string;
 
 beforeAll(async () => {
-  const adminSecret = 'secret-of-the-browser-test';
-  service = await startEmbedded({ script: await bundle(), storage, port: await freePort(18_887), adminSecret });
-  address = service.origin + (await putDemo(service.origin, { adminSecret }, () => undefined)).ownerPath;
+  const secrets = { adminSecret: 'secret-of-the-browser-test', sealSecret: 'seal-secret-of-the-browser-test' };
+  service = await startEmbedded({ script: await bundle(), storage, port: await freePort(18_887), ...secrets });
+  address = service.origin + (await putDemo(service.origin, secrets, () => undefined)).ownerPath;
   phone = await openPhone();
   page = phone.page;
 }, 90_000);

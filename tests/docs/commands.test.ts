@@ -30,6 +30,7 @@ beforeAll(async () => {
     storage: join(storage, 'service'),
     port: await freePort(18_987),
     adminSecret: ADMIN_SECRET,
+    sealSecret: 'seal-secret-of-the-commands',
   });
   const answer = await fetch(`${service.origin}/v1/workshops`, {
     method: 'POST',

@@ -16,8 +16,8 @@ let script: string;
 let service: Embedded | undefined;
 
 async function start(): Promise<Embedded> {
-  const { adminSecret } = recall(storage);
-  service = await startEmbedded({ script, storage, port: await freePort(18_787), adminSecret });
+  const { adminSecret, sealSecret } = recall(storage);
+  service = await startEmbedded({ script, storage, port: await freePort(18_787), adminSecret, sealSecret });
   return service;
 }
 

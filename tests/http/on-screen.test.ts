@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { onScreen } from '../../worker/http/on-screen.ts';
 
-const PLACE = { base: '/p/x/documents/', documents: [{ id: 'cover' }, { id: 'weighing-report' }] };
+const PLACE = { base: '/p/x/documents/', documents: [{ id: 'cover' }, { id: 'weighing-report' }], hasPictures: true };
 
 describe('onScreen()', () => {
   test('frames tables and drawings, whatever their attributes', () => {
@@ -20,5 +20,14 @@ describe('onScreen()', () => {
   test('leads references to other documents to their addresses and leaves those within the document', () => {
     const html = '<a href="#weighing-report">W</a><a href="#readings">R</a>';
     expect(onScreen(html, PLACE)).toBe('<a href="/p/x/documents/weighing-report">W</a><a href="#readings">R</a>');
+  });
+
+  test('leads pictures to where they can be had, and says in words what they show where they cannot', () => {
+    const source = `attachments/${'ab'.repeat(32)}`;
+    const html = `<figure><img src="${source}" alt="Photograph A1: loom"></figure>`;
+    expect(onScreen(html, PLACE)).toBe(
+      `<figure><img src="/p/x/documents/${source}" alt="Photograph A1: loom"></figure>`,
+    );
+    expect(onScreen(html, { ...PLACE, hasPictures: false })).toBe('<figure><p>Photograph A1: loom</p></figure>');
   });
 });

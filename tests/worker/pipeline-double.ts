@@ -40,9 +40,18 @@ export const pipelineDouble: Pipeline = {
     const recordSha256 = await sha256(JSON.stringify(record));
     const assessmentSha256 = await sha256(`assessment of ${recordSha256}`);
     const findings = record.isBlocked ? [BLOCKING] : [];
-    const assessed = { record, recordSha256, assessmentSha256, findings, isReleasable: !record.isBlocked };
+    const assessed = {
+      record,
+      recordSha256,
+      assessmentSha256,
+      findings,
+      isReleasable: !record.isBlocked,
+      attachments: {},
+    };
     return { ok: true, assessed: assessed as unknown as Assessed };
   },
+  cleanImage: (bytes) => bytes,
+  inspectAttachment: async () => ({ ok: true, kind: 'pdf', pages: 1, obstacles: [] }),
   assessmentAnswer: ({ findings, isReleasable }) => ({ findings, isReleasable }),
   draftDocuments: async (assessed) => [
     {

@@ -1,4 +1,4 @@
-import type { PackSummary } from '../pipeline.ts';
+import type { AttachmentFact, PackSummary } from '../pipeline.ts';
 import type { LedgerCalls } from './ledger/ledger-calls.ts';
 import type { Page, PageRequest } from './page.ts';
 import type { WorkshopCalls } from './workshop/workshop-calls.ts';
@@ -12,6 +12,17 @@ export interface LedgerName {
   registration: string;
 }
 
+/** A file that a workshop handed in. */
+export interface AttachmentName {
+  workshop: string;
+  sha256: string;
+}
+
+/** The pack that a file is said to be; its ledger knows whether it is. */
+export interface FilePack extends LedgerName {
+  pack: string;
+}
+
 /** Part of a blob, in bytes. */
 export interface ByteRange {
   offset: number;
@@ -22,6 +33,7 @@ export interface ByteRange {
 export interface IndexedPack {
   summary: PackSummary;
   supersededBy: string | null;
+  withdrawnAt: string | null;
 }
 
 /**
@@ -35,6 +47,14 @@ export interface Archive {
   /** Bytes in the blob, or null where there is none. */
   sizeOfBlob(sha256: string): Promise<Reached<number | null>>;
   blob(sha256: string, range?: ByteRange): Promise<Reached<ReadableStream<Uint8Array> | null>>;
+  /** Keeps a file that was handed in, for the workshop alone, with what looking into it gave; of a refused file only that. */
+  putAttachment(name: AttachmentName, fact: AttachmentFact, bytes: Uint8Array): Promise<Reached<void>>;
+  /** What looking into a file gave, or null where it was not handed in. */
+  attachmentFact(name: AttachmentName): Promise<Reached<AttachmentFact | null>>;
+  attachment(name: AttachmentName): Promise<Reached<Uint8Array | null>>;
+  /** Remembers which ledger a sealed file belongs to, so that anybody who has the file can ask after it. */
+  pointFile(pdfSha256: string, pack: FilePack): Promise<Reached<void>>;
+  packOfFile(pdfSha256: string): Promise<Reached<FilePack | null>>;
   /** Remembers which ledger a link belongs to. */
   pointLink(tokenSha256: string, ledger: LedgerName): Promise<Reached<void>>;
   ledgerOfLink(tokenSha256: string): Promise<Reached<LedgerName | null>>;

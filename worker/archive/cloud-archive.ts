@@ -1,5 +1,6 @@
 import type { Bindings } from '../env.ts';
-import type { Archive, ByteRange, IndexedPack, LedgerName, Reached } from './archive.ts';
+import type { AttachmentFact } from '../pipeline.ts';
+import type { Archive, AttachmentName, ByteRange, FilePack, IndexedPack, LedgerName, Reached } from './archive.ts';
 import type { LedgerCalls } from './ledger/ledger-calls.ts';
 import { type Page, type PageRequest, pageOf } from './page.ts';
 import type { WorkshopCalls } from './workshop/workshop-calls.ts';
@@ -43,31 +44,75 @@ export class CloudArchive implements Archive {
     });
   }
 
-  pointLink(tokenSha256: string, ledger: LedgerName): Promise<Reached<void>> {
+  putAttachment(name: AttachmentName, fact: AttachmentFact, bytes: Uint8Array): Promise<Reached<void>> {
     return reached(async () => {
-      await this.#env.BLOBS.put(`links/${tokenSha256}`, JSON.stringify(ledger));
+      const customMetadata = { fact: JSON.stringify(fact) };
+      const kept = fact.ok ? { body: bytes, sha256: name.sha256 } : { body: new Uint8Array(), sha256: undefined };
+      await this.#env.BLOBS.put(attachmentKey(name), kept.body, {
+        customMetadata,
+        ...(kept.sha256 !== undefined && { sha256: kept.sha256 }),
+      });
     });
   }
 
-  ledgerOfLink(tokenSha256: string): Promise<Reached<LedgerName | null>> {
+  attachmentFact(name: AttachmentName): Promise<Reached<AttachmentFact | null>> {
     return reached(async () => {
-      const object = await this.#env.BLOBS.get(`links/${tokenSha256}`);
-      return object && (await object.json<LedgerName>());
+      const fact = (await this.#env.BLOBS.head(attachmentKey(name)))?.customMetadata?.fact;
+      return fact === undefined ? null : (JSON.parse(fact) as AttachmentFact);
+    });
+  }
+
+  attachment(name: AttachmentName): Promise<Reached<Uint8Array | null>> {
+    return reached(async () => {
+      const object = await this.#env.BLOBS.get(attachmentKey(name));
+      return object ? new Uint8Array(await object.arrayBuffer()) : null;
+    });
+  }
+
+  pointFile(pdfSha256: string, pack: FilePack): Promise<Reached<void>> {
+    return this.#point(`files/${pdfSha256}`, pack);
+  }
+
+  packOfFile(pdfSha256: string): Promise<Reached<FilePack | null>> {
+    return this.#pointer<FilePack>(`files/${pdfSha256}`);
+  }
+
+  pointLink(tokenSha256: string, ledger: LedgerName): Promise<Reached<void>> {
+    return this.#point(`links/${tokenSha256}`, ledger);
+  }
+
+  ledgerOfLink(tokenSha256: string): Promise<Reached<LedgerName | null>> {
+    return this.#pointer<LedgerName>(`links/${tokenSha256}`);
+  }
+
+  #point(key: string, to: object): Promise<Reached<void>> {
+    return reached(async () => {
+      await this.#env.BLOBS.put(key, JSON.stringify(to));
+    });
+  }
+
+  #pointer<T>(key: string): Promise<Reached<T | null>> {
+    return reached(async () => {
+      const object = await this.#env.BLOBS.get(key);
+      return object && (await object.json<T>());
     });
   }
 
   indexedPacks(workshop: string, { after, limit }: PageRequest): Promise<Reached<Page<IndexedPack>>> {
     return reached(async () => {
       const [issuedAt, pack] = after ? after.split('|') : ['~', '~'];
-      const statement = `SELECT summary, supersededBy FROM packs WHERE workshop = ? AND (issuedAt, pack) < (?, ?)
+      const statement = `SELECT summary, supersededBy, withdrawnAt FROM packs WHERE workshop = ? AND (issuedAt, pack) < (?, ?)
         ORDER BY issuedAt DESC, pack DESC LIMIT ?`;
       const query = this.#env.INDEX.prepare(statement).bind(workshop, issuedAt ?? '~', pack ?? '~', limit + 1);
-      const { results } = await query.all<{ summary: string; supersededBy: string | null }>();
-      const rows = results.map((row) => ({ summary: JSON.parse(row.summary), supersededBy: row.supersededBy }));
+      const { results } = await query.all<Omit<IndexedPack, 'summary'> & { summary: string }>();
+      const rows = results.map((row) => ({ ...row, summary: JSON.parse(row.summary) }));
       return pageOf<IndexedPack>(rows, limit, ({ summary }) => `${summary.issuedAt}|${summary.pack}`);
     });
   }
 }
+
+/** Apart for each workshop: nobody can find out what another one has handed in. */
+const attachmentKey = ({ workshop, sha256 }: AttachmentName): string => `attachments/${workshop}/${sha256}`;
 
 const blobKey = (sha256: string): string => `sha256/${sha256}`;
 

@@ -12,6 +12,7 @@ export interface EmbeddedOptions {
   storage: string;
   port: number;
   adminSecret: string;
+  sealSecret: string;
 }
 
 export interface Embedded {
@@ -33,7 +34,7 @@ export async function startEmbedded(options: EmbeddedOptions): Promise<Embedded>
 
 function miniflareOptions(
   config: ReturnType<typeof wranglerConfig>,
-  { script, storage, port, adminSecret }: EmbeddedOptions,
+  { script, storage, port, adminSecret, sealSecret }: EmbeddedOptions,
 ): MiniflareOptions {
   const objects = config.durable_objects.bindings.map(({ name, class_name: className }) => [
     name,
@@ -59,6 +60,6 @@ function miniflareOptions(
     d1Databases: Object.fromEntries(config.d1_databases.map(({ binding, database_name }) => [binding, database_name])),
     d1Persist: join(storage, 'index'),
     assets: { directory: SITE, workerName: 'slipmark', routerConfig: { has_user_worker: true } },
-    bindings: { SLIPMARK_ADMIN: adminSecret },
+    bindings: { SLIPMARK_ADMIN: adminSecret, SLIPMARK_SEAL: sealSecret },
   };
 }

@@ -6,6 +6,7 @@ import { z } from 'zod';
 /** What the embedded service remembers between starts, beside its storage. It holds secrets, so only its user may read it. */
 const Memory = z.object({
   adminSecret: z.string(),
+  sealSecret: z.string(),
   /** Key of the demo workshop, once it has been created. */
   key: z.string().optional(),
   /** Path of the owner's link to the demo pack, once it has been made. */
@@ -14,12 +15,14 @@ const Memory = z.object({
 });
 export type Memory = z.infer<typeof Memory>;
 
+const newSecret = (): string => randomBytes(32).toString('base64url');
+
 const fileIn = (storage: string): string => join(storage, 'memory.json');
 
 export function recall(storage: string): Memory {
   const file = fileIn(storage);
-  if (existsSync(file)) return Memory.parse(JSON.parse(readFileSync(file, 'utf8')));
-  const memory = { adminSecret: randomBytes(32).toString('base64url') };
+  const kept = existsSync(file) ? JSON.parse(readFileSync(file, 'utf8')) : {};
+  const memory = Memory.parse({ adminSecret: newSecret(), sealSecret: newSecret(), ...kept });
   remember(storage, memory);
   return memory;
 }

@@ -16,8 +16,8 @@ async function start(): Promise<void> {
   if (!(await takeLock(STORAGE))) throw new Error('Cannot start: Slipmark runs already on this storage; stop it first');
   const port = await freePort(WANTED_PORT);
   if (port !== WANTED_PORT) console.log(`Port ${WANTED_PORT} is taken; using ${port}.`);
-  const { adminSecret } = memory;
-  const service = await startEmbedded({ script: await bundle(), storage: STORAGE, port, adminSecret });
+  const { adminSecret, sealSecret } = memory;
+  const service = await startEmbedded({ script: await bundle(), storage: STORAGE, port, adminSecret, sealSecret });
   const stop = () => void service.stop().then(() => process.exit(0));
   process.once('SIGINT', stop);
   process.once('SIGTERM', stop);

@@ -12,8 +12,8 @@ export { memory, PRACTICE, read } from './source.ts';
 
 /** What looking into the file of an attachment gave. */
 export type AttachmentFact =
-  | { ok: true; kind: 'pdf'; pages: number; obstacles: readonly string[] }
-  | { ok: true; kind: 'jpeg' | 'png'; widthPx: number; heightPx: number }
+  | { ok: true; kind: 'pdf'; bytes: number; pages: number; obstacles: readonly string[] }
+  | { ok: true; kind: 'jpeg' | 'png'; bytes: number; widthPx: number; heightPx: number }
   | { ok: false; refusal: string; detail: string };
 
 /** What the archive knows beyond the record: the last sealed pack of the aircraft, and the files handed in. */

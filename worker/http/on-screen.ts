@@ -3,17 +3,24 @@ interface Place {
   /** Address that the identifier of a document is added to. */
   base: string;
   documents: readonly { id: string }[];
+  /** Whether the pictures of attachments can be had there; else what they show stands in their place, in words. */
+  hasPictures: boolean;
 }
+
+const PICTURE = /<img src="(attachments\/[0-9a-f]{64})" alt="([^"]*)">/g;
 
 /**
  * The HTML of a document as the screen shows it. What may be wider than a phone, tables and drawings, is framed and moved
  * sideways by finger or keyboard; neither is ever nested, and text of a record cannot look like a tag. References to other
  * documents, which in print are pages of the same file, lead to their own addresses.
  */
-export function onScreen(html: string, { base, documents }: Place): string {
+export function onScreen(html: string, { base, documents, hasPictures }: Place): string {
   const known = new Set(documents.map(({ id }) => id));
   return html
     .replaceAll(/<(table|svg)(?=[\s>])/g, '<div class="scroll" tabindex="0"><$1')
     .replaceAll(/<\/(table|svg)>/g, '</$1></div>')
+    .replaceAll(PICTURE, (_, source: string, alternative: string) =>
+      hasPictures ? `<img src="${base}${source}" alt="${alternative}">` : `<p>${alternative}</p>`,
+    )
     .replaceAll(/ href="#([^"]+)"/g, (reference, id: string) => (known.has(id) ? ` href="${base}${id}"` : reference));
 }

@@ -14,6 +14,8 @@ export const PROBLEM_KINDS = {
   'body-too-large': { status: 413, title: 'The body is too large' },
   'unsupported-media-type': { status: 415, title: 'The body is of the wrong kind' },
   'range-not-satisfiable': { status: 416, title: 'The part asked for does not exist' },
+  'digest-differs': { status: 422, title: 'The file is not the one that was named' },
+  'attachment-refused': { status: 422, title: 'The file cannot go into a pack' },
   'record-not-valid': { status: 422, title: 'The record does not fit its schema' },
   'request-not-valid': { status: 422, title: 'The request does not fit its schema' },
   'idempotency-key-reused': { status: 422, title: 'The idempotency key was used for something else' },

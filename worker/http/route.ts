@@ -5,7 +5,10 @@ import type { World } from '../world.ts';
 import type { ProblemKind } from './problem-kinds.ts';
 
 /** The pure stages as the edge uses them. */
-export type Pipeline = Pick<typeof pipeline, 'assess' | 'assessmentAnswer' | 'draftDocuments' | 'draftPdf' | 'seal'>;
+export type Pipeline = Pick<
+  typeof pipeline,
+  'assess' | 'assessmentAnswer' | 'cleanImage' | 'draftDocuments' | 'draftPdf' | 'inspectAttachment' | 'seal'
+>;
 
 export interface Dependencies {
   world: World;
@@ -36,7 +39,7 @@ export type Access = 'public' | 'deployment' | KeyScope;
 interface Body {
   type: string;
   description: string;
-  schema: z.ZodType | 'VisitRecord';
+  schema: z.ZodType | 'VisitRecord' | 'binary';
 }
 
 interface Answer {

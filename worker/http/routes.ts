@@ -2,14 +2,19 @@ import { z } from 'zod';
 import { openapi } from './openapi.ts';
 import { getAircraft, listAircraftPacks, listLedger } from './resources/aircraft.ts';
 import { assessRecord } from './resources/assessments.ts';
+import { getAttachment, putAttachment } from './resources/attachments.ts';
 import { patchVisit, putVisit } from './resources/keep-visit.ts';
 import { listLinks, makeLink, revokeLink } from './resources/links.ts';
 import { openLink, openLinkDocument, openLinkPdf } from './resources/owner-page.ts';
+import { openLinkPicture } from './resources/owner-picture.ts';
 import { getPack, getPackManifest, getPackPdf, getPackRecord, listPacks } from './resources/packs.ts';
 import { releaseVisit } from './resources/release.ts';
+import { getSealKeys, rotateSealKey } from './resources/seal-keys.ts';
 import { getHealth, getVisitSchema } from './resources/service.ts';
+import { verify } from './resources/verifications.ts';
 import { getAssessment, getDraftDocument, getDraftPdf } from './resources/visit-pack.ts';
 import { getVisit, listVisits } from './resources/visits.ts';
+import { withdrawPack } from './resources/withdrawal.ts';
 import { createWorkshop, listKeys, makeKey, revokeKey } from './resources/workshops.ts';
 import type { Operation, Route } from './route.ts';
 
@@ -33,6 +38,8 @@ export const ROUTES: readonly Route[] = [
   ['GET', '/v1/schema/visit.json', 'public', getVisitSchema],
 
   ['POST', '/v1/assessments', 'records', assessRecord],
+  ['PUT', '/v1/attachments/{sha256}', 'records', putAttachment],
+  ['GET', '/v1/attachments/{sha256}', 'records', getAttachment],
 
   ['GET', AIRCRAFT, 'records', getAircraft],
   ['GET', `${AIRCRAFT}/packs`, 'records', listAircraftPacks],
@@ -51,15 +58,21 @@ export const ROUTES: readonly Route[] = [
   ['GET', `${PACK}/pack.pdf`, 'records', getPackPdf],
   ['GET', `${PACK}/record.json`, 'records', getPackRecord],
   ['GET', `${PACK}/manifest.json`, 'records', getPackManifest],
+  ['POST', `${PACK}/withdrawal`, 'release', withdrawPack],
   ['GET', `${PACK}/links`, 'links', listLinks],
   ['POST', `${PACK}/links`, 'links', makeLink],
   ['DELETE', `${PACK}/links/{link}`, 'links', revokeLink],
 
+  ['POST', '/v1/verifications', 'public', verify],
+
   ['GET', '/p/{token}', 'public', openLink],
   ['GET', '/p/{token}/pack.pdf', 'public', openLinkPdf],
   ['GET', '/p/{token}/documents/{document}', 'public', openLinkDocument],
+  ['GET', '/p/{token}/documents/attachments/{sha256}', 'public', openLinkPicture],
 
   ['POST', '/v1/workshops', 'deployment', createWorkshop],
+  ['GET', '/v1/workshops/{workshop}/keys.json', 'public', getSealKeys],
+  ['POST', '/v1/seal-keys', 'admin', rotateSealKey],
   ['GET', '/v1/keys', 'admin', listKeys],
   ['POST', '/v1/keys', 'admin', makeKey],
   ['DELETE', '/v1/keys/{key}', 'admin', revokeKey],

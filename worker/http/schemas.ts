@@ -27,6 +27,24 @@ export const AssessmentAnswer = z
   })
   .meta({ title: 'Assessment', description: 'What the core makes of a record: findings, and results unrounded' });
 
+export const AttachmentAnswer = z
+  .object({
+    sha256: sha256('Digest of the file'),
+    ok: z.boolean().meta({ description: 'Whether it can go into a pack' }),
+    kind: z.enum(['pdf', 'jpeg', 'png']).optional(),
+    bytes: z.int().optional(),
+    pages: z.int().optional(),
+    obstacles: z
+      .array(z.string())
+      .optional()
+      .meta({ description: 'Why a pack with this paper is no archival PDF; empty when it is' }),
+    widthPx: z.int().optional(),
+    heightPx: z.int().optional(),
+    refusal: z.string().optional(),
+    detail: z.string().optional(),
+  })
+  .meta({ title: 'Attachment' });
+
 export const VisitState = z
   .object({
     visit: z.string(),
@@ -63,6 +81,10 @@ export const PackSummary = z
 
 export const PackAnswer = PackSummary.extend({
   supersededBy: z.string().nullable(),
+  withdrawal: z
+    .object({ at: moment('When'), by: z.string(), reason: z.string() })
+    .nullable()
+    .meta({ description: 'Why the pack no longer stands' }),
   previous: z.string().nullable().meta({ description: 'Pack sealed before this one for the same aircraft' }),
   manifestSha256: sha256('Digest of manifest.json'),
   pdfSha256: sha256('Digest of pack.pdf; its ETag'),
@@ -70,7 +92,10 @@ export const PackAnswer = PackSummary.extend({
   files: z.object({ pdf: z.string(), record: z.string(), manifest: z.string() }),
 }).meta({ title: 'Pack' });
 
-export const IndexedPack = PackSummary.extend({ supersededBy: z.string().nullable() }).meta({ title: 'Indexed pack' });
+export const IndexedPack = PackSummary.extend({
+  supersededBy: z.string().nullable(),
+  withdrawnAt: moment('Since when it is withdrawn').nullable(),
+}).meta({ title: 'Indexed pack' });
 
 export const AircraftAnswer = z
   .object({
@@ -86,7 +111,7 @@ export const ChainEntry = z
   .object({
     seq: z.int(),
     at: moment('When it happened'),
-    kind: z.enum(['visit-kept', 'pack-sealed', 'link-made', 'link-revoked']),
+    kind: z.enum(['visit-kept', 'pack-sealed', 'pack-withdrawn', 'link-made', 'link-revoked']),
     body: z.string().meta({ description: 'JSON text; digested as it stands here' }),
     previous: sha256('Digest of the entry before'),
     digest: sha256('SHA-256 of the UTF-8 text of the JSON array [previous, seq, at, kind, body], without spaces'),
@@ -103,6 +128,13 @@ export const Link = z
     revokedAt: moment('When it was revoked').nullable(),
   })
   .meta({ title: 'Link' });
+
+export const UsedLink = Link.extend({
+  timesOpened: z.int(),
+  openings: z
+    .array(z.object({ at: moment('When'), what: z.enum(['page', 'pdf', 'document', 'photograph']) }))
+    .meta({ description: 'The latest, newest first' }),
+}).meta({ title: 'Link and its use' });
 
 export const NewLink = Link.extend({ url: z.string().meta({ description: 'Shown this once' }) });
 

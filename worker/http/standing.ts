@@ -1,6 +1,7 @@
 import type { KeptVisit } from '../archive/ledger/ledger-calls.ts';
-import type { Assessed } from '../pipeline.ts';
+import type { ArchiveFacts, Assessed } from '../pipeline.ts';
 import { found, reached } from './answer.ts';
+import { attachmentFacts } from './attached.ts';
 import { ledgerOf, visitOf } from './params.ts';
 import { Refusal } from './problem.ts';
 import type { Call } from './route.ts';
@@ -13,7 +14,7 @@ export interface Standing {
 }
 
 /**
- * Reads the visit in the path and assesses it.
+ * Reads the visit in the path and assesses it, with what is known of its files.
  *
  * @throws Refusal 404 when the caller's workshop has no such visit
  */
@@ -30,13 +31,9 @@ export async function standing(call: Call): Promise<Standing> {
 }
 
 /** @throws Refusal 422 with every issue, when the value is no record */
-export async function assessedOr422(
-  { pipeline }: Call,
-  value: unknown,
-  at: string,
-  facts: Parameters<Call['pipeline']['assess']>[2],
-): Promise<Assessed> {
-  const outcome = await pipeline.assess(value, at, facts);
+export async function assessedOr422(call: Call, value: unknown, at: string, facts: ArchiveFacts): Promise<Assessed> {
+  const attachments = await attachmentFacts(call, value);
+  const outcome = await call.pipeline.assess(value, at, { ...facts, attachments });
   if (outcome.ok) return outcome.assessed;
   const { issues } = outcome;
   const count = issues.length === 1 ? 'There is one defect' : `There are ${issues.length} defects`;

@@ -46,11 +46,24 @@ export interface PackDigests {
   documentsSha256: string;
 }
 
-/** A sealed pack as the ledger knows it. Only `supersededBy` can ever change, from null to the next issue. */
+/** Why a pack no longer stands, and who says so. */
+export interface Withdrawal {
+  at: string;
+  by: string;
+  reason: string;
+}
+
+/** A sealed pack as the ledger knows it. Only what is said of it can change, once each: that a later issue replaces it, that it is withdrawn. */
 export interface KeptPack extends PackDigests {
   summary: PackSummary;
   previous: string | null;
   supersededBy: string | null;
+  withdrawal: Withdrawal | null;
+}
+
+export interface WithdrawPack extends Withdrawal {
+  workshop: string;
+  pack: string;
 }
 
 /** A key by which a client may repeat a request, and the digest of what it asked for. */
@@ -75,6 +88,21 @@ export type CommitOutcome =
   | { kind: 'already-released'; pack: KeptPack }
   | { kind: 'moved' }
   | { kind: 'key-reused' };
+
+/** What somebody opened by a link. */
+export type Opened = 'page' | 'pdf' | 'document' | 'photograph';
+
+export interface Opening {
+  at: string;
+  what: Opened;
+}
+
+/** A link with how it was used. */
+export interface UsedLink extends KeptLink {
+  timesOpened: number;
+  /** The latest first. */
+  openings: Opening[];
+}
 
 export const AUDIENCES = ['owner', 'inspector'] as const;
 
@@ -115,7 +143,7 @@ export type Repeated = { kind: 'first' } | { kind: 'repeated'; pack: KeptPack } 
 export interface ChainEntry {
   seq: number;
   at: string;
-  kind: 'visit-kept' | 'pack-sealed' | 'link-made' | 'link-revoked';
+  kind: 'visit-kept' | 'pack-sealed' | 'pack-withdrawn' | 'link-made' | 'link-revoked';
   body: string;
   previous: string;
   digest: string;
@@ -145,8 +173,10 @@ export interface LedgerCalls {
   packs(page: PageRequest): Promise<Page<KeptPack>>;
   entries(page: PageRequest): Promise<Page<ChainEntry>>;
   addLink(request: AddLink): Promise<AddLinkOutcome>;
-  links(pack: string): Promise<KeptLink[] | null>;
+  links(pack: string): Promise<UsedLink[] | null>;
+  /** The pack as withdrawn, now or before; null where there is no such pack. */
+  withdraw(request: WithdrawPack): Promise<KeptPack | null>;
   revokeLink(pack: string, link: string, at: string): Promise<KeptLink | null>;
-  /** Null for a link that is unknown, expired or revoked: callers cannot tell which. */
-  openLink(tokenSha256: string, at: string): Promise<OpenedLink | null>;
+  /** Notes the opening. Null for a link that is unknown, expired or revoked: callers cannot tell which. */
+  openLink(tokenSha256: string, at: string, what: Opened): Promise<OpenedLink | null>;
 }

@@ -55,4 +55,9 @@ export const LEDGER_MIGRATIONS: readonly Migration[] = [
     attempts INTEGER NOT NULL DEFAULT 0
   );
   `,
+  `
+  ALTER TABLE packs ADD COLUMN withdrawal TEXT;
+  CREATE TABLE openings (link TEXT NOT NULL, at TEXT NOT NULL, what TEXT NOT NULL);
+  CREATE INDEX openingsOfLink ON openings (link, at);
+  `,
 ];

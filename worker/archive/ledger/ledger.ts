@@ -8,6 +8,7 @@ import { append, type Event, entriesAfter, entryAfter, headOf } from './chain.ts
 import type * as Calls from './ledger-calls.ts';
 import { LEDGER_MIGRATIONS } from './ledger-migrations.ts';
 import * as links from './links-table.ts';
+import * as openings from './openings-table.ts';
 import * as outbox from './outbox.ts';
 import * as packs from './packs-table.ts';
 import { earlierRequest, rememberRequest } from './requests-table.ts';
@@ -102,7 +103,7 @@ export class Ledger extends DurableObject<Bindings> implements Calls.LedgerCalls
     visits.markReleased(this.#sql, place.visit, place.pack);
     rememberRequest(this.#sql, request.request, place.pack, at);
     outbox.enqueue(this.#sql, workshop, place.pack);
-    const pack = { ...digests, summary, previous: place.previous?.pack ?? null, supersededBy: null };
+    const pack = { ...digests, summary, previous: place.previous?.pack ?? null, supersededBy: null, withdrawal: null };
     return { kind: 'sealed', pack };
   }
 
@@ -146,9 +147,26 @@ export class Ledger extends DurableObject<Bindings> implements Calls.LedgerCalls
     });
   }
 
-  async links(pack: string): Promise<Calls.KeptLink[] | null> {
+  async links(pack: string): Promise<Calls.UsedLink[] | null> {
     const kept = packs.packAt(this.#sql, pack);
-    return kept && links.linksOf(this.#sql, kept.summary.number);
+    return kept && links.linksOf(this.#sql, kept.summary.number).map((link) => openings.withOpenings(this.#sql, link));
+  }
+
+  async withdraw(request: Calls.WithdrawPack): Promise<Calls.KeptPack | null> {
+    const { workshop, pack, at, by, reason } = request;
+    const withdrawn = await this.#record((): Decision<Calls.KeptPack | null> => {
+      const kept = packs.packAt(this.#sql, pack);
+      if (!kept || kept.withdrawal) return { answer: kept };
+      const withdrawal = { at, by, reason };
+      const change = () => {
+        packs.markWithdrawn(this.#sql, pack, withdrawal);
+        outbox.enqueue(this.#sql, workshop, pack);
+        return { ...kept, withdrawal };
+      };
+      return { event: { at, kind: 'pack-withdrawn', body: { pack, by, reason } }, change };
+    });
+    if (!outbox.isEmpty(this.#sql)) await this.#storage.setAlarm(Date.now());
+    return withdrawn;
   }
 
   async revokeLink(pack: string, link: string, at: string): Promise<Calls.KeptLink | null> {
@@ -165,10 +183,11 @@ export class Ledger extends DurableObject<Bindings> implements Calls.LedgerCalls
     });
   }
 
-  async openLink(tokenSha256: string, at: string): Promise<Calls.OpenedLink | null> {
+  async openLink(tokenSha256: string, at: string, what: Calls.Opened): Promise<Calls.OpenedLink | null> {
     const link = links.openableLink(this.#sql, tokenSha256, at);
     const pack = link && packs.newestIssue(this.#sql, link.number);
     if (!pack) return null;
+    openings.noteOpening(this.#sql, link.link, at, what);
     const newest = packs.newestPack(this.#sql);
     return { link, pack, later: newest && newest.summary.number > link.number ? newest : null };
   }

@@ -46,10 +46,19 @@ function statementsFor(sql: SqlStorage, index: D1Database, workshop: string, pac
   const { registration, issuedAt, supersedes } = kept.summary;
   const upsert = index
     .prepare(
-      `INSERT INTO packs (workshop, pack, registration, issuedAt, supersededBy, summary) VALUES (?, ?, ?, ?, ?, ?)
-       ON CONFLICT (workshop, pack) DO UPDATE SET supersededBy = excluded.supersededBy, summary = excluded.summary`,
+      `INSERT INTO packs (workshop, pack, registration, issuedAt, supersededBy, summary, withdrawnAt) VALUES (?, ?, ?, ?, ?, ?, ?)
+       ON CONFLICT (workshop, pack) DO UPDATE SET
+         supersededBy = excluded.supersededBy, summary = excluded.summary, withdrawnAt = excluded.withdrawnAt`,
     )
-    .bind(workshop, pack, registration, issuedAt, kept.supersededBy, JSON.stringify(kept.summary));
+    .bind(
+      workshop,
+      pack,
+      registration,
+      issuedAt,
+      kept.supersededBy,
+      JSON.stringify(kept.summary),
+      kept.withdrawal?.at ?? null,
+    );
   if (!supersedes) return [upsert];
   const supersede = index.prepare('UPDATE packs SET supersededBy = ? WHERE workshop = ? AND pack = ?');
   return [upsert, supersede.bind(pack, workshop, supersedes)];

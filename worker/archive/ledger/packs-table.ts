@@ -1,10 +1,10 @@
 import type { ArchiveFacts, PackPlace } from '../../pipeline.ts';
 import { type Page, type PageRequest, pageOf } from '../page.ts';
-import type { CommitPack, KeptPack } from './ledger-calls.ts';
+import type { CommitPack, KeptPack, Withdrawal } from './ledger-calls.ts';
 
-type Row = Omit<KeptPack, 'summary'> & { summary: string };
+type Row = Omit<KeptPack, 'summary' | 'withdrawal'> & { summary: string; withdrawal: string | null };
 
-const COLUMNS = 'summary, manifestSha256, pdfSha256, recordSha256, documentsSha256, previous, supersededBy';
+const COLUMNS = 'summary, manifestSha256, pdfSha256, recordSha256, documentsSha256, previous, supersededBy, withdrawal';
 
 const packsWhere = (sql: SqlStorage, rest: string, ...values: (string | number)[]): KeptPack[] =>
   sql
@@ -12,7 +12,8 @@ const packsWhere = (sql: SqlStorage, rest: string, ...values: (string | number)[
     .toArray()
     .map((row) => {
       const pack = row as unknown as Row;
-      return { ...pack, summary: JSON.parse(pack.summary) };
+      const { summary, withdrawal } = pack;
+      return { ...pack, summary: JSON.parse(summary), withdrawal: withdrawal === null ? null : JSON.parse(withdrawal) };
     });
 
 export function packAt(sql: SqlStorage, pack: string): KeptPack | null {
@@ -66,6 +67,10 @@ export function placeFor(sql: SqlStorage, registration: string, visit: string): 
     ...(latest && { previous: { pack: latest.summary.pack, manifestSha256: latest.manifestSha256 } }),
     ...(superseded && { supersedes: superseded.summary.pack }),
   };
+}
+
+export function markWithdrawn(sql: SqlStorage, pack: string, withdrawal: Withdrawal): void {
+  sql.exec('UPDATE packs SET withdrawal = ? WHERE pack = ?', JSON.stringify(withdrawal), pack);
 }
 
 export function writePack(sql: SqlStorage, { place, digests, summary }: CommitPack): void {

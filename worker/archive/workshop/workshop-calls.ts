@@ -21,7 +21,18 @@ export interface AddKey {
 export type AddKeyOutcome = { kind: 'added'; key: KeptKey } | { kind: 'full' };
 export type CreateOutcome = { kind: 'created'; key: KeptKey } | { kind: 'exists' };
 
-/** What can be asked of a workshop: who may come in. */
+/** A key that packs are sealed with. The private half is wrapped before it comes here; the public half is for everybody. */
+export interface KeptSealKey {
+  kid: string;
+  /** JSON Web Key of the public half, as JSON. */
+  publicJwk: string;
+  wrapped: string;
+  createdAt: string;
+  /** From then on another key seals; what this one sealed stays good. */
+  retiredAt: string | null;
+}
+
+/** What can be asked of a workshop: who may come in, and what it seals with. */
 export interface WorkshopCalls {
   /** Names the workshop and gives it its first key; only once. */
   create(name: string, key: AddKey): Promise<CreateOutcome>;
@@ -30,4 +41,8 @@ export interface WorkshopCalls {
   addKey(key: AddKey): Promise<AddKeyOutcome>;
   keys(): Promise<KeptKey[]>;
   revokeKey(key: string, at: string): Promise<KeptKey | null>;
+  /** Every key it ever sealed with, the present one first; null where there is no such workshop. */
+  sealKeys(): Promise<KeptSealKey[] | null>;
+  /** Takes a key into use in place of another, `null` for the first; the key in use, where that one is no longer it. */
+  takeSealKey(key: Omit<KeptSealKey, 'retiredAt'>, inPlaceOf: string | null): Promise<KeptSealKey>;
 }

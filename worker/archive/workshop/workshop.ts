@@ -2,7 +2,7 @@ import { DurableObject } from 'cloudflare:workers';
 import type { Bindings } from '../../env.ts';
 import { LIMITS } from '../../limits.ts';
 import { type Migration, migrate } from '../migrate.ts';
-import type { AddKey, AddKeyOutcome, CreateOutcome, KeptKey, WorkshopCalls } from './workshop-calls.ts';
+import type { AddKey, AddKeyOutcome, CreateOutcome, KeptKey, KeptSealKey, WorkshopCalls } from './workshop-calls.ts';
 
 const MIGRATIONS: readonly Migration[] = [
   `
@@ -14,6 +14,15 @@ const MIGRATIONS: readonly Migration[] = [
     scopes TEXT NOT NULL,
     createdAt TEXT NOT NULL,
     revokedAt TEXT
+  );
+  `,
+  `
+  CREATE TABLE sealKeys (
+    kid TEXT PRIMARY KEY,
+    publicJwk TEXT NOT NULL,
+    wrapped TEXT NOT NULL,
+    createdAt TEXT NOT NULL,
+    retiredAt TEXT
   );
   `,
 ];
@@ -58,6 +67,26 @@ export class Workshop extends DurableObject<Bindings> implements WorkshopCalls {
   async revokeKey(key: string, at: string): Promise<KeptKey | null> {
     this.#sql.exec('UPDATE keys SET revokedAt = ? WHERE key = ? AND revokedAt IS NULL', at, key);
     return this.#where('WHERE key = ?', key)[0] ?? null;
+  }
+
+  async sealKeys(): Promise<KeptSealKey[] | null> {
+    return this.#exists() ? this.#sealKeys() : null;
+  }
+
+  async takeSealKey(key: Omit<KeptSealKey, 'retiredAt'>, inPlaceOf: string | null): Promise<KeptSealKey> {
+    return this.ctx.storage.transactionSync(() => {
+      const inUse = this.#sealKeys().find(({ retiredAt }) => retiredAt === null);
+      if (inUse && inUse.kid !== inPlaceOf) return inUse;
+      this.#sql.exec('UPDATE sealKeys SET retiredAt = ? WHERE retiredAt IS NULL', key.createdAt);
+      const { kid, publicJwk, wrapped, createdAt } = key;
+      this.#sql.exec('INSERT INTO sealKeys VALUES (?, ?, ?, ?, NULL)', kid, publicJwk, wrapped, createdAt);
+      return { ...key, retiredAt: null };
+    });
+  }
+
+  #sealKeys(): KeptSealKey[] {
+    const statement = 'SELECT * FROM sealKeys ORDER BY retiredAt IS NOT NULL, createdAt DESC, kid';
+    return this.#sql.exec(statement).toArray() as unknown as KeptSealKey[];
   }
 
   /** Anybody can ask for any workshop: one that was never created must leave nothing behind. */

@@ -52,8 +52,8 @@ export const makeLink: Operation = {
 };
 
 export const listLinks: Operation = {
-  summary: 'The links that follow the pack',
-  answers: { 200: { description: 'Links', content: { 'application/json': schemas.listOf(schemas.Link) } } },
+  summary: 'The links that follow the pack, with when they were opened',
+  answers: { 200: { description: 'Links', content: { 'application/json': schemas.listOf(schemas.UsedLink) } } },
   async handle(call) {
     const { pack, ledger } = packOf(call);
     const links = reached(await call.world.archive.ledger(ledger, (calls) => calls.links(pack)));

@@ -1,18 +1,16 @@
 import type { KeptPack, OpenedLink } from '../../archive/ledger/ledger-calls.ts';
-import { sha256 } from '../../pack/digest.ts';
 import type { PackDocument } from '../../pipeline.ts';
 import { dateOf, printDate, printMoment } from '../../units/calendar.ts';
 import { found, reached } from '../answer.ts';
 import { blobResponse } from '../blob-response.ts';
 import { htmlPage } from '../html-page.ts';
 import { onScreen } from '../on-screen.ts';
+import { missing, openedLink } from '../opened-link.ts';
 import type { Call, Operation } from '../route.ts';
 import { fileNameOf } from './packs.ts';
 
 /** The document that each reader is shown first. */
 const LEADING = { owner: 'owner-summary', inspector: 'release-statement' } as const;
-
-const TOKEN = /^[A-Za-z0-9_-]{43}$/;
 
 const PAGE = (description: string) => ({ description, content: { 'text/html': 'text' as const } });
 const MISSING = PAGE('The link is unknown, has expired or was revoked: all look alike');
@@ -21,7 +19,7 @@ export const openLink: Operation = {
   summary: "The owner's page",
   answers: { 200: PAGE('What stands for the aircraft'), 404: MISSING },
   async handle(call) {
-    const opened = await openedLink(call);
+    const opened = await openedLink(call, 'page');
     if (!opened) return missing();
     const documents = await documentsOf(call, opened.pack);
     const leading = documents.find(({ id }) => id === LEADING[opened.link.audience]) ?? documents[0];
@@ -34,7 +32,7 @@ export const openLink: Operation = {
       releasedBy: summary.releasedBy,
       issuedAt: printMoment(summary.issuedAt),
       pack: summary.pack,
-      leadingHtml: onScreen(leading?.html ?? '', { base, documents }),
+      leadingHtml: onScreen(leading?.html ?? '', { base, documents, hasPictures: true }),
       pdfHref: `${call.url.pathname}/pack.pdf`,
       documents: documents.map(({ id, title }) => ({ href: `${base}${id}`, title })),
       expiresOn: printDate(dateOf(opened.link.expiresAt)),
@@ -53,7 +51,7 @@ export const openLinkPdf: Operation = {
   },
   problems: ['range-not-satisfiable'],
   async handle(call) {
-    const opened = await openedLink(call);
+    const opened = await openedLink(call, 'pdf');
     if (!opened) return missing();
     const fileName = fileNameOf(opened.pack.summary.pack);
     const options = { type: 'application/pdf', fileName, cacheControl: 'private, no-store' };
@@ -65,7 +63,7 @@ export const openLinkDocument: Operation = {
   summary: 'One document of the pack that the link leads to',
   answers: { 200: PAGE('The document'), 404: MISSING },
   async handle(call) {
-    const opened = await openedLink(call);
+    const opened = await openedLink(call, 'document');
     const documents = opened ? await documentsOf(call, opened.pack) : [];
     const document = documents.find(({ id }) => id === call.params.document);
     if (!opened || !document) return missing();
@@ -75,21 +73,10 @@ export const openLinkDocument: Operation = {
       banner: `${opened.pack.summary.pack}: ${headline}`,
       bannerKind: isCurrent ? 'released' : 'superseded',
       back: `/p/${call.params.token}`,
-      html: onScreen(document.html, { base: `/p/${call.params.token}/documents/`, documents }),
+      html: onScreen(document.html, { base: `/p/${call.params.token}/documents/`, documents, hasPictures: true }),
     });
   },
 };
-
-/** The link behind the token, or undefined for a token that is wrong, expired or revoked. */
-async function openedLink({ params, world }: Call): Promise<OpenedLink | undefined> {
-  const { token = '' } = params;
-  if (!TOKEN.test(token)) return undefined;
-  const tokenSha256 = await sha256(token);
-  const name = reached(await world.archive.ledgerOfLink(tokenSha256));
-  if (!name) return undefined;
-  const at = world.now().toISOString();
-  return reached(await world.archive.ledger(name, (ledger) => ledger.openLink(tokenSha256, at))) ?? undefined;
-}
 
 async function documentsOf({ world }: Call, { documentsSha256 }: KeptPack): Promise<PackDocument[]> {
   const body = found(reached(await world.archive.blob(documentsSha256)), 'such documents');
@@ -98,6 +85,11 @@ async function documentsOf({ world }: Call, { documentsSha256 }: KeptPack): Prom
 
 /** The first thing that a reader must know: whether what follows still holds. */
 function standingOf({ pack, later }: OpenedLink) {
+  const { withdrawal } = pack;
+  if (withdrawal) {
+    const detail = `${withdrawal.by} withdrew this release on ${printMoment(withdrawal.at)}: ${withdrawal.reason}. Do not fly on it: ask the workshop.`;
+    return { isCurrent: false, headline: 'Withdrawn', detail };
+  }
   if (later) {
     const { issuedAt } = later.summary;
     const when = printDate(dateOf(issuedAt));
@@ -110,5 +102,3 @@ function standingOf({ pack, later }: OpenedLink) {
     : 'This is the newest release of the aircraft that the workshop has issued.';
   return { isCurrent: true, headline: 'Released', detail };
 }
-
-const missing = (): Response => htmlPage('missing-page', {}, 404);

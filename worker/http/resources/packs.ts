@@ -6,10 +6,11 @@ import type { Call, Operation } from '../route.ts';
 import * as schemas from '../schemas.ts';
 
 /** A pack as an answer: what lists show, its digests and where its files are. */
-export function packAnswer({ summary, previous, supersededBy, manifestSha256, pdfSha256, recordSha256 }: KeptPack) {
+export function packAnswer(pack: KeptPack) {
+  const { summary, previous, supersededBy, withdrawal, manifestSha256, pdfSha256, recordSha256 } = pack;
   const at = `/v1/packs/${summary.pack}`;
   const files = { pdf: `${at}/pack.pdf`, record: `${at}/record.json`, manifest: `${at}/manifest.json` };
-  return { ...summary, previous, supersededBy, manifestSha256, pdfSha256, recordSha256, files };
+  return { ...summary, previous, supersededBy, withdrawal, manifestSha256, pdfSha256, recordSha256, files };
 }
 
 /** @throws Refusal 404 for what the caller's workshop does not have */
@@ -35,7 +36,7 @@ export const listPacks: Operation = {
   async handle(call) {
     const page = pageRequestOf(call);
     const { items, next } = reached(await call.world.archive.indexedPacks(call.caller.workshop, page));
-    const packs = items.map(({ summary, supersededBy }) => ({ ...summary, supersededBy }));
+    const packs = items.map(({ summary, ...standing }) => ({ ...summary, ...standing }));
     return json({ items: packs }, 200, nextLink(call, next));
   },
 };

@@ -2,9 +2,10 @@ import { z } from 'zod';
 import type { KeptPack, PackDigests, RequestKey } from '../../archive/ledger/ledger-calls.ts';
 import { LIMITS } from '../../limits.ts';
 import { sha256 } from '../../pack/digest.ts';
-import type { SealedPack } from '../../pipeline.ts';
+import type { AttachedFiles, SealedPack } from '../../pipeline.ts';
 import type { World } from '../../world.ts';
 import { found, json, reached } from '../answer.ts';
+import { attachedFiles } from '../attached.ts';
 import { requireMatch } from '../conditions.ts';
 import { keyReused, requestKeyOf } from '../idempotency.ts';
 import { ledgerOf, visitOf } from '../params.ts';
@@ -86,13 +87,17 @@ async function tryRelease(
     return answer(found(pack, 'such pack'), 200);
   }
   const place = reached(await world.archive.ledger(name, (ledger) => ledger.place(name.registration, visitOf(call))));
-  const outcome = await pipeline.seal(assessed, { by, knowsOfNoHazard, read: assessed.assessmentSha256, at }, place);
+  const files = await attachedFiles(call, assessed);
+  const attestation = { by, knowsOfNoHazard, read: assessed.assessmentSha256, at };
+  const outcome = await pipeline.seal(assessed, attestation, place, files);
   if (!outcome.ok) {
     const { findings } = outcome;
     throw new Refusal('release-blocked', 'The findings say what stands against the release', { findings });
   }
   const { summary } = outcome.sealed;
-  const digests = await store(world, outcome.sealed);
+  const digests = await store(world, outcome.sealed, files);
+  // As with links, the pointer goes first: one to a pack that the ledger does not know leads to nothing.
+  reached(await world.archive.pointFile(digests.pdfSha256, { ...name, pack: place.pack }));
   const { workshop } = caller;
   const commit = { workshop, place, version: kept.version, digests, summary, at, ...(request && { request }) };
   const committed = reached(await world.archive.ledger(name, (ledger) => ledger.commit(commit)));
@@ -103,7 +108,7 @@ async function tryRelease(
 }
 
 /** Stores the blobs. Until the ledger names them they are nobody's; a crash here leaves no pack. */
-async function store({ archive }: World, sealed: SealedPack): Promise<PackDigests> {
+async function store({ archive }: World, sealed: SealedPack, files: AttachedFiles): Promise<PackDigests> {
   const { pdf, pdfSha256, manifestJson, manifestSha256, recordJson } = sealed;
   const documentsJson = JSON.stringify(sealed.documents);
   const [recordSha256, documentsSha256] = await Promise.all([sha256(recordJson), sha256(documentsJson)]);
@@ -113,6 +118,7 @@ async function store({ archive }: World, sealed: SealedPack): Promise<PackDigest
     archive.putBlob(manifestSha256, encode(manifestJson)),
     archive.putBlob(recordSha256, encode(recordJson)),
     archive.putBlob(documentsSha256, encode(documentsJson)),
+    ...Object.entries(files).map(([digest, bytes]) => archive.putBlob(digest, bytes)),
   ]);
   for (const put of puts) reached(put);
   return { manifestSha256, pdfSha256, recordSha256, documentsSha256 };

@@ -1,5 +1,6 @@
 import { preferred } from '../accept.ts';
 import { json } from '../answer.ts';
+import { attachedFiles } from '../attached.ts';
 import { entityTag } from '../conditions.ts';
 import { htmlPage } from '../html-page.ts';
 import { onScreen } from '../on-screen.ts';
@@ -57,7 +58,7 @@ export const getDraftDocument: Operation = {
             banner: NOT_RELEASED,
             bannerKind: 'draft',
             back: '',
-            html: onScreen(document.html, { base: '', documents }),
+            html: onScreen(document.html, { base: '', documents, hasPictures: false }),
           })
         : await draftPdf(call, stands, document.id);
     response.headers.set('Vary', 'Accept');
@@ -70,7 +71,8 @@ async function draftPdf(call: Call, { assessed, kept, at }: Standing, document?:
   const paper = (['A4', 'Letter'] as const).find((name) => name === asked);
   if (asked !== null && !paper) throw new Refusal('malformed-request', 'paper must be A4 or Letter');
   const options = { ...(paper && { paper }), ...(document !== undefined && { document }) };
-  const { bytes } = await call.pipeline.draftPdf(assessed, at, options);
+  const files = await attachedFiles(call, assessed);
+  const { bytes } = await call.pipeline.draftPdf(assessed, at, { ...options, files });
   const name = [assessed.record.aircraft.registration.replaceAll(/[^A-Za-z0-9-]/g, ''), kept.visit, document ?? 'pack'];
   return new Response(bytes as Uint8Array<ArrayBuffer>, {
     headers: {

@@ -1,0 +1,2 @@
+-- Since when a pack is withdrawn; empty while it stands.
+ALTER TABLE packs ADD COLUMN withdrawnAt TEXT;

@@ -1,0 +1,51 @@
+import { LIMITS } from '../../limits.ts';
+import { sha256 } from '../../pack/digest.ts';
+import type { AttachmentFact } from '../../pipeline.ts';
+import { found, json, reached } from '../answer.ts';
+import { Refusal } from '../problem.ts';
+import { readBytes } from '../read-bytes.ts';
+import type { Call, Operation } from '../route.ts';
+import { AttachmentAnswer } from '../schemas.ts';
+
+const DIGEST = /^[0-9a-f]{64}$/;
+
+const answered = (description: string) => ({ description, content: { 'application/json': AttachmentAnswer } });
+
+export const putAttachment: Operation = {
+  summary: 'Hand in a photograph or paper under its SHA-256',
+  description:
+    'JPEG, PNG or PDF, told by what the file holds and not by its name. A record then names it under attachments. Handing the same file in again changes nothing.',
+  body: { type: 'application/octet-stream', description: 'The file', schema: 'binary' },
+  answers: { 201: answered('Kept'), 200: answered('Kept before') },
+  problems: ['body-too-large', 'attachment-refused', 'digest-differs'],
+  async handle(call) {
+    const name = { workshop: call.caller.workshop, sha256: digestOf(call) };
+    const known = reached(await call.world.archive.attachmentFact(name));
+    if (known?.ok) return json({ sha256: name.sha256, ...known });
+    const bytes = await readBytes(call.request, LIMITS.annexBytes);
+    const actual = await sha256(bytes);
+    if (actual !== name.sha256)
+      throw new Refusal('digest-differs', `The SHA-256 of what arrived is ${actual}: current value is ${name.sha256}`);
+    const inspected = await call.pipeline.inspectAttachment(bytes);
+    const fact: AttachmentFact = inspected.ok ? { ...inspected, bytes: bytes.length } : inspected;
+    reached(await call.world.archive.putAttachment(name, fact, bytes));
+    if (!fact.ok) throw new Refusal('attachment-refused', `The file cannot go into a pack: ${fact.detail}`);
+    return json({ sha256: name.sha256, ...fact }, 201, { Location: call.url.pathname });
+  },
+};
+
+export const getAttachment: Operation = {
+  summary: 'What is known of a file that was handed in',
+  answers: { 200: answered('What looking into it gave') },
+  async handle(call) {
+    const name = { workshop: call.caller.workshop, sha256: digestOf(call) };
+    const fact = found(reached(await call.world.archive.attachmentFact(name)), 'such attachment');
+    return json({ sha256: name.sha256, ...fact });
+  },
+};
+
+function digestOf({ params }: Call): string {
+  const { sha256: digest = '' } = params;
+  if (DIGEST.test(digest)) return digest;
+  throw new Refusal('malformed-request', 'An attachment is named by its SHA-256 in 64 lower-case hexadecimal digits');
+}

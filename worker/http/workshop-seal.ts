@@ -1,0 +1,27 @@
+import type { KeptSealKey } from '../archive/workshop/workshop-calls.ts';
+import { newSealKey, openSealKey } from '../seal/key.ts';
+import type { SealKey } from '../seal/seal.ts';
+import { found, reached } from './answer.ts';
+import { Refusal } from './problem.ts';
+import type { Call } from './route.ts';
+
+/** The key that the caller's workshop seals with; made when it seals for the first time. */
+export async function sealKeyOf(call: Call): Promise<SealKey> {
+  const { workshop } = call.caller;
+  const keys = reached(await call.world.archive.workshop(workshop, (calls) => calls.sealKeys()));
+  const [inUse] = found(keys, 'such workshop');
+  const key = inUse && inUse.retiredAt === null ? inUse : await takeNewKey(call, null);
+  return openSealKey(key, sealSecretOf(call), workshop);
+}
+
+/** Takes a new key into use in place of the one that the caller knows of. */
+export async function takeNewKey(call: Call, inPlaceOf: string | null): Promise<KeptSealKey> {
+  const { workshop } = call.caller;
+  const key = { ...(await newSealKey(sealSecretOf(call), workshop)), createdAt: call.world.now().toISOString() };
+  return reached(await call.world.archive.workshop(workshop, (calls) => calls.takeSealKey(key, inPlaceOf)));
+}
+
+function sealSecretOf({ world }: Call): string {
+  if (world.sealSecret) return world.sealSecret;
+  throw new Refusal('unavailable', 'The deployment lacks SLIPMARK_SEAL, the secret that seal keys are kept under');
+}

@@ -1,0 +1,63 @@
+import {
+  CompactEncrypt,
+  calculateJwkThumbprint,
+  compactDecrypt,
+  exportJWK,
+  generateKeyPair,
+  importJWK,
+  type JSONWebKeySet,
+  type JWK,
+} from 'jose';
+import type { SealKey } from './seal.ts';
+
+/** A new key in the form in which it is kept. */
+export interface WrappedKey {
+  kid: string;
+  /** JSON Web Key of the public half, as JSON. */
+  publicJwk: string;
+  /** The private half, encrypted: a compact JWE (RFC 7516). */
+  wrapped: string;
+}
+
+/**
+ * Makes a key to seal with (Ed25519, RFC 8037), its private half encrypted at once.
+ *
+ * @param secret of the deployment
+ */
+export async function newSealKey(secret: string, workshop: string): Promise<WrappedKey> {
+  const { publicKey, privateKey } = await generateKeyPair('Ed25519', { extractable: true });
+  const publicJwk = await exportJWK(publicKey);
+  const kid = await calculateJwkThumbprint(publicJwk);
+  const wrapped = await new CompactEncrypt(new TextEncoder().encode(JSON.stringify(await exportJWK(privateKey))))
+    .setProtectedHeader({ alg: 'dir', enc: 'A256GCM', kid })
+    .encrypt(await wrappingKey(secret, workshop));
+  return { kid, publicJwk: JSON.stringify(publicJwk), wrapped };
+}
+
+/**
+ * The key as it signs.
+ *
+ * @throws Error when it was wrapped under another secret, or for another workshop
+ */
+export async function openSealKey({ kid, wrapped }: WrappedKey, secret: string, workshop: string): Promise<SealKey> {
+  const { plaintext } = await compactDecrypt(wrapped, await wrappingKey(secret, workshop));
+  const jwk = JSON.parse(new TextDecoder().decode(plaintext)) as JWK;
+  const privateKey = await importJWK(jwk, 'EdDSA');
+  if (privateKey instanceof Uint8Array) throw new Error('Cannot open the seal key: it must be a key pair');
+  return { kid, privateKey };
+}
+
+/** The published keys of a workshop (RFC 7517). */
+export function keySet(keys: readonly WrappedKey[]): JSONWebKeySet {
+  return {
+    keys: keys.map(({ kid, publicJwk }) => ({ ...(JSON.parse(publicJwk) as JWK), kid, alg: 'EdDSA', use: 'sig' })),
+  };
+}
+
+/** One key of the deployment for each workshop (HKDF, RFC 5869). */
+async function wrappingKey(secret: string, workshop: string): Promise<Uint8Array> {
+  const encode = (text: string): Uint8Array<ArrayBuffer> => new TextEncoder().encode(text);
+  const material = await crypto.subtle.importKey('raw', encode(secret), 'HKDF', false, ['deriveBits']);
+  const parameters = { name: 'HKDF', hash: 'SHA-256', salt: encode(workshop), info: encode('slipmark seal key') };
+  return new Uint8Array(await crypto.subtle.deriveBits(parameters, material, 256));
+}
