@@ -1,0 +1,39 @@
+import { LIMITS } from '../../limits.ts';
+import { RefusedError } from '../refusal.ts';
+
+/** How the stored picture is turned and mirrored to be seen upright, as in tag 274 of TIFF 6.0: 1 is as stored, 5 to 8 lie on their side. */
+export type Orientation = 1 | 2 | 3 | 4 | 5 | 6 | 7 | 8;
+
+/** A photograph: where its samples are, and how they are seen. */
+export interface Picture {
+  kind: 'jpeg' | 'png';
+  /** As seen, upright. */
+  widthPx: number;
+  heightPx: number;
+  orientation: Orientation;
+  /** As stored. */
+  columns: number;
+  rows: number;
+  /** The PDF image that shows it. */
+  image: () => PdfImage;
+}
+
+/** An image as PDF holds it (ISO 32000-1, 8.9.5), without location, camera or software data. */
+export interface PdfImage {
+  colourSpace: string;
+  bitsPerComponent: number;
+  /** Samples that are already encoded, with the entries that say how; or plain ones, rows one after another. */
+  samples: { encoded: Uint8Array; filter: string; parameters: string } | { plain: Uint8Array };
+}
+
+/** A picture as seen. Refuses one with more pixels than a pack takes. */
+export function pictureOf(given: Omit<Picture, 'widthPx' | 'heightPx'>): Picture {
+  const { columns, rows, orientation } = given;
+  if (columns * rows > LIMITS.imagePixels)
+    throw new RefusedError(
+      'too-large',
+      `the picture has ${columns} × ${rows} pixels, and ${LIMITS.imagePixels / 1e6} million are the most`,
+    );
+  const [widthPx, heightPx] = orientation < 5 ? [columns, rows] : [rows, columns];
+  return { ...given, widthPx, heightPx };
+}

@@ -1,0 +1,86 @@
+import { LIMITS } from '../../limits.ts';
+import { joined } from '../bytes/byte-text.ts';
+import { damaged, RefusedError } from '../refusal.ts';
+import { exifOrientation, orientationAsExif } from './exif-orientation.ts';
+import { type Orientation, type PdfImage, type Picture, pictureOf } from './picture.ts';
+import { type Chunk, chunk, chunksOf, pngOf } from './png-chunks.ts';
+import { flattened } from './png-flattened.ts';
+import { type PngHeader, pngHeader } from './png-header.ts';
+import { readRows } from './png-rows.ts';
+
+const bodyOf = (chunks: readonly Chunk[], wanted: string): Uint8Array | undefined =>
+  chunks.find(({ type }) => type === wanted)?.body;
+
+const samplesOf = (chunks: readonly Chunk[]): Uint8Array =>
+  joined(chunks.filter(({ type }) => type === 'IDAT').map(({ body }) => body));
+
+function orientationOf(chunks: readonly Chunk[]): Orientation {
+  const exif = bodyOf(chunks, 'eXIf');
+  return exif ? exifOrientation(exif) : 1;
+}
+
+function paletteOf(chunks: readonly Chunk[], { hasPalette, bitDepth }: PngHeader): Uint8Array {
+  if (!hasPalette) return new Uint8Array();
+  const given = bodyOf(chunks, 'PLTE') ?? new Uint8Array();
+  if (given.length === 0 || given.length % 3 !== 0 || given.length > 3 * 2 ** bitDepth)
+    throw damaged('the picture has no palette');
+  const alpha = bodyOf(chunks, 'tRNS') ?? new Uint8Array();
+  return given.map((value, i) => {
+    const share = (alpha[Math.floor(i / 3)] ?? 255) / 255;
+    return Math.round(value * share + 255 * (1 - share));
+  });
+}
+
+const hex = (bytes: Uint8Array): string => [...bytes].map((byte) => byte.toString(16).padStart(2, '0')).join('');
+
+// Samples that PDF reads as PNG has packed them: Flate with the PNG predictors (ISO 32000-1, 7.4.4.4).
+function asStored(chunks: readonly Chunk[], header: PngHeader, palette: Uint8Array): PdfImage {
+  const { columns, bitDepth, channels } = header;
+  const plain = channels === 1 ? '/DeviceGray' : '/DeviceRGB';
+  return {
+    colourSpace: header.hasPalette ? `[/Indexed/DeviceRGB ${palette.length / 3 - 1}<${hex(palette)}>]` : plain,
+    bitsPerComponent: bitDepth,
+    samples: {
+      encoded: samplesOf(chunks),
+      filter: '/FlateDecode',
+      parameters: `<</Predictor 15/Colors ${channels}/BitsPerComponent ${bitDepth}/Columns ${columns}>>`,
+    },
+  };
+}
+
+/** Reads a PNG (PNG, third edition). `verify` goes through all samples, which inspection does once and printing need not do again. */
+export function readPng(bytes: Uint8Array, verify: boolean): Picture {
+  const chunks = chunksOf(bytes);
+  const header = pngHeader(chunks);
+  const { columns, rows, hasAlpha, hasPalette, isInterlaced } = header;
+  const palette = paletteOf(chunks, header);
+  const key = hasPalette ? undefined : bodyOf(chunks, 'tRNS');
+  const mustUnpack = isInterlaced || hasAlpha || key !== undefined;
+  const picture = pictureOf({
+    kind: 'png',
+    orientation: orientationOf(chunks),
+    columns,
+    rows,
+    image: () =>
+      mustUnpack ? flattened(samplesOf(chunks), header, { palette, key }) : asStored(chunks, header, palette),
+  });
+  if (mustUnpack && columns * rows > LIMITS.imageUnpackedPixels)
+    throw new RefusedError(
+      'too-large',
+      `the picture is transparent or interlaced and has ${columns} × ${rows} pixels, and ${LIMITS.imageUnpackedPixels / 1e6} million are the most for such`,
+    );
+  if (verify) readRows(samplesOf(chunks), header);
+  return picture;
+}
+
+// Samples, and what says how their colours are meant.
+const KEPT = new Set(['IHDR', 'PLTE', 'tRNS', 'gAMA', 'cHRM', 'sRGB', 'IDAT', 'IEND']);
+
+/** The PNG without metadata, and without what stands after its end; its orientation stays. */
+export function cleanPng(bytes: Uint8Array): Uint8Array {
+  const chunks = chunksOf(bytes);
+  const orientation = orientationOf(chunks);
+  const [header, ...others] = chunks.filter(({ type }) => KEPT.has(type)).map((each) => each.bytes);
+  const exif = orientation === 1 ? [] : [chunk('eXIf', orientationAsExif(orientation))];
+  return pngOf([...(header ? [header] : []), ...exif, ...others]);
+}
