@@ -1,0 +1,36 @@
+import { LIMITS } from '../../limits.ts';
+import { damaged, RefusedError } from '../refusal.ts';
+import type { PdfFile } from './pdf-file.ts';
+import { dictionaryOf, isArray, isReference, type PdfDictionary, type PdfObject } from './pdf-object.ts';
+
+// Passed down the page tree (ISO 32000-1, 7.7.3.4).
+const INHERITED = ['Resources', 'MediaBox', 'CropBox', 'Rotate'] as const;
+
+/** The pages in order, each with what it inherits. Refuses none, too many, and a tree that leads nowhere or back to itself. */
+export function pagesOf(file: PdfFile, catalogue: PdfDictionary): PdfDictionary[] {
+  const pages: PdfDictionary[] = [];
+  const seen = new Set<number>();
+  const visit = (node: PdfObject, above: PdfDictionary): void => {
+    if (isReference(node)) {
+      if (seen.has(node.number)) throw damaged('its pages lead back to themselves');
+      seen.add(node.number);
+    }
+    const own = dictionaryOf(file.resolve(node));
+    const inherited = INHERITED.flatMap((key): [string, PdfObject][] => {
+      const value = own.get(key) ?? above.get(key);
+      return value === undefined ? [] : [[key, value]];
+    });
+    const whole = new Map([...own, ...inherited]);
+    const kids = file.resolve(own.get('Kids'));
+    if (isArray(kids)) {
+      for (const kid of kids) visit(kid, whole);
+      return;
+    }
+    if (own.size === 0) throw damaged('a page is missing');
+    if (pages.length === LIMITS.annexPages)
+      throw new RefusedError('too-large', `it has more than ${LIMITS.annexPages} pages`);
+    pages.push(whole);
+  };
+  visit(catalogue.get('Pages') ?? null, new Map());
+  return pages;
+}

@@ -1,0 +1,82 @@
+import { damaged } from '../refusal.ts';
+import { type Token, tokenAt } from './lexer.ts';
+import { nameObject, type PdfObject } from './pdf-object.ts';
+import { hexValue, nameValue, numberValue, stringValue, tokenText } from './token-value.ts';
+
+/** An object and the place after it. */
+export interface Parsed {
+  object: PdfObject;
+  end: number;
+}
+
+// Real files nest a dozen levels; a deeper one is made to exhaust its readers.
+const DEEPEST = 64;
+
+const KEYWORDS: Readonly<Record<string, PdfObject>> = { true: true, false: false, null: null };
+
+// A number may be the first of the three tokens of a reference.
+function numberOrReference(bytes: Uint8Array, first: Token): Parsed {
+  const value = numberValue(tokenText(bytes, first));
+  if (Number.isNaN(value)) throw damaged('a number is none');
+  if (Number.isInteger(value) && value >= 0) {
+    const second = tokenAt(bytes, first.end);
+    if (second.kind === 'number' && /^\d+$/.test(tokenText(bytes, second))) {
+      const third = tokenAt(bytes, second.end);
+      if (third.kind === 'word' && tokenText(bytes, third) === 'R')
+        return { object: { kind: 'reference', number: value }, end: third.end };
+    }
+  }
+  return { object: value, end: first.end };
+}
+
+function parseArray(bytes: Uint8Array, start: number, depth: number): Parsed {
+  const items: PdfObject[] = [];
+  for (let at = start; ; ) {
+    const token = tokenAt(bytes, at);
+    if (token.kind === ']') return { object: items, end: token.end };
+    const { object, end } = parseToken(bytes, token, depth);
+    items.push(object);
+    at = end;
+  }
+}
+
+function parseDictionary(bytes: Uint8Array, start: number, depth: number): Parsed {
+  const entries = new Map<string, PdfObject>();
+  for (let at = start; ; ) {
+    const key = tokenAt(bytes, at);
+    if (key.kind === '>>') return { object: entries, end: key.end };
+    if (key.kind !== 'name') throw damaged('a dictionary has an entry without a name');
+    const { object, end } = parseToken(bytes, tokenAt(bytes, key.end), depth);
+    if (object !== null) entries.set(nameValue(tokenText(bytes, key)), object);
+    at = end;
+  }
+}
+
+function parseToken(bytes: Uint8Array, token: Token, depth: number): Parsed {
+  if (depth > DEEPEST) throw damaged('objects are nested too deeply');
+  const { end } = token;
+  switch (token.kind) {
+    case 'number':
+      return numberOrReference(bytes, token);
+    case 'name':
+      return { object: nameObject(nameValue(tokenText(bytes, token))), end };
+    case 'string':
+      return { object: { kind: 'string', text: stringValue(tokenText(bytes, token)) }, end };
+    case 'hex':
+      return { object: { kind: 'string', text: hexValue(tokenText(bytes, token)) }, end };
+    case '[':
+      return parseArray(bytes, end, depth + 1);
+    case '<<':
+      return parseDictionary(bytes, end, depth + 1);
+    default: {
+      const object = KEYWORDS[token.kind === 'word' ? tokenText(bytes, token) : ''];
+      if (object === undefined) throw damaged('an object is not to be understood');
+      return { object, end };
+    }
+  }
+}
+
+/** Parses the object at or after a place; a stream is parsed as its dictionary alone. Refuses what is no object. */
+export function parseObject(bytes: Uint8Array, from: number): Parsed {
+  return parseToken(bytes, tokenAt(bytes, from), 0);
+}

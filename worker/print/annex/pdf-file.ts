@@ -1,0 +1,150 @@
+import { LIMITS } from '../../limits.ts';
+import { textOfBytes } from '../bytes/byte-text.ts';
+import { damaged, RefusedError } from '../refusal.ts';
+import { type CrossReference, readCrossReference } from './cross-reference.ts';
+import { decodeStream, type Resolve } from './decode-stream.ts';
+import { isWhite, tokenAt } from './lexer.ts';
+import { parseObject } from './parse-object.ts';
+import {
+  dictionaryOf,
+  isDictionary,
+  isReference,
+  isStream,
+  type PdfDictionary,
+  type PdfObject,
+  type PdfStream,
+} from './pdf-object.ts';
+import { tokenText } from './token-value.ts';
+
+/** A PDF whose objects are read when they are asked for. */
+export interface PdfFile {
+  trailer: PdfDictionary;
+  /** The numbers of all objects. */
+  numbers: readonly number[];
+  /** What an object or reference stands for; null for what was deleted or never was. */
+  resolve: Resolve;
+  /** The bytes of a stream, unpacked. All that is unpacked from a file counts against one bound. */
+  decode: (stream: PdfStream) => Uint8Array;
+}
+
+const HEADER_WITHIN = 1024;
+const LONGEST_REFERENCE_CHAIN = 8;
+
+/** Where a PDF begins in the bytes: a few bytes may stand before it; -1 for what is none. */
+export function pdfStart(bytes: Uint8Array): number {
+  return textOfBytes(bytes.subarray(0, HEADER_WITHIN)).indexOf('%PDF-');
+}
+
+interface Indirect {
+  number: number;
+  object: PdfObject;
+}
+
+function streamAfter(bytes: Uint8Array, dictionary: PdfDictionary, keywordEnd: number, resolve: Resolve): PdfStream {
+  const start = keywordEnd + (bytes[keywordEnd] === 13 && bytes[keywordEnd + 1] === 10 ? 2 : 1);
+  const length = resolve(dictionary.get('Length'));
+  if (typeof length !== 'number' || !(length >= 0) || start + length > bytes.length)
+    throw damaged('a stream ends early');
+  let after = start + length;
+  while (after < bytes.length && isWhite(bytes[after])) after++;
+  if (textOfBytes(bytes.subarray(after, after + 9)) !== 'endstream')
+    throw damaged('a stream is not as long as it says');
+  return { kind: 'stream', dictionary, bytes: bytes.subarray(start, start + length) };
+}
+
+function indirectAt(bytes: Uint8Array, offset: number, resolve: Resolve): Indirect {
+  const [number, generation] = [tokenAt(bytes, offset), tokenAt(bytes, tokenAt(bytes, offset).end)];
+  const keyword = tokenAt(bytes, generation.end);
+  if (number.kind !== 'number' || tokenText(bytes, keyword) !== 'obj')
+    throw damaged('an object is not where it should be');
+  const { object, end } = parseObject(bytes, keyword.end);
+  const next = tokenAt(bytes, end);
+  const isBefore = isDictionary(object) && next.kind === 'word' && tokenText(bytes, next) === 'stream';
+  return {
+    number: Number(tokenText(bytes, number)),
+    object: isBefore ? streamAfter(bytes, object, next.end, resolve) : object,
+  };
+}
+
+// The objects of an object stream by number (ISO 32000-1, 7.5.7).
+function packedObjects(decoded: Uint8Array, dictionary: PdfDictionary, resolve: Resolve): Map<number, () => PdfObject> {
+  const [count, first] = [resolve(dictionary.get('N')), resolve(dictionary.get('First'))];
+  if (typeof count !== 'number' || typeof first !== 'number') throw damaged('packed objects are not to be understood');
+  const found = new Map<number, () => PdfObject>();
+  for (let i = 0, at = 0; i < count; i++) {
+    const number = parseObject(decoded, at);
+    const offset = parseObject(decoded, number.end);
+    at = offset.end;
+    if (typeof number.object !== 'number' || typeof offset.object !== 'number' || at > first)
+      throw damaged('packed objects are not to be understood');
+    const start = first + offset.object;
+    found.set(number.object, () => parseObject(decoded, start).object);
+  }
+  return found;
+}
+
+// Whatever part it was that went over the bound, the bound is that of the file.
+function withinBound(decode: () => Uint8Array): Uint8Array {
+  try {
+    return decode();
+  } catch (error) {
+    if (!(error instanceof RefusedError) || error.refusal !== 'too-large') throw error;
+    throw new RefusedError('too-large', `it unpacks to more than ${LIMITS.annexUnpackedBytes / 1e6} MB`);
+  }
+}
+
+/** Opens a PDF by its cross-reference. Refuses what is damaged or encrypted. */
+export function openPdf(given: Uint8Array): PdfFile {
+  const bytes = given.subarray(Math.max(0, pdfStart(given)));
+  const known = new Map<number, PdfObject>();
+  const packed = new Map<number, Map<number, () => PdfObject>>();
+  const opening = new Set<number>();
+  let room: number = LIMITS.annexUnpackedBytes;
+  let reference: CrossReference = { entries: new Map(), trailer: new Map() };
+
+  const decode = ({ dictionary, bytes: encoded }: PdfStream): Uint8Array => {
+    const decoded = withinBound(() => decodeStream(encoded, dictionary, resolve, room));
+    room -= decoded.length;
+    return decoded;
+  };
+  const packedIn = (stream: number): Map<number, () => PdfObject> => {
+    const object = objectOf(stream);
+    if (!isStream(object)) throw damaged('packed objects are missing');
+    const objects = packed.get(stream) ?? packedObjects(decode(object), object.dictionary, resolve);
+    packed.set(stream, objects);
+    return objects;
+  };
+  const read = (number: number): PdfObject => {
+    const entry = reference.entries.get(number);
+    if (!entry || entry.kind === 'deleted') return null;
+    if (entry.kind === 'in') return packedIn(entry.stream).get(number)?.() ?? null;
+    const found = indirectAt(bytes, entry.offset, resolve);
+    if (found.number !== number) throw damaged('an object is not where it should be');
+    return found.object;
+  };
+  const objectOf = (number: number): PdfObject => {
+    const object = known.get(number);
+    if (object !== undefined) return object;
+    if (opening.has(number)) throw damaged('an object is needed to read itself');
+    opening.add(number);
+    const found = read(number);
+    opening.delete(number);
+    known.set(number, found);
+    return found;
+  };
+  const resolve: Resolve = (object = null) => {
+    let found = object;
+    for (let hops = 0; isReference(found); hops++) {
+      if (hops > LONGEST_REFERENCE_CHAIN) throw damaged('references lead in a circle');
+      found = objectOf(found.number);
+    }
+    return found;
+  };
+
+  reference = readCrossReference(bytes, (offset) => {
+    const { object } = indirectAt(bytes, offset, resolve);
+    if (!isStream(object)) throw damaged('its table of objects is not where it should be');
+    return { dictionary: dictionaryOf(object), decoded: decode(object) };
+  });
+  return { trailer: reference.trailer, numbers: [...reference.entries.keys()], resolve, decode };
+}
