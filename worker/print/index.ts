@@ -1,10 +1,16 @@
+import { type Annex, readAnnex } from './annex/read-annex.ts';
 import { drawPages, type HeadsOf } from './draw/draw-pages.ts';
 import { writeFile } from './file/write-file.ts';
 import { setPages } from './paginate/pages.ts';
 import { PAPERS } from './paper.ts';
-import type { Printed, PrintFinding, PrintJob } from './print-job.ts';
+import type { Picture } from './picture/picture.ts';
+import { readPicture } from './picture/read-picture.ts';
+import type { PrintDocument, Printed, PrintFinding, PrintJob } from './print-job.ts';
+import { RefusedError } from './refusal.ts';
 import { printableText } from './text/printable-text.ts';
 
+export { type InspectedAttachment, inspectAttachment } from './inspect-attachment.ts';
+export { cleanImage } from './picture/read-picture.ts';
 export type { PrintAttachment, PrintDocument, Printed, PrintFinding, PrintJob, PrintMetadata } from './print-job.ts';
 
 function headsFor(
@@ -29,6 +35,28 @@ function headsFor(
   return { headsOf, mark };
 }
 
+// Files that are refused do not come here: whoever makes the job has inspected them.
+function taken<Read>(name: string, read: () => Read): Read {
+  try {
+    return read();
+  } catch (error) {
+    if (!(error instanceof RefusedError)) throw error;
+    throw new Error(`Cannot print ${name}: it must pass inspection: ${error.message}`, { cause: error });
+  }
+}
+
+// Each picture is read once, so that it is written once.
+function picturesOf({ images = {} }: PrintJob): (source: string) => Picture {
+  const known = new Map<string, Picture>();
+  return (source) => {
+    const bytes = Object.hasOwn(images, source) ? images[source] : undefined;
+    if (!bytes) throw new Error(`Cannot print: the job must hold the picture: current value is "${source}"`);
+    const picture = known.get(source) ?? taken(source, () => readPicture(bytes, false));
+    known.set(source, picture);
+    return picture;
+  };
+}
+
 /**
  * Typesets documents of the HTML subset into one tagged, archival PDF.
  *
@@ -38,10 +66,18 @@ function headsFor(
  */
 export async function print(job: PrintJob): Promise<Printed> {
   const paper = PAPERS[job.paper];
-  const set = setPages(job.documents, paper);
+  const obstacles: string[] = [];
+  const annexOf = ({ id, appended }: PrintDocument): Annex | null => {
+    if (!appended) return null;
+    const annex = taken(id, () => readAnnex(appended.bytes));
+    obstacles.push(...annex.obstacles);
+    return annex;
+  };
+  const set = setPages(job.documents, paper, { pictureOf: picturesOf(job), annexOf });
   const findings = [...set.findings];
   const { headsOf, mark } = headsFor(job, set.pages.length, (finding) => findings.push(finding));
   const drawn = drawPages(set, paper, headsOf, mark);
-  const bytes = await writeFile(drawn, paper, job);
-  return { bytes, pages: set.pages.length, startPage: set.startPage, findings };
+  const claims = obstacles.length === 0;
+  const bytes = await writeFile(drawn, paper, job, claims);
+  return { bytes, pages: set.pages.length, startPage: set.startPage, findings, claims };
 }

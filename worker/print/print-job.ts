@@ -9,12 +9,16 @@ export interface PrintJob {
   paper: 'A4' | 'Letter';
   metadata: PrintMetadata;
   attachments: readonly PrintAttachment[];
+  /** JPEG and PNG pictures, by the `src` of `<img>`. What `inspectAttachment` refuses must not be among them. */
+  images?: Readonly<Record<string, Uint8Array>>;
 }
 
 export interface PrintDocument {
   id: string;
   title: string;
   html: string;
+  /** A PDF whose pages follow the document's own, each within our head and foot. It must have passed `inspectAttachment`. */
+  appended?: { bytes: Uint8Array; title: string };
 }
 
 export interface PrintMetadata {
@@ -43,6 +47,8 @@ export interface Printed {
   pages: number;
   startPage: Record<string, number>;
   findings: PrintFinding[];
+  /** Whether the file claims PDF/A-3a and PDF/UA-1: not when an appended PDF has obstacles to it. */
+  claims: boolean;
 }
 
 /** `documentId` is empty for text outside the documents: running heads, feet and the mark. */

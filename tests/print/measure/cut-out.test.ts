@@ -15,7 +15,10 @@ test('cutOutBlock() outlines the true size', () => {
   const html = '<article><div class="cut" data-width-mm="148" data-height-mm="105"><p>Text</p></div></article>';
   const [cut] = childElements(parseArticle(html));
   if (!cut) throw new Error('The article must hold a cut-out');
-  const setting = { columnPt, bodyPt, scale: 1, text: BODY, tag: null, documentId: 'one', report: () => {} };
+  const pictureOf = (): never => {
+    throw new Error('No picture is shown');
+  };
+  const setting = { columnPt, bodyPt, scale: 1, text: BODY, tag: null, documentId: 'one', report: () => {}, pictureOf };
   const dashed = rulesIn(cutOutBlock(cut, setting, flow).flatMap((strip) => strip.items)).filter((rule) => rule.dashed);
   const down = dashed.filter((rule) => rule.fromPt[0] === rule.toPt[0]);
   expect(down.map((rule) => rule.toPt[1] - rule.fromPt[1])).toEqual([pointsFromMm(105), pointsFromMm(105)]);

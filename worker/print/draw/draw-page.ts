@@ -1,7 +1,8 @@
-import type { Item } from '../measure/item.ts';
+import type { Item, PictureSource } from '../measure/item.ts';
 import type { Canvas } from './canvas.ts';
 import { drawDrawing } from './draw-drawing.ts';
 import { drawLine, type PlacedLink } from './draw-line.ts';
+import { drawPicture } from './draw-picture.ts';
 import { number } from './pdf-text.ts';
 import type { Structure } from './structure.ts';
 
@@ -30,6 +31,8 @@ export interface Surface {
   marks: Marks;
   page: number;
   startPage: Readonly<Record<string, number>>;
+  /** The pictures of the page, in the order of their names. */
+  pictures: PictureSource[];
 }
 
 const TYPE_ABOVE_PT = 10;
@@ -79,6 +82,9 @@ function drawItem(surface: Surface, item: Item, xPt: number, yPt: number): void 
       if (item.tag) structure.element(item.tag).box = box;
       break;
     }
+    case 'picture':
+      drawPicture(surface, item, xPt + item.xPt, yPt - item.yPt - item.heightPt);
+      break;
     case 'anchor':
       // A repeated table head stands for the first one.
       if (!marks.anchors.has(item.id)) marks.anchors.set(item.id, { page, yPt: yPt + TYPE_ABOVE_PT });

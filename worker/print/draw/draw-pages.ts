@@ -1,3 +1,4 @@
+import type { PictureSource } from '../measure/item.ts';
 import { DOCUMENT_TAG } from '../measure/measure-article.ts';
 import type { Pages } from '../paginate/pages.ts';
 import type { Paper } from '../paper.ts';
@@ -16,27 +17,34 @@ export interface Drawn {
   anchors: Map<string, Place>;
   bookmarks: Bookmark[];
   structure: Structure;
+  /** By page. */
+  pictures: PictureSource[][];
 }
 
 export type HeadsOf = (page: number, title: string) => RunningHeads;
 
-/** Draws all pages: the mark beneath, heads and feet around, then the items as they were placed. */
+/** Draws all pages: the mark beneath, or over what might cover it; heads and feet around; the items as they were placed. */
 export function drawPages({ pages, startPage }: Pages, paper: Paper, headsOf: HeadsOf, mark: string): Drawn {
   const structure = createStructure(DOCUMENT_TAG);
   const anchors = new Map<string, Place>();
   const bookmarks: Bookmark[] = [];
   const links: PlacedLink[][] = [];
-  const contents = pages.map(({ title, items }, page) => {
+  const pictures: PictureSource[][] = [];
+  const contents = pages.map(({ title, items, isForeign }, page) => {
     const canvas = createCanvas(structure, page);
     const marks: Marks = { links: [], anchors, bookmarks };
-    const surface = { canvas, structure, marks, page, startPage };
+    const shown: PictureSource[] = [];
+    const surface = { canvas, structure, marks, page, startPage, pictures: shown };
     canvas.setArtefacts('Pagination');
-    if (mark !== '') drawMark(canvas, mark, paper);
+    if (mark !== '' && !isForeign) drawMark(canvas, mark, paper);
     drawItems(surface, runningHeads(headsOf(page, title), paper), paper.leftPt, paper.heightPt);
     canvas.setArtefacts('Layout');
     drawItems(surface, items, paper.leftPt, paper.heightPt - paper.topPt);
+    canvas.setArtefacts('Pagination');
+    if (mark !== '' && isForeign) drawMark(canvas, mark, paper);
     links.push(marks.links);
+    pictures.push(shown);
     return canvas.finish();
   });
-  return { contents, links, anchors, bookmarks, structure };
+  return { contents, links, anchors, bookmarks, structure, pictures };
 }

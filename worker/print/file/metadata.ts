@@ -58,14 +58,22 @@ const EXTENSION_SCHEMA = `<rdf:Description rdf:about="" xmlns:pdfaExtension="htt
 </rdf:li></rdf:Bag></pdfaExtension:schemas>
 </rdf:Description>`;
 
-/** The XMP packet: the same facts as the information dictionary, and the claims to PDF/A-3a and PDF/UA-1. */
-export function xmpPacket(metadata: PrintMetadata): string {
+const CLAIM_NAMESPACES =
+  ' xmlns:pdfaid="http://www.aiim.org/pdfa/ns/id/" xmlns:pdfuaid="http://www.aiim.org/pdfua/ns/id/"';
+
+const CLAIMS = `<pdfaid:part>3</pdfaid:part>
+<pdfaid:conformance>A</pdfaid:conformance>
+<pdfuaid:part>1</pdfuaid:part>
+`;
+
+/** The XMP packet: the same facts as the information dictionary, and where they are made the claims to PDF/A-3a and PDF/UA-1. */
+export function xmpPacket(metadata: PrintMetadata, claims: boolean): string {
   const { title, subject, author, language, issuedAt } = metadata;
   const date = xmpDate(issuedAt);
   const alternative = (text: string): string => `<rdf:Alt><rdf:li xml:lang="x-default">${xml(text)}</rdf:li></rdf:Alt>`;
   return `<?xpacket begin="\ufeff" id="W5M0MpCehiHzreSzNTczkc9d"?>
 <x:xmpmeta xmlns:x="adobe:ns:meta/"><rdf:RDF xmlns:rdf="http://www.w3.org/1999/02/22-rdf-syntax-ns#">
-<rdf:Description rdf:about="" xmlns:dc="http://purl.org/dc/elements/1.1/" xmlns:xmp="http://ns.adobe.com/xap/1.0/" xmlns:pdf="http://ns.adobe.com/pdf/1.3/" xmlns:pdfaid="http://www.aiim.org/pdfa/ns/id/" xmlns:pdfuaid="http://www.aiim.org/pdfua/ns/id/">
+<rdf:Description rdf:about="" xmlns:dc="http://purl.org/dc/elements/1.1/" xmlns:xmp="http://ns.adobe.com/xap/1.0/" xmlns:pdf="http://ns.adobe.com/pdf/1.3/"${claims ? CLAIM_NAMESPACES : ''}>
 <dc:format>application/pdf</dc:format>
 <dc:title>${alternative(title)}</dc:title>
 <dc:description>${alternative(subject)}</dc:description>
@@ -76,11 +84,8 @@ export function xmpPacket(metadata: PrintMetadata): string {
 <xmp:ModifyDate>${date}</xmp:ModifyDate>
 <xmp:MetadataDate>${date}</xmp:MetadataDate>
 <pdf:Producer>${PRODUCER}</pdf:Producer>
-<pdfaid:part>3</pdfaid:part>
-<pdfaid:conformance>A</pdfaid:conformance>
-<pdfuaid:part>1</pdfuaid:part>
-</rdf:Description>
-${EXTENSION_SCHEMA}
+${claims ? CLAIMS : ''}</rdf:Description>
+${claims ? EXTENSION_SCHEMA : ''}
 </rdf:RDF></x:xmpmeta>
 <?xpacket end="r"?>`;
 }

@@ -13,6 +13,8 @@ export interface ObjectStore {
   addStream: (content: string | Uint8Array, entries?: StreamEntries) => string;
   /** A stream whose bytes stand as they are: with `filter` they are already encoded, without they stay readable. */
   addPlainStream: (bytes: Uint8Array, entries?: StreamEntries, filter?: 'FlateDecode') => string;
+  /** A stream in a reserved place; deflated here unless its entries name a filter. */
+  putStream: (reference: string, bytes: Uint8Array, entries: StreamEntries) => void;
   save: (root: string, info: string, identifier: string) => Promise<Uint8Array>;
 }
 
@@ -25,8 +27,16 @@ export function createObjectStore(): ObjectStore {
   const refOf = (reference: string): PDFRef => PDFRef.of(Number.parseInt(reference, 10));
   const reserve = (): string => context.nextRef().toString();
   const put = (reference: string, object: string): void => context.assign(refOf(reference), new RawObject(object));
-  const addDictionary = (stream: PDFRawStream, entries: StreamEntries): string => {
+  const setEntries = (stream: PDFRawStream, entries: StreamEntries): void => {
     for (const [key, value] of Object.entries(entries)) stream.dict.set(PDFName.of(key), new RawObject(value));
+  };
+  const plainStream = (bytes: Uint8Array): PDFRawStream => {
+    const dict = PDFDict.withContext(context);
+    dict.set(PDFName.of('Length'), PDFNumber.of(bytes.length));
+    return PDFRawStream.of(dict, bytes);
+  };
+  const addDictionary = (stream: PDFRawStream, entries: StreamEntries): string => {
+    setEntries(stream, entries);
     return context.register(stream).toString();
   };
   return {
@@ -39,10 +49,14 @@ export function createObjectStore(): ObjectStore {
     },
     addStream: (content, entries = {}) => addDictionary(context.flateStream(content), entries),
     addPlainStream: (bytes, entries = {}, filter) => {
-      const dict = PDFDict.withContext(context);
-      if (filter) dict.set(PDFName.of('Filter'), PDFName.of(filter));
-      dict.set(PDFName.of('Length'), PDFNumber.of(bytes.length));
-      return addDictionary(PDFRawStream.of(dict, bytes), entries);
+      const stream = plainStream(bytes);
+      if (filter) stream.dict.set(PDFName.of('Filter'), PDFName.of(filter));
+      return addDictionary(stream, entries);
+    },
+    putStream: (reference, bytes, entries) => {
+      const stream = 'Filter' in entries ? plainStream(bytes) : context.flateStream(bytes);
+      setEntries(stream, entries);
+      context.assign(refOf(reference), stream);
     },
     save: (root, info, identifier) => {
       const id = `<${identifier}>`;

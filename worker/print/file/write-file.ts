@@ -9,6 +9,7 @@ import { writeAttachments } from './write-attachments.ts';
 import { writeFonts } from './write-fonts.ts';
 import { type WrittenLink, writeLinks } from './write-links.ts';
 import { writeOutline } from './write-outline.ts';
+import { writePictures } from './write-pictures.ts';
 import { writeStructure } from './write-structure.ts';
 
 function writePages(
@@ -21,13 +22,16 @@ function writePages(
   const tree = store.reserve();
   const fonts = writeFonts(store);
   const resources = store.add(`<</Font${fonts}/ProcSet[/PDF/Text]>>`);
+  const pictures = writePictures(drawn.pictures, store);
   const box = `[0 0 ${number(paper.widthPt)} ${number(paper.heightPt)}]`;
   drawn.contents.forEach((content, page) => {
     const annotations = links.filter((link) => link.page === page).map((link) => link.reference);
     const annots = annotations.length > 0 ? `/Annots[${annotations.join(' ')}]` : '';
+    const shown = pictures[page] ?? '';
+    const named = shown === '' ? resources : `<</Font${fonts}${shown}>>`;
     store.put(
       pages[page] ?? '',
-      `<</Type/Page/Parent ${tree}/MediaBox${box}/Resources ${resources}/Contents ${store.addStream(content)}` +
+      `<</Type/Page/Parent ${tree}/MediaBox${box}/Resources ${named}/Contents ${store.addStream(content)}` +
         `/StructParents ${page}/Tabs/S${annots}>>`,
     );
   });
@@ -41,11 +45,11 @@ function writeOutputIntent(store: ObjectStore): string {
 }
 
 /**
- * Writes the file: PDF 1.7 with the claims and the structure of PDF/A-3a (ISO 19005-3) and PDF/UA-1 (ISO 14289-1).
+ * Writes the file: PDF 1.7 with the structure of PDF/A-3a (ISO 19005-3) and PDF/UA-1 (ISO 14289-1), and where they hold the claims to them.
  *
  * The same job gives the same bytes: nothing here knows the time or chance.
  */
-export function writeFile(drawn: Drawn, paper: Paper, job: PrintJob): Promise<Uint8Array> {
+export function writeFile(drawn: Drawn, paper: Paper, job: PrintJob, claims: boolean): Promise<Uint8Array> {
   const { metadata, attachments } = job;
   if (!/^[0-9a-f]{32}$/i.test(metadata.identifier)) {
     throw new Error(
@@ -60,7 +64,7 @@ export function writeFile(drawn: Drawn, paper: Paper, job: PrintJob): Promise<Ui
   const structure = writeStructure(drawn.structure, links, pages, store);
   const outline = writeOutline(drawn.bookmarks, pages, store);
   const attached = writeAttachments(attachments, metadata.issuedAt, store);
-  const packet = new TextEncoder().encode(xmpPacket(metadata));
+  const packet = new TextEncoder().encode(xmpPacket(metadata, claims));
   const description = store.addPlainStream(packet, { Type: '/Metadata', Subtype: '/XML' });
   store.put(
     catalogue,

@@ -2,6 +2,7 @@ import { pointsFromMm } from '../paper.ts';
 import { childElements, type Markup } from '../parse/markup.ts';
 import { BLOCK_GAP_PT, BLOCK_STYLES } from '../style/block-style.ts';
 import { drawingShapes, viewOf } from './drawing.ts';
+import { photographStrip } from './photograph.ts';
 import type { BlockRule, Setting } from './setting.ts';
 import { BREAK, type Strip, spaced, strip } from './strip.ts';
 import { childTag } from './tag.ts';
@@ -26,11 +27,12 @@ function drawingStrip(svg: Markup, setting: Setting): Strip {
   });
 }
 
-/** `<figure>`: a drawing with its caption, never divided. */
+/** `<figure>`: a drawing or a photograph with its caption, never divided. */
 export const figureBlock: BlockRule = (block, setting, flow) => {
   const inside = { ...setting, tag: childTag(setting.tag, 'Div') };
   const parts = childElements(block).flatMap((part): Strip[] => {
     if (part.name === 'svg') return [drawingStrip(part, inside)];
+    if (part.name === 'img') return [photographStrip(part, inside)];
     if (part.name === 'figcaption') return styledText(part, BLOCK_STYLES.figcaption, 'Caption', inside);
     return flow([part], inside);
   });

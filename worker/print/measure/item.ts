@@ -1,3 +1,7 @@
+import type { Matrix } from '../annex/page-box.ts';
+import type { PageForm } from '../annex/page-form.ts';
+import type { Annex } from '../annex/read-annex.ts';
+import type { Picture } from '../picture/picture.ts';
 import type { TextStyle } from '../style/text-style.ts';
 import type { Shape } from './drawing-shape.ts';
 import type { Tag } from './tag.ts';
@@ -21,9 +25,25 @@ export type Item =
   | { kind: 'fill'; xPt: number; yPt: number; widthPt: number; heightPt: number; grey: number }
   | { kind: 'group'; xPt: number; yPt: number; items: readonly Item[] }
   | { kind: 'drawing'; xPt: number; yPt: number; scale: number; view: View; tag: Tag | null; shapes: readonly Shape[] }
+  | PlacedPicture
   | { kind: 'anchor'; id: string }
   | { kind: 'bookmark'; level: number; title: string }
   | { kind: 'present'; tag: Tag };
+
+/** A photograph, or a page of another PDF. */
+export type PictureSource = { kind: 'image'; picture: Picture } | { kind: 'form'; annex: Annex; page: PageForm };
+
+export interface PlacedPicture {
+  kind: 'picture';
+  xPt: number;
+  yPt: number;
+  widthPt: number;
+  heightPt: number;
+  source: PictureSource;
+  /** From the plane of the source to the box, from its lower left corner with y up. */
+  matrix: Matrix;
+  tag: Tag | null;
+}
 
 export type Point = readonly [xPt: number, yPt: number];
 

@@ -1,25 +1,27 @@
 import type { Paper } from '../paper.ts';
 import type { Markup } from '../parse/markup.ts';
-import type { PrintFinding } from '../print-job.ts';
 import { BODY } from '../style/text-style.ts';
 import { flow } from './flow.ts';
+import type { Setting } from './setting.ts';
 import { type Strip, withItem } from './strip.ts';
 import type { Tag } from './tag.ts';
+
+/** What an article is measured with, beside its markup. */
+export type ArticleSetting = Pick<Setting, 'documentId' | 'report' | 'pictureOf'>;
 
 /** The root of the structure tree: every document of the job stands below it. */
 export const DOCUMENT_TAG: Tag = { role: 'Document', parent: null };
 
-/** Measures one article in the column of a paper: a list of strips, each of known height. */
-export function measureArticle(
-  article: Markup,
-  documentId: string,
-  paper: Paper,
-  report: (finding: PrintFinding) => void,
-): Strip[] {
+/** The structure element of an article. */
+export function articleTag(article: Markup): Tag {
   const language = article.attributes.lang;
-  const tag: Tag = { role: 'Art', parent: DOCUMENT_TAG, ...(language === undefined ? {} : { language }) };
+  return { role: 'Art', parent: DOCUMENT_TAG, ...(language === undefined ? {} : { language }) };
+}
+
+/** Measures one article in the column of a paper: a list of strips, each of known height. */
+export function measureArticle(article: Markup, tag: Tag, paper: Paper, given: ArticleSetting): Strip[] {
   const { columnPt, bodyPt } = paper;
-  const strips = flow(article.children, { columnPt, bodyPt, scale: 1, text: BODY, tag, documentId, report });
-  const ids = new Set([documentId, article.attributes.id ?? documentId]);
+  const strips = flow(article.children, { columnPt, bodyPt, scale: 1, text: BODY, tag, ...given });
+  const ids = new Set([given.documentId, article.attributes.id ?? given.documentId]);
   return [...ids].reduce((named, id) => withItem(named, { kind: 'anchor', id }), strips);
 }

@@ -1,4 +1,5 @@
 import type { Markup, MarkupNode } from '../parse/markup.ts';
+import type { Picture } from '../picture/picture.ts';
 import type { PrintFinding } from '../print-job.ts';
 import type { TextStyle } from '../style/text-style.ts';
 import type { Strip } from './strip.ts';
@@ -15,6 +16,8 @@ export interface Setting {
   tag: Tag | null;
   documentId: string;
   report: (finding: PrintFinding) => void;
+  /** The picture of a source. */
+  pictureOf: (source: string) => Picture;
 }
 
 /** Measures a mixture of blocks and text: the measuring of a block's content, given to every block rule. */

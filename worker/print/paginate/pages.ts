@@ -1,15 +1,20 @@
+import type { Annex } from '../annex/read-annex.ts';
 import type { Item } from '../measure/item.ts';
-import { measureArticle } from '../measure/measure-article.ts';
+import { articleTag, measureArticle } from '../measure/measure-article.ts';
 import { stack } from '../measure/stack.ts';
 import type { Paper } from '../paper.ts';
 import { parseArticle } from '../parse/parse-article.ts';
+import type { Picture } from '../picture/picture.ts';
 import type { PrintDocument, PrintFinding } from '../print-job.ts';
 import { paginateClosedUp } from './closed-up.ts';
+import { foreignPages } from './foreign-pages.ts';
 
 /** A page with everything in its place, from the top left corner of the text area. */
 export interface Page {
   title: string;
   items: readonly Item[];
+  /** The page of another PDF stands on it, which may cover what is drawn beneath. */
+  isForeign: boolean;
 }
 
 /** The pages of all documents, the first page number of each, and what could not be printed. */
@@ -19,20 +24,33 @@ export interface Pages {
   findings: PrintFinding[];
 }
 
-/** Sets each document from parse to pages; each begins a new page. */
-export function setPages(documents: readonly PrintDocument[], paper: Paper): Pages {
+/** What documents show that is not in their HTML. */
+export interface Beside {
+  pictureOf: (source: string) => Picture;
+  annexOf: (document: PrintDocument) => Annex | null;
+}
+
+/** Sets each document from parse to pages; each begins a new page, and the pages appended to it follow. */
+export function setPages(documents: readonly PrintDocument[], paper: Paper, { pictureOf, annexOf }: Beside): Pages {
   const pages: Page[] = [];
   const startPage: Record<string, number> = {};
   const findings: PrintFinding[] = [];
-  for (const { id, title, html } of documents) {
+  const report = (finding: PrintFinding): void => {
+    findings.push(finding);
+  };
+  for (const document of documents) {
+    const { id, title, html } = document;
     if (id in startPage) throw new Error(`Cannot print: document ids must differ: current value is ${id} twice`);
     startPage[id] = pages.length + 1;
     const article = parseArticle(html);
-    const strips = measureArticle(article, id, paper, (finding) => findings.push(finding));
+    const tag = articleTag(article);
+    const strips = measureArticle(article, tag, paper, { documentId: id, report, pictureOf });
     for (const { strips: onPage, overflows } of paginateClosedUp(strips, paper.bodyPt)) {
       if (overflows !== null) findings.push({ code: 'CONTENT_DOES_NOT_FIT', documentId: id, context: overflows });
-      pages.push({ title, items: stack(onPage).items });
+      pages.push({ title, items: stack(onPage).items, isForeign: false });
     }
+    const annex = annexOf(document);
+    if (annex) pages.push(...foreignPages(annex, document, tag, paper));
   }
   return { pages, startPage, findings };
 }

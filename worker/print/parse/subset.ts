@@ -38,6 +38,7 @@ export const SUBSET: Readonly<Record<string, Allowed>> = {
   aside: prose('caution', 'note', 'mark'),
   figure: structure(),
   figcaption: prose(),
+  img: { ...structure(), attributes: ['src', 'alt', 'data-width-mm'] },
   table: structure('ruled', 'plain', 'compact'),
   caption: prose(),
   colgroup: structure(),

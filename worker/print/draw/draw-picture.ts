@@ -1,0 +1,24 @@
+import type { PlacedPicture } from '../measure/item.ts';
+import type { Surface } from './draw-page.ts';
+import { number, ratio } from './pdf-text.ts';
+
+/** The name of a picture among the resources of its page. */
+export function pictureName(index: number): string {
+  return `X${index}`;
+}
+
+/** Draws a picture with the lower left corner of its box at a point of the page. */
+export function drawPicture(
+  { canvas, structure, pictures }: Surface,
+  item: PlacedPicture,
+  xPt: number,
+  yPt: number,
+): void {
+  const { matrix, source, tag, widthPt, heightPt } = item;
+  const [a, b, c, d, e, f] = matrix;
+  const place = `${[a, b, c, d].map(ratio).join(' ')} ${number(xPt + e)} ${number(yPt + f)} cm`;
+  canvas.enter(tag);
+  canvas.write(`q ${place} /${pictureName(pictures.length)} Do Q`);
+  pictures.push(source);
+  if (tag) structure.element(tag).box = [xPt, yPt, xPt + widthPt, yPt + heightPt];
+}
