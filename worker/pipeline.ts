@@ -16,6 +16,8 @@ import { type PackSummary, summaryOf } from './pack/summary.ts';
 import { imageSource } from './pack/views/photographs.ts';
 import { type PrintAttachment, type PrintDocument, type Printed, print } from './print/index.ts';
 import { printFinding } from './print-finding.ts';
+import { type SealKey, sealFile } from './seal/seal.ts';
+import { emptySlot, SLOT_NAME, slotBytes } from './seal/slot.ts';
 import { readRecord } from './visit/read-record.ts';
 import type { VisitRecord } from './visit/record.ts';
 import type { RecordIssue } from './visit/record-issue.ts';
@@ -113,6 +115,12 @@ export interface Attestation extends GateAttestation {
 }
 
 /** Place of a pack in the archive, given by the ledger before sealing. */
+/** With what a pack is sealed: the workshop as the deployment knows it, and its key. */
+export interface Sealing {
+  workshop: string;
+  key: SealKey;
+}
+
 export interface PackPlace {
   pack: string;
   number: number;
@@ -139,12 +147,14 @@ export type SealOutcome = { ok: true; sealed: SealedPack } | { ok: false; findin
  * Gate, documents, manifest, print: only a visit that the gate releases comes out. The same arguments give the same bytes.
  *
  * @param files every file that the assessment found fit for the pack
+ * @param sealing without it the pack has no seal of its own, as when it is made without a service
  */
 export async function seal(
   assessed: Assessed,
   attestation: Attestation,
   place: PackPlace,
   files: AttachedFiles = {},
+  sealing?: Sealing,
 ): Promise<SealOutcome> {
   const outcome = releaseVisit(assessed, attestation);
   if (!outcome.ok) return outcome;
@@ -162,13 +172,29 @@ export async function seal(
   const { documents, digests } = await packDocuments(context);
   const manifestJson = canonicalJson(manifestOf(released, { identity, recordSha256, read: attestation.read, digests }));
   const manifestSha256 = await sha256(manifestJson);
-  const printed = await printPack(context, documents, { recordJson, manifestJson, files });
+  const printed = await printPack(context, documents, {
+    recordJson,
+    manifestJson,
+    files,
+    hasSlot: sealing !== undefined,
+  });
   if (printed.findings.length > 0) return { ok: false, findings: printed.findings.map(printFinding) };
-  const pdfSha256 = await sha256(printed.bytes);
+  const facts = {
+    registration: assessed.record.aircraft.registration,
+    pack: place.pack,
+    issue: place.issue,
+    issuedAt: attestation.at,
+    manifestSha256,
+    recordSha256,
+  };
+  const pdf = sealing
+    ? await sealFile(printed.bytes, { workshop: sealing.workshop, ...facts }, printed.parts, sealing.key)
+    : printed.bytes;
+  const pdfSha256 = await sha256(pdf);
   const summary = summaryOf(released, place, context);
   return {
     ok: true,
-    sealed: { pdf: printed.bytes, recordJson, manifestJson, manifestSha256, pdfSha256, documents, summary },
+    sealed: { pdf, recordJson, manifestJson, manifestSha256, pdfSha256, documents, summary },
   };
 }
 
@@ -177,6 +203,7 @@ interface PrintPackOptions {
   manifestJson?: string;
   paper?: 'A4' | 'Letter' | undefined;
   files: AttachedFiles;
+  hasSlot?: boolean;
 }
 
 /** The mark depends on the release alone: nobody who prints a pack can leave it out. */
@@ -228,7 +255,7 @@ function imagesOf({ attachments }: PackContext, files: AttachedFiles): Record<st
   return Object.fromEntries(pictures.map(([sha256, bytes]) => [imageSource(sha256), bytes]));
 }
 
-function attachments({ recordJson, manifestJson }: PrintPackOptions): PrintAttachment[] {
+function attachments({ recordJson, manifestJson, hasSlot = false }: PrintPackOptions): PrintAttachment[] {
   const attached = (
     name: string,
     text: string,
@@ -246,5 +273,16 @@ function attachments({ recordJson, manifestJson }: PrintPackOptions): PrintAttac
     ...(manifestJson
       ? [attached('manifest.json', manifestJson, 'Digests of the record and of every document', 'Data')]
       : []),
+    ...(hasSlot ? [SEAL] : []),
   ];
 }
+
+/** Takes the seal: digests of every page, of the record and of the manifest, signed. */
+const SEAL: PrintAttachment = {
+  name: SLOT_NAME,
+  bytes: (pages) => emptySlot(slotBytes(pages + 2)),
+  mediaType: 'application/jose',
+  description: 'Seal of the workshop over every byte of this file but its own',
+  relationship: 'Supplement',
+  isPlain: true,
+};

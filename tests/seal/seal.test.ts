@@ -29,7 +29,7 @@ let sealed: Uint8Array;
 beforeAll(async () => {
   [ours, theirs] = [await newKey(), await newKey()];
   const { file, parts } = sampleFile();
-  sealed = (await sealFile(file, FACTS, parts, (ours as { key: SealKey }).key)).file;
+  sealed = await sealFile(file, FACTS, parts, (ours as { key: SealKey }).key);
 });
 
 const verdictOf = (file: Uint8Array, keys = ours?.keys as JSONWebKeySet) => verifyFile(file, keys);
@@ -85,7 +85,7 @@ describe('sealFile()', () => {
   test('gives the same bytes for the same file and key', async () => {
     const { file, parts } = sampleFile();
     const again = await sealFile(file, FACTS, parts, (ours as { key: SealKey }).key);
-    expect(again.file).toEqual(sealed);
+    expect(again).toEqual(sealed);
   });
 
   test('refuses a file without a slot', async () => {

@@ -11,7 +11,15 @@ import { printableText } from './text/printable-text.ts';
 
 export { type InspectedAttachment, inspectAttachment } from './inspect-attachment.ts';
 export { cleanImage } from './picture/read-picture.ts';
-export type { PrintAttachment, PrintDocument, Printed, PrintFinding, PrintJob, PrintMetadata } from './print-job.ts';
+export type {
+  Part,
+  PrintAttachment,
+  PrintDocument,
+  Printed,
+  PrintFinding,
+  PrintJob,
+  PrintMetadata,
+} from './print-job.ts';
 
 function headsFor(
   job: PrintJob,
@@ -78,6 +86,6 @@ export async function print(job: PrintJob): Promise<Printed> {
   const { headsOf, mark } = headsFor(job, set.pages.length, (finding) => findings.push(finding));
   const drawn = drawPages(set, paper, headsOf, mark);
   const claims = obstacles.length === 0;
-  const bytes = await writeFile(drawn, paper, job, claims);
-  return { bytes, pages: set.pages.length, startPage: set.startPage, findings, claims };
+  const { bytes, parts } = await writeFile(drawn, paper, job, claims);
+  return { bytes, parts, pages: set.pages.length, startPage: set.startPage, findings, claims };
 }

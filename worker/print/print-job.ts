@@ -35,10 +35,20 @@ export interface PrintMetadata {
 
 export interface PrintAttachment {
   name: string;
-  bytes: Uint8Array;
+  /** The content, or what makes it once the number of pages is known. */
+  bytes: Uint8Array | ((pages: number) => Uint8Array);
   mediaType: string;
   description: string;
-  relationship: 'Source' | 'Data';
+  relationship: 'Source' | 'Data' | 'Supplement';
+  /** Stored as it is, so that what is in it can be read and written in the finished file. @default deflated */
+  isPlain?: boolean;
+}
+
+/** A stretch of the file: from the first byte up to the one after the last. */
+export interface Part {
+  name: string;
+  start: number;
+  end: number;
 }
 
 /** The file, and everything in the job that could not be printed as it was given. `startPage` is keyed by document id. */
@@ -47,6 +57,8 @@ export interface Printed {
   pages: number;
   startPage: Record<string, number>;
   findings: PrintFinding[];
+  /** Where the content of each page and each attachment stands in the file. */
+  parts: Part[];
   /** Whether the file claims PDF/A-3a and PDF/UA-1: not when an appended PDF has obstacles to it. */
   claims: boolean;
 }

@@ -1,12 +1,5 @@
 import { z } from 'zod';
 
-/** A stretch of a file by name, so that a change can be told to be in it. */
-export interface Part {
-  name: string;
-  start: number;
-  end: number;
-}
-
 const sha256 = z.string().regex(/^[0-9a-f]{64}$/);
 
 /** What a workshop signs when it seals a pack. */

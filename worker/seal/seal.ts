@@ -1,6 +1,7 @@
 import { CompactSign, type CryptoKey } from 'jose';
 import { sha256 } from '../pack/digest.ts';
-import type { Part, SealClaims } from './claims.ts';
+import type { Part } from '../print/index.ts';
+import type { SealClaims } from './claims.ts';
 import { slotIn, withSeal } from './slot.ts';
 
 /** A key that a workshop seals with. Ed25519 signs without chance, so the same file gets the same seal. */
@@ -20,7 +21,7 @@ export type SealedFacts = Omit<SealClaims, 'format' | 'pdf' | 'parts'>;
  *
  * @param file a pack with an empty slot
  * @param parts stretches of the file by name, none of them across the slot
- * @returns the file and its seal, a compact JWS (RFC 7515)
+ * @returns the file, with a compact JWS (RFC 7515) in its slot
  * @throws Error when the file has no slot, or one too short
  */
 export async function sealFile(
@@ -28,7 +29,7 @@ export async function sealFile(
   facts: SealedFacts,
   parts: readonly Part[],
   { kid, privateKey }: SealKey,
-): Promise<{ file: Uint8Array; seal: string }> {
+): Promise<Uint8Array> {
   const slot = slotIn(file);
   if (!slot) throw new Error('Cannot seal: the file must have one slot');
   const claims: SealClaims = {
@@ -40,7 +41,7 @@ export async function sealFile(
   const seal = await new CompactSign(new TextEncoder().encode(JSON.stringify(claims)))
     .setProtectedHeader({ alg: 'EdDSA', kid, typ: 'slipmark-seal' })
     .sign(privateKey);
-  return { file: withSeal(file, slot, seal), seal };
+  return withSeal(file, slot, seal);
 }
 
 async function claimOf(file: Uint8Array, { name, start, end }: Part): Promise<SealClaims['parts'][number]> {

@@ -11,7 +11,7 @@ const SPACE = 0x20;
 
 /** Bytes of a slot: enough for a signature over the digests of so many parts. */
 export function slotBytes(parts: number): number {
-  return 1600 + 40 * parts;
+  return 1600 + 56 * parts;
 }
 
 /** An empty slot. */

@@ -1,9 +1,11 @@
+import type { JSONWebKeySet } from 'jose';
 import { describe, expect, test } from 'vitest';
 import computedOnly from '../../../fixtures/visits/computed-only.json' with { type: 'json' };
 import record from '../../../fixtures/visits/nose-wheel-full.json' with { type: 'json' };
 import weighingOnly from '../../../fixtures/visits/weighing-only.json' with { type: 'json' };
 import { sha256 } from '../../../worker/pack/digest.ts';
 import * as pipeline from '../../../worker/pipeline.ts';
+import { verifyFile } from '../../../worker/seal/verify.ts';
 import { testService } from '../service.ts';
 
 const VISIT = '/v1/aircraft/Q-SLM/visits/nose-wheel';
@@ -15,11 +17,19 @@ interface Finding {
 
 const findingsIn = async (response: Response) => (await response.json<{ findings: Finding[] }>()).findings;
 
+/** A byte in the first content stream of a file. */
+function indexInPage(pdf: Uint8Array): number {
+  const text = new TextDecoder('latin1').decode(pdf);
+  const page = /\n\d+ 0 obj\n<<\s*\/Filter \/FlateDecode\s*\/Length \d+\s*>>\s*stream\n/.exec(text);
+  if (!page) throw new Error('The file has no content stream');
+  return page.index + page[0].length + 40;
+}
+
 const released = { by: record.release.by, knowsOfNoHazard: true };
 
 describe('the whole way with the real stages', () => {
   test('a visit goes in, and a sealed pack and its link come out', async () => {
-    const { call, clock } = await testService({ pipeline });
+    const { call, clock, workshop } = await testService({ pipeline });
     clock.at = Date.parse(record.visit.workEndedAt) + 3_600_000;
     const put = await call(VISIT, { method: 'PUT', body: record });
     expect(put.status).toBe(201);
@@ -31,6 +41,12 @@ describe('the whole way with the real stages', () => {
     expect(`"${pack.recordSha256}"`).toBe(put.headers.get('ETag'));
     const pdf = await (await call(`/v1/packs/${pack.pack}/pack.pdf`)).bytes();
     expect(new TextDecoder().decode(pdf.slice(0, 5))).toBe('%PDF-');
+    const keys = await (await call(`/v1/workshops/${workshop}/keys.json`, { key: '' })).json<JSONWebKeySet>();
+    const claims = { pack: pack.pack, workshop, recordSha256: pack.recordSha256, manifestSha256: pack.manifestSha256 };
+    expect(await verifyFile(pdf, keys)).toMatchObject({ kind: 'genuine', claims });
+    const altered = pdf.slice();
+    altered[indexInPage(pdf)] = 0x21;
+    expect(await verifyFile(altered, keys)).toMatchObject({ kind: 'altered', parts: ['page 1'] });
     const manifest = await (await call(`/v1/packs/${pack.pack}/manifest.json`)).text();
     expect(await sha256(manifest)).toBe(pack.manifestSha256);
     expect(manifest).toContain(pack.recordSha256);

@@ -14,6 +14,7 @@ import { requestBody } from '../request-body.ts';
 import type { Call, Operation } from '../route.ts';
 import { PackAnswer } from '../schemas.ts';
 import { standing } from '../standing.ts';
+import { sealKeyOf } from '../workshop-seal.ts';
 import { packAnswer } from './packs.ts';
 
 const ReleaseRequest = z.strictObject({
@@ -89,7 +90,8 @@ async function tryRelease(
   const place = reached(await world.archive.ledger(name, (ledger) => ledger.place(name.registration, visitOf(call))));
   const files = await attachedFiles(call, assessed);
   const attestation = { by, knowsOfNoHazard, read: assessed.assessmentSha256, at };
-  const outcome = await pipeline.seal(assessed, attestation, place, files);
+  const sealing = { workshop: caller.workshop, key: await sealKeyOf(call) };
+  const outcome = await pipeline.seal(assessed, attestation, place, files, sealing);
   if (!outcome.ok) {
     const { findings } = outcome;
     throw new Refusal('release-blocked', 'The findings say what stands against the release', { findings });

@@ -63,6 +63,7 @@ export class Carrier {
   readonly #file: PdfFile;
   #newest: number;
   #ofPage: PdfReference | null = null;
+  readonly #direct = new Map<PdfObject | undefined, PdfReference>();
 
   constructor(file: PdfFile) {
     this.#file = file;
@@ -86,11 +87,18 @@ export class Carrier {
 
   /** The resources of the page that is taken over next: old files leave out those of a form that uses its page's. */
   pageResources(object: PdfObject | undefined): PdfReference {
-    const isShared = isReference(object);
-    this.#ofPage = isShared ? object : this.add(null);
-    const carried = this.resources(object);
-    if (!isShared) this.objects.set(this.#ofPage.number, carried);
-    return this.#ofPage;
+    if (isReference(object)) {
+      this.#ofPage = object;
+      this.resources(object);
+      return object;
+    }
+    // Inherited ones are the same on all pages.
+    const known = this.#direct.get(object);
+    const reference = known ?? this.add(null);
+    this.#direct.set(object, reference);
+    this.#ofPage = reference;
+    if (!known) this.objects.set(reference.number, this.resources(object));
+    return reference;
   }
 
   /** What content names: fonts, images, colour spaces; marks are not among them. */

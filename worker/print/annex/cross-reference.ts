@@ -1,7 +1,7 @@
 import { textOfBytes } from '../bytes/byte-text.ts';
 import { damaged, RefusedError } from '../refusal.ts';
 import { tokenAt } from './lexer.ts';
-import { parseObject } from './parse-object.ts';
+import type { Parser } from './parse-object.ts';
 import { dictionaryOf, isArray, type PdfDictionary, type PdfObject } from './pdf-object.ts';
 import { tokenText } from './token-value.ts';
 
@@ -31,15 +31,15 @@ function whole(object: PdfObject | undefined, otherwise?: number): number {
   return value;
 }
 
-function startOf(bytes: Uint8Array): number {
+function startOf(bytes: Uint8Array, parse: Parser): number {
   const tailStart = Math.max(0, bytes.length - TAIL_BYTES);
   const tail = textOfBytes(bytes.subarray(tailStart));
   const at = tail.lastIndexOf('startxref');
   if (at < 0) throw damaged('it ends early');
-  return whole(parseObject(bytes, tailStart + at + 'startxref'.length).object);
+  return whole(parse(bytes, tailStart + at + 'startxref'.length).object);
 }
 
-function readTable(bytes: Uint8Array, start: number): Section {
+function readTable(bytes: Uint8Array, start: number, parse: Parser): Section {
   const entries = new Map<number, Entry>();
   let at = start;
   const next = (): string => {
@@ -59,7 +59,7 @@ function readTable(bytes: Uint8Array, start: number): Section {
       entries.set(first + i, use === 'n' ? { kind: 'at', offset } : { kind: 'deleted' });
     }
   }
-  return { entries, trailer: dictionaryOf(parseObject(bytes, at).object) };
+  return { entries, trailer: dictionaryOf(parse(bytes, at).object) };
 }
 
 function readStream({ dictionary, decoded }: ReturnType<StreamAt>): Section {
@@ -92,11 +92,11 @@ function readStream({ dictionary, decoded }: ReturnType<StreamAt>): Section {
 }
 
 /** Reads all revisions, newest first. Refuses encrypted files, and tables that lead nowhere: a file is not guessed together. */
-export function readCrossReference(bytes: Uint8Array, streamAt: StreamAt): CrossReference {
+export function readCrossReference(bytes: Uint8Array, parse: Parser, streamAt: StreamAt): CrossReference {
   const entries = new Map<number, Entry>();
   const seen = new Set<number>();
   let newest: PdfDictionary | undefined;
-  const queue: number[] = [startOf(bytes)];
+  const queue: number[] = [startOf(bytes, parse)];
   const take = (section: Section): void => {
     if (section.trailer.has('Encrypt')) throw new RefusedError('encrypted', 'it is encrypted');
     for (const [number, entry] of section.entries) if (!entries.has(number)) entries.set(number, entry);
@@ -106,7 +106,7 @@ export function readCrossReference(bytes: Uint8Array, streamAt: StreamAt): Cross
     seen.add(start);
     const keyword = tokenAt(bytes, start);
     const isTable = tokenText(bytes, keyword) === 'xref';
-    const section = isTable ? readTable(bytes, keyword.end) : readStream(streamAt(start));
+    const section = isTable ? readTable(bytes, keyword.end, parse) : readStream(streamAt(start));
     // Objects that a table hides from old readers stand in a stream beside it, which so comes first (7.5.8.4).
     if (isTable && section.trailer.has('XRefStm')) take(readStream(streamAt(whole(section.trailer.get('XRefStm')))));
     take(section);

@@ -1,6 +1,6 @@
 import { inflated } from '../bytes/inflate.ts';
 import { withoutPredictor } from '../bytes/predictor.ts';
-import { damaged } from '../refusal.ts';
+import { damaged, RefusedError } from '../refusal.ts';
 import { fromAscii85, fromAsciiHex } from './ascii-filters.ts';
 import { dictionaryOf, isArray, nameOf, type PdfDictionary, type PdfObject } from './pdf-object.ts';
 import { fromLzw, fromRunLength } from './run-filters.ts';
@@ -62,5 +62,6 @@ export function decodeStream(
     if (predictor < 10) throw damaged('a predictor is not to be understood');
     decoded = withoutPredictor(decoded, value('Columns', 1), value('Colors', 1) * value('BitsPerComponent', 8));
   });
+  if (decoded.length > mostBytes) throw new RefusedError('too-large', 'a part unpacks to more than it may');
   return decoded;
 }

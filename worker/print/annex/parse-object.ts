@@ -1,4 +1,4 @@
-import { damaged } from '../refusal.ts';
+import { damaged, RefusedError } from '../refusal.ts';
 import { type Token, tokenAt } from './lexer.ts';
 import { nameObject, type PdfObject } from './pdf-object.ts';
 import { hexValue, nameValue, numberValue, stringValue, tokenText } from './token-value.ts';
@@ -8,6 +8,16 @@ export interface Parsed {
   object: PdfObject;
   end: number;
 }
+
+/** Parses the object at or after a place, and tells which token follows it. */
+export type Parser = (bytes: Uint8Array, from: number) => Parsed & { next: Token };
+
+type Spend = (cost: number) => void;
+
+// A value costs 1, a dictionary as much memory as several values, and every 16 bytes that are gone through as much time as one.
+const MOST_COST = 3_000_000;
+const DICTIONARY_COST = 4;
+const BYTES_PER_COST = 16;
 
 // Real files nest a dozen levels; a deeper one is made to exhaust its readers.
 const DEEPEST = 64;
@@ -29,31 +39,32 @@ function numberOrReference(bytes: Uint8Array, first: Token): Parsed {
   return { object: value, end: first.end };
 }
 
-function parseArray(bytes: Uint8Array, start: number, depth: number): Parsed {
+function parseArray(bytes: Uint8Array, start: number, depth: number, spend: Spend): Parsed {
   const items: PdfObject[] = [];
   for (let at = start; ; ) {
     const token = tokenAt(bytes, at);
     if (token.kind === ']') return { object: items, end: token.end };
-    const { object, end } = parseToken(bytes, token, depth);
+    const { object, end } = parseToken(bytes, token, depth, spend);
     items.push(object);
     at = end;
   }
 }
 
-function parseDictionary(bytes: Uint8Array, start: number, depth: number): Parsed {
+function parseDictionary(bytes: Uint8Array, start: number, depth: number, spend: Spend): Parsed {
   const entries = new Map<string, PdfObject>();
   for (let at = start; ; ) {
     const key = tokenAt(bytes, at);
     if (key.kind === '>>') return { object: entries, end: key.end };
     if (key.kind !== 'name') throw damaged('a dictionary has an entry without a name');
-    const { object, end } = parseToken(bytes, tokenAt(bytes, key.end), depth);
+    const { object, end } = parseToken(bytes, tokenAt(bytes, key.end), depth, spend);
     if (object !== null) entries.set(nameValue(tokenText(bytes, key)), object);
     at = end;
   }
 }
 
-function parseToken(bytes: Uint8Array, token: Token, depth: number): Parsed {
+function parseToken(bytes: Uint8Array, token: Token, depth: number, spend: Spend): Parsed {
   if (depth > DEEPEST) throw damaged('objects are nested too deeply');
+  spend(token.kind === '<<' ? DICTIONARY_COST : 1);
   const { end } = token;
   switch (token.kind) {
     case 'number':
@@ -65,9 +76,9 @@ function parseToken(bytes: Uint8Array, token: Token, depth: number): Parsed {
     case 'hex':
       return { object: { kind: 'string', text: hexValue(tokenText(bytes, token)) }, end };
     case '[':
-      return parseArray(bytes, end, depth + 1);
+      return parseArray(bytes, end, depth + 1, spend);
     case '<<':
-      return parseDictionary(bytes, end, depth + 1);
+      return parseDictionary(bytes, end, depth + 1, spend);
     default: {
       const object = KEYWORDS[token.kind === 'word' ? tokenText(bytes, token) : ''];
       if (object === undefined) throw damaged('an object is not to be understood');
@@ -76,7 +87,22 @@ function parseToken(bytes: Uint8Array, token: Token, depth: number): Parsed {
   }
 }
 
-/** Parses the object at or after a place; a stream is parsed as its dictionary alone. Refuses what is no object. */
-export function parseObject(bytes: Uint8Array, from: number): Parsed {
-  return parseToken(bytes, tokenAt(bytes, from), 0);
+/**
+ * A parser for one file. It parses the object at or after a place, a stream as its dictionary alone, and refuses what is no object.
+ *
+ * Objects of a sound file do not overlap, so their lengths add up to no more than the file's. One bound on all that is parsed keeps a file
+ * whose objects do, or that is nothing but tiny ones, from taking time and memory without end.
+ */
+export function createParser(): Parser {
+  let left = MOST_COST;
+  const spend: Spend = (cost) => {
+    left -= cost;
+    if (left < 0) throw new RefusedError('too-large', 'it holds more objects than a paper needs');
+  };
+  return (bytes, from) => {
+    const parsed = parseToken(bytes, tokenAt(bytes, from), 0, spend);
+    const next = tokenAt(bytes, parsed.end);
+    spend((next.end - from) / BYTES_PER_COST);
+    return { ...parsed, next };
+  };
 }

@@ -4,7 +4,7 @@ import { damaged, RefusedError } from '../refusal.ts';
 import { type CrossReference, readCrossReference } from './cross-reference.ts';
 import { decodeStream, type Resolve } from './decode-stream.ts';
 import { isWhite, tokenAt } from './lexer.ts';
-import { parseObject } from './parse-object.ts';
+import { createParser, type Parser } from './parse-object.ts';
 import {
   dictionaryOf,
   isDictionary,
@@ -28,6 +28,7 @@ export interface PdfFile {
 }
 
 const HEADER_WITHIN = 1024;
+const LONGEST_HEADER_BYTES = 64;
 const LONGEST_REFERENCE_CHAIN = 8;
 
 /** Where a PDF begins in the bytes: a few bytes may stand before it; -1 for what is none. */
@@ -52,13 +53,12 @@ function streamAfter(bytes: Uint8Array, dictionary: PdfDictionary, keywordEnd: n
   return { kind: 'stream', dictionary, bytes: bytes.subarray(start, start + length) };
 }
 
-function indirectAt(bytes: Uint8Array, offset: number, resolve: Resolve): Indirect {
+function indirectAt(bytes: Uint8Array, offset: number, parse: Parser, resolve: Resolve): Indirect {
   const [number, generation] = [tokenAt(bytes, offset), tokenAt(bytes, tokenAt(bytes, offset).end)];
   const keyword = tokenAt(bytes, generation.end);
-  if (number.kind !== 'number' || tokenText(bytes, keyword) !== 'obj')
+  if (number.kind !== 'number' || tokenText(bytes, keyword) !== 'obj' || keyword.end - offset > LONGEST_HEADER_BYTES)
     throw damaged('an object is not where it should be');
-  const { object, end } = parseObject(bytes, keyword.end);
-  const next = tokenAt(bytes, end);
+  const { object, next } = parse(bytes, keyword.end);
   const isBefore = isDictionary(object) && next.kind === 'word' && tokenText(bytes, next) === 'stream';
   return {
     number: Number(tokenText(bytes, number)),
@@ -67,18 +67,23 @@ function indirectAt(bytes: Uint8Array, offset: number, resolve: Resolve): Indire
 }
 
 // The objects of an object stream by number (ISO 32000-1, 7.5.7).
-function packedObjects(decoded: Uint8Array, dictionary: PdfDictionary, resolve: Resolve): Map<number, () => PdfObject> {
+function packedObjects(
+  decoded: Uint8Array,
+  dictionary: PdfDictionary,
+  parse: Parser,
+  resolve: Resolve,
+): Map<number, () => PdfObject> {
   const [count, first] = [resolve(dictionary.get('N')), resolve(dictionary.get('First'))];
   if (typeof count !== 'number' || typeof first !== 'number') throw damaged('packed objects are not to be understood');
   const found = new Map<number, () => PdfObject>();
   for (let i = 0, at = 0; i < count; i++) {
-    const number = parseObject(decoded, at);
-    const offset = parseObject(decoded, number.end);
+    const number = parse(decoded, at);
+    const offset = parse(decoded, number.end);
     at = offset.end;
     if (typeof number.object !== 'number' || typeof offset.object !== 'number' || at > first)
       throw damaged('packed objects are not to be understood');
     const start = first + offset.object;
-    found.set(number.object, () => parseObject(decoded, start).object);
+    found.set(number.object, () => parse(decoded, start).object);
   }
   return found;
 }
@@ -96,6 +101,7 @@ function withinBound(decode: () => Uint8Array): Uint8Array {
 /** Opens a PDF by its cross-reference. Refuses what is damaged or encrypted. */
 export function openPdf(given: Uint8Array): PdfFile {
   const bytes = given.subarray(Math.max(0, pdfStart(given)));
+  const parse = createParser();
   const known = new Map<number, PdfObject>();
   const packed = new Map<number, Map<number, () => PdfObject>>();
   const opening = new Set<number>();
@@ -110,7 +116,7 @@ export function openPdf(given: Uint8Array): PdfFile {
   const packedIn = (stream: number): Map<number, () => PdfObject> => {
     const object = objectOf(stream);
     if (!isStream(object)) throw damaged('packed objects are missing');
-    const objects = packed.get(stream) ?? packedObjects(decode(object), object.dictionary, resolve);
+    const objects = packed.get(stream) ?? packedObjects(decode(object), object.dictionary, parse, resolve);
     packed.set(stream, objects);
     return objects;
   };
@@ -118,7 +124,7 @@ export function openPdf(given: Uint8Array): PdfFile {
     const entry = reference.entries.get(number);
     if (!entry || entry.kind === 'deleted') return null;
     if (entry.kind === 'in') return packedIn(entry.stream).get(number)?.() ?? null;
-    const found = indirectAt(bytes, entry.offset, resolve);
+    const found = indirectAt(bytes, entry.offset, parse, resolve);
     if (found.number !== number) throw damaged('an object is not where it should be');
     return found.object;
   };
@@ -141,8 +147,8 @@ export function openPdf(given: Uint8Array): PdfFile {
     return found;
   };
 
-  reference = readCrossReference(bytes, (offset) => {
-    const { object } = indirectAt(bytes, offset, resolve);
+  reference = readCrossReference(bytes, parse, (offset) => {
+    const { object } = indirectAt(bytes, offset, parse, resolve);
     if (!isStream(object)) throw damaged('its table of objects is not where it should be');
     return { dictionary: dictionaryOf(object), decoded: decode(object) };
   });

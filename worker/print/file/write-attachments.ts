@@ -11,26 +11,41 @@ function nameOf(mediaType: string): string {
   return `/${mediaType.replace(/[^A-Za-z0-9.+-]/g, escaped)}`;
 }
 
-function writeAttachment(attachment: PrintAttachment, issuedAt: string, store: ObjectStore): string {
-  const { name, bytes, mediaType, description, relationship } = attachment;
+function writeAttachment(
+  attachment: PrintAttachment,
+  pages: number,
+  issuedAt: string,
+  store: ObjectStore,
+  named: Map<string, string>,
+): string {
+  const { name, mediaType, description, relationship, isPlain = false } = attachment;
+  const bytes = typeof attachment.bytes === 'function' ? attachment.bytes(pages) : attachment.bytes;
   const params = store.add(`<</Size ${bytes.length}/CreationDate${pdfDate(issuedAt)}/ModDate${pdfDate(issuedAt)}>>`);
-  const file = store.addStream(bytes, { Type: '/EmbeddedFile', Subtype: nameOf(mediaType), Params: params });
+  const entries = { Type: '/EmbeddedFile', Subtype: nameOf(mediaType), Params: params };
+  const file = isPlain ? store.addPlainStream(bytes, entries) : store.addStream(bytes, entries);
+  if (!isPlain) named.set(file, name);
   const text = textString(name);
   return store.add(
     `<</Type/Filespec/F${text}/UF${text}/Desc${textString(description)}/AFRelationship/${relationship}/EF<</F ${file}/UF ${file}>>>>`,
   );
 }
 
-/** Writes the attachments as associated files and returns the entries of the catalogue that name them. */
+/**
+ * Writes the attachments as associated files and returns the entries of the catalogue that name them.
+ *
+ * @param named gets the name of each stream that no one writes into afterwards
+ */
 export function writeAttachments(
   attachments: readonly PrintAttachment[],
+  pages: number,
   issuedAt: string,
   store: ObjectStore,
+  named: Map<string, string>,
 ): { names: string; catalogue: string } {
   if (attachments.length === 0) return { names: '', catalogue: '' };
   const written = attachments.map((attachment) => ({
     key: textString(attachment.name),
-    file: writeAttachment(attachment, issuedAt, store),
+    file: writeAttachment(attachment, pages, issuedAt, store, named),
   }));
   if (new Set(written.map(({ key }) => key)).size < written.length)
     throw new Error('Cannot print: names of attachments must differ');

@@ -1,10 +1,11 @@
 import type { Drawn } from '../draw/draw-pages.ts';
 import { number, textString } from '../draw/pdf-text.ts';
 import type { Paper } from '../paper.ts';
-import type { PrintJob } from '../print-job.ts';
+import type { Printed, PrintJob } from '../print-job.ts';
 import { colourProfile } from './colour-profile.ts';
 import { informationDictionary, xmpPacket } from './metadata.ts';
 import { createObjectStore, type ObjectStore } from './object-store.ts';
+import { partsIn } from './parts.ts';
 import { writeAttachments } from './write-attachments.ts';
 import { writeFonts } from './write-fonts.ts';
 import { type WrittenLink, writeLinks } from './write-links.ts';
@@ -18,6 +19,7 @@ function writePages(
   links: readonly WrittenLink[],
   paper: Paper,
   store: ObjectStore,
+  named: Map<string, string>,
 ): string {
   const tree = store.reserve();
   const fonts = writeFonts(store);
@@ -27,11 +29,13 @@ function writePages(
   drawn.contents.forEach((content, page) => {
     const annotations = links.filter((link) => link.page === page).map((link) => link.reference);
     const annots = annotations.length > 0 ? `/Annots[${annotations.join(' ')}]` : '';
+    const stream = store.addStream(content);
+    named.set(stream, `page ${page + 1}`);
     const shown = pictures[page] ?? '';
-    const named = shown === '' ? resources : `<</Font${fonts}${shown}>>`;
+    const own = shown === '' ? resources : `<</Font${fonts}${shown}>>`;
     store.put(
       pages[page] ?? '',
-      `<</Type/Page/Parent ${tree}/MediaBox${box}/Resources ${named}/Contents ${store.addStream(content)}` +
+      `<</Type/Page/Parent ${tree}/MediaBox${box}/Resources ${own}/Contents ${stream}` +
         `/StructParents ${page}/Tabs/S${annots}>>`,
     );
   });
@@ -49,7 +53,12 @@ function writeOutputIntent(store: ObjectStore): string {
  *
  * The same job gives the same bytes: nothing here knows the time or chance.
  */
-export function writeFile(drawn: Drawn, paper: Paper, job: PrintJob, claims: boolean): Promise<Uint8Array> {
+export async function writeFile(
+  drawn: Drawn,
+  paper: Paper,
+  job: PrintJob,
+  claims: boolean,
+): Promise<Pick<Printed, 'bytes' | 'parts'>> {
   const { metadata, attachments } = job;
   if (!/^[0-9a-f]{32}$/i.test(metadata.identifier)) {
     throw new Error(
@@ -57,13 +66,14 @@ export function writeFile(drawn: Drawn, paper: Paper, job: PrintJob, claims: boo
     );
   }
   const store = createObjectStore();
+  const named = new Map<string, string>();
   const catalogue = store.reserve();
   const pages = drawn.contents.map(() => store.reserve());
   const links = writeLinks(drawn, pages, store);
-  const tree = writePages(drawn, pages, links, paper, store);
+  const tree = writePages(drawn, pages, links, paper, store, named);
   const structure = writeStructure(drawn.structure, links, pages, store);
   const outline = writeOutline(drawn.bookmarks, pages, store);
-  const attached = writeAttachments(attachments, metadata.issuedAt, store);
+  const attached = writeAttachments(attachments, pages.length, metadata.issuedAt, store, named);
   const packet = new TextEncoder().encode(xmpPacket(metadata, claims));
   const description = store.addPlainStream(packet, { Type: '/Metadata', Subtype: '/XML' });
   store.put(
@@ -72,5 +82,6 @@ export function writeFile(drawn: Drawn, paper: Paper, job: PrintJob, claims: boo
       `/ViewerPreferences<</DisplayDocTitle true>>/StructTreeRoot ${structure}/Metadata ${description}${outline}` +
       `/PageLabels<</Nums[0<</S/D>>]>>/Names<<${attached.names}>>${attached.catalogue}${writeOutputIntent(store)}>>`,
   );
-  return store.save(catalogue, store.add(informationDictionary(metadata)), metadata.identifier);
+  const bytes = await store.save(catalogue, store.add(informationDictionary(metadata)), metadata.identifier);
+  return { bytes, parts: partsIn(bytes, named) };
 }
