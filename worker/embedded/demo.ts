@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { filesIn } from './files-in.ts';
 import type { Memory } from './memory.ts';
 import { ROOT } from './places.ts';
 import { redated } from './redated.ts';
@@ -42,6 +43,7 @@ async function releaseDemo(origin: string, key: string): Promise<string> {
   const full = JSON.parse(readFileSync(join(ROOT, 'fixtures/visits/nose-wheel-full.json'), 'utf8'));
   // The demo may be put in at night: without a departure nothing depends on the hour.
   const { departure: _departure, ...record } = redated(full, new Date());
+  await handIn(origin, key);
   const address = `${origin}/v1/aircraft/${record.aircraft.registration}/visits/${VISIT}`;
   await send(address, { method: 'PUT', key, body: record });
   const assessment = await send(`${address}/assessment`, { key });
@@ -53,6 +55,13 @@ async function releaseDemo(origin: string, key: string): Promise<string> {
   });
   const { pack } = (await released.json()) as { pack: string };
   return pack;
+}
+
+/** Hands in the files that the demo record names. */
+async function handIn(origin: string, key: string): Promise<void> {
+  const { files, facts } = await filesIn(join(ROOT, 'fixtures/attachments'));
+  for (const [sha256, bytes] of Object.entries(files))
+    if (facts[sha256]?.ok) await send(`${origin}/v1/attachments/${sha256}`, { method: 'PUT', key, body: bytes });
 }
 
 async function linkTo(origin: string, key: string, pack: string): Promise<string> {
@@ -67,11 +76,13 @@ export async function pdfOf(origin: string, { key = '', pack = '' }: Memory): Pr
 }
 
 async function send(url: string, { method = 'GET', key, body, headers = {} }: Sent): Promise<Response> {
-  const content = body === undefined ? {} : { 'Content-Type': 'application/json' };
+  const isFile = body instanceof Uint8Array;
+  const type = isFile ? 'application/octet-stream' : 'application/json';
+  const content = body === undefined ? {} : { 'Content-Type': type };
   const response = await fetch(url, {
     method,
     headers: { Authorization: `Bearer ${key}`, ...content, ...headers },
-    ...(body !== undefined && { body: JSON.stringify(body) }),
+    ...(body !== undefined && { body: isFile ? (body as Uint8Array<ArrayBuffer>) : JSON.stringify(body) }),
   });
   if (response.ok) return response;
   throw new Error(`Cannot put the demo in: ${method} ${new URL(url).pathname} answered ${await response.text()}`);

@@ -3,8 +3,10 @@ import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { parseArgs } from 'node:util';
 import * as pipeline from '../pipeline.ts';
+import { filesIn, type InspectedFiles } from './files-in.ts';
 
-const USAGE = 'Usage: npm run pack -- VISIT.json --out DIR [--at 2026-11-05T15:00:00Z] [--draft [--paper A4|Letter]]';
+const USAGE =
+  'Usage: npm run pack -- VISIT.json --out DIR [--attachments DIR] [--at 2026-11-05T15:00:00Z] [--draft [--paper A4|Letter]]';
 
 /** What the process answers with. */
 const EXIT = { released: 0, blocked: 1, notReadable: 2 } as const;
@@ -12,6 +14,8 @@ const EXIT = { released: 0, blocked: 1, notReadable: 2 } as const;
 interface Request {
   file: string;
   out: string;
+  /** Folder with the files of attachments; they are known by their digests. */
+  attachments: string | undefined;
   /** Paper of a draft; a released pack is printed on what its record says. */
   paper: 'A4' | 'Letter' | undefined;
   isDraft: boolean;
@@ -21,6 +25,7 @@ interface Request {
 function requestFrom(args: string[]): Request | undefined {
   const options = {
     out: { type: 'string', default: 'out' },
+    attachments: { type: 'string' },
     paper: { type: 'string' },
     draft: { type: 'boolean', default: false },
     at: { type: 'string' },
@@ -31,7 +36,16 @@ function requestFrom(args: string[]): Request | undefined {
   const at = new Date(values.at ?? Date.now());
   const isPaperKnown = values.paper === undefined || (paper !== undefined && values.draft);
   if (!file || positionals.length > 1 || !isPaperKnown || Number.isNaN(at.getTime())) return undefined;
-  return { file, out: values.out, paper, isDraft: values.draft, at: at.toISOString() };
+  const { out, attachments, draft: isDraft } = values;
+  return { file, out, attachments, paper, isDraft, at: at.toISOString() };
+}
+
+const NO_FILES: InspectedFiles = { files: {}, facts: {} };
+
+/** The files that go into the pack: those that the record names and that can. */
+function fitFiles(files: pipeline.AttachedFiles, { attachments, record }: pipeline.Assessed): pipeline.AttachedFiles {
+  const named = new Set((record.attachments ?? []).map(({ sha256 }) => sha256));
+  return Object.fromEntries(Object.entries(files).filter(([sha256]) => named.has(sha256) && attachments[sha256]?.ok));
 }
 
 interface Said {
@@ -53,16 +67,18 @@ function save(out: string, name: string, content: string | Uint8Array): void {
   console.log(join(out, name));
 }
 
-async function pack({ file, out, paper, isDraft, at }: Request): Promise<number> {
-  const outcome = await pipeline.assess(JSON.parse(readFileSync(file, 'utf8')), at, {});
+async function pack({ file, out, attachments, paper, isDraft, at }: Request): Promise<number> {
+  const { files, facts } = attachments === undefined ? NO_FILES : await filesIn(attachments);
+  const outcome = await pipeline.assess(JSON.parse(readFileSync(file, 'utf8')), at, { attachments: facts });
   if (!outcome.ok) {
     say(outcome.issues);
     return EXIT.notReadable;
   }
   const { assessed } = outcome;
   const { registration } = assessed.record.aircraft;
+  const wanted = fitFiles(files, assessed);
   if (isDraft) {
-    const { bytes, findings } = await pipeline.draftPdf(assessed, at, paper ? { paper } : {});
+    const { bytes, findings } = await pipeline.draftPdf(assessed, at, { files: wanted, ...(paper && { paper }) });
     say([...assessed.findings, ...findings]);
     save(out, `${registration}-not-released.pdf`, bytes);
     return assessed.isReleasable ? EXIT.released : EXIT.blocked;
@@ -70,7 +86,7 @@ async function pack({ file, out, paper, isDraft, at }: Request): Promise<number>
   const by = assessed.record.release?.by ?? '';
   const attestation = { by, read: assessed.assessmentSha256, knowsOfNoHazard: true, at };
   const place = { pack: `${registration}-P1-1`, number: 1, issue: 1, visit: 'offline' };
-  const sealing = await pipeline.seal(assessed, attestation, place);
+  const sealing = await pipeline.seal(assessed, attestation, place, wanted);
   say(sealing.ok ? assessed.findings : sealing.findings);
   if (!sealing.ok) return EXIT.blocked;
   const { pdf, recordJson, manifestJson } = sealing.sealed;
