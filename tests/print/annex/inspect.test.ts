@@ -95,6 +95,23 @@ describe('inspectAttachment() refuses what is too large', () => {
     expect(await refusalOf(parts)).toMatch(/^too-large: /);
   });
 
+  test('in objects, tiny or overlapping', async () => {
+    const tiny = onePage({ objects: [`[${'<<>>'.repeat(1_000_000)}]`] });
+    expect(await refusalOf(tiny)).toMatch(/more objects than a paper needs/);
+    // Each object is a string that reaches to the end of the file, over all objects after it.
+    const count = 20_000;
+    const open = Array.from({ length: count }, (_, i) => `${i + 6} 0 obj (`);
+    const bytes = latin1(onePage({ objects: [`${open.join(' '.repeat(100))}${')'.repeat(count)}`] }));
+    let at = bytes.indexOf('6 0 obj (');
+    const entries = open.map((_, i) => {
+      at = bytes.indexOf(`${i + 6} 0 obj (`, at);
+      return `${String(at).padStart(10, '0')} 00000 n \n`;
+    });
+    const table = `xref\n6 ${count}\n${entries.join('')}trailer\n<</Root 1 0 R/Prev ${bytes.lastIndexOf('xref\n0')}>>`;
+    const overlapping = `${bytes}${table}\nstartxref\n${bytes.length}\n%%EOF`;
+    expect(await refusalOf(Buffer.from(overlapping, 'latin1'))).toMatch(/more objects than a paper needs/);
+  });
+
   test('in pixels', async () => {
     const image = streamOf('', '/Subtype/Image/Width 10000/Height 10000');
     const given = { resources: '/XObject<</X 6 0 R>>', objects: [image] };
@@ -151,5 +168,20 @@ describe('inspectAttachment() names what stands against archival claims', () => 
     const inspected = await inspectAttachment(onePage(given));
     expect(inspected).toMatchObject({ ok: true });
     expect(inspected.ok && inspected.kind === 'pdf' ? inspected.obstacles.join('; ') : '').toContain(words);
+  });
+
+  test.each([
+    ['<pdfaid:part>2</pdfaid:part>', true],
+    ["<rdf:Description pdfaid:part='1'/>", true],
+    ['<pdfaid:part>4</pdfaid:part>', false],
+    ['<x:xmpmeta/>', false],
+  ])('and takes %s for what it is', async (metadata, claims) => {
+    const bytes = onePage({
+      catalogue: '/Metadata 6 0 R',
+      objects: [streamOf(metadata, '/Type/Metadata/Subtype/XML')],
+    });
+    const inspected = await inspectAttachment(bytes);
+    const obstacles = inspected.ok && inspected.kind === 'pdf' ? inspected.obstacles : [];
+    expect(obstacles.includes('it does not itself claim to be PDF/A')).toBe(!claims);
   });
 });

@@ -15,10 +15,11 @@ export interface Annex {
   obstacles: readonly string[];
 }
 
-// Much of PDF/A cannot be seen without a full validator: what a file does not claim of itself is not claimed for it.
+// Much of PDF/A cannot be seen without a full validator: what a file does not claim of itself is not claimed for it. Part 4 builds on another
+// version of PDF than the pack.
 function claimsArchival(file: PdfFile, catalogue: PdfDictionary): boolean {
   const metadata = file.resolve(catalogue.get('Metadata'));
-  return isStream(metadata) && /pdfaid:part/.test(textOfBytes(file.decode(metadata)));
+  return isStream(metadata) && /pdfaid:part(?:>|\s*=\s*["'])\s*[123]\b/.test(textOfBytes(file.decode(metadata)));
 }
 
 /** Reads a PDF and takes over its pages. Refuses, by `RefusedError`, what a pack cannot hold; costs no more than the file is long. */
