@@ -1,8 +1,18 @@
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
 import { inflateSync } from 'node:zlib';
 import { BUILT_FACES } from '../../../worker/print/fonts/face.ts';
 
-/** The fonts that ours are set in, as files: they are subset already, so that no maker has that to do. */
+/**
+ * The fonts of the bench as files: as they are published, which is what a maker is usually given, or with `BENCH_FONTS=subset` the files
+ * that ours embeds, which spares the others nearly all work on fonts.
+ */
 export function fontFiles(): { regular: Buffer; semibold: Buffer } {
-  const file = (program: string): Buffer => inflateSync(Buffer.from(program, 'base64'));
-  return { regular: file(BUILT_FACES.regular.program), semibold: file(BUILT_FACES.semibold.program) };
+  if (process.env.BENCH_FONTS === 'subset') {
+    const subset = (program: string): Buffer => inflateSync(Buffer.from(program, 'base64'));
+    return { regular: subset(BUILT_FACES.regular.program), semibold: subset(BUILT_FACES.semibold.program) };
+  }
+  const { resolve } = createRequire(import.meta.url);
+  const published = (face: string): Buffer => readFileSync(resolve(`source-sans/TTF/SourceSans3-${face}.ttf`));
+  return { regular: published('Regular'), semibold: published('Semibold') };
 }

@@ -23,14 +23,17 @@ export interface Drawn {
 
 export type HeadsOf = (page: number, title: string) => RunningHeads;
 
-/** Draws all pages: the mark beneath, or over what might cover it; heads and feet around; the items as they were placed. */
+/** Draws all pages: the mark beneath, or over what might cover it; heads and feet around; the items as they were placed, which each page lets go. */
 export function drawPages({ pages, startPage }: Pages, paper: Paper, headsOf: HeadsOf, mark: string): Drawn {
   const structure = createStructure(DOCUMENT_TAG);
   const anchors = new Map<string, Place>();
   const bookmarks: Bookmark[] = [];
   const links: PlacedLink[][] = [];
   const pictures: PictureSource[][] = [];
-  const contents = pages.map(({ title, items, isForeign }, page) => {
+  const contents = pages.map((placed, page) => {
+    const { title, items, isForeign } = placed;
+    // A long pack is held once, as items or as what was drawn of them, never as both.
+    placed.items = [];
     const canvas = createCanvas(structure, page);
     const marks: Marks = { links: [], anchors, bookmarks };
     const shown: PictureSource[] = [];

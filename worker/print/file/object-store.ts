@@ -1,5 +1,7 @@
-import { PDFContext, PDFDict, PDFName, PDFNumber, PDFRawStream, PDFRef, PDFStreamWriter } from 'pdf-lib';
+import { PDFContext, PDFDict, PDFName, PDFNumber, PDFRawStream, PDFRef } from 'pdf-lib';
+import { deflate } from './deflate.ts';
 import { RawObject } from './raw-object.ts';
+import { serialiseFile } from './serialise-file.ts';
 
 /** Further entries of a stream's dictionary: each value a complete PDF object. */
 export type StreamEntries = Readonly<Record<string, string>>;
@@ -15,11 +17,15 @@ export interface ObjectStore {
   addPlainStream: (bytes: Uint8Array, entries?: StreamEntries, filter?: 'FlateDecode') => string;
   /** A stream in a reserved place; deflated here unless its entries name a filter. */
   putStream: (reference: string, bytes: Uint8Array, entries: StreamEntries) => void;
-  save: (root: string, info: string, identifier: string) => Promise<Uint8Array>;
+  save: (root: string, info: string, identifier: string) => Uint8Array;
 }
 
-// Larger than pdf-lib's 50: alike structure elements compress better together, and fewer streams are quicker to write.
-const OBJECTS_PER_STREAM = 400;
+// Text of content streams holds a byte a character.
+function bytesOf(text: string): Uint8Array {
+  const bytes = new Uint8Array(text.length);
+  for (let i = 0; i < text.length; i++) bytes[i] = text.charCodeAt(i);
+  return bytes;
+}
 
 /** An empty store. */
 export function createObjectStore(): ObjectStore {
@@ -35,6 +41,11 @@ export function createObjectStore(): ObjectStore {
     dict.set(PDFName.of('Length'), PDFNumber.of(bytes.length));
     return PDFRawStream.of(dict, bytes);
   };
+  const deflatedStream = (content: string | Uint8Array): PDFRawStream => {
+    const stream = plainStream(deflate(typeof content === 'string' ? bytesOf(content) : content));
+    stream.dict.set(PDFName.of('Filter'), PDFName.of('FlateDecode'));
+    return stream;
+  };
   const addDictionary = (stream: PDFRawStream, entries: StreamEntries): string => {
     setEntries(stream, entries);
     return context.register(stream).toString();
@@ -47,26 +58,21 @@ export function createObjectStore(): ObjectStore {
       put(reference, object);
       return reference;
     },
-    addStream: (content, entries = {}) => addDictionary(context.flateStream(content), entries),
+    addStream: (content, entries = {}) => addDictionary(deflatedStream(content), entries),
     addPlainStream: (bytes, entries = {}, filter) => {
       const stream = plainStream(bytes);
       if (filter) stream.dict.set(PDFName.of('Filter'), PDFName.of(filter));
       return addDictionary(stream, entries);
     },
     putStream: (reference, bytes, entries) => {
-      const stream = 'Filter' in entries ? plainStream(bytes) : context.flateStream(bytes);
+      const stream = 'Filter' in entries ? plainStream(bytes) : deflatedStream(bytes);
       setEntries(stream, entries);
       context.assign(refOf(reference), stream);
     },
     save: (root, info, identifier) => {
       const id = `<${identifier}>`;
       context.trailerInfo = { Root: refOf(root), Info: refOf(info), ID: new RawObject(`[${id} ${id}]`) };
-      return PDFStreamWriter.forContext(
-        context,
-        Number.POSITIVE_INFINITY,
-        true,
-        OBJECTS_PER_STREAM,
-      ).serializeToBuffer();
+      return serialiseFile(context);
     },
   };
 }
