@@ -7,7 +7,7 @@ import { ROUTES } from '../worker/http/routes.ts';
 import { seal } from '../worker/pipeline.ts';
 import { visitJsonSchema } from '../worker/visit/json-schema.ts';
 import { RELEASABLE_AT } from './gate/assess-record.ts';
-import { assessed, posted } from './pack/fixture.ts';
+import { assessed, FILES, posted } from './pack/fixture.ts';
 import { pageTexts } from './print/read-back.ts';
 
 /**
@@ -43,7 +43,7 @@ describe('reference', () => {
     const visit = await assessed(record, at);
     const read = visit.assessmentSha256;
     const place = { pack: 'REFERENCE-P1-1', number: 1, issue: 1, visit: name };
-    const outcome = await seal(visit, { by: record.release.by, knowsOfNoHazard: true, at, read }, place);
+    const outcome = await seal(visit, { by: record.release.by, knowsOfNoHazard: true, at, read }, place, FILES);
     if (!outcome.ok) throw new Error(json(outcome.findings));
     const pages = await pageTexts(outcome.sealed.pdf);
     check(`packs/${name}.txt`, pages.map((text, index) => `=== ${index + 1} ===\n${text}\n`).join('\n'));

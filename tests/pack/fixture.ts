@@ -1,6 +1,10 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { type Assessed, type Attestation, assess, type PackPlace } from '../../worker/pipeline.ts';
+import { FIXTURE_FILES } from '../fixture-files.ts';
+
+/** The files that the fixture visits show and append. */
+export const { files: FILES } = FIXTURE_FILES;
 
 /** The demo visit is releasable at this moment. */
 export const AT = '2026-11-05T14:20:00+01:00';
@@ -14,7 +18,7 @@ export function posted(name: string): Record<string, unknown> {
 
 /** A visit that fits the schema, assessed. */
 export async function assessed(record: unknown, at = AT): Promise<Assessed> {
-  const outcome = await assess(record, at);
+  const outcome = await assess(record, at, { attachments: FIXTURE_FILES.facts });
   if (!outcome.ok) throw new Error(JSON.stringify(outcome.issues, null, 1));
   return outcome.assessed;
 }

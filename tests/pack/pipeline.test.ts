@@ -2,13 +2,13 @@ import { afterEach, describe, expect, test, vi } from 'vitest';
 import { sha256 } from '../../worker/pack/digest.ts';
 import { draftDocuments, draftPdf, seal } from '../../worker/pipeline.ts';
 import { nodesOf, openFile, pageTexts, structureOf } from '../print/read-back.ts';
-import { AT, assessed, attestation, PLACE, posted } from './fixture.ts';
+import { AT, assessed, attestation, FILES, PLACE, posted } from './fixture.ts';
 
 afterEach(() => vi.useRealTimers());
 
 async function sealedDemo() {
   const visit = await assessed(posted('nose-wheel-full'));
-  const outcome = await seal(visit, attestation(visit), PLACE);
+  const outcome = await seal(visit, attestation(visit), PLACE, FILES);
   if (!outcome.ok) throw new Error(JSON.stringify(outcome.findings));
   return { visit, sealed: outcome.sealed };
 }
@@ -76,7 +76,7 @@ describe('seal()', () => {
     const record = posted('nose-wheel-full') as { modifications: { basis?: string }[] };
     delete record.modifications[0]?.basis;
     const visit = await assessed(record);
-    const outcome = await seal(visit, attestation(visit), PLACE);
+    const outcome = await seal(visit, attestation(visit), PLACE, FILES);
     expect(outcome.ok).toBe(false);
     expect(!outcome.ok && outcome.findings.map(({ code, pointer }) => [code, pointer])).toEqual([
       ['MODIFICATION_WITHOUT_BASIS', '/modifications/0/basis'],
@@ -85,7 +85,7 @@ describe('seal()', () => {
 
   test('refuses another person and a missing statement about hazards', async () => {
     const visit = await assessed(posted('nose-wheel-full'));
-    const outcome = await seal(visit, { ...attestation(visit), by: 'mila', knowsOfNoHazard: false }, PLACE);
+    const outcome = await seal(visit, { ...attestation(visit), by: 'mila', knowsOfNoHazard: false }, PLACE, FILES);
     expect(!outcome.ok && outcome.findings.map(({ code }) => code)).toEqual([
       'RELEASED_BY_ANOTHER',
       'HAZARD_NOT_DENIED',
@@ -95,13 +95,13 @@ describe('seal()', () => {
 
 describe('draftPdf()', () => {
   test('marks every page NOT RELEASED, also of a visit that could be released', async () => {
-    const { bytes } = await draftPdf(await assessed(posted('nose-wheel-full')), AT);
+    const { bytes } = await draftPdf(await assessed(posted('nose-wheel-full')), AT, { files: FILES });
     for (const text of await pageTexts(bytes)) expect(text).toContain('NOT RELEASED');
   });
 
   test('prints one document alone, on Letter when asked', async () => {
     const visit = await assessed(posted('nose-wheel-full'));
-    const { bytes } = await draftPdf(visit, AT, { document: 'weighing-report', paper: 'Letter' });
+    const { bytes } = await draftPdf(visit, AT, { document: 'weighing-report', paper: 'Letter', files: FILES });
     const file = await openFile(bytes);
     expect((await file.getPage(1)).view).toEqual([0, 0, 612, 792]);
     expect((await pageTexts(bytes)).join('\n')).not.toContain('Parts trace');
@@ -125,7 +125,7 @@ describe('draftDocuments()', () => {
     record.workshop.name = '<b>&"Barn"</b><script>';
     const documents = await draftDocuments(await assessed(record), AT);
     expect(documents[0]?.html).toContain('&lt;b&gt;&amp;&quot;Barn&quot;&lt;/b&gt;&lt;script&gt;');
-    const { bytes } = await draftPdf(await assessed(record), AT, { document: 'cover' });
+    const { bytes } = await draftPdf(await assessed(record), AT, { document: 'cover', files: FILES });
     expect(bytes).toBeInstanceOf(Uint8Array);
   });
 });

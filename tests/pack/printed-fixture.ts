@@ -1,6 +1,6 @@
 import { draftPdf, seal } from '../../worker/pipeline.ts';
 import { RELEASABLE_AT } from '../gate/assess-record.ts';
-import { assessed, posted } from './fixture.ts';
+import { assessed, FILES, posted } from './fixture.ts';
 
 export type Paper = 'A4' | 'Letter';
 
@@ -22,7 +22,7 @@ export async function sealedFixture(name: string, paper?: Paper): Promise<Uint8A
   const visit = await assessed(record, at);
   const place = { pack: 'REFERENCE-P1-1', number: 1, issue: 1, visit: name };
   const attestation = { by: record.release.by, knowsOfNoHazard: true, at, read: visit.assessmentSha256 };
-  const outcome = await seal(visit, attestation, place);
+  const outcome = await seal(visit, attestation, place, FILES);
   if (!outcome.ok) throw new Error(JSON.stringify(outcome.findings, null, 1));
   return outcome.sealed.pdf;
 }
@@ -30,5 +30,5 @@ export async function sealedFixture(name: string, paper?: Paper): Promise<Uint8A
 /** The same visit before its release, marked on every page. */
 export async function draftFixture(name: string, paper?: Paper): Promise<Uint8Array> {
   const at = RELEASABLE_AT[name] ?? '';
-  return (await draftPdf(await assessed(postedOn(name, paper), at), at)).bytes;
+  return (await draftPdf(await assessed(postedOn(name, paper), at), at, { files: FILES })).bytes;
 }
