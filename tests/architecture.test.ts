@@ -25,7 +25,7 @@ const FROM_OUTSIDE: Readonly<Record<string, readonly string[]>> = {
   '../templates/generated/templates.js': ['pack/render.ts'],
   parse5: ['print/parse/'],
   'pdf-lib': ['print/file/'],
-  pako: ['print/file/deflate.ts'],
+  pako: ['print/file/deflate.ts', 'print/bytes/inflate.ts'],
 };
 
 /** Run on the maker's machine before anything is deployed; no stage imports it. */
