@@ -3,14 +3,16 @@ import type { PrintMetadata } from '../print-job.ts';
 
 const PRODUCER = 'Slipmark';
 
-// Control characters are not XML, and a lone half of a surrogate pair is not text.
+// What XML cannot hold (XML 1.0, 2.2) is left out of the information dictionary too, as both must say the same. A lone half of a
+// surrogate pair is not text.
+const NO_XML = /[^\t\n\r\x20-\ud7ff\ue000-\ufffd\u{10000}-\u{10ffff}]/gu;
+
+function stated(text: string): string {
+  return text.toWellFormed().replace(/\s/g, ' ').replace(NO_XML, '');
+}
+
 function xml(text: string): string {
-  return [...text.toWellFormed()]
-    .filter((character) => character >= ' ')
-    .join('')
-    .replaceAll('&', '&amp;')
-    .replaceAll('<', '&lt;')
-    .replaceAll('>', '&gt;');
+  return stated(text).replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;');
 }
 
 const ISSUED = /^(\d{4})-(\d\d)-(\d\d)T(\d\d):(\d\d)(?::(\d\d)(?:\.\d+)?)?(Z|([+-]\d\d):(\d\d))$/;
@@ -39,7 +41,7 @@ function xmpDate(issuedAt: string): string {
 export function informationDictionary(metadata: PrintMetadata): string {
   const { title, author, subject, issuedAt } = metadata;
   const texts = { Title: title, Author: author, Subject: subject, Creator: PRODUCER, Producer: PRODUCER };
-  const entries = Object.entries(texts).map(([key, value]) => `/${key}${textString(value)}`);
+  const entries = Object.entries(texts).map(([key, value]) => `/${key}${textString(stated(value))}`);
   return `<<${entries.join('')}/CreationDate${pdfDate(issuedAt)}/ModDate${pdfDate(issuedAt)}>>`;
 }
 
