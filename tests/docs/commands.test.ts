@@ -1,5 +1,5 @@
 import { execFile } from 'node:child_process';
-import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { cpSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { promisify } from 'node:util';
@@ -7,7 +7,9 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { bundle } from '../../worker/embedded/bundle.ts';
 import { type Embedded, startEmbedded } from '../../worker/embedded/embedded.ts';
 import { freePort } from '../../worker/embedded/free-port.ts';
+import { ROOT } from '../../worker/embedded/places.ts';
 import { redated } from '../../worker/embedded/redated.ts';
+import { verifyFile } from '../../worker/seal/verify.ts';
 import { readFixture } from '../read-fixture.ts';
 import { fencedBlocks } from './fenced-blocks.ts';
 
@@ -23,6 +25,7 @@ let key: string;
 beforeAll(async () => {
   const record = join(folder, 'fixtures/visits/weighing-only.json');
   mkdirSync(dirname(record), { recursive: true });
+  cpSync(join(ROOT, 'fixtures/attachments'), join(folder, 'fixtures/attachments'), { recursive: true });
   const visit = readFixture('visits/weighing-only') as Parameters<typeof redated>[0];
   writeFileSync(record, JSON.stringify(redated(visit, new Date())));
   service = await startEmbedded({
@@ -68,6 +71,10 @@ describe('the commands of the documentation', { timeout: 60_000 }, () => {
     const output = await run('guide');
     expect(output).toContain('WEIGHED_OUTDOORS');
     expect(isPdf('Q-WGT-P1-1.pdf')).toBe(true);
+    expect(output).toContain('"verdict": "genuine"');
+    const keys = JSON.parse(readFileSync(join(folder, 'keys.json'), 'utf8'));
+    const verdict = await verifyFile(new Uint8Array(readFileSync(join(folder, 'Q-WGT-P1-1.pdf'))), keys);
+    expect(verdict.kind).toBe('genuine');
     const link = /"url": *"([^"]+)"/.exec(output)?.[1] ?? '';
     const page = await fetch(link);
     expect(page.status).toBe(200);
