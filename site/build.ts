@@ -5,6 +5,7 @@ import { dirname, join } from 'node:path';
 import { writeFonts } from './fonts.ts';
 import { layout } from './layout.ts';
 import { PAGES } from './pages.ts';
+import { writeScripts } from './scripts.ts';
 
 const OUTPUT = join(import.meta.dirname, 'dist');
 const ASSETS = join(OUTPUT, 'assets');
@@ -14,7 +15,7 @@ const STYLES = ['base', 'owner', 'document', 'docs', 'print'];
 
 /** Headers for what is served without running the Worker. */
 const HEADERS = `/*
-  Content-Security-Policy: default-src 'none'; style-src 'self'; img-src 'self' data:; font-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'
+  Content-Security-Policy: default-src 'none'; script-src 'self'; connect-src 'self'; style-src 'self'; img-src 'self' data:; font-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'
   Referrer-Policy: no-referrer
   X-Content-Type-Options: nosniff
   X-Frame-Options: DENY
@@ -29,6 +30,7 @@ rmSync(OUTPUT, { recursive: true, force: true });
 cpSync(join(import.meta.dirname, 'assets'), ASSETS, { recursive: true });
 writeFileSync(join(ASSETS, 'page.css'), STYLES.map(styleOf).join('\n'));
 await writeFonts(join(ASSETS, 'fonts'));
+await writeScripts(ASSETS);
 writeFileSync(join(OUTPUT, '_headers'), HEADERS);
 for (const page of PAGES) {
   const file = join(OUTPUT, `${page.path === '/' ? '/index' : page.path}.html`);

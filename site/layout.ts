@@ -9,10 +9,11 @@ const MAIN_PAGES = [
   ['/rules', 'Rules'],
   ['/api', 'API'],
   ['/checks', 'Checks'],
+  ['/verify', 'Verify'],
 ] as const;
 
 /** The whole page, with what every page has in common. */
-export function layout({ path, title, description, body }: Page): string {
+export function layout({ path, title, description, script, body }: Page): string {
   const links = MAIN_PAGES.map(([address, name]) =>
     address === path
       ? html`<li><a href="${address}" aria-current="page">${name}</a></li>`
@@ -26,6 +27,7 @@ export function layout({ path, title, description, body }: Page): string {
 <meta name="description" content="${description}">
 <title>${path === '/' ? title : `${title} · Slipmark`}</title>
 <link rel="stylesheet" href="/assets/page.css">
+${script === undefined ? '' : html`<script type="module" src="/assets/${script}.js"></script>`}
 </head>
 <body class="docs">
 <a class="skip" href="#content">Skip to the content</a>

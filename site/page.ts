@@ -7,6 +7,8 @@ export interface Page {
   title: string;
   /** One sentence for those who search. */
   description: string;
+  /** Name of the code in `site/client` that the page runs, where it runs any. */
+  script?: string;
   /** What stands under the title. */
   body: Html;
 }

@@ -6,6 +6,7 @@ import { problems } from './pages/problems.ts';
 import { record } from './pages/record.ts';
 import { rules } from './pages/rules.ts';
 import { start } from './pages/start.ts';
+import { verify } from './pages/verify.ts';
 
 /** Every page of the site. */
-export const PAGES: readonly Page[] = [start, guide, record, rules, api, checks, ...problems];
+export const PAGES: readonly Page[] = [start, guide, record, rules, api, checks, verify, ...problems];

@@ -1,7 +1,7 @@
 import { CompactSign, type CryptoKey } from 'jose';
 import { sha256 } from '../pack/digest.ts';
 import type { Part } from '../print/index.ts';
-import type { SealClaims } from './claims.ts';
+import { SEAL_FORMAT, type SealClaims } from './claims.ts';
 import { slotIn, withSeal } from './slot.ts';
 
 /** A key that a workshop seals with. Ed25519 signs without chance, so the same file gets the same seal. */
@@ -33,7 +33,7 @@ export async function sealFile(
   const slot = slotIn(file);
   if (!slot) throw new Error('Cannot seal: the file must have one slot');
   const claims: SealClaims = {
-    format: 'slipmark-seal/1',
+    format: SEAL_FORMAT,
     ...facts,
     pdf: { sha256: await sha256(file), bytes: file.length },
     parts: await Promise.all(parts.map((part) => claimOf(file, part))),

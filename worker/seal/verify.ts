@@ -1,6 +1,6 @@
 import { base64url, compactVerify, createLocalJWKSet, decodeProtectedHeader, errors, type JSONWebKeySet } from 'jose';
 import { sha256 } from '../pack/digest.ts';
-import { SealClaims } from './claims.ts';
+import { SEAL_FORMAT, type SealClaims } from './claims.ts';
 import { partDigest } from './seal.ts';
 import { sealIn, slotIn, withSeal } from './slot.ts';
 
@@ -39,7 +39,9 @@ async function claimsOf(seal: string, keys: JSONWebKeySet): Promise<Signed> {
   try {
     const { kid = '' } = decodeProtectedHeader(seal);
     const { payload } = await compactVerify(seal, createLocalJWKSet(keys), { algorithms: ['EdDSA'] });
-    return { kind: 'signed', claims: SealClaims.parse(JSON.parse(new TextDecoder().decode(payload))), kid };
+    const claims = JSON.parse(new TextDecoder().decode(payload)) as SealClaims;
+    // What a key of the set has signed has the form that goes with its name.
+    return claims.format === SEAL_FORMAT ? { kind: 'signed', claims, kid } : { kind: 'seal-false' };
   } catch (error) {
     if (error instanceof errors.JWKSNoMatchingKey) return { kind: 'key-unknown', kid: kidOf(seal) };
     return { kind: 'seal-false' };

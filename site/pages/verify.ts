@@ -1,0 +1,18 @@
+import { html } from '../html.ts';
+import type { Page } from '../page.ts';
+import { prose } from '../prose.ts';
+
+/** A file is dropped here and held against its seal, in the browser. */
+export const verify: Page = {
+  path: '/verify',
+  title: 'Verify a pack',
+  description: 'Whether a PDF is a sealed pack, unaltered, and whether it still stands',
+  script: 'verify',
+  body: html`${prose('verify')}
+<div class="drop" id="verify">
+<p><label for="file">The pack, a PDF file: choose it or drop it here</label></p>
+<p><input id="file" type="file" accept="application/pdf,.pdf"></p>
+</div>
+<div class="verdict" id="verdict" role="status" hidden></div>
+${prose('verify-offline')}`,
+};

@@ -1,0 +1,71 @@
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { bundle } from '../../worker/embedded/bundle.ts';
+import { pdfOf, putDemo } from '../../worker/embedded/demo.ts';
+import { type Embedded, startEmbedded } from '../../worker/embedded/embedded.ts';
+import { freePort } from '../../worker/embedded/free-port.ts';
+import { openPhone, type Phone } from './phone.ts';
+
+const storage = mkdtempSync(join(tmpdir(), 'slipmark-'));
+let service: Embedded;
+let phone: Phone;
+let pdf: Uint8Array;
+
+beforeAll(async () => {
+  const secrets = { adminSecret: 'secret-of-the-verify-test', sealSecret: 'seal-secret-of-the-verify-test' };
+  service = await startEmbedded({ script: await bundle(), storage, port: await freePort(18_960), ...secrets });
+  const demo = await putDemo(service.origin, secrets, () => undefined);
+  pdf = new Uint8Array(await pdfOf(service.origin, demo));
+  phone = await openPhone();
+}, 90_000);
+
+afterAll(async () => {
+  await phone?.close();
+  await service?.stop();
+  rmSync(storage, { recursive: true, force: true });
+});
+
+async function verdictOn(bytes: Uint8Array): Promise<string> {
+  const { page } = phone;
+  await page.goto(`${service.origin}/verify`);
+  await page
+    .locator('#file')
+    .setInputFiles({ name: 'pack.pdf', mimeType: 'application/pdf', buffer: Buffer.from(bytes) });
+  await page.locator('#verdict h2', { hasNotText: 'Working' }).waitFor();
+  return (await page.locator('#verdict').textContent()) ?? '';
+}
+
+describe('the verify page on a phone', () => {
+  test('fits the width and has no accessibility defect, before and after', async () => {
+    phone.complaints.length = 0;
+    await phone.page.goto(`${service.origin}/verify`);
+    expect(await phone.defects()).toEqual([]);
+    await verdictOn(pdf);
+    expect(await phone.isWithinWidth()).toBe(true);
+    expect(await phone.defects()).toEqual([]);
+    expect(phone.complaints).toEqual([]);
+  });
+
+  test('finds the demo pack genuine, and sends its digest alone', async () => {
+    const bodies: string[] = [];
+    phone.page.on('request', (request) => bodies.push(request.postData() ?? ''));
+    expect(await verdictOn(pdf)).toMatch(/^Genuine/);
+    const sent = bodies.filter((body) => body !== '');
+    expect(sent).toHaveLength(1);
+    expect(Object.keys(JSON.parse(sent[0] ?? ''))).toEqual(['pdfSha256']);
+  });
+
+  test('tells an altered pack, and where', async () => {
+    const altered = pdf.slice();
+    const text = new TextDecoder('latin1').decode(pdf);
+    const at = text.indexOf('<dc:format>') + 20;
+    altered[at] = (altered[at] ?? 0) ^ 1;
+    expect(await verdictOn(altered)).toMatch(/^Altered.*differs in/);
+  });
+
+  test('knows nothing of a file that is no pack', async () => {
+    expect(await verdictOn(new TextEncoder().encode('%PDF-1.7 something else'))).toMatch(/^Unknown/);
+  });
+});
