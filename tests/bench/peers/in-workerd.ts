@@ -3,6 +3,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { build } from 'esbuild';
 import { Miniflare } from 'miniflare';
+import { noisePicture } from './noise-picture.ts';
 
 async function bundled(): Promise<string> {
   const { outputFiles } = await build({
@@ -33,20 +34,22 @@ function peakMb(): number | undefined {
   }
 }
 
-/** One sentence on what a document of so many pages costs in workerd: time and memory, the runtime itself included and apart. */
-export async function inWorkerd(pages: number): Promise<string> {
+/** One sentence on what so many pages and photographs cost in workerd: time and memory, the runtime itself included and apart. */
+export async function inWorkerd(pages: number, photographs: number): Promise<string> {
   const compatibilityDate = '2026-07-01';
   const miniflare = new Miniflare({ modules: true, script: await bundled(), cf: false, compatibilityDate });
-  const printed = async (count: number): Promise<void> => {
-    const answer = await miniflare.dispatchFetch('http://bench.local/', { method: 'POST', body: String(count) });
+  const photograph = noisePicture(640, 600);
+  const printed = async (count: number, shown: number): Promise<void> => {
+    const address = `http://bench.local/?pages=${count}&photographs=${shown}`;
+    const answer = await miniflare.dispatchFetch(address, { method: 'POST', body: photograph });
     if (!answer.ok) throw new Error(await answer.text());
     await answer.arrayBuffer();
   };
   await miniflare.ready;
-  await printed(1);
+  await printed(1, 0);
   const idleMb = peakMb();
   const startMs = performance.now();
-  await printed(pages);
+  await printed(pages, photographs);
   const tookMs = performance.now() - startMs;
   const mostMb = peakMb();
   await miniflare.dispose();
@@ -54,5 +57,6 @@ export async function inWorkerd(pages: number): Promise<string> {
     idleMb === undefined || mostMb === undefined
       ? 'memory unknown'
       : `peak ${mostMb.toFixed(0)} MB, of which ${idleMb.toFixed(0)} MB stood after one page`;
-  return `\nworkerd: ${pages} pages in ${tookMs.toFixed(0)} ms, ${memory}`;
+  const shown = photographs > 0 ? ` and ${photographs} photographs of ${(photograph.length / 1e6).toFixed(1)} MB` : '';
+  return `workerd: ${pages} pages${shown} in ${tookMs.toFixed(0)} ms, ${memory}`;
 }

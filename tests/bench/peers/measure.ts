@@ -1,4 +1,4 @@
-// Node script, started by peers.ts in a process of its own: measure.ts MAKER PAGES RUNS. Prints one line of JSON.
+// Node script, started by peers.ts in a process of its own: measure.ts MODULE PAGES RUNS. Prints one line of JSON.
 import type { Maker } from './maker.ts';
 
 /** What making the document costs. `coldMs` runs from the start of the process to the first document. */
@@ -12,8 +12,8 @@ export interface Cost {
 
 const WARM_UPS = 6;
 
-const [name, pages, runs] = [process.argv[2], Number(process.argv[3]), Number(process.argv[4])];
-const { maker } = (await import(`./makers/${name}.ts`)) as { maker: Maker };
+const [module = '', pages, runs] = [process.argv[2], Number(process.argv[3]), Number(process.argv[4])];
+const { maker } = (await import(module)) as { maker: Maker };
 const { length } = await maker.make(pages);
 const coldMs = performance.now();
 for (let run = 0; run < Math.min(WARM_UPS, runs); run++) await maker.make(pages);

@@ -3,6 +3,8 @@
 import { execFile } from 'node:child_process';
 import { join } from 'node:path';
 import { parseArgs, promisify } from 'node:util';
+import { build } from 'esbuild';
+import { ROOT } from '../../../worker/embedded/places.ts';
 import { inWorkerd } from './in-workerd.ts';
 import type { Cost } from './measure.ts';
 
@@ -20,15 +22,20 @@ const MAKERS = [
   { file: 'chromium', name: 'Chromium kept open, tagged', elsewhere: true },
 ] as const;
 
+/** Ours as it is deployed, in one file of JavaScript: as many modules of TypeScript, loading would take longer than printing. */
+const OURS = join(ROOT, 'dist/bench/ours.mjs');
+
 const COLUMNS = { warmMs: 'warm ms', coldMs: 'cold ms', cpuMs: 'CPU ms', peakMb: 'peak MB', kilobytes: 'kB' } as const;
 type Column = keyof typeof COLUMNS;
 
 const columns = Object.keys(COLUMNS) as Column[];
+const FONTS = process.env.BENCH_FONTS === 'subset' ? 'subset beforehand for all' : 'as published';
 const say = (line: string): void => console.log(line);
 
 async function measured(file: string, pages: number, runs: number): Promise<Cost> {
   const script = join(import.meta.dirname, 'measure.ts');
-  const { stdout } = await promisify(execFile)(process.execPath, [script, file, String(pages), String(runs)]);
+  const module = file === 'ours' ? OURS : join(import.meta.dirname, `makers/${file}.ts`);
+  const { stdout } = await promisify(execFile)(process.execPath, [script, module, String(pages), String(runs)]);
   return JSON.parse(stdout.trim().split('\n').at(-1) ?? '') as Cost;
 }
 
@@ -58,11 +65,21 @@ function ratio(theirs: number | undefined, ours: number | undefined): string {
   return theirs === undefined || ours === undefined ? '-' : (theirs / ours).toFixed(2);
 }
 
+await build({
+  entryPoints: [join(import.meta.dirname, 'makers/ours.ts')],
+  outfile: OURS,
+  bundle: true,
+  format: 'esm',
+  target: 'es2024',
+  platform: 'neutral',
+  mainFields: ['module', 'main'],
+  logLevel: 'error',
+});
 const { values } = parseArgs({ options: { runs: { type: 'string', default: '15' } } });
 const runs = Number(values.runs);
 
 say(
-  `${PAGES} pages, each a heading, two paragraphs, 35 × 6 cells and a plot, in one font; median of ${runs} warm runs`,
+  `${PAGES} pages, each a heading, two paragraphs, 35 × 6 cells and a plot, fonts ${FONTS}; median of ${runs} warm runs`,
 );
 say(line('', Object.values(COLUMNS)));
 const costs = new Map<string, Partial<Cost>>();
@@ -87,4 +104,6 @@ for (const pages of GROWING) {
   );
 }
 
-say(await inWorkerd(200));
+say('');
+say(await inWorkerd(200, 0));
+say(await inWorkerd(200, 20));

@@ -31,13 +31,18 @@ function append(output: Output, part: Uint8Array): number {
   return at;
 }
 
-function appendStream(output: Output, ref: PDFRef, stream: PDFStream): number {
+function appendObject(output: Output, ref: PDFRef, ...body: readonly Uint8Array[]): number {
   const at = append(output, ascii.encode(`${ref.objectNumber} ${ref.generationNumber} obj\n`));
-  const body = new Uint8Array(stream.sizeInBytes());
-  stream.copyBytesInto(body, 0);
-  append(output, body);
+  for (const part of body) append(output, part);
   append(output, ascii.encode('\nendobj\n\n'));
   return at;
+}
+
+// The contents are not copied: photographs are most of the memory that a pack takes.
+function appendStream(output: Output, ref: PDFRef, stream: PDFStream): number {
+  stream.updateDict();
+  const opening = ascii.encode(`${stream.dict.toString()}\nstream\n`);
+  return appendObject(output, ref, opening, stream.getContents(), ascii.encode('\nendstream'));
 }
 
 // An object stream (ISO 32000-1, 7.5.7): numbers and offsets, then the objects.
@@ -54,10 +59,7 @@ function appendObjects(output: Output, ref: PDFRef, objects: readonly Written[])
   const head = `${places.join(' ')}\n`;
   const content = deflate(ascii.encode(head + texts.join('\n')));
   const dictionary = `<</Type/ObjStm/N ${objects.length}/First ${head.length}/Filter/FlateDecode/Length ${content.length}>>`;
-  const at = append(output, ascii.encode(`${ref.objectNumber} 0 obj\n${dictionary}\nstream\n`));
-  append(output, content);
-  append(output, ascii.encode('\nendstream\nendobj\n\n'));
-  return at;
+  return appendObject(output, ref, ascii.encode(`${dictionary}\nstream\n`), content, ascii.encode('\nendstream'));
 }
 
 function joined({ parts, bytes }: Output): Uint8Array {
