@@ -7,7 +7,7 @@ import type { Access, Caller, Dependencies } from './route.ts';
 /** `slip_<workshop>_<token>`: a key names its workshop, so that nothing has to be searched. */
 const KEY = /^slip_([a-z0-9][a-z0-9-]{0,38})_[A-Za-z0-9_-]{43}$/;
 
-const NOBODY: Caller = { workshop: '', key: '', secret: '' };
+const NOBODY: Caller = { workshop: '', key: '', person: null, secret: '' };
 
 export const keyText = (workshop: string, token: string): string => `slip_${workshop}_${token}`;
 
@@ -33,8 +33,9 @@ async function callerWith(secret: string, scope: KeyScope, world: Dependencies['
   const workshop = KEY.exec(secret)?.[1];
   if (!workshop) throw new Refusal('unauthorized', 'The key is not valid');
   const keySha256 = await sha256(secret);
-  const key = reached(await world.archive.workshop(workshop, (keys) => keys.authenticate(keySha256)));
+  const at = world.now().toISOString();
+  const key = reached(await world.archive.workshop(workshop, (keys) => keys.authenticate(keySha256, at)));
   if (!key) throw new Refusal('unauthorized', 'The key is not valid');
   if (!key.scopes.includes(scope)) throw new Refusal('forbidden', `The key must have the scope ${scope}`);
-  return { workshop, key: key.key, secret };
+  return { workshop, key: key.key, person: key.person, secret };
 }

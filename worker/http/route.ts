@@ -19,6 +19,8 @@ export interface Dependencies {
 export interface Caller {
   workshop: string;
   key: string;
+  /** The person in whose hand the key is, where it is a person's. */
+  person: string | null;
   /** Text of the key: only for deriving what the caller alone may derive again. Never kept or logged. */
   secret: string;
 }

@@ -15,7 +15,7 @@ import { verify } from './resources/verifications.ts';
 import { getAssessment, getDraftDocument, getDraftPdf } from './resources/visit-pack.ts';
 import { getVisit, listVisits } from './resources/visits.ts';
 import { withdrawPack } from './resources/withdrawal.ts';
-import { createWorkshop, listKeys, makeKey, revokeKey } from './resources/workshops.ts';
+import { createWorkshop, listKeys, makeKey, revokeKey, rotateKey } from './resources/workshops.ts';
 import type { Operation, Route } from './route.ts';
 
 const getOpenapi: Operation = {
@@ -75,5 +75,6 @@ export const ROUTES: readonly Route[] = [
   ['POST', '/v1/seal-keys', 'admin', rotateSealKey],
   ['GET', '/v1/keys', 'admin', listKeys],
   ['POST', '/v1/keys', 'admin', makeKey],
+  ['POST', '/v1/keys/{key}/rotation', 'admin', rotateKey],
   ['DELETE', '/v1/keys/{key}', 'admin', revokeKey],
 ];

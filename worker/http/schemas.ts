@@ -143,7 +143,9 @@ export const Key = z
     key: z.string(),
     label: z.string(),
     scopes: z.array(z.enum(KEY_SCOPES)),
+    person: z.string().nullable().meta({ description: 'In whose hand it is, as records name people' }),
     createdAt: moment('When it was made'),
+    lastUsedAt: moment('When it was used last, to the hour').nullable(),
     revokedAt: moment('When it was revoked').nullable(),
   })
   .meta({ title: 'Key' });

@@ -53,6 +53,42 @@ describe('keys', () => {
     expect((await call('/v1/keys/none', { method: 'DELETE' })).status).toBe(404);
   });
 
+  test('in a person’s hand release in that name alone', async () => {
+    const service = await testService();
+    await keep(service);
+    const body = { label: 'inspector', scopes: ['records', 'release'], person: 'jonas' };
+    const { secret } = await (await service.call('/v1/keys', post(body))).json<{ secret: string }>();
+    const tag = (await service.call(`${VISIT}/assessment`)).headers.get('ETag') ?? '';
+    const released = (by: string) =>
+      service.call(`${VISIT}/release`, {
+        ...post({ by, knowsOfNoHazard: true }, secret),
+        headers: { 'If-Match': tag },
+      });
+    expect((await released('mila')).status).toBe(403);
+    expect((await released('jonas')).status).toBe(201);
+  });
+
+  test('tell when they were used last, to the hour', async () => {
+    const { call, clock } = await testService();
+    clock.at += 3_900_000;
+    await call('/v1/packs');
+    const { items } = await (await call('/v1/keys')).json<{ items: { lastUsedAt: string }[] }>();
+    expect(items[0]?.lastUsedAt).toBe('2026-11-05T13:00:00Z');
+  });
+
+  test('get a new text by rotation, with the rights of the old one, which opens nothing', async () => {
+    const { call } = await testService();
+    const body = { label: 'inspector', scopes: ['records'], person: 'jonas' };
+    const made = await (await call('/v1/keys', post(body))).json<{ key: string; secret: string }>();
+    const rotated = await call(`/v1/keys/${made.key}/rotation`, { method: 'POST' });
+    expect(rotated.status).toBe(201);
+    const fresh = await rotated.json<{ secret: string; person: string; scopes: string[] }>();
+    expect(fresh).toMatchObject({ person: 'jonas', scopes: ['records'] });
+    expect((await call('/v1/packs', { key: made.secret })).status).toBe(401);
+    expect((await call('/v1/packs', { key: fresh.secret })).status).toBe(200);
+    expect((await call(`/v1/keys/${made.key}/rotation`, { method: 'POST' })).status).toBe(404);
+  });
+
   test('of one workshop do not see what another keeps under the same registration', async () => {
     const [one, other] = [await testService(), await testService()];
     await keep(one);

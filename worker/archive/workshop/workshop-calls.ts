@@ -7,7 +7,11 @@ export interface KeptKey {
   key: string;
   label: string;
   scopes: KeyScope[];
+  /** Identifier of the person, as records name them, in whose hand the key is; null for a tool's or an office's key. */
+  person: string | null;
   createdAt: string;
+  /** To the hour. */
+  lastUsedAt: string | null;
   revokedAt: string | null;
 }
 
@@ -15,6 +19,7 @@ export interface AddKey {
   keySha256: string;
   label: string;
   scopes: KeyScope[];
+  person: string | null;
   at: string;
 }
 
@@ -36,11 +41,13 @@ export interface KeptSealKey {
 export interface WorkshopCalls {
   /** Names the workshop and gives it its first key; only once. */
   create(name: string, key: AddKey): Promise<CreateOutcome>;
-  /** The key with this digest, or null where it is unknown or revoked. */
-  authenticate(keySha256: string): Promise<KeptKey | null>;
+  /** The key with this digest, or null where it is unknown or revoked. Notes that it was used. */
+  authenticate(keySha256: string, at: string): Promise<KeptKey | null>;
   addKey(key: AddKey): Promise<AddKeyOutcome>;
   keys(): Promise<KeptKey[]>;
   revokeKey(key: string, at: string): Promise<KeptKey | null>;
+  /** Puts a new text in the place of a key's old one, which opens nothing from then on; null where there is no such key in use. */
+  rotateKey(key: string, keySha256: string, at: string): Promise<KeptKey | null>;
   /** Every key it ever sealed with, the present one first; null where there is no such workshop. */
   sealKeys(): Promise<KeptSealKey[] | null>;
   /** Takes a key into use in place of another, `null` for the first; the key in use, where that one is no longer it. */

@@ -25,9 +25,16 @@ const MIGRATIONS: readonly Migration[] = [
     retiredAt TEXT
   );
   `,
+  `
+  ALTER TABLE keys ADD COLUMN person TEXT;
+  ALTER TABLE keys ADD COLUMN lastUsedAt TEXT;
+  `,
 ];
 
-const COLUMNS = 'key, label, scopes, createdAt, revokedAt';
+const COLUMNS = 'key, label, scopes, person, createdAt, lastUsedAt, revokedAt';
+
+/** Use is noted to the hour: a write for every request would say nothing more that matters. */
+const hourOf = (moment: string): string => `${moment.slice(0, 13)}:00:00Z`;
 
 /** One workshop and its keys, kept as digests. The text of a key names the object, so that no key is ever searched for. */
 export class Workshop extends DurableObject<Bindings> implements WorkshopCalls {
@@ -50,9 +57,12 @@ export class Workshop extends DurableObject<Bindings> implements WorkshopCalls {
     });
   }
 
-  async authenticate(keySha256: string): Promise<KeptKey | null> {
+  async authenticate(keySha256: string, at: string): Promise<KeptKey | null> {
     if (!this.#exists()) return null;
-    return this.#where('WHERE keySha256 = ? AND revokedAt IS NULL', keySha256)[0] ?? null;
+    const key = this.#where('WHERE keySha256 = ? AND revokedAt IS NULL', keySha256)[0] ?? null;
+    if (key && key.lastUsedAt !== hourOf(at))
+      this.#sql.exec('UPDATE keys SET lastUsedAt = ? WHERE key = ?', hourOf(at), key.key);
+    return key;
   }
 
   async addKey(key: AddKey): Promise<AddKeyOutcome> {
@@ -67,6 +77,16 @@ export class Workshop extends DurableObject<Bindings> implements WorkshopCalls {
   async revokeKey(key: string, at: string): Promise<KeptKey | null> {
     this.#sql.exec('UPDATE keys SET revokedAt = ? WHERE key = ? AND revokedAt IS NULL', at, key);
     return this.#where('WHERE key = ?', key)[0] ?? null;
+  }
+
+  async rotateKey(key: string, keySha256: string, at: string): Promise<KeptKey | null> {
+    const kept = this.#where('WHERE key = ? AND revokedAt IS NULL', key)[0];
+    if (!kept) return null;
+    return this.ctx.storage.transactionSync(() => {
+      this.#sql.exec('UPDATE keys SET revokedAt = ? WHERE key = ?', at, key);
+      const { label, scopes, person } = kept;
+      return this.#insert({ keySha256, label, scopes, person, at });
+    });
   }
 
   async sealKeys(): Promise<KeptSealKey[] | null> {
@@ -94,11 +114,11 @@ export class Workshop extends DurableObject<Bindings> implements WorkshopCalls {
     return this.#sql.exec(`SELECT 1 FROM sqlite_master WHERE name = 'workshop'`).toArray().length > 0;
   }
 
-  #insert({ keySha256, label, scopes, at }: AddKey): KeptKey {
-    const kept: KeptKey = { key: keySha256.slice(0, 16), label, scopes, createdAt: at, revokedAt: null };
-    const statement = 'INSERT INTO keys (key, keySha256, label, scopes, createdAt) VALUES (?, ?, ?, ?, ?)';
-    this.#sql.exec(statement, kept.key, keySha256, label, JSON.stringify(scopes), at);
-    return kept;
+  #insert({ keySha256, label, scopes, person, at }: AddKey): KeptKey {
+    const key = keySha256.slice(0, 16);
+    const statement = 'INSERT INTO keys (key, keySha256, label, scopes, person, createdAt) VALUES (?, ?, ?, ?, ?, ?)';
+    this.#sql.exec(statement, key, keySha256, label, JSON.stringify(scopes), person, at);
+    return { key, label, scopes, person, createdAt: at, lastUsedAt: null, revokedAt: null };
   }
 
   #where(rest: string, ...values: string[]): KeptKey[] {

@@ -55,6 +55,7 @@ export const releaseVisit: Operation = {
   ],
   async handle(call) {
     const body = await requestBody(call.request, ReleaseRequest);
+    requirePerson(call, body.by);
     const request = await requestKeyOf(call, body);
     const repeated = request && (await earlier(call, request));
     if (repeated) return answer(repeated, 201);
@@ -65,6 +66,12 @@ export const releaseVisit: Operation = {
     throw new Refusal('conflict', 'The ledger of the aircraft keeps changing: read the assessment again');
   },
 };
+
+/** A key in a person's hand releases in that person's name alone. */
+function requirePerson({ caller }: Call, by: string): void {
+  if (caller.person === null || caller.person === by) return;
+  throw new Refusal('forbidden', `The key is in the hand of ${caller.person}: it cannot release as ${by}`);
+}
 
 async function earlier(call: Call, request: RequestKey): Promise<KeptPack | undefined> {
   const outcome = reached(await call.world.archive.ledger(ledgerOf(call), (ledger) => ledger.repeated(request)));

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { type AddKey, KEY_SCOPES, type KeyScope } from '../../archive/workshop/workshop-calls.ts';
+import { type AddKey, KEY_SCOPES } from '../../archive/workshop/workshop-calls.ts';
 import { LIMITS } from '../../limits.ts';
 import { sha256 } from '../../pack/digest.ts';
 import { keyText } from '../access.ts';
@@ -20,14 +20,22 @@ const WorkshopRequest = z.strictObject({
 const KeyRequest = z.strictObject({
   label: z.string().min(1).max(LIMITS.lineLength).meta({ description: 'Where the key is used' }),
   scopes: z.array(z.enum(KEY_SCOPES)).min(1).max(KEY_SCOPES.length),
+  person: z
+    .string()
+    .regex(/^[A-Za-z0-9][A-Za-z0-9._-]{0,39}$/)
+    .optional()
+    .meta({
+      description: 'Person of the records in whose hand it is: with it nobody else can release',
+      examples: ['jonas'],
+    }),
 });
 
 const BODY_PROBLEMS = ['malformed-json', 'body-too-large', 'unsupported-media-type', 'request-not-valid'] as const;
 
 /** A new key: its text, told once, and what is kept of it. */
-async function newKey({ world }: Call, workshop: string, label: string, scopes: KeyScope[]) {
+async function newKey({ world }: Call, workshop: string, rights: Pick<AddKey, 'label' | 'scopes' | 'person'>) {
   const secret = keyText(workshop, world.newToken());
-  const key: AddKey = { keySha256: await sha256(secret), label, scopes, at: world.now().toISOString() };
+  const key: AddKey = { ...rights, keySha256: await sha256(secret), at: world.now().toISOString() };
   return { secret, key };
 }
 
@@ -46,7 +54,7 @@ export const createWorkshop: Operation = {
   problems: ['workshop-exists', ...BODY_PROBLEMS],
   async handle(call) {
     const { id, name } = await requestBody(call.request, WorkshopRequest);
-    const { secret, key } = await newKey(call, id, 'first key', [...KEY_SCOPES]);
+    const { secret, key } = await newKey(call, id, { label: 'first key', scopes: [...KEY_SCOPES], person: null });
     const outcome = reached(await call.world.archive.workshop(id, (workshop) => workshop.create(name, key)));
     if (outcome.kind === 'exists') throw new Refusal('workshop-exists', `There is a workshop ${id} already`);
     call.world.log({ code: 'WORKSHOP_CREATED', workshop: id });
@@ -62,14 +70,33 @@ export const makeKey: Operation = {
   },
   problems: ['conflict', ...BODY_PROBLEMS],
   async handle(call) {
-    const { label, scopes } = await requestBody(call.request, KeyRequest);
+    const { label, scopes, person = null } = await requestBody(call.request, KeyRequest);
     const { workshop } = call.caller;
-    const { secret, key } = await newKey(call, workshop, label, [...new Set(scopes)]);
+    const { secret, key } = await newKey(call, workshop, { label, scopes: [...new Set(scopes)], person });
     const outcome = reached(await call.world.archive.workshop(workshop, (keys) => keys.addKey(key)));
     if (outcome.kind === 'full')
       throw new Refusal('conflict', `A workshop may have at most ${LIMITS.workshopKeys} keys, revoked ones included`);
     call.world.log({ code: 'KEY_MADE', key: outcome.key.key });
     return json({ ...outcome.key, secret }, 201, NEVER_KEPT);
+  },
+};
+
+export const rotateKey: Operation = {
+  summary: 'Give a key a new text',
+  description: 'The new key has the rights of the old one, which opens nothing from then on. A key may rotate itself.',
+  answers: {
+    201: { description: 'The new key; its text is told this once', content: { 'application/json': schemas.NewKey } },
+  },
+  async handle(call) {
+    const { key = '' } = call.params;
+    const { workshop } = call.caller;
+    const secret = keyText(workshop, call.world.newToken());
+    const at = call.world.now().toISOString();
+    const keySha256 = await sha256(secret);
+    const rotated = reached(await call.world.archive.workshop(workshop, (keys) => keys.rotateKey(key, keySha256, at)));
+    const made = found(rotated, 'such key in use');
+    call.world.log({ code: 'KEY_MADE', key: made.key });
+    return json({ ...made, secret }, 201, NEVER_KEPT);
   },
 };
 
