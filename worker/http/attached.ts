@@ -1,5 +1,6 @@
 import type { ArchiveFacts, Assessed, AttachmentFact } from '../pipeline.ts';
 import { reached } from './answer.ts';
+import { Refusal } from './problem.ts';
 import type { Call } from './route.ts';
 
 const DIGEST = /^[0-9a-f]{64}$/;
@@ -28,14 +29,19 @@ function digestsIn(value: unknown): string[] {
   return [...new Set(digests.filter((sha256) => typeof sha256 === 'string' && DIGEST.test(sha256)))] as string[];
 }
 
-/** The files that go into a pack, by digest: those that the assessment found fit for it. */
+/**
+ * The files that go into a pack, by digest: those that the assessment found fit for it.
+ *
+ * @throws Refusal 409 when one was cleared away since the assessment
+ */
 export async function attachedFiles(call: Call, { attachments }: Assessed): Promise<Record<string, Uint8Array>> {
   const files: Record<string, Uint8Array> = {};
   const wanted = Object.entries(attachments).filter(([, fact]) => fact.ok);
   await Promise.all(
     wanted.map(async ([sha256]) => {
       const bytes = reached(await call.world.archive.attachment({ workshop: call.caller.workshop, sha256 }));
-      if (bytes) files[sha256] = bytes;
+      if (!bytes) throw new Refusal('conflict', `The file ${sha256} was cleared away meanwhile: hand it in again`);
+      files[sha256] = bytes;
     }),
   );
   return files;
