@@ -12,6 +12,9 @@ const MAIN_PAGES = [
   ['/verify', 'Verify'],
 ] as const;
 
+/** Pages for those who run or audit it: every page leads to them from its foot. */
+const FOOT_PAGES = [['/threats', 'Threat model']] as const;
+
 /** The whole page, with what every page has in common. */
 export function layout({ path, title, description, script, body }: Page): string {
   const links = MAIN_PAGES.map(([address, name]) =>
@@ -40,6 +43,7 @@ ${script === undefined ? '' : html`<script type="module" src="/assets/${script}.
 ${body}
 </main>
 <footer class="colophon">
+<ul>${FOOT_PAGES.map(([address, name]) => html`<li><a href="${address}">${name}</a></li>`)}</ul>
 <p>Results follow from the record as given. They replace neither the maker’s data nor local rules nor the judgement of a licensed or authorised person, who alone may release.</p>
 </footer>
 </body>

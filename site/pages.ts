@@ -6,7 +6,8 @@ import { problems } from './pages/problems.ts';
 import { record } from './pages/record.ts';
 import { rules } from './pages/rules.ts';
 import { start } from './pages/start.ts';
+import { threats } from './pages/threats.ts';
 import { verify } from './pages/verify.ts';
 
 /** Every page of the site. */
-export const PAGES: readonly Page[] = [start, guide, record, rules, api, checks, verify, ...problems];
+export const PAGES: readonly Page[] = [start, guide, record, rules, api, checks, verify, threats, ...problems];

@@ -24,7 +24,7 @@ afterAll(async () => {
 });
 
 describe('the documentation on a phone', () => {
-  test.each(['/', '/guide', '/record', '/rules', '/api', '/checks', '/problems/release-blocked'])(
+  test.each(['/', '/guide', '/record', '/rules', '/api', '/checks', '/threats', '/problems/release-blocked'])(
     '%s fits the width, loads all that it asks for and has no accessibility defect',
     { timeout: 120_000 },
     async (address) => {

@@ -1,0 +1,13 @@
+import { existsSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { expect, test } from 'vitest';
+import { contentPath } from '../../site/prose.ts';
+import { ROOT } from '../../worker/embedded/places.ts';
+
+test('the threat model names tests that are there', () => {
+  const named = [...readFileSync(contentPath('threats'), 'utf8').matchAll(/`(tests\/[^`]+)`/g)].map(
+    ([, path = '']) => path,
+  );
+  expect(named.length).toBeGreaterThan(15);
+  expect(named.filter((path) => !existsSync(join(ROOT, path)))).toEqual([]);
+});
