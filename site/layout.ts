@@ -43,7 +43,7 @@ ${script === undefined ? '' : html`<script type="module" src="/assets/${script}.
 ${body}
 </main>
 <footer class="colophon">
-<ul>${FOOT_PAGES.map(([address, name]) => html`<li><a href="${address}">${name}</a></li>`)}</ul>
+<ul class="foot-pages">${FOOT_PAGES.map(([address, name]) => html`<li><a href="${address}">${name}</a></li>`)}</ul>
 <p>Results follow from the record as given. They replace neither the maker’s data nor local rules nor the judgement of a licensed or authorised person, who alone may release.</p>
 </footer>
 </body>
