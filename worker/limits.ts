@@ -30,6 +30,8 @@ export const LIMITS = {
   requestKeyDays: 30,
   /** Characters of an `Idempotency-Key`. */
   requestKeyLength: 255,
+  /** Requests of one key in a minute. */
+  requestsPerMinute: 6_000,
   /** API keys of one workshop, revoked ones included. */
   workshopKeys: 1_000,
   /** Packs told to the index in one go. */

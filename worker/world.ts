@@ -1,6 +1,7 @@
 import type { Archive } from './archive/archive.ts';
 import { CloudArchive } from './archive/cloud-archive.ts';
 import { type Bindings, bindings } from './env.ts';
+import { LIMITS } from './limits.ts';
 import type { LogEvent } from './log-event.ts';
 
 /** Everything impure that the edge uses: time, chance, storage, the log. Tests bring their own. */
@@ -12,6 +13,8 @@ export interface World {
   log(event: LogEvent): void;
   /** Secret of the deployment, with which workshops are created; undefined where none is set. */
   adminSecret: string | undefined;
+  /** Requests that one key may make in a minute. */
+  requestsPerMinute: number;
   /** Secret of the deployment, under which seal keys are kept; undefined where none is set. */
   sealSecret: string | undefined;
 }
@@ -23,6 +26,7 @@ export function cloudWorld(env: Bindings): World {
     archive: new CloudArchive(bindings(env)),
     log: (event) => console.log(JSON.stringify(event)),
     adminSecret: env.SLIPMARK_ADMIN,
+    requestsPerMinute: LIMITS.requestsPerMinute,
     sealSecret: env.SLIPMARK_SEAL,
   };
 }

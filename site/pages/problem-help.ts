@@ -29,6 +29,8 @@ export const PROBLEM_HELP: Readonly<Record<ProblemKind, string>> = {
   'request-not-valid': 'Each finding names a place in the body and what was expected there. Nothing was done.',
   'idempotency-key-reused': 'Give every new request a new key. The same key is for repeating the same request only.',
   'precondition-required': 'Send If-Match with the ETag of what you read, so that no change of somebody else is lost.',
+  'too-many-requests':
+    'Wait as long as Retry-After says. RateLimit tells in every answer what is left; tools that work at the same time do better with a key each.',
   internal:
     'Nothing you sent should cause this. Try once more; if it stays, tell whoever runs the service when it happened.',
   unavailable: 'Nothing was lost. Wait as long as Retry-After says, then send the same request again.',

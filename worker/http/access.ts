@@ -2,12 +2,13 @@ import type { KeyScope } from '../archive/workshop/workshop-calls.ts';
 import { sha256 } from '../pack/digest.ts';
 import { reached } from './answer.ts';
 import { Refusal } from './problem.ts';
+import { tooMany } from './rate-limit.ts';
 import type { Access, Caller, Dependencies } from './route.ts';
 
 /** `slip_<workshop>_<token>`: a key names its workshop, so that nothing has to be searched. */
 const KEY = /^slip_([a-z0-9][a-z0-9-]{0,38})_[A-Za-z0-9_-]{43}$/;
 
-const NOBODY: Caller = { workshop: '', key: '', person: null, secret: '' };
+const NOBODY: Caller = { workshop: '', key: '', person: null, rate: undefined, secret: '' };
 
 export const keyText = (workshop: string, token: string): string => `slip_${workshop}_${token}`;
 
@@ -34,8 +35,11 @@ async function callerWith(secret: string, scope: KeyScope, world: Dependencies['
   if (!workshop) throw new Refusal('unauthorized', 'The key is not valid');
   const keySha256 = await sha256(secret);
   const at = world.now().toISOString();
-  const key = reached(await world.archive.workshop(workshop, (keys) => keys.authenticate(keySha256, at)));
-  if (!key) throw new Refusal('unauthorized', 'The key is not valid');
+  const ask = world.archive.workshop(workshop, (keys) => keys.authenticate(keySha256, at, world.requestsPerMinute));
+  const admission = reached(await ask);
+  if (!admission) throw new Refusal('unauthorized', 'The key is not valid');
+  const { key, rate } = admission;
+  if (rate.remaining < 0) throw tooMany(rate);
   if (!key.scopes.includes(scope)) throw new Refusal('forbidden', `The key must have the scope ${scope}`);
-  return { workshop, key: key.key, person: key.person, secret };
+  return { workshop, key: key.key, person: key.person, rate, secret };
 }

@@ -3,7 +3,8 @@ import type { World } from '../world.ts';
 import { admit } from './access.ts';
 import { ArchiveUnavailable } from './answer.ts';
 import { problemResponse, Refusal } from './problem.ts';
-import type { Dependencies, Method, Route } from './route.ts';
+import { rateHeaders } from './rate-limit.ts';
+import type { Caller, Dependencies, Method, Route } from './route.ts';
 import { ROUTES } from './routes.ts';
 import { secured } from './security-headers.ts';
 
@@ -27,10 +28,16 @@ async function handled(context: Context, route: Route, dependencies: Dependencie
     const caller = await admit(request, access, dependencies);
     const params = context.req.param() as Record<string, string>;
     const call = { ...dependencies, request, url: new URL(request.url), params, caller };
-    return secured(await operation.handle(call));
+    return secured(withRate(await operation.handle(call), caller));
   } catch (error) {
     return secured(failed(error, path, dependencies.world));
   }
+}
+
+/** Every answer to a key says what is left of its share. */
+function withRate(response: Response, { rate }: Caller): Response {
+  for (const [name, value] of Object.entries(rate ? rateHeaders(rate) : {})) response.headers.set(name, value);
+  return response;
 }
 
 /** The log gets the pattern of the route, never the address: an address may hold a token. */

@@ -68,7 +68,7 @@ function operationOf(access: Access, operation: Operation): Json {
 
 function responsesOf(access: Access, { answers, problems = [] }: Operation): Json {
   const always: ProblemKind[] = ['malformed-request', 'not-found', 'internal', 'unavailable'];
-  const guarded: ProblemKind[] = access === 'public' ? [] : ['unauthorized', 'forbidden'];
+  const guarded: ProblemKind[] = access === 'public' ? [] : ['unauthorized', 'forbidden', 'too-many-requests'];
   const byStatus = Map.groupBy([...always, ...guarded, ...problems], (kind) => PROBLEM_KINDS[kind].status);
   const responses: Record<string, Json> = {};
   for (const [status, kinds] of byStatus) responses[status] = problemsOf([...new Set(kinds)]);

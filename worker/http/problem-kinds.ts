@@ -20,6 +20,7 @@ export const PROBLEM_KINDS = {
   'request-not-valid': { status: 422, title: 'The request does not fit its schema' },
   'idempotency-key-reused': { status: 422, title: 'The idempotency key was used for something else' },
   'precondition-required': { status: 428, title: 'Say which form you read' },
+  'too-many-requests': { status: 429, title: 'The key has used up its share' },
   internal: { status: 500, title: 'Something went wrong on our side' },
   unavailable: { status: 503, title: 'The archive cannot be reached just now' },
 } as const;

@@ -1,5 +1,5 @@
 import type { z } from 'zod';
-import type { KeyScope } from '../archive/workshop/workshop-calls.ts';
+import type { KeyScope, Rate } from '../archive/workshop/workshop-calls.ts';
 import type * as pipeline from '../pipeline.ts';
 import type { World } from '../world.ts';
 import type { ProblemKind } from './problem-kinds.ts';
@@ -21,6 +21,8 @@ export interface Caller {
   key: string;
   /** The person in whose hand the key is, where it is a person's. */
   person: string | null;
+  /** What the key has left of its share; undefined where none is counted. */
+  rate: Rate | undefined;
   /** Text of the key: only for deriving what the caller alone may derive again. Never kept or logged. */
   secret: string;
 }

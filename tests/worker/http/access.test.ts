@@ -53,6 +53,21 @@ describe('keys', () => {
     expect((await call('/v1/keys/none', { method: 'DELETE' })).status).toBe(404);
   });
 
+  test('have a share of requests a minute, told in every answer, and a new one in the next minute', async () => {
+    const { call, clock } = await testService({ world: { requestsPerMinute: 2 } });
+    clock.at = Math.ceil(clock.at / 60_000) * 60_000 + 45_000;
+    const first = await call('/v1/packs');
+    expect(first.headers.get('RateLimit-Policy')).toBe('"key";q=2;w=60');
+    expect(first.headers.get('RateLimit')).toBe('"key";r=1;t=15');
+    await call('/v1/packs');
+    const refused = await call('/v1/packs');
+    expect(refused.status).toBe(429);
+    expect(refused.headers.get('Retry-After')).toBe('15');
+    expect(await refused.json()).toMatchObject({ type: '/problems/too-many-requests' });
+    clock.at += 15_000;
+    expect((await call('/v1/packs')).status).toBe(200);
+  });
+
   test('in a person’s hand release in that name alone', async () => {
     const service = await testService();
     await keep(service);

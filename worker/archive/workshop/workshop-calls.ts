@@ -15,6 +15,21 @@ export interface KeptKey {
   revokedAt: string | null;
 }
 
+/** How much of its share a key has left. */
+export interface Rate {
+  /** Requests in a window. */
+  limit: number;
+  /** Negative when this request is one too many. */
+  remaining: number;
+  /** Seconds until the window ends. */
+  resetS: number;
+}
+
+export interface Admission {
+  key: KeptKey;
+  rate: Rate;
+}
+
 export interface AddKey {
   keySha256: string;
   label: string;
@@ -41,8 +56,8 @@ export interface KeptSealKey {
 export interface WorkshopCalls {
   /** Names the workshop and gives it its first key; only once. */
   create(name: string, key: AddKey): Promise<CreateOutcome>;
-  /** The key with this digest, or null where it is unknown or revoked. Notes that it was used. */
-  authenticate(keySha256: string, at: string): Promise<KeptKey | null>;
+  /** The key with this digest, or null where it is unknown or revoked. Notes that it was used, and counts how often. */
+  authenticate(keySha256: string, at: string, requestsPerMinute: number): Promise<Admission | null>;
   addKey(key: AddKey): Promise<AddKeyOutcome>;
   keys(): Promise<KeptKey[]>;
   revokeKey(key: string, at: string): Promise<KeptKey | null>;

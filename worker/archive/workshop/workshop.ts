@@ -2,7 +2,16 @@ import { DurableObject } from 'cloudflare:workers';
 import type { Bindings } from '../../env.ts';
 import { LIMITS } from '../../limits.ts';
 import { type Migration, migrate } from '../migrate.ts';
-import type { AddKey, AddKeyOutcome, CreateOutcome, KeptKey, KeptSealKey, WorkshopCalls } from './workshop-calls.ts';
+import { createRates } from './rates.ts';
+import type {
+  AddKey,
+  AddKeyOutcome,
+  Admission,
+  CreateOutcome,
+  KeptKey,
+  KeptSealKey,
+  WorkshopCalls,
+} from './workshop-calls.ts';
 
 const MIGRATIONS: readonly Migration[] = [
   `
@@ -39,6 +48,7 @@ const hourOf = (moment: string): string => `${moment.slice(0, 13)}:00:00Z`;
 /** One workshop and its keys, kept as digests. The text of a key names the object, so that no key is ever searched for. */
 export class Workshop extends DurableObject<Bindings> implements WorkshopCalls {
   readonly #sql: SqlStorage;
+  readonly #rates = createRates();
 
   constructor(state: DurableObjectState, env: Bindings) {
     super(state, env);
@@ -57,12 +67,12 @@ export class Workshop extends DurableObject<Bindings> implements WorkshopCalls {
     });
   }
 
-  async authenticate(keySha256: string, at: string): Promise<KeptKey | null> {
+  async authenticate(keySha256: string, at: string, requestsPerMinute: number): Promise<Admission | null> {
     if (!this.#exists()) return null;
     const key = this.#where('WHERE keySha256 = ? AND revokedAt IS NULL', keySha256)[0] ?? null;
     if (key && key.lastUsedAt !== hourOf(at))
       this.#sql.exec('UPDATE keys SET lastUsedAt = ? WHERE key = ?', hourOf(at), key.key);
-    return key;
+    return key && { key, rate: this.#rates.take(key.key, Date.parse(at), requestsPerMinute) };
   }
 
   async addKey(key: AddKey): Promise<AddKeyOutcome> {
