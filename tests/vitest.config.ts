@@ -16,7 +16,7 @@ export default defineConfig({
           name: 'core',
           root: ROOT,
           include: ['tests/**/*.test.ts'],
-          exclude: ['tests/worker/**', 'tests/browser/**'],
+          exclude: ['tests/worker/**', 'tests/browser/**', 'tests/faults/**'],
         },
       },
       {
@@ -52,6 +52,16 @@ export default defineConfig({
           name: 'browser',
           root: ROOT,
           include: ['tests/browser/**/*.test.ts'],
+        },
+      },
+      {
+        test: {
+          ...PATIENCE,
+          // Each has services of its own on both processors.
+          fileParallelism: false,
+          name: 'faults',
+          root: ROOT,
+          include: ['tests/faults/**/*.test.ts'],
         },
       },
     ],
