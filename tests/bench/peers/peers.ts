@@ -5,6 +5,7 @@ import { join } from 'node:path';
 import { parseArgs, promisify } from 'node:util';
 import { build } from 'esbuild';
 import { ROOT } from '../../../worker/embedded/places.ts';
+import { inLittleMemory } from './in-little-memory.ts';
 import { inWorkerd } from './in-workerd.ts';
 import type { Cost } from './measure.ts';
 
@@ -107,3 +108,4 @@ for (const pages of GROWING) {
 say('');
 say(await inWorkerd(200, 0));
 say(await inWorkerd(200, 20));
+say(inLittleMemory());
