@@ -8,7 +8,7 @@ const HEAPS_MB = [56, 64, 72, 80, 88, 96, 112, 128];
 export function inLittleMemory(): string {
   for (const heapMb of HEAPS_MB) {
     try {
-      const flags = [`--max-old-space-size=${heapMb}`, '--max-semi-space-size=2'];
+      const flags = [`--max-old-space-size=${heapMb}`, '--max-semi-space-size=2', '--expose-gc'];
       const args = [...flags, join(import.meta.dirname, 'large-pack.ts')];
       const out = execFileSync(process.execPath, args, { encoding: 'utf8', stdio: ['ignore', 'pipe', 'ignore'] });
       const { megabytes, heapBeforeMb, buffersMb } = JSON.parse(out) as Record<string, number>;

@@ -34,6 +34,7 @@ attach('P1', 'paper', paper, { ok: true, kind: 'pdf', bytes: paper.length, pages
 
 const full = JSON.parse(readFileSync(join(ROOT, 'fixtures/visits/nose-wheel-full.json'), 'utf8'));
 const record = Object.assign({}, enlarged(full, TIMES), { attachments });
+(globalThis as { gc?: () => void }).gc?.();
 const before = process.memoryUsage();
 const outcome = await assess(record, AT, { attachments: facts });
 if (!outcome.ok) throw new Error(outcome.issues[0]?.sentence);
