@@ -18,7 +18,7 @@ export class ArchiveUnavailable extends Refusal {
   readonly reason: string;
 
   constructor(cause: string) {
-    super('unavailable', 'Nothing was changed; try again shortly');
+    super('unavailable', 'What is stored is whole; send the same request again shortly');
     this.reason = cause;
   }
 }

@@ -156,6 +156,18 @@ export interface AircraftOverview {
   head: { seq: number; digest: string };
 }
 
+/** A whole ledger of an earlier deployment. Links stay behind: they belong to an address, and only their digests are known. */
+export interface Restoration {
+  workshop: string;
+  entries: ChainEntry[];
+  visits: KeptVisit[];
+  /** In the order in which they were sealed. */
+  packs: KeptPack[];
+}
+
+/** `unchanged` where this very ledger stands here already. */
+export type RestoreOutcome = { kind: 'restored' | 'unchanged' | 'not-empty' };
+
 /** What can be asked of the ledger of one aircraft. Every change is one transaction that also extends the chain. */
 export interface LedgerCalls {
   overview(): Promise<AircraftOverview>;
@@ -176,6 +188,8 @@ export interface LedgerCalls {
   links(pack: string): Promise<UsedLink[] | null>;
   /** The pack as withdrawn, now or before; null where there is no such pack. */
   withdraw(request: WithdrawPack): Promise<KeptPack | null>;
+  /** Takes a ledger over as it was, whole; only where nothing ever happened. */
+  restore(request: Restoration): Promise<RestoreOutcome>;
   revokeLink(pack: string, link: string, at: string): Promise<KeptLink | null>;
   /** Notes the opening. Null for a link that is unknown, expired or revoked: callers cannot tell which. */
   openLink(tokenSha256: string, at: string, what: Opened): Promise<OpenedLink | null>;

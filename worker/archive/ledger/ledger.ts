@@ -12,6 +12,7 @@ import * as openings from './openings-table.ts';
 import * as outbox from './outbox.ts';
 import * as packs from './packs-table.ts';
 import { earlierRequest, rememberRequest } from './requests-table.ts';
+import { refusalToRestore, writeRestoration } from './restoration.ts';
 import * as visits from './visits-table.ts';
 
 /** What a request comes to: an answer at once, or an event with the change that goes with it and the answer after it. */
@@ -58,8 +59,8 @@ export class Ledger extends DurableObject<Bindings> implements Calls.LedgerCalls
       const kept = visits.stateAt(this.#sql, visit);
       const isSame = kept?.recordSha256 === recordSha256 && expected.kind !== 'absent';
       const refusal = visits.refusalToKeep(kept, expected);
-      // A client that repeats a write whose answer it never saw is told that it stands.
-      if (kept && isSame && refusal?.kind !== 'moved') return { answer: { kind: 'unchanged', state: kept } };
+      // A client that repeats a write whose answer it never saw is told that it stands (RFC 9110, 13.1.1).
+      if (kept && isSame) return { answer: { kind: 'unchanged', state: kept } };
       if (refusal) return { answer: refusal };
       const state = visits.stateAfter(kept, request);
       const body = { visit, version: state.version, recordSha256 };
@@ -99,11 +100,12 @@ export class Ledger extends DurableObject<Bindings> implements Calls.LedgerCalls
 
   #writePack(request: Calls.CommitPack): Calls.CommitOutcome {
     const { place, digests, summary, workshop, at } = request;
-    packs.writePack(this.#sql, request);
+    const previous = place.previous?.pack ?? null;
+    packs.writePack(this.#sql, { place, digests, summary, previous });
     visits.markReleased(this.#sql, place.visit, place.pack);
     rememberRequest(this.#sql, request.request, place.pack, at);
     outbox.enqueue(this.#sql, workshop, place.pack);
-    const pack = { ...digests, summary, previous: place.previous?.pack ?? null, supersededBy: null, withdrawal: null };
+    const pack = { ...digests, summary, previous, supersededBy: null, withdrawal: null };
     return { kind: 'sealed', pack };
   }
 
@@ -190,6 +192,15 @@ export class Ledger extends DurableObject<Bindings> implements Calls.LedgerCalls
     openings.noteOpening(this.#sql, link.link, at, what);
     const newest = packs.newestPack(this.#sql);
     return { link, pack, later: newest && newest.summary.number > link.number ? newest : null };
+  }
+
+  async restore(request: Calls.Restoration): Promise<Calls.RestoreOutcome> {
+    const outcome = await this.#inTurn(async () => {
+      const refusal = refusalToRestore(this.#sql, request);
+      return refusal ?? this.#storage.transactionSync(() => writeRestoration(this.#sql, request));
+    });
+    if (!outbox.isEmpty(this.#sql)) await this.#storage.setAlarm(Date.now());
+    return outcome;
   }
 
   override async alarm(): Promise<void> {

@@ -8,6 +8,7 @@ interface Pending extends Record<string, SqlStorageValue> {
   attempts: number;
 }
 
+/** A pack that is told anew while it is being told counts from nothing again, so that it is not taken for told. */
 export function enqueue(sql: SqlStorage, workshop: string, pack: string): void {
   sql.exec('INSERT OR REPLACE INTO outbox (pack, workshop) VALUES (?, ?)', pack, workshop);
 }
@@ -17,21 +18,21 @@ export function isEmpty(sql: SqlStorage): boolean {
 }
 
 /**
- * Tells the index of the pending packs, all or none, in a form that may be repeated.
+ * Tells the index of the pending packs, all or none, in a form that may be repeated. Other requests run while the index is
+ * waited for, and one of them may change a pack that is just being told: it is then told again.
  *
  * @returns milliseconds until the next attempt, or null when nothing is left
  */
 export async function drain(sql: SqlStorage, index: D1Database): Promise<number | null> {
   const batch = sql.exec<Pending>('SELECT * FROM outbox ORDER BY pack LIMIT ?', LIMITS.outboxBatch).toArray();
-  const statements = batch.flatMap(({ pack, workshop }) => statementsFor(sql, index, workshop, pack));
-  if (statements.length === 0) return null;
+  for (const { pack } of batch) sql.exec('UPDATE outbox SET attempts = attempts + 1 WHERE pack = ?', pack);
   try {
-    await index.batch(statements);
+    const statements = batch.flatMap(({ pack, workshop }) => statementsFor(sql, index, workshop, pack));
+    if (statements.length > 0) await index.batch(statements);
   } catch {
-    for (const { pack } of batch) sql.exec('UPDATE outbox SET attempts = attempts + 1 WHERE pack = ?', pack);
     return backOffMs(Math.max(...batch.map(({ attempts }) => attempts)));
   }
-  for (const { pack } of batch) sql.exec('DELETE FROM outbox WHERE pack = ?', pack);
+  for (const { pack } of batch) sql.exec('DELETE FROM outbox WHERE pack = ? AND attempts > 0', pack);
   return isEmpty(sql) ? null : 0;
 }
 

@@ -73,7 +73,10 @@ export function markWithdrawn(sql: SqlStorage, pack: string, withdrawal: Withdra
   sql.exec('UPDATE packs SET withdrawal = ? WHERE pack = ?', JSON.stringify(withdrawal), pack);
 }
 
-export function writePack(sql: SqlStorage, { place, digests, summary }: CommitPack): void {
+/** A pack to be written, with the pack that was sealed before it. */
+type NewPack = Pick<CommitPack, 'place' | 'digests' | 'summary'> & { previous: string | null };
+
+export function writePack(sql: SqlStorage, { place, digests, summary, previous }: NewPack): void {
   sql.exec(
     `INSERT INTO packs (pack, number, issue, visit, manifestSha256, pdfSha256, recordSha256, documentsSha256, previous, summary)
      VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)`,
@@ -85,7 +88,7 @@ export function writePack(sql: SqlStorage, { place, digests, summary }: CommitPa
     digests.pdfSha256,
     digests.recordSha256,
     digests.documentsSha256,
-    place.previous?.pack ?? null,
+    previous,
     JSON.stringify(summary),
   );
   if (place.supersedes) sql.exec('UPDATE packs SET supersededBy = ? WHERE pack = ?', place.pack, place.supersedes);

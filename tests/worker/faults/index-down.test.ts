@@ -1,0 +1,82 @@
+import { runDurableObjectAlarm, runInDurableObject } from 'cloudflare:test';
+import { env } from 'cloudflare:workers';
+import { describe, expect, test } from 'vitest';
+import { CloudArchive } from '../../../worker/archive/cloud-archive.ts';
+import { drain, enqueue, isEmpty } from '../../../worker/archive/ledger/outbox.ts';
+import { keep, release, type TestService, testService } from '../service.ts';
+import { faultyIndex } from './faulty-bindings.ts';
+
+const ledgerOf = ({ workshop }: TestService) => env.LEDGER.get(env.LEDGER.idFromName(`${workshop}/Q-TST`));
+
+async function listed(service: TestService): Promise<string[]> {
+  const answer = await service.call('/v1/packs');
+  const { items } = await answer.json<{ items: { pack: string }[] }>();
+  return items.map(({ pack }) => pack);
+}
+
+describe('while the index fails', () => {
+  test('lists of all packs answer 503 with Retry-After; everything else goes on', async () => {
+    let isFailing = true;
+    const archive = new CloudArchive({ ...env, INDEX: faultyIndex(() => isFailing) });
+    const service = await testService({ world: { archive } });
+    await keep(service);
+    expect((await release(service)).status).toBe(201);
+    const response = await service.call('/v1/packs');
+    expect(response.status).toBe(503);
+    expect(response.headers.get('Retry-After')).toMatch(/^\d+$/);
+    expect(await response.text()).not.toContain('index unreachable');
+    isFailing = false;
+    expect((await service.call('/v1/packs')).status).toBe(200);
+  });
+
+  test('the ledger tries again by itself until the index knows the pack', async () => {
+    const service = await testService();
+    const ledger = ledgerOf(service);
+    let isFailing = true;
+    await runInDurableObject(ledger, (instance) => {
+      Object.defineProperty(instance, 'env', { value: { ...env, INDEX: faultyIndex(() => isFailing) } });
+    });
+    await keep(service);
+    expect((await release(service)).status).toBe(201);
+    for (let attempt = 0; attempt < 3; attempt++) await runDurableObjectAlarm(ledger);
+    expect(await listed(service)).toEqual([]);
+    const due = await runInDurableObject(ledger, (_instance, { storage }) => storage.getAlarm());
+    expect(due).not.toBeNull();
+    isFailing = false;
+    await runDurableObjectAlarm(ledger);
+    expect(await listed(service)).toEqual(['Q-TST-P1-1']);
+    await runInDurableObject(ledger, (_instance, { storage }) => expect(isEmpty(storage.sql)).toBe(true));
+  });
+
+  test('a ledger that wakes with untold packs and no alarm tells them', async () => {
+    const service = await testService();
+    await keep(service);
+    await release(service);
+    const ledger = ledgerOf(service);
+    await runInDurableObject(ledger, async (_instance, { storage }) => {
+      await storage.deleteAlarm();
+      enqueue(storage.sql, service.workshop, 'Q-TST-P1-1');
+    });
+    const { Ledger } = await import('../../../worker/archive/ledger/ledger.ts');
+    await runInDurableObject(ledger, async (_instance, state) => {
+      new Ledger(state, env);
+      await expect.poll(() => isEmpty(state.storage.sql)).toBe(true);
+    });
+  });
+});
+
+test('drain() keeps what was told anew while it waited for the index', async () => {
+  const service = await testService();
+  await keep(service);
+  await release(service);
+  await runInDurableObject(ledgerOf(service), async (_instance, { storage }) => {
+    const { sql } = storage;
+    const told = () => enqueue(sql, service.workshop, 'Q-TST-P1-1');
+    told();
+    const slow = { prepare: env.INDEX.prepare.bind(env.INDEX), batch: async () => told() } as unknown as D1Database;
+    expect(await drain(sql, slow)).toBe(0);
+    expect(isEmpty(sql)).toBe(false);
+    expect(await drain(sql, env.INDEX)).toBeNull();
+    expect(isEmpty(sql)).toBe(true);
+  });
+});
