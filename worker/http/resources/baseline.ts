@@ -1,0 +1,48 @@
+import type { KeptPack } from '../../archive/ledger/ledger-calls.ts';
+import { dateOf } from '../../units/calendar.ts';
+import { Baseline } from '../../visit/baseline.ts';
+import { found, json, reached } from '../answer.ts';
+import { missing, openedLink } from '../opened-link.ts';
+import { Refusal } from '../problem.ts';
+import type { Call, Operation } from '../route.ts';
+import { keptPack } from './packs.ts';
+
+const ANSWER = {
+  description: 'The `baseline` of the next record, in the units of this one',
+  content: { 'application/json': Baseline },
+};
+
+export const getBaseline: Operation = {
+  summary: 'Carry forward: the baseline of the next visit, as this pack leaves it',
+  answers: { 200: ANSWER },
+  async handle(call) {
+    return json(await baselineOf(call, await keptPack(call)));
+  },
+};
+
+export const openLinkBaseline: Operation = {
+  summary: 'Carry forward from a link: for the workshop that the aircraft moves to',
+  description: 'The owner hands the link over; nothing else of the workshop that sealed the pack can be reached by it.',
+  answers: {
+    200: ANSWER,
+    404: { description: 'The link is unknown, has expired or was revoked', content: { 'text/html': 'text' } },
+  },
+  async handle(call) {
+    const opened = await openedLink(call, 'document');
+    return opened ? json(await baselineOf(call, opened.pack)) : missing();
+  },
+};
+
+/** @throws Refusal 404 where the visit leaves no empty mass */
+async function baselineOf({ world, pipeline }: Call, { recordSha256, summary }: KeptPack): Promise<object> {
+  const { pack, issuedAt } = summary;
+  const record: unknown = await new Response(
+    found(reached(await world.archive.blob(recordSha256)), 'such record'),
+  ).json();
+  const outcome = await pipeline.assess(record, issuedAt, {});
+  const baseline = outcome.ok
+    ? pipeline.carriedForward(outcome.assessed.visit, outcome.assessed.results, { pack, date: dateOf(issuedAt) })
+    : undefined;
+  if (!baseline) throw new Refusal('not-found', 'The pack has no empty mass that could be carried forward');
+  return baseline;
+}
