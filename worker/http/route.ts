@@ -7,7 +7,14 @@ import type { ProblemKind } from './problem-kinds.ts';
 /** The pure stages as the edge uses them. */
 export type Pipeline = Pick<
   typeof pipeline,
-  'assess' | 'assessmentAnswer' | 'cleanImage' | 'draftDocuments' | 'draftPdf' | 'inspectAttachment' | 'seal'
+  | 'assess'
+  | 'assessmentAnswer'
+  | 'carriedForward'
+  | 'cleanImage'
+  | 'draftDocuments'
+  | 'draftPdf'
+  | 'inspectAttachment'
+  | 'seal'
 >;
 
 export interface Dependencies {
