@@ -24,6 +24,8 @@ export interface Manifest {
     read: string;
     knowsOfNoHazard: true;
   };
+  /** Everybody whom the record names, with what they hold. */
+  people: { id: string; name: string; capacity: string; authorisation: string | null }[];
   record: { sha256: string };
   documents: DocumentDigest[];
   /** Files shown in the pack or appended to it, by the digest under which they were handed in. */
@@ -61,6 +63,7 @@ export function manifestOf(
       read,
       knowsOfNoHazard: true,
     },
+    people: visit.people.map(({ id, name, capacity, authorisation = null }) => ({ id, name, capacity, authorisation })),
     record: { sha256: recordSha256 },
     documents: digests,
     attachments: (visit.attachments ?? []).map(({ id, title, sha256 }) => ({ id, title, sha256 })),
