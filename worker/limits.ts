@@ -34,6 +34,16 @@ export const LIMITS = {
   requestsPerMinute: 6_000,
   /** API keys of one workshop, revoked ones included. */
   workshopKeys: 1_000,
+  /** Bytes of one blob of a ledger that is restored, and of the ledger itself with the records of its visits. */
+  restoredBlobBytes: 32_000_000,
+  restoredLedgerBytes: 24_000_000,
+  /** Bytes of a record as a ledger holds it: the platform allows 2 MB in a row. */
+  keptRecordBytes: 1_900_000,
+  /** Entries and packs of a ledger that is restored: it is written in one transaction. */
+  restoredEntries: 50_000,
+  restoredPacks: 500,
+  /** Public seal keys of an earlier deployment. */
+  takenOverKeys: 1_000,
   /** Packs told to the index in one go. */
   outboxBatch: 50,
   /** How often a release is sealed again because the ledger moved meanwhile. */

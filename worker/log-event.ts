@@ -5,6 +5,8 @@ export type LogEvent =
   | { code: 'LINK_MADE' | 'LINK_REVOKED'; link: string; pack: string }
   | { code: 'KEY_MADE' | 'KEY_REVOKED'; key: string }
   | { code: 'SEAL_KEY_TAKEN'; kid: string }
+  | { code: 'SEAL_KEYS_TAKEN_OVER'; workshop: string; added: number }
+  | { code: 'LEDGER_RESTORED'; registration: string; entries: number }
   | { code: 'WORKSHOP_CREATED'; workshop: string }
   | { code: 'ARCHIVE_UNAVAILABLE'; cause: string }
   | { code: 'UNEXPECTED_FAILURE'; route: string; name: string; message: string };

@@ -1,4 +1,5 @@
 import type { AttachmentFact, PackSummary } from '../pipeline.ts';
+import type { SealClaims } from '../seal/claims.ts';
 import type { LedgerCalls } from './ledger/ledger-calls.ts';
 import type { Page, PageRequest } from './page.ts';
 import type { WorkshopCalls } from './workshop/workshop-calls.ts';
@@ -22,6 +23,12 @@ export interface AttachmentName {
 export interface FilePack extends LedgerName {
   pack: string;
 }
+
+/** What the seal of a genuine pack says, without the digests of its parts. */
+export type SealFacts = Pick<
+  SealClaims,
+  'workshop' | 'registration' | 'pack' | 'issuedAt' | 'manifestSha256' | 'recordSha256'
+>;
 
 /** Part of a blob, in bytes. */
 export interface ByteRange {
@@ -47,6 +54,12 @@ export interface Archive {
   /** Bytes in the blob, or null where there is none. */
   sizeOfBlob(sha256: string): Promise<Reached<number | null>>;
   blob(sha256: string, range?: ByteRange): Promise<Reached<ReadableStream<Uint8Array> | null>>;
+  /** Keeps a blob that a ledger is to be restored over, with what its seal proves where it is a pack of the workshop. */
+  stageBlob(name: LedgerName, sha256: string, bytes: Uint8Array, seal: SealFacts | null): Promise<Reached<void>>;
+  /** The blobs that were brought for a ledger, by digest. */
+  stagedBlobs(name: LedgerName): Promise<Reached<Map<string, SealFacts | null>>>;
+  /** Forgets that these were brought; the blobs stay. */
+  unstageBlobs(name: LedgerName, digests: readonly string[]): Promise<Reached<void>>;
   /** Keeps a file that was handed in, for the workshop alone, with what looking into it gave; of a refused file only that. */
   putAttachment(name: AttachmentName, fact: AttachmentFact, bytes: Uint8Array): Promise<Reached<void>>;
   /** What looking into a file gave, or null where it was not handed in. */

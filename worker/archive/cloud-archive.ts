@@ -1,8 +1,18 @@
 import type { Bindings } from '../env.ts';
 import type { AttachmentFact } from '../pipeline.ts';
-import type { Archive, AttachmentName, ByteRange, FilePack, IndexedPack, LedgerName, Reached } from './archive.ts';
+import type {
+  Archive,
+  AttachmentName,
+  ByteRange,
+  FilePack,
+  IndexedPack,
+  LedgerName,
+  Reached,
+  SealFacts,
+} from './archive.ts';
 import type { LedgerCalls } from './ledger/ledger-calls.ts';
 import { type Page, type PageRequest, pageOf } from './page.ts';
+import { stage, staged, unstage } from './staging.ts';
 import type { WorkshopCalls } from './workshop/workshop-calls.ts';
 
 /** The archive over the platform's storage: Durable Objects, R2 and, for lists, D1. */
@@ -42,6 +52,21 @@ export class CloudArchive implements Archive {
       const object = await this.#env.BLOBS.get(blobKey(sha256), range && { range });
       return object?.body ?? null;
     });
+  }
+
+  stageBlob(name: LedgerName, sha256: string, bytes: Uint8Array, seal: SealFacts | null): Promise<Reached<void>> {
+    return reached(async () => {
+      await this.#env.BLOBS.put(blobKey(sha256), bytes, { sha256 });
+      await stage(this.#env.BLOBS, name, sha256, seal);
+    });
+  }
+
+  stagedBlobs(name: LedgerName): Promise<Reached<Map<string, SealFacts | null>>> {
+    return reached(() => staged(this.#env.BLOBS, name));
+  }
+
+  unstageBlobs(name: LedgerName, digests: readonly string[]): Promise<Reached<void>> {
+    return reached(() => unstage(this.#env.BLOBS, name, digests));
   }
 
   putAttachment(name: AttachmentName, fact: AttachmentFact, bytes: Uint8Array): Promise<Reached<void>> {

@@ -2,6 +2,8 @@
 interface Place {
   /** Address that the identifier of a document is added to. */
   base: string;
+  /** What stands after it. @default nothing */
+  ending?: string;
   documents: readonly { id: string }[];
   /** Whether the pictures of attachments can be had there; else what they show stands in their place, in words. */
   hasPictures: boolean;
@@ -14,7 +16,7 @@ const PICTURE = /<img src="(attachments\/[0-9a-f]{64})" alt="([^"]*)">/g;
  * sideways by finger or keyboard; neither is ever nested, and text of a record cannot look like a tag. References to other
  * documents, which in print are pages of the same file, lead to their own addresses.
  */
-export function onScreen(html: string, { base, documents, hasPictures }: Place): string {
+export function onScreen(html: string, { base, ending = '', documents, hasPictures }: Place): string {
   const known = new Set(documents.map(({ id }) => id));
   return html
     .replaceAll(/<(table|svg)(?=[\s>])/g, '<div class="scroll" tabindex="0"><$1')
@@ -22,5 +24,7 @@ export function onScreen(html: string, { base, documents, hasPictures }: Place):
     .replaceAll(PICTURE, (_, source: string, alternative: string) =>
       hasPictures ? `<img src="${base}${source}" alt="${alternative}">` : `<p>${alternative}</p>`,
     )
-    .replaceAll(/ href="#([^"]+)"/g, (reference, id: string) => (known.has(id) ? ` href="${base}${id}"` : reference));
+    .replaceAll(/ href="#([^"]+)"/g, (reference, id: string) =>
+      known.has(id) ? ` href="${base}${id}${ending}"` : reference,
+    );
 }

@@ -12,6 +12,8 @@ const PARAMETERS: Readonly<Record<string, string>> = {
   registration: 'Registration of the aircraft, as Q-SLM',
   visit: 'Name that the shop gives to the visit: letters, digits, dot, hyphen, underscore, at most 40',
   document: 'Identifier of a document of the pack, as owner-summary',
+  sha256: 'SHA-256 in 64 lower-case hexadecimal digits',
+  workshop: 'Identifier of a workshop',
   pack: 'Registration, pack number and issue, as Q-SLM-P3-1',
   link: 'Name of a link',
   key: 'Name of a key',

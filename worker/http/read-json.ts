@@ -14,9 +14,13 @@ export interface JsonBody {
  *
  * @throws Refusal 415, 413, 400 with line and column, or 422 for what JSON allows but a record must not have
  */
-export async function readJson(request: Request, type = 'application/json'): Promise<JsonBody> {
+export async function readJson(
+  request: Request,
+  type = 'application/json',
+  mostBytes: number = LIMITS.bodyBytes,
+): Promise<JsonBody> {
   checkType(request, type);
-  const text = await readText(request);
+  const text = await readText(request, mostBytes);
   const defects = structuralDefects(text);
   const tooDeep = defects.filter(({ code }) => code === 'JSON_TOO_DEEP');
   if (tooDeep.length > 0) throw notValid(tooDeep);
@@ -35,16 +39,16 @@ function checkType(request: Request, type: string): void {
   });
 }
 
-async function readText(request: Request): Promise<string> {
-  const tooLarge = () => new Refusal('body-too-large', `The body must be at most ${LIMITS.bodyBytes} bytes`);
-  if (Number(request.headers.get('Content-Length') ?? 0) > LIMITS.bodyBytes) throw tooLarge();
+async function readText(request: Request, mostBytes: number): Promise<string> {
+  const tooLarge = () => new Refusal('body-too-large', `The body must be at most ${mostBytes} bytes`);
+  if (Number(request.headers.get('Content-Length') ?? 0) > mostBytes) throw tooLarge();
   const decoder = new TextDecoder('utf-8', { fatal: true });
   let text = '';
   let bytes = 0;
   // The length is counted while reading, because a body sent in chunks does not announce it.
   for await (const chunk of request.body ?? []) {
     bytes += chunk.length;
-    if (bytes > LIMITS.bodyBytes) throw tooLarge();
+    if (bytes > mostBytes) throw tooLarge();
     text += decoded(() => decoder.decode(chunk, { stream: true }));
   }
   return text + decoded(() => decoder.decode());

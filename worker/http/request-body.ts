@@ -1,4 +1,5 @@
 import type { z } from 'zod';
+import { LIMITS } from '../limits.ts';
 import { pointer } from '../visit/pointer.ts';
 import { type Defect, Refusal } from './problem.ts';
 import { readJson } from './read-json.ts';
@@ -11,12 +12,15 @@ import { readJson } from './read-json.ts';
 export async function requestBody<Schema extends z.ZodType>(
   request: Request,
   schema: Schema,
+  mostBytes: number = LIMITS.bodyBytes,
 ): Promise<z.infer<Schema>> {
-  const { value } = await readJson(request);
+  const { value } = await readJson(request, 'application/json', mostBytes);
   const parsed = schema.safeParse(value);
   if (parsed.success) return parsed.data;
   const findings = parsed.error.issues.flatMap(defectsOf);
-  throw new Refusal('request-not-valid', `${findings.length} defects`, { findings });
+  throw new Refusal('request-not-valid', `${findings.length} defects`, {
+    findings: findings.slice(0, LIMITS.recordIssues),
+  });
 }
 
 function defectsOf(issue: z.core.$ZodIssue): Defect[] {
@@ -27,6 +31,7 @@ function defectsOf(issue: z.core.$ZodIssue): Defect[] {
   return [defect('REQUEST_VALUE_WRONG', pointer(...issue.path), issue.message)];
 }
 
-function defect(code: string, at: string, sentence: string): Defect {
+/** One thing that is wrong in the body of a call. */
+export function defect(code: string, at: string, sentence: string): Defect {
   return { code, severity: 'blocks', pointer: at, sentence, remedy: 'Correct it; /v1/openapi.json describes the call' };
 }

@@ -1,15 +1,25 @@
 import { z } from 'zod';
 import { openapi } from './openapi.ts';
-import { getAircraft, listAircraftPacks, listLedger } from './resources/aircraft.ts';
+import { getAircraft, listAircraft, listAircraftPacks, listLedger } from './resources/aircraft.ts';
 import { assessRecord } from './resources/assessments.ts';
-import { getAttachment, putAttachment } from './resources/attachments.ts';
+import { getAttachment, getAttachmentFile, putAttachment } from './resources/attachments.ts';
+import { getBaseline, openLinkBaseline } from './resources/baseline.ts';
 import { patchVisit, putVisit } from './resources/keep-visit.ts';
 import { listLinks, makeLink, revokeLink } from './resources/links.ts';
 import { openLink, openLinkDocument, openLinkPdf } from './resources/owner-page.ts';
 import { openLinkPicture } from './resources/owner-picture.ts';
-import { getPack, getPackManifest, getPackPdf, getPackRecord, listPacks } from './resources/packs.ts';
+import {
+  getPack,
+  getPackAttachment,
+  getPackDocuments,
+  getPackManifest,
+  getPackPdf,
+  getPackRecord,
+  listPacks,
+} from './resources/packs.ts';
 import { releaseVisit } from './resources/release.ts';
-import { getSealKeys, rotateSealKey } from './resources/seal-keys.ts';
+import { bringBlob, restoreLedger } from './resources/restoration.ts';
+import { getSealKeys, rotateSealKey, takeOverSealKeys } from './resources/seal-keys.ts';
 import { getHealth, getVisitSchema } from './resources/service.ts';
 import { verify } from './resources/verifications.ts';
 import { getAssessment, getDraftDocument, getDraftPdf } from './resources/visit-pack.ts';
@@ -40,7 +50,9 @@ export const ROUTES: readonly Route[] = [
   ['POST', '/v1/assessments', 'records', assessRecord],
   ['PUT', '/v1/attachments/{sha256}', 'records', putAttachment],
   ['GET', '/v1/attachments/{sha256}', 'records', getAttachment],
+  ['GET', '/v1/attachments/{sha256}/file', 'records', getAttachmentFile],
 
+  ['GET', '/v1/aircraft', 'records', listAircraft],
   ['GET', AIRCRAFT, 'records', getAircraft],
   ['GET', `${AIRCRAFT}/packs`, 'records', listAircraftPacks],
   ['GET', `${AIRCRAFT}/ledger`, 'records', listLedger],
@@ -58,7 +70,10 @@ export const ROUTES: readonly Route[] = [
   ['GET', `${PACK}/pack.pdf`, 'records', getPackPdf],
   ['GET', `${PACK}/record.json`, 'records', getPackRecord],
   ['GET', `${PACK}/manifest.json`, 'records', getPackManifest],
+  ['GET', `${PACK}/documents.json`, 'records', getPackDocuments],
+  ['GET', `${PACK}/attachments/{sha256}`, 'records', getPackAttachment],
   ['POST', `${PACK}/withdrawal`, 'release', withdrawPack],
+  ['GET', `${PACK}/baseline.json`, 'records', getBaseline],
   ['GET', `${PACK}/links`, 'links', listLinks],
   ['POST', `${PACK}/links`, 'links', makeLink],
   ['DELETE', `${PACK}/links/{link}`, 'links', revokeLink],
@@ -67,12 +82,16 @@ export const ROUTES: readonly Route[] = [
 
   ['GET', '/p/{token}', 'public', openLink],
   ['GET', '/p/{token}/pack.pdf', 'public', openLinkPdf],
+  ['GET', '/p/{token}/baseline.json', 'public', openLinkBaseline],
   ['GET', '/p/{token}/documents/{document}', 'public', openLinkDocument],
   ['GET', '/p/{token}/documents/attachments/{sha256}', 'public', openLinkPicture],
 
   ['POST', '/v1/workshops', 'deployment', createWorkshop],
   ['GET', '/v1/workshops/{workshop}/keys.json', 'public', getSealKeys],
   ['POST', '/v1/seal-keys', 'admin', rotateSealKey],
+  ['POST', '/v1/seal-keys/retired', 'admin', takeOverSealKeys],
+  ['PUT', `${AIRCRAFT}/restoration/blobs/{sha256}`, 'admin', bringBlob],
+  ['PUT', `${AIRCRAFT}/restoration`, 'admin', restoreLedger],
   ['GET', '/v1/keys', 'admin', listKeys],
   ['POST', '/v1/keys', 'admin', makeKey],
   ['POST', '/v1/keys/{key}/rotation', 'admin', rotateKey],

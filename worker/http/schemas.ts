@@ -97,6 +97,13 @@ export const IndexedPack = PackSummary.extend({
   withdrawnAt: moment('Since when it is withdrawn').nullable(),
 }).meta({ title: 'Indexed pack' });
 
+export const KnownAircraftAnswer = z
+  .object({
+    workshop: z.string().meta({ description: 'Identifier of the workshop of the key' }),
+    items: z.array(z.object({ registration: z.string() })),
+  })
+  .meta({ title: 'Aircraft of the workshop' });
+
 export const AircraftAnswer = z
   .object({
     registration: z.string(),

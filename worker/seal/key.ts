@@ -47,8 +47,14 @@ export async function openSealKey({ kid, wrapped }: WrappedKey, secret: string, 
   return { kid, privateKey };
 }
 
+/** A published key under the name that follows from it (RFC 7638), whatever name it came under. */
+export async function publicSealKey({ kty, crv, x }: { kty: string; crv: string; x: string }) {
+  const jwk = { crv, kty, x };
+  return { kid: await calculateJwkThumbprint(jwk), publicJwk: JSON.stringify(jwk) };
+}
+
 /** The published keys of a workshop (RFC 7517). */
-export function keySet(keys: readonly WrappedKey[]): JSONWebKeySet {
+export function keySet(keys: readonly Omit<WrappedKey, 'wrapped'>[]): JSONWebKeySet {
   return {
     keys: keys.map(({ kid, publicJwk }) => ({ ...(JSON.parse(publicJwk) as JWK), kid, alg: 'EdDSA', use: 'sig' })),
   };

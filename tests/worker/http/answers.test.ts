@@ -10,7 +10,7 @@ const addressOf = (path: string): string => path.replaceAll(/\{\w+\}/g, 'x');
 describe('answers', () => {
   test('to addresses that do not exist are problems', async () => {
     const { call } = await testService();
-    for (const path of ['/v2', '/v1/aircraft', `${VISIT}/`, '/v1/aircraft/Q-TST/visits/v1/nothing']) {
+    for (const path of ['/v2', '/v1/aircrafts', `${VISIT}/`, '/v1/aircraft/Q-TST/visits/v1/nothing']) {
       const response = await call(path);
       expect(response.status).toBe(404);
       expect(response.headers.get('Content-Type')).toBe('application/problem+json');

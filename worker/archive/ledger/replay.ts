@@ -53,6 +53,9 @@ const BODIES = {
 
 type Bodies = { [Kind in keyof typeof BODIES]: z.infer<(typeof BODIES)[Kind]> };
 
+/** As the clock of the service writes it. */
+const MOMENT = /^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}:\d{2}\.\d{3}Z$/;
+
 /** The state while entries are taken in. */
 interface Course extends Replay {
   registration: string;
@@ -82,6 +85,7 @@ const fault = (seq: number, why: string): ReplayOutcome => ({ ok: false, fault: 
 
 /** Takes an entry in; why it cannot be, where it cannot. */
 function taken(course: Course, { kind, at, body }: ChainEntry): string | undefined {
+  if (!MOMENT.test(at) || Number.isNaN(Date.parse(at))) return 'its moment is none';
   const value = parsed(body);
   const read = BODIES[kind].safeParse(value);
   if (!read.success || canonicalJson(value) !== body) return 'its body is not of its kind';

@@ -1,3 +1,5 @@
+import type { Page, PageRequest } from '../page.ts';
+
 /** What a key may be used for. */
 export const KEY_SCOPES = ['records', 'release', 'links', 'admin'] as const;
 export type KeyScope = (typeof KEY_SCOPES)[number];
@@ -52,6 +54,16 @@ export interface KeptSealKey {
   retiredAt: string | null;
 }
 
+/** A key of an earlier deployment: its private half stayed there. */
+export type RetiredSealKey = Pick<KeptSealKey, 'kid' | 'publicJwk'>;
+
+/** `added` counts those that were not known. */
+export type TakeOverOutcome = { kind: 'taken'; added: number } | { kind: 'seals-already' };
+
+export interface KnownAircraft {
+  registration: string;
+}
+
 /** What can be asked of a workshop: who may come in, and what it seals with. */
 export interface WorkshopCalls {
   /** Names the workshop and gives it its first key; only once. */
@@ -67,4 +79,10 @@ export interface WorkshopCalls {
   sealKeys(): Promise<KeptSealKey[] | null>;
   /** Takes a key into use in place of another, `null` for the first; the key in use, where that one is no longer it. */
   takeSealKey(key: Omit<KeptSealKey, 'retiredAt'>, inPlaceOf: string | null): Promise<KeptSealKey>;
+  /** Takes public keys of an earlier deployment over, all or none. */
+  takeOverSealKeys(keys: RetiredSealKey[], at: string): Promise<TakeOverOutcome>;
+  /** Remembers that there is, or is about to be, a ledger of this aircraft. */
+  noteAircraft(registration: string): Promise<void>;
+  /** By registration. One whose first record was refused may be among them. */
+  aircraft(page: PageRequest): Promise<Page<KnownAircraft>>;
 }

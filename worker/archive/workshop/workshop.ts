@@ -2,7 +2,10 @@ import { DurableObject } from 'cloudflare:workers';
 import type { Bindings } from '../../env.ts';
 import { LIMITS } from '../../limits.ts';
 import { type Migration, migrate } from '../migrate.ts';
+import type { Page, PageRequest } from '../page.ts';
+import * as aircraft from './aircraft-table.ts';
 import { createRates } from './rates.ts';
+import * as sealKeys from './seal-keys-table.ts';
 import type {
   AddKey,
   AddKeyOutcome,
@@ -10,6 +13,9 @@ import type {
   CreateOutcome,
   KeptKey,
   KeptSealKey,
+  KnownAircraft,
+  RetiredSealKey,
+  TakeOverOutcome,
   WorkshopCalls,
 } from './workshop-calls.ts';
 
@@ -37,6 +43,9 @@ const MIGRATIONS: readonly Migration[] = [
   `
   ALTER TABLE keys ADD COLUMN person TEXT;
   ALTER TABLE keys ADD COLUMN lastUsedAt TEXT;
+  `,
+  `
+  CREATE TABLE aircraft (registration TEXT PRIMARY KEY) WITHOUT ROWID;
   `,
 ];
 
@@ -100,23 +109,28 @@ export class Workshop extends DurableObject<Bindings> implements WorkshopCalls {
   }
 
   async sealKeys(): Promise<KeptSealKey[] | null> {
-    return this.#exists() ? this.#sealKeys() : null;
+    return this.#exists() ? sealKeys.sealKeysIn(this.#sql) : null;
   }
 
   async takeSealKey(key: Omit<KeptSealKey, 'retiredAt'>, inPlaceOf: string | null): Promise<KeptSealKey> {
     return this.ctx.storage.transactionSync(() => {
-      const inUse = this.#sealKeys().find(({ retiredAt }) => retiredAt === null);
+      const inUse = sealKeys.sealKeysIn(this.#sql).find(({ retiredAt }) => retiredAt === null);
       if (inUse && inUse.kid !== inPlaceOf) return inUse;
-      this.#sql.exec('UPDATE sealKeys SET retiredAt = ? WHERE retiredAt IS NULL', key.createdAt);
-      const { kid, publicJwk, wrapped, createdAt } = key;
-      this.#sql.exec('INSERT INTO sealKeys VALUES (?, ?, ?, ?, NULL)', kid, publicJwk, wrapped, createdAt);
+      sealKeys.replaceSealKey(this.#sql, key);
       return { ...key, retiredAt: null };
     });
   }
 
-  #sealKeys(): KeptSealKey[] {
-    const statement = 'SELECT * FROM sealKeys ORDER BY retiredAt IS NOT NULL, createdAt DESC, kid';
-    return this.#sql.exec(statement).toArray() as unknown as KeptSealKey[];
+  async takeOverSealKeys(keys: RetiredSealKey[], at: string): Promise<TakeOverOutcome> {
+    return this.ctx.storage.transactionSync(() => sealKeys.takeOverSealKeys(this.#sql, keys, at));
+  }
+
+  async noteAircraft(registration: string): Promise<void> {
+    aircraft.noteAircraft(this.#sql, registration);
+  }
+
+  async aircraft(page: PageRequest): Promise<Page<KnownAircraft>> {
+    return aircraft.aircraftAfter(this.#sql, page);
   }
 
   /** Anybody can ask for any workshop: one that was never created must leave nothing behind. */

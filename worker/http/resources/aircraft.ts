@@ -4,6 +4,26 @@ import type { Operation } from '../route.ts';
 import * as schemas from '../schemas.ts';
 import { packAnswer } from './packs.ts';
 
+export const listAircraft: Operation = {
+  summary: 'The aircraft of the workshop, by registration',
+  description:
+    'Kept with the keys of the workshop, not in an index: an aircraft is here before its first record is kept. One of which nothing was kept after all may be here too.',
+  query: PAGE_QUERY,
+  answers: {
+    200: {
+      description: 'Registrations',
+      content: { 'application/json': schemas.KnownAircraftAnswer },
+      headers: ['Link'],
+    },
+  },
+  async handle(call) {
+    const page = pageRequestOf(call);
+    const { workshop } = call.caller;
+    const { items, next } = reached(await call.world.archive.workshop(workshop, (calls) => calls.aircraft(page)));
+    return json({ workshop, items }, 200, nextLink(call, next));
+  },
+};
+
 export const getAircraft: Operation = {
   summary: 'What the archive holds of an aircraft',
   answers: { 200: { description: 'The aircraft', content: { 'application/json': schemas.AircraftAnswer } } },

@@ -44,7 +44,28 @@ export const getAttachment: Operation = {
   },
 };
 
-function digestOf({ params }: Call): string {
+export const getAttachmentFile: Operation = {
+  summary: 'A file that was handed in, as it came',
+  answers: { 200: { description: 'The file', content: { 'application/octet-stream': 'binary' } } },
+  async handle(call) {
+    const name = { workshop: call.caller.workshop, sha256: digestOf(call) };
+    const fact = reached(await call.world.archive.attachmentFact(name));
+    const bytes = fact?.ok ? reached(await call.world.archive.attachment(name)) : null;
+    return originalFile(found(bytes, 'such attachment'));
+  },
+};
+
+/** A file as it came, to be saved: what it holds is a stranger's. */
+export function originalFile(body: Uint8Array | ReadableStream): Response {
+  const headers = {
+    'Content-Type': 'application/octet-stream',
+    'Content-Disposition': 'attachment',
+    'Cache-Control': 'private, no-store',
+  };
+  return new Response(body as BodyInit, { headers });
+}
+
+export function digestOf({ params }: Call): string {
   const { sha256: digest = '' } = params;
   if (DIGEST.test(digest)) return digest;
   throw new Refusal('malformed-request', 'An attachment is named by its SHA-256 in 64 lower-case hexadecimal digits');

@@ -2,6 +2,7 @@ import type { Expected, KeepOutcome } from '../../archive/ledger/ledger-calls.ts
 import type { Assessed } from '../../pipeline.ts';
 import { found, json, reached } from '../answer.ts';
 import { expectedOf } from '../conditions.ts';
+import { noteAircraft } from '../known-aircraft.ts';
 import { mergePatch } from '../merge-patch.ts';
 import { ledgerOf, registrationOf, visitOf } from '../params.ts';
 import { Refusal } from '../problem.ts';
@@ -71,6 +72,8 @@ async function keep(call: Call, value: unknown, record: string, expected: Expect
   const facts = reached(await call.world.archive.ledger(ledger, (calls) => calls.facts(visit)));
   const assessed = await assessedOr422(call, value, at, facts);
   requireRegistration(assessed, registrationOf(call));
+  // Whoever has read a form of the visit writes to an aircraft that is known.
+  if (expected.kind === 'absent' || expected.kind === 'unstated') await noteAircraft(call, ledger);
   const { recordSha256 } = assessed;
   const request = { visit, record, recordSha256, expected, at };
   const outcome = reached(await call.world.archive.ledger(ledger, (calls) => calls.keep(request)));

@@ -1,9 +1,11 @@
 import type { KeptPack } from '../../archive/ledger/ledger-calls.ts';
+import type { VisitRecord } from '../../visit/record.ts';
 import { found, json, reached } from '../answer.ts';
 import { blobResponse, IMMUTABLE } from '../blob-response.ts';
 import { nextLink, PAGE_QUERY, packOf, pageRequestOf } from '../params.ts';
 import type { Call, Operation } from '../route.ts';
 import * as schemas from '../schemas.ts';
+import { digestOf, originalFile } from './attachments.ts';
 
 /** A pack as an answer: what lists show, its digests and where its files are. */
 export function packAnswer(pack: KeptPack) {
@@ -86,5 +88,32 @@ export const getPackManifest: Operation = {
     const { manifestSha256, summary } = await keptPack(call);
     const fileName = `${summary.pack}-manifest.json`;
     return blobResponse(call, manifestSha256, { type: 'application/json', fileName, cacheControl: IMMUTABLE });
+  },
+};
+
+export const getPackDocuments: Operation = {
+  summary: 'The documents of the pack as HTML, in the form in which their digests stand in the manifest',
+  answers: file('A list of documents: id, title, html', 'application/json'),
+  problems: ['range-not-satisfiable'],
+  async handle(call) {
+    const { documentsSha256, summary } = await keptPack(call);
+    const fileName = `${summary.pack}-documents.json`;
+    return blobResponse(call, documentsSha256, { type: 'application/json', fileName, cacheControl: IMMUTABLE });
+  },
+};
+
+export const getPackAttachment: Operation = {
+  summary: 'A photograph or paper of the pack as it was handed in',
+  description: 'The original, with all that it tells of place and camera: the pack itself shows it without.',
+  answers: { 200: { description: 'The file', content: { 'application/octet-stream': 'binary' } } },
+  async handle(call) {
+    const { recordSha256 } = await keptPack(call);
+    const sha256 = digestOf(call);
+    const { archive } = call.world;
+    const record = new Response(found(reached(await archive.blob(recordSha256)), 'such record'));
+    const { attachments = [] } = await record.json<Pick<VisitRecord, 'attachments'>>();
+    const isNamed = attachments.some((attachment) => attachment.sha256 === sha256);
+    const body = isNamed ? reached(await archive.blob(sha256)) : null;
+    return originalFile(found(body, 'such file of this pack'));
   },
 };

@@ -1,6 +1,9 @@
 import { z } from 'zod';
-import { keySet } from '../../seal/key.ts';
+import { LIMITS } from '../../limits.ts';
+import { keySet, publicSealKey } from '../../seal/key.ts';
 import { found, json, reached } from '../answer.ts';
+import { Refusal } from '../problem.ts';
+import { defect, requestBody } from '../request-body.ts';
 import type { Operation } from '../route.ts';
 import { takeNewKey } from '../workshop-seal.ts';
 
@@ -40,5 +43,45 @@ export const rotateSealKey: Operation = {
     const { kid } = await takeNewKey(call, inUse?.kid ?? null);
     call.world.log({ code: 'SEAL_KEY_TAKEN', kid });
     return json(keySet(await ask()), 201);
+  },
+};
+
+const PublicKey = z
+  .strictObject({
+    kty: z.literal('OKP'),
+    crv: z.literal('Ed25519'),
+    x: z.string().regex(/^[A-Za-z0-9_-]{43}$/),
+    kid: z.string().regex(/^[A-Za-z0-9_-]{43}$/),
+    alg: z.literal('EdDSA').optional(),
+    use: z.literal('sig').optional(),
+  })
+  .meta({ title: 'Public key' });
+
+const RetiredKeys = z.strictObject({ keys: z.array(PublicKey).max(LIMITS.takenOverKeys) });
+
+export const takeOverSealKeys: Operation = {
+  summary: 'Take over the public keys of an earlier deployment',
+  description:
+    'As its keys.json gives them. They prove the packs that they sealed and seal nothing here. Only before the workshop seals with a key of its own.',
+  body: { type: 'application/json', description: 'Public keys', schema: RetiredKeys },
+  answers: { 200: { description: 'All public keys', content: { 'application/json': PublishedKeys } } },
+  problems: ['conflict', 'malformed-json', 'body-too-large', 'unsupported-media-type', 'request-not-valid'],
+  async handle(call) {
+    const { keys } = await requestBody(call.request, RetiredKeys);
+    const retired = await Promise.all(keys.map(publicSealKey));
+    const findings = retired.flatMap(({ kid }, index) =>
+      kid === keys[index]?.kid ? [] : [defect('REQUEST_VALUE_WRONG', `/keys/${index}/kid`, `The key is named ${kid}`)],
+    );
+    if (findings.length > 0) throw new Refusal('request-not-valid', `${findings.length} defects`, { findings });
+    const { workshop } = call.caller;
+    const at = call.world.now().toISOString();
+    const outcome = reached(
+      await call.world.archive.workshop(workshop, (calls) => calls.takeOverSealKeys(retired, at)),
+    );
+    if (outcome.kind === 'seals-already')
+      throw new Refusal('conflict', 'The workshop seals with a key of its own already: it takes over no others');
+    call.world.log({ code: 'SEAL_KEYS_TAKEN_OVER', workshop, added: outcome.added });
+    const all = reached(await call.world.archive.workshop(workshop, (calls) => calls.sealKeys()));
+    return json(keySet(found(all, 'such workshop')));
   },
 };

@@ -1,0 +1,13 @@
+import { type Page, type PageRequest, pageOf } from '../page.ts';
+import type { KnownAircraft } from './workshop-calls.ts';
+
+/** The registrations that the workshop has had to do with. Noted before the ledger is written, so that none is ever left out. */
+export function noteAircraft(sql: SqlStorage, registration: string): void {
+  sql.exec('INSERT OR IGNORE INTO aircraft VALUES (?)', registration);
+}
+
+export function aircraftAfter(sql: SqlStorage, { after, limit }: PageRequest): Page<KnownAircraft> {
+  const statement = 'SELECT registration FROM aircraft WHERE registration > ? ORDER BY registration LIMIT ?';
+  const rows = sql.exec(statement, after ?? '', limit + 1).toArray();
+  return pageOf(rows as unknown as KnownAircraft[], limit, ({ registration }) => registration);
+}
