@@ -101,6 +101,19 @@ describe("GET the owner's page", () => {
     expect((await open(service, `${path}/documents/none`)).status).toBe(404);
   });
 
+  test('gives the PDF in parts, its head alone, and a name to save it under', async () => {
+    const service = await released();
+    const { path } = await made(service);
+    const part = await service.call(`${path}/pack.pdf`, { key: '', headers: { Range: 'bytes=0-4' } });
+    expect(part.status).toBe(206);
+    expect(await textOf(part)).toBe('%PDF ');
+    const head = await service.call(`${path}/pack.pdf`, { key: '', method: 'HEAD' });
+    expect(head.status).toBe(200);
+    expect(head.headers.get('Content-Length')).toBe(part.headers.get('Content-Range')?.split('/')[1]);
+    expect(head.headers.get('Content-Disposition')).toContain('Q-TST-P1-1-release-pack.pdf');
+    expect(await textOf(head)).toBe('');
+  });
+
   test('follows to the newest issue and says what it replaces', async () => {
     const service = await released();
     const { path } = await made(service);
