@@ -26,6 +26,8 @@ export interface Manifest {
   };
   /** Everybody whom the record names, with what they hold. */
   people: { id: string; name: string; capacity: string; authorisation: string | null }[];
+  /** Independent inspections of critical tasks: who attests what, and when. */
+  secondInspections: { task: string; by: string; at: string }[];
   record: { sha256: string };
   documents: DocumentDigest[];
   /** Files shown in the pack or appended to it, by the digest under which they were handed in. */
@@ -64,6 +66,9 @@ export function manifestOf(
       knowsOfNoHazard: true,
     },
     people: visit.people.map(({ id, name, capacity, authorisation = null }) => ({ id, name, capacity, authorisation })),
+    secondInspections: (visit.inspection?.tasks ?? []).flatMap(({ id: task, secondInspection }) =>
+      secondInspection ? [{ task, by: secondInspection.by, at: secondInspection.at }] : [],
+    ),
     record: { sha256: recordSha256 },
     documents: digests,
     attachments: (visit.attachments ?? []).map(({ id, title, sha256 }) => ({ id, title, sha256 })),
