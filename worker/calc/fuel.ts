@@ -1,9 +1,9 @@
-import type { Aircraft, FuelStation } from '../visit/visit.ts';
+import type { FuelStation, LoadedAircraft } from '../visit/visit.ts';
 import { interpolate } from './interpolate.ts';
 import { type MassMoment, minus } from './mass-moment.ts';
 
 /** The tanks of an aircraft. */
-export function tanksOf(aircraft: Aircraft): FuelStation[] {
+export function tanksOf(aircraft: LoadedAircraft): FuelStation[] {
   return aircraft.stations.filter((station): station is FuelStation => station.kind === 'fuel');
 }
 
@@ -32,7 +32,7 @@ export function usableFuel(tank: FuelStation, contentL: number): MassMoment {
 }
 
 /** Usable fuel of all tanks together when full, in kg. */
-export function fullFuelKg(aircraft: Aircraft): number {
+export function fullFuelKg(aircraft: LoadedAircraft): number {
   return tanksOf(aircraft).reduce((sum, tank) => sum + usableFuel(tank, tank.capacityL).massKg, 0);
 }
 

@@ -5,6 +5,11 @@ import { VisitRecord } from './record.ts';
 export type Visit = InCalculationUnits<VisitRecord>;
 
 export type Aircraft = Visit['aircraft'];
+/** As much of an aircraft as loading it takes. */
+export type LoadedAircraft = Pick<
+  Aircraft,
+  'stations' | 'loadingLimits' | 'envelope' | 'maximumMassKg' | 'maximumZeroFuelMassKg'
+>;
 export type Station = Aircraft['stations'][number];
 export type LoadStation = Extract<Station, { armMm: number; maximumMassKg: number }>;
 export type FuelStation = Extract<Station, { capacityL: number }>;

@@ -1,4 +1,4 @@
-import type { Aircraft, FuelStation } from '../../visit/visit.ts';
+import type { FuelStation, LoadedAircraft } from '../../visit/visit.ts';
 import { tanksOf, usableFuel } from '../fuel.ts';
 import type { Loading } from './boundary.ts';
 
@@ -9,7 +9,7 @@ const STEPS = { straight: 1, curved: 4 } as const;
  * How the fuel of an aircraft burns: gives the loadings passed through as the fuel of one loading burns down to the
  * unusable, tanks in their burn order, those with the same number together in proportion to what they hold.
  */
-export function burnPathOf(aircraft: Aircraft): (start: Loading) => Loading[] {
+export function burnPathOf(aircraft: LoadedAircraft): (start: Loading) => Loading[] {
   const groups = burnGroups(aircraft);
   return (start) => {
     const path: Loading[] = [start];
@@ -26,7 +26,7 @@ export function burnPathOf(aircraft: Aircraft): (start: Loading) => Loading[] {
   };
 }
 
-function burnGroups(aircraft: Aircraft): FuelStation[][] {
+function burnGroups(aircraft: LoadedAircraft): FuelStation[][] {
   const groups = new Map<number, FuelStation[]>();
   for (const tank of tanksOf(aircraft)) {
     const order = tank.burnOrder ?? 1;

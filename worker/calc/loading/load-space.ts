@@ -1,4 +1,4 @@
-import type { Aircraft, LoadStation } from '../../visit/visit.ts';
+import type { LoadedAircraft, LoadStation } from '../../visit/visit.ts';
 import { fuelContent, fuelSteps, tanksOf, usableFuel } from '../fuel.ts';
 import { type MassMoment, minus } from '../mass-moment.ts';
 
@@ -42,7 +42,7 @@ export interface LoadSpaceOptions {
 const ROUNDING_KG = 1e-9;
 
 /** Seats and baggage places of an aircraft. */
-export function loadStationsOf(aircraft: Aircraft): LoadStation[] {
+export function loadStationsOf(aircraft: LoadedAircraft): LoadStation[] {
   return aircraft.stations.filter((station): station is LoadStation => station.kind !== 'fuel');
 }
 
@@ -63,7 +63,7 @@ export function boundsOf(
  * breaks a limit.
  */
 export function loadSpaces(
-  aircraft: Aircraft,
+  aircraft: LoadedAircraft,
   { empty, leastPilotKg, restriction = {} }: LoadSpaceOptions,
 ): LoadSpace[] {
   const seats = loadStationsOf(aircraft).map((station) => ({
@@ -102,7 +102,7 @@ export function loadSpaces(
 }
 
 /** What is left for each group once the least masses are aboard; negative where they are already too much. */
-function groupsOf(aircraft: Aircraft, emptyKg: number, startLoad: Readonly<Record<string, number>>): Group[] {
+function groupsOf(aircraft: LoadedAircraft, emptyKg: number, startLoad: Readonly<Record<string, number>>): Group[] {
   const limits = (aircraft.loadingLimits ?? []).map(({ stations, maximumMassKg }) => ({
     stations: new Set(stations),
     maximumKg: maximumMassKg,

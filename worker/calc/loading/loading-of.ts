@@ -1,4 +1,4 @@
-import type { Aircraft } from '../../visit/visit.ts';
+import type { LoadedAircraft } from '../../visit/visit.ts';
 import { tanksOf } from '../fuel.ts';
 import type { MassMoment } from '../mass-moment.ts';
 import type { Loading } from './boundary.ts';
@@ -10,7 +10,11 @@ import { loadStationsOf } from './load-space.ts';
  *
  * @param load kg by station id; a station left out carries nothing
  */
-export function loadingOf(aircraft: Aircraft, empty: MassMoment, load: Readonly<Record<string, number>>): Loading {
+export function loadingOf(
+  aircraft: LoadedAircraft,
+  empty: MassMoment,
+  load: Readonly<Record<string, number>>,
+): Loading {
   let { massKg, momentKgMm } = empty;
   for (const { id, armMm } of loadStationsOf(aircraft)) {
     massKg += load[id] ?? 0;

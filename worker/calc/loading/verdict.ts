@@ -1,4 +1,4 @@
-import type { Aircraft } from '../../visit/visit.ts';
+import type { LoadedAircraft } from '../../visit/visit.ts';
 import { tanksOf } from '../fuel.ts';
 import type { Loading } from './boundary.ts';
 import { burnPathOf } from './burn-path.ts';
@@ -17,7 +17,7 @@ export type Verdict =
 const TOLERANCE = 1e-9;
 
 /** Judges loadings of an aircraft, from take-off until the fuel is gone. */
-export function judgeOf(aircraft: Aircraft, envelope?: Envelope): (loading: Loading) => Verdict {
+export function judgeOf(aircraft: LoadedAircraft, envelope?: Envelope): (loading: Loading) => Verdict {
   const limits = massLimits(aircraft);
   const tanks = tanksOf(aircraft);
   const burn = burnPathOf(aircraft);
@@ -44,7 +44,7 @@ interface MassLimit {
   maximumKg: number;
 }
 
-function massLimits(aircraft: Aircraft): MassLimit[] {
+function massLimits(aircraft: LoadedAircraft): MassLimit[] {
   const seats = loadStationsOf(aircraft);
   return [
     ...seats.map(({ id, maximumMassKg }) => ({ id, stations: [id], maximumKg: maximumMassKg })),

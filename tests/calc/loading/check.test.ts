@@ -1,0 +1,79 @@
+import { describe, expect, test } from 'vitest';
+import { tanksOf } from '../../../worker/calc/fuel.ts';
+import { checkLoading } from '../../../worker/calc/loading/check.ts';
+import { envelopeOf } from '../../../worker/calc/loading/envelope.ts';
+import { loadingFacts } from '../../../worker/pack/loading-facts.ts';
+import { RELEASABLE_AT } from '../../gate/assess-record.ts';
+import { assessed, posted } from '../../pack/fixture.ts';
+import { fixturesIn } from '../../read-fixture.ts';
+
+/** What the owner's page is given, after the way over the wire, and the sheet of the pack. */
+async function given(name: string) {
+  const { visit, results } = await assessed(posted(name), RELEASABLE_AT[name]);
+  const facts = loadingFacts(visit, results);
+  if (!facts || !results.loading) throw new Error('The visit has no loading sheet');
+  const { aircraft, empty } = JSON.parse(JSON.stringify(facts)) as typeof facts;
+  return { aircraft, empty, envelope: aircraft.envelope && envelopeOf(aircraft.envelope), sheet: results.loading };
+}
+
+describe('checkLoading()', () => {
+  test.each(fixturesIn('visits'))('says of every loading on the sheet of %s what the sheet says', async (name) => {
+    const { aircraft, empty, envelope, sheet } = await given(name);
+    for (const { path, verdict } of sheet.loadings) {
+      const { load = {}, massKg = 0 } = path[0] ?? {};
+      const check = checkLoading(aircraft, empty, { load, burnKg: 0, envelope });
+      expect(check.verdict.state).toBe(verdict.state);
+      // Masses are added up in another order: alike but for the last digits.
+      const [ours, theirs] = [check.verdict, verdict].map((each) => ('worst' in each ? each.worst : undefined));
+      expect(ours?.side).toBe(theirs?.side);
+      expect(ours?.margin ?? 0).toBeCloseTo(theirs?.margin ?? 0, 8);
+      expect(check.takeOff.massKg).toBeCloseTo(massKg, 9);
+      expect(check.path.length).toBe(path.length);
+    }
+  });
+
+  test.each(fixturesIn('visits'))(
+    'allows the baggage of the table of %s, and no more where that is a limit',
+    async (name) => {
+      const { aircraft, empty, envelope, sheet } = await given(name);
+      const seats = aircraft.stations.filter(({ kind }) => kind === 'pilot' || kind === 'passenger');
+      const [bay] = aircraft.stations.filter(({ kind }) => kind === 'baggage');
+      if (!bay || !('maximumMassKg' in bay)) return;
+      const usable = tanksOf(aircraft).map(
+        ({ id, capacityL, unusableL, densityKgPerL }) => [id, (capacityL - unusableL) * densityKgPerL] as const,
+      );
+      for (const { aboard, eachKg, cells } of sheet.table.rows) {
+        for (const [column, cell] of cells.entries()) {
+          if (!('baggageKg' in cell)) continue;
+          const fuel = Object.fromEntries(usable.map(([id, fullKg]) => [id, (fullKg * (column + 1)) / 4]));
+          const crew = Object.fromEntries(seats.slice(0, aboard === 'solo' ? 1 : 2).map(({ id }) => [id, eachKg]));
+          const stateWith = (baggageKg: number) =>
+            checkLoading(aircraft, empty, { load: { ...crew, ...fuel, [bay.id]: baggageKg }, burnKg: 0, envelope })
+              .verdict.state;
+          expect(stateWith(cell.baggageKg)).toBe('inside');
+          expect(stateWith(cell.baggageKg + 0.5)).not.toBe('inside');
+        }
+      }
+    },
+  );
+
+  test('says what would bring a loading inside, and it does', async () => {
+    const { aircraft, empty, envelope } = await given('nose-wheel-full');
+    const load = { 'left-seat': 100, 'right-seat': 100, baggage: 25, 'wing-tanks': 56 };
+    const { verdict, cures } = checkLoading(aircraft, empty, { load, burnKg: 0, envelope });
+    expect(verdict.state).toBe('too-heavy');
+    expect(cures.map(({ station }) => station).sort()).toEqual(['baggage', 'wing-tanks']);
+    for (const { station, byKg } of cures) {
+      const cured = { ...load, [station]: (load[station as keyof typeof load] ?? 0) + byKg };
+      expect(checkLoading(aircraft, empty, { load: cured, burnKg: 0, envelope }).verdict.state).toBe('inside');
+    }
+  });
+
+  test('lands lighter by what is burnt, and nowhere when more is to be burnt than is aboard', async () => {
+    const { aircraft, empty, envelope } = await given('nose-wheel-full');
+    const load = { 'left-seat': 80, 'wing-tanks': 40 };
+    const { takeOff, landing } = checkLoading(aircraft, empty, { load, burnKg: 15, envelope });
+    expect(landing?.massKg).toBeCloseTo(takeOff.massKg - 15, 9);
+    expect(checkLoading(aircraft, empty, { load, burnKg: 41, envelope }).landing).toBeUndefined();
+  });
+});

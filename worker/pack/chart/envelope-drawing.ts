@@ -1,0 +1,81 @@
+import type { EnvelopeCorner } from '../../calc/loading/envelope.ts';
+import { cgMm, type MassMoment } from '../../calc/mass-moment.ts';
+import { factorOf, type Units, unitOf } from '../../units/quantity.ts';
+import { axisFor } from './axis.ts';
+import { AREA, INK } from './ink.ts';
+import { axisNames, grid, label, line, type Plot, plotOf } from './plot.ts';
+import { drawing, element, type Point, points } from './svg.ts';
+
+const [WIDTH, HEIGHT, WIDTH_MM] = [420, 280, 140];
+
+/** An envelope and what is flown in it, in the units of calculation; drawn in those of the record. */
+export interface EnvelopePicture {
+  corners: readonly EnvelopeCorner[];
+  maximumMassKg: number;
+  empty: MassMoment;
+  /** Ways from take-off to the end of the fuel; each is named beside its beginning. */
+  ways: readonly { name: string; path: readonly MassMoment[] }[];
+  units: Units;
+  /** What stands for the picture where it cannot be seen. */
+  label: string;
+}
+
+interface Place {
+  arm: number;
+  mass: number;
+}
+
+/** Mass over centre of gravity: the envelope, the empty aircraft and every way flown. */
+export function envelopeDrawing({ corners, maximumMassKg, empty, ways, units, label: text }: EnvelopePicture): string {
+  const [arm, mass] = [factorOf('arm', units), factorOf('mass', units)];
+  const placed = (state: MassMoment): Place => ({ arm: cgMm(state) / arm, mass: state.massKg / mass });
+  const polygon = corners.map(({ armMm, massKg }) => ({ arm: armMm / arm, mass: massKg / mass }));
+  const paths = ways.map(({ name, path }) => ({ name, places: path.map(placed) }));
+  const plot = plotOver([...polygon, placed(empty), ...paths.flatMap(({ places }) => places)]);
+  const on = (place: Place): Point => plot.at(place.arm, place.mass);
+  const maximum = maximumMassKg / mass;
+  const content = [
+    grid(plot),
+    element('polygon', { points: points(polygon.map(on)), fill: AREA, stroke: INK, 'stroke-width': 1.4 }),
+    line(plot.at(plot.across.from, maximum), plot.at(plot.across.to, maximum), INK, 0.8, '5 3'),
+    ...paths.map(({ name, places }) => burnLine(places.map(on), name)),
+    emptyMark(on(placed(empty))),
+    axisNames(plot, `centre of gravity, ${unitOf('arm', units)} aft of datum`, `mass, ${unitOf('mass', units)}`),
+  ].join('');
+  return drawing(WIDTH, HEIGHT, WIDTH_MM, text, content);
+}
+
+function plotOver(places: readonly Place[]): Plot {
+  const arms = axisFor(widened(places.map((place) => place.arm)), 7);
+  const masses = axisFor(widened(places.map((place) => place.mass)), 8);
+  return plotOf(WIDTH, HEIGHT, arms, masses);
+}
+
+/** Values with a little room on either side, so that no line of the envelope lies on the frame. */
+function widened(values: readonly number[]): number[] {
+  const [least, greatest] = [Math.min(...values), Math.max(...values)];
+  const room = (greatest - least) * 0.04;
+  return [least - room, greatest + room];
+}
+
+/** A numbered way from take-off (dot) to the end of the fuel. */
+function burnLine(path: readonly Point[], name: string): string {
+  const start = path[0];
+  if (!start) return '';
+  const way = element('polyline', { points: points(path), fill: 'none', stroke: INK, 'stroke-width': 1.2 });
+  const dot = element('circle', { cx: start.x, cy: start.y, r: 2.8, fill: INK });
+  return way + dot + label(name, { x: start.x + 5, y: start.y - 4 }, 'start', true);
+}
+
+function emptyMark({ x, y }: Point): string {
+  const square = element('rect', {
+    x: x - 3,
+    y: y - 3,
+    width: 6,
+    height: 6,
+    fill: '#ffffff',
+    stroke: INK,
+    'stroke-width': 1.2,
+  });
+  return square + label('empty', { x: x + 7, y: y + 3.5 }, 'start');
+}
