@@ -23,10 +23,10 @@ describe('checkLoading()', () => {
       const { load = {}, massKg = 0 } = path[0] ?? {};
       const check = checkLoading(aircraft, empty, { load, burnKg: 0, envelope });
       expect(check.verdict.state).toBe(verdict.state);
-      // Masses are added up in another order: alike but for the last digits.
+      // Masses are added up in another order, and an extreme ends on a chord of its tank: alike to a tenth of a micrometre.
       const [ours, theirs] = [check.verdict, verdict].map((each) => ('worst' in each ? each.worst : undefined));
       expect(ours?.side).toBe(theirs?.side);
-      expect(ours?.margin ?? 0).toBeCloseTo(theirs?.margin ?? 0, 8);
+      expect(ours?.margin ?? 0).toBeCloseTo(theirs?.margin ?? 0, 4);
       expect(check.takeOff.massKg).toBeCloseTo(massKg, 9);
       expect(check.path.length).toBe(path.length);
     }
