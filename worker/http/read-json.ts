@@ -1,5 +1,6 @@
 import { printParseErrorCode, visit } from 'jsonc-parser';
 import { LIMITS } from '../limits.ts';
+import { bodyChunks } from './body-chunks.ts';
 import { structuralDefects } from './json-structure.ts';
 import { Refusal } from './problem.ts';
 
@@ -40,17 +41,10 @@ function checkType(request: Request, type: string): void {
 }
 
 async function readText(request: Request, mostBytes: number): Promise<string> {
-  const tooLarge = () => new Refusal('body-too-large', `The body must be at most ${mostBytes} bytes`);
-  if (Number(request.headers.get('Content-Length') ?? 0) > mostBytes) throw tooLarge();
   const decoder = new TextDecoder('utf-8', { fatal: true });
   let text = '';
-  let bytes = 0;
-  // The length is counted while reading, because a body sent in chunks does not announce it.
-  for await (const chunk of request.body ?? []) {
-    bytes += chunk.length;
-    if (bytes > mostBytes) throw tooLarge();
+  for await (const chunk of bodyChunks(request, mostBytes))
     text += decoded(() => decoder.decode(chunk, { stream: true }));
-  }
   return text + decoded(() => decoder.decode());
 }
 

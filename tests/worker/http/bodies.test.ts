@@ -2,7 +2,8 @@ import { describe, expect, test } from 'vitest';
 import { LIMITS } from '../../../worker/limits.ts';
 import { testService } from '../service.ts';
 
-const { call } = await testService();
+const { call, events } = await testService();
+events.length = 0;
 const post = (body: unknown, headers: Record<string, string> = { 'Content-Type': 'application/json' }) =>
   call('/v1/assessments', { method: 'POST', body, headers });
 
@@ -23,6 +24,20 @@ describe('body of a request', () => {
     const response = await post(endless);
     expect(response.status).toBe(413);
     expect(sent).toBeLessThan(LIMITS.bodyBytes * 2);
+  });
+
+  test('that breaks off is refused, and is no failure of the service', async () => {
+    let pieces = 0;
+    const broken = new ReadableStream<Uint8Array>({
+      pull(controller) {
+        if (pieces++ > 0) controller.error(new Error('connection lost'));
+        else controller.enqueue(new TextEncoder().encode('{"aircraft":'));
+      },
+    });
+    const response = await post(broken);
+    expect(response.status).toBe(400);
+    expect(await response.json()).toMatchObject({ type: '/problems/malformed-request' });
+    expect(events).toEqual([]);
   });
 
   test.each([
