@@ -62,6 +62,7 @@ export default defineConfig({
           name: 'faults',
           root: ROOT,
           include: ['tests/faults/**/*.test.ts'],
+          alias: { 'cloudflare:workers': `${ROOT}/tests/faults/abuse/durable-object.ts` },
         },
       },
     ],

@@ -1,18 +1,22 @@
 import { redated } from '../../worker/embedded/redated.ts';
 import { readFixture } from '../read-fixture.ts';
 
-/** A record that can be released today: a weighing and nothing else. */
+/** A record that can be released: a weighing and nothing else. */
 export interface SmallRecord {
   aircraft: { registration: string };
   visit: { arrivedAt: string; summary: string };
   release: { by: string };
 }
 
-const RECORD = redated(readFixture('visits/weighing-only') as SmallRecord, new Date());
+/** As it stands in the fixtures: it can be released on the day after its weighing. */
+export const WEIGHED = readFixture('visits/weighing-only') as SmallRecord;
+
+/** Weighed yesterday, for services that run by the clock. */
+const WEIGHED_YESTERDAY = redated(WEIGHED, new Date());
 
 /** The person who releases it. */
-export const RELEASED_BY = RECORD.release.by;
+export const RELEASED_BY = WEIGHED.release.by;
 
-export function smallRecord(registration: string, summary: string): SmallRecord {
-  return { ...RECORD, aircraft: { ...RECORD.aircraft, registration }, visit: { ...RECORD.visit, summary } };
+export function smallRecord(registration: string, summary: string, weighed = WEIGHED_YESTERDAY): SmallRecord {
+  return { ...weighed, aircraft: { ...weighed.aircraft, registration }, visit: { ...weighed.visit, summary } };
 }
