@@ -1,0 +1,85 @@
+import { z } from 'zod';
+import { ChainEntry, PackSummary } from '../../http/schemas.ts';
+
+/** The form of an exported folder. What reads it takes nothing in it for granted: a folder may come from anywhere. */
+export const FORMAT = 'slipmark-export/1';
+
+const digest = z.string().regex(/^[0-9a-f]{64}$/);
+const registration = z.string().regex(/^[A-Z0-9]{1,4}-?[A-Z0-9]{1,8}$/);
+const packName = z.string().regex(/^[A-Z0-9]{1,4}-?[A-Z0-9]{1,8}-P[1-9][0-9]{0,5}-[1-9][0-9]{0,5}$/);
+const visitName = z.string().regex(/^[A-Za-z0-9][A-Za-z0-9._-]{0,39}$/);
+
+/** A photograph or paper that a record names; `file` is null where it was never handed in, or cleared away. */
+const ExportedFile = z.strictObject({
+  sha256: digest,
+  title: z.string(),
+  file: z
+    .string()
+    .regex(/^attachments\/[0-9a-f]{64}\.(jpg|png|pdf)$/)
+    .nullable(),
+});
+export type ExportedFile = z.infer<typeof ExportedFile>;
+
+const ExportedVisit = z.strictObject({
+  visit: visitName,
+  version: z.int(),
+  recordSha256: digest,
+  updatedAt: z.string(),
+  state: z.enum(['working', 'released']),
+  pack: packName.nullable(),
+  attachments: z.array(ExportedFile),
+});
+export type ExportedVisit = z.infer<typeof ExportedVisit>;
+
+const ExportedPack = z.strictObject({
+  summary: z.strictObject({ ...PackSummary.shape, pack: packName }),
+  supersededBy: packName.nullable(),
+  withdrawal: z.strictObject({ at: z.string(), by: z.string(), reason: z.string() }).nullable(),
+  attachments: z.array(ExportedFile),
+});
+export type ExportedPack = z.infer<typeof ExportedPack>;
+
+/** `workshop.json`: whose folder it is, and which aircraft are in it. */
+export const WorkshopFile = z.strictObject({
+  format: z.literal(FORMAT),
+  workshop: z.string().regex(/^[a-z0-9][a-z0-9-]{0,38}$/),
+  aircraft: z.array(registration),
+});
+export type WorkshopFile = z.infer<typeof WorkshopFile>;
+
+/** `aircraft.json`: visits and packs, the oldest pack first. What of it the chain tells too is held against the chain. */
+export const AircraftFile = z.strictObject({
+  format: z.literal(FORMAT),
+  registration,
+  visits: z.array(ExportedVisit),
+  packs: z.array(ExportedPack),
+});
+export type AircraftFile = z.infer<typeof AircraftFile>;
+
+/** `ledger.json`: the whole chain. */
+export const LedgerFile = z.strictObject({
+  format: z.literal(FORMAT),
+  registration,
+  entries: z.array(z.strictObject(ChainEntry.shape)),
+});
+export type LedgerFile = z.infer<typeof LedgerFile>;
+
+/** Where things lie in the folder; paths are written with slashes. */
+export const PLACES = {
+  workshop: 'workshop.json',
+  keys: 'keys.json',
+  sums: 'SHA256SUMS',
+  style: 'style.css',
+  aircraft: (name: string) => `aircraft/${name}`,
+  visit: (aircraft: string, visit: string) => `aircraft/${aircraft}/visits/${visit}.json`,
+  pack: (aircraft: string, pack: string) => `aircraft/${aircraft}/packs/${pack}`,
+} as const;
+
+/** The files of a pack, and which digest of the chain each must have. */
+export const PACK_FILES = {
+  'pack.pdf': 'pdfSha256',
+  'record.json': 'recordSha256',
+  'manifest.json': 'manifestSha256',
+  'documents.json': 'documentsSha256',
+} as const;
+export type PackFile = keyof typeof PACK_FILES;
