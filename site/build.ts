@@ -20,6 +20,9 @@ const HEADERS = `/*
   X-Content-Type-Options: nosniff
   X-Frame-Options: DENY
 
+/offline.js
+  Cache-Control: no-cache
+
 /assets/fonts/*
   Cache-Control: public, max-age=604800
 `;
@@ -30,7 +33,7 @@ rmSync(OUTPUT, { recursive: true, force: true });
 cpSync(join(import.meta.dirname, 'assets'), ASSETS, { recursive: true });
 writeFileSync(join(ASSETS, 'page.css'), STYLES.map(styleOf).join('\n'));
 await writeFonts(join(ASSETS, 'fonts'));
-await writeScripts(ASSETS);
+await writeScripts(OUTPUT);
 writeFileSync(join(OUTPUT, '_headers'), HEADERS);
 for (const page of PAGES) {
   const file = join(OUTPUT, `${page.path === '/' ? '/index' : page.path}.html`);

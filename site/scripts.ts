@@ -2,9 +2,15 @@ import { join } from 'node:path';
 import { build } from 'esbuild';
 import { PAGES } from './pages.ts';
 
-/** Writes the code of the pages that run any, each as one file. */
-export async function writeScripts(folder: string): Promise<void> {
-  const names = PAGES.flatMap(({ script }) => (script === undefined ? [] : [script]));
+/** Writes the code of the pages that run any, each as one file: those of the site, and the owner's page. */
+export async function writeScripts(root: string): Promise<void> {
+  const ofPages = PAGES.flatMap(({ script }) => (script === undefined ? [] : [script]));
+  await bundled([...ofPages, 'owner'], join(root, 'assets'));
+  // A service worker holds sway over what lies beside it, so it stands at the root.
+  await bundled(['offline'], root);
+}
+
+async function bundled(names: readonly string[], folder: string): Promise<void> {
   await build({
     entryPoints: names.map((name) => join(import.meta.dirname, 'client', `${name}.ts`)),
     outdir: folder,

@@ -25,6 +25,7 @@ import type { RecordIssue } from './visit/record-issue.ts';
 export { assessmentAnswer } from './assessment-answer.ts';
 export type { ArchiveFacts, AttachmentFact } from './gate/rule.ts';
 export { carriedForward } from './pack/carry-forward.ts';
+export { loadingFacts } from './pack/loading-facts.ts';
 export type { PackDocument } from './pack/pack-documents.ts';
 export type { PackSummary } from './pack/summary.ts';
 export { cleanImage, inspectAttachment } from './print/index.ts';

@@ -84,3 +84,55 @@ describe("the owner's page on a phone", () => {
     expect(Math.min(...heights)).toBeGreaterThanOrEqual(44);
   });
 });
+
+describe('the loading check on a phone', () => {
+  const answer = (): Promise<string | null> => page.locator('#loading-answer').textContent();
+  const type = (name: RegExp, value: string): Promise<void> => page.getByLabel(name).fill(value);
+
+  test('follows the figures as they are typed, and draws them', async () => {
+    await page.goto(address);
+    await type(/^Left seat/, '85');
+    await type(/^Wing tanks/, '40');
+    await type(/^Fuel burnt/, '15');
+    expect(await answer()).toMatch(/^Inside.*Take-off: 439\.7\u00a0kg.*After the planned burn: 428\.9\u00a0kg/);
+    const before = await page.locator('#loading-chart circle').getAttribute('cx');
+    await type(/^Baggage bay/, '25');
+    expect(await page.locator('#loading-chart circle').getAttribute('cx')).not.toBe(before);
+  });
+
+  test('says plainly when it is outside, by how much, and what would bring it inside', async () => {
+    await page.goto(address);
+    for (const [name, value] of [
+      [/^Left seat/, '100'],
+      [/^Right seat/, '100'],
+      [/^Baggage bay/, '25'],
+      [/^Wing tanks/, '78'],
+    ] as const)
+      await type(name, value);
+    expect(await answer()).toMatch(/^Too heavy by 7\.0\u00a0kg.*Inside with less on Baggage bay: 7/);
+    expect(await phone.defects()).toEqual([]);
+    expect(await phone.isWithinWidth()).toBe(true);
+  });
+
+  test('works without a network once the page was opened, and says that there is none', {
+    timeout: 60_000,
+  }, async () => {
+    await page.goto(address);
+    await page.evaluate('navigator.serviceWorker.ready.then(() => undefined)');
+    // The worker keeps what is opened from its start on: opened once more, the page is kept.
+    await page.goto(address);
+    await page.context().setOffline(true);
+    try {
+      await page.goto(address);
+      await page.getByText('Without a network').waitFor();
+      await type(/^Left seat/, '85');
+      expect(await answer()).toMatch(/^Inside/);
+      const kept = await page.evaluate(
+        "caches.open('slipmark-pages-1').then((cache) => cache.keys()).then((keys) => keys.map(({ url }) => url).join(' '))",
+      );
+      expect(kept).not.toContain(address.split('/').at(-1));
+    } finally {
+      await page.context().setOffline(false);
+    }
+  });
+});

@@ -51,6 +51,7 @@ export const pipelineDouble: Pipeline = {
     return { ok: true, assessed: assessed as unknown as Assessed };
   },
   carriedForward: () => undefined,
+  loadingFacts: () => undefined,
   cleanImage: (bytes) => bytes,
   inspectAttachment: async () => ({ ok: true, kind: 'pdf', pages: 1, obstacles: [] }),
   assessmentAnswer: ({ findings, isReleasable }) => ({ findings, isReleasable }),

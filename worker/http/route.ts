@@ -14,6 +14,7 @@ export type Pipeline = Pick<
   | 'draftDocuments'
   | 'draftPdf'
   | 'inspectAttachment'
+  | 'loadingFacts'
   | 'seal'
 >;
 

@@ -24,11 +24,14 @@ export const openLink: Operation = {
     const documents = await documentsOf(call, opened.pack);
     const leading = documents.find(({ id }) => id === LEADING[opened.link.audience]) ?? documents[0];
     const { summary } = opened.pack;
+    const standing = standingOf(opened);
+    // Limits that no longer hold are not to be worked with.
+    const loading = standing.isCurrent ? await loadingOf(call, opened.pack) : undefined;
     const base = `${call.url.pathname}/documents/`;
-    return htmlPage('owner-page', {
+    const view = {
       title: `${summary.registration} release pack ${summary.number}`,
       registration: summary.registration,
-      ...standingOf(opened),
+      ...standing,
       releasedBy: summary.releasedBy,
       issuedAt: printMoment(summary.issuedAt),
       pack: summary.pack,
@@ -37,7 +40,11 @@ export const openLink: Operation = {
       documents: documents.map(({ id, title }) => ({ href: `${base}${id}`, title })),
       expiresOn: printDate(dateOf(opened.link.expiresAt)),
       pdfSha256: opened.pack.pdfSha256,
-    });
+      hasLoading: loading !== undefined,
+      loadingJson: loading === undefined ? '' : inScript(loading),
+      openedAt: call.world.now().toISOString(),
+    };
+    return htmlPage('owner-page', view, 200, true);
   },
 };
 
@@ -77,6 +84,16 @@ export const openLinkDocument: Operation = {
     });
   },
 };
+
+/** What loadings are worked out from, by the record that was sealed; undefined where there is nothing to load. */
+async function loadingOf({ world, pipeline }: Call, { recordSha256, summary }: KeptPack): Promise<object | undefined> {
+  const body = found(reached(await world.archive.blob(recordSha256)), 'such record');
+  const outcome = await pipeline.assess(await new Response(body).json(), summary.issuedAt, {});
+  return outcome.ok ? pipeline.loadingFacts(outcome.assessed.visit, outcome.assessed.results) : undefined;
+}
+
+/** JSON as it may stand in a page: nothing in it can end the element that holds it. */
+const inScript = (value: object): string => JSON.stringify(value).replaceAll('<', '\\u003c');
 
 async function documentsOf({ world }: Call, { documentsSha256 }: KeptPack): Promise<PackDocument[]> {
   const body = found(reached(await world.archive.blob(documentsSha256)), 'such documents');

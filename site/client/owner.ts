@@ -1,0 +1,8 @@
+// The owner's page: the loading check, and what stands when there is no network.
+import type { LoadingFacts } from '../../worker/pack/loading-facts.ts';
+import { startLoadingCheck } from './loading-check.ts';
+import { startOffline } from './offline-page.ts';
+
+const facts = document.querySelector('#loading-facts')?.textContent;
+if (facts) startLoadingCheck(JSON.parse(facts) as LoadingFacts);
+startOffline();
