@@ -54,6 +54,11 @@ describe('the whole way with the real stages', () => {
     const page = await (await call(pathname, { key: '' })).text();
     expect(page).toContain('<article id="owner-summary"');
     expect(page).not.toContain(' style=');
+    expect(page).toContain('id="loading-facts"');
+    const baseline = await (await call(`/v1/packs/${pack.pack}/baseline.json`)).json<object>();
+    expect(baseline).toMatchObject({ source: 'previous-pack', reference: pack.pack });
+    expect(await (await call(`${pathname}/baseline.json`, { key: '' })).json()).toEqual(baseline);
+    expect((await call(`/p/${'A'.repeat(43)}/baseline.json`, { key: '' })).status).toBe(404);
     const documents = [...page.matchAll(/href="([^"]+\/documents\/[^"]+)"/g)].map(([, href = '']) => href);
     expect(documents.length).toBeGreaterThan(8);
     for (const href of documents) expect((await call(href, { key: '' })).status, href).toBe(200);
