@@ -13,7 +13,10 @@ const MAIN_PAGES = [
 ] as const;
 
 /** Pages for those who run or audit it: every page leads to them from its foot. */
-const FOOT_PAGES = [['/threats', 'Threat model']] as const;
+const FOOT_PAGES = [
+  ['/moving-house', 'Back-up and moving house'],
+  ['/threats', 'Threat model'],
+] as const;
 
 /** The whole page, with what every page has in common. */
 export function layout({ path, title, description, script, body }: Page): string {

@@ -2,6 +2,7 @@ import type { Page } from './page.ts';
 import { api } from './pages/api.ts';
 import { checks } from './pages/checks.ts';
 import { guide } from './pages/guide.ts';
+import { movingHouse } from './pages/moving-house.ts';
 import { problems } from './pages/problems.ts';
 import { record } from './pages/record.ts';
 import { rules } from './pages/rules.ts';
@@ -10,4 +11,15 @@ import { threats } from './pages/threats.ts';
 import { verify } from './pages/verify.ts';
 
 /** Every page of the site. */
-export const PAGES: readonly Page[] = [start, guide, record, rules, api, checks, verify, threats, ...problems];
+export const PAGES: readonly Page[] = [
+  start,
+  guide,
+  record,
+  rules,
+  api,
+  checks,
+  verify,
+  movingHouse,
+  threats,
+  ...problems,
+];

@@ -1,4 +1,5 @@
 import { execFile } from 'node:child_process';
+import { createHash } from 'node:crypto';
 import { cpSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
@@ -14,12 +15,15 @@ import { readFixture } from '../read-fixture.ts';
 import { fencedBlocks } from './fenced-blocks.ts';
 
 const WRITTEN_ORIGIN = 'http://127.0.0.1:8787';
+/** Where the page on moving house writes that the new deployment is. */
+const WRITTEN_NEW_ORIGIN = 'http://127.0.0.1:8788';
 const ADMIN_SECRET = 'secret-of-the-commands-test';
 
 const storage = mkdtempSync(join(tmpdir(), 'slipmark-'));
 /** Where the reader stands: it has the record that the commands send, as if its visit had ended yesterday. */
 const folder = join(storage, 'reader');
 let service: Embedded;
+let newDeployment: Embedded;
 let key: string;
 
 beforeAll(async () => {
@@ -28,13 +32,9 @@ beforeAll(async () => {
   cpSync(join(ROOT, 'fixtures/attachments'), join(folder, 'fixtures/attachments'), { recursive: true });
   const visit = readFixture('visits/weighing-only') as Parameters<typeof redated>[0];
   writeFileSync(record, JSON.stringify(redated(visit, new Date())));
-  service = await startEmbedded({
-    script: await bundle(),
-    storage: join(storage, 'service'),
-    port: await freePort(18_987),
-    adminSecret: ADMIN_SECRET,
-    sealSecret: 'seal-secret-of-the-commands',
-  });
+  const script = await bundle();
+  service = await started(script, 'service', 18_987);
+  newDeployment = await started(script, 'new', 19_487);
   const answer = await fetch(`${service.origin}/v1/workshops`, {
     method: 'POST',
     headers: { Authorization: `Bearer ${ADMIN_SECRET}`, 'Content-Type': 'application/json' },
@@ -43,16 +43,28 @@ beforeAll(async () => {
   key = ((await answer.json()) as { key: { secret: string } }).key.secret;
 }, 60_000);
 
+async function started(script: string, name: string, port: number): Promise<Embedded> {
+  const secrets = { adminSecret: ADMIN_SECRET, sealSecret: `seal-secret-of-the-${name}` };
+  return startEmbedded({ script, storage: join(storage, name), port: await freePort(port), ...secrets });
+}
+
 afterAll(async () => {
   await service?.stop();
+  await newDeployment?.stop();
   rmSync(storage, { recursive: true, force: true });
 });
 
+/** The scripts of the project, run where the reader stands. */
+const NPM = `npm() { local name="$2"; shift 3; '${process.execPath}' "${join(ROOT, 'worker/embedded')}/$name.ts" "$@"; }`;
+
 /** Runs every command of a page in one shell; a call that is refused ends it. */
 async function run(page: string): Promise<string> {
-  const commands = fencedBlocks(page).join('\n').replaceAll(WRITTEN_ORIGIN, service.origin);
-  const script = `curl() { command curl -f "$@"; }\n${commands}`;
-  const env = { ...process.env, KEY: key };
+  const commands = fencedBlocks(page)
+    .join('\n')
+    .replaceAll(WRITTEN_ORIGIN, service.origin)
+    .replaceAll(WRITTEN_NEW_ORIGIN, newDeployment.origin);
+  const script = `curl() { command curl -f "$@"; }\n${NPM}\n${commands}`;
+  const env = { ...process.env, KEY: key, ADMIN: ADMIN_SECRET };
   const { stdout } = await promisify(execFile)('bash', ['-euo', 'pipefail', '-c', script], { cwd: folder, env });
   return stdout;
 }
@@ -79,5 +91,18 @@ describe('the commands of the documentation', { timeout: 60_000 }, () => {
     const page = await fetch(link);
     expect(page.status).toBe(200);
     expect(await page.text()).toContain('Q-WGT');
+  });
+
+  test('moving-house: what was released is exported, proved, imported, and exported again the same', async () => {
+    const output = await run('moving-house');
+    expect(output).toContain('GENUINE: every pack of reader');
+    expect(output).toContain('Q-WGT: 1 packs imported');
+    const headers = { 'Content-Type': 'application/json' };
+    const digest = createHash('sha256')
+      .update(readFileSync(join(folder, 'Q-WGT-P1-1.pdf')))
+      .digest('hex');
+    const body = JSON.stringify({ pdfSha256: digest });
+    const answer = await fetch(`${newDeployment.origin}/v1/verifications`, { method: 'POST', headers, body });
+    expect(await answer.json()).toMatchObject({ verdict: 'genuine', workshop: 'reader' });
   });
 });
