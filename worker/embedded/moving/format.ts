@@ -1,5 +1,6 @@
 import { z } from 'zod';
-import { ChainEntry, PackSummary } from '../../http/schemas.ts';
+import type { ChainEntry } from '../../archive/ledger/ledger-calls.ts';
+import type { PackSummary } from '../../pipeline.ts';
 
 /** The form of an exported folder. What reads it takes nothing in it for granted: a folder may come from anywhere. */
 export const FORMAT = 'slipmark-export/1';
@@ -31,8 +32,32 @@ const ExportedVisit = z.strictObject({
 });
 export type ExportedVisit = z.infer<typeof ExportedVisit>;
 
+const Summary = z.strictObject({
+  registration: z.string(),
+  pack: packName,
+  number: z.int(),
+  issue: z.int(),
+  visit: visitName,
+  issuedAt: z.string(),
+  releasedBy: z.string(),
+  regime: z.string(),
+  emptyMassKg: z.number().nullable(),
+  emptyArmMm: z.number().nullable(),
+  supersedes: packName.nullable(),
+  findings: z.strictObject({ cautions: z.int(), notes: z.int() }),
+}) satisfies z.ZodType<PackSummary>;
+
+const Entry = z.strictObject({
+  seq: z.int(),
+  at: z.string(),
+  kind: z.enum(['visit-kept', 'pack-sealed', 'pack-withdrawn', 'link-made', 'link-revoked']),
+  body: z.string(),
+  previous: digest,
+  digest,
+}) satisfies z.ZodType<ChainEntry>;
+
 const ExportedPack = z.strictObject({
-  summary: z.strictObject({ ...PackSummary.shape, pack: packName }),
+  summary: Summary,
   supersededBy: packName.nullable(),
   withdrawal: z.strictObject({ at: z.string(), by: z.string(), reason: z.string() }).nullable(),
   attachments: z.array(ExportedFile),
@@ -60,7 +85,7 @@ export type AircraftFile = z.infer<typeof AircraftFile>;
 export const LedgerFile = z.strictObject({
   format: z.literal(FORMAT),
   registration,
-  entries: z.array(z.strictObject(ChainEntry.shape)),
+  entries: z.array(Entry),
 });
 export type LedgerFile = z.infer<typeof LedgerFile>;
 

@@ -1,5 +1,5 @@
 import { type Html, html } from '../../../site/html.ts';
-import { onScreen } from '../../http/on-screen.ts';
+import { onScreen } from '../../pack/on-screen.ts';
 import type { PackDocument } from '../../pipeline.ts';
 import { printMoment } from '../../units/calendar.ts';
 import type { AircraftFile, ExportedFile, ExportedPack, LedgerFile, WorkshopFile } from './format.ts';

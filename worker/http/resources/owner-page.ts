@@ -1,10 +1,10 @@
 import type { KeptPack, OpenedLink } from '../../archive/ledger/ledger-calls.ts';
+import { onScreen } from '../../pack/on-screen.ts';
 import type { PackDocument } from '../../pipeline.ts';
 import { dateOf, printDate, printMoment } from '../../units/calendar.ts';
 import { found, reached } from '../answer.ts';
 import { blobResponse } from '../blob-response.ts';
 import { htmlPage } from '../html-page.ts';
-import { onScreen } from '../on-screen.ts';
 import { missing, openedLink } from '../opened-link.ts';
 import type { Call, Operation } from '../route.ts';
 import { fileNameOf } from './packs.ts';

@@ -1,9 +1,9 @@
+import { onScreen } from '../../pack/on-screen.ts';
 import { preferred } from '../accept.ts';
 import { json } from '../answer.ts';
 import { attachedFiles } from '../attached.ts';
 import { entityTag } from '../conditions.ts';
 import { htmlPage } from '../html-page.ts';
-import { onScreen } from '../on-screen.ts';
 import { Refusal } from '../problem.ts';
 import type { Call, Operation } from '../route.ts';
 import { AssessmentAnswer } from '../schemas.ts';

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { onScreen } from '../../worker/http/on-screen.ts';
+import { onScreen } from '../../worker/pack/on-screen.ts';
 
 const PLACE = { base: '/p/x/documents/', documents: [{ id: 'cover' }, { id: 'weighing-report' }], hasPictures: true };
 
