@@ -15,6 +15,7 @@ const MAIN_PAGES = [
 /** Pages for those who run or audit it: every page leads to them from its foot. */
 const FOOT_PAGES = [
   ['/moving-house', 'Back-up and moving house'],
+  ['/limits-and-cost', 'Limits and cost'],
   ['/threats', 'Threat model'],
 ] as const;
 

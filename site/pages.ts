@@ -2,6 +2,7 @@ import type { Page } from './page.ts';
 import { api } from './pages/api.ts';
 import { checks } from './pages/checks.ts';
 import { guide } from './pages/guide.ts';
+import { limitsAndCost } from './pages/limits-and-cost.ts';
 import { movingHouse } from './pages/moving-house.ts';
 import { problems } from './pages/problems.ts';
 import { record } from './pages/record.ts';
@@ -20,6 +21,7 @@ export const PAGES: readonly Page[] = [
   checks,
   verify,
   movingHouse,
+  limitsAndCost,
   threats,
   ...problems,
 ];

@@ -1,0 +1,152 @@
+/** A price as the platform publishes it: so much a unit beyond what the paid plan includes each month. US dollars. */
+export interface Price {
+  what: string;
+  /** How much of it one price buys. */
+  unit: string;
+  perUnit: number;
+  included: number;
+  /** Where it was read, or that it was not. */
+  source: string;
+}
+
+const DURABLE_OBJECTS = 'developers.cloudflare.com/durable-objects/platform/pricing';
+const R2 = 'developers.cloudflare.com/r2/pricing';
+
+export const PRICES = {
+  requests: {
+    what: 'Requests',
+    unit: 'million',
+    perUnit: 0.3,
+    included: 10,
+    source: 'developers.cloudflare.com/workflows/reference/pricing (as Workers Standard)',
+  },
+  cpu: {
+    what: 'CPU time',
+    unit: 'million ms',
+    perUnit: 0.02,
+    included: 30,
+    source: 'developers.cloudflare.com/workflows/reference/pricing (as Workers Standard)',
+  },
+  objectCalls: {
+    what: 'Calls of Durable Objects',
+    unit: 'million',
+    perUnit: 0.15,
+    included: 1,
+    source: DURABLE_OBJECTS,
+  },
+  objectTime: {
+    what: 'Time of Durable Objects',
+    unit: 'million GB·s',
+    perUnit: 12.5,
+    included: 0.4,
+    source: DURABLE_OBJECTS,
+  },
+  objectRows: {
+    what: 'Rows written by Durable Objects',
+    unit: 'million',
+    perUnit: 1,
+    included: 50,
+    source: DURABLE_OBJECTS,
+  },
+  objectStorage: { what: 'Storage of Durable Objects', unit: 'GB', perUnit: 0.2, included: 5, source: DURABLE_OBJECTS },
+  blobWrites: { what: 'Writes to R2 (class A)', unit: 'million', perUnit: 4.5, included: 1, source: R2 },
+  blobReads: { what: 'Reads from R2 (class B)', unit: 'million', perUnit: 0.36, included: 10, source: R2 },
+  blobStorage: { what: 'Storage in R2', unit: 'GB', perUnit: 0.015, included: 10, source: R2 },
+  indexStorage: { what: 'Storage in D1', unit: 'GB', perUnit: 0.75, included: 5, source: 'from memory, unverified' },
+} as const satisfies Record<string, Price>;
+
+export type Priced = keyof typeof PRICES;
+
+/** What the paid plan costs before anything is used, from memory. */
+export const PLAN_DOLLARS = 5;
+
+/** A figure that the account rests on, with where it comes from. */
+export interface Assumption {
+  what: string;
+  value: number;
+  unit: string;
+  basis: string;
+}
+
+/** The fleet and what it does, and what each of it takes. */
+export const ASSUMED = {
+  aircraft: { what: 'Aircraft', value: 1_000_000, unit: '', basis: 'the question' },
+  visits: { what: 'Visits', value: 2, unit: 'a year and aircraft', basis: 'assumed' },
+  issues: { what: 'Packs sealed', value: 1.3, unit: 'a visit', basis: 'assumed' },
+  amendments: { what: 'Amendments', value: 30, unit: 'a visit', basis: 'assumed' },
+  assessments: { what: 'Assessments and drafts read', value: 100, unit: 'a visit', basis: 'assumed' },
+  openings: { what: 'Pages and files opened by link', value: 40, unit: 'a year and aircraft', basis: 'assumed' },
+  photographs: { what: 'Photographs and papers', value: 3, unit: 'a visit', basis: 'assumed' },
+  packMB: {
+    what: 'Pack with its text, record and photographs, which stand in it and beside it',
+    value: 4,
+    unit: 'MB',
+    basis: 'assumed; the full demo is 0.75 MB, without photographs of full size',
+  },
+  ledgerKB: {
+    what: 'Ledger of an aircraft with its tables',
+    value: 78,
+    unit: 'kB',
+    basis: 'measured, empty but for one visit',
+  },
+  visitKB: {
+    what: 'Record and entries of a visit in the ledger',
+    value: 60,
+    unit: 'kB',
+    basis: 'the full demo has 78 kB, a weighing 3 kB; 30 entries of 0.4 kB',
+  },
+  indexKB: { what: 'Row of the index', value: 0.49, unit: 'kB', basis: 'measured over 100,000 rows' },
+  assessmentMs: { what: 'CPU of an assessment', value: 10, unit: 'ms', basis: 'measured, full demo (`npm run bench`)' },
+  sealMs: { what: 'CPU of a release', value: 150, unit: 'ms', basis: 'measured, full demo (`npm run bench`)' },
+  otherMs: {
+    what: 'CPU of any other request',
+    value: 2,
+    unit: 'ms',
+    basis: 'assumed, from requests under load (`npm run bench:archive`)',
+  },
+  callMs: {
+    what: 'Time of a call of an object',
+    value: 10,
+    unit: 'ms',
+    basis: 'assumed; 128 MB are billed for as long',
+  },
+} as const satisfies Record<string, Assumption>;
+
+/** How much of everything is used in a month, in the units of the prices, once so many years have been kept. */
+export function usedInMonth(years: number): Record<Priced, number> {
+  const of = (name: keyof typeof ASSUMED): number => ASSUMED[name].value;
+  const visits = (of('aircraft') * of('visits')) / 12;
+  const packs = visits * of('issues');
+  const assessed = visits * (of('assessments') + of('amendments'));
+  const opened = (of('aircraft') * of('openings')) / 12;
+  const requests = assessed + packs + opened + visits * of('photographs');
+  const cpuMs = assessed * of('assessmentMs') + packs * of('sealMs') + opened * of('otherMs');
+  // Each request with a key asks the workshop once and the ledger about twice; a link asks the ledger alone.
+  const calls = assessed * 3 + packs * 6 + opened;
+  const packsKept = packs * 12 * years;
+  return {
+    requests: requests / 1e6,
+    cpu: cpuMs / 1e6,
+    objectCalls: calls / 1e6,
+    objectTime: (calls * (of('callMs') / 1_000) * 0.128) / 1e6,
+    // A row and each index over it count: visit and chain for an amendment; pack, visit, chain, request, outbox and alarm for a release.
+    objectRows: (visits * of('amendments') * 5 + packs * 14 + opened * 3) / 1e6,
+    objectStorage: (of('aircraft') * of('ledgerKB') + visits * 12 * years * of('visitKB')) / 1e6,
+    blobWrites: (packs * (5 + of('photographs')) + visits * of('photographs')) / 1e6,
+    blobReads: (assessed * of('photographs') + opened * 2.5) / 1e6,
+    blobStorage: (packsKept * of('packMB')) / 1e3,
+    indexStorage: (packsKept * of('indexKB')) / 1e6,
+  };
+}
+
+/** What a month costs of one thing, in US dollars. */
+export function dollars(priced: Priced, used: number): number {
+  const { perUnit, included } = PRICES[priced];
+  return Math.max(0, used - included) * perUnit;
+}
+
+/** What a month costs in all, once so many years have been kept. */
+export function dollarsInMonth(years: number): number {
+  const used = Object.entries(usedInMonth(years)) as [Priced, number][];
+  return used.reduce((sum, [priced, amount]) => sum + dollars(priced, amount), PLAN_DOLLARS);
+}

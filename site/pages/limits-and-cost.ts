@@ -1,0 +1,62 @@
+import { LIMITS } from '../../worker/limits.ts';
+import {
+  ASSUMED,
+  type Assumption,
+  dollars,
+  dollarsInMonth,
+  PLAN_DOLLARS,
+  PRICES,
+  type Priced,
+  usedInMonth,
+} from '../cost.ts';
+import { codeIn, type Html, html } from '../html.ts';
+import type { Page } from '../page.ts';
+import { prose } from '../prose.ts';
+
+const YEARS = [1, 10] as const;
+
+const [FIRST, LATER] = YEARS;
+
+/** Three figures are more than the assumptions bear. */
+const rounded = (value: number): string => Number(value.toPrecision(3)).toLocaleString('en');
+
+const assumptionOf = ({ what, value, unit, basis }: Assumption): Html =>
+  html`<tr><th scope="row">${what}</th><td class="num">${value.toLocaleString('en')}</td><td>${unit}</td><td>${codeIn(basis)}</td></tr>
+`;
+
+function priceOf(priced: Priced): Html {
+  const { what, unit, perUnit, included, source } = PRICES[priced];
+  const costs = YEARS.map((years) => {
+    const used = usedInMonth(years)[priced];
+    return html`<td class="num">${rounded(used)}</td><td class="num">${rounded(dollars(priced, used))}</td>`;
+  });
+  return html`<tr><th scope="row">${what}</th><td>${unit}</td><td class="num">${perUnit}</td><td class="num">${included}</td>${costs}<td>${source}</td></tr>
+`;
+}
+
+const boundOf = ([name, value]: [string, number]): Html =>
+  html`<tr><th scope="row"><code>${name}</code></th><td class="num">${value.toLocaleString('en')}</td></tr>
+`;
+
+const table = (head: readonly string[], rows: readonly Html[]): Html =>
+  html`<div class="scroll" tabindex="0"><table class="compact"><thead><tr>${head.map((words) => html`<th scope="col">${words}</th>`)}</tr></thead>
+<tbody>${rows}</tbody></table></div>
+`;
+
+const priced = Object.keys(PRICES) as Priced[];
+
+/** What a million aircraft would need and cost on the deployed platform, worked out when the site is built. */
+export const limitsAndCost: Page = {
+  path: '/limits-and-cost',
+  title: 'Limits and cost',
+  description: 'What a million aircraft need on the deployed platform, what is sharded how, and what it costs',
+  body: html`${prose('limits-and-cost')}
+<h2 id="assumptions">The fleet that is reckoned with</h2>
+${table(['What', 'Value', '', 'Where from'], Object.values(ASSUMED).map(assumptionOf))}
+<h2 id="cost">What it costs</h2>
+<p>In US dollars a month, beyond what the paid plan includes, once ${FIRST} and once ${LATER} years have been kept. All of it together: <strong>${rounded(dollarsInMonth(FIRST))}</strong> and <strong>${rounded(dollarsInMonth(LATER))}</strong>, with ${PLAN_DOLLARS} for the plan; ${rounded((dollarsInMonth(LATER) * 12 * 100) / ASSUMED.aircraft.value)} cents a year and aircraft at the end. Rows read stay far within what is included.</p>
+${table(['What', 'Unit', 'Price', 'Included', `Used, year ${FIRST}`, 'Cost', `Used, year ${LATER}`, 'Cost', 'Price read at'], priced.map(priceOf))}
+<h2 id="bounds">Bounds of this service</h2>
+<p>Each is one constant in <code>worker/limits.ts</code>; answers quote them. They stand below those of the platform, so that what is too much is refused with a reason and not cut off.</p>
+${table(['Bound', 'Value'], Object.entries(LIMITS).map(boundOf))}`,
+};
