@@ -29,7 +29,7 @@ function unitOf({ unit }: SchemaNode): Html | string {
   if (unit === undefined || unit === '1') return '';
   const declared = /^units\.(\w+)$/.exec(unit)?.[1];
   if (declared === undefined) return `, in ${unit}`;
-  return html`, <a href="#units.${DECLARED[declared] ?? declared}">${declared}</a>`;
+  return html`, <a href="/record#units.${DECLARED[declared] ?? declared}">${declared}</a>`;
 }
 
 /** Where the unit of a derived quantity is declared. */
