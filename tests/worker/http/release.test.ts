@@ -173,6 +173,19 @@ describe('Idempotency-Key of a release', () => {
     expect(await again.json()).toEqual(await first.json());
   });
 
+  test('is remembered where the visit was released before, and no pack was made', async () => {
+    const service = await testService();
+    await keep(service);
+    await release(service);
+    const first = await release(service, headers);
+    await keep(service, { ...RECORD, note: 'later' });
+    const again = await release(service, headers);
+    expect([first.status, again.status]).toEqual([200, 200]);
+    expect(await again.json()).toEqual(await first.json());
+    const body = { by: 'mila', knowsOfNoHazard: true };
+    expect((await service.call(`${VISIT}/release`, { method: 'POST', body, headers })).status).toBe(422);
+  });
+
   test('is refused for another request', async () => {
     const service = await testService();
     await keep(service);

@@ -137,7 +137,11 @@ export interface OpenedLink {
 }
 
 /** The outcome of an earlier request under the same key. */
-export type Repeated = { kind: 'first' } | { kind: 'repeated'; pack: KeptPack } | { kind: 'key-reused' };
+export type Repeated =
+  | { kind: 'first' }
+  /** `wasStanding` when it made no pack, because the visit was released before. */
+  | { kind: 'repeated'; pack: KeptPack; wasStanding: boolean }
+  | { kind: 'key-reused' };
 
 /** One link of the chain: `digest` is the SHA-256 of the JSON array `[previous, seq, at, kind, body]`, `body` being text. */
 export interface ChainEntry {
@@ -181,6 +185,8 @@ export interface LedgerCalls {
   commit(request: CommitPack): Promise<CommitOutcome>;
   /** What an earlier release under the same key came to. */
   repeated(request: RequestKey): Promise<Repeated>;
+  /** Remembers a release that made no pack, because this one stood. */
+  rememberStanding(request: RequestKey, pack: string, at: string): Promise<{ kind: 'remembered' | 'key-reused' }>;
   pack(pack: string): Promise<KeptPack | null>;
   packs(page: PageRequest): Promise<Page<KeptPack>>;
   entries(page: PageRequest): Promise<Page<ChainEntry>>;

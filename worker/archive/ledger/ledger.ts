@@ -18,6 +18,9 @@ import * as visits from './visits-table.ts';
 /** What a request comes to: an answer at once, or an event with the change that goes with it and the answer after it. */
 type Decision<T> = { answer: T } | { event: Event; change(): T };
 
+/** Follows the name of the pack in the answer to a release that made none. */
+const STANDING = 'standing';
+
 /**
  * The ledger of one aircraft of one workshop: visits, packs, links and the chain of digests over all of them.
  * Every change is one transaction that also extends the chain.
@@ -112,8 +115,16 @@ export class Ledger extends DurableObject<Bindings> implements Calls.LedgerCalls
   async repeated(request: Calls.RequestKey): Promise<Calls.Repeated> {
     const earlier = earlierRequest(this.#sql, request);
     if (earlier.kind !== 'repeated') return earlier;
-    const pack = packs.packAt(this.#sql, earlier.answer);
-    return pack ? { kind: 'repeated', pack } : { kind: 'key-reused' };
+    const [name = '', standing] = earlier.answer.split(' ');
+    const pack = packs.packAt(this.#sql, name);
+    return pack ? { kind: 'repeated', pack, wasStanding: standing === STANDING } : { kind: 'key-reused' };
+  }
+
+  async rememberStanding(request: Calls.RequestKey, pack: string, at: string) {
+    const earlier = earlierRequest(this.#sql, request);
+    if (earlier.kind === 'key-reused') return earlier;
+    if (earlier.kind === 'first') rememberRequest(this.#sql, request, `${pack} ${STANDING}`, at);
+    return { kind: 'remembered' } as const;
   }
 
   async pack(pack: string): Promise<Calls.KeptPack | null> {

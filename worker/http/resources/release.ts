@@ -58,7 +58,7 @@ export const releaseVisit: Operation = {
     requirePerson(call, body.by);
     const request = await requestKeyOf(call, body);
     const repeated = request && (await earlier(call, request));
-    if (repeated) return answer(repeated, 201);
+    if (repeated) return repeated;
     for (let attempt = 1; attempt <= LIMITS.releaseAttempts; attempt++) {
       const response = await tryRelease(call, body, request);
       if (response) return response;
@@ -73,10 +73,21 @@ function requirePerson({ caller }: Call, by: string): void {
   throw new Refusal('forbidden', `The key is in the hand of ${caller.person}: it cannot release as ${by}`);
 }
 
-async function earlier(call: Call, request: RequestKey): Promise<KeptPack | undefined> {
+async function earlier(call: Call, request: RequestKey): Promise<Response | undefined> {
   const outcome = reached(await call.world.archive.ledger(ledgerOf(call), (ledger) => ledger.repeated(request)));
   if (outcome.kind === 'key-reused') throw keyReused();
-  return outcome.kind === 'repeated' ? outcome.pack : undefined;
+  return outcome.kind === 'repeated' ? answer(outcome.pack, outcome.wasStanding ? 200 : 201) : undefined;
+}
+
+/** The answer to a release of what is released: under a key it is remembered as any other. */
+async function standingAnswer(call: Call, pack: KeptPack, request: RequestKey | undefined): Promise<Response> {
+  if (request) {
+    const at = call.world.now().toISOString();
+    const name = ledgerOf(call);
+    const ask = call.world.archive.ledger(name, (ledger) => ledger.rememberStanding(request, pack.summary.pack, at));
+    if (reached(await ask).kind === 'key-reused') throw keyReused();
+  }
+  return answer(pack, 200);
 }
 
 /** One attempt: read, seal, store the blobs, then commit. Undefined when the ledger moved between reading and committing. */
@@ -92,7 +103,7 @@ async function tryRelease(
   const { pack: standingPack } = kept;
   if (kept.state === 'released' && standingPack !== null) {
     const pack = reached(await world.archive.ledger(name, (ledger) => ledger.pack(standingPack)));
-    return answer(found(pack, 'such pack'), 200);
+    return standingAnswer(call, found(pack, 'such pack'), request);
   }
   const place = reached(await world.archive.ledger(name, (ledger) => ledger.place(name.registration, visitOf(call))));
   const files = await attachedFiles(call, assessed);
@@ -112,8 +123,9 @@ async function tryRelease(
   const committed = reached(await world.archive.ledger(name, (ledger) => ledger.commit(commit)));
   if (committed.kind === 'moved') return undefined;
   if (committed.kind === 'key-reused') throw keyReused();
-  if (committed.kind === 'sealed') world.log({ code: 'RELEASE_SEALED', pack: summary.pack, issue: summary.issue });
-  return answer(committed.pack, committed.kind === 'sealed' ? 201 : 200);
+  if (committed.kind === 'already-released') return standingAnswer(call, committed.pack, request);
+  world.log({ code: 'RELEASE_SEALED', pack: summary.pack, issue: summary.issue });
+  return answer(committed.pack, 201);
 }
 
 /** Stores the blobs. Until the ledger names them they are nobody's; a crash here leaves no pack. */
