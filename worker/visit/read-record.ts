@@ -1,11 +1,8 @@
-import { type Acceptor, acceptorOf } from './acceptor.ts';
+import { acceptorOf } from './acceptor.ts';
 import { VisitRecord } from './record.ts';
 import { type RecordIssue, recordIssues } from './record-issue.ts';
 import { upgrade } from './upgrades.ts';
 import { type Visit, visitOf } from './visit.ts';
-
-/** Compiled when it is first needed: a Worker that starts should not wait for it. */
-let accepts: Acceptor | undefined;
 
 export type ReadRecord = { ok: true; record: VisitRecord; visit: Visit } | { ok: false; issues: RecordIssue[] };
 
@@ -15,8 +12,8 @@ export type ReadRecord = { ok: true; record: VisitRecord; visit: Visit } | { ok:
  */
 export function readRecord(input: unknown): ReadRecord {
   const upgraded = upgrade(input);
-  accepts ??= acceptorOf(VisitRecord);
-  if (accepts(upgraded)) return { ok: true, record: upgraded as VisitRecord, visit: visitOf(upgraded as VisitRecord) };
+  if (acceptorOf(VisitRecord)(upgraded))
+    return { ok: true, record: upgraded as VisitRecord, visit: visitOf(upgraded as VisitRecord) };
   const parsed = VisitRecord.safeParse(upgraded);
   if (!parsed.success) return { ok: false, issues: recordIssues(parsed.error, upgraded) };
   return { ok: true, record: parsed.data, visit: visitOf(parsed.data) };
