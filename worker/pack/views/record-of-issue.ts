@@ -36,6 +36,7 @@ export function recordOfIssueView(context: PackContext, digests: readonly Docume
     notes: notes.map(({ code, sentence }) => ({ code, sentence })),
     ...sources(
       'Attached to this PDF: the record (record.json) and the manifest (manifest.json) with the digests. SHA-256 of the attached record must be the figure above, and each document’s digest must stand in the manifest.',
+      'A pack issued by the archive also holds its seal (seal.jws): a signature of the workshop over every byte of this file. The verify page of the archive, or npm run verify with the published keys of the workshop, says whether the file is what was sealed, and if not, which page differs.',
       'A value of the regime marked “unverified” is cited from memory or is a custom of the trade; local rules come first.',
     ),
   };
