@@ -26,6 +26,7 @@ export { assessmentAnswer } from './assessment-answer.ts';
 export type { ArchiveFacts, AttachmentFact } from './gate/rule.ts';
 export { carriedForward } from './pack/carry-forward.ts';
 export { loadingFacts } from './pack/loading-facts.ts';
+export { nextDue } from './pack/next-due.ts';
 export type { PackDocument } from './pack/pack-documents.ts';
 export type { PackSummary } from './pack/summary.ts';
 export { cleanImage, inspectAttachment } from './print/index.ts';

@@ -33,18 +33,35 @@ export function startLoadingCheck(facts: LoadingFacts): void {
   const envelope = facts.aircraft.envelope && envelopeOf(facts.aircraft.envelope);
   const update = (): void => {
     const values = new FormData(form);
+    if ([...values.values()].every((value) => value === '')) {
+      invite(answer, chart);
+      return;
+    }
     const kgOf = ({ id, kgPerUnit }: Asked): number => Math.max(0, Number(values.get(id)) || 0) * kgPerUnit;
     const stations = asked.filter(({ id }) => id !== BURN);
     const load = Object.fromEntries(stations.map((field) => [field.id, kgOf(field)]));
     const burn = asked.find(({ id }) => id === BURN);
     const check = checkLoading(facts.aircraft, facts.empty, { load, burnKg: burn ? kgOf(burn) : 0, envelope });
     answer.replaceChildren(...answerElements(check, facts, say, asked));
-    answer.className = check.verdict.state === 'inside' ? 'loading-answer inside' : 'loading-answer outside';
+    answer.className = `loading-answer ${check.verdict.state === 'inside' ? 'inside' : 'outside'}`;
     drawChart(chart, check, facts, say);
   };
   form.addEventListener('input', update);
   form.addEventListener('submit', (event) => event.preventDefault());
   update();
+}
+
+/** Before anything is typed there is no loading to judge. */
+function invite(answer: HTMLElement, chart: HTMLElement): void {
+  answer.replaceChildren(paragraph('Type in who and what goes aboard, the fuel, and what the flight burns.'));
+  answer.className = 'loading-answer';
+  chart.hidden = true;
+}
+
+function paragraph(text: string): HTMLElement {
+  const element = document.createElement('p');
+  element.textContent = text;
+  return element;
 }
 
 function fieldsFor({ aircraft, units }: LoadingFacts, say: Printer): Asked[] {
@@ -74,7 +91,7 @@ function fieldElement({ id, name, unit, most }: Asked): HTMLElement {
   const shown = Math.floor(most * 10) / 10;
   for (const child of [document.createTextNode(`${name}, ${unit} `), hint(`at most ${shown}`), input])
     label.appendChild(child);
-  Object.assign(input, { type: 'number', name: id, min: '0', step: 'any', inputMode: 'decimal', value: '0' });
+  Object.assign(input, { type: 'number', name: id, min: '0', step: 'any', inputMode: 'decimal', placeholder: '0' });
   input.max = String(shown);
   return label;
 }
@@ -102,14 +119,7 @@ function answerElements(
     landing ? `${state('After the planned burn', landing)}.` : 'More is to be burnt than is aboard.',
     ...cureLines(check.cures, say, asked),
   ];
-  return [
-    head,
-    ...lines.map((line) => {
-      const paragraph = document.createElement('p');
-      paragraph.textContent = line;
-      return paragraph;
-    }),
-  ];
+  return [head, ...lines.map(paragraph)];
 }
 
 function headline(verdict: Verdict, say: Printer): string {

@@ -32,7 +32,7 @@ afterAll(async () => {
 describe("the owner's page on a phone", () => {
   test('shows on the first screen whether the aircraft is released, by whom and when', async () => {
     await page.goto(address);
-    for (const text of ['Q-SLM', 'Released', 'Jonas Veldt', 'Q-SLM-P1-1', 'Open the pack (PDF)']) {
+    for (const text of ['Q-SLM', 'Released', 'Jonas Veldt', 'Until', 'Q-SLM-P1-1', 'Open the pack (PDF)']) {
       const box = await page.getByText(text, { exact: true }).first().boundingBox();
       expect((box?.y ?? PHONE.height) + (box?.height ?? 0), text).toBeLessThanOrEqual(PHONE.height);
     }
@@ -59,13 +59,34 @@ describe("the owner's page on a phone", () => {
 
   test('leads to every document, each within the width and without defect', { timeout: 120_000 }, async () => {
     await page.goto(address);
-    const links = await page.locator('nav a').evaluateAll((all) => all.map((link) => link.getAttribute('href') ?? ''));
+    const links = await page
+      .locator('.documents summary + p a')
+      .evaluateAll((all) => all.map((link) => link.getAttribute('href') ?? ''));
     expect(links.length).toBeGreaterThan(10);
     for (const link of links) {
       await page.goto(service.origin + link);
       expect(await phone.isWithinWidth(), link).toBe(true);
       expect(await phone.defects(), link).toEqual([]);
     }
+  });
+
+  test('has every document readable in place, reached also from the contents of the pack', async () => {
+    await page.goto(address);
+    const weighing = page.getByRole('heading', { name: 'Scales', exact: true });
+    expect(await weighing.isVisible()).toBe(false);
+    await page.locator('summary', { hasText: 'Cover and contents' }).click();
+    await page.locator('#cover').getByRole('link', { name: 'Weighing report' }).click();
+    await weighing.waitFor();
+    expect(await phone.isWithinWidth()).toBe(true);
+    expect(await phone.defects()).toEqual([]);
+  });
+
+  test('says what is due first, before the pack is opened', async () => {
+    await page.goto(address);
+    const next = page.locator('h2', { hasText: 'What is due next' }).locator('xpath=following-sibling::ul/li');
+    expect(await next.first().textContent()).toMatch(
+      /^Shimmy damper friction at the lower limit: .*or 1230.0\u00a0?.?h$/,
+    );
   });
 
   test('leads from the contents to the documents themselves', async () => {
@@ -79,7 +100,7 @@ describe("the owner's page on a phone", () => {
   test('has targets that a thumb can hit', async () => {
     await page.goto(address);
     const heights = await page
-      .locator('nav a, .button')
+      .locator('.documents summary, .button')
       .evaluateAll((all) => all.map((link) => link.getBoundingClientRect().height));
     expect(Math.min(...heights)).toBeGreaterThanOrEqual(44);
   });
@@ -88,6 +109,11 @@ describe("the owner's page on a phone", () => {
 describe('the loading check on a phone', () => {
   const answer = (): Promise<string | null> => page.locator('#loading-answer').textContent();
   const type = (name: RegExp, value: string): Promise<void> => page.getByLabel(name).fill(value);
+
+  test('judges nothing before anything is typed', async () => {
+    await page.goto(address);
+    expect(await answer()).toMatch(/^Type in/);
+  });
 
   test('follows the figures as they are typed, and draws them', async () => {
     await page.goto(address);

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { onScreen } from '../../worker/pack/on-screen.ts';
 
-const PLACE = { base: '/p/x/documents/', documents: [{ id: 'cover' }, { id: 'weighing-report' }], hasPictures: true };
+const PLACE = { base: '/p/x/documents/', documents: [{ id: 'cover' }, { id: 'weighing-report' }] };
 
 describe('onScreen()', () => {
   test('frames tables and drawings, whatever their attributes', () => {
@@ -25,9 +25,9 @@ describe('onScreen()', () => {
   test('leads pictures to where they can be had, and says in words what they show where they cannot', () => {
     const source = `attachments/${'ab'.repeat(32)}`;
     const html = `<figure><img src="${source}" alt="Photograph A1: loom"></figure>`;
-    expect(onScreen(html, PLACE)).toBe(
-      `<figure><img src="/p/x/documents/${source}" alt="Photograph A1: loom"></figure>`,
+    expect(onScreen(html, { ...PLACE, pictures: '/p/x/documents/' })).toBe(
+      `<figure><img src="/p/x/documents/${source}" alt="Photograph A1: loom" loading="lazy"></figure>`,
     );
-    expect(onScreen(html, { ...PLACE, hasPictures: false })).toBe('<figure><p>Photograph A1: loom</p></figure>');
+    expect(onScreen(html, PLACE)).toBe('<figure><p>Photograph A1: loom</p></figure>');
   });
 });

@@ -52,6 +52,7 @@ export const pipelineDouble: Pipeline = {
   },
   carriedForward: () => undefined,
   loadingFacts: () => undefined,
+  nextDue: () => [],
   cleanImage: (bytes) => bytes,
   inspectAttachment: async () => ({ ok: true, kind: 'pdf', pages: 1, obstacles: [] }),
   assessmentAnswer: ({ findings, isReleasable }) => ({ findings, isReleasable }),

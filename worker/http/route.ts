@@ -15,6 +15,7 @@ export type Pipeline = Pick<
   | 'draftPdf'
   | 'inspectAttachment'
   | 'loadingFacts'
+  | 'nextDue'
   | 'seal'
 >;
 

@@ -65,7 +65,7 @@ function dueOf(visit: Visit, life: Life, today: string, hoursPerYear: number | u
     dueHours,
     dueLandings,
     ...left,
-    forecastDate: forecast(today, dueDate, hoursLeft, hoursPerYear),
+    forecastDate: forecastDate(today, dueDate, hoursLeft, hoursPerYear),
     ...overdue(life, today, left, dueDate),
   };
 }
@@ -96,7 +96,8 @@ function calendarDue(date: string, { months = 0, toEndOfMonth }: Life['interval'
   return toEndOfMonth ? endOfMonth(due) : due;
 }
 
-function forecast(
+/** The day on which something is expected to come due, by its date or by the hours that are left at the use stated. */
+export function forecastDate(
   today: string,
   dueDate: string | undefined,
   hoursLeft: number | undefined,

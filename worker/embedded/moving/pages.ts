@@ -102,7 +102,7 @@ export function documentPages(pack: ExportedPack, documents: readonly PackDocume
   const index = html`<h1>Documents of ${name}</h1>\n<ul>\n${list}</ul>`;
   const pages = new Map([['index', folderPage({ title: `Documents of ${name}`, toTop, banner, body: index })]]);
   for (const { id, title, html: article } of documents) {
-    const shown = onScreen(article, { base: '', ending: '.html', documents, hasPictures: true });
+    const shown = onScreen(article, { base: '', ending: '.html', documents, pictures: '' });
     const body = asItIs(withPictures(shown, pack.attachments));
     pages.set(id, folderPage({ title: `${title}, ${name}`, toTop, banner, body }));
   }

@@ -1,4 +1,5 @@
 import type { KeptPack, OpenedLink } from '../../archive/ledger/ledger-calls.ts';
+import type { LoadingFacts } from '../../pack/loading-facts.ts';
 import { onScreen } from '../../pack/on-screen.ts';
 import type { PackDocument } from '../../pipeline.ts';
 import { dateOf, printDate, printMoment } from '../../units/calendar.ts';
@@ -26,22 +27,25 @@ export const openLink: Operation = {
     const { summary } = opened.pack;
     const standing = standingOf(opened);
     // Limits that no longer hold are not to be worked with.
-    const loading = standing.isCurrent ? await loadingOf(call, opened.pack) : undefined;
-    const base = `${call.url.pathname}/documents/`;
+    const live = standing.isCurrent ? await liveFacts(call, opened.pack) : undefined;
+    const place = { base: '#', documents, pictures: `${call.url.pathname}/documents/` };
     const view = {
       title: `${summary.registration} release pack ${summary.number}`,
       registration: summary.registration,
       ...standing,
       releasedBy: summary.releasedBy,
       issuedAt: printMoment(summary.issuedAt),
+      until: live?.until ?? '',
       pack: summary.pack,
-      leadingHtml: onScreen(leading?.html ?? '', { base, documents, hasPictures: true }),
+      leadingHtml: onScreen(leading?.html ?? '', place),
       pdfHref: `${call.url.pathname}/pack.pdf`,
-      documents: documents.map(({ id, title }) => ({ href: `${base}${id}`, title })),
+      documents: documents
+        .filter((document) => document !== leading)
+        .map(({ id, title, html }) => ({ href: `${place.pictures}${id}`, title, html: onScreen(html, place) })),
       expiresOn: printDate(dateOf(opened.link.expiresAt)),
       pdfSha256: opened.pack.pdfSha256,
-      hasLoading: loading !== undefined,
-      loadingJson: loading === undefined ? '' : inScript(loading),
+      hasLoading: live?.loading !== undefined,
+      loadingJson: live?.loading === undefined ? '' : inScript(live.loading),
       openedAt: call.world.now().toISOString(),
     };
     return htmlPage('owner-page', view, 200, true);
@@ -75,21 +79,34 @@ export const openLinkDocument: Operation = {
     const document = documents.find(({ id }) => id === call.params.document);
     if (!opened || !document) return missing();
     const { isCurrent, headline } = standingOf(opened);
+    const base = `/p/${call.params.token}/documents/`;
     return htmlPage('document-page', {
       title: `${document.title}, ${opened.pack.summary.pack}`,
       banner: `${opened.pack.summary.pack}: ${headline}`,
       bannerKind: isCurrent ? 'released' : 'superseded',
       back: `/p/${call.params.token}`,
-      html: onScreen(document.html, { base: `/p/${call.params.token}/documents/`, documents, hasPictures: true }),
+      html: onScreen(document.html, { base, documents, pictures: base }),
     });
   },
 };
 
-/** What loadings are worked out from, by the record that was sealed; undefined where there is nothing to load. */
-async function loadingOf({ world, pipeline }: Call, { recordSha256, summary }: KeptPack): Promise<object | undefined> {
+/** What holds as long as the pack is current, by the record that was sealed: what loadings follow from, and what is due first. */
+async function liveFacts({ world, pipeline }: Call, { recordSha256, summary }: KeptPack): Promise<LiveFacts> {
   const body = found(reached(await world.archive.blob(recordSha256)), 'such record');
   const outcome = await pipeline.assess(await new Response(body).json(), summary.issuedAt, {});
-  return outcome.ok ? pipeline.loadingFacts(outcome.assessed.visit, outcome.assessed.results) : undefined;
+  if (!outcome.ok) return { loading: undefined, until: '' };
+  const { assessed } = outcome;
+  const [first] = pipeline.nextDue(assessed, summary.issuedAt);
+  return {
+    loading: pipeline.loadingFacts(assessed.visit, assessed.results),
+    until: first?.limit ?? 'no limit in the record',
+  };
+}
+
+interface LiveFacts {
+  /** Undefined where there is nothing to load. */
+  loading: LoadingFacts | undefined;
+  until: string;
 }
 
 /** JSON as it may stand in a page: nothing in it can end the element that holds it. */

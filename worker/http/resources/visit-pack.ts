@@ -58,7 +58,7 @@ export const getDraftDocument: Operation = {
             banner: NOT_RELEASED,
             bannerKind: 'draft',
             back: '',
-            html: onScreen(document.html, { base: '', documents, hasPictures: false }),
+            html: onScreen(document.html, { base: '', documents }),
           })
         : await draftPdf(call, stands, document.id);
     response.headers.set('Vary', 'Accept');

@@ -1,8 +1,12 @@
 import type { PackContext } from '../context.ts';
+import { nextDue } from '../next-due.ts';
 import { DASH } from '../people.ts';
 import type { View } from '../render.ts';
 import { common, sources } from './common.ts';
 import { dueLimit } from './due-limit.ts';
+
+/** As much of what is due as an owner keeps in mind; the due list has the rest. */
+const MOST_DUE = 3;
 
 /** What the owner needs to know before flying home, in plain words. */
 export function ownerSummaryView(context: PackContext): View {
@@ -12,6 +16,7 @@ export function ownerSummaryView(context: PackContext): View {
   const watch = findings.filter(
     ({ disposition }) => disposition === 'deferred' || disposition === 'monitor' || disposition === 'declined',
   );
+  const due = nextDue(context, context.identity.issuedAt).slice(0, MOST_DUE);
   return {
     ...common(context),
     answer: released
@@ -49,6 +54,8 @@ export function ownerSummaryView(context: PackContext): View {
       consequence: finding.consequence ? `If it is left: ${sentence(finding.consequence)}` : '',
     })),
     hasWatch: watch.length > 0,
+    due: due.map(({ what, limit }) => ({ what, limit })),
+    hasDue: due.length > 0,
     putRight: String(findings.filter(({ disposition }) => disposition === 'rectified').length),
     ...sources(
       'This summary is not a release. Results follow from the record as given; they replace neither the maker’s data nor local rules nor the judgement of an authorised person.',

@@ -1,0 +1,46 @@
+import { forecastDate } from '../calc/lives/due.ts';
+import type { Results } from '../calc/results.ts';
+import { hoursOf } from '../calc/total-hours.ts';
+import { dateOf } from '../units/calendar.ts';
+import { byText } from '../units/order.ts';
+import type { Visit } from '../visit/visit.ts';
+import { dueLimit } from './views/due-limit.ts';
+
+/** Something that has to be done, and by when. */
+export interface NextDue {
+  id: string;
+  what: string;
+  /** Date, hours and landings, whichever comes first. */
+  limit: string;
+}
+
+const NEVER = '9999-12-31';
+
+/** What comes due after a visit, the soonest first: the lines of the due list, and findings that were put off. */
+export function nextDue({ visit, results }: { visit: Visit; results: Results }, at: string): NextDue[] {
+  return [...lives(results), ...deferrals(visit, dateOf(at))]
+    .sort((a, b) => byText(a.expected, b.expected) || byText(a.id, b.id))
+    .map(({ id, what, limit }) => ({ id, what, limit }));
+}
+
+type Expected = NextDue & { expected: string };
+
+function lives({ due }: Results): Expected[] {
+  return due.flatMap(({ id, item, dueDate, dueHours, dueLandings, forecastDate: expected = NEVER }) => {
+    const landings = dueLandings === undefined ? undefined : `${dueLandings} landings`;
+    const limit = [dueLimit(dueDate, dueHours), landings].filter((part) => part !== undefined).join(' or ');
+    return limit === '' ? [] : [{ id, what: item, limit, expected }];
+  });
+}
+
+function deferrals(visit: Visit, today: string): Expected[] {
+  const hoursNow = hoursOf(visit, 'airframe');
+  return (visit.findings ?? []).flatMap(({ id, text, deferral }) => {
+    const { untilDate, untilHours } = deferral ?? {};
+    const limit = dueLimit(untilDate, untilHours);
+    if (limit === undefined) return [];
+    const hoursLeft = untilHours === undefined || hoursNow === undefined ? undefined : untilHours - hoursNow;
+    const expected = forecastDate(today, untilDate, hoursLeft, visit.lives?.hoursPerYear) ?? NEVER;
+    return [{ id, what: text, limit, expected }];
+  });
+}
