@@ -29,7 +29,7 @@ const FROM_OUTSIDE: Readonly<Record<string, readonly string[]>> = {
 };
 
 /** Run on the maker's machine before anything is deployed; no stage imports it. */
-const BUILD_SCRIPTS = ['print/fonts/build.ts'];
+const BUILD_SCRIPTS = ['print/fonts/build.ts', 'client/generate.ts'];
 
 const IMPORT = /^(?:import|export)\s[^'";=()]*\bfrom\s+'([^'\n]+)'|^import '([^'\n]+)'|\bimport\(\s*'([^'\n]+)'/gm;
 
@@ -115,11 +115,17 @@ describe('at the edge', () => {
   test('only pack/render.ts knows the compiled templates', () =>
     expect(importersOf(/templates\/generated/, /^pack\/render\.ts$/)).toEqual([]));
 
-  test('only the embedded service and the font build run on Node', () =>
-    expect(importersOf(/^node:/, /^(embedded\/|print\/fonts\/build\.ts$)/)).toEqual([]));
+  test('only the embedded service and the build scripts run on Node', () =>
+    expect(importersOf(/^node:/, /^embedded\//).filter((path) => !BUILD_SCRIPTS.includes(path))).toEqual([]));
 
   test('the archive knows nothing of HTTP routes', () =>
-    expect(importersOf(/^http\//, /^(http\/|index\.ts$)/)).toEqual([]));
+    expect(importersOf(/^http\//, /^(http\/|index\.ts$|client\/generate\.ts$)/)).toEqual([]));
+
+  test('the client stands by itself: it knows the service by its description alone, and the service does not know it', () => {
+    const known = MODULES.filter(({ path }) => path.startsWith('client/') && !BUILD_SCRIPTS.includes(path));
+    expect(known.flatMap(({ imports }) => imports).filter((name) => !name.startsWith('client/'))).toEqual([]);
+    expect(importersOf(/^client\//, /^(client|embedded)\//)).toEqual([]);
+  });
 
   test('nothing imports the embedded service', () => expect(importersOf(/^embedded\//, /^embedded\//)).toEqual([]));
 });

@@ -32,6 +32,12 @@ describe('openapi()', () => {
     expect(count.length).toBe(ROUTES.length);
   });
 
+  test('names every call by an identifier of its own', () => {
+    const ids = ROUTES.map(([, , , { id }]) => id);
+    expect(ids.filter((id) => !/^[a-z][A-Za-z]+$/.test(id))).toEqual([]);
+    expect(new Set(ids).size).toBe(ids.length);
+  });
+
   test('points only at what is there', () => {
     const references = [...JSON.stringify(description).matchAll(/"\$ref":"#\/components\/(\w+)\/([^"]+)"/g)];
     expect(references.length).toBeGreaterThan(50);

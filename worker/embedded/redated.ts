@@ -8,7 +8,7 @@ const dateOf = (day: number): string => new Date(day * DAY_MS).toISOString().sli
  * A record with every date and moment moved by the same number of whole days, so that its work ended yesterday: the demo
  * visit is then never so old that its authorisations and deferrals have run out. Times of day stay.
  */
-export function redated<Record extends { visit: { workEndedAt?: string; arrivedAt: string } }>(
+export function redated<Record extends { visit: { workEndedAt?: string | undefined; arrivedAt: string } }>(
   record: Record,
   now: Date,
 ): Record {

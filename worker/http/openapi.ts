@@ -49,10 +49,11 @@ export function openapi(routes: readonly Route[]): Json {
 }
 
 function operationOf(access: Access, operation: Operation): Json {
-  const { summary, description, body, query = {}, headers = {} } = operation;
+  const { id, summary, description, body, query = {}, headers = {} } = operation;
   const parameters = [...parametersIn('query', query), ...parametersIn('header', headers)];
   const scope = access === 'public' || access === 'deployment' ? '' : `Needs the scope \`${access}\`.`;
   return {
+    operationId: id,
     summary,
     description: [description, scope].filter(Boolean).join(' '),
     ...(parameters.length > 0 && { parameters }),

@@ -64,6 +64,8 @@ interface Answer {
 
 /** What a call does, for people and for the interface description, with the function that does it. */
 export interface Operation {
+  /** Name of the call in the description and in every client made from it: stable for ever, unique. */
+  id: string;
   summary: string;
   description?: string;
   query?: Readonly<Record<string, string>>;

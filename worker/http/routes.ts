@@ -29,6 +29,7 @@ import { createWorkshop, listKeys, makeKey, revokeKey, rotateKey } from './resou
 import type { Operation, Route } from './route.ts';
 
 const getOpenapi: Operation = {
+  id: 'getOpenapi',
   summary: 'This description',
   answers: { 200: { description: 'OpenAPI 3.1', content: { 'application/json': z.looseObject({}) } } },
   handle() {

@@ -43,7 +43,7 @@ export const AttachmentAnswer = z
     refusal: z.string().optional(),
     detail: z.string().optional(),
   })
-  .meta({ title: 'Attachment' });
+  .meta({ title: 'Handed-in file' });
 
 export const VisitState = z
   .object({
@@ -112,7 +112,7 @@ export const AircraftAnswer = z
     newest: PackAnswer.nullable(),
     head: z.object({ seq: z.int(), digest: sha256('Digest of the last entry of the chain') }),
   })
-  .meta({ title: 'Aircraft' });
+  .meta({ title: 'Aircraft overview' });
 
 export const ChainEntry = z
   .object({
@@ -143,7 +143,9 @@ export const UsedLink = Link.extend({
     .meta({ description: 'The latest, newest first' }),
 }).meta({ title: 'Link and its use' });
 
-export const NewLink = Link.extend({ url: z.string().meta({ description: 'Shown this once' }) });
+export const NewLink = Link.extend({ url: z.string().meta({ description: 'Shown this once' }) }).meta({
+  title: 'New link',
+});
 
 export const Key = z
   .object({
@@ -157,4 +159,6 @@ export const Key = z
   })
   .meta({ title: 'Key' });
 
-export const NewKey = Key.extend({ secret: z.string().meta({ description: 'Text of the key; shown this once' }) });
+export const NewKey = Key.extend({
+  secret: z.string().meta({ description: 'Text of the key; shown this once' }),
+}).meta({ title: 'New key' });

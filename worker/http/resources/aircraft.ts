@@ -5,6 +5,7 @@ import * as schemas from '../schemas.ts';
 import { packAnswer } from './packs.ts';
 
 export const listAircraft: Operation = {
+  id: 'listAircraft',
   summary: 'The aircraft of the workshop, by registration',
   description:
     'Kept with the keys of the workshop, not in an index: an aircraft is here before its first record is kept. One of which nothing was kept after all may be here too.',
@@ -25,6 +26,7 @@ export const listAircraft: Operation = {
 };
 
 export const getAircraft: Operation = {
+  id: 'getAircraft',
   summary: 'What the archive holds of an aircraft',
   answers: { 200: { description: 'The aircraft', content: { 'application/json': schemas.AircraftAnswer } } },
   async handle(call) {
@@ -36,6 +38,7 @@ export const getAircraft: Operation = {
 };
 
 export const listAircraftPacks: Operation = {
+  id: 'listAircraftPacks',
   summary: 'The packs of an aircraft, newest first',
   query: PAGE_QUERY,
   answers: {
@@ -53,6 +56,7 @@ export const listAircraftPacks: Operation = {
 };
 
 export const listLedger: Operation = {
+  id: 'listLedger',
   summary: 'The chain of everything that happened to the aircraft, oldest first',
   description:
     'Each entry carries the digest of the one before: anybody can check that nothing was altered or removed.',

@@ -5,6 +5,7 @@ import { AssessmentAnswer } from '../schemas.ts';
 import { assessedOr422 } from '../standing.ts';
 
 export const assessRecord: Operation = {
+  id: 'assessRecord',
   summary: 'Compute and check a record without keeping it',
   description: 'What earlier packs say of the aircraft is not consulted; the assessment of a kept visit does that.',
   body: { type: 'application/json', description: 'A visit record', schema: 'VisitRecord' },

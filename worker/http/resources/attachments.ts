@@ -12,6 +12,7 @@ const DIGEST = /^[0-9a-f]{64}$/;
 const answered = (description: string) => ({ description, content: { 'application/json': AttachmentAnswer } });
 
 export const putAttachment: Operation = {
+  id: 'putAttachment',
   summary: 'Hand in a photograph or paper under its SHA-256',
   description:
     'JPEG, PNG or PDF, told by what the file holds and not by its name. A record then names it under attachments. Handing the same file in again changes nothing.',
@@ -35,6 +36,7 @@ export const putAttachment: Operation = {
 };
 
 export const getAttachment: Operation = {
+  id: 'getAttachment',
   summary: 'What is known of a file that was handed in',
   answers: { 200: answered('What looking into it gave') },
   async handle(call) {
@@ -45,6 +47,7 @@ export const getAttachment: Operation = {
 };
 
 export const getAttachmentFile: Operation = {
+  id: 'getAttachmentFile',
   summary: 'A file that was handed in, as it came',
   answers: { 200: { description: 'The file', content: { 'application/octet-stream': 'binary' } } },
   async handle(call) {

@@ -13,6 +13,7 @@ const ANSWER = {
 };
 
 export const getBaseline: Operation = {
+  id: 'getBaseline',
   summary: 'Carry forward: the baseline of the next visit, as this pack leaves it',
   answers: { 200: ANSWER },
   async handle(call) {
@@ -21,6 +22,7 @@ export const getBaseline: Operation = {
 };
 
 export const openLinkBaseline: Operation = {
+  id: 'openLinkBaseline',
   summary: 'Carry forward from a link: for the workshop that the aircraft moves to',
   description: 'The owner hands the link over; nothing else of the workshop that sealed the pack can be reached by it.',
   answers: {

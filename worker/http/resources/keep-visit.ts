@@ -29,6 +29,7 @@ const PROBLEMS = [
 ] as const;
 
 export const putVisit: Operation = {
+  id: 'putVisit',
   summary: 'Keep a working record, or replace it',
   description:
     'A record that fits the schema is kept whatever the gate says of it; the answer lists the findings. The ETag of the answer is that of the visit (recordSha256), not that of its assessment.',
@@ -44,6 +45,7 @@ export const putVisit: Operation = {
 };
 
 export const patchVisit: Operation = {
+  id: 'patchVisit',
   summary: 'Amend the working record',
   description: 'JSON Merge Patch (RFC 7396): null removes a field, objects merge, lists are replaced whole.',
   headers: CONDITIONS,

@@ -18,6 +18,7 @@ const LinkRequest = z.strictObject({
 });
 
 export const makeLink: Operation = {
+  id: 'makeLink',
   summary: 'Make a link by which somebody without a key reads the pack',
   description:
     'It follows the pack number and shows its newest issue. The address is told this once; only its digest is kept.',
@@ -52,6 +53,7 @@ export const makeLink: Operation = {
 };
 
 export const listLinks: Operation = {
+  id: 'listLinks',
   summary: 'The links that follow the pack, with when they were opened',
   answers: { 200: { description: 'Links', content: { 'application/json': schemas.listOf(schemas.UsedLink) } } },
   async handle(call) {
@@ -62,6 +64,7 @@ export const listLinks: Operation = {
 };
 
 export const revokeLink: Operation = {
+  id: 'revokeLink',
   summary: 'Revoke a link',
   answers: { 204: { description: 'It opens nothing any more' } },
   async handle(call) {

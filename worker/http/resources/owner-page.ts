@@ -17,6 +17,7 @@ const PAGE = (description: string) => ({ description, content: { 'text/html': 't
 const MISSING = PAGE('The link is unknown, has expired or was revoked: all look alike');
 
 export const openLink: Operation = {
+  id: 'openLink',
   summary: "The owner's page",
   answers: { 200: PAGE('What stands for the aircraft'), 404: MISSING },
   async handle(call) {
@@ -53,6 +54,7 @@ export const openLink: Operation = {
 };
 
 export const openLinkPdf: Operation = {
+  id: 'openLinkPdf',
   summary: 'The PDF that the link leads to',
   answers: {
     200: { description: 'The PDF', content: { 'application/pdf': 'binary' }, headers: ['ETag'] },
@@ -71,6 +73,7 @@ export const openLinkPdf: Operation = {
 };
 
 export const openLinkDocument: Operation = {
+  id: 'openLinkDocument',
   summary: 'One document of the pack that the link leads to',
   answers: { 200: PAGE('The document'), 404: MISSING },
   async handle(call) {

@@ -24,6 +24,7 @@ export async function keptPack(call: Call): Promise<KeptPack> {
 export const fileNameOf = (pack: string): string => `${pack}-release-pack.pdf`;
 
 export const listPacks: Operation = {
+  id: 'listPacks',
   summary: 'All packs of the workshop, newest first',
   description:
     'Out of an index that follows the ledgers within seconds; what must be certain is asked of the aircraft.',
@@ -44,6 +45,7 @@ export const listPacks: Operation = {
 };
 
 export const getPack: Operation = {
+  id: 'getPack',
   summary: 'A sealed pack: summary, digests, files',
   answers: { 200: { description: 'The pack', content: { 'application/json': schemas.PackAnswer } } },
   async handle(call) {
@@ -58,6 +60,7 @@ const file = (description: string, type: string) => ({
 });
 
 export const getPackPdf: Operation = {
+  id: 'getPackPdf',
   summary: 'The sealed PDF',
   description: 'Never changes; HEAD, If-None-Match and Range are understood.',
   answers: file('The PDF', 'application/pdf'),
@@ -70,6 +73,7 @@ export const getPackPdf: Operation = {
 };
 
 export const getPackRecord: Operation = {
+  id: 'getPackRecord',
   summary: 'The record that the pack was sealed from, in canonical JSON',
   answers: file('The record', 'application/json'),
   problems: ['range-not-satisfiable'],
@@ -81,6 +85,7 @@ export const getPackRecord: Operation = {
 };
 
 export const getPackManifest: Operation = {
+  id: 'getPackManifest',
   summary: 'The manifest of the pack, in canonical JSON',
   answers: file('The manifest', 'application/json'),
   problems: ['range-not-satisfiable'],
@@ -92,6 +97,7 @@ export const getPackManifest: Operation = {
 };
 
 export const getPackDocuments: Operation = {
+  id: 'getPackDocuments',
   summary: 'The documents of the pack as HTML, in the form in which their digests stand in the manifest',
   answers: file('A list of documents: id, title, html', 'application/json'),
   problems: ['range-not-satisfiable'],
@@ -103,6 +109,7 @@ export const getPackDocuments: Operation = {
 };
 
 export const getPackAttachment: Operation = {
+  id: 'getPackAttachment',
   summary: 'A photograph or paper of the pack as it was handed in',
   description: 'The original, with all that it tells of place and camera: the pack itself shows it without.',
   answers: { 200: { description: 'The file', content: { 'application/octet-stream': 'binary' } } },

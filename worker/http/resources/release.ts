@@ -30,6 +30,7 @@ const ReleaseRequest = z.strictObject({
 type ReleaseRequest = z.infer<typeof ReleaseRequest>;
 
 export const releaseVisit: Operation = {
+  id: 'releaseVisit',
   summary: 'Release the aircraft over the assessment that was read, and seal the pack',
   description:
     'Releasing an amended visit again makes the next issue of its pack, which supersedes the one before. Repeating a release of the same form answers the same pack.',

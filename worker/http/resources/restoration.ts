@@ -24,6 +24,7 @@ const Brought = z
   .meta({ title: 'Blob brought for a restoration' });
 
 export const bringBlob: Operation = {
+  id: 'bringBlob',
   summary: 'Bring a file of a ledger that is to be restored',
   description:
     'PDF, record, manifest, documents and attachments of its packs, each under its SHA-256. A sealed PDF is held against the published keys of the workshop, so those come first.',
@@ -57,6 +58,7 @@ const Restored = z
   .meta({ title: 'Restored ledger' });
 
 export const restoreLedger: Operation = {
+  id: 'restoreLedger',
   summary: 'Restore the ledger of an aircraft from an export',
   description:
     'Only where nothing was ever kept of the aircraft, and whole: visits and packs follow from the chain, which must hold from its first entry; every pack must have been brought and be sealed by a key of this workshop. Sent again it changes nothing. Links are not restored: they belong to an address.',

@@ -14,6 +14,7 @@ const PublishedKeys = z
 const WORKSHOP = /^[a-z0-9][a-z0-9-]{0,38}$/;
 
 export const getSealKeys: Operation = {
+  id: 'getSealKeys',
   summary: 'The keys that a workshop seals and has sealed its packs with',
   description: 'Keep a copy: with it a pack can be verified for as long as the file lasts, without asking anybody.',
   answers: {
@@ -30,6 +31,7 @@ export const getSealKeys: Operation = {
 };
 
 export const rotateSealKey: Operation = {
+  id: 'rotateSealKey',
   summary: 'Seal with a new key from now on',
   description: 'Packs sealed before stay good: the key that sealed them stays published.',
   answers: {
@@ -60,6 +62,7 @@ const PublicKey = z
 const RetiredKeys = z.strictObject({ keys: z.array(PublicKey).max(LIMITS.takenOverKeys) });
 
 export const takeOverSealKeys: Operation = {
+  id: 'takeOverSealKeys',
   summary: 'Take over the public keys of an earlier deployment',
   description:
     'As its keys.json gives them. They prove the packs that they sealed and seal nothing here. Only before the workshop seals with a key of its own.',

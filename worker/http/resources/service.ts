@@ -5,6 +5,7 @@ import type { Operation } from '../route.ts';
 const PUBLISHED = { 'Content-Type': 'application/json', 'Cache-Control': 'public, max-age=300' } as const;
 
 export const getVisitSchema: Operation = {
+  id: 'getVisitSchema',
   summary: 'The record as JSON Schema, for editors and tools',
   answers: {
     200: { description: 'JSON Schema 2020-12', content: { 'application/schema+json': z.looseObject({}) } },
@@ -16,6 +17,7 @@ export const getVisitSchema: Operation = {
 };
 
 export const getHealth: Operation = {
+  id: 'getHealth',
   summary: 'Whether the service answers',
   answers: {
     200: { description: 'It does', content: { 'application/json': z.object({ status: z.literal('ok') }) } },

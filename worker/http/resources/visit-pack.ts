@@ -15,6 +15,7 @@ const NOT_RELEASED = 'Not released';
 const PAPER = { paper: 'A4 or Letter; what the record says where left out' } as const;
 
 export const getAssessment: Operation = {
+  id: 'getAssessment',
   summary: 'What the core makes of the visit now',
   description: 'The ETag is the assessmentSha256: name it in If-Match to release what you read here.',
   answers: {
@@ -28,6 +29,7 @@ export const getAssessment: Operation = {
 };
 
 export const getDraftPdf: Operation = {
+  id: 'getDraftPdf',
   summary: 'The pack as it would be, marked NOT RELEASED on every page',
   query: PAPER,
   answers: { 200: { description: 'The draft', content: { 'application/pdf': 'binary' } } },
@@ -37,6 +39,7 @@ export const getDraftPdf: Operation = {
 };
 
 export const getDraftDocument: Operation = {
+  id: 'getDraftDocument',
   summary: 'One document of the pack as it would be, as HTML or PDF by Accept',
   query: PAPER,
   answers: {

@@ -6,6 +6,7 @@ import type { Operation } from '../route.ts';
 import * as schemas from '../schemas.ts';
 
 export const listVisits: Operation = {
+  id: 'listVisits',
   summary: 'The visits of an aircraft',
   query: PAGE_QUERY,
   answers: {
@@ -23,6 +24,7 @@ export const listVisits: Operation = {
 };
 
 export const getVisit: Operation = {
+  id: 'getVisit',
   summary: 'The working record as kept',
   description: 'The ETag is the recordSha256: name it in If-Match to replace or amend the record.',
   answers: {

@@ -21,6 +21,7 @@ const WithdrawalRequest = z.strictObject({
 });
 
 export const withdrawPack: Operation = {
+  id: 'withdrawPack',
   summary: 'Withdraw a release, with the reason',
   description:
     'The pack stays in the archive and says from now on, on every link and in every verification, that it was withdrawn. It cannot be undone: release again to replace it. Withdrawing what is withdrawn changes nothing.',

@@ -42,6 +42,7 @@ async function newKey({ world }: Call, workshop: string, rights: Pick<AddKey, 'l
 const NEVER_KEPT = { 'Cache-Control': 'no-store' } as const;
 
 export const createWorkshop: Operation = {
+  id: 'createWorkshop',
   summary: 'Create a workshop with its first key',
   description: 'Opened by the secret of the deployment only.',
   body: { type: 'application/json', description: 'The workshop', schema: WorkshopRequest },
@@ -63,6 +64,7 @@ export const createWorkshop: Operation = {
 };
 
 export const makeKey: Operation = {
+  id: 'makeKey',
   summary: 'Make a key of the workshop',
   body: { type: 'application/json', description: 'The key', schema: KeyRequest },
   answers: {
@@ -82,6 +84,7 @@ export const makeKey: Operation = {
 };
 
 export const rotateKey: Operation = {
+  id: 'rotateKey',
   summary: 'Give a key a new text',
   description: 'The new key has the rights of the old one, which opens nothing from then on. A key may rotate itself.',
   answers: {
@@ -101,6 +104,7 @@ export const rotateKey: Operation = {
 };
 
 export const listKeys: Operation = {
+  id: 'listKeys',
   summary: 'The keys of the workshop',
   answers: { 200: { description: 'Keys', content: { 'application/json': schemas.listOf(schemas.Key) } } },
   async handle(call) {
@@ -109,6 +113,7 @@ export const listKeys: Operation = {
 };
 
 export const revokeKey: Operation = {
+  id: 'revokeKey',
   summary: 'Revoke a key',
   description: 'A key cannot revoke itself, so that no workshop shuts itself out.',
   answers: { 204: { description: 'It opens nothing any more' } },
