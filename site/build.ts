@@ -2,6 +2,7 @@
 // Writes the static site into site/dist.
 import { cpSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
+import { writeExamples } from './examples.ts';
 import { writeFonts } from './fonts.ts';
 import { layout } from './layout.ts';
 import { PAGES } from './pages.ts';
@@ -11,7 +12,7 @@ const OUTPUT = join(import.meta.dirname, 'dist');
 const ASSETS = join(OUTPUT, 'assets');
 
 /** One sheet for every page, in this order: the site, the pages of a link, the documents of a pack. */
-const STYLES = ['base', 'owner', 'document', 'docs', 'print'];
+const STYLES = ['base', 'owner', 'document', 'docs', 'bench', 'print'];
 
 /** Headers for what is served without running the Worker. */
 const HEADERS = `/*
@@ -34,6 +35,7 @@ cpSync(join(import.meta.dirname, 'assets'), ASSETS, { recursive: true });
 writeFileSync(join(ASSETS, 'page.css'), STYLES.map(styleOf).join('\n'));
 await writeFonts(join(ASSETS, 'fonts'));
 await writeScripts(OUTPUT);
+writeExamples(join(OUTPUT, 'examples'));
 writeFileSync(join(OUTPUT, '_headers'), HEADERS);
 for (const page of PAGES) {
   const file = join(OUTPUT, `${page.path === '/' ? '/index' : page.path}.html`);

@@ -9,6 +9,7 @@ const MAIN_PAGES = [
   ['/rules', 'Rules'],
   ['/api', 'API'],
   ['/checks', 'Checks'],
+  ['/bench', 'Bench'],
   ['/verify', 'Verify'],
 ] as const;
 
@@ -20,7 +21,7 @@ const FOOT_PAGES = [
 ] as const;
 
 /** The whole page, with what every page has in common. */
-export function layout({ path, title, description, script, body }: Page): string {
+export function layout({ path, title, description, script, isWide = false, body }: Page): string {
   const links = MAIN_PAGES.map(([address, name]) =>
     address === path
       ? html`<li><a href="${address}" aria-current="page">${name}</a></li>`
@@ -36,7 +37,7 @@ export function layout({ path, title, description, script, body }: Page): string
 <link rel="stylesheet" href="/assets/page.css">
 ${script === undefined ? '' : html`<script type="module" src="/assets/${script}.js"></script>`}
 </head>
-<body class="docs">
+<body class="docs${isWide ? ' wide' : ''}">
 <a class="skip" href="#content">Skip to the content</a>
 <header class="masthead">
 <p class="brand"><a href="/">Slipmark</a></p>

@@ -9,6 +9,8 @@ export interface Page {
   description: string;
   /** Name of the code in `site/client` that the page runs, where it runs any. */
   script?: string;
+  /** Takes the whole width of the window, where text stands beside what it gives. @default false */
+  isWide?: boolean;
   /** What stands under the title. */
   body: Html;
 }

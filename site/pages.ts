@@ -1,5 +1,6 @@
 import type { Page } from './page.ts';
 import { api } from './pages/api.ts';
+import { bench } from './pages/bench.ts';
 import { checks } from './pages/checks.ts';
 import { guide } from './pages/guide.ts';
 import { limitsAndCost } from './pages/limits-and-cost.ts';
@@ -10,6 +11,7 @@ import { rules } from './pages/rules.ts';
 import { start } from './pages/start.ts';
 import { threats } from './pages/threats.ts';
 import { verify } from './pages/verify.ts';
+import { weighingForm } from './pages/weighing-form.ts';
 
 /** Every page of the site. */
 export const PAGES: readonly Page[] = [
@@ -19,6 +21,8 @@ export const PAGES: readonly Page[] = [
   rules,
   api,
   checks,
+  bench,
+  weighingForm,
   verify,
   movingHouse,
   limitsAndCost,

@@ -2,18 +2,20 @@ import { join } from 'node:path';
 import { build } from 'esbuild';
 import { PAGES } from './pages.ts';
 
-/** Writes the code of the pages that run any, each as one file: those of the site, and the owner's page. */
+/** Writes the code of the pages that run any, each as one file: those of the site, the owner's page, and the core's thread. */
 export async function writeScripts(root: string): Promise<void> {
   const ofPages = PAGES.flatMap(({ script }) => (script === undefined ? [] : [script]));
-  await bundled([...ofPages, 'owner'], join(root, 'assets'));
+  await bundled([...new Set([...ofPages, 'owner'])], join(root, 'assets'));
+  await bundled(['core/thread'], join(root, 'assets'), 'core');
   // A service worker holds sway over what lies beside it, so it stands at the root.
   await bundled(['offline'], root);
 }
 
-async function bundled(names: readonly string[], folder: string): Promise<void> {
+async function bundled(names: readonly string[], folder: string, called = '[name]'): Promise<void> {
   await build({
     entryPoints: names.map((name) => join(import.meta.dirname, 'client', `${name}.ts`)),
     outdir: folder,
+    entryNames: called,
     bundle: true,
     minify: true,
     format: 'esm',

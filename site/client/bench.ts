@@ -1,0 +1,55 @@
+// The bench: a record is typed or dropped here, and computed and checked here. Nothing is sent.
+import { type Editor, openEditor } from './bench/editor.ts';
+import { startExamples } from './bench/examples.ts';
+import { readText } from './bench/record-text.ts';
+import type { PageFiles, Said } from './core/protocol.ts';
+import { there } from './element.ts';
+import { momentOf, setMoment } from './moment-field.ts';
+import { openOutcome } from './sheet/outcome.ts';
+import { whenStill } from './when-still.ts';
+
+/** Where the text is kept for the time that the tab is open, so that a reload loses nothing. */
+const DRAFT = 'slipmark-bench';
+
+const outcome = openOutcome();
+const moment = there('at', HTMLInputElement);
+let files: PageFiles = {};
+
+const assess = async (): Promise<void> => {
+  const given = editor.text();
+  sessionStorage.setItem(DRAFT, given);
+  const { value: record, findings, placeOf } = readText(given);
+  const place = ({ pointer }: Said) => {
+    const stretch = placeOf(pointer);
+    return { text: `line ${editor.lineOf(stretch.from)}`, show: () => editor.show(stretch) };
+  };
+  const mark = (said: readonly Said[]): void =>
+    editor.mark(
+      said.map(({ pointer, severity, sentence, remedy }) => {
+        return { ...placeOf(pointer), severity, message: `${sentence}. ${remedy}` };
+      }),
+    );
+  if (record === undefined) {
+    outcome.refuse(findings, place);
+    mark(findings);
+    return;
+  }
+  const sheet = await outcome.work({ record, at: momentOf(moment), files }, place);
+  if (sheet) mark(sheet.findings);
+};
+const editor: Editor = openEditor(there('record', HTMLElement), whenStill(assess));
+
+moment.addEventListener('change', () => void assess());
+startExamples({
+  async take(text, { at, handedIn }) {
+    files = handedIn;
+    setMoment(moment, at);
+    editor.replace(text);
+  },
+  async add(name, bytes) {
+    files = { ...files, [name]: bytes };
+    await assess();
+  },
+});
+setMoment(moment, new Date().toISOString());
+editor.replace(sessionStorage.getItem(DRAFT) ?? '');

@@ -1,0 +1,64 @@
+import type { Results } from '../../../worker/calc/results.ts';
+import type { Assessed } from '../../../worker/pipeline.ts';
+import { type Printer, printerFor } from '../../../worker/units/print.ts';
+import { printNumber } from '../../../worker/units/rounding.ts';
+import type { Figure } from './protocol.ts';
+
+type Topic = (results: Results, say: Printer) => Figure[];
+
+/** What a reader asks first of each topic, each with the document that shows how it was worked out. */
+const TOPICS: readonly Topic[] = [change, weighing, schedule, loading, electrical, compass];
+
+/** The chief results of a visit, as they are printed. */
+export function figuresOf({ results, visit }: Pick<Assessed, 'results' | 'visit'>): Figure[] {
+  const say = printerFor(visit.units);
+  return TOPICS.flatMap((topic) => topic(results, say));
+}
+
+function change({ change: { lines, massKg, momentKgMm } }: Results, say: Printer): Figure[] {
+  if (lines.length === 0) return [];
+  const value = `${say.measure('mass', massKg, { signed: true })}, ${say.measure('moment', momentKgMm, { signed: true })}`;
+  return [{ name: 'Change of equipment', value, document: 'equipment-list' }];
+}
+
+function weighing({ weighing: weighed }: Results, say: Printer): Figure[] {
+  if (!weighed) return [];
+  const { empty, expanded } = weighed;
+  const mass = `${say.number('mass', empty.massKg)} ± ${say.measure('mass', expanded.massKg)}`;
+  const arm = `${say.number('arm', empty.armMm, { extra: 1 })} ± ${say.measure('arm', expanded.armMm, { extra: 1 })}`;
+  return [
+    { name: 'Weighed empty mass, k = 2', value: mass, document: 'weighing-report' },
+    { name: 'Weighed empty arm, k = 2', value: arm, document: 'weighing-report' },
+  ];
+}
+
+function schedule({ schedule: revised }: Results, say: Printer): Figure[] {
+  if (!revised) return [];
+  const document = 'weight-and-balance-schedule';
+  return [
+    { name: 'Empty mass', value: `${say.measure('mass', revised.massKg)}, ${revised.basis}`, document },
+    { name: 'Empty arm', value: say.measure('arm', revised.armMm, { extra: 1 }), document },
+    { name: 'Crew, baggage and fuel together', value: say.measure('mass', revised.usefulLoadKg), document },
+  ];
+}
+
+function loading({ loading: sheet }: Results, say: Printer): Figure[] {
+  if (!sheet) return [];
+  const value = say.measure('mass', sheet.payloadFullFuelKg);
+  return [{ name: 'Left for crew and baggage with full tanks', value, document: 'loading-sheet' }];
+}
+
+function electrical({ electrical: system }: Results): Figure[] {
+  const { endurance } = system ?? {};
+  if (endurance?.minutes === undefined) return [];
+  const value = `${printNumber(endurance.minutes, 0)} min, ${printNumber(endurance.neededMin, 0)} needed`;
+  return [{ name: 'Battery after its source failed', value, document: 'electrical-load-analysis' }];
+}
+
+function compass({ compass: swung }: Results): Figure[] {
+  return (swung?.swings ?? []).map(({ state, greatestDeviationDeg }) => ({
+    name: `Greatest deviation, ${state.replaceAll('-', ' ')}`,
+    value: `${printNumber(greatestDeviationDeg, 1)}°`,
+    document: 'compass-card',
+  }));
+}

@@ -1,0 +1,41 @@
+/** A file that was handed to the page, by what it is known by in a record. */
+export type PageFiles = Readonly<Record<string, Uint8Array>>;
+
+/** What a page asks the core. */
+export interface Question {
+  want: 'sheet' | 'pdf';
+  /** Parsed JSON of any shape. */
+  record: unknown;
+  /** The moment of the assessment, ISO 8601. */
+  at: string;
+  files: PageFiles;
+}
+
+/** Something that stands against the record or its release. */
+export interface Said {
+  severity: 'blocks' | 'caution' | 'note';
+  code: string;
+  pointer: string;
+  sentence: string;
+  remedy: string;
+  source?: string;
+}
+
+/** A computed value as it is printed, and the document that has its working. */
+export interface Figure {
+  name: string;
+  value: string;
+  document: string;
+}
+
+/** What the core makes of a record. */
+export interface Sheet {
+  /** Whether it fits the schema; else there is nothing but what stands against it. */
+  isReadable: boolean;
+  isReleasable: boolean;
+  findings: Said[];
+  figures: Figure[];
+  documents: { id: string; title: string; html: string }[];
+}
+
+export type Reply = { sheet: Sheet } | { pdf: Uint8Array<ArrayBuffer> } | { failure: string };

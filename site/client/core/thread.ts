@@ -1,0 +1,64 @@
+// The whole core on a thread of its own, so that typing stays fluid. Nothing leaves it but what the page asks for.
+import type { AttachmentFact } from '../../../worker/gate/rule.ts';
+import { sha256 } from '../../../worker/pack/digest.ts';
+import { type Assessed, assess, draftDocuments, draftPdf, inspectAttachment } from '../../../worker/pipeline.ts';
+import { figuresOf } from './figures.ts';
+import type { PageFiles, Question, Reply, Sheet } from './protocol.ts';
+
+/** As much of a worker's surroundings as is used here. */
+interface Surroundings {
+  addEventListener(type: 'message', listener: (event: { data: { id: number; question: Question } }) => void): void;
+  postMessage(message: { id: number; reply: Reply }): void;
+}
+
+const surroundings = globalThis as unknown as Surroundings;
+
+/** What was seen in each file; a file is looked into once. */
+const seen = new Map<string, AttachmentFact>();
+
+surroundings.addEventListener('message', ({ data: { id, question } }) => {
+  answer(question)
+    .catch((error: unknown): Reply => ({ failure: error instanceof Error ? error.message : String(error) }))
+    .then((reply) => surroundings.postMessage({ id, reply }));
+});
+
+async function answer({ want, record, at, files }: Question): Promise<Reply> {
+  const byDigest = await digested(files);
+  const outcome = await assess(record, at, { attachments: await factsOf(byDigest) });
+  if (!outcome.ok) return { sheet: { ...NOTHING, findings: outcome.issues } };
+  const { assessed } = outcome;
+  if (want === 'sheet') return { sheet: await sheetOf(assessed, at) };
+  const fit = Object.entries(byDigest).filter(([digest]) => assessed.attachments[digest]?.ok);
+  const { bytes } = await draftPdf(assessed, at, { files: Object.fromEntries(fit) });
+  return { pdf: bytes as Uint8Array<ArrayBuffer> };
+}
+
+const NOTHING: Sheet = { isReadable: false, isReleasable: false, findings: [], figures: [], documents: [] };
+
+async function sheetOf(assessed: Assessed, at: string): Promise<Sheet> {
+  const { findings, isReleasable } = assessed;
+  const documents = await draftDocuments(assessed, at);
+  return {
+    isReadable: true,
+    isReleasable,
+    findings: findings.map(({ severity, code, pointer, sentence, remedy, source }) => {
+      return { severity, code, pointer, sentence, remedy, source };
+    }),
+    figures: figuresOf(assessed),
+    documents: documents.map(({ id, title, html }) => ({ id, title, html })),
+  };
+}
+
+async function digested(files: PageFiles): Promise<Record<string, Uint8Array>> {
+  const entries = Object.values(files).map(async (bytes) => [await sha256(bytes), bytes] as const);
+  return Object.fromEntries(await Promise.all(entries));
+}
+
+async function factsOf(byDigest: Record<string, Uint8Array>): Promise<Record<string, AttachmentFact>> {
+  for (const [digest, bytes] of Object.entries(byDigest)) {
+    if (seen.has(digest)) continue;
+    const inspected = await inspectAttachment(bytes);
+    seen.set(digest, inspected.ok ? { ...inspected, bytes: bytes.length } : inspected);
+  }
+  return Object.fromEntries(seen);
+}

@@ -1,0 +1,42 @@
+import type { Said } from '../core/protocol.ts';
+import { element } from '../element.ts';
+
+const WORDS = { blocks: 'Blocks', caution: 'Caution', note: 'Note' } as const;
+
+/** What is shown of one finding beside what it says. */
+export interface FindingPlace {
+  /** Such as `line 12`. */
+  text: string;
+  /** Goes there. */
+  show: () => void;
+}
+
+/** Findings as entries of a list: what is wrong, what to do, where it is, and the rule behind it. */
+export function findingItems(findings: readonly Said[], placeOf: (finding: Said) => FindingPlace): HTMLElement[] {
+  return findings.map((finding) => {
+    const { severity, code, sentence, remedy, source } = finding;
+    const { text, show } = placeOf(finding);
+    const leads = element('button', { type: 'button', className: 'place' }, text);
+    leads.addEventListener('click', show);
+    const rule = source === undefined ? element('code', {}, code) : element('a', { href: `/rules#${code}` }, code);
+    return element(
+      'li',
+      { className: `finding ${severity}` },
+      element('p', {}, element('strong', {}, WORDS[severity]), ` ${sentence}`),
+      element('p', { className: 'remedy' }, remedy),
+      element('p', { className: 'small' }, leads, ' · ', rule),
+    );
+  });
+}
+
+/** One line that says how things stand. */
+export function verdictOf(findings: readonly Said[], isReadable: boolean): string {
+  const count = (severity: Said['severity']): number => findings.filter((said) => said.severity === severity).length;
+  const [blocks, cautions, notes] = [count('blocks'), count('caution'), count('note')];
+  if (!isReadable) return `Not readable yet: ${counted(blocks, 'defect')}`;
+  const state = blocks > 0 ? `${counted(blocks, 'point')} against the release` : 'Nothing blocks the release';
+  return `${state}, ${counted(cautions, 'caution')}, ${counted(notes, 'note')}`;
+}
+
+const counted = (count: number, what: string): string =>
+  `${count === 0 ? 'no' : count} ${what}${count === 1 ? '' : 's'}`;

@@ -1,0 +1,69 @@
+import { sha256 } from '../../../worker/pack/digest.ts';
+import { onScreen } from '../../../worker/pack/on-screen.ts';
+import type { PageFiles, Sheet } from '../core/protocol.ts';
+import { element, there } from '../element.ts';
+
+/** The documents of a record, one of them shown. */
+export interface Preview {
+  update(documents: Sheet['documents'], files: PageFiles): void;
+  show(document: string): void;
+}
+
+/** Shows the document that is chosen: as it would stand in the pack, marked as not released by its own words. */
+export function openPreview(): Preview {
+  const choice = there('document', HTMLSelectElement);
+  const frame = there('preview', HTMLElement);
+  let documents: Sheet['documents'] = [];
+  let files: PageFiles = {};
+  const draw = async (): Promise<void> => {
+    const shown = documents.find(({ id }) => id === choice.value);
+    // Templates escape all that comes from a record, so what they give is markup of ours alone.
+    frame.innerHTML = shown ? onScreen(shown.html, { base: '#', documents, pictures: '' }) : '';
+    for (const picture of frame.querySelectorAll('img')) await fill(picture, files);
+  };
+  choice.addEventListener('change', () => void draw());
+  frame.addEventListener('click', (event) => {
+    const href = (event.target as Element).closest('a')?.getAttribute('href') ?? '';
+    if (!documents.some(({ id }) => href === `#${id}`)) return;
+    event.preventDefault();
+    choice.value = href.slice(1);
+    void draw();
+  });
+  return {
+    update(given, handedIn) {
+      documents = given;
+      files = handedIn;
+      const before = choice.value;
+      choice.replaceChildren(...documents.map(({ id, title }) => element('option', { value: id }, title)));
+      choice.value = documents.some(({ id }) => id === before) ? before : (documents[0]?.id ?? '');
+      choice.disabled = documents.length === 0;
+      void draw();
+    },
+    show(document) {
+      choice.value = document;
+      void draw();
+      frame.scrollIntoView({ block: 'start' });
+    },
+  };
+}
+
+/** A picture out of the files that the page was handed; its words where it was not. */
+async function fill(picture: HTMLImageElement, files: PageFiles): Promise<void> {
+  const wanted = picture.getAttribute('src')?.split('/').at(-1);
+  for (const bytes of Object.values(files)) {
+    if ((await sha256(bytes)) !== wanted) continue;
+    picture.src = await dataUrl(bytes);
+    return;
+  }
+  picture.replaceWith(element('p', {}, picture.alt));
+}
+
+function dataUrl(bytes: Uint8Array): Promise<string> {
+  return new Promise((resolve) => {
+    const reader = new FileReader();
+    reader.addEventListener('load', () => resolve(String(reader.result)));
+    reader.readAsDataURL(
+      new Blob([bytes as Uint8Array<ArrayBuffer>], { type: bytes[0] === 0xff ? 'image/jpeg' : 'image/png' }),
+    );
+  });
+}

@@ -1,0 +1,47 @@
+// The weighing form: fields become a record, and the record a report. Nothing is sent.
+import type { Said } from './core/protocol.ts';
+import { there } from './element.ts';
+import { openOutcome } from './sheet/outcome.ts';
+import { fieldNamed, filledIn, fillFrom, showUnits } from './weighing/fields.ts';
+import { recordOfForm } from './weighing/record-of-form.ts';
+import { whenStill } from './when-still.ts';
+
+/** Where what was filled in is kept for the time that the tab is open. */
+const DRAFT = 'slipmark-weighing-form';
+
+const outcome = openOutcome();
+const form = there('form', HTMLFormElement);
+const save = there('save-record', HTMLAnchorElement);
+
+const work = async (): Promise<void> => {
+  const filled = filledIn(form);
+  sessionStorage.setItem(DRAFT, JSON.stringify(filled));
+  showUnits(form, filled);
+  const { record, fieldOf } = recordOfForm(filled);
+  const place = ({ pointer }: Said) => {
+    const field = fieldNamed(form, fieldOf(pointer));
+    return { text: field?.labels?.[0]?.textContent ?? 'the form as a whole', show: () => field?.focus() };
+  };
+  const sheet = await outcome.work({ record, at: new Date().toISOString(), files: {} }, place);
+  if (sheet) offer(record);
+};
+
+function offer(record: unknown): void {
+  URL.revokeObjectURL(save.href);
+  save.href = URL.createObjectURL(new Blob([JSON.stringify(record, null, 2)], { type: 'application/json' }));
+  save.hidden = false;
+}
+
+form.addEventListener('input', whenStill(work));
+form.addEventListener('submit', (event) => event.preventDefault());
+there('fill-example', HTMLButtonElement).addEventListener('click', () => {
+  void fetch('/examples/weighing-only.json').then(async (answer) => {
+    fillFrom(form, await answer.json());
+    await work();
+  });
+});
+const draft = sessionStorage.getItem(DRAFT);
+if (draft !== null) {
+  fillFrom(form, JSON.parse(draft));
+  void work();
+} else showUnits(form, filledIn(form));

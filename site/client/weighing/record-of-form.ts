@@ -1,0 +1,112 @@
+/** What stands in the fields, by JSON pointer; fields left empty are not here. */
+export type Filled = Readonly<Record<string, string | number | boolean>>;
+
+/** A record, and the field that a pointer into it comes from. */
+export interface FormRecord {
+  record: Record<string, unknown>;
+  fieldOf(pointer: string): string;
+}
+
+const STATION_KINDS = ['pilot', 'passenger', 'baggage', 'fuel'] as const;
+const ID = { people: 'person', scales: 'scale', points: 'point', stations: 'station' } as const;
+
+/** Rows of a list that a choice alone does not make: a point has a side as soon as the form is shown. */
+const CHOICES = /\/side$/;
+
+/**
+ * The record of a visit that only weighed. Rows of which nothing was filled in are left out and the others close up; who did
+ * what, which scale stood under which point, and what is to be released follow from the form.
+ */
+export function recordOfForm(filled: Filled): FormRecord {
+  const rows = rowsOf(filled);
+  const record: Record<string, unknown> = { schemaVersion: 1, aircraft: { stations: [] }, people: [] };
+  for (const [field, value] of Object.entries(filled)) {
+    const pointer = movedBy(rows, field);
+    if (pointer !== undefined) put(record, pointer.split('/').slice(1), value);
+  }
+  complete(record, rows, String(filled['/weighing/weighedAt'] ?? ''));
+  return { record, fieldOf: (pointer) => fieldAt(rows, pointer) };
+}
+
+const ROW = /^(.*?)\/(\d+)(?=\/|$)/;
+
+/** For each list, the rows of which something was filled in. */
+function rowsOf(filled: Filled): Map<string, number[]> {
+  const rows = new Map<string, number[]>();
+  for (const field of Object.keys(filled)) {
+    const [, list, row] = ROW.exec(field) ?? [];
+    if (list === undefined || CHOICES.test(field)) continue;
+    rows.set(
+      list,
+      [...new Set([...(rows.get(list) ?? []), Number(row)])].sort((a, b) => a - b),
+    );
+  }
+  // The scale belongs to its point: either makes both.
+  const [points, scales] = ['/weighing/points', '/weighing/scales'];
+  const both = [...new Set([...(rows.get(points) ?? []), ...(rows.get(scales) ?? [])])].sort((a, b) => a - b);
+  if (both.length > 0) rows.set(points, both).set(scales, both);
+  return rows;
+}
+
+/** Where a field stands in the record; undefined where its row is left out. Readings close up in their turn. */
+function movedBy(rows: Map<string, number[]>, field: string): string | undefined {
+  const [whole, list = '', row] = ROW.exec(field) ?? [];
+  if (whole === undefined) return field;
+  const at = rows.get(list)?.indexOf(Number(row)) ?? -1;
+  return at < 0 ? undefined : `${list}/${at}${field.slice(whole.length)}`;
+}
+
+function fieldAt(rows: Map<string, number[]>, pointer: string): string {
+  const [whole, list = '', at] = ROW.exec(pointer) ?? [];
+  if (whole === undefined) return pointer;
+  return `${list}/${rows.get(list)?.[Number(at)] ?? at}${pointer.slice(whole.length)}`;
+}
+
+function put(at: unknown, [step = '', ...rest]: string[], value: unknown): void {
+  if (Array.isArray(at) && rest.length === 0) {
+    at.push(value);
+    return;
+  }
+  const holder = at as Record<string, unknown>;
+  if (rest.length === 0) {
+    holder[step] = value;
+    return;
+  }
+  holder[step] ??= /^\d+$/.test(rest[0] ?? '') ? [] : {};
+  put(holder[step], rest, value);
+}
+
+interface Made {
+  people: Record<string, unknown>[];
+  aircraft: { stations: Record<string, unknown>[] };
+  weighing?: { points?: Record<string, unknown>[]; scales?: Record<string, unknown>[]; [field: string]: unknown };
+  [part: string]: unknown;
+}
+
+function complete(record: Record<string, unknown>, rows: Map<string, number[]>, weighedAt: string): void {
+  const made = record as Made;
+  const { people, aircraft, weighing } = made;
+  const [weigher, inspector] = [0, 1].map((row) => idAt(ID.people, row));
+  const peopleRows = rows.get('/people') ?? [];
+  people.forEach((person, index) => {
+    const isInspector = peopleRows[index] === 1;
+    person.id = isInspector ? inspector : weigher;
+    person.scope = isInspector ? ['airframe', 'weighing', 'release'] : ['airframe', 'weighing'];
+  });
+  const kinds = rows.get('/aircraft/stations') ?? [];
+  aircraft.stations.forEach((station, index) => {
+    Object.assign(station, { id: idAt(ID.stations, kinds[index] ?? 0), kind: STATION_KINDS[kinds[index] ?? 0] });
+  });
+  weighing?.scales?.forEach((scale, index) => {
+    scale.id = idAt(ID.scales, index);
+  });
+  weighing?.points?.forEach((point, index) => {
+    Object.assign(point, { id: idAt(ID.points, index), scale: idAt(ID.scales, index) });
+  });
+  if (weighing) Object.assign(weighing, { by: weigher, checkedBy: inspector });
+  const scope = `The weighing of ${weighedAt.slice(0, 10)}, as recorded in this pack.`;
+  made.visit = { arrivedAt: weighedAt, summary: 'Weighed for a new schedule; nothing else was done.' };
+  made.release = { by: inspector, statement: 'weighing-only', scope };
+}
+
+const idAt = (name: string, row: number): string => `${name}-${row + 1}`;

@@ -1,0 +1,10 @@
+const PAUSE_MS = 250;
+
+/** Does it once nobody has typed for a moment. */
+export function whenStill(act: () => Promise<void>): () => void {
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  return () => {
+    clearTimeout(timer);
+    timer = setTimeout(() => void act(), PAUSE_MS);
+  };
+}

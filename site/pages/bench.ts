@@ -1,0 +1,41 @@
+import { html } from '../html.ts';
+import type { Page } from '../page.ts';
+import { prose } from '../prose.ts';
+
+/** A record is worked on here, without a service: everything is computed in the browser. */
+export const bench: Page = {
+  path: '/bench',
+  title: 'Bench',
+  description: 'Type or drop the record of a visit: computed, checked and shown as documents in this browser',
+  script: 'bench',
+  isWide: true,
+  body: html`${prose('bench')}
+<noscript><p>The bench computes in the browser and needs scripts. <a href="/guide">The API</a> does the same.</p></noscript>
+<div class="bench" id="bench">
+<div class="tools">
+<label>Start from <select id="example"><option value="">a text of your own</option></select></label>
+<label>Record, photographs, papers <input id="files" type="file" multiple accept=".json,.pdf,.jpg,.jpeg,.png"></label>
+<label>Assessed at <input id="at" type="datetime-local"></label>
+</div>
+<section class="record" id="record" aria-label="The record"></section>
+<section class="says" aria-labelledby="says">
+<h2 id="says">What stands against it</h2>
+<p class="verdict" id="verdict" role="status">Nothing to read yet</p>
+<ol class="findings" id="findings"></ol>
+</section>
+</div>
+<section aria-labelledby="results">
+<h2 id="results">Results</h2>
+<dl class="figures" id="figures"></dl>
+</section>
+<section aria-labelledby="documents">
+<h2 id="documents">Documents</h2>
+<div class="tools">
+<label>Shown <select id="document" disabled></select></label>
+<button type="button" id="make-pdf" disabled>Make the PDF</button>
+<a id="pdf" target="_blank" hidden>Open the PDF, marked NOT RELEASED</a>
+</div>
+<div class="document sheet" id="preview"></div>
+</section>
+${prose('bench-curl')}`,
+};

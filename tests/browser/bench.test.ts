@@ -1,0 +1,134 @@
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { openSite, type Site } from './site.ts';
+
+let site: Site;
+let page: Page;
+
+beforeAll(async () => {
+  site = await openSite(18_960);
+  page = site.phone.page;
+});
+afterAll(() => site?.close());
+
+const verdict = (words: RegExp): Promise<void> => page.getByText(words).and(page.locator('#verdict')).waitFor();
+
+async function start(example: string): Promise<void> {
+  await page.goto(`${site.service.origin}/bench`);
+  await page.selectOption('#example', example);
+  await verdict(/Nothing blocks the release/);
+}
+
+/** Puts the cursor behind a text of the record, as a reader would by searching for it. */
+async function typeBehind(text: string, typed: string): Promise<void> {
+  await page.locator('.cm-content').focus();
+  await page.keyboard.press('Control+Home');
+  await page.keyboard.press('Control+f');
+  await page.locator('.cm-search [name=search]').pressSequentially(text);
+  await page.keyboard.press('Enter');
+  await page.keyboard.press('Escape');
+  await page.keyboard.press('ArrowRight');
+  await page.keyboard.type(typed);
+}
+
+describe('the bench', () => {
+  test('works out an example and shows its results and documents', async () => {
+    await start('nose-wheel-full');
+    expect(await page.locator('#figures').textContent()).toContain('325.9\u00a0kg');
+    await page.getByRole('button', { name: 'working of Weighed empty mass, k = 2' }).click();
+    await page.locator('#preview').getByRole('heading', { name: 'Weighing report' }).waitFor();
+    expect(await page.locator('#preview').textContent()).toContain('NOT RELEASED');
+    expect(await page.locator('#document option').count()).toBeGreaterThan(20);
+  });
+
+  test('shows photographs that it was handed, and makes the PDF', async () => {
+    await start('nose-wheel-full');
+    await page.selectOption('#document', 'photographs');
+    await page.locator('#preview img[src^="data:image/"]').first().waitFor();
+    await page.getByRole('button', { name: 'Make the PDF' }).click();
+    const link = page.getByRole('link', { name: /^Open the PDF/ });
+    await link.waitFor();
+    expect(await link.getAttribute('href')).toMatch(/^blob:/);
+  });
+
+  test('says what is wrong as it is typed, and each finding leads to its line', async () => {
+    await start('weighing-only');
+    await typeBehind('"maximumMass": 1232', 'e-2');
+    await verdict(/points? against the release/);
+    await page.keyboard.press('Control+Home');
+    const leads = page.locator('#findings .finding.blocks').first().getByRole('button');
+    const line = Number((await leads.textContent())?.replace('line ', ''));
+    await leads.click();
+    const lines = await page.evaluate<string>("sessionStorage.getItem('slipmark-bench')");
+    expect(line).toBeGreaterThan(1);
+    expect(await page.locator('.cm-activeLine').textContent()).toBe(lines.split('\n')[line - 1]);
+    await typeBehind('1232e-2', ',,');
+    await verdict(/Not readable yet: 1 defect/);
+    expect(await page.locator('#findings').textContent()).toContain('Cannot read the JSON');
+    // What was computed last stays in sight.
+    expect(await page.locator('#figures').textContent()).toContain('lb');
+  });
+
+  test('keeps the text over a reload, and sends nothing but requests for its own files', async () => {
+    const asked: string[] = [];
+    page.on('request', (request) => asked.push(`${request.method()} ${new URL(request.url()).pathname}`));
+    await start('trike');
+    await page.reload();
+    await verdict(/Nothing blocks the release|point/);
+    const foreign = asked.filter(
+      (request) => !/^GET \/(bench|assets\/[\w./-]+|examples\/[\w./-]+|[0-9a-f-]{36})$/.test(request),
+    );
+    expect(foreign).toEqual([]);
+  });
+
+  test.each([
+    ['a phone', 360, 740],
+    ['a desk', 1280, 800],
+  ])('fits %s, without complaint or defect', async (_, width, height) => {
+    await page.setViewportSize({ width, height });
+    site.phone.complaints.length = 0;
+    await start('nose-wheel-full');
+    expect(await site.phone.isWithinWidth()).toBe(true);
+    expect(await site.phone.defects()).toEqual([]);
+    expect(site.phone.complaints).toEqual([]);
+  });
+});
+
+describe('the weighing form', () => {
+  const address = () => `${site.service.origin}/weighing-form`;
+
+  test('gives record and report of what is filled in, in the units chosen', async () => {
+    await page.goto(address());
+    await page.getByRole('button', { name: 'Fill in an example' }).click();
+    await verdict(/Nothing blocks the release/);
+    expect(await page.getByLabel('Maximum mass, lb').first().inputValue()).toBe('1232');
+    expect(await page.locator('#figures').textContent()).toContain('749.8 ± 1.8\u00a0lb');
+    const saved = page.waitForEvent('download');
+    await page.getByRole('link', { name: 'Save the record' }).click();
+    expect((await saved).suggestedFilename()).toBe('record.json');
+  });
+
+  test('leads from a finding to the field that it is about', async () => {
+    await page.goto(address());
+    await page.getByRole('button', { name: 'Fill in an example' }).click();
+    await verdict(/Nothing blocks the release/);
+    await page.locator('[name="/aircraft/maximumMass"]').fill('twelve');
+    await verdict(/Not readable yet/);
+    await page.locator('#findings').getByRole('button', { name: 'Maximum mass' }).click();
+    expect(await page.evaluate('document.activeElement.name')).toBe('/aircraft/maximumMass');
+  });
+
+  test.each([
+    ['a phone', 360, 740],
+    ['a desk', 1280, 800],
+  ])('fits %s, without complaint or defect', async (_, width, height) => {
+    await page.setViewportSize({ width, height });
+    site.phone.complaints.length = 0;
+    await page.goto(address());
+    await page.getByRole('button', { name: 'Fill in an example' }).click();
+    await verdict(/Nothing blocks the release/);
+    expect(await site.phone.isWithinWidth()).toBe(true);
+    expect(await site.phone.defects()).toEqual([]);
+    expect(site.phone.complaints).toEqual([]);
+  });
+});
