@@ -230,7 +230,7 @@ const EngineReading = z.object({
   isChanged: flag,
 });
 
-const Due = z.object({
+export const Due = z.object({
   id: text,
   item: text,
   basis: text,

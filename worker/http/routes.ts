@@ -4,6 +4,7 @@ import { getAircraft, listAircraft, listAircraftPacks, listLedger } from './reso
 import { assessRecord } from './resources/assessments.ts';
 import { getAttachment, getAttachmentFile, putAttachment } from './resources/attachments.ts';
 import { getBaseline, openLinkBaseline } from './resources/baseline.ts';
+import { getDue } from './resources/due.ts';
 import { patchVisit, putVisit } from './resources/keep-visit.ts';
 import { listLinks, makeLink, revokeLink } from './resources/links.ts';
 import { openLink, openLinkDocument, openLinkPdf } from './resources/owner-page.ts';
@@ -22,7 +23,7 @@ import { bringBlob, restoreLedger } from './resources/restoration.ts';
 import { getSealKeys, rotateSealKey, takeOverSealKeys } from './resources/seal-keys.ts';
 import { getHealth, getVisitSchema } from './resources/service.ts';
 import { verify } from './resources/verifications.ts';
-import { getAssessment, getDraftDocument, getDraftPdf } from './resources/visit-pack.ts';
+import { getAssessment, getDraftDocument, getDraftDocuments, getDraftPdf } from './resources/visit-pack.ts';
 import { getVisit, listVisits } from './resources/visits.ts';
 import { withdrawPack } from './resources/withdrawal.ts';
 import { createWorkshop, listKeys, makeKey, revokeKey, rotateKey } from './resources/workshops.ts';
@@ -57,12 +58,14 @@ export const ROUTES: readonly Route[] = [
   ['GET', AIRCRAFT, 'records', getAircraft],
   ['GET', `${AIRCRAFT}/packs`, 'records', listAircraftPacks],
   ['GET', `${AIRCRAFT}/ledger`, 'records', listLedger],
+  ['GET', `${AIRCRAFT}/due`, 'records', getDue],
   ['GET', `${AIRCRAFT}/visits`, 'records', listVisits],
   ['GET', VISIT, 'records', getVisit],
   ['PUT', VISIT, 'records', putVisit],
   ['PATCH', VISIT, 'records', patchVisit],
   ['GET', `${VISIT}/assessment`, 'records', getAssessment],
   ['GET', `${VISIT}/pack.pdf`, 'records', getDraftPdf],
+  ['GET', `${VISIT}/documents.json`, 'records', getDraftDocuments],
   ['GET', `${VISIT}/documents/{document}`, 'records', getDraftDocument],
   ['POST', `${VISIT}/release`, 'release', releaseVisit],
 

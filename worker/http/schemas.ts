@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { AUDIENCES } from '../archive/ledger/ledger-calls.ts';
 import { KEY_SCOPES } from '../archive/workshop/workshop-calls.ts';
 import { Defect } from './problem.ts';
-import { AssessmentResults } from './result-schemas.ts';
+import { AssessmentResults, Due } from './result-schemas.ts';
 
 /** Shapes of the answers, as the interface description gives them. */
 const sha256 = (description: string) =>
@@ -113,6 +113,31 @@ export const AircraftAnswer = z
     head: z.object({ seq: z.int(), digest: sha256('Digest of the last entry of the chain') }),
   })
   .meta({ title: 'Aircraft overview' });
+
+export const DueAnswer = z
+  .object({
+    pack: z.string(),
+    issuedAt: moment('When the pack was sealed'),
+    items: z.array(Due),
+    deferred: z
+      .array(
+        z.object({
+          id: z.string(),
+          text: z.string(),
+          untilDate: z.string().optional(),
+          untilHours: z.number().optional(),
+        }),
+      )
+      .meta({ description: 'Findings that were put off' }),
+  })
+  .meta({ title: 'Due list' });
+
+export const DraftDocuments = z
+  .object({
+    assessmentSha256: sha256('ETag of the assessment that the documents follow'),
+    items: z.array(z.object({ id: z.string(), title: z.string(), html: z.string() })),
+  })
+  .meta({ title: 'Draft documents' });
 
 export const ChainEntry = z
   .object({

@@ -15,6 +15,11 @@ interface Finding {
   pointer: string;
 }
 
+interface DueList {
+  items: { id: string; daysLeft?: number }[];
+  deferred: object[];
+}
+
 const findingsIn = async (response: Response) => (await response.json<{ findings: Finding[] }>()).findings;
 
 /** Files are handed in by tests of their own. */
@@ -55,6 +60,12 @@ describe('the whole way with the real stages', () => {
     expect(page).toContain('<article id="owner-summary"');
     expect(page).not.toContain(' style=');
     expect(page).toContain('id="loading-facts"');
+    const due = await (await call('/v1/aircraft/Q-SLM/due')).json<DueList>();
+    expect(due.items[0]).toMatchObject({ id: 'L02', isOverdue: false });
+    expect(due.deferred).toEqual([expect.objectContaining({ id: 'F4', untilHours: 1230 })]);
+    clock.at += 30 * 86_400_000;
+    const later = await (await call('/v1/aircraft/Q-SLM/due')).json<DueList>();
+    expect(later.items[0]?.daysLeft).toBe((due.items[0]?.daysLeft ?? 0) - 30);
     const baseline = await (await call(`/v1/packs/${pack.pack}/baseline.json`)).json<object>();
     expect(baseline).toMatchObject({ source: 'previous-pack', reference: pack.pack });
     expect(await (await call(`${pathname}/baseline.json`, { key: '' })).json()).toEqual(baseline);
@@ -114,6 +125,13 @@ describe('the whole way with the real stages', () => {
     const { call } = await testService({ pipeline });
     await call(VISIT, { method: 'PUT', body: record });
     const html = await (await call(`${VISIT}/documents/weighing-report`)).text();
+    const all = await call(`${VISIT}/documents.json`);
+    const { items, assessmentSha256 } = await all.json<{
+      items: { id: string; html: string }[];
+      assessmentSha256: string;
+    }>();
+    expect(all.headers.get('ETag')).toBe(`"${assessmentSha256}"`);
+    expect(items.find(({ id }) => id === 'weighing-report')?.html).toContain('NOT RELEASED');
     expect(html).toContain('Not released');
     const pdf = await call(`${VISIT}/pack.pdf?paper=Letter`);
     expect(new TextDecoder().decode((await pdf.bytes()).slice(0, 5))).toBe('%PDF-');

@@ -1,10 +1,11 @@
 import type { KeptPack } from '../../archive/ledger/ledger-calls.ts';
 import { dateOf } from '../../units/calendar.ts';
 import { Baseline } from '../../visit/baseline.ts';
-import { found, json, reached } from '../answer.ts';
+import { json } from '../answer.ts';
 import { missing, openedLink } from '../opened-link.ts';
 import { Refusal } from '../problem.ts';
 import type { Call, Operation } from '../route.ts';
+import { sealedRecord } from '../sealed-record.ts';
 import { keptPack } from './packs.ts';
 
 const ANSWER = {
@@ -36,15 +37,11 @@ export const openLinkBaseline: Operation = {
 };
 
 /** @throws Refusal 404 where the visit leaves no empty mass */
-async function baselineOf({ world, pipeline }: Call, { recordSha256, summary }: KeptPack): Promise<object> {
-  const { pack, issuedAt } = summary;
-  const record: unknown = await new Response(
-    found(reached(await world.archive.blob(recordSha256)), 'such record'),
-  ).json();
-  const outcome = await pipeline.assess(record, issuedAt, {});
-  const baseline = outcome.ok
-    ? pipeline.carriedForward(outcome.assessed.visit, outcome.assessed.results, { pack, date: dateOf(issuedAt) })
-    : undefined;
+async function baselineOf(call: Call, kept: KeptPack): Promise<object> {
+  const { pack, issuedAt } = kept.summary;
+  const assessed = await sealedRecord(call, kept, issuedAt);
+  const baseline =
+    assessed && call.pipeline.carriedForward(assessed.visit, assessed.results, { pack, date: dateOf(issuedAt) });
   if (!baseline) throw new Refusal('not-found', 'The pack has no empty mass that could be carried forward');
   return baseline;
 }

@@ -8,6 +8,7 @@ import { blobResponse } from '../blob-response.ts';
 import { htmlPage } from '../html-page.ts';
 import { missing, openedLink } from '../opened-link.ts';
 import type { Call, Operation } from '../route.ts';
+import { sealedRecord } from '../sealed-record.ts';
 import { fileNameOf } from './packs.ts';
 
 /** The document that each reader is shown first. */
@@ -94,12 +95,12 @@ export const openLinkDocument: Operation = {
 };
 
 /** What holds as long as the pack is current, by the record that was sealed: what loadings follow from, and what is due first. */
-async function liveFacts({ world, pipeline }: Call, { recordSha256, summary }: KeptPack): Promise<LiveFacts> {
-  const body = found(reached(await world.archive.blob(recordSha256)), 'such record');
-  const outcome = await pipeline.assess(await new Response(body).json(), summary.issuedAt, {});
-  if (!outcome.ok) return { loading: undefined, until: '' };
-  const { assessed } = outcome;
-  const [first] = pipeline.nextDue(assessed, summary.issuedAt);
+async function liveFacts(call: Call, pack: KeptPack): Promise<LiveFacts> {
+  const { pipeline } = call;
+  const { issuedAt } = pack.summary;
+  const assessed = await sealedRecord(call, pack, issuedAt);
+  if (!assessed) return { loading: undefined, until: '' };
+  const [first] = pipeline.nextDue(assessed, issuedAt);
   return {
     loading: pipeline.loadingFacts(assessed.visit, assessed.results),
     until: first?.limit ?? 'no limit in the record',

@@ -6,7 +6,7 @@ import { entityTag } from '../conditions.ts';
 import { htmlPage } from '../html-page.ts';
 import { Refusal } from '../problem.ts';
 import type { Call, Operation } from '../route.ts';
-import { AssessmentAnswer } from '../schemas.ts';
+import { AssessmentAnswer, DraftDocuments } from '../schemas.ts';
 import { PDF_POLICY } from '../security-headers.ts';
 import { type Standing, standing } from '../standing.ts';
 
@@ -35,6 +35,23 @@ export const getDraftPdf: Operation = {
   answers: { 200: { description: 'The draft', content: { 'application/pdf': 'binary' } } },
   async handle(call) {
     return draftPdf(call, await standing(call));
+  },
+};
+
+export const getDraftDocuments: Operation = {
+  id: 'getDraftDocuments',
+  summary: 'Every document of the pack as it would be, as HTML',
+  description: 'Nothing in them is released. The ETag is that of the assessment.',
+  answers: {
+    200: { description: 'The documents', content: { 'application/json': DraftDocuments }, headers: ['ETag'] },
+  },
+  async handle(call) {
+    const { assessed, at } = await standing(call);
+    const { assessmentSha256 } = assessed;
+    const documents = await call.pipeline.draftDocuments(assessed, at);
+    const items = documents.map(({ id, title, html }) => ({ id, title, html }));
+    const headers = { ETag: entityTag(assessmentSha256), 'Cache-Control': 'private, no-store' };
+    return json({ assessmentSha256, items }, 200, headers);
   },
 };
 
