@@ -12,7 +12,7 @@ const OUTPUT = join(import.meta.dirname, 'dist');
 const ASSETS = join(OUTPUT, 'assets');
 
 /** One sheet for every page, in this order: the site, the pages of a link, the documents of a pack. */
-const STYLES = ['base', 'owner', 'document', 'docs', 'bench', 'print'];
+const STYLES = ['base', 'owner', 'document', 'docs', 'bench', 'shop', 'print'];
 
 /** Headers for what is served without running the Worker. */
 const HEADERS = `/*

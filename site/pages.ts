@@ -3,6 +3,7 @@ import { api } from './pages/api.ts';
 import { bench } from './pages/bench.ts';
 import { checks } from './pages/checks.ts';
 import { guide } from './pages/guide.ts';
+import { inspection } from './pages/inspection.ts';
 import { limitsAndCost } from './pages/limits-and-cost.ts';
 import { movingHouse } from './pages/moving-house.ts';
 import { problems } from './pages/problems.ts';
@@ -23,6 +24,7 @@ export const PAGES: readonly Page[] = [
   checks,
   bench,
   weighingForm,
+  inspection,
   verify,
   movingHouse,
   limitsAndCost,

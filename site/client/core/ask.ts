@@ -1,11 +1,13 @@
-import type { Question, Reply, Sheet } from './protocol.ts';
+import type { ComparisonGroup, MomentRecord, Question, RecordQuestion, Reply, Sheet } from './protocol.ts';
 
 /** The core on its own thread, as a page asks it. */
 export interface Core {
   /** What the core makes of a record; undefined where a later question was asked meanwhile. */
-  sheet(question: Omit<Question, 'want'>): Promise<Sheet | undefined>;
+  sheet(question: Omit<RecordQuestion, 'want'>): Promise<Sheet | undefined>;
   /** The pack as it would be, marked on every page. */
-  pdf(question: Omit<Question, 'want'>): Promise<Uint8Array<ArrayBuffer>>;
+  pdf(question: Omit<RecordQuestion, 'want'>): Promise<Uint8Array<ArrayBuffer>>;
+  /** What differs between two records of one aircraft, worked out by the same code. */
+  comparison(before: MomentRecord, now: MomentRecord): Promise<ComparisonGroup[]>;
 }
 
 /** Starts the core. It answers one question after another; of sheets only the one asked for last is given out. */
@@ -35,6 +37,10 @@ export function startCore(): Core {
       const answer = given(await ask({ want: 'pdf', ...question }).reply);
       if ('pdf' in answer) return answer.pdf;
       throw new Error('The record cannot be read: its findings say why');
+    },
+    async comparison(before, now) {
+      const answer = given(await ask({ want: 'comparison', before, now }).reply);
+      return 'comparison' in answer ? answer.comparison : [];
     },
   };
 }

@@ -2,7 +2,12 @@
 export type PageFiles = Readonly<Record<string, Uint8Array>>;
 
 /** What a page asks the core. */
-export interface Question {
+export type Question = RecordQuestion | { want: 'comparison'; before: MomentRecord; now: MomentRecord };
+
+/** A record, and the moment that it is assessed at. */
+export type MomentRecord = Pick<RecordQuestion, 'record' | 'at'>;
+
+export interface RecordQuestion {
   want: 'sheet' | 'pdf';
   /** Parsed JSON of any shape. */
   record: unknown;
@@ -38,4 +43,14 @@ export interface Sheet {
   documents: { id: string; title: string; html: string }[];
 }
 
-export type Reply = { sheet: Sheet } | { pdf: Uint8Array<ArrayBuffer> } | { failure: string };
+/** What differs between two visits of one aircraft, in one respect. */
+export interface ComparisonGroup {
+  name: string;
+  rows: { name: string; before: string; now: string }[];
+}
+
+export type Reply =
+  | { comparison: ComparisonGroup[] }
+  | { sheet: Sheet }
+  | { pdf: Uint8Array<ArrayBuffer> }
+  | { failure: string };

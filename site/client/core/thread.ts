@@ -2,8 +2,9 @@
 import type { AttachmentFact } from '../../../worker/gate/rule.ts';
 import { sha256 } from '../../../worker/pack/digest.ts';
 import { type Assessed, assess, draftDocuments, draftPdf, inspectAttachment } from '../../../worker/pipeline.ts';
+import { comparisonOf } from './comparison.ts';
 import { figuresOf } from './figures.ts';
-import type { PageFiles, Question, Reply, Sheet } from './protocol.ts';
+import type { ComparisonGroup, MomentRecord, PageFiles, Question, Reply, Sheet } from './protocol.ts';
 
 /** As much of a worker's surroundings as is used here. */
 interface Surroundings {
@@ -22,7 +23,9 @@ surroundings.addEventListener('message', ({ data: { id, question } }) => {
     .then((reply) => surroundings.postMessage({ id, reply }));
 });
 
-async function answer({ want, record, at, files }: Question): Promise<Reply> {
+async function answer(question: Question): Promise<Reply> {
+  if (question.want === 'comparison') return { comparison: await compared(question.before, question.now) };
+  const { want, record, at, files } = question;
   const byDigest = await digested(files);
   const outcome = await assess(record, at, { attachments: await factsOf(byDigest) });
   if (!outcome.ok) return { sheet: { ...NOTHING, findings: outcome.issues } };
@@ -31,6 +34,12 @@ async function answer({ want, record, at, files }: Question): Promise<Reply> {
   const fit = Object.entries(byDigest).filter(([digest]) => assessed.attachments[digest]?.ok);
   const { bytes } = await draftPdf(assessed, at, { files: Object.fromEntries(fit) });
   return { pdf: bytes as Uint8Array<ArrayBuffer> };
+}
+
+/** Two records; nothing where one of them does not fit the schema. */
+async function compared(before: MomentRecord, now: MomentRecord): Promise<ComparisonGroup[]> {
+  const [first, second] = await Promise.all([assess(before.record, before.at, {}), assess(now.record, now.at, {})]);
+  return first.ok && second.ok ? comparisonOf(first.assessed, second.assessed) : [];
 }
 
 const NOTHING: Sheet = { isReadable: false, isReleasable: false, findings: [], figures: [], documents: [] };

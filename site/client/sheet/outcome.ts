@@ -1,11 +1,11 @@
 import { type Core, startCore } from '../core/ask.ts';
-import type { Figure, Question, Said, Sheet } from '../core/protocol.ts';
+import type { Figure, RecordQuestion, Said, Sheet } from '../core/protocol.ts';
 import { element, there } from '../element.ts';
 import { type FindingPlace, findingItems, verdictOf } from './findings-list.ts';
 import { openPreview } from './preview.ts';
 
 /** What is asked of the core; undefined where there is nothing that it could read. */
-export type Asked = Omit<Question, 'want'>;
+export type Asked = Omit<RecordQuestion, 'want'>;
 
 /** The part of a page that says what the core makes of a record. */
 export interface Outcome {

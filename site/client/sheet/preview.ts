@@ -6,7 +6,8 @@ import { element, there } from '../element.ts';
 /** The documents of a record, one of them shown. */
 export interface Preview {
   update(documents: Sheet['documents'], files: PageFiles): void;
-  show(document: string): void;
+  /** @param words brought into sight and marked, where the document has them */
+  show(document: string, words?: string): void;
 }
 
 /** Shows the document that is chosen: as it would stand in the pack, marked as not released by its own words. */
@@ -24,10 +25,12 @@ export function openPreview(): Preview {
   choice.addEventListener('change', () => void draw());
   frame.addEventListener('click', (event) => {
     const href = (event.target as Element).closest('a')?.getAttribute('href') ?? '';
-    if (!documents.some(({ id }) => href === `#${id}`)) return;
+    if (!href.startsWith('#')) return;
     event.preventDefault();
-    choice.value = href.slice(1);
-    void draw();
+    if (documents.some(({ id }) => href === `#${id}`)) {
+      choice.value = href.slice(1);
+      void draw();
+    } else frame.querySelector(href)?.scrollIntoView();
   });
   return {
     update(given, handedIn) {
@@ -39,12 +42,22 @@ export function openPreview(): Preview {
       choice.disabled = documents.length === 0;
       void draw();
     },
-    show(document) {
+    show(document, words) {
       choice.value = document;
       void draw();
-      frame.scrollIntoView({ block: 'start' });
+      const found = words === undefined ? undefined : within(frame, words);
+      found?.classList.add('sought');
+      (found ?? frame).scrollIntoView({ block: found ? 'center' : 'start' });
     },
   };
+}
+
+/** The line of the document that has the words: a whole cell before a part of a text. */
+function within(frame: HTMLElement, words: string): Element | undefined {
+  const lines = Array.from(frame.querySelectorAll('td, th, dd, dt, li, p, h2, h3')) as unknown as HTMLElement[];
+  const said = (line: HTMLElement): string => line.textContent?.trim() ?? '';
+  const line = lines.find((one) => said(one) === words) ?? lines.find((one) => said(one).includes(words));
+  return line?.closest('tr') ?? line;
 }
 
 /** A picture out of the files that the page was handed; its words where it was not. */

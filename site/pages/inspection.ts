@@ -1,0 +1,37 @@
+import { html } from '../html.ts';
+import type { Page } from '../page.ts';
+import { shopPage } from '../shop-page.ts';
+
+/** One visit as an inspector reads and releases it. */
+export const inspection: Page = shopPage({
+  path: '/inspection',
+  title: 'Inspection',
+  description: 'A visit as an inspector reads it: open points, documents, what changed, and the release',
+  script: 'inspection',
+  text: 'inspection',
+  work: html`<p class="lede" id="which"></p>
+<p class="verdict" id="verdict" role="status"></p>
+<p class="problem" id="moved" role="alert" hidden></p>
+<section aria-labelledby="open-points">
+<h2 id="open-points">Open points</h2>
+<ol class="findings" id="points"></ol>
+</section>
+<section aria-labelledby="the-documents">
+<h2 id="the-documents">The pack as it would be</h2>
+<div class="reading">
+<ol class="ticks" id="ticks" aria-label="Documents, to be ticked as read"></ol>
+<div>
+<div class="tools"><label>Shown <select id="document" disabled></select></label></div>
+<div class="document sheet" id="preview" role="region" aria-label="Document" tabindex="0"></div>
+</div>
+</div>
+</section>
+<section aria-labelledby="what-changed">
+<h2 id="what-changed">Against the pack before</h2>
+<div id="comparison"><p>Being worked out.</p></div>
+</section>
+<section aria-labelledby="the-release">
+<h2 id="the-release">Release</h2>
+<div id="release"></div>
+</section>`,
+});
