@@ -119,12 +119,18 @@ describe('at the edge', () => {
     expect(importersOf(/^node:/, /^embedded\//).filter((path) => !BUILD_SCRIPTS.includes(path))).toEqual([]));
 
   test('the archive knows nothing of HTTP routes', () =>
-    expect(importersOf(/^http\//, /^(http\/|index\.ts$|client\/generate\.ts$)/)).toEqual([]));
+    expect(importersOf(/^http\//, /^(http\/|index\.ts$|client\/generate\.ts$|embedded\/command\/)/)).toEqual([]));
 
   test('the client stands by itself: it knows the service by its description alone, and the service does not know it', () => {
     const known = MODULES.filter(({ path }) => path.startsWith('client/') && !BUILD_SCRIPTS.includes(path));
     expect(known.flatMap(({ imports }) => imports).filter((name) => !name.startsWith('client/'))).toEqual([]);
     expect(importersOf(/^client\//, /^(client|embedded)\//)).toEqual([]);
+  });
+
+  test('tables know the record and nothing else, and never come into the Worker', () => {
+    const imported = MODULES.filter(({ path }) => path.startsWith('csv/')).flatMap(({ imports }) => imports);
+    expect(imported.filter((name) => !/^(csv|visit)\/|^(zod|papaparse)$/.test(name))).toEqual([]);
+    expect(importersOf(/^csv\/|^papaparse$/, /^(csv|embedded)\//)).toEqual([]);
   });
 
   test('nothing imports the embedded service', () => expect(importersOf(/^embedded\//, /^embedded\//)).toEqual([]));

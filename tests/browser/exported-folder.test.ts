@@ -3,11 +3,11 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { slipmark } from '../../worker/client/client.ts';
 import { bundle } from '../../worker/embedded/bundle.ts';
 import { putDemo } from '../../worker/embedded/demo.ts';
 import { startEmbedded } from '../../worker/embedded/embedded.ts';
 import { freePort } from '../../worker/embedded/free-port.ts';
-import { clientFor } from '../../worker/embedded/moving/client.ts';
 import { exportFolder } from '../../worker/embedded/moving/export-folder.ts';
 import { openPhone, type Phone } from './phone.ts';
 
@@ -20,7 +20,7 @@ beforeAll(async () => {
   const port = await freePort(19_387);
   const service = await startEmbedded({ script: await bundle(), storage: join(storage, 'service'), port, ...secrets });
   const { key } = await putDemo(service.origin, secrets, () => undefined);
-  await exportFolder(clientFor(service.origin, key), folder);
+  await exportFolder(slipmark({ origin: service.origin, key }), folder);
   await service.stop();
   phone = await openPhone();
 }, 120_000);

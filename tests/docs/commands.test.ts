@@ -55,7 +55,8 @@ afterAll(async () => {
 });
 
 /** The scripts of the project, run where the reader stands. */
-const NPM = `npm() { local name="$2"; shift 3; '${process.execPath}' "${join(ROOT, 'worker/embedded')}/$name.ts" "$@"; }`;
+const SLIPMARK = `'${process.execPath}' '${join(ROOT, 'worker/embedded/slipmark.js')}'`;
+const NPM = `npm() { local name="$2"; shift 3; ${SLIPMARK} "$name" "$@"; }\nnpx() { shift; ${SLIPMARK} "$@"; }`;
 
 /** Runs every command of a page in one shell; a call that is refused ends it. */
 async function run(page: string): Promise<string> {

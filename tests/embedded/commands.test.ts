@@ -36,12 +36,12 @@ interface Outcome {
 }
 
 /** Runs a command of the repository as npm would. */
-function run(script: string, ...args: string[]): Promise<Outcome> {
-  const file = join(ROOT, 'worker/embedded', `${script}.ts`);
+function run(name: string, ...args: string[]): Promise<Outcome> {
+  const file = join(ROOT, 'worker/embedded/slipmark.js');
   return new Promise((resolve) => {
     execFile(
       process.execPath,
-      [file, ...args],
+      [file, name, ...args],
       { env: { ...process.env, SLIPMARK_KEY: key } },
       (error, stdout, stderr) =>
         resolve({ code: typeof error?.code === 'number' ? error.code : 0, out: stdout + stderr }),

@@ -66,7 +66,7 @@ describe('an export', () => {
   });
 
   test('tells no key, no token and no address', () => {
-    const secrets = [two.old.key, two.old.key.slice(-43), two.old.client.origin, 'wrapped', '/p/'];
+    const secrets = [two.old.key, two.old.key.slice(-43), two.old.origin, 'wrapped', '/p/'];
     const text = filesUnder(folder)
       .filter((path) => !/\.(pdf|jpg|png)$/.test(path))
       .map((path) => textAt(folder, path))
@@ -79,7 +79,7 @@ describe('an export', () => {
     await exportFolder(two.old.client, again);
     expect(contents(again)).toEqual(contents(folder));
     const one = join(two.folder, 'one');
-    await exportFolder(two.old.client, one, 'Q-WGT');
+    await exportFolder(two.old.client, one, { only: 'Q-WGT' });
     const all = contents(folder);
     for (const [path, digest] of contents(one)) if (path.startsWith('aircraft/')) expect(all.get(path)).toBe(digest);
     expect(filesUnder(one).some((path) => path.includes('Q-SLM'))).toBe(false);
@@ -168,7 +168,11 @@ function sumAgain(at: string): void {
 
 describe('npm run verify', () => {
   const run = async (...args: string[]): Promise<{ code: number; stdout: string }> => {
-    const command = promisify(execFile)(process.execPath, [join(ROOT, 'worker/embedded/verify.ts'), ...args]);
+    const command = promisify(execFile)(process.execPath, [
+      join(ROOT, 'worker/embedded/slipmark.js'),
+      'verify',
+      ...args,
+    ]);
     return command.then(
       ({ stdout }) => ({ code: 0, stdout }),
       ({ code, stdout }) => ({ code, stdout }),
@@ -203,10 +207,10 @@ describe('moving house', () => {
     expect((await importFolder(two.fresh.client, folder)).map(({ isNew }) => isNew)).toEqual([false, false]);
 
     const digest = digestOf(readFileSync(join(folder, 'aircraft/Q-SLM/packs/Q-SLM-P1-2/pack.pdf')));
-    const verdict = await two.fresh.client.send('/v1/verifications', { method: 'POST', body: { pdfSha256: digest } });
-    expect(await verdict.json()).toMatchObject({ verdict: 'genuine', pack: 'Q-SLM-P1-2', workshop: 'demo' });
+    const { body } = await two.fresh.client.verify({ body: { pdfSha256: digest } });
+    expect(body).toMatchObject({ verdict: 'genuine', pack: 'Q-SLM-P1-2', workshop: 'demo' });
 
-    const next = await releaseAgain(two.fresh.client.send, { workshop: { name: 'Upper Meadow Aircraft' } });
+    const next = await releaseAgain(two.fresh.client, { workshop: { name: 'Upper Meadow Aircraft' } });
     expect(next).toMatchObject({ pack: 'Q-SLM-P1-3', previous: 'Q-SLM-P1-2' });
     const continued = join(two.folder, 'continued');
     await exportFolder(two.fresh.client, continued);

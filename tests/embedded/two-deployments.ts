@@ -1,18 +1,19 @@
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { type Pack, type Slipmark, slipmark, type VisitRecord } from '../../worker/client/client.ts';
 import { bundle } from '../../worker/embedded/bundle.ts';
 import { putDemo } from '../../worker/embedded/demo.ts';
 import { type Embedded, startEmbedded } from '../../worker/embedded/embedded.ts';
 import { freePort } from '../../worker/embedded/free-port.ts';
-import { type Client, clientFor } from '../../worker/embedded/moving/client.ts';
 import { readFixture } from '../read-fixture.ts';
 
 const ADMIN_SECRET = 'secret-of-the-moving-test';
 
 /** A deployment with storage of its own, spoken to with the first key of its workshop. */
 export interface Deployment {
-  client: Client;
+  origin: string;
+  client: Slipmark;
   key: string;
 }
 
@@ -23,7 +24,7 @@ export interface TwoDeployments {
   /** For files. */
   folder: string;
   /** Another workshop of the new deployment. */
-  stranger: Client;
+  stranger: Slipmark;
   stop(): Promise<void>;
 }
 
@@ -40,14 +41,14 @@ export async function startTwo(firstPort: number): Promise<TwoDeployments> {
   };
   const oldOrigin = await start('old');
   const { key } = await putDemo(oldOrigin, { adminSecret: ADMIN_SECRET, sealSecret: '' }, () => undefined);
-  const old = { client: clientFor(oldOrigin, key), key };
+  const old = deployment(oldOrigin, key ?? '');
   await giveItAPast(old.client);
   const freshOrigin = await start('fresh');
   const keys = [await newWorkshop(freshOrigin, 'demo'), await newWorkshop(freshOrigin, 'stranger')] as const;
   return {
     old,
-    fresh: { client: clientFor(freshOrigin, keys[0]), key: keys[0] },
-    stranger: clientFor(freshOrigin, keys[1]),
+    fresh: deployment(freshOrigin, keys[0]),
+    stranger: deployment(freshOrigin, keys[1]).client,
     folder,
     async stop() {
       for (const service of services) await service.stop();
@@ -56,37 +57,30 @@ export async function startTwo(firstPort: number): Promise<TwoDeployments> {
   };
 }
 
+const deployment = (origin: string, key: string): Deployment => ({ origin, client: slipmark({ origin, key }), key });
+
 async function newWorkshop(origin: string, id: string): Promise<string> {
-  const body = { id, name: 'A workshop' };
-  const answer = await clientFor(origin, ADMIN_SECRET).send('/v1/workshops', { method: 'POST', body });
-  return ((await answer.json()) as { key: { secret: string } }).key.secret;
+  const { body } = await slipmark({ origin, key: ADMIN_SECRET }).createWorkshop({ body: { id, name: 'A workshop' } });
+  return body.key.secret;
 }
 
-const DEMO = '/v1/aircraft/Q-SLM/visits/avionics-and-service';
+const DEMO = { registration: 'Q-SLM', visit: 'avionics-and-service' };
 
 /** A second issue of the demo pack; the first withdrawn; an aircraft whose visit is still open. */
-async function giveItAPast({ send }: Client): Promise<void> {
-  await releaseAgain(send, { workshop: { name: 'Lower Meadow Aircraft, Hangar 2' } });
+async function giveItAPast(client: Slipmark): Promise<void> {
+  await releaseAgain(client, { workshop: { name: 'Lower Meadow Aircraft, Hangar 2' } });
   const withdrawal = { by: 'Jonas Veldt', reason: 'Issued under the old name of the workshop' };
-  await expectOk(send('/v1/packs/Q-SLM-P1-1/withdrawal', { method: 'POST', body: withdrawal }));
-  const open = { method: 'PUT', body: readFixture('visits/weighing-only') as object } as const;
-  await expectOk(send('/v1/aircraft/Q-WGT/visits/weighing', open));
+  await client.withdrawPack({ pack: 'Q-SLM-P1-1', body: withdrawal });
+  const body = readFixture('visits/weighing-only') as VisitRecord;
+  await client.putVisit({ registration: 'Q-WGT', visit: 'weighing', body });
 }
 
 /** Amends the visit of the demo and releases it. */
-export async function releaseAgain(send: Client['send'], patch: object): Promise<{ pack: string; previous: string }> {
-  const before = await expectOk(send(DEMO));
-  const record = { ...((await before.json()) as object), ...patch };
-  const ifMatch = (tag: Response): { 'If-Match': string } => ({ 'If-Match': tag.headers.get('ETag') ?? '' });
-  await expectOk(send(DEMO, { method: 'PUT', body: record, headers: ifMatch(before) }));
-  const assessment = await expectOk(send(`${DEMO}/assessment`));
+export async function releaseAgain(client: Slipmark, patch: Partial<VisitRecord>): Promise<Pack> {
+  const before = await client.getVisit(DEMO);
+  await client.putVisit({ ...DEMO, body: { ...before.body, ...patch }, ifMatch: before.etag });
+  const assessment = await client.getAssessment(DEMO);
   const body = { by: 'jonas', knowsOfNoHazard: true };
-  const released = await expectOk(send(`${DEMO}/release`, { method: 'POST', body, headers: ifMatch(assessment) }));
-  return (await released.json()) as { pack: string; previous: string };
-}
-
-async function expectOk(answer: Promise<Response>): Promise<Response> {
-  const response = await answer;
-  if (response.ok) return response;
-  throw new Error(`${new URL(response.url).pathname} answered ${response.status}: ${await response.text()}`);
+  const released = await client.releaseVisit({ ...DEMO, body, ifMatch: assessment.etag });
+  return released.body;
 }

@@ -3,7 +3,7 @@ import { type KnownCall, type Service, send, type Values } from './send.ts';
 import type { Answer, CallOptions, Slipmark } from './types.ts';
 
 export type * from './generated/api.ts';
-export { ifThere, SlipmarkProblem } from './problem.ts';
+export { ifThere, refusalOf, SlipmarkProblem } from './problem.ts';
 export type { Service } from './send.ts';
 export type { Answer, CallOptions, Slipmark } from './types.ts';
 
@@ -34,4 +34,15 @@ export async function* everyItem<List extends ListCall>(
     if (next === undefined) return;
     after = next;
   }
+}
+
+/** Every item of a list at once. */
+export async function allItems<List extends ListCall>(
+  list: List,
+  asked: NonNullable<Parameters<List>[0]>,
+  options: CallOptions = {},
+): Promise<ItemOf<List>[]> {
+  const items: ItemOf<List>[] = [];
+  for await (const item of everyItem(list, asked, options)) items.push(item);
+  return items;
 }

@@ -63,10 +63,17 @@ export function retryAfter(headers: Headers): number | undefined {
 
 /** Undefined instead of the problem 404, for what may not be there. */
 export async function ifThere<Given>(answer: Promise<Given>): Promise<Given | undefined> {
+  const isMissing = (await refusalOf(answer, 404)) !== undefined;
+  return isMissing ? undefined : answer;
+}
+
+/** The problem of one status that a call ends in, for what goes on without it; undefined where all went well. */
+export async function refusalOf(call: Promise<unknown>, status: number): Promise<SlipmarkProblem | undefined> {
   try {
-    return await answer;
+    await call;
+    return undefined;
   } catch (error) {
-    if (error instanceof SlipmarkProblem && error.status === 404) return undefined;
+    if (error instanceof SlipmarkProblem && error.status === status) return error;
     throw error;
   }
 }

@@ -1,6 +1,6 @@
-import { printParseErrorCode, visit } from 'jsonc-parser';
 import { LIMITS } from '../limits.ts';
 import { bodyChunks } from './body-chunks.ts';
+import { jsonFault } from './json-fault.ts';
 import { structuralDefects } from './json-structure.ts';
 import { Refusal } from './problem.ts';
 
@@ -64,17 +64,8 @@ function parse(text: string): unknown {
   }
 }
 
-/** The platform's parser is fast and says little; a second one says where. */
 function malformed(text: string): Refusal {
-  const lines = text.split('\n');
-  let found = { what: 'end of text', at: { line: lines.length, column: (lines.at(-1)?.length ?? 0) + 1 } };
-  let isFirst = true;
-  const onError = (error: number, _offset: number, _length: number, line: number, character: number) => {
-    if (isFirst) found = { what: printParseErrorCode(error as never), at: { line: line + 1, column: character + 1 } };
-    isFirst = false;
-  };
-  visit(text, { onError }, { disallowComments: true, allowTrailingComma: false });
-  const { what, at } = found;
+  const { what, at } = jsonFault(text);
   const place = `line ${at.line}, column ${at.column}`;
   return new Refusal('malformed-json', `The body must be JSON: ${what} at ${place}`, { at });
 }

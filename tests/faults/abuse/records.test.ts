@@ -3,10 +3,10 @@ import { afterAll, beforeAll, expect, test } from 'vitest';
 import { visitJsonSchema } from '../../../worker/visit/json-schema.ts';
 import { RUNS } from '../../property-runs.ts';
 import { readFixture } from '../../read-fixture.ts';
+import { fitting } from '../../schema-arbitrary.ts';
 import { type Abused, abused } from './abused.ts';
 import { chanceOf } from './chance.ts';
 import { mutated } from './mutated.ts';
-import { fitting } from './schema-arbitrary.ts';
 
 const FITTING = 6_000;
 const MUTATED = 34_000;

@@ -1,5 +1,5 @@
+import { allItems, ifThere, type Pack, type Slipmark } from '../../client/client.ts';
 import type { PackDocument } from '../../pipeline.ts';
-import type { Client } from './client.ts';
 import { digestOf, jsonText, type NewFolder, newFolder } from './folder.ts';
 import {
   type AircraftFile,
@@ -14,7 +14,7 @@ import {
 } from './format.ts';
 import { folderStyle } from './page.ts';
 import { aircraftPage, documentPages, workshopPage } from './pages.ts';
-import { type AnsweredPack, type ReadAircraft, readAircraft } from './read-aircraft.ts';
+import { type ReadAircraft, readAircraft } from './read-aircraft.ts';
 
 export interface Exported {
   workshop: string;
@@ -22,18 +22,28 @@ export interface Exported {
   files: number;
 }
 
+export interface ExportOptions {
+  /** One aircraft. @default all */
+  only?: string | undefined;
+  /** Told before each aircraft is read. */
+  onProgress?: (line: string) => void;
+}
+
 /**
  * Writes an aircraft, or all of a workshop, into a new folder. The same state gives the same bytes: neither the address of the service nor
  * the moment of the export is in it.
- *
- * @param only one aircraft. @default all
  */
-export async function exportFolder(client: Client, out: string, only?: string): Promise<Exported> {
+export async function exportFolder(
+  client: Slipmark,
+  out: string,
+  { only, onProgress }: ExportOptions = {},
+): Promise<Exported> {
   const folder = newFolder(out);
   const { workshop, registrations } = await aircraftOf(client);
   const wanted = only === undefined ? registrations : [only];
   const aircraft: string[] = [];
-  for (const registration of wanted) {
+  for (const [index, registration] of wanted.entries()) {
+    onProgress?.(`Exporting ${registration}, ${index + 1} of ${wanted.length}`);
     const read = await readAircraft(client, registration);
     if (read) await writeAircraft(client, folder, read);
     if (read) aircraft.push(registration);
@@ -49,22 +59,21 @@ export async function exportFolder(client: Client, out: string, only?: string): 
 }
 
 /** By registration. Aircraft that were kept before the workshop listed them are found by their packs. */
-async function aircraftOf(client: Client): Promise<{ workshop: string; registrations: string[] }> {
-  const first = await client.json<{ workshop: string }>('/v1/aircraft?limit=1');
-  if (!first) throw new Error(`Cannot export: ${client.origin} does not list aircraft`);
-  const listed = await client.items<{ registration: string }>('/v1/aircraft');
-  const indexed = await client.items<{ registration: string }>('/v1/packs');
+async function aircraftOf(client: Slipmark): Promise<{ workshop: string; registrations: string[] }> {
+  const { body } = await client.listAircraft({ limit: 1 });
+  const listed = await allItems(client.listAircraft, {});
+  const indexed = await allItems(client.listPacks, {});
   const names = [...listed, ...indexed].map(({ registration }) => registration.toUpperCase());
-  return { workshop: first.workshop, registrations: [...new Set(names)].sort() };
+  return { workshop: body.workshop, registrations: [...new Set(names)].sort() };
 }
 
 /** In order of their names, so that it does not matter which of them is in use. */
-async function keysOf(client: Client, workshop: string): Promise<{ keys: { kid: string }[] }> {
-  const published = await client.json<{ keys: { kid: string }[] }>(`/v1/workshops/${workshop}/keys.json`);
-  return { keys: (published?.keys ?? []).sort((a, b) => (a.kid < b.kid ? -1 : 1)) };
+async function keysOf(client: Slipmark, workshop: string): Promise<{ keys: { kid: string }[] }> {
+  const published = await ifThere(client.getSealKeys({ workshop }));
+  return { keys: (published?.body.keys ?? []).sort((a, b) => (a.kid < b.kid ? -1 : 1)) };
 }
 
-async function writeAircraft(client: Client, folder: NewFolder, read: ReadAircraft): Promise<void> {
+async function writeAircraft(client: Slipmark, folder: NewFolder, read: ReadAircraft): Promise<void> {
   const { registration, entries } = read;
   const at = PLACES.aircraft(registration);
   const packs: ExportedPack[] = [];
@@ -72,8 +81,8 @@ async function writeAircraft(client: Client, folder: NewFolder, read: ReadAircra
   const visits: AircraftFile['visits'] = [];
   for (const { record, ...state } of read.visits) {
     folder.write(PLACES.visit(registration, state.visit), record);
-    const address = (sha256: string) => `/v1/attachments/${sha256}/file`;
-    const attachments = await writeAttachments(client, folder, at, JSON.parse(record), address);
+    const original = (sha256: string) => client.getAttachmentFile({ sha256 });
+    const attachments = await writeAttachments(folder, at, JSON.parse(record), original);
     visits.push({ ...state, attachments });
   }
   const aircraft: AircraftFile = { format: FORMAT, registration, visits, packs };
@@ -83,12 +92,19 @@ async function writeAircraft(client: Client, folder: NewFolder, read: ReadAircra
   folder.write(`${at}/index.html`, aircraftPage(aircraft, ledger));
 }
 
-async function writePack(client: Client, folder: NewFolder, read: ReadAircraft, pack: AnsweredPack) {
+/** The call that gives each file of a pack. */
+const GETTERS = {
+  'pack.pdf': 'getPackPdf',
+  'record.json': 'getPackRecord',
+  'manifest.json': 'getPackManifest',
+  'documents.json': 'getPackDocuments',
+} as const satisfies Record<PackFile, keyof Slipmark>;
+
+async function writePack(client: Slipmark, folder: NewFolder, read: ReadAircraft, pack: Pack) {
   const at = PLACES.pack(read.registration, pack.pack);
-  const address = `/v1/packs/${pack.pack}`;
   const texts: Partial<Record<PackFile, string>> = {};
-  for (const name of Object.keys(PACK_FILES) as PackFile[]) {
-    const bytes = await client.bytes(`${address}/${name}`);
+  for (const [name, get] of Object.entries(GETTERS) as [PackFile, (typeof GETTERS)[PackFile]][]) {
+    const bytes = (await ifThere(client[get]({ pack: pack.pack })))?.body;
     if (!bytes || digestOf(bytes) !== digestInChain(read, pack.pack, name))
       throw new Error(`Cannot export ${pack.pack}: ${name} is not the file that the ledger names`);
     folder.write(`${at}/${name}`, bytes);
@@ -96,8 +112,8 @@ async function writePack(client: Client, folder: NewFolder, read: ReadAircraft, 
   }
   const aircraft = PLACES.aircraft(read.registration);
   const named = JSON.parse(texts['record.json'] ?? '{}');
-  const original = (sha256: string) => `${address}/attachments/${sha256}`;
-  const attachments = await writeAttachments(client, folder, aircraft, named, original);
+  const original = (sha256: string) => client.getPackAttachment({ pack: pack.pack, sha256 });
+  const attachments = await writeAttachments(folder, aircraft, named, original);
   const exported = exportedPack(pack, attachments);
   const documents = JSON.parse(texts['documents.json'] ?? '[]') as PackDocument[];
   for (const [name, page] of documentPages(exported, documents)) folder.write(`${at}/documents/${name}.html`, page);
@@ -109,7 +125,7 @@ function digestInChain({ entries }: ReadAircraft, pack: string, name: PackFile):
   return sealed.find((body) => body.pack === pack)?.[PACK_FILES[name]];
 }
 
-function exportedPack(answered: AnsweredPack, attachments: ExportedFile[]): ExportedPack {
+function exportedPack(answered: Pack, attachments: ExportedFile[]): ExportedPack {
   const { registration, pack, number, issue, visit, issuedAt, releasedBy, regime, supersedes } = answered;
   const { emptyMassKg, emptyArmMm, findings, supersededBy, withdrawal } = answered;
   const place = { registration, pack, number, issue, visit, issuedAt, releasedBy, regime, supersedes };
@@ -122,15 +138,14 @@ interface Naming {
 
 /** The files that a record names, each once in the folder of its aircraft. */
 async function writeAttachments(
-  client: Client,
   folder: NewFolder,
   aircraft: string,
   { attachments = [] }: Naming,
-  addressOf: (sha256: string) => string,
+  original: (sha256: string) => Promise<{ body: Uint8Array }>,
 ): Promise<ExportedFile[]> {
   const files: ExportedFile[] = [];
   for (const { sha256, title } of attachments) {
-    const bytes = await client.bytes(addressOf(sha256));
+    const bytes = (await ifThere(original(sha256)))?.body;
     if (bytes && digestOf(bytes) !== sha256) throw new Error(`Cannot export: the file ${sha256} has another digest`);
     const file = bytes ? `attachments/${sha256}.${endingOf(bytes)}` : null;
     if (bytes && !folder.has(`${aircraft}/${file}`)) folder.write(`${aircraft}/${file}`, bytes);

@@ -1,4 +1,4 @@
-import { type Client, refusal } from './client.ts';
+import { ifThere, refusalOf, type Slipmark } from '../../client/client.ts';
 import { bytesAt, textAt } from './folder.ts';
 import { type AircraftFile, type LedgerFile, PACK_FILES, PLACES } from './format.ts';
 
@@ -18,34 +18,26 @@ export interface ImportedAircraft {
  * @throws Error when the service refuses, or answers something else than the folder holds
  */
 export async function importAircraft(
-  client: Client,
+  client: Slipmark,
   folder: string,
   aircraft: AircraftFile,
   { entries }: LedgerFile,
 ): Promise<ImportedAircraft> {
   const { registration, packs, visits } = aircraft;
-  const address = `/v1/aircraft/${registration}`;
   const head = entries.at(-1)?.digest;
-  const standing = await client.json<{ head: { digest: string } }>(address);
-  if (standing && standing.head.digest !== head)
+  const standing = await ifThere(client.getAircraft({ registration }));
+  if (standing && standing.body.head.digest !== head)
     throw new Error(`Cannot import ${registration}: something else is kept of it there`);
   const remarks = await handIn(client, folder, aircraft);
   if (!standing) {
     for (const [sha256, path] of blobsOf(aircraft, entries))
-      await bring(client, address, sha256, bytesAt(folder, path));
+      await client.bringBlob({ registration, sha256, body: bytesAt(folder, path) });
     const records = visits.map(({ visit }) => ({ visit, record: textAt(folder, PLACES.visit(registration, visit)) }));
     const body = { entries, visits: records, packs: packs.map(({ summary }) => summary) };
-    const response = await client.send(`${address}/restoration`, { method: 'PUT', body });
-    if (!response.ok) throw await refusal(`PUT ${address}/restoration`, response);
+    await client.restoreLedger({ registration, body });
   }
   await proveImported(client, aircraft, entries);
   return { registration, packs: packs.length, isNew: !standing, remarks };
-}
-
-async function bring(client: Client, address: string, sha256: string, body: Uint8Array): Promise<void> {
-  const path = `${address}/restoration/blobs/${sha256}`;
-  const response = await client.send(path, { method: 'PUT', body });
-  if (!response.ok) throw await refusal(`PUT ${path}`, response);
 }
 
 /** Files of the packs by digest, with where they lie in the folder. */
@@ -63,31 +55,31 @@ function blobsOf({ registration, packs }: AircraftFile, entries: LedgerFile['ent
 }
 
 /** Hands in what the working records name. A newer service may refuse what an older one took: that does not stop the rest. */
-async function handIn(client: Client, folder: string, { registration, visits }: AircraftFile): Promise<string[]> {
+async function handIn(client: Slipmark, folder: string, { registration, visits }: AircraftFile): Promise<string[]> {
   const remarks: string[] = [];
   for (const { visit, attachments } of visits)
     for (const { sha256, title, file } of attachments) {
       if (file === null) continue;
       const body = bytesAt(folder, `${PLACES.aircraft(registration)}/${file}`);
-      const response = await client.send(`/v1/attachments/${sha256}`, { method: 'PUT', body });
-      if (response.ok) continue;
-      const why = await refusal(`PUT /v1/attachments/${sha256}`, response);
-      if (response.status !== 422) throw why;
-      remarks.push(`${registration}, visit ${visit}: “${title}” is no longer taken for new packs: ${why.message}`);
+      const refused = await refusalOf(client.putAttachment({ sha256, body }), 422);
+      if (refused)
+        remarks.push(
+          `${registration}, visit ${visit}: “${title}” is no longer taken for new packs: ${refused.message}`,
+        );
     }
   return remarks;
 }
 
 /** Asks the service for what anybody would ask: the end of the chain, and a verdict on every pack. */
-async function proveImported(client: Client, { registration, packs }: AircraftFile, entries: LedgerFile['entries']) {
-  const stands = await client.json<{ head: { digest: string } }>(`/v1/aircraft/${registration}`);
-  if (stands?.head.digest !== entries.at(-1)?.digest)
+async function proveImported(client: Slipmark, { registration, packs }: AircraftFile, entries: LedgerFile['entries']) {
+  const { body: stands } = await client.getAircraft({ registration });
+  if (stands.head.digest !== entries.at(-1)?.digest)
     throw new Error(`Import of ${registration} failed: its chain ends otherwise there`);
   const sealed = entries.filter(({ kind }) => kind === 'pack-sealed').map(({ body }) => JSON.parse(body));
   for (const { summary } of packs) {
     const { pdfSha256 } = sealed.find(({ pack }) => pack === summary.pack) ?? {};
-    const response = await client.send('/v1/verifications', { method: 'POST', body: { pdfSha256 } });
-    const { pack } = (await response.json()) as { pack?: string };
-    if (pack !== summary.pack) throw new Error(`Import of ${registration} failed: ${summary.pack} is not known there`);
+    const { body } = await client.verify({ body: { pdfSha256 } });
+    if (body.pack !== summary.pack)
+      throw new Error(`Import of ${registration} failed: ${summary.pack} is not known there`);
   }
 }

@@ -1,6 +1,6 @@
 import type { JSONWebKeySet } from 'jose';
+import type { Slipmark } from '../../client/client.ts';
 import { checkFolder } from './check-folder.ts';
-import { type Client, refusal } from './client.ts';
 import { textAt } from './folder.ts';
 import { PLACES } from './format.ts';
 import { type ImportedAircraft, importAircraft } from './import-aircraft.ts';
@@ -10,30 +10,37 @@ import { type Read, readAircraftFile, readLedger, readWorkshop } from './read-fo
  * Brings an exported folder into a workshop of another deployment, aircraft by aircraft. Nothing is brought of a folder that has a
  * defect.
  *
+ * @param onProgress told before each aircraft is brought
  * @throws Error naming what stands against it
  */
-export async function importFolder(client: Client, folder: string): Promise<ImportedAircraft[]> {
+export async function importFolder(
+  client: Slipmark,
+  folder: string,
+  onProgress?: (line: string) => void,
+): Promise<ImportedAircraft[]> {
   const { workshop, aircraft } = value(readWorkshop(folder));
-  const keys = JSON.parse(textAt(folder, PLACES.keys)) as JSONWebKeySet;
+  const keys = JSON.parse(textAt(folder, PLACES.keys)) as JSONWebKeySet & RetiredKeys;
   const { defects } = await checkFolder(folder, keys);
   if (defects.length > 0) {
     const lines = defects.slice(0, 20).map(({ path, what }) => `\n  ${path} ${what}`);
     throw new Error(`Cannot import: the folder has ${defects.length} defects${lines.join('')}`);
   }
-  const there = await client.json<{ workshop: string }>('/v1/aircraft?limit=1');
-  if (there?.workshop !== workshop)
+  const { body: there } = await client.listAircraft({ limit: 1 });
+  if (there.workshop !== workshop)
     throw new Error(
-      `Cannot import: the packs are sealed by the workshop ${workshop}, the key is of ${there?.workshop}. Create a workshop ${workshop} there: only under that name are its packs proved`,
+      `Cannot import: the packs are sealed by the workshop ${workshop}, the key is of ${there.workshop}. Create a workshop ${workshop} there: only under that name are its packs proved`,
     );
-  const taken = await client.send('/v1/seal-keys/retired', { method: 'POST', body: keys });
-  if (!taken.ok) throw await refusal('POST /v1/seal-keys/retired', taken);
+  await client.takeOverSealKeys({ body: keys });
   const imported: ImportedAircraft[] = [];
-  for (const registration of aircraft) {
+  for (const [index, registration] of aircraft.entries()) {
+    onProgress?.(`Importing ${registration}, ${index + 1} of ${aircraft.length}`);
     const file = value(readAircraftFile(folder, registration));
     imported.push(await importAircraft(client, folder, file, value(readLedger(folder, registration))));
   }
   return imported;
 }
+
+type RetiredKeys = Parameters<Slipmark['takeOverSealKeys']>[0]['body'];
 
 function value<T>(read: Read<T>): T {
   if (read.ok) return read.value;

@@ -1,24 +1,16 @@
-import type { ChainEntry, KeptPack, VisitState } from '../../archive/ledger/ledger-calls.ts';
-import type { Client } from './client.ts';
-
-/** A pack as the API answers it. */
-export type AnsweredPack = KeptPack['summary'] & Omit<KeptPack, 'summary' | 'documentsSha256'>;
+import { allItems, ifThere, type LedgerEntry, type Pack, type Slipmark, type VisitState } from '../../client/client.ts';
 
 /** Everything that the ledger of an aircraft says, at one moment. */
 export interface ReadAircraft {
   registration: string;
-  entries: ChainEntry[];
+  entries: LedgerEntry[];
   visits: (VisitState & { record: string })[];
   /** The oldest first. */
-  packs: AnsweredPack[];
+  packs: Pack[];
 }
 
 /** How often an aircraft is read again because work on it went on. */
 const MOST_READS = 10;
-
-interface Overview {
-  head: { digest: string };
-}
 
 /**
  * Reads an aircraft. Whatever changes extends the chain: where its head is the same before and after, all between is of one moment.
@@ -26,20 +18,20 @@ interface Overview {
  * @returns undefined where nothing was ever kept of it
  * @throws Error when work on it does not pause long enough to be read
  */
-export async function readAircraft(client: Client, registration: string): Promise<ReadAircraft | undefined> {
-  const address = `/v1/aircraft/${registration}`;
+export async function readAircraft(client: Slipmark, registration: string): Promise<ReadAircraft | undefined> {
+  const aircraft = { registration };
   for (let reads = 0; reads < MOST_READS; reads++) {
-    const before = await client.json<Overview>(address);
+    const before = await ifThere(client.getAircraft(aircraft));
     if (!before) return undefined;
-    const entries = await client.items<ChainEntry>(`${address}/ledger`);
-    const packs = (await client.items<AnsweredPack>(`${address}/packs`)).reverse();
+    const entries = await allItems(client.listLedger, aircraft);
+    const packs = (await allItems(client.listAircraftPacks, aircraft)).reverse();
     const visits: ReadAircraft['visits'] = [];
-    for (const state of await client.items<VisitState>(`${address}/visits`)) {
-      const record = await client.bytes(`${address}/visits/${state.visit}`);
-      if (record) visits.push({ ...state, record: new TextDecoder().decode(record) });
+    for (const state of await allItems(client.listVisits, aircraft)) {
+      const kept = await ifThere(client.getVisit({ registration, visit: state.visit }));
+      if (kept) visits.push({ ...state, record: new TextDecoder().decode(kept.bytes) });
     }
-    const after = await client.json<Overview>(address);
-    if (after?.head.digest === before.head.digest) return { registration, entries, visits, packs };
+    const after = await ifThere(client.getAircraft(aircraft));
+    if (after?.body.head.digest === before.body.head.digest) return { registration, entries, visits, packs };
   }
   throw new Error(`Cannot export ${registration}: it was changed each of ${MOST_READS} times that it was read`);
 }

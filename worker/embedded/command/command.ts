@@ -1,0 +1,47 @@
+import type { Output } from './output.ts';
+
+/** One option of a command. */
+export interface Option {
+  type: 'string' | 'boolean';
+  /** What stands for its value in the help, as `DIR`. */
+  value?: string;
+  help: string;
+}
+
+export type Options = Readonly<Record<string, Option>>;
+
+export type Values<Given extends Options> = {
+  readonly [Name in keyof Given]?: Given[Name]['type'] extends 'boolean' ? boolean : string;
+};
+
+/** What the process answers with where a command does not say it by itself. */
+export interface Failures {
+  /** The command line, or what it names, cannot be read. */
+  notUnderstood: number;
+  /** Something went wrong on the way. */
+  failed: number;
+}
+
+export interface Command<Given extends Options = Options> {
+  name: string;
+  summary: string;
+  /** What follows the name, one line for each form. */
+  forms: readonly string[];
+  options: Given;
+  /** Exit codes with their meaning, for the help. */
+  exits: Readonly<Record<number, string>>;
+  failures: Failures;
+  run(positionals: readonly string[], values: Values<Given>, output: Output): Promise<number>;
+}
+
+/** A command with its options known to its own code, and to nobody else's. */
+export const command = <const Given extends Options>(given: Command<Given>): Command => given as unknown as Command;
+
+/** A command line that cannot be understood; the help follows it. */
+export class UsageError extends Error {}
+
+/** A file or folder that cannot be read or written as it must. */
+export class FileError extends Error {}
+
+/** The service could not be reached. */
+export const NOT_REACHED = 3;

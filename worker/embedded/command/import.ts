@@ -1,0 +1,28 @@
+import { importFolder } from '../moving/import-folder.ts';
+import { command } from './command.ts';
+import { onlyOne } from './only-one.ts';
+import { clientFrom, SERVICE_OPTIONS } from './service-options.ts';
+
+/** What the process answers with. */
+const EXIT = { imported: 0, failed: 1, notUnderstood: 2 } as const;
+
+export const importArchive = command({
+  name: 'import',
+  summary: 'Such a folder into an empty workshop of another deployment',
+  forms: ['DIR     the key needs every scope but release, as the first key of a workshop has'],
+  options: SERVICE_OPTIONS,
+  exits: { 0: 'imported', 1: 'refused or broken off', 2: 'not understood', 3: 'the service cannot be reached' },
+  failures: EXIT,
+  async run(positionals, values, output) {
+    const folder = onlyOne(positionals, 'A folder');
+    const imported = await importFolder(clientFrom(values, output), folder, output.progress);
+    output.result({ aircraft: imported });
+    for (const { registration, packs, isNew, remarks } of imported) {
+      output.say(`${registration}: ${packs} packs ${isNew ? 'imported' : 'stood there already'}`);
+      for (const remark of remarks) output.say(`  ${remark}`);
+    }
+    output.say('Digests and ends of the chains are those of the folder, and every pack is known there.');
+    output.say('Links were not brought along: they belong to the old address. Make new ones where owners need them.');
+    return EXIT.imported;
+  },
+});

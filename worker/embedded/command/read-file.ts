@@ -1,0 +1,32 @@
+import { readFileSync } from 'node:fs';
+import { FileError } from './command.ts';
+
+const CAUSES: Readonly<Record<string, string>> = {
+  ENOENT: 'there is no such file',
+  EISDIR: 'it is a folder',
+  EACCES: 'it may not be read',
+};
+
+/**
+ * The bytes of a file; of standard input for `-`.
+ *
+ * @throws FileError saying why it cannot be read
+ */
+export function bytesOf(file: string): Uint8Array<ArrayBuffer> {
+  try {
+    return new Uint8Array(readFileSync(file === '-' ? 0 : file));
+  } catch (error) {
+    const { code = '', message } = error as NodeJS.ErrnoException;
+    throw new FileError(`Cannot read ${file}: ${CAUSES[code] ?? message}`);
+  }
+}
+
+/** @throws FileError also where it is no UTF-8 */
+export function textOf(file: string): string {
+  try {
+    return new TextDecoder('utf-8', { fatal: true }).decode(bytesOf(file));
+  } catch (error) {
+    if (error instanceof FileError) throw error;
+    throw new FileError(`Cannot read ${file}: it must be UTF-8 (spreadsheets offer “CSV UTF-8” beside other forms)`);
+  }
+}
