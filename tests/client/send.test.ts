@@ -139,7 +139,10 @@ describe('SlipmarkProblem', () => {
   test('is of status 0 where nobody answered', async () => {
     const fetch = () => Promise.reject(new TypeError('fetch failed'));
     const told = await problemOf(scripted([], { fetch }).client.getHealth());
-    expect(told).toMatchObject({ status: 0, message: 'GET /healthz The service cannot be reached' });
+    expect(told).toMatchObject({
+      status: 0,
+      message: 'GET https://slipmark.example/healthz: The service cannot be reached',
+    });
   });
 
   test('is not thrown for what may not be there', async () => {

@@ -26,7 +26,7 @@ export class SlipmarkProblem extends Error {
     const { status = 0, type = 'about:blank', title = '', detail = '', findings = [] } = particulars;
     const sentences = findings.slice(0, 3).map(({ sentence }) => `\n  ${sentence}`);
     const said = [title, detail].filter(Boolean).join(': ');
-    super(`${call} ${status === 0 ? '' : `answered ${status}: `}${said}${sentences.join('')}`, options);
+    super(`${call}${status === 0 ? '' : ` answered ${status}`}: ${said}${sentences.join('')}`, options);
     this.name = 'SlipmarkProblem';
     this.status = status;
     this.type = type;

@@ -43,7 +43,7 @@ export async function send(
   for (let waits = 0; ; waits++) {
     const response = await fetch(url, { ...init, ...(signal && { signal }) }).catch((error: unknown) => {
       signal?.throwIfAborted();
-      throw new SlipmarkProblem(name, { title: 'The service cannot be reached' }, { cause: error });
+      throw new SlipmarkProblem(`${call.method} ${url}`, { title: 'The service cannot be reached' }, { cause: error });
     });
     if (response.ok) return answerOf(name, call, response);
     const isToWait = response.status === 429 || response.status === 503;

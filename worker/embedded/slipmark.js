@@ -21,7 +21,7 @@ function isNodeNewEnough() {
 /** When the newest source below a folder was written; what a build makes does not count. */
 function newestIn(folder) {
   const entries = readdirSync(join(root, folder), { recursive: true, withFileTypes: true });
-  const sources = entries.filter((entry) => entry.isFile() && !/[\\/](generated|dist)$/.test(entry.parentPath));
+  const sources = entries.filter((entry) => entry.isFile() && !/[\\/](generated|dist)([\\/]|$)/.test(entry.parentPath));
   return Math.max(...sources.map(({ parentPath, name }) => statSync(join(parentPath, name)).mtimeMs));
 }
 

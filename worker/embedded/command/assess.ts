@@ -9,8 +9,6 @@ import { onlyOne } from './only-one.ts';
 const EXIT = { releasable: 0, blocked: 1, notReadable: 2 } as const;
 
 export const assess = command({
-  name: 'assess',
-  summary: 'Compute and check a record here, without a service',
   forms: ['RECORD.json [--attachments DIR]', '-            the record from standard input'],
   options: {
     attachments: { type: 'string', value: 'DIR', help: 'folder with the files that the record names' },

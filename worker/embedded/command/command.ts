@@ -23,8 +23,6 @@ export interface Failures {
 }
 
 export interface Command<Given extends Options = Options> {
-  name: string;
-  summary: string;
   /** What follows the name, one line for each form. */
   forms: readonly string[];
   options: Given;

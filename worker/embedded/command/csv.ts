@@ -28,8 +28,6 @@ interface Asked {
 }
 
 export const csv = command({
-  name: 'csv',
-  summary: 'Equipment list, scales, weighing points and worksheet as tables, out of a record and into it',
   forms: [
     'template SHEET                  a table to fill in',
     'to-record SHEET FILE.csv [--into RECORD.json]',

@@ -6,8 +6,6 @@ import { clientFrom, SERVICE_OPTIONS } from './service-options.ts';
 const EXIT = { exported: 0, failed: 1, notUnderstood: 2 } as const;
 
 export const exportArchive = command({
-  name: 'export',
-  summary: 'The archive of a workshop as a folder that is read and proved without a service',
   forms: ['--out DIR [--aircraft REGISTRATION]'],
   options: {
     out: { type: 'string', value: 'DIR', help: 'a new folder, or an empty one' },

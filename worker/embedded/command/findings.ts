@@ -24,8 +24,10 @@ export function sayFindings(findings: readonly PlacedFinding[], { file }: Record
   }
 }
 
-/** How many of each kind, in a line. */
+/** What it comes to, in a line. */
 export function countLine(findings: readonly Finding[]): string {
   const count = (wanted: string): number => findings.filter(({ severity }) => severity === wanted).length;
-  return `${count('blocks')} findings stand against the release, ${count('caution')} cautions, ${count('note')} notes`;
+  const against = count('blocks');
+  const what = against === 0 ? 'Nothing stands' : `${against} ${against === 1 ? 'finding stands' : 'findings stand'}`;
+  return `${what} against the release; cautions: ${count('caution')}, notes: ${count('note')}`;
 }

@@ -7,8 +7,6 @@ import { clientFrom, SERVICE_OPTIONS } from './service-options.ts';
 const EXIT = { imported: 0, failed: 1, notUnderstood: 2 } as const;
 
 export const importArchive = command({
-  name: 'import',
-  summary: 'Such a folder into an empty workshop of another deployment',
   forms: ['DIR     the key needs every scope but release, as the first key of a workshop has'],
   options: SERVICE_OPTIONS,
   exits: { 0: 'imported', 1: 'refused or broken off', 2: 'not understood', 3: 'the service cannot be reached' },

@@ -12,8 +12,6 @@ type NewKeyRequest = Parameters<Slipmark['makeKey']>[0]['body'];
 type Task = (client: Slipmark, say: (line: string) => void) => Promise<unknown>;
 
 export const keys = command({
-  name: 'keys',
-  summary: 'The keys of a workshop',
   forms: [
     'list                     every key, with its last use',
     'make --label TEXT --scopes records,release [--person ID]',

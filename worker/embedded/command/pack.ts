@@ -21,8 +21,6 @@ interface Packed {
 }
 
 export const pack = command({
-  name: 'pack',
-  summary: 'Write the pack of a record here, without a service and without a seal',
   forms: ['RECORD.json --out DIR [--attachments DIR]', 'RECORD.json --draft [--paper A4|Letter]'],
   options: {
     out: { type: 'string', value: 'DIR', help: 'folder for what is written; out where it is not given' },

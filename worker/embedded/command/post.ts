@@ -13,9 +13,6 @@ import { clientFrom, SERVICE_OPTIONS } from './service-options.ts';
 const EXIT = { done: 0, failed: 1, notUnderstood: 2 } as const;
 
 export const post = command({
-  name: 'post',
-  summary:
-    'Keep a record in the service, hand in its files, say what stands against the release; release it where asked to',
   forms: ['RECORD.json [--visit NAME] [--attachments DIR]', 'RECORD.json --release-as PERSON --knows-of-no-hazard'],
   options: {
     visit: { type: 'string', value: 'NAME', help: 'name of the visit; that of the file where it is not given' },

@@ -22,8 +22,9 @@ export interface Place {
 }
 
 /** @throws FileError with line and column where the file is no JSON */
-export function readRecordFile(file: string): RecordFile {
-  const text = textOf(file);
+export function readRecordFile(path: string): RecordFile {
+  const text = textOf(path);
+  const file = path === '-' ? 'standard input' : path;
   const tree = parseTree(text);
   const placeOf = (pointer: string): Place => placeAt(text, tree && nodeAt(tree, pointer).offset);
   return { file, text, value: parsed(file, text), defects: structuralDefects(text), placeOf };

@@ -1,59 +1,92 @@
 import { SlipmarkProblem } from '../../client/client.ts';
 import { nearest } from '../../visit/nearest.ts';
-import { assess } from './assess.ts';
 import { type Command, NOT_REACHED, UsageError } from './command.ts';
 import { helpOf, readCommandLine } from './command-line.ts';
-import { csv } from './csv.ts';
-import { exportArchive } from './export.ts';
-import { importArchive } from './import.ts';
-import { keys } from './keys.ts';
 import { type Output, outputFor } from './output.ts';
-import { pack } from './pack.ts';
-import { post } from './post.ts';
-import { verify } from './verify.ts';
 
-const COMMANDS: readonly Command[] = [assess, pack, post, verify, exportArchive, importArchive, csv, keys];
+interface Listed {
+  summary: string;
+  load(): Promise<Command>;
+}
+
+/** Every command by its name; only the code of the one that is called is read. */
+const COMMANDS: Readonly<Record<string, Listed>> = {
+  assess: {
+    summary: 'Compute and check a record here, without a service',
+    load: async () => (await import('./assess.ts')).assess,
+  },
+  pack: {
+    summary: 'Write the pack of a record here, without a service and without a seal',
+    load: async () => (await import('./pack.ts')).pack,
+  },
+  post: {
+    summary:
+      'Keep a record in the service, hand in its files, say what stands against the release; release it where asked to',
+    load: async () => (await import('./post.ts')).post,
+  },
+  verify: {
+    summary: 'Whether a pack, or an exported folder, is what its workshop sealed; asks nobody',
+    load: async () => (await import('./verify.ts')).verify,
+  },
+  export: {
+    summary: 'The archive of a workshop as a folder that is read and proved without a service',
+    load: async () => (await import('./export.ts')).exportArchive,
+  },
+  import: {
+    summary: 'Such a folder into an empty workshop of another deployment',
+    load: async () => (await import('./import.ts')).importArchive,
+  },
+  csv: {
+    summary: 'Equipment list, scales, weighing points and worksheet as tables, out of a record and into it',
+    load: async () => (await import('./csv.ts')).csv,
+  },
+  keys: {
+    summary: 'The keys of a workshop',
+    load: async () => (await import('./keys.ts')).keys,
+  },
+};
 
 const NOT_UNDERSTOOD = 2;
 
 /** Runs a command line and gives the exit code of the process. */
-export async function run([name, ...args]: readonly string[]): Promise<number> {
-  const command = COMMANDS.find((known) => known.name === name);
-  if (!command) return overview(name);
+export async function run([name = '', ...args]: readonly string[]): Promise<number> {
+  const listed = Object.hasOwn(COMMANDS, name) ? COMMANDS[name] : undefined;
+  if (!listed) return overview(name);
+  const command = await listed.load();
+  const help = () => `${listed.summary}\n\n${helpOf(name, command)}`;
   const output = outputFor({ isJson: args.includes('--json'), hasProgress: args.includes('--progress') });
   try {
     const { positionals, values } = readCommandLine(command, args);
     if (!values.help) return await command.run(positionals, values as never, output);
-    console.log(helpOf(command));
+    console.log(help());
     return 0;
   } catch (error) {
-    return failed(command, error, output);
+    if (!(error instanceof UsageError)) return failed(command, error, output);
+    output.complain(`${error.message}\n\n${help()}`);
+    output.result({ error: { message: error.message } });
+    return command.failures.notUnderstood;
   }
 }
 
-function overview(name: string | undefined): number {
-  const isAsked = name === undefined || name === '--help' || name === 'help';
-  const near = isAsked
-    ? undefined
-    : nearest(
-        name,
-        COMMANDS.map((known) => known.name),
-      );
-  const lines = COMMANDS.map((known) => `  ${known.name.padEnd(8)} ${known.summary}`);
+function overview(name: string): number {
+  const isAsked = ['', '--help', 'help'].includes(name);
+  const near = isAsked ? undefined : nearest(name, Object.keys(COMMANDS));
+  const lines = Object.entries(COMMANDS).map(([known, { summary }]) => `  ${known.padEnd(8)} ${summary}`);
   const text = ['Usage: slipmark COMMAND …; slipmark COMMAND --help says more', '', ...lines].join('\n');
   if (isAsked) console.log(text);
   else console.error(`There is no command ${name}${near === undefined ? '' : `: ${near} may be meant`}\n\n${text}`);
-  return isAsked && name !== undefined ? 0 : NOT_UNDERSTOOD;
+  return isAsked && name !== '' ? 0 : NOT_UNDERSTOOD;
 }
 
-/** Says what went wrong, and gives the code for it. */
-function failed(command: Command, error: unknown, output: Output): number {
+/** Says what went wrong on the way, and gives the code for it. */
+function failed({ failures }: Command, error: unknown, output: Output): number {
   const message = error instanceof Error ? error.message : String(error);
-  const { status, type, title, detail, findings } =
-    error instanceof SlipmarkProblem ? error : ({} as Partial<SlipmarkProblem>);
-  output.result({ error: { message, ...(status !== undefined && { status, type, title, detail, findings }) } });
-  const isUsage = error instanceof UsageError;
-  output.complain(isUsage ? `${message}\n\n${helpOf(command)}` : message);
-  if (status === 0) return NOT_REACHED;
-  return isUsage ? command.failures.notUnderstood : command.failures.failed;
+  output.complain(message);
+  if (!(error instanceof SlipmarkProblem)) {
+    output.result({ error: { message } });
+    return failures.failed;
+  }
+  const { status, type, title, detail, findings } = error;
+  output.result({ error: { message, status, type, title, detail, findings } });
+  return status === 0 ? NOT_REACHED : failures.failed;
 }

@@ -11,8 +11,6 @@ import { bytesOf, textOf } from './read-file.ts';
 const EXIT = { genuine: 0, altered: 1, unproved: 2, notReadable: 3 } as const;
 
 export const verify = command({
-  name: 'verify',
-  summary: 'Whether a pack, or an exported folder, is what its workshop sealed; asks nobody',
   forms: ['PACK.pdf --keys KEYS.json', 'DIR --keys KEYS.json        DIR as slipmark export wrote it'],
   options: {
     keys: {
