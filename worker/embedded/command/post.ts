@@ -82,8 +82,9 @@ async function postAndSay(
   const findings = placed(kept.findings, record);
   sayFindings(findings, record, output);
   output.say(countLine(findings));
-  const released = by !== undefined && kept.isReleasable ? await release(client, name, { by, kept }, output) : {};
-  output.result({ ...kept, findings, lacking, ...released });
+  const isToRelease = by !== undefined && kept.isReleasable;
+  const released = isToRelease ? await release(client, name, { by, kept }, output) : undefined;
+  output.result({ ...kept, findings, lacking, released });
   return kept.isReleasable ? EXIT.done : EXIT.failed;
 }
 
