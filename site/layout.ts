@@ -10,6 +10,7 @@ const MAIN_PAGES = [
   ['/api', 'API'],
   ['/checks', 'Checks'],
   ['/bench', 'Bench'],
+  ['/workshop', 'Workshop'],
   ['/verify', 'Verify'],
 ] as const;
 

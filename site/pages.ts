@@ -1,4 +1,5 @@
 import type { Page } from './page.ts';
+import { aircraft } from './pages/aircraft.ts';
 import { api } from './pages/api.ts';
 import { bench } from './pages/bench.ts';
 import { checks } from './pages/checks.ts';
@@ -13,6 +14,7 @@ import { start } from './pages/start.ts';
 import { threats } from './pages/threats.ts';
 import { verify } from './pages/verify.ts';
 import { weighingForm } from './pages/weighing-form.ts';
+import { workshop } from './pages/workshop.ts';
 
 /** Every page of the site. */
 export const PAGES: readonly Page[] = [
@@ -24,6 +26,8 @@ export const PAGES: readonly Page[] = [
   checks,
   bench,
   weighingForm,
+  workshop,
+  aircraft,
   inspection,
   verify,
   movingHouse,

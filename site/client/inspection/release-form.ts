@@ -1,5 +1,6 @@
 import { type Pack, type Slipmark, SlipmarkProblem } from '../../../worker/client/client.ts';
 import { element, there } from '../element.ts';
+import { fetchFile } from '../shop/fetch-file.ts';
 import { said } from '../shop/session.ts';
 import { sayMoved } from './moved.ts';
 import type { ReadVisit, VisitName } from './read-visit.ts';
@@ -104,7 +105,5 @@ function showSealed(client: Slipmark, { pack, registration }: Pack, place: HTMLE
 
 async function fetchPdf(client: Slipmark, pack: string): Promise<void> {
   const { bytes } = await client.getPackPdf({ pack });
-  const href = URL.createObjectURL(new Blob([bytes], { type: 'application/pdf' }));
-  element('a', { href, download: `${pack}-release-pack.pdf` }).click();
-  URL.revokeObjectURL(href);
+  fetchFile(bytes, `${pack}-release-pack.pdf`, 'application/pdf');
 }

@@ -1,0 +1,33 @@
+import type { Pack } from '../../../worker/client/client.ts';
+import { dateOf, printDate, printMoment } from '../../../worker/units/calendar.ts';
+import { element } from '../element.ts';
+import type { VisitInHand } from './fleet-line.ts';
+
+/** Whether a pack still stands, in one line. */
+export function standingOf({ pack, issuedAt, releasedBy, supersededBy, withdrawal }: Pack): string {
+  if (withdrawal) return `${pack}, withdrawn ${printDate(dateOf(withdrawal.at))}: ${withdrawal.reason}`;
+  if (supersededBy !== null) return `${pack}, superseded by ${supersededBy}`;
+  return `${pack}, released ${printDate(dateOf(issuedAt))} by ${releasedBy}`;
+}
+
+/** How far a visit is, in one line. */
+export function readinessOf({ blocks, cautions, slackMin }: VisitInHand): string {
+  const open = [blocks > 0 ? `${blocks} against the release` : '', cautions > 0 ? `${cautions} to answer for` : ''];
+  const state = open.filter(Boolean).join(', ') || 'ready for its inspector';
+  return slackMin === undefined ? state : `${state}; ${slackOf(slackMin)}`;
+}
+
+const slackOf = (minutes: number): string => {
+  const [hours, rest] = [Math.floor(Math.abs(minutes) / 60), Math.round(Math.abs(minutes) % 60)];
+  return `${hours} h ${rest} min ${minutes < 0 ? 'too late for' : 'in hand before'} the planned flight`;
+};
+
+export const momentText = (iso: string): string => printMoment(iso);
+
+export const visitLink = (registration: string, visit: string): HTMLElement => {
+  const asked = new URLSearchParams({ aircraft: registration, visit });
+  return element('a', { href: `/inspection?${asked}` }, visit);
+};
+
+export const aircraftLink = (registration: string): HTMLElement =>
+  element('a', { href: `/aircraft?${new URLSearchParams({ registration })}` }, registration);

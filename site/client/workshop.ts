@@ -1,0 +1,60 @@
+// The fleet of a workshop: every aircraft, what stands for it, and the visits in hand with how far they are.
+import { everyItem, type Slipmark } from '../../worker/client/client.ts';
+import { element, there } from './element.ts';
+import { type FleetLine, fleetLine } from './shop/fleet-line.ts';
+import { withKey } from './shop/session.ts';
+import { tableRow } from './shop/table.ts';
+import { aircraftLink, readinessOf, standingOf, visitLink } from './shop/words.ts';
+
+/** Aircraft that are read at once: each takes a few requests. */
+const AT_ONCE = 20;
+
+withKey(async (client) => {
+  const registrations: string[] = [];
+  for await (const { registration } of everyItem(client.listAircraft, {})) registrations.push(registration);
+  const search = there('search', HTMLInputElement);
+  const more = there('more', HTMLButtonElement);
+  let shown = AT_ONCE;
+  let asked = 0;
+  const draw = async (): Promise<void> => {
+    const turn = ++asked;
+    const wanted = registrations.filter((registration) => registration.includes(search.value.trim().toUpperCase()));
+    there('count', HTMLElement).textContent = `${wanted.length} of ${registrations.length} aircraft`;
+    more.hidden = wanted.length <= shown;
+    await fill(client, wanted.slice(0, shown), () => turn === asked);
+  };
+  search.addEventListener('input', () => void draw());
+  more.addEventListener('click', () => {
+    shown += AT_ONCE;
+    void draw();
+  });
+  await draw();
+});
+
+/** What was read of an aircraft stays for the time that the page is open. */
+const read = new Map<string, FleetLine | undefined>();
+
+/** One row after another, so that the first can be read while the last is asked for. */
+async function fill(client: Slipmark, registrations: readonly string[], isWanted: () => boolean): Promise<void> {
+  const body = there('fleet', HTMLTableSectionElement);
+  body.replaceChildren(
+    ...registrations.map((registration) => tableRow([aircraftLink(registration), 'being read', ''])),
+  );
+  for (const [index, registration] of registrations.entries()) {
+    if (!read.has(registration)) read.set(registration, await fleetLine(client, registration));
+    if (!isWanted()) return;
+    const line = read.get(registration);
+    body.children[index]?.replaceWith(line ? row(line) : tableRow([registration, 'nothing was kept of it', '']));
+  }
+}
+
+function row({ registration, newest, inHand }: FleetLine): HTMLElement {
+  const visits = inHand.map((visit) => {
+    return element('li', {}, visitLink(registration, visit.visit), `: ${readinessOf(visit)}`);
+  });
+  return tableRow([
+    aircraftLink(registration),
+    newest ? standingOf(newest) : 'no pack yet',
+    visits.length === 0 ? 'none' : element('ul', { className: 'plain' }, ...visits),
+  ]);
+}

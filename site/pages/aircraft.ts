@@ -1,0 +1,22 @@
+import { html } from '../html.ts';
+import type { Page } from '../page.ts';
+import { shopPage } from '../shop-page.ts';
+
+/** One aircraft of a workshop. */
+export const aircraft: Page = shopPage({
+  path: '/aircraft',
+  title: 'Aircraft',
+  description: 'One aircraft of a workshop: visits in hand, what is due, empty-mass history, packs and their links',
+  script: 'aircraft',
+  text: 'aircraft',
+  work: html`<p class="lede" id="which"></p>
+<p class="verdict good" id="standing"></p>
+<section aria-labelledby="visits"><h2 id="visits">Visits in hand</h2><div id="in-hand"></div></section>
+<section aria-labelledby="what-is-due"><h2 id="what-is-due">Due</h2><div id="due"></div></section>
+<section aria-labelledby="empty-mass"><h2 id="empty-mass">Empty mass</h2><div id="history"></div></section>
+<section aria-labelledby="all-packs"><h2 id="all-packs">Packs</h2><div id="packs"></div></section>
+<section aria-labelledby="tables"><h2 id="tables">Tables</h2>
+<p class="tools"><button type="button" id="equipment-csv" disabled>Equipment list (CSV)</button>
+<button type="button" id="ledger-csv" disabled>Ledger (CSV)</button></p>
+</section>`,
+});

@@ -1,0 +1,19 @@
+import { html } from '../html.ts';
+import type { Page } from '../page.ts';
+import { shopPage } from '../shop-page.ts';
+
+/** Every aircraft of a workshop. */
+export const workshop: Page = shopPage({
+  path: '/workshop',
+  title: 'Workshop',
+  description: 'Every aircraft of a workshop: what stands for it, and the visits in hand with how far they are',
+  script: 'workshop',
+  text: 'workshop',
+  work: html`<div class="tools"><label>Search by registration <input id="search" type="search" autocomplete="off"></label></div>
+<p class="small" id="count" role="status"></p>
+<div class="scroll" tabindex="0"><table>
+<thead><tr><th scope="col">Aircraft</th><th scope="col">What stands</th><th scope="col">Visits in hand</th></tr></thead>
+<tbody id="fleet"></tbody>
+</table></div>
+<p><button type="button" id="more" hidden>Show more</button></p>`,
+});
