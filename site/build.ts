@@ -7,6 +7,7 @@ import { writeFonts } from './fonts.ts';
 import { layout } from './layout.ts';
 import { PAGES } from './pages.ts';
 import { writeScripts } from './scripts.ts';
+import { writeTables } from './tables.ts';
 
 const OUTPUT = join(import.meta.dirname, 'dist');
 const ASSETS = join(OUTPUT, 'assets');
@@ -33,6 +34,7 @@ const styleOf = (name: string): string => readFileSync(join(import.meta.dirname,
 rmSync(OUTPUT, { recursive: true, force: true });
 cpSync(join(import.meta.dirname, 'assets'), ASSETS, { recursive: true });
 writeFileSync(join(ASSETS, 'page.css'), STYLES.map(styleOf).join('\n'));
+writeTables(join(ASSETS, 'csv'));
 await writeFonts(join(ASSETS, 'fonts'));
 await writeScripts(OUTPUT);
 writeExamples(join(OUTPUT, 'examples'));

@@ -12,6 +12,7 @@ import { record } from './pages/record.ts';
 import { rules } from './pages/rules.ts';
 import { start } from './pages/start.ts';
 import { threats } from './pages/threats.ts';
+import { tools } from './pages/tools.ts';
 import { verify } from './pages/verify.ts';
 import { weighingForm } from './pages/weighing-form.ts';
 import { workshop } from './pages/workshop.ts';
@@ -20,6 +21,7 @@ import { workshop } from './pages/workshop.ts';
 export const PAGES: readonly Page[] = [
   start,
   guide,
+  tools,
   record,
   rules,
   api,

@@ -1,6 +1,6 @@
 import { execFile } from 'node:child_process';
 import { createHash } from 'node:crypto';
-import { cpSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { cpSync, mkdirSync, mkdtempSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { promisify } from 'node:util';
@@ -32,6 +32,7 @@ beforeAll(async () => {
   cpSync(join(ROOT, 'fixtures/attachments'), join(folder, 'fixtures/attachments'), { recursive: true });
   const visit = readFixture('visits/weighing-only') as Parameters<typeof redated>[0];
   writeFileSync(record, JSON.stringify(redated(visit, new Date())));
+  symlinkSync(join(ROOT, 'worker'), join(folder, 'worker'));
   const script = await bundle();
   service = await started(script, 'service', 18_987);
   newDeployment = await started(script, 'new', 19_487);
@@ -56,7 +57,7 @@ afterAll(async () => {
 
 /** The scripts of the project, run where the reader stands. */
 const SLIPMARK = `'${process.execPath}' '${join(ROOT, 'worker/embedded/slipmark.js')}'`;
-const NPM = `npm() { local name="$2"; shift 3; ${SLIPMARK} "$name" "$@"; }\nnpx() { shift; ${SLIPMARK} "$@"; }`;
+const NPM = `npm() { local name="$2"; shift 3; ${SLIPMARK} "$name" "$@"; }\nnpx() { local name="$1"; shift; if [ "$name" = node ]; then '${process.execPath}' "$@"; else ${SLIPMARK} "$@"; fi; }`;
 
 /** Runs every command of a page in one shell; a call that is refused ends it. */
 async function run(page: string): Promise<string> {
@@ -105,5 +106,18 @@ describe('the commands of the documentation', { timeout: 60_000 }, () => {
     const body = JSON.stringify({ pdfSha256: digest });
     const answer = await fetch(`${newDeployment.origin}/v1/verifications`, { method: 'POST', headers, body });
     expect(await answer.json()).toMatchObject({ verdict: 'genuine', workshop: 'reader' });
+  });
+
+  test('tools: the command assesses and posts, tables go both ways, the client amends', async () => {
+    const output = await run('tools');
+    expect(output.match(/Nothing stands against the release/g)).toHaveLength(3);
+    expect(readFileSync(join(folder, 'points.csv'), 'utf8')).toContain('readings 1 (lb)');
+    expect(JSON.parse(readFileSync(join(folder, 'equipment.json'), 'utf8'))).toMatchObject([{ id: 'E14', mass: 1.2 }]);
+    const [given, amended] = ['fixtures/visits/weighing-only.json', 'amended.json'];
+    expect(JSON.parse(readFileSync(join(folder, amended), 'utf8'))).toEqual(
+      JSON.parse(readFileSync(join(folder, given), 'utf8')),
+    );
+    expect(output).toMatch(/^Q-WGT-P1-1 \d{4}-/m);
+    expect(output).toContain('true 0\n412 /problems/precondition-failed 0');
   });
 });
