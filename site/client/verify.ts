@@ -1,17 +1,11 @@
 // The verify page: a file is digested and held against its seal here; only its digest is sent.
-import type { JSONWebKeySet } from 'jose';
+import { ifThere, slipmark } from '../../worker/client/client.ts';
 import { sha256 } from '../../worker/pack/digest.ts';
 import { claimedWorkshop } from '../../worker/seal/claimed-workshop.ts';
 import { type Verdict, verifyFile } from '../../worker/seal/verify.ts';
 
-/** What the archive says of a digest. */
-interface Known {
-  verdict: 'genuine' | 'superseded' | 'withdrawn' | 'unknown';
-  pack?: string;
-  issuedAt?: string;
-  supersededBy?: string;
-  withdrawal?: { at: string; by: string; reason: string };
-}
+/** The service that the page came from. */
+const client = slipmark();
 
 const form = document.querySelector<HTMLElement>('#verify');
 const input = document.querySelector<HTMLInputElement>('#file');
@@ -31,29 +25,20 @@ function show(headline: string, lines: readonly string[], isGood: boolean): void
   answer.hidden = false;
 }
 
-async function known(digest: string): Promise<Known> {
-  const response = await fetch('/v1/verifications', {
-    method: 'POST',
-    headers: { 'Content-Type': 'application/json' },
-    body: JSON.stringify({ pdfSha256: digest }),
-  });
-  if (!response.ok) throw new Error('The archive cannot be reached just now');
-  return response.json() as Promise<Known>;
-}
-
 /** The file against its own seal, by the keys of the workshop that it names; undefined where there are none to be had. */
 async function ownVerdict(file: Uint8Array): Promise<Verdict | undefined> {
   const workshop = claimedWorkshop(file);
   if (workshop === undefined) return { kind: 'not-sealed' };
-  const response = await fetch(`/v1/workshops/${encodeURIComponent(workshop)}/keys.json`);
-  return response.ok ? verifyFile(file, (await response.json()) as JSONWebKeySet) : undefined;
+  const published = await ifThere(client.getSealKeys({ workshop }));
+  return published && verifyFile(file, published.body);
 }
 
 async function verify(file: File): Promise<void> {
   show('Working', [`${file.name}: the digest is worked out here; the file is not sent.`], true);
   const bytes = new Uint8Array(await file.arrayBuffer());
   const digest = await sha256(bytes);
-  const [said, own] = await Promise.all([known(digest), ownVerdict(bytes)]);
+  const asked = client.verify({ body: { pdfSha256: digest } });
+  const [{ body: said }, own] = await Promise.all([asked, ownVerdict(bytes)]);
   const digestLine = `SHA-256 ${digest}`;
   const { pack = '', issuedAt = '', supersededBy = '', withdrawal } = said;
   if (said.verdict === 'genuine')
