@@ -112,7 +112,8 @@ export function documentPages(pack: ExportedPack, documents: readonly PackDocume
 /** Pictures lie once for each aircraft, under names that tell what they are. */
 function withPictures(article: string, attachments: readonly ExportedFile[]): string {
   const files = new Map(attachments.map(({ sha256, file }) => [sha256, file]));
-  return article.replaceAll(/<img src="attachments\/([0-9a-f]{64})" alt="([^"]*)">/g, (_, sha256, alternative) => {
+  const picture = /<img src="attachments\/([0-9a-f]{64})" alt="([^"]*)"[^>]*>/g;
+  return article.replaceAll(picture, (_, sha256, alternative) => {
     const file = files.get(sha256);
     return file ? `<img src="../../../${file}" alt="${alternative}">` : `<p>${alternative}</p>`;
   });
