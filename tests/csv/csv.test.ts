@@ -96,6 +96,10 @@ describe('what spreadsheets write', () => {
     expect(wrong('equipment', 'id;name;mass;arm\nE1;Radio;1;1.982')).toEqual([unclear]);
     expect(wrong('equipment', 'id;name;mass;arm\nE1;Radio;1,5;1.982')).toEqual([unclear]);
     expect(wrong('equipment', 'id,name,mass,arm\nE1,Radio,1,"1,982"')).toEqual([unclear]);
+    expect(wrong('equipment', 'id\tname\tmass\tarm\nE1\tRadio\t1\t1,982')).toEqual([unclear]);
+    expect(wrong('equipment', 'id\tname\tmass\tarm\nE1\tRadio\t1.5\t1,982')).toEqual([unclear]);
+    expect(read('equipment', 'id\tname\tmass\tarm\nE1\tRadio\t0,5\t1,982')[0]).toMatchObject({ arm: 1.982 });
+    expect(read('equipment', 'id;name;mass;arm\nE1;Radio;1;1,982')[0]).toMatchObject({ arm: 1.982 });
     expect(read('equipment', 'id;name;mass;arm\nE1;Radio;1.5;1.982')[0]).toMatchObject({ mass: 1.5, arm: 1.982 });
   });
 });
@@ -148,6 +152,33 @@ describe('findings', () => {
   test('more cells than heads, and quotation marks that do not match', () => {
     expect(wrong('worksheet', `${JOBS}W1,Look over, and read,done,,0,W2`)).toContain('CSV_CELLS_TOO_MANY 2');
     expect(wrong('worksheet', `${JOBS}W1,"Look over,done,,0,`)).toEqual(['CSV_QUOTE_WRONG 2']);
+  });
+
+  test('a number of repetition beyond measure is no column', () => {
+    const text = csvTemplate('points', UNITS).replace('readings 3', 'readings 4000000000');
+    expect(wrong('points', text)).toEqual(['CSV_COLUMN_UNKNOWN 1 readings 4000000000 (kg)']);
+    expect(wrong('points', text.replace('4000000000', '0'))).toEqual(['CSV_COLUMN_UNKNOWN 1 readings 0 (kg)']);
+  });
+
+  test('any text has items or findings, and nothing is thrown', () => {
+    const pieces = fc.constantFrom(
+      ...',;\t\n"=\u0027',
+      'id',
+      'text',
+      'state',
+      '__proto__',
+      'after',
+      '(kg)',
+      '1,5',
+      '\u0000',
+    );
+    fc.assert(
+      fc.property(fc.array(fc.oneof(pieces, fc.string())), fc.constantFrom(...NAMES), (text, name) => {
+        const outcome = itemsFromCsv(name, text.join(''));
+        expect(outcome.ok ? outcome.items : outcome.findings.length).toBeTruthy();
+      }),
+      RUNS,
+    );
   });
 
   test('an empty file lacks every column that is needed', () => {
