@@ -1,6 +1,7 @@
 import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import Handlebars from 'handlebars';
+import { translated } from './translate.ts';
 
 /**
  * Compiles every template to code, because a Worker may not make code from text. One folder a document, `<name>/<name>.hbs`;
@@ -9,8 +10,11 @@ import Handlebars from 'handlebars';
 const FOLDER = import.meta.dirname;
 const OUTPUT = join(FOLDER, 'generated');
 
-/** Strict: a name that the view lacks throws. No helpers beyond these two: choices and numbers belong to the view. */
-const OPTIONS = { strict: true, knownHelpersOnly: true, knownHelpers: { each: true, if: true } } as const;
+/**
+ * Strict: a name that the view lacks throws. No helpers beyond these: choices and numbers belong to the view. `words` is written
+ * by the compiler alone, around the text of the template.
+ */
+const OPTIONS = { strict: true, knownHelpersOnly: true, knownHelpers: { each: true, if: true, words: true } } as const;
 
 const TYPES = `import type { TemplateSpecification } from 'handlebars';
 export declare const templates: Record<string, TemplateSpecification>;
@@ -19,7 +23,8 @@ export declare const partials: Record<string, TemplateSpecification>;
 
 function compileAll(files: readonly { name: string; path: string }[]): string {
   const entries = files.map(({ name, path }) => {
-    const code = Handlebars.precompile(readFileSync(path, 'utf8'), OPTIONS);
+    const { tree } = translated(readFileSync(path, 'utf8'));
+    const code = Handlebars.precompile(tree, OPTIONS);
     return `  ${JSON.stringify(name)}: ${code},\n`;
   });
   return `{\n${entries.join('')}}`;

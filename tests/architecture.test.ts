@@ -6,7 +6,7 @@ import { REGIMES } from '../worker/gate/regimes/table.ts';
 const WORKER = `${import.meta.dirname}/../worker`;
 
 /** Stages from left to right: each may import itself and what stands to its left. */
-const STAGES = ['units', 'visit', 'calc', 'gate', 'pack', 'print', 'seal'];
+const STAGES = ['words', 'units', 'visit', 'calc', 'gate', 'pack', 'print', 'seal'];
 
 /** Free to every stage: bounds without behaviour. */
 const FREE = ['limits.ts'];

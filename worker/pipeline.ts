@@ -215,7 +215,7 @@ function printPack(
   documents: readonly PackDocument[],
   options: PrintPackOptions,
 ): Promise<Printed> {
-  const { visit, identity, released, recordSha256 } = context;
+  const { visit, identity, released, recordSha256, say } = context;
   const { registration, maker, model } = visit.aircraft;
   return print({
     documents: documents.map((document) => withPages(document, options.files)),
@@ -224,20 +224,22 @@ function printPack(
     footer: {
       left: registration,
       centre: released
-        ? `Pack ${identity.pack} · issue ${identity.issue}`
-        : `Draft · record ${recordSha256.slice(0, 12)}`,
+        ? say.words`Pack ${identity.pack} · issue ${identity.issue}`
+        : say.words`Draft · record ${recordSha256.slice(0, 12)}`,
     },
-    ...(released ? {} : { mark: NOT_RELEASED }),
+    ...(released ? {} : { mark: say.term(NOT_RELEASED) }),
     paper: options.paper ?? visit.workshop.paper ?? 'A4',
     metadata: {
-      title: `Release pack ${registration}${released ? `, ${identity.pack}` : ', draft'}`,
-      subject: `Modification record and release pack, ${maker} ${model}`,
+      title: released
+        ? say.words`Release pack ${registration}, ${identity.pack}`
+        : say.words`Release pack ${registration}, draft`,
+      subject: say.words`Modification record and release pack, ${maker} ${model}`,
       author: visit.workshop.name,
-      language: 'en',
+      language: say.lexicon.language,
       issuedAt: identity.issuedAt,
       identifier: recordSha256.slice(0, 32),
     },
-    attachments: attachments(options),
+    attachments: attachments(context, options),
   });
 }
 
@@ -258,7 +260,10 @@ function imagesOf({ attachments }: PackContext, files: AttachedFiles): Record<st
   return Object.fromEntries(pictures.map(([sha256, bytes]) => [imageSource(sha256), bytes]));
 }
 
-function attachments({ recordJson, manifestJson, hasSlot = false }: PrintPackOptions): PrintAttachment[] {
+function attachments(
+  { say }: PackContext,
+  { recordJson, manifestJson, hasSlot = false }: PrintPackOptions,
+): PrintAttachment[] {
   const attached = (
     name: string,
     text: string,
@@ -272,20 +277,20 @@ function attachments({ recordJson, manifestJson, hasSlot = false }: PrintPackOpt
     relationship,
   });
   return [
-    attached('record.json', recordJson, 'The visit record that this pack was made from', 'Source'),
+    attached('record.json', recordJson, say.words`The visit record that this pack was made from`, 'Source'),
     ...(manifestJson
-      ? [attached('manifest.json', manifestJson, 'Digests of the record and of every document', 'Data')]
+      ? [attached('manifest.json', manifestJson, say.words`Digests of the record and of every document`, 'Data')]
       : []),
-    ...(hasSlot ? [SEAL] : []),
+    ...(hasSlot ? [sealSlot(say.words`Seal of the workshop over every byte of this file but its own`)] : []),
   ];
 }
 
 /** Takes the seal: digests of every page, of the record and of the manifest, signed. */
-const SEAL: PrintAttachment = {
+const sealSlot = (description: string): PrintAttachment => ({
   name: SLOT_NAME,
   bytes: (pages) => emptySlot(slotBytes(pages + 2)),
   mediaType: 'application/jose',
-  description: 'Seal of the workshop over every byte of this file but its own',
+  description,
   relationship: 'Supplement',
   isPlain: true,
-};
+});

@@ -153,7 +153,7 @@ function drawChart(chart: HTMLElement, { path, takeOff }: LoadingCheck, facts: L
     maximumMassKg,
     empty: facts.empty,
     ways: [{ name: 'take-off', path }],
-    units: facts.units,
+    say,
     label,
   };
   chart.innerHTML = envelopeDrawing(picture);

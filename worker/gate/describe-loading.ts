@@ -10,9 +10,10 @@ import type { Visit } from '../visit/visit.ts';
 export function describeLoading(visit: Visit, { load }: Loading, say: Printer): string {
   const parts = visit.aircraft.stations
     .filter(({ id }) => (load[id] ?? 0) > 0)
-    .map(
-      ({ id, name, kind }) =>
-        `${name} ${say.measure('mass', load[id] ?? 0)}${kind === 'fuel' ? ' of usable fuel' : ''}`,
+    .map(({ id, name, kind }) =>
+      kind === 'fuel'
+        ? say.words`${name} ${say.measure('mass', load[id] ?? 0)} of usable fuel`
+        : `${name} ${say.measure('mass', load[id] ?? 0)}`,
     );
-  return parts.join(', ') || 'nothing aboard';
+  return parts.join(', ') || say.words`nothing aboard`;
 }

@@ -1,7 +1,7 @@
 import type { PackContext } from './context.ts';
 
 /** Registration, type and serial number: the line under the title of every document. */
-export function aircraftLine({ visit }: PackContext): string {
+export function aircraftLine({ visit, say }: PackContext): string {
   const { registration, maker, model, serial } = visit.aircraft;
-  return `${registration} · ${maker} ${model} · serial number ${serial}`;
+  return say.words`${registration} · ${maker} ${model} · serial number ${serial}`;
 }

@@ -1,6 +1,9 @@
 import type { Assessment } from '../gate/gate.ts';
 import type { ReleasedVisit } from '../gate/release.ts';
 import { type Printer, printerFor } from '../units/print.ts';
+import { languageOf } from '../words/language.ts';
+import type { Lexicon } from '../words/lexicon.ts';
+import { lexiconFor } from '../words/lexicons.ts';
 import type { PackIdentity } from './identity.ts';
 
 /** All that a view may look at. */
@@ -15,7 +18,16 @@ export interface PackContext extends Pick<Assessment, 'visit' | 'results' | 'reg
 
 export function packContext(
   assessment: Assessment,
-  options: { identity: PackIdentity; recordSha256: string; released?: ReleasedVisit },
+  {
+    lexicon,
+    ...options
+  }: {
+    identity: PackIdentity;
+    recordSha256: string;
+    released?: ReleasedVisit;
+    /** @default that of the record */
+    lexicon?: Lexicon;
+  },
 ): PackContext {
   const { visit, results, regime, findings, attachments } = assessment;
   return {
@@ -24,7 +36,7 @@ export function packContext(
     regime,
     findings,
     attachments,
-    say: printerFor(visit.units),
+    say: printerFor(visit.units, lexicon ?? lexiconFor(languageOf(visit.workshop.language))),
     released: undefined,
     ...options,
   };

@@ -28,6 +28,6 @@ export function single(
 ): DocumentKind {
   return {
     template: id,
-    instances: (context) => (applies(context) ? [{ id, title, view: view(context) }] : []),
+    instances: (context) => (applies(context) ? [{ id, title: context.say.term(title), view: view(context) }] : []),
   };
 }

@@ -1,3 +1,4 @@
+import { phrase } from '../words/words.ts';
 import type { PackContext } from './context.ts';
 import { type DocumentKind, single } from './document.ts';
 import { annexes } from './views/annex.ts';
@@ -31,41 +32,61 @@ const hasEquipment = ({ results }: PackContext): boolean =>
  * folder of templates, a view and a line here.
  */
 export const DOCUMENT_KINDS: readonly DocumentKind[] = [
-  single('owner-summary', 'Owner’s summary', ownerSummaryView),
-  single('release-statement', 'Release statement', releaseStatementView),
+  single('owner-summary', phrase`Owner’s summary`, ownerSummaryView),
+  single('release-statement', phrase`Release statement`, releaseStatementView),
   { template: 'modification-record', instances: modificationRecords },
-  single('equipment-list', 'Equipment list and change sheet', equipmentListView, hasEquipment),
-  single('weighing-report', 'Weighing report', weighingReportView, ({ results }) => results.weighing !== undefined),
+  single('equipment-list', phrase`Equipment list and change sheet`, equipmentListView, hasEquipment),
+  single(
+    'weighing-report',
+    phrase`Weighing report`,
+    weighingReportView,
+    ({ results }) => results.weighing !== undefined,
+  ),
   single(
     'weight-and-balance-schedule',
-    'Weight and balance schedule',
+    phrase`Weight and balance schedule`,
     weightAndBalanceScheduleView,
     ({ results }) => results.schedule !== undefined,
   ),
-  single('loading-sheet', 'Loading sheet', loadingSheetView, ({ results }) => results.loading !== undefined),
+  single('loading-sheet', phrase`Loading sheet`, loadingSheetView, ({ results }) => results.loading !== undefined),
   single(
     'electrical-load-analysis',
-    'Electrical load analysis',
+    phrase`Electrical load analysis`,
     electricalLoadAnalysisView,
     ({ visit }) => visit.electrical !== undefined,
   ),
-  single('wiring-schedule', 'Wiring schedule', wiringScheduleView, ({ visit }) => visit.wiring !== undefined),
-  single('wire-marks', 'Wire marks', wireMarksView, ({ visit }) => visit.wiring !== undefined),
-  single('antenna-record', 'Antenna record', antennaRecordView, ({ visit }) => visit.antennas !== undefined),
+  single('wiring-schedule', phrase`Wiring schedule`, wiringScheduleView, ({ visit }) => visit.wiring !== undefined),
+  single('wire-marks', phrase`Wire marks`, wireMarksView, ({ visit }) => visit.wiring !== undefined),
+  single('antenna-record', phrase`Antenna record`, antennaRecordView, ({ visit }) => visit.antennas !== undefined),
   single(
     'radio-and-surveillance-record',
-    'Radio and surveillance record',
+    phrase`Radio and surveillance record`,
     radioAndSurveillanceView,
     ({ visit }) => visit.surveillance !== undefined,
   ),
-  single('compass-card', 'Compass card', compassCardView, ({ visit }) => visit.compass !== undefined),
-  single('inspection-record', 'Inspection record', inspectionRecordView, ({ visit }) => visit.inspection !== undefined),
-  single('engine-runs', 'Engine runs compared', engineRunsView, ({ visit }) => (visit.engineRuns ?? []).length > 0),
-  single('findings', 'Findings and deferred items', findingsView, ({ visit }) => (visit.findings ?? []).length > 0),
-  single('bulletins', 'Bulletins and directives', bulletinsView, ({ visit }) => visit.bulletins !== undefined),
-  single('due-list', 'Due list', dueListView, ({ visit }) => visit.lives !== undefined),
-  single('parts-trace', 'Parts trace', partsTraceView, ({ visit }) => (visit.parts ?? []).length > 0),
-  single('photographs', 'Photographs', photographsView, hasPhotographs),
-  single('log-book-inserts', 'Log-book inserts', logBookInsertsView, ({ visit }) => visit.release !== undefined),
+  single('compass-card', phrase`Compass card`, compassCardView, ({ visit }) => visit.compass !== undefined),
+  single(
+    'inspection-record',
+    phrase`Inspection record`,
+    inspectionRecordView,
+    ({ visit }) => visit.inspection !== undefined,
+  ),
+  single(
+    'engine-runs',
+    phrase`Engine runs compared`,
+    engineRunsView,
+    ({ visit }) => (visit.engineRuns ?? []).length > 0,
+  ),
+  single(
+    'findings',
+    phrase`Findings and deferred items`,
+    findingsView,
+    ({ visit }) => (visit.findings ?? []).length > 0,
+  ),
+  single('bulletins', phrase`Bulletins and directives`, bulletinsView, ({ visit }) => visit.bulletins !== undefined),
+  single('due-list', phrase`Due list`, dueListView, ({ visit }) => visit.lives !== undefined),
+  single('parts-trace', phrase`Parts trace`, partsTraceView, ({ visit }) => (visit.parts ?? []).length > 0),
+  single('photographs', phrase`Photographs`, photographsView, hasPhotographs),
+  single('log-book-inserts', phrase`Log-book inserts`, logBookInsertsView, ({ visit }) => visit.release !== undefined),
   { template: 'annex', instances: annexes },
 ];

@@ -1,3 +1,5 @@
+import { phrase } from '../words/words.ts';
+
 /** Where a pack stands in the archive, and when it was issued. */
 export interface PackIdentity {
   /** Pack number, `Q-SLM-P3-1`; a dash in a draft. */
@@ -11,4 +13,4 @@ export interface PackIdentity {
 }
 
 /** What stands on every page of a pack that no one has released. */
-export const NOT_RELEASED = 'NOT RELEASED';
+export const NOT_RELEASED = phrase`NOT RELEASED`;

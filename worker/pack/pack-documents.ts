@@ -14,9 +14,6 @@ export interface PackDocument {
   appends?: string;
 }
 
-const COVER = { id: 'cover', title: 'Cover and contents' } as const;
-const RECORD_OF_ISSUE = { id: 'record-of-issue', title: 'Record of issue' } as const;
-
 export interface PackDocumentsOptions {
   /** The one document that will be printed by itself. @default all are printed together */
   alone?: string | undefined;
@@ -27,16 +24,24 @@ export async function packDocuments(
   context: PackContext,
   { alone }: PackDocumentsOptions = {},
 ): Promise<{ documents: PackDocument[]; digests: DocumentDigest[] }> {
+  const { words, lexicon } = context.say;
   const body = DOCUMENT_KINDS.flatMap((kind) =>
-    kind.instances(context).map(({ view, ...document }) => ({ ...document, html: render(kind.template, view) })),
+    kind
+      .instances(context)
+      .map(({ view, ...document }) => ({ ...document, html: render(kind.template, view, lexicon) })),
   );
-  const following = [...body, RECORD_OF_ISSUE].map(({ id, title }) => ({ id, title, isAboard: alone === undefined }));
-  const cover = { ...COVER, html: render('cover', coverView(context, following)) };
+  const recordOfIssue = { id: 'record-of-issue', title: words`Record of issue` };
+  const following = [...body, recordOfIssue].map(({ id, title }) => ({ id, title, isAboard: alone === undefined }));
+  const cover = {
+    id: 'cover',
+    title: words`Cover and contents`,
+    html: render('cover', coverView(context, following), lexicon),
+  };
   const before = [cover, ...body];
   const digests = await Promise.all(
     before.map(async ({ id, title, html }) => ({ id, title, sha256: await sha256(html) })),
   );
-  const last = { ...RECORD_OF_ISSUE, html: render('record-of-issue', recordOfIssueView(context, digests)) };
+  const last = { ...recordOfIssue, html: render('record-of-issue', recordOfIssueView(context, digests), lexicon) };
   return {
     documents: [...before, last],
     digests: [...digests, { id: last.id, title: last.title, sha256: await sha256(last.html) }],

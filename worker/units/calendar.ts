@@ -1,3 +1,5 @@
+import { ENGLISH_FIGURES, type Figures } from '../words/figures.ts';
+
 /** Calendar arithmetic on ISO 8601 text. Pure: the present moment always comes in as a value. */
 
 const MILLISECONDS_PER_DAY = 86_400_000;
@@ -85,16 +87,14 @@ function isoDate(year: number, month: number, day: number): string {
   return `${String(year).padStart(4, '0')}-${String(month).padStart(2, '0')}-${String(day).padStart(2, '0')}`;
 }
 
-const MONTHS = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'] as const;
-
-/** A date as print shows it, with the month in letters so that no reader swaps day and month: `3 Nov 2026`. */
-export function printDate(date: string): string {
-  const [year, month = '1', day = '1'] = date.split('-');
-  return `${Number(day)}\u00a0${MONTHS[Number(month) - 1]}\u00a0${year}`;
+/** A date as print shows it, in English `3 Nov 2026`. */
+export function printDate(date: string, figures: Figures = ENGLISH_FIGURES): string {
+  const [year = '', month = '1', day = '1'] = date.split('-');
+  return figures.date(year, Number(month), Number(day));
 }
 
-/** A moment as print shows it: `3 Nov 2026 16:20 +01:00`. */
-export function printMoment(moment: string): string {
+/** A moment as print shows it, in English `3 Nov 2026 16:20 +01:00`. */
+export function printMoment(moment: string, figures: Figures = ENGLISH_FIGURES): string {
   const offset = offsetOf(moment);
-  return `${printDate(dateOf(moment))} ${timeOf(moment)}\u00a0${offset === 'Z' ? 'UTC' : offset.replace('-', '\u2212')}`;
+  return `${printDate(dateOf(moment), figures)} ${timeOf(moment)}\u00a0${offset === 'Z' ? 'UTC' : offset.replace('-', '\u2212')}`;
 }

@@ -1,5 +1,8 @@
+import { ENGLISH_LEXICON, type Lexicon } from '../words/lexicon.ts';
+import { type Said, said, type Words, wordsOf } from '../words/words.ts';
+import { printDate, printMoment } from './calendar.ts';
 import { factorOf, type Quantity, type Units, unitOf } from './quantity.ts';
-import { printNumber, printSigned } from './rounding.ts';
+import { printAsIs, printNumber, printSigned } from './rounding.ts';
 
 /** How many decimals each quantity is printed with, by the unit it is printed in: about a tenth of what a shop can measure. */
 const DECIMALS: Record<string, number> = {
@@ -37,30 +40,56 @@ export interface PrintOptions {
   signed?: boolean;
 }
 
-/** Prints values of calculation (kg, mm, l) in the units of one record. Rounding happens here and nowhere before. */
+/** Prints values of calculation (kg, mm, l) in the units and the language of one record. Rounding happens here and nowhere before. */
 export interface Printer {
   units: Units;
+  lexicon: Lexicon;
+  /** A sentence of ours, as a tagged template. */
+  words: Words;
+  /** A sentence that a stage without a language has made, or a name as it stands. */
+  message(what: Said): string;
+  /** A word of ours, such as a choice of the schema, that is kept in data. */
+  term(text: string): string;
   /** The number alone, for a column whose head carries the unit. */
   number(quantity: Quantity, value: number, options?: PrintOptions): string;
   /** The number with its unit, joined by a no-break space. */
   measure(quantity: Quantity, value: number, options?: PrintOptions): string;
   unit(quantity: Quantity): string;
+  /** A number in a unit that every record shares. */
+  plain(value: number, decimals: number): string;
+  /** The same with its sign always shown. */
+  signed(value: number, decimals: number): string;
+  /** A number with the digits that it has, at most three decimals. */
+  asIs(value: number): string;
+  date(date: string): string;
+  moment(moment: string): string;
 }
 
 /**
  * A printer for the units a record declares.
  *
+ * @param lexicon the language of the record
  * @example printerFor({ mass: 'lb', arm: 'in', volume: 'usgal' }).measure('arm', 254)  // '10.00 in'
  */
-export function printerFor(units: Units): Printer {
+export function printerFor(units: Units, lexicon: Lexicon = ENGLISH_LEXICON): Printer {
+  const { figures } = lexicon;
   const number = (quantity: Quantity, value: number, { extra = 0, signed = false }: PrintOptions = {}): string => {
     const print = signed ? printSigned : printNumber;
-    return print(value / factorOf(quantity, units), decimalsOf(quantity, units) + extra);
+    return print(value / factorOf(quantity, units), decimalsOf(quantity, units) + extra, figures);
   };
   return {
     units,
+    lexicon,
+    words: wordsOf(lexicon),
+    message: (what) => said(lexicon, what),
+    term: (text) => lexicon.find(text),
     number,
     measure: (quantity, value, options) => `${number(quantity, value, options)}\u00a0${unitOf(quantity, units)}`,
     unit: (quantity) => unitOf(quantity, units),
+    plain: (value, decimals) => printNumber(value, decimals, figures),
+    signed: (value, decimals) => printSigned(value, decimals, figures),
+    asIs: (value) => printAsIs(value, 3, figures),
+    date: (date) => printDate(date, figures),
+    moment: (moment) => printMoment(moment, figures),
   };
 }

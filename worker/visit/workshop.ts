@@ -1,4 +1,5 @@
 import type { z } from 'zod';
+import { LANGUAGES } from '../words/language.ts';
 import { choice, line, moment, part, prose } from './field.ts';
 
 export const Workshop = part('Workshop', 'Who took the aircraft in', {
@@ -25,6 +26,7 @@ export const Workshop = part('Workshop', 'Who took the aircraft in', {
     'NZD',
   ] as const).optional(),
   paper: choice('Paper', 'Paper that its packs are printed on', ['A4', 'Letter'] as const).optional(),
+  language: choice('Language', 'Language that its packs and pages are written in, ISO 639-1', LANGUAGES).optional(),
 });
 export type Workshop = z.infer<typeof Workshop>;
 

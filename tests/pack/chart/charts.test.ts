@@ -6,6 +6,9 @@ import { clockChart } from '../../../worker/pack/chart/clock-chart.ts';
 import { deviationChart } from '../../../worker/pack/chart/deviation-chart.ts';
 import { historyChart } from '../../../worker/pack/chart/history-chart.ts';
 import { runsChart } from '../../../worker/pack/chart/runs-chart.ts';
+import { printerFor } from '../../../worker/units/print.ts';
+
+const SAY = printerFor({ mass: 'kg', arm: 'mm', volume: 'l' });
 
 type Attributes = Record<string, number>;
 
@@ -40,7 +43,7 @@ describe('deviationChart()', () => {
   } as never).swings;
 
   test('puts every reading over its heading, and the curve of a pure sine through all of them', () => {
-    const svg = deviationChart(swings);
+    const svg = deviationChart(swings, SAY);
     const dots = elements(svg, 'circle');
     expect(dots.length).toBe(8);
     const steps = dots.slice(1).map(({ cx = 0 }, index) => cx - (dots[index]?.cx ?? 0));
@@ -62,7 +65,7 @@ describe('deviationChart()', () => {
 describe('runsChart()', () => {
   test('puts a value that meets a limit on its stroke, and one between them between', () => {
     const [limit] = [comparison({ before: 2, after: 3.5, least: 2, most: 5 })];
-    const svg = runsChart([limit]);
+    const svg = runsChart([limit], SAY);
     const [least, most] = elements(svg, 'line').filter(({ x1, x2 }) => x1 === x2);
     const [before, after] = elements(svg, 'circle');
     expect(before?.cx).toBe(least?.x1);
@@ -70,7 +73,7 @@ describe('runsChart()', () => {
   });
 
   test('keeps a value far outside its limits on the sheet, beyond the stroke', () => {
-    const svg = runsChart([comparison({ after: 900, least: 2, most: 5 })]);
+    const svg = runsChart([comparison({ after: 900, least: 2, most: 5 })], SAY);
     const most = elements(svg, 'line').filter(({ x1, x2 }) => x1 === x2)[1];
     const [after] = elements(svg, 'circle');
     expect(after?.cx).toBeGreaterThan(most?.x1 ?? Number.POSITIVE_INFINITY);
@@ -80,12 +83,12 @@ describe('runsChart()', () => {
 
 describe('historyChart()', () => {
   test('has a dot a step, higher for a greater value', () => {
-    const dots = elements(historyChart('empty mass', 'kg', [322, 328, 325]), 'circle');
+    const dots = elements(historyChart('empty mass', 'kg', [322, 328, 325], SAY), 'circle');
     expect(dots.map(({ cy = 0 }) => cy).map((y, _, all) => all.filter((other) => other > y).length)).toEqual([0, 2, 1]);
   });
 
   test('is drawn for values that are all the same', () => {
-    expect(historyChart('arm', 'mm', [1650, 1650])).not.toContain('NaN');
+    expect(historyChart('arm', 'mm', [1650, 1650], SAY)).not.toContain('NaN');
   });
 });
 
@@ -108,7 +111,7 @@ describe('clockChart()', () => {
   };
 
   test('sets bars in time, and the latest take-off after the last of them by the slack', () => {
-    const svg = clockChart(clock);
+    const svg = clockChart(clock, SAY);
     const [first, second] = elements(svg, 'rect');
     expect((first?.width ?? 0) / (second?.width ?? 1)).toBeCloseTo(2, 1);
     expect(second?.x).toBeCloseTo((first?.x ?? 0) + (first?.width ?? 0), 1);
@@ -118,7 +121,7 @@ describe('clockChart()', () => {
   });
 
   test('has no line for a take-off that is past', () => {
-    const chart = (slackMin: number): string => clockChart({ ...clock, slackMin });
+    const chart = (slackMin: number): string => clockChart({ ...clock, slackMin }, SAY);
     expect(chart(30)).toContain('stroke-dasharray');
     expect(chart(-90)).not.toContain('stroke-dasharray');
   });

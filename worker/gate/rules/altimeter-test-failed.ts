@@ -9,14 +9,14 @@ export const altimeterTestFailed: Rule = {
   meaning: 'A figure of the altimeter test is outside its limits',
   remedy: 'Have the altimeter or the static system put right and test again',
   source: read('14 CFR 43 Appendix E'),
-  check: ({ results }) =>
+  check: ({ results, say }) =>
     (results.surveillance?.altimeter ?? []).flatMap((figure): Hit[] =>
       figure.isWithin
         ? []
         : [
             {
               path: ['surveillance', 'altimeter'],
-              sentence: `${figureName(figure)}: ${printNumber(figure.value, Number.isInteger(figure.value) ? 0 : 1)} ${figure.unit} is outside its limits ${rangeText(figure)}`,
+              sentence: `${figureName(figure, say)}: ${printNumber(figure.value, Number.isInteger(figure.value) ? 0 : 1)} ${figure.unit} is outside its limits ${rangeText(figure, say)}`,
               data: { value: figure.value },
             },
           ],

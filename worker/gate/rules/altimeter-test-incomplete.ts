@@ -7,8 +7,8 @@ export const altimeterTestIncomplete: Rule = {
   meaning: 'The altimeter test leaves out a part of the whole test, which flight under instrument rules needs',
   remedy: 'Test it, or acknowledge that the aircraft does not fly under instrument rules',
   source: read('14 CFR 43 Appendix E (b)(1), 14 CFR 91.411(a)(1)'),
-  check: ({ results }) => {
-    const missing = (results.surveillance?.altimeterOmissions ?? []).map(omissionText);
+  check: ({ results, say }) => {
+    const missing = (results.surveillance?.altimeterOmissions ?? []).map((omission) => omissionText(omission, say));
     if (missing.length === 0) return [];
     return [
       {

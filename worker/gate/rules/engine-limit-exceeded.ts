@@ -7,14 +7,14 @@ export const engineLimitExceeded: Rule = {
   meaning: 'An instrument was outside its limits after the work',
   remedy: 'Find the cause and run again',
   source: read('14 CFR 43.15(c) as summarised; limits from the record'),
-  check: ({ results }) =>
+  check: ({ results, say }) =>
     results.engineRuns.flatMap(({ name, unit, after, least, most, isWithin }): Hit[] =>
       isWithin || after === undefined
         ? []
         : [
             {
               path: ['engineRuns'],
-              sentence: `${name}: ${after} ${unit} is outside its limits ${rangeText({ least, most })}`,
+              sentence: `${name}: ${after} ${unit} is outside its limits ${rangeText({ least, most }, say)}`,
               data: { name, after },
             },
           ],

@@ -10,7 +10,7 @@ export const staticSystemTestFailed: Rule = {
   meaning: 'The static pressure system leaks or is at fault, or it was tested at too little suction',
   remedy: 'Have the static pressure system put right and test again',
   source: read('14 CFR 43 Appendix E (a); 14 CFR 23.1325(b)(2)(i) before 2017'),
-  check: ({ results }) => {
+  check: ({ results, say }) => {
     const { figures = [], checks = [] } = results.surveillance?.staticSystem ?? {};
     return [
       ...figures.flatMap((figure): Hit[] =>
@@ -19,7 +19,7 @@ export const staticSystemTestFailed: Rule = {
           : [
               {
                 path: PATH,
-                sentence: `Static system, ${figure.name.toLowerCase()}: ${printNumber(figure.value, 0)} ${figure.unit} is outside its limits ${rangeText(figure)}`,
+                sentence: `Static system, ${figure.name.toLowerCase()}: ${printNumber(figure.value, 0)} ${figure.unit} is outside its limits ${rangeText(figure, say)}`,
                 data: { value: figure.value },
               },
             ],

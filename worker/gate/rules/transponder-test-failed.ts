@@ -10,7 +10,7 @@ export const transponderTestFailed: Rule = {
   meaning: 'A figure of the transponder test is outside its limits, or the transponder answers wrongly',
   remedy: 'Have the transponder, antenna or cable put right and test again',
   source: read('14 CFR 43 Appendix F'),
-  check: ({ results }) => {
+  check: ({ results, say }) => {
     const { transponder = [], modeS = [] } = results.surveillance ?? {};
     return [
       ...transponder.flatMap((figure): Hit[] =>
@@ -19,7 +19,7 @@ export const transponderTestFailed: Rule = {
           : [
               {
                 path: PATH,
-                sentence: `${figure.name} ${printNumber(figure.value, 1)} ${figure.unit} is outside its limits ${rangeText(figure)}`,
+                sentence: `${figure.name} ${printNumber(figure.value, 1)} ${figure.unit} is outside its limits ${rangeText(figure, say)}`,
                 data: { value: figure.value },
               },
             ],

@@ -1,4 +1,5 @@
 import type { ReleaseClock } from '../../calc/clock/release-clock.ts';
+import type { Printer } from '../../units/print.ts';
 import { axisFor } from './axis.ts';
 import { GRID, INK, PALE, SHADE } from './ink.ts';
 import { label, line } from './plot.ts';
@@ -10,7 +11,7 @@ const NAME_EM = 16.2;
 const HEAD = 18;
 
 /** What is left of the work: a bar for each job from now on, the critical ones dark, and the latest take-off as a dashed line. */
-export function clockChart({ plan, slackMin }: ReleaseClock): string {
+export function clockChart({ plan, slackMin }: ReleaseClock, say: Printer): string {
   const latestMin = slackMin === undefined ? undefined : plan.totalMin + slackMin;
   const minutes = axisFor([0, plan.totalMin, Math.min(Math.max(latestMin ?? 0, 0), plan.totalMin * 2)], 6);
   const across = (min: number): number =>
@@ -34,8 +35,8 @@ export function clockChart({ plan, slackMin }: ReleaseClock): string {
     ? line({ x: across(latestMin), y: HEAD - 4 }, { x: across(latestMin), y: foot }, INK, 1.4, '4 2.5')
     : '';
   const said = plan.jobs.map(
-    ({ id, startMin, endMin }) => `${id} from ${Math.round(startMin)} to ${Math.round(endMin)}`,
+    ({ id, startMin, endMin }) => say.words`${id} from ${Math.round(startMin)} to ${Math.round(endMin)}`,
   );
-  const title = `Jobs left, in minutes from now: ${said.join('; ')}.`;
+  const title = say.words`Jobs left, in minutes from now: ${said.join('; ')}.`;
   return drawing(WIDTH, foot + 4, WIDTH_MM, title, grid.join('') + bars.join('') + latest);
 }

@@ -1,6 +1,6 @@
 import { deviationAt } from '../../calc/compass/coefficients.ts';
 import type { SwingResult } from '../../calc/compass/swing.ts';
-import { printSigned } from '../../units/rounding.ts';
+import type { Printer } from '../../units/print.ts';
 import { axisFor } from './axis.ts';
 import { INK } from './ink.ts';
 import { axisNames, grid, line, type Plot, plotOf } from './plot.ts';
@@ -14,18 +14,18 @@ const CURVE_STEP_DEG = 5;
 const threeFigures = (deg: number): string => String(deg).padStart(3, '0');
 
 /** Deviation over heading: what was read (dots) and what the coefficients give (curves), a pair for each electrical state. */
-export function deviationChart(swings: readonly SwingResult[]): string {
+export function deviationChart(swings: readonly SwingResult[], say: Printer): string {
   const read = swings.flatMap(({ readings }) => readings.map(({ deviationDeg }) => deviationDeg));
   const curves = swings.map(curveOf);
   const deviations = axisFor([-1, 1, ...read, ...curves.flat().map(({ y }) => y)], 6);
   const plot = plotOf(WIDTH, HEIGHT, HEADINGS, deviations);
   const content = [
-    grid(plot, threeFigures),
+    grid(plot, say, threeFigures),
     line(plot.at(0, 0), plot.at(360, 0), INK, 0.8),
     ...swings.map((swing, index) => swingMarks(plot, swing, curves[index] ?? [])),
-    axisNames(plot, 'magnetic heading, °', 'deviation, °, east positive'),
+    axisNames(plot, say.words`magnetic heading, °`, say.words`deviation, °, east positive`),
   ];
-  return drawing(WIDTH, HEIGHT, WIDTH_MM, describe(swings), content.join(''));
+  return drawing(WIDTH, HEIGHT, WIDTH_MM, describe(swings, say), content.join(''));
 }
 
 /** The fitted curve, heading and deviation as x and y; empty where the headings were too few. */
@@ -49,12 +49,12 @@ function swingMarks(plot: Plot, { state, readings }: SwingResult, curve: readonl
   return (curve.length > 0 ? element('polyline', { points: way, fill: 'none', ...stroke }) : '') + dots.join('');
 }
 
-function describe(swings: readonly SwingResult[]): string {
+function describe(swings: readonly SwingResult[], say: Printer): string {
   const said = swings.map(({ state, readings }) => {
     const list = readings.map(
-      ({ headingDeg, deviationDeg }) => `${threeFigures(Math.round(headingDeg))} ${printSigned(deviationDeg, 1)}`,
+      ({ headingDeg, deviationDeg }) => `${threeFigures(Math.round(headingDeg))} ${say.signed(deviationDeg, 1)}`,
     );
-    return `${state === 'equipment-on' ? 'Equipment on' : 'Equipment off'}: ${list.join(', ')}`;
+    return `${state === 'equipment-on' ? say.words`Equipment on` : say.words`Equipment off`}: ${list.join(', ')}`;
   });
-  return `Deviation in degrees over magnetic heading. ${said.join('. ')}.`;
+  return say.words`Deviation in degrees over magnetic heading. ${said.join('. ')}.`;
 }

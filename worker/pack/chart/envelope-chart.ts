@@ -10,16 +10,16 @@ export function envelopeChart(context: PackContext, sheet: LoadingSheet): string
   if (!corners || !empty) return '';
   const ways = sheet.loadings.map(({ path }, index) => ({ name: String(index + 1), path }));
   const label = describe(context, sheet);
-  return envelopeDrawing({ corners, maximumMassKg, empty, ways, units: context.say.units, label });
+  return envelopeDrawing({ corners, maximumMassKg, empty, ways, say: context.say, label });
 }
 
 function describe({ say, results, visit }: PackContext, sheet: LoadingSheet): string {
   const { schedule } = results;
   const where = (state: MassMoment): string =>
-    `${say.measure('mass', state.massKg)} at ${say.measure('arm', cgMm(state))}`;
+    say.words`${say.measure('mass', state.massKg)} at ${say.measure('arm', cgMm(state))}`;
   const paths = sheet.loadings.map(
     ({ name, path }) =>
-      `${name}: from ${path[0] ? where(path[0]) : '–'} to ${path.at(-1) ? where(path.at(-1) as MassMoment) : '–'}`,
+      say.words`${say.term(name)}: from ${path[0] ? where(path[0]) : '–'} to ${path.at(-1) ? where(path.at(-1) as MassMoment) : '–'}`,
   );
-  return `Mass against centre of gravity, maximum ${say.measure('mass', visit.aircraft.maximumMassKg)}. Empty: ${schedule ? where(schedule) : '–'}. ${paths.join('. ')}.`;
+  return say.words`Mass against centre of gravity, maximum ${say.measure('mass', visit.aircraft.maximumMassKg)}. Empty: ${schedule ? where(schedule) : '–'}. ${paths.join('. ')}.`;
 }

@@ -1,6 +1,7 @@
 import type { EnvelopeCorner } from '../../calc/loading/envelope.ts';
 import { cgMm, type MassMoment } from '../../calc/mass-moment.ts';
-import { factorOf, type Units, unitOf } from '../../units/quantity.ts';
+import type { Printer } from '../../units/print.ts';
+import { factorOf } from '../../units/quantity.ts';
 import { axisFor } from './axis.ts';
 import { AREA, INK } from './ink.ts';
 import { axisNames, grid, label, line, type Plot, plotOf } from './plot.ts';
@@ -8,14 +9,14 @@ import { drawing, element, type Point, points } from './svg.ts';
 
 const [WIDTH, HEIGHT, WIDTH_MM] = [420, 280, 140];
 
-/** An envelope and what is flown in it, in the units of calculation; drawn in those of the record. */
+/** An envelope and what is flown in it, in the units of calculation; drawn in those of the record, and in its language. */
 export interface EnvelopePicture {
   corners: readonly EnvelopeCorner[];
   maximumMassKg: number;
   empty: MassMoment;
   /** Ways from take-off to the end of the fuel; each is named beside its beginning. */
   ways: readonly { name: string; path: readonly MassMoment[] }[];
-  units: Units;
+  say: Printer;
   /** What stands for the picture where it cannot be seen. */
   label: string;
 }
@@ -26,8 +27,8 @@ interface Place {
 }
 
 /** Mass over centre of gravity: the envelope, the empty aircraft and every way flown. */
-export function envelopeDrawing({ corners, maximumMassKg, empty, ways, units, label: text }: EnvelopePicture): string {
-  const [arm, mass] = [factorOf('arm', units), factorOf('mass', units)];
+export function envelopeDrawing({ corners, maximumMassKg, empty, ways, say, label: text }: EnvelopePicture): string {
+  const [arm, mass] = [factorOf('arm', say.units), factorOf('mass', say.units)];
   const placed = (state: MassMoment): Place => ({ arm: cgMm(state) / arm, mass: state.massKg / mass });
   const polygon = corners.map(({ armMm, massKg }) => ({ arm: armMm / arm, mass: massKg / mass }));
   const paths = ways.map(({ name, path }) => ({ name, places: path.map(placed) }));
@@ -35,12 +36,16 @@ export function envelopeDrawing({ corners, maximumMassKg, empty, ways, units, la
   const on = (place: Place): Point => plot.at(place.arm, place.mass);
   const maximum = maximumMassKg / mass;
   const content = [
-    grid(plot),
+    grid(plot, say),
     element('polygon', { points: points(polygon.map(on)), fill: AREA, stroke: INK, 'stroke-width': 1.4 }),
     line(plot.at(plot.across.from, maximum), plot.at(plot.across.to, maximum), INK, 0.8, '5 3'),
     ...paths.map(({ name, places }) => burnLine(places.map(on), name)),
-    emptyMark(on(placed(empty))),
-    axisNames(plot, `centre of gravity, ${unitOf('arm', units)} aft of datum`, `mass, ${unitOf('mass', units)}`),
+    emptyMark(on(placed(empty)), say),
+    axisNames(
+      plot,
+      say.words`centre of gravity, ${say.unit('arm')} aft of datum`,
+      say.words`mass, ${say.unit('mass')}`,
+    ),
   ].join('');
   return drawing(WIDTH, HEIGHT, WIDTH_MM, text, content);
 }
@@ -67,7 +72,7 @@ function burnLine(path: readonly Point[], name: string): string {
   return way + dot + label(name, { x: start.x + 5, y: start.y - 4 }, 'start', true);
 }
 
-function emptyMark({ x, y }: Point): string {
+function emptyMark({ x, y }: Point, say: Printer): string {
   const square = element('rect', {
     x: x - 3,
     y: y - 3,
@@ -77,5 +82,5 @@ function emptyMark({ x, y }: Point): string {
     stroke: INK,
     'stroke-width': 1.2,
   });
-  return square + label('empty', { x: x + 7, y: y + 3.5 }, 'start');
+  return square + label(say.words`empty`, { x: x + 7, y: y + 3.5 }, 'start');
 }

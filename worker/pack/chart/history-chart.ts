@@ -1,3 +1,4 @@
+import type { Printer } from '../../units/print.ts';
 import { type Axis, axisFor } from './axis.ts';
 import { INK } from './ink.ts';
 import { axisNames, grid, plotOf } from './plot.ts';
@@ -7,7 +8,7 @@ const [WIDTH, HEIGHT, WIDTH_MM] = [240, 126, 80];
 const MOST_FIGURES = 6;
 
 /** A value of the empty aircraft after each step of its history, as a stair: it holds until the next step. */
-export function historyChart(name: string, unit: string, values: readonly number[]): string {
+export function historyChart(name: string, unit: string, values: readonly number[], say: Printer): string {
   const steps: Axis = { from: 0.5, to: values.length + 0.5, ticks: stepTicks(values.length), decimals: 0 };
   const plot = plotOf(WIDTH, HEIGHT, steps, axisFor(values, 4));
   const stair = values.flatMap((value, index): Point[] => [
@@ -19,12 +20,12 @@ export function historyChart(name: string, unit: string, values: readonly number
     return element('circle', { cx: x, cy: y, r: 2.4, fill: INK });
   });
   const content = [
-    grid(plot),
+    grid(plot, say),
     element('polyline', { points: points(stair), fill: 'none', stroke: INK, 'stroke-width': 1.2 }),
     ...dots,
-    axisNames(plot, 'step of the history', `${name}, ${unit}`),
+    axisNames(plot, say.words`step of the history`, `${name}, ${unit}`),
   ];
-  const label = `${name} in ${unit} after each step: ${values.map((value) => value.toFixed(1)).join(', ')}.`;
+  const label = say.words`${name} in ${unit} after each step: ${values.map((value) => say.plain(value, 1)).join(', ')}.`;
   return drawing(WIDTH, HEIGHT, WIDTH_MM, label, content.join(''));
 }
 

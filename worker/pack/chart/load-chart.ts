@@ -1,3 +1,4 @@
+import type { Printer } from '../../units/print.ts';
 import { INK, PALE, SHADE } from './ink.ts';
 import { label, line } from './plot.ts';
 import { drawing, element } from './svg.ts';
@@ -19,25 +20,39 @@ const RIGHT = 78;
  * Continuous load (dark), peak (light) and capacity (line) of each phase, with the 80 % mark dashed. Phases without a source, such as
  * the start, do not set the scale: their bars end at its edge, and the figures beside them say how much it is.
  */
-export function loadChart(bars: readonly LoadBar[]): string {
+export function loadChart(bars: readonly LoadBar[], say: Printer): string {
   const supplied = bars.filter(({ capacityA }) => capacityA !== undefined);
   const greatest = Math.max(1, ...supplied.flatMap(({ peakA, capacityA = 0 }) => [peakA, capacityA]));
   const across = (amps: number): number => Math.min(1, amps / greatest) * (WIDTH - LEFT - RIGHT);
-  const rows = bars.map((bar, index) => row(bar, 8 + index * ROW, across));
+  const rows = bars.map((bar, index) => row(bar, 8 + index * ROW, { across, say }));
   const figures = bars.map(
     ({ name, loadA, capacityA }) =>
-      `${name}: ${loadA.toFixed(1)} A of ${capacityA === undefined ? 'no source' : `${capacityA.toFixed(1)} A`}`,
+      say.words`${name}: ${say.plain(loadA, 1)} A of ${capacityA === undefined ? say.words`no source` : `${say.plain(capacityA, 1)} A`}`,
   );
-  return drawing(WIDTH, 16 + bars.length * ROW, 125, `Load against capacity. ${figures.join('; ')}.`, rows.join(''));
+  return drawing(
+    WIDTH,
+    16 + bars.length * ROW,
+    125,
+    say.words`Load against capacity. ${figures.join('; ')}.`,
+    rows.join(''),
+  );
 }
 
-function row({ name, loadA, peakA, capacityA }: LoadBar, y: number, across: (amps: number) => number): string {
+function row(
+  { name, loadA, peakA, capacityA }: LoadBar,
+  y: number,
+  { across, say }: { across: (amps: number) => number; say: Printer },
+): string {
   const bar = (amps: number, fill: string): string =>
     element('rect', { x: LEFT, y: y + 3, width: Math.max(0.01, across(amps)), height: 12, fill });
   const mark = (amps: number, dash?: string): string =>
     line({ x: LEFT + across(amps), y }, { x: LEFT + across(amps), y: y + 18 }, INK, 1.2, dash);
   const limits = capacityA === undefined ? '' : mark(capacityA) + mark(capacityA * 0.8, '2 2');
   const head = label(name, { x: LEFT - 8, y: y + 13 }, 'end');
-  const figure = label(`${loadA.toFixed(1)} / ${peakA.toFixed(1)} A`, { x: WIDTH - RIGHT + 8, y: y + 13 }, 'start');
+  const figure = label(
+    `${say.plain(loadA, 1)} / ${say.plain(peakA, 1)} A`,
+    { x: WIDTH - RIGHT + 8, y: y + 13 },
+    'start',
+  );
   return head + bar(peakA, PALE) + bar(loadA, SHADE) + limits + figure;
 }

@@ -1,4 +1,4 @@
-import { printNumber } from '../../units/rounding.ts';
+import type { Printer } from '../../units/print.ts';
 import type { Axis } from './axis.ts';
 import { GRID, INK } from './ink.ts';
 import { element, type Point, text } from './svg.ts';
@@ -32,17 +32,16 @@ export function plotOf(width: number, height: number, across: Axis, up: Axis): P
 }
 
 /** Grid lines with their figures; `print` writes a figure of the axis across. */
-export function grid(plot: Plot, print = figureOf(plot.across)): string {
+export function grid(plot: Plot, say: Printer, print = figureOf(plot.across, say)): string {
   const { across, up, at } = plot;
+  const printUp = figureOf(up, say);
   const columns = across.ticks.map((value) => {
     const foot = at(value, up.from);
     return line(foot, at(value, up.to), GRID) + label(print(value), { x: foot.x, y: foot.y + SIZE + 4 }, 'middle');
   });
   const rows = up.ticks.map((value) => {
     const side = at(across.from, value);
-    return (
-      line(side, at(across.to, value), GRID) + label(figureOf(up)(value), { x: side.x - 5, y: side.y + 3.5 }, 'end')
-    );
+    return line(side, at(across.to, value), GRID) + label(printUp(value), { x: side.x - 5, y: side.y + 3.5 }, 'end');
   });
   return [...columns, ...rows].join('');
 }
@@ -82,6 +81,6 @@ export function label(content: string, { x, y }: Point, anchor: 'start' | 'middl
   });
 }
 
-function figureOf(axis: Axis): (value: number) => string {
-  return (value) => printNumber(value, axis.decimals);
+function figureOf(axis: Axis, say: Printer): (value: number) => string {
+  return (value) => say.plain(value, axis.decimals);
 }

@@ -1,4 +1,5 @@
 import type { RunComparison } from '../../calc/engine-runs.ts';
+import type { Printer } from '../../units/print.ts';
 import { INK, PALE } from './ink.ts';
 import { label, line } from './plot.ts';
 import { shortened } from './shortened.ts';
@@ -11,12 +12,13 @@ const LIMITS = { least: 0.15, most: 0.85 };
 const NAME_EM = 15.5;
 
 /** Every instrument between its limits, before the work (open) and after it (filled); each row has a scale of its own. */
-export function runsChart(comparisons: readonly RunComparison[]): string {
+export function runsChart(comparisons: readonly RunComparison[], say: Printer): string {
   const rows = comparisons.map((comparison, index) => row(comparison, 6 + index * ROW));
+  const shown = (value: number | undefined): string => (value === undefined ? say.words`not read` : say.asIs(value));
   const said = comparisons.map(
-    ({ name, unit, before, after }) => `${name}: ${before ?? 'not read'} before, ${after ?? 'not read'} after, ${unit}`,
+    ({ name, unit, before, after }) => say.words`${name}: ${shown(before)} before, ${shown(after)} after, ${unit}`,
   );
-  const label = `Instruments between their limits. ${said.join('; ')}.`;
+  const label = say.words`Instruments between their limits. ${said.join('; ')}.`;
   return drawing(WIDTH, 10 + comparisons.length * ROW, WIDTH_MM, label, rows.join(''));
 }
 

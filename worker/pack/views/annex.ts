@@ -1,3 +1,4 @@
+import type { Printer } from '../../units/print.ts';
 import type { Attachment } from '../../visit/visit.ts';
 import type { PackContext } from '../context.ts';
 import type { DocumentInstance } from '../document.ts';
@@ -15,7 +16,7 @@ export function annexes(context: PackContext): DocumentInstance[] {
     const isAppended = fact?.ok === true && fact.kind === 'pdf';
     return {
       id,
-      title: `Annex ${index + 1}: ${paper.title}`,
+      title: context.say.words`Annex ${index + 1}: ${paper.title}`,
       view: annexView(context, paper, { articleId: id, number: String(index + 1) }),
       ...(isAppended && { appends: paper.sha256 }),
     };
@@ -23,26 +24,26 @@ export function annexes(context: PackContext): DocumentInstance[] {
 }
 
 function annexView(context: PackContext, paper: Attachment, place: { articleId: string; number: string }): View {
-  const { visit, attachments } = context;
+  const { visit, attachments, say } = context;
   const fact = attachments[paper.sha256];
   return {
     ...common(context),
     ...place,
     title: paper.title,
     id: paper.id,
-    concerns: concernsLine(visit, paper),
+    concerns: concernsLine(context, paper),
     receivedBy: nameOf(visit, paper.by),
     sha256: paper.sha256,
-    pages: pagesLine(fact),
+    pages: pagesLine(fact, say),
     ...sources(
-      'The pages that follow are the paper as it was handed in, made smaller where they had to be; the head and foot are those of this pack. The digest is that of the file.',
+      say.words`The pages that follow are the paper as it was handed in, made smaller where they had to be; the head and foot are those of this pack. The digest is that of the file.`,
     ),
   };
 }
 
-function pagesLine(fact: PackContext['attachments'][string] | undefined): string {
-  if (fact === undefined) return 'LEFT OUT: the file was not handed in';
-  if (!fact.ok) return `LEFT OUT: ${fact.detail}`;
-  if (fact.kind !== 'pdf') return 'LEFT OUT: the file is no PDF';
-  return fact.pages === 1 ? '1 page follows' : `${fact.pages} pages follow`;
+function pagesLine(fact: PackContext['attachments'][string] | undefined, say: Printer): string {
+  if (fact === undefined) return say.words`LEFT OUT: the file was not handed in`;
+  if (!fact.ok) return say.words`LEFT OUT: ${fact.detail}`;
+  if (fact.kind !== 'pdf') return say.words`LEFT OUT: the file is no PDF`;
+  return fact.pages === 1 ? say.words`1 page follows` : say.words`${fact.pages} pages follow`;
 }

@@ -1,5 +1,4 @@
 import type { AntennaResult, Spacing } from '../../calc/antennas/results.ts';
-import { printNumber } from '../../units/rounding.ts';
 import type { Visit } from '../../visit/visit.ts';
 import type { PackContext } from '../context.ts';
 import { DASH } from '../people.ts';
@@ -17,39 +16,44 @@ export function antennaRecordView(context: PackContext): View {
     ...common(context),
     armUnit: say.unit('arm'),
     antennas: items.map((antenna, index) => antennaRow(context, antenna, found.antennas[index])),
-    feeds: items.map((antenna, index) => feedRow(antenna, found.antennas[index])),
+    feeds: items.map((antenna, index) => feedRow(context, antenna, found.antennas[index])),
     hasSpacings: found.spacings.length > 0,
     spacings: found.spacings.map((spacing) => spacingRow(context, items, spacing)),
     ...sources(
-      'Quarter wave from c = 299 792 458 m/s; a plate has at least a quarter wave in every direction and is bonded (AC 43.13-2B on ground planes, as reproduced). Bond below 2.5 mΩ (AC 43.13-1B para 11-188).',
-      'Drag D = 0.000327·A·V² (lb, ft², mph; AC 43.13-2, from memory; the factor already allows for the streamlined shape). Transmit only if you hold the papers.',
+      say.words`Quarter wave from c = 299 792 458 m/s; a plate has at least a quarter wave in every direction and is bonded (AC 43.13-2B on ground planes, as reproduced). Bond below 2.5 mΩ (AC 43.13-1B para 11-188).`,
+      say.words`Drag D = 0.000327·A·V² (lb, ft², mph; AC 43.13-2, from memory; the factor already allows for the streamlined shape). Transmit only if you hold the papers.`,
     ),
   };
 }
 
 function antennaRow({ say }: PackContext, antenna: Antenna, result: AntennaResult | undefined): Record<string, string> {
   const { name, use, frequencyMhz, position, groundPlane, needsGroundPlane } = antenna;
-  const plate = groundPlane ? `${groundPlane.kind}, ${groundPlane.size}` : needsGroundPlane ? 'NONE' : 'not needed';
+  const plate = groundPlane
+    ? `${say.term(groundPlane.kind)}, ${groundPlane.size}`
+    : needsGroundPlane
+      ? say.words`NONE`
+      : say.words`not needed`;
   return {
     name,
-    use,
-    frequency: printNumber(frequencyMhz, 2),
-    place: `${say.number('arm', position.armMm)}, ${position.side}`,
+    use: say.term(use),
+    frequency: say.plain(frequencyMhz, 2),
+    place: `${say.number('arm', position.armMm)}, ${say.term(position.side)}`,
     quarter: result ? say.number('arm', result.quarterWaveMm) : DASH,
     plate,
     radius: groundPlane ? say.number('arm', groundPlane.leastRadiusMm) : DASH,
-    bond: antenna.bondMilliohm === undefined ? DASH : printNumber(antenna.bondMilliohm, 1),
+    bond: antenna.bondMilliohm === undefined ? DASH : say.plain(antenna.bondMilliohm, 1),
   };
 }
 
 function feedRow(
+  { say }: PackContext,
   { name, cable, standingWaveLimit }: Antenna,
   result: AntennaResult | undefined,
 ): Record<string, string> {
-  const two = (value: number | undefined): string => (value === undefined ? DASH : printNumber(value, 2));
+  const two = (value: number | undefined): string => (value === undefined ? DASH : say.plain(value, 2));
   return {
     name,
-    cable: cable ? `${cable.type}, ${printNumber(cable.lengthM, 1)} m` : DASH,
+    cable: cable ? `${cable.type}, ${say.plain(cable.lengthM, 1)} m` : DASH,
     loss: two(result?.cableLossDb),
     limit: two(cable?.limitDb),
     standing: two(result?.standingWave),

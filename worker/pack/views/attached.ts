@@ -1,17 +1,18 @@
-import type { Attachment, Visit } from '../../visit/visit.ts';
+import type { Attachment } from '../../visit/visit.ts';
+import type { PackContext } from '../context.ts';
 import { DASH } from '../people.ts';
 
 /** What an attachment belongs to, in words: its identifier and what that is. */
-export function concernsLine(visit: Visit, { concerns }: Attachment): string {
+export function concernsLine({ visit, say }: PackContext, { concerns }: Attachment): string {
   if (concerns === undefined) return DASH;
   const { findings = [], modifications = [], parts = [], inspection, bulletins, wiring } = visit;
   const named = [
-    ...findings.map(({ id, text }) => ({ id, what: `finding: ${text}` })),
-    ...modifications.map(({ id, title }) => ({ id, what: `modification: ${title}` })),
-    ...parts.map(({ id, description }) => ({ id, what: `part: ${description}` })),
-    ...(inspection?.tasks ?? []).map(({ id, text }) => ({ id, what: `task: ${text}` })),
-    ...(bulletins?.items ?? []).map(({ id, subject }) => ({ id, what: `bulletin: ${subject}` })),
-    ...(wiring?.found ?? []).map(({ id }) => ({ id, what: 'found wire' })),
+    ...findings.map(({ id, text }) => ({ id, what: say.words`finding: ${text}` })),
+    ...modifications.map(({ id, title }) => ({ id, what: say.words`modification: ${title}` })),
+    ...parts.map(({ id, description }) => ({ id, what: say.words`part: ${description}` })),
+    ...(inspection?.tasks ?? []).map(({ id, text }) => ({ id, what: say.words`task: ${text}` })),
+    ...(bulletins?.items ?? []).map(({ id, subject }) => ({ id, what: say.words`bulletin: ${subject}` })),
+    ...(wiring?.found ?? []).map(({ id }) => ({ id, what: say.words`found wire` })),
   ];
   const found = named.find(({ id }) => id === concerns);
   return found ? `${concerns}, ${found.what}` : concerns;

@@ -1,5 +1,4 @@
 import type { WeighingResult } from '../../calc/weighing.ts';
-import { printNumber } from '../../units/rounding.ts';
 import type { PackContext } from '../context.ts';
 import type { View } from '../render.ts';
 
@@ -12,7 +11,7 @@ export function budgetRows({ say }: PackContext, { budget, empty, standard, expa
     return { source, quantity, massKg, armMm, standard: contribution.standard };
   });
   rows.sort((a, b) => Math.abs(b.armMm) - Math.abs(a.armMm));
-  const share = (part: number, whole: number): string => printNumber(whole === 0 ? 0 : (part / whole) ** 2 * 100, 0);
+  const share = (part: number, whole: number): string => say.plain(whole === 0 ? 0 : (part / whole) ** 2 * 100, 0);
   return {
     budget: rows.map(({ source, quantity, massKg, armMm, standard: u }) => ({
       source,

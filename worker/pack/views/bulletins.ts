@@ -1,6 +1,6 @@
 import type { Applies } from '../../calc/lives/applicability.ts';
-import { printDate } from '../../units/calendar.ts';
 import type { Visit } from '../../visit/visit.ts';
+import { phrase } from '../../words/words.ts';
 import type { PackContext } from '../context.ts';
 import { DASH } from '../people.ts';
 import type { View } from '../render.ts';
@@ -10,35 +10,35 @@ import { dueLimit } from './due-limit.ts';
 type Bulletin = NonNullable<Visit['bulletins']>['items'][number];
 
 const APPLIES: Record<Applies, string> = {
-  applies: 'applies',
-  'does-not-apply': 'does not apply',
-  undecided: 'UNDECIDED',
+  applies: phrase`applies`,
+  'does-not-apply': phrase`does not apply`,
+  undecided: phrase`UNDECIDED`,
 };
 const STATES = {
-  complied: 'complied',
-  recurring: 'recurring',
-  'not-applicable': 'not applicable',
+  complied: phrase`complied`,
+  recurring: phrase`recurring`,
+  'not-applicable': phrase`not applicable`,
   declined: 'declined',
-  open: 'OPEN',
+  open: phrase`OPEN`,
 } as const;
 
 export function bulletinsView(context: PackContext): View {
-  const { visit, results } = context;
+  const { visit, results, say } = context;
   const record = visit.bulletins;
   return {
     ...common(context),
-    searched: `Searched ${record?.searchedOn ? printDate(record.searchedOn) : 'on no stated day'} in: ${record?.sources?.join('; ') ?? DASH}.`,
+    searched: say.words`Searched ${record?.searchedOn ? say.date(record.searchedOn) : say.words`on no stated day`} in: ${record?.sources?.join('; ') ?? DASH}.`,
     count: String(record?.items.length ?? 0),
     items: (record?.items ?? []).map((bulletin, index) =>
-      bulletinRow(bulletin, results.applicability[index] ?? 'undecided'),
+      bulletinRow(context, bulletin, results.applicability[index] ?? 'undecided'),
     ),
     ...sources(
-      'Applicability as it follows from serial and part numbers in the record; a reason given by a person stands beside it. A directive or mandatory bulletin that applies cannot be declined.',
+      say.words`Applicability as it follows from serial and part numbers in the record; a reason given by a person stands beside it. A directive or mandatory bulletin that applies cannot be declined.`,
     ),
   };
 }
 
-function bulletinRow(bulletin: Bulletin, applies: Applies): Record<string, string> {
+function bulletinRow({ say }: PackContext, bulletin: Bulletin, applies: Applies): Record<string, string> {
   const {
     id,
     revision,
@@ -54,15 +54,15 @@ function bulletinRow(bulletin: Bulletin, applies: Applies): Record<string, strin
     nextDueDate,
     nextDueHours,
   } = bulletin;
-  const serials = applicability.serials?.map(({ from, to }) => `${from} to ${to}`).join(', ');
+  const serials = applicability.serials?.map(({ from, to }) => say.words`${from} to ${to}`).join(', ');
   return {
-    id: `${id}${revision ? `, rev. ${revision}` : ''}`,
+    id: `${id}${revision ? say.words`, rev. ${revision}` : ''}`,
     subject: `${subject} (${issuer})`,
-    kind,
-    concerns: `${[applicability.product, serials, applicability.partNumbers?.join(', ')].filter(Boolean).join(': ')}; ${APPLIES[applies]}`,
-    status: STATES[status],
+    kind: say.term(kind),
+    concerns: `${[say.term(applicability.product), serials, applicability.partNumbers?.join(', ')].filter(Boolean).join(': ')}; ${say.term(APPLIES[applies])}`,
+    status: say.term(STATES[status]),
     how: [reason, method, evidence].filter(Boolean).join('; ') || DASH,
-    done: doneOn ? printDate(doneOn) : DASH,
-    next: dueLimit(nextDueDate, nextDueHours) ?? DASH,
+    done: doneOn ? say.date(doneOn) : DASH,
+    next: dueLimit(say, nextDueDate, nextDueHours) ?? DASH,
   };
 }

@@ -1,12 +1,13 @@
 import type { ChangeLine } from '../../calc/equipment-change.ts';
 import { total } from '../../calc/mass-moment.ts';
+import { phrase } from '../../words/words.ts';
 import type { PackContext } from '../context.ts';
 
 const KINDS: Record<ChangeLine['kind'], string> = {
-  removed: 'out',
-  installed: 'in',
-  relocated: 'moved',
-  correction: 'record',
+  removed: phrase`out`,
+  installed: phrase`in`,
+  relocated: phrase`moved`,
+  correction: phrase`record`,
 };
 
 /** Signed lines of an equipment change with their total, as printed. */
@@ -17,10 +18,10 @@ export function changeRows(
   const sum = total(lines);
   return {
     rows: lines.map(({ kind, item, name, massKg, armMm, momentKgMm, modification }) => ({
-      kind: KINDS[kind],
+      kind: say.term(KINDS[kind]),
       item,
-      name,
-      modification: modification ?? 'as found',
+      name: say.term(name),
+      modification: modification ?? say.words`as found`,
       mass: say.number('mass', massKg, { signed: true, extra: 1 }),
       arm: say.number('arm', armMm),
       moment: say.number('moment', momentKgMm, { signed: true }),

@@ -1,30 +1,32 @@
 import type { CircuitResult } from '../../calc/electrical/circuit.ts';
 import { type Conductor, copperGauge } from '../../calc/electrical/wire-table.ts';
-import { printNumber } from '../../units/rounding.ts';
+import type { Printer } from '../../units/print.ts';
 import type { Circuit } from '../../visit/visit.ts';
+import type { PackContext } from '../context.ts';
 import { DASH } from '../people.ts';
 import type { View } from '../render.ts';
 import { printGauge } from './print-gauge.ts';
 
-const print = (value: number | undefined, decimals: number): string =>
-  value === undefined ? DASH : printNumber(value, decimals);
-
 /** Circuits with their wire and protection, and the reasons and charts that stand behind the figures. */
-export function circuitRows(circuits: readonly Circuit[], results: readonly CircuitResult[]): View {
+export function circuitRows(
+  { say }: PackContext,
+  circuits: readonly Circuit[],
+  results: readonly CircuitResult[],
+): View {
   const pairs = circuits.flatMap((circuit, index) => {
     const result = results[index];
     return result ? [{ circuit, result }] : [];
   });
   const notes = circuits.flatMap(({ name, gauge, material, rating, protection, unprotectedBecause }) => [
-    ...aluminiumNote(name, { gauge, material }),
-    ...(rating ? [`${name}: capacity of the wire from ${rating.from}`] : []),
-    ...(protection?.limitA === undefined ? [] : [`${name}: greatest protection as the record states it`]),
-    ...(unprotectedBecause === undefined ? [] : [`${name}: not protected. ${unprotectedBecause}`]),
+    ...aluminiumNote(say, name, { gauge, material }),
+    ...(rating ? [say.words`${name}: capacity of the wire from ${rating.from}`] : []),
+    ...(protection?.limitA === undefined ? [] : [say.words`${name}: greatest protection as the record states it`]),
+    ...(unprotectedBecause === undefined ? [] : [say.words`${name}: not protected. ${unprotectedBecause}`]),
   ]);
-  const feeders = pairs.flatMap(({ circuit, result }) => feederNote(circuit, result));
+  const feeders = pairs.flatMap(({ circuit, result }) => feederNote(say, circuit, result));
   return {
     hasCircuits: pairs.length > 0,
-    circuits: pairs.map(({ circuit, result }) => circuitRow(circuit, result)),
+    circuits: pairs.map(({ circuit, result }) => circuitRow(say, circuit, result)),
     hasFeeders: feeders.length > 0,
     feeders: feeders.join('. '),
     hasCircuitNotes: notes.length > 0,
@@ -33,22 +35,32 @@ export function circuitRows(circuits: readonly Circuit[], results: readonly Circ
 }
 
 /** A main power wire has a limit and a current of its own. */
-function feederNote({ name, mainFeeder }: Circuit, { continuousDrop }: CircuitResult): string[] {
+function feederNote(say: Printer, { name, mainFeeder }: Circuit, { continuousDrop }: CircuitResult): string[] {
   if (!mainFeeder) return [];
-  const what = mainFeeder.kind === 'source' ? 'the rated current of its source' : 'the five-minute rate of the battery';
-  return [`${name} is held to 2 % of the regulated voltage at ${print(continuousDrop?.currentA, 1)} A, ${what}`];
-}
-
-/** Aluminium is computed by the copper wire that it stands for, which the reader has to be told. */
-function aluminiumNote(name: string, conductor: Conductor): string[] {
-  const copper = copperGauge(conductor);
-  if (conductor.material !== 'aluminium' || copper === undefined) return [];
+  const what =
+    mainFeeder.kind === 'source'
+      ? say.words`the rated current of its source`
+      : say.words`the five-minute rate of the battery`;
   return [
-    `${name}: aluminium No.\u00a0${conductor.gauge}, computed with current and resistance of copper No.\u00a0${copper}`,
+    say.words`${name} is held to 2 % of the regulated voltage at ${orDash(say, continuousDrop?.currentA, 1)} A, ${what}`,
   ];
 }
 
-function circuitRow(circuit: Circuit, result: CircuitResult): Record<string, string> {
+/** Aluminium is computed by the copper wire that it stands for, which the reader has to be told. */
+function aluminiumNote(say: Printer, name: string, conductor: Conductor): string[] {
+  const copper = copperGauge(conductor);
+  if (conductor.material !== 'aluminium' || copper === undefined) return [];
+  return [
+    say.words`${name}: aluminium No.\u00a0${conductor.gauge}, computed with current and resistance of copper No.\u00a0${copper}`,
+  ];
+}
+
+function orDash(say: Printer, value: number | undefined, decimals: number): string {
+  return value === undefined ? DASH : say.plain(value, decimals);
+}
+
+function circuitRow(say: Printer, circuit: Circuit, result: CircuitResult): Record<string, string> {
+  const print = (value: number | undefined, decimals: number): string => orDash(say, value, decimals);
   const { protection } = circuit;
   const { peakDrop, continuousDrop } = result;
   return {
@@ -57,7 +69,7 @@ function circuitRow(circuit: Circuit, result: CircuitResult): Record<string, str
     load: `${print(result.continuousA, 1)} / ${print(result.peakA, 1)}`,
     carries: print(result.ampacity?.currentA, 1),
     heat: print(result.conductorC, 0),
-    protection: protection ? `${protection.kind} ${print(protection.ratingA, 1)}` : 'none',
+    protection: protection ? `${say.term(protection.kind)} ${print(protection.ratingA, 1)}` : say.words`none`,
     allowed: protection ? print(result.protectionLimit?.limitA, 1) : DASH,
     run: print(circuit.runM, 1),
     longest: print(result.longestRunM, 1),

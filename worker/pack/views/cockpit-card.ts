@@ -1,5 +1,5 @@
 import type { LoadingSheet } from '../../calc/loading-sheet.ts';
-import { dateOf, printDate } from '../../units/calendar.ts';
+import { dateOf } from '../../units/calendar.ts';
 import type { PackContext } from '../context.ts';
 import type { View } from '../render.ts';
 import { stationRows } from './station-rows.ts';
@@ -11,7 +11,7 @@ export function cockpitCard(context: PackContext, { minimumSoloKg, envelope }: L
   return {
     card: {
       registration: visit.aircraft.registration,
-      date: printDate(dateOf(identity.issuedAt)),
+      date: say.date(dateOf(identity.issuedAt)),
       pack: identity.pack,
       emptyMass: schedule ? say.measure('mass', schedule.massKg) : '',
       emptyArm: schedule ? say.measure('arm', schedule.armMm) : '',
@@ -20,7 +20,7 @@ export function cockpitCard(context: PackContext, { minimumSoloKg, envelope }: L
       usefulLoad: schedule ? say.measure('mass', schedule.usefulLoadKg) : '',
       solo:
         envelope && minimumSoloKg === undefined
-          ? 'none allowed'
+          ? say.words`none allowed`
           : say.measure('mass', soloOnPlacard(context, minimumSoloKg ?? 0)),
       stations: stationRows(context),
     },

@@ -1,16 +1,15 @@
-import { printMoment } from '../../units/calendar.ts';
 import { aircraftLine } from '../aircraft-line.ts';
 import type { PackContext } from '../context.ts';
 
 /** What every document says of itself: its aircraft, and whether the pack is released. */
 export function common(context: PackContext): { aircraft: string; isReleased: boolean; status: string } {
-  const { released, identity } = context;
+  const { released, identity, say } = context;
   return {
     aircraft: aircraftLine(context),
     isReleased: released !== undefined,
     status: released
-      ? `Released ${printMoment(released.releasedAt)} by ${released.releasedBy.name}`
-      : `State of ${printMoment(identity.issuedAt)}`,
+      ? say.words`Released ${say.moment(released.releasedAt)} by ${released.releasedBy.name}`
+      : say.words`State of ${say.moment(identity.issuedAt)}`,
   };
 }
 

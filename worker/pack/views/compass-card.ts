@@ -1,24 +1,24 @@
 import type { SwingResult } from '../../calc/compass/swing.ts';
-import { dateOf, printDate, printMoment } from '../../units/calendar.ts';
-import { printNumber, printSigned } from '../../units/rounding.ts';
+import { dateOf } from '../../units/calendar.ts';
+import { phrase } from '../../words/words.ts';
 import { deviationChart } from '../chart/deviation-chart.ts';
 import type { PackContext } from '../context.ts';
 import { DASH, nameOf, signatureOf } from '../people.ts';
 import type { View } from '../render.ts';
 import { common, sources } from './common.ts';
 
-const STATES = { 'equipment-off': 'Equipment off', 'equipment-on': 'Equipment on' } as const;
+const STATES = { 'equipment-off': phrase`Equipment off`, 'equipment-on': phrase`Equipment on` } as const;
 const METHODS = {
-  'surveyed-base': 'surveyed base',
-  'datum-compass': 'datum compass',
-  'satellite-track': 'track by satellite',
+  'surveyed-base': phrase`surveyed base`,
+  'datum-compass': phrase`datum compass`,
+  'satellite-track': phrase`track by satellite`,
 } as const;
 const COEFFICIENTS = ['A', 'B', 'C', 'D', 'E'] as const;
 /** A heading on a card has three figures. */
 const threeFigures = (deg: number): string => String(Math.round(deg) % 360).padStart(3, '0');
 
 export function compassCardView(context: PackContext): View {
-  const { visit, results } = context;
+  const { visit, results, say } = context;
   const { compass } = visit;
   const found = results.compass;
   if (!compass || !found) throw new Error('Cannot fill the compass card: the visit has no swing');
@@ -27,63 +27,59 @@ export function compassCardView(context: PackContext): View {
     ...common(context),
     serial: compass.serial ?? DASH,
     place: compass.place,
-    method: `${METHODS[compass.method]}, headings ${compass.reference}`,
-    at: printMoment(compass.swungAt),
+    method: say.words`${say.term(METHODS[compass.method])}, headings ${say.term(compass.reference)}`,
+    at: say.moment(compass.swungAt),
     by: nameOf(visit, compass.by),
-    conditions: `${compass.engineRunning ? 'engine running' : 'ENGINE OFF'}, ${compass.level ? 'attitude of level flight' : 'NOT LEVEL'}`,
+    conditions: `${compass.engineRunning ? say.words`engine running` : say.words`ENGINE OFF`}, ${compass.level ? say.words`attitude of level flight` : say.words`NOT LEVEL`}`,
     variation: variationLine(context),
     correctors: compass.correctors ?? DASH,
     indicator: indicator
-      ? `${printNumber(indicator.driftDegPer15Min, 1)}° in 15 minutes; limit ${indicator.limitDegPer15Min === undefined ? DASH : `${printNumber(indicator.limitDegPer15Min, 1)}°`}`
-      : 'not checked',
-    chart: deviationChart(found.swings),
-    swings: found.swings.map(swingView),
+      ? say.words`${say.plain(indicator.driftDegPer15Min, 1)}° in 15 minutes; limit ${indicator.limitDegPer15Min === undefined ? DASH : `${say.plain(indicator.limitDegPer15Min, 1)}°`}`
+      : say.words`not checked`,
+    chart: deviationChart(found.swings, context.say),
+    swings: found.swings.map((swing) => swingView(context, swing)),
     hasLoads: found.loads.length > 0,
-    loads: found.loads.map(({ name, shiftDeg }) => ({ name, shift: printSigned(shiftDeg, 1) })),
+    loads: found.loads.map(({ name, shiftDeg }) => ({ name, shift: say.signed(shiftDeg, 1) })),
     card: cardView(context, found.swings),
-    signatures: [signatureOf(visit, compass.by, 'Swung by', printDate(dateOf(compass.swungAt)))],
+    signatures: [signatureOf(visit, compass.by, say.words`Swung by`, say.date(dateOf(compass.swungAt)))],
     ...sources(
-      'Deviation = magnetic heading − compass reading, east positive. A to E by least squares over all headings (model: Pub. 226, Handbook of Magnetic Compass Adjustment). Steer = heading − deviation.',
-      'True for the state shown: keep telephones, magnets and new leads away from the compass. Limit 10° (14 CFR 27.1327, former 23.1327).',
+      say.words`Deviation = magnetic heading − compass reading, east positive. A to E by least squares over all headings (model: Pub. 226, Handbook of Magnetic Compass Adjustment). Steer = heading − deviation.`,
+      say.words`True for the state shown: keep telephones, magnets and new leads away from the compass. Limit 10° (14 CFR 27.1327, former 23.1327).`,
     ),
   };
 }
 
-function variationLine({ results }: PackContext): string {
+function variationLine({ results, say }: PackContext): string {
   const variation = results.compass?.variation;
-  if (!variation) return 'not needed: headings were magnetic';
-  return `${printSigned(variation.variationDeg, 1)}° (east positive), ${variation.model}, made for ${printDate(variation.validFrom)} to ${printDate(variation.validUntil)}`;
+  if (!variation) return say.words`not needed: headings were magnetic`;
+  return say.words`${say.signed(variation.variationDeg, 1)}° (east positive), ${variation.model}, made for ${say.date(variation.validFrom)} to ${say.date(variation.validUntil)}`;
 }
 
-function swingView({
-  state,
-  readings,
-  coefficients,
-  correction,
-  greatestDeviationDeg,
-  greatestResidualDeg,
-}: SwingResult): View {
+function swingView(
+  { say }: PackContext,
+  { state, readings, coefficients, correction, greatestDeviationDeg, greatestResidualDeg }: SwingResult,
+): View {
   return {
-    state: STATES[state],
+    state: say.term(STATES[state]),
     readings: readings.map(({ headingDeg, compassDeg, deviationDeg, residualDeg }) => ({
       heading: threeFigures(headingDeg),
-      compass: printNumber(compassDeg, 1),
-      deviation: printSigned(deviationDeg, 1),
-      residual: residualDeg === undefined ? DASH : printSigned(residualDeg, 2),
+      compass: say.plain(compassDeg, 1),
+      deviation: say.signed(deviationDeg, 1),
+      residual: residualDeg === undefined ? DASH : say.signed(residualDeg, 2),
     })),
     coefficients: coefficients
-      ? COEFFICIENTS.map((name) => `${name} ${printSigned(coefficients[name], 2)}°`).join(', ')
-      : 'too few headings',
+      ? COEFFICIENTS.map((name) => `${name} ${say.signed(coefficients[name], 2)}°`).join(', ')
+      : say.words`too few headings`,
     advice: correction
-      ? `Correctors, should it be adjusted again: on south set ${threeFigures(correction.setSouthDeg)}, on west set ${threeFigures(correction.setWestDeg)}.`
-      : 'No advice for the correctors: a cardinal heading is missing.',
-    greatest: printNumber(greatestDeviationDeg, 1),
-    residual: printNumber(greatestResidualDeg, 2),
+      ? say.words`Correctors, should it be adjusted again: on south set ${threeFigures(correction.setSouthDeg)}, on west set ${threeFigures(correction.setWestDeg)}.`
+      : say.words`No advice for the correctors: a cardinal heading is missing.`,
+    greatest: say.plain(greatestDeviationDeg, 1),
+    residual: say.plain(greatestResidualDeg, 2),
   };
 }
 
 /** The card to cut out, in two halves, with a column for each electrical state. */
-function cardView({ visit, identity }: PackContext, swings: readonly SwingResult[]): View {
+function cardView({ visit, identity, say }: PackContext, swings: readonly SwingResult[]): View {
   const withCard = swings.filter(({ card }) => card.length > 0);
   const rows = (withCard[0]?.card ?? []).map(({ forDeg }, index) => ({
     for: threeFigures(forDeg),
@@ -93,9 +89,9 @@ function cardView({ visit, identity }: PackContext, swings: readonly SwingResult
   return {
     registration: visit.aircraft.registration,
     serial: visit.compass?.serial ?? DASH,
-    date: printDate(dateOf(visit.compass?.swungAt ?? identity.issuedAt)),
+    date: say.date(dateOf(visit.compass?.swungAt ?? identity.issuedAt)),
     by: nameOf(visit, visit.compass?.by),
-    heads: withCard.map(({ state }) => (state === 'equipment-on' ? 'Steer, on' : 'Steer, off')),
+    heads: withCard.map(({ state }) => (state === 'equipment-on' ? say.words`Steer, on` : say.words`Steer, off`)),
     halves: [{ rows: rows.slice(0, half) }, { rows: rows.slice(half) }],
   };
 }

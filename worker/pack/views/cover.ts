@@ -1,6 +1,4 @@
 import type { Finding } from '../../gate/finding.ts';
-import { printMoment } from '../../units/calendar.ts';
-import { printNumber } from '../../units/rounding.ts';
 import { clockChart } from '../chart/clock-chart.ts';
 import type { PackContext } from '../context.ts';
 import { DASH, nameOf } from '../people.ts';
@@ -16,7 +14,7 @@ export interface Following {
 
 /** Cover and contents. The contents are those of the documents that follow it. */
 export function coverView(context: PackContext, following: readonly Following[]): View {
-  const { visit, identity, findings, released } = context;
+  const { visit, identity, findings, released, say } = context;
   const of = (severity: Finding['severity']): Finding[] => findings.filter((finding) => finding.severity === severity);
   const blocks = of('blocks');
   const cautions = of('caution');
@@ -28,14 +26,14 @@ export function coverView(context: PackContext, following: readonly Following[])
     approval: visit.workshop.approval ?? DASH,
     pack: identity.pack,
     issue: identity.issue,
-    issuedAt: printMoment(identity.issuedAt),
-    supersedes: identity.supersedes ?? 'none',
-    arrived: printMoment(visit.visit.arrivedAt),
-    ended: visit.visit.workEndedAt ? printMoment(visit.visit.workEndedAt) : DASH,
+    issuedAt: say.moment(identity.issuedAt),
+    supersedes: identity.supersedes ?? say.words`none`,
+    arrived: say.moment(visit.visit.arrivedAt),
+    ended: visit.visit.workEndedAt ? say.moment(visit.visit.workEndedAt) : DASH,
     summary: visit.visit.summary,
     releaseLine: released
-      ? `Released by ${released.releasedBy.name}, ${released.releasedBy.capacity}, ${released.releasedBy.authorisation ?? DASH}`
-      : openLine(blocks.length, cautions.filter(({ acknowledgedBy }) => acknowledgedBy === undefined).length),
+      ? say.words`Released by ${released.releasedBy.name}, ${released.releasedBy.capacity}, ${released.releasedBy.authorisation ?? DASH}`
+      : openLine(context, blocks.length, cautions.filter(({ acknowledgedBy }) => acknowledgedBy === undefined).length),
     hasBlocks: blocks.length > 0,
     blocks: blocks.map(({ code, sentence, remedy }) => ({ code, sentence, remedy })),
     hasCautions: cautions.length > 0,
@@ -43,8 +41,8 @@ export function coverView(context: PackContext, following: readonly Following[])
       code: finding.code,
       sentence: finding.sentence,
       accepted: finding.acknowledgedBy
-        ? `Accepted by ${nameOf(visit, finding.acknowledgedBy)}: ${reasonFor(context, finding.code)}`
-        : 'Not yet accepted by anybody',
+        ? say.words`Accepted by ${nameOf(visit, finding.acknowledgedBy)}: ${reasonFor(context, finding.code)}`
+        : say.words`Not yet accepted by anybody`,
     })),
     ...clockView(context),
     contents: following.map(({ id, title, isAboard }) => ({ id, title, isAboard })),
@@ -52,28 +50,31 @@ export function coverView(context: PackContext, following: readonly Following[])
 }
 
 /** What is left of the work and of the day; nothing once the aircraft is released. */
-function clockView({ results, released, visit }: PackContext): View {
+function clockView({ results, released, visit, say }: PackContext): View {
   const { plan, readyAt, slackMin, sunsetAt, daylightMin } = results.clock;
   if (released || (plan.jobs.length === 0 && !visit.departure)) return { hasClock: false };
-  const minutes = (value: number | undefined): string => (value === undefined ? DASH : `${printNumber(value, 0)} min`);
+  const minutes = (value: number | undefined): string => (value === undefined ? DASH : `${say.plain(value, 0)} min`);
   return {
     hasClock: true,
     hasJobs: plan.jobs.length > 0,
-    clockChart: plan.jobs.length > 0 ? clockChart(results.clock) : '',
-    left: `${plan.jobs.length} jobs, ${minutes(plan.totalMin)} with the people at hand`,
-    ready: printMoment(readyAt),
+    clockChart: plan.jobs.length > 0 ? clockChart(results.clock, say) : '',
+    left: say.words`${plan.jobs.length} jobs, ${minutes(plan.totalMin)} with the people at hand`,
+    ready: say.moment(readyAt),
     slack: minutes(slackMin),
     limit: visit.departure?.limit ?? DASH,
-    sunset: sunsetAt ? `${printMoment(sunsetAt)}, ${minutes(daylightMin)} after arrival` : DASH,
+    sunset: sunsetAt ? say.words`${say.moment(sunsetAt)}, ${minutes(daylightMin)} after arrival` : DASH,
     next: plan.next
       ? `${plan.next.id} ${plan.next.text}, ${nameOf(visit, plan.next.by)}`
-      : 'Nothing is left on the worksheet',
+      : say.words`Nothing is left on the worksheet`,
   };
 }
 
-function openLine(blocks: number, cautions: number): string {
-  if (blocks === 0 && cautions === 0) return 'Nothing stands in the way of the release; nobody has released it yet';
-  return `Not released: ${blocks} ${blocks === 1 ? 'point stops' : 'points stop'} the release, ${cautions} ${cautions === 1 ? 'caution waits' : 'cautions wait'} to be accepted`;
+function openLine({ say }: PackContext, blocks: number, cautions: number): string {
+  if (blocks === 0 && cautions === 0)
+    return say.words`Nothing stands in the way of the release; nobody has released it yet`;
+  const stops = blocks === 1 ? say.words`1 point stops` : say.words`${blocks} points stop`;
+  const waits = cautions === 1 ? say.words`1 caution waits` : say.words`${cautions} cautions wait`;
+  return say.words`Not released: ${stops} the release, ${waits} to be accepted`;
 }
 
 function reasonFor({ visit }: PackContext, code: string): string {

@@ -1,6 +1,5 @@
 import type { Due } from '../../calc/lives/due.ts';
-import { printDate } from '../../units/calendar.ts';
-import { printNumber } from '../../units/rounding.ts';
+import { phrase } from '../../words/words.ts';
 import type { PackContext } from '../context.ts';
 import { DASH } from '../people.ts';
 import type { View } from '../render.ts';
@@ -8,50 +7,52 @@ import { common, sources } from './common.ts';
 import { meterRows } from './meter-rows.ts';
 
 const BASES = {
-  directive: 'directive',
-  'life-limit': 'life limit',
-  programme: 'programme',
-  recommendation: 'recommended',
-  owner: 'owner',
+  directive: phrase`directive`,
+  'life-limit': phrase`life limit`,
+  programme: phrase`programme`,
+  recommendation: phrase`recommended`,
+  owner: phrase`owner`,
 } as const;
 
 export function dueListView(context: PackContext): View {
-  const { visit, results } = context;
+  const { visit, results, say } = context;
   const hoursPerYear = visit.lives?.hoursPerYear;
   return {
     ...common(context),
     meters: meterRows(context),
     use:
-      hoursPerYear === undefined ? 'not stated: no forecast from hours' : `${printNumber(hoursPerYear, 0)} h in a year`,
+      hoursPerYear === undefined
+        ? say.words`not stated: no forecast from hours`
+        : say.words`${say.plain(hoursPerYear, 0)} h in a year`,
     lines: results.due.map((due) => dueRow(context, due)),
     ...sources(
-      'Due at whichever comes first. Where a line was done late within its tolerance, the next interval counts from where it had been due, so that tolerances do not add up.',
-      'The forecast assumes the use stated. Intervals as in the record; the maker’s data and the authority’s directives come first.',
+      say.words`Due at whichever comes first. Where a line was done late within its tolerance, the next interval counts from where it had been due, so that tolerances do not add up.`,
+      say.words`The forecast assumes the use stated. Intervals as in the record; the maker’s data and the authority’s directives come first.`,
     ),
   };
 }
 
-function dueRow({ visit }: PackContext, due: Due): Record<string, string> {
+function dueRow({ visit, say }: PackContext, due: Due): Record<string, string> {
   const life = visit.lives?.items.find(({ id }) => id === due.id);
-  const hours = (value: number | undefined): string => (value === undefined ? '' : `${printNumber(value, 1)} h`);
+  const hours = (value: number | undefined): string => (value === undefined ? '' : `${say.plain(value, 1)} h`);
   const parts = (list: readonly string[]): string => list.filter(Boolean).join('; ') || DASH;
   return {
     id: due.id,
     item: due.item,
-    basis: BASES[due.basis],
-    last: parts([life?.lastDone.date ? printDate(life.lastDone.date) : '', hours(life?.lastDone.hours)]),
+    basis: say.term(BASES[due.basis]),
+    last: parts([life?.lastDone.date ? say.date(life.lastDone.date) : '', hours(life?.lastDone.hours)]),
     due: parts([
-      due.dueDate ? printDate(due.dueDate) : '',
+      due.dueDate ? say.date(due.dueDate) : '',
       hours(due.dueHours),
-      due.dueLandings === undefined ? '' : `${due.dueLandings} landings`,
+      due.dueLandings === undefined ? '' : say.words`${due.dueLandings} landings`,
     ]),
     left: parts([
-      due.daysLeft === undefined ? '' : `${printNumber(due.daysLeft, 0)} days`,
+      due.daysLeft === undefined ? '' : say.words`${say.plain(due.daysLeft, 0)} days`,
       hours(due.hoursLeft),
-      due.landingsLeft === undefined ? '' : `${due.landingsLeft} landings`,
+      due.landingsLeft === undefined ? '' : say.words`${due.landingsLeft} landings`,
     ]),
-    forecast: due.forecastDate ? printDate(due.forecastDate) : DASH,
-    state: due.isOverdue ? (due.isWithinTolerance ? 'within tolerance' : 'OVERDUE') : '',
+    forecast: due.forecastDate ? say.date(due.forecastDate) : DASH,
+    state: due.isOverdue ? (due.isWithinTolerance ? say.words`within tolerance` : say.words`OVERDUE`) : '',
     reference: life?.reference ?? DASH,
   };
 }

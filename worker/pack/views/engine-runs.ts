@@ -1,7 +1,6 @@
 import { lastRun, type RunComparison, runsByTime } from '../../calc/engine-runs.ts';
 import { rangeText } from '../../gate/range-text.ts';
-import { printMoment } from '../../units/calendar.ts';
-import { printNumber } from '../../units/rounding.ts';
+import type { Printer } from '../../units/print.ts';
 import { runsChart } from '../chart/runs-chart.ts';
 import type { PackContext } from '../context.ts';
 import { DASH, nameOf, signatureOf } from '../people.ts';
@@ -9,44 +8,47 @@ import type { View } from '../render.ts';
 import { common, sources } from './common.ts';
 
 /** A number as an instrument shows it: as many decimals as it has, no more than three. */
-const shown = (value: number | undefined): string => (value === undefined ? DASH : String(Number(value.toFixed(3))));
+function shown(say: Printer, value: number | undefined): string {
+  return value === undefined ? DASH : say.asIs(value);
+}
 
 export function engineRunsView(context: PackContext): View {
-  const { visit, results } = context;
+  const { visit, results, say } = context;
   const runs = visit.engineRuns ?? [];
   const last = lastRun(runs, 'after')?.run;
   return {
     ...common(context),
     runs: runsByTime(runs).map(({ run: { when, at, by, restraint, heldBy, ...run } }) => ({
-      when: when === 'before' ? 'Before the work' : 'After the work',
-      at: printMoment(at),
+      when: when === 'before' ? say.words`Before the work` : say.words`After the work`,
+      at: say.moment(at),
       by: nameOf(visit, by),
-      restraint: `${restraint ?? 'NOT STATED'}; watched by ${nameOf(visit, heldBy)}`,
+      restraint: say.words`${restraint ?? say.words`NOT STATED`}; watched by ${nameOf(visit, heldBy)}`,
       conditions: [
-        run.airTemperatureC === undefined ? DASH : `${printNumber(run.airTemperatureC, 0)} °C`,
-        run.pressureHpa === undefined ? DASH : `${printNumber(run.pressureHpa, 0)} hPa`,
+        run.airTemperatureC === undefined ? DASH : `${say.plain(run.airTemperatureC, 0)} °C`,
+        run.pressureHpa === undefined ? DASH : `${say.plain(run.pressureHpa, 0)} hPa`,
       ].join(', '),
-      leaks: run.leaksLookedFor ? 'looked for, none stated' : 'not looked for',
+      leaks: run.leaksLookedFor ? say.words`looked for, none stated` : say.words`not looked for`,
     })),
     hasValues: results.engineRuns.length > 0,
-    chart: runsChart(results.engineRuns),
+    chart: runsChart(results.engineRuns, say),
     values: results.engineRuns.map(({ name, unit, before, after, change, least, most, ...row }) => ({
       name,
       unit,
-      before: shown(before),
-      after: shown(after),
-      change: change === undefined ? DASH : `${change > 0 ? '+' : change < 0 ? '−' : ''}${shown(Math.abs(change))}`,
-      limits: rangeText({ least, most }),
-      verdict: after === undefined && last ? 'NOT READ' : verdictOf(row),
+      before: shown(say, before),
+      after: shown(say, after),
+      change:
+        change === undefined ? DASH : `${change > 0 ? '+' : change < 0 ? '−' : ''}${shown(say, Math.abs(change))}`,
+      limits: rangeText({ least, most }, say),
+      verdict: after === undefined && last ? say.words`NOT READ` : verdictOf(say, row),
     })),
-    signatures: [signatureOf(visit, last?.by, 'Run by', last ? printMoment(last.at) : DASH)],
+    signatures: [signatureOf(visit, last?.by, say.words`Run by`, last ? say.moment(last.at) : DASH)],
     ...sources(
-      'Limits as in the record, from the manual of the engine. “moved”: the change is more than one step of the instrument; air temperature and pressure move readings too. “NOT READ”: read before the work and not after it.',
-      'Engine and propeller can kill: restrain the aircraft and clear the propeller before every start.',
+      say.words`Limits as in the record, from the manual of the engine. “moved”: the change is more than one step of the instrument; air temperature and pressure move readings too. “NOT READ”: read before the work and not after it.`,
+      say.words`Engine and propeller can kill: restrain the aircraft and clear the propeller before every start.`,
     ),
   };
 }
 
-function verdictOf({ isWithin, isChanged }: Pick<RunComparison, 'isWithin' | 'isChanged'>): string {
-  return `${isWithin ? '✓' : 'OUTSIDE'}${isChanged ? ', moved' : ''}`;
+function verdictOf(say: Printer, { isWithin, isChanged }: Pick<RunComparison, 'isWithin' | 'isChanged'>): string {
+  return `${isWithin ? '✓' : say.words`OUTSIDE`}${isChanged ? say.words`, moved` : ''}`;
 }

@@ -14,17 +14,17 @@ export function equipmentListView(context: PackContext): View {
     ...common(context),
     ...unitHeads(context),
     baseline: visit.baseline
-      ? `${visit.baseline.reference}${visit.baseline.equipmentRevision ? `, list revision ${visit.baseline.equipmentRevision}` : ''}`
-      : 'none given',
-    changeCaption: 'Every line of the change, record corrections first',
+      ? `${visit.baseline.reference}${visit.baseline.equipmentRevision ? say.words`, list revision ${visit.baseline.equipmentRevision}` : ''}`
+      : say.words`none given`,
+    changeCaption: say.words`Every line of the change, record corrections first`,
     hasChanges: lines.length > 0,
     ...changeRows(context, lines),
     count: String(after.length),
     items: after.map((item) => itemRow(context, item, incoming.has(item.id))),
     sum: say.number('mass', sum, { extra: 1 }),
     ...sources(
-      'Signed lines: out is negative, in is positive; “record” corrects what the papers had wrong; “moved” changes the moment alone. Arms from the datum, aft positive.',
-      'The list names removable and required equipment; the bare airframe is not a line of it.',
+      say.words`Signed lines: out is negative, in is positive; “record” corrects what the papers had wrong; “moved” changes the moment alone. Arms from the datum, aft positive.`,
+      say.words`The list names removable and required equipment; the bare airframe is not a line of it.`,
     ),
   };
 }

@@ -2,20 +2,21 @@ import type { Check } from '../../calc/surveillance/check.ts';
 import type { Limited } from '../../calc/surveillance/limited.ts';
 import { figureName } from '../../gate/figure-name.ts';
 import { rangeText } from '../../gate/range-text.ts';
-import { printNumber } from '../../units/rounding.ts';
+import type { Printer } from '../../units/print.ts';
+import { phrase } from '../../words/words.ts';
 import { DASH } from '../people.ts';
 
 /** Rows of figures against limits, with what was subtracted where a figure is a difference. */
-export function limitedRows(figures: readonly Limited[], decimals: number): Record<string, string>[] {
+export function limitedRows(say: Printer, figures: readonly Limited[], decimals: number): Record<string, string>[] {
   const places = (value: number): number => (Number.isInteger(value) ? decimals : Math.max(decimals, 1));
-  const print = (value: number): string => printNumber(value, places(value));
+  const print = (value: number): string => say.plain(value, places(value));
   return figures.map((figure) => ({
-    name: figureName(figure),
+    name: figureName(figure, say),
     working: figure.terms ? `${print(figure.terms.read)} − ${bracketed(figure.terms.against, print)}` : DASH,
     value: print(figure.value),
-    limits: rangeText(figure),
+    limits: rangeText(figure, say),
     unit: figure.unit,
-    verdict: figure.isWithin ? '✓' : 'OUTSIDE',
+    verdict: figure.isWithin ? '✓' : say.words`OUTSIDE`,
   }));
 }
 
@@ -26,11 +27,15 @@ function bracketed(value: number, print: (value: number) => string): string {
 
 const VERDICTS: Record<Check['outcome'], string> = {
   passed: '✓',
-  failed: 'FAILED',
-  'not recorded': 'NOT RECORDED',
+  failed: phrase`FAILED`,
+  'not recorded': phrase`NOT RECORDED`,
 };
 
 /** Rows of what has no figure. */
-export function checkRows(checks: readonly Check[]): Record<string, string>[] {
-  return checks.map(({ name, paragraph, outcome }) => ({ name, paragraph, verdict: VERDICTS[outcome] }));
+export function checkRows(say: Printer, checks: readonly Check[]): Record<string, string>[] {
+  return checks.map(({ name, paragraph, outcome }) => ({
+    name: say.term(name),
+    paragraph,
+    verdict: say.term(VERDICTS[outcome]),
+  }));
 }

@@ -1,6 +1,6 @@
-import { dateOf, printDate } from '../../units/calendar.ts';
-import { printNumber } from '../../units/rounding.ts';
+import { dateOf } from '../../units/calendar.ts';
 import type { VisitFinding } from '../../visit/visit.ts';
+import { phrase } from '../../words/words.ts';
 import type { PackContext } from '../context.ts';
 import { DASH, nameOf } from '../people.ts';
 import type { View } from '../render.ts';
@@ -8,20 +8,21 @@ import { common, sources } from './common.ts';
 import { dueLimit } from './due-limit.ts';
 
 const SEVERITIES = {
-  airworthiness: 'airworthiness',
-  limit: 'near or at a limit',
-  watch: 'to be watched',
-  advice: 'advice',
+  airworthiness: phrase`airworthiness`,
+  limit: phrase`near or at a limit`,
+  watch: phrase`to be watched`,
+  advice: phrase`advice`,
 } as const;
 const DISPOSITIONS = {
-  rectified: 'put right',
-  deferred: 'deferred',
-  declined: 'declined by the owner',
-  monitor: 'watched',
-  open: 'OPEN',
+  rectified: phrase`put right`,
+  deferred: phrase`deferred`,
+  declined: phrase`declined by the owner`,
+  monitor: phrase`watched`,
+  open: phrase`OPEN`,
 } as const;
 
 export function findingsView(context: PackContext): View {
+  const { say } = context;
   const findings = context.visit.findings ?? [];
   const deferred = findings.filter(({ disposition }) => disposition === 'deferred');
   const left = findings.filter(({ disposition }) => disposition === 'declined' || disposition === 'monitor');
@@ -35,46 +36,48 @@ export function findingsView(context: PackContext): View {
     left: left.map(({ id, text, consequence, disposition, declined }) => ({
       id,
       text,
-      disposition: `${DISPOSITIONS[disposition ?? 'open']}${declined ? `: ${declined.by}, ${printDate(dateOf(declined.at))}` : ''}`,
+      disposition: `${say.term(DISPOSITIONS[disposition ?? 'open'])}${declined ? `: ${declined.by}, ${say.date(dateOf(declined.at))}` : ''}`,
       consequence: consequence ?? DASH,
     })),
     ...costView(context),
     ...sources(
-      'What bears on airworthiness is put right before flight; it can be neither deferred nor declined. A deferral keeps the date of its first entry.',
+      say.words`What bears on airworthiness is put right before flight; it can be neither deferred nor declined. A deferral keeps the date of its first entry.`,
     ),
   };
 }
 
-function findingRow({ visit }: PackContext, finding: VisitFinding): Record<string, string> {
+function findingRow({ visit, say }: PackContext, finding: VisitFinding): Record<string, string> {
   const { id, place, text, severity, disposition, action, closedBy, closedAt, evidence } = finding;
   return {
     id,
     place,
     text,
-    severity: SEVERITIES[severity],
-    disposition: DISPOSITIONS[disposition ?? 'open'],
+    severity: say.term(SEVERITIES[severity]),
+    disposition: say.term(DISPOSITIONS[disposition ?? 'open']),
     action: action ?? DASH,
-    closed: closedBy ? `${nameOf(visit, closedBy)}${closedAt ? `, ${printDate(dateOf(closedAt))}` : ''}` : DASH,
+    closed: closedBy ? `${nameOf(visit, closedBy)}${closedAt ? `, ${say.date(dateOf(closedAt))}` : ''}` : DASH,
     evidence: evidence?.join('; ') ?? DASH,
   };
 }
 
-function deferralRow({ visit }: PackContext, { id, text, deferral }: VisitFinding): Record<string, string> {
+function deferralRow({ visit, say }: PackContext, { id, text, deferral }: VisitFinding): Record<string, string> {
   return {
     id,
     text,
-    limit: dueLimit(deferral?.untilDate, deferral?.untilHours) ?? 'NO LIMIT',
+    limit: dueLimit(say, deferral?.untilDate, deferral?.untilHours) ?? say.words`NO LIMIT`,
     reason: deferral?.reason ?? DASH,
     by: nameOf(visit, deferral?.by),
-    first: deferral ? `${printDate(deferral.firstDeferredOn)}, carried ${deferral.timesCarried ?? 0} times` : DASH,
-    placard: deferral?.placard ?? 'none',
+    first: deferral
+      ? say.words`${say.date(deferral.firstDeferredOn)}, carried ${deferral.timesCarried ?? 0} times`
+      : DASH,
+    placard: deferral?.placard ?? say.words`none`,
   };
 }
 
 /** Cost now against cost if left, so that the owner can decide. */
-function costView({ visit }: PackContext): View {
+function costView({ visit, say }: PackContext): View {
   const currency = visit.workshop.currency ?? '';
-  const money = (amount: number | undefined): string => (amount === undefined ? DASH : printNumber(amount, 0));
+  const money = (amount: number | undefined): string => (amount === undefined ? DASH : say.plain(amount, 0));
   const priced = (visit.findings ?? []).filter(
     ({ costNow, costIfLeft }) => costNow !== undefined || costIfLeft !== undefined,
   );

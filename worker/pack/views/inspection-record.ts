@@ -1,5 +1,6 @@
-import { dateOf, printMoment, timeOf } from '../../units/calendar.ts';
+import { dateOf, timeOf } from '../../units/calendar.ts';
 import type { Task } from '../../visit/visit.ts';
+import { phrase } from '../../words/words.ts';
 import type { PackContext } from '../context.ts';
 import { DASH, nameOf, signatureOf } from '../people.ts';
 import type { View } from '../render.ts';
@@ -8,13 +9,14 @@ import { controlRows } from './control-rows.ts';
 
 const RESULTS = {
   satisfactory: '✓',
-  rectified: '✓ put right',
-  failed: 'FAILED',
+  rectified: phrase`✓ put right`,
+  failed: phrase`FAILED`,
   'not-applicable': 'n/a',
-  open: 'OPEN',
+  open: phrase`OPEN`,
 } as const;
 
 export function inspectionRecordView(context: PackContext): View {
+  const { say } = context;
   const { inspection } = context.visit;
   if (!inspection) throw new Error('Cannot fill the inspection record: the visit has no inspection');
   const zones = [...new Set(inspection.tasks.map(({ zone }) => zone))];
@@ -26,45 +28,45 @@ export function inspectionRecordView(context: PackContext): View {
     programme: inspection.programme ?? DASH,
     count: String(inspection.tasks.length),
     criticalCount: String(critical.length),
-    tools: statement(inspection.toolsAccountedFor, 'All tools and parts were counted back.'),
-    panels: statement(inspection.panelsClosed, 'All panels and covers were refitted.'),
+    tools: inspection.toolsAccountedFor
+      ? say.words`All tools and parts were counted back.`
+      : say.words`NOT STATED: all tools and parts were counted back.`,
+    panels: inspection.panelsClosed
+      ? say.words`All panels and covers were refitted.`
+      : say.words`NOT STATED: all panels and covers were refitted.`,
     zones: zones.map((zone) => ({
       zone,
       tasks: inspection.tasks.filter((task) => task.zone === zone).map((task) => taskRow(context, task)),
     })),
     hasSeconds: critical.length > 0,
     seconds: critical.map((task) => secondRow(context, task)),
-    signatures: [signatureOf(context.visit, context.visit.release?.by, 'Inspection complete', DASH)],
+    signatures: [signatureOf(context.visit, context.visit.release?.by, say.words`Inspection complete`, DASH)],
     ...sources(
-      'Zones after 14 CFR 43 Appendix D where the programme has none of its own. A second inspection is by a person who did not do the task, after the last disturbance.',
+      say.words`Zones after 14 CFR 43 Appendix D where the programme has none of its own. A second inspection is by a person who did not do the task, after the last disturbance.`,
     ),
   };
 }
 
-function statement(isStated: boolean | undefined, text: string): string {
-  return isStated ? text : `NOT STATED: ${text.toLowerCase()}`;
-}
-
-function taskRow({ visit }: PackContext, task: Task): Record<string, string> {
+function taskRow({ visit, say }: PackContext, task: Task): Record<string, string> {
   return {
     id: task.critical ? `${task.id} ▲` : task.id,
     text: task.text,
     value: task.value ?? '',
     reference: task.reference ?? DASH,
-    result: task.finding ? `${RESULTS[task.result]}, ${task.finding}` : RESULTS[task.result],
+    result: task.finding ? `${say.term(RESULTS[task.result])}, ${task.finding}` : say.term(RESULTS[task.result]),
     by: nameOf(visit, task.by),
     at: task.at ? `${dateOf(task.at).slice(8)}. ${timeOf(task.at)}` : DASH,
   };
 }
 
-function secondRow({ visit }: PackContext, task: Task): Record<string, string> {
+function secondRow({ visit, say }: PackContext, task: Task): Record<string, string> {
   const second = task.secondInspection;
   return {
     id: task.id,
     text: task.text,
     by: nameOf(visit, task.by),
-    second: second ? nameOf(visit, second.by) : 'MISSING',
-    at: second ? printMoment(second.at) : DASH,
+    second: second ? nameOf(visit, second.by) : say.words`MISSING`,
+    at: second ? say.moment(second.at) : DASH,
     method: second?.method ?? DASH,
   };
 }

@@ -3,6 +3,7 @@ import { LEAST_TRIED_KG } from '../../calc/loading/solo.ts';
 import type { LoadingSheet, NamedLoading } from '../../calc/loading-sheet.ts';
 import { cgMm } from '../../calc/mass-moment.ts';
 import { describeLoading } from '../../gate/describe-loading.ts';
+import { phrase } from '../../words/words.ts';
 import { envelopeChart } from '../chart/envelope-chart.ts';
 import type { PackContext } from '../context.ts';
 import { DASH } from '../people.ts';
@@ -12,6 +13,7 @@ import { cockpitCard } from './cockpit-card.ts';
 import { common, sources } from './common.ts';
 
 export function loadingSheetView(context: PackContext): View {
+  const { say } = context;
   const sheet = context.results.loading;
   if (!sheet) throw new Error('Cannot fill the loading sheet: nothing was computed');
   return {
@@ -19,7 +21,7 @@ export function loadingSheetView(context: PackContext): View {
     ...unitHeads(context),
     hasEnvelope: sheet.envelope !== undefined,
     chart: envelopeChart(context, sheet),
-    caption: sheet.loadings.map(({ name }, index) => `${index + 1} ${name.toLowerCase()}`).join(', '),
+    caption: sheet.loadings.map(({ name }, index) => `${index + 1} ${context.say.term(name.toLowerCase())}`).join(', '),
     loadings: sheet.loadings.map((loading, index) => loadingRow(context, loading, index)),
     margins: marginLines(context, sheet),
     hasMargins: (sheet.extremes?.margins ?? []).length > 0,
@@ -31,19 +33,19 @@ export function loadingSheetView(context: PackContext): View {
     ...sources(
       ...(sheet.envelope
         ? [
-            'Foremost and rearmost are the exact extremes of everything that the stated limits allow, solved and not tried out (adverse-loading check, AC 43.13-1B ch. 10).',
+            say.words`Foremost and rearmost are the exact extremes of everything that the stated limits allow, solved and not tried out (adverse-loading check, AC 43.13-1B ch. 10).`,
           ]
         : []),
-      'Valid for the empty mass and equipment of this pack alone. The pilot must work out the loading of every flight.',
+      say.words`Valid for the empty mass and equipment of this pack alone. The pilot must work out the loading of every flight.`,
     ),
   };
 }
 
 const VERDICTS = {
-  inside: 'inside',
-  outside: 'OUTSIDE',
-  'too-heavy': 'TOO HEAVY',
-  'limit-exceeded': 'OVER A LIMIT',
+  inside: phrase`inside`,
+  outside: phrase`OUTSIDE`,
+  'too-heavy': phrase`TOO HEAVY`,
+  'limit-exceeded': phrase`OVER A LIMIT`,
 } as const;
 
 function loadingRow(context: PackContext, { name, path, verdict }: NamedLoading, index: number): View {
@@ -53,7 +55,7 @@ function loadingRow(context: PackContext, { name, path, verdict }: NamedLoading,
   const end = path.at(-1);
   return {
     number: String(index + 1),
-    name,
+    name: say.term(name),
     aboard: start ? describeLoading(visit, start, say) : DASH,
     mass: start ? say.number('mass', start.massKg) : DASH,
     endMass: end ? say.number('mass', end.massKg) : DASH,
@@ -61,7 +63,8 @@ function loadingRow(context: PackContext, { name, path, verdict }: NamedLoading,
       start: start ? say.number('arm', cgMm(start)) : DASH,
       end: end ? say.number('arm', cgMm(end)) : DASH,
     },
-    verdict: verdict.state === 'inside' && !hasEnvelope ? 'within mass limits' : VERDICTS[verdict.state],
+    verdict:
+      verdict.state === 'inside' && !hasEnvelope ? say.words`within mass limits` : say.term(VERDICTS[verdict.state]),
   };
 }
 
@@ -70,20 +73,23 @@ function marginLines({ say, visit, results }: PackContext, sheet: LoadingSheet):
   const lines = (sheet.extremes?.margins ?? []).map(({ side, margin, loading, limit }) => {
     const quantity = side === 'below' || side === 'above' ? 'mass' : 'arm';
     const place = `${say.measure('mass', loading.massKg)}, ${describeLoading(visit, loading, say)}`;
-    return `Nearest to the ${side} limit of ${say.measure(quantity, limit)}: ${say.measure(quantity, margin, { signed: true, extra: 1 })}, at ${place}`;
+    return say.words`Nearest to the ${say.term(side)} limit of ${say.measure(quantity, limit)}: ${say.measure(quantity, margin, { signed: true, extra: 1 })}, at ${place}`;
   });
   return spread === undefined
     ? lines
-    : [...lines, `Uncertainty of the empty centre of gravity: ± ${say.measure('arm', spread, { extra: 1 })} (k = 2)`];
+    : [
+        ...lines,
+        say.words`Uncertainty of the empty centre of gravity: ± ${say.measure('arm', spread, { extra: 1 })} (k = 2)`,
+      ];
 }
 
 function soloLine({ say }: PackContext, { minimumSoloKg, envelope }: LoadingSheet): string {
   if (!envelope)
-    return 'No limits on the centre of gravity are specified for this aircraft: masses and the limits of stations are what counts';
-  if (minimumSoloKg === undefined) return 'No pilot within the seat’s limit may fly alone';
+    return say.words`No limits on the centre of gravity are specified for this aircraft: masses and the limits of stations are what counts`;
+  if (minimumSoloKg === undefined) return say.words`No pilot within the seat’s limit may fly alone`;
   if (minimumSoloKg <= LEAST_TRIED_KG)
-    return 'The envelope asks for no least pilot: anybody within the seat’s limits may fly alone without baggage';
-  return `A pilot from ${say.measure('mass', minimumSoloKg)} may fly alone without baggage, at every fuel content; a greater least mass on a placard holds`;
+    return say.words`The envelope asks for no least pilot: anybody within the seat’s limits may fly alone without baggage`;
+  return say.words`A pilot from ${say.measure('mass', minimumSoloKg)} may fly alone without baggage, at every fuel content; a greater least mass on a placard holds`;
 }
 
 function table({ say }: PackContext, sheet: LoadingSheet): View {
@@ -91,20 +97,28 @@ function table({ say }: PackContext, sheet: LoadingSheet): View {
     fuelHeads: sheet.table.usableL.map((usable) => say.number('volume', usable)),
     rows: sheet.table.rows.map(({ aboard, eachKg, cells }) => ({
       crew:
-        aboard === 'solo' ? `Pilot alone, ${say.number('mass', eachKg)}` : `Two, each ${say.number('mass', eachKg)}`,
+        aboard === 'solo'
+          ? say.words`Pilot alone, ${say.number('mass', eachKg)}`
+          : say.words`Two, each ${say.number('mass', eachKg)}`,
       cells: cells.map((cell) => cellText(say, cell)),
     })),
     hasRows: sheet.table.rows.length > 0,
   };
 }
 
-const REFUSALS = { outside: 'out', 'too-heavy': 'heavy', 'limit-exceeded': 'limit' } as const;
+const REFUSALS = {
+  outside: phrase`out`,
+  'too-heavy': phrase`heavy`,
+  'limit-exceeded': phrase`limit`,
+} as const;
 
 /** Baggage is rounded down, so that the printed figure is always allowed. */
 function cellText(say: PackContext['say'], cell: CrewFuelCell): string {
   if ('refused' in cell) {
     const { refused } = cell;
-    return refused.state === 'outside' ? `${refused.worst.side} ${REFUSALS.outside}` : REFUSALS[refused.state];
+    return refused.state === 'outside'
+      ? say.term(`${refused.worst.side} ${REFUSALS.outside}`)
+      : say.term(REFUSALS[refused.state]);
   }
   return say.number('mass', Math.max(0, cell.baggageKg - HALF_STEP_KG));
 }

@@ -1,15 +1,15 @@
 import { hoursOf } from '../../calc/total-hours.ts';
-import { dateOf, printDate, printMoment } from '../../units/calendar.ts';
-import { printNumber } from '../../units/rounding.ts';
+import { dateOf } from '../../units/calendar.ts';
+import { phrase } from '../../words/words.ts';
 import type { PackContext } from '../context.ts';
 import { DASH, personOf } from '../people.ts';
 import type { View } from '../render.ts';
 import { common, sources } from './common.ts';
 
 const BOOKS = [
-  { of: 'airframe', title: 'Airframe log book' },
-  { of: 'engine', title: 'Engine log book' },
-  { of: 'propeller', title: 'Propeller log book' },
+  { of: 'airframe', title: phrase`Airframe log book` },
+  { of: 'engine', title: phrase`Engine log book` },
+  { of: 'propeller', title: phrase`Propeller log book` },
 ] as const;
 
 /** One slip for each log book, to be cut out, signed over its edge and pasted in. */
@@ -22,24 +22,26 @@ export function logBookInsertsView(context: PackContext): View {
   return {
     ...common(context),
     books: BOOKS.filter(({ of }) => serials[of] !== undefined && isTouched(context, of)).map(({ of, title }) => ({
-      title,
+      title: say.term(title),
       serial: serials[of] ?? DASH,
       registration: aircraft.registration,
-      date: visit.visit.workEndedAt ? printDate(dateOf(visit.visit.workEndedAt)) : printDate(dateOf(identity.issuedAt)),
-      hours: hoursText(hoursOf(visit, of)),
+      date: visit.visit.workEndedAt ? say.date(dateOf(visit.visit.workEndedAt)) : say.date(dateOf(identity.issuedAt)),
+      hours: hoursText(context, of),
       work: workLine(context, of),
       weight:
         of === 'airframe' && schedule
-          ? `Empty mass ${say.measure('mass', schedule.massKg)} at ${say.measure('arm', schedule.armMm)}, ${schedule.basis}.`
+          ? say.words`Empty mass ${say.measure('mass', schedule.massKg)} at ${say.measure('arm', schedule.armMm)}, ${say.term(schedule.basis)}.`
           : '',
       pack: identity.pack,
-      statement: released ? 'Released as stated in the pack named.' : 'NOT RELEASED. Do not paste in.',
+      statement: released
+        ? say.words`Released as stated in the pack named.`
+        : say.words`NOT RELEASED. Do not paste in.`,
       signer: signer?.name ?? DASH,
       authorisation: signer?.authorisation ?? DASH,
-      signedAt: released ? printMoment(released.releasedAt) : DASH,
+      signedAt: released ? say.moment(released.releasedAt) : DASH,
     })),
     ...sources(
-      'Each slip is 130 mm by 62 mm. Sign across its edge once it is pasted in; the entry names this pack, which holds the detail.',
+      say.words`Each slip is 130 mm by 62 mm. Sign across its edge once it is pasted in; the entry names this pack, which holds the detail.`,
     ),
   };
 }
@@ -49,11 +51,14 @@ function isTouched({ visit }: PackContext, of: string): boolean {
   return of === 'airframe' || visit.inspection !== undefined;
 }
 
-const hoursText = (hours: number | undefined): string => (hours === undefined ? DASH : `${printNumber(hours, 1)} h`);
+function hoursText({ visit, say }: PackContext, of: 'airframe' | 'engine' | 'propeller'): string {
+  const hours = hoursOf(visit, of);
+  return hours === undefined ? DASH : `${say.plain(hours, 1)} h`;
+}
 
-function workLine({ visit }: PackContext, of: 'airframe' | 'engine' | 'propeller'): string {
+function workLine({ visit, say }: PackContext, of: 'airframe' | 'engine' | 'propeller'): string {
   const inspection = visit.inspection ? `${visit.inspection.kind}. ` : '';
   if (of !== 'airframe') return inspection;
   const modifications = (visit.modifications ?? []).map(({ id, title }) => `${id} ${title}`).join('; ');
-  return `${inspection}${modifications ? `Modifications: ${modifications}. ` : ''}${visit.weighing ? 'Weighed. ' : ''}`;
+  return `${inspection}${modifications ? `${say.words`Modifications: ${modifications}.`} ` : ''}${visit.weighing ? `${say.words`Weighed.`} ` : ''}`;
 }

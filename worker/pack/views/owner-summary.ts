@@ -20,19 +20,23 @@ export function ownerSummaryView(context: PackContext): View {
   return {
     ...common(context),
     answer: released
-      ? `${visit.aircraft.registration} is released by ${released.releasedBy.name} (${released.releasedBy.authorisation ?? DASH}) for the work described, within its limits and the limitations below.`
-      : `${visit.aircraft.registration} is not released. Do not fly on this paper.`,
+      ? say.words`${visit.aircraft.registration} is released by ${released.releasedBy.name} (${released.releasedBy.authorisation ?? DASH}) for the work described, within its limits and the limitations below.`
+      : say.words`${visit.aircraft.registration} is not released. Do not fly on this paper.`,
     limitations: visit.release?.limitations ?? [],
     hasLimitations: (visit.release?.limitations ?? []).length > 0,
     hasSchedule: schedule !== undefined,
     hasEnvelope: loading?.envelope !== undefined,
     limits: schedule
       ? [
-          { name: 'Empty mass', value: say.measure('mass', schedule.massKg), note: changeNote(context) },
-          { name: 'Maximum mass', value: say.measure('mass', visit.aircraft.maximumMassKg), note: '' },
-          { name: 'Crew, baggage and fuel together', value: say.measure('mass', schedule.usefulLoadKg), note: '' },
+          { name: say.words`Empty mass`, value: say.measure('mass', schedule.massKg), note: changeNote(context) },
+          { name: say.words`Maximum mass`, value: say.measure('mass', visit.aircraft.maximumMassKg), note: '' },
           {
-            name: 'Left for crew and baggage with full tanks',
+            name: say.words`Crew, baggage and fuel together`,
+            value: say.measure('mass', schedule.usefulLoadKg),
+            note: '',
+          },
+          {
+            name: say.words`Left for crew and baggage with full tanks`,
             value: say.measure('mass', loading?.payloadFullFuelKg ?? 0),
             note: '',
           },
@@ -41,24 +45,24 @@ export function ownerSummaryView(context: PackContext): View {
     modifications: (visit.modifications ?? []).map(({ id, title, supplement }) => ({
       id,
       title,
-      read: supplement ? `Read ${supplement.text}.` : 'Nothing changes for the pilot.',
+      read: supplement ? say.words`Read ${supplement.text}.` : say.words`Nothing changes for the pilot.`,
     })),
     hasModifications: (visit.modifications ?? []).length > 0,
     inspection: visit.inspection
-      ? `${visit.inspection.kind} done, ${visit.inspection.tasks.length} tasks.`
-      : 'No inspection in this visit.',
+      ? say.words`${visit.inspection.kind} done, ${visit.inspection.tasks.length} tasks.`
+      : say.words`No inspection in this visit.`,
     watch: watch.map((finding) => ({
       id: finding.id,
       text: sentence(finding.text),
-      what: watchLine(finding),
-      consequence: finding.consequence ? `If it is left: ${sentence(finding.consequence)}` : '',
+      what: watchLine(context, finding),
+      consequence: finding.consequence ? say.words`If it is left: ${sentence(finding.consequence)}` : '',
     })),
     hasWatch: watch.length > 0,
     due: due.map(({ what, limit }) => ({ what, limit })),
     hasDue: due.length > 0,
     putRight: String(findings.filter(({ disposition }) => disposition === 'rectified').length),
     ...sources(
-      'This summary is not a release. Results follow from the record as given; they replace neither the maker’s data nor local rules nor the judgement of an authorised person.',
+      say.words`This summary is not a release. Results follow from the record as given; they replace neither the maker’s data nor local rules nor the judgement of an authorised person.`,
     ),
   };
 }
@@ -66,17 +70,17 @@ export function ownerSummaryView(context: PackContext): View {
 function changeNote({ results, say }: PackContext): string {
   const { prediction, schedule } = results;
   if (!prediction || !schedule) return '';
-  return `${say.measure('mass', schedule.massKg - prediction.baseline.massKg, { signed: true })} against the last schedule`;
+  return say.words`${say.measure('mass', schedule.massKg - prediction.baseline.massKg, { signed: true })} against the last schedule`;
 }
 
 type OpenFinding = NonNullable<PackContext['visit']['findings']>[number];
 
-function watchLine({ disposition, deferral, action }: OpenFinding): string {
-  if (disposition === 'declined') return 'You declined this work.';
-  if (disposition === 'monitor') return sentence(action ?? 'Keep an eye on it');
+function watchLine({ say }: PackContext, { disposition, deferral, action }: OpenFinding): string {
+  if (disposition === 'declined') return say.words`You declined this work.`;
+  if (disposition === 'monitor') return sentence(action ?? say.words`Keep an eye on it`);
   const { untilDate, untilHours } = deferral ?? {};
-  const whichever = untilDate !== undefined && untilHours !== undefined ? ', whichever comes first' : '';
-  return `To be done by ${dueLimit(untilDate, untilHours) ?? 'a limit that nobody has set'}${whichever}.`;
+  const whichever = untilDate !== undefined && untilHours !== undefined ? say.words`, whichever comes first` : '';
+  return say.words`To be done by ${dueLimit(say, untilDate, untilHours) ?? say.words`a limit that nobody has set`}${whichever}.`;
 }
 
 /** Text of the record with a full stop, where it has none. */

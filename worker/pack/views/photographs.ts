@@ -1,4 +1,3 @@
-import { printMoment } from '../../units/calendar.ts';
 import type { Attachment } from '../../visit/visit.ts';
 import type { PackContext } from '../context.ts';
 import { DASH, nameOf } from '../people.ts';
@@ -14,16 +13,18 @@ export function hasPhotographs(context: PackContext): boolean {
 }
 
 export function photographsView(context: PackContext): View {
+  const { say } = context;
   return {
     ...common(context),
     photographs: photographsOf(context).map((photograph) => photographView(context, photograph)),
     ...sources(
-      'Photographs as handed in, turned upright; place and camera data were taken out. The digest is that of the file as it was handed in.',
+      say.words`Photographs as handed in, turned upright; place and camera data were taken out. The digest is that of the file as it was handed in.`,
     ),
   };
 }
 
-function photographView({ visit, attachments }: PackContext, photograph: Attachment): View {
+function photographView(context: PackContext, photograph: Attachment): View {
+  const { visit, attachments, say } = context;
   const { id, title, sha256, takenAt, by } = photograph;
   const fact = attachments[sha256];
   const isShown = fact?.ok === true && fact.kind !== 'pdf';
@@ -33,9 +34,14 @@ function photographView({ visit, attachments }: PackContext, photograph: Attachm
     sha256,
     isShown,
     source: imageSource(sha256),
-    leftOut: fact === undefined ? 'the file was not handed in' : fact.ok ? 'the file is no picture' : fact.detail,
-    concerns: concernsLine(visit, photograph),
-    taken: [takenAt ? printMoment(takenAt) : DASH, by ? nameOf(visit, by) : ''].filter(Boolean).join(', '),
+    leftOut:
+      fact === undefined
+        ? say.words`the file was not handed in`
+        : fact.ok
+          ? say.words`the file is no picture`
+          : fact.detail,
+    concerns: concernsLine(context, photograph),
+    taken: [takenAt ? say.moment(takenAt) : DASH, by ? nameOf(visit, by) : ''].filter(Boolean).join(', '),
   };
 }
 

@@ -1,8 +1,7 @@
 import { addressForms } from '../../calc/surveillance/address.ts';
 import type { DeviceResult, SurveillanceRecord, SurveillanceResult } from '../../calc/surveillance/results.ts';
 import type { TransponderTest } from '../../calc/surveillance/transponder-checks.ts';
-import { printDate, printMoment } from '../../units/calendar.ts';
-import { printNumber } from '../../units/rounding.ts';
+import type { Printer } from '../../units/print.ts';
 import type { PackContext } from '../context.ts';
 import { DASH, nameOf, signatureOf } from '../people.ts';
 import type { View } from '../render.ts';
@@ -11,36 +10,37 @@ import { common, sources } from './common.ts';
 import { checkRows, limitedRows } from './figure-rows.ts';
 
 export function radioAndSurveillanceView(context: PackContext): View {
-  const { visit, results } = context;
+  const { visit, results, say } = context;
   const record = visit.surveillance;
   const found = results.surveillance;
   if (!record || !found) throw new Error('Cannot fill the radio and surveillance record: the visit has none');
   return {
     ...common(context),
-    ...addressView(found),
-    devices: record.devices.map((device, index) => deviceRow(device, found.devices[index])),
+    ...addressView(context, found),
+    devices: record.devices.map((device, index) => deviceRow(context, device, found.devices[index])),
     ...transponderView(context, record, found),
     ...altimetryView(context, record, found),
     ...radioView(context, record),
-    signatures: [signatureOf(visit, record.transponderTest?.by ?? record.encoder?.by, 'Tested by', DASH)],
+    signatures: [signatureOf(visit, record.transponderTest?.by ?? record.encoder?.by, say.words`Tested by`, DASH)],
     ...sources(
-      'Limits: 14 CFR 43 Appendix E (static system, altimeter, encoder) and Appendix F (transponder), powers in dBW as printed there; leak of the static system as in 14 CFR 23.1325 before 2017. State block: two open data files that agree; the Annex itself was not read.',
-      'A wrong address or identity is seen by others. A conspicuity device is an aid to look-out, not separation.',
+      say.words`Limits: 14 CFR 43 Appendix E (static system, altimeter, encoder) and Appendix F (transponder), powers in dBW as printed there; leak of the static system as in 14 CFR 23.1325 before 2017. State block: two open data files that agree; the Annex itself was not read.`,
+      say.words`A wrong address or identity is seen by others. A conspicuity device is an aid to look-out, not separation.`,
     ),
   };
 }
 
-function addressView({ forms }: SurveillanceResult): View {
+function addressView({ say }: PackContext, { forms }: SurveillanceResult): View {
   return {
     hexadecimal: forms?.hexadecimal ?? DASH,
     octal: forms?.octal ?? DASH,
     binary: forms?.binary ?? DASH,
-    state: forms?.state ?? 'in no block known here',
-    follows: forms?.registration ?? 'no published rule for this block',
+    state: forms?.state ?? say.words`in no block known here`,
+    follows: forms?.registration ?? say.words`no published rule for this block`,
   };
 }
 
 function deviceRow(
+  { say }: PackContext,
   device: SurveillanceRecord['devices'][number],
   result: DeviceResult | undefined,
 ): Record<string, string> {
@@ -48,7 +48,7 @@ function deviceRow(
     address === undefined ? DASH : addressForms(address).hexadecimal;
   return {
     id: device.id,
-    kind: device.kind,
+    kind: say.term(device.kind),
     item: device.item ?? DASH,
     set: hex(result?.set),
     received: hex(result?.received),
@@ -62,7 +62,7 @@ function deviceRow(
 }
 
 function transponderView(
-  { visit }: PackContext,
+  { visit, say }: PackContext,
   { transponderTest: test }: SurveillanceRecord,
   { transponder, modeS }: SurveillanceResult,
 ): View {
@@ -70,39 +70,46 @@ function transponderView(
   const { testSet } = test;
   return {
     hasTransponder: true,
-    testedAt: printMoment(test.at),
+    testedAt: say.moment(test.at),
     testedBy: nameOf(visit, test.by),
-    testSet: `${testSet.serial}, calibration holds until ${printDate(testSet.calibrationDueOn)}${testSet.isPortable ? '; coupled through the air, 3 dB allowed' : ''}`,
-    figures: limitedRows(transponder, 1),
+    testSet: say.words`${testSet.serial}, calibration holds until ${say.date(testSet.calibrationDueOn)}${testSet.isPortable ? say.words`; coupled through the air, 3 dB allowed` : ''}`,
+    figures: limitedRows(say, transponder, 1),
     hasModeS: modeS.length > 0,
-    modeS: checkRows(modeS),
-    options: optionsOf(test),
+    modeS: checkRows(say, modeS),
+    options: optionsOf(say, test),
   };
 }
 
 /** What of the class and its options decides which limits hold. */
-function optionsOf({ class: transponderClass, hasNarrowFrequency, hasHighPower, modeS }: TransponderTest): string {
-  const diversity = modeS?.hasDiversity ? ['two antennas'] : modeS?.hasDiversity === false ? ['one antenna'] : [];
+function optionsOf(
+  say: Printer,
+  { class: transponderClass, hasNarrowFrequency, hasHighPower, modeS }: TransponderTest,
+): string {
+  const diversity = modeS?.hasDiversity
+    ? [say.words`two antennas`]
+    : modeS?.hasDiversity === false
+      ? [say.words`one antenna`]
+      : [];
   return [
     transponderClass,
-    ...(hasNarrowFrequency ? ['reply frequency within 1 MHz'] : []),
-    ...(hasHighPower ? ['high power'] : []),
+    ...(hasNarrowFrequency ? [say.words`reply frequency within 1 MHz`] : []),
+    ...(hasHighPower ? [say.words`high power`] : []),
     ...diversity,
   ].join(', ');
 }
 
-function radioView({ visit }: PackContext, { radioChecks = [], interferenceChecked }: SurveillanceRecord): View {
+function radioView({ visit, say }: PackContext, { radioChecks = [], interferenceChecked }: SurveillanceRecord): View {
   return {
     hasRadio: radioChecks.length > 0,
     radio: radioChecks.map(({ at, by, with: station, frequencyMhz, readability }) => ({
-      at: printMoment(at),
+      at: say.moment(at),
       by: nameOf(visit, by),
       station,
-      frequency: printNumber(frequencyMhz, 3),
-      readability: `${readability} of 5`,
+      frequency: say.plain(frequencyMhz, 3),
+      readability: say.words`${readability} of 5`,
     })),
     interference: interferenceChecked
-      ? 'Checked with everything on and the engine running: nothing disturbs.'
-      : 'NOT CHECKED.',
+      ? say.words`Checked with everything on and the engine running: nothing disturbs.`
+      : say.words`NOT CHECKED.`,
   };
 }

@@ -1,7 +1,6 @@
 import type { Regime, Sourced } from '../../gate/regimes/regime.ts';
 import { RULE_SET } from '../../gate/rule-set.ts';
 import { RULES } from '../../gate/rules.ts';
-import { printDate, printMoment } from '../../units/calendar.ts';
 import type { PackContext } from '../context.ts';
 import { DASH } from '../people.ts';
 import type { View } from '../render.ts';
@@ -15,29 +14,29 @@ export interface DocumentDigest {
 }
 
 export function recordOfIssueView(context: PackContext, digests: readonly DocumentDigest[]): View {
-  const { identity, recordSha256, regime, findings } = context;
+  const { identity, recordSha256, regime, findings, say } = context;
   const notes = findings.filter(({ severity }) => severity === 'note');
   return {
     ...common(context),
     pack: identity.pack,
     issue: identity.issue,
-    issuedAt: printMoment(identity.issuedAt),
+    issuedAt: say.moment(identity.issuedAt),
     visit: identity.visit,
-    supersedes: identity.supersedes ?? 'none',
+    supersedes: identity.supersedes ?? say.words`none`,
     previous: identity.previous
-      ? `${identity.previous.pack}, manifest ${identity.previous.manifestSha256}`
-      : 'none: the first pack of this aircraft here',
-    ruleSet: `${RULE_SET}, ${RULES.length} rules`,
+      ? say.words`${identity.previous.pack}, manifest ${identity.previous.manifestSha256}`
+      : say.words`none: the first pack of this aircraft here`,
+    ruleSet: say.words`${RULE_SET}, ${RULES.length} rules`,
     recordSha256,
     digests: digests.map(({ id, sha256 }) => ({ id, sha256 })),
-    regime: `${regime.title}, edition ${printDate(regime.version)}`,
+    regime: say.words`${regime.title}, edition ${say.date(regime.version)}`,
     values: regimeRows(regime),
     hasNotes: notes.length > 0,
     notes: notes.map(({ code, sentence }) => ({ code, sentence })),
     ...sources(
-      'Attached to this PDF: the record (record.json) and the manifest (manifest.json) with the digests. SHA-256 of the attached record must be the figure above, and each document’s digest must stand in the manifest.',
-      'A pack issued by the archive also holds its seal (seal.jws): a signature of the workshop over every byte of this file. The verify page of the archive, or npm run verify with the published keys of the workshop, says whether the file is what was sealed, and if not, which page differs.',
-      'A value of the regime marked “unverified” is cited from memory or is a custom of the trade; local rules come first.',
+      say.words`Attached to this PDF: the record (record.json) and the manifest (manifest.json) with the digests. SHA-256 of the attached record must be the figure above, and each document’s digest must stand in the manifest.`,
+      say.words`A pack issued by the archive also holds its seal (seal.jws): a signature of the workshop over every byte of this file. The verify page of the archive, or npm run verify with the published keys of the workshop, says whether the file is what was sealed, and if not, which page differs.`,
+      say.words`A value of the regime marked “unverified” is cited from memory or is a custom of the trade; local rules come first.`,
     ),
   };
 }

@@ -1,4 +1,3 @@
-import { printDate, printMoment } from '../../units/calendar.ts';
 import type { PackContext } from '../context.ts';
 import { DASH, signatureOf } from '../people.ts';
 import type { View } from '../render.ts';
@@ -6,36 +5,36 @@ import { common, sources } from './common.ts';
 import { meterRows } from './meter-rows.ts';
 
 export function releaseStatementView(context: PackContext): View {
-  const { visit, regime, released, identity } = context;
+  const { visit, regime, released, identity, say } = context;
   const { release } = visit;
   const statement = regime.statements.find(({ id }) => id === release?.statement);
   const deferred = (visit.findings ?? []).filter(({ disposition }) => disposition === 'deferred');
   return {
     ...common(context),
     title: statement?.title ?? DASH,
-    text: statement?.text ?? 'No statement of the regime was chosen.',
+    text: statement?.text ?? say.words`No statement of the regime was chosen.`,
     scope: release?.scope ?? DASH,
     pack: identity.pack,
     issue: identity.issue,
     regime: regime.title,
-    regimeVersion: printDate(regime.version),
+    regimeVersion: say.date(regime.version),
     statementSource: statement
-      ? `${statement.source.text}${statement.source.status === 'read' ? '' : '; unverified'}`
+      ? `${statement.source.text}${statement.source.status === 'read' ? '' : say.words`; unverified`}`
       : DASH,
-    completed: visit.visit.workEndedAt ? printMoment(visit.visit.workEndedAt) : DASH,
+    completed: visit.visit.workEndedAt ? say.moment(visit.visit.workEndedAt) : DASH,
     meters: meterRows(context),
     hasLimitations: (release?.limitations ?? []).length > 0,
     limitations: release?.limitations ?? [],
     hasDeferred: deferred.length > 0,
     deferred: deferred.map(({ id, place, text }) => `${id}, ${place}: ${text}`),
     hazard: released
-      ? 'The releasing person stated to know of no condition of the aircraft that endangers flight.'
-      : 'The statement that no condition endangering flight is known has not been made.',
+      ? say.words`The releasing person stated to know of no condition of the aircraft that endangers flight.`
+      : say.words`The statement that no condition endangering flight is known has not been made.`,
     signatures: [
-      signatureOf(visit, release?.by, 'Releasing person', released ? printMoment(released.releasedAt) : DASH),
+      signatureOf(visit, release?.by, say.words`Releasing person`, released ? say.moment(released.releasedAt) : DASH),
     ],
     ...sources(
-      'This statement approves the work described in this pack and nothing else. It replaces neither the maker’s data nor local rules nor the judgement of the person who signs.',
+      say.words`This statement approves the work described in this pack and nothing else. It replaces neither the maker’s data nor local rules nor the judgement of the person who signs.`,
     ),
   };
 }

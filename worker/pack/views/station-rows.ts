@@ -10,14 +10,14 @@ export function stationRows({ visit, say }: PackContext): Record<string, string>
       const last = table.at(-1);
       const arm =
         first && last
-          ? `${say.number('arm', first.armMm)} to ${say.number('arm', last.armMm)}`
+          ? say.words`${say.number('arm', first.armMm)} to ${say.number('arm', last.armMm)}`
           : say.number('arm', station.armMm ?? 0);
       const usable = say.measure('volume', station.capacityL - station.unusableL);
       return {
         name: station.name,
         arm,
         least: DASH,
-        most: `${usable} usable at ${say.measure('density', station.densityKgPerL)}`,
+        most: say.words`${usable} usable at ${say.measure('density', station.densityKgPerL)}`,
       };
     }
     return {

@@ -2,9 +2,9 @@ import type { Comparison } from '../../calc/prediction.ts';
 import type { Residual } from '../../calc/residual.ts';
 import { COVERAGE_FACTOR } from '../../calc/uncertainty.ts';
 import type { WeighingResult } from '../../calc/weighing.ts';
-import { dateOf, printDate, printMoment } from '../../units/calendar.ts';
-import { printNumber, printSigned } from '../../units/rounding.ts';
+import { dateOf } from '../../units/calendar.ts';
 import type { Weighing } from '../../visit/visit.ts';
+import { phrase } from '../../words/words.ts';
 import type { PackContext } from '../context.ts';
 import { DASH, nameOf, signatureOf } from '../people.ts';
 import type { View } from '../render.ts';
@@ -13,14 +13,19 @@ import { unitHeads } from './change-rows.ts';
 import { common } from './common.ts';
 
 const FUEL_STATES = {
-  'drained-to-unusable': 'drained to the unusable',
-  dry: 'tanks dry; unusable fuel added below',
-  stated: 'as stated below',
-  full: 'full; usable fuel taken off below',
+  'drained-to-unusable': phrase`drained to the unusable`,
+  dry: phrase`tanks dry; unusable fuel added below`,
+  stated: phrase`as stated below`,
+  full: phrase`full; usable fuel taken off below`,
 } as const;
-const OIL_STATES = { full: 'full', drained: 'drained; added below', stated: 'as stated below' } as const;
+const OIL_STATES = {
+  full: phrase`full`,
+  drained: phrase`drained; added below`,
+  stated: phrase`as stated below`,
+} as const;
 
 export function weighingReportView(context: PackContext): View {
+  const { say } = context;
   const { weighing } = context.visit;
   const result = context.results.weighing;
   if (!weighing || !result) throw new Error('Cannot fill the weighing report: the visit has no weighing');
@@ -34,25 +39,25 @@ export function weighingReportView(context: PackContext): View {
     ...budgetRows(context, result),
     ...comparison(context, context.results.comparison),
     signatures: [
-      signatureOf(context.visit, weighing.by, 'Weighed by', printDate(dateOf(weighing.weighedAt))),
-      signatureOf(context.visit, weighing.checkedBy, 'Checked by', printDate(dateOf(weighing.weighedAt))),
+      signatureOf(context.visit, weighing.by, say.words`Weighed by`, say.date(dateOf(weighing.weighedAt))),
+      signatureOf(context.visit, weighing.checkedBy, say.words`Checked by`, say.date(dateOf(weighing.weighedAt))),
     ],
   };
 }
 
-function conditions({ visit }: PackContext, weighing: Weighing): View {
+function conditions({ visit, say }: PackContext, weighing: Weighing): View {
   const { level } = weighing;
   return {
-    at: printMoment(weighing.weighedAt),
-    place: `${weighing.place}, ${weighing.indoors ? 'indoors' : 'in the open'}`,
+    at: say.moment(weighing.weighedAt),
+    place: `${weighing.place}, ${weighing.indoors ? say.words`indoors` : say.words`in the open`}`,
     by: nameOf(visit, weighing.by),
     datum: visit.aircraft.datum,
     levelling: visit.aircraft.levelling,
     level: level
-      ? `${printSigned(level.longitudinalDeg, 1)}° nose up, ${printSigned(level.lateralDeg, 1)}° right down`
-      : 'not stated',
-    fuel: weighing.fuelState ? FUEL_STATES[weighing.fuelState] : 'NOT STATED',
-    oil: weighing.oilState ? OIL_STATES[weighing.oilState] : 'NOT STATED',
+      ? say.words`${say.signed(level.longitudinalDeg, 1)}° nose up, ${say.signed(level.lateralDeg, 1)}° right down`
+      : say.words`not stated`,
+    fuel: weighing.fuelState ? say.term(FUEL_STATES[weighing.fuelState]) : say.words`NOT STATED`,
+    oil: weighing.oilState ? say.term(OIL_STATES[weighing.oilState]) : say.words`NOT STATED`,
     note: weighing.note ?? DASH,
   };
 }
@@ -64,7 +69,7 @@ function scaleRow({ say }: PackContext, scale: Weighing['scales'][number]): Reco
     capacity: say.number('mass', scale.capacityKg),
     step: say.number('mass', scale.resolutionKg, { extra: 1 }),
     limit: `±${say.number('mass', scale.errorLimitKg, { extra: 1 })}`,
-    due: printDate(scale.calibrationDueOn),
+    due: say.date(scale.calibrationDueOn),
   };
 }
 
@@ -94,11 +99,16 @@ function reduction({ say }: PackContext, result: WeighingResult): View {
   const { asWeighed, empty, adjustments, expanded } = result;
   return {
     means: result.points.map(({ name, massKg, armMm, momentKgMm }) => row(name, massKg, armMm, momentKgMm)),
-    asWeighed: row('As weighed', asWeighed.massKg, asWeighed.momentKgMm / asWeighed.massKg, asWeighed.momentKgMm),
+    asWeighed: row(
+      say.words`As weighed`,
+      asWeighed.massKg,
+      asWeighed.momentKgMm / asWeighed.massKg,
+      asWeighed.momentKgMm,
+    ),
     adjustments: adjustments.map(({ name, massKg, armMm, momentKgMm, why }) =>
       row(`${why === 'aboard' ? 'Off: ' : why === 'missing' ? 'On: ' : ''}${name}`, massKg, armMm, momentKgMm),
     ),
-    empty: row('Empty condition', empty.massKg, empty.armMm, empty.momentKgMm),
+    empty: row(say.words`Empty condition`, empty.massKg, empty.armMm, empty.momentKgMm),
     emptyMass: `${say.number('mass', empty.massKg)} ± ${say.measure('mass', expanded.massKg)}`,
     emptyArm: `${say.number('arm', empty.armMm, { extra: 1 })} ± ${say.measure('arm', expanded.armMm, { extra: 1 })}`,
     emptyMoment: say.measure('moment', empty.momentKgMm),
@@ -109,7 +119,7 @@ function reduction({ say }: PackContext, result: WeighingResult): View {
 function comparison({ say, results }: PackContext, held: Comparison | undefined): View {
   const { prediction, weighing } = results;
   if (!held || !prediction || !weighing) return { hasComparison: false };
-  const ratio = (value: number): string => printNumber(value, 2);
+  const ratio = (value: number): string => say.plain(value, 2);
   return {
     hasComparison: true,
     predictedMass: say.number('mass', prediction.massKg, { extra: 1 }),
@@ -124,8 +134,8 @@ function comparison({ say, results }: PackContext, held: Comparison | undefined)
     ratioArm: ratio(held.armRatio),
     residual: residualLine(results.residual, say),
     verdict: held.isSignificant
-      ? `At least one difference is more than ${COVERAGE_FACTOR} standard uncertainties: scatter alone does not explain it.`
-      : `Both differences are within ${COVERAGE_FACTOR} standard uncertainties: weighing and papers agree.`,
+      ? say.words`At least one difference is more than ${COVERAGE_FACTOR} standard uncertainties: scatter alone does not explain it.`
+      : say.words`Both differences are within ${COVERAGE_FACTOR} standard uncertainties: weighing and papers agree.`,
   };
 }
 
@@ -134,7 +144,8 @@ function residualLine(residual: Residual | undefined, say: PackContext['say']): 
   if (!residual) return '';
   const mass = `${say.measure('mass', residual.massKg, { signed: true, extra: 1 })} ± ${say.measure('mass', residual.expandedKg, { extra: 1 })} (k = 2)`;
   if (!residual.isTold || residual.armMm === undefined)
-    return `Residual against papers, survey and changes: ${mass}. No item that the papers lack can be told from it.`;
-  const what = residual.massKg > 0 ? 'aboard that the papers lack' : 'in the papers that is not aboard';
-  return `Residual against papers, survey and changes: ${mass}, as if at ${say.measure('arm', residual.armMm)}. Something is likely ${what}; the record does not say what.`;
+    return say.words`Residual against papers, survey and changes: ${mass}. No item that the papers lack can be told from it.`;
+  const what =
+    residual.massKg > 0 ? say.words`aboard that the papers lack` : say.words`in the papers that is not aboard`;
+  return say.words`Residual against papers, survey and changes: ${mass}, as if at ${say.measure('arm', residual.armMm)}. Something is likely ${what}; the record does not say what.`;
 }

@@ -1,7 +1,6 @@
 import { payloadAgainst } from '../../calc/payload.ts';
-import { dateOf, printDate } from '../../units/calendar.ts';
+import { dateOf } from '../../units/calendar.ts';
 import { factorOf } from '../../units/quantity.ts';
-import { printNumber } from '../../units/rounding.ts';
 import { historyChart } from '../chart/history-chart.ts';
 import type { PackContext } from '../context.ts';
 import { DASH, signatureOf } from '../people.ts';
@@ -25,9 +24,9 @@ export function weightAndBalanceScheduleView(context: PackContext): View {
     emptyArm: say.measure('arm', schedule.armMm, { extra: 1 }),
     emptyMoment: say.measure('moment', schedule.momentKgMm),
     uncertainty: schedule.expanded
-      ? `± ${say.measure('mass', schedule.expanded.massKg)} and ± ${say.measure('arm', schedule.expanded.armMm, { extra: 1 })} (k = 2)`
-      : 'not known: computed, not weighed',
-    mac: schedule.macPercent === undefined ? DASH : `${printNumber(schedule.macPercent, 1)} % MAC`,
+      ? say.words`± ${say.measure('mass', schedule.expanded.massKg)} and ± ${say.measure('arm', schedule.expanded.armMm, { extra: 1 })} (k = 2)`
+      : say.words`not known: computed, not weighed`,
+    mac: schedule.macPercent === undefined ? DASH : say.words`${say.plain(schedule.macPercent, 1)} % MAC`,
     datum: aircraft.datum,
     maximumMass: say.measure('mass', aircraft.maximumMassKg),
     landingMass:
@@ -36,19 +35,19 @@ export function weightAndBalanceScheduleView(context: PackContext): View {
       aircraft.maximumZeroFuelMassKg === undefined ? DASH : say.measure('mass', aircraft.maximumZeroFuelMassKg),
     emptyCap: aircraft.maximumEmptyMassKg === undefined ? DASH : say.measure('mass', aircraft.maximumEmptyMassKg),
     emptyRange: aircraft.emptyRange
-      ? `${say.number('arm', aircraft.emptyRange.forwardMm)} to ${say.measure('arm', aircraft.emptyRange.aftMm)}`
+      ? say.words`${say.number('arm', aircraft.emptyRange.forwardMm)} to ${say.measure('arm', aircraft.emptyRange.aftMm)}`
       : DASH,
     usefulLoad: say.measure('mass', schedule.usefulLoadKg),
     fullFuelPayload: results.loading ? say.measure('mass', results.loading.payloadFullFuelKg) : DASH,
     payloadRule: payloadLine(context, schedule.massKg),
-    supersedes: schedule.supersedes ?? 'none',
+    supersedes: schedule.supersedes ?? say.words`none`,
     equipmentCount: String(results.change.after.length),
     ...envelopeRows(context),
     stations: stationRows(context),
     ...historyCharts(context),
     history: schedule.history.map((entry, index) => ({
       step: String(index + 1),
-      date: printDate(entry.date),
+      date: say.date(entry.date),
       reason: entry.reason,
       changeMass: say.number('mass', entry.changeKg, { signed: true, extra: 1 }),
       changeMoment: say.number('moment', entry.changeKgMm, { signed: true }),
@@ -60,13 +59,13 @@ export function weightAndBalanceScheduleView(context: PackContext): View {
       signatureOf(
         visit,
         visit.release?.by,
-        'Prepared for release by',
-        released ? printDate(dateOf(released.releasedAt)) : DASH,
+        say.words`Prepared for release by`,
+        released ? say.date(dateOf(released.releasedAt)) : DASH,
       ),
     ],
     ...sources(
-      'Empty mass holds unusable fuel, oil and the equipment of the list in this pack, and nothing else. Void when the equipment changes.',
-      'Figures of the aircraft (limits, stations, envelope) are those of the record, taken from the maker’s manual; where they differ, the manual is right.',
+      say.words`Empty mass holds unusable fuel, oil and the equipment of the list in this pack, and nothing else. Void when the equipment changes.`,
+      say.words`Figures of the aircraft (limits, stations, envelope) are those of the record, taken from the maker’s manual; where they differ, the manual is right.`,
     ),
   };
 }
@@ -79,31 +78,33 @@ function historyCharts({ results, say }: PackContext): View {
   return {
     hasCharts: true,
     massChart: historyChart(
-      'empty mass',
+      say.words`empty mass`,
       say.unit('mass'),
       history.map(({ massKg }) => massKg / mass),
+      say,
     ),
     armChart: historyChart(
-      'arm',
+      say.words`arm`,
       say.unit('arm'),
       history.map(({ armMm }) => armMm / arm),
+      say,
     ),
   };
 }
 
-function basisLine({ results }: PackContext): string {
+function basisLine({ results, say }: PackContext): string {
   const { schedule } = results;
   if (schedule?.basis === 'weighed')
-    return `Weighed ${schedule.weighedOn ? printDate(schedule.weighedOn) : ''}, see the weighing report in this pack`;
-  const since = schedule?.weighedOn ? `last weighed ${printDate(schedule.weighedOn)}, ` : '';
-  return `Computed, not weighed: ${since}${schedule?.changesSinceWeighing ?? 0} lines of change in this visit`;
+    return say.words`Weighed ${schedule.weighedOn ? say.date(schedule.weighedOn) : ''}, see the weighing report in this pack`;
+  const since = schedule?.weighedOn ? say.words`last weighed ${say.date(schedule.weighedOn)}, ` : '';
+  return say.words`Computed, not weighed: ${since}${schedule?.changesSinceWeighing ?? 0} lines of change in this visit`;
 }
 
 function payloadLine({ visit, regime, say }: PackContext, emptyKg: number): string {
   const rule = regime.minimumPayload.value;
-  if (!rule) return 'the regime sets none';
+  if (!rule) return say.words`the regime sets none`;
   const { sparePayloadKg } = payloadAgainst(visit, emptyKg, rule);
-  return `${say.measure('mass', sparePayloadKg, { signed: true })} against ${visit.aircraft.seats} × ${say.measure('mass', rule.perSeatKg)} and ${printNumber(rule.fuelHours, 1)} h of fuel`;
+  return say.words`${say.measure('mass', sparePayloadKg, { signed: true })} against ${visit.aircraft.seats} × ${say.measure('mass', rule.perSeatKg)} and ${say.plain(rule.fuelHours, 1)} h of fuel`;
 }
 
 function envelopeRows({ visit, say }: PackContext): View {

@@ -10,6 +10,7 @@ type Marked = Pick<FoundWire, 'mark' | 'gauge' | 'material'>;
 
 /** A sheet of the marks of the visit: each twice, for both ends of the wire; a capped wire has one end within reach. */
 export function wireMarksView(context: PackContext): View {
+  const { say } = context;
   const { wires = [], found = [] } = context.visit.wiring ?? {};
   const marks = [
     ...wires
@@ -23,7 +24,9 @@ export function wireMarksView(context: PackContext): View {
     ...common(context),
     count: String(marks.length),
     marks,
-    ...sources('Print, cut along the lines and sleeve one mark on each end, readable from the nearer connector.'),
+    ...sources(
+      say.words`Print, cut along the lines and sleeve one mark on each end, readable from the nearer connector.`,
+    ),
   };
 }
 

@@ -1,6 +1,5 @@
 import type { Harness } from '../../calc/wiring/harness-mass.ts';
-import { dateOf, printDate, printMoment } from '../../units/calendar.ts';
-import { printNumber } from '../../units/rounding.ts';
+import { dateOf } from '../../units/calendar.ts';
 import type { Visit } from '../../visit/visit.ts';
 import type { PackContext } from '../context.ts';
 import { DASH, nameOf, signatureOf } from '../people.ts';
@@ -21,12 +20,12 @@ export function wiringScheduleView(context: PackContext): View {
     ...common(context),
     drawing: record.drawing ?? DASH,
     tested: record.test
-      ? `${printMoment(record.test.at)} by ${nameOf(visit, record.test.by)}; ${record.test.instrument}`
-      : 'NOT TESTED',
+      ? say.words`${say.moment(record.test.at)} by ${nameOf(visit, record.test.by)}; ${record.test.instrument}`
+      : say.words`NOT TESTED`,
     added: harnessText(context, found.harness.added),
     removed: harnessText(context, found.harness.removed),
-    connectors: record.connectors.map((connector) => connectorView(record, connector)),
-    wires: record.wires.map(wireRow),
+    connectors: record.connectors.map((connector) => connectorView(context, record, connector)),
+    wires: record.wires.map((wire) => wireRow(context, wire)),
     hasFound: (record.found ?? []).length > 0,
     found: (record.found ?? []).map(({ id, mark, from, to, identifiedBy, decision }) => ({
       id,
@@ -34,33 +33,40 @@ export function wiringScheduleView(context: PackContext): View {
       from,
       to,
       identifiedBy,
-      decision,
+      decision: say.term(decision),
     })),
     hasNearControls: (record.nearControls ?? []).length > 0,
     nearControls: (record.nearControls ?? []).map((near) => ({
       what: near.what,
       control: near.control,
       distance: say.measure('arm', near.distanceMm),
-      secured: near.isSecured ? 'yes' : 'NO',
-      guarded: near.isGuarded ? 'yes' : 'no',
+      secured: near.isSecured ? say.words`yes` : say.words`NO`,
+      guarded: near.isGuarded ? say.words`yes` : say.words`no`,
     })),
     signatures: [
-      signatureOf(visit, record.test?.by, 'Tested by', record.test ? printDate(dateOf(record.test.at)) : DASH),
+      signatureOf(visit, record.test?.by, say.words`Tested by`, record.test ? say.date(dateOf(record.test.at)) : DASH),
     ],
     ...sources(
-      'Direction as seen from the equipment. Masses of wires: conductor by the gauge formula (ASTM B258, from memory) with an allowance for insulation, or the maker’s figure; to be held against the equipment change, never added by itself.',
-      'Distance from controls: 3 in, or a guard, and clamps of which no single one may fail (AC 43.13-1B paras 11-96 and 11-125, from memory).',
-      'Electrical work: disconnect the battery first.',
+      say.words`Direction as seen from the equipment. Masses of wires: conductor by the gauge formula (ASTM B258, from memory) with an allowance for insulation, or the maker’s figure; to be held against the equipment change, never added by itself.`,
+      say.words`Distance from controls: 3 in, or a guard, and clamps of which no single one may fail (AC 43.13-1B paras 11-96 and 11-125, from memory).`,
+      say.words`Electrical work: disconnect the battery first.`,
     ),
   };
 }
 
 function harnessText({ say }: PackContext, { lengthM, massKg, armMm }: Harness): string {
-  const place = armMm === undefined ? '' : ` at ${say.measure('arm', armMm)}`;
-  return `${printNumber(lengthM, 1)} m, about ${say.measure('mass', massKg, { extra: 2 })}${place}`;
+  const length = `${say.plain(lengthM, 1)} m`;
+  const mass = say.measure('mass', massKg, { extra: 2 });
+  return armMm === undefined
+    ? say.words`${length}, about ${mass}`
+    : say.words`${length}, about ${mass} at ${say.measure('arm', armMm)}`;
 }
 
-function connectorView({ wires }: Wiring, { id, name, partNumber, pins }: Wiring['connectors'][number]): View {
+function connectorView(
+  { say }: PackContext,
+  { wires }: Wiring,
+  { id, name, partNumber, pins }: Wiring['connectors'][number],
+): View {
   const reaching = (pin: string): Wire[] =>
     wires.filter(
       ({ from, to, change }) => change !== 'removed' && [from, to].some((end) => end.at === id && end.pin === pin),
@@ -73,26 +79,26 @@ function connectorView({ wires }: Wiring, { id, name, partNumber, pins }: Wiring
       return {
         pin,
         signal,
-        direction,
+        direction: say.term(direction),
         level: level ?? DASH,
-        wire: own.map(({ mark }) => mark ?? 'no mark').join(', ') || DASH,
+        wire: own.map(({ mark }) => mark ?? say.words`no mark`).join(', ') || DASH,
         leadsTo: own.map(other).join(', ') || DASH,
       };
     }),
   };
 }
 
-function wireRow(wire: Wire): Record<string, string> {
+function wireRow({ say }: PackContext, wire: Wire): Record<string, string> {
   return {
-    mark: wire.mark ?? 'NO MARK',
-    change: wire.change,
+    mark: wire.mark ?? say.words`NO MARK`,
+    change: say.term(wire.change),
     from: wireEnd(wire.from),
     to: wireEnd(wire.to),
     gauge: printGauge(wire),
-    length: printNumber(wire.lengthM, 2),
-    shield: wire.shield,
+    length: say.plain(wire.lengthM, 2),
+    shield: say.term(wire.shield),
     circuit: wire.circuit ?? DASH,
-    continuity: wire.continuity ?? DASH,
-    insulation: wire.insulationMohm === undefined ? DASH : printNumber(wire.insulationMohm, 0),
+    continuity: wire.continuity ? say.term(wire.continuity) : DASH,
+    insulation: wire.insulationMohm === undefined ? DASH : say.plain(wire.insulationMohm, 0),
   };
 }
