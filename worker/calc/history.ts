@@ -5,6 +5,10 @@ import type { ChangeLine, EquipmentChange } from './equipment-change.ts';
 import { cgMm, hasMass, type MassMoment, minus, total } from './mass-moment.ts';
 import type { WeighingResult } from './weighing.ts';
 
+/** What history says of a weighing, and of corrections to the papers. */
+export const WEIGHED = 'Weighed';
+export const RECORD_CORRECTED = 'Record corrected as found';
+
 /** A step of the running empty-mass history: what changed, and what held after it. */
 export interface HistoryEntry extends MassMoment {
   date: string;
@@ -33,7 +37,7 @@ export function emptyMassHistory(visit: Visit, change: EquipmentChange, weighing
   if (at) {
     for (const { date, reason, lines } of steps(visit, change)) push(date, reason, total([at, ...lines]));
   }
-  if (weighing && visit.weighing) push(dateOf(visit.weighing.weighedAt), 'Weighed', weighing.empty);
+  if (weighing && visit.weighing) push(dateOf(visit.weighing.weighedAt), WEIGHED, weighing.empty);
   return entries;
 }
 
@@ -45,7 +49,7 @@ function steps(visit: Visit, { lines }: EquipmentChange): { date: string; reason
   const corrections = lines.filter(({ modification }) => modification === undefined);
   const arrived = dateOf(visit.visit.arrivedAt);
   return [
-    ...(corrections.length > 0 ? [{ date: arrived, reason: 'Record corrected as found', lines: corrections }] : []),
+    ...(corrections.length > 0 ? [{ date: arrived, reason: RECORD_CORRECTED, lines: corrections }] : []),
     ...(visit.modifications ?? []).map(({ id, title, finishedAt }) => ({
       date: dateOf(finishedAt),
       reason: `${id} ${title}`,

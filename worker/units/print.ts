@@ -1,5 +1,5 @@
 import { ENGLISH_LEXICON, type Lexicon } from '../words/lexicon.ts';
-import { type Said, said, type Words, wordsOf } from '../words/words.ts';
+import { type Words, wordsOf } from '../words/words.ts';
 import { printDate, printMoment } from './calendar.ts';
 import { factorOf, type Quantity, type Units, unitOf } from './quantity.ts';
 import { printAsIs, printNumber, printSigned } from './rounding.ts';
@@ -46,10 +46,8 @@ export interface Printer {
   lexicon: Lexicon;
   /** A sentence of ours, as a tagged template. */
   words: Words;
-  /** A sentence that a stage without a language has made, or a name as it stands. */
-  message(what: Said): string;
-  /** A word of ours, such as a choice of the schema, that is kept in data. */
-  term(text: string): string;
+  /** A text of ours that is kept as data, such as a choice of the schema; in a document of this name, where it means something else there. */
+  term(text: string, document?: string): string;
   /** The number alone, for a column whose head carries the unit. */
   number(quantity: Quantity, value: number, options?: PrintOptions): string;
   /** The number with its unit, joined by a no-break space. */
@@ -59,8 +57,8 @@ export interface Printer {
   plain(value: number, decimals: number): string;
   /** The same with its sign always shown. */
   signed(value: number, decimals: number): string;
-  /** A number with the digits that it has, at most three decimals. */
-  asIs(value: number): string;
+  /** A number with the digits that it has; at most so many decimals, 12 unless told. */
+  asIs(value: number, most?: number): string;
   date(date: string): string;
   moment(moment: string): string;
 }
@@ -81,14 +79,13 @@ export function printerFor(units: Units, lexicon: Lexicon = ENGLISH_LEXICON): Pr
     units,
     lexicon,
     words: wordsOf(lexicon),
-    message: (what) => said(lexicon, what),
-    term: (text) => lexicon.find(text),
+    term: (text, document) => lexicon.find(text, document),
     number,
     measure: (quantity, value, options) => `${number(quantity, value, options)}\u00a0${unitOf(quantity, units)}`,
     unit: (quantity) => unitOf(quantity, units),
     plain: (value, decimals) => printNumber(value, decimals, figures),
     signed: (value, decimals) => printSigned(value, decimals, figures),
-    asIs: (value) => printAsIs(value, 3, figures),
+    asIs: (value, most = 12) => printAsIs(value, most, figures),
     date: (date) => printDate(date, figures),
     moment: (moment) => printMoment(moment, figures),
   };

@@ -12,7 +12,7 @@ import { ENGLISH_LEXICON, type Lexicon, lexiconOf } from './lexicon.ts';
  * Not here, because they are printed as they were written: what a record says, the statements and sources of a regime (what is
  * signed is the text of the rule, not somebody's rendering of it), and names of papers.
  */
-const GERMAN: Readonly<Record<string, string>> = { ...documents, ...views, ...terms, ...pages };
+export const GERMAN: Readonly<Record<string, string>> = { ...documents, ...views, ...terms, ...pages };
 
 const LEXICONS: Readonly<Record<Language, Lexicon>> = {
   en: ENGLISH_LEXICON,

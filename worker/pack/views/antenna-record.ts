@@ -37,7 +37,7 @@ function antennaRow({ say }: PackContext, antenna: Antenna, result: AntennaResul
     name,
     use: say.term(use),
     frequency: say.plain(frequencyMhz, 2),
-    place: `${say.number('arm', position.armMm)}, ${say.term(position.side)}`,
+    place: `${say.number('arm', position.armMm)}, ${say.term(position.side, 'antenna-record')}`,
     quarter: result ? say.number('arm', result.quarterWaveMm) : DASH,
     plate,
     radius: groundPlane ? say.number('arm', groundPlane.leastRadiusMm) : DASH,

@@ -1,6 +1,7 @@
 import type { WeighingResult } from '../../calc/weighing.ts';
 import type { PackContext } from '../context.ts';
 import type { View } from '../render.ts';
+import { lineName } from './line-name.ts';
 
 /** The uncertainty budget of a weighing, the largest share of the centre of gravity first. */
 export function budgetRows({ say }: PackContext, { budget, empty, standard, expanded }: WeighingResult): View {
@@ -14,7 +15,7 @@ export function budgetRows({ say }: PackContext, { budget, empty, standard, expa
   const share = (part: number, whole: number): string => say.plain(whole === 0 ? 0 : (part / whole) ** 2 * 100, 0);
   return {
     budget: rows.map(({ source, quantity, massKg, armMm, standard: u }) => ({
-      source,
+      source: lineName(say, source),
       standard: say.measure(quantity, u, { extra: 2 }),
       mass: say.number('mass', Math.abs(massKg), { extra: 2 }),
       arm: say.number('arm', Math.abs(armMm), { extra: 2 }),

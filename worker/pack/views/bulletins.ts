@@ -18,7 +18,7 @@ const STATES = {
   complied: phrase`complied`,
   recurring: phrase`recurring`,
   'not-applicable': phrase`not applicable`,
-  declined: 'declined',
+  declined: phrase`declined`,
   open: phrase`OPEN`,
 } as const;
 

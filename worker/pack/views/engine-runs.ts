@@ -9,7 +9,7 @@ import { common, sources } from './common.ts';
 
 /** A number as an instrument shows it: as many decimals as it has, no more than three. */
 function shown(say: Printer, value: number | undefined): string {
-  return value === undefined ? DASH : say.asIs(value);
+  return value === undefined ? DASH : say.asIs(value, 3);
 }
 
 export function engineRunsView(context: PackContext): View {

@@ -11,7 +11,7 @@ const RESULTS = {
   satisfactory: '✓',
   rectified: phrase`✓ put right`,
   failed: phrase`FAILED`,
-  'not-applicable': 'n/a',
+  'not-applicable': phrase`n/a`,
   open: phrase`OPEN`,
 } as const;
 

@@ -32,7 +32,7 @@ function partRow({ visit, say }: PackContext, part: Part): Record<string, string
     partNumber: part.partNumber ?? DASH,
     serial: part.serialOrBatch ?? DASH,
     quantity: say.plain(part.quantity, Number.isInteger(part.quantity) ? 0 : 1),
-    condition: part.condition ?? DASH,
+    condition: part.condition ? say.term(part.condition) : DASH,
     paper: releaseDocument ? `${say.term(KINDS[releaseDocument.kind])} ${releaseDocument.reference}` : say.words`NONE`,
     shelf: shelfLifeUntil ? say.date(shelfLifeUntil) : DASH,
     fitted: fittedOn ? say.date(fittedOn) : DASH,

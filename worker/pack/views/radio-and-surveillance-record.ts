@@ -53,7 +53,7 @@ function deviceRow(
     set: hex(result?.set),
     received: hex(result?.received),
     identity: device.flightIdentitySet ?? DASH,
-    category: device.emitterCategory ?? DASH,
+    category: device.emitterCategory ? say.term(device.emitterCategory) : DASH,
     quality:
       device.positionSource === undefined || device.positionSource === 'none'
         ? DASH

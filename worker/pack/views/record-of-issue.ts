@@ -1,6 +1,7 @@
 import type { Regime, Sourced } from '../../gate/regimes/regime.ts';
 import { RULE_SET } from '../../gate/rule-set.ts';
 import { RULES } from '../../gate/rules.ts';
+import type { Printer } from '../../units/print.ts';
 import type { PackContext } from '../context.ts';
 import { DASH } from '../people.ts';
 import type { View } from '../render.ts';
@@ -30,7 +31,7 @@ export function recordOfIssueView(context: PackContext, digests: readonly Docume
     recordSha256,
     digests: digests.map(({ id, sha256 }) => ({ id, sha256 })),
     regime: say.words`${regime.title}, edition ${say.date(regime.version)}`,
-    values: regimeRows(regime),
+    values: regimeRows(say, regime),
     hasNotes: notes.length > 0,
     notes: notes.map(({ code, sentence }) => ({ code, sentence })),
     ...sources(
@@ -45,30 +46,30 @@ function isSourced(value: unknown): value is Sourced<unknown> {
   return typeof value === 'object' && value !== null && 'value' in value && 'source' in value;
 }
 
-function regimeRows(regime: Regime): Record<string, string>[] {
+function regimeRows(say: Printer, regime: Regime): Record<string, string>[] {
   return Object.entries(regime)
     .filter((entry): entry is [string, Sourced<unknown>] => isSourced(entry[1]))
     .map(([name, { value, unit, source }]) => ({
-      name: words(name),
-      value: valueText(value),
-      unit,
+      name: say.term(spaced(name)),
+      value: valueText(say, value),
+      unit: say.term(unit),
       source: source.text,
-      status: source.status === 'read' ? 'read' : 'unverified',
+      status: source.status === 'read' ? say.words`read` : say.words`unverified`,
     }));
 }
 
 /** `leftRightShare` as `left right share`. */
-function words(name: string): string {
+function spaced(name: string): string {
   return name.replace(/(Kg|Mm|Deg|Percent)$/, '').replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
 }
 
-function valueText(value: unknown): string {
+function valueText(say: Printer, value: unknown): string {
   if (value === null) return DASH;
-  if (Array.isArray(value)) return value.join(', ');
+  if (Array.isArray(value)) return value.map((entry) => valueText(say, entry)).join(', ');
   if (typeof value === 'object')
     return Object.entries(value as object)
-      .map(([key, entry]) => `${words(key)} ${entry}`)
+      .map(([key, entry]) => `${say.term(spaced(key))} ${valueText(say, entry)}`)
       .join(', ');
-  if (typeof value === 'boolean') return value ? 'yes' : 'no';
-  return String(value);
+  if (typeof value === 'boolean') return value ? say.words`yes` : say.words`no`;
+  return typeof value === 'number' ? say.asIs(value) : say.term(String(value));
 }

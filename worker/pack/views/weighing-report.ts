@@ -11,6 +11,7 @@ import type { View } from '../render.ts';
 import { budgetRows } from './budget-rows.ts';
 import { unitHeads } from './change-rows.ts';
 import { common } from './common.ts';
+import { lineName } from './line-name.ts';
 
 const FUEL_STATES = {
   'drained-to-unusable': phrase`drained to the unusable`,
@@ -106,7 +107,7 @@ function reduction({ say }: PackContext, result: WeighingResult): View {
       asWeighed.momentKgMm,
     ),
     adjustments: adjustments.map(({ name, massKg, armMm, momentKgMm, why }) =>
-      row(`${why === 'aboard' ? 'Off: ' : why === 'missing' ? 'On: ' : ''}${name}`, massKg, armMm, momentKgMm),
+      row(adjustmentName(say, name, why), massKg, armMm, momentKgMm),
     ),
     empty: row(say.words`Empty condition`, empty.massKg, empty.armMm, empty.momentKgMm),
     emptyMass: `${say.number('mass', empty.massKg)} ± ${say.measure('mass', expanded.massKg)}`,
@@ -114,6 +115,16 @@ function reduction({ say }: PackContext, result: WeighingResult): View {
     emptyMoment: say.measure('moment', empty.momentKgMm),
     runs: result.runTotalsKg.map((totalKg) => say.number('mass', totalKg, { extra: 1 })).join(', ') || DASH,
   };
+}
+
+/** What it is, and which way it was counted. */
+function adjustmentName(
+  say: PackContext['say'],
+  name: string,
+  why: WeighingResult['adjustments'][number]['why'],
+): string {
+  if (why === 'aboard') return say.words`Off: ${name}`;
+  return why === 'missing' ? say.words`On: ${name}` : lineName(say, name);
 }
 
 function comparison({ say, results }: PackContext, held: Comparison | undefined): View {

@@ -1,3 +1,4 @@
+import { RECORD_CORRECTED, WEIGHED } from '../../calc/history.ts';
 import { payloadAgainst } from '../../calc/payload.ts';
 import { dateOf } from '../../units/calendar.ts';
 import { factorOf } from '../../units/quantity.ts';
@@ -48,7 +49,7 @@ export function weightAndBalanceScheduleView(context: PackContext): View {
     history: schedule.history.map((entry, index) => ({
       step: String(index + 1),
       date: say.date(entry.date),
-      reason: entry.reason,
+      reason: OWN_REASONS.includes(entry.reason) ? say.term(entry.reason) : entry.reason,
       changeMass: say.number('mass', entry.changeKg, { signed: true, extra: 1 }),
       changeMoment: say.number('moment', entry.changeKgMm, { signed: true }),
       mass: say.number('mass', entry.massKg, { extra: 1 }),
@@ -69,6 +70,9 @@ export function weightAndBalanceScheduleView(context: PackContext): View {
     ),
   };
 }
+
+/** Reasons that are ours; all others are the words of a record. */
+const OWN_REASONS: readonly string[] = [WEIGHED, RECORD_CORRECTED];
 
 /** Mass and arm side by side, once there are steps enough to see a history in. */
 function historyCharts({ results, say }: PackContext): View {

@@ -8,6 +8,9 @@ import { common, sources } from './common.ts';
 import { printGauge } from './print-gauge.ts';
 import { wireEnd } from './wire-end.ts';
 
+/** Its words for directions and screens mean something else elsewhere. */
+const PLACE = 'wiring-schedule';
+
 type Wiring = NonNullable<Visit['wiring']>;
 type Wire = Wiring['wires'][number];
 
@@ -32,7 +35,7 @@ export function wiringScheduleView(context: PackContext): View {
       mark: mark ?? DASH,
       from,
       to,
-      identifiedBy,
+      identifiedBy: say.term(identifiedBy),
       decision: say.term(decision),
     })),
     hasNearControls: (record.nearControls ?? []).length > 0,
@@ -79,8 +82,8 @@ function connectorView(
       return {
         pin,
         signal,
-        direction: say.term(direction),
-        level: level ?? DASH,
+        direction: say.term(direction, PLACE),
+        level: level ? say.term(level) : DASH,
         wire: own.map(({ mark }) => mark ?? say.words`no mark`).join(', ') || DASH,
         leadsTo: own.map(other).join(', ') || DASH,
       };
@@ -96,7 +99,7 @@ function wireRow({ say }: PackContext, wire: Wire): Record<string, string> {
     to: wireEnd(wire.to),
     gauge: printGauge(wire),
     length: say.plain(wire.lengthM, 2),
-    shield: say.term(wire.shield),
+    shield: say.term(wire.shield, PLACE),
     circuit: wire.circuit ?? DASH,
     continuity: wire.continuity ? say.term(wire.continuity) : DASH,
     insulation: wire.insulationMohm === undefined ? DASH : say.plain(wire.insulationMohm, 0),
