@@ -240,6 +240,7 @@ function printPack(
       identifier: recordSha256.slice(0, 32),
     },
     attachments: attachments(context, options),
+    words: say.words,
   });
 }
 

@@ -1,3 +1,5 @@
+import { ENGLISH_LEXICON } from '../words/lexicon.ts';
+import { type Words, wordsOf } from '../words/words.ts';
 import { type Annex, readAnnex } from './annex/read-annex.ts';
 import { drawPages, type HeadsOf } from './draw/draw-pages.ts';
 import { writeFile } from './file/write-file.ts';
@@ -23,7 +25,7 @@ export type {
 
 function headsFor(
   job: PrintJob,
-  pages: number,
+  { pages, words }: { pages: number; words: Words },
   report: (finding: PrintFinding) => void,
 ): { headsOf: HeadsOf; mark: string } {
   const printable = (text: string): string => printableText(text, '', report);
@@ -37,7 +39,7 @@ function headsFor(
     headRight: right,
     footLeft,
     footCentre,
-    footRight: `page ${page + 1} of ${pages}`,
+    footRight: printable(words`page ${page + 1} of ${pages}`),
     mark,
   });
   return { headsOf, mark };
@@ -74,6 +76,7 @@ function picturesOf({ images = {} }: PrintJob): (source: string) => Picture {
  */
 export async function print(job: PrintJob): Promise<Printed> {
   const paper = PAPERS[job.paper];
+  const words = job.words ?? wordsOf(ENGLISH_LEXICON);
   const obstacles: string[] = [];
   const annexOf = ({ id, appended }: PrintDocument): Annex | null => {
     if (!appended) return null;
@@ -81,9 +84,9 @@ export async function print(job: PrintJob): Promise<Printed> {
     obstacles.push(...annex.obstacles);
     return annex;
   };
-  const set = setPages(job.documents, paper, { pictureOf: picturesOf(job), annexOf });
+  const set = setPages(job.documents, paper, { pictureOf: picturesOf(job), annexOf, words });
   const findings = [...set.findings];
-  const { headsOf, mark } = headsFor(job, set.pages.length, (finding) => findings.push(finding));
+  const { headsOf, mark } = headsFor(job, { pages: set.pages.length, words }, (finding) => findings.push(finding));
   const drawn = drawPages(set, paper, headsOf, mark);
   const claims = obstacles.length === 0;
   const { bytes, parts } = await writeFile(drawn, paper, job, claims);

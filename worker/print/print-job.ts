@@ -1,3 +1,5 @@
+import type { Words } from '../words/words.ts';
+
 /** What is to be typeset. The bytes of the file depend on nothing else. */
 export interface PrintJob {
   /** Each holds one article of the HTML subset (`parse/subset.ts`) and starts a new page. */
@@ -11,6 +13,8 @@ export interface PrintJob {
   attachments: readonly PrintAttachment[];
   /** JPEG and PNG pictures, by the `src` of `<img>`. What `inspectAttachment` refuses must not be among them. */
   images?: Readonly<Record<string, Uint8Array>>;
+  /** Says what the typesetter adds of its own: numbers of pages, tables that go on. @default English */
+  words?: Words;
 }
 
 export interface PrintDocument {

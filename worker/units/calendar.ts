@@ -96,5 +96,5 @@ export function printDate(date: string, figures: Figures = ENGLISH_FIGURES): str
 /** A moment as print shows it, in English `3 Nov 2026 16:20 +01:00`. */
 export function printMoment(moment: string, figures: Figures = ENGLISH_FIGURES): string {
   const offset = offsetOf(moment);
-  return `${printDate(dateOf(moment), figures)} ${timeOf(moment)}\u00a0${offset === 'Z' ? 'UTC' : offset.replace('-', '\u2212')}`;
+  return `${printDate(dateOf(moment), figures)}${figures.beforeTime}${timeOf(moment)}\u00a0${offset === 'Z' ? 'UTC' : offset.replace('-', '\u2212')}`;
 }

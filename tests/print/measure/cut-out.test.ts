@@ -6,6 +6,8 @@ import { PAPERS, pointsFromMm } from '../../../worker/print/paper.ts';
 import { childElements } from '../../../worker/print/parse/markup.ts';
 import { parseArticle } from '../../../worker/print/parse/parse-article.ts';
 import { BODY } from '../../../worker/print/style/text-style.ts';
+import { ENGLISH_LEXICON } from '../../../worker/words/lexicon.ts';
+import { wordsOf } from '../../../worker/words/words.ts';
 
 const rulesIn = (items: readonly Item[]): Extract<Item, { kind: 'rule' }>[] =>
   items.flatMap((item) => (item.kind === 'group' ? rulesIn(item.items) : item.kind === 'rule' ? [item] : []));
@@ -18,7 +20,17 @@ test('cutOutBlock() outlines the true size', () => {
   const pictureOf = (): never => {
     throw new Error('No picture is shown');
   };
-  const setting = { columnPt, bodyPt, scale: 1, text: BODY, tag: null, documentId: 'one', report: () => {}, pictureOf };
+  const setting = {
+    columnPt,
+    bodyPt,
+    scale: 1,
+    text: BODY,
+    tag: null,
+    documentId: 'one',
+    report: () => {},
+    pictureOf,
+    words: wordsOf(ENGLISH_LEXICON),
+  };
   const dashed = rulesIn(cutOutBlock(cut, setting, flow).flatMap((strip) => strip.items)).filter((rule) => rule.dashed);
   const down = dashed.filter((rule) => rule.fromPt[0] === rule.toPt[0]);
   expect(down.map((rule) => rule.toPt[1] - rule.fromPt[1])).toEqual([pointsFromMm(105), pointsFromMm(105)]);

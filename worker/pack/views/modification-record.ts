@@ -57,7 +57,7 @@ function modificationView(context: PackContext, modification: Modification): Vie
     })),
     placards: listed(
       (modification.placards ?? []).map(
-        ({ text, state }) => `“${text}”: ${state === 'in-place' ? say.words`in place` : say.words`OWED`}`,
+        ({ text, state }) => say.words`“${text}”: ${state === 'in-place' ? say.words`in place` : say.words`OWED`}`,
       ),
     ),
     instructions: listed(modification.continuedAirworthiness ?? []),

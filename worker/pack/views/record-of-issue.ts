@@ -53,7 +53,7 @@ function regimeRows(say: Printer, regime: Regime): Record<string, string>[] {
       name: say.term(spaced(name)),
       value: valueText(say, value),
       unit: say.term(unit),
-      source: source.text,
+      source: say.term(source.text),
       status: source.status === 'read' ? say.words`read` : say.words`unverified`,
     }));
 }

@@ -19,7 +19,7 @@ export function releaseStatementView(context: PackContext): View {
     regime: regime.title,
     regimeVersion: say.date(regime.version),
     statementSource: statement
-      ? `${statement.source.text}${statement.source.status === 'read' ? '' : say.words`; unverified`}`
+      ? `${say.term(statement.source.text)}${statement.source.status === 'read' ? '' : say.words`; unverified`}`
       : DASH,
     completed: visit.visit.workEndedAt ? say.moment(visit.visit.workEndedAt) : DASH,
     meters: meterRows(context),

@@ -1,3 +1,4 @@
+import type { Words } from '../../words/words.ts';
 import type { Markup, MarkupNode } from '../parse/markup.ts';
 import type { Picture } from '../picture/picture.ts';
 import type { PrintFinding } from '../print-job.ts';
@@ -18,6 +19,8 @@ export interface Setting {
   report: (finding: PrintFinding) => void;
   /** The picture of a source. */
   pictureOf: (source: string) => Picture;
+  /** Says what measuring adds of its own. */
+  words: Words;
 }
 
 /** Measures a mixture of blocks and text: the measuring of a block's content, given to every block rule. */

@@ -76,7 +76,7 @@ function belowRule(rows: readonly GridRow[], index: number, look: TableLook): nu
 
 function captionStrips(caption: Markup | null, continued: boolean, setting: Setting): Strip[] {
   if (!caption) return [];
-  const children = continued ? [...caption.children, ' (continued)'] : caption.children;
+  const children = continued ? [...caption.children, ` ${setting.words`(continued)`}`] : caption.children;
   return styledText({ ...caption, children }, BLOCK_STYLES.caption, 'Caption', setting);
 }
 

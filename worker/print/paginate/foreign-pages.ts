@@ -1,3 +1,4 @@
+import type { Words } from '../../words/words.ts';
 import type { PageForm } from '../annex/page-form.ts';
 import type { Annex } from '../annex/read-annex.ts';
 import { outline } from '../measure/aside.ts';
@@ -32,11 +33,22 @@ function placed(annex: Annex, page: PageForm, tag: Tag | null, paper: Paper): It
   };
 }
 
+/** What the pages are set on: the article that they belong to, and who names them. */
+interface Onto {
+  article: Tag;
+  paper: Paper;
+  words: Words;
+}
+
 /** The pages of a PDF on pages of ours: each one figure, the first with a bookmark. */
-export function foreignPages(annex: Annex, { title, appended }: PrintDocument, article: Tag, paper: Paper): Page[] {
+export function foreignPages(
+  annex: Annex,
+  { title, appended }: PrintDocument,
+  { article, paper, words }: Onto,
+): Page[] {
   const section = childTag(article, 'Sect');
   return annex.pages.map((page, i) => {
-    const alt = `${appended?.title ?? title}, page ${i + 1} of ${annex.pages.length}`;
+    const alt = words`${appended?.title ?? title}, page ${i + 1} of ${annex.pages.length}`;
     const bookmark: Item[] = i === 0 ? [{ kind: 'bookmark', level: 2, title: alt }] : [];
     return {
       title,

@@ -1,3 +1,4 @@
+import type { Words } from '../../words/words.ts';
 import type { Annex } from '../annex/read-annex.ts';
 import type { Item } from '../measure/item.ts';
 import { articleTag, measureArticle } from '../measure/measure-article.ts';
@@ -28,10 +29,15 @@ export interface Pages {
 export interface Beside {
   pictureOf: (source: string) => Picture;
   annexOf: (document: PrintDocument) => Annex | null;
+  words: Words;
 }
 
 /** Sets each document from parse to pages; each begins a new page, and the pages appended to it follow. */
-export function setPages(documents: readonly PrintDocument[], paper: Paper, { pictureOf, annexOf }: Beside): Pages {
+export function setPages(
+  documents: readonly PrintDocument[],
+  paper: Paper,
+  { pictureOf, annexOf, words }: Beside,
+): Pages {
   const pages: Page[] = [];
   const startPage: Record<string, number> = {};
   const findings: PrintFinding[] = [];
@@ -44,13 +50,13 @@ export function setPages(documents: readonly PrintDocument[], paper: Paper, { pi
     startPage[id] = pages.length + 1;
     const article = parseArticle(html);
     const tag = articleTag(article);
-    const strips = measureArticle(article, tag, paper, { documentId: id, report, pictureOf });
+    const strips = measureArticle(article, tag, paper, { documentId: id, report, pictureOf, words });
     for (const { strips: onPage, overflows } of paginateClosedUp(strips, paper.bodyPt)) {
       if (overflows !== null) findings.push({ code: 'CONTENT_DOES_NOT_FIT', documentId: id, context: overflows });
       pages.push({ title, items: stack(onPage).items, isForeign: false });
     }
     const annex = annexOf(document);
-    if (annex) pages.push(...foreignPages(annex, document, tag, paper));
+    if (annex) pages.push(...foreignPages(annex, document, { article: tag, paper, words }));
   }
   return { pages, startPage, findings };
 }
