@@ -8,6 +8,7 @@ import { envelopeDrawing } from '../../worker/pack/chart/envelope-drawing.ts';
 import type { LoadingFacts } from '../../worker/pack/loading-facts.ts';
 import { type Printer, printerFor } from '../../worker/units/print.ts';
 import { factorOf } from '../../worker/units/quantity.ts';
+import { browserLexicon } from '../../worker/words/browser-lexicon.ts';
 
 const BURN = 'burn';
 
@@ -27,14 +28,14 @@ export function startLoadingCheck(facts: LoadingFacts): void {
   const answer = document.querySelector<HTMLElement>('#loading-answer');
   const chart = document.querySelector<HTMLElement>('#loading-chart');
   if (!form || !answer || !chart) return;
-  const say = printerFor(facts.units);
+  const say = printerFor(facts.units, browserLexicon(document.documentElement.lang));
   const asked = fieldsFor(facts, say);
-  form.replaceChildren(...asked.map(fieldElement));
+  form.replaceChildren(...asked.map((field) => fieldElement(field, say)));
   const envelope = facts.aircraft.envelope && envelopeOf(facts.aircraft.envelope);
   const update = (): void => {
     const values = new FormData(form);
     if ([...values.values()].every((value) => value === '')) {
-      invite(answer, chart);
+      invite(answer, chart, say);
       return;
     }
     const kgOf = ({ id, kgPerUnit }: Asked): number => Math.max(0, Number(values.get(id)) || 0) * kgPerUnit;
@@ -52,8 +53,8 @@ export function startLoadingCheck(facts: LoadingFacts): void {
 }
 
 /** Before anything is typed there is no loading to judge. */
-function invite(answer: HTMLElement, chart: HTMLElement): void {
-  answer.replaceChildren(paragraph('Type in who and what goes aboard, the fuel, and what the flight burns.'));
+function invite(answer: HTMLElement, chart: HTMLElement, say: Printer): void {
+  answer.replaceChildren(paragraph(say.words`Type in who and what goes aboard, the fuel, and what the flight burns.`));
   answer.className = 'loading-answer';
   chart.hidden = true;
 }
@@ -72,12 +73,12 @@ function fieldsFor({ aircraft, units }: LoadingFacts, say: Printer): Asked[] {
   });
   const tanks = tanksOf(aircraft).map(({ id, name, capacityL, unusableL, densityKgPerL }) => {
     const most = Math.max(0, capacityL - unusableL) / l;
-    return { id, name: `${name}, usable fuel`, unit: say.unit('volume'), most, kgPerUnit: l * densityKgPerL };
+    return { id, name: say.words`${name}, usable fuel`, unit: say.unit('volume'), most, kgPerUnit: l * densityKgPerL };
   });
   const [first] = tanks;
   const burnt = {
     id: BURN,
-    name: 'Fuel burnt on the flight',
+    name: say.words`Fuel burnt on the flight`,
     unit: first?.unit ?? '',
     kgPerUnit: first?.kgPerUnit ?? 0,
   };
@@ -85,11 +86,15 @@ function fieldsFor({ aircraft, units }: LoadingFacts, say: Printer): Asked[] {
   return [...seats, ...tanks, ...(first ? [{ ...burnt, most: mostBurnt }] : [])];
 }
 
-function fieldElement({ id, name, unit, most }: Asked): HTMLElement {
+function fieldElement({ id, name, unit, most }: Asked, say: Printer): HTMLElement {
   const label = document.createElement('label');
   const input = document.createElement('input');
   const shown = Math.floor(most * 10) / 10;
-  for (const child of [document.createTextNode(`${name}, ${unit} `), hint(`at most ${shown}`), input])
+  for (const child of [
+    document.createTextNode(`${name}, ${unit} `),
+    hint(say.words`at most ${say.asIs(shown)}`),
+    input,
+  ])
     label.appendChild(child);
   Object.assign(input, { type: 'number', name: id, min: '0', step: 'any', inputMode: 'decimal', placeholder: '0' });
   input.max = String(shown);
@@ -113,24 +118,29 @@ function answerElements(
   const { takeOff, landing } = check;
   const hasArms = facts.aircraft.envelope !== undefined;
   const state = (name: string, at: { massKg: number; momentKgMm: number }): string =>
-    `${name}: ${say.measure('mass', at.massKg)}${hasArms ? ` at ${say.measure('arm', cgMm(at))}` : ''}`;
+    hasArms
+      ? say.words`${name}: ${say.measure('mass', at.massKg)} at ${say.measure('arm', cgMm(at))}`
+      : `${name}: ${say.measure('mass', at.massKg)}`;
   const lines = [
-    `${state('Take-off', takeOff)}. Maximum ${say.measure('mass', facts.aircraft.maximumMassKg)}.`,
-    landing ? `${state('After the planned burn', landing)}.` : 'More is to be burnt than is aboard.',
+    say.words`${state(say.words`Take-off`, takeOff)}. Maximum ${say.measure('mass', facts.aircraft.maximumMassKg)}.`,
+    landing ? `${state(say.words`After the planned burn`, landing)}.` : say.words`More is to be burnt than is aboard.`,
     ...cureLines(check.cures, say, asked),
   ];
   return [head, ...lines.map(paragraph)];
 }
 
 function headline(verdict: Verdict, say: Printer): string {
-  if (verdict.state === 'inside') return 'Inside, until the fuel is gone';
-  if (verdict.state === 'too-heavy') return `Too heavy by ${say.measure('mass', verdict.overKg)}`;
+  if (verdict.state === 'inside') return say.words`Inside, until the fuel is gone`;
+  if (verdict.state === 'too-heavy') return say.words`Too heavy by ${say.measure('mass', verdict.overKg)}`;
   if (verdict.state === 'limit-exceeded')
-    return `Over the limit of ${verdict.limit} by ${say.measure('mass', verdict.overKg)}`;
+    return say.words`Over the limit of ${verdict.limit} by ${say.measure('mass', verdict.overKg)}`;
   const { side, margin } = verdict.worst;
-  if (side === 'below' || side === 'above')
-    return `Outside: ${side} the masses of the envelope by ${say.measure('mass', -margin)}`;
-  return `Outside: ${say.measure('arm', -margin)} beyond the ${side} limit at some point of the flight`;
+  const [byMass, byArm] = [say.measure('mass', -margin), say.measure('arm', -margin)];
+  if (side === 'below') return say.words`Outside: below the masses of the envelope by ${byMass}`;
+  if (side === 'above') return say.words`Outside: above the masses of the envelope by ${byMass}`;
+  return side === 'forward'
+    ? say.words`Outside: ${byArm} beyond the forward limit at some point of the flight`
+    : say.words`Outside: ${byArm} beyond the aft limit at some point of the flight`;
 }
 
 /** What would bring it inside, in the units of the field that it is typed into. */
@@ -138,8 +148,10 @@ function cureLines(cures: readonly Cure[], say: Printer, asked: readonly Asked[]
   return cures.map(({ station, byKg }) => {
     const field = asked.find(({ id }) => id === station);
     const amount = Math.ceil((Math.abs(byKg) / (field?.kgPerUnit ?? 1)) * 10) / 10;
-    const doing = byKg < 0 ? 'Inside with less' : 'Inside with more';
-    return `${doing} on ${field?.name ?? station}: ${amount} ${field?.unit ?? say.unit('mass')}.`;
+    const [name, much] = [field?.name ?? station, `${say.asIs(amount)} ${field?.unit ?? say.unit('mass')}`];
+    return byKg < 0
+      ? say.words`Inside with less on ${name}: ${much}.`
+      : say.words`Inside with more on ${name}: ${much}.`;
   });
 }
 
@@ -147,12 +159,12 @@ function drawChart(chart: HTMLElement, { path, takeOff }: LoadingCheck, facts: L
   const { envelope: corners, maximumMassKg } = facts.aircraft;
   chart.hidden = corners === undefined;
   if (!corners) return;
-  const label = `Take-off at ${say.measure('mass', takeOff.massKg)} and ${say.measure('arm', cgMm(takeOff))} in the envelope.`;
+  const label = say.words`Take-off at ${say.measure('mass', takeOff.massKg)} and ${say.measure('arm', cgMm(takeOff))} in the envelope.`;
   const picture = {
     corners,
     maximumMassKg,
     empty: facts.empty,
-    ways: [{ name: 'take-off', path }],
+    ways: [{ name: say.words`take-off`, path }],
     say,
     label,
   };

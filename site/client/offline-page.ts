@@ -1,8 +1,12 @@
+import { browserLexicon } from '../../worker/words/browser-lexicon.ts';
+import { wordsOf } from '../../worker/words/words.ts';
+
 /** Keeps the page for when there is no network, and says so where it is shown without one. */
 export function startOffline(): void {
   if (!('serviceWorker' in navigator)) return;
   navigator.serviceWorker.register('/offline.js', { scope: '/p/' }).catch(() => undefined);
   const notice = document.querySelector<HTMLElement>('#offline');
+  const words = wordsOf(browserLexicon(document.documentElement.lang));
   const openedAt = document.body.dataset.openedAt ?? '';
   const check = async (): Promise<void> => {
     const isReached = await fetch('/healthz', { cache: 'no-store' }).then(
@@ -11,7 +15,7 @@ export function startOffline(): void {
     );
     if (!notice) return;
     notice.hidden = isReached;
-    notice.textContent = `Without a network: as it stood on ${openedAt}. Whether it was replaced or withdrawn since is not known.`;
+    notice.textContent = words`Without a network: as it stood on ${openedAt}. Whether it was replaced or withdrawn since is not known.`;
   };
   void check();
   addEventListener('online', () => void check());

@@ -1,5 +1,7 @@
 import type { Opened, OpenedLink } from '../archive/ledger/ledger-calls.ts';
 import { sha256 } from '../pack/digest.ts';
+import { languageOf } from '../words/language.ts';
+import { lexiconFor } from '../words/lexicons.ts';
 import { reached } from './answer.ts';
 import { htmlPage } from './html-page.ts';
 import type { Call } from './route.ts';
@@ -19,5 +21,9 @@ export async function openedLink({ params, world }: Call, what: Opened): Promise
   return reached(await world.archive.ledger(name, (ledger) => ledger.openLink(tokenSha256, at, what))) ?? undefined;
 }
 
-/** What a reader is told whose link leads nowhere: the same for all that do. */
-export const missing = (): Response => htmlPage('missing-page', {}, 404);
+/** What a reader is told whose link leads nowhere: the same for all that do, in the first language of theirs that we have. */
+export function missing({ request }: Call): Response {
+  const asked = (request.headers.get('Accept-Language') ?? '').split(',').map((range) => range.trim().slice(0, 2));
+  const language = languageOf(asked.find((wanted) => wanted === languageOf(wanted)));
+  return htmlPage('missing-page', {}, { status: 404, lexicon: lexiconFor(language) });
+}

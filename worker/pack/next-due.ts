@@ -3,8 +3,10 @@ import type { Results } from '../calc/results.ts';
 import { hoursOf } from '../calc/total-hours.ts';
 import { dateOf } from '../units/calendar.ts';
 import { byText } from '../units/order.ts';
+import type { Printer } from '../units/print.ts';
 import type { Visit } from '../visit/visit.ts';
-import { dueLimit } from './views/due-limit.ts';
+import type { PackContext } from './context.ts';
+import { dueLimit, eitherOf } from './views/due-limit.ts';
 
 /** Something that has to be done, and by when. */
 export interface NextDue {
@@ -17,27 +19,30 @@ export interface NextDue {
 const NEVER = '9999-12-31';
 
 /** What comes due after a visit, the soonest first: the lines of the due list, and findings that were put off. */
-export function nextDue({ visit, results }: { visit: Visit; results: Results }, at: string): NextDue[] {
-  return [...lives(results), ...deferrals(visit, dateOf(at))]
+export function nextDue(
+  { visit, results, say }: Pick<PackContext, 'visit' | 'results' | 'say'>,
+  at: string,
+): NextDue[] {
+  return [...lives(results, say), ...deferrals(visit, dateOf(at), say)]
     .sort((a, b) => byText(a.expected, b.expected) || byText(a.id, b.id))
     .map(({ id, what, limit }) => ({ id, what, limit }));
 }
 
 type Expected = NextDue & { expected: string };
 
-function lives({ due }: Results): Expected[] {
+function lives({ due }: Results, say: Printer): Expected[] {
   return due.flatMap(({ id, item, dueDate, dueHours, dueLandings, forecastDate: expected = NEVER }) => {
-    const landings = dueLandings === undefined ? undefined : `${dueLandings} landings`;
-    const limit = [dueLimit(dueDate, dueHours), landings].filter((part) => part !== undefined).join(' or ');
-    return limit === '' ? [] : [{ id, what: item, limit, expected }];
+    const landings = dueLandings === undefined ? undefined : say.words`${dueLandings} landings`;
+    const limit = eitherOf(say, dueLimit(say, dueDate, dueHours), landings);
+    return limit === undefined ? [] : [{ id, what: item, limit, expected }];
   });
 }
 
-function deferrals(visit: Visit, today: string): Expected[] {
+function deferrals(visit: Visit, today: string, say: Printer): Expected[] {
   const hoursNow = hoursOf(visit, 'airframe');
   return (visit.findings ?? []).flatMap(({ id, text, deferral }) => {
     const { untilDate, untilHours } = deferral ?? {};
-    const limit = dueLimit(untilDate, untilHours);
+    const limit = dueLimit(say, untilDate, untilHours);
     if (limit === undefined) return [];
     const hoursLeft = untilHours === undefined || hoursNow === undefined ? undefined : untilHours - hoursNow;
     const expected = forecastDate(today, untilDate, hoursLeft, visit.lives?.hoursPerYear) ?? NEVER;

@@ -1,3 +1,4 @@
+import browser from './de/browser.json' with { type: 'json' };
 import documents from './de/documents.json' with { type: 'json' };
 import pages from './de/pages.json' with { type: 'json' };
 import terms from './de/terms.json' with { type: 'json' };
@@ -12,7 +13,7 @@ import { ENGLISH_LEXICON, type Lexicon, lexiconOf } from './lexicon.ts';
  * Not here, because they are printed as they were written: what a record says, the statements and sources of a regime (what is
  * signed is the text of the rule, not somebody's rendering of it), and names of papers.
  */
-export const GERMAN: Readonly<Record<string, string>> = { ...documents, ...views, ...terms, ...pages };
+export const GERMAN: Readonly<Record<string, string>> = { ...documents, ...views, ...terms, ...pages, ...browser };
 
 const LEXICONS: Readonly<Record<Language, Lexicon>> = {
   en: ENGLISH_LEXICON,

@@ -32,7 +32,7 @@ export const openLinkBaseline: Operation = {
   },
   async handle(call) {
     const opened = await openedLink(call, 'document');
-    return opened ? json(await baselineOf(call, opened.pack)) : missing();
+    return opened ? json(await baselineOf(call, opened.pack)) : missing(call);
   },
 };
 

@@ -3,8 +3,12 @@ import type { LoadingFacts } from '../../pack/loading-facts.ts';
 import { onScreen } from '../../pack/on-screen.ts';
 import type { PackDocument } from '../../pipeline.ts';
 import { dateOf, printDate, printMoment } from '../../units/calendar.ts';
+import { printerFor } from '../../units/print.ts';
+import type { Lexicon } from '../../words/lexicon.ts';
+import { wordsOf } from '../../words/words.ts';
 import { found, reached } from '../answer.ts';
 import { blobResponse } from '../blob-response.ts';
+import { lexiconOfDocuments } from '../documents-lexicon.ts';
 import { htmlPage } from '../html-page.ts';
 import { missing, openedLink } from '../opened-link.ts';
 import type { Call, Operation } from '../route.ts';
@@ -23,20 +27,21 @@ export const openLink: Operation = {
   answers: { 200: PAGE('What stands for the aircraft'), 404: MISSING },
   async handle(call) {
     const opened = await openedLink(call, 'page');
-    if (!opened) return missing();
+    if (!opened) return missing(call);
     const documents = await documentsOf(call, opened.pack);
+    const lexicon = lexiconOfDocuments(documents);
     const leading = documents.find(({ id }) => id === LEADING[opened.link.audience]) ?? documents[0];
     const { summary } = opened.pack;
-    const standing = standingOf(opened);
+    const standing = standingOf(opened, lexicon);
     // Limits that no longer hold are not to be worked with.
-    const live = standing.isCurrent ? await liveFacts(call, opened.pack) : undefined;
+    const live = standing.isCurrent ? await liveFacts(call, opened.pack, lexicon) : undefined;
     const place = { base: '#', documents, pictures: `${call.url.pathname}/documents/` };
     const view = {
-      title: `${summary.registration} release pack ${summary.number}`,
+      title: wordsOf(lexicon)`${summary.registration} release pack ${summary.number}`,
       registration: summary.registration,
       ...standing,
       releasedBy: summary.releasedBy,
-      issuedAt: printMoment(summary.issuedAt),
+      issuedAt: printMoment(summary.issuedAt, lexicon.figures),
       until: live?.until ?? '',
       pack: summary.pack,
       leadingHtml: onScreen(leading?.html ?? '', place),
@@ -44,13 +49,13 @@ export const openLink: Operation = {
       documents: documents
         .filter((document) => document !== leading)
         .map(({ id, title, html }) => ({ href: `${place.pictures}${id}`, title, html: onScreen(html, place) })),
-      expiresOn: printDate(dateOf(opened.link.expiresAt)),
+      expiresOn: printDate(dateOf(opened.link.expiresAt), lexicon.figures),
       pdfSha256: opened.pack.pdfSha256,
       hasLoading: live?.loading !== undefined,
       loadingJson: live?.loading === undefined ? '' : inScript(live.loading),
       openedAt: call.world.now().toISOString(),
     };
-    return htmlPage('owner-page', view, 200, true);
+    return htmlPage('owner-page', view, { hasScript: true, lexicon });
   },
 };
 
@@ -66,7 +71,7 @@ export const openLinkPdf: Operation = {
   problems: ['range-not-satisfiable'],
   async handle(call) {
     const opened = await openedLink(call, 'pdf');
-    if (!opened) return missing();
+    if (!opened) return missing(call);
     const fileName = fileNameOf(opened.pack.summary.pack);
     const options = { type: 'application/pdf', fileName, cacheControl: 'private, no-store' };
     return blobResponse(call, opened.pack.pdfSha256, options);
@@ -81,29 +86,33 @@ export const openLinkDocument: Operation = {
     const opened = await openedLink(call, 'document');
     const documents = opened ? await documentsOf(call, opened.pack) : [];
     const document = documents.find(({ id }) => id === call.params.document);
-    if (!opened || !document) return missing();
-    const { isCurrent, headline } = standingOf(opened);
+    if (!opened || !document) return missing(call);
+    const lexicon = lexiconOfDocuments(documents);
+    const { isCurrent, headline } = standingOf(opened, lexicon);
     const base = `/p/${call.params.token}/documents/`;
-    return htmlPage('document-page', {
+    const view = {
       title: `${document.title}, ${opened.pack.summary.pack}`,
       banner: `${opened.pack.summary.pack}: ${headline}`,
       bannerKind: isCurrent ? 'released' : 'superseded',
       back: `/p/${call.params.token}`,
       html: onScreen(document.html, { base, documents, pictures: base }),
-    });
+    };
+    return htmlPage('document-page', view, { lexicon });
   },
 };
 
 /** What holds as long as the pack is current, by the record that was sealed: what loadings follow from, and what is due first. */
-async function liveFacts(call: Call, pack: KeptPack): Promise<LiveFacts> {
+async function liveFacts(call: Call, pack: KeptPack, lexicon: Lexicon): Promise<LiveFacts> {
   const { pipeline } = call;
   const { issuedAt } = pack.summary;
   const assessed = await sealedRecord(call, pack, issuedAt);
   if (!assessed) return { loading: undefined, until: '' };
-  const [first] = pipeline.nextDue(assessed, issuedAt);
+  const { visit, results } = assessed;
+  const say = printerFor(visit.units, lexicon);
+  const [first] = pipeline.nextDue({ visit, results, say }, issuedAt);
   return {
-    loading: pipeline.loadingFacts(assessed.visit, assessed.results),
-    until: first?.limit ?? 'no limit in the record',
+    loading: pipeline.loadingFacts(visit, results),
+    until: first?.limit ?? say.words`no limit in the record`,
   };
 }
 
@@ -122,21 +131,22 @@ async function documentsOf({ world }: Call, { documentsSha256 }: KeptPack): Prom
 }
 
 /** The first thing that a reader must know: whether what follows still holds. */
-function standingOf({ pack, later }: OpenedLink) {
+function standingOf({ pack, later }: OpenedLink, lexicon: Lexicon) {
+  const words = wordsOf(lexicon);
   const { withdrawal } = pack;
   if (withdrawal) {
-    const detail = `${withdrawal.by} withdrew this release on ${printMoment(withdrawal.at)}: ${withdrawal.reason}. Do not fly on it: ask the workshop.`;
-    return { isCurrent: false, headline: 'Withdrawn', detail };
+    const detail = words`${withdrawal.by} withdrew this release on ${printMoment(withdrawal.at, lexicon.figures)}: ${withdrawal.reason}. Do not fly on it: ask the workshop.`;
+    return { isCurrent: false, headline: words`Withdrawn`, detail };
   }
   if (later) {
     const { issuedAt } = later.summary;
-    const when = printDate(dateOf(issuedAt));
-    const detail = `A later release of ${when} replaces this one. Do not load the aircraft by the figures below: ask the workshop for the link to ${later.summary.pack}.`;
-    return { isCurrent: false, headline: 'Superseded', detail };
+    const when = printDate(dateOf(issuedAt), lexicon.figures);
+    const detail = words`A later release of ${when} replaces this one. Do not load the aircraft by the figures below: ask the workshop for the link to ${later.summary.pack}.`;
+    return { isCurrent: false, headline: words`Superseded`, detail };
   }
   const { supersedes } = pack.summary;
   const detail = supersedes
-    ? `This is the newest issue. It replaces ${supersedes}, whose figures no longer hold.`
-    : 'This is the newest release of the aircraft that the workshop has issued.';
-  return { isCurrent: true, headline: 'Released', detail };
+    ? words`This is the newest issue. It replaces ${supersedes}, whose figures no longer hold.`
+    : words`This is the newest release of the aircraft that the workshop has issued.`;
+  return { isCurrent: true, headline: words`Released`, detail };
 }

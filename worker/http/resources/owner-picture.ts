@@ -17,16 +17,16 @@ export const openLinkPicture: Operation = {
   },
   async handle(call) {
     const opened = await openedLink(call, 'photograph');
-    if (!opened) return missing();
+    if (!opened) return missing(call);
     const { archive } = call.world;
     const record = new Response(found(reached(await archive.blob(opened.pack.recordSha256)), 'such record'));
     const { attachments = [] } = await record.json<VisitRecord>();
     const picture = attachments.find(({ kind, sha256 }) => kind === 'photograph' && sha256 === call.params.sha256);
     const body = picture && reached(await archive.blob(picture.sha256));
-    if (!body) return missing();
+    if (!body) return missing(call);
     const bytes = call.pipeline.cleanImage(await new Response(body).bytes());
     const type = TYPES.find(({ signature }) => signature === bytes[0])?.type;
-    if (!type) return missing();
+    if (!type) return missing(call);
     return new Response(bytes as Uint8Array<ArrayBuffer>, {
       headers: { 'Content-Type': type, 'Cache-Control': 'private, no-store' },
     });

@@ -1,8 +1,10 @@
 import { onScreen } from '../../pack/on-screen.ts';
+import type { PackDocument } from '../../pipeline.ts';
 import { preferred } from '../accept.ts';
 import { json } from '../answer.ts';
 import { attachedFiles } from '../attached.ts';
 import { entityTag } from '../conditions.ts';
+import { lexiconOfDocuments } from '../documents-lexicon.ts';
 import { htmlPage } from '../html-page.ts';
 import { Refusal } from '../problem.ts';
 import type { Call, Operation } from '../route.ts';
@@ -71,20 +73,23 @@ export const getDraftDocument: Operation = {
     const document = documents.find(({ id }) => id === call.params.document);
     const known = documents.map(({ id }) => id).join(', ');
     if (!document) throw new Refusal('not-found', `There is no such document; those of this visit are ${known}`);
-    const response =
-      form === 'text/html'
-        ? htmlPage('document-page', {
-            title: document.title,
-            banner: NOT_RELEASED,
-            bannerKind: 'draft',
-            back: '',
-            html: onScreen(document.html, { base: '', documents }),
-          })
-        : await draftPdf(call, stands, document.id);
+    const response = form === 'text/html' ? draftPage(document, documents) : await draftPdf(call, stands, document.id);
     response.headers.set('Vary', 'Accept');
     return response;
   },
 };
+
+function draftPage(document: PackDocument, documents: readonly PackDocument[]): Response {
+  const lexicon = lexiconOfDocuments(documents);
+  const view = {
+    title: document.title,
+    banner: lexicon.find(NOT_RELEASED),
+    bannerKind: 'draft',
+    back: '',
+    html: onScreen(document.html, { base: '', documents }),
+  };
+  return htmlPage('document-page', view, { lexicon });
+}
 
 async function draftPdf(call: Call, { assessed, kept, at }: Standing, document?: string): Promise<Response> {
   const asked = call.url.searchParams.get('paper');
