@@ -126,6 +126,22 @@ describe('the loading check on a phone', () => {
     expect(await page.locator('#loading-chart circle').getAttribute('cx')).not.toBe(before);
   });
 
+  test('speaks the language of the page', async () => {
+    await page.route(address, async (route) => {
+      const response = await route.fetch();
+      const body = (await response.text()).replace('<html lang="en">', '<html lang="de">');
+      await route.fulfill({ response, body });
+    });
+    await page.goto(address);
+    await type(/^Left seat/, '85');
+    await type(/^Wing tanks, ausfliegbarer Kraftstoff/, '40');
+    await type(/^Verbrauch auf dem Flug/, '15');
+    const said = await answer();
+    await page.unroute(address);
+    expect(said).toMatch(/^Innerhalb.*Start: 439,7\u00a0kg bei 1\.7\d\d\u00a0mm.*Nach dem geplanten Verbrauch: 428,9/);
+    expect(said).not.toMatch(/Take-off|Maximum|burn/);
+  });
+
   test('says plainly when it is outside, by how much, and what would bring it inside', async () => {
     await page.goto(address);
     for (const [name, value] of [

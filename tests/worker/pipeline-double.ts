@@ -47,6 +47,7 @@ export const pipelineDouble: Pipeline = {
       findings,
       isReleasable: !record.isBlocked,
       attachments: {},
+      visit: { units: { mass: 'kg', arm: 'mm', volume: 'l' } },
     };
     return { ok: true, assessed: assessed as unknown as Assessed };
   },

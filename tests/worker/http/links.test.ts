@@ -90,6 +90,17 @@ describe("GET the owner's page", () => {
     expect(headers.get('X-Robots-Tag')).toBe('noindex');
   });
 
+  test('that leads nowhere says so in the first language of the reader that there is', async () => {
+    const service = await released();
+    const told = async (languages: string): Promise<string> => {
+      const headers = { 'Accept-Language': languages };
+      return (await service.call(`/p/${'A'.repeat(43)}`, { key: '', headers })).text();
+    };
+    expect(await told('fr-FR, de-DE;q=0.8, en;q=0.5')).toContain('Dieser Link öffnet nichts');
+    expect(await told('en-GB, de;q=0.8')).toContain('This link opens nothing');
+    expect(await told('xx')).toContain('This link opens nothing');
+  });
+
   test('leads to the PDF and to each document', async () => {
     const service = await released();
     const { path } = await made(service);

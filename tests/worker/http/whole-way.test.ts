@@ -75,6 +75,27 @@ describe('the whole way with the real stages', () => {
     for (const href of documents) expect((await call(href, { key: '' })).status, href).toBe(200);
   });
 
+  test('a visit of a workshop that writes German has a German page', async () => {
+    const { call, clock } = await testService({ pipeline });
+    clock.at = Date.parse('2026-11-30T12:00:00Z');
+    const german = { ...weighingOnly, workshop: { ...weighingOnly.workshop, language: 'de' } };
+    const path = `/v1/aircraft/${german.aircraft.registration}/visits/german`;
+    await call(path, { method: 'PUT', body: german });
+    const headers = { 'If-Match': (await call(`${path}/assessment`)).headers.get('ETag') ?? '' };
+    const body = { by: german.release.by, knowsOfNoHazard: true };
+    const { pack } = await (await call(`${path}/release`, { method: 'POST', body, headers })).json<{ pack: string }>();
+    const link = await call(`/v1/packs/${pack}/links`, { method: 'POST', body: { audience: 'owner' } });
+    const { pathname } = new URL((await link.json<{ url: string }>()).url);
+    const page = await (await call(pathname, { key: '' })).text();
+    expect(page).toContain('<html lang="de">');
+    for (const text of ['<h1>Freigegeben</h1>', 'Darf ich fliegen?', 'Alles in der Mappe', '30.11.2026, 12:00'])
+      expect(page).toContain(text);
+    expect(page).not.toMatch(/Released|Weighing report|This link works/);
+    const document = await (await call(`${pathname}/documents/weighing-report`, { key: '' })).text();
+    expect(document).toContain('<html lang="de">');
+    expect(document).toContain('Zurück zur Übersicht');
+  });
+
   test.each([
     ['weighing-only', weighingOnly],
     ['computed-only', computedOnly],
