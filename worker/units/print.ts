@@ -1,8 +1,8 @@
 import { ENGLISH_LEXICON, type Lexicon } from '../words/lexicon.ts';
 import { type Words, wordsOf } from '../words/words.ts';
 import { printDate, printMoment } from './calendar.ts';
-import { factorOf, type Quantity, type Units, unitOf } from './quantity.ts';
-import { printAsIs, printNumber, printSigned } from './rounding.ts';
+import { factorOf, otherUnits, type Quantity, type Units, unitOf } from './quantity.ts';
+import { printAsIs, printNumber, printSigned, roundWithin } from './rounding.ts';
 
 /** How many decimals each quantity is printed with, by the unit it is printed in: about a tenth of what a shop can measure. */
 const DECIMALS: Record<string, number> = {
@@ -52,6 +52,8 @@ export interface Printer {
   number(quantity: Quantity, value: number, options?: PrintOptions): string;
   /** The number with its unit, joined by a no-break space. */
   measure(quantity: Quantity, value: number, options?: PrintOptions): string;
+  /** The same measure in the other system of units; a limit is rounded so that it never lies beyond itself. */
+  other(quantity: Quantity, value: number, bound?: 'least' | 'most'): string;
   unit(quantity: Quantity): string;
   /** A number in a unit that every record shares. */
   plain(value: number, decimals: number): string;
@@ -82,6 +84,7 @@ export function printerFor(units: Units, lexicon: Lexicon = ENGLISH_LEXICON): Pr
     term: (text, document) => lexicon.find(text, document),
     number,
     measure: (quantity, value, options) => `${number(quantity, value, options)}\u00a0${unitOf(quantity, units)}`,
+    other: (quantity, value, bound) => inOtherUnits(lexicon, otherUnits(units), { quantity, value, bound }),
     unit: (quantity) => unitOf(quantity, units),
     plain: (value, decimals) => printNumber(value, decimals, figures),
     signed: (value, decimals) => printSigned(value, decimals, figures),
@@ -89,4 +92,17 @@ export function printerFor(units: Units, lexicon: Lexicon = ENGLISH_LEXICON): Pr
     date: (date) => printDate(date, figures),
     moment: (moment) => printMoment(moment, figures),
   };
+}
+
+interface Other {
+  quantity: Quantity;
+  value: number;
+  bound: 'least' | 'most' | undefined;
+}
+
+function inOtherUnits({ figures }: Lexicon, units: Units, { quantity, value, bound }: Other): string {
+  const decimals = decimalsOf(quantity, units);
+  const converted = value / factorOf(quantity, units);
+  const rounded = bound ? roundWithin(converted, decimals, bound) : converted;
+  return `${printNumber(rounded, decimals, figures)}\u00a0${unitOf(quantity, units)}`;
 }

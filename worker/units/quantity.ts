@@ -53,6 +53,15 @@ export function factorOf(quantity: Quantity, units: Units): number {
   return factors[quantity];
 }
 
+/** The units of the other system, for those who think in them. */
+export function otherUnits({ mass, arm, volume }: Units): Units {
+  return {
+    mass: mass === 'kg' ? 'lb' : 'kg',
+    arm: arm === 'in' ? 'mm' : 'in',
+    volume: volume === 'l' ? 'usgal' : 'l',
+  };
+}
+
 const PRINTED = {
   kg: 'kg',
   lb: 'lb',

@@ -23,6 +23,20 @@ export function roundForPrint(value: number, decimals: number): number {
 }
 
 /**
+ * Rounds a limit so that the figure never lies beyond it: a greatest value down, a least value up.
+ *
+ * @example roundWithin(1322.7736, 1, 'most')  // 1322.7
+ */
+export function roundWithin(value: number, decimals: number, bound: 'least' | 'most'): number {
+  const nearest = roundForPrint(value, decimals);
+  const step = 10 ** -decimals;
+  // What differs by less than binary numbers can tell is the limit itself.
+  const beyond = bound === 'most' ? nearest - value : value - nearest;
+  if (beyond <= step * 1e-6) return nearest;
+  return roundForPrint(bound === 'most' ? nearest - step : nearest + step, decimals);
+}
+
+/**
  * A number as the pack prints it: fixed decimals, digits in groups, a true minus sign, no negative zero.
  *
  * @example printNumber(-12.5, 0)  // '−13'

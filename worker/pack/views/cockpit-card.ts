@@ -2,6 +2,7 @@ import type { LoadingSheet } from '../../calc/loading-sheet.ts';
 import { dateOf } from '../../units/calendar.ts';
 import type { PackContext } from '../context.ts';
 import type { View } from '../render.ts';
+import { bothSystems, inBrackets } from './both-systems.ts';
 import { stationRows } from './station-rows.ts';
 
 /** A card for the cockpit, to be cut out: what the pilot needs to work out a loading. */
@@ -16,12 +17,12 @@ export function cockpitCard(context: PackContext, { minimumSoloKg, envelope }: L
       emptyMass: schedule ? say.measure('mass', schedule.massKg) : '',
       emptyArm: schedule ? say.measure('arm', schedule.armMm) : '',
       emptyMoment: schedule ? say.measure('moment', schedule.momentKgMm) : '',
-      maximumMass: say.measure('mass', visit.aircraft.maximumMassKg),
-      usefulLoad: schedule ? say.measure('mass', schedule.usefulLoadKg) : '',
+      maximumMass: inBrackets(bothSystems(say, 'mass', visit.aircraft.maximumMassKg, { bound: 'most' })),
+      usefulLoad: schedule ? inBrackets(bothSystems(say, 'mass', schedule.usefulLoadKg, { bound: 'most' })) : '',
       solo:
         envelope && minimumSoloKg === undefined
           ? say.words`none allowed`
-          : say.measure('mass', soloOnPlacard(context, minimumSoloKg ?? 0)),
+          : inBrackets(bothSystems(say, 'mass', soloOnPlacard(context, minimumSoloKg ?? 0), { bound: 'least' })),
       stations: stationRows(context),
     },
   };

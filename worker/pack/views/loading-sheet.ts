@@ -8,6 +8,7 @@ import { envelopeChart } from '../chart/envelope-chart.ts';
 import type { PackContext } from '../context.ts';
 import { DASH } from '../people.ts';
 import type { View } from '../render.ts';
+import { bothSystems, inBrackets } from './both-systems.ts';
 import { unitHeads } from './change-rows.ts';
 import { cockpitCard } from './cockpit-card.ts';
 import { common, sources } from './common.ts';
@@ -89,7 +90,7 @@ function soloLine({ say }: PackContext, { minimumSoloKg, envelope }: LoadingShee
   if (minimumSoloKg === undefined) return say.words`No pilot within the seat’s limit may fly alone`;
   if (minimumSoloKg <= LEAST_TRIED_KG)
     return say.words`The envelope asks for no least pilot: anybody within the seat’s limits may fly alone without baggage`;
-  return say.words`A pilot from ${say.measure('mass', minimumSoloKg)} may fly alone without baggage, at every fuel content; a greater least mass on a placard holds`;
+  return say.words`A pilot from ${inBrackets(bothSystems(say, 'mass', minimumSoloKg, { bound: 'least' }))} may fly alone without baggage, at every fuel content; a greater least mass on a placard holds`;
 }
 
 function table({ say }: PackContext, sheet: LoadingSheet): View {

@@ -2,8 +2,12 @@ import type { PackContext } from '../context.ts';
 import { nextDue } from '../next-due.ts';
 import { DASH } from '../people.ts';
 import type { View } from '../render.ts';
+import { bothSystems } from './both-systems.ts';
 import { common, sources } from './common.ts';
 import { dueLimit } from './due-limit.ts';
+
+/** A limit that is not to be passed. */
+const MOST = { bound: 'most' } as const;
 
 /** As much of what is due as an owner keeps in mind; the due list has the rest. */
 const MOST_DUE = 3;
@@ -28,16 +32,24 @@ export function ownerSummaryView(context: PackContext): View {
     hasEnvelope: loading?.envelope !== undefined,
     limits: schedule
       ? [
-          { name: say.words`Empty mass`, value: say.measure('mass', schedule.massKg), note: changeNote(context) },
-          { name: say.words`Maximum mass`, value: say.measure('mass', visit.aircraft.maximumMassKg), note: '' },
+          {
+            name: say.words`Empty mass`,
+            measure: bothSystems(say, 'mass', schedule.massKg),
+            note: changeNote(context),
+          },
+          {
+            name: say.words`Maximum mass`,
+            measure: bothSystems(say, 'mass', visit.aircraft.maximumMassKg, MOST),
+            note: '',
+          },
           {
             name: say.words`Crew, baggage and fuel together`,
-            value: say.measure('mass', schedule.usefulLoadKg),
+            measure: bothSystems(say, 'mass', schedule.usefulLoadKg, MOST),
             note: '',
           },
           {
             name: say.words`Left for crew and baggage with full tanks`,
-            value: say.measure('mass', loading?.payloadFullFuelKg ?? 0),
+            measure: bothSystems(say, 'mass', loading?.payloadFullFuelKg ?? 0, MOST),
             note: '',
           },
         ]

@@ -1,8 +1,9 @@
 import type { PackContext } from '../context.ts';
-import { DASH } from '../people.ts';
+import type { View } from '../render.ts';
+import { bothSystems } from './both-systems.ts';
 
 /** The stations of the aircraft as printed: name, arm, limits. */
-export function stationRows({ visit, say }: PackContext): Record<string, string>[] {
+export function stationRows({ visit, say }: PackContext): View[] {
   return visit.aircraft.stations.map((station) => {
     if (station.kind === 'fuel') {
       const table = station.armByVolume ?? [];
@@ -12,19 +13,18 @@ export function stationRows({ visit, say }: PackContext): Record<string, string>
         first && last
           ? say.words`${say.number('arm', first.armMm)} to ${say.number('arm', last.armMm)}`
           : say.number('arm', station.armMm ?? 0);
-      const usable = say.measure('volume', station.capacityL - station.unusableL);
       return {
-        name: station.name,
+        name: say.words`${station.name}, usable at ${say.measure('density', station.densityKgPerL)}`,
         arm,
-        least: DASH,
-        most: say.words`${usable} usable at ${say.measure('density', station.densityKgPerL)}`,
+        least: bothSystems(say, 'mass', undefined),
+        most: bothSystems(say, 'volume', station.capacityL - station.unusableL, { bound: 'most' }),
       };
     }
     return {
       name: station.name,
       arm: say.number('arm', station.armMm),
-      least: station.minimumMassKg === undefined ? DASH : say.measure('mass', station.minimumMassKg),
-      most: say.measure('mass', station.maximumMassKg),
+      least: bothSystems(say, 'mass', station.minimumMassKg, { bound: 'least' }),
+      most: bothSystems(say, 'mass', station.maximumMassKg, { bound: 'most' }),
     };
   });
 }

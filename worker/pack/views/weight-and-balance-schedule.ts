@@ -6,6 +6,7 @@ import { historyChart } from '../chart/history-chart.ts';
 import type { PackContext } from '../context.ts';
 import { DASH, signatureOf } from '../people.ts';
 import type { View } from '../render.ts';
+import { type BothSystems, bothSystems } from './both-systems.ts';
 import { unitHeads } from './change-rows.ts';
 import { common, sources } from './common.ts';
 import { stationRows } from './station-rows.ts';
@@ -14,33 +15,13 @@ export function weightAndBalanceScheduleView(context: PackContext): View {
   const { visit, results, say, released } = context;
   const { schedule } = results;
   if (!schedule) throw new Error('Cannot fill the weight schedule: the visit has no empty mass');
-  const { aircraft } = visit;
   const isWeighed = schedule.basis === 'weighed';
   return {
     ...common(context),
     ...unitHeads(context),
     isComputed: !isWeighed,
     basis: basisLine(context),
-    emptyMass: say.measure('mass', schedule.massKg),
-    emptyArm: say.measure('arm', schedule.armMm, { extra: 1 }),
-    emptyMoment: say.measure('moment', schedule.momentKgMm),
-    uncertainty: schedule.expanded
-      ? say.words`± ${say.measure('mass', schedule.expanded.massKg)} and ± ${say.measure('arm', schedule.expanded.armMm, { extra: 1 })} (k = 2)`
-      : say.words`not known: computed, not weighed`,
-    mac: schedule.macPercent === undefined ? DASH : say.words`${say.plain(schedule.macPercent, 1)} % MAC`,
-    datum: aircraft.datum,
-    maximumMass: say.measure('mass', aircraft.maximumMassKg),
-    landingMass:
-      aircraft.maximumLandingMassKg === undefined ? DASH : say.measure('mass', aircraft.maximumLandingMassKg),
-    zeroFuelMass:
-      aircraft.maximumZeroFuelMassKg === undefined ? DASH : say.measure('mass', aircraft.maximumZeroFuelMassKg),
-    emptyCap: aircraft.maximumEmptyMassKg === undefined ? DASH : say.measure('mass', aircraft.maximumEmptyMassKg),
-    emptyRange: aircraft.emptyRange
-      ? say.words`${say.number('arm', aircraft.emptyRange.forwardMm)} to ${say.measure('arm', aircraft.emptyRange.aftMm)}`
-      : DASH,
-    usefulLoad: say.measure('mass', schedule.usefulLoadKg),
-    fullFuelPayload: results.loading ? say.measure('mass', results.loading.payloadFullFuelKg) : DASH,
-    payloadRule: payloadLine(context, schedule.massKg),
+    ...headFigures(context, schedule),
     supersedes: schedule.supersedes ?? say.words`none`,
     equipmentCount: String(results.change.after.length),
     ...envelopeRows(context),
@@ -68,6 +49,45 @@ export function weightAndBalanceScheduleView(context: PackContext): View {
       say.words`Empty mass holds unusable fuel, oil and the equipment of the list in this pack, and nothing else. Void when the equipment changes.`,
       say.words`Figures of the aircraft (limits, stations, envelope) are those of the record, taken from the maker’s manual; where they differ, the manual is right.`,
     ),
+  };
+}
+
+type Schedule = NonNullable<PackContext['results']['schedule']>;
+
+/** A limit that is not to be passed. */
+const MOST = { bound: 'most' } as const;
+
+/** What the schedule is read for, first. */
+function headFigures(context: PackContext, schedule: Schedule): View {
+  const { visit, results, say } = context;
+  const { aircraft } = visit;
+  return {
+    emptyMass: bothSystems(say, 'mass', schedule.massKg),
+    emptyArm: bothSystems(say, 'arm', schedule.armMm, { extra: 1 }),
+    emptyMoment: say.measure('moment', schedule.momentKgMm),
+    uncertainty: schedule.expanded
+      ? say.words`± ${say.measure('mass', schedule.expanded.massKg)} and ± ${say.measure('arm', schedule.expanded.armMm, { extra: 1 })} (k = 2)`
+      : say.words`not known: computed, not weighed`,
+    mac: schedule.macPercent === undefined ? DASH : say.words`${say.plain(schedule.macPercent, 1)} % MAC`,
+    datum: aircraft.datum,
+    maximumMass: bothSystems(say, 'mass', aircraft.maximumMassKg, MOST),
+    landingMass: bothSystems(say, 'mass', aircraft.maximumLandingMassKg, MOST),
+    zeroFuelMass: bothSystems(say, 'mass', aircraft.maximumZeroFuelMassKg, MOST),
+    emptyCap: bothSystems(say, 'mass', aircraft.maximumEmptyMassKg, MOST),
+    emptyRange: emptyRange(context),
+    usefulLoad: bothSystems(say, 'mass', schedule.usefulLoadKg, MOST),
+    fullFuelPayload: bothSystems(say, 'mass', results.loading?.payloadFullFuelKg, MOST),
+    payloadRule: payloadLine(context, schedule.massKg),
+  };
+}
+
+function emptyRange({ visit, say }: PackContext): BothSystems {
+  const range = visit.aircraft.emptyRange;
+  if (!range) return { value: DASH, other: '' };
+  const { forwardMm, aftMm } = range;
+  return {
+    value: say.words`${say.number('arm', forwardMm)} to ${say.measure('arm', aftMm)}`,
+    other: say.words`${say.other('arm', forwardMm, 'least')} to ${say.other('arm', aftMm, 'most')}`,
   };
 }
 

@@ -1,0 +1,62 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { printerFor } from '../../worker/units/print.ts';
+import { ARM_UNITS, MASS_UNITS, otherUnits, VOLUME_UNITS } from '../../worker/units/quantity.ts';
+import { roundWithin } from '../../worker/units/rounding.ts';
+import { RUNS } from '../property-runs.ts';
+
+const METRIC = { mass: 'kg', arm: 'mm', volume: 'l' } as const;
+const CUSTOMARY = { mass: 'lb', arm: 'in', volume: 'usgal' } as const;
+
+describe('a measure in the other system', () => {
+  // 600 / 0.45359237 = 1322.7736, 110 / 0.45359237 = 242.5085, 55 / 0.45359237 = 121.2542; 1650.3 / 25.4 = 64.9724; 78 / 3.785411784 = 20.6054.
+  test('has the decimals of its unit, and a limit stays within itself', () => {
+    const say = printerFor(METRIC);
+    expect(say.other('mass', 600)).toBe('1322.8\u00a0lb');
+    expect(say.other('mass', 600, 'most')).toBe('1322.7\u00a0lb');
+    expect(say.other('mass', 55, 'least')).toBe('121.3\u00a0lb');
+    expect(say.other('mass', 110, 'least')).toBe('242.6\u00a0lb');
+    expect(say.other('arm', 1650.3)).toBe('64.97\u00a0in');
+    expect(say.other('volume', 78, 'most')).toBe('20.6\u00a0US gal');
+  });
+
+  test('of pounds and inches is in kilograms and millimetres', () => {
+    const say = printerFor(CUSTOMARY);
+    expect(say.other('mass', 1232 * 0.45359237, 'most')).toBe('558.8\u00a0kg');
+    expect(say.other('arm', 298.577)).toBe('299\u00a0mm');
+  });
+
+  test('is never in the unit of the record', () => {
+    for (const mass of MASS_UNITS)
+      for (const arm of ARM_UNITS)
+        for (const volume of VOLUME_UNITS) {
+          const other = otherUnits({ mass, arm, volume });
+          expect(other.mass).not.toBe(mass);
+          expect(other.arm).not.toBe(arm);
+          expect(other.volume).not.toBe(volume);
+        }
+  });
+});
+
+describe('roundWithin()', () => {
+  test('keeps a limit that needs no rounding', () => {
+    expect(roundWithin(1322.7, 1, 'most')).toBe(1322.7);
+    expect(roundWithin(0.1 + 0.2, 1, 'most')).toBe(0.3);
+    expect(roundWithin(-9.5, 1, 'least')).toBe(-9.5);
+  });
+
+  test('never lies beyond the limit, nor a whole step within it', () => {
+    const value = fc.double({ min: -5000, max: 5000, noNaN: true });
+    fc.assert(
+      fc.property(value, fc.integer({ min: 0, max: 3 }), (limit, decimals) => {
+        const step = 10 ** -decimals;
+        const [most, least] = [roundWithin(limit, decimals, 'most'), roundWithin(limit, decimals, 'least')];
+        expect(most).toBeLessThanOrEqual(limit + step * 1e-5);
+        expect(most).toBeGreaterThan(limit - step * 1.00001);
+        expect(least).toBeGreaterThanOrEqual(limit - step * 1e-5);
+        expect(least).toBeLessThan(limit + step * 1.00001);
+      }),
+      RUNS,
+    );
+  });
+});

@@ -1,0 +1,31 @@
+import type { Printer } from '../../units/print.ts';
+import type { Quantity } from '../../units/quantity.ts';
+import { DASH } from '../people.ts';
+
+/** A measure in the units of the record, with the other system in small. */
+export interface BothSystems {
+  readonly [name: string]: string;
+  value: string;
+  /** Empty where there is nothing to convert. */
+  other: string;
+}
+
+/**
+ * A figure that a reader acts on.
+ *
+ * @param bound for a limit: what it limits, so that its conversion never lies beyond it
+ */
+export function bothSystems(
+  say: Printer,
+  quantity: Quantity,
+  value: number | undefined,
+  { bound, extra = 0 }: { bound?: 'least' | 'most'; extra?: number } = {},
+): BothSystems {
+  if (value === undefined) return { value: DASH, other: '' };
+  return { value: say.measure(quantity, value, { extra }), other: say.other(quantity, value, bound) };
+}
+
+/** Both in a run of text, where nothing can stand in small. */
+export function inBrackets({ value, other }: BothSystems): string {
+  return `${value} (${other})`;
+}
