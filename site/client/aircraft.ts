@@ -1,5 +1,6 @@
 // One aircraft as its workshop sees it: what stands, what is in hand, what is due, its history, its packs and their links.
 import { everyItem, ifThere, type Pack, type Slipmark } from '../../worker/client/client.ts';
+import { printerFor } from '../../worker/units/print.ts';
 import { element, there } from './element.ts';
 import { startCsv } from './shop/csv-files.ts';
 import { dueTable } from './shop/due-table.ts';
@@ -35,10 +36,10 @@ async function showPacks(client: Slipmark): Promise<void> {
 }
 
 async function showPapers(client: Slipmark, { pack }: Pack): Promise<void> {
-  const due = await ifThere(client.getDue({ registration }));
-  if (due) there('due', HTMLElement).replaceChildren(...dueTable(due.body));
-  const baseline = await ifThere(client.getBaseline({ pack }));
   const record = await client.getPackRecord({ pack });
-  const { units } = JSON.parse(new TextDecoder().decode(record.bytes));
-  if (baseline) there('history', HTMLElement).replaceChildren(...historyFigures(baseline.body, units));
+  const say = printerFor(JSON.parse(new TextDecoder().decode(record.bytes)).units);
+  const due = await ifThere(client.getDue({ registration }));
+  if (due) there('due', HTMLElement).replaceChildren(...dueTable(due.body, say));
+  const baseline = await ifThere(client.getBaseline({ pack }));
+  if (baseline) there('history', HTMLElement).replaceChildren(...historyFigures(baseline.body, say));
 }

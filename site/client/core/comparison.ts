@@ -77,11 +77,11 @@ function wiring({ visit }: Compared): Lines {
   );
 }
 
-function due({ results }: Compared): Lines {
+function due({ results }: Compared, say: Printer): Lines {
   return new Map(
     results.due.map(({ id, item, dueDate, dueHours, dueLandings }) => {
       const landings = dueLandings === undefined ? '' : `${dueLandings} landings`;
-      return [`${id} ${item}`, [dueLimit(dueDate, dueHours), landings].filter(Boolean).join(' or ') || NONE];
+      return [`${id} ${item}`, [dueLimit(say, dueDate, dueHours), landings].filter(Boolean).join(' or ') || NONE];
     }),
   );
 }

@@ -1,3 +1,4 @@
+import { phrase } from '../../words/words.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
 
 /** Characters below which a reason cannot be a sentence. */
@@ -7,16 +8,16 @@ export const acknowledgementThin: Rule = {
   code: 'ACKNOWLEDGEMENT_THIN',
   severity: 'blocks',
   meaning: 'The reason given for accepting a caution says nothing',
-  remedy: 'Say in a sentence why it is acceptable',
+  remedy: phrase`Say in a sentence why it is acceptable`,
   source: PRACTICE,
-  check: ({ visit }) =>
+  check: ({ visit, say }) =>
     (visit.release?.acknowledgements ?? []).flatMap(({ code, reason }, index): Hit[] =>
       reason.length >= LEAST_LENGTH
         ? []
         : [
             {
               path: ['release', 'acknowledgements', index, 'reason'],
-              sentence: `The reason for accepting ${code} is too short to be understood later`,
+              sentence: say.words`The reason for accepting ${code} is too short to be understood later`,
               data: { code },
             },
           ],

@@ -1,13 +1,14 @@
 import { addressForms } from '../../calc/surveillance/address.ts';
+import { phrase } from '../../words/words.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
 
 export const addressMismatch: Rule = {
   code: 'ADDRESS_MISMATCH',
   severity: 'blocks',
   meaning: 'A device is set to an address that is not the one in the papers',
-  remedy: 'Set the device again and read it back off the air',
+  remedy: phrase`Set the device again and read it back off the air`,
   source: read('EASA SIB 2011-20 (wrong 24-bit address) as summarised'),
-  check: ({ visit, results }) => {
+  check: ({ visit, results, say }) => {
     const record = visit.surveillance;
     const found = results.surveillance;
     if (!record || !found) return [];
@@ -18,7 +19,7 @@ export const addressMismatch: Rule = {
       return [
         {
           path: ['surveillance', 'devices', index, 'addressSet'],
-          sentence: `Device ${id} is set to ${is}; the papers have ${must}`,
+          sentence: say.words`Device ${id} is set to ${is}; the papers have ${must}`,
           data: { device: id, set: is, papers: must },
         },
       ];

@@ -1,3 +1,4 @@
+import { phrase } from '../../words/words.ts';
 import { type Rule, read } from '../rule.ts';
 
 /** Q begins no nationality mark (ITU Radio Regulations, App. 42, from memory): demo aircraft have no block of their own. */
@@ -5,9 +6,9 @@ export const addressOutsideStateBlock: Rule = {
   code: 'ADDRESS_OUTSIDE_STATE_BLOCK',
   severity: 'caution',
   meaning: 'The address is in the block of no State, or the registration that follows from it is another',
-  remedy: 'Compare with the certificate of registration',
+  remedy: phrase`Compare with the certificate of registration`,
   source: read('two open data files that agree on the block, named in state-blocks.ts'),
-  check: ({ visit, results }) => {
+  check: ({ visit, results, say }) => {
     const { forms } = results.surveillance ?? {};
     if (!forms) return [];
     const path = ['aircraft', 'address24'];
@@ -17,7 +18,7 @@ export const addressOutsideStateBlock: Rule = {
       return [
         {
           path,
-          sentence: `Address ${forms.hexadecimal} belongs to ${forms.registration}, not to ${registration}`,
+          sentence: say.words`Address ${forms.hexadecimal} belongs to ${forms.registration}, not to ${registration}`,
           data: { address: forms.hexadecimal },
         },
       ];
@@ -25,7 +26,7 @@ export const addressOutsideStateBlock: Rule = {
     return [
       {
         path,
-        sentence: `Address ${forms.hexadecimal} is in no block known here`,
+        sentence: say.words`Address ${forms.hexadecimal} is in no block known here`,
         data: { address: forms.hexadecimal },
       },
     ];

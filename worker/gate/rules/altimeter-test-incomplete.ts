@@ -1,3 +1,4 @@
+import { phrase } from '../../words/words.ts';
 import { omissionText } from '../omission-text.ts';
 import { type Rule, read } from '../rule.ts';
 
@@ -5,7 +6,7 @@ export const altimeterTestIncomplete: Rule = {
   code: 'ALTIMETER_TEST_INCOMPLETE',
   severity: 'caution',
   meaning: 'The altimeter test leaves out a part of the whole test, which flight under instrument rules needs',
-  remedy: 'Test it, or acknowledge that the aircraft does not fly under instrument rules',
+  remedy: phrase`Test it, or acknowledge that the aircraft does not fly under instrument rules`,
   source: read('14 CFR 43 Appendix E (b)(1), 14 CFR 91.411(a)(1)'),
   check: ({ results, say }) => {
     const missing = (results.surveillance?.altimeterOmissions ?? []).map((omission) => omissionText(omission, say));
@@ -13,7 +14,7 @@ export const altimeterTestIncomplete: Rule = {
     return [
       {
         path: ['surveillance', 'altimeter'],
-        sentence: `The altimeter test does not record: ${missing.join('; ')}`,
+        sentence: say.words`The altimeter test does not record: ${missing.join('; ')}`,
         data: { missing: missing.length },
       },
     ];

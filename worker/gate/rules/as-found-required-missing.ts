@@ -1,12 +1,13 @@
+import { phrase } from '../../words/words.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
 
 export const asFoundRequiredMissing: Rule = {
   code: 'AS_FOUND_REQUIRED_MISSING',
   severity: 'blocks',
   meaning: 'A required item was found missing and nothing was put in its place',
-  remedy: 'Fit it, or show that it is not required',
+  remedy: phrase`Fit it, or show that it is not required`,
   source: read('14 CFR 43.11; ML.A.403'),
-  check: ({ visit, results }) => {
+  check: ({ visit, results, say }) => {
     const now = new Set(results.change.after.filter(({ required }) => required).map(({ name }) => name));
     return (visit.asFound ?? []).flatMap((line, index): Hit[] => {
       const listed =
@@ -15,7 +16,7 @@ export const asFoundRequiredMissing: Rule = {
       return [
         {
           path: ['asFound', index],
-          sentence: `Item ${listed.id}, ${listed.name}, is required and was found missing`,
+          sentence: say.words`Item ${listed.id}, ${listed.name}, is required and was found missing`,
           data: { item: listed.id },
         },
       ];

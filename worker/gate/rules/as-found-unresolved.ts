@@ -1,19 +1,20 @@
+import { phrase } from '../../words/words.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
 
 export const asFoundUnresolved: Rule = {
   code: 'AS_FOUND_UNRESOLVED',
   severity: 'caution',
   meaning: 'Something differs from the papers and nobody decided what follows',
-  remedy: 'Decide and enter the disposition',
+  remedy: phrase`Decide and enter the disposition`,
   source: PRACTICE,
-  check: ({ visit }) =>
+  check: ({ visit, say }) =>
     (visit.asFound ?? []).flatMap(({ disposition, kind }, index): Hit[] =>
       disposition
         ? []
         : [
             {
               path: ['asFound', index, 'disposition'],
-              sentence: `A line of the survey (${kind}) has no disposition`,
+              sentence: say.words`A line of the survey (${kind}) has no disposition`,
               data: { kind },
             },
           ],

@@ -1,4 +1,4 @@
-import { printNumber } from '../../units/rounding.ts';
+import { phrase } from '../../words/words.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
 
 const LIMIT_MILLIOHM = 2.5;
@@ -7,15 +7,15 @@ export const bondHigh: Rule = {
   code: 'BOND_HIGH',
   severity: 'caution',
   meaning: 'The bond of an antenna to its ground plane resists too much',
-  remedy: 'Clean the faces, bond again and measure',
+  remedy: phrase`Clean the faces, bond again and measure`,
   source: read('AC 43.13-1B 11-188f: less than 2.5 milliohm'),
-  check: ({ visit }) =>
+  check: ({ visit, say }) =>
     (visit.antennas?.items ?? []).flatMap(({ name, bondMilliohm }, index): Hit[] => {
       if (bondMilliohm === undefined || bondMilliohm < LIMIT_MILLIOHM) return [];
       return [
         {
           path: ['antennas', 'items', index, 'bondMilliohm'],
-          sentence: `${name}: bond ${printNumber(bondMilliohm, 1)} mΩ; it has to be below ${printNumber(LIMIT_MILLIOHM, 1)} mΩ`,
+          sentence: say.words`${name}: bond ${say.plain(bondMilliohm, 1)} mΩ; it has to be below ${say.plain(LIMIT_MILLIOHM, 1)} mΩ`,
           data: { bondMilliohm, limitMilliohm: LIMIT_MILLIOHM },
         },
       ];

@@ -1,4 +1,5 @@
-import { dateOf, daysBetween, printDate } from '../../units/calendar.ts';
+import { dateOf, daysBetween } from '../../units/calendar.ts';
+import { phrase } from '../../words/words.ts';
 import { PRACTICE, type Rule } from '../rule.ts';
 
 const FRESH_DAYS = 7;
@@ -7,15 +8,15 @@ export const bulletinSearchOld: Rule = {
   code: 'BULLETIN_SEARCH_OLD',
   severity: 'caution',
   meaning: 'Nothing tells when bulletins were searched, or it was long before the release',
-  remedy: 'Search again',
+  remedy: phrase`Search again`,
   source: PRACTICE,
-  check: ({ visit, at }) => {
+  check: ({ visit, at, say }) => {
     if (!visit.bulletins) return [];
     const { searchedOn } = visit.bulletins;
     if (searchedOn !== undefined && daysBetween(searchedOn, dateOf(at)) <= FRESH_DAYS) return [];
     const sentence = searchedOn
-      ? `Bulletins were searched ${printDate(searchedOn)}`
-      : 'Nothing tells when bulletins were searched';
+      ? say.words`Bulletins were searched ${say.date(searchedOn)}`
+      : say.words`Nothing tells when bulletins were searched`;
     return [{ path: ['bulletins', 'searchedOn'], sentence }];
   },
 };

@@ -1,20 +1,20 @@
-import { printNumber } from '../../units/rounding.ts';
+import { phrase } from '../../words/words.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
 
 export const cableLossHigh: Rule = {
   code: 'CABLE_LOSS_HIGH',
   severity: 'caution',
   meaning: 'The feed of an antenna loses more than the equipment allows',
-  remedy: 'Shorten the cable, take a better one, or fewer connectors',
+  remedy: phrase`Shorten the cable, take a better one, or fewer connectors`,
   source: PRACTICE,
-  check: ({ visit, results }) =>
+  check: ({ visit, results, say }) =>
     (visit.antennas?.items ?? []).flatMap(({ name, cable }, index): Hit[] => {
       const lossDb = results.antennas?.antennas[index]?.cableLossDb;
       if (lossDb === undefined || cable?.limitDb === undefined || lossDb <= cable.limitDb) return [];
       return [
         {
           path: ['antennas', 'items', index, 'cable'],
-          sentence: `${name}: the feed loses ${printNumber(lossDb, 2)} dB; the limit is ${printNumber(cable.limitDb, 2)} dB`,
+          sentence: say.words`${name}: the feed loses ${say.plain(lossDb, 2)} dB; the limit is ${say.plain(cable.limitDb, 2)} dB`,
           data: { lossDb, limitDb: cable.limitDb },
         },
       ];

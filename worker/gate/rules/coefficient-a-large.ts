@@ -1,4 +1,4 @@
-import { printSigned } from '../../units/rounding.ts';
+import { phrase } from '../../words/words.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
 
 const LARGE_DEG = 3;
@@ -7,16 +7,16 @@ export const coefficientALarge: Rule = {
   code: 'COEFFICIENT_A_LARGE',
   severity: 'caution',
   meaning: 'The compass is turned in its mounting, or the reference was off',
-  remedy: 'Turn the compass, or check the reference',
+  remedy: phrase`Turn the compass, or check the reference`,
   source: PRACTICE,
-  check: ({ results }) =>
+  check: ({ results, say }) =>
     (results.compass?.swings ?? []).flatMap(({ state, coefficients }, index): Hit[] =>
       !coefficients || Math.abs(coefficients.A) <= LARGE_DEG
         ? []
         : [
             {
               path: ['compass', 'swings', index],
-              sentence: `Coefficient A is ${printSigned(coefficients.A, 1)}° (${state})`,
+              sentence: say.words`Coefficient A is ${say.signed(coefficients.A, 1)}° (${state})`,
               data: { A: coefficients.A },
             },
           ],

@@ -1,14 +1,15 @@
-import { instantOf, printMoment } from '../../units/calendar.ts';
+import { instantOf } from '../../units/calendar.ts';
 import type { Change } from '../../visit/visit.ts';
+import { phrase } from '../../words/words.ts';
 import { type Rule, read } from '../rule.ts';
 
 export const compassSwingOwed: Rule = {
   code: 'COMPASS_SWING_OWED',
   severity: 'blocks',
   meaning: 'Electrical equipment near the compass changed and it was not swung since',
-  remedy: 'Swing the compass',
+  remedy: phrase`Swing the compass`,
   source: read('AC 43.13-1B para 12-37 (a swing is due after a change of the electrical system)'),
-  check: ({ visit }) => {
+  check: ({ visit, say }) => {
     const changed = (visit.modifications ?? []).filter(({ changes }) => changes.some(isElectrical));
     const last = changed
       .map(({ finishedAt }) => finishedAt)
@@ -19,7 +20,7 @@ export const compassSwingOwed: Rule = {
     return [
       {
         path: ['compass'],
-        sentence: `Equipment was changed until ${printMoment(last)}; the compass was not swung after that`,
+        sentence: say.words`Equipment was changed until ${say.moment(last)}; the compass was not swung after that`,
         data: { last },
       },
     ];

@@ -1,3 +1,4 @@
+import { phrase } from '../../words/words.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
 import { wireName } from '../wire-name.ts';
 
@@ -5,9 +6,9 @@ export const continuityNotTested: Rule = {
   code: 'CONTINUITY_NOT_TESTED',
   severity: 'blocks',
   meaning: 'A wire put in by this visit was not tested end to end, or failed',
-  remedy: 'Test continuity from end to end and enter the result',
+  remedy: phrase`Test continuity from end to end and enter the result`,
   source: PRACTICE,
-  check: ({ visit }) => {
+  check: ({ visit, say }) => {
     const wiring = visit.wiring;
     return (wiring?.wires ?? []).flatMap((wire, index): Hit[] => {
       if (wire.change !== 'added' || (wire.continuity === 'passed' && wiring?.test)) return [];
@@ -16,8 +17,8 @@ export const continuityNotTested: Rule = {
           path: ['wiring', 'wires', index, 'continuity'],
           sentence:
             wire.continuity === 'failed'
-              ? `Wire ${wireName(wire)} failed the continuity test`
-              : `The continuity of wire ${wireName(wire)} was not tested`,
+              ? say.words`Wire ${wireName(wire)} failed the continuity test`
+              : say.words`The continuity of wire ${wireName(wire)} was not tested`,
           data: { wire: wireName(wire) },
         },
       ];

@@ -1,13 +1,14 @@
 import { instantOf } from '../../units/calendar.ts';
+import { phrase } from '../../words/words.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
 
 export const controlDirectionNotProved: Rule = {
   code: 'CONTROL_DIRECTION_NOT_PROVED',
   severity: 'blocks',
   meaning: 'A control that was disturbed was not proved by direction afterwards',
-  remedy: 'Move it from the seat while a second person calls what the surface does',
+  remedy: phrase`Move it from the seat while a second person calls what the surface does`,
   source: read('public accident reports on crossed controls after maintenance'),
-  check: ({ visit }) =>
+  check: ({ visit, say }) =>
     (visit.controls?.disturbed ?? []).flatMap(({ axis, what, at }, index): Hit[] => {
       const proof = visit.controls?.checks.some(
         (check) => check.axis === axis && check.isDirectionRight && instantOf(check.at) >= instantOf(at),
@@ -17,7 +18,7 @@ export const controlDirectionNotProved: Rule = {
         : [
             {
               path: ['controls', 'disturbed', index],
-              sentence: `${what}: ${axis} not proved by direction after that`,
+              sentence: say.words`${what}: ${axis} not proved by direction after that`,
               data: { axis },
             },
           ];

@@ -1,12 +1,13 @@
+import { phrase } from '../../words/words.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
 
 export const controlWrong: Rule = {
   code: 'CONTROL_WRONG',
   severity: 'blocks',
   meaning: 'A control moves the wrong way or binds',
-  remedy: 'Ground the aircraft and put it right',
+  remedy: phrase`Ground the aircraft and put it right`,
   source: read('public accident reports on crossed controls after maintenance'),
-  check: ({ visit }) =>
+  check: ({ visit, say }) =>
     (visit.controls?.checks ?? []).flatMap(
       ({ axis, input, response, isDirectionRight, isFullAndFree }, index): Hit[] =>
         isDirectionRight && isFullAndFree
@@ -14,7 +15,7 @@ export const controlWrong: Rule = {
           : [
               {
                 path: ['controls', 'checks', index],
-                sentence: `${axis}: ${input}, ${response}: ${isDirectionRight ? 'not full and free' : 'the wrong way'}`,
+                sentence: `${axis}: ${input}, ${response}: ${isDirectionRight ? say.words`not full and free` : say.words`the wrong way`}`,
                 data: { axis },
               },
             ],

@@ -1,20 +1,21 @@
-import { instantOf, printMoment } from '../../units/calendar.ts';
+import { instantOf } from '../../units/calendar.ts';
+import { phrase } from '../../words/words.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
 
 export const datesOutOfOrder: Rule = {
   code: 'DATES_OUT_OF_ORDER',
   severity: 'blocks',
   meaning: 'Something is dated before the aircraft arrived or after the work had ended',
-  remedy: 'Correct the date, or the arrival or end of work',
+  remedy: phrase`Correct the date, or the arrival or end of work`,
   source: PRACTICE,
-  check: ({ visit, moments }) => {
+  check: ({ visit, moments, say }) => {
     const { arrivedAt, workEndedAt } = visit.visit;
     return moments.flatMap(({ what, at, path }): Hit[] => {
       if (instantOf(at) < instantOf(arrivedAt)) {
         return [
           {
             path,
-            sentence: `The ${what} is dated ${printMoment(at)}, before the arrival ${printMoment(arrivedAt)}`,
+            sentence: say.words`The ${what} is dated ${say.moment(at)}, before the arrival ${say.moment(arrivedAt)}`,
             data: { stated: at },
           },
         ];
@@ -23,7 +24,7 @@ export const datesOutOfOrder: Rule = {
         return [
           {
             path,
-            sentence: `The ${what} is dated ${printMoment(at)}, after the end of work ${printMoment(workEndedAt)}`,
+            sentence: say.words`The ${what} is dated ${say.moment(at)}, after the end of work ${say.moment(workEndedAt)}`,
             data: { stated: at },
           },
         ];

@@ -1,15 +1,15 @@
 import { hoursOf } from '../../calc/total-hours.ts';
-import { dateOf, printDate } from '../../units/calendar.ts';
-import { printNumber } from '../../units/rounding.ts';
+import { dateOf } from '../../units/calendar.ts';
+import { phrase } from '../../words/words.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
 
 export const deferralExpired: Rule = {
   code: 'DEFERRAL_EXPIRED',
   severity: 'blocks',
   meaning: 'The limit of a deferred item has passed',
-  remedy: 'Rectify it now',
+  remedy: phrase`Rectify it now`,
   source: read('ML.A.403 (within the stated limit)'),
-  check: ({ visit, at }) => {
+  check: ({ visit, at, say }) => {
     const hours = hoursOf(visit, 'airframe');
     return (visit.findings ?? []).flatMap(({ id, disposition, deferral }, index): Hit[] => {
       if (disposition !== 'deferred' || !deferral) return [];
@@ -19,7 +19,7 @@ export const deferralExpired: Rule = {
         return [
           {
             path: [...path, 'untilDate'],
-            sentence: `Finding ${id} was to be done by ${printDate(untilDate)}`,
+            sentence: say.words`Finding ${id} was to be done by ${say.date(untilDate)}`,
             data: { finding: id, untilDate },
           },
         ];
@@ -27,7 +27,7 @@ export const deferralExpired: Rule = {
         return [
           {
             path: [...path, 'untilHours'],
-            sentence: `Finding ${id} was to be done by ${printNumber(untilHours, 1)} h; the airframe has ${printNumber(hours, 1)} h`,
+            sentence: say.words`Finding ${id} was to be done by ${say.plain(untilHours, 1)} h; the airframe has ${say.plain(hours, 1)} h`,
             data: { finding: id, untilHours, hours },
           },
         ];

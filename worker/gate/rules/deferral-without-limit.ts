@@ -1,12 +1,13 @@
+import { phrase } from '../../words/words.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
 
 export const deferralWithoutLimit: Rule = {
   code: 'DEFERRAL_WITHOUT_LIMIT',
   severity: 'blocks',
   meaning: 'A deferred item has no limit in time or hours',
-  remedy: 'Give the date or hours by which it must be done',
+  remedy: phrase`Give the date or hours by which it must be done`,
   source: read('ML.A.403; 14 CFR 43.11'),
-  check: ({ visit }) =>
+  check: ({ visit, say }) =>
     (visit.findings ?? []).flatMap(({ id, disposition, deferral }, index): Hit[] => {
       if (
         disposition !== 'deferred' ||
@@ -18,7 +19,7 @@ export const deferralWithoutLimit: Rule = {
       return [
         {
           path: ['findings', index, 'deferral'],
-          sentence: `Finding ${id} is deferred without a date or hours by which it must be done`,
+          sentence: say.words`Finding ${id} is deferred without a date or hours by which it must be done`,
           data: { finding: id },
         },
       ];

@@ -1,4 +1,4 @@
-import { printNumber } from '../../units/rounding.ts';
+import { phrase } from '../../words/words.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
 
 const TARGET_DEG = 5;
@@ -7,16 +7,16 @@ export const deviationLarge: Rule = {
   code: 'DEVIATION_LARGE',
   severity: 'caution',
   meaning: 'The compass deviates more than a good compensation leaves',
-  remedy: 'Compensate it',
+  remedy: phrase`Compensate it`,
   source: PRACTICE,
-  check: ({ results }) =>
+  check: ({ results, say }) =>
     (results.compass?.swings ?? []).flatMap(({ state, greatestDeviationDeg }, index): Hit[] =>
       greatestDeviationDeg <= TARGET_DEG || greatestDeviationDeg > 10
         ? []
         : [
             {
               path: ['compass', 'swings', index],
-              sentence: `Deviation reaches ${printNumber(greatestDeviationDeg, 1)}° (${state})`,
+              sentence: say.words`Deviation reaches ${say.plain(greatestDeviationDeg, 1)}° (${state})`,
               data: { greatestDeviationDeg },
             },
           ],

@@ -1,4 +1,4 @@
-import { printNumber, printSigned } from '../../units/rounding.ts';
+import { phrase } from '../../words/words.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
 
 /** Deviation in level flight on any heading. */
@@ -10,9 +10,9 @@ export const deviationOverLimit: Rule = {
   code: 'DEVIATION_OVER_LIMIT',
   severity: 'blocks',
   meaning: 'The compass deviates more than is allowed',
-  remedy: 'Compensate it, or find what disturbs it, and swing again',
+  remedy: phrase`Compensate it, or find what disturbs it, and swing again`,
   source: read('14 CFR 27.1327 and the former 23.1327'),
-  check: ({ results }) =>
+  check: ({ results, say }) =>
     (results.compass?.swings ?? []).flatMap(({ state, readings }, index) =>
       readings.flatMap(({ headingDeg, deviationDeg }): Hit[] =>
         Math.abs(deviationDeg) <= LIMIT_DEG + ROUNDING_DEG
@@ -20,7 +20,7 @@ export const deviationOverLimit: Rule = {
           : [
               {
                 path: ['compass', 'swings', index],
-                sentence: `Deviation ${printSigned(deviationDeg, 1)}° on ${printNumber(headingDeg, 0)}° (${state}); the limit is ${LIMIT_DEG}°`,
+                sentence: say.words`Deviation ${say.signed(deviationDeg, 1)}° on ${say.plain(headingDeg, 0)}° (${state}); the limit is ${LIMIT_DEG}°`,
                 data: { headingDeg, deviationDeg },
               },
             ],

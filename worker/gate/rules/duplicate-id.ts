@@ -1,3 +1,4 @@
+import { phrase } from '../../words/words.ts';
 import { identifiedLists } from '../identified.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
 
@@ -5,14 +6,14 @@ export const duplicateId: Rule = {
   code: 'DUPLICATE_ID',
   severity: 'blocks',
   meaning: 'Two entries of one list have the same identifier',
-  remedy: 'Give each its own identifier',
+  remedy: phrase`Give each its own identifier`,
   source: PRACTICE,
-  check: ({ visit }) =>
+  check: ({ visit, say }) =>
     identifiedLists(visit).flatMap(({ what, path, key, ids }) =>
       ids.flatMap((id, index): Hit[] =>
         ids.indexOf(id) === index
           ? []
-          : [{ path: [...path, index, key], sentence: `There is already a ${what} “${id}”`, data: { id } }],
+          : [{ path: [...path, index, key], sentence: say.words`There is already a ${what} “${id}”`, data: { id } }],
       ),
     ),
 };

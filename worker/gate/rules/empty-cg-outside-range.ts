@@ -1,10 +1,11 @@
+import { phrase } from '../../words/words.ts';
 import { type Rule, read } from '../rule.ts';
 
 export const emptyCgOutsideRange: Rule = {
   code: 'EMPTY_CG_OUTSIDE_RANGE',
   severity: 'blocks',
   meaning: 'The empty centre of gravity is outside its permitted range',
-  remedy: 'Correct it with ballast or by moving equipment, or check the weighing',
+  remedy: phrase`Correct it with ballast or by moving equipment, or check the weighing`,
   source: read('AC 43.13-1B ch. 10 (empty-weight CG range)'),
   check: ({ visit, results, say }) => {
     const range = visit.aircraft.emptyRange;
@@ -13,7 +14,7 @@ export const emptyCgOutsideRange: Rule = {
     return [
       {
         path: ['aircraft', 'emptyRange'],
-        sentence: `The empty centre of gravity, ${say.measure('arm', armMm)}, is outside ${say.number('arm', range.forwardMm)} to ${say.measure('arm', range.aftMm)}`,
+        sentence: say.words`The empty centre of gravity, ${say.measure('arm', armMm)}, is outside ${say.number('arm', range.forwardMm)} to ${say.measure('arm', range.aftMm)}`,
         data: { armMm, forwardMm: range.forwardMm, aftMm: range.aftMm },
       },
     ];

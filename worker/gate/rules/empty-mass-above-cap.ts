@@ -1,10 +1,11 @@
+import { phrase } from '../../words/words.ts';
 import { type Rule, read } from '../rule.ts';
 
 export const emptyMassAboveCap: Rule = {
   code: 'EMPTY_MASS_ABOVE_CAP',
   severity: 'blocks',
   meaning: 'The empty mass is above the cap of the category or type',
-  remedy: 'Take equipment out, or change the category by an allowed route',
+  remedy: phrase`Take equipment out, or change the category by an allowed route`,
   source: read('UK SI 2021/879 art. 10 and EU 2018/1139 Annex I(e) (mass classes)'),
   check: ({ visit, results, say }) => {
     const capKg = visit.aircraft.maximumEmptyMassKg;
@@ -13,7 +14,7 @@ export const emptyMassAboveCap: Rule = {
     return [
       {
         path: ['aircraft', 'maximumEmptyMass'],
-        sentence: `The empty mass, ${say.measure('mass', emptyKg)}, is above its cap, ${say.measure('mass', capKg)}`,
+        sentence: say.words`The empty mass, ${say.measure('mass', emptyKg)}, is above its cap, ${say.measure('mass', capKg)}`,
         data: { emptyKg, capKg },
       },
     ];

@@ -1,20 +1,20 @@
-import { printNumber } from '../../units/rounding.ts';
+import { phrase } from '../../words/words.ts';
 import { memory, type Rule } from '../rule.ts';
 
 export const enduranceShort: Rule = {
   code: 'ENDURANCE_SHORT',
   severity: 'caution',
   meaning: 'The battery does not last long enough after the source has failed',
-  remedy: 'Shed more, fit a greater battery, or state it as a limit of the aircraft',
+  remedy: phrase`Shed more, fit a greater battery, or state it as a limit of the aircraft`,
   source: memory('14 CFR 23.1353(h): 30 minutes; else the reserve of the record'),
-  check: ({ results }) => {
+  check: ({ results, say }) => {
     const endurance = results.electrical?.endurance;
     if (!endurance || endurance.minutes === undefined || endurance.minutes >= endurance.neededMin) return [];
     const { minutes, neededMin } = endurance;
     return [
       {
         path: ['electrical', 'battery'],
-        sentence: `The battery carries the essential loads for ${printNumber(minutes, 1)} min; ${printNumber(neededMin, 0)} min are needed`,
+        sentence: say.words`The battery carries the essential loads for ${say.plain(minutes, 1)} min; ${say.plain(neededMin, 0)} min are needed`,
         data: { minutes, neededMin },
       },
     ];

@@ -1,3 +1,4 @@
+import { phrase } from '../../words/words.ts';
 import { rangeText } from '../range-text.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
 
@@ -5,7 +6,7 @@ export const engineLimitExceeded: Rule = {
   code: 'ENGINE_LIMIT_EXCEEDED',
   severity: 'blocks',
   meaning: 'An instrument was outside its limits after the work',
-  remedy: 'Find the cause and run again',
+  remedy: phrase`Find the cause and run again`,
   source: read('14 CFR 43.15(c) as summarised; limits from the record'),
   check: ({ results, say }) =>
     results.engineRuns.flatMap(({ name, unit, after, least, most, isWithin }): Hit[] =>
@@ -14,7 +15,7 @@ export const engineLimitExceeded: Rule = {
         : [
             {
               path: ['engineRuns'],
-              sentence: `${name}: ${after} ${unit} is outside its limits ${rangeText({ least, most }, say)}`,
+              sentence: say.words`${name}: ${after} ${unit} is outside its limits ${rangeText({ least, most }, say)}`,
               data: { name, after },
             },
           ],

@@ -1,4 +1,5 @@
 import { lastRun } from '../../calc/engine-runs.ts';
+import { phrase } from '../../words/words.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
 
 export const engineReadingNotRepeated: Rule = {
@@ -6,9 +7,9 @@ export const engineReadingNotRepeated: Rule = {
   severity: 'caution',
   meaning:
     'An instrument was read in the last run before the work and not, or in another unit, in the last run after it',
-  remedy: 'Read it in another run, under the same name and in the same unit',
+  remedy: phrase`Read it in another run, under the same name and in the same unit`,
   source: PRACTICE,
-  check: ({ visit, results }) => {
+  check: ({ visit, results, say }) => {
     const last = lastRun(visit.engineRuns ?? [], 'after');
     if (!last) return [];
     return results.engineRuns.flatMap(({ name, unit, before, after }): Hit[] =>
@@ -17,7 +18,7 @@ export const engineReadingNotRepeated: Rule = {
         : [
             {
               path: ['engineRuns', last.index, 'values'],
-              sentence: `${name} was ${before} ${unit} before the work and was not read after it in ${unit}`,
+              sentence: say.words`${name} was ${before} ${unit} before the work and was not read after it in ${unit}`,
               data: { name, before },
             },
           ],

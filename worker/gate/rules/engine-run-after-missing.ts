@@ -1,13 +1,14 @@
+import { phrase } from '../../words/words.ts';
 import { type Rule, read } from '../rule.ts';
 
 export const engineRunAfterMissing: Rule = {
   code: 'ENGINE_RUN_AFTER_MISSING',
   severity: 'blocks',
   meaning: 'No run of the engine after the work is recorded',
-  remedy: 'Run the engine and record it',
+  remedy: phrase`Run the engine and record it`,
   source: read('South African 43.04.9 and 14 CFR 43.15(c) as summarised'),
-  check: ({ visit }) =>
+  check: ({ visit, say }) =>
     visit.engineRuns && !visit.engineRuns.some(({ when }) => when === 'after')
-      ? [{ path: ['engineRuns'], sentence: 'No run of the engine after the work is recorded' }]
+      ? [{ path: ['engineRuns'], sentence: say.words`No run of the engine after the work is recorded` }]
       : [],
 };

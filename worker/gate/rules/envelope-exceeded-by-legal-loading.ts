@@ -1,3 +1,4 @@
+import { phrase } from '../../words/words.ts';
 import { describeLoading } from '../describe-loading.ts';
 import { type Rule, type RuleInput, read } from '../rule.ts';
 
@@ -8,7 +9,7 @@ export const envelopeExceededByLegalLoading: Rule = {
   code: 'ENVELOPE_EXCEEDED_BY_LEGAL_LOADING',
   severity: 'blocks',
   meaning: 'A loading that every stated limit allows lies outside the envelope',
-  remedy: 'Add a loading limit or placard that forbids it, or correct station limits or ballast',
+  remedy: phrase`Add a loading limit or placard that forbids it, or correct station limits or ballast`,
   source: read('AC 43.13-1B ch. 10 (adverse-loaded checks)'),
   check: ({ visit, results, say }) => {
     const margins = results.loading?.extremes?.margins ?? [];
@@ -24,8 +25,8 @@ export const envelopeExceededByLegalLoading: Rule = {
 
 function outsideSentence(side: string, margin: number, limit: number, say: RuleInput['say']): string {
   if (side === 'below')
-    return `A legal loading is ${say.measure('mass', -margin)} lighter than the envelope reaches, ${say.measure('mass', limit)}`;
+    return say.words`A legal loading is ${say.measure('mass', -margin)} lighter than the envelope reaches, ${say.measure('mass', limit)}`;
   if (side === 'above')
-    return `A legal loading is ${say.measure('mass', -margin)} heavier than the envelope reaches, ${say.measure('mass', limit)}`;
-  return `A legal loading is ${say.measure('arm', -margin)} ${side} of the limit of ${say.measure('arm', limit)}`;
+    return say.words`A legal loading is ${say.measure('mass', -margin)} heavier than the envelope reaches, ${say.measure('mass', limit)}`;
+  return say.words`A legal loading is ${say.measure('arm', -margin)} ${side} of the limit of ${say.measure('arm', limit)}`;
 }

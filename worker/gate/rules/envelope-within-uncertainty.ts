@@ -1,3 +1,4 @@
+import { phrase } from '../../words/words.ts';
 import { describeLoading } from '../describe-loading.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
 
@@ -5,7 +6,7 @@ export const envelopeWithinUncertainty: Rule = {
   code: 'ENVELOPE_WITHIN_UNCERTAINTY',
   severity: 'caution',
   meaning: 'A legal loading comes nearer to a limit than the uncertainty of the empty centre of gravity',
-  remedy: 'Weigh better, or keep away from that corner',
+  remedy: phrase`Weigh better, or keep away from that corner`,
   source: read('JCGM 100:2008'),
   check: ({ visit, results, say }) => {
     const { schedule, loading } = results;
@@ -19,7 +20,7 @@ export const envelopeWithinUncertainty: Rule = {
       return [
         {
           path: ['aircraft', 'envelope'],
-          sentence: `${describeLoading(visit, at, say)} stays ${say.measure('arm', margin, { extra: 1 })} inside the ${side} limit; the uncertainty there is ${say.measure('arm', uncertaintyMm, { extra: 1 })} (k = 2)`,
+          sentence: say.words`${describeLoading(visit, at, say)} stays ${say.measure('arm', margin, { extra: 1 })} inside the ${side} limit; the uncertainty there is ${say.measure('arm', uncertaintyMm, { extra: 1 })} (k = 2)`,
           data: { side, margin, uncertaintyMm },
         },
       ];

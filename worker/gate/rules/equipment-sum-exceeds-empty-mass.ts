@@ -1,10 +1,11 @@
+import { phrase } from '../../words/words.ts';
 import { PRACTICE, type Rule } from '../rule.ts';
 
 export const equipmentSumExceedsEmptyMass: Rule = {
   code: 'EQUIPMENT_SUM_EXCEEDS_EMPTY_MASS',
   severity: 'blocks',
   meaning: 'The equipment alone weighs more than the empty aircraft',
-  remedy: 'Check units and masses of the list',
+  remedy: phrase`Check units and masses of the list`,
   source: PRACTICE,
   check: ({ results, say }) => {
     const { schedule, change } = results;
@@ -13,7 +14,7 @@ export const equipmentSumExceedsEmptyMass: Rule = {
     return [
       {
         path: ['baseline', 'equipment'],
-        sentence: `The equipment adds up to ${say.measure('mass', sumKg)}, more than the empty mass of ${say.measure('mass', schedule.massKg)}`,
+        sentence: say.words`The equipment adds up to ${say.measure('mass', sumKg)}, more than the empty mass of ${say.measure('mass', schedule.massKg)}`,
         data: { sumKg, emptyKg: schedule.massKg },
       },
     ];

@@ -1,12 +1,13 @@
+import { phrase } from '../../words/words.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
 
 export const essentialLoadShed: Rule = {
   code: 'ESSENTIAL_LOAD_SHED',
   severity: 'blocks',
   meaning: 'A load that is needed to land hangs on a bus that goes dead when the source has failed',
-  remedy: 'Move it to a bus that stays alive, or show that it is not essential',
+  remedy: phrase`Move it to a bus that stays alive, or show that it is not essential`,
   source: PRACTICE,
-  check: ({ visit }) => {
+  check: ({ visit, say }) => {
     const { buses = [], loads = [] } = visit.electrical ?? {};
     const dead = new Set(buses.filter(({ isAliveOnBattery }) => !isAliveOnBattery).map(({ id }) => id));
     return loads.flatMap(({ name, isEssential, bus, change }, index): Hit[] => {
@@ -14,7 +15,7 @@ export const essentialLoadShed: Rule = {
       return [
         {
           path: ['electrical', 'loads', index, 'bus'],
-          sentence: `${name} is essential, and bus ${bus} is dead when the source has failed`,
+          sentence: say.words`${name} is essential, and bus ${bus} is dead when the source has failed`,
           data: { bus },
         },
       ];

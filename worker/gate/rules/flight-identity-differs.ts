@@ -1,12 +1,13 @@
+import { phrase } from '../../words/words.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
 
 export const flightIdentityDiffers: Rule = {
   code: 'FLIGHT_IDENTITY_DIFFERS',
   severity: 'blocks',
   meaning: 'The flight identity entered is neither the marks nor a call sign of letters and figures',
-  remedy: 'Enter the marks without hyphen, or the call sign',
+  remedy: phrase`Enter the marks without hyphen, or the call sign`,
   source: read('CS-ACNS (identity as in item 7 of the flight plan)'),
-  check: ({ visit }) => {
+  check: ({ visit, say }) => {
     const marks = visit.aircraft.registration.replace('-', '');
     return (visit.surveillance?.devices ?? []).flatMap(({ id, flightIdentitySet }, index): Hit[] => {
       if (
@@ -18,7 +19,7 @@ export const flightIdentityDiffers: Rule = {
       return [
         {
           path: ['surveillance', 'devices', index, 'flightIdentitySet'],
-          sentence: `Device ${id} has the flight identity ${flightIdentitySet}; the marks are ${marks}`,
+          sentence: say.words`Device ${id} has the flight identity ${flightIdentitySet}; the marks are ${marks}`,
           data: { device: id, flightIdentitySet },
         },
       ];

@@ -1,12 +1,13 @@
+import { phrase } from '../../words/words.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
 
 export const flightTestOwedUnstated: Rule = {
   code: 'FLIGHT_TEST_OWED_UNSTATED',
   severity: 'blocks',
   meaning: 'A flight test is owed and the release does not say so, or a major modification says nothing about one',
-  remedy: 'State the flight test among the limitations of the release, or that none is needed',
+  remedy: phrase`State the flight test among the limitations of the release, or that none is needed`,
   source: read('operating limitations quoted in 8130.2 (flight test after a major change)'),
-  check: ({ visit }) => {
+  check: ({ visit, say }) => {
     const stated = (visit.release?.limitations ?? []).some((text) => /\btest/i.test(text));
     return (visit.modifications ?? []).flatMap(({ id, classification, flightTest }, index): Hit[] => {
       const path = ['modifications', index, 'flightTest'];
@@ -14,7 +15,7 @@ export const flightTestOwedUnstated: Rule = {
         return [
           {
             path,
-            sentence: `Modification ${id} is major and does not say whether a flight test is owed`,
+            sentence: say.words`Modification ${id} is major and does not say whether a flight test is owed`,
             data: { modification: id },
           },
         ];
@@ -22,7 +23,7 @@ export const flightTestOwedUnstated: Rule = {
       return [
         {
           path,
-          sentence: `Modification ${id} owes a flight test that no limitation of the release mentions`,
+          sentence: say.words`Modification ${id} owes a flight test that no limitation of the release mentions`,
           data: { modification: id },
         },
       ];

@@ -1,17 +1,18 @@
 import { tanksOf } from '../../calc/fuel.ts';
+import { phrase } from '../../words/words.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
 
 export const fuelStateUnstated: Rule = {
   code: 'FUEL_STATE_UNSTATED',
   severity: 'blocks',
   meaning: 'The weighing does not say what fuel was aboard',
-  remedy: 'State the fuel state, and the content of each tank where it was neither drained nor full',
+  remedy: phrase`State the fuel state, and the content of each tank where it was neither drained nor full`,
   source: read('AC 43.13-1B ch. 10; CAP 562 weighing leaflet'),
-  check: ({ visit }) => {
+  check: ({ visit, say }) => {
     const { weighing } = visit;
     if (!weighing) return [];
     if (weighing.fuelState === undefined)
-      return [{ path: ['weighing', 'fuelState'], sentence: 'The weighing does not say what fuel was aboard' }];
+      return [{ path: ['weighing', 'fuelState'], sentence: say.words`The weighing does not say what fuel was aboard` }];
     if (weighing.fuelState !== 'stated') return [];
     const stated = new Set((weighing.fuelAboard ?? []).map(({ station }) => station));
     return tanksOf(visit.aircraft).flatMap(({ id, name }): Hit[] =>
@@ -20,7 +21,7 @@ export const fuelStateUnstated: Rule = {
         : [
             {
               path: ['weighing', 'fuelAboard'],
-              sentence: `The weighing does not say what ${name} held`,
+              sentence: say.words`The weighing does not say what ${name} held`,
               data: { station: id },
             },
           ],

@@ -1,20 +1,20 @@
 import { GROUND_RETURN_LIMIT_MILLIOHM as LIMIT_MILLIOHM } from '../../calc/electrical/voltage-drop.ts';
-import { printNumber } from '../../units/rounding.ts';
+import { phrase } from '../../words/words.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
 
 export const groundReturnHigh: Rule = {
   code: 'GROUND_RETURN_HIGH',
   severity: 'caution',
   meaning: 'The ground return of a circuit resists more than 5 milliohm',
-  remedy: 'Clean and bond the ground points, or fit a return wire, and measure again',
+  remedy: phrase`Clean and bond the ground points, or fit a return wire, and measure again`,
   source: read('FAA-H-8083-31 chapter 9, voltage drop in wires: 0.005 ohm from ground point to ground terminal'),
-  check: ({ visit }) =>
+  check: ({ visit, say }) =>
     (visit.electrical?.circuits ?? []).flatMap(({ name, groundReturnMilliohm }, index): Hit[] => {
       if (groundReturnMilliohm === undefined || groundReturnMilliohm <= LIMIT_MILLIOHM) return [];
       return [
         {
           path: ['electrical', 'circuits', index, 'groundReturnMilliohm'],
-          sentence: `Circuit ${name}: ground return ${printNumber(groundReturnMilliohm, 1)} mΩ; ${printNumber(LIMIT_MILLIOHM, 1)} mΩ is satisfactory`,
+          sentence: say.words`Circuit ${name}: ground return ${say.plain(groundReturnMilliohm, 1)} mΩ; ${say.plain(LIMIT_MILLIOHM, 1)} mΩ is satisfactory`,
           data: { groundReturnMilliohm, limitMilliohm: LIMIT_MILLIOHM },
         },
       ];

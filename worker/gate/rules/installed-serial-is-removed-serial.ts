@@ -1,3 +1,4 @@
+import { phrase } from '../../words/words.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
 import { sameSerial } from '../serial.ts';
 
@@ -5,9 +6,9 @@ export const installedSerialIsRemovedSerial: Rule = {
   code: 'INSTALLED_SERIAL_IS_REMOVED_SERIAL',
   severity: 'blocks',
   meaning: 'The item put in carries the serial number of the one taken out',
-  remedy: 'Read the serial number off the item that is fitted now',
+  remedy: phrase`Read the serial number off the item that is fitted now`,
   source: PRACTICE,
-  check: ({ results }) =>
+  check: ({ results, say }) =>
     results.change.changes.flatMap(({ change, path }): Hit[] => {
       if (
         change.kind !== 'replaced' ||
@@ -19,7 +20,7 @@ export const installedSerialIsRemovedSerial: Rule = {
       return [
         {
           path: [...path, 'by', 'serial'],
-          sentence: `Item ${change.by.id} is entered with serial number ${change.serial}, which was taken out`,
+          sentence: say.words`Item ${change.by.id} is entered with serial number ${change.serial}, which was taken out`,
           data: { serial: change.serial },
         },
       ];

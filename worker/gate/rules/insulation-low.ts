@@ -1,4 +1,4 @@
-import { printNumber } from '../../units/rounding.ts';
+import { phrase } from '../../words/words.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
 import { wireName } from '../wire-name.ts';
 
@@ -6,9 +6,9 @@ export const insulationLow: Rule = {
   code: 'INSULATION_LOW',
   severity: 'caution',
   meaning: 'The insulation of a wire is below the limit of the record',
-  remedy: 'Find the damage, dry or replace the wire, and measure again',
+  remedy: phrase`Find the damage, dry or replace the wire, and measure again`,
   source: PRACTICE,
-  check: ({ visit }) => {
+  check: ({ visit, say }) => {
     const limitMohm = visit.wiring?.test?.insulationLimitMohm;
     if (limitMohm === undefined) return [];
     return (visit.wiring?.wires ?? []).flatMap((wire, index): Hit[] => {
@@ -17,7 +17,7 @@ export const insulationLow: Rule = {
       return [
         {
           path: ['wiring', 'wires', index, 'insulationMohm'],
-          sentence: `Insulation of wire ${wireName(wire)}: ${printNumber(insulationMohm, 1)} MΩ; the limit is ${printNumber(limitMohm, 1)} MΩ`,
+          sentence: say.words`Insulation of wire ${wireName(wire)}: ${say.plain(insulationMohm, 1)} MΩ; the limit is ${say.plain(limitMohm, 1)} MΩ`,
           data: { insulationMohm, limitMohm },
         },
       ];

@@ -1,11 +1,11 @@
-import { printNumber } from '../../units/rounding.ts';
+import { phrase } from '../../words/words.ts';
 import { PRACTICE, type Rule } from '../rule.ts';
 
 export const leftRightUnequal: Rule = {
   code: 'LEFT_RIGHT_UNEQUAL',
   severity: 'caution',
   meaning: 'The main wheels carry unlike loads',
-  remedy: 'Check level, tyres, fuel and the scales',
+  remedy: phrase`Check level, tyres, fuel and the scales`,
   source: PRACTICE,
   check: ({ results, regime, say }) => {
     const sideKg = (side: 'left' | 'right'): number =>
@@ -19,7 +19,7 @@ export const leftRightUnequal: Rule = {
     return [
       {
         path: ['weighing', 'points'],
-        sentence: `Left ${say.measure('mass', leftKg)} and right ${say.measure('mass', rightKg)} differ by ${printNumber(share * 100, 1)} % of their sum`,
+        sentence: say.words`Left ${say.measure('mass', leftKg)} and right ${say.measure('mass', rightKg)} differ by ${say.plain(share * 100, 1)} % of their sum`,
         data: { leftKg, rightKg, share },
       },
     ];

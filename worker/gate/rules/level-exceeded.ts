@@ -1,13 +1,13 @@
-import { printNumber } from '../../units/rounding.ts';
+import { phrase } from '../../words/words.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
 
 export const levelExceeded: Rule = {
   code: 'LEVEL_EXCEEDED',
   severity: 'blocks',
   meaning: 'The aircraft was not level when weighed',
-  remedy: 'Level it and weigh again',
+  remedy: phrase`Level it and weigh again`,
   source: PRACTICE,
-  check: ({ visit, regime }) => {
+  check: ({ visit, regime, say }) => {
     const level = visit.weighing?.level;
     if (!level) return [];
     const limit = regime.levelToleranceDeg.value;
@@ -16,7 +16,7 @@ export const levelExceeded: Rule = {
       return [
         {
           path: ['weighing', 'level', axis],
-          sentence: `Attitude ${printNumber(level[axis], 1)}° from level; the limit is ${printNumber(limit, 1)}°`,
+          sentence: say.words`Attitude ${say.plain(level[axis], 1)}° from level; the limit is ${say.plain(limit, 1)}°`,
           data: { angleDeg: level[axis], limitDeg: limit },
         },
       ];

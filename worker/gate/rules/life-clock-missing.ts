@@ -1,5 +1,6 @@
 import type { Due } from '../../calc/lives/due.ts';
 import type { Life } from '../../visit/life.ts';
+import { phrase } from '../../words/words.ts';
 import { lifePath } from '../life-path.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
 
@@ -7,9 +8,9 @@ export const lifeClockMissing: Rule = {
   code: 'LIFE_CLOCK_MISSING',
   severity: 'blocks',
   meaning: 'An interval has a clock that the last entry or the meters do not',
-  remedy: 'Enter the date, hours or landings of the last time, and of now',
+  remedy: phrase`Enter the date, hours or landings of the last time, and of now`,
   source: read('UK accident report on a propeller lost after a calendar interval was not counted'),
-  check: ({ visit, results }) => [
+  check: ({ visit, results, say }) => [
     ...(visit.lives?.items ?? []).flatMap(({ id, item, interval, lastDone }, index): Hit[] => {
       const clocks = lackingThen(interval, lastDone);
       const hasOne = lastDone.date !== undefined || lastDone.hours !== undefined || lastDone.landings !== undefined;
@@ -18,7 +19,7 @@ export const lifeClockMissing: Rule = {
         : [
             {
               path: ['lives', 'items', index, 'lastDone'],
-              sentence: `${id}, ${item}: the last entry lacks ${clocks.join(' and ')}`,
+              sentence: say.words`${id}, ${item}: the last entry lacks ${clocks.join(' and ')}`,
               data: { life: id },
             },
           ];
@@ -30,7 +31,7 @@ export const lifeClockMissing: Rule = {
         : [
             {
               path: lifePath(visit, due.id),
-              sentence: `${due.id}, ${due.item}: the record does not have the ${clocks.join(' and ')} of now`,
+              sentence: say.words`${due.id}, ${due.item}: the record does not have the ${clocks.join(' and ')} of now`,
               data: { life: due.id },
             },
           ];

@@ -1,3 +1,4 @@
+import { phrase } from '../../words/words.ts';
 import { lifePath } from '../life-path.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
 
@@ -5,12 +6,12 @@ export const lifeExceeded: Rule = {
   code: 'LIFE_EXCEEDED',
   severity: 'blocks',
   meaning: 'Something that binds is overdue',
-  remedy: 'Do it before flight',
+  remedy: phrase`Do it before flight`,
   source: read('14 CFR 91.417; AMC M.A.305 (status of life-limited parts)'),
-  check: ({ visit, results }) =>
+  check: ({ visit, results, say }) =>
     results.due.flatMap(({ id, item, basis, isOverdue, isWithinTolerance }): Hit[] => {
       const binds = basis === 'directive' || basis === 'life-limit' || basis === 'programme';
       if (!binds || !isOverdue || (isWithinTolerance && basis === 'programme')) return [];
-      return [{ path: lifePath(visit, id), sentence: `${id}, ${item}, is overdue`, data: { life: id } }];
+      return [{ path: lifePath(visit, id), sentence: say.words`${id}, ${item}, is overdue`, data: { life: id } }];
     }),
 };

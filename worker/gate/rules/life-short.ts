@@ -1,3 +1,4 @@
+import { phrase } from '../../words/words.ts';
 import { lifePath } from '../life-path.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
 
@@ -8,14 +9,14 @@ export const lifeShort: Rule = {
   code: 'LIFE_SHORT',
   severity: 'caution',
   meaning: 'Something comes due within days or a few hours',
-  remedy: 'Plan it, or do it now',
+  remedy: phrase`Plan it, or do it now`,
   source: PRACTICE,
-  check: ({ visit, results }) =>
+  check: ({ visit, results, say }) =>
     results.due.flatMap(({ id, item, isOverdue, daysLeft, hoursLeft }): Hit[] => {
       const isSoon =
         (daysLeft !== undefined && daysLeft <= SOON_DAYS) || (hoursLeft !== undefined && hoursLeft <= SOON_HOURS);
       return isSoon && !isOverdue
-        ? [{ path: lifePath(visit, id), sentence: `${id}, ${item}, comes due soon`, data: { life: id } }]
+        ? [{ path: lifePath(visit, id), sentence: say.words`${id}, ${item}, comes due soon`, data: { life: id } }]
         : [];
     }),
 };

@@ -1,13 +1,13 @@
-import { printNumber } from '../../units/rounding.ts';
+import { phrase } from '../../words/words.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
 
 export const mainFeederDropExceeded: Rule = {
   code: 'MAIN_FEEDER_DROP_EXCEEDED',
   severity: 'blocks',
   meaning: 'A main power wire loses more than 2 % of the regulated voltage at rated current',
-  remedy: 'Take a thicker wire or a shorter run, and look at its joints',
+  remedy: phrase`Take a thicker wire or a shorter run, and look at its joints`,
   source: read('FAA-H-8083-31 chapter 9, voltage drop in wires: 2 % from source or battery to the bus'),
-  check: ({ visit, results }) =>
+  check: ({ visit, results, say }) =>
     (visit.electrical?.circuits ?? []).flatMap(({ name, mainFeeder, measuredDropV }, index): Hit[] => {
       const result = results.electrical?.circuits[index];
       if (!mainFeeder || !result) return [];
@@ -19,7 +19,7 @@ export const mainFeederDropExceeded: Rule = {
         .filter(({ dropV }) => dropV > limitV)
         .map(({ what, dropV }) => ({
           path: ['electrical', 'circuits', index],
-          sentence: `Main power wire ${name}: ${what} voltage drop ${printNumber(dropV, 2)} V; the limit is ${printNumber(limitV, 2)} V`,
+          sentence: say.words`Main power wire ${name}: ${what} voltage drop ${say.plain(dropV, 2)} V; the limit is ${say.plain(limitV, 2)} V`,
           data: { dropV, limitV },
         }));
     }),

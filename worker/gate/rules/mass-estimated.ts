@@ -1,15 +1,16 @@
+import { phrase } from '../../words/words.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
 
 export const massEstimated: Rule = {
   code: 'MASS_ESTIMATED',
   severity: 'caution',
   meaning: 'The mass of an item put in is only estimated',
-  remedy: 'Weigh it, or take the maker’s figure',
+  remedy: phrase`Weigh it, or take the maker’s figure`,
   source: PRACTICE,
-  check: ({ results }) =>
+  check: ({ results, say }) =>
     results.change.changes.flatMap(({ change, path }): Hit[] => {
       const item = change.kind === 'replaced' ? change.by : change.kind === 'installed' ? change : undefined;
       if (item?.massSource !== 'estimated') return [];
-      return [{ path, sentence: `The mass of ${item.name} is only estimated`, data: { item: item.id } }];
+      return [{ path, sentence: say.words`The mass of ${item.name} is only estimated`, data: { item: item.id } }];
     }),
 };

@@ -1,17 +1,18 @@
+import { phrase } from '../../words/words.ts';
 import { type Rule, read } from '../rule.ts';
 
 export const massZero: Rule = {
   code: 'MASS_ZERO',
   severity: 'caution',
   meaning: 'An item put in has no mass',
-  remedy: 'Weigh it',
+  remedy: phrase`Weigh it`,
   source: read('FAA-H-8083-1B ch. 7'),
-  check: ({ results }) =>
+  check: ({ results, say }) =>
     results.change.lines
       .filter(({ kind, massKg, unlisted }) => kind === 'installed' && massKg === 0 && !unlisted)
       .map(({ item, name, pointer }) => ({
         path: `${pointer}/mass`,
-        sentence: `Item ${item}, ${name}, was put in with no mass`,
+        sentence: say.words`Item ${item}, ${name}, was put in with no mass`,
         data: { item },
       })),
 };

@@ -1,10 +1,11 @@
+import { phrase } from '../../words/words.ts';
 import { PRACTICE, type Rule } from '../rule.ts';
 
 export const maximumMassExceededEmpty: Rule = {
   code: 'MAXIMUM_MASS_EXCEEDED_EMPTY',
   severity: 'blocks',
   meaning: 'The empty aircraft is heavier than its maximum mass',
-  remedy: 'Check the figures; no load can be carried',
+  remedy: phrase`Check the figures; no load can be carried`,
   source: PRACTICE,
   check: ({ visit, results, say }) => {
     const emptyKg = results.schedule?.massKg ?? 0;
@@ -12,7 +13,7 @@ export const maximumMassExceededEmpty: Rule = {
     return [
       {
         path: ['aircraft', 'maximumMass'],
-        sentence: `The empty mass, ${say.measure('mass', emptyKg)}, exceeds the maximum mass, ${say.measure('mass', visit.aircraft.maximumMassKg)}`,
+        sentence: say.words`The empty mass, ${say.measure('mass', emptyKg)}, exceeds the maximum mass, ${say.measure('mass', visit.aircraft.maximumMassKg)}`,
         data: { emptyKg, maximumKg: visit.aircraft.maximumMassKg },
       },
     ];

@@ -1,4 +1,4 @@
-import { printNumber } from '../../units/rounding.ts';
+import { phrase } from '../../words/words.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
 
 /** One step of a meter that shows tenths, and the reading of it. */
@@ -8,9 +8,9 @@ export const metersJump: Rule = {
   code: 'METERS_JUMP',
   severity: 'caution',
   meaning: 'A meter ran further than the engine running on the ground explains',
-  remedy: 'Enter the running, or correct the reading',
+  remedy: phrase`Enter the running, or correct the reading`,
   source: PRACTICE,
-  check: ({ visit }) => {
+  check: ({ visit, say }) => {
     const minutes = visit.meters?.groundRunMinutes ?? 0;
     return (visit.meters?.readings ?? []).flatMap(({ id, inHours, outHours }, index): Hit[] => {
       const jump = outHours - inHours;
@@ -18,7 +18,7 @@ export const metersJump: Rule = {
       return [
         {
           path: ['meters', 'readings', index, 'outHours'],
-          sentence: `Meter ${id} ran ${printNumber(jump, 1)} h; engine running on the ground explains ${printNumber(minutes / 60, 1)} h`,
+          sentence: say.words`Meter ${id} ran ${say.plain(jump, 1)} h; engine running on the ground explains ${say.plain(minutes / 60, 1)} h`,
           data: { jumpHours: jump, groundRunMinutes: minutes },
         },
       ];

@@ -1,19 +1,20 @@
+import { phrase } from '../../words/words.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
 
 export const modificationWithoutBasis: Rule = {
   code: 'MODIFICATION_WITHOUT_BASIS',
   severity: 'blocks',
   meaning: 'A modification names no data that the work follows',
-  remedy: 'Name the document and its revision',
+  remedy: phrase`Name the document and its revision`,
   source: read('14 CFR 43.9 and 91.417 (description or reference to acceptable data)'),
-  check: ({ visit }) =>
+  check: ({ visit, say }) =>
     (visit.modifications ?? []).flatMap(({ id, basis }, index): Hit[] =>
       basis
         ? []
         : [
             {
               path: ['modifications', index, 'basis'],
-              sentence: `Modification ${id} names no data that the work follows`,
+              sentence: say.words`Modification ${id} names no data that the work follows`,
               data: { modification: id },
             },
           ],

@@ -1,13 +1,14 @@
-import { printNumber } from '../../units/rounding.ts';
+import { phrase } from '../../words/words.ts';
 import { type Rule, type RuleInput, read } from '../rule.ts';
 
 export const negligibleChange: Rule = {
   code: 'NEGLIGIBLE_CHANGE',
   severity: 'note',
   meaning: 'The change of empty mass and of its centre of gravity is small enough to count as none',
-  remedy: 'Nothing',
+  remedy: phrase`Nothing`,
   source: read('AC 43.13-1B para 10-2c'),
   check: (input) => {
+    const { say } = input;
     const { lines, massKg } = input.results.change;
     const limitKg = input.regime.negligibleMassKg.value;
     const limitPercent = input.regime.negligibleMacPercent.value;
@@ -16,11 +17,11 @@ export const negligibleChange: Rule = {
     if (limitKg === null || lines.length === 0 || !(totalKg <= limitKg)) return [];
     // Without a chord the shift cannot be judged, and half a pound moved from nose to tail is not negligible.
     if (shiftPercent === undefined || (limitPercent !== null && !(shiftPercent < limitPercent))) return [];
-    const masses = `${input.say.measure('mass', totalKg, { extra: 1 })} in all (limit ${input.say.measure('mass', limitKg, { extra: 1 })})`;
+    const masses = say.words`${say.measure('mass', totalKg, { extra: 1 })} in all (limit ${say.measure('mass', limitKg, { extra: 1 })})`;
     return [
       {
         path: ['modifications'],
-        sentence: `The changes count as negligible: ${masses}, and the centre of gravity moves by ${printNumber(shiftPercent, 3)} % of the chord`,
+        sentence: say.words`The changes count as negligible: ${masses}, and the centre of gravity moves by ${say.plain(shiftPercent, 3)} % of the chord`,
         data: { totalKg, changeKg: massKg, limitKg, shiftPercent },
       },
     ];

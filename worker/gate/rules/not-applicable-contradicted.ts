@@ -1,18 +1,19 @@
+import { phrase } from '../../words/words.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
 
 export const notApplicableContradicted: Rule = {
   code: 'NOT_APPLICABLE_CONTRADICTED',
   severity: 'blocks',
   meaning: 'A bulletin is said not to apply, but its serial numbers say that it does',
-  remedy: 'Correct the status, or give the reason',
+  remedy: phrase`Correct the status, or give the reason`,
   source: read('AMC M.A.305(d) (applicability shown)'),
-  check: ({ visit, results }) =>
+  check: ({ visit, results, say }) =>
     (visit.bulletins?.items ?? []).flatMap(({ id, status, reason, subject }, index): Hit[] => {
       if (status !== 'not-applicable' || reason || results.applicability[index] !== 'applies') return [];
       return [
         {
           path: ['bulletins', 'items', index, 'status'],
-          sentence: `${id}, ${subject}, applies by its serial numbers, and no reason is given`,
+          sentence: say.words`${id}, ${subject}, applies by its serial numbers, and no reason is given`,
           data: { bulletin: id },
         },
       ];

@@ -1,19 +1,20 @@
+import { phrase } from '../../words/words.ts';
 import { type Hit, memory, type Rule } from '../rule.ts';
 
 export const partWithoutReleaseDocument: Rule = {
   code: 'PART_WITHOUT_RELEASE_DOCUMENT',
   severity: 'blocks',
   meaning: 'A part was fitted without the paper that says where it comes from',
-  remedy: 'Get the document, or take the part out',
+  remedy: phrase`Get the document, or take the part out`,
   source: memory('ML.A.501'),
-  check: ({ visit }) =>
+  check: ({ visit, say }) =>
     (visit.parts ?? []).flatMap(({ id, description, releaseDocument }, index): Hit[] =>
       releaseDocument
         ? []
         : [
             {
               path: ['parts', index, 'releaseDocument'],
-              sentence: `Part ${id}, ${description}, has no release document`,
+              sentence: say.words`Part ${id}, ${description}, has no release document`,
               data: { part: id },
             },
           ],

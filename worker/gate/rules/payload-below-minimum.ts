@@ -1,11 +1,12 @@
 import { payloadAgainst } from '../../calc/payload.ts';
+import { phrase } from '../../words/words.ts';
 import { memory, type Rule } from '../rule.ts';
 
 export const payloadBelowMinimum: Rule = {
   code: 'PAYLOAD_BELOW_MINIMUM',
   severity: 'blocks',
   meaning: 'Too little payload is left for what the regime asks',
-  remedy: 'Take equipment out; see the payload line of the schedule',
+  remedy: phrase`Take equipment out; see the payload line of the schedule`,
   source: memory('BCAR Section S, payload per seat and fuel'),
   check: ({ visit, results, regime, say }) => {
     const asked = regime.minimumPayload.value;
@@ -15,7 +16,7 @@ export const payloadBelowMinimum: Rule = {
     return [
       {
         path: ['aircraft', 'maximumMass'],
-        sentence: `Payload ${say.measure('mass', payload.availableKg)} falls short of ${say.measure('mass', payload.personsKg + payload.fuelKg)} by ${say.measure('mass', -payload.sparePayloadKg)}`,
+        sentence: say.words`Payload ${say.measure('mass', payload.availableKg)} falls short of ${say.measure('mass', payload.personsKg + payload.fuelKg)} by ${say.measure('mass', -payload.sparePayloadKg)}`,
         data: { ...payload },
       },
     ];

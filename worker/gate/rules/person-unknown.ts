@@ -1,18 +1,19 @@
+import { phrase } from '../../words/words.ts';
 import { PRACTICE, type Rule } from '../rule.ts';
 
 export const personUnknown: Rule = {
   code: 'PERSON_UNKNOWN',
   severity: 'blocks',
   meaning: 'The record names a person who is not among its people',
-  remedy: 'Add the person to people, or correct the name',
+  remedy: phrase`Add the person to people, or correct the name`,
   source: PRACTICE,
-  check: ({ visit, people }) => {
+  check: ({ visit, people, say }) => {
     const known = new Set(visit.people.map(({ id }) => id));
     return people
       .filter(({ person }) => !known.has(person))
       .map(({ person, path, doing }) => ({
         path,
-        sentence: `“${person}”, who ${doing}, is not among the people of the record`,
+        sentence: say.words`“${person}”, who ${doing}, is not among the people of the record`,
         data: { person },
       }));
   },

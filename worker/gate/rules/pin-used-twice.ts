@@ -1,13 +1,14 @@
 import { nodeKey } from '../../calc/wiring/pin-graph.ts';
+import { phrase } from '../../words/words.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
 
 export const pinUsedTwice: Rule = {
   code: 'PIN_USED_TWICE',
   severity: 'blocks',
   meaning: 'A contact stands twice in its connector, or has more than one wire',
-  remedy: 'One wire a contact: join wires at a splice',
+  remedy: phrase`One wire a contact: join wires at a splice`,
   source: PRACTICE,
-  check: ({ visit, results }) =>
+  check: ({ visit, results, say }) =>
     (visit.wiring?.connectors ?? []).flatMap(({ id, pins }, i) =>
       pins.flatMap(({ pin }, j): Hit[] => {
         const first = pins.findIndex((other) => other.pin === pin);
@@ -18,8 +19,8 @@ export const pinUsedTwice: Rule = {
             path: ['wiring', 'connectors', i, 'pins', j],
             sentence:
               first === j
-                ? `${wires.length} wires end at ${id} pin ${pin}`
-                : `Connector ${id} has pin ${pin} more than once`,
+                ? say.words`${wires.length} wires end at ${id} pin ${pin}`
+                : say.words`Connector ${id} has pin ${pin} more than once`,
             data: { connector: id, pin, wires: wires.length },
           },
         ];

@@ -1,10 +1,11 @@
+import { phrase } from '../../words/words.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
 
 export const plateSmall: Rule = {
   code: 'PLATE_SMALL',
   severity: 'caution',
   meaning: 'A ground plane is smaller than a quarter wave around the antenna, or missing',
-  remedy: 'Fit a larger plane, or show by test that the range suffices',
+  remedy: phrase`Fit a larger plane, or show by test that the range suffices`,
   source: read('AC 43.13-2B chapter 3 as quoted by a beacon maker: a quarter wavelength on every side'),
   check: ({ visit, results, say }) =>
     (visit.antennas?.items ?? []).flatMap(({ name, needsGroundPlane, groundPlane }, index): Hit[] => {
@@ -15,7 +16,7 @@ export const plateSmall: Rule = {
       return [
         {
           path: ['antennas', 'items', index, 'groundPlane'],
-          sentence: `${name}: ground plane ${groundPlane ? say.measure('arm', radiusMm) : 'missing, 0'} to its nearest edge; a quarter wave is ${say.measure('arm', quarterMm)}`,
+          sentence: say.words`${name}: ground plane ${groundPlane ? say.measure('arm', radiusMm) : say.words`missing, 0`} to its nearest edge; a quarter wave is ${say.measure('arm', quarterMm)}`,
           data: { radiusMm, quarterMm },
         },
       ];

@@ -1,12 +1,13 @@
+import { phrase } from '../../words/words.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
 
 export const powerMeetsGround: Rule = {
   code: 'POWER_MEETS_GROUND',
   severity: 'blocks',
   meaning: 'A supply is joined to ground',
-  remedy: 'Correct the wiring before power is applied',
+  remedy: phrase`Correct the wiring before power is applied`,
   source: PRACTICE,
-  check: ({ results }) =>
+  check: ({ results, say }) =>
     (results.wiring?.nets ?? []).flatMap((net): Hit[] => {
       const isSupplied =
         net.reaches.has('bus') ||
@@ -19,7 +20,7 @@ export const powerMeetsGround: Rule = {
       return [
         {
           path: first.path,
-          sentence: `The conductor of ${first.key} (${first.pin.signal}) reaches both supply and ground`,
+          sentence: say.words`The conductor of ${first.key} (${first.pin.signal}) reaches both supply and ground`,
           data: { pin: first.key },
         },
       ];

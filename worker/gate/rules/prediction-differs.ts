@@ -1,11 +1,12 @@
 import { COVERAGE_FACTOR } from '../../calc/uncertainty.ts';
+import { phrase } from '../../words/words.ts';
 import { PRACTICE, type Rule } from '../rule.ts';
 
 export const predictionDiffers: Rule = {
   code: 'PREDICTION_DIFFERS',
   severity: 'caution',
   meaning: 'The weighing differs from what the papers and the changes lead to by more than both uncertainties explain',
-  remedy: 'Look for an item that the papers lack, a wrong arm or a scale; accept only with a reason',
+  remedy: phrase`Look for an item that the papers lack, a wrong arm or a scale; accept only with a reason`,
   source: PRACTICE,
   check: ({ results, regime, say }) => {
     const { comparison } = results;
@@ -17,7 +18,7 @@ export const predictionDiffers: Rule = {
     return [
       {
         path: ['weighing'],
-        sentence: `Weighed less predicted: ${say.measure('mass', differenceKg, { signed: true })} (limit ${say.measure('mass', massLimitKg)}) and ${say.measure('arm', differenceMm, { signed: true })} (limit ${say.measure('arm', armLimitMm)})`,
+        sentence: say.words`Weighed less predicted: ${say.measure('mass', differenceKg, { signed: true })} (limit ${say.measure('mass', massLimitKg)}) and ${say.measure('arm', differenceMm, { signed: true })} (limit ${say.measure('arm', armLimitMm)})`,
         data: { differenceKg, massLimitKg, differenceMm, armLimitMm },
       },
     ];

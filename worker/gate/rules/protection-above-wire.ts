@@ -1,4 +1,4 @@
-import { printNumber } from '../../units/rounding.ts';
+import { phrase } from '../../words/words.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
 import { conductorName } from '../wire-name.ts';
 
@@ -6,16 +6,16 @@ export const protectionAboveWire: Rule = {
   code: 'PROTECTION_ABOVE_WIRE',
   severity: 'blocks',
   meaning: 'The breaker or fuse is greater than the wire allows',
-  remedy: 'Fit a smaller protector or a thicker wire',
+  remedy: phrase`Fit a smaller protector or a thicker wire`,
   source: read('AC 43.13-1B table 11-3 and 11-48'),
-  check: ({ visit, results }) =>
+  check: ({ visit, results, say }) =>
     (visit.electrical?.circuits ?? []).flatMap(({ name, gauge, material, protection }, index): Hit[] => {
       const limit = results.electrical?.circuits[index]?.protectionLimit;
       if (!protection || !limit || protection.ratingA <= limit.limitA) return [];
       return [
         {
           path: ['electrical', 'circuits', index, 'protection', 'ratingA'],
-          sentence: `Circuit ${name}: ${protection.kind} of ${printNumber(protection.ratingA, 1)} A on wire ${conductorName({ gauge, material })}, which allows ${printNumber(limit.limitA, 1)} A`,
+          sentence: say.words`Circuit ${name}: ${protection.kind} of ${say.plain(protection.ratingA, 1)} A on wire ${conductorName({ gauge, material })}, which allows ${say.plain(limit.limitA, 1)} A`,
           data: { ratingA: protection.ratingA, limitA: limit.limitA, gauge },
         },
       ];

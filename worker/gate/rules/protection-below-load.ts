@@ -1,20 +1,20 @@
-import { printNumber } from '../../units/rounding.ts';
+import { phrase } from '../../words/words.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
 
 export const protectionBelowLoad: Rule = {
   code: 'PROTECTION_BELOW_LOAD',
   severity: 'caution',
   meaning: 'The breaker or fuse is smaller than the continuous load, so that it opens in flight',
-  remedy: 'Take a greater protector and the wire for it, or share the load',
+  remedy: phrase`Take a greater protector and the wire for it, or share the load`,
   source: PRACTICE,
-  check: ({ visit, results }) =>
+  check: ({ visit, results, say }) =>
     (visit.electrical?.circuits ?? []).flatMap(({ name, protection }, index): Hit[] => {
       const continuousA = results.electrical?.circuits[index]?.continuousA ?? 0;
       if (!protection || protection.ratingA >= continuousA) return [];
       return [
         {
           path: ['electrical', 'circuits', index, 'protection', 'ratingA'],
-          sentence: `Circuit ${name}: ${protection.kind} of ${printNumber(protection.ratingA, 1)} A for a continuous load of ${printNumber(continuousA, 1)} A`,
+          sentence: say.words`Circuit ${name}: ${protection.kind} of ${say.plain(protection.ratingA, 1)} A for a continuous load of ${say.plain(continuousA, 1)} A`,
           data: { ratingA: protection.ratingA, continuousA },
         },
       ];

@@ -1,3 +1,4 @@
+import { phrase } from '../../words/words.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
 import { conductorName } from '../wire-name.ts';
 
@@ -5,16 +6,16 @@ export const protectionUnknown: Rule = {
   code: 'PROTECTION_UNKNOWN',
   severity: 'blocks',
   meaning: 'What protector the wire allows is not known: neither chart nor record gives it',
-  remedy: 'State the limit of its maker for this wire',
+  remedy: phrase`State the limit of its maker for this wire`,
   source: read('AC 43.13-1B table 11-3, sizes 22 to 0'),
-  check: ({ visit, results }) =>
+  check: ({ visit, results, say }) =>
     (visit.electrical?.circuits ?? []).flatMap(({ name, gauge, material, protection }, index): Hit[] => {
       const result = results.electrical?.circuits[index];
       if (!protection || !result || result.protectionLimit) return [];
       return [
         {
           path: ['electrical', 'circuits', index, 'protection'],
-          sentence: `Circuit ${name}: no chart gives a protector for wire ${conductorName({ gauge, material })} in this place`,
+          sentence: say.words`Circuit ${name}: no chart gives a protector for wire ${conductorName({ gauge, material })} in this place`,
           data: { gauge },
         },
       ];

@@ -1,12 +1,13 @@
+import { phrase } from '../../words/words.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
 
 export const readBackDiffers: Rule = {
   code: 'READ_BACK_DIFFERS',
   severity: 'blocks',
   meaning: 'What was received off the air is not what was entered',
-  remedy: 'Find out which is wrong, set it again and receive it again',
+  remedy: phrase`Find out which is wrong, set it again and receive it again`,
   source: read('EASA SIB 2011-20 as summarised; CS-ACNS'),
-  check: ({ visit, results }) => {
+  check: ({ visit, results, say }) => {
     const record = visit.surveillance;
     const found = results.surveillance;
     if (!record || !found) return [];
@@ -19,7 +20,7 @@ export const readBackDiffers: Rule = {
         return [
           {
             path,
-            sentence: `Device ${device.id} is set to ${device.addressSet ?? 'nothing'}, received was ${readBack.address}`,
+            sentence: say.words`Device ${device.id} is set to ${device.addressSet ?? 'nothing'}, received was ${readBack.address}`,
             data: { device: device.id },
           },
         ];
@@ -27,7 +28,7 @@ export const readBackDiffers: Rule = {
         return [
           {
             path,
-            sentence: `Device ${device.id}: flight identity ${flightIdentitySet} was entered, ${readBack.flightIdentity} received`,
+            sentence: say.words`Device ${device.id}: flight identity ${flightIdentitySet} was entered, ${readBack.flightIdentity} received`,
             data: { device: device.id },
           },
         ];

@@ -1,12 +1,13 @@
+import { phrase } from '../../words/words.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
 
 export const receiveWithoutTransmit: Rule = {
   code: 'RECEIVE_WITHOUT_TRANSMIT',
   severity: 'caution',
   meaning: 'An input is joined to nothing that could drive it',
-  remedy: 'Trace the signal to its source',
+  remedy: phrase`Trace the signal to its source`,
   source: PRACTICE,
-  check: ({ results }) =>
+  check: ({ results, say }) =>
     (results.wiring?.nets ?? []).flatMap((net): Hit[] => {
       const first = net.pins.find(({ pin }) => pin.direction === 'in');
       const isDriven =
@@ -15,7 +16,7 @@ export const receiveWithoutTransmit: Rule = {
       return [
         {
           path: first.path,
-          sentence: `Nothing drives input ${first.key} (${first.pin.signal})`,
+          sentence: say.words`Nothing drives input ${first.key} (${first.pin.signal})`,
           data: { pin: first.key },
         },
       ];

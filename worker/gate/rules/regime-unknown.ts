@@ -1,3 +1,4 @@
+import { phrase } from '../../words/words.ts';
 import { REGIMES } from '../regimes/table.ts';
 import { PRACTICE, type Rule } from '../rule.ts';
 
@@ -5,15 +6,15 @@ export const regimeUnknown: Rule = {
   code: 'REGIME_UNKNOWN',
   severity: 'blocks',
   meaning: 'The record names a regime that is not known here',
-  remedy: 'Name a known regime, or generic where none fits',
+  remedy: phrase`Name a known regime, or generic where none fits`,
   source: PRACTICE,
-  check: ({ visit }) => {
+  check: ({ visit, say }) => {
     const { regime } = visit.aircraft;
     if (REGIMES.some(({ id }) => id === regime)) return [];
     return [
       {
         path: ['aircraft', 'regime'],
-        sentence: `Regime “${regime}” is not known; known are ${REGIMES.map(({ id }) => id).join(', ')}`,
+        sentence: say.words`Regime “${regime}” is not known; known are ${REGIMES.map(({ id }) => id).join(', ')}`,
         data: { regime },
       },
     ];

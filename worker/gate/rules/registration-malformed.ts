@@ -1,18 +1,19 @@
+import { phrase } from '../../words/words.ts';
 import { memory, type Rule } from '../rule.ts';
 
 export const registrationMalformed: Rule = {
   code: 'REGISTRATION_MALFORMED',
   severity: 'blocks',
   meaning: 'The registration is not written as marks are',
-  remedy: 'Write nationality mark, hyphen where used, registration mark, in capitals',
+  remedy: phrase`Write nationality mark, hyphen where used, registration mark, in capitals`,
   source: memory('ICAO Annex 7'),
-  check: ({ visit }) => {
+  check: ({ visit, say }) => {
     const { registration } = visit.aircraft;
     if (/^[A-Z0-9]{1,4}-?[A-Z0-9]{1,8}$/.test(registration)) return [];
     return [
       {
         path: ['aircraft', 'registration'],
-        sentence: `Registration “${registration}” is not written as marks are`,
+        sentence: say.words`Registration “${registration}” is not written as marks are`,
         data: { registration },
       },
     ];

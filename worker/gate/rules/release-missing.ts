@@ -1,13 +1,19 @@
+import { phrase } from '../../words/words.ts';
 import { type Rule, read } from '../rule.ts';
 
 export const releaseMissing: Rule = {
   code: 'RELEASE_MISSING',
   severity: 'blocks',
   meaning: 'The record does not say who releases and with what statement',
-  remedy: 'Fill in the release',
+  remedy: phrase`Fill in the release`,
   source: read('14 CFR 43.9; ML.A.801; UK ANO 2016 art. 47'),
-  check: ({ visit }) =>
+  check: ({ visit, say }) =>
     visit.release
       ? []
-      : [{ path: ['release'], sentence: 'The record does not say who releases the aircraft and with what statement' }],
+      : [
+          {
+            path: ['release'],
+            sentence: say.words`The record does not say who releases the aircraft and with what statement`,
+          },
+        ],
 };

@@ -1,10 +1,11 @@
+import { phrase } from '../../words/words.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
 
 export const relocationWithoutMomentChange: Rule = {
   code: 'RELOCATION_WITHOUT_MOMENT_CHANGE',
   severity: 'caution',
   meaning: 'An item was moved, but its arm is the same',
-  remedy: 'Enter the arm at the new place, or accept that it moved sideways only',
+  remedy: phrase`Enter the arm at the new place, or accept that it moved sideways only`,
   source: PRACTICE,
   check: ({ results, say }) =>
     results.change.changes.flatMap(({ change, listed, path }): Hit[] => {
@@ -12,7 +13,7 @@ export const relocationWithoutMomentChange: Rule = {
       return [
         {
           path: [...path, 'arm'],
-          sentence: `Item ${change.item} was moved, but its arm is still ${say.measure('arm', change.armMm)}`,
+          sentence: say.words`Item ${change.item} was moved, but its arm is still ${say.measure('arm', change.armMm)}`,
           data: { item: change.item, armMm: change.armMm },
         },
       ];

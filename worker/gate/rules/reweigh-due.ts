@@ -1,12 +1,12 @@
-import { addMonths, dateOf, printDate } from '../../units/calendar.ts';
-import { printNumber } from '../../units/rounding.ts';
+import { addMonths, dateOf } from '../../units/calendar.ts';
+import { phrase } from '../../words/words.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
 
 export const reweighDue: Rule = {
   code: 'REWEIGH_DUE',
   severity: 'caution',
   meaning: 'The last weighing is old, or too much has changed since',
-  remedy: 'Weigh the aircraft',
+  remedy: phrase`Weigh the aircraft`,
   source: PRACTICE,
   check: ({ visit, results, regime, at, say }) => {
     const { schedule, prediction, change } = results;
@@ -16,7 +16,7 @@ export const reweighDue: Rule = {
     if (years !== null && schedule.weighedOn && addMonths(schedule.weighedOn, 12 * years) < dateOf(at)) {
       hits.push({
         path: ['baseline', 'weighedOn'],
-        sentence: `Last weighed ${printDate(schedule.weighedOn)}, more than ${years} years ago`,
+        sentence: say.words`Last weighed ${say.date(schedule.weighedOn)}, more than ${years} years ago`,
         data: { weighedOn: schedule.weighedOn, years },
       });
     }
@@ -25,7 +25,7 @@ export const reweighDue: Rule = {
     if (share !== null && movedKg > share * prediction.baseline.massKg) {
       hits.push({
         path: ['modifications'],
-        sentence: `Changes of ${say.measure('mass', movedKg)} since the weighing are more than ${printNumber(share * 100, 1)} % of the empty mass`,
+        sentence: say.words`Changes of ${say.measure('mass', movedKg)} since the weighing are more than ${say.plain(share * 100, 1)} % of the empty mass`,
         data: { movedKg, share },
       });
     }

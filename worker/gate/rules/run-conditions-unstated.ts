@@ -1,15 +1,21 @@
+import { phrase } from '../../words/words.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
 
 export const runConditionsUnstated: Rule = {
   code: 'RUN_CONDITIONS_UNSTATED',
   severity: 'note',
   meaning: 'A run has no air temperature and pressure, so its figures compare badly',
-  remedy: 'Enter them next time',
+  remedy: phrase`Enter them next time`,
   source: read('South African 43.04.9 (ambient temperature and pressure recorded)'),
-  check: ({ visit }) =>
+  check: ({ visit, say }) =>
     (visit.engineRuns ?? []).flatMap(({ when, airTemperatureC, pressureHpa }, index): Hit[] =>
       airTemperatureC !== undefined && pressureHpa !== undefined
         ? []
-        : [{ path: ['engineRuns', index], sentence: `The run ${when} the work has no air temperature and pressure` }],
+        : [
+            {
+              path: ['engineRuns', index],
+              sentence: say.words`The run ${when} the work has no air temperature and pressure`,
+            },
+          ],
     ),
 };

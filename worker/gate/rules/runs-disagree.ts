@@ -1,3 +1,4 @@
+import { phrase } from '../../words/words.ts';
 import { PRACTICE, type Rule } from '../rule.ts';
 
 /** Below this a spread is within what any set of scales shows. */
@@ -7,7 +8,7 @@ export const runsDisagree: Rule = {
   code: 'RUNS_DISAGREE',
   severity: 'caution',
   meaning: 'The runs of the weighing differ by more than scales and handling explain',
-  remedy: 'Find the cause and weigh again',
+  remedy: phrase`Find the cause and weigh again`,
   source: PRACTICE,
   check: ({ results, regime, say }) => {
     const totals = results.weighing?.runTotalsKg ?? [];
@@ -18,7 +19,7 @@ export const runsDisagree: Rule = {
     return [
       {
         path: ['weighing', 'points'],
-        sentence: `The totals of ${totals.length} runs spread over ${say.measure('mass', spreadKg)}; the limit is ${say.measure('mass', limitKg)}`,
+        sentence: say.words`The totals of ${totals.length} runs spread over ${say.measure('mass', spreadKg)}; the limit is ${say.measure('mass', limitKg)}`,
         data: { spreadKg, limitKg },
       },
     ];

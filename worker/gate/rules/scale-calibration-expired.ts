@@ -1,13 +1,14 @@
-import { dateOf, printDate } from '../../units/calendar.ts';
+import { dateOf } from '../../units/calendar.ts';
+import { phrase } from '../../words/words.ts';
 import { type Hit, memory, type Rule } from '../rule.ts';
 
 export const scaleCalibrationExpired: Rule = {
   code: 'SCALE_CALIBRATION_EXPIRED',
   severity: 'blocks',
   meaning: 'The calibration of a scale did not hold on the day of the weighing',
-  remedy: 'Weigh again with a calibrated scale',
+  remedy: phrase`Weigh again with a calibrated scale`,
   source: memory('ML.A.402 (calibrated tools)'),
-  check: ({ visit }) => {
+  check: ({ visit, say }) => {
     const { weighing } = visit;
     if (!weighing) return [];
     const on = dateOf(weighing.weighedAt);
@@ -17,7 +18,7 @@ export const scaleCalibrationExpired: Rule = {
         return [
           {
             path: [...path, 'calibratedOn'],
-            sentence: `Scale ${id} was calibrated ${printDate(calibratedOn)}, after the weighing ${printDate(on)}`,
+            sentence: say.words`Scale ${id} was calibrated ${say.date(calibratedOn)}, after the weighing ${say.date(on)}`,
             data: { scale: id },
           },
         ];
@@ -25,7 +26,7 @@ export const scaleCalibrationExpired: Rule = {
       return [
         {
           path: [...path, 'calibrationDueOn'],
-          sentence: `The calibration of scale ${id} ran out ${printDate(calibrationDueOn)}; weighed ${printDate(on)}`,
+          sentence: say.words`The calibration of scale ${id} ran out ${say.date(calibrationDueOn)}; weighed ${say.date(on)}`,
           data: { scale: id, calibrationDueOn, weighedOn: on },
         },
       ];

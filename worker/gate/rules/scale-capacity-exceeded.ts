@@ -1,10 +1,11 @@
+import { phrase } from '../../words/words.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
 
 export const scaleCapacityExceeded: Rule = {
   code: 'SCALE_CAPACITY_EXCEEDED',
   severity: 'caution',
   meaning: 'A reading is beyond the capacity of its scale',
-  remedy: 'Weigh that point on a larger scale',
+  remedy: phrase`Weigh that point on a larger scale`,
   source: PRACTICE,
   check: ({ visit, say }) =>
     (visit.weighing?.points ?? []).flatMap((point, index) =>
@@ -14,7 +15,7 @@ export const scaleCapacityExceeded: Rule = {
         return [
           {
             path: ['weighing', 'points', index, 'readings', run],
-            sentence: `${point.name}: a reading of ${say.measure('mass', readingKg)} is beyond the capacity of scale ${point.scale}, ${say.measure('mass', capacityKg)}`,
+            sentence: say.words`${point.name}: a reading of ${say.measure('mass', readingKg)} is beyond the capacity of scale ${point.scale}, ${say.measure('mass', capacityKg)}`,
             data: { readingKg, capacityKg },
           },
         ];

@@ -1,3 +1,4 @@
+import { phrase } from '../../words/words.ts';
 import { type Hit, memory, type Rule } from '../rule.ts';
 import { sameSerial } from '../serial.ts';
 
@@ -5,9 +6,9 @@ export const serialDiffersFromBaseline: Rule = {
   code: 'SERIAL_DIFFERS_FROM_BASELINE',
   severity: 'blocks',
   meaning: 'A serial number read this visit is not the one in the papers',
-  remedy: 'Read the data plate again; correct the record, or the papers with a reason',
+  remedy: phrase`Read the data plate again; correct the record, or the papers with a reason`,
   source: memory('Part-ML, ML.A.305 (marks and serial numbers in the records)'),
-  check: ({ visit }) => {
+  check: ({ visit, say }) => {
     const { aircraft, baseline } = visit;
     const pairs = [
       { product: 'Airframe', read: aircraft.serial, papers: baseline?.airframeSerial, path: ['aircraft', 'serial'] },
@@ -29,7 +30,7 @@ export const serialDiffersFromBaseline: Rule = {
       return [
         {
           path,
-          sentence: `${product} serial number read is ${read}; the papers have ${papers}`,
+          sentence: say.words`${product} serial number read is ${read}; the papers have ${papers}`,
           data: { read, papers },
         },
       ];

@@ -1,6 +1,7 @@
 import { isWatched, needsWatching, warnsInTime } from '../../calc/electrical/monitoring.ts';
-import { printNumber } from '../../units/rounding.ts';
+import type { Printer } from '../../units/print.ts';
 import type { Electrical } from '../../visit/visit.ts';
+import { phrase } from '../../words/words.ts';
 import { PHASE_NAMES } from '../phase-names.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
 
@@ -8,10 +9,9 @@ export const sourceOver80Percent: Rule = {
   code: 'SOURCE_OVER_80_PERCENT',
   severity: 'caution',
   meaning: 'The continuous load is over 80 % of what the sources give, and nothing shows the crew the load',
-  remedy:
-    'Reduce the load, or fit a placard, an instrument or a low-voltage warning by which it is kept down, and name it',
+  remedy: phrase`Reduce the load, or fit a placard, an instrument or a low-voltage warning by which it is kept down, and name it`,
   source: read('AC 43.13-1B 11-35a: 80 % of the generator without placards or monitoring'),
-  check: ({ visit, results }) => {
+  check: ({ visit, results, say }) => {
     const { electrical } = visit;
     if (!electrical || electrical.sources.every(isWatched) || warnsInTime(electrical)) return [];
     return (results.electrical?.phases ?? []).flatMap(({ phase, continuousA, capacityA }): Hit[] => {
@@ -19,7 +19,7 @@ export const sourceOver80Percent: Rule = {
       return [
         {
           path: ['electrical', 'sources'],
-          sentence: `${PHASE_NAMES[phase]}: continuous load ${printNumber(continuousA, 1)} A is over 80 % of ${printNumber(capacityA, 1)} A; ${whatIsFitted(electrical)}`,
+          sentence: say.words`${say.term(PHASE_NAMES[phase])}: continuous load ${say.plain(continuousA, 1)} A is over 80 % of ${say.plain(capacityA, 1)} A; ${whatIsFitted(say, electrical)}`,
           data: { phase, continuousA, capacityA },
         },
       ];
@@ -28,17 +28,19 @@ export const sourceOver80Percent: Rule = {
 };
 
 /** What there is to watch the load by, none of which suffices. */
-function whatIsFitted({ sources, lowVoltageWarning }: Electrical): string {
+function whatIsFitted(say: Printer, { sources, lowVoltageWarning }: Electrical): string {
   const unwatched = sources
     .filter((source) => !isWatched(source))
     .map(({ name, isMonitored }) =>
-      isMonitored ? `what ${name} is watched by is not stated` : `nothing watches ${name}`,
+      isMonitored ? say.words`what ${name} is watched by is not stated` : say.words`nothing watches ${name}`,
     );
-  return [...unwatched, `low-voltage warning ${stateOf(lowVoltageWarning)}`].join(', ');
+  return [...unwatched, say.words`low-voltage warning ${stateOf(say, lowVoltageWarning)}`].join(', ');
 }
 
-function stateOf(warning: Electrical['lowVoltageWarning']): string {
-  if (!warning) return 'not stated';
-  if (!warning.isFitted) return 'not fitted';
-  return warning.setPointV === undefined ? 'without a set point' : `at ${printNumber(warning.setPointV, 1)} V`;
+function stateOf(say: Printer, warning: Electrical['lowVoltageWarning']): string {
+  if (!warning) return say.words`not stated`;
+  if (!warning.isFitted) return say.words`not fitted`;
+  return warning.setPointV === undefined
+    ? say.words`without a set point`
+    : say.words`at ${say.plain(warning.setPointV, 1)} V`;
 }

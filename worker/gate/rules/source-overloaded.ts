@@ -1,4 +1,4 @@
-import { printNumber } from '../../units/rounding.ts';
+import { phrase } from '../../words/words.ts';
 import { PHASE_NAMES } from '../phase-names.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
 
@@ -6,15 +6,15 @@ export const sourceOverloaded: Rule = {
   code: 'SOURCE_OVERLOADED',
   severity: 'blocks',
   meaning: 'The continuous load in a phase is more than the sources can give',
-  remedy: 'Take loads off, or fit a greater source',
+  remedy: phrase`Take loads off, or fit a greater source`,
   source: read('AC 43.13-1B 11-35: load within the capacity of the generator'),
-  check: ({ results }) =>
+  check: ({ results, say }) =>
     (results.electrical?.phases ?? []).flatMap(({ phase, continuousA, capacityA }): Hit[] => {
       if (capacityA === undefined || continuousA <= capacityA) return [];
       return [
         {
           path: ['electrical', 'sources'],
-          sentence: `${PHASE_NAMES[phase]}: continuous load ${printNumber(continuousA, 1)} A; the sources give ${printNumber(capacityA, 1)} A`,
+          sentence: say.words`${say.term(PHASE_NAMES[phase])}: continuous load ${say.plain(continuousA, 1)} A; the sources give ${say.plain(capacityA, 1)} A`,
           data: { phase, continuousA, capacityA },
         },
       ];

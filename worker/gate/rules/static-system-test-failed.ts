@@ -1,4 +1,4 @@
-import { printNumber } from '../../units/rounding.ts';
+import { phrase } from '../../words/words.ts';
 import { rangeText } from '../range-text.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
 
@@ -8,7 +8,7 @@ export const staticSystemTestFailed: Rule = {
   code: 'STATIC_SYSTEM_TEST_FAILED',
   severity: 'blocks',
   meaning: 'The static pressure system leaks or is at fault, or it was tested at too little suction',
-  remedy: 'Have the static pressure system put right and test again',
+  remedy: phrase`Have the static pressure system put right and test again`,
   source: read('14 CFR 43 Appendix E (a); 14 CFR 23.1325(b)(2)(i) before 2017'),
   check: ({ results, say }) => {
     const { figures = [], checks = [] } = results.surveillance?.staticSystem ?? {};
@@ -19,14 +19,20 @@ export const staticSystemTestFailed: Rule = {
           : [
               {
                 path: PATH,
-                sentence: `Static system, ${figure.name.toLowerCase()}: ${printNumber(figure.value, 0)} ${figure.unit} is outside its limits ${rangeText(figure, say)}`,
+                sentence: say.words`Static system, ${figure.name.toLowerCase()}: ${say.plain(figure.value, 0)} ${figure.unit} is outside its limits ${rangeText(figure, say)}`,
                 data: { value: figure.value },
               },
             ],
       ),
       ...checks.flatMap(({ name, paragraph, outcome }): Hit[] =>
         outcome === 'failed'
-          ? [{ path: PATH, sentence: `The static system failed a check, ${paragraph}: ${name}`, data: { name } }]
+          ? [
+              {
+                path: PATH,
+                sentence: say.words`The static system failed a check, ${paragraph}: ${name}`,
+                data: { name },
+              },
+            ]
           : [],
       ),
     ];

@@ -1,5 +1,5 @@
 import { wrap360 } from '../../units/angle.ts';
-import { printNumber } from '../../units/rounding.ts';
+import { phrase } from '../../words/words.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
 
 const LEAST_HEADINGS = 8;
@@ -10,16 +10,16 @@ export const swingHeadingsTooFew: Rule = {
   code: 'SWING_HEADINGS_TOO_FEW',
   severity: 'caution',
   meaning: 'Too few headings were read for a card of every 30°, or they leave a wide gap',
-  remedy: 'Read at least eight headings, evenly spread',
+  remedy: phrase`Read at least eight headings, evenly spread`,
   source: read('former 23.1547 (card in steps of not more than 30°)'),
-  check: ({ visit }) =>
+  check: ({ visit, say }) =>
     (visit.compass?.swings ?? []).flatMap(({ state, readings }, index): Hit[] => {
       const path = ['compass', 'swings', index, 'readings'];
       if (readings.length < LEAST_HEADINGS)
         return [
           {
             path,
-            sentence: `Only ${readings.length} headings were read (${state})`,
+            sentence: say.words`Only ${readings.length} headings were read (${state})`,
             data: { readings: readings.length },
           },
         ];
@@ -29,7 +29,7 @@ export const swingHeadingsTooFew: Rule = {
         : [
             {
               path,
-              sentence: `No heading was read over ${printNumber(gapDeg, 0)}° of the circle (${state})`,
+              sentence: say.words`No heading was read over ${say.plain(gapDeg, 0)}° of the circle (${state})`,
               data: { gapDeg },
             },
           ];

@@ -1,10 +1,11 @@
+import { phrase } from '../../words/words.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
 
 export const tareExceedsGross: Rule = {
   code: 'TARE_EXCEEDS_GROSS',
   severity: 'blocks',
   meaning: 'Tare is more than the scale showed',
-  remedy: 'Correct tare or reading; a tail held down by the aircraft reads negative without tare',
+  remedy: phrase`Correct tare or reading; a tail held down by the aircraft reads negative without tare`,
   source: read('AC 43.13-1B ch. 10 (tare deducted at each point)'),
   check: ({ visit, say }) =>
     (visit.weighing?.points ?? []).flatMap(({ name, tareKg = 0, readingsKg }, index) =>
@@ -13,7 +14,7 @@ export const tareExceedsGross: Rule = {
         return [
           {
             path: ['weighing', 'points', index, 'readings', run],
-            sentence: `${name}: tare ${say.measure('mass', tareKg)} exceeds the reading ${say.measure('mass', readingKg)}`,
+            sentence: say.words`${name}: tare ${say.measure('mass', tareKg)} exceeds the reading ${say.measure('mass', readingKg)}`,
             data: { tareKg, readingKg },
           },
         ];

@@ -1,13 +1,15 @@
+import type { Printer } from '../../units/print.ts';
 import { unprintableIn } from '../../units/printable.ts';
+import { phrase } from '../../words/words.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
 
 export const textUnprintable: Rule = {
   code: 'TEXT_UNPRINTABLE',
   severity: 'blocks',
   meaning: 'A text has characters that no pack can print',
-  remedy: 'Write it in Latin letters and the signs listed in the guide',
+  remedy: phrase`Write it in Latin letters and the signs listed in the guide`,
   source: PRACTICE,
-  check: ({ visit }) => {
+  check: ({ visit, say }) => {
     const hits: Hit[] = [];
     // One path, lengthened and shortened on the way: nearly no text is worth a copy of it.
     const path: (string | number)[] = [];
@@ -16,7 +18,7 @@ export const textUnprintable: Rule = {
         const value: unknown = within[key as keyof object];
         if (typeof value === 'string') {
           const characters = unprintableIn(value);
-          if (characters.length > 0) hits.push(hitAt([...path, key], characters.map(named)));
+          if (characters.length > 0) hits.push(hitAt(say, [...path, key], characters.map(named)));
         } else if (typeof value === 'object' && value !== null) {
           path.push(key);
           walk(value);
@@ -29,10 +31,10 @@ export const textUnprintable: Rule = {
   },
 };
 
-function hitAt(path: Hit['path'], characters: readonly string[]): Hit {
+function hitAt(say: Printer, path: Hit['path'], characters: readonly string[]): Hit {
   return {
     path,
-    sentence: `The text has characters that cannot be printed: ${characters.join(', ')}`,
+    sentence: say.words`The text has characters that cannot be printed: ${characters.join(', ')}`,
     data: { characters: characters.join(' ') },
   };
 }

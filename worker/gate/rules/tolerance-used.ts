@@ -1,3 +1,4 @@
+import { phrase } from '../../words/words.ts';
 import { lifePath } from '../life-path.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
 
@@ -5,15 +6,15 @@ export const toleranceUsed: Rule = {
   code: 'TOLERANCE_USED',
   severity: 'caution',
   meaning: 'Something is overdue within its tolerance',
-  remedy: 'Do it soon; the next interval counts from where it was due',
+  remedy: phrase`Do it soon; the next interval counts from where it was due`,
   source: read('ML.A.302 (tolerance, next interval)'),
-  check: ({ visit, results }) =>
+  check: ({ visit, results, say }) =>
     results.due.flatMap(({ id, item, basis, isWithinTolerance }): Hit[] =>
       isWithinTolerance && basis === 'programme'
         ? [
             {
               path: lifePath(visit, id),
-              sentence: `${id}, ${item}, is overdue, within its tolerance`,
+              sentence: say.words`${id}, ${item}, is overdue, within its tolerance`,
               data: { life: id },
             },
           ]

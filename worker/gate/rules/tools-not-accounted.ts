@@ -1,17 +1,18 @@
+import { phrase } from '../../words/words.ts';
 import { type Rule, read } from '../rule.ts';
 
 export const toolsNotAccounted: Rule = {
   code: 'TOOLS_NOT_ACCOUNTED',
   severity: 'blocks',
   meaning: 'Nobody stated that all tools were counted back',
-  remedy: 'Count tools and parts; search until all are found',
+  remedy: phrase`Count tools and parts; search until all are found`,
   source: read('145.A.48 (clear of tools and equipment)'),
-  check: ({ visit }) =>
+  check: ({ visit, say }) =>
     visit.inspection && visit.inspection.toolsAccountedFor !== true
       ? [
           {
             path: ['inspection', 'toolsAccountedFor'],
-            sentence: 'The record does not state that all tools were counted back',
+            sentence: say.words`The record does not state that all tools were counted back`,
           },
         ]
       : [],

@@ -1,4 +1,4 @@
-import { printNumber } from '../../units/rounding.ts';
+import { phrase } from '../../words/words.ts';
 import { rangeText } from '../range-text.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
 
@@ -8,7 +8,7 @@ export const transponderTestFailed: Rule = {
   code: 'TRANSPONDER_TEST_FAILED',
   severity: 'blocks',
   meaning: 'A figure of the transponder test is outside its limits, or the transponder answers wrongly',
-  remedy: 'Have the transponder, antenna or cable put right and test again',
+  remedy: phrase`Have the transponder, antenna or cable put right and test again`,
   source: read('14 CFR 43 Appendix F'),
   check: ({ results, say }) => {
     const { transponder = [], modeS = [] } = results.surveillance ?? {};
@@ -19,7 +19,7 @@ export const transponderTestFailed: Rule = {
           : [
               {
                 path: PATH,
-                sentence: `${figure.name} ${printNumber(figure.value, 1)} ${figure.unit} is outside its limits ${rangeText(figure, say)}`,
+                sentence: say.words`${figure.name} ${say.plain(figure.value, 1)} ${figure.unit} is outside its limits ${rangeText(figure, say)}`,
                 data: { value: figure.value },
               },
             ],
@@ -29,7 +29,7 @@ export const transponderTestFailed: Rule = {
           ? [
               {
                 path: PATH,
-                sentence: `The transponder failed a check of Mode S, ${paragraph}: ${name}`,
+                sentence: say.words`The transponder failed a check of Mode S, ${paragraph}: ${name}`,
                 data: { name },
               },
             ]

@@ -1,12 +1,13 @@
+import { phrase } from '../../words/words.ts';
 import { type Rule, read } from '../rule.ts';
 
 export const transponderTestMissing: Rule = {
   code: 'TRANSPONDER_TEST_MISSING',
   severity: 'blocks',
   meaning: 'A transponder was fitted or replaced and no test is recorded',
-  remedy: 'Test it',
+  remedy: phrase`Test it`,
   source: read('14 CFR 91.413'),
-  check: ({ visit, results }) => {
+  check: ({ visit, results, say }) => {
     const isNew = results.change.changes.some(({ change }) => {
       const item = change.kind === 'replaced' ? change.by : change;
       return (
@@ -22,7 +23,7 @@ export const transponderTestMissing: Rule = {
       ? [
           {
             path: ['surveillance', 'transponderTest'],
-            sentence: 'A transponder was fitted in this visit, but no test of it is recorded',
+            sentence: say.words`A transponder was fitted in this visit, but no test of it is recorded`,
           },
         ]
       : [];

@@ -1,3 +1,4 @@
+import { phrase } from '../../words/words.ts';
 import { PRACTICE, type Rule } from '../rule.ts';
 
 /** Empty mass as a share of maximum mass: from bare weight-shift machines to overloaded two-seaters. */
@@ -8,7 +9,7 @@ export const unitImplausible: Rule = {
   code: 'UNIT_IMPLAUSIBLE',
   severity: 'blocks',
   meaning: 'A mass does not fit the aircraft at all: most often pounds taken for kilograms',
-  remedy: 'Check the units that the record declares, and the figure',
+  remedy: phrase`Check the units that the record declares, and the figure`,
   source: PRACTICE,
   check: ({ visit, results, say }) => {
     const { schedule } = results;
@@ -19,7 +20,7 @@ export const unitImplausible: Rule = {
     return [
       {
         path,
-        sentence: `An empty mass of ${say.measure('mass', schedule.massKg)} does not fit a maximum mass of ${say.measure('mass', visit.aircraft.maximumMassKg)}`,
+        sentence: say.words`An empty mass of ${say.measure('mass', schedule.massKg)} does not fit a maximum mass of ${say.measure('mass', visit.aircraft.maximumMassKg)}`,
         data: { emptyKg: schedule.massKg, maximumKg: visit.aircraft.maximumMassKg },
       },
     ];

@@ -1,19 +1,20 @@
+import { phrase } from '../../words/words.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
 
 export const unrestrainedRun: Rule = {
   code: 'UNRESTRAINED_RUN',
   severity: 'blocks',
   meaning: 'A run of the engine does not say how the aircraft was held',
-  remedy: 'Never start an engine with the aircraft unrestrained; enter how it was held',
+  remedy: phrase`Never start an engine with the aircraft unrestrained; enter how it was held`,
   source: PRACTICE,
-  check: ({ visit }) =>
+  check: ({ visit, say }) =>
     (visit.engineRuns ?? []).flatMap(({ restraint, when }, index): Hit[] =>
       restraint
         ? []
         : [
             {
               path: ['engineRuns', index, 'restraint'],
-              sentence: `The run ${when} the work does not say how the aircraft was held`,
+              sentence: say.words`The run ${when} the work does not say how the aircraft was held`,
             },
           ],
     ),

@@ -1,14 +1,14 @@
 import type { CircuitResult } from '../../calc/electrical/circuit.ts';
-import { printNumber } from '../../units/rounding.ts';
+import { phrase } from '../../words/words.ts';
 import { type Hit, memory, type Rule } from '../rule.ts';
 
 export const voltageDropExceeded: Rule = {
   code: 'VOLTAGE_DROP_EXCEEDED',
   severity: 'blocks',
   meaning: 'The voltage drop from bus to equipment is over the limit',
-  remedy: 'Take a thicker wire or a shorter run',
+  remedy: phrase`Take a thicker wire or a shorter run`,
   source: memory('AC 43.13-1B table 11-6'),
-  check: ({ visit, results }) =>
+  check: ({ visit, results, say }) =>
     (visit.electrical?.circuits ?? []).flatMap((circuit, index): Hit[] => {
       if (circuit.mainFeeder) return [];
       const result = results.electrical?.circuits[index];
@@ -16,7 +16,7 @@ export const voltageDropExceeded: Rule = {
         .filter(({ dropV, limitV }) => dropV > limitV)
         .map(({ what, dropV, limitV }) => ({
           path: ['electrical', 'circuits', index],
-          sentence: `Circuit ${circuit.name}: ${what} voltage drop ${printNumber(dropV, 2)} V; the limit is ${printNumber(limitV, 1)} V`,
+          sentence: say.words`Circuit ${circuit.name}: ${what} voltage drop ${say.plain(dropV, 2)} V; the limit is ${say.plain(limitV, 1)} V`,
           data: { dropV, limitV },
         }));
     }),

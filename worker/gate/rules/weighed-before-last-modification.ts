@@ -1,13 +1,14 @@
-import { instantOf, printMoment } from '../../units/calendar.ts';
+import { instantOf } from '../../units/calendar.ts';
+import { phrase } from '../../words/words.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
 
 export const weighedBeforeLastModification: Rule = {
   code: 'WEIGHED_BEFORE_LAST_MODIFICATION',
   severity: 'blocks',
   meaning: 'The aircraft was weighed before the last modification was finished',
-  remedy: 'Weigh again, or use the computed schedule and take the weighing out',
+  remedy: phrase`Weigh again, or use the computed schedule and take the weighing out`,
   source: read('AC 43.13-1B ch. 10 (equipment in place when weighed)'),
-  check: ({ visit }) => {
+  check: ({ visit, say }) => {
     const { weighing } = visit;
     if (!weighing) return [];
     return (visit.modifications ?? []).flatMap(({ id, finishedAt, changes }): Hit[] => {
@@ -15,7 +16,7 @@ export const weighedBeforeLastModification: Rule = {
       return [
         {
           path: ['weighing', 'weighedAt'],
-          sentence: `Weighed ${printMoment(weighing.weighedAt)}, before modification ${id} was finished ${printMoment(finishedAt)}`,
+          sentence: say.words`Weighed ${say.moment(weighing.weighedAt)}, before modification ${id} was finished ${say.moment(finishedAt)}`,
           data: { modification: id, weighedAt: weighing.weighedAt, finishedAt },
         },
       ];

@@ -1,6 +1,8 @@
 import { nodeKey } from '../../calc/wiring/pin-graph.ts';
 import type { WiringResult } from '../../calc/wiring/results.ts';
+import type { Printer } from '../../units/print.ts';
 import type { Wiring } from '../../visit/visit.ts';
+import { phrase } from '../../words/words.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
 import { wireName } from '../wire-name.ts';
 
@@ -8,13 +10,15 @@ export const wireEndOpen: Rule = {
   code: 'WIRE_END_OPEN',
   severity: 'blocks',
   meaning: 'A wire ends at nothing that the record has, or a contact that carries a signal has no wire',
-  remedy: 'Enter where it ends, or mark the contact as spare',
+  remedy: phrase`Enter where it ends, or mark the contact as spare`,
   source: PRACTICE,
-  check: ({ visit, results }) =>
-    visit.wiring && results.wiring ? [...looseWires(visit.wiring), ...emptyPins(visit.wiring, results.wiring)] : [],
+  check: ({ visit, results, say }) =>
+    visit.wiring && results.wiring
+      ? [...looseWires(say, visit.wiring), ...emptyPins(say, visit.wiring, results.wiring)]
+      : [],
 };
 
-function looseWires({ wires, connectors, points }: Wiring): Hit[] {
+function looseWires(say: Printer, { wires, connectors, points }: Wiring): Hit[] {
   const places = new Set([
     ...points.map(({ id }) => nodeKey({ at: id })),
     ...connectors.flatMap(({ id, pins }) => pins.map(({ pin }) => nodeKey({ at: id, pin }))),
@@ -26,7 +30,7 @@ function looseWires({ wires, connectors, points }: Wiring): Hit[] {
       return [
         {
           path: ['wiring', 'wires', index, end],
-          sentence: `Wire ${wireName(wire)} ends at ${key}, which the record has not`,
+          sentence: say.words`Wire ${wireName(wire)} ends at ${key}, which the record has not`,
           data: { at: key },
         },
       ];
@@ -34,14 +38,14 @@ function looseWires({ wires, connectors, points }: Wiring): Hit[] {
   );
 }
 
-function emptyPins({ connectors }: Wiring, { graph }: WiringResult): Hit[] {
+function emptyPins(say: Printer, { connectors }: Wiring, { graph }: WiringResult): Hit[] {
   return connectors.flatMap(({ id, pins }, i) =>
     pins.flatMap(({ pin, signal, direction }, j): Hit[] => {
       if (direction === 'spare' || graph.connections.has(nodeKey({ at: id, pin }))) return [];
       return [
         {
           path: ['wiring', 'connectors', i, 'pins', j],
-          sentence: `No wire leads to ${id} pin ${pin}, ${signal}`,
+          sentence: say.words`No wire leads to ${id} pin ${pin}, ${signal}`,
           data: { connector: id, pin },
         },
       ];

@@ -1,4 +1,5 @@
 import type { FoundWire } from '../../visit/visit.ts';
+import { phrase } from '../../words/words.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
 import { wireName } from '../wire-name.ts';
 
@@ -6,13 +7,13 @@ export const wireMarkMissing: Rule = {
   code: 'WIRE_MARK_MISSING',
   severity: 'caution',
   meaning: 'A wire that stays in the aircraft has no mark',
-  remedy: 'Mark both ends and enter the mark',
+  remedy: phrase`Mark both ends and enter the mark`,
   source: PRACTICE,
-  check: ({ visit }) => {
+  check: ({ visit, say }) => {
     const { wires = [], found = [] } = visit.wiring ?? {};
     const bare = (path: Hit['path'], name: string): Hit => ({
       path,
-      sentence: `Wire ${name} has no mark`,
+      sentence: say.words`Wire ${name} has no mark`,
       data: { wire: name },
     });
     return [

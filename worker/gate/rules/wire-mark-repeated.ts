@@ -1,12 +1,13 @@
+import { phrase } from '../../words/words.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
 
 export const wireMarkRepeated: Rule = {
   code: 'WIRE_MARK_REPEATED',
   severity: 'blocks',
   meaning: 'Two wires have the same mark',
-  remedy: 'Give each wire a mark of its own',
+  remedy: phrase`Give each wire a mark of its own`,
   source: PRACTICE,
-  check: ({ visit }) => {
+  check: ({ visit, say }) => {
     const { wires = [], found = [] } = visit.wiring ?? {};
     const marked = [
       ...wires.map(({ mark, change }, index) => ({
@@ -21,7 +22,8 @@ export const wireMarkRepeated: Rule = {
     const seen = new Set<string>();
     return marked.flatMap(({ mark, path }): Hit[] => {
       if (mark === undefined) return [];
-      if (seen.has(mark)) return [{ path, sentence: `Mark ${mark} stands on more than one wire`, data: { mark } }];
+      if (seen.has(mark))
+        return [{ path, sentence: say.words`Mark ${mark} stands on more than one wire`, data: { mark } }];
       seen.add(mark);
       return [];
     });

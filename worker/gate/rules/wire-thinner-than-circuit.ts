@@ -1,5 +1,6 @@
 import { type Conductor, copperGauge } from '../../calc/electrical/wire-table.ts';
 import { isThinner } from '../../visit/wire-size.ts';
+import { phrase } from '../../words/words.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
 import { conductorName, wireName } from '../wire-name.ts';
 
@@ -7,16 +8,16 @@ export const wireThinnerThanCircuit: Rule = {
   code: 'WIRE_THINNER_THAN_CIRCUIT',
   severity: 'blocks',
   meaning: 'A wire is thinner than its circuit was computed with',
-  remedy: 'Enter the thinnest wire of the run in the circuit, or replace the wire',
+  remedy: phrase`Enter the thinnest wire of the run in the circuit, or replace the wire`,
   source: read('AC 43.13-1B 11-48: the protector guards the wire'),
-  check: ({ visit }) =>
+  check: ({ visit, say }) =>
     (visit.wiring?.wires ?? []).flatMap((wire, index): Hit[] => {
       const circuit = visit.electrical?.circuits.find(({ id }) => id === wire.circuit);
       if (!circuit || wire.change === 'removed' || !carriesLess(wire, circuit)) return [];
       return [
         {
           path: ['wiring', 'wires', index, 'gauge'],
-          sentence: `Wire ${wireName(wire)} is ${conductorName(wire)}; circuit ${circuit.name} was computed with ${conductorName(circuit)}`,
+          sentence: say.words`Wire ${wireName(wire)} is ${conductorName(wire)}; circuit ${circuit.name} was computed with ${conductorName(circuit)}`,
           data: { gauge: wire.gauge, circuitGauge: circuit.gauge },
         },
       ];

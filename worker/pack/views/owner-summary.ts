@@ -30,30 +30,7 @@ export function ownerSummaryView(context: PackContext): View {
     hasLimitations: (visit.release?.limitations ?? []).length > 0,
     hasSchedule: schedule !== undefined,
     hasEnvelope: loading?.envelope !== undefined,
-    limits: schedule
-      ? [
-          {
-            name: say.words`Empty mass`,
-            measure: bothSystems(say, 'mass', schedule.massKg),
-            note: changeNote(context),
-          },
-          {
-            name: say.words`Maximum mass`,
-            measure: bothSystems(say, 'mass', visit.aircraft.maximumMassKg, MOST),
-            note: '',
-          },
-          {
-            name: say.words`Crew, baggage and fuel together`,
-            measure: bothSystems(say, 'mass', schedule.usefulLoadKg, MOST),
-            note: '',
-          },
-          {
-            name: say.words`Left for crew and baggage with full tanks`,
-            measure: bothSystems(say, 'mass', loading?.payloadFullFuelKg ?? 0, MOST),
-            note: '',
-          },
-        ]
-      : [],
+    limits: limitRows(context),
     modifications: (visit.modifications ?? []).map(({ id, title, supplement }) => ({
       id,
       title,
@@ -77,6 +54,35 @@ export function ownerSummaryView(context: PackContext): View {
       say.words`This summary is not a release. Results follow from the record as given; they replace neither the maker’s data nor local rules nor the judgement of an authorised person.`,
     ),
   };
+}
+
+/** What may be loaded from now on. */
+function limitRows(context: PackContext): View[] {
+  const { visit, results, say } = context;
+  const { schedule, loading } = results;
+  if (!schedule) return [];
+  return [
+    {
+      name: say.words`Empty mass`,
+      measure: bothSystems(say, 'mass', schedule.massKg),
+      note: changeNote(context),
+    },
+    {
+      name: say.words`Maximum mass`,
+      measure: bothSystems(say, 'mass', visit.aircraft.maximumMassKg, MOST),
+      note: '',
+    },
+    {
+      name: say.words`Crew, baggage and fuel together`,
+      measure: bothSystems(say, 'mass', schedule.usefulLoadKg, MOST),
+      note: '',
+    },
+    {
+      name: say.words`Left for crew and baggage with full tanks`,
+      measure: bothSystems(say, 'mass', loading?.payloadFullFuelKg ?? 0, MOST),
+      note: '',
+    },
+  ];
 }
 
 function changeNote({ results, say }: PackContext): string {
