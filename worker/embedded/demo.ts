@@ -1,10 +1,9 @@
-import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { type Slipmark, slipmark, type VisitRecord } from '../client/client.ts';
+import { type Slipmark, slipmark } from '../client/client.ts';
+import { exampleVisit } from './example-visit.ts';
 import { filesIn } from './files-in.ts';
 import type { Memory } from './memory.ts';
 import { ROOT } from './places.ts';
-import { redated } from './redated.ts';
 
 const WORKSHOP = { id: 'demo', name: 'Demo workshop' };
 const VISIT = 'avionics-and-service';
@@ -34,9 +33,7 @@ async function createWorkshop(origin: string, adminSecret: string): Promise<stri
 }
 
 async function releaseDemo(client: Slipmark): Promise<string> {
-  const full = JSON.parse(readFileSync(join(ROOT, 'fixtures/visits/nose-wheel-full.json'), 'utf8')) as VisitRecord;
-  // The demo may be put in at night: without a departure nothing depends on the hour.
-  const { departure: _departure, ...record } = redated(full, new Date());
+  const record = exampleVisit('nose-wheel-full', new Date());
   await handIn(client);
   const visit = { registration: record.aircraft.registration, visit: VISIT };
   await client.putVisit({ ...visit, body: record });

@@ -46,6 +46,7 @@ describe('slipmark', () => {
     [['assess'], 'A record must be named'],
     [['pack', 'a.json', '--paper', 'A4'], '--paper is for a --draft'],
     [['post', 'a.json'], 'a.json: there is no such file'],
+    [['example', 'weighing'], 'There is no example weighing: it is one of'],
     [['csv', 'template', 'equipmnt'], 'equipment may be meant'],
     [['export', '--out', 'x', '--key', 'k', '--origin', 'nowhere'], '--origin must be a URL'],
     [['export', '--out', 'x'], 'A key is needed'],
@@ -53,6 +54,15 @@ describe('slipmark', () => {
     const { code, stderr } = await runCommand(args);
     expect(stderr).toContain(why);
     expect([1, 2]).toContain(code);
+  });
+
+  test('writes a record to begin from, which is releasable today, and never over a file', async () => {
+    const file = join(folder, 'begun.json');
+    const args = ['example', 'weighing-only', '--registration', 'Q-OWN', '--out', file];
+    expect(await runCommand(args)).toMatchObject({ code: 0 });
+    expect(await runCommand(['assess', file])).toMatchObject({ code: 0 });
+    expect(JSON.parse(readFileSync(file, 'utf8')).aircraft.registration).toBe('Q-OWN');
+    expect(await runCommand(args)).toMatchObject({ code: 2, stderr: expect.stringContaining('it is there already') });
   });
 
   test('says so where Node is too old to run it', async () => {

@@ -11,6 +11,10 @@ interface Listed {
 
 /** Every command by its name; only the code of the one that is called is read. */
 const COMMANDS: Readonly<Record<string, Listed>> = {
+  example: {
+    summary: 'An invented record to begin from, as if its work had ended yesterday',
+    load: async () => (await import('./example.ts')).example,
+  },
   assess: {
     summary: 'Compute and check a record here, without a service',
     load: async () => (await import('./assess.ts')).assess,

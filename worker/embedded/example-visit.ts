@@ -1,0 +1,19 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import type { VisitRecord } from '../client/client.ts';
+import { ROOT } from './places.ts';
+import { redated } from './redated.ts';
+
+const VISITS = join(ROOT, 'fixtures/visits');
+
+/** Names of the invented visits to begin from. */
+export const EXAMPLE_VISITS: readonly string[] = readdirSync(VISITS)
+  .map((file) => file.replace(/\.json$/, ''))
+  .sort();
+
+/** An invented visit whose work ended yesterday. It has no departure: without one nothing depends on the hour. */
+export function exampleVisit(name: string, now: Date): VisitRecord {
+  const record = JSON.parse(readFileSync(join(VISITS, `${name}.json`), 'utf8')) as VisitRecord;
+  const { departure: _departure, ...visit } = redated(record, now);
+  return visit;
+}
