@@ -4,9 +4,11 @@ import { cpSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { dirname, join } from 'node:path';
 import { writeExamples } from './examples.ts';
 import { writeFonts } from './fonts.ts';
+import { writeGallery } from './gallery/write-gallery.ts';
 import { layout } from './layout.ts';
 import { PAGES } from './pages.ts';
 import { writeScripts } from './scripts.ts';
+import { searchEntries } from './search-index.ts';
 import { writeTables } from './tables.ts';
 
 const OUTPUT = join(import.meta.dirname, 'dist');
@@ -34,9 +36,11 @@ const styleOf = (name: string): string => readFileSync(join(import.meta.dirname,
 rmSync(OUTPUT, { recursive: true, force: true });
 cpSync(join(import.meta.dirname, 'assets'), ASSETS, { recursive: true });
 writeFileSync(join(ASSETS, 'page.css'), STYLES.map(styleOf).join('\n'));
+await writeGallery(join(ASSETS, 'gallery'));
 writeTables(join(ASSETS, 'csv'));
 await writeFonts(join(ASSETS, 'fonts'));
 await writeScripts(OUTPUT);
+writeFileSync(join(ASSETS, 'search.json'), JSON.stringify(searchEntries(PAGES)));
 writeExamples(join(OUTPUT, 'examples'));
 writeFileSync(join(OUTPUT, '_headers'), HEADERS);
 for (const page of PAGES) {

@@ -1,9 +1,19 @@
-import { copyFileSync, mkdirSync, writeFileSync } from 'node:fs';
+import { copyFileSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Example } from './client/bench/examples.ts';
 
 const FIXTURES = join(import.meta.dirname, '../fixtures');
-const ATTACHMENTS = ['connector-with-alpha.png', 'loom-on-its-side.jpg', 'loom.jpg', 'release-certificate.pdf'];
+/** Folder with the files that examples name. */
+export const ATTACHMENTS = join(FIXTURES, 'attachments');
+const FILES = ['connector-with-alpha.png', 'loom-on-its-side.jpg', 'loom.jpg', 'release-certificate.pdf'];
+
+/** A visit in which everything was done that can be. */
+export const FULL_EXAMPLE: Example = {
+  name: 'nose-wheel-full',
+  title: 'Three days: avionics, service, weighing',
+  at: '2026-11-05T13:20:00Z',
+  files: FILES.map((name) => `/examples/files/${name}`),
+};
 
 /** Invented visits, each at a moment at which its authorisations hold. */
 const EXAMPLES: readonly Example[] = [
@@ -20,18 +30,16 @@ const EXAMPLES: readonly Example[] = [
     files: [],
   },
   { name: 'trike', title: 'A weight-shift trike', at: '2026-10-22T15:30:00Z', files: [] },
-  {
-    name: 'nose-wheel-full',
-    title: 'Three days: avionics, service, weighing',
-    at: '2026-11-05T13:20:00Z',
-    files: ATTACHMENTS.map((name) => `/examples/files/${name}`),
-  },
+  FULL_EXAMPLE,
 ];
+
+export const exampleRecord = (name: string): unknown =>
+  JSON.parse(readFileSync(join(FIXTURES, 'visits', `${name}.json`), 'utf8'));
 
 /** Writes the examples that pages start from. */
 export function writeExamples(folder: string): void {
   mkdirSync(join(folder, 'files'), { recursive: true });
   writeFileSync(join(folder, 'index.json'), JSON.stringify(EXAMPLES));
   for (const { name } of EXAMPLES) copyFileSync(join(FIXTURES, 'visits', `${name}.json`), join(folder, `${name}.json`));
-  for (const name of ATTACHMENTS) copyFileSync(join(FIXTURES, 'attachments', name), join(folder, 'files', name));
+  for (const name of FILES) copyFileSync(join(ATTACHMENTS, name), join(folder, 'files', name));
 }

@@ -12,13 +12,22 @@ const MAIN_PAGES = [
   ['/bench', 'Bench'],
   ['/workshop', 'Workshop'],
   ['/verify', 'Verify'],
+  ['/search', 'Search'],
 ] as const;
 
-/** Pages for those who run or audit it: every page leads to them from its foot. */
+/** Pages for a day that is not every day: every page leads to them from its foot. */
 const FOOT_PAGES = [
+  ['/typescript', 'TypeScript'],
+  ['/python', 'Python'],
+  ['/tools', 'Command, tables, client'],
+  ['/weighing-form', 'Weighing form'],
+  ['/gallery', 'A whole pack'],
+  ['/deploy', 'Deploy your own'],
   ['/moving-house', 'Back-up and moving house'],
   ['/limits-and-cost', 'Limits and cost'],
   ['/threats', 'Threat model'],
+  ['/cautions', 'Cautions'],
+  ['/changelog', 'Changelog'],
 ] as const;
 
 /** The whole page, with what every page has in common. */

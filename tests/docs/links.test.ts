@@ -23,7 +23,7 @@ const linksIn = (html: string): string[] => [...html.matchAll(/ (?:href|src)="([
 function isGood(from: string, link: string): boolean {
   const [path = '', anchor] = link.split('#');
   const page = pages.get(path === '' ? from : path);
-  if (page === undefined) return served.has(path) || (path.startsWith('/assets/') && existsSync(join(DIST, path)));
+  if (page === undefined) return served.has(path) || existsSync(join(DIST, path));
   return anchor === undefined || idsIn(page).includes(anchor);
 }
 

@@ -1,0 +1,9 @@
+import type { Page } from '../page.ts';
+import { prose } from '../prose.ts';
+
+export const changelog: Page = {
+  path: '/changelog',
+  title: 'Changelog',
+  description: 'What changed, for those who post and those who read',
+  body: prose('changelog'),
+};

@@ -1,0 +1,9 @@
+import type { Page } from '../page.ts';
+import { prose } from '../prose.ts';
+
+export const deploy: Page = {
+  path: '/deploy',
+  title: 'Deploy your own',
+  description: 'From an account to a workshop with a key',
+  body: prose('deploy'),
+};

@@ -1,0 +1,10 @@
+import type { Page } from '../page.ts';
+import { prose } from '../prose.ts';
+
+/** The whole way of a visit in one script. */
+export const typescript: Page = {
+  path: '/typescript',
+  title: 'Post a visit from TypeScript',
+  description: 'One whole script in TypeScript: keep a record, read what stands, release it, save the pack',
+  body: prose('typescript'),
+};
