@@ -27,5 +27,10 @@ export const contentPath = (name: string): string => join(import.meta.dirname, '
 
 /** The Markdown text of that name, as markup. */
 export function prose(name: string): Html {
-  return new Html(marked.parse(readFileSync(contentPath(name), 'utf8'), { async: false }));
+  return new Html(markupOf(readFileSync(contentPath(name), 'utf8')));
+}
+
+/** Markdown as markup. */
+export function markupOf(markdown: string): string {
+  return marked.parse(markdown, { async: false });
 }

@@ -3,6 +3,8 @@ import type { SearchEntry } from './client/search/entry.ts';
 import type { Page } from './page.ts';
 
 const HEADINGS = new Set(['h2', 'h3', 'h4', 'th']);
+/** Entries of lists whose first element is their heading. */
+const HEADED = 'div';
 
 /** What can be found: every page, and every place in it that has a heading and an address of its own. */
 export function searchEntries(pages: readonly Page[]): SearchEntry[] {
@@ -23,11 +25,20 @@ function collect(nodes: readonly Tree.ChildNode[], page: Page, entries: SearchEn
     const id = node.attrs.find(({ name }) => name === 'id')?.value;
     if (id !== undefined && HEADINGS.has(node.tagName)) {
       entries.push({ id: `${page.path}#${id}`, title: titleOf(node), page: page.title, text: '' });
-    } else collect(node.childNodes, page, entries);
+      continue;
+    }
+    if (id !== undefined && node.tagName === HEADED) {
+      const [head] = node.childNodes.filter((child) => 'childNodes' in child);
+      if (head) entries.push({ id: `${page.path}#${id}`, title: titleOf(head), page: page.title, text: '' });
+    }
+    collect(node.childNodes, page, entries);
   }
 }
 
+/** The words of a heading; of the head of a row, its first element alone: the name of the field. */
 function titleOf(node: Tree.Element): string {
+  const [first] = node.childNodes;
+  if (node.tagName === 'th' && first && 'childNodes' in first) return titleOf(first);
   const texts = node.childNodes.map((child) =>
     'value' in child ? child.value : 'childNodes' in child ? titleOf(child) : '',
   );

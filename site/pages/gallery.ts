@@ -9,12 +9,9 @@ const anchorOf = ({ first }: ShownDocument): string => `page-${first}`;
 const pagesOf = ({ first, last }: ShownDocument): number[] =>
   Array.from({ length: last - first + 1 }, (_, index) => first + index);
 
-const pictureOf = (title: string, page: number): Html =>
-  html`<li><a href="/assets/gallery/${pictureName(page)}"><img src="/assets/gallery/${pictureName(page)}" width="390" height="552" loading="lazy" alt="${title}, page ${page} of the pack"></a></li>
+const sheetOf = (title: string, page: number): Html =>
+  html`<li id="page-${page}"><a href="/assets/gallery/${pictureName(page)}"><img src="/assets/gallery/${pictureName(page)}" width="390" height="552" loading="lazy" alt="Page ${page}"> <span class="small">${title}</span></a></li>
 `;
-
-const documentOf = (document: ShownDocument): Html => html`<h2 id="${anchorOf(document)}">${document.title}</h2>
-<ul class="sheets">${pagesOf(document).map((page) => pictureOf(document.title, page))}</ul>`;
 
 /** Every page of one pack, drawn when the site is built. */
 export const gallery: Page = {
@@ -24,5 +21,5 @@ export const gallery: Page = {
   isWide: true,
   body: html`${prose('gallery')}
 <nav class="contents" aria-label="Documents of the pack"><ul>${PACK_DOCUMENTS.map((document) => html`<li><a href="#${anchorOf(document)}">${document.title}</a></li>`)}</ul></nav>
-${PACK_DOCUMENTS.map(documentOf)}`,
+<ol class="sheets">${PACK_DOCUMENTS.map((document) => pagesOf(document).map((page) => sheetOf(document.title, page)))}</ol>`,
 };

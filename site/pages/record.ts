@@ -2,6 +2,8 @@ import { visitJsonSchema } from '../../worker/visit/json-schema.ts';
 import { fieldTable } from '../field-table.ts';
 import { type Html, html } from '../html.ts';
 import type { Page } from '../page.ts';
+import { partExample } from '../part-examples.ts';
+import { PART_GUIDES } from '../part-guides.ts';
 import { prose } from '../prose.ts';
 import { isPart, type SchemaNode } from '../schema-node.ts';
 
@@ -14,16 +16,24 @@ const contents = html`<nav class="contents" aria-label="Parts of the record"><ul
 )}</ul></nav>`;
 
 /** A part with its fields, then the parts inside it. */
-function partOf(path: string, node: SchemaNode, level: 2 | 3): Html {
+function partOf(path: string, node: SchemaNode, level: 2 | 3, guide: Html | string = ''): Html {
   const inner = node.items ?? node;
   const heading = html`${inner.title ?? node.title ?? path} <code>${path}${node.items ? '[]' : ''}</code>`;
   const title = level === 2 ? html`<h2 id="${path}">${heading}</h2>` : html`<h3 id="${path}">${heading}</h3>`;
   const nested = Object.entries(inner.properties ?? {}).filter(([, field]) => isPart(field.items ?? field));
   return html`${title}
 <p>${inner.description ?? node.description ?? ''}</p>
+${guide}
 ${inner.properties ? fieldTable(path, inner) : ''}
 ${(inner.oneOf ?? []).map((form) => partOf(`${path}.${nameOf(form)}`, form, 3))}
 ${nested.map(([name, field]) => partOf(`${path}.${name}`, field, 3))}`;
+}
+
+/** A part of an invented record as it is posted; long lists are cut. */
+function exampleOf(name: string): Html | string {
+  const example = partExample(name);
+  if (example === undefined) return '';
+  return html`<details class="example-part"><summary>Example</summary><pre tabindex="0"><code>${JSON.stringify({ [name]: example }, null, 2)}</code></pre></details>`;
 }
 
 /** What tells one form of a part from the others. */
@@ -40,5 +50,5 @@ export const record: Page = {
 ${contents}
 <h2 id="whole">The whole record</h2>
 ${fieldTable('', schema)}
-${parts.map(([name, field]) => partOf(name, field, 2))}`,
+${parts.map(([name, field]) => partOf(name, field, 2, html`${PART_GUIDES.get(name) ?? ''}${exampleOf(name)}`))}`,
 };

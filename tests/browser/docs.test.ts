@@ -1,11 +1,17 @@
-import { mkdtempSync, rmSync } from 'node:fs';
+import { globSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { bundle } from '../../worker/embedded/bundle.ts';
 import { type Embedded, startEmbedded } from '../../worker/embedded/embedded.ts';
 import { freePort } from '../../worker/embedded/free-port.ts';
+import { ROOT } from '../../worker/embedded/places.ts';
 import { openPhone, type Phone } from './phone.ts';
+
+/** Every page of the documentation, of the problems one. */
+const ADDRESSES = globSync('*.html', { cwd: join(ROOT, 'site/dist') })
+  .map((file) => `/${file.replace(/(index)?\.html$/, '')}`)
+  .concat('/problems/release-blocked');
 
 const storage = mkdtempSync(join(tmpdir(), 'slipmark-'));
 let service: Embedded;
@@ -24,7 +30,7 @@ afterAll(async () => {
 });
 
 describe('the documentation on a phone', () => {
-  test.each(['/', '/guide', '/record', '/rules', '/api', '/checks', '/threats', '/problems/release-blocked'])(
+  test.each(ADDRESSES)(
     '%s fits the width, loads all that it asks for and has no accessibility defect',
     { timeout: 120_000 },
     async (address) => {
@@ -51,6 +57,18 @@ describe('the documentation on a phone', () => {
     expect(await page.locator(':target').textContent()).toContain('Find the cause and weigh again');
     await page.goto(`${service.origin}/record#weighing.scales.capacity`);
     expect(await page.locator(':target').textContent()).toContain('capacity');
+  });
+
+  test('a search finds a rule by its words, and leads to it', async () => {
+    const { page } = phone;
+    await page.goto(`${service.origin}/search?q=voltage+exceed`);
+    await page.locator('#found a').first().waitFor();
+    await page.locator('#found a', { hasText: 'VOLTAGE_DROP_EXCEEDED' }).click();
+    await page.locator('#VOLTAGE_DROP_EXCEEDED:target').waitFor();
+    await page.goto(`${service.origin}/search`);
+    await page.locator('#query').fill('nowhereatall');
+    expect(await page.locator('#count').textContent()).toBe('Nothing has all of these words.');
+    expect(new URL(page.url()).search).toBe('?q=nowhereatall');
   });
 
   test('is set in the face of the paper', async () => {
