@@ -29,6 +29,7 @@ async function start(): Promise<void> {
   console.log(`Documentation  ${origin}/`);
   console.log(`Owner's link   ${origin}${demo.ownerPath}`);
   console.log(`Pack (PDF)     ${relative(ROOT, file)}`);
+  console.log(`Key            ${demo.key}`);
   console.log(`Try            curl -H 'Authorization: Bearer ${demo.key}' ${origin}/v1/packs/${demo.pack}`);
 }
 
