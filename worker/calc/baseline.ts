@@ -1,7 +1,11 @@
 import type { Visit } from '../visit/visit.ts';
 import type { MassMoment } from './mass-moment.ts';
 
-/** Empty mass and moment in the papers before the visit; the moment is taken as printed where it is, else from the arm. */
+/**
+ * Empty mass and moment in the papers before the visit; the moment is taken as printed where it is, else from the arm.
+ *
+ * @source common practice, no source
+ */
 export function baselineEmpty(visit: Visit): MassMoment | undefined {
   const { baseline } = visit;
   if (!baseline) return undefined;

@@ -39,6 +39,8 @@ export function lastRun(runs: readonly EngineRun[], when: EngineRun['when']): Pl
 /**
  * The last run before and the last run after the work, instrument by instrument: by name and unit, and in their order where a
  * name stands twice. Limits are those of the later run, else of the earlier one.
+ *
+ * @source common practice, no source
  */
 export function compareRuns(runs: readonly EngineRun[]): RunComparison[] {
   const last = (when: EngineRun['when']): readonly RunValue[] => lastRun(runs, when)?.run.values ?? [];

@@ -37,7 +37,9 @@ type Place = Pick<ChangeLine, 'kind' | 'modification' | 'pointer'>;
 /**
  * Record corrections and modifications as signed masses and moments.
  *
- * Δm = Σ ± mᵢ        ΔM = Σ ± mᵢ·xᵢ        relocated: ΔM = m·(x₂ − x₁)        (FAA-H-8083-1B ch. 7)
+ * Δm = Σ ± mᵢ        ΔM = Σ ± mᵢ·xᵢ        relocated: ΔM = m·(x₂ − x₁)
+ *
+ * @source FAA-H-8083-1B ch. 7, read in a copy; the rules of sign also in FAA-H-8083-30, read
  */
 export function equipmentChange(visit: Visit): EquipmentChange {
   const walk = walkEquipment(visit);

@@ -18,7 +18,11 @@ export interface HistoryEntry extends MassMoment {
   changeKgMm: number;
 }
 
-/** The history in the papers, then this visit's corrections, modifications and weighing. */
+/**
+ * The history in the papers, then this visit's corrections, modifications and weighing.
+ *
+ * @source common practice, no source
+ */
 export function emptyMassHistory(visit: Visit, change: EquipmentChange, weighing?: WeighingResult): HistoryEntry[] {
   const entries: HistoryEntry[] = [];
   let at: MassMoment | undefined;

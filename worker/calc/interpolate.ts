@@ -2,6 +2,7 @@
  * Piecewise linear interpolation in a table of rising x; held at its first and last value outside, 0 in an empty table.
  *
  * @param xOf, yOf how a row gives its abscissa and its ordinate
+ * @source definition of the straight line between two points
  * @example interpolate([[0, 1], [10, 2]], 5, (row) => row[0], (row) => row[1])  // 1.5
  */
 export function interpolate<Row>(

@@ -35,7 +35,11 @@ export interface LoadingSettings {
   standardPersonKg: number;
 }
 
-/** Everything that the loading sheet prints, for one empty condition. */
+/**
+ * Everything that the loading sheet prints, for one empty condition.
+ *
+ * @source common practice, no source
+ */
 export function loadingSheet(visit: Visit, empty: MassMoment, settings: LoadingSettings): LoadingSheet {
   const { aircraft } = visit;
   const envelope = aircraft.envelope && envelopeOf(aircraft.envelope);

@@ -6,7 +6,11 @@ export interface MassMoment {
 
 export const NOTHING: MassMoment = { massKg: 0, momentKgMm: 0 };
 
-/** A mass at an arm. */
+/**
+ * A mass at an arm.
+ *
+ * @source definition of a moment
+ */
 export function atArm(massKg: number, armMm: number): MassMoment {
   return { massKg, momentKgMm: massKg * armMm };
 }
@@ -14,7 +18,9 @@ export function atArm(massKg: number, armMm: number): MassMoment {
 /**
  * Totals of masses and moments.
  *
- * m = Σ mᵢ        M = Σ mᵢ·xᵢ        (FAA-H-8083-1B ch. 2)
+ * m = Σ mᵢ        M = Σ mᵢ·xᵢ
+ *
+ * @source FAA-H-8083-1B ch. 2, from memory
  */
 export function total(parts: readonly MassMoment[]): MassMoment {
   let massKg = 0;
@@ -26,7 +32,11 @@ export function total(parts: readonly MassMoment[]): MassMoment {
   return { massKg, momentKgMm };
 }
 
-/** Centre of gravity in mm aft of the datum: CG = M / m. NaN when there is no mass. */
+/**
+ * Centre of gravity in mm aft of the datum: CG = M / m. NaN when there is no mass.
+ *
+ * @source FAA-H-8083-1B ch. 2, from memory
+ */
 export function cgMm({ massKg, momentKgMm }: MassMoment): number {
   return massKg === 0 ? Number.NaN : momentKgMm / massKg;
 }
@@ -39,6 +49,11 @@ export function hasMass({ massKg }: MassMoment): boolean {
   return massKg >= LEAST_KG;
 }
 
+/**
+ * Difference of masses and of moments.
+ *
+ * @source definition
+ */
 export function minus(a: MassMoment, b: MassMoment): MassMoment {
   return { massKg: a.massKg - b.massKg, momentKgMm: a.momentKgMm - b.momentKgMm };
 }

@@ -16,7 +16,11 @@ export interface Payload {
   sparePayloadKg: number;
 }
 
-/** maximum mass − empty mass − seats × person − fuel flow × time × density. The fuel part needs the engine's fuel flow. */
+/**
+ * maximum mass − empty mass − seats × person − fuel flow × time × density. The fuel part needs the engine's fuel flow.
+ *
+ * @source the rule of payload for ultralights as told in a pilots’ forum, read; the figures stand with the regime
+ */
 export function payloadAgainst(visit: Visit, emptyKg: number, rule: PayloadRule): Payload {
   const { aircraft } = visit;
   const densityKgPerL = tanksOf(aircraft)[0]?.densityKgPerL ?? 0;

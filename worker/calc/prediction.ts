@@ -28,7 +28,11 @@ export interface Comparison {
   isSignificant: boolean;
 }
 
-/** Baseline plus record corrections plus modifications; undefined without a baseline, or where no mass is left. */
+/**
+ * Baseline plus record corrections plus modifications; undefined without a baseline, or where no mass is left.
+ *
+ * @source FAA-H-8083-1B ch. 7, read in a copy; uncertainty: JCGM 100:2008 (GUM), 5.1.2, from memory
+ */
 export function predictEmpty(visit: Visit, change: EquipmentChange): Prediction | undefined {
   const before = baselineEmpty(visit);
   if (!before) return undefined;
@@ -60,7 +64,11 @@ export function predictEmpty(visit: Visit, change: EquipmentChange): Prediction 
   };
 }
 
-/** u²(d) = u²(weighed) + u²(predicted); significant when |d| > k·u(d). */
+/**
+ * u²(d) = u²(weighed) + u²(predicted); significant when |d| > k·u(d).
+ *
+ * @source JCGM 100:2008 (GUM), 5.1.2, from memory; the limit of k = 2 is our choice
+ */
 export function compareWeighing(weighing: WeighingResult, prediction: Prediction): Comparison {
   const differenceKg = weighing.empty.massKg - prediction.massKg;
   const differenceMm = weighing.empty.armMm - prediction.armMm;

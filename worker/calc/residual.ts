@@ -13,7 +13,11 @@ export interface Residual {
   isTold: boolean;
 }
 
-/** Residual of the weighing: r = weighed − predicted, U(r) = k·u(r); its arm is that of the difference of the moments. */
+/**
+ * Residual of the weighing: r = weighed − predicted, U(r) = k·u(r); its arm is that of the difference of the moments.
+ *
+ * @source JCGM 100:2008 (GUM), 5.1.2, from memory; the arm is the definition of a moment
+ */
 export function residualOf(weighing: WeighingResult, prediction: Prediction, comparison: Comparison): Residual {
   const massKg = comparison.differenceKg;
   const expandedKg = COVERAGE_FACTOR * comparison.standard.massKg;

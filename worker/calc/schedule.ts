@@ -23,7 +23,11 @@ export interface Schedule extends MassMoment {
   history: HistoryEntry[];
 }
 
-/** The weighed condition where the visit weighed, else the predicted one; undefined when there is neither. */
+/**
+ * The weighed condition where the visit weighed, else the predicted one; undefined when there is neither.
+ *
+ * @source common practice, no source
+ */
 export function revisedSchedule(
   visit: Visit,
   change: EquipmentChange,

@@ -2,7 +2,11 @@ import type { Visit } from '../visit/visit.ts';
 
 type Meter = NonNullable<Visit['meters']>['readings'][number];
 
-/** Total hours at release by a meter: its reading, and what an earlier meter had counted. */
+/**
+ * Total hours at release by a meter: its reading, and what an earlier meter had counted.
+ *
+ * @source common practice, no source
+ */
 export function totalHours({ outHours, offsetHours = 0 }: Meter): number {
   return outHours + offsetHours;
 }

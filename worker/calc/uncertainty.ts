@@ -3,24 +3,38 @@
 /** Coverage factor of every expanded uncertainty in a pack: about 95 %. */
 export const COVERAGE_FACTOR = 2;
 
-/** Standard uncertainty of a quantity known to lie within ± a limit: u = a / √3 (GUM 4.3.7). */
+/**
+ * Standard uncertainty of a quantity known to lie within ± a limit: u = a / √3.
+ *
+ * @source JCGM 100:2008 (GUM), 4.3.7, from memory; agrees with its example H.1, read as restated
+ */
 export function ofLimit(limit: number): number {
   return limit / Math.sqrt(3);
 }
 
-/** Standard uncertainty of one reading of a display with steps of d: u = d / √12 (GUM F.2.2.1). */
+/**
+ * Standard uncertainty of one reading of a display with steps of d: u = d / √12.
+ *
+ * @source JCGM 100:2008 (GUM), F.2.2.1, from memory
+ */
 export function ofResolution(step: number): number {
   return step / Math.sqrt(12);
 }
 
-/** Mean of repeated readings. */
+/**
+ * Mean of repeated readings.
+ *
+ * @source JCGM 100:2008 (GUM), 4.2.1, from memory
+ */
 export function meanOf(values: readonly number[]): number {
   return values.reduce((sum, value) => sum + value, 0) / values.length;
 }
 
 /**
- * Standard uncertainty of the mean of n readings: u = s / √n (GUM 4.2.3). Zero for a single reading, which says nothing of
+ * Standard uncertainty of the mean of n readings: u = s / √n. Zero for a single reading, which says nothing of
  * its own scatter.
+ *
+ * @source JCGM 100:2008 (GUM), 4.2.3, from memory
  */
 export function ofMean(values: readonly number[]): number {
   if (values.length < 2) return 0;
@@ -47,7 +61,9 @@ export interface MassArmUncertainty {
 /**
  * Combines independent contributions for a mass and the centre of gravity that follows from it.
  *
- * u²(m) = Σ (∂m/∂q · u)²        u²(x) = Σ ((∂M/∂q − x·∂m/∂q) / m · u)²        (GUM 5.1.2, with x = M/m)
+ * u²(m) = Σ (∂m/∂q · u)²        u²(x) = Σ ((∂M/∂q − x·∂m/∂q) / m · u)²
+ *
+ * @source JCGM 100:2008 (GUM), 5.1.2, from memory, with x = M/m; agrees with its example H.1, read as restated
  */
 export function combine(contributions: readonly Contribution[], massKg: number, armMm: number): MassArmUncertainty {
   let massVariance = 0;

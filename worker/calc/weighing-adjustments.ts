@@ -17,6 +17,8 @@ type LooseItem = NonNullable<Weighing['itemsAboard']>[number];
 /**
  * What stands between the weighed and the empty condition: items aboard come off, items missing go on, usable fuel comes
  * off, unusable fuel goes on where the tanks were dry.
+ *
+ * @source FAA-H-8083-1B ch. 3, from memory
  */
 export function weighingAdjustments(aircraft: Aircraft, weighing: Weighing, at: string): Adjustment[] {
   const { itemsAboard = [], itemsMissing = [] } = weighing;

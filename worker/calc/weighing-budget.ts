@@ -8,6 +8,8 @@ import type { Adjustment } from './weighing-adjustments.ts';
  *
  * The error of a scale is common to all points it stood under, so those points move together and their effects add before
  * squaring. The tare is read on the same display, so its step counts once more.
+ *
+ * @source JCGM 100:2008 (GUM), 5.1.2 and, of an error common to several points, 5.2.2, from memory
  */
 export function weighingBudget(
   weighing: Weighing,

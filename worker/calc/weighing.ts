@@ -71,7 +71,11 @@ export function scaleOf(weighing: Weighing, point: WeighingPoint): Scale | undef
   return weighing.scales.find(({ id }) => id === point.scale);
 }
 
-/** What the calibration certificate adds to a reading, linear between its lines. */
+/**
+ * What the calibration certificate adds to a reading, linear between its lines.
+ *
+ * @source common practice, no source; the corrections are the certificate’s, read as straight between its lines
+ */
 export function scaleCorrectionKg(scale: Scale | undefined, readingKg: number): number {
   return interpolate(
     scale?.corrections ?? [],

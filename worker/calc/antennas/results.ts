@@ -32,7 +32,11 @@ export interface AntennasResult {
   spacings: Spacing[];
 }
 
-/** Waves, loss, drag and spacing of every antenna. */
+/**
+ * Waves, loss, drag and spacing of every antenna.
+ *
+ * @source definition of the distance between two points
+ */
 export function antennaResults({ items, maximumSpeedKmh }: AntennasRecord): AntennasResult {
   return {
     antennas: items.map((antenna) => antennaResult(antenna, maximumSpeedKmh)),
@@ -54,7 +58,11 @@ function antennaResult(antenna: Antenna, speedKmh: number | undefined): AntennaR
   };
 }
 
-/** Loss of a feed: its length by the loss of a metre, and every connector. */
+/**
+ * Loss of a feed: its length by the loss of a metre, and every connector.
+ *
+ * @source common practice, no source
+ */
 export function cableLossDb(cable: NonNullable<Antenna['cable']>): number {
   return cable.lengthM * cable.lossDbPerM + cable.connectors * cable.lossDbPerConnector;
 }

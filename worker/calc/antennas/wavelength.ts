@@ -4,13 +4,19 @@ const LIGHT_M_PER_S = 299_792_458;
 /**
  * Wavelength in mm: λ = c / f.
  *
+ * @source definition of the wavelength; speed of light exact by the SI
  * @example wavelengthMm(127)  // 2360.57
  */
 export function wavelengthMm(frequencyMhz: number): number {
   return LIGHT_M_PER_S / (frequencyMhz * 1000);
 }
 
-/** A quarter of the wavelength, the least radius of a ground plane. */
+/**
+ * A quarter of the wavelength, the least radius of a ground plane.
+ *
+ * @source definition; a ground plane of a quarter wave on every side: AC 43.13-2B chapter 3 as quoted by a beacon
+ * maker, read
+ */
 export function quarterWaveMm(frequencyMhz: number): number {
   return wavelengthMm(frequencyMhz) / 4;
 }

@@ -20,7 +20,11 @@ export interface ReleaseClock {
 
 const MINUTE_MS = 60_000;
 
-/** Work left, earliest release, slack to the departure and daylight at the destination; moments in the workshop's local time. */
+/**
+ * Work left, earliest release, slack to the departure and daylight at the destination; moments in the workshop's local time.
+ *
+ * @source common practice, no source
+ */
 export function releaseClock(visit: Visit, at: string): ReleaseClock {
   const plan = planWork(visit.worksheet ?? []);
   const local = (instantMs: number): string => momentLike(visit.visit.arrivedAt, instantMs);

@@ -54,7 +54,11 @@ function leastSquares(deviations: readonly Deviation[], terms: number): number[]
   return solve(matrix, right);
 }
 
-/** Deviation in degrees that the coefficients give on a heading. */
+/**
+ * Deviation in degrees that the coefficients give on a heading.
+ *
+ * @source model: Handbook of Magnetic Compass Adjustment (Pub. 226), art. 501
+ */
 export function deviationAt({ A, B, C, D, E }: Coefficients, headingDeg: number): number {
   const theta = radians(headingDeg);
   return A + B * Math.sin(theta) + C * Math.cos(theta) + D * Math.sin(2 * theta) + E * Math.cos(2 * theta);
@@ -72,6 +76,8 @@ export interface Correction {
 /**
  * Corrections from the four cardinal headings: B = (E − W) / 2, C = (N − S) / 2; on south the compass is set to its reading
  * less C, on west to its reading less B. Undefined when a cardinal heading was not read within 5°.
+ *
+ * @source worksheets in the manner of CAP 562, read as reproduced
  */
 export function correctionOf(
   readings: readonly { headingDeg: number; compassDeg: number; deviationDeg: number }[],

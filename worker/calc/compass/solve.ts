@@ -2,6 +2,7 @@
  * Solves a small system of linear equations by elimination with row exchange.
  *
  * @returns undefined when the equations do not determine the unknowns
+ * @source Gauss–Jordan elimination with partial pivoting, from memory
  */
 export function solve(matrix: readonly (readonly number[])[], right: readonly number[]): number[] | undefined {
   const rows = matrix.map((row, index) => [...row, right[index] ?? 0]);

@@ -39,7 +39,12 @@ export interface CompassResult {
 
 const CARD_STEP_DEG = 30;
 
-/** Reduces a compass swing: deviations, coefficients, residuals and the card of every 30°. */
+/**
+ * Reduces a compass swing: deviations, coefficients, residuals and the card of every 30°.
+ *
+ * @source sign of the deviation, and the model of the card: Handbook of Magnetic Compass Adjustment (Pub. 226), art.
+ * 501
+ */
 export function reduceSwing(compass: CompassRecord): CompassResult {
   const variation =
     compass.reference === 'true' && compass.position ? variationAt(compass.position, compass.swungAt) : undefined;

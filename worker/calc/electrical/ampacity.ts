@@ -9,6 +9,7 @@ const READ_ALTITUDE_FACTOR = 0.91;
  * Factor by which thin air lowers what a wire can carry: 1 at sea level, 0.91 at 20,000 ft (read), a straight line between.
  *
  * @returns undefined above 20,000 ft, where nobody has read the chart
+ * @source AC 43.13-1B 11-67 example 2, read for 20,000 ft; the straight line from sea level is our own
  */
 export function altitudeFactor(altitudeFt: number): number | undefined {
   if (!(altitudeFt <= READ_ALTITUDE_FT)) return undefined;
@@ -22,9 +23,10 @@ export interface Ampacity {
 }
 
 /**
- * Imax = I(free air) × altitude factor × bundle factor, as in AC 43.13-1B 11-67 example 2.
+ * Imax = I(free air) × altitude factor × bundle factor.
  *
  * @returns undefined where the altitude factor is not known
+ * @source AC 43.13-1B 11-67 example 2, read
  */
 export function deratedA(rating: NonNullable<Circuit['rating']>, altitudeFt: number): number | undefined {
   const factor = rating.altitudeFactor ?? altitudeFactor(altitudeFt);
@@ -36,6 +38,7 @@ export function deratedA(rating: NonNullable<Circuit['rating']>, altitudeFt: num
  * that the circuit is within the conditions of the table.
  *
  * @returns undefined where neither is known: the wire must then not pass
+ * @source AC 43.13-1B table 11-9 with its note 1, read
  */
 export function ampacityOf(circuit: Circuit, altitudeFt: number): Ampacity | undefined {
   if (circuit.rating) {

@@ -35,7 +35,11 @@ export interface CircuitResult {
   protectionLimit: { limitA: number; from: 'record' | 'table' | 'ampacity' } | undefined;
 }
 
-/** Everything that the wire and the protection of a circuit are held to. */
+/**
+ * Everything that the wire and the protection of a circuit are held to.
+ *
+ * @source AC 43.13-1B 11-66, read; of main feeders FAA-H-8083-31 chapter 9, read
+ */
 export function circuitResult(circuit: Circuit, electrical: Electrical): CircuitResult {
   const { system, altitudeFt } = electrical;
   const { peakA, hasPeak, ...load } = loadOf(circuit, electrical);

@@ -26,6 +26,7 @@ export const DEFAULT_RESERVE_MIN = 30;
  * How long a battery carries known loads: usable Ah × 60, less recognition and landing, over what is left on.
  *
  * @param usableAh capacity × usable factor
+ * @source worked example of an avionics maker, read
  * @example enduranceOn({ usableAh: 26.25, recognise: { loadA: 43.5, minutes: 5 }, landing: { loadA: 48.1, minutes: 10 }, shedA: 34 })
  */
 export function enduranceOn(given: {
@@ -59,7 +60,11 @@ export function enduranceOn(given: {
   };
 }
 
-/** How long the battery of a visit lasts after its source has failed; undefined without a battery. */
+/**
+ * How long the battery of a visit lasts after its source has failed; undefined without a battery.
+ *
+ * @source as enduranceOn(); reserve of 30 minutes as in 14 CFR 23.1353(h), from memory
+ */
 export function batteryEndurance({ battery, loads, system }: Electrical): Endurance | undefined {
   if (!battery) return undefined;
   const fitted = loads.filter(({ change }) => change !== 'removed');

@@ -24,13 +24,21 @@ export interface PhaseLoad extends Sum {
   capacityA: number | undefined;
 }
 
-/** Current of a load in one phase; from its power where no current is given. */
+/**
+ * Current of a load in one phase; from its power where no current is given.
+ *
+ * @source definition of power; 14 or 28 V regulated, 12 or 24 V on the battery: common practice, no source
+ */
 export function currentA(load: Load, phase: Phase, system: Electrical['system']): number {
   const volts = (ON_BATTERY.has(phase) ? BATTERY_V : REGULATED_V)[system];
   return load.amps?.[phase] ?? (load.watts?.[phase] ?? 0) / volts;
 }
 
-/** Sums loads in a phase. */
+/**
+ * Sums loads in a phase.
+ *
+ * @source common practice, no source
+ */
 export function sumOf(loads: readonly Load[], phase: Phase, system: Electrical['system']): Sum {
   const amps = (duty: Load['duty']): number =>
     loads.filter((load) => load.duty === duty).reduce((sum, load) => sum + currentA(load, phase, system), 0);
@@ -58,7 +66,11 @@ function outputA(source: Electrical['sources'][number], engineRpm: number | unde
   );
 }
 
-/** Load before and after the visit against what the sources give, phase by phase. */
+/**
+ * Load before and after the visit against what the sources give, phase by phase.
+ *
+ * @source common practice, no source; curves are the maker’s, read as straight between their points
+ */
 export function loadByPhase(electrical: Electrical): PhaseLoad[] {
   const { loads, sources, system, engineRpm } = electrical;
   const after = loads.filter(({ change }) => change !== 'removed');

@@ -6,7 +6,11 @@ export const LOW_VOLTAGE_V: Readonly<Record<Electrical['system'], number>> = { '
 /** Share of the source that a load may reach unwatched: AC 43.13-1B 11-35a (read); a hair above, for the sum is a rounded one. */
 const UNWATCHED_SHARE = 0.8 * (1 + 1e-9);
 
-/** Whether a continuous load is so great that the crew have to have something to watch it by. */
+/**
+ * Whether a continuous load is so great that the crew have to have something to watch it by.
+ *
+ * @source AC 43.13-1B 11-35a, read
+ */
 export function needsWatching(continuousA: number, capacityA: number): boolean {
   return continuousA > UNWATCHED_SHARE * capacityA;
 }

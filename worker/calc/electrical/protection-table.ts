@@ -31,6 +31,7 @@ const FUSE_A: Row = {
  * in every row that was read; a limit that the record states comes first. The chart is of copper wire alone.
  *
  * @returns undefined where neither the record nor the table has one
+ * @source AC 43.13-1B table 11-3, read; breakers for 12 AWG and larger by the fuse column
  */
 export function greatestProtectionA(
   { gauge, material = 'copper' }: Conductor,

@@ -17,6 +17,7 @@ const FEEDER_SHARE = 0.02;
 /**
  * Allowable drop of a main power wire while the source carries its rated current, or the battery its five-minute rate.
  *
+ * @source FAA-H-8083-31 chapter 9, read
  * @example feederLimitV('28-volt')  // 0.56
  */
 export function feederLimitV(system: Electrical['system']): number {
@@ -33,12 +34,18 @@ const ZERO_C: Readonly<Record<Material, number>> = { copper: 234.5, aluminium: 2
 /**
  * Resistance at a temperature against that at 20 °C: (234.5 + T2) / 254.5 for copper, (238.1 + T2) / 258.1 for aluminium. A
  * colder wire is given no credit.
+ *
+ * @source AC 43.13-1B 11-66d(4), read
  */
 export function heatFactor(conductorC: number, material: Material = 'copper'): number {
   return (ZERO_C[material] + Math.max(conductorC, REFERENCE_C)) / (ZERO_C[material] + REFERENCE_C);
 }
 
-/** V = R20 · L · I · (234.5 + T2) / 254.5, of aluminium with its own two figures. */
+/**
+ * V = R20 · L · I · (234.5 + T2) / 254.5, of aluminium with its own two figures.
+ *
+ * @source AC 43.13-1B 11-66 and table 11-7, read
+ */
 export function dropV(
   ohmPerM: number,
   runM: number,
@@ -51,8 +58,9 @@ export function dropV(
 
 /**
  * Longest run of a hot wire, in the unit of the run allowed at 20 °C: L2 = 254.5 · L1 / (234.5 + T2), of aluminium
- * L2 = 258.1 · L1 / (238.1 + T2), AC 43.13-1B 11-66d(4).
+ * L2 = 258.1 · L1 / (238.1 + T2).
  *
+ * @source AC 43.13-1B 11-66d(4), read
  * @example hotRun(15.5, 182)  // 9.5
  */
 export function hotRun(coldRun: number, conductorC: number, material: Material = 'copper'): number {
@@ -60,9 +68,9 @@ export function hotRun(coldRun: number, conductorC: number, material: Material =
 }
 
 /**
- * Temperature of a loaded conductor: T2 = T1 + (TR − T1) · √(I2 / Imax), AC 43.13-1B 11-66d(6). The symbols were read; the form
- * of the equation is from memory and gives the figures of the worked example.
+ * Temperature of a loaded conductor: T2 = T1 + (TR − T1) · √(I2 / Imax). The form gives the figures of the worked example.
  *
+ * @source AC 43.13-1B 11-66d(6): symbols read, form of the equation from memory
  * @example conductorTemperatureC({ ambientC: 50, ratedC: 200, currentA: 20, ampacityA: 26 })  // 181.6
  */
 export function conductorTemperatureC(at: {

@@ -61,7 +61,11 @@ export interface Conductor {
   material?: Material | undefined;
 }
 
-/** The copper wire by whose row a wire is computed; undefined for aluminium that has none. */
+/**
+ * The copper wire by whose row a wire is computed; undefined for aluminium that has none.
+ *
+ * @source AC 43.13-1B, note at 11-66, read
+ */
 export function copperGauge({ gauge, material = 'copper' }: Conductor): Gauge | undefined {
   return material === 'copper' ? gauge : COPPER_OF_ALUMINIUM[gauge];
 }
@@ -82,7 +86,11 @@ export function tableBundleWires(conductor: Conductor): number {
 
 const METRES_PER_1000_FT = 304.8;
 
-/** Resistance of a metre at 20 °C, in ohms; undefined for a size that the table lacks. */
+/**
+ * Resistance of a metre at 20 °C, in ohms; undefined for a size that the table lacks.
+ *
+ * @source AC 43.13-1B table 11-9, read
+ */
 export function ohmPerM(conductor: Conductor): number | undefined {
   const row = wireSize(conductor);
   return row && row.ohmPer1000Ft / METRES_PER_1000_FT;

@@ -35,6 +35,8 @@ const NEVER = '9999-12-31';
  * that was used is then not added to the next interval.
  *
  * @param at the moment of the assessment
+ * @source calendar months: 14 CFR 91.411, 91.413 and 91.409(a), read; excess counted toward the next interval: 14 CFR
+ * 91.409(b), read
  */
 export function dueList(visit: Visit, record: LivesRecord, at: string): Due[] {
   const today = dateOf(at);
@@ -96,7 +98,11 @@ function calendarDue(date: string, { months = 0, toEndOfMonth }: Life['interval'
   return toEndOfMonth ? endOfMonth(due) : due;
 }
 
-/** The day on which something is expected to come due, by its date or by the hours that are left at the use stated. */
+/**
+ * The day on which something is expected to come due, by its date or by the hours that are left at the use stated.
+ *
+ * @source common practice, no source; a year has 365.25 days
+ */
 export function forecastDate(
   today: string,
   dueDate: string | undefined,

@@ -13,8 +13,11 @@ export type Side = 'forward' | 'aft';
  * of a line along which mass rises, up to the maximum mass.
  *
  * Filling stations in the order of their arms gives the exact boundary: the least moment at a given total mass is a linear
- * programme over a polymatroid (bounds, and nested or separate groups), which the greedy order solves (J. Edmonds, 1970;
- * from memory). Empty when even the start is over the maximum mass.
+ * programme over a polymatroid (bounds, and nested or separate groups), which the greedy order solves. Empty
+ * when even the start is over the maximum mass.
+ *
+ * @source greedy filling over a polymatroid: J. Edmonds, 1970, from memory; held against every corner by
+ * tests/calc/loading/extremes.test.ts
  */
 export function boundary(space: LoadSpace, side: Side): Loading[] {
   const { start, startLoad, maximumMassKg } = space;

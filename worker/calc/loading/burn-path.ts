@@ -8,6 +8,8 @@ const STEPS = { straight: 1, curved: 4 } as const;
 /**
  * How the fuel of an aircraft burns: gives the loadings passed through as the fuel of one loading burns down to the
  * unusable, tanks in their burn order, those with the same number together in proportion to what they hold.
+ *
+ * @source common practice, no source
  */
 export function burnPathOf(aircraft: LoadedAircraft): (start: Loading) => Loading[] {
   const groups = burnGroups(aircraft);
@@ -49,7 +51,11 @@ function burnt(from: Loading, tanks: readonly { tank: FuelStation; usableKg: num
   return { massKg, momentKgMm, load };
 }
 
-/** Mass and moment of a usable mass of fuel in a tank. */
+/**
+ * Mass and moment of a usable mass of fuel in a tank.
+ *
+ * @source definition of density
+ */
 export function usableFuelOf(tank: FuelStation, usableKg: number): { massKg: number; momentKgMm: number } {
   return usableFuel(tank, tank.unusableL + usableKg / tank.densityKgPerL);
 }

@@ -34,6 +34,7 @@ const STEP_KG = 0.5;
  *
  * @param load kg by station; usable fuel for a tank
  * @param burnKg fuel to be burnt on the flight
+ * @source common practice, no source
  */
 export function checkLoading(
   aircraft: LoadedAircraft,

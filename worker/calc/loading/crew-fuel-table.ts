@@ -29,6 +29,7 @@ const CLOSE_KG = 0.01;
  * Baggage allowed for each crew and fuel, judged from take-off until the fuel is gone.
  *
  * @param crewKg masses of a person for the rows
+ * @source common practice, no source
  */
 export function crewFuelTable(
   aircraft: Aircraft,

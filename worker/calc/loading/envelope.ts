@@ -24,6 +24,7 @@ export interface Envelope {
  * Splits an envelope polygon into its forward and aft limits.
  *
  * @returns undefined when the polygon has no area, or when a level of mass crosses it more than twice
+ * @source common practice, no source
  */
 export function envelopeOf(corners: readonly EnvelopeCorner[]): Envelope | undefined {
   const levels = [...new Set(corners.map(({ massKg }) => massKg))].sort((a, b) => a - b);
@@ -58,7 +59,11 @@ function sidesBetween(corners: readonly EnvelopeCorner[], fromKg: number, toKg: 
   return pieces.sort((a, b) => a.fromMm + a.toMm - (b.fromMm + b.toMm));
 }
 
-/** Arm in mm of a piece of a limit at a mass within it. */
+/**
+ * Arm in mm of a piece of a limit at a mass within it.
+ *
+ * @source definition of the straight line between two points
+ */
 export function armOn({ fromKg, toKg, fromMm, toMm }: LimitPiece, massKg: number): number {
   return fromMm + ((massKg - fromKg) / (toKg - fromKg)) * (toMm - fromMm);
 }

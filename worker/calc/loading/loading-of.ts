@@ -9,6 +9,7 @@ import { loadStationsOf } from './load-space.ts';
  * The loading that given masses on given stations make; usable fuel for a tank.
  *
  * @param load kg by station id; a station left out carries nothing
+ * @source FAA-H-8083-1B ch. 2, from memory
  */
 export function loadingOf(
   aircraft: LoadedAircraft,

@@ -16,6 +16,8 @@ export interface Margin {
  *
  * On a line the moment is linear in mass, M = α + β·m, and so is a piece of the limit, F = γ + δ·m. The margin
  * α/m + β − γ − δ·m is stationary at m = √(−α/δ) alone, so its worst value is there or at an end: no search, no step.
+ *
+ * @source our own derivation, in this comment; held against dense sampling by tests/calc/loading/margin.test.ts
  */
 export function worstMargins(
   line: readonly Loading[],

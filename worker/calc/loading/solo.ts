@@ -17,6 +17,7 @@ const MOST_TRIED_KG = 500;
  * The least pilot who may fly alone, without baggage, at every fuel content: in kg.
  *
  * @returns undefined when no pilot up to the seat's maximum may, or there is no pilot's station
+ * @source common practice, no source; the search is our own
  */
 export function minimumSoloKg(aircraft: Aircraft, options: LoadSpaceOptions, envelope: Envelope): number | undefined {
   const seats = loadStationsOf(aircraft);

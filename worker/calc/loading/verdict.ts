@@ -16,7 +16,11 @@ export type Verdict =
 /** Rounding of sums must not turn a limit met exactly into a limit exceeded. */
 const TOLERANCE = 1e-9;
 
-/** Judges loadings of an aircraft, from take-off until the fuel is gone. */
+/**
+ * Judges loadings of an aircraft, from take-off until the fuel is gone.
+ *
+ * @source common practice, no source
+ */
 export function judgeOf(aircraft: LoadedAircraft, envelope?: Envelope): (loading: Loading) => Verdict {
   const limits = massLimits(aircraft);
   const tanks = tanksOf(aircraft);

@@ -13,6 +13,7 @@ export interface AddressForms {
  * hyphens are passed over.
  *
  * @returns undefined for anything else
+ * @source positional notation of numbers
  * @example parseAddress('52746757')  // 0xABCDEF
  */
 export function parseAddress(text: string): number | undefined {
@@ -23,7 +24,11 @@ export function parseAddress(text: string): number | undefined {
   return undefined;
 }
 
-/** All three forms of an address. */
+/**
+ * All three forms of an address.
+ *
+ * @source positional notation of numbers
+ */
 export function addressForms(address: number): AddressForms {
   const digits = (base: number, length: number): string => address.toString(base).toUpperCase().padStart(length, '0');
   return { hexadecimal: digits(16, 6), octal: digits(8, 8), binary: digits(2, BITS) };

@@ -78,12 +78,20 @@ export function barometricSettingsHpa({ fromHpa, toHpa }: { fromHpa: number; toH
   );
 }
 
-/** Tolerance in ft of the scale error at an altitude; linear between the rows of the table. */
+/**
+ * Tolerance in ft of the scale error at an altitude; linear between the rows of the table.
+ *
+ * @source 14 CFR 43 Appendix E, table I, read
+ */
 export function scaleToleranceFt(altitudeFt: number): number {
   return between(SCALE_TOLERANCE, altitudeFt);
 }
 
-/** Tolerance in ft of the friction at an altitude; linear between the rows of the table, held outside them. */
+/**
+ * Tolerance in ft of the friction at an altitude; linear between the rows of the table, held outside them.
+ *
+ * @source 14 CFR 43 Appendix E, table III, read
+ */
 export function frictionToleranceFt(altitudeFt: number): number {
   return between(FRICTION_TOLERANCE, altitudeFt);
 }
@@ -91,6 +99,8 @@ export function frictionToleranceFt(altitudeFt: number): number {
 /**
  * How far the reading moves when the scale is turned from 29.92 inches of mercury to a pressure in hPa. Linear between the
  * rows of the table, which misses the curve of the standard atmosphere by 1.2 ft at most.
+ *
+ * @source 14 CFR 43 Appendix E, table IV, read; inch of mercury: NIST SP 811, appendix B.8
  */
 export function barometricDifferenceFt(settingHpa: number): number {
   return between(BAROMETRIC_DIFFERENCE, settingHpa / INCH_OF_MERCURY_HPA);

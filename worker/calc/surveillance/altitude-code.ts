@@ -31,7 +31,11 @@ export function altitudeCode(altitudeFt: number): number | undefined {
   return (gray(fiveHundreds) << 3) | hundreds;
 }
 
-/** The pressure altitude in ft of twelve pulses; undefined where no altitude has that code. */
+/**
+ * The pressure altitude in ft of twelve pulses; undefined where no altitude has that code.
+ *
+ * @source The 1090 MHz Riddle, ch. on Mode A/C
+ */
 export function codedAltitudeFt(code: number): number | undefined {
   const place = HUNDREDS.indexOf((code & 0b111) as (typeof HUNDREDS)[number]);
   if (place === -1) return undefined;

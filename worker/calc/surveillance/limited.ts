@@ -20,7 +20,11 @@ export interface Difference {
 /** A difference of two decimals misses its last digit by less than this. */
 const BINARY_ERROR = 1e-9;
 
-/** A value held against its limits; both ends count as within. */
+/**
+ * A value held against its limits; both ends count as within.
+ *
+ * @source definition
+ */
 export function limited(
   name: string,
   value: number,
@@ -32,7 +36,11 @@ export function limited(
   return { name, value, unit, ...(least !== undefined && { least }), ...(most !== undefined && { most }), isWithin };
 }
 
-/** A difference held against a tolerance to both sides. */
+/**
+ * A difference held against a tolerance to both sides.
+ *
+ * @source definition
+ */
 export function limitedDifference(name: string, terms: Difference, unit: string, tolerance: number): Limited {
   return { ...limited(name, terms.read - terms.against, unit, { least: -tolerance, most: tolerance }), terms };
 }

@@ -53,7 +53,11 @@ export interface SurveillanceResult {
   staticSystem: StaticSystemResult | undefined;
 }
 
-/** Addresses in every form, devices against the papers, and all tests against their limits. */
+/**
+ * Addresses in every form, devices against the papers, and all tests against their limits.
+ *
+ * @source encoder: 14 CFR 43 Appendix E (c) and 91.217, read
+ */
 export function surveillanceResults(visit: Visit, record: SurveillanceRecord): SurveillanceResult {
   const { address24 } = visit.aircraft;
   const { transponderTest, altimeter, staticSystem } = record;

@@ -9,7 +9,11 @@ type NearControl = NonNullable<Wiring['nearControls']>[number];
  */
 export const CONTROL_CLEARANCE_MM = 3 * 25.4;
 
-/** Whether wiring keeps off a control: secured, and far enough or guarded. */
+/**
+ * Whether wiring keeps off a control: secured, and far enough or guarded.
+ *
+ * @source AC 43.13-1B 11-125, read in part; the distance of 3 in from memory
+ */
 export function isClearOfControl({ distanceMm, isSecured, isGuarded }: NearControl): boolean {
   return isSecured && (isGuarded || distanceMm >= CONTROL_CLEARANCE_MM);
 }

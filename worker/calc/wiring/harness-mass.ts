@@ -13,6 +13,8 @@ export const SCREEN_SHARE = 0.8;
 /**
  * Estimated mass of a metre of wire in grams: conductor by the gauge formula, with insulation and screen allowed for. These go
  * by the size and not by the metal: an aluminium wire is no lighter in its insulation.
+ *
+ * @source densities of handbooks, from memory; allowances for insulation and screen: shop figures, no source
  */
 export function gramPerM({ gauge, material = 'copper' }: Conductor, isScreened: boolean): number {
   const area = areaMm2(gaugeNumber(gauge));
@@ -57,7 +59,11 @@ function totalOf(runs: readonly Run[]): Harness {
   };
 }
 
-/** Estimated masses of the wires added and removed, found wires that were taken out among them. */
+/**
+ * Estimated masses of the wires added and removed, found wires that were taken out among them.
+ *
+ * @source common practice, no source
+ */
 export function harnessMass({ wires, found = [] }: Wiring): HarnessMass {
   const removedFound = found.flatMap(({ decision, gauge, material, lengthM, armMm }): Run[] =>
     decision === 'removed' && gauge !== undefined && lengthM !== undefined

@@ -1,0 +1,43 @@
+import { globSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import type { Computing } from './formula.ts';
+
+const ROOT = join(import.meta.dirname, '../..');
+
+/** Where a function stands, and what its own comment names as its source. */
+export interface Origin {
+  name: string;
+  file: string;
+  /** Undefined where the comment names none. */
+  source: string | undefined;
+}
+
+const EXPORTED = /(?:\/\*\*((?:(?!\*\/)[\s\S])*)\*\/\n)?export function (\w+)/g;
+
+/** Every exported function of `worker/calc`, by name. */
+export const ORIGINS: ReadonlyMap<string, Origin> = new Map(
+  globSync('worker/calc/**/*.ts', { cwd: ROOT })
+    .toSorted()
+    .flatMap((file) =>
+      [...readFileSync(join(ROOT, file), 'utf8').matchAll(EXPORTED)].map(
+        ([, comment = '', name = '']) => [name, { name, file, source: sourceIn(comment) }] as const,
+      ),
+    ),
+);
+
+/** The text after `@source`, up to the next tag. */
+function sourceIn(comment: string): string | undefined {
+  const text = comment.replaceAll(/\n\s*\*/g, '\n').replaceAll(/\s+/g, ' ');
+  return /@source (.*?)(?= @\w|$)/.exec(text)?.[1]?.trim();
+}
+
+/**
+ * Where a function stands and what it rests on.
+ *
+ * @throws RangeError when it is no exported function of `worker/calc`
+ */
+export function originOf({ name }: Computing): Origin {
+  const origin = ORIGINS.get(name);
+  if (!origin) throw new RangeError(`Cannot find the source of a formula: worker/calc exports no function ${name}`);
+  return origin;
+}
