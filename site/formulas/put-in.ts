@@ -13,9 +13,11 @@ export function printed(value: number): string {
 /** Whether the page prints a number as it is, but for what binary fractions leave. */
 const isWhole = (value: number): boolean => Math.abs(value - Number(value.toPrecision(DIGITS))) <= Math.abs(value) * 1e-12;
 
+const escaped = (symbol: string): string => symbol.replaceAll(/[\\{}^+*?.()[\]|$]/g, '\\$&');
+
 /** One symbol, command or text of a formula, the longest first. */
 const tokenOf = (symbols: readonly string[]): RegExp => {
-  const known = symbols.toSorted((a, b) => b.length - a.length).map((symbol) => `${RegExp.escape(symbol)}(?![a-zA-Z_])`);
+  const known = symbols.toSorted((a, b) => b.length - a.length).map((symbol) => `${escaped(symbol)}(?![a-zA-Z_])`);
   return new RegExp(`${[...known, String.raw`\\text\{[^}]*\}`, String.raw`\\[a-zA-Z]+`].join('|')}`, 'g');
 };
 

@@ -1,0 +1,169 @@
+import { readVisit } from '../../tests/calc/read-visit.ts';
+import { type EquipmentInput, equipmentChangeCase, visitChanging } from '../../tests/published/equipment-change-case.ts';
+import { negligibleCase } from '../../tests/published/negligible-case.ts';
+import { baselineEmpty } from '../../worker/calc/baseline.ts';
+import { equipmentChange } from '../../worker/calc/equipment-change.ts';
+import { emptyMassHistory } from '../../worker/calc/history.ts';
+import { predictEmpty } from '../../worker/calc/prediction.ts';
+import { revisedSchedule } from '../../worker/calc/schedule.ts';
+import { inputOf } from './case-of.ts';
+import type { Formula, Topic } from './formula.ts';
+import { numbered, said, sum, summed } from './steps.ts';
+
+const NEW_MASS = 'm = m_0 + \\Delta m';
+const NEW_MOMENT = 'M = m_0 \\cdot x_0 + \\Delta M';
+
+const change: Formula = {
+  id: 'equipment-change',
+  title: 'Items put in and taken out',
+  tex: ['\\Delta m = \\sum_i m_i', '\\Delta M = \\sum_i m_i \\cdot x_i', NEW_MASS, NEW_MOMENT, 'x = \\frac{M}{m}'],
+  symbols: [
+    ['\\Delta m', 'change of mass', 'kg'],
+    ['\\Delta M', 'change of moment', 'kg·mm'],
+    ['m_i', 'mass of each item, negative where it is taken out', 'kg'],
+    ['x_i', 'its arm', 'mm'],
+    ['m_0', 'empty mass before', 'kg'],
+    ['x_0', 'arm of the empty centre of gravity before', 'mm'],
+    ['m', 'empty mass after', 'kg'],
+    ['M', 'empty moment after', 'kg·mm'],
+    ['x', 'arm of the empty centre of gravity after', 'mm'],
+  ],
+  by: [baselineEmpty, equipmentChange, predictEmpty],
+  holds:
+    'An item taken out counts at the arm that the list had, with the mass weighed on removal where there is one. An item that was listed wrongly counts the difference. The moment of the papers is preferred to their arm where they print both.',
+  example() {
+    const { installed = [], removed = [], empty, ...input } = inputOf<EquipmentInput>('WB-55');
+    const items = [...removed.map(({ mass, arm }) => ({ mass: -mass, arm })), ...installed];
+    const all = equipmentChangeCase({ installed, removed, empty, ...input });
+    const of = (quantity: string): number => all[quantity] ?? Number.NaN;
+    return {
+      case: 'WB-55',
+      given: {
+        ...numbered('m', items.map(({ mass }) => mass), 'lb'),
+        ...numbered('x', items.map(({ arm }) => arm), 'in'),
+        m_0: [empty.mass, 'lb'],
+        x_0: [empty.arm ?? Number.NaN, 'in'],
+      },
+      steps: [
+        sum(`\\Delta m = ${summed(items.length, (i) => `m_${i}`)}`, of('changeMass'), 'lb', 'changeMass'),
+        sum(`\\Delta M = ${summed(items.length, (i) => `m_${i} \\cdot x_${i}`)}`, of('changeMoment'), 'lb·in', 'changeMoment'),
+        sum(NEW_MASS, of('mass'), 'lb', 'mass'),
+        sum(NEW_MOMENT, of('moment'), 'lb·in', 'moment'),
+        sum('x = \\frac{M}{m}', of('arm'), 'in', 'arm'),
+      ],
+    };
+  },
+};
+
+const MOVED = '\\Delta M = m_i \\cdot (x_2 - x_1)';
+const SHIFTED = '\\Delta x = \\frac{\\Delta M}{m}';
+
+const relocation: Formula = {
+  id: 'relocation',
+  title: 'An item moved',
+  tex: [MOVED, SHIFTED],
+  symbols: [
+    ['\\Delta M', 'change of moment', 'kg·mm'],
+    ['m_i', 'mass of the item', 'kg'],
+    ['x_1', 'its arm before', 'mm'],
+    ['x_2', 'its arm after', 'mm'],
+    ['\\Delta x', 'shift of the empty centre of gravity', 'mm'],
+    ['m', 'empty mass, which stays as it was', 'kg'],
+  ],
+  by: [equipmentChange, predictEmpty],
+  holds: 'For an item on the list. Its mass and the uncertainty of it stay where they are, so they count nothing.',
+  example() {
+    const input = inputOf<EquipmentInput>('WB-59');
+    const [moved] = input.relocated ?? [];
+    const { changeMoment = Number.NaN, shift = Number.NaN } = equipmentChangeCase(input);
+    return {
+      case: 'WB-59',
+      given: {
+        m_i: [moved?.mass ?? Number.NaN, 'lb'],
+        x_1: [moved?.arm ?? Number.NaN, 'in'],
+        x_2: [moved?.to ?? Number.NaN, 'in'],
+        m: [input.empty.mass, 'lb'],
+      },
+      steps: [sum(MOVED, changeMoment, 'lb·in', 'changeMoment'), sum(SHIFTED, shift, 'in', 'shift')],
+    };
+  },
+};
+
+const NEGLIGIBLE = 's = \\frac{|x - x_0|}{c} \\cdot 100';
+
+const negligible: Formula = {
+  id: 'negligible-change',
+  title: 'Negligible change',
+  tex: ['t = \\sum_i |m_i|', NEGLIGIBLE],
+  symbols: [
+    ['t', 'masses of all changes together, none set off against another', 'kg'],
+    ['m_i', 'mass of each change', 'kg'],
+    ['s', 'shift of the empty centre of gravity in per cent of the chord', '%'],
+    ['x_0', 'its arm before', 'mm'],
+    ['x', 'its arm after', 'mm'],
+    ['c', 'length of the mean aerodynamic chord', 'mm'],
+  ],
+  by: [equipmentChange, predictEmpty],
+  holds:
+    'Negligible where the mass is at most the limit of the regime and the shift is below it: 1 lb and 0.05 % for an empty mass under 5,000 lb (AC 43.13-1B, 10-2c). Without a chord nothing is negligible.',
+  example() {
+    const input = inputOf<Parameters<typeof negligibleCase>[0]>('NC-04');
+    const { empty, mac = Number.NaN, installed } = input;
+    const visit = visitChanging({ ...input, installed: [installed] });
+    const after = predictEmpty(visit, equipmentChange(visit));
+    const [before, now] = [after?.baseline.armMm ?? Number.NaN, after?.armMm ?? Number.NaN];
+    const { isNegligible = Number.NaN } = negligibleCase(input);
+    return {
+      case: 'NC-04',
+      given: {
+        m_1: [installed.mass, 'lb'],
+        x_0: [empty.arm ?? Number.NaN, 'in'],
+        x: [now / 25.4, 'in'],
+        c: [mac, 'in'],
+      },
+      steps: [
+        sum('t = |m_1|', installed.mass, 'lb'),
+        sum(NEGLIGIBLE, (Math.abs(now - before) / 25.4 / mac) * 100, '%'),
+        said(isNegligible ? 'At most 1 lb, and below 0.05 %: negligible.' : 'Not negligible.', { isNegligible }),
+      ],
+    };
+  },
+};
+
+const useful: Formula = {
+  id: 'useful-load',
+  title: 'Useful load, and steps of the history',
+  tex: ['l = m_{\\max} - m', '\\Delta m = m - m_0'],
+  symbols: [
+    ['l', 'useful load', 'kg'],
+    ['m_{\\max}', 'maximum mass', 'kg'],
+    ['m', 'empty mass of the new schedule', 'kg'],
+    ['m_0', 'empty mass of the line before in the history', 'kg'],
+    ['\\Delta m', 'step of the history', 'kg'],
+  ],
+  by: [revisedSchedule, emptyMassHistory],
+  holds: 'The schedule takes the weighed condition where the visit weighed, else the computed one.',
+  example() {
+    const visit = readVisit('computed-only');
+    const made = equipmentChange(visit);
+    const schedule = revisedSchedule(visit, made, undefined, predictEmpty(visit, made));
+    const [step, before] = [schedule?.history.at(-1), schedule?.history.at(-2)];
+    return {
+      given: {
+        'm_{\\max}': [visit.aircraft.maximumMassKg, 'kg'],
+        m: [schedule?.massKg ?? Number.NaN, 'kg'],
+        m_0: [before?.massKg ?? Number.NaN, 'kg'],
+      },
+      steps: [
+        sum('l = m_{\\max} - m', schedule?.usefulLoadKg ?? Number.NaN, 'kg'),
+        sum('\\Delta m = m - m_0', step?.changeKg ?? Number.NaN, 'kg'),
+      ],
+    };
+  },
+};
+
+export const equipment: Topic = {
+  id: 'equipment',
+  title: 'Equipment change',
+  formulas: [change, relocation, negligible, useful],
+};

@@ -1,0 +1,102 @@
+import { readVisit } from '../../tests/calc/read-visit.ts';
+import { equipmentChange } from '../../worker/calc/equipment-change.ts';
+import { compareWeighing, predictEmpty } from '../../worker/calc/prediction.ts';
+import { residualOf } from '../../worker/calc/residual.ts';
+import { COVERAGE_FACTOR } from '../../worker/calc/uncertainty.ts';
+import type { Formula, Topic } from './formula.ts';
+import { said, sum } from './steps.ts';
+import { demoWeighing } from './weighing.ts';
+
+const demo = readVisit('nose-wheel-full');
+
+function compared() {
+  const { result } = demoWeighing();
+  const prediction = predictEmpty(demo, equipmentChange(demo));
+  if (!prediction) throw new Error('the demo visit has papers');
+  return { result, prediction, comparison: compareWeighing(result, prediction) };
+}
+
+const U = 'u_d = \\sqrt{u_w^2 + u_p^2}';
+const RATIO = 'q = \\frac{|d|}{u_d}';
+
+const comparison: Formula = {
+  id: 'weighing-against-papers',
+  title: 'Whether scales and papers differ',
+  tex: ['d = m_w - m_p', U, RATIO],
+  symbols: [
+    ['d', 'difference; of the arms in the same way', 'kg'],
+    ['m_w', 'empty mass as weighed', 'kg'],
+    ['m_p', 'empty mass that papers and changes lead to', 'kg'],
+    ['u_d', 'standard uncertainty of the difference', 'kg'],
+    ['u_w', 'standard uncertainty of the weighing', 'kg'],
+    ['u_p', 'standard uncertainty of papers and changes', 'kg'],
+    ['q', 'difference in units of its standard uncertainty', ''],
+  ],
+  by: [compareWeighing, predictEmpty],
+  holds:
+    'Above 2 the difference cannot be scatter alone. A mass of which no limit is stated counts as exact, so the papers look surer than they are, and a difference is called significant sooner.',
+  example() {
+    const { result, prediction, comparison: found } = compared();
+    return {
+      given: {
+        m_w: [result.empty.massKg, 'kg'],
+        m_p: [prediction.massKg, 'kg'],
+        u_w: [result.standard.massKg, 'kg'],
+        u_p: [prediction.standard.massKg, 'kg'],
+      },
+      steps: [
+        sum('d = m_w - m_p', found.differenceKg, 'kg'),
+        sum(U, found.standard.massKg, 'kg'),
+        sum(RATIO, found.massRatio),
+        said(found.massRatio > COVERAGE_FACTOR ? 'More than 2: significant.' : 'Not more than 2: scatter explains it.'),
+      ],
+    };
+  },
+};
+
+const ARM = 'x_r = \\frac{M_w - M_p}{r}';
+
+const residual: Formula = {
+  id: 'residual-mass',
+  title: 'Mass that nobody has written down',
+  tex: ['r = m_w - m_p', 'U = k \\cdot u_d', ARM],
+  symbols: [
+    ['r', 'residual: what the scales felt beyond the papers', 'kg'],
+    ['m_w', 'empty mass as weighed', 'kg'],
+    ['m_p', 'empty mass that papers and changes lead to', 'kg'],
+    ['U', 'expanded uncertainty of the residual', 'kg'],
+    ['k', 'coverage factor, 2', ''],
+    ['u_d', 'standard uncertainty of the difference', 'kg'],
+    ['x_r', 'arm at which one such mass would sit', 'mm'],
+    ['M_w', 'empty moment as weighed', 'kg·mm'],
+    ['M_p', 'empty moment that papers and changes lead to', 'kg·mm'],
+  ],
+  by: [residualOf],
+  holds: 'The arm is given only where the mass is more than its expanded uncertainty. It is one mass somewhere, never an item.',
+  example() {
+    const { result, prediction } = compared();
+    const heavier = { ...prediction, massKg: prediction.massKg - 5, momentKgMm: prediction.momentKgMm - 12_000 };
+    const found = residualOf(result, heavier, compareWeighing(result, heavier));
+    return {
+      given: {
+        m_w: [result.empty.massKg, 'kg'],
+        m_p: [heavier.massKg, 'kg'],
+        k: [COVERAGE_FACTOR, ''],
+        u_d: [found.expandedKg / COVERAGE_FACTOR, 'kg'],
+        M_w: [result.empty.momentKgMm, 'kg·mm'],
+        M_p: [heavier.momentKgMm, 'kg·mm'],
+      },
+      steps: [
+        sum('r = m_w - m_p', found.massKg, 'kg'),
+        sum('U = k \\cdot u_d', found.expandedKg, 'kg'),
+        sum(ARM, found.armMm ?? Number.NaN, 'mm'),
+      ],
+    };
+  },
+};
+
+export const papersAndScales: Topic = {
+  id: 'papers-and-scales',
+  title: 'Papers against scales',
+  formulas: [comparison, residual],
+};

@@ -1,0 +1,135 @@
+import { readVisit, SETTINGS } from '../../tests/calc/read-visit.ts';
+import { TOPICS } from '../../tests/published/topics.ts';
+import { crewFuelTable } from '../../worker/calc/loading/crew-fuel-table.ts';
+import { loadingSheet } from '../../worker/calc/loading-sheet.ts';
+import { payloadAgainst } from '../../worker/calc/payload.ts';
+import { inputOf } from './case-of.ts';
+import type { Formula } from './formula.ts';
+import { sum } from './steps.ts';
+import { demoWeighing } from './weighing.ts';
+
+const demo = readVisit('nose-wheel-full');
+const { aircraft } = demo;
+
+const VOLUME = 'V = s \\cdot (V_c - V_0)';
+const BAGGAGE = 'b = \\min(b_{\\max}, m_{\\max} - m_0 - n \\cdot p - V \\cdot \\rho)';
+
+const crewAndFuel: Formula = {
+  id: 'crew-and-fuel',
+  title: 'Baggage for a crew and fuel',
+  tex: [VOLUME, BAGGAGE],
+  symbols: [
+    ['V', 'usable fuel of a column', 'l'],
+    ['s', 'share of the tanks: a quarter, a half, three quarters, all', ''],
+    ['V_c', 'capacity of the tanks', 'l'],
+    ['V_0', 'unusable volume', 'l'],
+    ['b', 'baggage that may still be carried', 'kg'],
+    ['b_{\\max}', 'what the baggage places take', 'kg'],
+    ['m_{\\max}', 'maximum mass', 'kg'],
+    ['m_0', 'empty mass', 'kg'],
+    ['n', 'persons aboard', ''],
+    ['p', 'mass of each', 'kg'],
+    ['\\rho', 'density of the fuel', 'kg/l'],
+  ],
+  by: [crewFuelTable],
+  holds:
+    'Where this loading stays within every limit until the fuel is gone. Where it does not, the most baggage that does is found by halving to 0.01 kg.',
+  example() {
+    const { empty } = demoWeighing().result;
+    const { usableL, rows } = crewFuelTable(aircraft, empty, [100]);
+    const cell = rows.find(({ aboard }) => aboard === 'two')?.cells.at(-1);
+    return {
+      given: {
+        s: [1, ''],
+        V_c: [80, 'l'],
+        V_0: [2, 'l'],
+        'b_{\\max}': [25, 'kg'],
+        'm_{\\max}': [aircraft.maximumMassKg, 'kg'],
+        m_0: [empty.massKg, 'kg'],
+        n: [2, ''],
+        p: [100, 'kg'],
+        '\\rho': [0.72, 'kg/l'],
+      },
+      steps: [
+        sum(VOLUME, usableL.at(-1) ?? Number.NaN, 'l'),
+        sum(BAGGAGE, cell && 'baggageKg' in cell ? cell.baggageKg : Number.NaN, 'kg'),
+      ],
+    };
+  },
+};
+
+const PAYLOAD = 'P = m_{\\max} - m_0 - F';
+const FILLED = 's = \\min(1, \\frac{m_{\\max} - d}{F})';
+
+const fullFuel: Formula = {
+  id: 'payload-with-full-tanks',
+  title: 'Payload with full tanks, and fuel of a standard crew',
+  tex: [PAYLOAD, FILLED],
+  symbols: [
+    ['P', 'payload with full tanks', 'kg'],
+    ['m_{\\max}', 'maximum mass', 'kg'],
+    ['m_0', 'empty mass', 'kg'],
+    ['F', 'usable fuel of full tanks', 'kg'],
+    ['s', 'share to which tanks are filled with the crew aboard; not below 0', ''],
+    ['d', 'mass with the crew and without fuel', 'kg'],
+  ],
+  by: [loadingSheet],
+  holds: 'A standard person has the mass that the regime states, or the maximum of the seat where that is less.',
+  example() {
+    const sheet = loadingSheet(demo, demoWeighing().result.empty, SETTINGS);
+    const crew = sheet.loadings.find(({ name }) => name === 'Two standard persons');
+    const [full, dry] = [crew?.path[0], crew?.path.at(-1)];
+    return {
+      given: {
+        'm_{\\max}': [aircraft.maximumMassKg, 'kg'],
+        m_0: [demoWeighing().result.empty.massKg, 'kg'],
+        F: [sheet.fullFuelKg, 'kg'],
+        d: [dry?.massKg ?? Number.NaN, 'kg'],
+      },
+      steps: [
+        sum(PAYLOAD, sheet.payloadFullFuelKg, 'kg'),
+        sum(FILLED, (full?.load['wing-tanks'] ?? Number.NaN) / sheet.fullFuelKg),
+      ],
+    };
+  },
+};
+
+const SPARE = 'P = m_{\\max} - m_0 - n \\cdot p - q \\cdot t \\cdot \\rho';
+
+const required: Formula = {
+  id: 'payload-required',
+  title: 'Payload that a regime asks for',
+  tex: [SPARE],
+  symbols: [
+    ['P', 'what is left; negative where the rule is not met', 'kg'],
+    ['m_{\\max}', 'maximum mass', 'kg'],
+    ['m_0', 'empty mass', 'kg'],
+    ['n', 'seats', ''],
+    ['p', 'mass that counts for each seat', 'kg'],
+    ['q', 'fuel flow', 'l/h'],
+    ['t', 'time that fuel must last', 'h'],
+    ['\\rho', 'density of the fuel', 'kg/l'],
+  ],
+  by: [payloadAgainst],
+  holds: 'Where the regime has such a rule and the record gives the fuel flow of the engine.',
+  example() {
+    const input = inputOf<Record<string, number>>('UL-09');
+    const { spareKg = Number.NaN } = TOPICS.payload?.(input as never) ?? {};
+    const of = (name: string): number => input[name] ?? Number.NaN;
+    return {
+      case: 'UL-09',
+      given: {
+        'm_{\\max}': [of('maximumMassKg'), 'kg'],
+        m_0: [of('emptyMassKg'), 'kg'],
+        n: [of('seats'), ''],
+        p: [of('perSeatKg'), 'kg'],
+        q: [of('fuelFlowLPerH'), 'l/h'],
+        t: [of('hours'), 'h'],
+        '\\rho': [of('densityKgPerL'), 'kg/l'],
+      },
+      steps: [sum(SPARE, spareKg, 'kg', 'spareKg')],
+    };
+  },
+};
+
+export const carried: readonly Formula[] = [crewAndFuel, fullFuel, required];

@@ -1,0 +1,194 @@
+import { atArm, total } from '../../worker/calc/mass-moment.ts';
+import { COVERAGE_FACTOR, combine, meanOf, ofLimit, ofMean, ofResolution } from '../../worker/calc/uncertainty.ts';
+import { reduceWeighing } from '../../worker/calc/weighing.ts';
+import { weighingBudget } from '../../worker/calc/weighing-budget.ts';
+import { inputOf } from './case-of.ts';
+import type { Formula, Topic } from './formula.ts';
+import { numbered, sum, summed } from './steps.ts';
+import { demoWeighing } from './weighing.ts';
+
+const LIMIT = 'u = \\frac{a}{\\sqrt{3}}';
+
+const limit: Formula = {
+  id: 'uncertainty-of-a-limit',
+  title: 'Standard uncertainty of a limit of error',
+  tex: [LIMIT],
+  symbols: [
+    ['u', 'standard uncertainty', ''],
+    ['a', 'limit: the value is known to lie within ± a', ''],
+  ],
+  by: [ofLimit],
+  holds: 'Every value within the limit is taken as equally likely: scales by their certificate, arms as measured, masses as stated.',
+  example() {
+    const { limit: a } = inputOf<{ limit: number }>('GU-05b');
+    return { case: 'GU-05b', given: { a: [a, ''] }, steps: [sum(LIMIT, ofLimit(a), '', 'standard')] };
+  },
+};
+
+const RESOLUTION = 'u = \\frac{d}{\\sqrt{12}}';
+
+const resolution: Formula = {
+  id: 'uncertainty-of-a-display',
+  title: 'Standard uncertainty of a display',
+  tex: [RESOLUTION],
+  symbols: [
+    ['u', 'standard uncertainty of one reading', 'kg'],
+    ['d', 'step of the display', 'kg'],
+  ],
+  by: [ofResolution],
+  holds: 'For a steady reading. It is a limit of half a step to either side.',
+  example: () => ({ given: { d: [0.1, 'kg'] }, steps: [sum(RESOLUTION, ofResolution(0.1), 'kg')] }),
+};
+
+const MEAN = 'u = \\sqrt{\\frac{\\sum_i (q_i - \\bar{q})^2}{n \\cdot (n - 1)}}';
+
+const scatter: Formula = {
+  id: 'uncertainty-of-a-mean',
+  title: 'Standard uncertainty of the mean of several runs',
+  tex: ['\\bar{q} = \\frac{1}{n} \\cdot \\sum_i q_i', MEAN],
+  symbols: [
+    ['u', 'standard uncertainty of the mean', 'kg'],
+    ['q_i', 'each reading', 'kg'],
+    ['\\bar{q}', 'mean of the readings', 'kg'],
+    ['n', 'number of readings', ''],
+  ],
+  by: [meanOf, ofMean],
+  holds: 'From two readings on; a single reading says nothing of its own scatter and counts as nought.',
+  example() {
+    const readings = demoWeighing().weighing.points[0]?.readingsKg ?? [];
+    const squares = summed(readings.length, (i) => `(q_${i} - \\bar{q})^2`);
+    return {
+      given: { ...numbered('q', readings, 'kg'), n: [readings.length, ''] },
+      steps: [
+        sum(`\\bar{q} = \\frac{${summed(readings.length, (i) => `q_${i}`)}}{n}`, meanOf(readings), 'kg'),
+        sum(`u = \\sqrt{\\frac{${squares}}{n \\cdot (n - 1)}}`, ofMean(readings), 'kg'),
+      ],
+    };
+  },
+};
+
+const budget: Formula = {
+  id: 'uncertainty-budget',
+  title: 'How strongly mass and moment follow each source',
+  tex: ['c = p', 'C = \\sum_i x_i', 'u = \\frac{d}{\\sqrt{12}} \\cdot \\sqrt{\\frac{1}{r} + t}'],
+  symbols: [
+    ['c', 'sensitivity of the mass to the error of a scale', ''],
+    ['C', 'sensitivity of the moment to it', 'mm'],
+    ['p', 'number of points that the scale stood under', ''],
+    ['x_i', 'arm of each of these points', 'mm'],
+    ['u', 'standard uncertainty that the display of a scale brings to a point', 'kg'],
+    ['d', 'step of the display', 'kg'],
+    ['r', 'number of runs', ''],
+    ['t', '1 where a tare was read on the same display, else 0', ''],
+  ],
+  by: [weighingBudget],
+  holds:
+    'The error of a scale is common to all points that it stood under, so its effects add before they are squared. An arm that was measured moves the moment by the mass on it; a mass as stated moves mass and moment as any mass does.',
+  example() {
+    const { weighing, result } = demoWeighing();
+    const lines = weighingBudget(weighing, result.points, result.adjustments);
+    const [scale, display] = [lines[0], lines.find(({ source }) => source.includes('display'))];
+    const point = weighing.points[0];
+    return {
+      given: {
+        p: [1, ''],
+        x_1: [point?.armMm ?? Number.NaN, 'mm'],
+        d: [weighing.scales[0]?.resolutionKg ?? Number.NaN, 'kg'],
+        r: [point?.readingsKg.length ?? Number.NaN, ''],
+        t: [1, ''],
+      },
+      steps: [
+        sum('c = p', scale?.massSensitivity ?? Number.NaN),
+        sum('C = x_1', scale?.momentSensitivity ?? Number.NaN, 'mm'),
+        sum('u = \\frac{d}{\\sqrt{12}} \\cdot \\sqrt{\\frac{1}{r} + t}', display?.standard ?? Number.NaN, 'kg'),
+      ],
+    };
+  },
+};
+
+const combined: Formula = {
+  id: 'combined-uncertainty-of-mass',
+  title: 'Combined standard uncertainty of a mass',
+  tex: ['u(m) = \\sqrt{\\sum_i (c_i \\cdot u_i)^2}'],
+  symbols: [
+    ['u(m)', 'standard uncertainty of the mass', 'kg'],
+    ['c_i', 'how strongly the mass follows each source; 1 for a mass that adds', ''],
+    ['u_i', 'standard uncertainty of each source', 'kg'],
+  ],
+  by: [combine],
+  holds: 'For sources that do not depend on each other, to first order.',
+  example() {
+    const { standards } = inputOf<{ standards: number[] }>('GU-04');
+    const source = { source: 'Case', quantity: 'mass', massSensitivity: 1, momentSensitivity: 0 } as const;
+    const { massKg } = combine(standards.map((standard) => ({ ...source, standard })), 1, 0);
+    const ones = standards.map(() => 1);
+    return {
+      case: 'GU-04',
+      given: { ...numbered('u', standards, 'nm'), ...numbered('c', ones, '') },
+      steps: [
+        sum(`u(m) = \\sqrt{${summed(standards.length, (i) => `(c_${i} \\cdot u_${i})^2`)}}`, massKg, 'nm', 'standard'),
+      ],
+    };
+  },
+};
+
+const arm: Formula = {
+  id: 'combined-uncertainty-of-arm',
+  title: 'Combined standard uncertainty of the centre of gravity',
+  tex: ['u(x) = \\sqrt{\\sum_i \\left( \\frac{C_i - x \\cdot c_i}{m} \\cdot u_i \\right)^2}'],
+  symbols: [
+    ['u(x)', 'standard uncertainty of the centre of gravity', 'mm'],
+    ['C_i', 'how strongly the moment follows each source; its arm for a mass, its mass for an arm', ''],
+    ['c_i', 'how strongly the mass follows it; 1 for a mass, 0 for an arm', ''],
+    ['u_i', 'standard uncertainty of each source', ''],
+    ['x', 'arm of the centre of gravity', 'mm'],
+    ['m', 'mass', 'kg'],
+  ],
+  by: [combine],
+  holds: 'For sources that do not depend on each other, to first order, with x = M / m.',
+  example() {
+    const points = [atArm(240, 1982), atArm(86, 722)];
+    const whole = total(points);
+    const x = whole.momentKgMm / whole.massKg;
+    const of = (standard: number, armMm: number) =>
+      ({ source: 'Point', quantity: 'mass', standard, massSensitivity: 1, momentSensitivity: armMm }) as const;
+    const { armMm } = combine([of(0.12, 1982), of(0.09, 722)], whole.massKg, x);
+    const term = (i: number): string => `\\left( \\frac{C_${i} - x \\cdot c_${i}}{m} \\cdot u_${i} \\right)^2`;
+    return {
+      given: {
+        ...numbered('u', [0.12, 0.09], 'kg'),
+        ...numbered('C', [1982, 722], 'mm'),
+        ...numbered('c', [1, 1], ''),
+        m: [whole.massKg, 'kg'],
+        x: [x, 'mm'],
+      },
+      steps: [sum(`u(x) = \\sqrt{${summed(2, term)}}`, armMm, 'mm')],
+    };
+  },
+};
+
+const expanded: Formula = {
+  id: 'expanded-uncertainty',
+  title: 'Expanded uncertainty',
+  tex: ['U = k \\cdot u'],
+  symbols: [
+    ['U', 'expanded uncertainty, as a pack prints it', ''],
+    ['k', 'coverage factor, always 2: about 95 %', ''],
+    ['u', 'combined standard uncertainty', ''],
+  ],
+  by: [reduceWeighing],
+  holds: 'About 95 % where many sources of like size come together, which a weighing has.',
+  example() {
+    const { standard, expanded: whole } = demoWeighing().result;
+    return {
+      given: { k: [COVERAGE_FACTOR, ''], u: [standard.massKg, 'kg'] },
+      steps: [sum('U = k \\cdot u', whole.massKg, 'kg')],
+    };
+  },
+};
+
+export const uncertainty: Topic = {
+  id: 'uncertainty',
+  title: 'Uncertainty',
+  formulas: [limit, resolution, scatter, budget, combined, arm, expanded],
+};
