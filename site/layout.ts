@@ -9,6 +9,7 @@ const MAIN_PAGES = [
   ['/rules', 'Rules'],
   ['/api', 'API'],
   ['/checks', 'Checks'],
+  ['/formulas', 'Formulas'],
   ['/bench', 'Bench'],
   ['/workshop', 'Workshop'],
   ['/verify', 'Verify'],

@@ -7,6 +7,7 @@ import { changelog } from './pages/changelog.ts';
 import { checks } from './pages/checks.ts';
 import { deploy } from './pages/deploy.ts';
 import { gallery } from './pages/gallery.ts';
+import { formulas } from './pages/formulas.ts';
 import { guide } from './pages/guide.ts';
 import { inspection } from './pages/inspection.ts';
 import { limitsAndCost } from './pages/limits-and-cost.ts';
@@ -36,6 +37,7 @@ export const PAGES: readonly Page[] = [
   api,
   checks,
   gallery,
+  formulas,
   bench,
   weighingForm,
   workshop,

@@ -1,5 +1,9 @@
 import { readVisit } from '../../tests/calc/read-visit.ts';
-import { type EquipmentInput, equipmentChangeCase, visitChanging } from '../../tests/published/equipment-change-case.ts';
+import {
+  type EquipmentInput,
+  equipmentChangeCase,
+  visitChanging,
+} from '../../tests/published/equipment-change-case.ts';
 import { negligibleCase } from '../../tests/published/negligible-case.ts';
 import { baselineEmpty } from '../../worker/calc/baseline.ts';
 import { equipmentChange } from '../../worker/calc/equipment-change.ts';
@@ -39,14 +43,27 @@ const change: Formula = {
     return {
       case: 'WB-55',
       given: {
-        ...numbered('m', items.map(({ mass }) => mass), 'lb'),
-        ...numbered('x', items.map(({ arm }) => arm), 'in'),
+        ...numbered(
+          'm',
+          items.map(({ mass }) => mass),
+          'lb',
+        ),
+        ...numbered(
+          'x',
+          items.map(({ arm }) => arm),
+          'in',
+        ),
         m_0: [empty.mass, 'lb'],
         x_0: [empty.arm ?? Number.NaN, 'in'],
       },
       steps: [
         sum(`\\Delta m = ${summed(items.length, (i) => `m_${i}`)}`, of('changeMass'), 'lb', 'changeMass'),
-        sum(`\\Delta M = ${summed(items.length, (i) => `m_${i} \\cdot x_${i}`)}`, of('changeMoment'), 'lb·in', 'changeMoment'),
+        sum(
+          `\\Delta M = ${summed(items.length, (i) => `m_${i} \\cdot x_${i}`)}`,
+          of('changeMoment'),
+          'lb·in',
+          'changeMoment',
+        ),
         sum(NEW_MASS, of('mass'), 'lb', 'mass'),
         sum(NEW_MOMENT, of('moment'), 'lb·in', 'moment'),
         sum('x = \\frac{M}{m}', of('arm'), 'in', 'arm'),

@@ -1,7 +1,7 @@
 import { readVisit, SETTINGS } from '../../tests/calc/read-visit.ts';
 import { fuelBurn } from '../../tests/published/fuel-burn.ts';
-import { checkLoading } from '../../worker/calc/loading/check.ts';
 import { burnPathOf } from '../../worker/calc/loading/burn-path.ts';
+import { checkLoading } from '../../worker/calc/loading/check.ts';
 import { envelopeOf } from '../../worker/calc/loading/envelope.ts';
 import { minimumSoloKg } from '../../worker/calc/loading/solo.ts';
 import { judgeOf } from '../../worker/calc/loading/verdict.ts';
@@ -62,7 +62,8 @@ const landing: Formula = {
     ['M_b', 'moment at the landing', 'kg·mm'],
   ],
   by: [checkLoading],
-  holds: 'Each piece of the way is straight in mass and moment. There is no landing where more is to be burnt than is aboard.',
+  holds:
+    'Each piece of the way is straight in mass and moment. There is no landing where more is to be burnt than is aboard.',
   example() {
     const load = { 'left-seat': 80, tank: 24 };
     const { path, landing: there } = checkLoading(plain, atArm(277, 320), { load, burnKg: 9 });
@@ -104,10 +105,7 @@ const over: Formula = {
     const cures = check.cures.map(({ station, byKg }) => `${station} ${String(byKg).replace('-', '−')} kg`);
     return {
       given: { m: [check.takeOff.massKg, 'kg'], 'm_{\\max}': [aircraft.maximumMassKg, 'kg'] },
-      steps: [
-        sum('o = m - m_{\\max}', overKg, 'kg'),
-        said(`Any one of these brings it inside: ${cures.join(', ')}.`),
-      ],
+      steps: [sum('o = m - m_{\\max}', overKg, 'kg'), said(`Any one of these brings it inside: ${cures.join(', ')}.`)],
     };
   },
 };

@@ -67,7 +67,8 @@ const limit: Formula = {
     ['x_2', 'arm at the upper corner', 'mm'],
   ],
   by: [envelopeOf, armOn],
-  holds: 'For envelopes that every level of mass crosses twice. Below the lowest and above the highest corner a loading counts as outside.',
+  holds:
+    'For envelopes that every level of mass crosses twice. Below the lowest and above the highest corner a loading counts as outside.',
   example() {
     const piece = envelopeOf(aircraft.envelope ?? [])?.forward[1];
     if (!piece) throw new Error('the demo aircraft has a forward limit of two pieces');
@@ -95,11 +96,16 @@ const room: Formula = {
     ['l', 'what it may take above its least mass', 'kg'],
     ['m_{\\max}', 'maximum mass of the aircraft', 'kg'],
     ['m', 'mass so far', 'kg'],
-    ['g', 'maximum of a group that the station belongs to; maximum zero-fuel mass less empty mass for all seats and baggage', 'kg'],
+    [
+      'g',
+      'maximum of a group that the station belongs to; maximum zero-fuel mass less empty mass for all seats and baggage',
+      'kg',
+    ],
     ['a', 'what is aboard of that group so far', 'kg'],
   ],
   by: [boundary, loadSpaces, boundsOf],
-  holds: 'For groups that lie within each other or apart; groups that cross are refused. A passenger seat counts as any mass from nothing to its maximum.',
+  holds:
+    'For groups that lie within each other or apart; groups that cross are refused. A passenger seat counts as any mass from nothing to its maximum.',
   example() {
     const { empty } = demoWeighing().result;
     const [space] = loadSpaces(aircraft, { empty, leastPilotKg: 55 });

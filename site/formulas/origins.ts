@@ -14,9 +14,9 @@ export interface Origin {
 
 const EXPORTED = /(?:\/\*\*((?:(?!\*\/)[\s\S])*)\*\/\n)?export function (\w+)/g;
 
-/** Every exported function of `worker/calc`, by name. */
+/** Every exported function of `worker/calc` and `worker/units`, by name. */
 export const ORIGINS: ReadonlyMap<string, Origin> = new Map(
-  globSync('worker/calc/**/*.ts', { cwd: ROOT })
+  globSync('worker/{calc,units}/**/*.ts', { cwd: ROOT })
     .toSorted()
     .flatMap((file) =>
       [...readFileSync(join(ROOT, file), 'utf8').matchAll(EXPORTED)].map(
@@ -34,10 +34,10 @@ function sourceIn(comment: string): string | undefined {
 /**
  * Where a function stands and what it rests on.
  *
- * @throws RangeError when it is no exported function of `worker/calc`
+ * @throws RangeError when it is no exported function of either
  */
 export function originOf({ name }: Computing): Origin {
   const origin = ORIGINS.get(name);
-  if (!origin) throw new RangeError(`Cannot find the source of a formula: worker/calc exports no function ${name}`);
+  if (!origin) throw new RangeError(`Cannot find the source of a formula: no stage of computing exports ${name}`);
   return origin;
 }

@@ -72,7 +72,8 @@ const residual: Formula = {
     ['M_p', 'empty moment that papers and changes lead to', 'kg·mm'],
   ],
   by: [residualOf],
-  holds: 'The arm is given only where the mass is more than its expanded uncertainty. It is one mass somewhere, never an item.',
+  holds:
+    'The arm is given only where the mass is more than its expanded uncertainty. It is one mass somewhere, never an item.',
   example() {
     const { result, prediction } = compared();
     const heavier = { ...prediction, massKg: prediction.massKg - 5, momentKgMm: prediction.momentKgMm - 12_000 };

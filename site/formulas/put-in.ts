@@ -11,7 +11,8 @@ export function printed(value: number): string {
 }
 
 /** Whether the page prints a number as it is, but for what binary fractions leave. */
-const isWhole = (value: number): boolean => Math.abs(value - Number(value.toPrecision(DIGITS))) <= Math.abs(value) * 1e-12;
+const isWhole = (value: number): boolean =>
+  Math.abs(value - Number(value.toPrecision(DIGITS))) <= Math.abs(value) * 1e-12;
 
 const escaped = (symbol: string): string => symbol.replaceAll(/[\\{}^+*?.()[\]|$]/g, '\\$&');
 
@@ -48,7 +49,13 @@ export function worked({ given, steps }: Example): Map<Sum, Worked> {
     if ('say' in step) continue;
     const [left = '', right = ''] = step.tex.split(' = ');
     const relation = isWhole(step.result) ? '=' : '\\approx';
-    const line = { left, right: putIn(right, values), relation, result: printed(step.result), unit: step.unit } as const;
+    const line = {
+      left,
+      right: putIn(right, values),
+      relation,
+      result: printed(step.result),
+      unit: step.unit,
+    } as const;
     lines.set(step, line);
     values.set(left, Number(step.result.toPrecision(DIGITS)));
   }

@@ -18,7 +18,8 @@ const limit: Formula = {
     ['a', 'limit: the value is known to lie within ± a', ''],
   ],
   by: [ofLimit],
-  holds: 'Every value within the limit is taken as equally likely: scales by their certificate, arms as measured, masses as stated.',
+  holds:
+    'Every value within the limit is taken as equally likely: scales by their certificate, arms as measured, masses as stated.',
   example() {
     const { limit: a } = inputOf<{ limit: number }>('GU-05b');
     return { case: 'GU-05b', given: { a: [a, ''] }, steps: [sum(LIMIT, ofLimit(a), '', 'standard')] };
@@ -120,7 +121,11 @@ const combined: Formula = {
   example() {
     const { standards } = inputOf<{ standards: number[] }>('GU-04');
     const source = { source: 'Case', quantity: 'mass', massSensitivity: 1, momentSensitivity: 0 } as const;
-    const { massKg } = combine(standards.map((standard) => ({ ...source, standard })), 1, 0);
+    const { massKg } = combine(
+      standards.map((standard) => ({ ...source, standard })),
+      1,
+      0,
+    );
     const ones = standards.map(() => 1);
     return {
       case: 'GU-04',

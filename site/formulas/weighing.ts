@@ -100,16 +100,45 @@ const empty: Formula = {
     return {
       case: 'WB-02',
       given: {
-        ...numbered('m', input.points.map(({ reading, tare }) => reading - tare), 'lb'),
-        ...numbered('x', input.points.map((point) => point.arm), 'in'),
-        ...numbered('a', input.aboard.map((item) => item.mass), 'lb'),
-        ...numbered('y', input.aboard.map((item) => item.arm), 'in'),
-        ...numbered('b', input.missing.map((item) => item.mass), 'lb'),
-        ...numbered('z', input.missing.map((item) => item.arm), 'in'),
+        ...numbered(
+          'm',
+          input.points.map(({ reading, tare }) => reading - tare),
+          'lb',
+        ),
+        ...numbered(
+          'x',
+          input.points.map((point) => point.arm),
+          'in',
+        ),
+        ...numbered(
+          'a',
+          input.aboard.map((item) => item.mass),
+          'lb',
+        ),
+        ...numbered(
+          'y',
+          input.aboard.map((item) => item.arm),
+          'in',
+        ),
+        ...numbered(
+          'b',
+          input.missing.map((item) => item.mass),
+          'lb',
+        ),
+        ...numbered(
+          'z',
+          input.missing.map((item) => item.arm),
+          'in',
+        ),
       },
       steps: [
         sum('m = m_1 + m_2 + m_3 - a_1 + b_1', mass, 'lb', 'mass'),
-        sum('M = m_1 \\cdot x_1 + m_2 \\cdot x_2 + m_3 \\cdot x_3 - a_1 \\cdot y_1 + b_1 \\cdot z_1', moment, 'lb·in', 'moment'),
+        sum(
+          'M = m_1 \\cdot x_1 + m_2 \\cdot x_2 + m_3 \\cdot x_3 - a_1 \\cdot y_1 + b_1 \\cdot z_1',
+          moment,
+          'lb·in',
+          'moment',
+        ),
         sum('x = \\frac{M}{m}', arm, 'in', 'arm'),
       ],
     };

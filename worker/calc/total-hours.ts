@@ -11,7 +11,11 @@ export function totalHours({ outHours, offsetHours = 0 }: Meter): number {
   return outHours + offsetHours;
 }
 
-/** Total hours of a product at release; undefined where no meter counts them. */
+/**
+ * Total hours of a product at release; undefined where no meter counts them.
+ *
+ * @source common practice, no source
+ */
 export function hoursOf({ meters }: Visit, product: Meter['of']): number | undefined {
   const meter = meters?.readings.find(({ of }) => of === product);
   return meter && totalHours(meter);

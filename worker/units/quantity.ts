@@ -36,6 +36,7 @@ export type Quantity = keyof typeof QUANTITY_SUFFIX;
 /**
  * How many calculation units one record unit of a quantity is.
  *
+ * @source international yard and pound agreement, 1959; NIST SP 811, appendix B.8, read as restated
  * @example factorOf('moment', { mass: 'lb', arm: 'in', volume: 'usgal' })  // 11.521246198 kg·mm per lb·in
  */
 export function factorOf(quantity: Quantity, units: Units): number {

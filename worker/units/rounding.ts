@@ -8,6 +8,7 @@ const MINUS = '\u2212';
  *
  * @param decimals 0 to 12
  * @throws RangeError when the value is not finite or the decimals are out of range
+ * @source common practice, no source
  * @example roundForPrint(-2.345, 2)  // -2.35
  */
 export function roundForPrint(value: number, decimals: number): number {
@@ -25,6 +26,7 @@ export function roundForPrint(value: number, decimals: number): number {
 /**
  * Rounds a limit so that the figure never lies beyond it: a greatest value down, a least value up.
  *
+ * @source common practice, no source
  * @example roundWithin(1322.7736, 1, 'most')  // 1322.7
  */
 export function roundWithin(value: number, decimals: number, bound: 'least' | 'most'): number {

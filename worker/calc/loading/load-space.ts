@@ -46,7 +46,11 @@ export function loadStationsOf(aircraft: LoadedAircraft): LoadStation[] {
   return aircraft.stations.filter((station): station is LoadStation => station.kind !== 'fuel');
 }
 
-/** Least and greatest legal mass on a load station in flight. */
+/**
+ * Least and greatest legal mass on a load station in flight.
+ *
+ * @source common practice, no source; the least mass of a pilot stands with the regime where the aircraft states none
+ */
 export function boundsOf(
   station: LoadStation,
   leastPilotKg: number,
@@ -61,6 +65,8 @@ export function boundsOf(
 /**
  * Everything that may legally be carried, as pieces that are straight in mass and moment; none where the least load alone
  * breaks a limit.
+ *
+ * @source common practice, no source; that any two groups must be nested or apart follows from boundary()
  */
 export function loadSpaces(
   aircraft: LoadedAircraft,

@@ -1,0 +1,46 @@
+import { printAsIs } from '../../worker/units/rounding.ts';
+import { codeIn, type Html, html } from '../html.ts';
+import type { Example, Formula, Quantity } from './formula.ts';
+import { math } from './math.ts';
+import { type Worked, worked } from './put-in.ts';
+
+/** A unit beside a number, in upright letters. */
+const unitTex = (unit: string): string => (unit === '' ? '' : `\\,\\text{${unit.replace('%', '\\%')}}`);
+
+const lineOf = ({ left, right, relation, result, unit }: Worked): Html =>
+  math(`${left} = ${right} ${relation} ${result}${unitTex(unit)}`, 'block');
+
+/** The number of a symbol: `2` of `m_2`, else nothing. */
+const seriesOf = (symbol: string): string | undefined => /^(.*)_\d+$/.exec(symbol)?.[1];
+
+/** Values of one symbol, or of the symbols `m_1`, `m_2` … in one line. */
+function givenOf(entries: readonly (readonly [string, Quantity])[]): Html {
+  const [first] = entries;
+  if (!first) return html``;
+  const [symbol, [, unit]] = first;
+  const names = entries.length > 1 ? `${seriesOf(symbol)}_1 \\ldots ${seriesOf(symbol)}_{${entries.length}}` : symbol;
+  const values = entries.map(([, [value]]) => printAsIs(value, 6)).join('; ');
+  return html`<li>${math(names)} = ${values}${unit && ` ${unit}`}</li>
+`;
+}
+
+/** What is given, as a list: a run of numbered symbols with one unit stands in one line. */
+function givenList({ given }: Example): Html {
+  const lines = Map.groupBy(Object.entries(given), ([symbol, [, unit]]) => `${seriesOf(symbol) ?? symbol} ${unit}`);
+  return lines.size === 0 ? html`` : html`<ul class="given">${[...lines.values()].map(givenOf)}</ul>`;
+}
+
+/** A worked example: what is given, and every line with the numbers put in. */
+export function exampleOf(formula: Formula): Html {
+  const example = formula.example();
+  const lines = worked(example);
+  const parts = example.steps.map((step) => {
+    const line = 'tex' in step ? lines.get(step) : undefined;
+    return line ? lineOf(line) : html`<p>${'say' in step ? codeIn(step.say) : ''}</p>`;
+  });
+  const published =
+    example.case === undefined ? '' : html`, <a href="/checks#${example.case}">case ${example.case}</a>`;
+  return html`<div class="worked"><p class="label">Worked example${published}</p>
+${givenList(example)}
+<div class="math" tabindex="0">${parts}</div></div>`;
+}

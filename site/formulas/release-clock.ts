@@ -1,0 +1,164 @@
+import { readVisit, SETTINGS } from '../../tests/calc/read-visit.ts';
+import { CLOCK_TOPICS } from '../../tests/published/clock-cases.ts';
+import { sunsetFor } from '../../worker/calc/clock/daylight.ts';
+import { placeJobs } from '../../worker/calc/clock/place-jobs.ts';
+import { releaseClock } from '../../worker/calc/clock/release-clock.ts';
+import { planWork } from '../../worker/calc/clock/schedule-work.ts';
+import { compareRuns } from '../../worker/calc/engine-runs.ts';
+import { instantOf, printMoment } from '../../worker/units/calendar.ts';
+import type { Job } from '../../worker/visit/visit.ts';
+import { inputOf } from './case-of.ts';
+import type { Formula, Topic } from './formula.ts';
+import { said, sum } from './steps.ts';
+
+const demo = readVisit('nose-wheel-full');
+
+const work: Formula = {
+  id: 'work-left',
+  title: 'Work that is left',
+  tex: ['s_j = \\max(e_i)', 'e_j = s_j + t_j', 'T = \\max(e_j)'],
+  symbols: [
+    ['s_j', 'start of a job, from now', 'min'],
+    ['e_i', 'end of each job that must end first, and of the same person’s job before', 'min'],
+    ['e_j', 'end of the job', 'min'],
+    ['t_j', 'time that it still takes', 'min'],
+    ['T', 'when everything is done', 'min'],
+  ],
+  by: [planWork, placeJobs],
+  holds:
+    'A person does one job at a time. For up to twelve jobs better orders are searched for; with more, the first good order stands.',
+  example() {
+    const input = inputOf<Parameters<(typeof CLOCK_TOPICS)['plan']>[0]>('PL-02');
+    const found = CLOCK_TOPICS.plan(input);
+    const names = Object.keys(input.jobs);
+    const durations = names.map((name) => [`t_${name}`, [input.jobs[name]?.[0] ?? Number.NaN, 'min']] as const);
+    const ends = endsOf(input.jobs);
+    const steps = names.map((name) => {
+      const before = (input.jobs[name]?.[1] ?? []).map((id) => `e_${id}`);
+      const start = before.length > 1 ? `\\max(${before.join(', ')})` : before[0];
+      return sum(`e_${name} = ${start === undefined ? '' : `${start} + `}t_${name}`, ends.get(name) ?? Number.NaN);
+    });
+    return {
+      case: 'PL-02',
+      given: Object.fromEntries(durations),
+      steps: [...steps, sum(`T = \\max(${names.map((name) => `e_${name}`).join(', ')})`, found.total, '', 'total')],
+    };
+  },
+};
+
+/** When each job of a case ends, by the code. */
+function endsOf(jobs: Parameters<(typeof CLOCK_TOPICS)['plan']>[0]['jobs']): Map<string, number> {
+  const worksheet = Object.entries(jobs).map(
+    ([id, [minutesLeft, after]]): Job => ({ id, text: id, state: 'waiting', minutesLeft, after }),
+  );
+  return new Map(planWork(worksheet).jobs.map(({ id, endMin }) => [id, endMin]));
+}
+
+const SLACK = 's = d - T';
+const ARRIVAL = 'a = \\max(p, T) + f';
+const DAYLIGHT = 'b = n - a';
+
+const slack: Formula = {
+  id: 'slack',
+  title: 'Slack before the departure, and daylight left',
+  tex: [SLACK, ARRIVAL, DAYLIGHT],
+  symbols: [
+    ['s', 'slack, negative when too late', 'min'],
+    ['d', 'latest take-off, from the moment of the assessment', 'min'],
+    ['T', 'work that is left', 'min'],
+    ['a', 'arrival', 'min'],
+    ['p', 'planned take-off', 'min'],
+    ['f', 'time of the flight', 'min'],
+    ['b', 'daylight left at the arrival, negative after sunset', 'min'],
+    ['n', 'sunset at the destination', 'min'],
+  ],
+  by: [releaseClock],
+  holds: 'The release is ready when the work is; nobody’s time for papers is added.',
+  example() {
+    const { departure } = demo;
+    if (!departure) throw new Error('the demo visit has a departure');
+    const job: Job = { id: 'J', text: 'Close the cowling', state: 'in-hand', minutesLeft: 30 };
+    const clock = releaseClock({ ...demo, worksheet: [job] }, SETTINGS.at);
+    const minutesTo = (moment = ''): number => (instantOf(moment) - instantOf(SETTINGS.at)) / 60_000;
+    return {
+      given: {
+        d: [minutesTo(departure.latestAt), 'min'],
+        T: [clock.plan.totalMin, 'min'],
+        p: [minutesTo(departure.plannedAt), 'min'],
+        f: [departure.tripMinutes ?? Number.NaN, 'min'],
+        n: [minutesTo(clock.arrivalAt) + (clock.daylightMin ?? Number.NaN), 'min'],
+      },
+      steps: [
+        sum(SLACK, clock.slackMin ?? Number.NaN, 'min'),
+        sum(ARRIVAL, minutesTo(clock.arrivalAt), 'min'),
+        sum(DAYLIGHT, clock.daylightMin ?? Number.NaN, 'min'),
+      ],
+    };
+  },
+};
+
+const sunset: Formula = {
+  id: 'sunset',
+  title: 'Sunset',
+  tex: ['h(t) + r + R = 0'],
+  symbols: [
+    ['h(t)', 'height of the centre of the sun above the horizon at the moment looked for', '°'],
+    ['r', 'apparent radius of the sun, about a quarter of a degree', '°'],
+    ['R', 'refraction at the horizon, 34/60 at sea level and less in thinner air', '°'],
+  ],
+  by: [sunsetFor],
+  holds:
+    'The upper limb at a level horizon; mountains and the height of the eye are left out. Where the sun neither rises nor sets within a day there is none.',
+  example() {
+    const input = inputOf<Parameters<(typeof CLOCK_TOPICS)['sunset']>[0]>('SU-01');
+    const { minutes } = CLOCK_TOPICS.sunset(input);
+    const found = sunsetFor({ latitudeDeg: input.latitude, longitudeDeg: input.longitude }, input.from);
+    const place = `latitude ${input.latitude}°, longitude ${input.longitude}°`.replaceAll('-', '−');
+    return {
+      case: 'SU-01',
+      given: {},
+      steps: [
+        said(
+          `At ${place}, after ${printMoment(input.from)}: ${printMoment(found?.at ?? '')}, ${Math.round(minutes)} minutes later.`,
+          { minutes },
+        ),
+      ],
+    };
+  },
+};
+
+const engine: Formula = {
+  id: 'engine-runs',
+  title: 'Engine before and after the work',
+  tex: ['c = a - b', '|c| > \\max(s_b, s_a)'],
+  symbols: [
+    ['c', 'change of an instrument', ''],
+    ['b', 'reading of the last run before the work', ''],
+    ['a', 'reading of the last run after it', ''],
+    ['s_b', 'step of the display before', ''],
+    ['s_a', 'step of the display after', ''],
+  ],
+  by: [compareRuns],
+  holds: 'Counts as changed when it is more than a step. Temperature and pressure of the day are not taken out.',
+  example() {
+    const [speed] = compareRuns(demo.engineRuns ?? []);
+    return {
+      given: {
+        a: [speed?.after ?? Number.NaN, '1/min'],
+        b: [speed?.before ?? Number.NaN, '1/min'],
+        s_b: [10, '1/min'],
+        s_a: [10, '1/min'],
+      },
+      steps: [
+        sum('c = a - b', speed?.change ?? Number.NaN, '1/min'),
+        said(speed?.isChanged ? 'More than a step: changed.' : 'Not more than a step: as it was.'),
+      ],
+    };
+  },
+};
+
+export const clock: Topic = {
+  id: 'release-clock',
+  title: 'Release clock and engine runs',
+  formulas: [work, slack, sunset, engine],
+};

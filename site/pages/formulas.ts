@@ -1,0 +1,47 @@
+import { exampleOf } from '../formulas/example-part.ts';
+import type { Formula, Meaning, Topic } from '../formulas/formula.ts';
+import { math } from '../formulas/math.ts';
+import { originOf } from '../formulas/origins.ts';
+import { TOPICS } from '../formulas/topics.ts';
+import { type Html, html } from '../html.ts';
+import type { Page } from '../page.ts';
+import { prose } from '../prose.ts';
+
+/** The functions of a formula by what they rest on, each source once. */
+function sourcesOf({ by }: Formula): Html {
+  const origins = Map.groupBy(by.map(originOf), ({ source }) => source);
+  return html`<ul class="sources">${[...origins].map(
+    ([source, functions]) =>
+      html`<li>${functions.map(({ name, file }, index) => html`${index > 0 ? ', ' : ''}<code title="${file}">${name}()</code>`)}: ${source ?? 'no source'}</li>`,
+  )}</ul>`;
+}
+
+const symbolOf = ([symbol, meaning, unit]: Meaning): Html =>
+  html`<div><dt>${math(symbol)}</dt><dd>${meaning}${unit && html` <span class="unit">${unit}</span>`}</dd></div>
+`;
+
+const formulaOf = (formula: Formula): Html => html`<section class="formula" id="${formula.id}">
+<h3><a class="self" href="#${formula.id}">${formula.title}</a></h3>
+<div class="math" tabindex="0">${formula.tex.map((line) => math(line, 'block'))}</div>
+<dl class="symbols">${formula.symbols.map(symbolOf)}</dl>
+<p>${formula.holds}</p>
+${exampleOf(formula)}
+${sourcesOf(formula)}
+</section>
+`;
+
+const topicOf = ({ id, title, formulas: all }: Topic): Html => html`<h2 id="${id}">${title}</h2>
+${all.map(formulaOf)}`;
+
+const count = TOPICS.flatMap((topic) => topic.formulas).length;
+
+/** Every formula with its source and an example that is computed now. */
+export const formulas: Page = {
+  path: '/formulas',
+  title: 'Formulas',
+  description: 'Every formula that a pack is computed with: symbols, source, limits, and an example worked by the code',
+  body: html`${prose('formulas')}
+<p>${count} formulas in ${TOPICS.length} topics.</p>
+<nav class="contents" aria-label="Topics"><ul>${TOPICS.map(({ id, title }) => html`<li><a href="#${id}">${title}</a></li>`)}</ul></nav>
+${TOPICS.map(topicOf)}`,
+};
