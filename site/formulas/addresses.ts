@@ -13,6 +13,7 @@ const forms: Formula = {
   symbols: [
     ['a', 'address as a number', ''],
     ['d_i', 'each digit, from the left; A to F are 10 to 15', ''],
+    ['i', 'place of the digit', ''],
     ['b', 'base: 16, 8 or 2', ''],
     ['n', 'number of digits: 6, 8 or 24, by which the base is told', ''],
   ],

@@ -1,8 +1,7 @@
-import { printAsIs } from '../../worker/units/rounding.ts';
 import { codeIn, type Html, html } from '../html.ts';
 import type { Example, Formula, Quantity } from './formula.ts';
 import { math } from './math.ts';
-import { type Worked, worked } from './put-in.ts';
+import { cut, type Worked, worked } from './put-in.ts';
 
 /** A unit beside a number, in upright letters. */
 const unitTex = (unit: string): string => (unit === '' ? '' : `\\,\\text{${unit.replace('%', '\\%')}}`);
@@ -19,7 +18,7 @@ function givenOf(entries: readonly (readonly [string, Quantity])[]): Html {
   if (!first) return html``;
   const [symbol, [, unit]] = first;
   const names = entries.length > 1 ? `${seriesOf(symbol)}_1 \\ldots ${seriesOf(symbol)}_{${entries.length}}` : symbol;
-  const values = entries.map(([, [value]]) => printAsIs(value, 6)).join('; ');
+  const values = entries.map(([, [value]]) => String(cut(value, 'given')).replace('-', '−')).join('; ');
   return html`<li>${math(names)} = ${values}${unit && ` ${unit}`}</li>
 `;
 }

@@ -34,10 +34,13 @@ function sourceIn(comment: string): string | undefined {
 /**
  * Where a function stands and what it rests on.
  *
+ * @throws RangeError when its comment names no source
  * @throws RangeError when it is no exported function of either
  */
-export function originOf({ name }: Computing): Origin {
+export function originOf({ name }: Computing): Origin & { source: string } {
   const origin = ORIGINS.get(name);
   if (!origin) throw new RangeError(`Cannot find the source of a formula: no stage of computing exports ${name}`);
-  return origin;
+  const { source } = origin;
+  if (source === undefined) throw new RangeError(`Cannot tell the source of ${name}(): its comment has no @source`);
+  return { ...origin, source };
 }

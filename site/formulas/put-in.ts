@@ -1,18 +1,22 @@
 import type { Example, Sum } from './formula.ts';
 
-/** Significant digits of a result: enough to follow it on a pocket calculator. */
-const DIGITS = 6;
+/** Significant digits of what is given, and of a result: enough to follow it on a pocket calculator. */
+const DIGITS = { given: 9, result: 7 } as const;
 
-/** A number as the page prints it: as it is where it is short, else with so many significant digits. */
-export function printed(value: number): string {
-  const text = String(Number(value.toPrecision(DIGITS)));
+/** A number as the page works with it: as it is where it is short, else to so many significant digits. */
+export function cut(value: number, kind: keyof typeof DIGITS): number {
+  return Number(value.toPrecision(DIGITS[kind]));
+}
+
+/** A number in TeX. */
+function texOf(value: number): string {
+  const text = String(value);
   const [mantissa = '', power] = text.split('e');
   return power === undefined ? text : `${mantissa} \\cdot 10^{${Number(power)}}`;
 }
 
 /** Whether the page prints a number as it is, but for what binary fractions leave. */
-const isWhole = (value: number): boolean =>
-  Math.abs(value - Number(value.toPrecision(DIGITS))) <= Math.abs(value) * 1e-12;
+const isWhole = (value: number): boolean => Math.abs(value - cut(value, 'result')) <= Math.abs(value) * 1e-12;
 
 const escaped = (symbol: string): string => symbol.replaceAll(/[\\{}^+*?.()[\]|$]/g, '\\$&');
 
@@ -27,7 +31,7 @@ export function putIn(tex: string, values: ReadonlyMap<string, number>): string 
   return tex.replace(tokenOf([...values.keys()]), (token) => {
     const value = values.get(token);
     if (value === undefined) return token;
-    const text = printed(value);
+    const text = texOf(value);
     return value < 0 || text.includes('cdot') ? `(${text})` : `{${text}}`;
   });
 }
@@ -43,7 +47,7 @@ export interface Worked {
 
 /** Every sum of an example with the numbers put in; results of earlier sums are put into later ones. */
 export function worked({ given, steps }: Example): Map<Sum, Worked> {
-  const values = new Map(Object.entries(given).map(([symbol, [value]]) => [symbol, value]));
+  const values = new Map(Object.entries(given).map(([symbol, [value]]) => [symbol, cut(value, 'given')]));
   const lines = new Map<Sum, Worked>();
   for (const step of steps) {
     if ('say' in step) continue;
@@ -53,11 +57,11 @@ export function worked({ given, steps }: Example): Map<Sum, Worked> {
       left,
       right: putIn(right, values),
       relation,
-      result: printed(step.result),
+      result: texOf(cut(step.result, 'result')),
       unit: step.unit,
     } as const;
     lines.set(step, line);
-    values.set(left, Number(step.result.toPrecision(DIGITS)));
+    values.set(left, cut(step.result, 'result'));
   }
   return lines;
 }

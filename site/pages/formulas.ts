@@ -12,7 +12,7 @@ function sourcesOf({ by }: Formula): Html {
   const origins = Map.groupBy(by.map(originOf), ({ source }) => source);
   return html`<ul class="sources">${[...origins].map(
     ([source, functions]) =>
-      html`<li>${functions.map(({ name, file }, index) => html`${index > 0 ? ', ' : ''}<code title="${file}">${name}()</code>`)}: ${source ?? 'no source'}</li>`,
+      html`<li>${functions.map(({ name, file }, index) => html`${index > 0 ? ', ' : ''}<code title="${file}">${name}()</code>`)}: ${source}</li>`,
   )}</ul>`;
 }
 
