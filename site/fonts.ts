@@ -3,6 +3,8 @@ import { createRequire } from 'node:module';
 import { join } from 'node:path';
 import subsetFont from 'subset-font';
 import { PRINTABLE_RANGES, PRINTABLE_SIGNS } from '../worker/units/printable.ts';
+import { mathSigns } from './formulas/math-signs.ts';
+import { formulas } from './pages/formulas.ts';
 
 const require = createRequire(import.meta.url);
 
@@ -25,11 +27,19 @@ const OPTIONS = {
   dropTables: [],
 } as const;
 
+const MATH = '@fontsource/noto-sans-math';
+
 const NOTICE = `Slipmark Text is Source Sans 3, reduced to the characters that a pack can print, and renamed as its licence asks.
 
 `;
 
-/** Writes the faces of the screen, which are those of the paper, and their licence. */
+const MATH_NOTICE = `
+
+The face of the formulas is Noto Sans Math, reduced to the signs that they are written with.
+
+`;
+
+/** Writes the faces of the screen, which are those of the paper, that of the formulas, and their licences. */
 export async function writeFonts(folder: string): Promise<void> {
   mkdirSync(folder, { recursive: true });
   for (const face of FACES) {
@@ -37,8 +47,14 @@ export async function writeFonts(folder: string): Promise<void> {
     const subset = await subsetFont(renamed(file), printable(), OPTIONS);
     writeFileSync(join(folder, `${face.toLowerCase()}.woff2`), subset);
   }
+  const math = readFileSync(require.resolve(`${MATH}/files/noto-sans-math-latin-400-normal.woff2`));
+  writeFileSync(
+    join(folder, 'math.woff2'),
+    await subsetFont(math, mathSigns(formulas.body), { targetFormat: 'woff2' }),
+  );
   const licence = readFileSync(require.resolve('source-sans/LICENSE.md'), 'utf8');
-  writeFileSync(join(folder, 'licence.txt'), NOTICE + licence);
+  const mathLicence = readFileSync(require.resolve(`${MATH}/LICENSE`), 'utf8');
+  writeFileSync(join(folder, 'licence.txt'), NOTICE + licence + MATH_NOTICE + mathLicence);
 }
 
 function printable(): string {

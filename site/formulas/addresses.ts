@@ -2,6 +2,7 @@ import { addressForms, parseAddress } from '../../worker/calc/surveillance/addre
 import { altitudeCode, codedAltitudeFt } from '../../worker/calc/surveillance/altitude-code.ts';
 import { stateOf } from '../../worker/calc/surveillance/state-blocks.ts';
 import { usRegistration } from '../../worker/calc/surveillance/us-registration.ts';
+import { printNumber } from '../../worker/units/rounding.ts';
 import { inputOf } from './case-of.ts';
 import type { Formula, Topic } from './formula.ts';
 import { numbered, said, sum, summed } from './steps.ts';
@@ -118,7 +119,7 @@ const gillham: Formula = {
   ],
   by: [altitudeCode, codedAltitudeFt],
   holds:
-    'From −1,200 to 126,700 ft. The pulses C1 C2 C4 are 001, 011, 010, 110, 100 for w from 0 to 4, and backwards where f is odd. ⊕ adds bits without carrying.',
+    'From −1,200 to 126,700 ft. The pulses C1 C2 C4 are 001, 011, 010, 110, 100 for w from 0 to 4, and backwards where f is odd. The plus in a circle adds bits without carrying.',
   example() {
     const { altitudeFt } = inputOf<{ altitudeFt: number }>('IC-07s');
     const code = altitudeCode(altitudeFt) ?? Number.NaN;
@@ -132,10 +133,13 @@ const gillham: Formula = {
         sum(FIVES, fives),
         sum(GRAY, code >> 3),
         sum('w = n - 5 \\cdot f', steps - 5 * fives),
-        said(`Twelve pulses: ${code.toString(2).padStart(12, '0')}. Read back: ${codedAltitudeFt(code)} ft.`, {
-          pulses: Number(code.toString(2)),
-          decodedFt: codedAltitudeFt(code) ?? Number.NaN,
-        }),
+        said(
+          `Twelve pulses: ${code.toString(2).padStart(12, '0')}. Read back: ${printNumber(codedAltitudeFt(code) ?? Number.NaN, 0)} ft.`,
+          {
+            pulses: Number(code.toString(2)),
+            decodedFt: codedAltitudeFt(code) ?? Number.NaN,
+          },
+        ),
       ],
     };
   },

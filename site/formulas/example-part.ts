@@ -1,25 +1,35 @@
 import { codeIn, type Html, html } from '../html.ts';
 import type { Example, Formula, Quantity } from './formula.ts';
-import { math } from './math.ts';
+import { grouped, math } from './math.ts';
 import { cut, type Worked, worked } from './put-in.ts';
 
+/** Degrees stand close to their number, other units apart from it. */
+const gapTo = (unit: string, gap: string): string => (unit === '' || unit === '°' ? '' : gap);
+
 /** A unit beside a number, in upright letters. */
-const unitTex = (unit: string): string => (unit === '' ? '' : `\\,\\text{${unit.replace('%', '\\%')}}`);
+const unitTex = (unit: string): string =>
+  unit === '' ? '' : `${gapTo(unit, '\\,')}\\text{${unit.replace('%', '\\%')}}`;
 
 const lineOf = ({ left, right, relation, result, unit }: Worked): Html =>
   math(`${left} = ${right} ${relation} ${result}${unitTex(unit)}`, 'block');
 
-/** The number of a symbol: `2` of `m_2`, else nothing. */
-const seriesOf = (symbol: string): string | undefined => /^(.*)_\d+$/.exec(symbol)?.[1];
+function printed(value: number): string {
+  const text = grouped(String(cut(Math.abs(value), 'given')));
+  return value < 0 ? `−${text}` : text;
+}
+
+/** What numbered symbols share: `m` of `m_2`; nothing for others, and for what was before, `m_0`. */
+const seriesOf = (symbol: string): string | undefined => /^(.*)_[1-9]\d*$/.exec(symbol)?.[1];
 
 /** Values of one symbol, or of the symbols `m_1`, `m_2` … in one line. */
 function givenOf(entries: readonly (readonly [string, Quantity])[]): Html {
   const [first] = entries;
   if (!first) return html``;
   const [symbol, [, unit]] = first;
-  const names = entries.length > 1 ? `${seriesOf(symbol)}_1 \\ldots ${seriesOf(symbol)}_{${entries.length}}` : symbol;
-  const values = entries.map(([, [value]]) => String(cut(value, 'given')).replace('-', '−')).join('; ');
-  return html`<li>${math(names)} = ${values}${unit && ` ${unit}`}</li>
+  const symbols = entries.map(([each]) => each);
+  const names = entries.length > 2 ? `${symbol}, \\ldots, ${symbols.at(-1)}` : symbols.join(', ');
+  const values = entries.map(([, [value]]) => printed(value)).join(', ');
+  return html`<li>${math(names)} = ${values}${gapTo(unit, ' ')}${unit}</li>
 `;
 }
 

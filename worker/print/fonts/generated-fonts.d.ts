@@ -6,10 +6,10 @@ declare module '*/generated/fonts.js' {
 declare module 'subset-font' {
   interface SubsetOptions {
     targetFormat: 'sfnt' | 'woff2';
-    keepFeatures: readonly string[];
-    noLayoutClosure: boolean;
-    noHinting: boolean;
-    dropTables: readonly string[];
+    keepFeatures?: readonly string[];
+    noLayoutClosure?: boolean;
+    noHinting?: boolean;
+    dropTables?: readonly string[];
   }
   export default function subsetFont(font: Uint8Array, text: string, options: SubsetOptions): Promise<Uint8Array>;
 }
