@@ -1,13 +1,13 @@
-import { readVisit } from '../../tests/calc/read-visit.ts';
 import { dragLb, dragN } from '../../worker/calc/antennas/drag.ts';
 import { antennaResults, cableLossDb } from '../../worker/calc/antennas/results.ts';
 import { quarterWaveMm, wavelengthMm } from '../../worker/calc/antennas/wavelength.ts';
 import type { Antenna } from '../../worker/visit/visit.ts';
 import { inputOf } from './case-of.ts';
+import { DEMO } from './demo.ts';
 import type { Formula, Topic } from './formula.ts';
 import { sum } from './steps.ts';
 
-const { antennas: record } = readVisit('nose-wheel-full');
+const { antennas: record } = DEMO;
 
 function demoAntennas(): { one: Antenna; other: Antenna } {
   const [one, other] = record?.items ?? [];

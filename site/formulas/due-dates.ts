@@ -1,14 +1,12 @@
-import { readVisit, SETTINGS } from '../../tests/calc/read-visit.ts';
 import { CLOCK_TOPICS } from '../../tests/published/clock-cases.ts';
-import { type Due, dueList, forecastDate, type Life } from '../../worker/calc/lives/due.ts';
+import { dueList, type Life } from '../../worker/calc/lives/due.ts';
 import { hoursOf, totalHours } from '../../worker/calc/total-hours.ts';
-import { dateOf, daysBetween, printDate } from '../../worker/units/calendar.ts';
+import { printDate } from '../../worker/units/calendar.ts';
 import { inputOf } from './case-of.ts';
+import { DEMO } from './demo.ts';
 import type { Formula, Topic } from './formula.ts';
 import { said, sum } from './steps.ts';
-
-const demo = readVisit('nose-wheel-full');
-const TODAY = dateOf(SETTINGS.at);
+import { remaining } from './time-left.ts';
 
 const hours: Formula = {
   id: 'total-hours',
@@ -22,10 +20,10 @@ const hours: Formula = {
   by: [totalHours, hoursOf],
   holds: 'Where a meter counts the product.',
   example() {
-    const [meter] = demo.meters?.readings ?? [];
-    if (!meter || !demo.meters) throw new Error('the demo visit has meters');
+    const [meter] = DEMO.meters?.readings ?? [];
+    if (!meter || !DEMO.meters) throw new Error('the demo visit has meters');
     const replaced = { ...meter, outHours: 886.5, offsetHours: 318.4 };
-    const visit = { ...demo, meters: { ...demo.meters, readings: [replaced] } };
+    const visit = { ...DEMO, meters: { ...DEMO.meters, readings: [replaced] } };
     return {
       given: { r: [replaced.outHours, 'h'], o: [replaced.offsetHours, 'h'] },
       steps: [sum('h = r + o', hoursOf(visit, meter.of) ?? Number.NaN, 'h')],
@@ -92,73 +90,8 @@ const byHours: Formula = {
   },
 };
 
-/** A line of 100 hours, last done so that it is overdue by a few. */
-function overdueLine(): Due {
-  const life: Life = {
-    id: 'L',
-    item: 'Example',
-    basis: 'programme',
-    interval: { hours: 100 },
-    lastDone: { hours: 1100 },
-    toleranceHours: 10,
-  };
-  const [due] = dueList(demo, { items: [life] }, SETTINGS.at);
-  if (!due) throw new Error('one line gives one due date');
-  return due;
-}
-
-const left: Formula = {
-  id: 'left-and-tolerance',
-  title: 'What is left, and the tolerance',
-  tex: ['l = H - h', '-l \\leq t'],
-  symbols: [
-    ['l', 'hours left, negative when overdue; days and landings in the same way', 'h'],
-    ['H', 'hours at which it is due', 'h'],
-    ['h', 'total hours at release', 'h'],
-    ['t', 'tolerance, which is in months for dates; landings have none', 'h'],
-  ],
-  by: [dueList],
-  holds: 'Overdue as soon as one of the clocks is negative; within the tolerance while every one of them is.',
-  example() {
-    const due = overdueLine();
-    return {
-      given: {
-        H: [due.dueHours ?? Number.NaN, 'h'],
-        h: [hoursOf(demo, 'airframe') ?? Number.NaN, 'h'],
-        t: [10, 'h'],
-      },
-      steps: [
-        sum('l = H - h', due.hoursLeft ?? Number.NaN, 'h'),
-        said(due.isWithinTolerance ? 'Overdue, within the tolerance.' : 'Overdue, beyond the tolerance.'),
-      ],
-    };
-  },
-};
-
-const DAYS = 'n = \\left\\lfloor \\frac{l}{u} \\cdot 365.25 \\right\\rfloor';
-
-const forecast: Formula = {
-  id: 'forecast',
-  title: 'Day on which hours will have run out',
-  tex: [DAYS],
-  symbols: [
-    ['n', 'days from today; the due date where that is earlier', 'd'],
-    ['l', 'hours left', 'h'],
-    ['u', 'use in a year, as the record states it', 'h'],
-  ],
-  by: [forecastDate],
-  holds: 'While the use stays the same. Without a use the date alone counts.',
-  example() {
-    const day = forecastDate(TODAY, undefined, 95.1, 90) ?? '';
-    return {
-      given: { l: [95.1, 'h'], u: [90, 'h'] },
-      steps: [sum(DAYS, daysBetween(TODAY, day), 'days'), said(`From ${printDate(TODAY)} that is ${printDate(day)}.`)],
-    };
-  },
-};
-
 export const dueDates: Topic = {
   id: 'due-dates',
   title: 'Due dates',
-  formulas: [hours, calendar, byHours, left, forecast],
+  formulas: [hours, calendar, byHours, ...remaining],
 };

@@ -1,18 +1,10 @@
-import { readVisit } from '../../tests/calc/read-visit.ts';
-import { batteryEndurance, enduranceOn } from '../../worker/calc/electrical/endurance.ts';
 import { currentA, loadByPhase, REGULATED_V, sumOf } from '../../worker/calc/electrical/load.ts';
 import { needsWatching } from '../../worker/calc/electrical/monitoring.ts';
-import type { Electrical } from '../../worker/visit/visit.ts';
 import { inputOf } from './case-of.ts';
+import { demoElectrical } from './demo.ts';
+import { enduring } from './endurance.ts';
 import type { Formula, Topic } from './formula.ts';
 import { numbered, said, sum, summed } from './steps.ts';
-
-/** The electrical part of the demo visit. */
-export function demoElectrical(): Electrical {
-  const { electrical } = readVisit('nose-wheel-full');
-  if (!electrical) throw new Error('the demo visit has an electrical part');
-  return electrical;
-}
 
 const current: Formula = {
   id: 'current-of-a-load',
@@ -130,85 +122,8 @@ const watched: Formula = {
   },
 };
 
-const CHARGE = 'Q = 60 \\cdot C';
-const SHED = 't_s = \\frac{Q - I_r \\cdot t_r - I_l \\cdot t_l}{I_s}';
-
-const endurance: Formula = {
-  id: 'endurance',
-  title: 'Endurance on the battery',
-  tex: [CHARGE, SHED, 't = t_r + t_s + t_l'],
-  symbols: [
-    ['Q', 'usable charge', 'A·min'],
-    ['C', 'usable capacity: the capacity times the usable share', 'A·h'],
-    ['I_r', 'load until the failure is noticed and loads are shed', 'A'],
-    ['t_r', 'time until then', 'min'],
-    ['I_l', 'load in approach and landing', 'A'],
-    ['t_l', 'time of approach and landing, kept in hand', 'min'],
-    ['I_s', 'load once loads are shed', 'A'],
-    ['t_s', 'time on that load', 'min'],
-    ['t', 'endurance', 'min'],
-  ],
-  by: [enduranceOn],
-  holds: 'At the capacity of the record; neither cold nor a high current lowers it further.',
-  example() {
-    const input = inputOf<Parameters<typeof enduranceOn>[0]>('EL-06');
-    const { usableAmpMinutes, stretches, minutes = Number.NaN } = enduranceOn(input);
-    return {
-      case: 'EL-06',
-      given: {
-        C: [input.usableAh, 'A·h'],
-        I_r: [input.recognise.loadA, 'A'],
-        t_r: [input.recognise.minutes, 'min'],
-        I_l: [input.landing.loadA, 'A'],
-        t_l: [input.landing.minutes, 'min'],
-        I_s: [input.shedA, 'A'],
-      },
-      steps: [
-        sum(CHARGE, usableAmpMinutes, 'A·min', 'ampMinutes'),
-        sum(SHED, stretches[1]?.minutes ?? Number.NaN, 'min', 'shedMin'),
-        sum('t = t_r + t_s + t_l', minutes, 'min', 'totalMin'),
-      ],
-    };
-  },
-};
-
-const landingLoad: Formula = {
-  id: 'load-kept-for-landing',
-  title: 'Load that is kept in hand for the landing',
-  tex: ['I_l = \\max \\left( I_s, \\sum_i \\max(a_i, b_i) \\right)'],
-  symbols: [
-    ['I_l', 'load in approach and landing on the battery', 'A'],
-    ['I_s', 'continuous load once loads are shed', 'A'],
-    ['a_i', 'current of each essential load in the landing', 'A'],
-    ['b_i', 'its current on the battery alone', 'A'],
-  ],
-  by: [batteryEndurance],
-  holds: 'Intermittent loads count in full. Where the record states no reserve, 30 minutes are asked for.',
-  example() {
-    const electrical = demoElectrical();
-    const essential = electrical.loads.filter(({ change, isEssential }) => change !== 'removed' && isEssential);
-    const amps = (phase: 'landing' | 'sourceFailed'): number[] =>
-      essential.map((load) => currentA(load, phase, electrical.system));
-    const found = batteryEndurance(electrical);
-    return {
-      given: {
-        I_s: [found?.stretches[1]?.loadA ?? Number.NaN, 'A'],
-        ...numbered('a', amps('landing'), 'A'),
-        ...numbered('b', amps('sourceFailed'), 'A'),
-      },
-      steps: [
-        sum(
-          `I_l = \\max(I_s, ${summed(essential.length, (i) => `\\max(a_${i}, b_${i})`)})`,
-          found?.stretches[2]?.loadA ?? Number.NaN,
-          'A',
-        ),
-      ],
-    };
-  },
-};
-
 export const electricalLoad: Topic = {
   id: 'electrical-load',
   title: 'Electrical load',
-  formulas: [current, loads, output, watched, endurance, landingLoad],
+  formulas: [current, loads, output, watched, ...enduring],
 };

@@ -1,6 +1,6 @@
 import { codeIn, type Html, html } from '../html.ts';
 import type { Example, Formula, Quantity } from './formula.ts';
-import { grouped, math } from './math.ts';
+import { frame, grouped, math } from './math.ts';
 import { cut, type Worked, worked } from './put-in.ts';
 
 /** Degrees stand close to their number, other units apart from it. */
@@ -11,7 +11,8 @@ const unitTex = (unit: string): string =>
   unit === '' ? '' : `${gapTo(unit, '\\,')}\\text{${unit.replace('%', '\\%')}}`;
 
 const lineOf = ({ left, right, relation, result, unit }: Worked): Html =>
-  math(`${left} = ${right} ${relation} ${result}${unitTex(unit)}`, 'block');
+  // A number alone that is its own result is printed once.
+  math(`${left} ${/^\{[\d.]+\}$/.test(right) ? '' : `= ${right}`} ${relation} ${result}${unitTex(unit)}`, 'block');
 
 function printed(value: number): string {
   const text = grouped(String(cut(Math.abs(value), 'given')));
@@ -51,5 +52,5 @@ export function exampleOf(formula: Formula): Html {
     example.case === undefined ? '' : html`, <a href="/checks#${example.case}">case ${example.case}</a>`;
   return html`<div class="worked"><p class="label">Worked example${published}</p>
 ${givenList(example)}
-<div class="math" tabindex="0">${parts}</div></div>`;
+${frame('Computation', parts)}</div>`;
 }

@@ -1,18 +1,14 @@
-import { readVisit, SETTINGS } from '../../tests/calc/read-visit.ts';
+import { readVisit } from '../../tests/calc/read-visit.ts';
 import { fuelBurn } from '../../tests/published/fuel-burn.ts';
 import { burnPathOf } from '../../worker/calc/loading/burn-path.ts';
 import { checkLoading } from '../../worker/calc/loading/check.ts';
-import { envelopeOf } from '../../worker/calc/loading/envelope.ts';
-import { minimumSoloKg } from '../../worker/calc/loading/solo.ts';
-import { judgeOf } from '../../worker/calc/loading/verdict.ts';
 import { atArm } from '../../worker/calc/mass-moment.ts';
 import { inputOf } from './case-of.ts';
+import { limiting } from './flight-limits.ts';
 import type { Formula, Topic } from './formula.ts';
 import { carried } from './payload.ts';
-import { said, sum } from './steps.ts';
-import { demoWeighing } from './weighing.ts';
+import { sum } from './steps.ts';
 
-const { aircraft } = readVisit('nose-wheel-full');
 const plain = readVisit('computed-only').aircraft;
 
 const AFTER = 'x_2 = \\frac{m \\cdot x_1 - f \\cdot x_f}{m - f}';
@@ -81,70 +77,8 @@ const landing: Formula = {
   },
 };
 
-const over: Formula = {
-  id: 'over-a-limit',
-  title: 'By how much a loading is over a limit',
-  tex: ['o = m - m_{\\max}', 'o_z = m - f - m_z'],
-  symbols: [
-    ['o', 'mass over the maximum mass', 'kg'],
-    ['o_z', 'mass over the maximum zero-fuel mass', 'kg'],
-    ['m', 'mass of the loading', 'kg'],
-    ['f', 'usable fuel aboard', 'kg'],
-    ['m_{\\max}', 'maximum mass', 'kg'],
-    ['m_z', 'maximum zero-fuel mass', 'kg'],
-  ],
-  by: [judgeOf, checkLoading],
-  holds:
-    'Looked at in this order, then the maximum of every station and group, then the envelope from take-off until the fuel is gone. What brings a loading inside is found by steps of half a kilogram, of one station alone.',
-  example() {
-    const load = { 'left-seat': 100, 'right-seat': 100, baggage: 20, 'wing-tanks': 56 };
-    const envelope = aircraft.envelope && envelopeOf(aircraft.envelope);
-    const check = checkLoading(aircraft, demoWeighing().result.empty, { load, burnKg: 0, envelope });
-    const verdict = judgeOf(aircraft, envelope)(check.takeOff);
-    const overKg = 'overKg' in verdict ? verdict.overKg : Number.NaN;
-    const cures = check.cures.map(({ station, byKg }) => `${station} ${String(byKg).replace('-', '−')} kg`);
-    return {
-      given: { m: [check.takeOff.massKg, 'kg'], 'm_{\\max}': [aircraft.maximumMassKg, 'kg'] },
-      steps: [sum('o = m - m_{\\max}', overKg, 'kg'), said(`Any one of these brings it inside: ${cures.join(', ')}.`)],
-    };
-  },
-};
-
-const SOLO = 'p = \\frac{m_0 \\cdot (x_f - x_0)}{x_p - x_f}';
-
-const solo: Formula = {
-  id: 'least-solo-pilot',
-  title: 'Least pilot alone',
-  tex: [SOLO],
-  symbols: [
-    ['p', 'least mass of a pilot alone', 'kg'],
-    ['m_0', 'empty mass', 'kg'],
-    ['x_0', 'arm of the empty centre of gravity', 'mm'],
-    ['x_p', 'arm of the seat', 'mm'],
-    ['x_f', 'forward limit', 'mm'],
-  ],
-  by: [minimumSoloKg],
-  holds:
-    'The formula holds where the forward limit is upright and the tanks are worst when empty. The code searches by halving instead, with every limit and every content of the tanks, from 30 kg on.',
-  example() {
-    const corners = [
-      { armMm: 1680, massKg: 330 },
-      { armMm: 1680, massKg: 600 },
-      { armMm: 1850, massKg: 600 },
-      { armMm: 1850, massKg: 330 },
-    ];
-    const envelope = envelopeOf(corners);
-    const options = { empty: atArm(326, 1650), leastPilotKg: SETTINGS.leastPilotKg };
-    const result = envelope && minimumSoloKg({ ...aircraft, envelope: corners }, options, envelope);
-    return {
-      given: { m_0: [326, 'kg'], x_0: [1650, 'mm'], x_p: [1905, 'mm'], x_f: [1680, 'mm'] },
-      steps: [sum(SOLO, result ?? Number.NaN, 'kg')],
-    };
-  },
-};
-
 export const flight: Topic = {
   id: 'flight',
   title: 'Flight and payload',
-  formulas: [burn, landing, over, solo, ...carried],
+  formulas: [burn, landing, ...limiting, ...carried],
 };

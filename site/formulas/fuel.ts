@@ -1,14 +1,12 @@
-import { readVisit } from '../../tests/calc/read-visit.ts';
 import { fuelArmMm, fuelContent, fuelSteps, fullFuelKg, tanksOf, usableFuel } from '../../worker/calc/fuel.ts';
 import { usableFuelOf } from '../../worker/calc/loading/burn-path.ts';
 import type { FuelStation } from '../../worker/visit/visit.ts';
+import { DEMO } from './demo.ts';
 import type { Formula, Topic } from './formula.ts';
 import { sum } from './steps.ts';
 
-const { aircraft } = readVisit('nose-wheel-full');
-
 function demoTank(): FuelStation {
-  const [tank] = tanksOf(aircraft);
+  const [tank] = tanksOf(DEMO.aircraft);
   if (!tank) throw new Error('the demo aircraft has a tank');
   return tank;
 }
@@ -66,7 +64,7 @@ const usable: Formula = {
         x_0: [fuelArmMm(tank, unusableL), 'mm'],
       },
       steps: [
-        sum(USABLE, fullFuelKg(aircraft), 'kg'),
+        sum(USABLE, fullFuelKg(DEMO.aircraft), 'kg'),
         sum(USABLE_MOMENT, usableFuelOf(tank, usableFuel(tank, capacityL).massKg).momentKgMm, 'kg·mm'),
       ],
     };

@@ -1,4 +1,3 @@
-import { readVisit } from '../../tests/calc/read-visit.ts';
 import { gramPerM, harnessMass, INSULATION_SHARE, SCREEN_SHARE } from '../../worker/calc/wiring/harness-mass.ts';
 import {
   areaMm2,
@@ -8,6 +7,7 @@ import {
   solidOhmPer1000Ft,
 } from '../../worker/calc/wiring/wire-gauge.ts';
 import { inputOf } from './case-of.ts';
+import { DEMO } from './demo.ts';
 import type { Formula, Topic } from './formula.ts';
 import { numbered, sum } from './steps.ts';
 
@@ -86,7 +86,7 @@ const harness: Formula = {
   holds:
     'The arm is that of the wires whose arm is stated. The result is held against the lines of the equipment change; it is not put in by itself.',
   example() {
-    const { wiring } = readVisit('nose-wheel-full');
+    const { wiring } = DEMO;
     const [first, second] = wiring?.wires ?? [];
     if (!wiring || !first || !second) throw new Error('the demo visit has wires');
     const wires = [

@@ -3,18 +3,51 @@ import { equipmentChange } from '../../worker/calc/equipment-change.ts';
 import { compareWeighing, predictEmpty } from '../../worker/calc/prediction.ts';
 import { residualOf } from '../../worker/calc/residual.ts';
 import { COVERAGE_FACTOR } from '../../worker/calc/uncertainty.ts';
+import { DEMO, demoWeighing } from './demo.ts';
 import type { Formula, Topic } from './formula.ts';
 import { said, sum } from './steps.ts';
-import { demoWeighing } from './weighing.ts';
-
-const demo = readVisit('nose-wheel-full');
 
 function compared() {
   const { result } = demoWeighing();
-  const prediction = predictEmpty(demo, equipmentChange(demo));
+  const prediction = predictEmpty(DEMO, equipmentChange(DEMO));
   if (!prediction) throw new Error('the demo visit has papers');
   return { result, prediction, comparison: compareWeighing(result, prediction) };
 }
+
+const PAPERS = 'u_p = \\sqrt{\\left( \\frac{U_0}{k} \\right)^2 + \\sum_i \\left( \\frac{a_i}{\\sqrt{3}} \\right)^2}';
+
+const papers: Formula = {
+  id: 'uncertainty-of-the-papers',
+  title: 'Uncertainty of papers and changes',
+  tex: [PAPERS],
+  symbols: [
+    ['u_p', 'standard uncertainty of the empty mass that papers and changes lead to', 'kg'],
+    ['U_0', 'limit of the empty mass in the papers', 'kg'],
+    ['k', 'coverage factor, 2', ''],
+    ['a_i', 'limit of the mass of each item put in, taken out or corrected', 'kg'],
+  ],
+  by: [predictEmpty, equipmentChange],
+  holds:
+    'An item that was only moved counts nothing. A mass without a limit counts as exact. The arm follows in the same way.',
+  example() {
+    const visit = readVisit('computed-only');
+    const prediction = predictEmpty(visit, equipmentChange(visit));
+    return {
+      given: {
+        U_0: [visit.baseline?.emptyMassLimitKg ?? Number.NaN, 'kg'],
+        k: [COVERAGE_FACTOR, ''],
+        a_1: [0.02, 'kg'],
+      },
+      steps: [
+        sum(
+          'u_p = \\sqrt{\\left( \\frac{U_0}{k} \\right)^2 + \\left( \\frac{a_1}{\\sqrt{3}} \\right)^2}',
+          prediction?.standard.massKg ?? Number.NaN,
+          'kg',
+        ),
+      ],
+    };
+  },
+};
 
 const U = 'u_d = \\sqrt{u_w^2 + u_p^2}';
 const RATIO = 'q = \\frac{|d|}{u_d}';
@@ -99,5 +132,5 @@ const residual: Formula = {
 export const papersAndScales: Topic = {
   id: 'papers-and-scales',
   title: 'Papers against scales',
-  formulas: [comparison, residual],
+  formulas: [papers, comparison, residual],
 };

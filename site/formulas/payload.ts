@@ -1,15 +1,12 @@
-import { readVisit, SETTINGS } from '../../tests/calc/read-visit.ts';
+import { SETTINGS } from '../../tests/calc/read-visit.ts';
 import { TOPICS } from '../../tests/published/topics.ts';
 import { crewFuelTable } from '../../worker/calc/loading/crew-fuel-table.ts';
 import { loadingSheet } from '../../worker/calc/loading-sheet.ts';
 import { payloadAgainst } from '../../worker/calc/payload.ts';
 import { inputOf } from './case-of.ts';
+import { DEMO, demoWeighing } from './demo.ts';
 import type { Formula } from './formula.ts';
 import { sum } from './steps.ts';
-import { demoWeighing } from './weighing.ts';
-
-const demo = readVisit('nose-wheel-full');
-const { aircraft } = demo;
 
 const VOLUME = 'V = s \\cdot (V_c - V_0)';
 const BAGGAGE = 'b = \\min(b_{\\max}, m_{\\max} - m_0 - n \\cdot p - V \\cdot \\rho)';
@@ -36,7 +33,7 @@ const crewAndFuel: Formula = {
     'Where this loading stays within every limit until the fuel is gone. Where it does not, the most baggage that does is found by halving to 0.01 kg.',
   example() {
     const { empty } = demoWeighing().result;
-    const { usableL, rows } = crewFuelTable(aircraft, empty, [100]);
+    const { usableL, rows } = crewFuelTable(DEMO.aircraft, empty, [100]);
     const cell = rows.find(({ aboard }) => aboard === 'two')?.cells.at(-1);
     return {
       given: {
@@ -44,7 +41,7 @@ const crewAndFuel: Formula = {
         V_c: [80, 'l'],
         V_0: [2, 'l'],
         'b_{\\max}': [25, 'kg'],
-        'm_{\\max}': [aircraft.maximumMassKg, 'kg'],
+        'm_{\\max}': [DEMO.aircraft.maximumMassKg, 'kg'],
         m_0: [empty.massKg, 'kg'],
         n: [2, ''],
         p: [100, 'kg'],
@@ -76,12 +73,12 @@ const fullFuel: Formula = {
   by: [loadingSheet],
   holds: 'A standard person has the mass that the regime states, or the maximum of the seat where that is less.',
   example() {
-    const sheet = loadingSheet(demo, demoWeighing().result.empty, SETTINGS);
+    const sheet = loadingSheet(DEMO, demoWeighing().result.empty, SETTINGS);
     const crew = sheet.loadings.find(({ name }) => name === 'Two standard persons');
     const [full, dry] = [crew?.path[0], crew?.path.at(-1)];
     return {
       given: {
-        'm_{\\max}': [aircraft.maximumMassKg, 'kg'],
+        'm_{\\max}': [DEMO.aircraft.maximumMassKg, 'kg'],
         m_0: [demoWeighing().result.empty.massKg, 'kg'],
         F: [sheet.fullFuelKg, 'kg'],
         d: [dry?.massKg ?? Number.NaN, 'kg'],

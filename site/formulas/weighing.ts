@@ -1,20 +1,10 @@
-import { readVisit } from '../../tests/calc/read-visit.ts';
 import { weighingCase } from '../../tests/published/weighing-case.ts';
-import { reduceWeighing, scaleCorrectionKg, type WeighingResult } from '../../worker/calc/weighing.ts';
+import { reduceWeighing, scaleCorrectionKg } from '../../worker/calc/weighing.ts';
 import { weighingAdjustments } from '../../worker/calc/weighing-adjustments.ts';
 import { inputOf } from './case-of.ts';
+import { demoWeighing } from './demo.ts';
 import type { Formula, Topic } from './formula.ts';
 import { numbered, sum, summed } from './steps.ts';
-
-const demo = readVisit('nose-wheel-full');
-
-/** The weighing of the demo visit. */
-export function demoWeighing(): { weighing: NonNullable<typeof demo.weighing>; result: WeighingResult } {
-  const { weighing } = demo;
-  const result = weighing && reduceWeighing(demo, weighing);
-  if (!result) throw new Error('the demo visit weighs an aircraft');
-  return { weighing, result };
-}
 
 const NET = 'n = g + k - t';
 

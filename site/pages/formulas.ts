@@ -1,6 +1,6 @@
 import { exampleOf } from '../formulas/example-part.ts';
 import type { Formula, Meaning, Topic } from '../formulas/formula.ts';
-import { math } from '../formulas/math.ts';
+import { frame, math } from '../formulas/math.ts';
 import { originOf } from '../formulas/origins.ts';
 import { TOPICS } from '../formulas/topics.ts';
 import { type Html, html } from '../html.ts';
@@ -22,7 +22,10 @@ const symbolOf = ([symbol, meaning, unit]: Meaning): Html =>
 
 const formulaOf = (formula: Formula): Html => html`<section class="formula" id="${formula.id}">
 <h3><a class="self" href="#${formula.id}">${formula.title}</a></h3>
-<div class="math" tabindex="0">${formula.tex.map((line) => math(line, 'block'))}</div>
+${frame(
+  'Formula',
+  formula.tex.map((line) => math(line, 'block')),
+)}
 <dl class="symbols">${formula.symbols.map(symbolOf)}</dl>
 <p>${formula.holds}</p>
 ${exampleOf(formula)}

@@ -6,6 +6,7 @@ import { putIn, worked } from '../../site/formulas/put-in.ts';
 import { TOPICS } from '../../site/formulas/topics.ts';
 import { formulas as page } from '../../site/pages/formulas.ts';
 import { percentMac } from '../../worker/calc/mac.ts';
+import { unprintableIn } from '../../worker/units/printable.ts';
 import type { PublishedCase } from '../published-table.ts';
 import { readFixture } from '../read-fixture.ts';
 import { computed } from './pocket-calculator.ts';
@@ -125,6 +126,11 @@ describe('the page', () => {
     const ids = [...markup.matchAll(/<section class="formula" id="([^"]+)"/g)].map(([, id]) => id);
     expect(ids).toEqual(FORMULAS.map(({ id }) => id));
     expect(new Set(ids).size).toBe(ids.length);
+  });
+
+  test('has no sign that the face of the text lacks', () => {
+    const text = markup.replaceAll(/<math[\s\S]*?<\/math>|<[^>]+>/g, ' ').replaceAll(/&\w+;|\n/g, ' ');
+    expect(unprintableIn(text)).toEqual([]);
   });
 
   test('shows no number that is none, and asks for no style or script of its own', () => {

@@ -1,0 +1,27 @@
+import { readVisit } from '../../tests/calc/read-visit.ts';
+import { reduceWeighing, type WeighingResult } from '../../worker/calc/weighing.ts';
+import type { Circuit, Electrical, Weighing } from '../../worker/visit/visit.ts';
+
+/** The demo visit, from which examples take their numbers where nobody has published any. */
+export const DEMO = readVisit('nose-wheel-full');
+
+/** Its weighing, and what that comes to. */
+export function demoWeighing(): { weighing: Weighing; result: WeighingResult } {
+  const { weighing } = DEMO;
+  const result = weighing && reduceWeighing(DEMO, weighing);
+  if (!result) throw new Error('the demo visit weighs an aircraft');
+  return { weighing, result };
+}
+
+/** Its electrical part. */
+export function demoElectrical(): Electrical {
+  if (!DEMO.electrical) throw new Error('the demo visit has an electrical part');
+  return DEMO.electrical;
+}
+
+/** One of its circuits. */
+export function demoCircuit(id: string): Circuit {
+  const circuit = demoElectrical().circuits.find((each) => each.id === id);
+  if (!circuit) throw new Error(`the demo visit has the circuit ${id}`);
+  return circuit;
+}
