@@ -12,7 +12,7 @@ const LOADED = 'm = m_0 + \\sum_i l_i';
 const LOADED_MOMENT = 'M = M_0 + \\sum_i l_i \\cdot x_i';
 
 const loaded: Formula = {
-  id: 'loading',
+  id: 'a-loading',
   title: 'A loading',
   tex: [LOADED, LOADED_MOMENT],
   symbols: [

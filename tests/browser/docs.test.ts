@@ -6,7 +6,7 @@ import { bundle } from '../../worker/embedded/bundle.ts';
 import { type Embedded, startEmbedded } from '../../worker/embedded/embedded.ts';
 import { freePort } from '../../worker/embedded/free-port.ts';
 import { ROOT } from '../../worker/embedded/places.ts';
-import { openPhone, type Phone } from './phone.ts';
+import { openPhone, PHONE, type Phone } from './phone.ts';
 
 /** Every page of the documentation, of the problems one. */
 const ADDRESSES = globSync('*.html', { cwd: join(ROOT, 'site/dist') })
@@ -69,6 +69,18 @@ describe('the documentation on a phone', () => {
     await page.locator('#query').fill('nowhereatall');
     expect(await page.locator('#count').textContent()).toBe('Nothing has all of these words.');
     expect(new URL(page.url()).search).toBe('?q=nowhereatall');
+  });
+
+  test('draws formulas in a face of their own, and they have no defect on a desk either', async () => {
+    const { page } = phone;
+    await page.setViewportSize({ width: 1280, height: 900 });
+    await page.goto(`${service.origin}/formulas`);
+    expect(await page.evaluate('document.fonts.ready.then(() => document.fonts.check("1em Slipmark Math"))')).toBe(
+      true,
+    );
+    expect(await phone.isWithinWidth()).toBe(true);
+    expect(await phone.defects()).toEqual([]);
+    await page.setViewportSize(PHONE);
   });
 
   test('is set in the face of the paper', async () => {
