@@ -3,9 +3,9 @@ import type { Example, Sum } from './formula.ts';
 /** Significant digits of what is given, and of a result: enough to follow it on a pocket calculator. */
 const DIGITS = { given: 9, result: 7 } as const;
 
-/** A number as the page works with it: as it is where it is short, else to so many significant digits. */
+/** A number as the page works with it: as it is where it is whole or short, else to so many significant digits. */
 export function cut(value: number, kind: keyof typeof DIGITS): number {
-  return Number(value.toPrecision(DIGITS[kind]));
+  return Number.isSafeInteger(value) ? value : Number(value.toPrecision(DIGITS[kind]));
 }
 
 /** A number in TeX. */

@@ -97,6 +97,6 @@ const slack: Formula = {
 
 export const clock: Topic = {
   id: 'release-clock',
-  title: 'Release clock and  runs',
+  title: 'Release clock and engine runs',
   formulas: [work, slack, ...outside],
 };

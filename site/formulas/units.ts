@@ -22,8 +22,8 @@ const factors: Formula = {
     const factor = TOPICS.factor?.({ quantity: 'moment', units } as never).factor ?? Number.NaN;
     return {
       case: 'UN-17',
-      given: { k_m: [factorOf('mass', units), ''], k_x: [factorOf('arm', units), ''], v: [65_756, 'lb·in'] },
-      steps: [sum('k = k_m \\cdot k_x', factor, '', 'factor'), sum('q = v \\cdot k', 65_756 * factor, 'kg·mm')],
+      given: { k_m: [factorOf('mass', units), ''], k_x: [factorOf('arm', units), ''], v: [100, 'lb·in'] },
+      steps: [sum('k = k_m \\cdot k_x', factor, '', 'factor'), sum('q = v \\cdot k', 100 * factor, 'kg·mm')],
     };
   },
 };

@@ -76,6 +76,6 @@ const derated: Formula = {
 
 export const wires: Topic = {
   id: 'wires',
-  title: 'Wires and their ',
+  title: 'Wires and their protection',
   formulas: [...drops, longest, derated, ...rated],
 };
