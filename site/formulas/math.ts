@@ -1,7 +1,7 @@
 import temml from 'temml';
 import { Html, html } from '../html.ts';
 
-/** The policy of the site forbids styles inside an element; cells of a table get theirs from the sheet. */
+/** The policy of the site forbids styles inside an element; what temml writes there browsers do by themselves. */
 const STYLE = / style="[^"]*"/g;
 
 /** A number of five digits and more in groups of three, which stay one number for those who listen. */
