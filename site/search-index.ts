@@ -3,8 +3,10 @@ import type { SearchEntry } from './client/search/entry.ts';
 import type { Page } from './page.ts';
 
 const HEADINGS = new Set(['h2', 'h3', 'h4', 'th']);
-/** Entries of lists whose first element is their heading. */
-const HEADED = 'div';
+/** What has its heading as its first element. */
+const HEADED = new Set(['div', 'section']);
+/** What has no words. */
+const WORDLESS = new Set(['script', 'math']);
 
 /** What can be found: every page, and every place in it that has a heading and an address of its own. */
 export function searchEntries(pages: readonly Page[]): SearchEntry[] {
@@ -21,13 +23,13 @@ function collect(nodes: readonly Tree.ChildNode[], page: Page, entries: SearchEn
   for (const node of nodes) {
     const latest = entries.at(-1);
     if ('value' in node && latest) latest.text += ` ${node.value}`;
-    if (!('childNodes' in node) || node.tagName === 'script') continue;
+    if (!('childNodes' in node) || WORDLESS.has(node.tagName)) continue;
     const id = node.attrs.find(({ name }) => name === 'id')?.value;
     if (id !== undefined && HEADINGS.has(node.tagName)) {
       entries.push({ id: `${page.path}#${id}`, title: titleOf(node), page: page.title, text: '' });
       continue;
     }
-    if (id !== undefined && node.tagName === HEADED) {
+    if (id !== undefined && HEADED.has(node.tagName)) {
       const [head] = node.childNodes.filter((child) => 'childNodes' in child);
       if (head) entries.push({ id: `${page.path}#${id}`, title: titleOf(head), page: page.title, text: '' });
     }
