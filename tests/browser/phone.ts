@@ -12,6 +12,7 @@ export interface Phone {
   page: Page;
   /** What the page has complained of since this was last emptied. */
   complaints: string[];
+  /** Whether the page, once all of it is there, is no wider than the window. */
   isWithinWidth(): Promise<boolean>;
   /** Defects of accessibility, each with where it is. */
   defects(): Promise<string[]>;
@@ -28,7 +29,10 @@ export async function openPhone(): Promise<Phone> {
   return {
     page,
     complaints,
-    isWithinWidth: () => page.evaluate<boolean>('document.documentElement.scrollWidth <= window.innerWidth'),
+    async isWithinWidth() {
+      await page.waitForLoadState('load');
+      return page.evaluate<boolean>('document.documentElement.scrollWidth <= window.innerWidth');
+    },
     async defects() {
       const { violations } = await new AxeBuilder({ page }).withTags(WCAG).analyze();
       return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target).join(' ')}`);
