@@ -108,7 +108,7 @@ export async function draftPdf(
     paper: options.paper,
     files: options.files ?? {},
   });
-  return { bytes: printed.bytes, findings: printed.findings.map(printFinding) };
+  return { bytes: printed.bytes, findings: printed.findings.map((finding) => printFinding(finding, context.say)) };
 }
 
 /** What the releasing person does: names themselves, what they read, and that they know of no hazard. */
@@ -181,7 +181,8 @@ export async function seal(
     files,
     hasSlot: sealing !== undefined,
   });
-  if (printed.findings.length > 0) return { ok: false, findings: printed.findings.map(printFinding) };
+  if (printed.findings.length > 0)
+    return { ok: false, findings: printed.findings.map((finding) => printFinding(finding, context.say)) };
   const facts = {
     registration: assessed.record.aircraft.registration,
     pack: place.pack,

@@ -1,8 +1,10 @@
 import type { Visit } from '../visit/visit.ts';
+import { phrase } from '../words/words.ts';
 import { electricalReferences } from './electrical-references.ts';
 
 /** A list whose entries other parts of the record name, so that each may stand in it once. */
 export interface IdentifiedList {
+  /** An entry of it, as a phrase. */
   what: string;
   path: readonly (string | number)[];
   /** Field of an entry that identifies it. */
@@ -20,32 +22,32 @@ export function identifiedLists(visit: Visit): IdentifiedList[] {
   });
   const fuelAboard = visit.weighing?.fuelAboard ?? [];
   return [
-    list('person', ['people'], visit.people),
-    list('station', ['aircraft', 'stations'], visit.aircraft.stations),
-    list('loading limit', ['aircraft', 'loadingLimits'], visit.aircraft.loadingLimits),
-    list('equipment item', ['baseline', 'equipment'], visit.baseline?.equipment),
-    list('meter', ['meters', 'readings'], visit.meters?.readings),
-    list('job', ['worksheet'], visit.worksheet),
-    list('modification', ['modifications'], visit.modifications),
-    list('task', ['inspection', 'tasks'], visit.inspection?.tasks),
-    list('finding', ['findings'], visit.findings),
-    list('part', ['parts'], visit.parts),
-    list('attachment', ['attachments'], visit.attachments),
-    list('source', ['electrical', 'sources'], visit.electrical?.sources),
-    list('bus', ['electrical', 'buses'], visit.electrical?.buses),
-    list('load', ['electrical', 'loads'], visit.electrical?.loads),
-    list('circuit', ['electrical', 'circuits'], visit.electrical?.circuits),
-    list('connector', ['wiring', 'connectors'], visit.wiring?.connectors),
-    list('wiring point', ['wiring', 'points'], visit.wiring?.points),
-    list('found wire', ['wiring', 'found'], visit.wiring?.found),
-    list('antenna', ['antennas', 'items'], visit.antennas?.items),
-    list('device', ['surveillance', 'devices'], visit.surveillance?.devices),
-    list('bulletin', ['bulletins', 'items'], visit.bulletins?.items),
-    list('due line', ['lives', 'items'], visit.lives?.items),
-    list('scale', ['weighing', 'scales'], visit.weighing?.scales),
-    list('weighing point', ['weighing', 'points'], visit.weighing?.points),
+    list(phrase`person`, ['people'], visit.people),
+    list(phrase`station`, ['aircraft', 'stations'], visit.aircraft.stations),
+    list(phrase`loading limit`, ['aircraft', 'loadingLimits'], visit.aircraft.loadingLimits),
+    list(phrase`equipment item`, ['baseline', 'equipment'], visit.baseline?.equipment),
+    list(phrase`meter`, ['meters', 'readings'], visit.meters?.readings),
+    list(phrase`job`, ['worksheet'], visit.worksheet),
+    list(phrase`modification`, ['modifications'], visit.modifications),
+    list(phrase`task`, ['inspection', 'tasks'], visit.inspection?.tasks),
+    list(phrase`finding`, ['findings'], visit.findings),
+    list(phrase`part`, ['parts'], visit.parts),
+    list(phrase`attachment`, ['attachments'], visit.attachments),
+    list(phrase`source`, ['electrical', 'sources'], visit.electrical?.sources),
+    list(phrase`bus`, ['electrical', 'buses'], visit.electrical?.buses),
+    list(phrase`load`, ['electrical', 'loads'], visit.electrical?.loads),
+    list(phrase`circuit`, ['electrical', 'circuits'], visit.electrical?.circuits),
+    list(phrase`connector`, ['wiring', 'connectors'], visit.wiring?.connectors),
+    list(phrase`wiring point`, ['wiring', 'points'], visit.wiring?.points),
+    list(phrase`found wire`, ['wiring', 'found'], visit.wiring?.found),
+    list(phrase`antenna`, ['antennas', 'items'], visit.antennas?.items),
+    list(phrase`device`, ['surveillance', 'devices'], visit.surveillance?.devices),
+    list(phrase`bulletin`, ['bulletins', 'items'], visit.bulletins?.items),
+    list(phrase`due line`, ['lives', 'items'], visit.lives?.items),
+    list(phrase`scale`, ['weighing', 'scales'], visit.weighing?.scales),
+    list(phrase`weighing point`, ['weighing', 'points'], visit.weighing?.points),
     {
-      what: 'content for tank',
+      what: phrase`content for tank`,
       path: ['weighing', 'fuelAboard'],
       key: 'station',
       ids: fuelAboard.map(({ station }) => station),
@@ -73,31 +75,32 @@ export function references(visit: Visit): Reference[] {
   };
   for (const [i, { stations }] of (aircraft.loadingLimits ?? []).entries()) {
     for (const [j, id] of stations.entries())
-      add('load station', id, loadStations, 'aircraft', 'loadingLimits', i, 'stations', j);
+      add(phrase`load station`, id, loadStations, 'aircraft', 'loadingLimits', i, 'stations', j);
   }
   for (const [i, point] of (weighing?.points ?? []).entries())
-    add('scale', point.scale, ids(weighing?.scales), 'weighing', 'points', i, 'scale');
+    add(phrase`scale`, point.scale, ids(weighing?.scales), 'weighing', 'points', i, 'scale');
   for (const [i, fuel] of (weighing?.fuelAboard ?? []).entries())
-    add('fuel station', fuel.station, tanks, 'weighing', 'fuelAboard', i, 'station');
+    add(phrase`fuel station`, fuel.station, tanks, 'weighing', 'fuelAboard', i, 'station');
   for (const [i, job] of (visit.worksheet ?? []).entries()) {
-    for (const [j, id] of (job.after ?? []).entries()) add('job', id, ids(visit.worksheet), 'worksheet', i, 'after', j);
+    for (const [j, id] of (job.after ?? []).entries())
+      add(phrase`job`, id, ids(visit.worksheet), 'worksheet', i, 'after', j);
   }
   const lines = equipmentIds(visit);
   for (const [i, device] of (visit.surveillance?.devices ?? []).entries())
-    add('equipment item', device.item, lines, 'surveillance', 'devices', i, 'item');
+    add(phrase`equipment item`, device.item, lines, 'surveillance', 'devices', i, 'item');
   for (const [i, check] of (visit.surveillance?.radioChecks ?? []).entries())
-    add('equipment item', check.item, lines, 'surveillance', 'radioChecks', i, 'item');
+    add(phrase`equipment item`, check.item, lines, 'surveillance', 'radioChecks', i, 'item');
   for (const [i, life] of (visit.lives?.items ?? []).entries())
-    add('meter', life.meter, ids(visit.meters?.readings), 'lives', 'items', i, 'meter');
+    add(phrase`meter`, life.meter, ids(visit.meters?.readings), 'lives', 'items', i, 'meter');
   for (const [i, task] of (visit.inspection?.tasks ?? []).entries())
-    add('finding', task.finding, ids(visit.findings), 'inspection', 'tasks', i, 'finding');
+    add(phrase`finding`, task.finding, ids(visit.findings), 'inspection', 'tasks', i, 'finding');
   for (const [i, { changes }] of (visit.modifications ?? []).entries()) {
     for (const [j, change] of changes.entries()) {
-      if ('part' in change) add('part', change.part, ids(visit.parts), 'modifications', i, 'changes', j, 'part');
+      if ('part' in change) add(phrase`part`, change.part, ids(visit.parts), 'modifications', i, 'changes', j, 'part');
     }
   }
   for (const [i, { concerns }] of (visit.attachments ?? []).entries())
-    add('entry that an attachment can belong to', concerns, attachable(visit), 'attachments', i, 'concerns');
+    add(phrase`entry that an attachment can belong to`, concerns, attachable(visit), 'attachments', i, 'concerns');
   return [...found, ...electricalReferences(visit, lines)];
 }
 

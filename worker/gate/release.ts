@@ -1,3 +1,5 @@
+import type { Printer } from '../units/print.ts';
+import { recordPrinter } from '../visit/record-printer.ts';
 import type { Person, Release } from '../visit/visit.ts';
 import type { Finding } from './finding.ts';
 import { type Assessment, isSettled } from './gate.ts';
@@ -27,35 +29,38 @@ export type ReleaseOutcome = { ok: true; released: ReleasedVisit } | { ok: false
 export function releaseVisit(assessment: Assessment, { by, knowsOfNoHazard, at }: Attestation): ReleaseOutcome {
   const { visit, regime } = assessment;
   const { release } = visit;
+  const say = recordPrinter(visit);
   const releasedBy = visit.people.find(({ id }) => id === release?.by);
   const statement = regime.statements.find(({ id }) => id === release?.statement);
   const open = [
     ...assessment.findings.filter((finding) => !isSettled(finding)),
-    ...(release && by !== release.by ? [otherPerson(by, release.by)] : []),
-    ...(knowsOfNoHazard ? [] : [HAZARD_NOT_DENIED]),
+    ...(release && by !== release.by ? [otherPerson(say, by, release.by)] : []),
+    ...(knowsOfNoHazard ? [] : [hazardNotDenied(say)]),
   ];
   if (open.length > 0 || !release || !releasedBy || !statement) return { ok: false, findings: open };
   return { ok: true, released: { ...assessment, release, releasedBy, statement, releasedAt: at } as ReleasedVisit };
 }
 
-function otherPerson(by: string, expected: string): Finding {
+function otherPerson(say: Printer, by: string, expected: string): Finding {
   return {
     code: 'RELEASED_BY_ANOTHER',
     severity: 'blocks',
     pointer: '/release/by',
-    sentence: `“${by}” asks to release; the record names “${expected}”`,
-    remedy: 'Have the person named release, or amend the record',
+    sentence: say.words`“${by}” asks to release; the record names “${expected}”`,
+    remedy: say.words`Have the person named release, or amend the record`,
     source: 'common practice, no source',
     data: { by, expected },
   };
 }
 
-const HAZARD_NOT_DENIED: Finding = {
-  code: 'HAZARD_NOT_DENIED',
-  severity: 'blocks',
-  pointer: '/release',
-  sentence: 'The releasing person did not state that they know of no condition that endangers flight',
-  remedy: 'State it as an act of your own, or do not release',
-  source: 'UK ANO 2016 art. 47(3); ML.A.801',
-  data: {},
-};
+function hazardNotDenied(say: Printer): Finding {
+  return {
+    code: 'HAZARD_NOT_DENIED',
+    severity: 'blocks',
+    pointer: '/release',
+    sentence: say.words`The releasing person did not state that they know of no condition that endangers flight`,
+    remedy: say.words`State it as an act of your own, or do not release`,
+    source: 'UK ANO 2016 art. 47(3); ML.A.801',
+    data: {},
+  };
+}

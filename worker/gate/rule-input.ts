@@ -1,6 +1,7 @@
 import type { Results } from '../calc/results.ts';
-import { printerFor } from '../units/print.ts';
+import { recordPrinter } from '../visit/record-printer.ts';
 import type { Visit } from '../visit/visit.ts';
+import type { Lexicon } from '../words/lexicon.ts';
 import { statedMoments } from './moments.ts';
 import { namedPeople } from './named-people.ts';
 import type { Regime } from './regimes/regime.ts';
@@ -10,10 +11,18 @@ export interface GateOptions {
   /** The moment of the assessment. */
   at: string;
   facts: ArchiveFacts;
+  /** @default that of the record */
+  lexicon?: Lexicon;
 }
 
 /** What the rules look at, gathered once; no caution has arisen yet. */
-export function ruleInput(visit: Visit, results: Results, regime: Regime, { at, facts }: GateOptions): RuleInput {
+export function ruleInput(
+  visit: Visit,
+  results: Results,
+  regime: Regime,
+  { at, facts, lexicon }: GateOptions,
+): RuleInput {
+  const say = recordPrinter(visit, lexicon);
   return {
     visit,
     results,
@@ -21,8 +30,8 @@ export function ruleInput(visit: Visit, results: Results, regime: Regime, { at, 
     at,
     facts,
     cautionCodes: new Set(),
-    people: namedPeople(visit, at),
-    moments: statedMoments(visit),
-    say: printerFor(visit.units),
+    people: namedPeople(visit, at, say),
+    moments: statedMoments(visit, say),
+    say,
   };
 }

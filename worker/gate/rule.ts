@@ -36,7 +36,7 @@ export interface RuleInput {
   /** Every place where the record names a person, and every moment that it states: several rules look at them. */
   people: readonly NamedPerson[];
   moments: readonly StatedMoment[];
-  /** Prints values in the units of the record. */
+  /** Says things in the units and the language of the record. */
   say: Printer;
 }
 
@@ -66,7 +66,7 @@ export function findingsOf(rule: Rule, input: RuleInput): Finding[] {
     severity: rule.severity,
     pointer: typeof path === 'string' ? path : pointer(...path),
     sentence,
-    remedy: rule.remedy,
+    remedy: input.say.term(rule.remedy),
     source: rule.source.text,
     data,
   }));

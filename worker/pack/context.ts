@@ -1,9 +1,8 @@
 import type { Assessment } from '../gate/gate.ts';
 import type { ReleasedVisit } from '../gate/release.ts';
-import { type Printer, printerFor } from '../units/print.ts';
-import { languageOf } from '../words/language.ts';
+import type { Printer } from '../units/print.ts';
+import { recordPrinter } from '../visit/record-printer.ts';
 import type { Lexicon } from '../words/lexicon.ts';
-import { lexiconFor } from '../words/lexicons.ts';
 import type { PackIdentity } from './identity.ts';
 
 /** All that a view may look at. */
@@ -36,7 +35,7 @@ export function packContext(
     regime,
     findings,
     attachments,
-    say: printerFor(visit.units, lexicon ?? lexiconFor(languageOf(visit.workshop.language))),
+    say: recordPrinter(visit, lexicon),
     released: undefined,
     ...options,
   };

@@ -14,7 +14,7 @@ export const airworthinessFindingDeclined: Rule = {
       return [
         {
           path: ['findings', index, 'disposition'],
-          sentence: say.words`Finding ${id}, ${text}, bears on airworthiness and was ${disposition === 'monitor' ? say.words`left to be watched` : disposition}`,
+          sentence: say.words`Finding ${id}, ${text}, bears on airworthiness and was ${disposition === 'monitor' ? say.words`left to be watched` : say.term(disposition)}`,
           data: { finding: id, disposition },
         },
       ];

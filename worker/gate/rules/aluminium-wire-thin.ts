@@ -18,7 +18,7 @@ export const aluminiumWireThin: Rule = {
     ...(visit.wiring?.wires ?? []).flatMap((wire, index) =>
       wire.change === 'removed'
         ? []
-        : hitOf(say, wire, say.words`Wire ${wireName(wire)}`, ['wiring', 'wires', index, 'gauge']),
+        : hitOf(say, wire, say.words`Wire ${wireName(wire, say)}`, ['wiring', 'wires', index, 'gauge']),
     ),
   ],
 };
@@ -28,7 +28,7 @@ function hitOf(say: Printer, conductor: Conductor, name: string, path: Hit['path
   return [
     {
       path,
-      sentence: say.words`${name} is of wire ${conductorName(conductor)}; aluminium is not recommended below No. ${LEAST_ALUMINIUM}`,
+      sentence: say.words`${name} is of wire ${conductorName(conductor, say)}; aluminium is not recommended below No. ${LEAST_ALUMINIUM}`,
       data: { gauge: conductor.gauge },
     },
   ];

@@ -13,7 +13,7 @@ export const approvalReferenceMissing: Rule = {
       return [
         {
           path: ['modifications', index, 'approvalReference'],
-          sentence: say.words`Modification ${id} is classed ${classification} and names no approval`,
+          sentence: say.words`Modification ${id} is classed ${say.term(classification)} and names no approval`,
           data: { modification: id, classification },
         },
       ];

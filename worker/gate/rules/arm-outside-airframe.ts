@@ -10,7 +10,7 @@ export const armOutsideAirframe: Rule = {
   source: read('AC 43.13-1B ch. 10 (arms signed from the datum)'),
   check: ({ visit, say }) => {
     const { forwardMm, aftMm } = visit.aircraft.airframe;
-    return statedArms(visit)
+    return statedArms(visit, say)
       .filter(({ armMm }) => !(armMm >= forwardMm && armMm <= aftMm))
       .map(({ armMm, what, path }) => ({
         path,

@@ -14,7 +14,7 @@ export const asFoundUnresolved: Rule = {
         : [
             {
               path: ['asFound', index, 'disposition'],
-              sentence: say.words`A line of the survey (${kind}) has no disposition`,
+              sentence: say.words`A line of the survey (${say.term(kind)}) has no disposition`,
               data: { kind },
             },
           ],

@@ -14,7 +14,7 @@ export const attachmentKindDiffers: Rule = {
       return [
         {
           path: ['attachments', index, 'kind'],
-          sentence: say.words`Attachment ${id} is called a ${kind}, and its file is a ${fact.kind.toUpperCase()}`,
+          sentence: say.words`Attachment ${id} is called a ${say.term(kind)}, and its file is a ${fact.kind.toUpperCase()}`,
           data: { attachment: id, kind, file: fact.kind },
         },
       ];

@@ -11,11 +11,11 @@ export const authorisationOutOfScope: Rule = {
     people.flatMap(({ person: id, path, doing, scope }): Hit[] => {
       const person = visit.people.find((known) => known.id === id);
       if (!person || !scope || person.scope.includes(scope)) return [];
-      const covers = person.scope.join(', ') || 'nothing';
+      const covers = person.scope.map((held) => say.term(held)).join(', ') || say.words`nothing`;
       return [
         {
           path,
-          sentence: say.words`${person.name} ${doing}, which takes the scope ${scope}; the authorisation covers ${covers}`,
+          sentence: say.words`${person.name} ${doing}, which takes the scope ${say.term(scope)}; the authorisation covers ${covers}`,
           data: { person: id, scope },
         },
       ];

@@ -16,7 +16,7 @@ export const coefficientALarge: Rule = {
         : [
             {
               path: ['compass', 'swings', index],
-              sentence: say.words`Coefficient A is ${say.signed(coefficients.A, 1)}° (${state})`,
+              sentence: say.words`Coefficient A is ${say.signed(coefficients.A, 1)}° (${say.term(state)})`,
               data: { A: coefficients.A },
             },
           ],

@@ -17,9 +17,9 @@ export const continuityNotTested: Rule = {
           path: ['wiring', 'wires', index, 'continuity'],
           sentence:
             wire.continuity === 'failed'
-              ? say.words`Wire ${wireName(wire)} failed the continuity test`
-              : say.words`The continuity of wire ${wireName(wire)} was not tested`,
-          data: { wire: wireName(wire) },
+              ? say.words`Wire ${wireName(wire, say)} failed the continuity test`
+              : say.words`The continuity of wire ${wireName(wire, say)} was not tested`,
+          data: { wire: wireName(wire, say) },
         },
       ];
     });

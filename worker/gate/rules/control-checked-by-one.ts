@@ -14,7 +14,7 @@ export const controlCheckedByOne: Rule = {
         : [
             {
               path: ['controls', 'checks', index, 'secondBy'],
-              sentence: say.words`${axis} was proved by one person only`,
+              sentence: say.words`${say.term(axis)} was proved by one person only`,
               data: { axis },
             },
           ],

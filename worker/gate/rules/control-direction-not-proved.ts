@@ -18,7 +18,7 @@ export const controlDirectionNotProved: Rule = {
         : [
             {
               path: ['controls', 'disturbed', index],
-              sentence: say.words`${what}: ${axis} not proved by direction after that`,
+              sentence: say.words`${what}: ${say.term(axis)} not proved by direction after that`,
               data: { axis },
             },
           ];

@@ -15,7 +15,7 @@ export const controlWrong: Rule = {
           : [
               {
                 path: ['controls', 'checks', index],
-                sentence: `${axis}: ${input}, ${response}: ${isDirectionRight ? say.words`not full and free` : say.words`the wrong way`}`,
+                sentence: `${say.term(axis)}: ${input}, ${response}: ${isDirectionRight ? say.words`not full and free` : say.words`the wrong way`}`,
                 data: { axis },
               },
             ],

@@ -16,7 +16,7 @@ export const deviationLarge: Rule = {
         : [
             {
               path: ['compass', 'swings', index],
-              sentence: say.words`Deviation reaches ${say.plain(greatestDeviationDeg, 1)}° (${state})`,
+              sentence: say.words`Deviation reaches ${say.plain(greatestDeviationDeg, 1)}° (${say.term(state)})`,
               data: { greatestDeviationDeg },
             },
           ],

@@ -20,7 +20,7 @@ export const deviationOverLimit: Rule = {
           : [
               {
                 path: ['compass', 'swings', index],
-                sentence: say.words`Deviation ${say.signed(deviationDeg, 1)}° on ${say.plain(headingDeg, 0)}° (${state}); the limit is ${LIMIT_DEG}°`,
+                sentence: say.words`Deviation ${say.signed(deviationDeg, 1)}° on ${say.plain(headingDeg, 0)}° (${say.term(state)}); the limit is ${LIMIT_DEG}°`,
                 data: { headingDeg, deviationDeg },
               },
             ],

@@ -15,7 +15,7 @@ export const directiveOpen: Rule = {
       return [
         {
           path: ['bulletins', 'items', index, 'status'],
-          sentence: say.words`${id}, ${subject}, binds and is ${status}`,
+          sentence: say.words`${id}, ${subject}, binds and is ${say.term(status)}`,
           data: { bulletin: id },
         },
       ];

@@ -13,7 +13,13 @@ export const duplicateId: Rule = {
       ids.flatMap((id, index): Hit[] =>
         ids.indexOf(id) === index
           ? []
-          : [{ path: [...path, index, key], sentence: say.words`There is already a ${what} “${id}”`, data: { id } }],
+          : [
+              {
+                path: [...path, index, key],
+                sentence: say.words`There is already a ${say.term(what)} “${id}”`,
+                data: { id },
+              },
+            ],
       ),
     ),
 };

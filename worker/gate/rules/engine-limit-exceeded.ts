@@ -15,7 +15,7 @@ export const engineLimitExceeded: Rule = {
         : [
             {
               path: ['engineRuns'],
-              sentence: say.words`${name}: ${after} ${unit} is outside its limits ${rangeText({ least, most }, say)}`,
+              sentence: say.words`${name}: ${say.asIs(after)} ${unit} is outside its limits ${rangeText({ least, most }, say)}`,
               data: { name, after },
             },
           ],

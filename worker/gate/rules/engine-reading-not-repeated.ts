@@ -18,7 +18,7 @@ export const engineReadingNotRepeated: Rule = {
         : [
             {
               path: ['engineRuns', last.index, 'values'],
-              sentence: say.words`${name} was ${before} ${unit} before the work and was not read after it in ${unit}`,
+              sentence: say.words`${name} was ${say.asIs(before)} ${unit} before the work and was not read after it in ${unit}`,
               data: { name, before },
             },
           ],

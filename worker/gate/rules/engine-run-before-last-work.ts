@@ -13,7 +13,7 @@ export const engineRunBeforeLastWork: Rule = {
     const last = lastRun(visit.engineRuns ?? [], 'after');
     if (!last) return [];
     const tasks = (visit.inspection?.tasks ?? []).filter(
-      ({ kind, zone }) => (kind === 'engine' || kind === 'propeller') && !/run/i.test(zone),
+      ({ kind, zone }) => (kind === 'engine' || kind === 'propeller') && !/run|lauf/i.test(zone),
     );
     const work = [
       ...tasks.map(({ id, at }) => ({ what: say.words`Task ${id}`, at })),

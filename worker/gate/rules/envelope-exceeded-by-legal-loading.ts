@@ -28,5 +28,7 @@ function outsideSentence(side: string, margin: number, limit: number, say: RuleI
     return say.words`A legal loading is ${say.measure('mass', -margin)} lighter than the envelope reaches, ${say.measure('mass', limit)}`;
   if (side === 'above')
     return say.words`A legal loading is ${say.measure('mass', -margin)} heavier than the envelope reaches, ${say.measure('mass', limit)}`;
-  return say.words`A legal loading is ${say.measure('arm', -margin)} ${side} of the limit of ${say.measure('arm', limit)}`;
+  if (side === 'forward')
+    return say.words`A legal loading is ${say.measure('arm', -margin)} forward of the limit of ${say.measure('arm', limit)}`;
+  return say.words`A legal loading is ${say.measure('arm', -margin)} aft of the limit of ${say.measure('arm', limit)}`;
 }

@@ -20,7 +20,7 @@ export const envelopeWithinUncertainty: Rule = {
       return [
         {
           path: ['aircraft', 'envelope'],
-          sentence: say.words`${describeLoading(visit, at, say)} stays ${say.measure('arm', margin, { extra: 1 })} inside the ${side} limit; the uncertainty there is ${say.measure('arm', uncertaintyMm, { extra: 1 })} (k = 2)`,
+          sentence: say.words`${describeLoading(visit, at, say)} stays ${say.measure('arm', margin, { extra: 1 })} inside the ${say.term(side)} limit; the uncertainty there is ${say.measure('arm', uncertaintyMm, { extra: 1 })} (k = 2)`,
           data: { side, margin, uncertaintyMm },
         },
       ];

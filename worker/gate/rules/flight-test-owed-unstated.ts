@@ -8,7 +8,7 @@ export const flightTestOwedUnstated: Rule = {
   remedy: phrase`State the flight test among the limitations of the release, or that none is needed`,
   source: read('operating limitations quoted in 8130.2 (flight test after a major change)'),
   check: ({ visit, say }) => {
-    const stated = (visit.release?.limitations ?? []).some((text) => /\btest/i.test(text));
+    const stated = (visit.release?.limitations ?? []).some((text) => /\btest|prüfflug|erprobung/i.test(text));
     return (visit.modifications ?? []).flatMap(({ id, classification, flightTest }, index): Hit[] => {
       const path = ['modifications', index, 'flightTest'];
       if (flightTest === undefined && classification === 'major')

@@ -17,7 +17,7 @@ export const insulationLow: Rule = {
       return [
         {
           path: ['wiring', 'wires', index, 'insulationMohm'],
-          sentence: say.words`Insulation of wire ${wireName(wire)}: ${say.plain(insulationMohm, 1)} MΩ; the limit is ${say.plain(limitMohm, 1)} MΩ`,
+          sentence: say.words`Insulation of wire ${wireName(wire, say)}: ${say.plain(insulationMohm, 1)} MΩ; the limit is ${say.plain(limitMohm, 1)} MΩ`,
           data: { insulationMohm, limitMohm },
         },
       ];

@@ -19,7 +19,7 @@ export const lifeClockMissing: Rule = {
         : [
             {
               path: ['lives', 'items', index, 'lastDone'],
-              sentence: say.words`${id}, ${item}: the last entry lacks ${clocks.join(' and ')}`,
+              sentence: say.words`${id}, ${item}: the last entry lacks ${clocks.map((clock) => say.term(clock)).join(say.words` and `)}`,
               data: { life: id },
             },
           ];
@@ -31,7 +31,7 @@ export const lifeClockMissing: Rule = {
         : [
             {
               path: lifePath(visit, due.id),
-              sentence: say.words`${due.id}, ${due.item}: the record does not have the ${clocks.join(' and ')} of now`,
+              sentence: say.words`${due.id}, ${due.item}: the record does not have the ${clocks.map((clock) => say.term(clock)).join(say.words` and `)} of now`,
               data: { life: due.id },
             },
           ];

@@ -19,7 +19,7 @@ export const mainFeederDropExceeded: Rule = {
         .filter(({ dropV }) => dropV > limitV)
         .map(({ what, dropV }) => ({
           path: ['electrical', 'circuits', index],
-          sentence: say.words`Main power wire ${name}: ${what} voltage drop ${say.plain(dropV, 2)} V; the limit is ${say.plain(limitV, 2)} V`,
+          sentence: say.words`Main power wire ${name}: ${say.term(what)} voltage drop ${say.plain(dropV, 2)} V; the limit is ${say.plain(limitV, 2)} V`,
           data: { dropV, limitV },
         }));
     }),

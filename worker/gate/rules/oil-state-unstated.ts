@@ -14,12 +14,12 @@ export const oilStateUnstated: Rule = {
       return [
         { path: ['weighing', 'oilState'], sentence: say.words`The weighing does not say whether the oil was aboard` },
       ];
-    const added = (weighing.itemsMissing ?? []).some(({ name }) => /\boil/i.test(name));
+    const added = (weighing.itemsMissing ?? []).some(({ name }) => /\boil|öl/iu.test(name));
     if (weighing.oilState === 'full' || added) return [];
     return [
       {
         path: ['weighing', 'itemsMissing'],
-        sentence: say.words`The oil state is “${weighing.oilState}”, but no oil is among the items missing`,
+        sentence: say.words`The oil state is “${say.term(weighing.oilState)}”, but no oil is among the items missing`,
       },
     ];
   },

@@ -15,7 +15,7 @@ export const protectionAboveWire: Rule = {
       return [
         {
           path: ['electrical', 'circuits', index, 'protection', 'ratingA'],
-          sentence: say.words`Circuit ${name}: ${protection.kind} of ${say.plain(protection.ratingA, 1)} A on wire ${conductorName({ gauge, material })}, which allows ${say.plain(limit.limitA, 1)} A`,
+          sentence: say.words`Circuit ${name}: ${say.term(protection.kind)} of ${say.plain(protection.ratingA, 1)} A on wire ${conductorName({ gauge, material }, say)}, which allows ${say.plain(limit.limitA, 1)} A`,
           data: { ratingA: protection.ratingA, limitA: limit.limitA, gauge },
         },
       ];

@@ -14,7 +14,7 @@ export const protectionBelowLoad: Rule = {
       return [
         {
           path: ['electrical', 'circuits', index, 'protection', 'ratingA'],
-          sentence: say.words`Circuit ${name}: ${protection.kind} of ${say.plain(protection.ratingA, 1)} A for a continuous load of ${say.plain(continuousA, 1)} A`,
+          sentence: say.words`Circuit ${name}: ${say.term(protection.kind)} of ${say.plain(protection.ratingA, 1)} A for a continuous load of ${say.plain(continuousA, 1)} A`,
           data: { ratingA: protection.ratingA, continuousA },
         },
       ];

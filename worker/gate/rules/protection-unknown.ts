@@ -15,7 +15,7 @@ export const protectionUnknown: Rule = {
       return [
         {
           path: ['electrical', 'circuits', index, 'protection'],
-          sentence: say.words`Circuit ${name}: no chart gives a protector for wire ${conductorName({ gauge, material })} in this place`,
+          sentence: say.words`Circuit ${name}: no chart gives a protector for wire ${conductorName({ gauge, material }, say)} in this place`,
           data: { gauge },
         },
       ];

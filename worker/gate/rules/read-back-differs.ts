@@ -20,7 +20,7 @@ export const readBackDiffers: Rule = {
         return [
           {
             path,
-            sentence: say.words`Device ${device.id} is set to ${device.addressSet ?? 'nothing'}, received was ${readBack.address}`,
+            sentence: say.words`Device ${device.id} is set to ${device.addressSet ?? say.words`nothing`}, received was ${readBack.address}`,
             data: { device: device.id },
           },
         ];

@@ -11,5 +11,9 @@ export const referenceUnknown: Rule = {
   check: ({ visit, say }) =>
     references(visit)
       .filter(({ id, known }) => !known.includes(id))
-      .map(({ what, id, path }) => ({ path, sentence: say.words`The record has no ${what} “${id}”`, data: { id } })),
+      .map(({ what, id, path }) => ({
+        path,
+        sentence: say.words`The record has no ${say.term(what)} “${id}”`,
+        data: { id },
+      })),
 };

@@ -14,7 +14,10 @@ export const runConditionsUnstated: Rule = {
         : [
             {
               path: ['engineRuns', index],
-              sentence: say.words`The run ${when} the work has no air temperature and pressure`,
+              sentence:
+                when === 'before'
+                  ? say.words`The run before the work has no air temperature and pressure`
+                  : say.words`The run after the work has no air temperature and pressure`,
             },
           ],
     ),

@@ -30,7 +30,7 @@ export const serialDiffersFromBaseline: Rule = {
       return [
         {
           path,
-          sentence: say.words`${product} serial number read is ${read}; the papers have ${papers}`,
+          sentence: say.words`${say.term(product)} serial number read is ${read}; the papers have ${papers}`,
           data: { read, papers },
         },
       ];

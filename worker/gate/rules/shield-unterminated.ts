@@ -14,8 +14,8 @@ export const shieldUnterminated: Rule = {
       return [
         {
           path: ['wiring', 'wires', index, 'shield'],
-          sentence: say.words`The screen of wire ${wireName(wire)} is grounded at neither end`,
-          data: { wire: wireName(wire) },
+          sentence: say.words`The screen of wire ${wireName(wire, say)} is grounded at neither end`,
+          data: { wire: wireName(wire, say) },
         },
       ];
     }),

@@ -13,7 +13,7 @@ export const staticSystemNotTested: Rule = {
     const checks = results.surveillance?.staticSystem?.checks;
     const unknown = checks
       ?.filter(({ outcome }) => outcome === 'not recorded')
-      .map(({ name, paragraph }) => `${paragraph} ${name}`);
+      .map(({ name, paragraph }) => `${paragraph} ${say.term(name)}`);
     if (unknown?.length === 0) return [];
     const sentence = unknown
       ? say.words`The test of the static system does not record: ${unknown.join('; ')}`

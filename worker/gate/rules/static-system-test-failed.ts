@@ -19,7 +19,7 @@ export const staticSystemTestFailed: Rule = {
           : [
               {
                 path: PATH,
-                sentence: say.words`Static system, ${figure.name.toLowerCase()}: ${say.plain(figure.value, 0)} ${figure.unit} is outside its limits ${rangeText(figure, say)}`,
+                sentence: say.words`Static system, ${say.term(figure.name.toLowerCase())}: ${say.plain(figure.value, 0)} ${figure.unit} is outside its limits ${rangeText(figure, say)}`,
                 data: { value: figure.value },
               },
             ],
@@ -29,7 +29,7 @@ export const staticSystemTestFailed: Rule = {
           ? [
               {
                 path: PATH,
-                sentence: say.words`The static system failed a check, ${paragraph}: ${name}`,
+                sentence: say.words`The static system failed a check, ${paragraph}: ${say.term(name)}`,
                 data: { name },
               },
             ]

@@ -19,7 +19,7 @@ export const swingHeadingsTooFew: Rule = {
         return [
           {
             path,
-            sentence: say.words`Only ${readings.length} headings were read (${state})`,
+            sentence: say.words`Only ${readings.length} headings were read (${say.term(state)})`,
             data: { readings: readings.length },
           },
         ];
@@ -29,7 +29,7 @@ export const swingHeadingsTooFew: Rule = {
         : [
             {
               path,
-              sentence: say.words`No heading was read over ${say.plain(gapDeg, 0)}° of the circle (${state})`,
+              sentence: say.words`No heading was read over ${say.plain(gapDeg, 0)}° of the circle (${say.term(state)})`,
               data: { gapDeg },
             },
           ];

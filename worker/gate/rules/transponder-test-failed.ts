@@ -19,7 +19,7 @@ export const transponderTestFailed: Rule = {
           : [
               {
                 path: PATH,
-                sentence: say.words`${figure.name} ${say.plain(figure.value, 1)} ${figure.unit} is outside its limits ${rangeText(figure, say)}`,
+                sentence: say.words`${say.term(figure.name)} ${say.plain(figure.value, 1)} ${figure.unit} is outside its limits ${rangeText(figure, say)}`,
                 data: { value: figure.value },
               },
             ],
@@ -29,7 +29,7 @@ export const transponderTestFailed: Rule = {
           ? [
               {
                 path: PATH,
-                sentence: say.words`The transponder failed a check of Mode S, ${paragraph}: ${name}`,
+                sentence: say.words`The transponder failed a check of Mode S, ${paragraph}: ${say.term(name)}`,
                 data: { name },
               },
             ]

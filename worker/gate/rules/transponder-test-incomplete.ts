@@ -11,8 +11,8 @@ export const transponderTestIncomplete: Rule = {
     const { transponderOmissions = [], modeS = [] } = results.surveillance ?? {};
     const unknown = modeS
       .filter(({ outcome }) => outcome === 'not recorded')
-      .map(({ name, paragraph }) => `${paragraph} ${name}`);
-    const missing = [...transponderOmissions, ...unknown];
+      .map(({ name, paragraph }) => `${paragraph} ${say.term(name)}`);
+    const missing = [...transponderOmissions.map((what) => say.term(what)), ...unknown];
     if (missing.length === 0) return [];
     return [
       {

@@ -15,7 +15,7 @@ export const transponderTestMissing: Rule = {
         change.kind !== 'relocated' &&
         'name' in item &&
         /transponder/i.test(item.name) &&
-        !/antenna/i.test(item.name)
+        !/antenn/i.test(item.name)
       );
     });
     const wasTested = visit.surveillance?.transponderTest !== undefined;

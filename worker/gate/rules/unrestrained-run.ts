@@ -14,7 +14,10 @@ export const unrestrainedRun: Rule = {
         : [
             {
               path: ['engineRuns', index, 'restraint'],
-              sentence: say.words`The run ${when} the work does not say how the aircraft was held`,
+              sentence:
+                when === 'before'
+                  ? say.words`The run before the work does not say how the aircraft was held`
+                  : say.words`The run after the work does not say how the aircraft was held`,
             },
           ],
     ),

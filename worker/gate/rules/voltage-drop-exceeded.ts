@@ -16,7 +16,7 @@ export const voltageDropExceeded: Rule = {
         .filter(({ dropV, limitV }) => dropV > limitV)
         .map(({ what, dropV, limitV }) => ({
           path: ['electrical', 'circuits', index],
-          sentence: say.words`Circuit ${circuit.name}: ${what} voltage drop ${say.plain(dropV, 2)} V; the limit is ${say.plain(limitV, 1)} V`,
+          sentence: say.words`Circuit ${circuit.name}: ${say.term(what)} voltage drop ${say.plain(dropV, 2)} V; the limit is ${say.plain(limitV, 1)} V`,
           data: { dropV, limitV },
         }));
     }),

@@ -16,7 +16,7 @@ export const voltageDropUnknown: Rule = {
       return [
         {
           path: ['electrical', 'circuits', index, 'measuredDropV'],
-          sentence: say.words`Circuit ${circuit.name}: no table gives the resistance of wire ${conductorName(circuit)}, and its drop was not measured`,
+          sentence: say.words`Circuit ${circuit.name}: no table gives the resistance of wire ${conductorName(circuit, say)}, and its drop was not measured`,
           data: { gauge: circuit.gauge, material: circuit.material ?? 'copper' },
         },
       ];

@@ -30,7 +30,7 @@ function looseWires(say: Printer, { wires, connectors, points }: Wiring): Hit[] 
       return [
         {
           path: ['wiring', 'wires', index, end],
-          sentence: say.words`Wire ${wireName(wire)} ends at ${key}, which the record has not`,
+          sentence: say.words`Wire ${wireName(wire, say)} ends at ${key}, which the record has not`,
           data: { at: key },
         },
       ];

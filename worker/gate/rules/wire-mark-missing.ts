@@ -20,7 +20,7 @@ export const wireMarkMissing: Rule = {
       ...wires.flatMap((wire, index) =>
         wire.change === 'removed' || wire.mark !== undefined
           ? []
-          : [bare(['wiring', 'wires', index, 'mark'], wireName(wire))],
+          : [bare(['wiring', 'wires', index, 'mark'], wireName(wire, say))],
       ),
       ...found.flatMap(({ decision, mark, id }, index) =>
         !STAYS.has(decision) || mark !== undefined ? [] : [bare(['wiring', 'found', index, 'mark'], id)],

@@ -16,7 +16,7 @@ export const wireOverloaded: Rule = {
       return [
         {
           path: ['electrical', 'circuits', index, 'gauge'],
-          sentence: say.words`Circuit ${name}: ${say.plain(continuousA, 1)} A without end in wire ${conductorName({ gauge, material })}, which carries ${say.plain(ampacity.currentA, 1)} A`,
+          sentence: say.words`Circuit ${name}: ${say.plain(continuousA, 1)} A without end in wire ${conductorName({ gauge, material }, say)}, which carries ${say.plain(ampacity.currentA, 1)} A`,
           data: { continuousA, ampacityA: ampacity.currentA, gauge },
         },
       ];

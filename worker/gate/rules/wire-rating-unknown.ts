@@ -12,7 +12,7 @@ export const wireRatingUnknown: Rule = {
   check: ({ visit, results, say }) =>
     (visit.electrical?.circuits ?? []).flatMap(({ name, gauge, material }, index): Hit[] => {
       if (results.electrical?.circuits[index]?.ampacity) return [];
-      const wire = conductorName({ gauge, material });
+      const wire = conductorName({ gauge, material }, say);
       return [
         {
           path: ['electrical', 'circuits', index, 'rating'],

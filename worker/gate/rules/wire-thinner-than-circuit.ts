@@ -17,7 +17,7 @@ export const wireThinnerThanCircuit: Rule = {
       return [
         {
           path: ['wiring', 'wires', index, 'gauge'],
-          sentence: say.words`Wire ${wireName(wire)} is ${conductorName(wire)}; circuit ${circuit.name} was computed with ${conductorName(circuit)}`,
+          sentence: say.words`Wire ${wireName(wire, say)} is ${conductorName(wire, say)}; circuit ${circuit.name} was computed with ${conductorName(circuit, say)}`,
           data: { gauge: wire.gauge, circuitGauge: circuit.gauge },
         },
       ];

@@ -14,7 +14,7 @@ export const workOpen: Rule = {
         : [
             {
               path: ['worksheet', index, 'state'],
-              sentence: say.words`Job ${id}, ${text}, is ${state === 'in-hand' ? say.words`in hand` : 'waiting'}`,
+              sentence: say.words`Job ${id}, ${text}, is ${state === 'in-hand' ? say.words`in hand` : say.words`waiting`}`,
               data: { job: id, state },
             },
           ],
