@@ -1,6 +1,7 @@
 import browser from './de/browser.json' with { type: 'json' };
 import documents from './de/documents.json' with { type: 'json' };
 import pages from './de/pages.json' with { type: 'json' };
+import rules from './de/rules.json' with { type: 'json' };
 import terms from './de/terms.json' with { type: 'json' };
 import views from './de/views.json' with { type: 'json' };
 import type { Language } from './language.ts';
@@ -13,7 +14,14 @@ import { ENGLISH_LEXICON, type Lexicon, lexiconOf } from './lexicon.ts';
  * Not here, because they are printed as they were written: what a record says, the statements and sources of a regime (what is
  * signed is the text of the rule, not somebody's rendering of it), and names of papers.
  */
-export const GERMAN: Readonly<Record<string, string>> = { ...documents, ...views, ...terms, ...pages, ...browser };
+export const GERMAN: Readonly<Record<string, string>> = {
+  ...documents,
+  ...views,
+  ...terms,
+  ...rules,
+  ...pages,
+  ...browser,
+};
 
 const LEXICONS: Readonly<Record<Language, Lexicon>> = {
   en: ENGLISH_LEXICON,

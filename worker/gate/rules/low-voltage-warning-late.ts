@@ -13,11 +13,15 @@ export const lowVoltageWarningLate: Rule = {
     if (!electrical?.lowVoltageWarning?.isFitted || warnsInTime(electrical)) return [];
     const leastV = LOW_VOLTAGE_V[electrical.system];
     const { setPointV } = electrical.lowVoltageWarning;
-    const state = setPointV === undefined ? say.words`Nobody stated when` : say.words`At ${say.plain(setPointV, 1)} V`;
+    const least = say.plain(leastV, 1);
+    const sentence =
+      setPointV === undefined
+        ? say.words`Nobody stated when the low-voltage warning comes on; it should at ${least} V`
+        : say.words`At ${say.plain(setPointV, 1)} V the low-voltage warning comes on; it should at ${least} V`;
     return [
       {
         path: ['electrical', 'lowVoltageWarning', 'setPointV'],
-        sentence: say.words`${state} the low-voltage warning comes on; it should at ${say.plain(leastV, 1)} V`,
+        sentence,
         data: { leastV, ...(setPointV !== undefined && { setPointV }) },
       },
     ];

@@ -16,7 +16,9 @@ export const plateSmall: Rule = {
       return [
         {
           path: ['antennas', 'items', index, 'groundPlane'],
-          sentence: say.words`${name}: ground plane ${groundPlane ? say.measure('arm', radiusMm) : say.words`missing, 0`} to its nearest edge; a quarter wave is ${say.measure('arm', quarterMm)}`,
+          sentence: groundPlane
+            ? say.words`${name}: ground plane ${say.measure('arm', radiusMm)} to its nearest edge; a quarter wave is ${say.measure('arm', quarterMm)}`
+            : say.words`${name}: no ground plane; a quarter wave is ${say.measure('arm', quarterMm)}`,
           data: { radiusMm, quarterMm },
         },
       ];

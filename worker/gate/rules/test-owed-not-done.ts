@@ -14,7 +14,10 @@ export const testOwedNotDone: Rule = {
         return [
           {
             path: ['modifications', index, 'tests', step, 'result'],
-            sentence: say.words`Modification ${id}: “${text}” ${result === 'failed' ? say.words`failed` : say.words`was not done`}`,
+            sentence:
+              result === 'failed'
+                ? say.words`Modification ${id}: “${text}” failed`
+                : say.words`Modification ${id}: “${text}” was not done`,
             data: { modification: id, result },
           },
         ];
