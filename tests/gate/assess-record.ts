@@ -3,7 +3,7 @@ import { type Assessment, passGate } from '../../worker/gate/gate.ts';
 import { regimeNamed } from '../../worker/gate/regimes/table.ts';
 import type { ArchiveFacts } from '../../worker/gate/rule.ts';
 import { readRecord } from '../../worker/visit/read-record.ts';
-
+import type { Lexicon } from '../../worker/words/lexicon.ts';
 import { FIXTURE_FILES } from '../fixture-files.ts';
 
 /** The moment at which each visit of `fixtures/visits/` is releasable. */
@@ -14,12 +14,16 @@ export const RELEASABLE_AT: Readonly<Record<string, string>> = {
   trike: '2026-10-22T16:30:00+01:00',
 };
 
-/** Reads, computes and checks a record, without a pack. */
-export function assessRecord(record: unknown, at: string, facts: ArchiveFacts = {}): Assessment {
+/**
+ * Reads, computes and checks a record, without a pack.
+ *
+ * @param lexicon another language than that of the record
+ */
+export function assessRecord(record: unknown, at: string, facts: ArchiveFacts = {}, lexicon?: Lexicon): Assessment {
   const read = readRecord(record);
   if (!read.ok) throw new Error(`The record does not fit the schema: ${JSON.stringify(read.issues)}`);
   const { leastPilotKg, standardPersonKg } = regimeNamed(read.visit.aircraft.regime);
   const settings = { leastPilotKg: leastPilotKg.value, standardPersonKg: standardPersonKg.value, at };
   const known = { attachments: FIXTURE_FILES.facts, ...facts };
-  return passGate(read.visit, compute(read.visit, settings), { at, facts: known });
+  return passGate(read.visit, compute(read.visit, settings), { at, facts: known, ...(lexicon && { lexicon }) });
 }

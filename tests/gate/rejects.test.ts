@@ -1,33 +1,16 @@
 import { describe, expect, test } from 'vitest';
 import type { Finding } from '../../worker/gate/finding.ts';
-import type { ArchiveFacts } from '../../worker/gate/rule.ts';
 import { RULES } from '../../worker/gate/rules.ts';
-import { mergePatch } from '../../worker/http/merge-patch.ts';
-import { type Operation, patched, valueAt } from '../json-patch.ts';
+import { valueAt } from '../json-patch.ts';
 import { fixturesIn, readFixture } from '../read-fixture.ts';
 import { assessRecord, RELEASABLE_AT } from './assess-record.ts';
-
-/** What `fixtures/rejects/<CODE>.json` or `<CODE>.<variant>.json` holds: a visit, what is done to it, and what must follow. */
-interface Reject {
-  of: string;
-  at?: string;
-  facts?: ArchiveFacts;
-  /** A JSON Merge Patch, or a list of JSON Patch operations. */
-  patch: object | Operation[];
-  pointer: string;
-  /** Codes of other findings that block, and cannot be had apart. */
-  also?: string[];
-}
+import { type Reject, rejectedRecord } from './reject.ts';
 
 const codeOf = (name: string): string => name.split('.')[0] ?? name;
 
-function assessReject({ of, at = RELEASABLE_AT[of] ?? '', facts, patch }: Reject): {
-  record: unknown;
-  findings: Finding[];
-} {
-  const base = readFixture(`visits/${of}`);
-  const record = Array.isArray(patch) ? patched(base, patch) : mergePatch(base, patch);
-  return { record, findings: assessRecord(record, at, facts).findings };
+function assessReject(reject: Reject): { record: unknown; findings: Finding[] } {
+  const { record, at } = rejectedRecord(reject);
+  return { record, findings: assessRecord(record, at, reject.facts).findings };
 }
 
 describe('passGate() a reject causes the finding it is named after', () => {
