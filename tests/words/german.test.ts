@@ -15,14 +15,14 @@ const UNPRINTED = [
   ...['0', '1', '2', '4', '6', '8', '10', '12', '14', '16', '18', '20', '22', '24', '26', '00', '000', '0000'],
   ...['AC-1A', 'AC-2A', 'AC-1B', 'AC-2B', 'AC-3B', 'S-1A', 'S-2A', 'S-3A', 'S-4', 'S-1B', 'S-2B', 'S-3B'],
   ...['nose-wheel', 'tail-wheel', 'pilot', 'passenger', 'baggage', 'fuel', 'previous-pack', 'schedule', 'maker'],
-  ...['estimated', 'missing', 'unlisted', 'different-serial', 'different-mass', 'in-hand', 'waiting', 'declined'],
+  ...['estimated', 'in-hand', 'waiting', 'declined'],
   ...['installed', 'relocated', 'replaced', 'in-place', 'owed', 'not-done', 'after-release', 'bus', 'protection'],
   ...['splice', 'terminal', 'switch', 'copper', 'aluminium', '14-volt', '28-volt', 'source', 'battery', 'correct'],
   ...['wrong', 'not-fitted', 'operative', 'inoperative', 'certified', 'uncertified', 'surveyed-base', 'datum-compass'],
-  ...['satellite-track', 'equipment-off', 'equipment-on', 'before', 'after', 'satisfactory', 'rectified'],
+  ...['satellite-track', 'before', 'after', 'satisfactory', 'rectified'],
   ...['not-applicable', 'life-limit', 'recommendation', 'watch', 'monitor', 'release-certificate'],
-  ...['conformity-certificate', 'maker-statement', 'owner-declaration', 'standard-part', 'photograph', 'paper'],
-  ...['left', 'right', 'centre', 'drained-to-unusable', 'dry', 'stated', 'drained'],
+  ...['conformity-certificate', 'maker-statement', 'owner-declaration', 'standard-part'],
+  ...['left', 'right', 'centre', 'drained-to-unusable', 'dry'],
 ];
 
 describe('the German catalogue', () => {
@@ -59,7 +59,7 @@ describe('the German catalogue', () => {
 
 describe('textAt() reads a tagged template', () => {
   test('with places that hold templates themselves', () => {
-    const code = "words`a ${b ? `, ${c}` : ''} and ${d({ e: 1 })}.`";
+    const code = `words\`a \${b ? \`, \${c}\` : ''} and \${d({ e: 1 })}.\``;
     expect(textAt(code, 'words`'.length)).toBe('a {0} and {1}.');
   });
 
