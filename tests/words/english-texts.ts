@@ -11,7 +11,7 @@ export interface EnglishText {
 const ROOT = join(import.meta.dirname, '../..');
 /** Code whose texts readers of packs and pages meet. */
 const CODE = ['worker', 'site/client'];
-const TAG = /\b(?:words|phrase)`/g;
+const TAG = /\b(?:words|phrase|inEnglish)`/g;
 
 /** Every text of templates and code, in the order of the files. */
 export function englishTexts(): EnglishText[] {

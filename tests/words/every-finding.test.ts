@@ -22,7 +22,7 @@ function written(value: unknown, key = ''): string[] {
 const ALLOWED: readonly [RegExp, string][] = [
   [/\b[A-Z]+(_[A-Z0-9]+)+\b/g, 'codes of findings, by which they are looked up'],
   [/\b(?=\w*\d|Q)[0-9A-Z]{4,7}\b/g, 'addresses and marks that were worked out'],
-  [/\b(?:PDF|JPEG|PNG|UTC|WMM\d*|AWG)\b/g, 'names'],
+  [/\b(?:PDF|JPEG|PNG|Helvetica|UTC|WMM\d*|AWG)\b/g, 'names'],
   [/U\+[0-9A-F]{4,6}/g, 'characters by their number'],
   [/(?<!\p{L})(?:kg|lb|mm|cm|in|ft|hPa|dB|dBm|dBW|MHz)(?!\p{L})/gu, 'units'],
 ];
@@ -41,7 +41,7 @@ describe('every text of a finding comes from the record or a lexicon', () => {
       const { record, at } = rejectedRecord(reject);
       const lexicon = markingLexicon();
       const { findings } = assessRecord(record, at, reject.facts, lexicon);
-      const known = knownIn(record, reject.facts);
+      const known = knownIn(record, reject.facts?.lastPack);
       const left = findings
         .flatMap(({ sentence, remedy }) => [sentence, remedy])
         .map((text) => known.reduce((rest, entry) => rest.replaceAll(entry, ' '), unmarked(text)))

@@ -6,6 +6,7 @@ import { byText } from '../units/order.ts';
 import type { Printer } from '../units/print.ts';
 import type { Visit } from '../visit/visit.ts';
 import type { PackContext } from './context.ts';
+import { landingsText } from './views/counts.ts';
 import { dueLimit, eitherOf } from './views/due-limit.ts';
 
 /** Something that has to be done, and by when. */
@@ -32,7 +33,7 @@ type Expected = NextDue & { expected: string };
 
 function lives({ due }: Results, say: Printer): Expected[] {
   return due.flatMap(({ id, item, dueDate, dueHours, dueLandings, forecastDate: expected = NEVER }) => {
-    const landings = dueLandings === undefined ? undefined : say.words`${dueLandings} landings`;
+    const landings = dueLandings === undefined ? undefined : landingsText(dueLandings, say);
     const limit = eitherOf(say, dueLimit(say, dueDate, dueHours), landings);
     return limit === undefined ? [] : [{ id, what: item, limit, expected }];
   });

@@ -1,4 +1,5 @@
 import { LIMITS } from '../limits.ts';
+import { phrase } from '../words/words.ts';
 import { pdfStart } from './annex/pdf-file.ts';
 import { readAnnex, tooManyBytes } from './annex/read-annex.ts';
 import { isPicture, readPicture } from './picture/read-picture.ts';
@@ -37,7 +38,8 @@ export function inspectAttachment(bytes: Uint8Array): Promise<InspectedAttachmen
   try {
     return Promise.resolve(inspect(bytes));
   } catch (error) {
-    const refused = error instanceof RefusedError ? error : new RefusedError('damaged', 'it is not to be understood');
+    const refused =
+      error instanceof RefusedError ? error : new RefusedError('damaged', phrase`it is not to be understood`);
     return Promise.resolve({ ok: false, refusal: refused.refusal, detail: refused.message });
   }
 }

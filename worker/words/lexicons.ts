@@ -1,5 +1,6 @@
 import browser from './de/browser.json' with { type: 'json' };
 import documents from './de/documents.json' with { type: 'json' };
+import files from './de/files.json' with { type: 'json' };
 import pages from './de/pages.json' with { type: 'json' };
 import rules from './de/rules.json' with { type: 'json' };
 import terms from './de/terms.json' with { type: 'json' };
@@ -19,6 +20,7 @@ export const GERMAN: Readonly<Record<string, string>> = {
   ...views,
   ...terms,
   ...rules,
+  ...files,
   ...pages,
   ...browser,
 };

@@ -5,6 +5,11 @@ export function phrase(strings: TemplateStringsArray): string {
   return textOf(strings);
 }
 
+/** An English sentence of ours with its values filled in, where no language is known yet; `retold` says it in another. */
+export function inEnglish(strings: TemplateStringsArray, ...values: (string | number)[]): string {
+  return filled(textOf(strings), values.map(String));
+}
+
 /** Says a sentence of ours in the language of a lexicon, as a tagged template; a number in it is a count. */
 export type Words = (strings: TemplateStringsArray, ...values: (string | number)[]) => string;
 

@@ -1,3 +1,4 @@
+import { retold } from '../../words/retold.ts';
 import { phrase } from '../../words/words.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
 
@@ -14,7 +15,7 @@ export const attachmentNotArchival: Rule = {
       return [
         {
           path: ['attachments', index, 'sha256'],
-          sentence: say.words`${id}, ${title}, is no archival PDF: ${fact.obstacles.join('; ')}`,
+          sentence: say.words`${id}, ${title}, is no archival PDF: ${fact.obstacles.map((obstacle) => retold(obstacle, say.lexicon)).join('; ')}`,
           data: { attachment: id },
         },
       ];

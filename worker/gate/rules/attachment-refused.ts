@@ -1,3 +1,4 @@
+import { retold } from '../../words/retold.ts';
 import { phrase } from '../../words/words.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
 
@@ -14,7 +15,7 @@ export const attachmentRefused: Rule = {
       return [
         {
           path: ['attachments', index, 'sha256'],
-          sentence: say.words`The file of ${id}, ${title}, is left out: ${fact.detail}`,
+          sentence: say.words`The file of ${id}, ${title}, is left out: ${retold(fact.detail, say.lexicon)}`,
           data: { attachment: id, refusal: fact.refusal },
         },
       ];

@@ -1,5 +1,6 @@
 import type { Printer } from '../../units/print.ts';
 import type { Attachment } from '../../visit/visit.ts';
+import { retold } from '../../words/retold.ts';
 import type { PackContext } from '../context.ts';
 import type { DocumentInstance } from '../document.ts';
 import { nameOf } from '../people.ts';
@@ -43,7 +44,7 @@ function annexView(context: PackContext, paper: Attachment, place: { articleId: 
 
 function pagesLine(fact: PackContext['attachments'][string] | undefined, say: Printer): string {
   if (fact === undefined) return say.words`LEFT OUT: the file was not handed in`;
-  if (!fact.ok) return say.words`LEFT OUT: ${fact.detail}`;
+  if (!fact.ok) return say.words`LEFT OUT: ${retold(fact.detail, say.lexicon)}`;
   if (fact.kind !== 'pdf') return say.words`LEFT OUT: the file is no PDF`;
   return fact.pages === 1 ? say.words`1 page follows` : say.words`${fact.pages} pages follow`;
 }

@@ -4,6 +4,7 @@ import type { PackContext } from '../context.ts';
 import { DASH } from '../people.ts';
 import type { View } from '../render.ts';
 import { common, sources } from './common.ts';
+import { daysText, landingsText } from './counts.ts';
 import { meterRows } from './meter-rows.ts';
 
 const BASES = {
@@ -44,12 +45,12 @@ function dueRow({ visit, say }: PackContext, due: Due): Record<string, string> {
     due: parts([
       due.dueDate ? say.date(due.dueDate) : '',
       hours(due.dueHours),
-      due.dueLandings === undefined ? '' : say.words`${due.dueLandings} landings`,
+      due.dueLandings === undefined ? '' : landingsText(due.dueLandings, say),
     ]),
     left: parts([
-      due.daysLeft === undefined ? '' : say.words`${say.plain(due.daysLeft, 0)} days`,
+      due.daysLeft === undefined ? '' : daysText(due.daysLeft, say),
       hours(due.hoursLeft),
-      due.landingsLeft === undefined ? '' : say.words`${due.landingsLeft} landings`,
+      due.landingsLeft === undefined ? '' : landingsText(due.landingsLeft, say),
     ]),
     forecast: due.forecastDate ? say.date(due.forecastDate) : DASH,
     state: due.isOverdue ? (due.isWithinTolerance ? say.words`within tolerance` : say.words`OVERDUE`) : '',

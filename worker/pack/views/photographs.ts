@@ -1,4 +1,5 @@
 import type { Attachment } from '../../visit/visit.ts';
+import { retold } from '../../words/retold.ts';
 import type { PackContext } from '../context.ts';
 import { DASH, nameOf } from '../people.ts';
 import type { View } from '../render.ts';
@@ -39,7 +40,7 @@ function photographView(context: PackContext, photograph: Attachment): View {
         ? say.words`the file was not handed in`
         : fact.ok
           ? say.words`the file is no picture`
-          : fact.detail,
+          : retold(fact.detail, say.lexicon),
     concerns: concernsLine(context, photograph),
     taken: [takenAt ? say.moment(takenAt) : DASH, by ? nameOf(visit, by) : ''].filter(Boolean).join(', '),
   };

@@ -1,3 +1,4 @@
+import { phrase } from '../../words/words.ts';
 import { damaged } from '../refusal.ts';
 import type { Resolve } from './decode-stream.ts';
 import { type Box, boxOf, type Matrix } from './page-box.ts';
@@ -79,7 +80,7 @@ export function appearancesOf(page: PdfDictionary, resolve: Resolve): Appearance
     const flags = Number(resolve(annotation.get('F')) ?? 0);
     if ((flags & (HIDDEN | NO_VIEW)) !== 0 || UNSEEN.has(nameOf(resolve(annotation.get('Subtype'))))) return [];
     if (isFilledWithoutLook(annotation, resolve))
-      throw damaged('a field of a form in it is filled in and has no look of its own');
+      throw damaged(phrase`a field of a form in it is filled in and has no look of its own`);
     const form = normalAppearance(annotation, resolve);
     const stream = resolve(form);
     const rectangle = boxOf(resolve(annotation.get('Rect')), resolve);

@@ -1,3 +1,4 @@
+import { phrase } from '../../words/words.ts';
 import { bytesOfText, textOfBytes } from '../bytes/byte-text.ts';
 import { damaged } from '../refusal.ts';
 import { hexValue } from './token-value.ts';
@@ -26,7 +27,7 @@ export function fromAscii85(bytes: Uint8Array): Uint8Array {
       out.push(0, 0, 0, 0);
       continue;
     }
-    if (byte < 0x21 || byte > 0x75) throw damaged('a part coded as text is not to be understood');
+    if (byte < 0x21 || byte > 0x75) throw damaged(phrase`a part coded as text is not to be understood`);
     value = value * 85 + byte - 0x21;
     if (++count === GROUP) put(4);
   }

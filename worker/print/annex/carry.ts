@@ -1,4 +1,5 @@
 import { LIMITS } from '../../limits.ts';
+import { inEnglish, phrase } from '../../words/words.ts';
 import { RefusedError } from '../refusal.ts';
 import { cleanContent } from './clean-content.ts';
 import { filtersOf } from './decode-stream.ts';
@@ -47,8 +48,8 @@ const BLEND_MODES = new Set(
   ),
 );
 
-const CMYK = 'it uses CMYK colour without saying which';
-const LZW = 'it holds parts packed by LZW';
+const CMYK = phrase`it uses CMYK colour without saying which`;
+const LZW = phrase`it holds parts packed by LZW`;
 
 const PRINTER_SETTINGS = ['TR', 'TR2', 'HT', 'HTP'];
 
@@ -81,7 +82,7 @@ export class Carrier {
     const clean = cleanContent(decoded);
     if (clean.usesCmyk) this.obstacles.add(CMYK);
     if (clean.usesLzw) this.obstacles.add(LZW);
-    if (clean.unknown.size > 0) this.obstacles.add('it uses operators that PDF does not define');
+    if (clean.unknown.size > 0) this.obstacles.add(phrase`it uses operators that PDF does not define`);
     return { kind: 'stream', dictionary: new Map(entries), bytes: clean.bytes };
   }
 
@@ -174,8 +175,9 @@ export class Carrier {
     const modes = this.#resolve(state.get('BM'));
     for (const mode of isArray(modes) ? modes : [modes])
       if (mode !== null && !BLEND_MODES.has(nameOf(mode)))
-        this.obstacles.add('it blends colours in a way that PDF does not define');
-    if (PRINTER_SETTINGS.some((key) => state.has(key))) this.obstacles.add('it has settings for one kind of printer');
+        this.obstacles.add(phrase`it blends colours in a way that PDF does not define`);
+    if (PRINTER_SETTINGS.some((key) => state.has(key)))
+      this.obstacles.add(phrase`it has settings for one kind of printer`);
     return new Map(this.#entriesBut(state, []));
   };
 
@@ -195,7 +197,7 @@ export class Carrier {
     if (!isStream(object)) return null;
     const { dictionary, bytes } = object;
     if (this.#resolve(dictionary.get('F')) !== null)
-      throw new RefusedError('scripted', 'it takes parts of itself from other files');
+      throw new RefusedError('scripted', phrase`it takes parts of itself from other files`);
     const subtype = nameOf(this.#resolve(dictionary.get('Subtype')));
     const drawn = subtype === 'Form' ? FORM : this.#resolve(dictionary.get('PatternType')) === 1 ? PATTERN : null;
     if (drawn) {
@@ -203,7 +205,7 @@ export class Carrier {
       return this.content(this.#file.decode(object), entries);
     }
     if (subtype === 'PS') {
-      this.obstacles.add('it holds PostScript');
+      this.obstacles.add(phrase`it holds PostScript`);
       return null;
     }
     this.#noteFilters(dictionary);
@@ -211,14 +213,17 @@ export class Carrier {
       return { kind: 'stream', dictionary: new Map(this.#entriesBut(dictionary, ['Length', 'Metadata'])), bytes };
     const pixels = Number(this.#resolve(dictionary.get('Width'))) * Number(this.#resolve(dictionary.get('Height')));
     if (!(pixels <= LIMITS.imagePixels))
-      throw new RefusedError('too-large', `a picture in it has more than ${LIMITS.imagePixels / 1e6} million pixels`);
+      throw new RefusedError(
+        'too-large',
+        inEnglish`a picture in it has more than ${LIMITS.imagePixels / 1e6} million pixels`,
+      );
     return { kind: 'stream', dictionary: new Map(this.#entries(dictionary, IMAGE)), bytes };
   };
 
   #noteFilters(dictionary: PdfDictionary): void {
     const filters = filtersOf(dictionary, this.#file.resolve);
     if (filters.includes('LZWDecode')) this.obstacles.add(LZW);
-    if (filters.includes('JPXDecode')) this.obstacles.add('it holds pictures packed by JPEG 2000');
-    if (filters.includes('Crypt')) throw new RefusedError('encrypted', 'it is encrypted in part');
+    if (filters.includes('JPXDecode')) this.obstacles.add(phrase`it holds pictures packed by JPEG 2000`);
+    if (filters.includes('Crypt')) throw new RefusedError('encrypted', phrase`it is encrypted in part`);
   }
 }

@@ -1,3 +1,4 @@
+import { phrase } from '../../words/words.ts';
 import { textOfBytes } from '../bytes/byte-text.ts';
 import { damaged, RefusedError } from '../refusal.ts';
 import { tokenAt } from './lexer.ts';
@@ -27,7 +28,7 @@ const TAIL_BYTES = 2048;
 function whole(object: PdfObject | undefined, otherwise?: number): number {
   const value = object === undefined ? otherwise : object;
   if (typeof value !== 'number' || !Number.isInteger(value) || value < 0)
-    throw damaged('its table of objects is not to be understood');
+    throw damaged(phrase`its table of objects is not to be understood`);
   return value;
 }
 
@@ -35,7 +36,7 @@ function startOf(bytes: Uint8Array, parse: Parser): number {
   const tailStart = Math.max(0, bytes.length - TAIL_BYTES);
   const tail = textOfBytes(bytes.subarray(tailStart));
   const at = tail.lastIndexOf('startxref');
-  if (at < 0) throw damaged('it ends early');
+  if (at < 0) throw damaged(phrase`it ends early`);
   return whole(parse(bytes, tailStart + at + 'startxref'.length).object);
 }
 
@@ -55,7 +56,7 @@ function readTable(bytes: Uint8Array, start: number, parse: Parser): Section {
       const offset = digits(next());
       digits(next());
       const use = next();
-      if (use !== 'n' && use !== 'f') throw damaged('its table of objects is not to be understood');
+      if (use !== 'n' && use !== 'f') throw damaged(phrase`its table of objects is not to be understood`);
       entries.set(first + i, use === 'n' ? { kind: 'at', offset } : { kind: 'deleted' });
     }
   }
@@ -70,7 +71,7 @@ function readStream({ dictionary, decoded }: ReturnType<StreamAt>): Section {
   const given = numbers(dictionary.get('Index'));
   const index = given.length > 0 ? given : [0, whole(dictionary.get('Size'))];
   const size = kindBytes + secondBytes + thirdBytes;
-  if (size === 0 || size > 20) throw damaged('its table of objects is not to be understood');
+  if (size === 0 || size > 20) throw damaged(phrase`its table of objects is not to be understood`);
   let at = 0;
   const field = (length: number): number => {
     let value = 0;
@@ -79,7 +80,7 @@ function readStream({ dictionary, decoded }: ReturnType<StreamAt>): Section {
   };
   for (let pair = 0; pair + 1 < index.length; pair += 2) {
     const [first = 0, count = 0] = index.slice(pair, pair + 2);
-    if (at + count * size > decoded.length) throw damaged('its table of objects ends early');
+    if (at + count * size > decoded.length) throw damaged(phrase`its table of objects ends early`);
     for (let i = 0; i < count; i++) {
       const kind = kindBytes === 0 ? 1 : field(kindBytes);
       const second = field(secondBytes);
@@ -98,11 +99,11 @@ export function readCrossReference(bytes: Uint8Array, parse: Parser, streamAt: S
   let newest: PdfDictionary | undefined;
   const queue: number[] = [startOf(bytes, parse)];
   const take = (section: Section): void => {
-    if (section.trailer.has('Encrypt')) throw new RefusedError('encrypted', 'it is encrypted');
+    if (section.trailer.has('Encrypt')) throw new RefusedError('encrypted', phrase`it is encrypted`);
     for (const [number, entry] of section.entries) if (!entries.has(number)) entries.set(number, entry);
   };
   for (let start = queue.shift(); start !== undefined; start = queue.shift()) {
-    if (seen.has(start)) throw damaged('its table of objects leads back to itself');
+    if (seen.has(start)) throw damaged(phrase`its table of objects leads back to itself`);
     seen.add(start);
     const keyword = tokenAt(bytes, start);
     const isTable = tokenText(bytes, keyword) === 'xref';

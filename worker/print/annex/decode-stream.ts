@@ -1,3 +1,4 @@
+import { inEnglish, phrase } from '../../words/words.ts';
 import { inflated } from '../bytes/inflate.ts';
 import { withoutPredictor } from '../bytes/predictor.ts';
 import { damaged, RefusedError } from '../refusal.ts';
@@ -33,7 +34,7 @@ function decodeOne(bytes: Uint8Array, filter: string, mostBytes: number, early: 
     case 'RunLengthDecode':
       return fromRunLength(bytes, mostBytes);
     default:
-      throw damaged(`a part is packed in a way that is not known: ${filter}`);
+      throw damaged(inEnglish`a part is packed in a way that is not known: ${filter}`);
   }
 }
 
@@ -48,7 +49,7 @@ export function decodeStream(
   mostBytes: number,
 ): Uint8Array {
   const filters = filtersOf(dictionary, resolve);
-  if (filters.length > MOST_FILTERS) throw damaged('a part is packed too many times over');
+  if (filters.length > MOST_FILTERS) throw damaged(phrase`a part is packed too many times over`);
   let decoded = bytes;
   filters.forEach((filter, index) => {
     const parameters = parametersOf(dictionary, index, resolve);
@@ -59,9 +60,9 @@ export function decodeStream(
     decoded = decodeOne(decoded, filter, mostBytes, value('EarlyChange', 1));
     const predictor = value('Predictor', 1);
     if (predictor === 1) return;
-    if (predictor < 10) throw damaged('a predictor is not to be understood');
+    if (predictor < 10) throw damaged(phrase`a predictor is not to be understood`);
     decoded = withoutPredictor(decoded, value('Columns', 1), value('Colors', 1) * value('BitsPerComponent', 8));
   });
-  if (decoded.length > mostBytes) throw new RefusedError('too-large', 'a part unpacks to more than it may');
+  if (decoded.length > mostBytes) throw new RefusedError('too-large', phrase`a part unpacks to more than it may`);
   return decoded;
 }

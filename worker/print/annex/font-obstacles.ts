@@ -1,3 +1,4 @@
+import { inEnglish } from '../../words/words.ts';
 import type { Resolve } from './decode-stream.ts';
 import { dictionaryOf, isArray, isName, nameOf, type PdfDictionary } from './pdf-object.ts';
 
@@ -35,10 +36,10 @@ export function fontObstacles(font: PdfDictionary, resolve: Resolve): string[] {
   const descendants = resolve(font.get('DescendantFonts'));
   const descendant = dictionaryOf(isArray(descendants) ? resolve(descendants[0]) : null);
   const holder = subtype === 'Type0' ? descendant : font;
-  if (subtype !== 'Type3' && !hasProgram(holder, resolve)) obstacles.push(`the font ${name} is not embedded`);
+  if (subtype !== 'Type3' && !hasProgram(holder, resolve)) obstacles.push(inEnglish`the font ${name} is not embedded`);
   if (nameOf(resolve(descendant.get('Subtype'))) === 'CIDFontType2' && resolve(descendant.get('CIDToGIDMap')) === null)
-    obstacles.push(`the font ${name} does not map its characters to glyphs`);
+    obstacles.push(inEnglish`the font ${name} does not map its characters to glyphs`);
   if (subtype === 'Type0' ? resolve(font.get('ToUnicode')) === null : !saysItsText(font, resolve))
-    obstacles.push(`the font ${name} does not say which text its codes stand for`);
+    obstacles.push(inEnglish`the font ${name} does not say which text its codes stand for`);
   return obstacles;
 }

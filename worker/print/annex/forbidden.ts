@@ -1,3 +1,4 @@
+import { phrase } from '../../words/words.ts';
 import { RefusedError } from '../refusal.ts';
 import type { PdfFile } from './pdf-file.ts';
 import {
@@ -12,14 +13,14 @@ import {
 
 // Entries that make a file do something, or carry another file within it, whatever object they stand in.
 const KEYS: ReadonlyMap<string, string> = new Map([
-  ['JS', 'scripts'],
-  ['JavaScript', 'scripts'],
-  ['AA', 'actions of its own'],
-  ['XFA', 'a form that is a program'],
-  ['EmbeddedFiles', 'other files within it'],
-  ['EF', 'other files within it'],
-  ['Collection', 'other files within it'],
-  ['RichMediaContent', 'film or sound'],
+  ['JS', phrase`it holds scripts`],
+  ['JavaScript', phrase`it holds scripts`],
+  ['AA', phrase`it holds actions of its own`],
+  ['XFA', phrase`it holds a form that is a program`],
+  ['EmbeddedFiles', phrase`it holds other files within it`],
+  ['EF', phrase`it holds other files within it`],
+  ['Collection', phrase`it holds other files within it`],
+  ['RichMediaContent', phrase`it holds film or sound`],
 ]);
 
 // ISO 32000-1, table 198: what acts on more than the view.
@@ -36,31 +37,32 @@ const ACTIONS = new Set([
 ]);
 
 const ANNOTATIONS: ReadonlyMap<string, string> = new Map([
-  ['RichMedia', 'film or sound'],
-  ['Screen', 'film or sound'],
-  ['Movie', 'film or sound'],
-  ['Sound', 'film or sound'],
-  ['3D', 'film or sound'],
-  ['FileAttachment', 'other files within it'],
+  ['RichMedia', phrase`it holds film or sound`],
+  ['Screen', phrase`it holds film or sound`],
+  ['Movie', phrase`it holds film or sound`],
+  ['Sound', phrase`it holds film or sound`],
+  ['3D', phrase`it holds film or sound`],
+  ['FileAttachment', phrase`it holds other files within it`],
 ]);
 
-const scripted = (what: string): RefusedError => new RefusedError('scripted', `it holds ${what}`);
+const scripted = (sentence: string): RefusedError => new RefusedError('scripted', sentence);
 
 function refuseIn(object: PdfObject): void {
   if (isArray(object)) object.forEach(refuseIn);
   if (!isDictionary(object) && !isStream(object)) return;
   const dictionary = dictionaryOf(object);
   for (const [key, value] of dictionary) {
-    const what = KEYS.get(key);
-    if (what) throw scripted(what);
+    const forbidden = KEYS.get(key);
+    if (forbidden) throw scripted(forbidden);
     refuseIn(value);
   }
   const type = nameOf(dictionary.get('Type'));
   // Structure elements have an entry of the same name, and may be called anything.
-  if (type !== 'StructElem' && ACTIONS.has(nameOf(dictionary.get('S')))) throw scripted('actions of its own');
+  if (type !== 'StructElem' && ACTIONS.has(nameOf(dictionary.get('S'))))
+    throw scripted(phrase`it holds actions of its own`);
   const annotation = ANNOTATIONS.get(nameOf(dictionary.get('Subtype')));
   if (annotation && dictionary.has('Rect')) throw scripted(annotation);
-  if (type === 'EmbeddedFile') throw scripted('other files within it');
+  if (type === 'EmbeddedFile') throw scripted(phrase`it holds other files within it`);
 }
 
 /**
@@ -70,9 +72,10 @@ function refuseIn(object: PdfObject): void {
 export function refuseForbidden(file: PdfFile, catalogue: PdfDictionary): void {
   for (const number of file.numbers) refuseIn(file.resolve({ kind: 'reference', number }));
   const opening = file.resolve(catalogue.get('OpenAction'));
-  if (isDictionary(opening) && nameOf(file.resolve(opening.get('S'))) !== 'GoTo') throw scripted('actions of its own');
+  if (isDictionary(opening) && nameOf(file.resolve(opening.get('S'))) !== 'GoTo')
+    throw scripted(phrase`it holds actions of its own`);
   const layers = dictionaryOf(file.resolve(dictionaryOf(file.resolve(catalogue.get('OCProperties'))).get('D')));
   const hidden = file.resolve(layers.get('OFF'));
   if ((isArray(hidden) && hidden.length > 0) || nameOf(layers.get('BaseState')) === 'OFF')
-    throw scripted('layers that are switched off, so that what is seen depends on the viewer');
+    throw scripted(phrase`it holds layers that are switched off, so that what is seen depends on the viewer`);
 }

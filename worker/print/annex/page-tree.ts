@@ -1,4 +1,5 @@
 import { LIMITS } from '../../limits.ts';
+import { inEnglish, phrase } from '../../words/words.ts';
 import { damaged, RefusedError } from '../refusal.ts';
 import type { PdfFile } from './pdf-file.ts';
 import { dictionaryOf, isArray, isReference, type PdfDictionary, type PdfObject } from './pdf-object.ts';
@@ -12,7 +13,7 @@ export function pagesOf(file: PdfFile, catalogue: PdfDictionary): PdfDictionary[
   const seen = new Set<number>();
   const visit = (node: PdfObject, above: PdfDictionary): void => {
     if (isReference(node)) {
-      if (seen.has(node.number)) throw damaged('its pages lead back to themselves');
+      if (seen.has(node.number)) throw damaged(phrase`its pages lead back to themselves`);
       seen.add(node.number);
     }
     const own = dictionaryOf(file.resolve(node));
@@ -26,9 +27,9 @@ export function pagesOf(file: PdfFile, catalogue: PdfDictionary): PdfDictionary[
       for (const kid of kids) visit(kid, whole);
       return;
     }
-    if (own.size === 0) throw damaged('a page is missing');
+    if (own.size === 0) throw damaged(phrase`a page is missing`);
     if (pages.length === LIMITS.annexPages)
-      throw new RefusedError('too-large', `it has more than ${LIMITS.annexPages} pages`);
+      throw new RefusedError('too-large', inEnglish`it has more than ${LIMITS.annexPages} pages`);
     pages.push(whole);
   };
   visit(catalogue.get('Pages') ?? null, new Map());

@@ -1,4 +1,5 @@
 import { LIMITS } from '../../limits.ts';
+import { inEnglish, phrase } from '../../words/words.ts';
 import { textOfBytes } from '../bytes/byte-text.ts';
 import { damaged, RefusedError } from '../refusal.ts';
 import { type CrossReference, readCrossReference } from './cross-reference.ts';
@@ -45,11 +46,11 @@ function streamAfter(bytes: Uint8Array, dictionary: PdfDictionary, keywordEnd: n
   const start = keywordEnd + (bytes[keywordEnd] === 13 && bytes[keywordEnd + 1] === 10 ? 2 : 1);
   const length = resolve(dictionary.get('Length'));
   if (typeof length !== 'number' || !(length >= 0) || start + length > bytes.length)
-    throw damaged('a stream ends early');
+    throw damaged(phrase`a stream ends early`);
   let after = start + length;
   while (after < bytes.length && isWhite(bytes[after])) after++;
   if (textOfBytes(bytes.subarray(after, after + 9)) !== 'endstream')
-    throw damaged('a stream is not as long as it says');
+    throw damaged(phrase`a stream is not as long as it says`);
   return { kind: 'stream', dictionary, bytes: bytes.subarray(start, start + length) };
 }
 
@@ -57,7 +58,7 @@ function indirectAt(bytes: Uint8Array, offset: number, parse: Parser, resolve: R
   const [number, generation] = [tokenAt(bytes, offset), tokenAt(bytes, tokenAt(bytes, offset).end)];
   const keyword = tokenAt(bytes, generation.end);
   if (number.kind !== 'number' || tokenText(bytes, keyword) !== 'obj' || keyword.end - offset > LONGEST_HEADER_BYTES)
-    throw damaged('an object is not where it should be');
+    throw damaged(phrase`an object is not where it should be`);
   const { object, next } = parse(bytes, keyword.end);
   const isBefore = isDictionary(object) && next.kind === 'word' && tokenText(bytes, next) === 'stream';
   return {
@@ -74,14 +75,15 @@ function packedObjects(
   resolve: Resolve,
 ): Map<number, () => PdfObject> {
   const [count, first] = [resolve(dictionary.get('N')), resolve(dictionary.get('First'))];
-  if (typeof count !== 'number' || typeof first !== 'number') throw damaged('packed objects are not to be understood');
+  if (typeof count !== 'number' || typeof first !== 'number')
+    throw damaged(phrase`packed objects are not to be understood`);
   const found = new Map<number, () => PdfObject>();
   for (let i = 0, at = 0; i < count; i++) {
     const number = parse(decoded, at);
     const offset = parse(decoded, number.end);
     at = offset.end;
     if (typeof number.object !== 'number' || typeof offset.object !== 'number' || at > first)
-      throw damaged('packed objects are not to be understood');
+      throw damaged(phrase`packed objects are not to be understood`);
     const start = first + offset.object;
     found.set(number.object, () => parse(decoded, start).object);
   }
@@ -94,7 +96,7 @@ function withinBound(decode: () => Uint8Array): Uint8Array {
     return decode();
   } catch (error) {
     if (!(error instanceof RefusedError) || error.refusal !== 'too-large') throw error;
-    throw new RefusedError('too-large', `it unpacks to more than ${LIMITS.annexUnpackedBytes / 1e6} MB`);
+    throw new RefusedError('too-large', inEnglish`it unpacks to more than ${LIMITS.annexUnpackedBytes / 1e6} MB`);
   }
 }
 
@@ -115,7 +117,7 @@ export function openPdf(given: Uint8Array): PdfFile {
   };
   const packedIn = (stream: number): Map<number, () => PdfObject> => {
     const object = objectOf(stream);
-    if (!isStream(object)) throw damaged('packed objects are missing');
+    if (!isStream(object)) throw damaged(phrase`packed objects are missing`);
     const objects = packed.get(stream) ?? packedObjects(decode(object), object.dictionary, parse, resolve);
     packed.set(stream, objects);
     return objects;
@@ -125,13 +127,13 @@ export function openPdf(given: Uint8Array): PdfFile {
     if (!entry || entry.kind === 'deleted') return null;
     if (entry.kind === 'in') return packedIn(entry.stream).get(number)?.() ?? null;
     const found = indirectAt(bytes, entry.offset, parse, resolve);
-    if (found.number !== number) throw damaged('an object is not where it should be');
+    if (found.number !== number) throw damaged(phrase`an object is not where it should be`);
     return found.object;
   };
   const objectOf = (number: number): PdfObject => {
     const object = known.get(number);
     if (object !== undefined) return object;
-    if (opening.has(number)) throw damaged('an object is needed to read itself');
+    if (opening.has(number)) throw damaged(phrase`an object is needed to read itself`);
     opening.add(number);
     const found = read(number);
     opening.delete(number);
@@ -141,7 +143,7 @@ export function openPdf(given: Uint8Array): PdfFile {
   const resolve: Resolve = (object = null) => {
     let found = object;
     for (let hops = 0; isReference(found); hops++) {
-      if (hops > LONGEST_REFERENCE_CHAIN) throw damaged('references lead in a circle');
+      if (hops > LONGEST_REFERENCE_CHAIN) throw damaged(phrase`references lead in a circle`);
       found = objectOf(found.number);
     }
     return found;
@@ -149,7 +151,7 @@ export function openPdf(given: Uint8Array): PdfFile {
 
   reference = readCrossReference(bytes, parse, (offset) => {
     const { object } = indirectAt(bytes, offset, parse, resolve);
-    if (!isStream(object)) throw damaged('its table of objects is not where it should be');
+    if (!isStream(object)) throw damaged(phrase`its table of objects is not where it should be`);
     return { dictionary: dictionaryOf(object), decoded: decode(object) };
   });
   return { trailer: reference.trailer, numbers: [...reference.entries.keys()], resolve, decode };

@@ -1,4 +1,5 @@
 import { LIMITS } from '../../limits.ts';
+import { inEnglish, phrase } from '../../words/words.ts';
 import { textOfBytes } from '../bytes/byte-text.ts';
 import { damaged, RefusedError } from '../refusal.ts';
 import { Carrier } from './carry.ts';
@@ -27,13 +28,13 @@ export function readAnnex(bytes: Uint8Array): Annex {
   if (bytes.length > LIMITS.annexBytes) throw tooManyBytes(bytes.length);
   const file = openPdf(bytes);
   const catalogue = dictionaryOf(file.resolve(file.trailer.get('Root')));
-  if (!catalogue.has('Pages')) throw damaged('it has no pages');
+  if (!catalogue.has('Pages')) throw damaged(phrase`it has no pages`);
   refuseForbidden(file, catalogue);
   const found = pagesOf(file, catalogue);
-  if (found.length === 0) throw damaged('it has no pages');
+  if (found.length === 0) throw damaged(phrase`it has no pages`);
   const carrier = new Carrier(file);
   const pages = found.map((page) => pageForm(page, file, carrier));
-  const unclaimed = claimsArchival(file, catalogue) ? [] : ['it does not itself claim to be PDF/A'];
+  const unclaimed = claimsArchival(file, catalogue) ? [] : [phrase`it does not itself claim to be PDF/A`];
   return { pages, objects: carrier.objects, obstacles: [...carrier.obstacles, ...unclaimed] };
 }
 
@@ -41,6 +42,6 @@ export function readAnnex(bytes: Uint8Array): Annex {
 export function tooManyBytes(length: number): RefusedError {
   return new RefusedError(
     'too-large',
-    `it has ${(length / 1e6).toFixed(1)} MB, and ${LIMITS.annexBytes / 1e6} MB are the most`,
+    inEnglish`it has ${(length / 1e6).toFixed(1)} MB, and ${LIMITS.annexBytes / 1e6} MB are the most`,
   );
 }

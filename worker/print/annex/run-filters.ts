@@ -1,7 +1,9 @@
+import { phrase } from '../../words/words.ts';
 import { joined } from '../bytes/byte-text.ts';
 import { damaged, RefusedError } from '../refusal.ts';
 
-const tooLarge = (): RefusedError => new RefusedError('too-large', 'a compressed part unpacks to more than it may');
+const tooLarge = (): RefusedError =>
+  new RefusedError('too-large', phrase`a compressed part unpacks to more than it may`);
 
 /** Undoes `RunLengthDecode` (ISO 32000-1, 7.4.5). */
 export function fromRunLength(bytes: Uint8Array, mostBytes: number): Uint8Array {
@@ -46,7 +48,7 @@ export function fromLzw(bytes: Uint8Array, early: number, mostBytes: number): Ui
     }
     const known = code < table.length ? table[code] : undefined;
     const piece: Uint8Array | null = known ?? (previous && joined([previous, previous.subarray(0, 1)]));
-    if (!piece || code > table.length) throw damaged('a compressed part has no valid code');
+    if (!piece || code > table.length) throw damaged(phrase`a compressed part has no valid code`);
     if (previous && table.length < MOST_CODES) table.push(joined([previous, piece.subarray(0, 1)]));
     pieces.push(piece);
     total += piece.length;

@@ -1,4 +1,5 @@
 import pako from 'pako';
+import { phrase } from '../../words/words.ts';
 import { damaged, RefusedError } from '../refusal.ts';
 import { joined } from './byte-text.ts';
 
@@ -20,7 +21,7 @@ export function inflate(packed: Uint8Array, mostBytes: number, sink: Sink): void
   unpacking.onData = (data): void => {
     const piece = data as Uint8Array;
     total += piece.length;
-    if (total > mostBytes) throw new RefusedError('too-large', 'a compressed part unpacks to more than it may');
+    if (total > mostBytes) throw new RefusedError('too-large', phrase`a compressed part unpacks to more than it may`);
     sink(piece);
   };
   unpacking.onEnd = (status): void => {
@@ -28,7 +29,7 @@ export function inflate(packed: Uint8Array, mostBytes: number, sink: Sink): void
   };
   // Told that more may come, it ends only where the data say that they do.
   unpacking.push(packed as Uint8Array<ArrayBuffer>, false);
-  if (!isWhole) throw damaged('a compressed part ends early or is not valid');
+  if (!isWhole) throw damaged(phrase`a compressed part ends early or is not valid`);
 }
 
 /** Unpacks zlib data whole; see `inflate`. */

@@ -1,3 +1,4 @@
+import { inEnglish, phrase } from '../../words/words.ts';
 import { bytesOfText, joined, textOfBytes } from '../bytes/byte-text.ts';
 import { damaged, RefusedError } from '../refusal.ts';
 import { exifOrientation, orientationAsExif } from './exif-orientation.ts';
@@ -27,19 +28,19 @@ function endOfScan(bytes: Uint8Array, start: number): number {
     if (next === undefined) break;
     if (next !== 0 && next !== 0xff && (next < 0xd0 || next > 0xd7)) return at;
   }
-  throw damaged('the picture ends early');
+  throw damaged(phrase`the picture ends early`);
 }
 
 function segmentsOf(bytes: Uint8Array): Segment[] {
   const segments: Segment[] = [];
   for (let at = START.length; ; ) {
-    if (bytes[at] !== 0xff) throw damaged('the picture has no marker where one must stand');
+    if (bytes[at] !== 0xff) throw damaged(phrase`the picture has no marker where one must stand`);
     while (bytes[at + 1] === 0xff) at++;
     const marker = bytes[at + 1];
     if (marker === EOI) return segments;
     const length = ((bytes[at + 2] ?? 0) << 8) | (bytes[at + 3] ?? 0);
     const bodyEnd = at + 2 + length;
-    if (marker === undefined || length < 2 || bodyEnd > bytes.length) throw damaged('the picture ends early');
+    if (marker === undefined || length < 2 || bodyEnd > bytes.length) throw damaged(phrase`the picture ends early`);
     const end = marker === SOS ? endOfScan(bytes, bodyEnd) : bodyEnd;
     segments.push({ marker, bytes: bytes.subarray(at, end), body: bytes.subarray(at + 4, bodyEnd) });
     at = end;
@@ -71,7 +72,7 @@ function frameOf(segments: readonly Segment[]): { columns: number; rows: number;
   if (segments.some(({ marker }) => OTHER_FRAMES.has(marker)))
     throw new RefusedError(
       'unknown-type',
-      'the JPEG is coded in a way that PDF does not know; baseline and progressive are',
+      phrase`the JPEG is coded in a way that PDF does not know; baseline and progressive are`,
     );
   const at = segments.findIndex(({ marker }) => FRAMES.has(marker));
   const frame = segments[at]?.body ?? new Uint8Array();
@@ -79,12 +80,13 @@ function frameOf(segments: readonly Segment[]): { columns: number; rows: number;
   const [rows, columns] = [(rowsHigh << 8) | rowsLow, (columnsHigh << 8) | columnsLow];
   const firstScan = segments.findIndex(({ marker }) => marker === SOS);
   if (at < 0 || firstScan < at || frame.length < 6 + 3 * components || rows === 0 || columns === 0)
-    throw damaged('the picture does not say what it holds');
-  if (precision !== 8) throw new RefusedError('colour', `the picture has ${precision} bits a sample, and 8 are taken`);
+    throw damaged(phrase`the picture does not say what it holds`);
+  if (precision !== 8)
+    throw new RefusedError('colour', inEnglish`the picture has ${precision} bits a sample, and 8 are taken`);
   if (components !== 1 && components !== 3)
     throw new RefusedError(
       'colour',
-      `the picture has ${components} colour components; grey and RGB are taken, CMYK is not`,
+      inEnglish`the picture has ${components} colour components; grey and RGB are taken, CMYK is not`,
     );
   return { columns, rows, components };
 }

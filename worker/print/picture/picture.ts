@@ -1,4 +1,5 @@
 import { LIMITS } from '../../limits.ts';
+import { inEnglish } from '../../words/words.ts';
 import { RefusedError } from '../refusal.ts';
 
 /** How the stored picture is turned and mirrored to be seen upright, as in tag 274 of TIFF 6.0: 1 is as stored, 5 to 8 lie on their side. */
@@ -32,7 +33,7 @@ export function pictureOf(given: Omit<Picture, 'widthPx' | 'heightPx'>): Picture
   if (columns * rows > LIMITS.imagePixels)
     throw new RefusedError(
       'too-large',
-      `the picture has ${columns} × ${rows} pixels, and ${LIMITS.imagePixels / 1e6} million are the most`,
+      inEnglish`the picture has ${columns} × ${rows} pixels, and ${LIMITS.imagePixels / 1e6} million are the most`,
     );
   const [widthPx, heightPx] = orientation < 5 ? [columns, rows] : [rows, columns];
   return { ...given, widthPx, heightPx };

@@ -1,3 +1,4 @@
+import { phrase } from '../../words/words.ts';
 import { inflate } from '../bytes/inflate.ts';
 import { unfiltered } from '../bytes/predictor.ts';
 import { damaged } from '../refusal.ts';
@@ -53,7 +54,7 @@ export function readRows(
   let row = new Uint8Array(pass ? rowBytes(pass) : 0);
   let above = new Uint8Array(row.length);
   const finishRow = (current: Pass): void => {
-    if ((row[0] ?? 5) > 4) throw damaged('the picture has a row of no known filter');
+    if ((row[0] ?? 5) > 4) throw damaged(phrase`the picture has a row of no known filter`);
     if (take) {
       unfiltered(row, above, Math.max(1, bitsPerPixel >> 3));
       take(row.subarray(1), current, index);
@@ -76,5 +77,5 @@ export function readRows(
       if (filled === row.length) finishRow(pass);
     }
   });
-  if (seen < wanted) throw damaged('the picture ends early');
+  if (seen < wanted) throw damaged(phrase`the picture ends early`);
 }

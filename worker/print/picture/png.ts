@@ -1,4 +1,5 @@
 import { LIMITS } from '../../limits.ts';
+import { inEnglish, phrase } from '../../words/words.ts';
 import { joined } from '../bytes/byte-text.ts';
 import { damaged, RefusedError } from '../refusal.ts';
 import { exifOrientation, orientationAsExif } from './exif-orientation.ts';
@@ -23,7 +24,7 @@ function paletteOf(chunks: readonly Chunk[], { hasPalette, bitDepth }: PngHeader
   if (!hasPalette) return new Uint8Array();
   const given = bodyOf(chunks, 'PLTE') ?? new Uint8Array();
   if (given.length === 0 || given.length % 3 !== 0 || given.length > 3 * 2 ** bitDepth)
-    throw damaged('the picture has no palette');
+    throw damaged(phrase`the picture has no palette`);
   const alpha = bodyOf(chunks, 'tRNS') ?? new Uint8Array();
   return given.map((value, i) => {
     const share = (alpha[Math.floor(i / 3)] ?? 255) / 255;
@@ -67,7 +68,7 @@ export function readPng(bytes: Uint8Array, verify: boolean): Picture {
   if (mustUnpack && columns * rows > LIMITS.imageUnpackedPixels)
     throw new RefusedError(
       'too-large',
-      `the picture is transparent or interlaced and has ${columns} × ${rows} pixels, and ${LIMITS.imageUnpackedPixels / 1e6} million are the most for such`,
+      inEnglish`the picture is transparent or interlaced and has ${columns} × ${rows} pixels, and ${LIMITS.imageUnpackedPixels / 1e6} million are the most for such`,
     );
   if (verify) readRows(samplesOf(chunks), header);
   return picture;

@@ -1,10 +1,12 @@
+import { phrase } from '../../words/words.ts';
 import { RefusedError } from '../refusal.ts';
 import { cleanJpeg, isJpeg, readJpeg } from './jpeg.ts';
 import type { Picture } from './picture.ts';
 import { cleanPng, readPng } from './png.ts';
 import { isPng } from './png-chunks.ts';
 
-const unknown = (): RefusedError => new RefusedError('unknown-type', 'it is neither a PDF nor a JPEG or PNG picture');
+const unknown = (): RefusedError =>
+  new RefusedError('unknown-type', phrase`it is neither a PDF nor a JPEG or PNG picture`);
 
 /** Whether bytes begin as a picture of a known kind. */
 export function isPicture(bytes: Uint8Array): boolean {
