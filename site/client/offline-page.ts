@@ -1,3 +1,4 @@
+import { printMoment } from '../../worker/units/calendar.ts';
 import { browserLexicon } from '../../worker/words/browser-lexicon.ts';
 import { wordsOf } from '../../worker/words/words.ts';
 
@@ -6,8 +7,9 @@ export function startOffline(): void {
   if (!('serviceWorker' in navigator)) return;
   navigator.serviceWorker.register('/offline.js', { scope: '/p/' }).catch(() => undefined);
   const notice = document.querySelector<HTMLElement>('#offline');
-  const words = wordsOf(browserLexicon(document.documentElement.lang));
-  const openedAt = document.body.dataset.openedAt ?? '';
+  const lexicon = browserLexicon(document.documentElement.lang);
+  const words = wordsOf(lexicon);
+  const openedAt = printMoment(document.body.dataset.openedAt ?? '', lexicon.figures);
   const check = async (): Promise<void> => {
     const isReached = await fetch('/healthz', { cache: 'no-store' }).then(
       ({ ok }) => ok,

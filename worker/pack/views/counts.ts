@@ -2,10 +2,15 @@ import type { Printer } from '../../units/print.ts';
 
 /** So many landings, in words. */
 export function landingsText(landings: number, say: Printer): string {
-  return landings === 1 ? say.words`1 landing` : say.words`${say.plain(landings, 0)} landings`;
+  const figure = say.plain(landings, 0);
+  return isOne(landings) ? say.words`${figure} landing` : say.words`${figure} landings`;
 }
 
 /** So many days, in words. */
 export function daysText(days: number, say: Printer): string {
-  return days === 1 ? say.words`1 day` : say.words`${say.plain(days, 0)} days`;
+  const figure = say.plain(days, 0);
+  return isOne(days) ? say.words`${figure} day` : say.words`${figure} days`;
 }
+
+/** One, or one too many. */
+const isOne = (count: number): boolean => Math.abs(count) === 1;

@@ -1,0 +1,82 @@
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { slipmark, type VisitRecord } from '../../worker/client/client.ts';
+import { bundle } from '../../worker/embedded/bundle.ts';
+import { type Embedded, startEmbedded } from '../../worker/embedded/embedded.ts';
+import { freePort } from '../../worker/embedded/free-port.ts';
+import { redated } from '../../worker/embedded/redated.ts';
+import { openPhone, type Phone } from './phone.ts';
+
+const secrets = { adminSecret: 'secret-of-the-browser-test', sealSecret: 'seal-secret-of-the-browser-test' };
+const storage = mkdtempSync(join(tmpdir(), 'slipmark-'));
+let service: Embedded;
+let phone: Phone;
+let address: string;
+
+/** Releases the full visit for a workshop that writes German and makes the link for its owner. */
+async function releasedInGerman(origin: string): Promise<string> {
+  const admin = slipmark({ origin, key: secrets.adminSecret });
+  const { body: made } = await admin.createWorkshop({ body: { id: 'german', name: 'German workshop' } });
+  const client = slipmark({ origin, key: made.key.secret });
+  const full = JSON.parse(
+    readFileSync(join(import.meta.dirname, '../../fixtures/visits/nose-wheel-full.json'), 'utf8'),
+  ) as VisitRecord;
+  const { departure: _departure, attachments: _attachments, ...record } = redated(full, new Date());
+  const visit = { registration: record.aircraft.registration, visit: 'german' };
+  await client.putVisit({ ...visit, body: { ...record, workshop: { ...record.workshop, language: 'de' } } });
+  const { etag } = await client.getAssessment(visit);
+  const body = { by: record.release?.by ?? '', knowsOfNoHazard: true };
+  const released = await client.releaseVisit({ ...visit, body, ifMatch: etag });
+  const link = await client.makeLink({ pack: released.body.pack, body: { audience: 'owner' } });
+  return origin + new URL(link.body.url).pathname;
+}
+
+beforeAll(async () => {
+  service = await startEmbedded({ script: await bundle(), storage, port: await freePort(18_927), ...secrets });
+  address = await releasedInGerman(service.origin);
+  phone = await openPhone();
+}, 90_000);
+
+afterAll(async () => {
+  await phone?.close();
+  await service?.stop();
+  rmSync(storage, { recursive: true, force: true });
+});
+
+describe('the page of an owner whose workshop writes German', () => {
+  test('says what stands, who released and until when, in German', async () => {
+    await phone.page.goto(address);
+    const head = await phone.page.locator('header.standing').textContent();
+    expect(head).toMatch(
+      /Freigegeben[\s\S]*Freigegeben durch[\s\S]*Am[\s\S]*Bis\s+\d\d\.\d\d\.\d{4}[\s\S]*Mappe öffnen/,
+    );
+    const all = (await phone.page.locator('main, section, footer').allTextContents()).join(' ');
+    expect(all).toContain('Was als Nächstes fällig ist');
+    expect(all).not.toMatch(/\b(?:Until|Released|What is due next|Loading check|usable fuel|at most)\b/);
+  });
+
+  test('fits the width of a phone, long words and all, and has no accessibility defect', async () => {
+    await phone.page.goto(address);
+    for (const closed of await phone.page.locator('details').all())
+      await closed.evaluate((element) => element.setAttribute('open', ''));
+    expect(await phone.isWithinWidth()).toBe(true);
+    expect(await phone.defects()).toEqual([]);
+  });
+
+  test('says when it was opened, where there is no network', async () => {
+    await phone.page.goto(address);
+    await phone.page.evaluate('navigator.serviceWorker.ready.then(() => undefined)');
+    await phone.page.goto(address);
+    await phone.page.context().setOffline(true);
+    try {
+      await phone.page.goto(address);
+      const notice = phone.page.getByText('Ohne Netz: Stand vom');
+      await notice.waitFor();
+      expect(await notice.textContent()).toMatch(/Stand vom \d\d\.\d\d\.\d{4}, \d\d:\d\d\u00a0UTC\./);
+    } finally {
+      await phone.page.context().setOffline(false);
+    }
+  });
+});
