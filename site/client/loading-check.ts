@@ -114,7 +114,7 @@ function answerElements(
   asked: readonly Asked[],
 ): HTMLElement[] {
   const head = document.createElement('h3');
-  head.textContent = headline(check.verdict, say);
+  head.textContent = headline(check.verdict, facts, say);
   const { takeOff, landing } = check;
   const hasArms = facts.aircraft.envelope !== undefined;
   const state = (name: string, at: { massKg: number; momentKgMm: number }): string =>
@@ -129,11 +129,13 @@ function answerElements(
   return [head, ...lines.map(paragraph)];
 }
 
-function headline(verdict: Verdict, say: Printer): string {
+function headline(verdict: Verdict, { aircraft }: LoadingFacts, say: Printer): string {
   if (verdict.state === 'inside') return say.words`Inside, until the fuel is gone`;
   if (verdict.state === 'too-heavy') return say.words`Too heavy by ${say.measure('mass', verdict.overKg)}`;
-  if (verdict.state === 'limit-exceeded')
-    return say.words`Over the limit of ${verdict.limit} by ${say.measure('mass', verdict.overKg)}`;
+  if (verdict.state === 'limit-exceeded') {
+    const limit = limitName(verdict.limit, aircraft) ?? say.term(verdict.limit);
+    return say.words`Over the limit of ${limit} by ${say.measure('mass', verdict.overKg)}`;
+  }
   const { side, margin } = verdict.worst;
   const [byMass, byArm] = [say.measure('mass', -margin), say.measure('arm', -margin)];
   if (side === 'below') return say.words`Outside: below the masses of the envelope by ${byMass}`;
@@ -141,6 +143,11 @@ function headline(verdict: Verdict, say: Printer): string {
   return side === 'forward'
     ? say.words`Outside: ${byArm} beyond the forward limit at some point of the flight`
     : say.words`Outside: ${byArm} beyond the aft limit at some point of the flight`;
+}
+
+/** What a limit is called in the record. */
+function limitName(limit: string, { stations, loadingLimits = [] }: LoadingFacts['aircraft']): string | undefined {
+  return stations.find(({ id }) => id === limit)?.name ?? loadingLimits.find(({ id }) => id === limit)?.text;
 }
 
 /** What would bring it inside, in the units of the field that it is typed into. */

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { unprintableIn } from '../../worker/units/printable.ts';
+import browser from '../../worker/words/de/browser.json' with { type: 'json' };
 import { GERMAN } from '../../worker/words/lexicons.ts';
 import { englishTexts, textAt } from './english-texts.ts';
 import { offeredChoices } from './offered-choices.ts';
@@ -25,6 +26,14 @@ const UNPRINTED = [
   ...['left', 'right', 'centre', 'drained-to-unusable', 'dry'],
 ];
 
+/** Code that says something in a reader's browser, where only few texts are. */
+const IN_BROWSER = [
+  'site/client/loading-check.ts',
+  'site/client/offline-page.ts',
+  'worker/calc/loading/verdict.ts',
+  'worker/pack/chart/envelope-drawing.ts',
+];
+
 describe('the German catalogue', () => {
   const texts = englishTexts();
 
@@ -34,6 +43,12 @@ describe('the German catalogue', () => {
       text in GERMAN || documents.some((document) => `${document} | ${text}` in GERMAN);
     expect(texts.length).toBeGreaterThan(800);
     expect(texts.filter(({ text }) => /\p{L}/u.test(text) && !has(text))).toEqual([]);
+  });
+
+  test('has for browsers every text that is said there', () => {
+    const said = texts.filter(({ where }) => IN_BROWSER.includes(where));
+    expect(new Set(said.map(({ where }) => where)).size).toBe(IN_BROWSER.length);
+    expect(said.filter(({ text }) => /\p{L}/u.test(text) && !(text in browser))).toEqual([]);
   });
 
   test('has every choice of the schema that is printed', () => {

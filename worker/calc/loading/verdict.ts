@@ -1,4 +1,5 @@
 import type { LoadedAircraft } from '../../visit/visit.ts';
+import { phrase } from '../../words/words.ts';
 import { tanksOf } from '../fuel.ts';
 import type { Loading } from './boundary.ts';
 import { burnPathOf } from './burn-path.ts';
@@ -11,6 +12,7 @@ export type Verdict =
   | { state: 'inside'; worst: Margin | undefined }
   | { state: 'outside'; worst: Margin }
   | { state: 'too-heavy'; overKg: number }
+  /** `limit` is the identifier of a station or of a loading limit, or a phrase. */
   | { state: 'limit-exceeded'; limit: string; overKg: number };
 
 /** Rounding of sums must not turn a limit met exactly into a limit exceeded. */
@@ -31,7 +33,7 @@ export function judgeOf(aircraft: LoadedAircraft, envelope?: Envelope): (loading
     const withoutFuelKg = loading.massKg - tanks.reduce((sum, { id }) => sum + (loading.load[id] ?? 0), 0);
     const overZeroFuelKg = withoutFuelKg - (aircraft.maximumZeroFuelMassKg ?? Number.POSITIVE_INFINITY);
     if (overZeroFuelKg > TOLERANCE)
-      return { state: 'limit-exceeded', limit: 'maximum zero-fuel mass', overKg: overZeroFuelKg };
+      return { state: 'limit-exceeded', limit: phrase`maximum zero-fuel mass`, overKg: overZeroFuelKg };
     for (const { id, stations, maximumKg } of limits) {
       const aboardKg = stations.reduce((sum, station) => sum + (loading.load[station] ?? 0), 0);
       if (aboardKg - maximumKg > TOLERANCE) return { state: 'limit-exceeded', limit: id, overKg: aboardKg - maximumKg };
