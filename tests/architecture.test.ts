@@ -29,7 +29,7 @@ const FROM_OUTSIDE: Readonly<Record<string, readonly string[]>> = {
 };
 
 /** Run on the maker's machine before anything is deployed; no stage imports it. */
-const BUILD_SCRIPTS = ['print/fonts/build.ts', 'client/generate.ts'];
+const BUILD_SCRIPTS = ['words/build.ts', 'print/fonts/build.ts', 'client/generate.ts'];
 
 const IMPORT = /^(?:import|export)\s[^'";=()]*\bfrom\s+'([^'\n]+)'|^import '([^'\n]+)'|\bimport\(\s*'([^'\n]+)'/gm;
 

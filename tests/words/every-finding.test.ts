@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { REGIMES } from '../../worker/gate/regimes/table.ts';
-import { GERMAN } from '../../worker/words/lexicons.ts';
+import { GERMAN } from '../../worker/words/de/catalogue.ts';
 import { assessRecord } from '../gate/assess-record.ts';
 import { type Reject, rejectedRecord } from '../gate/reject.ts';
 import { fixturesIn, readFixture } from '../read-fixture.ts';

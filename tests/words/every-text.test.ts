@@ -2,7 +2,7 @@ import { parseFragment } from 'parse5';
 import { describe, expect, test } from 'vitest';
 import { packContext } from '../../worker/pack/context.ts';
 import { packDocuments } from '../../worker/pack/pack-documents.ts';
-import { GERMAN } from '../../worker/words/lexicons.ts';
+import { GERMAN } from '../../worker/words/de/catalogue.ts';
 import { RELEASABLE_AT } from '../gate/assess-record.ts';
 import { assessed, posted } from '../pack/fixture.ts';
 import { markingLexicon, unmarked } from './marking.ts';

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { unprintableIn } from '../../worker/units/printable.ts';
 import browser from '../../worker/words/de/browser.json' with { type: 'json' };
-import { GERMAN } from '../../worker/words/lexicons.ts';
+import { GERMAN } from '../../worker/words/de/catalogue.ts';
 import { englishTexts, textAt } from './english-texts.ts';
 import { offeredChoices } from './offered-choices.ts';
 

@@ -29,7 +29,12 @@ const isBuilt = () => existsSync(made) && statSync(made).mtimeMs >= Math.max(...
 
 /** Templates, fonts and the client are made from their sources, once after they changed. */
 function build() {
-  for (const script of ['templates/compile.ts', 'worker/print/fonts/build.ts', 'worker/client/generate.ts']) {
+  for (const script of [
+    'templates/compile.ts',
+    'worker/words/build.ts',
+    'worker/print/fonts/build.ts',
+    'worker/client/generate.ts',
+  ]) {
     const { status } = spawnSync(process.execPath, [script], { cwd: root, stdio: ['ignore', 2, 2] });
     if (status !== 0) return false;
   }

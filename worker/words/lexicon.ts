@@ -15,11 +15,15 @@ export interface Lexicon {
 
 export const ENGLISH_LEXICON: Lexicon = { language: 'en', figures: FIGURES.en, find: (text) => text };
 
-/** A lexicon over a catalogue of texts. */
-export function lexiconOf(language: Language, texts: Readonly<Record<string, string>>): Lexicon {
+/**
+ * A lexicon over a catalogue.
+ *
+ * @param look gives what stands for an English text, or for one in a document alone, `name | text`
+ */
+export function lexiconOf(language: Language, look: (key: string) => string | undefined): Lexicon {
   return {
     language,
     figures: FIGURES[language],
-    find: (text, place) => (place === undefined ? undefined : texts[`${place} | ${text}`]) ?? texts[text] ?? text,
+    find: (text, place) => (place === undefined ? undefined : look(`${place} | ${text}`)) ?? look(text) ?? text,
   };
 }

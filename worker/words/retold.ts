@@ -1,9 +1,9 @@
-import files from './de/files.json' with { type: 'json' };
+import { KEPT } from './generated/german.ts';
 import type { Lexicon } from './lexicon.ts';
 import { filled } from './words.ts';
 
 /** The English texts that are kept as they were told, each with a pattern of what it becomes once it is filled. */
-const KEPT = Object.keys(files).map((text) => ({ text, pattern: patternOf(text) }));
+const PATTERNS = KEPT.map((text) => ({ text, pattern: patternOf(text) }));
 
 /**
  * A sentence that was told and kept in English, in another language: what is the matter with a file is worked out once, when it
@@ -12,7 +12,7 @@ const KEPT = Object.keys(files).map((text) => ({ text, pattern: patternOf(text) 
  * @example retold('it has 13.5 MB, and 12 MB are the most', german)  // 'hat 13,5 MB, höchstens 12 MB sind zulässig'
  */
 export function retold(sentence: string, lexicon: Lexicon): string {
-  for (const { text, pattern } of KEPT) {
+  for (const { text, pattern } of PATTERNS) {
     const values = pattern.exec(sentence)?.slice(1);
     if (values)
       return filled(
