@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { z } from 'zod';
+import * as z from 'zod';
 import { canonicalJson } from '../../worker/pack/canonical-json.ts';
 import { acceptorOf } from '../../worker/visit/acceptor.ts';
 import { VisitRecord } from '../../worker/visit/record.ts';

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { pointer } from '../visit/pointer.ts';
 import { recordIssues } from '../visit/record-issue.ts';
 import { type DecimalMark, decimalMarkOf, numberIn } from './decimal.ts';

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { Baseline } from '../visit/baseline.ts';
 import type { UnitsPart } from '../visit/units.ts';
 import { Weighing } from '../visit/weighing.ts';

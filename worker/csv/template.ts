@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import type { Item } from './from-csv.ts';
 import { SHEETS, type SheetName, type Units } from './sheet.ts';
 import { type CsvForm, csvFromItems, LEAST_REPEATED } from './to-csv.ts';

@@ -1,7 +1,7 @@
 import { randomBytes } from 'node:crypto';
 import { chmodSync, existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { z } from 'zod';
+import * as z from 'zod';
 
 /** What the embedded service remembers between starts, beside its storage. It holds secrets, so only its user may read it. */
 const Memory = z.object({

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { parse } from 'jsonc-parser';
-import { z } from 'zod';
+import * as z from 'zod';
 import { WORKER } from './places.ts';
 
 /** What the embedded service takes from the platform's own configuration, so that both have the same bindings. */

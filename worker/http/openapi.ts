@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { visitJsonSchema } from '../visit/json-schema.ts';
 import { Problem } from './problem.ts';
 import { PROBLEM_KINDS, type ProblemKind } from './problem-kinds.ts';

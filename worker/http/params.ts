@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import type { LedgerName } from '../archive/archive.ts';
 import type { PageRequest } from '../archive/page.ts';
 import { LIMITS } from '../limits.ts';

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { LIMITS } from '../limits.ts';
 import { PROBLEM_KINDS, type ProblemKind } from './problem-kinds.ts';
 

@@ -1,4 +1,4 @@
-import type { z } from 'zod';
+import type * as z from 'zod';
 import { LIMITS } from '../limits.ts';
 import { pointer } from '../visit/pointer.ts';
 import { type Defect, Refusal } from './problem.ts';

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import type { LedgerName, SealFacts } from '../archive/archive.ts';
 import type { KeptPack, KeptVisit, Restoration } from '../archive/ledger/ledger-calls.ts';
 import { isDigestOfRecord } from '../archive/ledger/record-digest.ts';

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 
 /** Shapes of the results in an assessment. Names end in their units; what was not computed is left out. */
 const number = z.number();

@@ -1,4 +1,4 @@
-import type { z } from 'zod';
+import type * as z from 'zod';
 import type { KeyScope, Rate } from '../archive/workshop/workshop-calls.ts';
 import type * as pipeline from '../pipeline.ts';
 import type { World } from '../world.ts';

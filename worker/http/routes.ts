@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { openapi } from './openapi.ts';
 import { getAircraft, listAircraft, listAircraftPacks, listLedger } from './resources/aircraft.ts';
 import { assessRecord } from './resources/assessments.ts';

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { AUDIENCES } from '../archive/ledger/ledger-calls.ts';
 import { KEY_SCOPES } from '../archive/workshop/workshop-calls.ts';
 import { Defect } from './problem.ts';

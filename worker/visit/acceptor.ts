@@ -1,4 +1,4 @@
-import type { z } from 'zod';
+import type * as z from 'zod';
 
 /** Whether a value is what a schema takes as it stands. */
 export type Acceptor = (value: unknown) => boolean;

@@ -1,4 +1,4 @@
-import type { z } from 'zod';
+import type * as z from 'zod';
 import { arm, choice, count, flow, id, line, list, mass, number, part } from './field.ts';
 import { LoadingLimit, Station } from './station.ts';
 

@@ -1,4 +1,4 @@
-import type { z } from 'zod';
+import type * as z from 'zod';
 import { arm, choice, count, flag, id, line, list, number, part } from './field.ts';
 
 export const AntennaPosition = part('Position', 'Where it stands', {

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { EquipmentFields } from './equipment.ts';
 import { choice, id, line, list, part } from './field.ts';
 

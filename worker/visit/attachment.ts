@@ -1,4 +1,4 @@
-import type { z } from 'zod';
+import type * as z from 'zod';
 import { choice, digest, id, line, list, moment, part } from './field.ts';
 
 export const Attachment = part('Attachment', 'A photograph that is shown in the pack, or a paper appended to it', {

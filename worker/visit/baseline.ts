@@ -1,4 +1,4 @@
-import type { z } from 'zod';
+import type * as z from 'zod';
 import { EquipmentItem } from './equipment.ts';
 import { arm, choice, date, id, line, list, mass, momentOfMass, part } from './field.ts';
 

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { factorOf, QUANTITY_SUFFIX, type Quantity, type Units } from '../units/quantity.ts';
 import type { Measured } from './field.ts';
 

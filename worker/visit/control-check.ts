@@ -1,4 +1,4 @@
-import type { z } from 'zod';
+import type * as z from 'zod';
 import { choice, flag, id, line, list, moment, part } from './field.ts';
 
 export const AXES = ['ailerons', 'elevator', 'rudder', 'trim', 'flaps', 'throttle', 'weight-shift'] as const;

@@ -1,4 +1,4 @@
-import type { z } from 'zod';
+import type * as z from 'zod';
 import { Position } from './compass.ts';
 import { line, moment, number, part } from './field.ts';
 

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { choice, count, flag, id, line, list, number, part } from './field.ts';
 import { GAUGES, MATERIALS } from './wire-size.ts';
 

@@ -1,4 +1,4 @@
-import type { z } from 'zod';
+import type * as z from 'zod';
 import { choice, flag, id, line, list, moment, number, part } from './field.ts';
 
 export const RunValue = part('Value', 'One instrument reading of a run', {

@@ -1,4 +1,4 @@
-import type { z } from 'zod';
+import type * as z from 'zod';
 import { arm, choice, flag, id, line, mass, part } from './field.ts';
 
 export const MASS_SOURCES = ['weighed', 'maker', 'estimated'] as const;

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { LIMITS } from '../limits.ts';
 import { isDate, isMoment } from '../units/calendar.ts';
 import type { Quantity } from '../units/quantity.ts';

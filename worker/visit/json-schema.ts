@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { VisitRecord } from './record.ts';
 
 /** The record as JSON Schema 2020-12, with title, description, unit and example on every field. */

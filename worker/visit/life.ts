@@ -1,4 +1,4 @@
-import type { z } from 'zod';
+import type * as z from 'zod';
 import { choice, count, date, flag, id, line, list, number, part } from './field.ts';
 
 export const LifeLimit = part('Interval', 'How often, by whichever comes first', {

@@ -1,4 +1,4 @@
-import type { z } from 'zod';
+import type * as z from 'zod';
 import { choice, count, id, line, list, number, part } from './field.ts';
 
 export const Meter = part('Meter', 'A running meter read at arrival and at release', {

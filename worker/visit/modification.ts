@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { EquipmentFields, EquipmentItem } from './equipment.ts';
 import { arm, choice, date, flag, id, line, list, mass, moment, part, prose } from './field.ts';
 

@@ -1,4 +1,4 @@
-import type { z } from 'zod';
+import type * as z from 'zod';
 import { choice, date, id, line, list, number, part } from './field.ts';
 
 export const ReleaseDocument = part('Release document', 'The paper that a part came with', {

@@ -1,4 +1,4 @@
-import type { z } from 'zod';
+import type * as z from 'zod';
 import { choice, date, id, line, list, part } from './field.ts';
 
 /** What a person may sign for. `release` is the right to release the aircraft; the others are kinds of work. */

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { LIMITS } from '../limits.ts';
 import { nearest } from './nearest.ts';
 import { pointer } from './pointer.ts';

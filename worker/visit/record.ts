@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { Aircraft } from './aircraft.ts';
 import { Antennas } from './antennas.ts';
 import { AsFound } from './as-found.ts';

@@ -1,4 +1,4 @@
-import type { z } from 'zod';
+import type * as z from 'zod';
 import { id, line, list, part, prose } from './field.ts';
 
 export const Acknowledgement = part('Acknowledgement', 'A caution read and accepted by a named person', {

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { arm, choice, count, density, id, line, list, mass, part, volume } from './field.ts';
 
 const common = {

@@ -1,4 +1,4 @@
-import type { z } from 'zod';
+import type * as z from 'zod';
 import { AltimeterTest, Encoder, StaticSystem } from './altimetry.ts';
 import { choice, count, flag, id, line, list, moment, number, part } from './field.ts';
 import { TransponderTest } from './transponder-test.ts';

@@ -1,4 +1,4 @@
-import type { z } from 'zod';
+import type * as z from 'zod';
 import { ARM_UNITS, MASS_UNITS, VOLUME_UNITS } from '../units/quantity.ts';
 import { choice, part } from './field.ts';
 

@@ -1,4 +1,4 @@
-import type { z } from 'zod';
+import type * as z from 'zod';
 import { choice, count, date, flag, id, line, list, moment, number, part } from './field.ts';
 
 export const Deferral = part('Deferral', 'A finding carried forward', {

@@ -1,4 +1,4 @@
-import type { z } from 'zod';
+import type * as z from 'zod';
 import { arm, choice, date, flag, id, line, list, mass, moment, number, part, volume } from './field.ts';
 
 export const Correction = part('Scale correction', 'What the calibration certificate adds at one reading', {

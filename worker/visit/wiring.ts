@@ -1,4 +1,4 @@
-import type { z } from 'zod';
+import type * as z from 'zod';
 import { arm, choice, flag, id, line, list, moment, number, part } from './field.ts';
 import { GAUGES, MATERIALS } from './wire-size.ts';
 

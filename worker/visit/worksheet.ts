@@ -1,4 +1,4 @@
-import type { z } from 'zod';
+import type * as z from 'zod';
 import { choice, id, line, list, number, part } from './field.ts';
 
 export const Job = part('Job', 'A line of the worksheet', {

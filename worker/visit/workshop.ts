@@ -1,4 +1,4 @@
-import type { z } from 'zod';
+import type * as z from 'zod';
 import { LANGUAGES } from '../words/language.ts';
 import { choice, line, moment, part, prose } from './field.ts';
 

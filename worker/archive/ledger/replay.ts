@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { canonicalJson } from '../../pack/canonical-json.ts';
 import { brokenEntry } from './chain.ts';
 import type { ChainEntry, KeptPack, VisitState } from './ledger-calls.ts';

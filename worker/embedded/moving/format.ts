@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import type { ChainEntry } from '../../archive/ledger/ledger-calls.ts';
 import type { PackSummary } from '../../pipeline.ts';
 

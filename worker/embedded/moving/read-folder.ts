@@ -1,4 +1,4 @@
-import type { z } from 'zod';
+import type * as z from 'zod';
 import { altered, type FolderDefect } from './defect.ts';
 import { textAt } from './folder.ts';
 import { AircraftFile, LedgerFile, PLACES, WorkshopFile } from './format.ts';

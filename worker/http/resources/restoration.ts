@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import type { LedgerName, SealFacts } from '../../archive/archive.ts';
 import type { AircraftOverview, Restoration } from '../../archive/ledger/ledger-calls.ts';
 import { LIMITS } from '../../limits.ts';

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { visitJsonSchema } from '../../visit/json-schema.ts';
 import type { Operation } from '../route.ts';
 

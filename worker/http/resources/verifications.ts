@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import type { KeptPack } from '../../archive/ledger/ledger-calls.ts';
 import { json, reached } from '../answer.ts';
 import { requestBody } from '../request-body.ts';

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { LIMITS } from '../../limits.ts';
 import { found, json, reached } from '../answer.ts';
 import { packOf } from '../params.ts';
