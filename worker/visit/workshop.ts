@@ -26,7 +26,11 @@ export const Workshop = part('Workshop', 'Who took the aircraft in', {
     'NZD',
   ] as const).optional(),
   paper: choice('Paper', 'Paper that its packs are printed on', ['A4', 'Letter'] as const).optional(),
-  language: choice('Language', 'Language that its packs, pages and findings are written in, ISO 639-1', LANGUAGES).optional(),
+  language: choice(
+    'Language',
+    'Language that its packs, pages and findings are written in, ISO 639-1',
+    LANGUAGES,
+  ).optional(),
 });
 export type Workshop = z.infer<typeof Workshop>;
 
