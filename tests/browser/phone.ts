@@ -6,6 +6,7 @@ import { launchBrowser } from './launch.ts';
 const WCAG = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
 
 export const PHONE = { width: 360, height: 740 };
+const DESK = { width: 1280, height: 800 };
 
 /** A real browser, as small as a phone, with one page. */
 export interface Phone {
@@ -16,6 +17,8 @@ export interface Phone {
   isWithinWidth(): Promise<boolean>;
   /** Defects of accessibility, each with where it is. */
   defects(): Promise<string[]>;
+  /** What is wrong with the page on a phone and on a desk: too wide, or a defect of accessibility. It is left on a phone. */
+  wrongAtAnySize(): Promise<string[]>;
   close(): Promise<void>;
 }
 
@@ -26,7 +29,7 @@ export async function openPhone(): Promise<Phone> {
   const complaints: string[] = [];
   page.on('console', (message) => complaints.push(message.text()));
   page.on('pageerror', (error) => complaints.push(error.message));
-  return {
+  const phone: Phone = {
     page,
     complaints,
     async isWithinWidth() {
@@ -37,6 +40,16 @@ export async function openPhone(): Promise<Phone> {
       const { violations } = await new AxeBuilder({ page }).withTags(WCAG).analyze();
       return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target).join(' ')}`);
     },
+    async wrongAtAnySize() {
+      const wrong: string[] = [];
+      for (const size of [DESK, PHONE]) {
+        await page.setViewportSize(size);
+        if (!(await phone.isWithinWidth())) wrong.push('wider than the window');
+        wrong.push(...(await phone.defects()));
+      }
+      return wrong;
+    },
     close: () => browser.close(),
   };
+  return phone;
 }

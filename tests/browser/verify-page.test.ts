@@ -43,8 +43,7 @@ describe('the verify page on a phone', () => {
     await phone.page.goto(`${service.origin}/verify`);
     expect(await phone.defects()).toEqual([]);
     await verdictOn(pdf);
-    expect(await phone.isWithinWidth()).toBe(true);
-    expect(await phone.defects()).toEqual([]);
+    expect(await phone.wrongAtAnySize()).toEqual([]);
     expect(phone.complaints).toEqual([]);
   });
 

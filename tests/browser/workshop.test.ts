@@ -34,17 +34,6 @@ async function open(path: string): Promise<void> {
   await page.getByRole('button', { name: 'Work with this key' }).click();
 }
 
-async function isSound(): Promise<void> {
-  for (const [width, height] of [
-    [360, 740],
-    [1280, 800],
-  ] as const) {
-    await page.setViewportSize({ width, height });
-    expect(await site.phone.isWithinWidth()).toBe(true);
-    expect(await site.phone.defects()).toEqual([]);
-  }
-}
-
 describe('the pages of a workshop', () => {
   test('ask for a key, forget one that is refused, and keep one for the tab alone', async () => {
     await page.goto(`${site.service.origin}/workshop`);
@@ -70,7 +59,7 @@ describe('the pages of a workshop', () => {
     await page.getByLabel('Search by registration').fill('wg');
     expect(await page.locator('#count').textContent()).toBe('1 of 2 aircraft');
     expect(await page.locator('#fleet tr').count()).toBe(1);
-    await isSound();
+    expect(await site.phone.wrongAtAnySize()).toEqual([]);
   });
 
   test('show an aircraft: what is due, its history, its packs', async () => {
@@ -78,7 +67,7 @@ describe('the pages of a workshop', () => {
     await page.getByRole('row', { name: /L02 Oil and filter/ }).waitFor();
     await page.locator('#history svg').waitFor();
     expect(await page.locator('#history table').textContent()).toContain('325.9 kg');
-    await isSound();
+    expect(await site.phone.wrongAtAnySize()).toEqual([]);
   });
 
   test('make a link for the owner, show when it was opened, and revoke it', async () => {
@@ -125,7 +114,7 @@ describe('the inspector’s page', () => {
     await page.locator('#preview').getByRole('heading', { name: 'Weighing report' }).waitFor();
     expect(await page.locator('#preview').textContent()).toContain('NOT RELEASED');
     expect(await button().isDisabled()).toBe(true);
-    await isSound();
+    expect(await site.phone.wrongAtAnySize()).toEqual([]);
   });
 
   test('releases once every caution is answered, every document ticked and the statement made', async () => {
@@ -185,6 +174,6 @@ describe('the inspector’s page', () => {
     const row = page.getByRole('row', { name: /Maximum mass/ });
     await row.waitFor();
     expect(await row.textContent()).toContain('1232.0\u00a0lb1220.0\u00a0lb');
-    await isSound();
+    expect(await site.phone.wrongAtAnySize()).toEqual([]);
   });
 });
