@@ -10,6 +10,7 @@ import type {
   Reached,
   SealFacts,
 } from './archive.ts';
+import { keepBlob } from './keep-blob.ts';
 import type { LedgerCalls } from './ledger/ledger-calls.ts';
 import { type Page, type PageRequest, pageOf } from './page.ts';
 import { stage, staged, unstage } from './staging.ts';
@@ -38,9 +39,7 @@ export class CloudArchive implements Archive {
 
   /** R2 checks the bytes against the digest that they are stored under. */
   putBlob(sha256: string, bytes: Uint8Array): Promise<Reached<void>> {
-    return reached(async () => {
-      await this.#env.BLOBS.put(blobKey(sha256), bytes, { sha256 });
-    });
+    return reached(() => keepBlob(this.#env.BLOBS, blobKey(sha256), sha256, bytes));
   }
 
   sizeOfBlob(sha256: string): Promise<Reached<number | null>> {
@@ -56,7 +55,7 @@ export class CloudArchive implements Archive {
 
   stageBlob(name: LedgerName, sha256: string, bytes: Uint8Array, seal: SealFacts | null): Promise<Reached<void>> {
     return reached(async () => {
-      await this.#env.BLOBS.put(blobKey(sha256), bytes, { sha256 });
+      await keepBlob(this.#env.BLOBS, blobKey(sha256), sha256, bytes);
       await stage(this.#env.BLOBS, name, sha256, seal);
     });
   }
