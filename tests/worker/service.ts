@@ -13,12 +13,14 @@ let workshops = 0;
 interface Replaced {
   world?: Partial<World>;
   pipeline?: Partial<Pipeline>;
+  /** A workshop that is there already. */
+  of?: { workshop: string; key: string };
 }
 
 type Init = Omit<RequestInit, 'body' | 'headers'> & { body?: unknown; headers?: Record<string, string>; key?: string };
 
 /** A service over the real storage with its own clock and log, and a workshop of its own. */
-export async function testService({ world = {}, pipeline = {} }: Replaced = {}) {
+export async function testService({ world = {}, pipeline = {}, of }: Replaced = {}) {
   const clock = { at: Date.parse('2026-11-05T12:00:00Z') };
   const events: LogEvent[] = [];
   const ours = { now: () => new Date(clock.at), log: (event: LogEvent) => void events.push(event), ...world };
@@ -26,7 +28,7 @@ export async function testService({ world = {}, pipeline = {} }: Replaced = {}) 
     world: { ...cloudWorld(env), adminSecret: ADMIN_SECRET, ...ours },
     pipeline: { ...pipelineDouble, ...pipeline },
   });
-  const workshop = `shop-${++workshops}-${crypto.randomUUID().slice(0, 8)}`;
+  const workshop = of?.workshop ?? `shop-${++workshops}-${crypto.randomUUID().slice(0, 8)}`;
 
   /** Sends a request with the workshop's first key unless told otherwise; an object becomes JSON. */
   const call = async (path: string, { body, headers = {}, key = first, ...init }: Init = {}): Promise<Response> => {
@@ -39,7 +41,8 @@ export async function testService({ world = {}, pipeline = {} }: Replaced = {}) 
     });
   };
 
-  let first = '';
+  let first = of?.key ?? '';
+  if (of) return { call, clock, events, workshop, key: first };
   const created = await call('/v1/workshops', {
     method: 'POST',
     key: ADMIN_SECRET,

@@ -1,5 +1,5 @@
 import type { KeptSealKey } from '../archive/workshop/workshop-calls.ts';
-import { newSealKey, openSealKey } from '../seal/key.ts';
+import { newSealKey, OtherSecretError, openSealKey } from '../seal/key.ts';
 import type { SealKey } from '../seal/seal.ts';
 import { found, reached } from './answer.ts';
 import { Refusal } from './problem.ts';
@@ -11,7 +11,15 @@ export async function sealKeyOf(call: Call): Promise<SealKey> {
   const keys = reached(await call.world.archive.workshop(workshop, (calls) => calls.sealKeys()));
   const [inUse] = found(keys, 'such workshop');
   const key = inUse && inUse.retiredAt === null ? inUse : await takeNewKey(call, null);
-  return openSealKey(key, sealSecretOf(call), workshop);
+  try {
+    return await openSealKey(key, sealSecretOf(call), workshop);
+  } catch (error) {
+    if (!(error instanceof OtherSecretError)) throw error;
+    throw new Refusal(
+      'unavailable',
+      'The seal key of the workshop is kept under another SLIPMARK_SEAL: set that again, or take a new key with POST /v1/seal-keys',
+    );
+  }
 }
 
 /** Takes a new key into use in place of the one that the caller knows of. */

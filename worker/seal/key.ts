@@ -2,6 +2,7 @@ import {
   CompactEncrypt,
   calculateJwkThumbprint,
   compactDecrypt,
+  errors,
   exportJWK,
   generateKeyPair,
   importJWK,
@@ -9,6 +10,9 @@ import {
   type JWK,
 } from 'jose';
 import type { SealKey } from './seal.ts';
+
+/** A key was kept under another secret, or for another workshop. */
+export class OtherSecretError extends Error {}
 
 /** A new key in the form in which it is kept. */
 export interface WrappedKey {
@@ -37,14 +41,23 @@ export async function newSealKey(secret: string, workshop: string): Promise<Wrap
 /**
  * The key as it signs.
  *
- * @throws Error when it was wrapped under another secret, or for another workshop
+ * @throws OtherSecretError when it was wrapped under another secret, or for another workshop
  */
 export async function openSealKey({ kid, wrapped }: WrappedKey, secret: string, workshop: string): Promise<SealKey> {
-  const { plaintext } = await compactDecrypt(wrapped, await wrappingKey(secret, workshop));
+  const plaintext = await unwrapped(wrapped, await wrappingKey(secret, workshop));
   const jwk = JSON.parse(new TextDecoder().decode(plaintext)) as JWK;
   const privateKey = await importJWK(jwk, 'EdDSA');
   if (privateKey instanceof Uint8Array) throw new Error('Cannot open the seal key: it must be a key pair');
   return { kid, privateKey };
+}
+
+async function unwrapped(wrapped: string, key: Uint8Array): Promise<Uint8Array> {
+  try {
+    return (await compactDecrypt(wrapped, key)).plaintext;
+  } catch (error) {
+    if (error instanceof errors.JWEDecryptionFailed) throw new OtherSecretError('Kept under another secret');
+    throw error;
+  }
 }
 
 /** A published key under the name that follows from it (RFC 7638), whatever name it came under. */

@@ -53,4 +53,18 @@ describe('the keys that a workshop seals with', () => {
     const aircraft = await (await service.call('/v1/aircraft/Q-TST')).json<{ packs: number }>();
     expect(aircraft.packs).toBe(0);
   });
+
+  test('kept under another secret open nothing: the answer says what to do, and a new key helps', async () => {
+    const before = await testService();
+    await keep(before);
+    await release(before);
+    const service = await testService({ of: before, world: { sealSecret: 'another secret' } });
+    await keep(service, { ...RECORD, note: 'second' });
+    const refused = await release(service);
+    expect(refused.status).toBe(503);
+    expect((await refused.json<{ detail: string }>()).detail).toContain('POST /v1/seal-keys');
+    expect((await service.call('/v1/seal-keys', { method: 'POST' })).status).toBe(201);
+    expect((await release(service)).status).toBe(201);
+    expect(await published(service)).toHaveLength(2);
+  });
 });
