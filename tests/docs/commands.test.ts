@@ -1,6 +1,8 @@
 import { createHash } from 'node:crypto';
 import { cpSync, existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import Ajv from 'ajv';
+import { parse } from 'jsonc-parser';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { ROOT } from '../../worker/embedded/places.ts';
 import { verifyFile } from '../../worker/seal/verify.ts';
@@ -49,8 +51,17 @@ describe('the commands of the documentation', { timeout: 60_000 }, () => {
     for (const { url } of settings['json.schemas']) expect(existsSync(join(ROOT, url))).toBe(true);
   });
 
+  test('deploy: wrangler knows every setting', () => {
+    const schema = JSON.parse(readFileSync(join(ROOT, 'node_modules/wrangler/config-schema.json'), 'utf8'));
+    const isKnown = new Ajv({ strict: false, validateFormats: false }).compile(schema);
+    const own = parse(readFileSync(join(ROOT, 'worker/wrangler.jsonc'), 'utf8'));
+    expect(isKnown({ ...own, ...JSON.parse(fencedBlocks('deploy', 'json').join('')) })).toBe(true);
+    expect(isKnown({ ...own, routes: [{ patern: 'packs.example.org' }] })).toBe(false);
+  });
+
   test('deploy: wrangler knows every command, and the workshop is made', async () => {
-    expect(await reader.runShell('deploy')).toContain('"id": "my-workshop"');
+    expect(await reader.runShell('deploy')).toContain('Scale head');
+    expect(readFileSync(join(reader.folder, 'seal-keys.json'), 'utf8')).toContain('"keys": []');
   });
 
   test('moving-house: what was released is exported, proved, imported, and exported again the same', async () => {
@@ -91,7 +102,7 @@ describe('the commands of the documentation', { timeout: 60_000 }, () => {
   });
 
   test('no block of any page was left out', () => {
-    const apart = new Set(['tools json', 'start ']);
+    const apart = new Set(['tools json', 'deploy json', 'start ']);
     const written = CONTENT_PAGES.flatMap((page) => languagesOf(page).map((language) => `${page} ${language}`));
     expect(written.filter((block) => !apart.has(block) && !reader.hasRun.has(block))).toEqual([]);
   });

@@ -19,6 +19,7 @@ import {
   listPacks,
 } from './resources/packs.ts';
 import { releaseVisit } from './resources/release.ts';
+import { relistAircraft } from './resources/relisting.ts';
 import { bringBlob, restoreLedger } from './resources/restoration.ts';
 import { getSealKeys, rotateSealKey, takeOverSealKeys } from './resources/seal-keys.ts';
 import { getHealth, getVisitSchema } from './resources/service.ts';
@@ -96,6 +97,7 @@ export const ROUTES: readonly Route[] = [
   ['POST', '/v1/seal-keys/retired', 'admin', takeOverSealKeys],
   ['PUT', `${AIRCRAFT}/restoration/blobs/{sha256}`, 'admin', bringBlob],
   ['PUT', `${AIRCRAFT}/restoration`, 'admin', restoreLedger],
+  ['POST', `${AIRCRAFT}/relisting`, 'admin', relistAircraft],
   ['GET', '/v1/keys', 'admin', listKeys],
   ['POST', '/v1/keys', 'admin', makeKey],
   ['POST', '/v1/keys/{key}/rotation', 'admin', rotateKey],

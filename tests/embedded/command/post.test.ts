@@ -114,3 +114,13 @@ describe('slipmark post', () => {
     expect(stderr).toContain('http://127.0.0.1:9/v1/aircraft/Q-WGT/visits/weighing: The service cannot be reached');
   });
 });
+
+describe('slipmark relist', () => {
+  test('tells the list of every pack of every aircraft', async () => {
+    expect((await post({}, '--over', 'kept', '--release-as', 'rufus', '--knows-of-no-hazard')).code).toBe(0);
+    const { items } = (await client.listAircraftPacks({ registration: 'Q-WGT' })).body;
+    expect(items.length).toBeGreaterThan(0);
+    const { code, stdout } = await runCommand(['relist', '--json', '--origin', service.origin], { key });
+    expect([code, JSON.parse(stdout)]).toEqual([0, { aircraft: 1, packs: items.length }]);
+  });
+});

@@ -63,6 +63,22 @@ describe('while the index fails', () => {
       await expect.poll(() => isEmpty(state.storage.sql)).toBe(true);
     });
   });
+
+  test('a list that was lost follows from the ledger again, and nothing happens to the aircraft', async () => {
+    const service = await testService();
+    await keep(service);
+    await release(service);
+    await runDurableObjectAlarm(ledgerOf(service));
+    await env.INDEX.prepare('DELETE FROM packs').run();
+    expect(await listed(service)).toEqual([]);
+    const chain = await (await service.call('/v1/aircraft/Q-TST/ledger')).text();
+    const answer = await service.call('/v1/aircraft/Q-TST/relisting', { method: 'POST' });
+    expect([answer.status, await answer.json()]).toEqual([202, { registration: 'Q-TST', packs: 1 }]);
+    await runDurableObjectAlarm(ledgerOf(service));
+    expect(await listed(service)).toEqual(['Q-TST-P1-1']);
+    expect(await (await service.call('/v1/aircraft/Q-TST/ledger')).text()).toBe(chain);
+    expect((await service.call('/v1/aircraft/Q-NONE/relisting', { method: 'POST' })).status).toBe(404);
+  });
 });
 
 test('drain() keeps what was told anew while it waited for the index', async () => {

@@ -196,6 +196,8 @@ export interface LedgerCalls {
   withdraw(request: WithdrawPack): Promise<KeptPack | null>;
   /** Takes a ledger over as it was, whole; only where nothing ever happened. */
   restore(request: Restoration): Promise<RestoreOutcome>;
+  /** Has the index told of every pack again; how many there are. Nothing happens to the aircraft. */
+  relist(workshop: string): Promise<number>;
   revokeLink(pack: string, link: string, at: string): Promise<KeptLink | null>;
   /** Notes the opening. Null for a link that is unknown, expired or revoked: callers cannot tell which. */
   openLink(tokenSha256: string, at: string, what: Opened): Promise<OpenedLink | null>;

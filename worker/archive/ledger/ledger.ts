@@ -214,6 +214,12 @@ export class Ledger extends DurableObject<Bindings> implements Calls.LedgerCalls
     return outcome;
   }
 
+  async relist(workshop: string): Promise<number> {
+    const told = outbox.enqueueAll(this.#sql, workshop);
+    if (told > 0) await this.#storage.setAlarm(Date.now());
+    return told;
+  }
+
   override async alarm(): Promise<void> {
     const waitMs = await outbox.drain(this.#sql, this.env.INDEX);
     if (waitMs !== null) await this.#storage.setAlarm(Date.now() + waitMs);

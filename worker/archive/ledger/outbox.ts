@@ -13,6 +13,13 @@ export function enqueue(sql: SqlStorage, workshop: string, pack: string): void {
   sql.exec('INSERT OR REPLACE INTO outbox (pack, workshop) VALUES (?, ?)', pack, workshop);
 }
 
+/** Has every pack told again, as to an index that lost them. @returns how many there are */
+export function enqueueAll(sql: SqlStorage, workshop: string): number {
+  return sql
+    .exec('INSERT OR REPLACE INTO outbox (pack, workshop) SELECT pack, ? FROM packs RETURNING pack', workshop)
+    .toArray().length;
+}
+
 export function isEmpty(sql: SqlStorage): boolean {
   return sql.exec('SELECT 1 FROM outbox LIMIT 1').toArray().length === 0;
 }

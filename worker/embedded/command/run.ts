@@ -40,6 +40,10 @@ const COMMANDS: Readonly<Record<string, Listed>> = {
     summary: 'Such a folder into an empty workshop of another deployment',
     load: async () => (await import('./import.ts')).importArchive,
   },
+  relist: {
+    summary: 'Put every pack into the list of packs again, after its database was lost',
+    load: async () => (await import('./relist.ts')).relist,
+  },
   csv: {
     summary: 'Equipment list, scales, weighing points and worksheet as tables, out of a record and into it',
     load: async () => (await import('./csv.ts')).csv,
