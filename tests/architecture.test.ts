@@ -6,13 +6,13 @@ import { REGIMES } from '../worker/gate/regimes/table.ts';
 const WORKER = `${import.meta.dirname}/../worker`;
 
 /** Stages from left to right: each may import itself and what stands to its left. */
-const STAGES = ['words', 'units', 'visit', 'calc', 'gate', 'pack', 'print', 'seal'];
+const STAGES = ['words', 'units', 'visit', 'calc', 'gate', 'pack', 'print', 'seal', 'pipeline'];
 
 /** Free to every stage: bounds without behaviour. */
 const FREE = ['limits.ts'];
 
-/** They join the stages, so they may see all of them, and nothing of the edge. */
-const JOINTS = ['pipeline.ts', 'assessment-answer.ts', 'print-finding.ts'];
+/** The door to the stages, so it may see all of them, and nothing of the edge. */
+const JOINTS = ['pipeline.ts'];
 
 /** What a stage may take from outside, and in which files or folders. Everything else is its own. */
 const FROM_OUTSIDE: Readonly<Record<string, readonly string[]>> = {

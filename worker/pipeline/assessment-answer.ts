@@ -1,8 +1,8 @@
-import type { Results } from './calc/results.ts';
-import { addressForms } from './calc/surveillance/address.ts';
-import type { SurveillanceResult } from './calc/surveillance/results.ts';
-import { RULE_SET } from './gate/rule-set.ts';
-import type { Assessed } from './pipeline.ts';
+import type { Results } from '../calc/results.ts';
+import { addressForms } from '../calc/surveillance/address.ts';
+import type { SurveillanceResult } from '../calc/surveillance/results.ts';
+import { RULE_SET } from '../gate/rule-set.ts';
+import type { Assessed } from './assess.ts';
 
 /** The answer to an assessment, as plain JSON in the units of calculation: kg, mm, l, and those that names end in. */
 export function assessmentAnswer(assessed: Assessed): Record<string, unknown> {

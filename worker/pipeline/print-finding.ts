@@ -1,6 +1,6 @@
-import type { Finding } from './gate/finding.ts';
-import type { PrintFinding } from './print/index.ts';
-import type { Printer } from './units/print.ts';
+import type { Finding } from '../gate/finding.ts';
+import type { PrintFinding } from '../print/index.ts';
+import type { Printer } from '../units/print.ts';
 
 /** What the typesetter could not print, as a finding that blocks: nothing is left out in silence. */
 export function printFinding(finding: PrintFinding, say: Printer): Finding {

@@ -1,0 +1,44 @@
+import { compute } from '../calc/results.ts';
+import { type Assessment, passGate } from '../gate/gate.ts';
+import { regimeNamed } from '../gate/regimes/table.ts';
+import type { ArchiveFacts } from '../gate/rule.ts';
+import { RULE_SET } from '../gate/rule-set.ts';
+import { canonicalJson } from '../pack/canonical-json.ts';
+import { sha256 } from '../pack/digest.ts';
+import { readRecord } from '../visit/read-record.ts';
+import type { VisitRecord } from '../visit/record.ts';
+import type { RecordIssue } from '../visit/record-issue.ts';
+
+/** A record that fits the schema, computed and checked. */
+export interface Assessed extends Assessment {
+  record: VisitRecord;
+  /** The record in canonical JSON: what is digested, attached and kept. */
+  recordJson: string;
+  /** SHA-256 of `recordJson`. */
+  recordSha256: string;
+  /** SHA-256 over record, rule set and regime: what an inspector reads and releases. */
+  assessmentSha256: string;
+}
+
+export type AssessOutcome = { ok: true; assessed: Assessed } | { ok: false; issues: RecordIssue[] };
+
+/**
+ * Reads, computes and checks a record.
+ *
+ * @param input parsed JSON of any shape
+ * @param at the moment of the assessment, ISO 8601 with offset
+ */
+export async function assess(input: unknown, at: string, facts: ArchiveFacts = {}): Promise<AssessOutcome> {
+  const read = readRecord(input);
+  if (!read.ok) return read;
+  const { record, visit } = read;
+  const recordJson = canonicalJson(record);
+  // Digested beside the computing: the platform hashes on a thread of its own.
+  const digesting = sha256(recordJson);
+  const { id, version, leastPilotKg, standardPersonKg } = regimeNamed(visit.aircraft.regime);
+  const results = compute(visit, { leastPilotKg: leastPilotKg.value, standardPersonKg: standardPersonKg.value, at });
+  const assessment = passGate(visit, results, { at, facts });
+  const recordSha256 = await digesting;
+  const assessmentSha256 = await sha256(canonicalJson({ recordSha256, ruleSet: RULE_SET, regime: { id, version } }));
+  return { ok: true, assessed: { ...assessment, record, recordJson, recordSha256, assessmentSha256 } };
+}

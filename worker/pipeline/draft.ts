@@ -1,0 +1,51 @@
+import type { Finding } from '../gate/finding.ts';
+import { type PackContext, packContext } from '../pack/context.ts';
+import type { PackIdentity } from '../pack/identity.ts';
+import { type PackDocument, packDocuments } from '../pack/pack-documents.ts';
+import { DASH } from '../pack/people.ts';
+import type { Assessed } from './assess.ts';
+import { printFinding } from './print-finding.ts';
+import { type AttachedFiles, printPack } from './print-pack.ts';
+
+function draftContext(assessed: Assessed, at: string): PackContext {
+  const identity: PackIdentity = {
+    pack: DASH,
+    issue: DASH,
+    issuedAt: at,
+    visit: DASH,
+    previous: undefined,
+    supersedes: undefined,
+  };
+  return packContext(assessed, { identity, recordSha256: assessed.recordSha256 });
+}
+
+/** What stands now, as documents. Nothing in them is released. */
+export async function draftDocuments(assessed: Assessed, at: string): Promise<PackDocument[]> {
+  return (await packDocuments(draftContext(assessed, at))).documents;
+}
+
+export interface DraftOptions {
+  /** One document alone. @default the whole pack */
+  document?: string;
+  /** @default what the workshop prints on */
+  paper?: 'A4' | 'Letter';
+  /** @default none: what needs a file says that it is missing */
+  files?: AttachedFiles;
+}
+
+/** What stands now, as a PDF with a NOT RELEASED mark on every page; and what could not be printed. */
+export async function draftPdf(
+  assessed: Assessed,
+  at: string,
+  options: DraftOptions = {},
+): Promise<{ bytes: Uint8Array; findings: Finding[] }> {
+  const context = draftContext(assessed, at);
+  const all = (await packDocuments(context, { alone: options.document })).documents;
+  const documents = options.document === undefined ? all : all.filter(({ id }) => id === options.document);
+  const printed = await printPack(context, documents, {
+    recordJson: assessed.recordJson,
+    paper: options.paper,
+    files: options.files ?? {},
+  });
+  return { bytes: printed.bytes, findings: printed.findings.map((finding) => printFinding(finding, context.say)) };
+}

@@ -1,0 +1,104 @@
+import type { PackContext } from '../pack/context.ts';
+import { NOT_RELEASED } from '../pack/identity.ts';
+import type { PackDocument } from '../pack/pack-documents.ts';
+import { imageSource } from '../pack/views/photographs.ts';
+import { type PrintAttachment, type PrintDocument, type Printed, print } from '../print/index.ts';
+import { emptySlot, SLOT_NAME, slotBytes } from '../seal/slot.ts';
+
+/** The files of attachments, by the SHA-256 that the record names. */
+export type AttachedFiles = Readonly<Record<string, Uint8Array>>;
+
+interface PrintPackOptions {
+  recordJson: string;
+  manifestJson?: string;
+  paper?: 'A4' | 'Letter' | undefined;
+  files: AttachedFiles;
+  hasSlot?: boolean;
+}
+
+/** The mark depends on the release alone: nobody who prints a pack can leave it out. */
+export function printPack(
+  context: PackContext,
+  documents: readonly PackDocument[],
+  options: PrintPackOptions,
+): Promise<Printed> {
+  const { visit, identity, released, recordSha256, say } = context;
+  const { registration, maker, model } = visit.aircraft;
+  return print({
+    documents: documents.map((document) => withPages(document, options.files)),
+    images: imagesOf(context, options.files),
+    header: { left: visit.workshop.name, right: registration },
+    footer: {
+      left: registration,
+      centre: released
+        ? say.words`Pack ${identity.pack} · issue ${identity.issue}`
+        : say.words`Draft · record ${recordSha256.slice(0, 12)}`,
+    },
+    ...(released ? {} : { mark: say.term(NOT_RELEASED) }),
+    paper: options.paper ?? visit.workshop.paper ?? 'A4',
+    metadata: {
+      title: released
+        ? say.words`Release pack ${registration}, ${identity.pack}`
+        : say.words`Release pack ${registration}, draft`,
+      subject: say.words`Modification record and release pack, ${maker} ${model}`,
+      author: visit.workshop.name,
+      language: say.lexicon.language,
+      issuedAt: identity.issuedAt,
+      identifier: recordSha256.slice(0, 32),
+    },
+    attachments: attachments(context, options),
+    words: say.words,
+  });
+}
+
+/** A document with the pages of the paper that follows it. */
+function withPages({ appends, ...document }: PackDocument, files: AttachedFiles): PrintDocument {
+  if (appends === undefined) return document;
+  const bytes = files[appends];
+  if (!bytes) throw new Error(`Cannot print ${document.id}: the file ${appends} must be given`);
+  return { ...document, appended: { bytes, title: document.title } };
+}
+
+/** Pictures by the source under which documents show them. */
+function imagesOf({ attachments }: PackContext, files: AttachedFiles): Record<string, Uint8Array> {
+  const pictures = Object.entries(files).filter(([sha256]) => {
+    const fact = attachments[sha256];
+    return fact?.ok === true && fact.kind !== 'pdf';
+  });
+  return Object.fromEntries(pictures.map(([sha256, bytes]) => [imageSource(sha256), bytes]));
+}
+
+function attachments(
+  { say }: PackContext,
+  { recordJson, manifestJson, hasSlot = false }: PrintPackOptions,
+): PrintAttachment[] {
+  const attached = (
+    name: string,
+    text: string,
+    description: string,
+    relationship: 'Source' | 'Data',
+  ): PrintAttachment => ({
+    name,
+    bytes: new TextEncoder().encode(text),
+    mediaType: 'application/json',
+    description,
+    relationship,
+  });
+  return [
+    attached('record.json', recordJson, say.words`The visit record that this pack was made from`, 'Source'),
+    ...(manifestJson
+      ? [attached('manifest.json', manifestJson, say.words`Digests of the record and of every document`, 'Data')]
+      : []),
+    ...(hasSlot ? [sealSlot(say.words`Seal of the workshop over every byte of this file but its own`)] : []),
+  ];
+}
+
+/** Takes the seal: digests of every page, of the record and of the manifest, signed. */
+const sealSlot = (description: string): PrintAttachment => ({
+  name: SLOT_NAME,
+  bytes: (pages) => emptySlot(slotBytes(pages + 2)),
+  mediaType: 'application/jose',
+  description,
+  relationship: 'Supplement',
+  isPlain: true,
+});

@@ -1,0 +1,104 @@
+import type { Finding } from '../gate/finding.ts';
+import { type Attestation as GateAttestation, releaseVisit } from '../gate/release.ts';
+import { canonicalJson } from '../pack/canonical-json.ts';
+import { packContext } from '../pack/context.ts';
+import { sha256 } from '../pack/digest.ts';
+import type { PackIdentity } from '../pack/identity.ts';
+import { manifestOf } from '../pack/manifest.ts';
+import { type PackDocument, packDocuments } from '../pack/pack-documents.ts';
+import { type PackSummary, summaryOf } from '../pack/summary.ts';
+import { type SealKey, sealFile } from '../seal/seal.ts';
+import type { Assessed } from './assess.ts';
+import { printFinding } from './print-finding.ts';
+import { type AttachedFiles, printPack } from './print-pack.ts';
+
+/** What the releasing person does: names themselves, what they read, and that they know of no hazard. */
+export interface Attestation extends GateAttestation {
+  /** The `assessmentSha256` that was read. */
+  read: string;
+}
+
+/** With what a pack is sealed: the workshop as the deployment knows it, and its key. */
+export interface Sealing {
+  workshop: string;
+  key: SealKey;
+}
+
+/** Place of a pack in the archive, given by the ledger before sealing. */
+export interface PackPlace {
+  pack: string;
+  number: number;
+  issue: number;
+  visit: string;
+  previous?: { pack: string; manifestSha256: string };
+  supersedes?: string;
+}
+
+export interface SealedPack {
+  pdf: Uint8Array;
+  /** Canonical JSON: exactly the bytes that are digested and attached to the PDF. */
+  recordJson: string;
+  manifestJson: string;
+  manifestSha256: string;
+  pdfSha256: string;
+  documents: PackDocument[];
+  summary: PackSummary;
+}
+
+export type SealOutcome = { ok: true; sealed: SealedPack } | { ok: false; findings: Finding[] };
+
+/**
+ * Gate, documents, manifest, print: only a visit that the gate releases comes out. The same arguments give the same bytes.
+ *
+ * @param files every file that the assessment found fit for the pack
+ * @param sealing without it the pack has no seal of its own, as when it is made without a service
+ */
+export async function seal(
+  assessed: Assessed,
+  attestation: Attestation,
+  place: PackPlace,
+  files: AttachedFiles = {},
+  sealing?: Sealing,
+): Promise<SealOutcome> {
+  const outcome = releaseVisit(assessed, attestation);
+  if (!outcome.ok) return outcome;
+  const { released } = outcome;
+  const { recordSha256, recordJson } = assessed;
+  const identity: PackIdentity = {
+    pack: place.pack,
+    issue: String(place.issue),
+    issuedAt: attestation.at,
+    visit: place.visit,
+    previous: place.previous,
+    supersedes: place.supersedes,
+  };
+  const context = packContext(assessed, { identity, recordSha256, released });
+  const { documents, digests } = await packDocuments(context);
+  const manifestJson = canonicalJson(manifestOf(released, { identity, recordSha256, read: attestation.read, digests }));
+  const manifestSha256 = await sha256(manifestJson);
+  const printed = await printPack(context, documents, {
+    recordJson,
+    manifestJson,
+    files,
+    hasSlot: sealing !== undefined,
+  });
+  if (printed.findings.length > 0)
+    return { ok: false, findings: printed.findings.map((finding) => printFinding(finding, context.say)) };
+  const facts = {
+    registration: assessed.record.aircraft.registration,
+    pack: place.pack,
+    issue: place.issue,
+    issuedAt: attestation.at,
+    manifestSha256,
+    recordSha256,
+  };
+  const pdf = sealing
+    ? await sealFile(printed.bytes, { workshop: sealing.workshop, ...facts }, printed.parts, sealing.key)
+    : printed.bytes;
+  const pdfSha256 = await sha256(pdf);
+  const summary = summaryOf(released, place, context);
+  return {
+    ok: true,
+    sealed: { pdf, recordJson, manifestJson, manifestSha256, pdfSha256, documents, summary },
+  };
+}
