@@ -5,16 +5,9 @@ export { loadingFacts } from './pack/loading-facts.ts';
 export { nextDue } from './pack/next-due.ts';
 export type { PackDocument } from './pack/pack-documents.ts';
 export type { PackSummary } from './pack/summary.ts';
-export { type Assessed, type AssessOutcome, assess } from './pipeline/assess.ts';
+export { type Assessed, assess } from './pipeline/assess.ts';
 export { assessmentAnswer } from './pipeline/assessment-answer.ts';
-export { type DraftOptions, draftDocuments, draftPdf } from './pipeline/draft.ts';
+export { draftDocuments, draftPdf } from './pipeline/draft.ts';
 export type { AttachedFiles } from './pipeline/print-pack.ts';
-export {
-  type Attestation,
-  type PackPlace,
-  type SealedPack,
-  type Sealing,
-  type SealOutcome,
-  seal,
-} from './pipeline/seal.ts';
+export { type Attestation, type PackPlace, type SealedPack, seal } from './pipeline/seal.ts';
 export { cleanImage, inspectAttachment } from './print/index.ts';
