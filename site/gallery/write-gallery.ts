@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import type { PDFDocumentProxy } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import { PACK_BYTES, PACK_FILE } from './pack.ts';
 
-export const PICTURE_WIDTH_PX = 780;
+const PICTURE_WIDTH_PX = 780;
 const WEBP_QUALITY = 80;
 
 /** As much as is used of the canvas that the reader brings along for Node. */

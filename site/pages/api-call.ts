@@ -46,7 +46,7 @@ ${problems.length === 0 ? '' : html`<p class="label">Problems</p><p class="probl
 const isSuccess = ([status]: [string, unknown]): boolean => Number(status) < 400;
 
 /** A problem, as a link to the page about its kind. */
-export const problemLink = (kind: ProblemKind): Html =>
+const problemLink = (kind: ProblemKind): Html =>
   html`<a href="/problems/${kind}">${PROBLEM_KINDS[kind].status} ${kind}</a> `;
 
 const parameterList = (parameters: NonNullable<Described['parameters']>): Html => html`<p class="label">Takes</p>

@@ -21,7 +21,7 @@ export interface Schema {
 export type NamedTypes = ReadonlyMap<string, Schema>;
 
 /** `Kept visit` as `KeptVisit`. */
-export const typeName = (title: string): string =>
+const typeName = (title: string): string =>
   title.replaceAll(
     /[^A-Za-z0-9]*([A-Za-z0-9]+)[^A-Za-z0-9]*/g,
     (_all, word: string) => word.charAt(0).toUpperCase() + word.slice(1),

@@ -18,7 +18,7 @@ export function expectedOf(request: Request): Expected {
 }
 
 /** The digests that an `If-Match` names. A weak tag never matches, so it is left out. */
-export function strongTags(header: string): string[] {
+function strongTags(header: string): string[] {
   return [...header.matchAll(/(W\/)?"([^"]*)"/g)].filter(([, weak]) => !weak).map(([, , digest]) => digest ?? '');
 }
 

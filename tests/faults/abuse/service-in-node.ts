@@ -56,5 +56,3 @@ export async function serviceInNode() {
   const { key } = (await created.json()) as { key: { secret: string } };
   return { app, key: key.secret, events };
 }
-
-export type ServiceInNode = Awaited<ReturnType<typeof serviceInNode>>;

@@ -3,8 +3,6 @@ import type { Visit } from '../../visit/visit.ts';
 import { sunsetFor } from './daylight.ts';
 import { planWork, type WorkPlan } from './schedule-work.ts';
 
-export type DepartureRecord = NonNullable<Visit['departure']>;
-
 /** When the aircraft can be released, and what that leaves before the departure. */
 export interface ReleaseClock {
   plan: WorkPlan;

@@ -20,7 +20,7 @@ export interface Endurance {
 }
 
 /** Minutes that a battery should last where the record states none: as in 14 CFR 23.1353(h), from memory. */
-export const DEFAULT_RESERVE_MIN = 30;
+const DEFAULT_RESERVE_MIN = 30;
 
 /**
  * How long a battery carries known loads: usable Ah × 60, less recognition and landing, over what is left on.

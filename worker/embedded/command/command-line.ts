@@ -3,7 +3,7 @@ import { nearest } from '../../visit/nearest.ts';
 import { type Command, type Option, type Options, UsageError } from './command.ts';
 
 /** Options of every command. */
-export const COMMON = {
+const COMMON = {
   json: { type: 'boolean', help: 'the outcome as JSON on standard output' },
   progress: { type: 'boolean', help: 'say what goes on, also where standard error is no terminal' },
   help: { type: 'boolean', help: 'this text' },

@@ -15,10 +15,6 @@ export function isWhite(byte: number | undefined): boolean {
   return byte === undefined || CLASS[byte] === WHITE;
 }
 
-export function isRegular(byte: number | undefined): boolean {
-  return byte !== undefined && CLASS[byte] === REGULAR;
-}
-
 const code = (character: string): number => character.charCodeAt(0);
 const [OPEN, CLOSE, BACKSLASH, PERCENT, SLASH] = ['(', ')', '\\', '%', '/'].map(code);
 const [LESS, GREATER, LINE_FEED, RETURN] = [code('<'), code('>'), 10, 13];
