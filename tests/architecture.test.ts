@@ -167,6 +167,15 @@ describe('the stages are pure', () => {
   });
 });
 
+test('nothing is rounded before it is printed: the printer of units alone rounds figures, calc and gate round nothing', () => {
+  expect(importersOf(/^units\/rounding\.ts$/, /^units\/print\.ts$/)).toEqual([]);
+  // An altitude code counts whole steps: that is its definition.
+  const rounding = PURE.filter(
+    ({ path, code }) => /^(calc|gate)\//.test(path) && /\bMath\.round\b|\.to(Fixed|Precision)\(/.test(code),
+  );
+  expect(rounding.map(({ path }) => path)).toEqual(['calc/surveillance/altitude-code.ts']);
+});
+
 test('no code asks for a regime by name: regimes are data', () => {
   const names = REGIMES.map(({ id }) => id).join('|');
   const asks = new RegExp(`regime(Named\\(.*\\))?\\.id\\s*[!=]==?|[!=]==?\\s*'(${names})'|case '(${names})'`);

@@ -1,7 +1,7 @@
 /** Something worth knowing afterwards. Codes are stable for ever; no event ever carries a token, a key or a record. */
 export type LogEvent =
   | { code: 'RELEASE_SEALED'; pack: string; issue: number }
-  | { code: 'RELEASE_REPEATED' | 'PACK_WITHDRAWN'; pack: string }
+  | { code: 'PACK_WITHDRAWN'; pack: string }
   | { code: 'LINK_MADE' | 'LINK_REVOKED'; link: string; pack: string }
   | { code: 'KEY_MADE' | 'KEY_REVOKED'; key: string }
   | { code: 'SEAL_KEY_TAKEN'; kid: string }

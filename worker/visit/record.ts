@@ -37,7 +37,7 @@ export const VisitRecord = z
       .optional()
       .meta({
         title: 'Schema',
-        description: 'Address of this schema, for editors; ignored',
+        description: 'Address of this schema, for editors; kept with the record, and nothing is computed from it',
         examples: ['/v1/schema/visit.json'],
       }),
     schemaVersion: z.literal(SCHEMA_VERSION).meta({
