@@ -12,10 +12,11 @@ const GROUPS: readonly [id: string, title: string, RegExp][] = [
   ['assess', 'Assess without keeping', /^\/v1\/assessments/],
   ['visits', 'Visits of an aircraft', /\/visits/],
   ['aircraft', 'The archive of an aircraft', /^\/v1\/aircraft/],
+  ['files', 'Photographs and papers', /^\/v1\/attachments/],
   ['links', 'Links to a pack', /\/links/],
   ['packs', 'Sealed packs', /^\/v1\/packs/],
   ['readers', 'What a link opens', /^\/p\//],
-  ['keys', 'Workshops and keys', /^\/v1\/(workshops|keys)/],
+  ['keys', 'Workshops and keys', /^\/v1\/(workshops|keys|seal-keys)/],
   ['service', 'The service itself', /./],
 ];
 
