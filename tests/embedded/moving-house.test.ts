@@ -86,6 +86,18 @@ describe('an export', () => {
     await expect(exportFolder(two.old.client, one)).rejects.toThrow('must be empty');
   });
 
+  test('needs no list of packs: its database may be lost', async () => {
+    const client = {
+      ...two.old.client,
+      listPacks() {
+        throw new Error('The list cannot be reached');
+      },
+    };
+    const without = join(two.folder, 'without');
+    await exportFolder(client, without);
+    expect(contents(without)).toEqual(contents(folder));
+  });
+
   test('satisfies sha256sum', async () => {
     await promisify(execFile)('sha256sum', ['--check', '--strict', '--quiet', 'SHA256SUMS'], { cwd: folder });
   });

@@ -58,13 +58,11 @@ export async function exportFolder(
   return { workshop, aircraft, files: folder.finish() };
 }
 
-/** By registration. Aircraft that were kept before the workshop listed them are found by their packs. */
+/** By registration, from the workshop itself: the list of all packs may be lost or out of reach. */
 async function aircraftOf(client: Slipmark): Promise<{ workshop: string; registrations: string[] }> {
   const { body } = await client.listAircraft({ limit: 1 });
   const listed = await allItems(client.listAircraft, {});
-  const indexed = await allItems(client.listPacks, {});
-  const names = [...listed, ...indexed].map(({ registration }) => registration.toUpperCase());
-  return { workshop: body.workshop, registrations: [...new Set(names)].sort() };
+  return { workshop: body.workshop, registrations: listed.map(({ registration }) => registration).sort() };
 }
 
 /** In order of their names, so that it does not matter which of them is in use. */
