@@ -6,6 +6,7 @@ import { essentialLoadShed } from '../rules/essential-load-shed.ts';
 import { groundReturnHigh } from '../rules/ground-return-high.ts';
 import { groundReturnUnstated } from '../rules/ground-return-unstated.ts';
 import { loadCircuitUnstated } from '../rules/load-circuit-unstated.ts';
+import { loadDrawsMore } from '../rules/load-draws-more.ts';
 import { lowVoltageWarningLate } from '../rules/low-voltage-warning-late.ts';
 import { mainFeederDropExceeded } from '../rules/main-feeder-drop-exceeded.ts';
 import { protectionAboveWire } from '../rules/protection-above-wire.ts';
@@ -26,6 +27,7 @@ export const ELECTRICAL_RULES: readonly Rule[] = [
   enduranceShort,
   essentialLoadShed,
   loadCircuitUnstated,
+  loadDrawsMore,
   circuitUnprotected,
   protectionAboveWire,
   protectionUnknown,
