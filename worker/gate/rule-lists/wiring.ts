@@ -1,6 +1,7 @@
 import type { Rule } from '../rule.ts';
 import { cableNearControls } from '../rules/cable-near-controls.ts';
 import { continuityNotTested } from '../rules/continuity-not-tested.ts';
+import { foundWireLive } from '../rules/found-wire-live.ts';
 import { groundOpen } from '../rules/ground-open.ts';
 import { insulationLow } from '../rules/insulation-low.ts';
 import { levelsDiffer } from '../rules/levels-differ.ts';
@@ -32,6 +33,7 @@ export const WIRING_RULES: readonly Rule[] = [
   wireMarkRepeated,
   wireUnidentified,
   wireIdentifiedByColour,
+  foundWireLive,
   shieldUnterminated,
   continuityNotTested,
   insulationLow,

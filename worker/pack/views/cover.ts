@@ -29,6 +29,7 @@ export function coverView(context: PackContext, following: readonly Following[])
     issuedAt: say.moment(identity.issuedAt),
     supersedes: identity.supersedes ?? say.words`none`,
     arrived: say.moment(visit.visit.arrivedAt),
+    built: visit.aircraft.yearBuilt === undefined ? DASH : String(visit.aircraft.yearBuilt),
     ended: visit.visit.workEndedAt ? say.moment(visit.visit.workEndedAt) : DASH,
     summary: visit.visit.summary,
     releaseLine: released

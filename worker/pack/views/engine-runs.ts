@@ -18,6 +18,7 @@ export function engineRunsView(context: PackContext): View {
   const last = lastRun(runs, 'after')?.run;
   return {
     ...common(context),
+    engine: engineText(context),
     runs: runsByTime(runs).map(({ run: { when, at, by, restraint, heldBy, ...run } }) => ({
       when: when === 'before' ? say.words`Before the work` : say.words`After the work`,
       at: say.moment(at),
@@ -51,4 +52,14 @@ export function engineRunsView(context: PackContext): View {
 
 function verdictOf(say: Printer, { isWithin, isChanged }: Pick<RunComparison, 'isWithin' | 'isChanged'>): string {
   return `${isWithin ? '✓' : say.words`OUTSIDE`}${isChanged ? say.words`, moved` : ''}`;
+}
+
+/** Which engine it is that was run, as its plate has it. */
+function engineText({ visit, say }: PackContext): string {
+  const { engine } = visit.aircraft;
+  if (!engine) return say.words`the record names no engine`;
+  const { maker, model, serial, maximumPowerKw } = engine;
+  return maximumPowerKw === undefined
+    ? say.words`${maker} ${model}, serial number ${serial}`
+    : say.words`${maker} ${model}, serial number ${serial}, ${say.asIs(maximumPowerKw, 1)} kW at most`;
 }

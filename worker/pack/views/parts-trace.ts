@@ -1,3 +1,4 @@
+import type { Printer } from '../../units/print.ts';
 import type { Part } from '../../visit/visit.ts';
 import { phrase } from '../../words/words.ts';
 import type { PackContext } from '../context.ts';
@@ -33,9 +34,13 @@ function partRow({ visit, say }: PackContext, part: Part): Record<string, string
     serial: part.serialOrBatch ?? DASH,
     quantity: say.plain(part.quantity, Number.isInteger(part.quantity) ? 0 : 1),
     condition: part.condition ? say.term(part.condition) : DASH,
-    paper: releaseDocument ? `${say.term(KINDS[releaseDocument.kind])} ${releaseDocument.reference}` : say.words`NONE`,
+    paper: [paperOf(say, releaseDocument), part.supplier].filter(Boolean).join(', '),
     shelf: shelfLifeUntil ? say.date(shelfLifeUntil) : DASH,
     fitted: fittedOn ? say.date(fittedOn) : DASH,
     receivedBy: nameOf(visit, part.receivedBy),
   };
+}
+
+function paperOf(say: Printer, paper: Part['releaseDocument']): string {
+  return paper ? `${say.term(KINDS[paper.kind])} ${paper.reference}` : say.words`NONE`;
 }

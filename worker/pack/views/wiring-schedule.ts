@@ -30,13 +30,14 @@ export function wiringScheduleView(context: PackContext): View {
     connectors: record.connectors.map((connector) => connectorView(context, record, connector)),
     wires: record.wires.map((wire) => wireRow(context, wire)),
     hasFound: (record.found ?? []).length > 0,
-    found: (record.found ?? []).map(({ id, mark, from, to, identifiedBy, decision }) => ({
+    found: (record.found ?? []).map(({ id, mark, from, to, identifiedBy, decision, isLive }) => ({
       id,
       mark: mark ?? DASH,
       from,
       to,
       identifiedBy: say.term(identifiedBy),
       decision: say.term(decision),
+      live: isLive === undefined ? DASH : isLive ? say.words`YES` : say.words`no`,
     })),
     hasNearControls: (record.nearControls ?? []).length > 0,
     nearControls: (record.nearControls ?? []).map((near) => ({
