@@ -1,26 +1,13 @@
-import { tanksOf } from '../../worker/calc/fuel.ts';
 import { type Cure, checkLoading, type LoadingCheck } from '../../worker/calc/loading/check.ts';
 import { envelopeOf } from '../../worker/calc/loading/envelope.ts';
-import { loadStationsOf } from '../../worker/calc/loading/load-space.ts';
 import type { Verdict } from '../../worker/calc/loading/verdict.ts';
 import { cgMm } from '../../worker/calc/mass-moment.ts';
 import { envelopeDrawing } from '../../worker/pack/chart/envelope-drawing.ts';
 import type { LoadingFacts } from '../../worker/pack/loading-facts.ts';
 import { type Printer, printerFor } from '../../worker/units/print.ts';
-import { factorOf } from '../../worker/units/quantity.ts';
 import { browserLexicon } from '../../worker/words/browser-lexicon.ts';
-
-const BURN = 'burn';
-
-/** One line of the form: what is asked for, in which unit, and at most how much. */
-interface Asked {
-  id: string;
-  name: string;
-  unit: string;
-  most: number;
-  /** kg in one unit of the field. */
-  kgPerUnit: number;
-}
+import { element } from './element.ts';
+import { type Asked, BURN, fieldElement, fieldsFor, readFields } from './loading/fields.ts';
 
 /** Lets the owner work out loadings with the code of the pack: everything follows as figures are typed. */
 export function startLoadingCheck(facts: LoadingFacts): void {
@@ -33,18 +20,19 @@ export function startLoadingCheck(facts: LoadingFacts): void {
   form.replaceChildren(...asked.map((field) => fieldElement(field, say)));
   const envelope = facts.aircraft.envelope && envelopeOf(facts.aircraft.envelope);
   const update = (): void => {
-    const values = new FormData(form);
-    if ([...values.values()].every((value) => value === '')) {
-      invite(answer, chart, say);
+    const { isEmpty, kg, unread } = readFields(form, asked);
+    if (isEmpty || unread.length > 0) {
+      // What is not read counts for nothing, so there is nothing to judge by.
+      const words = isEmpty ? invitation(say) : unread.map(({ name }) => unreadLine(name, say));
+      answer.replaceChildren(...words.map(paragraph));
+      answer.className = `loading-answer ${isEmpty ? '' : 'outside'}`;
+      chart.hidden = true;
       return;
     }
-    const kgOf = ({ id, kgPerUnit }: Asked): number => Math.max(0, Number(values.get(id)) || 0) * kgPerUnit;
-    const stations = asked.filter(({ id }) => id !== BURN);
-    const load = Object.fromEntries(stations.map((field) => [field.id, kgOf(field)]));
-    const burn = asked.find(({ id }) => id === BURN);
-    const check = checkLoading(facts.aircraft, facts.empty, { load, burnKg: burn ? kgOf(burn) : 0, envelope });
-    answer.replaceChildren(...answerElements(check, facts, say, asked));
-    answer.className = `loading-answer ${check.verdict.state === 'inside' ? 'inside' : 'outside'}`;
+    const { [BURN]: burnKg = 0, ...load } = kg;
+    const check = checkLoading(facts.aircraft, facts.empty, { load, burnKg, envelope });
+    answer.replaceChildren(...answerElements(check, { facts, say, asked, burnKg }));
+    answer.className = `loading-answer ${isInside(check) ? 'inside' : 'outside'}`;
     drawChart(chart, check, facts, say);
   };
   form.addEventListener('input', update);
@@ -53,80 +41,43 @@ export function startLoadingCheck(facts: LoadingFacts): void {
 }
 
 /** Before anything is typed there is no loading to judge. */
-function invite(answer: HTMLElement, chart: HTMLElement, say: Printer): void {
-  answer.replaceChildren(paragraph(say.words`Type in who and what goes aboard, the fuel, and what the flight burns.`));
-  answer.className = 'loading-answer';
-  chart.hidden = true;
+const invitation = (say: Printer): string[] => [
+  say.words`Type in who and what goes aboard, the fuel, and what the flight burns.`,
+];
+
+const unreadLine = (name: string, say: Printer): string =>
+  say.words`Not judged: ${name} is not a number that can be read. Type it as 85 or ${say.asIs(8.5)}.`;
+
+const paragraph = (text: string): HTMLElement => element('p', {}, text);
+
+/** A flight that needs more fuel than is aboard is none, wherever its points lie. */
+const isInside = ({ verdict, landing }: LoadingCheck): boolean => verdict.state === 'inside' && landing !== undefined;
+
+/** What an answer is said from. */
+interface Answered {
+  facts: LoadingFacts;
+  say: Printer;
+  asked: readonly Asked[];
+  burnKg: number;
 }
 
-function paragraph(text: string): HTMLElement {
-  const element = document.createElement('p');
-  element.textContent = text;
-  return element;
-}
-
-function fieldsFor({ aircraft, units }: LoadingFacts, say: Printer): Asked[] {
-  const [kg, l] = [factorOf('mass', units), factorOf('volume', units)];
-  const seats = loadStationsOf(aircraft).map(({ id, name, maximumMassKg }) => {
-    const most = maximumMassKg / kg;
-    return { id, name, unit: say.unit('mass'), most, kgPerUnit: kg };
-  });
-  const tanks = tanksOf(aircraft).map(({ id, name, capacityL, unusableL, densityKgPerL }) => {
-    const most = Math.max(0, capacityL - unusableL) / l;
-    return { id, name: say.words`${name}, usable fuel`, unit: say.unit('volume'), most, kgPerUnit: l * densityKgPerL };
-  });
-  const [first] = tanks;
-  const burnt = {
-    id: BURN,
-    name: say.words`Fuel burnt on the flight`,
-    unit: first?.unit ?? '',
-    kgPerUnit: first?.kgPerUnit ?? 0,
-  };
-  const mostBurnt = tanks.reduce((sum, { most }) => sum + most, 0);
-  return [...seats, ...tanks, ...(first ? [{ ...burnt, most: mostBurnt }] : [])];
-}
-
-function fieldElement({ id, name, unit, most }: Asked, say: Printer): HTMLElement {
-  const label = document.createElement('label');
-  const input = document.createElement('input');
-  const shown = Math.floor(most * 10) / 10;
-  for (const child of [
-    document.createTextNode(`${name}, ${unit} `),
-    hint(say.words`at most ${say.asIs(shown)}`),
-    input,
-  ])
-    label.appendChild(child);
-  Object.assign(input, { type: 'number', name: id, min: '0', step: 'any', inputMode: 'decimal', placeholder: '0' });
-  input.max = String(shown);
-  return label;
-}
-
-function hint(text: string): HTMLElement {
-  const small = document.createElement('small');
-  small.textContent = text;
-  return small;
-}
-
-function answerElements(
-  check: LoadingCheck,
-  facts: LoadingFacts,
-  say: Printer,
-  asked: readonly Asked[],
-): HTMLElement[] {
-  const head = document.createElement('h3');
-  head.textContent = headline(check.verdict, facts, say);
-  const { takeOff, landing } = check;
+function answerElements(check: LoadingCheck, { facts, say, asked, burnKg }: Answered): HTMLElement[] {
+  const { takeOff, landing, verdict } = check;
+  const tooLittle = say.words`More is to be burnt than is aboard.`;
+  const isInsideButDry = verdict.state === 'inside' && landing === undefined;
   const hasArms = facts.aircraft.envelope !== undefined;
   const state = (name: string, at: { massKg: number; momentKgMm: number }): string =>
     hasArms
       ? say.words`${name}: ${say.measure('mass', at.massKg)} at ${say.measure('arm', cgMm(at))}`
       : `${name}: ${say.measure('mass', at.massKg)}`;
+  const burnt = landing ? `${state(say.words`After the planned burn`, landing)}.` : tooLittle;
   const lines = [
     say.words`${state(say.words`Take-off`, takeOff)}. Maximum ${say.measure('mass', facts.aircraft.maximumMassKg)}.`,
-    landing ? `${state(say.words`After the planned burn`, landing)}.` : say.words`More is to be burnt than is aboard.`,
+    ...(burnKg === 0 || isInsideButDry ? [] : [burnt]),
     ...cureLines(check.cures, say, asked),
   ];
-  return [head, ...lines.map(paragraph)];
+  const head = isInsideButDry ? tooLittle : headline(verdict, facts, say);
+  return [element('h3', {}, head), ...lines.map(paragraph)];
 }
 
 function headline(verdict: Verdict, { aircraft }: LoadingFacts, say: Printer): string {

@@ -33,7 +33,8 @@ async function freshOrKept(request: Request, pathname: string, isPage: boolean):
   try {
     const response = await fetch(request);
     if (response.ok) await cache.put(key, response.clone());
-    else if (isPage) await cache.delete(key);
+    // A service that fails just now takes nothing away; a link that opens nothing any more does.
+    else if (isPage && response.status === 404) await cache.delete(key);
     return response;
   } catch (error) {
     const kept = await cache.match(key);

@@ -157,6 +157,31 @@ describe('the loading check on a phone', () => {
     expect(await phone.isWithinWidth()).toBe(true);
   });
 
+  test('judges nothing by a figure that it cannot read, or that could be two', async () => {
+    await page.goto(address);
+    await type(/^Left seat/, '85');
+    for (const unread of ['8o', '-80', '1,500', '8.5.1']) {
+      await type(/^Right seat/, unread);
+      expect(await answer(), unread).toMatch(/^Not judged: Right seat/);
+      expect(await page.locator('#loading-answer').getAttribute('class')).toContain('outside');
+      expect(await page.locator('#loading-chart').isVisible()).toBe(false);
+    }
+    await type(/^Right seat/, '70,5');
+    await type(/^Wing tanks/, '40');
+    expect(await answer()).toContain('Take-off: 510.2\u00a0kg');
+  });
+
+  test('is never inside with more fuel than a tank holds, or than the flight has', async () => {
+    await page.goto(address);
+    await type(/^Left seat/, '85');
+    await type(/^Wing tanks/, '95');
+    expect(await answer()).toMatch(/^Over the limit of Wing tanks by 12\.2\u00a0kg/);
+    await type(/^Wing tanks/, '40');
+    await type(/^Fuel burnt/, '60');
+    expect(await answer()).toMatch(/^More is to be burnt than is aboard/);
+    expect(await page.locator('#loading-answer').getAttribute('class')).toContain('outside');
+  });
+
   test('works without a network once the page was opened, and says that there is none', {
     timeout: 60_000,
   }, async () => {

@@ -15,6 +15,8 @@ export interface NextDue {
   what: string;
   /** Date, hours and landings, whichever comes first. */
   limit: string;
+  /** The date of the limit alone, where it has one. */
+  date: string | undefined;
 }
 
 const NEVER = '9999-12-31';
@@ -26,7 +28,7 @@ export function nextDue(
 ): NextDue[] {
   return [...lives(results, say), ...deferrals(visit, dateOf(at), say)]
     .sort((a, b) => byText(a.expected, b.expected) || byText(a.id, b.id))
-    .map(({ id, what, limit }) => ({ id, what, limit }));
+    .map(({ id, what, limit, date }) => ({ id, what, limit, date }));
 }
 
 type Expected = NextDue & { expected: string };
@@ -35,7 +37,7 @@ function lives({ due }: Results, say: Printer): Expected[] {
   return due.flatMap(({ id, item, dueDate, dueHours, dueLandings, forecastDate: expected = NEVER }) => {
     const landings = dueLandings === undefined ? undefined : landingsText(dueLandings, say);
     const limit = eitherOf(say, dueLimit(say, dueDate, dueHours), landings);
-    return limit === undefined ? [] : [{ id, what: item, limit, expected }];
+    return limit === undefined ? [] : [{ id, what: item, limit, date: dueDate, expected }];
   });
 }
 
@@ -47,6 +49,6 @@ function deferrals(visit: Visit, today: string, say: Printer): Expected[] {
     if (limit === undefined) return [];
     const hoursLeft = untilHours === undefined || hoursNow === undefined ? undefined : untilHours - hoursNow;
     const expected = forecastDate(today, untilDate, hoursLeft, visit.lives?.hoursPerYear) ?? NEVER;
-    return [{ id, what: text, limit, expected }];
+    return [{ id, what: text, limit, date: untilDate, expected }];
   });
 }

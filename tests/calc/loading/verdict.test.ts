@@ -36,6 +36,14 @@ describe('judgeOf()', () => {
     });
   });
 
+  test('refuses more fuel than a tank holds above its unusable fuel', () => {
+    expect(verdictOf({ 'left-seat': 85, 'wing-tanks': 95 * 0.72 })).toMatchObject({
+      state: 'limit-exceeded',
+      limit: 'wing-tanks',
+    });
+    expect(verdictOf({ 'left-seat': 85, 'wing-tanks': 78 * 0.72 }).state).toBe('inside');
+  });
+
   test('refuses above the maximum zero-fuel mass, whatever the fuel', () => {
     const capped = { ...aircraft, maximumZeroFuelMassKg: 500 };
     const expected = { state: 'limit-exceeded', limit: 'maximum zero-fuel mass', overKg: 6 };

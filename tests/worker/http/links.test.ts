@@ -147,6 +147,23 @@ describe("GET the owner's page", () => {
     expect(html).toContain('<h1>Superseded</h1>');
     expect(html).toContain('Q-TST-P2-1');
     expect(await (await open(service, `${path}/documents/weighing-report`)).text()).toContain('Superseded');
+    // What was released is read as a document, and not as what holds now.
+    expect(html).not.toContain('class="document leading"');
+    expect(html.indexOf('<h1>first</h1>')).toBeGreaterThan(html.indexOf('no longer holds'));
+  });
+
+  test('says that a date has passed, from the day after', async () => {
+    const due = { id: 'L02', what: 'Oil and filter', limit: '19 Feb 2027', date: '2027-02-19' };
+    const service = await testService({ pipeline: { nextDue: () => [due] } });
+    await keep(service);
+    await release(service);
+    const { path } = await made(service);
+    const told = async (at: string): Promise<string> => {
+      service.clock.at = Date.parse(at);
+      return (await open(service, path)).text();
+    };
+    expect(await told('2027-02-19T20:00:00Z')).not.toContain('has passed');
+    expect(await told('2027-02-20T08:00:00Z')).toContain('Its date has passed: Oil and filter, 19 Feb 2027.');
   });
 
   test('does not let text of the record become markup', async () => {

@@ -1,6 +1,6 @@
 import type { LoadedAircraft } from '../../visit/visit.ts';
 import { phrase } from '../../words/words.ts';
-import { tanksOf } from '../fuel.ts';
+import { tanksOf, usableFuel } from '../fuel.ts';
 import type { Loading } from './boundary.ts';
 import { burnPathOf } from './burn-path.ts';
 import type { Envelope } from './envelope.ts';
@@ -59,5 +59,8 @@ function massLimits(aircraft: LoadedAircraft): MassLimit[] {
       stations,
       maximumKg: maximumMassKg,
     })),
+    ...tanksOf(aircraft).map((tank) => {
+      return { id: tank.id, stations: [tank.id], maximumKg: Math.max(0, usableFuel(tank, tank.capacityL).massKg) };
+    }),
   ];
 }

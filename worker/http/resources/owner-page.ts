@@ -33,21 +33,27 @@ export const openLink: Operation = {
     const leading = documents.find(({ id }) => id === LEADING[opened.link.audience]) ?? documents[0];
     const { summary } = opened.pack;
     const standing = standingOf(opened, lexicon);
-    // Limits that no longer hold are not to be worked with.
+    // What no longer holds is not to be worked with: it is read as a document of the pack, and never first.
     const live = standing.isCurrent ? await liveFacts(call, opened.pack, lexicon) : undefined;
     const place = { base: '#', documents, pictures: `${call.url.pathname}/documents/` };
+    const words = wordsOf(lexicon);
     const view = {
-      title: wordsOf(lexicon)`${summary.registration} release pack ${summary.number}`,
+      title: words`${summary.registration} release pack ${summary.number}`,
       registration: summary.registration,
       ...standing,
       releasedBy: summary.releasedBy,
       issuedAt: printMoment(summary.issuedAt, lexicon.figures),
       until: live?.until ?? '',
+      past: live?.past ?? [],
+      isPast: (live?.past ?? []).length > 0,
       pack: summary.pack,
-      leadingHtml: onScreen(leading?.html ?? '', place),
+      leadingHtml: standing.isCurrent ? onScreen(leading?.html ?? '', place) : '',
       pdfHref: `${call.url.pathname}/pack.pdf`,
+      documentsTitle: standing.isCurrent
+        ? words`Everything in the pack`
+        : words`What stood in the pack, and no longer holds`,
       documents: documents
-        .filter((document) => document !== leading)
+        .filter((document) => !standing.isCurrent || document !== leading)
         .map(({ id, title, html }) => ({ href: `${place.pictures}${id}`, title, html: onScreen(html, place) })),
       expiresOn: printDate(dateOf(opened.link.expiresAt), lexicon.figures),
       pdfSha256: opened.pack.pdfSha256,
@@ -106,13 +112,15 @@ async function liveFacts(call: Call, pack: KeptPack, lexicon: Lexicon): Promise<
   const { pipeline } = call;
   const { issuedAt } = pack.summary;
   const assessed = await sealedRecord(call, pack, issuedAt);
-  if (!assessed) return { loading: undefined, until: '' };
+  if (!assessed) return { loading: undefined, until: '', past: [] };
   const { visit, results } = assessed;
   const say = printerFor(visit.units, lexicon);
-  const [first] = pipeline.nextDue({ visit, results, say }, issuedAt);
+  const due = pipeline.nextDue({ visit, results, say }, issuedAt);
+  const today = dateOf(call.world.now().toISOString());
   return {
     loading: pipeline.loadingFacts(visit, results),
-    until: first?.limit ?? say.words`no limit in the record`,
+    until: due[0]?.limit ?? say.words`no limit in the record`,
+    past: due.filter(({ date }) => date !== undefined && date < today).map(({ what, limit }) => ({ what, limit })),
   };
 }
 
@@ -120,6 +128,8 @@ interface LiveFacts {
   /** Undefined where there is nothing to load. */
   loading: LoadingFacts | undefined;
   until: string;
+  /** What was due by a date that has passed since. */
+  past: { what: string; limit: string }[];
 }
 
 /** JSON as it may stand in a page: nothing in it can end the element that holds it. */

@@ -1,0 +1,13 @@
+/**
+ * A number as people type it, with a point or a comma; undefined where it is none, or where it could be two: `1,232` is less
+ * than two or more than a thousand.
+ *
+ * @param sure marks that part decimals even before three digits
+ */
+export function typedNumber(text: string, sure: '.' | '' = ''): number | undefined {
+  const [, sign = '', whole = '', mark = '', decimals = ''] =
+    /^([+-]?)(\d*)(?:([.,])(\d+))?$/.exec(text.trim().replace('−', '-')) ?? [];
+  if (whole === '' && decimals === '') return undefined;
+  const isUnclear = decimals.length === 3 && Number(whole) !== 0 && mark !== sure;
+  return isUnclear ? undefined : Number(`${sign}${whole || 0}.${decimals || 0}`);
+}
