@@ -24,6 +24,7 @@ export function shopPage({ text, work, ...page }: ShopPage): Page {
 <p class="small">It stays in this tab and is forgotten with it.</p>
 </form>
 <p class="problem" id="problem" role="alert" hidden></p>
+<p class="busy" id="busy" role="status" hidden></p>
 <div id="work" hidden>
 ${work}
 </div>

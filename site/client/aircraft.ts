@@ -9,7 +9,7 @@ import { historyFigures } from './shop/history.ts';
 import { packRows } from './shop/packs-table.ts';
 import { withKey } from './shop/session.ts';
 import { table } from './shop/table.ts';
-import { readinessOf, standingOf, visitLink } from './shop/words.ts';
+import { readinessOf, standingOf, stands, visitLink } from './shop/words.ts';
 
 const registration = new URLSearchParams(location.search).get('registration') ?? '';
 
@@ -19,13 +19,16 @@ withKey(async (client) => {
   if (!line) throw new Error(`Nothing was kept of ${registration}`);
   const { newest, inHand } = line;
   there('which', HTMLElement).textContent = registration;
-  there('standing', HTMLElement).textContent = newest ? standingOf(newest) : 'No pack was sealed yet.';
+  const standing = there('standing', HTMLElement);
+  standing.textContent = newest ? standingOf(newest) : 'No pack was sealed yet.';
+  standing.className = newest && stands(newest) ? 'verdict good' : 'verdict bad';
   const visits = inHand.map((visit) => [visitLink(registration, visit.visit), readinessOf(visit)]);
   there('in-hand', HTMLElement).replaceChildren(
     visits.length === 0 ? element('p', {}, 'None.') : table(['Visit', 'How far it is'], visits),
   );
   await showPacks(client);
   if (newest) await showPapers(client, newest);
+  else for (const id of ['due', 'history']) there(id, HTMLElement).textContent = 'It comes with the first pack.';
   startCsv(client, registration, newest);
 });
 

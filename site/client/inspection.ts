@@ -1,17 +1,21 @@
 // The inspector's page: open points first, the pack as it would be, what changed, and the release over what was read.
-import type { Slipmark } from '../../worker/client/client.ts';
+import type { Pack, Slipmark } from '../../worker/client/client.ts';
 import { startCore } from './core/ask.ts';
 import { element, there } from './element.ts';
+import { dropDraft } from './inspection/answer-drafts.ts';
 import { answerForm } from './inspection/answer-form.ts';
 import { comparisonTables } from './inspection/comparison-table.ts';
-import { watch } from './inspection/moved.ts';
+import { showDocuments } from './inspection/document-ticks.ts';
+import { overWhatWasRead, unwatch, watch } from './inspection/moved.ts';
 import { placeOf } from './inspection/place.ts';
 import { type Point, type ReadVisit, readVisit, type VisitName } from './inspection/read-visit.ts';
 import { startRelease } from './inspection/release-form.ts';
-import { type Ticks, ticksOf } from './inspection/ticks.ts';
+import { showSealed } from './inspection/sealed.ts';
+import { ticksOf } from './inspection/ticks.ts';
 import { findingItems, verdictOf } from './sheet/findings-list.ts';
 import { openPreview } from './sheet/preview.ts';
 import { said, withKey } from './shop/session.ts';
+import { standingOf, stands } from './shop/words.ts';
 
 const core = startCore();
 const preview = openPreview();
@@ -19,25 +23,52 @@ const asked = new URLSearchParams(location.search);
 const name: VisitName = { registration: asked.get('aircraft') ?? '', visit: asked.get('visit') ?? '' };
 
 withKey(async (client) => {
-  if (name.visit === '') throw new Error('The address must name a visit, as /inspection?aircraft=Q-SLM&visit=2026-11');
+  if (name.registration === '' || name.visit === '')
+    throw new Error('The address must name aircraft and visit, as /inspection?aircraft=Q-SLM&visit=2026-11');
   await show(client);
 });
 
 async function show(client: Slipmark): Promise<void> {
   const read = await readVisit(client, name);
-  const ticks = await ticksOf(name, read.documents);
   there('which', HTMLElement).textContent = `${name.registration}, visit ${name.visit}`;
-  const verdict = there('verdict', HTMLElement);
-  verdict.textContent = verdictOf(read.points, true);
-  verdict.className = read.isReleasable ? 'verdict good' : 'verdict bad';
-  preview.update(read.documents, read.files);
-  showPoints(client, read);
-  showDocuments(read, ticks, startRelease(client, { name, read, ticks, show: preview.show }));
-  watch(client, name, read, () => said(show(client)));
+  there('aircraft-page', HTMLAnchorElement).href =
+    `/aircraft?${new URLSearchParams({ registration: name.registration })}`;
+  if (read.released) showReleased(client, read.released);
+  else await showOpen(client, read);
   await showComparison(read);
 }
 
-function showPoints(client: Slipmark, read: ReadVisit): void {
+/** A visit that is sealed already: there is nothing to tick, and its pack says more than a draft of it. */
+function showReleased(client: Slipmark, pack: Pack): void {
+  unwatch();
+  sayVerdict(standingOf(pack), stands(pack));
+  for (const part of document.querySelectorAll<HTMLElement>('.until-sealed')) part.hidden = true;
+  showSealed(client, pack);
+}
+
+async function showOpen(client: Slipmark, read: ReadVisit): Promise<void> {
+  const ticks = await ticksOf(name, read.documents);
+  const again = (): unknown => said(show(client));
+  const sealed = (pack: Pack): void => {
+    showReleased(client, pack);
+    there('release', HTMLElement).scrollIntoView({ block: 'center' });
+  };
+  for (const part of document.querySelectorAll<HTMLElement>('.until-sealed')) part.hidden = false;
+  sayVerdict(verdictOf(read.points, true), read.isReleasable);
+  preview.update(read.documents, read.files);
+  showPoints(client, read, again);
+  const onTick = startRelease(client, { name, read, ticks, show: preview.show, again, sealed });
+  showDocuments(read, ticks, preview, onTick);
+  watch(client, name, read, again);
+}
+
+function sayVerdict(words: string, isGood: boolean): void {
+  const verdict = there('verdict', HTMLElement);
+  verdict.textContent = words;
+  verdict.className = isGood ? 'verdict good' : 'verdict bad';
+}
+
+function showPoints(client: Slipmark, read: ReadVisit, again: () => unknown): void {
   const ids = read.documents.map(({ id }) => id);
   const items = findingItems(read.points, ({ pointer }) => {
     const { document, words } = placeOf(pointer, read.record, ids);
@@ -47,37 +78,35 @@ function showPoints(client: Slipmark, read: ReadVisit): void {
   items.forEach((item, index) => {
     const point = read.points[index];
     if (point?.severity !== 'caution') return;
-    item.appendChild(point.acknowledgedBy === undefined ? openCaution(client, read, point) : answered(point));
+    item.appendChild(
+      point.acknowledgedBy === undefined ? openCaution(client, read, point, again) : answered(point, read),
+    );
   });
   there('points', HTMLElement).replaceChildren(...items);
+  there('no-points', HTMLElement).hidden = items.length > 0;
 }
 
-const answered = ({ acknowledgedBy = '' }: Point): HTMLElement =>
-  element('p', { className: 'small' }, `${acknowledgedBy} answers for it.`);
+function answered({ code, acknowledgedBy }: Point, { record }: ReadVisit): HTMLElement {
+  const person = record.people.find(({ id }) => id === acknowledgedBy)?.name ?? acknowledgedBy;
+  const reason = record.release?.acknowledgements?.find((one) => one.code === code)?.reason ?? '';
+  return element('p', { className: 'small' }, `${person} answers for it: ${reason}`);
+}
 
-function openCaution(client: Slipmark, { record, recordTag }: ReadVisit, point: Point): HTMLElement {
+function openCaution(
+  client: Slipmark,
+  { record, recordTag }: ReadVisit,
+  point: Point,
+  again: () => unknown,
+): HTMLElement {
   return answerForm(point, record, (acceptance) => {
     const acknowledgements = [...(record.release?.acknowledgements ?? []), acceptance];
     const amend = client.patchVisit({ ...name, ifMatch: recordTag, body: { release: { acknowledgements } } });
-    said(amend.then(() => show(client)));
-  });
-}
-
-/** Every document with a tick for having been read. */
-function showDocuments({ documents }: ReadVisit, ticks: Ticks, onTick: () => void): void {
-  const items = documents.map(({ id, title }) => {
-    const box = element('input', { type: 'checkbox', checked: ticks.has(id) });
-    box.addEventListener('change', () => {
-      ticks.set(id, box.checked);
-      onTick();
+    const amended = amend.then(() => {
+      dropDraft(point.code);
+      return show(client);
     });
-    const leads = element('button', { type: 'button', className: 'place' }, title);
-    leads.addEventListener('click', () => preview.show(id));
-    const label = element('label', { className: 'tick', title: `Read: ${title}` }, box);
-    box.setAttribute('aria-label', `Read: ${title}`);
-    return element('li', {}, label, leads);
+    return said(overWhatWasRead(amended, again));
   });
-  there('ticks', HTMLElement).replaceChildren(...items);
 }
 
 async function showComparison({ before, record }: ReadVisit): Promise<void> {
@@ -86,8 +115,8 @@ async function showComparison({ before, record }: ReadVisit): Promise<void> {
     place.replaceChildren(element('p', {}, 'There is no earlier pack of this aircraft to compare with.'));
     return;
   }
-  const { pack, issuedAt } = before.pack;
+  const { pack, issuedAt, withdrawal } = before.pack;
   const now = { record, at: new Date().toISOString() };
   const groups = await core.comparison({ record: before.record, at: issuedAt }, now);
-  place.replaceChildren(...comparisonTables(groups, pack));
+  place.replaceChildren(...comparisonTables(groups, withdrawal ? `${pack}, withdrawn` : pack));
 }

@@ -1,15 +1,19 @@
 // The fleet of a workshop: every aircraft, what stands for it, and the visits in hand with how far they are.
-import { everyItem, type Slipmark } from '../../worker/client/client.ts';
+import { everyItem, type Slipmark, SlipmarkProblem } from '../../worker/client/client.ts';
 import { element, there } from './element.ts';
 import { type FleetLine, fleetLine } from './shop/fleet-line.ts';
-import { withKey } from './shop/session.ts';
+import { said, withKey, wordsOf } from './shop/session.ts';
 import { tableRow } from './shop/table.ts';
 import { aircraftLink, readinessOf, standingOf, visitLink } from './shop/words.ts';
 
 /** Aircraft that are read at once: each takes a few requests. */
 const AT_ONCE = 20;
 
+/** What was read of an aircraft stays for the time that the page is open. */
+const read = new Map<string, FleetLine | undefined>();
+
 withKey(async (client) => {
+  read.clear();
   const registrations: string[] = [];
   for await (const { registration } of everyItem(client.listAircraft, {})) registrations.push(registration);
   const search = there('search', HTMLInputElement);
@@ -23,16 +27,13 @@ withKey(async (client) => {
     more.hidden = wanted.length <= shown;
     await fill(client, wanted.slice(0, shown), () => turn === asked);
   };
-  search.addEventListener('input', () => void draw());
-  more.addEventListener('click', () => {
+  search.oninput = () => said(draw());
+  more.onclick = () => {
     shown += AT_ONCE;
-    void draw();
-  });
+    said(draw());
+  };
   await draw();
 });
-
-/** What was read of an aircraft stays for the time that the page is open. */
-const read = new Map<string, FleetLine | undefined>();
 
 /** One row after another, so that the first can be read while the last is asked for. */
 async function fill(client: Slipmark, registrations: readonly string[], isWanted: () => boolean): Promise<void> {
@@ -41,11 +42,22 @@ async function fill(client: Slipmark, registrations: readonly string[], isWanted
     ...registrations.map((registration) => tableRow([aircraftLink(registration), 'being read', ''])),
   );
   for (const [index, registration] of registrations.entries()) {
-    if (!read.has(registration)) read.set(registration, await fleetLine(client, registration));
+    const line = await lineOf(client, registration);
     if (!isWanted()) return;
-    const line = read.get(registration);
-    body.children[index]?.replaceWith(line ? row(line) : tableRow([registration, 'nothing was kept of it', '']));
+    body.children[index]?.replaceWith(line);
   }
+}
+
+/** What cannot be read of one aircraft keeps nobody from the others. */
+async function lineOf(client: Slipmark, registration: string): Promise<HTMLElement> {
+  try {
+    if (!read.has(registration)) read.set(registration, await fleetLine(client, registration));
+  } catch (error) {
+    if (error instanceof SlipmarkProblem && (error.status === 401 || error.status === 0)) throw error;
+    return tableRow([aircraftLink(registration), `could not be read: ${wordsOf(error)}`, '']);
+  }
+  const line = read.get(registration);
+  return line ? row(line) : tableRow([registration, 'nothing was kept of it', '']);
 }
 
 function row({ registration, newest, inHand }: FleetLine): HTMLElement {

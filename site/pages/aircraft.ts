@@ -10,7 +10,7 @@ export const aircraft: Page = shopPage({
   script: 'aircraft',
   text: 'aircraft',
   work: html`<p class="lede" id="which"></p>
-<p class="verdict good" id="standing"></p>
+<p class="verdict bad" id="standing"></p>
 <section aria-labelledby="visits"><h2 id="visits">Visits in hand</h2><div id="in-hand"></div></section>
 <section aria-labelledby="what-is-due"><h2 id="what-is-due">Due</h2><div id="due"></div></section>
 <section aria-labelledby="empty-mass"><h2 id="empty-mass">Empty mass</h2><div id="history"></div></section>

@@ -9,20 +9,22 @@ export const inspection: Page = shopPage({
   description: 'A visit as an inspector reads it: open points, documents, what changed, and the release',
   script: 'inspection',
   text: 'inspection',
-  work: html`<p class="lede" id="which"></p>
-<p class="verdict" id="verdict" role="status"></p>
+  work: html`<p class="lede"><strong id="which"></strong> <a id="aircraft-page">Its aircraft</a></p>
+<p class="verdict" id="verdict" role="status">Not read yet</p>
 <p class="problem" id="moved" role="alert" hidden></p>
-<section aria-labelledby="open-points">
+<section class="until-sealed" aria-labelledby="open-points">
 <h2 id="open-points">Open points</h2>
+<p id="no-points" hidden>None.</p>
 <ol class="findings" id="points"></ol>
 </section>
-<section aria-labelledby="the-documents">
+<section class="until-sealed" aria-labelledby="the-documents">
 <h2 id="the-documents">The pack as it would be</h2>
 <div class="reading">
 <ol class="ticks" id="ticks" aria-label="Documents, to be ticked as read"></ol>
 <div>
 <div class="tools"><label>Shown <select id="document" disabled></select></label></div>
 <div class="document sheet" id="preview" role="region" aria-label="Document" tabindex="0"></div>
+<p><button type="button" id="read-next">Tick as read, on to the next</button></p>
 </div>
 </div>
 </section>

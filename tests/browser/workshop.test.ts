@@ -70,6 +70,15 @@ describe('the pages of a workshop', () => {
     expect(await site.phone.wrongAtAnySize()).toEqual([]);
   });
 
+  test('show in words and by their rule that no pack stands', async () => {
+    await open('/aircraft?registration=Q-WGT');
+    await page.getByText('No pack was sealed yet.').waitFor();
+    expect(await page.locator('#standing').getAttribute('class')).toBe('verdict bad');
+    await open('/aircraft?registration=Q-NONE');
+    await page.getByText('There is no such aircraft').waitFor();
+    expect(await page.locator('#work').isVisible()).toBe(false);
+  });
+
   test('make a link for the owner, show when it was opened, and revoke it', async () => {
     await open('/aircraft?registration=Q-SLM');
     await page.locator('summary', { hasText: 'Links' }).click();
@@ -114,16 +123,42 @@ describe('the inspector’s page', () => {
     await page.locator('#preview').getByRole('heading', { name: 'Weighing report' }).waitFor();
     expect(await page.locator('#preview').textContent()).toContain('NOT RELEASED');
     expect(await button().isDisabled()).toBe(true);
+    expect(await page.locator('#verdict').textContent()).toBe(
+      'Not to be released yet: 1 caution to answer for, no notes',
+    );
     expect(await site.phone.wrongAtAnySize()).toEqual([]);
+  });
+
+  test('keeps what was typed while the service cannot be reached, and says what to do', async () => {
+    await open(address);
+    await page.locator('summary', { hasText: 'Answer for it' }).click();
+    expect(await page.getByLabel('Answered for by').inputValue()).toBe('');
+    await page.getByLabel('Answered for by').selectOption('rufus');
+    await page.getByLabel('Why it may stand').fill('No wind');
+    await page.route('**/v1/**', (route) => route.abort());
+    await page.getByRole('button', { name: 'Put it on record' }).click();
+    await page.getByText('The service cannot be reached').waitFor();
+    await page.reload();
+    await page.getByText('The service cannot be reached').waitFor();
+    await page.unroute('**/v1/**');
+    await page.getByRole('button', { name: 'Try again' }).click();
+    await page.getByLabel('Why it may stand').waitFor();
+    expect(await page.getByLabel('Why it may stand').inputValue()).toBe('No wind');
+    expect(await page.getByLabel('Answered for by').inputValue()).toBe('rufus');
+  });
+
+  test('ticks the document that is shown, and goes on to the next', async () => {
+    await open(address);
+    await page.getByRole('button', { name: 'Tick as read, on to the next' }).click();
+    expect(await page.locator('#ticks input:checked').count()).toBe(1);
+    expect(await page.locator('#document').inputValue()).toBe('owner-summary');
   });
 
   test('releases once every caution is answered, every document ticked and the statement made', async () => {
     await open(address);
-    await page.locator('summary', { hasText: 'Answer for it' }).click();
-    await page.getByLabel('Answered for by').selectOption('rufus');
     await page.getByLabel('Why it may stand').fill('No wind; the runs agree within one step of the scales');
     await page.getByRole('button', { name: 'Put it on record' }).click();
-    await page.getByText('rufus answers for it.').waitFor();
+    await page.getByText('Rufus Tallant answers for it: No wind').waitFor();
     await page.getByText('Nothing blocks the release').waitFor();
     expect(await button().isDisabled()).toBe(true);
     for (const box of await page.locator('#ticks input').all()) await box.check();
@@ -158,11 +193,20 @@ describe('the inspector’s page', () => {
     await page.locator('#ticks input').first().waitFor();
     for (const box of await page.locator('#ticks input').all()) await box.check();
     await page.locator('#hazard').check();
-    await button().click();
+    await button().dblclick();
     await page.getByText('Sealed as Q-WGT-P1-1').waitFor();
+    expect(await page.locator('#verdict').textContent()).toMatch(/^Q-WGT-P1-1, released/);
     await page.getByRole('button', { name: 'Make the owner’s link' }).click();
     const url = await page.locator('#release a[rel=noreferrer]').textContent();
     expect(await (await fetch(url ?? '')).text()).toContain('Q-WGT');
+  });
+
+  test('says of a released visit as which pack it was sealed, and offers no second release', async () => {
+    await open(address);
+    await page.getByText('Sealed as Q-WGT-P1-1').waitFor();
+    expect(await button().count()).toBe(0);
+    expect(await page.locator('#preview').isVisible()).toBe(false);
+    expect(await site.phone.wrongAtAnySize()).toEqual([]);
   });
 
   test('shows side by side what changed since the pack before', async () => {

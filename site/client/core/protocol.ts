@@ -24,6 +24,8 @@ export interface Said {
   sentence: string;
   remedy: string;
   source?: string;
+  /** The person who answers for a caution. */
+  acknowledgedBy?: string | undefined;
 }
 
 /** A computed value as it is printed, and the document that has its working. */

@@ -50,8 +50,8 @@ async function sheetOf(assessed: Assessed, at: string): Promise<Sheet> {
   return {
     isReadable: true,
     isReleasable,
-    findings: findings.map(({ severity, code, pointer, sentence, remedy, source }) => {
-      return { severity, code, pointer, sentence, remedy, source };
+    findings: findings.map(({ severity, code, pointer, sentence, remedy, source, acknowledgedBy }) => {
+      return { severity, code, pointer, sentence, remedy, source, acknowledgedBy };
     }),
     figures: figuresOf(assessed),
     documents: documents.map(({ id, title, html }) => ({ id, title, html })),

@@ -1,5 +1,6 @@
 import type { VisitRecord } from '../../../worker/client/client.ts';
 import { element } from '../element.ts';
+import { draftOf, keepDraft } from './answer-drafts.ts';
 import type { Point } from './read-visit.ts';
 
 /** A person's reason for which a caution may stand. */
@@ -9,25 +10,43 @@ export interface Acceptance {
   reason: string;
 }
 
-/** The form in which a named person answers for a caution: it becomes part of the record. */
+/**
+ * The form in which a named person answers for a caution: it becomes part of the record.
+ *
+ * @param accept settles once the answer is on record, or is known not to be
+ */
 export function answerForm(
   { code }: Point,
   { people }: VisitRecord,
-  accept: (acceptance: Acceptance) => void,
+  accept: (acceptance: Acceptance) => Promise<unknown>,
 ): HTMLElement {
+  const draft = draftOf(code);
+  // Nobody answers for anything unless chosen.
+  const nobody = element('option', { value: '' }, 'choose a person');
   const options = people.map(({ id, name }) => element('option', { value: id }, name));
-  const by = element('select', { required: true }, ...options);
-  const reason = element('input', { required: true, maxLength: 200, autocomplete: 'off' });
+  const by = element('select', { required: true }, nobody, ...options);
+  by.value = people.some(({ id }) => id === draft?.by) ? (draft?.by ?? '') : '';
+  const reason = element('input', {
+    required: true,
+    maxLength: 200,
+    autocomplete: 'off',
+    value: draft?.reason ?? '',
+  });
+  const button = element('button', { type: 'submit' }, 'Put it on record');
   const form = element(
     'form',
     { className: 'fill' },
     element('label', { className: 'field' }, 'Answered for by', by),
     element('label', { className: 'field' }, 'Why it may stand', reason),
-    element('p', {}, element('button', { type: 'submit' }, 'Put it on record')),
+    element('p', {}, button),
   );
+  form.addEventListener('input', () => keepDraft({ code, by: by.value, reason: reason.value }));
   form.addEventListener('submit', (event) => {
     event.preventDefault();
-    accept({ code, by: by.value, reason: reason.value.trim() });
+    button.disabled = true;
+    void accept({ code, by: by.value, reason: reason.value.trim() }).finally(() => {
+      button.disabled = false;
+    });
   });
-  return element('details', {}, element('summary', {}, 'Answer for it'), form);
+  return element('details', { open: draft !== undefined }, element('summary', {}, 'Answer for it'), form);
 }

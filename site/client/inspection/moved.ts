@@ -1,4 +1,4 @@
-import type { Slipmark } from '../../../worker/client/client.ts';
+import { type Slipmark, SlipmarkProblem } from '../../../worker/client/client.ts';
 import { element, there } from '../element.ts';
 import type { ReadVisit, VisitName } from './read-visit.ts';
 
@@ -8,8 +8,7 @@ let timer: ReturnType<typeof setInterval> | undefined;
 
 /** Looks now and then whether the record moved since it was read, and says so as soon as it did. */
 export function watch(client: Slipmark, name: VisitName, { assessmentTag }: ReadVisit, readAgain: () => void): void {
-  clearInterval(timer);
-  there('moved', HTMLElement).hidden = true;
+  unwatch();
   timer = setInterval(() => {
     if (document.visibilityState === 'hidden') return;
     client
@@ -20,8 +19,24 @@ export function watch(client: Slipmark, name: VisitName, { assessmentTag }: Read
   }, EVERY_MS);
 }
 
+export function unwatch(): void {
+  clearInterval(timer);
+  there('moved', HTMLElement).hidden = true;
+}
+
+/** A change made over what was read: where the record moved meanwhile, that is said, and nothing was changed. */
+export async function overWhatWasRead(change: Promise<void>, readAgain: () => void): Promise<void> {
+  try {
+    await change;
+  } catch (error) {
+    if (!(error instanceof SlipmarkProblem && error.status === 412)) throw error;
+    sayMoved(readAgain);
+    there('moved', HTMLElement).scrollIntoView({ block: 'center' });
+  }
+}
+
 /** Says that what stands on the page is not what stands in the record, and leads to reading it anew. */
-export function sayMoved(readAgain: () => void): void {
+function sayMoved(readAgain: () => void): void {
   const place = there('moved', HTMLElement);
   const again = element('button', { type: 'button' }, 'Read it as it is now');
   again.addEventListener('click', readAgain);

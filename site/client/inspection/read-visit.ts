@@ -8,7 +8,7 @@ export interface VisitName {
 }
 
 /** A finding as the service answers it. */
-export type Point = Said & { acknowledgedBy?: string };
+export type Point = Said;
 
 /** A visit as it stood when it was read: everything here belongs to one form of the record. */
 export interface ReadVisit {
@@ -18,6 +18,8 @@ export interface ReadVisit {
   /** Tag of the assessment: what a release names. */
   assessmentTag: string;
   isReleasable: boolean;
+  /** The pack that was sealed from this very form, where one was. */
+  released: Pack | undefined;
   points: Point[];
   documents: { id: string; title: string; html: string }[];
   /** The newest pack of the aircraft, and the record that it was sealed from. */
@@ -31,6 +33,7 @@ export async function readVisit(client: Slipmark, name: VisitName): Promise<Read
     const visit = await client.getVisit(name);
     const assessment = await client.getAssessment(name);
     const drafts = await client.getDraftDocuments(name);
+    const released = await packOf(client, name);
     const isOneForm = assessment.etag === drafts.etag && (await client.getVisit(name)).etag === visit.etag;
     if (!isOneForm) continue;
     return {
@@ -38,12 +41,24 @@ export async function readVisit(client: Slipmark, name: VisitName): Promise<Read
       recordTag: visit.etag ?? '',
       assessmentTag: assessment.etag ?? '',
       isReleasable: assessment.body.isReleasable,
+      released,
       points: assessment.body.findings as unknown as Point[],
       documents: drafts.body.items,
       before: await packBefore(client, name),
       files: await photographs(client, visit.body),
     };
   }
+}
+
+/** The pack that the visit was released as, unless it was amended since. */
+async function packOf(client: Slipmark, { registration, visit }: VisitName): Promise<Pack | undefined> {
+  for await (const kept of everyItem(client.listVisits, { registration })) {
+    if (kept.visit !== visit) continue;
+    return kept.state === 'released' && kept.pack !== null
+      ? (await client.getPack({ pack: kept.pack })).body
+      : undefined;
+  }
+  return undefined;
 }
 
 /** The pack that stands, unless it came of this very visit: then the one before it. */

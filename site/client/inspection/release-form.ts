@@ -1,8 +1,7 @@
-import { type Pack, type Slipmark, SlipmarkProblem } from '../../../worker/client/client.ts';
+import type { Pack, Slipmark } from '../../../worker/client/client.ts';
 import { element, there } from '../element.ts';
-import { fetchFile } from '../shop/fetch-file.ts';
 import { said } from '../shop/session.ts';
-import { sayMoved } from './moved.ts';
+import { overWhatWasRead } from './moved.ts';
 import type { ReadVisit, VisitName } from './read-visit.ts';
 import type { Ticks } from './ticks.ts';
 
@@ -12,6 +11,9 @@ interface Reading {
   read: ReadVisit;
   ticks: Ticks;
   show(document: string): void;
+  /** Reads the visit anew. */
+  again(): void;
+  sealed(pack: Pack): void;
 }
 
 /**
@@ -20,90 +22,58 @@ interface Reading {
  *
  * @returns to be called when a tick changes
  */
-export function startRelease(client: Slipmark, { name, read, ticks, show }: Reading): () => void {
-  const place = there('release', HTMLElement);
-  const { record } = read;
-  const person = record.people.find(({ id }) => id === record.release?.by);
+export function startRelease(client: Slipmark, reading: Reading): () => void {
+  const { read, ticks, show, again } = reading;
   const hazard = element('input', { type: 'checkbox', id: 'hazard' });
   const button = element('button', { type: 'button' }, 'Release and seal');
-  const open = element('p', { className: 'small' });
-  const words = person
-    ? `${person.name}, ${person.capacity}, ${person.authorisation ?? 'no authorisation stated'}`
-    : 'nobody: the record names no releasing person';
+  const open = element('p', { className: 'small', id: 'obstacles' });
+  button.setAttribute('aria-describedby', open.id);
   const statement = element('button', { type: 'button', className: 'place' }, 'Release statement');
   statement.addEventListener('click', () => show('release-statement'));
-  place.replaceChildren(
+  const knowsOfNone = ' That person knows of no condition of the aircraft that endangers flight.';
+  there('release', HTMLElement).replaceChildren(
     element('p', {}, 'The statement, its scope and limitations are those of the document ', statement, '.'),
-    element('p', {}, 'Released by ', element('strong', {}, words)),
-    element(
-      'p',
-      {},
-      element(
-        'label',
-        { className: 'tick' },
-        hazard,
-        ' That person knows of no condition of the aircraft that endangers flight.',
-      ),
-    ),
+    element('p', {}, 'Released by ', element('strong', {}, personOf(read))),
+    element('p', {}, element('label', { className: 'tick' }, hazard, knowsOfNone)),
     element('p', { className: 'digest' }, `Read: assessment ${read.assessmentTag.replaceAll('"', '')}`),
     element('p', {}, button),
     open,
   );
+  let isUnderWay = false;
   const update = (): void => {
-    const missing = ticks.missing().length;
-    const obstacles = [
-      read.isReleasable ? '' : 'Open points stand against it.',
-      missing === 0 ? '' : `${missing} ${missing === 1 ? 'document is' : 'documents are'} not ticked as read.`,
-      hazard.checked ? '' : 'The statement on hazards is not made.',
-    ].filter(Boolean);
-    open.textContent = obstacles.join(' ');
-    button.disabled = obstacles.length > 0;
+    const obstacles = obstaclesTo(read, ticks, hazard.checked);
+    open.textContent = isUnderWay ? 'Being sealed.' : obstacles.join(' ');
+    button.disabled = isUnderWay || obstacles.length > 0;
   };
   hazard.addEventListener('change', update);
-  button.addEventListener('click', () => {
-    button.disabled = true;
-    said(release(client, name, read, place).finally(update));
+  button.addEventListener('click', async () => {
+    isUnderWay = true;
+    update();
+    await said(overWhatWasRead(release(client, reading), again));
+    isUnderWay = false;
+    update();
   });
   update();
   return update;
 }
 
-async function release(client: Slipmark, name: VisitName, read: ReadVisit, place: HTMLElement): Promise<void> {
-  try {
-    const body = { by: read.record.release?.by ?? '', knowsOfNoHazard: true };
-    const { body: pack } = await client.releaseVisit({ ...name, ifMatch: read.assessmentTag, body });
-    showSealed(client, pack, place);
-  } catch (error) {
-    const hasMoved = error instanceof SlipmarkProblem && error.status === 412;
-    if (!hasMoved) throw error;
-    sayMoved(() => location.reload());
-    there('moved', HTMLElement).scrollIntoView({ block: 'center' });
-  }
+function personOf({ record }: ReadVisit): string {
+  const person = record.people.find(({ id }) => id === record.release?.by);
+  return person
+    ? `${person.name}, ${person.capacity}, ${person.authorisation ?? 'no authorisation stated'}`
+    : 'nobody: the record names no releasing person';
 }
 
-/** What comes of it: the pack, and the link that the owner opens. */
-function showSealed(client: Slipmark, { pack, registration }: Pack, place: HTMLElement): void {
-  const file = element('button', { type: 'button' }, 'Fetch the PDF');
-  const link = element('button', { type: 'button' }, 'Make the owner’s link');
-  const made = element('p', { className: 'small' });
-  file.addEventListener('click', () => said(fetchPdf(client, pack)));
-  link.addEventListener('click', () => {
-    said(
-      client.makeLink({ pack, body: { audience: 'owner' } }).then(({ body }) => {
-        made.replaceChildren('Shown this once: ', element('a', { href: body.url, rel: 'noreferrer' }, body.url));
-      }),
-    );
-  });
-  place.replaceChildren(
-    element('p', { className: 'verdict good' }, `Sealed as ${pack}`),
-    element('p', { className: 'tools' }, file, link),
-    made,
-    element('p', {}, element('a', { href: `/aircraft?registration=${registration}` }, `All of ${registration}`)),
-  );
-  place.scrollIntoView({ block: 'center' });
+function obstaclesTo({ isReleasable }: ReadVisit, ticks: Ticks, knowsOfNone: boolean): string[] {
+  const missing = ticks.missing().length;
+  return [
+    isReleasable ? '' : 'Open points stand against it.',
+    missing === 0 ? '' : `${missing} ${missing === 1 ? 'document is' : 'documents are'} not ticked as read.`,
+    knowsOfNone ? '' : 'The statement on hazards is not made.',
+  ].filter(Boolean);
 }
 
-async function fetchPdf(client: Slipmark, pack: string): Promise<void> {
-  const { bytes } = await client.getPackPdf({ pack });
-  fetchFile(bytes, `${pack}-release-pack.pdf`, 'application/pdf');
+async function release(client: Slipmark, { name, read, sealed }: Reading): Promise<void> {
+  const body = { by: read.record.release?.by ?? '', knowsOfNoHazard: true };
+  sealed((await client.releaseVisit({ ...name, ifMatch: read.assessmentTag, body })).body);
 }

@@ -14,7 +14,8 @@ export interface FindingPlace {
 /** Findings as entries of a list: what is wrong, what to do, where it is, and the rule behind it. */
 export function findingItems(findings: readonly Said[], placeOf: (finding: Said) => FindingPlace): HTMLElement[] {
   return findings.map((finding) => {
-    const { severity, code, sentence, remedy, source } = finding;
+    const { severity, code, sentence, remedy, source, acknowledgedBy } = finding;
+    const isAnswered = acknowledgedBy !== undefined;
     const { text, show } = placeOf(finding);
     const leads = element('button', { type: 'button', className: 'place' }, text);
     leads.addEventListener('click', show);
@@ -22,20 +23,32 @@ export function findingItems(findings: readonly Said[], placeOf: (finding: Said)
     return element(
       'li',
       { className: `finding ${severity}` },
-      element('p', {}, element('strong', {}, WORDS[severity]), ` ${sentence}`),
+      element(
+        'p',
+        {},
+        element('strong', {}, `${WORDS[severity]}${isAnswered ? ', answered for' : ''}`),
+        ` ${sentence}`,
+      ),
       element('p', { className: 'remedy' }, remedy),
       element('p', { className: 'small' }, leads, ' · ', rule),
     );
   });
 }
 
+/** Whether nothing stands against a release: a caution does as long as nobody answers for it. */
+export const isSettled = (findings: readonly Said[]): boolean =>
+  findings.every(({ severity, acknowledgedBy }) => severity === 'note' || acknowledgedBy !== undefined);
+
 /** One line that says how things stand. */
 export function verdictOf(findings: readonly Said[], isReadable: boolean): string {
   const count = (severity: Said['severity']): number => findings.filter((said) => said.severity === severity).length;
-  const [blocks, cautions, notes] = [count('blocks'), count('caution'), count('note')];
+  const [blocks, cautions, notes] = [count('blocks'), count('caution'), counted(count('note'), 'note')];
   if (!isReadable) return `Not readable yet: ${counted(blocks, 'defect')}`;
-  const state = blocks > 0 ? `${counted(blocks, 'point')} against the release` : 'Nothing blocks the release';
-  return `${state}, ${counted(cautions, 'caution')}, ${counted(notes, 'note')}`;
+  const open = findings.filter((said) => said.severity === 'caution' && !isSettled([said])).length;
+  const toAnswer = `${counted(open, 'caution')} to answer for`;
+  if (blocks > 0) return `${counted(blocks, 'point')} against the release, ${toAnswer}, ${notes}`;
+  if (open > 0) return `Not to be released yet: ${toAnswer}, ${notes}`;
+  return `Nothing blocks the release, ${counted(cautions, 'caution')}${cautions > 0 ? ' answered for' : ''}, ${notes}`;
 }
 
 const counted = (count: number, what: string): string =>

@@ -1,7 +1,7 @@
 import { type Core, startCore } from '../core/ask.ts';
 import type { Figure, RecordQuestion, Said, Sheet } from '../core/protocol.ts';
 import { element, there } from '../element.ts';
-import { type FindingPlace, findingItems, verdictOf } from './findings-list.ts';
+import { type FindingPlace, findingItems, isSettled, verdictOf } from './findings-list.ts';
 import { openPreview } from './preview.ts';
 
 /** What is asked of the core; undefined where there is nothing that it could read. */
@@ -26,8 +26,7 @@ export function openOutcome(): Outcome {
   const pdf = startPdf(core, () => last);
   const say = (findings: readonly Said[], isReadable: boolean, placeOf: (finding: Said) => FindingPlace): void => {
     verdict.textContent = verdictOf(findings, isReadable);
-    const isGood = isReadable && !findings.some(({ severity }) => severity === 'blocks');
-    verdict.className = isGood ? 'verdict good' : 'verdict bad';
+    verdict.className = isReadable && isSettled(findings) ? 'verdict good' : 'verdict bad';
     list.replaceChildren(...findingItems(findings, placeOf));
   };
   return {

@@ -5,6 +5,8 @@ import { element, there } from '../element.ts';
 
 /** The documents of a record, one of them shown. */
 export interface Preview {
+  /** Identifier of the document that is shown. */
+  shown(): string;
   update(documents: Sheet['documents'], files: PageFiles): void;
   /** @param words brought into sight and marked, where the document has them */
   show(document: string, words?: string): void;
@@ -16,9 +18,12 @@ export function openPreview(): Preview {
   const frame = there('preview', HTMLElement);
   let documents: Sheet['documents'] = [];
   let files: PageFiles = {};
+  let drawn = '';
   const draw = async (): Promise<void> => {
     const shown = documents.find(({ id }) => id === choice.value);
     // Templates escape all that comes from a record, so what they give is markup of ours alone.
+    if (drawn !== choice.value) frame.scrollTop = 0;
+    drawn = choice.value;
     frame.innerHTML = shown ? onScreen(shown.html, { base: '#', documents, pictures: '' }) : '';
     for (const picture of frame.querySelectorAll('img')) await fill(picture, files);
   };
@@ -33,6 +38,7 @@ export function openPreview(): Preview {
     } else frame.querySelector(href)?.scrollIntoView();
   });
   return {
+    shown: () => choice.value,
     update(given, handedIn) {
       documents = given;
       files = handedIn;

@@ -1,8 +1,11 @@
 import { type Slipmark, SlipmarkProblem, slipmark } from '../../../worker/client/client.ts';
-import { there } from '../element.ts';
+import { element, there } from '../element.ts';
 
 /** The key is kept for the time that the tab is open, and nowhere else. */
 const KEPT = 'slipmark-key';
+
+/** What a header can carry; anything else was copied along by mistake. */
+const KEY = /^[!-~]+$/;
 
 /**
  * Has a page of a workshop work with a key: asks for one where there is none, and again where it is refused.
@@ -23,37 +26,81 @@ export function withKey(work: (client: Slipmark) => Promise<void>): void {
     sessionStorage.removeItem(KEPT);
     field.value = '';
     show(false);
+    field.focus();
   };
-  const start = (key: string): void => {
+  const start = async (key: string): Promise<void> => {
     show(true);
-    said(work(slipmark({ key })), drop);
+    sayBusy('Being read from the service.');
+    if (await said(work(slipmark({ key, onWait: sayWait })), drop)) return;
+    // Headings without anything under them would say that there is nothing.
+    page.hidden = true;
+    if (form.hidden) offerAgain(() => void start(key));
   };
   form.addEventListener('submit', (event) => {
     event.preventDefault();
-    sessionStorage.setItem(KEPT, field.value.trim());
-    start(field.value.trim());
+    const key = field.value.trim();
+    if (!KEY.test(key)) {
+      sayProblem('This is no key: it has signs that no key has, such as a space');
+      return;
+    }
+    sessionStorage.setItem(KEPT, key);
+    void start(key);
   });
-  forget.addEventListener('click', drop);
+  // What was read with the key goes with it.
+  forget.addEventListener('click', () => {
+    sessionStorage.removeItem(KEPT);
+    location.reload();
+  });
   const kept = sessionStorage.getItem(KEPT);
   if (kept === null) show(false);
-  else start(kept);
+  else void start(kept);
 }
 
-/** Says on the page what went wrong; a key that is not valid is forgotten. */
-export function said(doing: Promise<void>, drop: () => void = () => undefined): void {
-  const place = there('problem', HTMLElement);
-  place.hidden = true;
-  doing.catch((error: unknown) => {
+/**
+ * Says on the page what went wrong; a key that is not valid is forgotten.
+ *
+ * @returns whether all went well
+ */
+export async function said(doing: Promise<void>, drop: () => void = () => undefined): Promise<boolean> {
+  there('problem', HTMLElement).hidden = true;
+  try {
+    await doing;
+    return true;
+  } catch (error) {
     const isRefused = error instanceof SlipmarkProblem && error.status === 401;
     if (isRefused) drop();
-    place.textContent = isRefused ? 'The key is not valid: give another' : wordsOf(error);
-    place.hidden = false;
-    place.scrollIntoView({ block: 'nearest' });
-  });
+    sayProblem(isRefused ? 'The key is not valid: give another' : wordsOf(error));
+    return false;
+  } finally {
+    there('busy', HTMLElement).hidden = true;
+  }
 }
 
-function wordsOf(error: unknown): string {
+/** What went wrong, as a person at the page is told. */
+export function wordsOf(error: unknown): string {
   if (!(error instanceof SlipmarkProblem)) return error instanceof Error ? error.message : String(error);
+  if (error.status === 0) return 'The service cannot be reached. What was typed stays here: try again in a moment';
   const sentences = error.findings.map(({ sentence }) => sentence);
   return [error.title, error.detail, ...sentences].filter(Boolean).join('. ');
+}
+
+function sayProblem(words: string): void {
+  const place = there('problem', HTMLElement);
+  place.textContent = words;
+  place.hidden = false;
+  place.scrollIntoView({ block: 'nearest' });
+}
+
+function offerAgain(again: () => void): void {
+  const button = element('button', { type: 'button' }, 'Try again');
+  button.addEventListener('click', again);
+  there('problem', HTMLElement).appendChild(element('p', {}, button));
+}
+
+const sayWait = (seconds: number): void => sayBusy(`The service asks to wait: it is asked again in ${seconds} s.`);
+
+function sayBusy(words: string): void {
+  const place = there('busy', HTMLElement);
+  place.textContent = words;
+  place.hidden = false;
 }

@@ -10,6 +10,9 @@ export function standingOf({ pack, issuedAt, releasedBy, supersededBy, withdrawa
   return `${pack}, released ${printDate(dateOf(issuedAt))} by ${releasedBy}`;
 }
 
+/** Whether what a pack says still holds. */
+export const stands = ({ withdrawal, supersededBy }: Pack): boolean => !withdrawal && supersededBy === null;
+
 /** How far a visit is, in one line. */
 export function readinessOf({ blocks, cautions, slackMin }: VisitInHand): string {
   const open = [blocks > 0 ? `${blocks} against the release` : '', cautions > 0 ? `${cautions} to answer for` : ''];

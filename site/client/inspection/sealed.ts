@@ -1,0 +1,39 @@
+import type { Pack, Slipmark } from '../../../worker/client/client.ts';
+import { element, there } from '../element.ts';
+import { fetchFile } from '../shop/fetch-file.ts';
+import { said } from '../shop/session.ts';
+import { standingOf, stands } from '../shop/words.ts';
+
+/** What came of the release: the pack, and the link that the owner opens. */
+export function showSealed(client: Slipmark, pack: Pack): void {
+  const file = element('button', { type: 'button' }, 'Fetch the PDF');
+  const link = element('button', { type: 'button' }, 'Make the owner’s link');
+  const made = element('p', { className: 'small' });
+  file.addEventListener('click', () => said(fetchPdf(client, pack.pack)));
+  link.addEventListener('click', () => {
+    said(
+      client.makeLink({ pack: pack.pack, body: { audience: 'owner' } }).then(({ body }) => {
+        made.replaceChildren('Shown this once: ', element('a', { href: body.url, rel: 'noreferrer' }, body.url));
+      }),
+    );
+  });
+  const standing = stands(pack)
+    ? `It was ${standingOf(pack).replace(`${pack.pack}, `, '')}.`
+    : `It no longer holds: ${standingOf(pack)}.`;
+  there('release', HTMLElement).replaceChildren(
+    element('p', { className: `verdict ${stands(pack) ? 'good' : 'bad'}` }, `Sealed as ${pack.pack}`),
+    element('p', {}, `${standing} An amended record is released anew, as the next issue of this pack.`),
+    element('p', { className: 'tools' }, file, ...(stands(pack) ? [link] : [])),
+    made,
+    element(
+      'p',
+      {},
+      element('a', { href: `/aircraft?registration=${pack.registration}` }, `All of ${pack.registration}`),
+    ),
+  );
+}
+
+async function fetchPdf(client: Slipmark, pack: string): Promise<void> {
+  const { bytes } = await client.getPackPdf({ pack });
+  fetchFile(bytes, `${pack}-release-pack.pdf`, 'application/pdf');
+}
