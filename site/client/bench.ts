@@ -5,6 +5,7 @@ import { readText } from './bench/record-text.ts';
 import type { PageFiles, Said } from './core/protocol.ts';
 import { there } from './element.ts';
 import { momentOf, setMoment } from './moment-field.ts';
+import { offerPutBack } from './put-back.ts';
 import { openOutcome } from './sheet/outcome.ts';
 import { whenStill } from './when-still.ts';
 
@@ -41,15 +42,21 @@ const editor: Editor = openEditor(there('record', HTMLElement), whenStill(assess
 
 moment.addEventListener('change', () => void assess());
 startExamples({
-  async take(text, { at, handedIn }) {
-    files = handedIn;
-    setMoment(moment, at);
-    editor.replace(text);
+  async take(text, { at, handedIn = files }) {
+    const before = { text: editor.text(), files, at: momentOf(moment) };
+    const put = (given: typeof before): void => {
+      files = given.files;
+      setMoment(moment, given.at);
+      editor.replace(given.text);
+    };
+    put({ text, files: handedIn, at });
+    if (before.text.trim() !== '' && before.text !== text) offerPutBack(() => put(before));
   },
   async add(name, bytes) {
     files = { ...files, [name]: bytes };
     await assess();
   },
+  failed: outcome.fail,
 });
 setMoment(moment, new Date().toISOString());
 editor.replace(sessionStorage.getItem(DRAFT) ?? '');

@@ -1,8 +1,9 @@
 // The weighing form: fields become a record, and the record a report. Nothing is sent.
 import type { Said } from './core/protocol.ts';
 import { there } from './element.ts';
+import { offerPutBack } from './put-back.ts';
 import { openOutcome } from './sheet/outcome.ts';
-import { fieldNamed, filledIn, fillFrom, showUnits } from './weighing/fields.ts';
+import { fieldNamed, filledIn, fillFrom, nameOf, showUnits } from './weighing/fields.ts';
 import { recordOfForm } from './weighing/record-of-form.ts';
 import { whenStill } from './when-still.ts';
 
@@ -20,7 +21,7 @@ const work = async (): Promise<void> => {
   const { record, fieldOf } = recordOfForm(filled);
   const place = ({ pointer }: Said) => {
     const field = fieldNamed(form, fieldOf(pointer));
-    return { text: field?.labels?.[0]?.textContent ?? 'the form as a whole', show: () => field?.focus() };
+    return { text: field ? nameOf(field) : 'the form as a whole', show: () => field?.focus() };
   };
   const sheet = await outcome.work({ record, at: new Date().toISOString(), files: {} }, place);
   if (sheet) offer(record);
@@ -32,16 +33,34 @@ function offer(record: unknown): void {
   save.hidden = false;
 }
 
-form.addEventListener('input', whenStill(work));
+/** Whether there is something in the form that nobody could type again in a moment. */
+let isTyped = false;
+
+const workWhenStill = whenStill(work);
+form.addEventListener('input', () => {
+  isTyped = true;
+  workWhenStill();
+});
 form.addEventListener('submit', (event) => event.preventDefault());
 there('fill-example', HTMLButtonElement).addEventListener('click', () => {
-  void fetch('/examples/weighing-only.json').then(async (answer) => {
-    fillFrom(form, await answer.json());
-    await work();
-  });
+  fillExample().catch(outcome.fail);
 });
+
+async function fillExample(): Promise<void> {
+  const example = (await (await fetch('/examples/weighing-only.json')).json()) as object;
+  const before = filledIn(form);
+  const put = (values: object): void => {
+    fillFrom(form, values);
+    void work();
+  };
+  put(example);
+  if (isTyped) offerPutBack(() => put(before));
+  isTyped = false;
+}
+
 const draft = sessionStorage.getItem(DRAFT);
 if (draft !== null) {
   fillFrom(form, JSON.parse(draft));
+  isTyped = true;
   void work();
 } else showUnits(form, filledIn(form));

@@ -17,15 +17,17 @@ export const bench: Page = {
 <label>Record, photographs, papers <input id="files" type="file" multiple accept=".json,.pdf,.jpg,.jpeg,.png"></label>
 <label>Assessed at <input id="at" type="datetime-local"></label>
 </div>
+<p class="small" id="put-back" role="status" hidden></p>
 <section class="record" id="record" aria-label="The record"></section>
 <section class="says" aria-labelledby="says">
 <h2 id="says">What stands against it</h2>
-<p class="verdict" id="verdict" role="status">Nothing to read yet</p>
+<p class="verdict open" id="verdict" role="status">Nothing to read yet</p>
 <ol class="findings" id="findings"></ol>
 </section>
 </div>
 <section aria-labelledby="results">
 <h2 id="results">Results</h2>
+<p class="problem" id="stale" role="status" hidden>As of the last form that could be read: not of what stands above.</p>
 <dl class="figures" id="figures"></dl>
 </section>
 <section aria-labelledby="documents">

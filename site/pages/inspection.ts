@@ -10,7 +10,7 @@ export const inspection: Page = shopPage({
   script: 'inspection',
   text: 'inspection',
   work: html`<p class="lede"><strong id="which"></strong> <a id="aircraft-page">Its aircraft</a></p>
-<p class="verdict" id="verdict" role="status">Not read yet</p>
+<p class="verdict open" id="verdict" role="status">Not read yet</p>
 <p class="problem" id="moved" role="alert" hidden></p>
 <section class="until-sealed" aria-labelledby="open-points">
 <h2 id="open-points">Open points</h2>
@@ -24,7 +24,7 @@ export const inspection: Page = shopPage({
 <div>
 <div class="tools"><label>Shown <select id="document" disabled></select></label></div>
 <div class="document sheet" id="preview" role="region" aria-label="Document" tabindex="0"></div>
-<p><button type="button" id="read-next">Tick as read, on to the next</button></p>
+<p><button type="button" id="read-next" disabled>Tick as read, on to the next</button></p>
 </div>
 </div>
 </section>

@@ -22,13 +22,14 @@ export const weighingForm: Page = {
   body: html`${prose('weighing-form')}
 <noscript><p>The form computes in the browser and needs scripts.</p></noscript>
 <p class="tools"><button type="button" id="fill-example">Fill in an example</button></p>
+<p class="small" id="put-back" role="status" hidden></p>
 <div class="bench">
 <form id="form" novalidate>
 ${sections}
 </form>
 <section class="says" aria-labelledby="says">
 <h2 id="says">What stands against it</h2>
-<p class="verdict" id="verdict" role="status">Nothing filled in yet</p>
+<p class="verdict open" id="verdict" role="status">Nothing filled in yet</p>
 <ol class="findings" id="findings"></ol>
 <p class="tools"><a class="button" id="save-record" download="record.json" hidden>Save the record</a>
 <button type="button" id="make-pdf" disabled>Make the PDF</button>
@@ -37,6 +38,7 @@ ${sections}
 </div>
 <section aria-labelledby="results">
 <h2 id="results">Results</h2>
+<p class="problem" id="stale" role="status" hidden>As of the last form that could be read: not of what stands above.</p>
 <dl class="figures" id="figures"></dl>
 </section>
 <section aria-labelledby="documents">

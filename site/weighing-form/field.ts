@@ -52,9 +52,13 @@ function controlOf(pointer: string, id: string, node: SchemaNode): Html {
   return html`<input ${attributes} autocomplete="off" data-kind="text" maxlength="${node.maxLength ?? 200}">`;
 }
 
+/** What may be taken for granted. Everything else is chosen: a form that says of itself how it was weighed says nothing. */
+const GRANTED = /^\/(?:units|workshop)\//;
+
 function choice(pointer: string, id: string, values: readonly string[], words = values, kind = 'text'): Html {
   const options = values.map((value, index) => html`<option value="${value}">${words[index] ?? value}</option>`);
-  return html`<select id="${id}" name="${pointer}" aria-describedby="${id}-hint" data-kind="${kind}">${options}</select>`;
+  const open = GRANTED.test(pointer) ? '' : html`<option value="">to be chosen</option>`;
+  return html`<select id="${id}" name="${pointer}" aria-describedby="${id}-hint" data-kind="${kind}">${open}${options}</select>`;
 }
 
 /** @throws Error where the record has no such field */

@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { openSite, type Site } from './site.ts';
@@ -12,6 +13,8 @@ beforeAll(async () => {
 afterAll(() => site?.close());
 
 const verdict = (words: RegExp): Promise<void> => page.getByText(words).and(page.locator('#verdict')).waitFor();
+
+const draft = (): Promise<string> => page.evaluate<string>("sessionStorage.getItem('slipmark-bench')");
 
 async function start(example: string): Promise<void> {
   await page.goto(`${site.service.origin}/bench`);
@@ -69,6 +72,39 @@ describe('the bench', () => {
     expect(await page.locator('#figures').textContent()).toContain('lb');
   });
 
+  test('makes nothing of what was computed before, once the text cannot be read', async () => {
+    await start('weighing-only');
+    expect(await page.locator('#make-pdf').isEnabled()).toBe(true);
+    await typeBehind('1232', ',,');
+    await verdict(/Not readable yet/);
+    expect(await page.locator('#make-pdf').isDisabled()).toBe(true);
+    expect(await page.locator('#stale').isVisible()).toBe(true);
+  });
+
+  test('puts back what an example or a dropped file replaced', async () => {
+    await start('weighing-only');
+    await typeBehind('1232', '9');
+    await verdict(/against the release|Not readable/);
+    await page.selectOption('#example', 'trike');
+    await page.getByText('What stood here was replaced').waitFor();
+    await page.getByRole('button', { name: 'Put it back' }).click();
+    await expect.poll(draft).toContain('12329');
+  });
+
+  test('takes a file that is dropped on the editor once, and keeps what was handed in before', async () => {
+    await start('nose-wheel-full');
+    const dropped = readFileSync(new URL('../../fixtures/visits/trike.json', import.meta.url), 'utf8');
+    await page.evaluate(
+      `(() => {
+        const data = new DataTransfer();
+        data.items.add(new File([${JSON.stringify(dropped)}], 'trike.json', { type: 'application/json' }));
+        const target = document.querySelector('#record').shadowRoot.querySelector('.cm-content');
+        target.dispatchEvent(new DragEvent('drop', { dataTransfer: data, bubbles: true, composed: true, cancelable: true }));
+      })()`,
+    );
+    await expect.poll(draft).toBe(dropped);
+  });
+
   test('keeps the text over a reload, and sends nothing but requests for its own files', async () => {
     const asked: string[] = [];
     page.on('request', (request) => asked.push(`${request.method()} ${new URL(request.url()).pathname}`));
@@ -114,8 +150,36 @@ describe('the weighing form', () => {
     await verdict(/Nothing blocks the release/);
     await page.locator('[name="/aircraft/maximumMass"]').fill('twelve');
     await verdict(/Not readable yet/);
-    await page.locator('#findings').getByRole('button', { name: 'Maximum mass' }).click();
+    await page.locator('#findings').getByRole('button', { name: 'Aircraft: Maximum mass' }).click();
     expect(await page.evaluate('document.activeElement.name')).toBe('/aircraft/maximumMass');
+  });
+
+  test('says nothing of a weighing that nobody said', async () => {
+    await page.evaluate('sessionStorage.clear()');
+    await page.goto(address());
+    for (const name of ['/weighing/indoors', '/weighing/fuelState', '/weighing/oilState', '/aircraft/regime'])
+      expect(await page.locator(`[name="${name}"]`).inputValue(), name).toBe('');
+    expect(await page.locator('#save-record').isVisible()).toBe(false);
+  });
+
+  test('takes no comma for a decimal point where it may part thousands', async () => {
+    await page.goto(address());
+    await page.getByRole('button', { name: 'Fill in an example' }).click();
+    await verdict(/Nothing blocks the release/);
+    await page.locator('[name="/aircraft/maximumMass"]').fill('1,232');
+    await verdict(/Not readable yet/);
+    await page.locator('[name="/aircraft/maximumMass"]').fill('1232,0');
+    await verdict(/Nothing blocks the release/);
+  });
+
+  test('puts back what the example replaced', async () => {
+    await page.evaluate('sessionStorage.clear()');
+    await page.goto(address());
+    await page.locator('[name="/aircraft/registration"]').fill('Q-OWN');
+    await page.getByRole('button', { name: 'Fill in an example' }).click();
+    await page.getByRole('button', { name: 'Put it back' }).click();
+    expect(await page.locator('[name="/aircraft/registration"]').inputValue()).toBe('Q-OWN');
+    expect(await page.locator('[name="/weighing/indoors"]').inputValue()).toBe('');
   });
 
   test.each([

@@ -74,7 +74,7 @@ describe('the pages of a workshop', () => {
     await open('/aircraft?registration=Q-WGT');
     await page.getByText('No pack was sealed yet.').waitFor();
     expect(await page.locator('#standing').getAttribute('class')).toBe('verdict bad');
-    await open('/aircraft?registration=Q-NONE');
+    await page.goto(`${site.service.origin}/aircraft?registration=Q-NONE`);
     await page.getByText('There is no such aircraft').waitFor();
     expect(await page.locator('#work').isVisible()).toBe(false);
   });

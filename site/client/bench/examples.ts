@@ -1,4 +1,5 @@
 import type { PageFiles } from '../core/protocol.ts';
+import { onChosenFiles, onDroppedFiles } from '../dropped-files.ts';
 import { element, there } from '../element.ts';
 
 /** A record to start from, as the build lists it. */
@@ -13,32 +14,31 @@ export interface Example {
 }
 
 export interface Taker {
-  take(text: string, given: { at: string; handedIn: PageFiles }): Promise<void>;
+  /** @param handedIn left out where a record comes alone: files that are there already stay */
+  take(text: string, given: { at: string; handedIn?: PageFiles }): Promise<void>;
   /** A photograph or paper that a record names. */
   add(name: string, bytes: Uint8Array): Promise<void>;
+  /** Nothing could be taken. */
+  failed(error: unknown): void;
 }
 
 /** Examples to choose from, and files that are chosen or dropped. */
 export function startExamples(taker: Taker): void {
   const choice = there('example', HTMLSelectElement);
-  const field = there('files', HTMLInputElement);
-  const page = there('bench', HTMLElement);
-  void fetch('/examples/index.json').then(async (answer) => {
-    const examples = (await answer.json()) as Example[];
-    for (const { name, title } of examples) choice.appendChild(element('option', { value: name }, title));
-    choice.addEventListener('change', () => {
-      const example = examples.find(({ name }) => name === choice.value);
-      if (example) void takeExample(example, taker);
-    });
-  });
-  const takeAll = (list: FileList | null | undefined): void => {
-    for (const file of list ?? []) void takeFile(file, taker);
+  listExamples(choice, taker).catch(taker.failed);
+  const takeAll = (files: FileList): void => {
+    for (const file of files) takeFile(file, taker).catch(taker.failed);
   };
-  field.addEventListener('change', () => takeAll(field.files));
-  page.addEventListener('dragover', (event) => event.preventDefault());
-  page.addEventListener('drop', (event) => {
-    event.preventDefault();
-    takeAll((event as DragEvent).dataTransfer?.files);
+  onChosenFiles(there('files', HTMLInputElement), takeAll);
+  onDroppedFiles(takeAll);
+}
+
+async function listExamples(choice: HTMLSelectElement, taker: Taker): Promise<void> {
+  const examples = (await (await fetch('/examples/index.json')).json()) as Example[];
+  for (const { name, title } of examples) choice.appendChild(element('option', { value: name }, title));
+  choice.addEventListener('change', () => {
+    const example = examples.find(({ name }) => name === choice.value);
+    if (example) takeExample(example, taker).catch(taker.failed);
   });
 }
 
@@ -51,9 +51,6 @@ async function takeExample({ name, at, files }: Example, taker: Taker): Promise<
 }
 
 async function takeFile(file: File, taker: Taker): Promise<void> {
-  if (/\.json$/i.test(file.name)) {
-    await taker.take(await file.text(), { at: new Date().toISOString(), handedIn: {} });
-    return;
-  }
-  await taker.add(file.name, new Uint8Array(await file.arrayBuffer()));
+  if (/\.json$/i.test(file.name)) await taker.take(await file.text(), { at: new Date().toISOString() });
+  else await taker.add(file.name, new Uint8Array(await file.arrayBuffer()));
 }

@@ -4,6 +4,8 @@ import type { ComparisonGroup, MomentRecord, Question, RecordQuestion, Reply, Sh
 export interface Core {
   /** What the core makes of a record; undefined where a later question was asked meanwhile. */
   sheet(question: Omit<RecordQuestion, 'want'>): Promise<Sheet | undefined>;
+  /** No sheet that was asked for so far is wanted any more. */
+  drop(): void;
   /** The pack as it would be, marked on every page. */
   pdf(question: Omit<RecordQuestion, 'want'>): Promise<Uint8Array<ArrayBuffer>>;
   /** What differs between two records of one aircraft, worked out by the same code. */
@@ -32,6 +34,9 @@ export function startCore(): Core {
       lastSheet = id;
       const answer = given(await reply);
       return id === lastSheet && 'sheet' in answer ? answer.sheet : undefined;
+    },
+    drop() {
+      lastSheet = 0;
     },
     async pdf(question) {
       const answer = given(await ask({ want: 'pdf', ...question }).reply);

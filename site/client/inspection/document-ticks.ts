@@ -19,7 +19,9 @@ export function showDocuments({ documents }: ReadVisit, ticks: Ticks, preview: P
     return element('li', {}, element('label', { className: 'tick', title: `Read: ${title}` }, box), leads);
   });
   there('ticks', HTMLElement).replaceChildren(...items);
-  there('read-next', HTMLButtonElement).onclick = () => {
+  const readNext = there('read-next', HTMLButtonElement);
+  readNext.disabled = false;
+  readNext.onclick = () => {
     const shown = preview.shown();
     const box = boxes.get(shown);
     if (box) box.checked = true;

@@ -13,6 +13,8 @@ export interface Outcome {
   work(asked: Asked, placeOf: (finding: Said) => FindingPlace): Promise<Sheet | undefined>;
   /** Shows what stands against a text that cannot be read at all. */
   refuse(findings: readonly Said[], placeOf: (finding: Said) => FindingPlace): void;
+  /** Says that nothing came of it, so that what was said before does not stand for it. */
+  fail(error: unknown): void;
 }
 
 /** Verdict, findings, results, documents and PDF, for the elements that the page has for them. */
@@ -29,21 +31,47 @@ export function openOutcome(): Outcome {
     verdict.className = isReadable && isSettled(findings) ? 'verdict good' : 'verdict bad';
     list.replaceChildren(...findingItems(findings, placeOf));
   };
-  return {
-    refuse: (findings, placeOf) => say(findings, false, placeOf),
+  // What was computed last stays in sight while a record is broken for a moment, and nothing is made of it.
+  const suspend = (): void => {
+    if (last) there('stale', HTMLElement).hidden = false;
+    last = undefined;
+    pdf.reset(false);
+  };
+  const outcome: Outcome = {
+    refuse(findings, placeOf) {
+      core.drop();
+      say(findings, false, placeOf);
+      suspend();
+    },
+    fail(error) {
+      verdict.textContent = `Not worked out: ${error instanceof Error ? error.message : String(error)}`;
+      verdict.className = 'verdict bad';
+      list.replaceChildren();
+      suspend();
+    },
     async work(asked, placeOf) {
-      const sheet = await core.sheet(asked);
-      if (!sheet) return undefined;
-      say(sheet.findings, sheet.isReadable, placeOf);
-      // While a record is broken for a moment, what was computed last stays in sight.
-      if (!sheet.isReadable) return sheet;
-      last = asked;
-      figures.replaceChildren(...sheet.figures.map((figure) => figureItem(figure, preview.show)));
-      preview.update(sheet.documents, asked.files);
-      pdf.reset();
-      return sheet;
+      try {
+        const sheet = await core.sheet(asked);
+        if (!sheet) return undefined;
+        say(sheet.findings, sheet.isReadable, placeOf);
+        if (sheet.isReadable) {
+          last = asked;
+          show(sheet, asked.files);
+        } else suspend();
+        return sheet;
+      } catch (error) {
+        outcome.fail(error);
+        return undefined;
+      }
     },
   };
+  const show = (sheet: Sheet, files: Asked['files']): void => {
+    there('stale', HTMLElement).hidden = true;
+    figures.replaceChildren(...sheet.figures.map((figure) => figureItem(figure, preview.show)));
+    preview.update(sheet.documents, files);
+    pdf.reset(true);
+  };
+  return outcome;
 }
 
 function figureItem({ name, value, document }: Figure, show: (document: string) => void): HTMLElement {
@@ -52,12 +80,14 @@ function figureItem({ name, value, document }: Figure, show: (document: string) 
   return element('div', {}, element('dt', {}, name), element('dd', {}, `${value} `, leads));
 }
 
-function startPdf(core: Core, asked: () => Asked | undefined): { reset(): void } {
+function startPdf(core: Core, asked: () => Asked | undefined): { reset(canBeMade: boolean): void } {
   const button = there('make-pdf', HTMLButtonElement);
   const link = there('pdf', HTMLAnchorElement);
   const words = button.textContent ?? '';
   const make = async (question: Asked): Promise<void> => {
     const bytes = await core.pdf(question);
+    // What was typed meanwhile is not in it.
+    if (asked() !== question) return;
     URL.revokeObjectURL(link.href);
     link.href = URL.createObjectURL(new Blob([bytes], { type: 'application/pdf' }));
     link.hidden = false;
@@ -75,9 +105,9 @@ function startPdf(core: Core, asked: () => Asked | undefined): { reset(): void }
       });
   });
   return {
-    reset() {
+    reset(canBeMade) {
       link.hidden = true;
-      button.disabled = false;
+      button.disabled = !canBeMade;
     },
   };
 }

@@ -1,4 +1,5 @@
 import { type Quantity, type Units, unitOf } from '../../../worker/units/quantity.ts';
+import { typedNumber } from '../typed-number.ts';
 import type { Filled } from './record-of-form.ts';
 
 type Field = HTMLInputElement | HTMLSelectElement;
@@ -7,6 +8,12 @@ const fieldsOf = (form: HTMLFormElement): Field[] => Array.from(form.querySelect
 
 export const fieldNamed = (form: HTMLFormElement, pointer: string): Field | undefined =>
   fieldsOf(form).find(({ name }) => name === pointer || name.startsWith(`${pointer}/`));
+
+/** A field by its part of the form and its label: there are many that are called Name. */
+export function nameOf(field: Field): string {
+  const part = field.closest('fieldset')?.querySelector('legend')?.textContent;
+  return `${part}: ${field.labels?.[0]?.textContent}`;
+}
 
 /** What was filled in, each value in the form that a record has it. A number that is none goes as text: the core says so. */
 export function filledIn(form: HTMLFormElement): Filled {
@@ -20,8 +27,7 @@ function readValue(text: string, kind: string | undefined): string | number | bo
   if (kind === 'boolean') return text === 'true';
   if (kind === 'moment') return withOffset(text);
   if (kind !== 'number') return text;
-  const number = Number(text.replace(',', '.'));
-  return Number.isNaN(number) ? text : number;
+  return typedNumber(text, '.') ?? text;
 }
 
 /** A moment of this browser's clock as a record has it, with its offset. */
@@ -36,7 +42,8 @@ export function fillFrom(form: HTMLFormElement, values: object): void {
   const isFilled = Object.keys(values).some((key) => key.startsWith('/'));
   for (const field of fieldsOf(form)) {
     const value = isFilled ? (values as Filled)[field.name] : valueAt(values, field.name);
-    if (value === undefined && field instanceof HTMLSelectElement) continue;
+    // A choice that has to be made can be taken back; the others keep what they say.
+    if (value === undefined && field instanceof HTMLSelectElement && field.options[0]?.value !== '') continue;
     const text = value === undefined ? '' : String(value);
     field.value = field.dataset.kind === 'moment' ? text.slice(0, 16) : text;
   }

@@ -10,9 +10,6 @@ export interface FormRecord {
 const STATION_KINDS = ['pilot', 'passenger', 'baggage', 'fuel'] as const;
 const ID = { people: 'person', scales: 'scale', points: 'point', stations: 'station' } as const;
 
-/** Rows of a list that a choice alone does not make: a point has a side as soon as the form is shown. */
-const CHOICES = /\/side$/;
-
 /**
  * The record of a visit that only weighed. Rows of which nothing was filled in are left out and the others close up; who did
  * what, which scale stood under which point, and what is to be released follow from the form.
@@ -35,7 +32,7 @@ function rowsOf(filled: Filled): Map<string, number[]> {
   const rows = new Map<string, number[]>();
   for (const field of Object.keys(filled)) {
     const [, list, row] = ROW.exec(field) ?? [];
-    if (list === undefined || CHOICES.test(field)) continue;
+    if (list === undefined) continue;
     rows.set(
       list,
       [...new Set([...(rows.get(list) ?? []), Number(row)])].sort((a, b) => a - b),
