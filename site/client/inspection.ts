@@ -2,17 +2,15 @@
 import type { Pack, Slipmark } from '../../worker/client/client.ts';
 import { startCore } from './core/ask.ts';
 import { element, there } from './element.ts';
-import { dropDraft } from './inspection/answer-drafts.ts';
-import { answerForm } from './inspection/answer-form.ts';
 import { comparisonTables } from './inspection/comparison-table.ts';
 import { showDocuments } from './inspection/document-ticks.ts';
-import { overWhatWasRead, unwatch, watch } from './inspection/moved.ts';
-import { placeOf } from './inspection/place.ts';
-import { type Point, type ReadVisit, readVisit, type VisitName } from './inspection/read-visit.ts';
+import { unwatch, watch } from './inspection/moved.ts';
+import { showPoints } from './inspection/points.ts';
+import { type ReadVisit, readVisit, type VisitName } from './inspection/read-visit.ts';
 import { startRelease } from './inspection/release-form.ts';
 import { showSealed } from './inspection/sealed.ts';
 import { ticksOf } from './inspection/ticks.ts';
-import { findingItems, verdictOf } from './sheet/findings-list.ts';
+import { verdictOf } from './sheet/findings-list.ts';
 import { openPreview } from './sheet/preview.ts';
 import { said, withKey } from './shop/session.ts';
 import { standingOf, stands } from './shop/words.ts';
@@ -56,7 +54,7 @@ async function showOpen(client: Slipmark, read: ReadVisit): Promise<void> {
   for (const part of document.querySelectorAll<HTMLElement>('.until-sealed')) part.hidden = false;
   sayVerdict(verdictOf(read.points, true), read.isReleasable);
   preview.update(read.documents, read.files);
-  showPoints(client, read, again);
+  showPoints(client, { name, read, preview, again, reread: () => show(client) });
   const onTick = startRelease(client, { name, read, ticks, show: preview.show, again, sealed });
   showDocuments(read, ticks, preview, onTick);
   watch(client, name, read, again);
@@ -66,47 +64,6 @@ function sayVerdict(words: string, isGood: boolean): void {
   const verdict = there('verdict', HTMLElement);
   verdict.textContent = words;
   verdict.className = isGood ? 'verdict good' : 'verdict bad';
-}
-
-function showPoints(client: Slipmark, read: ReadVisit, again: () => unknown): void {
-  const ids = read.documents.map(({ id }) => id);
-  const items = findingItems(read.points, ({ pointer }) => {
-    const { document, words } = placeOf(pointer, read.record, ids);
-    const title = read.documents.find(({ id }) => id === document)?.title ?? document;
-    return { text: title, show: () => preview.show(document, words) };
-  });
-  items.forEach((item, index) => {
-    const point = read.points[index];
-    if (point?.severity !== 'caution') return;
-    item.appendChild(
-      point.acknowledgedBy === undefined ? openCaution(client, read, point, again) : answered(point, read),
-    );
-  });
-  there('points', HTMLElement).replaceChildren(...items);
-  there('no-points', HTMLElement).hidden = items.length > 0;
-}
-
-function answered({ code, acknowledgedBy }: Point, { record }: ReadVisit): HTMLElement {
-  const person = record.people.find(({ id }) => id === acknowledgedBy)?.name ?? acknowledgedBy;
-  const reason = record.release?.acknowledgements?.find((one) => one.code === code)?.reason ?? '';
-  return element('p', { className: 'small' }, `${person} answers for it: ${reason}`);
-}
-
-function openCaution(
-  client: Slipmark,
-  { record, recordTag }: ReadVisit,
-  point: Point,
-  again: () => unknown,
-): HTMLElement {
-  return answerForm(point, record, (acceptance) => {
-    const acknowledgements = [...(record.release?.acknowledgements ?? []), acceptance];
-    const amend = client.patchVisit({ ...name, ifMatch: recordTag, body: { release: { acknowledgements } } });
-    const amended = amend.then(() => {
-      dropDraft(point.code);
-      return show(client);
-    });
-    return said(overWhatWasRead(amended, again));
-  });
 }
 
 async function showComparison({ before, record }: ReadVisit): Promise<void> {

@@ -21,7 +21,8 @@ const work = async (): Promise<void> => {
   const { record, fieldOf } = recordOfForm(filled);
   const place = ({ pointer }: Said) => {
     const field = fieldNamed(form, fieldOf(pointer));
-    return { text: field ? nameOf(field) : 'the form as a whole', show: () => field?.focus() };
+    const show = (): void => (field ?? fieldNamed(form, '/aircraft'))?.focus();
+    return { text: field ? nameOf(field) : 'the form as a whole', show };
   };
   const sheet = await outcome.work({ record, at: new Date().toISOString(), files: {} }, place);
   if (sheet) offer(record);

@@ -11,6 +11,7 @@ export const inspection: Page = shopPage({
   text: 'inspection',
   work: html`<p class="lede"><strong id="which"></strong> <a id="aircraft-page">Its aircraft</a></p>
 <p class="verdict open" id="verdict" role="status">Not read yet</p>
+<p class="until-sealed small"><a href="#open-points">Open points</a> · <a href="#the-documents">Documents</a> · <a href="#what-changed">What changed</a> · <a href="#the-release">Release</a></p>
 <p class="problem" id="moved" role="alert" hidden></p>
 <section class="until-sealed" aria-labelledby="open-points">
 <h2 id="open-points">Open points</h2>

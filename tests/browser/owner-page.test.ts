@@ -96,6 +96,25 @@ describe("the owner's page on a phone", () => {
     expect(page.url()).toBe(address);
   });
 
+  test('says when it was read, once somebody comes back to it after hours', async () => {
+    await page.goto(address);
+    await page.locator('#loading-answer p').waitFor();
+    expect(await page.locator('#offline').isVisible()).toBe(false);
+    await page.evaluate(`
+      document.body.dataset.openedAt = '2026-01-01T08:00:00Z';
+      document.dispatchEvent(new Event('visibilitychange'));
+    `);
+    await page.getByText('Load the page anew').waitFor();
+  });
+
+  test('leads on from an address at which there is nothing', async () => {
+    await page.goto(`${service.origin}/nothing-here`);
+    await page.getByRole('heading', { name: 'There is nothing at this address' }).waitFor();
+    expect(await phone.wrongAtAnySize()).toEqual([]);
+    await page.getByRole('link', { name: 'Search' }).click();
+    await page.getByRole('heading', { name: 'Search' }).waitFor();
+  });
+
   test('has targets that a thumb can hit', async () => {
     await page.goto(address);
     const heights = await page

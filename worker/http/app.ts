@@ -2,6 +2,7 @@ import { type Context, Hono } from 'hono';
 import type { World } from '../world.ts';
 import { admit } from './access.ts';
 import { ArchiveUnavailable } from './answer.ts';
+import { htmlPage } from './html-page.ts';
 import { problemResponse, Refusal } from './problem.ts';
 import { rateHeaders } from './rate-limit.ts';
 import type { Caller, Dependencies, Method, Route } from './route.ts';
@@ -15,7 +16,7 @@ export function createApp(dependencies: Dependencies): Hono {
     const [method, path] = route;
     app.on(method, path.replaceAll(/\{(\w+)\}/g, ':$1'), (context) => handled(context, route, dependencies));
   }
-  app.notFound(({ req }) => secured(problemResponse(nothingAt(req.method, req.path))));
+  app.notFound(({ req }) => secured(nothingFor(req.raw, req.path, nothingAt(req.method, req.path))));
   app.onError((error) => secured(failed(error, 'none', dependencies.world)));
   return app;
 }
@@ -49,6 +50,13 @@ function failed(error: unknown, route: string, { log }: World): Response {
   return problemResponse(
     new Refusal('internal', 'The failure was noted; the request changed nothing that it does not say'),
   );
+}
+
+/** Somebody who typed an address is led on; whoever asks for data gets the problem as data. */
+function nothingFor({ headers }: Request, path: string, refusal: Refusal): Response {
+  const isReader = headers.get('Accept')?.includes('text/html') && !path.startsWith('/v1/');
+  if (!isReader || refusal.kind !== 'not-found') return problemResponse(refusal);
+  return htmlPage('nothing-page', {}, { status: 404 });
 }
 
 /** Nothing there at all, or nothing for this method. */

@@ -13,10 +13,12 @@ export interface Acceptance {
 /**
  * The form in which a named person answers for a caution: it becomes part of the record.
  *
+ * @param alike how many cautions have this code: an answer is for all of them
  * @param accept settles once the answer is on record, or is known not to be
  */
 export function answerForm(
   { code }: Point,
+  alike: number,
   { people }: VisitRecord,
   accept: (acceptance: Acceptance) => Promise<unknown>,
 ): HTMLElement {
@@ -48,5 +50,10 @@ export function answerForm(
       button.disabled = false;
     });
   });
-  return element('details', { open: draft !== undefined }, element('summary', {}, 'Answer for it'), form);
+  return element(
+    'details',
+    { open: draft !== undefined },
+    element('summary', {}, alike === 1 ? 'Answer for it' : `Answer for all ${alike} of this kind`),
+    form,
+  );
 }

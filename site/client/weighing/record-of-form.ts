@@ -53,7 +53,18 @@ function movedBy(rows: Map<string, number[]>, field: string): string | undefined
   return at < 0 ? undefined : `${list}/${at}${field.slice(whole.length)}`;
 }
 
+/** What the form does not ask for, and from which field it follows. */
+const FOLLOWS: Readonly<Record<string, string>> = {
+  '/visit/arrivedAt': '/weighing/weighedAt',
+  '/visit': '/weighing/weighedAt',
+  '/release/by': '/people/1/name',
+  '/weighing/by': '/people/0/name',
+  '/weighing/checkedBy': '/people/1/name',
+};
+
 function fieldAt(rows: Map<string, number[]>, pointer: string): string {
+  const source = FOLLOWS[pointer];
+  if (source !== undefined) return source;
   const [whole, list = '', at] = ROW.exec(pointer) ?? [];
   if (whole === undefined) return pointer;
   return `${list}/${rows.get(list)?.[Number(at)] ?? at}${pointer.slice(whole.length)}`;
@@ -102,7 +113,10 @@ function complete(record: Record<string, unknown>, rows: Map<string, number[]>, 
   });
   if (weighing) Object.assign(weighing, { by: weigher, checkedBy: inspector });
   const scope = `The weighing of ${weighedAt.slice(0, 10)}, as recorded in this pack.`;
-  made.visit = { arrivedAt: weighedAt, summary: 'Weighed for a new schedule; nothing else was done.' };
+  made.visit = {
+    ...(weighedAt && { arrivedAt: weighedAt }),
+    summary: 'Weighed for a new schedule; nothing else was done.',
+  };
   made.release = { by: inspector, statement: 'weighing-only', scope };
 }
 

@@ -37,6 +37,7 @@ export const openLink: Operation = {
     const live = standing.isCurrent ? await liveFacts(call, opened.pack, lexicon) : undefined;
     const place = { base: '#', documents, pictures: `${call.url.pathname}/documents/` };
     const words = wordsOf(lexicon);
+    const openedAt = call.world.now().toISOString();
     const view = {
       title: words`${summary.registration} release pack ${summary.number}`,
       registration: summary.registration,
@@ -59,7 +60,8 @@ export const openLink: Operation = {
       pdfSha256: opened.pack.pdfSha256,
       hasLoading: live?.loading !== undefined,
       loadingJson: live?.loading === undefined ? '' : inScript(live.loading),
-      openedAt: call.world.now().toISOString(),
+      openedAt,
+      openedOn: printMoment(openedAt, lexicon.figures),
     };
     return htmlPage('owner-page', view, { hasScript: true, lexicon });
   },
