@@ -81,6 +81,8 @@ function answerElements(check: LoadingCheck, { facts, say, asked, burnKg }: Answ
 }
 
 function headline(verdict: Verdict, { aircraft }: LoadingFacts, say: Printer): string {
+  if (verdict.state === 'inside' && !aircraft.envelope)
+    return say.words`Within its masses; there is no envelope to judge the balance by`;
   if (verdict.state === 'inside') return say.words`Inside, until the fuel is gone`;
   if (verdict.state === 'too-heavy') return say.words`Too heavy by ${say.measure('mass', verdict.overKg)}`;
   if (verdict.state === 'limit-exceeded') {

@@ -9,8 +9,8 @@ export const aircraft: Page = shopPage({
   description: 'One aircraft of a workshop: visits in hand, what is due, empty-mass history, packs and their links',
   script: 'aircraft',
   text: 'aircraft',
-  work: html`<p class="lede" id="which"></p>
-<p class="verdict bad" id="standing"></p>
+  work: html`<p class="lede"><strong id="which"></strong></p>
+<p class="verdict bad" id="standing">Not read yet</p>
 <section aria-labelledby="visits"><h2 id="visits">Visits in hand</h2><div id="in-hand"></div></section>
 <section aria-labelledby="what-is-due"><h2 id="what-is-due">Due</h2><div id="due"></div></section>
 <section aria-labelledby="empty-mass"><h2 id="empty-mass">Empty mass</h2><div id="history"></div></section>

@@ -66,7 +66,7 @@ describe('the pages of a workshop', () => {
     await open('/aircraft?registration=Q-SLM');
     await page.getByRole('row', { name: /L02 Oil and filter/ }).waitFor();
     await page.locator('#history svg').waitFor();
-    expect(await page.locator('#history table').textContent()).toContain('325.9 kg');
+    expect(await page.locator('#history table').textContent()).toContain('325.9\u00a0kg');
     expect(await site.phone.wrongAtAnySize()).toEqual([]);
   });
 
@@ -87,8 +87,9 @@ describe('the pages of a workshop', () => {
     expect((await fetch(url ?? '')).status).toBe(200);
     await page.reload();
     await page.locator('summary', { hasText: 'Links' }).click();
-    const used = page.locator('#packs li', { hasText: 'opened 1 times' });
+    const used = page.locator('#packs li', { hasText: 'opened once' });
     await used.getByRole('button', { name: 'Revoke' }).click();
+    await used.getByRole('button', { name: 'Revoke it for good' }).click();
     await page.locator('#packs li', { hasText: 'revoked' }).waitFor();
     expect((await fetch(url ?? '')).status).toBe(404);
   });

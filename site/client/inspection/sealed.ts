@@ -1,21 +1,19 @@
 import type { Pack, Slipmark } from '../../../worker/client/client.ts';
 import { element, there } from '../element.ts';
 import { fetchFile } from '../shop/fetch-file.ts';
-import { said } from '../shop/session.ts';
+import { madeLink } from '../shop/made-link.ts';
+import { onClick } from '../shop/on-click.ts';
 import { standingOf, stands } from '../shop/words.ts';
 
 /** What came of the release: the pack, and the link that the owner opens. */
 export function showSealed(client: Slipmark, pack: Pack): void {
   const file = element('button', { type: 'button' }, 'Fetch the PDF');
   const link = element('button', { type: 'button' }, 'Make the owner’s link');
-  const made = element('p', { className: 'small' });
-  file.addEventListener('click', () => said(fetchPdf(client, pack.pack)));
-  link.addEventListener('click', () => {
-    said(
-      client.makeLink({ pack: pack.pack, body: { audience: 'owner' } }).then(({ body }) => {
-        made.replaceChildren('Shown this once: ', element('a', { href: body.url, rel: 'noreferrer' }, body.url));
-      }),
-    );
+  const made = element('div', { role: 'status' });
+  onClick(file, () => fetchPdf(client, pack.pack));
+  onClick(link, async () => {
+    const { body } = await client.makeLink({ pack: pack.pack, body: { audience: 'owner' } });
+    made.replaceChildren(madeLink(body.url));
   });
   const standing = stands(pack)
     ? `It was ${standingOf(pack).replace(`${pack.pack}, `, '')}.`

@@ -2,7 +2,7 @@ import { everyItem, ifThere, type LedgerEntry, type Pack, type Slipmark } from '
 import { csvFromItems, csvFromLedger, type Item } from '../../../worker/csv/csv.ts';
 import { there } from '../element.ts';
 import { fetchFile } from './fetch-file.ts';
-import { said } from './session.ts';
+import { onClick } from './on-click.ts';
 
 const TYPE = 'text/csv;charset=utf-8';
 
@@ -12,10 +12,8 @@ export function startCsv(client: Slipmark, registration: string, newest: Pack | 
   const ledger = there('ledger-csv', HTMLButtonElement);
   equipment.disabled = newest === null;
   ledger.disabled = false;
-  equipment.addEventListener('click', () => {
-    if (newest) said(equipmentCsv(client, newest));
-  });
-  ledger.addEventListener('click', () => said(ledgerCsv(client, registration)));
+  if (newest) onClick(equipment, () => equipmentCsv(client, newest));
+  onClick(ledger, () => ledgerCsv(client, registration));
 }
 
 async function equipmentCsv(client: Slipmark, { pack }: Pack): Promise<void> {

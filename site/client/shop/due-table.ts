@@ -8,9 +8,9 @@ import { table } from './table.ts';
 export function dueTable({ items, deferred, issuedAt }: DueList, say: Printer): HTMLElement[] {
   const lines = items.map((due) => {
     const left = [
-      due.daysLeft === undefined ? '' : `${say.plain(due.daysLeft, 0)} days`,
-      due.hoursLeft === undefined ? '' : `${say.plain(due.hoursLeft, 1)} h`,
-      due.landingsLeft === undefined ? '' : `${due.landingsLeft} landings`,
+      due.daysLeft === undefined ? '' : `${say.plain(due.daysLeft, 0)}\u00a0days`,
+      due.hoursLeft === undefined ? '' : `${say.plain(due.hoursLeft, 1)}\u00a0h`,
+      due.landingsLeft === undefined ? '' : `${due.landingsLeft}\u00a0landings`,
     ];
     const state = due.isOverdue ? (due.isWithinTolerance ? 'within tolerance' : 'OVERDUE') : '';
     return [

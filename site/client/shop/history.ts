@@ -16,8 +16,10 @@ export function historyFigures({ history = [] }: Baseline, say: Printer): HTMLEl
     say,
   );
   const rows = history.map(({ date, reason, mass, moment }, index) => {
-    const arm = `${say.plain(moment / mass, 1)} ${say.unit('arm')}`;
-    return [`${index + 1}. ${say.date(date)}`, reason, `${say.plain(mass, 1)} ${unit}`, arm];
+    const arm = `${say.plain(moment / mass, 1)}\u00a0${say.unit('arm')}`;
+    return [`${index + 1}. ${say.date(date)}`, reason, `${say.plain(mass, 1)}\u00a0${unit}`, arm];
   });
-  return [figure, table(['Date', 'Reason', 'Empty mass', 'Arm'], rows)];
+  const figures = table(['Date', 'Reason', 'Empty mass', 'Arm'], rows);
+  // One step has no course to be drawn.
+  return history.length === 1 ? [figures] : [figure, figures];
 }

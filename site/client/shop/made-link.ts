@@ -1,0 +1,19 @@
+import { element } from '../element.ts';
+
+/** A link that is shown once. It opens beside the page: on the way back it would be gone. */
+export function madeLink(url: string): HTMLElement {
+  const link = element('a', { href: url, target: '_blank', rel: 'noreferrer' }, url);
+  const line = element('p', { className: 'small' }, 'Shown this once, so keep it or send it now: ', link);
+  // Browsers copy for pages that came encrypted, or from the machine itself.
+  if (!isSecureContext) return line;
+  const copy = element('button', { type: 'button', className: 'place' }, 'Copy');
+  copy.addEventListener('click', async () => {
+    const isCopied = await navigator.clipboard.writeText(url).then(
+      () => true,
+      () => false,
+    );
+    copy.textContent = isCopied ? 'Copied' : 'Not copied: select the link';
+  });
+  line.appendChild(copy);
+  return line;
+}
