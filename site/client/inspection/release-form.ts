@@ -32,7 +32,7 @@ export function startRelease(client: Slipmark, reading: Reading): () => void {
   statement.addEventListener('click', () => show('release-statement'));
   const knowsOfNone = ' That person knows of no condition of the aircraft that endangers flight.';
   there('release', HTMLElement).replaceChildren(
-    element('p', {}, 'The statement, its scope and limitations are those of the document ', statement, '.'),
+    element('p', {}, 'Statement, scope and limitations: ', statement),
     element('p', {}, 'Released by ', element('strong', {}, personOf(read))),
     element('p', {}, element('label', { className: 'tick' }, hazard, knowsOfNone)),
     element('p', { className: 'digest' }, `Read: assessment ${read.assessmentTag.replaceAll('"', '')}`),
