@@ -1,6 +1,7 @@
 import { html } from '../html.ts';
 import type { Page } from '../page.ts';
 import { prose } from '../prose.ts';
+import { resultsSection } from '../results-section.ts';
 
 /** A record is worked on here, without a service: everything is computed in the browser. */
 export const bench: Page = {
@@ -25,11 +26,7 @@ export const bench: Page = {
 <ol class="findings" id="findings"></ol>
 </section>
 </div>
-<section aria-labelledby="results">
-<h2 id="results">Results</h2>
-<p class="problem" id="stale" role="status" hidden>As of the last form that could be read: not of what stands above.</p>
-<dl class="figures" id="figures"></dl>
-</section>
+${resultsSection('record')}
 <section aria-labelledby="documents">
 <h2 id="documents">Documents</h2>
 <div class="tools">

@@ -1,6 +1,7 @@
 import { html } from '../html.ts';
 import type { Page } from '../page.ts';
 import { prose } from '../prose.ts';
+import { resultsSection } from '../results-section.ts';
 import { formField } from '../weighing-form/field.ts';
 import { SECTIONS } from '../weighing-form/sections.ts';
 
@@ -36,11 +37,7 @@ ${sections}
 <a id="pdf" target="_blank" hidden>Open the PDF, marked NOT RELEASED</a></p>
 </section>
 </div>
-<section aria-labelledby="results">
-<h2 id="results">Results</h2>
-<p class="problem" id="stale" role="status" hidden>As of the last form that could be read: not of what stands above.</p>
-<dl class="figures" id="figures"></dl>
-</section>
+${resultsSection('form')}
 <section aria-labelledby="documents">
 <h2 id="documents">Documents</h2>
 <div class="tools"><label>Shown <select id="document" disabled></select></label></div>

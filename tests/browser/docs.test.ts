@@ -1,33 +1,25 @@
-import { globSync, mkdtempSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
+import { globSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { bundle } from '../../worker/embedded/bundle.ts';
-import { type Embedded, startEmbedded } from '../../worker/embedded/embedded.ts';
-import { freePort } from '../../worker/embedded/free-port.ts';
 import { ROOT } from '../../worker/embedded/places.ts';
-import { openPhone, type Phone } from './phone.ts';
+import type { Phone } from './phone.ts';
+import { openSite, type Site } from './site.ts';
 
 /** Every page of the documentation, of the problems one. */
 const ADDRESSES = globSync('*.html', { cwd: join(ROOT, 'site/dist') })
   .map((file) => `/${file.replace(/(index)?\.html$/, '')}`)
   .concat('/problems/release-blocked');
 
-const storage = mkdtempSync(join(tmpdir(), 'slipmark-'));
-let service: Embedded;
+let site: Site;
+let service: Site['service'];
 let phone: Phone;
 
 beforeAll(async () => {
-  const secrets = { adminSecret: 'secret-of-the-docs-test', sealSecret: 'seal-secret-of-the-docs-test' };
-  service = await startEmbedded({ script: await bundle(), storage, port: await freePort(18_920), ...secrets });
-  phone = await openPhone();
+  site = await openSite(18_920);
+  ({ service, phone } = site);
 }, 90_000);
 
-afterAll(async () => {
-  await phone?.close();
-  await service?.stop();
-  rmSync(storage, { recursive: true, force: true });
-});
+afterAll(() => site?.close());
 
 describe('the documentation', () => {
   test.each(ADDRESSES)(

@@ -1,22 +1,17 @@
-import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
+import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { slipmark, type VisitRecord } from '../../worker/client/client.ts';
-import { bundle } from '../../worker/embedded/bundle.ts';
-import { type Embedded, startEmbedded } from '../../worker/embedded/embedded.ts';
-import { freePort } from '../../worker/embedded/free-port.ts';
 import { redated } from '../../worker/embedded/redated.ts';
-import { openPhone, type Phone } from './phone.ts';
+import type { Phone } from './phone.ts';
+import { openSite, type Site } from './site.ts';
 
-const secrets = { adminSecret: 'secret-of-the-browser-test', sealSecret: 'seal-secret-of-the-browser-test' };
-const storage = mkdtempSync(join(tmpdir(), 'slipmark-'));
-let service: Embedded;
+let site: Site;
 let phone: Phone;
 let address: string;
 
 /** Releases the full visit for a workshop that writes German and makes the link for its owner. */
-async function releasedInGerman(origin: string): Promise<string> {
+async function releasedInGerman({ service: { origin }, secrets }: Site): Promise<string> {
   const admin = slipmark({ origin, key: secrets.adminSecret });
   const { body: made } = await admin.createWorkshop({ body: { id: 'german', name: 'German workshop' } });
   const client = slipmark({ origin, key: made.key.secret });
@@ -34,16 +29,12 @@ async function releasedInGerman(origin: string): Promise<string> {
 }
 
 beforeAll(async () => {
-  service = await startEmbedded({ script: await bundle(), storage, port: await freePort(18_927), ...secrets });
-  address = await releasedInGerman(service.origin);
-  phone = await openPhone();
+  site = await openSite(18_927);
+  ({ phone } = site);
+  address = await releasedInGerman(site);
 }, 90_000);
 
-afterAll(async () => {
-  await phone?.close();
-  await service?.stop();
-  rmSync(storage, { recursive: true, force: true });
-});
+afterAll(() => site?.close());
 
 describe('the page of an owner whose workshop writes German', () => {
   test('says what stands, who released and until when, in German', async () => {
