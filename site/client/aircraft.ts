@@ -10,6 +10,7 @@ import { packRows } from './shop/packs-table.ts';
 import { withKey } from './shop/session.ts';
 import { table } from './shop/table.ts';
 import { readinessOf, standingOf, stands, visitLink } from './shop/words.ts';
+import { sayVerdict } from './verdict.ts';
 
 const registration = new URLSearchParams(location.search).get('registration') ?? '';
 
@@ -19,9 +20,8 @@ withKey(async (client) => {
   if (!line) throw new Error(`Nothing was kept of ${registration}`);
   const { newest, inHand } = line;
   there('which', HTMLElement).textContent = registration;
-  const standing = there('standing', HTMLElement);
-  standing.textContent = newest ? standingOf(newest) : 'No pack was sealed yet.';
-  standing.className = newest && stands(newest) ? 'verdict good' : 'verdict bad';
+  const standing = newest ? standingOf(newest) : 'No pack was sealed yet.';
+  sayVerdict(there('standing', HTMLElement), standing, newest !== null && stands(newest));
   const visits = inHand.map((visit) => [visitLink(registration, visit.visit), readinessOf(visit)]);
   there('in-hand', HTMLElement).replaceChildren(
     visits.length === 0 ? element('p', {}, 'None.') : table(['Visit', 'How far it is'], visits),

@@ -52,8 +52,8 @@ startExamples({
     put({ text, files: handedIn, at });
     if (before.text.trim() !== '' && before.text !== text) offerPutBack(() => put(before));
   },
-  async add(name, bytes) {
-    files = { ...files, [name]: bytes };
+  async add(handedIn) {
+    files = { ...files, ...handedIn };
     await assess();
   },
   failed: outcome.fail,

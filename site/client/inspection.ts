@@ -14,9 +14,11 @@ import { verdictOf } from './sheet/findings-list.ts';
 import { openPreview } from './sheet/preview.ts';
 import { said, withKey } from './shop/session.ts';
 import { standingOf, stands } from './shop/words.ts';
+import { sayVerdict } from './verdict.ts';
 
 const core = startCore();
 const preview = openPreview();
+const verdict = there('verdict', HTMLElement);
 const asked = new URLSearchParams(location.search);
 const name: VisitName = { registration: asked.get('aircraft') ?? '', visit: asked.get('visit') ?? '' };
 
@@ -39,7 +41,7 @@ async function show(client: Slipmark): Promise<void> {
 /** A visit that is sealed already: there is nothing to tick, and its pack says more than a draft of it. */
 function showReleased(client: Slipmark, pack: Pack): void {
   unwatch();
-  sayVerdict(standingOf(pack), stands(pack));
+  sayVerdict(verdict, standingOf(pack), stands(pack));
   for (const part of document.querySelectorAll<HTMLElement>('.until-sealed')) part.hidden = true;
   showSealed(client, pack);
 }
@@ -52,18 +54,12 @@ async function showOpen(client: Slipmark, read: ReadVisit): Promise<void> {
     there('release', HTMLElement).scrollIntoView({ block: 'center' });
   };
   for (const part of document.querySelectorAll<HTMLElement>('.until-sealed')) part.hidden = false;
-  sayVerdict(verdictOf(read.points, true), read.isReleasable);
+  sayVerdict(verdict, verdictOf(read.points, true), read.isReleasable);
   preview.update(read.documents, read.files);
   showPoints(client, { name, read, preview, again, reread: () => show(client) });
   const onTick = startRelease(client, { name, read, ticks, show: preview.show, again, sealed });
   showDocuments(read, ticks, preview, onTick);
   watch(client, name, read, again);
-}
-
-function sayVerdict(words: string, isGood: boolean): void {
-  const verdict = there('verdict', HTMLElement);
-  verdict.textContent = words;
-  verdict.className = isGood ? 'verdict good' : 'verdict bad';
 }
 
 async function showComparison({ before, record }: ReadVisit): Promise<void> {

@@ -1,3 +1,4 @@
+import { sha256 } from '../../../worker/pack/digest.ts';
 import type { PageFiles } from '../core/protocol.ts';
 import { onChosenFiles, onDroppedFiles } from '../dropped-files.ts';
 import { element, there } from '../element.ts';
@@ -17,7 +18,7 @@ export interface Taker {
   /** @param handedIn left out where a record comes alone: files that are there already stay */
   take(text: string, given: { at: string; handedIn?: PageFiles }): Promise<void>;
   /** A photograph or paper that a record names. */
-  add(name: string, bytes: Uint8Array): Promise<void>;
+  add(handedIn: PageFiles): Promise<void>;
   /** Nothing could be taken. */
   failed(error: unknown): void;
 }
@@ -44,13 +45,18 @@ async function listExamples(choice: HTMLSelectElement, taker: Taker): Promise<vo
 
 async function takeExample({ name, at, files }: Example, taker: Taker): Promise<void> {
   const fetched = files.map(async (path) => {
-    return [path, new Uint8Array(await (await fetch(path)).arrayBuffer())] as const;
+    return byDigest(await (await fetch(path)).arrayBuffer());
   });
-  const handedIn = Object.fromEntries(await Promise.all(fetched));
+  const handedIn = Object.assign({}, ...(await Promise.all(fetched)));
   await taker.take(await (await fetch(`/examples/${name}.json`)).text(), { at, handedIn });
 }
 
 async function takeFile(file: File, taker: Taker): Promise<void> {
   if (/\.json$/i.test(file.name)) await taker.take(await file.text(), { at: new Date().toISOString() });
-  else await taker.add(file.name, new Uint8Array(await file.arrayBuffer()));
+  else await taker.add(await byDigest(await file.arrayBuffer()));
+}
+
+async function byDigest(content: ArrayBuffer): Promise<PageFiles> {
+  const bytes = new Uint8Array(content);
+  return { [await sha256(bytes)]: bytes };
 }

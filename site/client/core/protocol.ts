@@ -1,4 +1,4 @@
-/** A file that was handed to the page, by what it is known by in a record. */
+/** The files that were handed to the page, by their SHA-256, as a record names them. */
 export type PageFiles = Readonly<Record<string, Uint8Array>>;
 
 /** What a page asks the core. */

@@ -1,6 +1,5 @@
 // The whole core on a thread of its own, so that typing stays fluid. Nothing leaves it but what the page asks for.
 import type { AttachmentFact } from '../../../worker/gate/rule.ts';
-import { sha256 } from '../../../worker/pack/digest.ts';
 import { type Assessed, assess, draftDocuments, draftPdf, inspectAttachment } from '../../../worker/pipeline.ts';
 import { comparisonOf } from './comparison.ts';
 import { figuresOf } from './figures.ts';
@@ -26,12 +25,11 @@ surroundings.addEventListener('message', ({ data: { id, question } }) => {
 async function answer(question: Question): Promise<Reply> {
   if (question.want === 'comparison') return { comparison: await compared(question.before, question.now) };
   const { want, record, at, files } = question;
-  const byDigest = await digested(files);
-  const outcome = await assess(record, at, { attachments: await factsOf(byDigest) });
+  const outcome = await assess(record, at, { attachments: await factsOf(files) });
   if (!outcome.ok) return { sheet: { ...NOTHING, findings: outcome.issues } };
   const { assessed } = outcome;
   if (want === 'sheet') return { sheet: await sheetOf(assessed, at) };
-  const fit = Object.entries(byDigest).filter(([digest]) => assessed.attachments[digest]?.ok);
+  const fit = Object.entries(files).filter(([digest]) => assessed.attachments[digest]?.ok);
   const { bytes } = await draftPdf(assessed, at, { files: Object.fromEntries(fit) });
   return { pdf: bytes as Uint8Array<ArrayBuffer> };
 }
@@ -58,16 +56,17 @@ async function sheetOf(assessed: Assessed, at: string): Promise<Sheet> {
   };
 }
 
-async function digested(files: PageFiles): Promise<Record<string, Uint8Array>> {
-  const entries = Object.values(files).map(async (bytes) => [await sha256(bytes), bytes] as const);
-  return Object.fromEntries(await Promise.all(entries));
+async function factsOf(files: PageFiles): Promise<Record<string, AttachmentFact>> {
+  const facts: Record<string, AttachmentFact> = {};
+  for (const [digest, bytes] of Object.entries(files)) {
+    const fact = seen.get(digest) ?? (await factOf(bytes));
+    seen.set(digest, fact);
+    facts[digest] = fact;
+  }
+  return facts;
 }
 
-async function factsOf(byDigest: Record<string, Uint8Array>): Promise<Record<string, AttachmentFact>> {
-  for (const [digest, bytes] of Object.entries(byDigest)) {
-    if (seen.has(digest)) continue;
-    const inspected = await inspectAttachment(bytes);
-    seen.set(digest, inspected.ok ? { ...inspected, bytes: bytes.length } : inspected);
-  }
-  return Object.fromEntries(seen);
+async function factOf(bytes: Uint8Array): Promise<AttachmentFact> {
+  const inspected = await inspectAttachment(bytes);
+  return inspected.ok ? { ...inspected, bytes: bytes.length } : inspected;
 }

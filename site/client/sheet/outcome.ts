@@ -1,6 +1,7 @@
 import { type Core, startCore } from '../core/ask.ts';
 import type { Figure, RecordQuestion, Said, Sheet } from '../core/protocol.ts';
 import { element, there } from '../element.ts';
+import { sayVerdict } from '../verdict.ts';
 import { type FindingPlace, findingItems, isSettled, verdictOf } from './findings-list.ts';
 import { openPreview } from './preview.ts';
 
@@ -27,8 +28,7 @@ export function openOutcome(): Outcome {
   let last: Asked | undefined;
   const pdf = startPdf(core, () => last);
   const say = (findings: readonly Said[], isReadable: boolean, placeOf: (finding: Said) => FindingPlace): void => {
-    verdict.textContent = verdictOf(findings, isReadable);
-    verdict.className = isReadable && isSettled(findings) ? 'verdict good' : 'verdict bad';
+    sayVerdict(verdict, verdictOf(findings, isReadable), isReadable && isSettled(findings));
     list.replaceChildren(...findingItems(findings, placeOf));
   };
   // What was computed last stays in sight while a record is broken for a moment, and nothing is made of it.
@@ -44,8 +44,7 @@ export function openOutcome(): Outcome {
       suspend();
     },
     fail(error) {
-      verdict.textContent = `Not worked out: ${error instanceof Error ? error.message : String(error)}`;
-      verdict.className = 'verdict bad';
+      sayVerdict(verdict, `Not worked out: ${error instanceof Error ? error.message : String(error)}`, false);
       list.replaceChildren();
       suspend();
     },
