@@ -1,4 +1,4 @@
-import { copyFileSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { copyFileSync, mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Example } from './client/bench/examples.ts';
 
@@ -32,9 +32,6 @@ const EXAMPLES: readonly Example[] = [
   { name: 'trike', title: 'A weight-shift trike', at: '2026-10-22T15:30:00Z', files: [] },
   FULL_EXAMPLE,
 ];
-
-export const exampleRecord = (name: string): unknown =>
-  JSON.parse(readFileSync(join(FIXTURES, 'visits', `${name}.json`), 'utf8'));
 
 /** Writes the examples that pages start from. */
 export function writeExamples(folder: string): void {

@@ -1,4 +1,4 @@
-import { exampleRecord } from './examples.ts';
+import { exampleRecord } from '../worker/embedded/example-visit.ts';
 
 /** Records that examples are taken from: the first that has a part gives it. */
 const SOURCES = ['weighing-only', 'nose-wheel-full', 'trike'];
@@ -9,7 +9,7 @@ type Value = string | number | boolean | null | readonly Value[] | { readonly [n
 
 /** A part of an invented record, lists cut short; undefined where no record has it. */
 export function partExample(name: string): Value | undefined {
-  const found = SOURCES.map((source) => (exampleRecord(source) as Record<string, Value>)[name]);
+  const found = SOURCES.map((source) => (exampleRecord(source) as unknown as Record<string, Value>)[name]);
   const part = found.find((value) => value !== undefined);
   return part === undefined ? undefined : shortened(part);
 }

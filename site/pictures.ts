@@ -3,12 +3,13 @@
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { getDocument, type PDFDocumentProxy, type PDFPageProxy } from 'pdfjs-dist/legacy/build/pdf.mjs';
+import { getDocument, type PDFDocumentProxy } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import { launchBrowser } from '../tests/browser/launch.ts';
 import { bundle } from '../worker/embedded/bundle.ts';
 import { pdfOf, putDemo } from '../worker/embedded/demo.ts';
 import { startEmbedded } from '../worker/embedded/embedded.ts';
 import { freePort } from '../worker/embedded/free-port.ts';
+import { pagePicture } from './gallery/page-picture.ts';
 
 const PICTURES = join(import.meta.dirname, 'assets/pictures');
 const PAGE_WIDTH_PX = 780;
@@ -40,25 +41,16 @@ async function takeOwnerPage(address: string): Promise<void> {
 }
 
 async function takePackPage(bytes: Uint8Array): Promise<void> {
-  const document = await getDocument({ data: bytes.slice(), verbosity: 0 }).promise;
-  const page = await pageShown(document);
-  const viewport = page.getViewport({ scale: PAGE_WIDTH_PX / page.getViewport({ scale: 1 }).width });
-  const { canvasFactory } = document as unknown as { canvasFactory: CanvasFactory };
-  const { canvas } = canvasFactory.create(Math.round(viewport.width), Math.round(viewport.height));
-  await page.render({ canvas: canvas as unknown as HTMLCanvasElement, viewport }).promise;
-  writeFileSync(join(PICTURES, 'pack-page.png'), canvas.toBuffer('image/png'));
+  const file = await getDocument({ data: bytes.slice(), verbosity: 0 }).promise;
+  const picture = await pagePicture(file, await pageShown(file), PAGE_WIDTH_PX);
+  writeFileSync(join(PICTURES, 'pack-page.png'), picture.toBuffer('image/png'));
 }
 
-/** As much as is used of the canvas that the reader brings along for Node. */
-interface CanvasFactory {
-  create(width: number, height: number): { canvas: { toBuffer(type: 'image/png'): Uint8Array } };
-}
-
-async function pageShown(document: PDFDocumentProxy): Promise<PDFPageProxy> {
-  for (let number = 1; number <= document.numPages; number++) {
-    const page = await document.getPage(number);
+async function pageShown(file: PDFDocumentProxy): Promise<number> {
+  for (let number = 1; number <= file.numPages; number++) {
+    const page = await file.getPage(number);
     const { items } = await page.getTextContent();
-    if (SHOWN.test(items.map((item) => ('str' in item ? item.str : '')).join(' '))) return page;
+    if (SHOWN.test(items.map((item) => ('str' in item ? item.str : '')).join(' '))) return number;
   }
   throw new Error('Cannot take the picture: no page of the pack shows the loading sheet');
 }

@@ -1,7 +1,9 @@
 import { getDocument, type PDFDocumentProxy } from 'pdfjs-dist/legacy/build/pdf.mjs';
+import { exampleRecord } from '../../worker/embedded/example-visit.ts';
 import { filesIn } from '../../worker/embedded/files-in.ts';
-import { assess, seal } from '../../worker/pipeline.ts';
-import { ATTACHMENTS, exampleRecord, FULL_EXAMPLE } from '../examples.ts';
+import { sealedOffline } from '../../worker/embedded/sealed-offline.ts';
+import { assess } from '../../worker/pipeline.ts';
+import { ATTACHMENTS, FULL_EXAMPLE } from '../examples.ts';
 
 /** A document of the pack that is shown, and the pages that it stands on, from 1. */
 export interface ShownDocument {
@@ -17,10 +19,7 @@ async function madePack(): Promise<Uint8Array> {
   const outcome = await assess(exampleRecord(name), at, { attachments: facts });
   if (!outcome.ok) throw new Error('Cannot show a pack: the example is not understood');
   const { assessed } = outcome;
-  const by = assessed.record.release?.by ?? '';
-  const attestation = { by, read: assessed.assessmentSha256, knowsOfNoHazard: true, at };
-  const place = { pack: 'Q-SLM-P1-1', number: 1, issue: 1, visit: 'example' };
-  const sealing = await seal(assessed, attestation, place, files);
+  const sealing = await sealedOffline(assessed, at, files);
   if (!sealing.ok) throw new Error('Cannot show a pack: the example is not releasable');
   return sealing.sealed.pdf;
 }

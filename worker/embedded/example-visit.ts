@@ -11,9 +11,12 @@ export const EXAMPLE_VISITS: readonly string[] = readdirSync(VISITS)
   .map((file) => file.replace(/\.json$/, ''))
   .sort();
 
+/** An invented visit as it is in the fixtures. */
+export const exampleRecord = (name: string): VisitRecord =>
+  JSON.parse(readFileSync(join(VISITS, `${name}.json`), 'utf8'));
+
 /** An invented visit whose work ended yesterday. It has no departure: without one nothing depends on the hour. */
 export function exampleVisit(name: string, now: Date): VisitRecord {
-  const record = JSON.parse(readFileSync(join(VISITS, `${name}.json`), 'utf8')) as VisitRecord;
-  const { departure: _departure, ...visit } = redated(record, now);
+  const { departure: _departure, ...visit } = redated(exampleRecord(name), now);
   return visit;
 }

@@ -1,6 +1,7 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import * as pipeline from '../../pipeline.ts';
+import { sealedOffline } from '../sealed-offline.ts';
 import { assessedFile } from './assessed-file.ts';
 import { command, UsageError } from './command.ts';
 import { type Finding, type PlacedFinding, placed, sayFindings } from './findings.ts';
@@ -80,13 +81,10 @@ async function drafted(
 }
 
 async function released(assessed: pipeline.Assessed, at: string, files: pipeline.AttachedFiles): Promise<Packed> {
-  const by = assessed.record.release?.by ?? '';
-  const attestation = { by, read: assessed.assessmentSha256, knowsOfNoHazard: true, at };
-  const name = `${assessed.record.aircraft.registration}-P1-1`;
-  const place = { pack: name, number: 1, issue: 1, visit: 'offline' };
-  const sealing = await pipeline.seal(assessed, attestation, place, files);
+  const sealing = await sealedOffline(assessed, at, files);
   if (!sealing.ok) return { files: {}, findings: sealing.findings, code: EXIT.blocked };
-  const { pdf, recordJson, manifestJson } = sealing.sealed;
+  const { pdf, recordJson, manifestJson, summary } = sealing.sealed;
+  const name = summary.pack;
   return {
     files: {
       [`${name}-release-pack.pdf`]: pdf,
