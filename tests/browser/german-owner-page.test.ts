@@ -1,8 +1,6 @@
-import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { slipmark, type VisitRecord } from '../../worker/client/client.ts';
-import { redated } from '../../worker/embedded/redated.ts';
+import { slipmark } from '../../worker/client/client.ts';
+import { exampleVisit } from '../../worker/embedded/example-visit.ts';
 import type { Phone } from './phone.ts';
 import { openSite, type Site } from './site.ts';
 
@@ -15,10 +13,7 @@ async function releasedInGerman({ service: { origin }, secrets }: Site): Promise
   const admin = slipmark({ origin, key: secrets.adminSecret });
   const { body: made } = await admin.createWorkshop({ body: { id: 'german', name: 'German workshop' } });
   const client = slipmark({ origin, key: made.key.secret });
-  const full = JSON.parse(
-    readFileSync(join(import.meta.dirname, '../../fixtures/visits/nose-wheel-full.json'), 'utf8'),
-  ) as VisitRecord;
-  const { departure: _departure, attachments: _attachments, ...record } = redated(full, new Date());
+  const { attachments: _attachments, ...record } = exampleVisit('nose-wheel-full', new Date());
   const visit = { registration: record.aircraft.registration, visit: 'german' };
   await client.putVisit({ ...visit, body: { ...record, workshop: { ...record.workshop, language: 'de' } } });
   const { etag } = await client.getAssessment(visit);

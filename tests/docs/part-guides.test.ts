@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { exampleRecord } from '../../site/examples.ts';
 import { partExample } from '../../site/part-examples.ts';
 import { PART_GUIDES } from '../../site/part-guides.ts';
+import { exampleRecord } from '../../worker/embedded/example-visit.ts';
 import { visitJsonSchema } from '../../worker/visit/json-schema.ts';
 import { readRecord } from '../../worker/visit/read-record.ts';
 
@@ -18,10 +18,8 @@ describe('the guide to the record', () => {
   test.each(PARTS)('has an example of %s that is taken as it stands', (name) => {
     const example = partExample(name);
     expect(example).toBeDefined();
-    const source = ['weighing-only', 'nose-wheel-full', 'trike'].find(
-      (record) => name in (exampleRecord(record) as object),
-    );
-    const record = { ...(exampleRecord(source ?? '') as object), [name]: example };
+    const source = ['weighing-only', 'nose-wheel-full', 'trike'].find((record) => name in exampleRecord(record));
+    const record = { ...exampleRecord(source ?? ''), [name]: example };
     const { issues } = readRecord(record) as { issues?: readonly { pointer: string }[] };
     expect((issues ?? []).filter(({ pointer }) => pointer.startsWith(`/${name}`))).toEqual([]);
   });

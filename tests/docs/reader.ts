@@ -5,10 +5,9 @@ import { join } from 'node:path';
 import { promisify } from 'node:util';
 import { bundle } from '../../worker/embedded/bundle.ts';
 import { type Embedded, startEmbedded } from '../../worker/embedded/embedded.ts';
+import { exampleVisit } from '../../worker/embedded/example-visit.ts';
 import { freePort } from '../../worker/embedded/free-port.ts';
 import { ROOT } from '../../worker/embedded/places.ts';
-import { redated } from '../../worker/embedded/redated.ts';
-import { readFixture } from '../read-fixture.ts';
 import { fencedBlocks } from './fenced-blocks.ts';
 import { runPython } from './run-python.ts';
 import { SHELL } from './shell.ts';
@@ -83,8 +82,8 @@ async function started(script: string, storage: string, name: string, port: numb
 function furnish(folder: string): void {
   mkdirSync(join(folder, 'fixtures/visits'), { recursive: true });
   cpSync(join(ROOT, 'fixtures/attachments'), join(folder, 'fixtures/attachments'), { recursive: true });
-  const visit = readFixture('visits/weighing-only') as Parameters<typeof redated>[0];
-  writeFileSync(join(folder, 'fixtures/visits/weighing-only.json'), JSON.stringify(redated(visit, new Date())));
+  const visit = exampleVisit('weighing-only', new Date());
+  writeFileSync(join(folder, 'fixtures/visits/weighing-only.json'), JSON.stringify(visit));
   symlinkSync(join(ROOT, 'worker'), join(folder, 'worker'));
 }
 
