@@ -13,7 +13,7 @@ import { ticksOf } from './inspection/ticks.ts';
 import { verdictOf } from './sheet/findings-list.ts';
 import { openPreview } from './sheet/preview.ts';
 import { said, withKey } from './shop/session.ts';
-import { standingOf, stands } from './shop/words.ts';
+import { aircraftAddress, standingOf, stands } from './shop/words.ts';
 import { sayVerdict } from './verdict.ts';
 
 const core = startCore();
@@ -31,8 +31,7 @@ withKey(async (client) => {
 async function show(client: Slipmark): Promise<void> {
   const read = await readVisit(client, name);
   there('which', HTMLElement).textContent = `${name.registration}, visit ${name.visit}`;
-  there('aircraft-page', HTMLAnchorElement).href =
-    `/aircraft?${new URLSearchParams({ registration: name.registration })}`;
+  there('aircraft-page', HTMLAnchorElement).href = aircraftAddress(name.registration);
   if (read.released) showReleased(client, read.released);
   else await showOpen(client, read);
   await showComparison(read);

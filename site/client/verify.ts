@@ -5,6 +5,7 @@ import { claimedWorkshop } from '../../worker/seal/claimed-workshop.ts';
 import { type Verdict, verifyFile } from '../../worker/seal/verify.ts';
 import { printMoment } from '../../worker/units/calendar.ts';
 import { onChosenFiles, onDroppedFiles } from './dropped-files.ts';
+import { messageOf } from './message-of.ts';
 
 /** The service that the page came from. */
 const client = slipmark();
@@ -106,7 +107,7 @@ const start = ([file]: FileList): void => {
 const wordsOf = (error: unknown): string =>
   error instanceof SlipmarkProblem && error.status === 0
     ? 'The service cannot be reached, so nothing is known of the file. Try again, or verify without this site as below.'
-    : String(error instanceof Error ? error.message : error);
+    : messageOf(error);
 
 if (input) onChosenFiles(input, start);
 onDroppedFiles(start);

@@ -1,6 +1,7 @@
 // The whole core on a thread of its own, so that typing stays fluid. Nothing leaves it but what the page asks for.
 import type { AttachmentFact } from '../../../worker/gate/rule.ts';
 import { type Assessed, assess, draftDocuments, draftPdf, inspectAttachment } from '../../../worker/pipeline.ts';
+import { messageOf } from '../message-of.ts';
 import { comparisonOf } from './comparison.ts';
 import { figuresOf } from './figures.ts';
 import type { ComparisonGroup, MomentRecord, PageFiles, Question, Reply, Sheet } from './protocol.ts';
@@ -18,7 +19,7 @@ const seen = new Map<string, AttachmentFact>();
 
 surroundings.addEventListener('message', ({ data: { id, question } }) => {
   answer(question)
-    .catch((error: unknown): Reply => ({ failure: error instanceof Error ? error.message : String(error) }))
+    .catch((error: unknown): Reply => ({ failure: messageOf(error) }))
     .then((reply) => surroundings.postMessage({ id, reply }));
 });
 

@@ -1,9 +1,9 @@
 import type { Pack, Slipmark } from '../../../worker/client/client.ts';
 import { element, there } from '../element.ts';
-import { fetchFile } from '../shop/fetch-file.ts';
+import { fetchPdf } from '../shop/fetch-pdf.ts';
 import { madeLink } from '../shop/made-link.ts';
 import { onClick } from '../shop/on-click.ts';
-import { standingOf, stands } from '../shop/words.ts';
+import { aircraftAddress, standingOf, stands } from '../shop/words.ts';
 
 /** What came of the release: the pack, and the link that the owner opens. */
 export function showSealed(client: Slipmark, pack: Pack): void {
@@ -23,15 +23,6 @@ export function showSealed(client: Slipmark, pack: Pack): void {
     element('p', {}, `${standing} An amended record is released anew, as the next issue of this pack.`),
     element('p', { className: 'tools' }, file, ...(stands(pack) ? [link] : [])),
     made,
-    element(
-      'p',
-      {},
-      element('a', { href: `/aircraft?registration=${pack.registration}` }, `All of ${pack.registration}`),
-    ),
+    element('p', {}, element('a', { href: aircraftAddress(pack.registration) }, `All of ${pack.registration}`)),
   );
-}
-
-async function fetchPdf(client: Slipmark, pack: string): Promise<void> {
-  const { bytes } = await client.getPackPdf({ pack });
-  fetchFile(bytes, `${pack}-release-pack.pdf`, 'application/pdf');
 }

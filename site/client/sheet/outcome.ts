@@ -1,6 +1,7 @@
 import { type Core, startCore } from '../core/ask.ts';
 import type { Figure, RecordQuestion, Said, Sheet } from '../core/protocol.ts';
 import { element, there } from '../element.ts';
+import { messageOf } from '../message-of.ts';
 import { sayVerdict } from '../verdict.ts';
 import { type FindingPlace, findingItems, isSettled, verdictOf } from './findings-list.ts';
 import { openPreview } from './preview.ts';
@@ -44,7 +45,7 @@ export function openOutcome(): Outcome {
       suspend();
     },
     fail(error) {
-      sayVerdict(verdict, `Not worked out: ${error instanceof Error ? error.message : String(error)}`, false);
+      sayVerdict(verdict, `Not worked out: ${messageOf(error)}`, false);
       list.replaceChildren();
       suspend();
     },
@@ -100,7 +101,7 @@ function startPdf(core: Core, asked: () => Asked | undefined): { reset(canBeMade
         button.textContent = words;
       })
       .catch((error: unknown) => {
-        button.textContent = `Not made: ${error instanceof Error ? error.message : String(error)}`;
+        button.textContent = `Not made: ${messageOf(error)}`;
       });
   });
   return {

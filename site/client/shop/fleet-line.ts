@@ -3,7 +3,6 @@ import { everyItem, type Pack, type Slipmark } from '../../../worker/client/clie
 /** A visit that is not released yet, and how far it is. */
 export interface VisitInHand {
   visit: string;
-  updatedAt: string;
   blocks: number;
   /** Cautions that nobody answers for yet. */
   cautions: number;
@@ -21,8 +20,8 @@ export interface FleetLine {
 /** What there is to say of an aircraft; undefined where nothing was kept of it after all. */
 export async function fleetLine(client: Slipmark, registration: string): Promise<FleetLine | undefined> {
   const inHand: VisitInHand[] = [];
-  for await (const { visit, state, updatedAt } of everyItem(client.listVisits, { registration })) {
-    if (state === 'working') inHand.push({ visit, updatedAt, ...(await readiness(client, registration, visit)) });
+  for await (const { visit, state } of everyItem(client.listVisits, { registration })) {
+    if (state === 'working') inHand.push({ visit, ...(await readiness(client, registration, visit)) });
   }
   const { newest, visits } = (await client.getAircraft({ registration })).body;
   return visits === 0 && newest === null ? undefined : { registration, newest, inHand };

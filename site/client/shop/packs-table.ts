@@ -1,10 +1,12 @@
 import type { LinkAndItsUse, Pack, Slipmark } from '../../../worker/client/client.ts';
+import { printMoment } from '../../../worker/units/calendar.ts';
 import { element } from '../element.ts';
 import { fetchFile } from './fetch-file.ts';
+import { fetchPdf } from './fetch-pdf.ts';
 import { madeLink } from './made-link.ts';
 import { onClick } from './on-click.ts';
 import { said } from './session.ts';
-import { momentText, standingOf } from './words.ts';
+import { standingOf } from './words.ts';
 
 /** Every pack with its files, and the links that lead to it. */
 export function packRows(client: Slipmark, packs: readonly Pack[]): HTMLElement[] {
@@ -12,10 +14,7 @@ export function packRows(client: Slipmark, packs: readonly Pack[]): HTMLElement[
   return packs.map((pack) => {
     const pdf = element('button', { type: 'button', className: 'place' }, 'PDF');
     const record = element('button', { type: 'button', className: 'place' }, 'Record');
-    onClick(pdf, async () => {
-      const { bytes } = await client.getPackPdf({ pack: pack.pack });
-      fetchFile(bytes, `${pack.pack}-release-pack.pdf`, 'application/pdf');
-    });
+    onClick(pdf, () => fetchPdf(client, pack.pack));
     onClick(record, async () => {
       const { bytes } = await client.getPackRecord({ pack: pack.pack });
       fetchFile(bytes, `${pack.pack}-record.json`, 'application/json');
@@ -44,9 +43,9 @@ function linkLine(client: Slipmark, pack: string, use: LinkAndItsUse, again: () 
   const { link, audience, expiresAt, revokedAt, timesOpened, openings } = use;
   const last = openings[0];
   const opened = last
-    ? `opened ${timesOpened === 1 ? 'once' : `${timesOpened} times`}, last ${momentText(last.at)} (${last.what})`
+    ? `opened ${timesOpened === 1 ? 'once' : `${timesOpened} times`}, last ${printMoment(last.at)} (${last.what})`
     : 'not opened yet';
-  const state = revokedAt === null ? `until ${momentText(expiresAt)}` : `revoked ${momentText(revokedAt)}`;
+  const state = revokedAt === null ? `until ${printMoment(expiresAt)}` : `revoked ${printMoment(revokedAt)}`;
   const line = element('li', {}, `For the ${audience}, ${state}: ${opened}. `);
   if (revokedAt !== null) return line;
   const revoke = element('button', { type: 'button', className: 'place' }, 'Revoke');

@@ -1,5 +1,6 @@
 import { type Slipmark, SlipmarkProblem, slipmark } from '../../../worker/client/client.ts';
 import { element, there } from '../element.ts';
+import { messageOf } from '../message-of.ts';
 
 /** The key is kept for the time that the tab is open, and nowhere else. */
 const KEPT = 'slipmark-key';
@@ -78,7 +79,7 @@ export async function said(doing: Promise<void>, drop: () => void = () => undefi
 
 /** What went wrong, as a person at the page is told. */
 export function wordsOf(error: unknown): string {
-  if (!(error instanceof SlipmarkProblem)) return error instanceof Error ? error.message : String(error);
+  if (!(error instanceof SlipmarkProblem)) return messageOf(error);
   if (error.status === 0) return 'The service cannot be reached. What was typed stays here: try again in a moment';
   const sentences = error.findings.map(({ sentence }) => sentence);
   return [error.title, error.detail, ...sentences].filter(Boolean).join('. ');

@@ -1,5 +1,5 @@
 import type { Pack } from '../../../worker/client/client.ts';
-import { dateOf, printDate, printMoment } from '../../../worker/units/calendar.ts';
+import { dateOf, printDate } from '../../../worker/units/calendar.ts';
 import { element } from '../element.ts';
 import type { VisitInHand } from './fleet-line.ts';
 
@@ -25,12 +25,13 @@ const slackOf = (minutes: number): string => {
   return `${hours} h ${rest} min ${minutes < 0 ? 'too late for' : 'in hand before'} the planned flight`;
 };
 
-export const momentText = (iso: string): string => printMoment(iso);
-
 export const visitLink = (registration: string, visit: string): HTMLElement => {
   const asked = new URLSearchParams({ aircraft: registration, visit });
   return element('a', { href: `/inspection?${asked}` }, visit);
 };
 
+/** Address of the page of an aircraft. */
+export const aircraftAddress = (registration: string): string => `/aircraft?${new URLSearchParams({ registration })}`;
+
 export const aircraftLink = (registration: string): HTMLElement =>
-  element('a', { href: `/aircraft?${new URLSearchParams({ registration })}` }, registration);
+  element('a', { href: aircraftAddress(registration) }, registration);
