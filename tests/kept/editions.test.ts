@@ -1,0 +1,57 @@
+import { join } from 'node:path';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { exportFolder } from '../../worker/embedded/moving/export-folder.ts';
+import { bytesAt, digestOf, filesUnder } from '../../worker/embedded/moving/folder.ts';
+import { importFolder } from '../../worker/embedded/moving/import-folder.ts';
+import { runCommand } from '../embedded/run-command.ts';
+import { editionNames } from './edition.ts';
+import { type OpenEdition, openEdition } from './open-edition.ts';
+
+const contents = (at: string) => new Map(filesUnder(at).map((path) => [path, digestOf(bytesAt(at, path))]));
+
+// What anybody was ever given must open for ever: links, packs and exports of earlier versions, with today's code.
+describe.each(editionNames().map((name, index) => ({ name, port: 19_687 + 100 * index })))('edition $name', (made) => {
+  let edition: OpenEdition;
+  let packs: string[];
+
+  beforeAll(async () => {
+    edition = await openEdition(made.name, made.port);
+    packs = filesUnder(edition.exported).filter((path) => path.endsWith('/pack.pdf'));
+  });
+
+  afterAll(() => edition?.close());
+
+  test('its storage is served: every link says what stands', async () => {
+    for (const { path, pack, headline } of edition.links) {
+      const response = await fetch(edition.origin + path);
+      expect(response.status, pack).toBe(headline === null ? 404 : 200);
+      if (headline !== null) expect(await response.text(), pack).toContain(`<h1>${headline}</h1>`);
+    }
+  });
+
+  test('its storage is exported as it was then', async () => {
+    const out = join(edition.folder, 'as-then');
+    await exportFolder(edition.client, out);
+    expect(contents(out)).toEqual(contents(edition.exported));
+  });
+
+  test('every pack is known to the service, and genuine by the command', async () => {
+    expect(packs.length).toBeGreaterThan(5);
+    for (const path of packs) {
+      const pdfSha256 = digestOf(bytesAt(edition.exported, path));
+      const { body } = await edition.client.verify({ body: { pdfSha256 } });
+      expect(path).toContain(`/${body.pack}/`);
+      const keys = join(edition.exported, 'keys.json');
+      const { code, stdout } = await runCommand(['verify', join(edition.exported, path), '--keys', keys]);
+      expect([code, stdout.split(':')[0]], path).toEqual([0, 'GENUINE']);
+    }
+  });
+
+  test('its export goes into an empty service, and out again with the same bytes', async () => {
+    const imported = await importFolder(edition.empty, edition.exported);
+    expect(imported.flatMap(({ remarks }) => remarks)).toEqual([]);
+    const again = join(edition.folder, 'again');
+    await exportFolder(edition.empty, again);
+    expect(contents(again)).toEqual(contents(edition.exported));
+  });
+});
