@@ -47,7 +47,7 @@ describe('reference', () => {
     const at = RELEASABLE_AT[name] ?? '';
     const visit = await assessed(record, at);
     const read = visit.assessmentSha256;
-    const place = { pack: 'REFERENCE-P1-1', number: 1, issue: 1, visit: name };
+    const place = { pack: 'REFERENCE-P1-1', number: 1, issue: 1, visit: name, before: [] };
     const outcome = await seal(visit, { by: record.release.by, knowsOfNoHazard: true, at, read }, place, FILES);
     if (!outcome.ok) throw new Error(json(outcome.findings));
     const pages = await pageTexts(outcome.sealed.pdf);

@@ -11,6 +11,8 @@ export interface Bindings {
   BLOBS: R2Bucket;
   /** Index of all packs, for lists only. */
   INDEX: D1Database;
+  /** The machine that a service without a platform runs on. */
+  MACHINE?: Fetcher;
   /** Secret of the deployment, with which workshops are created. Without it none can be. */
   SLIPMARK_ADMIN?: string;
   /** Secret of the deployment, under which workshops keep the keys they seal with. Without it nothing can be sealed. */

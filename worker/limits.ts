@@ -44,6 +44,8 @@ export const LIMITS = {
   restoredPacks: 500,
   /** Public seal keys of an earlier deployment. */
   takenOverKeys: 1_000,
+  /** People in the table of one workshop. */
+  workshopPeople: 1_000,
   /** Packs told to the index in one go. */
   outboxBatch: 50,
   /** How often a release is sealed again because the ledger moved meanwhile. */

@@ -33,5 +33,7 @@ export const PROBLEM_HELP: Readonly<Record<ProblemKind, string>> = {
     'Wait as long as Retry-After says. RateLimit tells in every answer what is left; tools that work at the same time do better with a key each.',
   internal:
     'Nothing you sent should cause this. Try once more; if it stays, tell whoever runs the service when it happened.',
+  damaged:
+    'What is stored is not what was kept, and is shown to nobody. Run npx slipmark scrub to see all that is damaged, and bring the files back from an export with npx slipmark import.',
   unavailable: 'Nothing was lost. Wait as long as Retry-After says, then send the same request again.',
 };

@@ -21,6 +21,7 @@ export default {
         number: 1,
         issue: 1,
         visit: 'bench',
+        before: [],
       });
       if (!sealed.ok) return new Response('The visit is not releasable', { status: 409 });
     }

@@ -30,7 +30,7 @@ async function inNode(): Promise<Record<Stage, { coldMs: number; warmMs: number;
       const outcome = await assess(JSON.parse(text), AT);
       if (!outcome.ok) throw new Error('The record does not fit the schema');
       const read = outcome.assessed.assessmentSha256;
-      const place = { pack: 'BENCH-P1-1', number: 1, issue: 1, visit: 'bench' };
+      const place = { pack: 'BENCH-P1-1', number: 1, issue: 1, visit: 'bench', before: [] };
       const sealed = await seal(
         outcome.assessed,
         { by: record.release.by, knowsOfNoHazard: true, at: AT, read },

@@ -9,7 +9,7 @@ export const { files: FILES } = FIXTURE_FILES;
 /** The demo visit is releasable at this moment. */
 export const AT = '2026-11-05T14:20:00+01:00';
 
-export const PLACE: PackPlace = { pack: 'Q-SLM-P1-1', number: 1, issue: 1, visit: '2026-11' };
+export const PLACE: PackPlace = { pack: 'Q-SLM-P1-1', number: 1, issue: 1, visit: '2026-11', before: [] };
 
 /** A posted visit of the fixtures, as JSON. */
 export function posted(name: string): Record<string, unknown> {

@@ -20,7 +20,7 @@ export async function sealedFixture(name: string, paper?: Paper): Promise<Uint8A
   const record = postedOn(name, paper);
   const at = RELEASABLE_AT[name] ?? '';
   const visit = await assessed(record, at);
-  const place = { pack: 'REFERENCE-P1-1', number: 1, issue: 1, visit: name };
+  const place = { pack: 'REFERENCE-P1-1', number: 1, issue: 1, visit: name, before: [] };
   const attestation = { by: record.release.by, knowsOfNoHazard: true, at, read: visit.assessmentSha256 };
   const outcome = await seal(visit, attestation, place, FILES);
   if (!outcome.ok) throw new Error(JSON.stringify(outcome.findings, null, 1));

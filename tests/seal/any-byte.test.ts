@@ -23,7 +23,8 @@ test('a change of any byte of a sealed pack or its manifest is told', { timeout:
   const jwk = await exportJWK(publicKey);
   const kid = await calculateJwkThumbprint(jwk);
   const visit = await assessed(posted('nose-wheel-full'));
-  const sealing = { workshop: 'lower-meadow', key: { kid, privateKey } };
+  const workshop = { id: 'lower-meadow', name: 'Lower Meadow' };
+  const sealing = { workshop, key: { kid, privateKey }, by: { key: 'key-of-the-test', person: null } };
   const outcome = await seal(visit, attestation(visit), PLACE, FILES, sealing);
   if (!outcome.ok) throw new Error(JSON.stringify(outcome.findings));
   const { pdf, manifestJson, manifestSha256 } = outcome.sealed;

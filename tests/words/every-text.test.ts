@@ -74,7 +74,15 @@ describe.each(VISITS)('every text in the pack of %s', (name, at) => {
   test('comes from the record, the regime or a lexicon', async () => {
     const record = posted(name);
     const assessment = await assessed(record, at);
-    const identity = { pack: 'P', issue: '1', issuedAt: at, visit: 'v', previous: undefined, supersedes: undefined };
+    const identity = {
+      pack: 'P',
+      issue: '1',
+      issuedAt: at,
+      visit: 'v',
+      previous: undefined,
+      supersedes: undefined,
+      sealedBy: undefined,
+    };
     const lexicon = markingLexicon();
     const context = packContext(assessment, { identity, recordSha256: assessment.recordSha256, lexicon });
     const { documents } = await packDocuments(context);

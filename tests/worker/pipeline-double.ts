@@ -55,6 +55,10 @@ export const pipelineDouble: Pipeline = {
   loadingFacts: () => undefined,
   nextDue: () => [],
   cleanImage: (bytes) => bytes,
+  openAfterPack: (before) => [...before],
+  openDigest: async (packs) => sha256(JSON.stringify(packs)),
+  timeLeft: (items) => items.map((item) => ({ ...item, isOverdue: false, isWithinTolerance: false })),
+  isOwnMarkup: (html) => html.startsWith('<article'),
   inspectAttachment: async () => ({ ok: true, kind: 'pdf', pages: 1, obstacles: [] }),
   assessmentAnswer: ({ findings, isReleasable }) => ({ findings, isReleasable }),
   draftDocuments: async (assessed) => [
@@ -73,9 +77,13 @@ export const pipelineDouble: Pipeline = {
     const recordJson = JSON.stringify(assessed.record);
     const manifestJson = JSON.stringify({ place, at });
     const { registration } = recordIn(assessed).aircraft;
+    const { pack, number, issue, visit } = place;
     const summary = {
       registration,
-      ...place,
+      pack,
+      number,
+      issue,
+      visit,
       issuedAt: at,
       releasedBy: by,
       regime: 'generic',
@@ -93,7 +101,9 @@ export const pipelineDouble: Pipeline = {
         html: '<article id="weighing-report"><h1>Weighing</h1></article>',
       },
     ];
+    const factsJson = JSON.stringify({ summary, sealedBy: null, open: { over: '', items: [] } });
     const [pdfSha256, manifestSha256] = await Promise.all([sha256(pdf), sha256(manifestJson)]);
-    return { ok: true, sealed: { pdf, recordJson, manifestJson, manifestSha256, pdfSha256, documents, summary } };
+    const digests = { pdfSha256, manifestSha256, factsSha256: await sha256(factsJson) };
+    return { ok: true, sealed: { pdf, recordJson, manifestJson, factsJson, ...digests, documents, summary } };
   },
 };

@@ -4,8 +4,11 @@ import type { LedgerCalls } from './ledger/ledger-calls.ts';
 import type { Page, PageRequest } from './page.ts';
 import type { WorkshopCalls } from './workshop/workshop-calls.ts';
 
-/** The answer of the archive, or the fact that it could not be reached just now. */
-export type Reached<T> = { ok: true; value: T } | { ok: false; reason: 'unavailable'; cause: string };
+/** The answer of the archive; or that it could not be reached just now, or that what it holds is not what was kept. */
+export type Reached<T> =
+  | { ok: true; value: T }
+  | { ok: false; reason: 'unavailable'; cause: string }
+  | { ok: false; reason: 'damaged'; what: string };
 
 /** Which ledger: an aircraft as one workshop knows it. */
 export interface LedgerName {
@@ -19,6 +22,14 @@ export interface AttachmentName {
   sha256: string;
 }
 
+/** A sealed file of a workshop. */
+export interface BlobName {
+  workshop: string;
+  sha256: string;
+  /** It may lie where all workshops kept theirs together, because its pack is of that time. @default false */
+  isShared?: boolean;
+}
+
 /** The pack that a file is said to be; its ledger knows whether it is. */
 export interface FilePack extends LedgerName {
   pack: string;
@@ -30,12 +41,6 @@ export type SealFacts = Pick<
   'workshop' | 'registration' | 'pack' | 'issuedAt' | 'manifestSha256' | 'recordSha256'
 >;
 
-/** Part of a blob, in bytes. */
-export interface ByteRange {
-  offset: number;
-  length: number;
-}
-
 /** A line of the list of all packs of a workshop. */
 export interface IndexedPack {
   summary: PackSummary;
@@ -43,22 +48,34 @@ export interface IndexedPack {
   withdrawnAt: string | null;
 }
 
+/** How something is asked. */
+export interface Asking {
+  /** The question may begin what is not there yet. Every other one leaves nothing behind. @default false */
+  mayBegin?: boolean;
+}
+
 /**
- * Where everything is kept. Ledgers and workshops are asked by a question, so that each answer is either theirs or
- * `unavailable`; blobs are immutable and stored under their SHA-256.
+ * Where everything is kept. Ledgers and workshops are asked by a question, so that each answer is either theirs or says why there is
+ * none; blobs are immutable, kept for each workshop apart under their SHA-256, and held against it whenever they are read.
  */
 export interface Archive {
-  ledger<T>(name: LedgerName, question: (ledger: LedgerCalls) => Promise<T>): Promise<Reached<T>>;
-  workshop<T>(workshop: string, question: (workshop: WorkshopCalls) => Promise<T>): Promise<Reached<T>>;
-  putBlob(sha256: string, bytes: Uint8Array): Promise<Reached<void>>;
+  ledger<T>(name: LedgerName, question: (ledger: LedgerCalls) => Promise<T>, asking?: Asking): Promise<Reached<T>>;
+  workshop<T>(workshop: string, question: (calls: WorkshopCalls) => Promise<T>, asking?: Asking): Promise<Reached<T>>;
+  /** Keeps sealed files; once it is answered they outlast a power cut. What stands there damaged is replaced. */
+  putBlobs(workshop: string, blobs: ReadonlyMap<string, Uint8Array>): Promise<Reached<void>>;
   /** Bytes in the blob, or null where there is none. */
-  sizeOfBlob(sha256: string): Promise<Reached<number | null>>;
-  blob(sha256: string, range?: ByteRange): Promise<Reached<ReadableStream<Uint8Array> | null>>;
+  sizeOfBlob(name: BlobName): Promise<Reached<number | null>>;
+  /** The blob, or null where there is none. */
+  blob(name: BlobName): Promise<Reached<Uint8Array | null>>;
   /** Keeps a blob that a ledger is to be restored over, with what its seal proves where it is a pack of the workshop. */
   stageBlob(name: LedgerName, sha256: string, bytes: Uint8Array, seal: SealFacts | null): Promise<Reached<void>>;
   /** The blobs that were brought for a ledger, by digest. */
   stagedBlobs(name: LedgerName): Promise<Reached<Map<string, SealFacts | null>>>;
-  /** Forgets that these were brought; the blobs stay. */
+  /** One of them, or null where it was not brought. */
+  stagedBlob(name: LedgerName, sha256: string): Promise<Reached<Uint8Array | null>>;
+  /** Puts what was brought among the sealed files of the workshop. */
+  takeOverBlobs(name: LedgerName, digests: readonly string[]): Promise<Reached<void>>;
+  /** Clears away what was brought. */
   unstageBlobs(name: LedgerName, digests: readonly string[]): Promise<Reached<void>>;
   /** Keeps a file that was handed in, for the workshop alone, with what looking into it gave; of a refused file only that. */
   putAttachment(name: AttachmentName, fact: AttachmentFact, bytes: Uint8Array): Promise<Reached<void>>;

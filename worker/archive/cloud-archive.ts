@@ -1,63 +1,118 @@
 import type { Bindings } from '../env.ts';
+import { sha256 as digestOf } from '../pack/digest.ts';
 import type { AttachmentFact } from '../pipeline.ts';
 import type {
   Archive,
+  Asking,
   AttachmentName,
-  ByteRange,
+  BlobName,
   FilePack,
   IndexedPack,
   LedgerName,
   Reached,
   SealFacts,
 } from './archive.ts';
-import { keepBlob } from './keep-blob.ts';
+import { bytesAt, keepBlob } from './keep-blob.ts';
 import type { LedgerCalls } from './ledger/ledger-calls.ts';
+import { NO_LEDGER } from './ledger/no-ledger.ts';
+import { type Machine, machineBehind } from './machine.ts';
 import { type Page, type PageRequest, pageOf } from './page.ts';
-import { stage, staged, unstage } from './staging.ts';
+import { stage, staged, stagedKey, unstage } from './staging.ts';
+import { NO_WORKSHOP } from './workshop/no-workshop.ts';
 import type { WorkshopCalls } from './workshop/workshop-calls.ts';
 
 /** The archive over the platform's storage: Durable Objects, R2 and, for lists, D1. */
 export class CloudArchive implements Archive {
   readonly #env: Bindings;
+  readonly #machine: Machine;
 
   constructor(env: Bindings) {
     this.#env = env;
+    this.#machine = machineBehind(env.MACHINE);
   }
 
-  ledger<T>({ workshop, registration }: LedgerName, question: (ledger: LedgerCalls) => Promise<T>) {
+  ledger<T>(
+    { workshop, registration }: LedgerName,
+    question: (ledger: LedgerCalls) => Promise<T>,
+    { mayBegin = false }: Asking = {},
+  ) {
     const { LEDGER } = this.#env;
-    // The stub has the methods of the object; its generated type wraps each answer in ways that plain data does not need.
-    const stub = LEDGER.get(LEDGER.idFromName(`${workshop}/${registration}`)) as unknown as LedgerCalls;
-    return reached(() => question(stub), isOurFault);
+    const id = LEDGER.idFromName(`${workshop}/${registration}`);
+    return reached(async () => {
+      const isThere = mayBegin || (await this.#machine.hasObject('Ledger', id.toString()));
+      // The stub has the methods of the object; its generated type wraps each answer in ways that plain data does not need.
+      return question(isThere ? (LEDGER.get(id) as unknown as LedgerCalls) : NO_LEDGER);
+    }, isOurFault);
   }
 
-  workshop<T>(workshop: string, question: (workshop: WorkshopCalls) => Promise<T>) {
+  workshop<T>(
+    workshop: string,
+    question: (calls: WorkshopCalls) => Promise<T>,
+    { mayBegin = false }: Asking = {},
+  ): Promise<Reached<T>> {
     const { WORKSHOP } = this.#env;
-    const stub = WORKSHOP.get(WORKSHOP.idFromName(workshop)) as unknown as WorkshopCalls;
-    return reached(() => question(stub), isOurFault);
+    const id = WORKSHOP.idFromName(workshop);
+    return reached(async () => {
+      const isThere = mayBegin || (await this.#machine.hasObject('Workshop', id.toString()));
+      return question(isThere ? (WORKSHOP.get(id) as unknown as WorkshopCalls) : NO_WORKSHOP);
+    }, isOurFault);
   }
 
   /** R2 checks the bytes against the digest that they are stored under. */
-  putBlob(sha256: string, bytes: Uint8Array): Promise<Reached<void>> {
-    return reached(() => keepBlob(this.#env.BLOBS, blobKey(sha256), sha256, bytes));
-  }
-
-  sizeOfBlob(sha256: string): Promise<Reached<number | null>> {
-    return reached(async () => (await this.#env.BLOBS.head(blobKey(sha256)))?.size ?? null);
-  }
-
-  blob(sha256: string, range?: ByteRange): Promise<Reached<ReadableStream<Uint8Array> | null>> {
+  putBlobs(workshop: string, blobs: ReadonlyMap<string, Uint8Array>): Promise<Reached<void>> {
     return reached(async () => {
-      const object = await this.#env.BLOBS.get(blobKey(sha256), range && { range });
-      return object?.body ?? null;
+      const { BLOBS } = this.#env;
+      const keys = [...blobs.keys()].map((sha256) => blobKey(workshop, sha256));
+      await Promise.all([...blobs].map(([sha256, bytes]) => keepBlob(BLOBS, blobKey(workshop, sha256), sha256, bytes)));
+      await this.#machine.settle(keys);
     });
+  }
+
+  sizeOfBlob(name: BlobName): Promise<Reached<number | null>> {
+    return reached(async () => {
+      for (const key of placesOf(name)) {
+        const object = await this.#env.BLOBS.head(key);
+        if (object) return object.size;
+      }
+      return null;
+    });
+  }
+
+  /** What lies in the workshop's own place comes first: a damaged file of the common one is mended there. */
+  async blob(name: BlobName): Promise<Reached<Uint8Array | null>> {
+    for (const key of placesOf(name)) {
+      const found = await this.#whole(key, name.sha256);
+      if (!found.ok || found.value) return found;
+    }
+    return { ok: true, value: null };
+  }
+
+  /** What stands under a key, held against its digest. */
+  async #whole(key: string, sha256: string): Promise<Reached<Uint8Array | null>> {
+    const found = await reached(() => bytesAt(this.#env.BLOBS, key));
+    if (!found.ok || !found.value) return found;
+    return (await digestOf(found.value)) === sha256 ? found : { ok: false, reason: 'damaged', what: key };
   }
 
   stageBlob(name: LedgerName, sha256: string, bytes: Uint8Array, seal: SealFacts | null): Promise<Reached<void>> {
     return reached(async () => {
-      await keepBlob(this.#env.BLOBS, blobKey(sha256), sha256, bytes);
-      await stage(this.#env.BLOBS, name, sha256, seal);
+      await stage(this.#env.BLOBS, name, { sha256, bytes, seal });
+      await this.#machine.settle([stagedKey(name, sha256)]);
     });
+  }
+
+  stagedBlob(name: LedgerName, sha256: string): Promise<Reached<Uint8Array | null>> {
+    return this.#whole(stagedKey(name, sha256), sha256);
+  }
+
+  async takeOverBlobs(name: LedgerName, digests: readonly string[]): Promise<Reached<void>> {
+    for (const sha256 of digests) {
+      const brought = await this.stagedBlob(name, sha256);
+      if (!brought.ok) return brought;
+      const put = brought.value && (await this.putBlobs(name.workshop, new Map([[sha256, brought.value]])));
+      if (put && !put.ok) return put;
+    }
+    return { ok: true, value: undefined };
   }
 
   stagedBlobs(name: LedgerName): Promise<Reached<Map<string, SealFacts | null>>> {
@@ -76,6 +131,7 @@ export class CloudArchive implements Archive {
         customMetadata,
         ...(kept.sha256 !== undefined && { sha256: kept.sha256 }),
       });
+      await this.#machine.settle([attachmentKey(name)]);
     });
   }
 
@@ -87,10 +143,7 @@ export class CloudArchive implements Archive {
   }
 
   attachment(name: AttachmentName): Promise<Reached<Uint8Array | null>> {
-    return reached(async () => {
-      const object = await this.#env.BLOBS.get(attachmentKey(name));
-      return object ? new Uint8Array(await object.arrayBuffer()) : null;
-    });
+    return this.#whole(attachmentKey(name), name.sha256);
   }
 
   pointFile(pdfSha256: string, pack: FilePack): Promise<Reached<void>> {
@@ -138,7 +191,14 @@ export class CloudArchive implements Archive {
 /** Apart for each workshop: nobody can find out what another one has handed in. */
 const attachmentKey = ({ workshop, sha256 }: AttachmentName): string => `attachments/${workshop}/${sha256}`;
 
-const blobKey = (sha256: string): string => `sha256/${sha256}`;
+/** Under one beginning, so that one retention lock covers the sealed files of all workshops. */
+const blobKey = (workshop: string, sha256: string): string => `sha256/${workshop}/${sha256}`;
+
+/** Where a sealed file may lie: where its workshop keeps its own, and for a pack of before that, where all lay together. */
+const placesOf = ({ workshop, sha256, isShared = false }: BlobName): string[] => [
+  blobKey(workshop, sha256),
+  ...(isShared ? [`sha256/${sha256}`] : []),
+];
 
 /** An exception inside an object is a fault of this code; anything else is the way to the object. */
 const isOurFault = (error: unknown): boolean =>

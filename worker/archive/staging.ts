@@ -1,19 +1,24 @@
 import type { LedgerName, SealFacts } from './archive.ts';
 
 /**
- * What was handed in for the restoration of one ledger. Blobs are kept for all workshops together under their digest; whoever knows a
- * digest must not come by the file of another workshop through it. So a ledger is restored only over files that its own workshop
- * brought, and each of those leaves a mark here until it is.
+ * What was brought for the restoration of one ledger, until it is taken over: apart from the sealed files, which under a retention lock
+ * can never be cleared away, and apart for each ledger, so that nobody comes by the file of another through its digest.
  */
-const folderOf = ({ workshop, registration }: LedgerName): string => `restoration/${workshop}/${registration}/`;
+const folderOf = ({ workshop, registration }: LedgerName): string => `staged/${workshop}/${registration}/`;
 
-/** Marks a blob as brought, with what its seal proves where it has one. */
-export async function stage(bucket: R2Bucket, name: LedgerName, sha256: string, seal: SealFacts | null) {
+export const stagedKey = (name: LedgerName, sha256: string): string => `${folderOf(name)}${sha256}`;
+
+/** Keeps a file as brought, with what its seal proves where it has one. */
+export async function stage(
+  bucket: R2Bucket,
+  name: LedgerName,
+  { sha256, bytes, seal }: { sha256: string; bytes: Uint8Array; seal: SealFacts | null },
+): Promise<void> {
   const customMetadata: Record<string, string> = seal ? { seal: JSON.stringify(seal) } : {};
-  await bucket.put(`${folderOf(name)}${sha256}`, new Uint8Array(), { customMetadata });
+  await bucket.put(stagedKey(name, sha256), bytes, { sha256, customMetadata });
 }
 
-/** Every blob that was brought, by digest. */
+/** Every file that was brought, by digest. */
 export async function staged(bucket: R2Bucket, name: LedgerName): Promise<Map<string, SealFacts | null>> {
   const prefix = folderOf(name);
   const found = new Map<string, SealFacts | null>();
@@ -32,8 +37,8 @@ export async function staged(bucket: R2Bucket, name: LedgerName): Promise<Map<st
 /** Most keys that the platform deletes in one call. */
 const DELETED_AT_ONCE = 1000;
 
-/** Takes the marks away; the blobs stay. */
+/** Clears away what was brought. */
 export async function unstage(bucket: R2Bucket, name: LedgerName, digests: readonly string[]): Promise<void> {
   for (let at = 0; at < digests.length; at += DELETED_AT_ONCE)
-    await bucket.delete(digests.slice(at, at + DELETED_AT_ONCE).map((sha256) => `${folderOf(name)}${sha256}`));
+    await bucket.delete(digests.slice(at, at + DELETED_AT_ONCE).map((sha256) => stagedKey(name, sha256)));
 }

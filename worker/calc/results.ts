@@ -8,6 +8,8 @@ import { type EquipmentChange, equipmentChange } from './equipment-change.ts';
 import { type Applies, applicabilityOf } from './lives/applicability.ts';
 import { type Due, dueList } from './lives/due.ts';
 import { type LoadingSettings, type LoadingSheet, loadingSheet } from './loading-sheet.ts';
+import { type CarryOver, carryOver } from './open-items/carry-over.ts';
+import type { OpenItem } from './open-items/open-item.ts';
 import { type Comparison, compareWeighing, type Prediction, predictEmpty } from './prediction.ts';
 import { type Residual, residualOf } from './residual.ts';
 import { revisedSchedule, type Schedule } from './schedule.ts';
@@ -34,11 +36,15 @@ export interface Results {
   /** For each bulletin, in their order. */
   applicability: Applies[];
   clock: ReleaseClock;
+  /** What stood open before the visit and what it makes of that. */
+  open: CarryOver;
 }
 
 export interface Settings extends LoadingSettings {
   /** The moment of the assessment: what is due and what is left of the day follow from it. */
   at: string;
+  /** What earlier packs left open. @default nothing */
+  open?: readonly OpenItem[] | undefined;
 }
 
 /** Runs every topic in reading order. */
@@ -66,5 +72,6 @@ export function compute(visit: Visit, settings: Settings): Results {
     due: visit.lives ? dueList(visit, visit.lives, settings.at) : [],
     applicability: (visit.bulletins?.items ?? []).map((bulletin) => applicabilityOf(visit, change.after, bulletin)),
     clock: releaseClock(visit, settings.at),
+    open: carryOver(settings.open ?? [], visit, settings.at),
   };
 }

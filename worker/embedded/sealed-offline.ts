@@ -5,5 +5,5 @@ export function sealedOffline(assessed: pipeline.Assessed, at: string, files: pi
   const by = assessed.record.release?.by ?? '';
   const attestation = { by, read: assessed.assessmentSha256, knowsOfNoHazard: true, at };
   const pack = `${assessed.record.aircraft.registration}-P1-1`;
-  return pipeline.seal(assessed, attestation, { pack, number: 1, issue: 1, visit: 'offline' }, files);
+  return pipeline.seal(assessed, attestation, { pack, number: 1, issue: 1, visit: 'offline', before: [] }, files);
 }

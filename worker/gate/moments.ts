@@ -19,6 +19,8 @@ export function statedMoments(visit: Visit, say: Printer): StatedMoment[] {
     add(say.words`finding ${finding.id}`, finding.foundAt, 'findings', i, 'foundAt');
     add(say.words`closing of finding ${finding.id}`, finding.closedAt, 'findings', i, 'closedAt');
   }
+  for (const [i, { item, at }] of (visit.carried ?? []).entries())
+    add(say.words`answer for ${item}`, at, 'carried', i, 'at');
   for (const [i, modification] of (visit.modifications ?? []).entries()) {
     add(say.words`end of modification ${modification.id}`, modification.finishedAt, 'modifications', i, 'finishedAt');
     add(

@@ -20,6 +20,7 @@ export function namedPeople(visit: Visit, at: string, say: Printer): NamedPerson
     ...modificationPeople(visit, say),
     ...weighingPeople(visit, say),
     ...findingPeople(visit, say),
+    ...carriedPeople(visit, say),
     ...testPeople(visit, say),
     ...otherPeople(visit, say),
     ...releasePeople(visit, at, say),
@@ -97,6 +98,16 @@ function findingPeople(visit: Visit, say: Printer): NamedPerson[] {
       }),
     ];
   });
+}
+
+function carriedPeople({ carried = [] }: Visit, say: Printer): NamedPerson[] {
+  return carried.map(({ item, answer, by, at }, index) => ({
+    person: by,
+    path: ['carried', index, 'by'],
+    doing: say.words`answered for ${item}`,
+    // To give it more time is to decide on the release; to say what was done is not.
+    ...(answer === 'extended' && { scope: 'release' as const, on: dateOf(at) }),
+  }));
 }
 
 function testPeople(

@@ -1,3 +1,4 @@
+import type { OpenItem } from '../calc/open-items/open-item.ts';
 import type { Results } from '../calc/results.ts';
 import type { Printer } from '../units/print.ts';
 import { pointer } from '../visit/pointer.ts';
@@ -16,11 +17,33 @@ export type AttachmentFact =
   | { ok: true; kind: 'jpeg' | 'png'; bytes: number; widthPx: number; heightPx: number }
   | { ok: false; refusal: string; detail: string };
 
-/** What the archive knows beyond the record: the last sealed pack of the aircraft, and the files handed in. */
+/** Somebody as the workshop knows them. */
+export interface RegisteredPerson {
+  id: string;
+  name: string;
+  capacity: string;
+  licence: string | null;
+  /** What they may sign for, in the words of the record. */
+  scope: readonly string[];
+  /** First and last day on which that holds; null where there is none. */
+  from: string | null;
+  until: string | null;
+}
+
+/** What the archive knows beyond the record. */
 export interface ArchiveFacts {
   /** By SHA-256; a file that was not handed in is not here. */
   attachments?: Readonly<Record<string, AttachmentFact>>;
+  /** The newest pack of before this visit that was not withdrawn. */
   lastPack?: { pack: string; issuedAt: string; visit: string; recordSha256: string };
+  /** Packs of before this visit, later than that one, that were withdrawn and not replaced. */
+  withdrawnPacks?: readonly string[];
+  /** Packs of after this visit that stand. */
+  laterPacks?: readonly string[];
+  /** What earlier packs of the aircraft left open. */
+  open?: readonly OpenItem[];
+  /** The people of the workshop, where it keeps a table of them. */
+  people?: readonly RegisteredPerson[];
 }
 
 /** All that a rule may look at. */

@@ -1,6 +1,7 @@
 import type { Rule } from './rule.ts';
 import { ANTENNA_RULES } from './rule-lists/antennas.ts';
 import { ATTACHMENT_RULES } from './rule-lists/attachments.ts';
+import { CARRIED_RULES } from './rule-lists/carried.ts';
 import { COMPASS_RULES } from './rule-lists/compass.ts';
 import { DUE_RULES } from './rule-lists/due.ts';
 import { ELECTRICAL_RULES } from './rule-lists/electrical.ts';
@@ -28,6 +29,7 @@ export const RULES: readonly Rule[] = [
   ...COMPASS_RULES,
   ...ENGINE_AND_CONTROLS_RULES,
   ...DUE_RULES,
+  ...CARRIED_RULES,
   ...ATTACHMENT_RULES,
   ...RELEASE_RULES,
 ];

@@ -1,9 +1,9 @@
 import type { KeyScope } from '../archive/workshop/workshop-calls.ts';
 import { sha256 } from '../pack/digest.ts';
-import { reached } from './answer.ts';
+import { causeOf, reached } from './answer.ts';
 import { Refusal } from './problem.ts';
 import { tooMany } from './rate-limit.ts';
-import type { Access, Caller, Dependencies } from './route.ts';
+import type { Access, Call, Caller } from './route.ts';
 
 /** `slip_<workshop>_<token>`: a key names its workshop, so that nothing has to be searched. */
 const KEY = /^slip_([a-z0-9][a-z0-9-]{0,38})_[A-Za-z0-9_-]{43}$/;
@@ -17,7 +17,11 @@ export const keyText = (workshop: string, token: string): string => `slip_${work
  *
  * @throws Refusal 401 without a valid key, 403 when the key lacks the scope
  */
-export async function admit(request: Request, access: Access, { world }: Dependencies): Promise<Caller> {
+export async function admit(
+  request: Request,
+  access: Access,
+  { world, later }: Pick<Call, 'world' | 'later'>,
+): Promise<Caller> {
   if (access === 'public') return NOBODY;
   const secret = /^Bearer ([\x21-\x7e]+)$/i.exec(request.headers.get('Authorization') ?? '')?.[1];
   if (!secret) throw new Refusal('unauthorized', 'Send a key as Authorization: Bearer <key>');
@@ -27,10 +31,14 @@ export async function admit(request: Request, access: Access, { world }: Depende
     if (isSame) return NOBODY;
     throw new Refusal('unauthorized', 'Only the secret of the deployment opens this');
   }
-  return callerWith(secret, access, world);
+  return callerWith(secret, access, { world, later });
 }
 
-async function callerWith(secret: string, scope: KeyScope, world: Dependencies['world']): Promise<Caller> {
+async function callerWith(
+  secret: string,
+  scope: KeyScope,
+  { world, later }: Pick<Call, 'world' | 'later'>,
+): Promise<Caller> {
   const workshop = KEY.exec(secret)?.[1];
   if (!workshop) throw new Refusal('unauthorized', 'The key is not valid');
   const keySha256 = await sha256(secret);
@@ -38,7 +46,12 @@ async function callerWith(secret: string, scope: KeyScope, world: Dependencies['
   const ask = world.archive.workshop(workshop, (keys) => keys.authenticate(keySha256, at, world.requestsPerMinute));
   const admission = reached(await ask);
   if (!admission) throw new Refusal('unauthorized', 'The key is not valid');
-  const { key, rate } = admission;
+  const { key, rate, isUseNoted } = admission;
+  if (!isUseNoted)
+    later(async () => {
+      const noted = await world.archive.workshop(workshop, (keys) => keys.noteUse(keySha256, at));
+      if (!noted.ok) world.log({ code: 'NOT_NOTED', what: 'use of a key', cause: causeOf(noted) });
+    });
   if (rate.remaining < 0) throw tooMany(rate);
   if (!key.scopes.includes(scope)) throw new Refusal('forbidden', `The key must have the scope ${scope}`);
   return { workshop, key: key.key, person: key.person, rate, secret };

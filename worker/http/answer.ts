@@ -7,19 +7,33 @@ export function json(body: unknown, status = 200, headers: Readonly<Record<strin
   return new Response(`${JSON.stringify(body, null, 2)}\n`, { status, headers: { ...fixed, ...headers } });
 }
 
-/** The archive's answer; a failure to reach it becomes 503. */
+/** The archive's answer; a failure to reach it becomes 503, damage to what it holds 500. */
 export function reached<T>(outcome: Reached<T>): T {
   if (outcome.ok) return outcome.value;
-  throw new ArchiveUnavailable(outcome.cause);
+  throw outcome.reason === 'damaged' ? new ArchiveDamaged(outcome.what) : new ArchiveUnavailable(outcome.cause);
 }
+
+/** What the log says of an answer that did not come. */
+export const causeOf = (outcome: Exclude<Reached<unknown>, { ok: true }>): string =>
+  outcome.reason === 'damaged' ? outcome.what : outcome.cause;
 
 /** A refusal that remembers what the archive said, for the log only. */
 export class ArchiveUnavailable extends Refusal {
   readonly reason: string;
 
   constructor(cause: string) {
-    super('unavailable', 'What is stored is whole; send the same request again shortly');
+    super('unavailable', 'Send the same request again shortly; if that goes on, look into the log of the service');
     this.reason = cause;
+  }
+}
+
+/** A refusal that remembers which stored file is not what was kept, for the log only. */
+export class ArchiveDamaged extends Refusal {
+  readonly file: string;
+
+  constructor(file: string) {
+    super('damaged', 'Do not use what is stored of it: bring it back from a back-up, file by file');
+    this.file = file;
   }
 }
 

@@ -1,11 +1,13 @@
 import { type Context, Hono } from 'hono';
 import type { World } from '../world.ts';
 import { admit } from './access.ts';
-import { ArchiveUnavailable } from './answer.ts';
+import { ArchiveDamaged, ArchiveUnavailable } from './answer.ts';
 import { htmlPage } from './html-page.ts';
+import { lexiconOfReader } from './lexicon-of-reader.ts';
 import { problemResponse, Refusal } from './problem.ts';
+import { PROBLEM_KINDS } from './problem-kinds.ts';
 import { rateHeaders } from './rate-limit.ts';
-import type { Caller, Dependencies, Method, Route } from './route.ts';
+import type { Call, Caller, Dependencies, Method, Route } from './route.ts';
 import { ROUTES } from './routes.ts';
 import { secured } from './security-headers.ts';
 
@@ -26,13 +28,26 @@ async function handled(context: Context, route: Route, dependencies: Dependencie
   const [, path, access, operation] = route;
   const request = context.req.raw;
   try {
-    const caller = await admit(request, access, dependencies);
+    const later = laterOf(context, dependencies.world);
+    const caller = await admit(request, access, { ...dependencies, later });
     const params = context.req.param() as Record<string, string>;
-    const call = { ...dependencies, request, url: new URL(request.url), params, caller };
+    const call = { ...dependencies, request, url: new URL(request.url), params, caller, later };
     return secured(withRate(await operation.handle(call), caller));
   } catch (error) {
-    return secured(failed(error, path, dependencies.world));
+    return secured(toReader(request, path, failed(error, path, dependencies.world)));
   }
+}
+
+/** Work that the platform is asked to wait for. Whoever calls without a platform, as tests do, has it done all the same. */
+function laterOf(context: Context, { log }: World): Call['later'] {
+  return (task) => {
+    const done = task().catch((error: unknown) => log({ code: 'UNEXPECTED_FAILURE', route: 'later', ...told(error) }));
+    try {
+      context.executionCtx.waitUntil(done);
+    } catch {
+      // There is no execution context: the task runs on by itself.
+    }
+  };
 }
 
 /** Every answer to a key says what is left of its share. */
@@ -44,12 +59,24 @@ function withRate(response: Response, { rate }: Caller): Response {
 /** The log gets the pattern of the route, never the address: an address may hold a token. */
 function failed(error: unknown, route: string, { log }: World): Response {
   if (error instanceof ArchiveUnavailable) log({ code: 'ARCHIVE_UNAVAILABLE', cause: error.reason });
+  if (error instanceof ArchiveDamaged) log({ code: 'FILE_DAMAGED', file: error.file });
   if (error instanceof Refusal) return problemResponse(error);
-  const { name, message } = error instanceof Error ? error : { name: 'unknown', message: String(error) };
-  log({ code: 'UNEXPECTED_FAILURE', route, name, message });
+  log({ code: 'UNEXPECTED_FAILURE', route, ...told(error) });
   return problemResponse(
     new Refusal('internal', 'The failure was noted; the request changed nothing that it does not say'),
   );
+}
+
+const told = (error: unknown): { name: string; message: string } =>
+  error instanceof Error ? { name: error.name, message: error.message } : { name: 'unknown', message: String(error) };
+
+/** Whoever opens a link reads a page, whatever went wrong: a program gets the problem as data. */
+function toReader(request: Request, path: string, response: Response): Response {
+  const isReader = path.startsWith('/p/') && request.headers.get('Accept')?.includes('text/html');
+  if (!isReader || response.status < 500) return response;
+  const { status } = response;
+  const view = { isDamaged: status !== PROBLEM_KINDS.unavailable.status };
+  return htmlPage('trouble-page', view, { status, lexicon: lexiconOfReader(request) });
 }
 
 /** Somebody who typed an address is led on; whoever asks for data gets the problem as data. */

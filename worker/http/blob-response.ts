@@ -1,8 +1,9 @@
-import { found, reached } from './answer.ts';
+import { ArchiveDamaged, reached } from './answer.ts';
 import { wantedRange } from './byte-range.ts';
 import { entityTag, isKnown } from './conditions.ts';
 import { Refusal } from './problem.ts';
 import type { Call } from './route.ts';
+import { type OwnedPack, sealedFile } from './sealed-file.ts';
 import { PDF_POLICY } from './security-headers.ts';
 
 interface BlobOptions {
@@ -14,8 +15,16 @@ interface BlobOptions {
 /** A sealed file never changes; only its owner's own cache may keep it. */
 export const IMMUTABLE = 'private, max-age=31536000, immutable';
 
-/** A blob of the archive as a file: conditional, in parts where asked for, with a name to save it under. */
-export async function blobResponse(call: Call, sha256: string, options: BlobOptions): Promise<Response> {
+/**
+ * A sealed file: conditional, in parts where asked for, with a name to save it under. It is read whole even for a part, because only the
+ * whole can be held against its digest.
+ */
+export async function blobResponse(
+  call: Call,
+  owned: OwnedPack,
+  sha256: string,
+  options: BlobOptions,
+): Promise<Response> {
   const { request, world } = call;
   const tag = entityTag(sha256);
   const headers: Record<string, string> = {
@@ -25,7 +34,9 @@ export async function blobResponse(call: Call, sha256: string, options: BlobOpti
     ...(options.type === 'application/pdf' && PDF_POLICY),
   };
   if (isKnown(request, sha256)) return new Response(null, { status: 304, headers });
-  const size = found(reached(await world.archive.sizeOfBlob(sha256)), 'such file');
+  const { workshop } = owned.name;
+  const size = reached(await world.archive.sizeOfBlob({ workshop, sha256, isShared: owned.pack.isShared }));
+  if (size === null) throw new ArchiveDamaged(`${owned.pack.summary.pack} ${sha256}`);
   const ifRange = request.headers.get('If-Range');
   const wanted = wantedRange(ifRange && ifRange !== tag ? null : request.headers.get('Range'), size);
   if (wanted.kind === 'none') {
@@ -35,10 +46,11 @@ export async function blobResponse(call: Call, sha256: string, options: BlobOpti
   headers['Content-Type'] = options.type;
   headers['Content-Disposition'] = `inline; filename="${options.fileName}"`;
   if (request.method === 'HEAD') return new Response(null, { headers: { ...headers, 'Content-Length': String(size) } });
-  const range = wanted.kind === 'part' ? wanted.range : undefined;
-  const body = found(reached(await world.archive.blob(sha256, range)), 'such file');
-  if (!range) return new Response(body, { headers: { ...headers, 'Content-Length': String(size) } });
-  headers['Content-Range'] = `bytes ${range.offset}-${range.offset + range.length - 1}/${size}`;
-  headers['Content-Length'] = String(range.length);
-  return new Response(body, { status: 206, headers });
+  const bytes = await sealedFile(call, owned, sha256);
+  headers['Content-Length'] = String(bytes.length);
+  if (wanted.kind === 'whole') return new Response(bytes as Uint8Array<ArrayBuffer>, { headers });
+  const { offset, length } = wanted.range;
+  headers['Content-Range'] = `bytes ${offset}-${offset + length - 1}/${size}`;
+  headers['Content-Length'] = String(length);
+  return new Response(bytes.slice(offset, offset + length), { status: 206, headers });
 }

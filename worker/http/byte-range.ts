@@ -1,4 +1,8 @@
-import type { ByteRange } from '../archive/archive.ts';
+/** Part of a file, in bytes. */
+export interface ByteRange {
+  offset: number;
+  length: number;
+}
 
 /** What a `Range` header asks for: a part, everything, or a part that does not exist. */
 export type WantedRange = { kind: 'part'; range: ByteRange } | { kind: 'whole' } | { kind: 'none' };

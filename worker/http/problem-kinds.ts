@@ -22,6 +22,7 @@ export const PROBLEM_KINDS = {
   'precondition-required': { status: 428, title: 'Say which form you read' },
   'too-many-requests': { status: 429, title: 'The key has used up its share' },
   internal: { status: 500, title: 'Something went wrong on our side' },
+  damaged: { status: 500, title: 'A stored file is missing or is not what was kept' },
   unavailable: { status: 503, title: 'The archive cannot be reached just now' },
 } as const;
 

@@ -1,11 +1,13 @@
 import * as z from 'zod';
-import type { LedgerName, SealFacts } from '../archive/archive.ts';
+import type { LedgerName } from '../archive/archive.ts';
 import type { KeptPack, KeptVisit, Restoration } from '../archive/ledger/ledger-calls.ts';
 import { isDigestOfRecord } from '../archive/ledger/record-digest.ts';
 import { type ReplayedPack, replay } from '../archive/ledger/replay.ts';
 import { LIMITS } from '../limits.ts';
 import { type Defect, Refusal } from './problem.ts';
 import { defect } from './request-body.ts';
+import { restoredPack, type Staged } from './restored-pack.ts';
+import type { Call } from './route.ts';
 import { ChainEntry, PackSummary } from './schemas.ts';
 
 const strict = <Shape extends z.ZodRawShape>(schema: z.ZodObject<Shape>) => z.strictObject(schema.shape);
@@ -25,14 +27,24 @@ export const LedgerRequest = z
   .meta({ title: 'Ledger to restore' });
 export type LedgerRequest = z.infer<typeof LedgerRequest>;
 
-type Staged = ReadonlyMap<string, SealFacts | null>;
+/** A ledger to be written, and the files that it is written over. */
+export interface CheckedRestoration {
+  restoration: Restoration;
+  /** Everything of its packs that was brought. */
+  digests: string[];
+}
 
 /**
  * The ledger to be written, once all of it holds together.
  *
  * @throws Refusal 422 with every defect
  */
-export async function restorationFrom(name: LedgerName, body: LedgerRequest, staged: Staged): Promise<Restoration> {
+export async function restorationFrom(
+  call: Call,
+  name: LedgerName,
+  body: LedgerRequest,
+  staged: Staged,
+): Promise<CheckedRestoration> {
   const { workshop, registration } = name;
   const outcome = await replay(registration, body.entries);
   if (!outcome.ok) {
@@ -42,20 +54,33 @@ export async function restorationFrom(name: LedgerName, body: LedgerRequest, sta
   const { visits, packs } = outcome.replay;
   const defects = [
     ...(await visitDefects(body, [...visits.values()])),
-    ...[...packs.values()].flatMap((pack) => packDefects(name, pack, body, staged)),
+    ...[...packs.values()].flatMap((pack) => summaryDefects(name, pack, body)),
     ...strayPacks(body, packs),
   ];
-  if (defects.length > 0) throw notValid(defects.slice(0, LIMITS.recordIssues));
+  if (defects.length > 0) throw notValid(defects);
+  const keptPacks: KeptPack[] = [];
+  const digests = new Set<string>();
+  for (const replayed of packs.values()) {
+    const given = body.packs.find(({ pack }) => pack === replayed.pack);
+    const previousSha256 = packs.get(replayed.previous ?? '')?.manifestSha256 ?? null;
+    const outcome = given && (await restoredPack(call, { name, replayed, previousSha256, given, staged }));
+    if (outcome?.ok) keptPacks.push(keptPack(replayed, outcome.summary));
+    if (outcome?.ok) for (const digest of outcome.digests) digests.add(digest);
+    if (outcome && !outcome.ok) defects.push(...outcome.defects);
+  }
+  if (defects.length > 0) throw notValid(defects);
   const records = new Map(body.visits.map(({ visit, record }) => [visit, record]));
   const keptVisits = [...visits.values()].map(
     (state): KeptVisit => ({ ...state, record: records.get(state.visit) ?? '' }),
   );
-  const keptPacks = [...packs.values()].map((pack) => keptPack(pack, body));
-  return { workshop, entries: body.entries, visits: keptVisits, packs: keptPacks };
+  const restoration = { workshop, entries: body.entries, visits: keptVisits, packs: keptPacks };
+  return { restoration, digests: [...digests] };
 }
 
-const notValid = (findings: Defect[]) =>
-  new Refusal('request-not-valid', `${findings.length} defects; nothing was restored`, { findings });
+const notValid = (defects: Defect[]) =>
+  new Refusal('request-not-valid', `${defects.length} defects; nothing was restored`, {
+    findings: defects.slice(0, LIMITS.recordIssues),
+  });
 
 /** Each visit of the chain has one record, of the digest that the chain names; there is no other. */
 async function visitDefects({ visits }: LedgerRequest, states: { visit: string; recordSha256: string }[]) {
@@ -74,7 +99,8 @@ async function visitDefects({ visits }: LedgerRequest, states: { visit: string; 
   return defects;
 }
 
-function packDefects(name: LedgerName, pack: ReplayedPack, { packs }: LedgerRequest, staged: Staged): Defect[] {
+/** What the export says of a pack must not contradict the chain, though it is not believed where it says more. */
+function summaryDefects(name: LedgerName, pack: ReplayedPack, { packs }: LedgerRequest): Defect[] {
   const at = packs.findIndex((summary) => summary.pack === pack.pack);
   const summary = packs[at];
   if (!summary) return [defect('PACK_MISSING', '/packs', `There is no summary of ${pack.pack}`)];
@@ -84,31 +110,9 @@ function packDefects(name: LedgerName, pack: ReplayedPack, { packs }: LedgerRequ
     const given = summary[key as keyof typeof expected];
     return (key === 'registration' ? String(given).toUpperCase() : given) !== value;
   });
-  return [
-    ...differing.map(([key, value]) =>
-      defect('SUMMARY_DIFFERS', `/packs/${at}/${key}`, `${key} of ${pack.pack} is ${value} by the chain`),
-    ),
-    ...blobDefects(name, pack, staged),
-  ];
-}
-
-/** Every file of the pack was brought, and its PDF is sealed as this pack of this workshop. */
-function blobDefects({ workshop }: LedgerName, pack: ReplayedPack, staged: Staged): Defect[] {
-  const { pdfSha256, manifestSha256, recordSha256, documentsSha256, issuedAt } = pack;
-  const missing = Object.entries({ pdfSha256, manifestSha256, recordSha256, documentsSha256 }).filter(
-    ([, digest]) => !staged.has(digest),
+  return differing.map(([key, value]) =>
+    defect('SUMMARY_DIFFERS', `/packs/${at}/${key}`, `${key} of ${pack.pack} is ${value} by the chain`),
   );
-  if (missing.length > 0)
-    return missing.map(([key, digest]) =>
-      defect('BLOB_MISSING', '', `${key} of ${pack.pack} was not brought: ${digest}`),
-    );
-  const seal = staged.get(pdfSha256);
-  if (!seal) return [defect('SEAL_UNPROVED', '', `${pack.pack} is not sealed by a published key of ${workshop}`)];
-  if (seal.workshop !== workshop)
-    return [defect('SEAL_OF_ANOTHER', '', `${pack.pack} was sealed by ${seal.workshop}, and this is ${workshop}`)];
-  const sealed = { pack: pack.pack, manifestSha256, recordSha256, issuedAt };
-  const isSame = Object.entries(sealed).every(([key, value]) => seal[key as keyof typeof sealed] === value);
-  return isSame ? [] : [defect('SEAL_DIFFERS', '', `The chain says something else of ${pack.pack} than its seal`)];
 }
 
 function strayPacks({ packs }: LedgerRequest, known: ReadonlyMap<string, ReplayedPack>): Defect[] {
@@ -120,9 +124,9 @@ function strayPacks({ packs }: LedgerRequest, known: ReadonlyMap<string, Replaye
   );
 }
 
-function keptPack(pack: ReplayedPack, { packs }: LedgerRequest): KeptPack {
-  const summary = packs.find((given) => given.pack === pack.pack);
-  if (!summary) throw new Error(`Cannot restore ${pack.pack}: its summary must be there`);
-  const { manifestSha256, pdfSha256, recordSha256, documentsSha256, previous, supersededBy, withdrawal } = pack;
-  return { summary, manifestSha256, pdfSha256, recordSha256, documentsSha256, previous, supersededBy, withdrawal };
+function keptPack(pack: ReplayedPack, summary: KeptPack['summary']): KeptPack {
+  const { manifestSha256, pdfSha256, recordSha256, documentsSha256, factsSha256 } = pack;
+  const { previous, supersededBy, withdrawal } = pack;
+  const digests = { manifestSha256, pdfSha256, recordSha256, documentsSha256, factsSha256 };
+  return { summary, ...digests, previous, supersededBy, withdrawal, isShared: false };
 }

@@ -14,9 +14,13 @@ export type Pipeline = Pick<
   | 'draftDocuments'
   | 'draftPdf'
   | 'inspectAttachment'
+  | 'isOwnMarkup'
   | 'loadingFacts'
   | 'nextDue'
+  | 'openAfterPack'
+  | 'openDigest'
   | 'seal'
+  | 'timeLeft'
 >;
 
 export interface Dependencies {
@@ -44,6 +48,8 @@ export interface Call extends Dependencies {
   params: Readonly<Record<string, string>>;
   /** The caller of a route that asks for a key. */
   caller: Caller;
+  /** Does something once the answer is on its way; whatever becomes of it changes nothing of the answer. */
+  later(task: () => Promise<void>): void;
 }
 
 /** Who may call: anybody, holders of the deployment's secret, or keys with a scope. */

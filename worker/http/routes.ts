@@ -13,11 +13,13 @@ import {
   getPack,
   getPackAttachment,
   getPackDocuments,
+  getPackFacts,
   getPackManifest,
   getPackPdf,
   getPackRecord,
   listPacks,
 } from './resources/packs.ts';
+import { getPerson, listPeople, putPerson } from './resources/people.ts';
 import { releaseVisit } from './resources/release.ts';
 import { relistAircraft } from './resources/relisting.ts';
 import { bringBlob, restoreLedger } from './resources/restoration.ts';
@@ -76,6 +78,7 @@ export const ROUTES: readonly Route[] = [
   ['GET', `${PACK}/record.json`, 'records', getPackRecord],
   ['GET', `${PACK}/manifest.json`, 'records', getPackManifest],
   ['GET', `${PACK}/documents.json`, 'records', getPackDocuments],
+  ['GET', `${PACK}/facts.json`, 'records', getPackFacts],
   ['GET', `${PACK}/attachments/{sha256}`, 'records', getPackAttachment],
   ['POST', `${PACK}/withdrawal`, 'release', withdrawPack],
   ['GET', `${PACK}/baseline.json`, 'records', getBaseline],
@@ -98,6 +101,9 @@ export const ROUTES: readonly Route[] = [
   ['PUT', `${AIRCRAFT}/restoration/blobs/{sha256}`, 'admin', bringBlob],
   ['PUT', `${AIRCRAFT}/restoration`, 'admin', restoreLedger],
   ['POST', `${AIRCRAFT}/relisting`, 'admin', relistAircraft],
+  ['GET', '/v1/people', 'records', listPeople],
+  ['GET', '/v1/people/{person}', 'records', getPerson],
+  ['PUT', '/v1/people/{person}', 'admin', putPerson],
   ['GET', '/v1/keys', 'admin', listKeys],
   ['POST', '/v1/keys', 'admin', makeKey],
   ['POST', '/v1/keys/{key}/rotation', 'admin', rotateKey],

@@ -1,6 +1,7 @@
 import * as z from 'zod';
 import { AUDIENCES } from '../archive/ledger/ledger-calls.ts';
 import { KEY_SCOPES } from '../archive/workshop/workshop-calls.ts';
+import { SCOPES } from '../visit/people.ts';
 import { Defect } from './problem.ts';
 import { AssessmentResults, Due } from './result-schemas.ts';
 
@@ -114,21 +115,45 @@ export const AircraftAnswer = z
   })
   .meta({ title: 'Aircraft overview' });
 
+const openItem = z.string().meta({
+  description:
+    'Its name for the life of the aircraft: the pack number in which it first stood, and its identifier there',
+  examples: ['Q-SLM-P1/F4'],
+});
+
 export const DueAnswer = z
   .object({
     pack: z.string(),
     issuedAt: moment('When the pack was sealed'),
-    items: z.array(Due),
+    withdrawn: z.string().nullable().meta({ description: 'A later pack that was withdrawn: no release stands' }),
+    items: z
+      .array(
+        Due.extend({
+          openItem,
+          of: z.string().meta({ description: 'What its hours count: airframe, engine or propeller' }),
+          meter: z.string().optional().meta({ description: 'The meter, where the record names one' }),
+        }),
+      )
+      .meta({ description: 'What comes due, recurring and open bulletins and directives among it' }),
     deferred: z
       .array(
         z.object({
           id: z.string(),
+          openItem,
           text: z.string(),
           untilDate: z.string().optional(),
-          untilHours: z.number().optional(),
+          untilHours: z.number().optional().meta({ description: 'Total hours of the airframe' }),
+          daysLeft: z.number().optional(),
+          hoursLeft: z.number().optional(),
+          isOverdue: z.boolean(),
         }),
       )
       .meta({ description: 'Findings that were put off' }),
+    watched: z
+      .array(z.object({ id: z.string(), openItem, text: z.string() }))
+      .meta({ description: 'Findings that are to be watched' }),
+    limitations: z.array(z.object({ openItem, text: z.string() })),
+    flightTests: z.array(z.object({ id: z.string(), openItem, text: z.string() })).meta({ description: 'Still owed' }),
   })
   .meta({ title: 'Due list' });
 
@@ -183,6 +208,20 @@ export const Key = z
     revokedAt: moment('When it was revoked').nullable(),
   })
   .meta({ title: 'Key' });
+
+export const Person = z
+  .object({
+    id: z.string().meta({ description: 'As records and keys name the person' }),
+    name: z.string(),
+    capacity: z.string(),
+    licence: z.string().nullable(),
+    scope: z.array(z.enum(SCOPES)),
+    from: z.string().nullable().meta({ description: 'First day on which that holds' }),
+    until: z.string().nullable().meta({ description: 'Last day on which that holds' }),
+    enteredAt: moment('When they were entered last'),
+    enteredBy: z.string().meta({ description: 'By which key' }),
+  })
+  .meta({ title: 'Person of the workshop' });
 
 export const NewKey = Key.extend({
   secret: z.string().meta({ description: 'Text of the key; shown this once' }),

@@ -1,17 +1,21 @@
-import type { KeptPack } from '../archive/ledger/ledger-calls.ts';
-import type { Assessed } from '../pipeline.ts';
-import { found, reached } from './answer.ts';
+import type { ArchiveFacts, Assessed } from '../pipeline.ts';
 import type { Call } from './route.ts';
+import { type OwnedPack, sealedJson } from './sealed-file.ts';
 
 /**
  * What the core makes of the record that a pack was sealed from.
  *
  * @param at the moment that it is looked at from
+ * @param facts what the archive knew then, as far as it matters
  * @returns undefined where the record no longer fits the schema
  */
-export async function sealedRecord(call: Call, pack: KeptPack, at: string): Promise<Assessed | undefined> {
-  const { world, pipeline } = call;
-  const body = found(reached(await world.archive.blob(pack.recordSha256)), 'such record');
-  const outcome = await pipeline.assess(await new Response(body).json(), at, {});
+export async function sealedRecord(
+  call: Call,
+  owned: OwnedPack,
+  at: string,
+  facts: ArchiveFacts = {},
+): Promise<Assessed | undefined> {
+  const record = await sealedJson<unknown>(call, owned, owned.pack.recordSha256);
+  const outcome = await call.pipeline.assess(record, at, facts);
   return outcome.ok ? outcome.assessed : undefined;
 }

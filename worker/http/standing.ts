@@ -1,6 +1,7 @@
 import type { KeptVisit } from '../archive/ledger/ledger-calls.ts';
-import type { ArchiveFacts, Assessed } from '../pipeline.ts';
+import type { ArchiveFacts, Assessed, PackPlace } from '../pipeline.ts';
 import { found, reached } from './answer.ts';
+import { archiveFacts } from './archive-facts.ts';
 import { attachmentFacts } from './attached.ts';
 import { ledgerOf, visitOf } from './params.ts';
 import { Refusal } from './problem.ts';
@@ -10,6 +11,8 @@ import type { Call } from './route.ts';
 export interface Standing {
   kept: KeptVisit;
   assessed: Assessed;
+  /** Where its next pack would stand. */
+  place: PackPlace;
   at: string;
 }
 
@@ -19,15 +22,13 @@ export interface Standing {
  * @throws Refusal 404 when the caller's workshop has no such visit
  */
 export async function standing(call: Call): Promise<Standing> {
-  const { world } = call;
-  const visit = visitOf(call);
-  const at = world.now().toISOString();
-  const [kept, facts] = reached(
-    await world.archive.ledger(ledgerOf(call), (ledger) => Promise.all([ledger.visit(visit), ledger.facts(visit)])),
-  );
-  const { record } = found(kept, 'such visit of this aircraft');
-  const assessed = await assessedOr422(call, JSON.parse(record), at, facts);
-  return { kept: found(kept, 'such visit'), assessed, at };
+  const name = ledgerOf(call);
+  const at = call.world.now().toISOString();
+  const ask = call.world.archive.ledger(name, (ledger) => ledger.visitAmongPacks(name.registration, visitOf(call)));
+  const among = reached(await ask);
+  const kept = found(among.kept, 'such visit of this aircraft');
+  const assessed = await assessedOr422(call, JSON.parse(kept.record), at, await archiveFacts(call, name, among));
+  return { kept, assessed, place: among.place, at };
 }
 
 /** @throws Refusal 422 with every issue, when the value is no record */

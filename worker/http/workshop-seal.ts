@@ -22,6 +22,11 @@ export async function sealKeyOf(call: Call): Promise<SealKey> {
   }
 }
 
+/** The name of a workshop as the deployment knows it. */
+export async function workshopName({ world }: Call, workshop: string): Promise<string> {
+  return found(reached(await world.archive.workshop(workshop, (calls) => calls.displayName())), 'such workshop');
+}
+
 /** Takes a new key into use in place of the one that the caller knows of. */
 export async function takeNewKey(call: Call, inPlaceOf: string | null): Promise<KeptSealKey> {
   const { workshop } = call.caller;

@@ -10,6 +10,8 @@ export interface PackIdentity {
   visit: string;
   previous: { pack: string; manifestSha256: string } | undefined;
   supersedes: string | undefined;
+  /** The workshop that seals the pack, as the deployment knows it, and the thumbprint of its key; undefined where nobody does. */
+  sealedBy: { id: string; name: string; kid: string } | undefined;
 }
 
 /** What stands on every page of a pack that no one has released. */

@@ -3,9 +3,14 @@ import { RULE_SET } from '../gate/rule-set.ts';
 import type { PackIdentity } from './identity.ts';
 import type { DocumentDigest } from './views/record-of-issue.ts';
 
-/** What a sealed pack is made of, by digest, and who released it on what words: the thing that is sealed. */
+export const MANIFEST_FORMAT = 'slipmark-manifest/2';
+
+/**
+ * What a sealed pack is made of, by digest, and who released it on what words: the thing that is sealed. A reader takes the members that
+ * it knows and lets others be. Form 1 lacks `sealedBy`, `workshop`, `facts`, `signatures`, `entriesSha256` and `notCovered`.
+ */
 export interface Manifest {
-  format: 'slipmark-manifest/1';
+  format: typeof MANIFEST_FORMAT;
   pack: string;
   issue: string;
   registration: string;
@@ -34,6 +39,18 @@ export interface Manifest {
   attachments: { id: string; title: string; sha256: string }[];
   previous: { pack: string; manifestSha256: string } | null;
   supersedes: string | null;
+  /** The workshop as the deployment knows it; null where no service sealed the pack. */
+  workshop: { id: string; name: string } | null;
+  /** The key of the interface that released it, and the person in whose hand that is where it is a person's. */
+  sealedBy: { key: string; person: string | null } | null;
+  /** What was said of the pack when it was released. */
+  facts: { sha256: string };
+  /** Signatures of people by keys of their own. */
+  signatures: readonly never[];
+  /** Digest of what people wrote down one by one, where that was kept. */
+  entriesSha256: null;
+  /** What the pack does not cover. */
+  notCovered: readonly never[];
 }
 
 export function manifestOf(
@@ -43,11 +60,20 @@ export function manifestOf(
     recordSha256,
     read,
     digests,
-  }: { identity: PackIdentity; recordSha256: string; read: string; digests: DocumentDigest[] },
+    factsSha256,
+    sealedBy,
+  }: {
+    identity: PackIdentity;
+    recordSha256: string;
+    read: string;
+    digests: DocumentDigest[];
+    factsSha256: string;
+    sealedBy: Manifest['sealedBy'];
+  },
 ): Manifest {
   const { visit, regime, releasedBy, statement, releasedAt } = released;
   return {
-    format: 'slipmark-manifest/1',
+    format: MANIFEST_FORMAT,
     pack: identity.pack,
     issue: identity.issue,
     registration: visit.aircraft.registration,
@@ -74,5 +100,11 @@ export function manifestOf(
     attachments: (visit.attachments ?? []).map(({ id, title, sha256 }) => ({ id, title, sha256 })),
     previous: identity.previous ?? null,
     supersedes: identity.supersedes ?? null,
+    workshop: identity.sealedBy ? { id: identity.sealedBy.id, name: identity.sealedBy.name } : null,
+    sealedBy,
+    facts: { sha256: factsSha256 },
+    signatures: [],
+    entriesSha256: null,
+    notCovered: [],
   };
 }

@@ -1,10 +1,4 @@
-import { forecastDate } from '../calc/lives/due.ts';
-import type { Results } from '../calc/results.ts';
-import { hoursOf } from '../calc/total-hours.ts';
-import { dateOf } from '../units/calendar.ts';
-import { byText } from '../units/order.ts';
-import type { Printer } from '../units/print.ts';
-import type { Visit } from '../visit/visit.ts';
+import { timeLeft } from '../calc/open-items/time-left.ts';
 import type { PackContext } from './context.ts';
 import { landingsText } from './views/counts.ts';
 import { dueLimit, eitherOf } from './views/due-limit.ts';
@@ -19,36 +13,15 @@ export interface NextDue {
   date: string | undefined;
 }
 
-const NEVER = '9999-12-31';
-
-/** What comes due after a visit, the soonest first: the lines of the due list, and findings that were put off. */
+/** What comes due after a visit, the soonest first: all that stands open with a limit, of this pack and of earlier ones. */
 export function nextDue(
   { visit, results, say }: Pick<PackContext, 'visit' | 'results' | 'say'>,
   at: string,
 ): NextDue[] {
-  return [...lives(results, say), ...deferrals(visit, dateOf(at), say)]
-    .sort((a, b) => byText(a.expected, b.expected) || byText(a.id, b.id))
-    .map(({ id, what, limit, date }) => ({ id, what, limit, date }));
-}
-
-type Expected = NextDue & { expected: string };
-
-function lives({ due }: Results, say: Printer): Expected[] {
-  return due.flatMap(({ id, item, dueDate, dueHours, dueLandings, forecastDate: expected = NEVER }) => {
-    const landings = dueLandings === undefined ? undefined : landingsText(dueLandings, say);
-    const limit = eitherOf(say, dueLimit(say, dueDate, dueHours), landings);
-    return limit === undefined ? [] : [{ id, what: item, limit, date: dueDate, expected }];
-  });
-}
-
-function deferrals(visit: Visit, today: string, say: Printer): Expected[] {
-  const hoursNow = hoursOf(visit, 'airframe');
-  return (visit.findings ?? []).flatMap(({ id, text, deferral }) => {
-    const { untilDate, untilHours } = deferral ?? {};
-    const limit = dueLimit(say, untilDate, untilHours);
-    if (limit === undefined) return [];
-    const hoursLeft = untilHours === undefined || hoursNow === undefined ? undefined : untilHours - hoursNow;
-    const expected = forecastDate(today, untilDate, hoursLeft, visit.lives?.hoursPerYear) ?? NEVER;
-    return [{ id, what: text, limit, date: untilDate, expected }];
+  return timeLeft(results.open.standing, visit, at).flatMap(({ id, text, until }) => {
+    const { date, hours, landings } = until;
+    const counted = landings === undefined ? undefined : landingsText(landings, say);
+    const limit = eitherOf(say, dueLimit(say, date, hours), counted);
+    return limit === undefined ? [] : [{ id, what: text, limit, date }];
   });
 }

@@ -16,7 +16,7 @@ export interface Assessed extends Assessment {
   recordJson: string;
   /** SHA-256 of `recordJson`. */
   recordSha256: string;
-  /** SHA-256 over record, rule set and regime: what an inspector reads and releases. */
+  /** SHA-256 over record, rule set, regime and what earlier packs left open: what an inspector reads and releases. */
   assessmentSha256: string;
 }
 
@@ -29,16 +29,24 @@ export type AssessOutcome = { ok: true; assessed: Assessed } | { ok: false; issu
  * @param at the moment of the assessment, ISO 8601 with offset
  */
 export async function assess(input: unknown, at: string, facts: ArchiveFacts = {}): Promise<AssessOutcome> {
-  const read = readRecord(input);
-  if (!read.ok) return read;
-  const { record, visit } = read;
+  const outcome = readRecord(input);
+  if (!outcome.ok) return outcome;
+  const { record, visit } = outcome;
   const recordJson = canonicalJson(record);
   // Digested beside the computing: the platform hashes on a thread of its own.
   const digesting = sha256(recordJson);
   const { id, version, leastPilotKg, standardPersonKg } = regimeNamed(visit.aircraft.regime);
-  const results = compute(visit, { leastPilotKg: leastPilotKg.value, standardPersonKg: standardPersonKg.value, at });
+  const settings = { leastPilotKg: leastPilotKg.value, standardPersonKg: standardPersonKg.value, at, open: facts.open };
+  const results = compute(visit, settings);
   const assessment = passGate(visit, results, { at, facts });
   const recordSha256 = await digesting;
-  const assessmentSha256 = await sha256(canonicalJson({ recordSha256, ruleSet: RULE_SET, regime: { id, version } }));
+  const read = {
+    recordSha256,
+    ruleSet: RULE_SET,
+    regime: { id, version },
+    // An inspector reads what earlier packs left open, too.
+    ...(facts.open?.length && { openSha256: await sha256(canonicalJson(facts.open)) }),
+  };
+  const assessmentSha256 = await sha256(canonicalJson(read));
   return { ok: true, assessed: { ...assessment, record, recordJson, recordSha256, assessmentSha256 } };
 }

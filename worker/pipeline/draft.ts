@@ -15,6 +15,7 @@ function draftContext(assessed: Assessed, at: string): PackContext {
     visit: DASH,
     previous: undefined,
     supersedes: undefined,
+    sealedBy: undefined,
   };
   return packContext(assessed, { identity, recordSha256: assessed.recordSha256 });
 }

@@ -5,7 +5,9 @@ import { packContext } from '../pack/context.ts';
 import { sha256 } from '../pack/digest.ts';
 import type { PackIdentity } from '../pack/identity.ts';
 import { manifestOf } from '../pack/manifest.ts';
+import type { SealedBefore } from '../pack/open-digest.ts';
 import { type PackDocument, packDocuments } from '../pack/pack-documents.ts';
+import { packFacts } from '../pack/pack-facts.ts';
 import { type PackSummary, summaryOf } from '../pack/summary.ts';
 import { type SealKey, sealFile } from '../seal/seal.ts';
 import type { Assessed } from './assess.ts';
@@ -18,10 +20,13 @@ export interface Attestation extends GateAttestation {
   read: string;
 }
 
-/** With what a pack is sealed: the workshop as the deployment knows it, and its key. */
+/** With what a pack is sealed, and on whose behalf. */
 export interface Sealing {
-  workshop: string;
+  /** The workshop as the deployment knows it. */
+  workshop: { id: string; name: string };
   key: SealKey;
+  /** The key of the interface that released it, and the person in whose hand that is. */
+  by: { key: string; person: string | null };
 }
 
 /** Place of a pack in the archive, given by the ledger before sealing. */
@@ -30,6 +35,8 @@ export interface PackPlace {
   number: number;
   issue: number;
   visit: string;
+  /** The newest issue of every pack before it, the oldest first: what stood open follows from them. */
+  before: readonly SealedBefore[];
   previous?: { pack: string; manifestSha256: string };
   supersedes?: string;
 }
@@ -40,6 +47,9 @@ export interface SealedPack {
   recordJson: string;
   manifestJson: string;
   manifestSha256: string;
+  /** What was said of the pack when it was released, as JSON. */
+  factsJson: string;
+  factsSha256: string;
   pdfSha256: string;
   documents: PackDocument[];
   summary: PackSummary;
@@ -71,10 +81,18 @@ export async function seal(
     visit: place.visit,
     previous: place.previous,
     supersedes: place.supersedes,
+    sealedBy: sealing && { ...sealing.workshop, kid: sealing.key.kid },
   };
   const context = packContext(assessed, { identity, recordSha256, released });
   const { documents, digests } = await packDocuments(context);
-  const manifestJson = canonicalJson(manifestOf(released, { identity, recordSha256, read: attestation.read, digests }));
+  const summary = summaryOf(released, place, context);
+  const factsJson = canonicalJson(await packFacts(context, { place, recordSha256, summary }));
+  const factsSha256 = await sha256(factsJson);
+  const { read } = attestation;
+  const sealedBy = sealing ? sealing.by : null;
+  const manifestJson = canonicalJson(
+    manifestOf(released, { identity, recordSha256, read, digests, factsSha256, sealedBy }),
+  );
   const manifestSha256 = await sha256(manifestJson);
   const printed = await printPack(context, documents, {
     recordJson,
@@ -93,12 +111,11 @@ export async function seal(
     recordSha256,
   };
   const pdf = sealing
-    ? await sealFile(printed.bytes, { workshop: sealing.workshop, ...facts }, printed.parts, sealing.key)
+    ? await sealFile(printed.bytes, { workshop: sealing.workshop.id, ...facts }, printed.parts, sealing.key)
     : printed.bytes;
   const pdfSha256 = await sha256(pdf);
-  const summary = summaryOf(released, place, context);
   return {
     ok: true,
-    sealed: { pdf, recordJson, manifestJson, manifestSha256, pdfSha256, documents, summary },
+    sealed: { pdf, recordJson, manifestJson, manifestSha256, factsJson, factsSha256, pdfSha256, documents, summary },
   };
 }

@@ -1,8 +1,22 @@
-export const SEAL_FORMAT = 'slipmark-seal/1';
+/** Every form of a seal that was ever given. */
+export const SEAL_FORMATS = ['slipmark-seal/1', 'slipmark-seal/2'] as const;
 
-/** What a workshop signs when it seals a pack. */
+/** The form that seals are given in now. */
+export const SEAL_FORMAT = 'slipmark-seal/2';
+
+/** A PDF that a seal covers: its name, the digest and the length of the file with an empty slot. */
+export interface SealedPdf {
+  name: string;
+  sha256: string;
+  bytes: number;
+}
+
+/** Name of the file that holds the whole pack. */
+export const WHOLE_PACK = 'pack.pdf';
+
+/** What a workshop signs when it seals a pack, in every form. Members that are not known here are let be. */
 export interface SealClaims {
-  format: typeof SEAL_FORMAT;
+  format: (typeof SEAL_FORMATS)[number];
   workshop: string;
   registration: string;
   pack: string;
@@ -10,8 +24,23 @@ export interface SealClaims {
   issuedAt: string;
   manifestSha256: string;
   recordSha256: string;
-  /** Digest and length of the file with an empty slot. */
-  pdf: { sha256: string; bytes: number };
-  /** Where a change is: name, first byte, the byte after the last, and the start of a digest. The digest above is the proof. */
+  /** Every PDF of the pack, the whole pack first. Form 1 has `pdf` instead, the whole pack alone. */
+  files: SealedPdf[];
+  /**
+   * Where a change of the whole pack is: name, first byte, the byte after the last, and the start of a digest. The digest of the file is
+   * the proof.
+   */
   parts: [name: string, start: number, end: number, digest: string][];
+}
+
+/** As form 1 was written. */
+type FirstClaims = Omit<SealClaims, 'files'> & { pdf: Omit<SealedPdf, 'name'> };
+
+/** Claims as they stand in a seal of any form; undefined where the form is not known. */
+export function claimsIn(payload: unknown): SealClaims | undefined {
+  const claims = payload as SealClaims | FirstClaims;
+  if (!SEAL_FORMATS.includes(claims.format)) return undefined;
+  if (!('pdf' in claims)) return claims;
+  const { pdf, ...rest } = claims;
+  return { ...rest, files: [{ name: WHOLE_PACK, ...pdf }] };
 }

@@ -1,7 +1,7 @@
 import { CompactSign, type CryptoKey } from 'jose';
 import { sha256 } from '../pack/digest.ts';
 import type { Part } from '../print/index.ts';
-import { SEAL_FORMAT, type SealClaims } from './claims.ts';
+import { SEAL_FORMAT, type SealClaims, WHOLE_PACK } from './claims.ts';
 import { slotIn, withSeal } from './slot.ts';
 
 /** A key that a workshop seals with. Ed25519 signs without chance, so the same file gets the same seal. */
@@ -14,7 +14,7 @@ export interface SealKey {
 /** How many figures of a digest tell a part: enough to find a change, and the digest of the whole proves it. */
 const PART_FIGURES = 8;
 
-export type SealedFacts = Omit<SealClaims, 'format' | 'pdf' | 'parts'>;
+export type SealedFacts = Omit<SealClaims, 'format' | 'files' | 'parts'>;
 
 /**
  * Signs a file and writes the signature into its slot.
@@ -35,7 +35,7 @@ export async function sealFile(
   const claims: SealClaims = {
     format: SEAL_FORMAT,
     ...facts,
-    pdf: { sha256: await sha256(file), bytes: file.length },
+    files: [{ name: WHOLE_PACK, sha256: await sha256(file), bytes: file.length }],
     parts: await Promise.all(parts.map((part) => claimOf(file, part))),
   };
   const seal = await new CompactSign(new TextEncoder().encode(JSON.stringify(claims)))

@@ -1,11 +1,20 @@
-import { base64url, compactVerify, createLocalJWKSet, decodeProtectedHeader, errors, type JSONWebKeySet } from 'jose';
+import {
+  base64url,
+  calculateJwkThumbprint,
+  compactVerify,
+  createLocalJWKSet,
+  decodeProtectedHeader,
+  errors,
+  type JSONWebKeySet,
+} from 'jose';
 import { sha256 } from '../pack/digest.ts';
-import { SEAL_FORMAT, type SealClaims } from './claims.ts';
+import { claimsIn, type SealClaims } from './claims.ts';
 import { partDigest } from './seal.ts';
 import { sealIn, slotIn, withSeal } from './slot.ts';
 
 /** What a file turns out to be. Whether it is still the newest only the archive knows. */
 export type Verdict =
+  /** `kid` is the thumbprint (RFC 7638) of the key, worked out from the key itself. */
   | { kind: 'genuine'; claims: SealClaims; kid: string }
   /** The seal is good and the file is not what was sealed. `parts` names where it differs, as far as can be told. */
   | { kind: 'altered'; claims: SealClaims; kid: string; parts: string[] }
@@ -27,8 +36,9 @@ export async function verifyFile(file: Uint8Array, keys: JSONWebKeySet): Promise
   if (signed.kind !== 'signed') return signed;
   const { claims, kid } = signed;
   const empty = withSeal(file, slot, '');
-  const isWhole = empty.length === claims.pdf.bytes && (await sha256(empty)) === claims.pdf.sha256;
-  if (isWhole) return { kind: 'genuine', claims, kid };
+  const digest = await sha256(empty);
+  const isSealed = claims.files.some((sealed) => sealed.bytes === empty.length && sealed.sha256 === digest);
+  if (isSealed) return { kind: 'genuine', claims, kid };
   return { kind: 'altered', claims, kid, parts: await alteredParts(empty, claims) };
 }
 
@@ -37,15 +47,23 @@ type Signed = { kind: 'signed'; claims: SealClaims; kid: string } | Exclude<Verd
 async function claimsOf(seal: string, keys: JSONWebKeySet): Promise<Signed> {
   if (!isCanonical(seal)) return { kind: 'seal-false' };
   try {
-    const { kid = '' } = decodeProtectedHeader(seal);
-    const { payload } = await compactVerify(seal, createLocalJWKSet(keys), { algorithms: ['EdDSA'] });
-    const claims = JSON.parse(new TextDecoder().decode(payload)) as SealClaims;
+    const kid = kidOf(seal);
+    if (kid === '') return { kind: 'seal-false' };
+    const set = createLocalJWKSet(await underTheirThumbprints(keys));
+    const { payload } = await compactVerify(seal, set, { algorithms: ['EdDSA'] });
     // What a key of the set has signed has the form that goes with its name.
-    return claims.format === SEAL_FORMAT ? { kind: 'signed', claims, kid } : { kind: 'seal-false' };
+    const claims = claimsIn(JSON.parse(new TextDecoder().decode(payload)));
+    return claims ? { kind: 'signed', claims, kid } : { kind: 'seal-false' };
   } catch (error) {
     if (error instanceof errors.JWKSNoMatchingKey) return { kind: 'key-unknown', kid: kidOf(seal) };
     return { kind: 'seal-false' };
   }
+}
+
+/** Whoever hands over a set of keys may call them what they like: a key goes by its thumbprint alone. */
+async function underTheirThumbprints({ keys }: JSONWebKeySet): Promise<JSONWebKeySet> {
+  const named = await Promise.allSettled(keys.map(async (jwk) => ({ ...jwk, kid: await calculateJwkThumbprint(jwk) })));
+  return { keys: named.flatMap((key) => (key.status === 'fulfilled' ? [key.value] : [])) };
 }
 
 /** The last figure of a signature has bits that decoders leave unread: none of them may be other than they were written. */
@@ -62,10 +80,11 @@ function kidOf(seal: string): string {
   return String(decodeProtectedHeader(seal).kid ?? '');
 }
 
-async function alteredParts(file: Uint8Array, { parts, pdf }: SealClaims): Promise<string[]> {
+async function alteredParts(file: Uint8Array, { parts, files: [whole] }: SealClaims): Promise<string[]> {
   const altered: string[] = [];
   for (const [name, start, end, digest] of parts)
     if ((await partDigest(file, start, end)) !== digest) altered.push(name);
-  if (file.length !== pdf.bytes) return [...altered, `length: ${file.length} bytes instead of ${pdf.bytes}`];
+  if (whole && file.length !== whole.bytes)
+    return [...altered, `length: ${file.length} bytes instead of ${whole.bytes}`];
   return altered.length > 0 ? altered : ['what holds the file together: its objects, fonts or structure'];
 }

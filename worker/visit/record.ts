@@ -5,6 +5,7 @@ import { AsFound } from './as-found.ts';
 import { Attachments } from './attachment.ts';
 import { Baseline } from './baseline.ts';
 import { Bulletins } from './bulletin.ts';
+import { CarriedItems } from './carried.ts';
 import { Compass } from './compass.ts';
 import { Controls } from './control-check.ts';
 import { Departure } from './departure.ts';
@@ -66,6 +67,7 @@ export const VisitRecord = z
     bulletins: Bulletins.optional(),
     lives: Lives.optional(),
     findings: VisitFindings.optional(),
+    carried: CarriedItems.optional(),
     parts: Parts.optional(),
     attachments: Attachments.optional(),
     weighing: Weighing.optional(),

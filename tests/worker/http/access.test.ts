@@ -79,6 +79,14 @@ describe('keys', () => {
         ...post({ by, knowsOfNoHazard: true }, secret),
         headers: { 'If-Match': tag },
       });
+    const unknown = await released('jonas');
+    expect(unknown.status).toBe(403);
+    expect((await unknown.json<{ detail: string }>()).detail).toContain('PUT /v1/people/jonas');
+    const person = { name: 'Jonas Veldt', capacity: 'Inspector', licence: 'INSP-0417', scope: ['release'] };
+    const enter = (more: object) => service.call('/v1/people/jonas', { method: 'PUT', body: { ...person, ...more } });
+    expect((await enter({ until: '2026-11-04' })).status).toBe(201);
+    expect((await released('jonas')).status).toBe(403);
+    expect((await enter({})).status).toBe(200);
     expect((await released('mila')).status).toBe(403);
     expect((await released('jonas')).status).toBe(201);
   });

@@ -1,5 +1,6 @@
 import { env } from 'cloudflare:workers';
 import { describe, expect, test } from 'vitest';
+import { sha256 } from '../../../worker/pack/digest.ts';
 import { archiveFailingOn } from '../failing-bucket.ts';
 import { pipelineDouble } from '../pipeline-double.ts';
 import { keep, RECORD, release, testService, VISIT } from '../service.ts';
@@ -27,7 +28,8 @@ describe('POST release', () => {
       supersededBy: null,
       issuedAt: '2026-11-05T12:00:00.000Z',
     });
-    expect(service.events).toContainEqual({ code: 'RELEASE_SEALED', pack: 'Q-TST-P1-1', issue: 1 });
+    const key = (await sha256(service.key)).slice(0, 16);
+    expect(service.events).toContainEqual({ code: 'RELEASE_SEALED', pack: 'Q-TST-P1-1', issue: 1, key });
     const { items } = await (await service.call('/v1/aircraft/Q-TST/visits')).json<{ items: object[] }>();
     expect(items).toMatchObject([{ visit: 'v1', state: 'released', pack: 'Q-TST-P1-1' }]);
   });

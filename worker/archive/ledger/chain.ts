@@ -1,7 +1,7 @@
 import { canonicalJson } from '../../pack/canonical-json.ts';
 import { sha256 } from '../../pack/digest.ts';
 import { type Page, type PageRequest, pageOf } from '../page.ts';
-import type { ChainEntry } from './ledger-calls.ts';
+import type { Actor, ChainEntry } from './ledger-calls.ts';
 
 /** What the first entry of a chain names as its predecessor. */
 export const GENESIS = '0'.repeat(64);
@@ -11,6 +11,19 @@ export interface Event {
   at: string;
   kind: ChainEntry['kind'];
   body: Readonly<Record<string, string | number | null>>;
+}
+
+/** Form of a body since it names the key that made the entry. Bodies without a form are of before. */
+export const BODY_FORM = 2;
+
+/** Something that a key brought about. */
+export function eventBy(actor: Actor, kind: Event['kind'], at: string, body: Event['body']): Event {
+  return { at, kind, body: { form: BODY_FORM, ...body, key: actor.key, person: actor.person } };
+}
+
+/** When the last entry was made; undefined where there is none. */
+export function lastEntryAt(sql: SqlStorage): string | undefined {
+  return sql.exec<{ at: string }>('SELECT at FROM chain ORDER BY seq DESC LIMIT 1').toArray()[0]?.at;
 }
 
 export function headOf(sql: SqlStorage): { seq: number; digest: string } {
@@ -31,7 +44,8 @@ export function digestOf({ previous, seq, at, kind, body }: Omit<ChainEntry, 'di
 }
 
 export function append(sql: SqlStorage, { seq, at, kind, body, previous, digest }: ChainEntry): void {
-  sql.exec('INSERT INTO chain VALUES (?, ?, ?, ?, ?, ?)', seq, at, kind, body, previous, digest);
+  const columns = 'seq, at, kind, body, previous, digest';
+  sql.exec(`INSERT INTO chain (${columns}) VALUES (?, ?, ?, ?, ?, ?)`, seq, at, kind, body, previous, digest);
 }
 
 export function entriesAfter(sql: SqlStorage, { after, limit }: PageRequest): Page<ChainEntry> {

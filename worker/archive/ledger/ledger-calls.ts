@@ -1,5 +1,11 @@
-import type { ArchiveFacts, PackPlace, PackSummary } from '../../pipeline.ts';
+import type { PackPlace, PackSummary } from '../../pipeline.ts';
 import type { Page, PageRequest } from '../page.ts';
+
+/** The key that an entry of the ledger was made with, and the person in whose hand it is where it is a person's. */
+export interface Actor {
+  key: string;
+  person: string | null;
+}
 
 /** A visit as kept: the record as posted, and where it stands. */
 export interface KeptVisit extends VisitState {
@@ -30,6 +36,7 @@ export interface KeepVisit {
   record: string;
   recordSha256: string;
   expected: Expected;
+  actor: Actor;
   at: string;
 }
 
@@ -44,6 +51,8 @@ export interface PackDigests {
   pdfSha256: string;
   recordSha256: string;
   documentsSha256: string;
+  /** Of what was said of the pack when it was released; null for packs of before that was kept. */
+  factsSha256: string | null;
 }
 
 /** Why a pack no longer stands, and who says so. */
@@ -59,11 +68,14 @@ export interface KeptPack extends PackDigests {
   previous: string | null;
   supersededBy: string | null;
   withdrawal: Withdrawal | null;
+  /** Its files lie where all workshops kept theirs together, before each had a place of its own. */
+  isShared: boolean;
 }
 
 export interface WithdrawPack extends Withdrawal {
   workshop: string;
   pack: string;
+  actor: Actor;
 }
 
 /** A key by which a client may repeat a request, and the digest of what it asked for. */
@@ -79,6 +91,7 @@ export interface CommitPack {
   version: number;
   digests: PackDigests;
   summary: PackSummary;
+  actor: Actor;
   request?: RequestKey;
   at: string;
 }
@@ -87,6 +100,8 @@ export type CommitOutcome =
   | { kind: 'sealed'; pack: KeptPack }
   | { kind: 'already-released'; pack: KeptPack }
   | { kind: 'moved' }
+  /** The ledger has an entry of a later moment than this one. */
+  | { kind: 'clock-behind'; lastAt: string }
   | { kind: 'key-reused' };
 
 /** What somebody opened by a link. */
@@ -120,7 +135,15 @@ export interface AddLink {
   pack: string;
   audience: KeptLink['audience'];
   expiresAt: string;
+  actor: Actor;
   request?: RequestKey;
+  at: string;
+}
+
+export interface RevokeLink {
+  pack: string;
+  link: string;
+  actor: Actor;
   at: string;
 }
 
@@ -129,11 +152,34 @@ export type AddLinkOutcome =
   | { kind: 'no-pack' }
   | { kind: 'key-reused' };
 
-/** What a link leads to: the newest issue of its pack number, and the later pack of the aircraft where there is one. */
-export interface OpenedLink {
+/** What became of a pack since it was sealed. */
+export interface Aftermath {
+  /** The newest pack of the aircraft, where that has a higher number. It may be withdrawn: then no release stands. */
+  later: KeptPack | null;
+  /** Packs of lower numbers that were issued anew or withdrawn since: what was carried forward from them no longer holds. */
+  corrected: KeptPack[];
+}
+
+/** A visit among the packs of its aircraft. */
+export interface VisitAmongPacks {
+  kept: KeptVisit | null;
+  /** The newest issue of every pack before that of the visit, and after it, the oldest first. */
+  before: KeptPack[];
+  after: KeptPack[];
+  /** Where the next pack of this visit would stand. */
+  place: PackPlace;
+}
+
+/** A pack, the newest issue of its number, and what became of that. */
+export interface TracedPack extends Aftermath {
+  pack: KeptPack;
+  newest: KeptPack | null;
+}
+
+/** What a link leads to: the newest issue of its pack number. */
+export interface OpenedLink extends Aftermath {
   link: KeptLink;
   pack: KeptPack;
-  later: KeptPack | null;
 }
 
 /** The outcome of an earlier request under the same key. */
@@ -178,16 +224,18 @@ export interface LedgerCalls {
   visit(visit: string): Promise<KeptVisit | null>;
   visits(page: PageRequest): Promise<Page<VisitState>>;
   keep(request: KeepVisit): Promise<KeepOutcome>;
-  /** What the gate needs to know of the pack that stood before this visit. */
-  facts(visit: string): Promise<ArchiveFacts>;
-  /** Where the next pack of this visit would stand; writes nothing. */
-  place(registration: string, visit: string): Promise<PackPlace>;
+  /** Writes nothing. */
+  visitAmongPacks(registration: string, visit: string): Promise<VisitAmongPacks>;
+  /** The newest issue of every pack, the oldest first. */
+  newestIssues(): Promise<KeptPack[]>;
   commit(request: CommitPack): Promise<CommitOutcome>;
   /** What an earlier release under the same key came to. */
   repeated(request: RequestKey): Promise<Repeated>;
   /** Remembers a release that made no pack, because this one stood. */
   rememberStanding(request: RequestKey, pack: string, at: string): Promise<{ kind: 'remembered' | 'key-reused' }>;
   pack(pack: string): Promise<KeptPack | null>;
+  /** A pack, and what became of it. */
+  traced(pack: string): Promise<TracedPack | null>;
   packs(page: PageRequest): Promise<Page<KeptPack>>;
   entries(page: PageRequest): Promise<Page<ChainEntry>>;
   addLink(request: AddLink): Promise<AddLinkOutcome>;
@@ -198,7 +246,8 @@ export interface LedgerCalls {
   restore(request: Restoration): Promise<RestoreOutcome>;
   /** Has the index told of every pack again; how many there are. Nothing happens to the aircraft. */
   relist(workshop: string): Promise<number>;
-  revokeLink(pack: string, link: string, at: string): Promise<KeptLink | null>;
-  /** Notes the opening. Null for a link that is unknown, expired or revoked: callers cannot tell which. */
-  openLink(tokenSha256: string, at: string, what: Opened): Promise<OpenedLink | null>;
+  revokeLink(request: RevokeLink): Promise<KeptLink | null>;
+  /** Null for a link that is unknown, expired or revoked: callers cannot tell which. Writes nothing. */
+  openLink(tokenSha256: string, at: string): Promise<OpenedLink | null>;
+  noteOpening(link: string, opening: Opening): Promise<void>;
 }

@@ -60,4 +60,9 @@ export const LEDGER_MIGRATIONS: readonly Migration[] = [
   CREATE TABLE openings (link TEXT NOT NULL, at TEXT NOT NULL, what TEXT NOT NULL);
   CREATE INDEX openingsOfLink ON openings (link, at);
   `,
+  // The files of packs that stand here already lie where all workshops kept theirs together.
+  `
+  ALTER TABLE packs ADD COLUMN isShared INTEGER NOT NULL DEFAULT 1;
+  ALTER TABLE packs ADD COLUMN factsSha256 TEXT;
+  `,
 ];

@@ -1,13 +1,15 @@
 import { DurableObject } from 'cloudflare:workers';
 import type { Bindings } from '../../env.ts';
-import type { ArchiveFacts, PackPlace } from '../../pipeline.ts';
-import { migrate } from '../migrate.ts';
+import { canonicalJson } from '../../pack/canonical-json.ts';
+import type { PackPlace } from '../../pipeline.ts';
+import { hasTables, migrate } from '../migrate.ts';
 import type { Page, PageRequest } from '../page.ts';
 import { turns } from '../turn.ts';
-import { append, type Event, entriesAfter, entryAfter, headOf } from './chain.ts';
+import { append, type Event, entriesAfter, entryAfter, eventBy, headOf, lastEntryAt } from './chain.ts';
 import type * as Calls from './ledger-calls.ts';
 import { LEDGER_MIGRATIONS } from './ledger-migrations.ts';
 import * as links from './links-table.ts';
+import { NO_TABLES } from './no-tables.ts';
 import * as openings from './openings-table.ts';
 import * as outbox from './outbox.ts';
 import * as packs from './packs-table.ts';
@@ -23,27 +25,32 @@ const STANDING = 'standing';
 
 /**
  * The ledger of one aircraft of one workshop: visits, packs, links and the chain of digests over all of them.
- * Every change is one transaction that also extends the chain.
+ * Every change is one transaction that also extends the chain. A ledger that was only ever asked has no tables.
  */
 export class Ledger extends DurableObject<Bindings> implements Calls.LedgerCalls {
   readonly #storage: DurableObjectStorage;
-  readonly #sql: SqlStorage;
   readonly #inTurn = turns();
+  #hasTables: boolean;
 
   constructor(state: DurableObjectState, env: Bindings) {
     super(state, env);
     this.#storage = state.storage;
-    this.#sql = state.storage.sql;
+    this.#hasTables = hasTables(state.storage);
     state.blockConcurrencyWhile(async () => {
+      if (!this.#hasTables) return;
       migrate(this.#storage, LEDGER_MIGRATIONS);
       const isForgotten = !outbox.isEmpty(this.#sql) && (await this.#storage.getAlarm()) === null;
       if (isForgotten) await this.#storage.setAlarm(Date.now());
     });
   }
 
+  get #sql(): SqlStorage {
+    return this.#hasTables ? this.#storage.sql : NO_TABLES;
+  }
+
   async overview(): Promise<Calls.AircraftOverview> {
     const count = (table: 'visits' | 'packs') =>
-      this.#sql.exec<{ n: number }>(`SELECT count(*) AS n FROM ${table}`).one().n;
+      this.#sql.exec<{ n: number }>(`SELECT count(*) AS n FROM ${table}`).toArray()[0]?.n ?? 0;
     const newest = packs.newestPack(this.#sql);
     return { visits: count('visits'), packs: count('packs'), newest, head: headOf(this.#sql) };
   }
@@ -58,7 +65,7 @@ export class Ledger extends DurableObject<Bindings> implements Calls.LedgerCalls
 
   async keep(request: Calls.KeepVisit): Promise<Calls.KeepOutcome> {
     return this.#record((): Decision<Calls.KeepOutcome> => {
-      const { visit, record, recordSha256, expected, at } = request;
+      const { visit, record, recordSha256, expected, actor, at } = request;
       const kept = visits.stateAt(this.#sql, visit);
       const isSame = kept?.recordSha256 === recordSha256 && expected.kind !== 'absent';
       const refusal = visits.refusalToKeep(kept, expected);
@@ -71,21 +78,23 @@ export class Ledger extends DurableObject<Bindings> implements Calls.LedgerCalls
         visits.writeVisit(this.#sql, state, record);
         return { kind: kept ? 'replaced' : 'created', state };
       };
-      return { event: { at, kind: 'visit-kept', body }, change };
+      return { event: eventBy(actor, 'visit-kept', at, body), change };
     });
   }
 
-  async facts(visit: string): Promise<ArchiveFacts> {
-    return packs.factsFor(this.#sql, visit);
+  async visitAmongPacks(registration: string, visit: string): Promise<Calls.VisitAmongPacks> {
+    const kept = visits.visitAt(this.#sql, visit);
+    const place = packs.placeFor(this.#sql, registration, visit);
+    return { kept, ...packs.aroundVisit(this.#sql, visit), place };
   }
 
-  async place(registration: string, visit: string): Promise<PackPlace> {
-    return packs.placeFor(this.#sql, registration, visit);
+  async newestIssues(): Promise<Calls.KeptPack[]> {
+    return packs.newestIssues(this.#sql);
   }
 
   async commit(request: Calls.CommitPack): Promise<Calls.CommitOutcome> {
     const outcome = await this.#record((): Decision<Calls.CommitOutcome> => {
-      const { place, version, digests, summary, at } = request;
+      const { place, version, digests, summary, actor, at } = request;
       // Two requests under one key may both have been the first when they were read.
       const isKeyTaken = earlierRequest(this.#sql, request.request).kind !== 'first';
       const kept = visits.stateAt(this.#sql, place.visit);
@@ -94,8 +103,11 @@ export class Ledger extends DurableObject<Bindings> implements Calls.LedgerCalls
       const placeNow = packs.placeFor(this.#sql, summary.registration, place.visit);
       if (kept?.version !== version || !isSamePlace(place, placeNow)) return { answer: { kind: 'moved' } };
       if (isKeyTaken) return { answer: { kind: 'key-reused' } };
-      const body = { pack: place.pack, visit: place.visit, version, ...digests };
-      return { event: { at, kind: 'pack-sealed', body }, change: () => this.#writePack(request) };
+      const lastAt = lastEntryAt(this.#sql) ?? at;
+      if (Date.parse(at) < Date.parse(lastAt)) return { answer: { kind: 'clock-behind', lastAt } };
+      // The changes that people wrote down one by one have their digest here, once they are kept.
+      const body = { pack: place.pack, visit: place.visit, version, ...digests, entriesSha256: null };
+      return { event: eventBy(actor, 'pack-sealed', at, body), change: () => this.#writePack(request) };
     });
     if (outcome.kind === 'sealed') await this.#storage.setAlarm(Date.now());
     return outcome;
@@ -108,7 +120,7 @@ export class Ledger extends DurableObject<Bindings> implements Calls.LedgerCalls
     visits.markReleased(this.#sql, place.visit, place.pack);
     rememberRequest(this.#sql, request.request, place.pack, at);
     outbox.enqueue(this.#sql, workshop, place.pack);
-    const pack = { ...digests, summary, previous, supersededBy: null, withdrawal: null };
+    const pack = { ...digests, summary, previous, supersededBy: null, withdrawal: null, isShared: false };
     return { kind: 'sealed', pack };
   }
 
@@ -129,6 +141,13 @@ export class Ledger extends DurableObject<Bindings> implements Calls.LedgerCalls
 
   async pack(pack: string): Promise<Calls.KeptPack | null> {
     return packs.packAt(this.#sql, pack);
+  }
+
+  async traced(pack: string): Promise<Calls.TracedPack | null> {
+    const kept = packs.packAt(this.#sql, pack);
+    if (!kept) return null;
+    const newest = packs.newestIssue(this.#sql, kept.summary.number);
+    return { pack: kept, newest, ...packs.aftermathOf(this.#sql, newest ?? kept) };
   }
 
   async packs(page: PageRequest): Promise<Page<Calls.KeptPack>> {
@@ -156,7 +175,7 @@ export class Ledger extends DurableObject<Bindings> implements Calls.LedgerCalls
         rememberRequest(this.#sql, request.request, link.link, request.at);
         return { kind: 'added', link };
       };
-      return { event: { at: request.at, kind: 'link-made', body }, change };
+      return { event: eventBy(request.actor, 'link-made', request.at, body), change };
     });
   }
 
@@ -166,7 +185,7 @@ export class Ledger extends DurableObject<Bindings> implements Calls.LedgerCalls
   }
 
   async withdraw(request: Calls.WithdrawPack): Promise<Calls.KeptPack | null> {
-    const { workshop, pack, at, by, reason } = request;
+    const { workshop, pack, at, by, reason, actor } = request;
     const withdrawn = await this.#record((): Decision<Calls.KeptPack | null> => {
       const kept = packs.packAt(this.#sql, pack);
       if (!kept || kept.withdrawal) return { answer: kept };
@@ -176,13 +195,13 @@ export class Ledger extends DurableObject<Bindings> implements Calls.LedgerCalls
         outbox.enqueue(this.#sql, workshop, pack);
         return { ...kept, withdrawal };
       };
-      return { event: { at, kind: 'pack-withdrawn', body: { pack, by, reason } }, change };
+      return { event: eventBy(actor, 'pack-withdrawn', at, { pack, by, reason }), change };
     });
     if (!outbox.isEmpty(this.#sql)) await this.#storage.setAlarm(Date.now());
     return withdrawn;
   }
 
-  async revokeLink(pack: string, link: string, at: string): Promise<Calls.KeptLink | null> {
+  async revokeLink({ pack, link, actor, at }: Calls.RevokeLink): Promise<Calls.KeptLink | null> {
     return this.#record((): Decision<Calls.KeptLink | null> => {
       const kept = links.linkAt(this.#sql, link);
       const isOfPack = kept?.number === packs.packAt(this.#sql, pack)?.summary.number;
@@ -192,23 +211,24 @@ export class Ledger extends DurableObject<Bindings> implements Calls.LedgerCalls
         links.markRevoked(this.#sql, link, at);
         return { ...kept, revokedAt: at };
       };
-      return { event: { at, kind: 'link-revoked', body: { link } }, change };
+      return { event: eventBy(actor, 'link-revoked', at, { link }), change };
     });
   }
 
-  async openLink(tokenSha256: string, at: string, what: Calls.Opened): Promise<Calls.OpenedLink | null> {
+  async openLink(tokenSha256: string, at: string): Promise<Calls.OpenedLink | null> {
     const link = links.openableLink(this.#sql, tokenSha256, at);
     const pack = link && packs.newestIssue(this.#sql, link.number);
-    if (!pack) return null;
-    openings.noteOpening(this.#sql, link.link, at, what);
-    const newest = packs.newestPack(this.#sql);
-    return { link, pack, later: newest && newest.summary.number > link.number ? newest : null };
+    return pack && { link, pack, ...packs.aftermathOf(this.#sql, pack) };
+  }
+
+  async noteOpening(link: string, { at, what }: Calls.Opening): Promise<void> {
+    if (links.linkAt(this.#sql, link)) openings.noteOpening(this.#sql, link, at, what);
   }
 
   async restore(request: Calls.Restoration): Promise<Calls.RestoreOutcome> {
     const outcome = await this.#inTurn(async () => {
       const refusal = refusalToRestore(this.#sql, request);
-      return refusal ?? this.#storage.transactionSync(() => writeRestoration(this.#sql, request));
+      return refusal ?? this.#write(() => writeRestoration(this.#sql, request));
     });
     if (!outbox.isEmpty(this.#sql)) await this.#storage.setAlarm(Date.now());
     return outcome;
@@ -231,14 +251,20 @@ export class Ledger extends DurableObject<Bindings> implements Calls.LedgerCalls
       const decision = decide();
       if ('answer' in decision) return decision.answer;
       const entry = await entryAfter(headOf(this.#sql), decision.event);
-      return this.#storage.transactionSync(() => {
+      return this.#write(() => {
         append(this.#sql, entry);
         return decision.change();
       });
     });
   }
+
+  /** One transaction; the first one of all makes the tables. */
+  #write<T>(change: () => T): T {
+    if (!this.#hasTables) migrate(this.#storage, LEDGER_MIGRATIONS);
+    this.#hasTables = true;
+    return this.#storage.transactionSync(change);
+  }
 }
 
-function isSamePlace(a: PackPlace, b: PackPlace): boolean {
-  return a.pack === b.pack && a.previous?.manifestSha256 === b.previous?.manifestSha256;
-}
+/** Whether nothing was sealed or withdrawn between two looks at the same visit. */
+const isSamePlace = (a: PackPlace, b: PackPlace): boolean => canonicalJson(a) === canonicalJson(b);

@@ -1,10 +1,15 @@
-import type { ArchiveFacts, PackPlace } from '../../pipeline.ts';
+import type { PackPlace } from '../../pipeline.ts';
 import { type Page, type PageRequest, pageOf } from '../page.ts';
-import type { CommitPack, KeptPack, Withdrawal } from './ledger-calls.ts';
+import type { Aftermath, CommitPack, KeptPack, VisitAmongPacks, Withdrawal } from './ledger-calls.ts';
 
-type Row = Omit<KeptPack, 'summary' | 'withdrawal'> & { summary: string; withdrawal: string | null };
+type Row = Omit<KeptPack, 'summary' | 'withdrawal' | 'isShared'> & {
+  summary: string;
+  withdrawal: string | null;
+  isShared: number;
+};
 
-const COLUMNS = 'summary, manifestSha256, pdfSha256, recordSha256, documentsSha256, previous, supersededBy, withdrawal';
+const DIGESTS = 'manifestSha256, pdfSha256, recordSha256, documentsSha256, factsSha256';
+const COLUMNS = `summary, ${DIGESTS}, previous, supersededBy, withdrawal, isShared`;
 
 const packsWhere = (sql: SqlStorage, rest: string, ...values: (string | number)[]): KeptPack[] =>
   sql
@@ -12,8 +17,12 @@ const packsWhere = (sql: SqlStorage, rest: string, ...values: (string | number)[
     .toArray()
     .map((row) => {
       const pack = row as unknown as Row;
-      const { summary, withdrawal } = pack;
-      return { ...pack, summary: JSON.parse(summary), withdrawal: withdrawal === null ? null : JSON.parse(withdrawal) };
+      return {
+        ...pack,
+        summary: JSON.parse(pack.summary),
+        withdrawal: pack.withdrawal === null ? null : JSON.parse(pack.withdrawal),
+        isShared: pack.isShared === 1,
+      };
     });
 
 export function packAt(sql: SqlStorage, pack: string): KeptPack | null {
@@ -30,6 +39,17 @@ export function newestPack(sql: SqlStorage): KeptPack | null {
   return packsWhere(sql, 'ORDER BY number DESC, issue DESC LIMIT 1')[0] ?? null;
 }
 
+/** What became of a pack since it was sealed. */
+export function aftermathOf(sql: SqlStorage, { summary }: KeptPack): Aftermath {
+  const { number, pack, issuedAt } = summary;
+  const newest = newestPack(sql);
+  const sealedSince = 'rowid > (SELECT rowid FROM packs WHERE pack = ?)';
+  const withdrawnSince = `json_extract(withdrawal, '$.at') > ?`;
+  const where = `WHERE number < ? AND supersededBy IS NULL AND (${sealedSince} OR ${withdrawnSince}) ORDER BY number`;
+  const corrected = packsWhere(sql, where, number, pack, issuedAt);
+  return { later: newest && newest.summary.number > number ? newest : null, corrected };
+}
+
 function newestOfVisit(sql: SqlStorage, visit: string): KeptPack | null {
   return packsWhere(sql, 'WHERE visit = ? ORDER BY issue DESC LIMIT 1', visit)[0] ?? null;
 }
@@ -42,15 +62,21 @@ export function packsBefore(sql: SqlStorage, { after, limit }: PageRequest): Pag
 }
 
 /**
- * The pack that stood when this visit was released first, or stands now where it was not: a correction of an old visit is
- * not to be checked against what came after it.
+ * The newest issue of every other pack, those before this visit was released first and those after it: a correction of an old
+ * visit is not to be checked against what came later. A visit that was never released comes after all of them.
  */
-export function factsFor(sql: SqlStorage, visit: string): ArchiveFacts {
-  const before = newestOfVisit(sql, visit)?.summary.number ?? Number.MAX_SAFE_INTEGER;
-  const [last] = packsWhere(sql, 'WHERE number < ? ORDER BY number DESC, issue DESC LIMIT 1', before);
-  if (!last) return {};
-  const { pack, issuedAt, visit: lastVisit } = last.summary;
-  return { lastPack: { pack, issuedAt, visit: lastVisit, recordSha256: last.recordSha256 } };
+export function aroundVisit(sql: SqlStorage, visit: string): Pick<VisitAmongPacks, 'before' | 'after'> {
+  const own = newestOfVisit(sql, visit)?.summary.number ?? Number.MAX_SAFE_INTEGER;
+  const packs = newestIssues(sql).filter(({ summary }) => summary.number !== own);
+  return {
+    before: packs.filter(({ summary }) => summary.number < own),
+    after: packs.filter(({ summary }) => summary.number > own),
+  };
+}
+
+/** The newest issue of every pack, the oldest first. */
+export function newestIssues(sql: SqlStorage): KeptPack[] {
+  return packsWhere(sql, 'WHERE supersededBy IS NULL ORDER BY number');
 }
 
 /** A first release takes the next number; a release after an amendment is the next issue of the same number. */
@@ -59,11 +85,15 @@ export function placeFor(sql: SqlStorage, registration: string, visit: string): 
   const number = superseded?.summary.number ?? (newestPack(sql)?.summary.number ?? 0) + 1;
   const issue = (superseded?.summary.issue ?? 0) + 1;
   const [latest] = packsWhere(sql, 'ORDER BY rowid DESC LIMIT 1');
+  const before = aroundVisit(sql, visit).before.map(({ summary, recordSha256, withdrawal }) => {
+    return { pack: summary.pack, issuedAt: summary.issuedAt, recordSha256, isWithdrawn: withdrawal !== null };
+  });
   return {
     pack: `${registration}-P${number}-${issue}`,
     number,
     issue,
     visit,
+    before,
     ...(latest && { previous: { pack: latest.summary.pack, manifestSha256: latest.manifestSha256 } }),
     ...(superseded && { supersedes: superseded.summary.pack }),
   };
@@ -78,8 +108,8 @@ type NewPack = Pick<CommitPack, 'place' | 'digests' | 'summary'> & { previous: s
 
 export function writePack(sql: SqlStorage, { place, digests, summary, previous }: NewPack): void {
   sql.exec(
-    `INSERT INTO packs (pack, number, issue, visit, manifestSha256, pdfSha256, recordSha256, documentsSha256, previous, summary)
-     VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)`,
+    `INSERT INTO packs (pack, number, issue, visit, ${DIGESTS}, previous, summary, isShared)
+     VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, 0)`,
     place.pack,
     place.number,
     place.issue,
@@ -88,6 +118,7 @@ export function writePack(sql: SqlStorage, { place, digests, summary, previous }
     digests.pdfSha256,
     digests.recordSha256,
     digests.documentsSha256,
+    digests.factsSha256,
     previous,
     JSON.stringify(summary),
   );

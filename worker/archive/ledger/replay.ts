@@ -1,10 +1,10 @@
 import * as z from 'zod';
 import { canonicalJson } from '../../pack/canonical-json.ts';
-import { brokenEntry } from './chain.ts';
+import { BODY_FORM, brokenEntry } from './chain.ts';
 import type { ChainEntry, KeptPack, VisitState } from './ledger-calls.ts';
 
 /** What a chain alone tells of a pack; only the summary for lists is not in it. */
-export type ReplayedPack = Omit<KeptPack, 'summary'> & {
+export type ReplayedPack = Omit<KeptPack, 'summary' | 'isShared'> & {
   pack: string;
   number: number;
   issue: number;
@@ -31,7 +31,8 @@ export type ReplayOutcome = { ok: true; replay: Replay } | { ok: false; fault: F
 const digest = z.string().regex(/^[0-9a-f]{64}$/);
 const name = z.string().min(1).max(400);
 
-const BODIES = {
+/** Bodies of before they named the key that made the entry. */
+const FIRST_BODIES = {
   'visit-kept': z.strictObject({
     visit: z.string().regex(/^[A-Za-z0-9][A-Za-z0-9._-]{0,39}$/),
     version: z.int(),
@@ -51,7 +52,20 @@ const BODIES = {
   'link-revoked': z.strictObject({ link: name }),
 } as const;
 
-type Bodies = { [Kind in keyof typeof BODIES]: z.infer<(typeof BODIES)[Kind]> };
+/** What every body names since then. Members that are not known here are let be: a later form may bring them. */
+const BY = { form: z.literal(BODY_FORM), key: name, person: name.nullable() };
+
+const NEXT_BODIES = {
+  'visit-kept': z.looseObject({ ...FIRST_BODIES['visit-kept'].shape, ...BY }),
+  'pack-sealed': z.looseObject({ ...FIRST_BODIES['pack-sealed'].shape, factsSha256: digest.nullable(), ...BY }),
+  'pack-withdrawn': z.looseObject({ ...FIRST_BODIES['pack-withdrawn'].shape, ...BY }),
+  'link-made': z.looseObject({ ...FIRST_BODIES['link-made'].shape, ...BY }),
+  'link-revoked': z.looseObject({ ...FIRST_BODIES['link-revoked'].shape, ...BY }),
+} as const;
+
+type Bodies = { [Kind in keyof typeof FIRST_BODIES]: z.infer<(typeof FIRST_BODIES)[Kind]> } & {
+  'pack-sealed': { factsSha256?: string | null };
+};
 
 /** As the clock of the service writes it. */
 const MOMENT = /^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}:\d{2}\.\d{3}Z$/;
@@ -87,7 +101,7 @@ const fault = (seq: number, why: string): ReplayOutcome => ({ ok: false, fault: 
 function taken(course: Course, { kind, at, body }: ChainEntry): string | undefined {
   if (!MOMENT.test(at) || Number.isNaN(Date.parse(at))) return 'its moment is none';
   const value = parsed(body);
-  const read = BODIES[kind].safeParse(value);
+  const read = (hasForm(value) ? NEXT_BODIES : FIRST_BODIES)[kind].safeParse(value);
   if (!read.success || canonicalJson(value) !== body) return 'its body is not of its kind';
   if (kind === 'visit-kept') return visitKept(course, read.data as Bodies['visit-kept'], at);
   if (kind === 'pack-sealed') return packSealed(course, read.data as Bodies['pack-sealed'], at);
@@ -95,6 +109,8 @@ function taken(course: Course, { kind, at, body }: ChainEntry): string | undefin
   if (kind === 'link-made') return linkMade(course, read.data as Bodies['link-made']);
   return course.links.has((read.data as Bodies['link-revoked']).link) ? undefined : 'no such link was made';
 }
+
+const hasForm = (value: unknown): boolean => typeof value === 'object' && value !== null && 'form' in value;
 
 function parsed(text: string): unknown {
   try {
@@ -107,13 +123,15 @@ function parsed(text: string): unknown {
 function visitKept({ visits }: Course, body: Bodies['visit-kept'], at: string): string | undefined {
   const before = visits.get(body.visit);
   if (body.version !== (before?.version ?? 0) + 1) return `version ${body.version} does not follow`;
-  visits.set(body.visit, { ...body, updatedAt: at, state: 'working', pack: before?.pack ?? null });
+  const { visit, version, recordSha256 } = body;
+  visits.set(visit, { visit, version, recordSha256, updatedAt: at, state: 'working', pack: before?.pack ?? null });
   return undefined;
 }
 
 /** The place of a pack follows from those before it, as when it was sealed. */
 function packSealed({ registration, visits, packs }: Course, body: Bodies['pack-sealed'], at: string) {
-  const { pack, visit: name, version, ...digests } = body;
+  const { pack, visit: name, version, manifestSha256, pdfSha256, recordSha256, documentsSha256 } = body;
+  const digests = { manifestSha256, pdfSha256, recordSha256, documentsSha256, factsSha256: body.factsSha256 ?? null };
   const visit = visits.get(name);
   if (visit?.version !== version || visit.state === 'released') return 'the visit did not stand at this version';
   const superseded = visit.pack === null ? undefined : packs.get(visit.pack);

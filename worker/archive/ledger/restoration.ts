@@ -16,10 +16,12 @@ export function writeRestoration(sql: SqlStorage, { workshop, entries, visits, p
   for (const entry of entries) append(sql, entry);
   for (const { record, ...state } of visits) writeVisit(sql, state, record);
   for (const kept of packs) {
-    const { summary, previous, supersededBy: _, withdrawal, ...digests } = kept;
+    const { summary, previous, withdrawal, manifestSha256, pdfSha256, recordSha256, documentsSha256, factsSha256 } =
+      kept;
+    const digests = { manifestSha256, pdfSha256, recordSha256, documentsSha256, factsSha256 };
     const { pack, number, issue, visit, supersedes } = summary;
     writePack(sql, {
-      place: { pack, number, issue, visit, ...(supersedes !== null && { supersedes }) },
+      place: { pack, number, issue, visit, before: [], ...(supersedes !== null && { supersedes }) },
       digests,
       summary,
       previous,

@@ -3,7 +3,18 @@ import type { KnownAircraft } from './workshop-calls.ts';
 
 /** The registrations that the workshop has had to do with. Noted before the ledger is written, so that none is ever left out. */
 export function noteAircraft(sql: SqlStorage, registration: string): void {
-  sql.exec('INSERT OR IGNORE INTO aircraft VALUES (?)', registration);
+  sql.exec('INSERT OR IGNORE INTO aircraft (registration) VALUES (?)', registration);
+}
+
+/** Whether anything was ever kept of the aircraft, as far as that was noted. */
+export function wasKept(sql: SqlStorage, registration: string): boolean {
+  const statement = 'SELECT 1 FROM aircraft WHERE registration = ? AND wasKept = 1';
+  return sql.exec(statement, registration).toArray().length > 0;
+}
+
+export function noteKept(sql: SqlStorage, registration: string): void {
+  noteAircraft(sql, registration);
+  sql.exec('UPDATE aircraft SET wasKept = 1 WHERE registration = ? AND wasKept = 0', registration);
 }
 
 export function aircraftAfter(sql: SqlStorage, { after, limit }: PageRequest): Page<KnownAircraft> {

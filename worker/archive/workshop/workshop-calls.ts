@@ -1,3 +1,4 @@
+import type { RegisteredPerson } from '../../pipeline.ts';
 import type { Page, PageRequest } from '../page.ts';
 
 /** What a key may be used for. */
@@ -30,6 +31,8 @@ export interface Rate {
 export interface Admission {
   key: KeptKey;
   rate: Rate;
+  /** Whether the hour of this use is noted already. */
+  isUseNoted: boolean;
 }
 
 export interface AddKey {
@@ -64,12 +67,23 @@ export interface KnownAircraft {
   registration: string;
 }
 
+/** A person with when and by which key they were entered last. */
+export interface EnteredPerson extends RegisteredPerson {
+  enteredAt: string;
+  enteredBy: string;
+}
+
+export type EnterPersonOutcome = { kind: 'entered'; person: EnteredPerson; isNew: boolean } | { kind: 'full' };
+
 /** What can be asked of a workshop: who may come in, and what it seals with. */
 export interface WorkshopCalls {
+  /** Its name, or null where there is no such workshop. */
+  displayName(): Promise<string | null>;
   /** Names the workshop and gives it its first key; only once. */
   create(name: string, key: AddKey): Promise<CreateOutcome>;
-  /** The key with this digest, or null where it is unknown or revoked. Notes that it was used, and counts how often. */
+  /** The key with this digest, or null where it is unknown or revoked. Counts how often it is used, and writes nothing. */
   authenticate(keySha256: string, at: string, requestsPerMinute: number): Promise<Admission | null>;
+  noteUse(keySha256: string, at: string): Promise<void>;
   addKey(key: AddKey): Promise<AddKeyOutcome>;
   keys(): Promise<KeptKey[]>;
   revokeKey(key: string, at: string): Promise<KeptKey | null>;
@@ -81,8 +95,15 @@ export interface WorkshopCalls {
   takeSealKey(key: Omit<KeptSealKey, 'retiredAt'>, inPlaceOf: string | null): Promise<KeptSealKey>;
   /** Takes public keys of an earlier deployment over, all or none. */
   takeOverSealKeys(keys: RetiredSealKey[], at: string): Promise<TakeOverOutcome>;
+  /** Everybody in its table of people, by identifier. */
+  people(): Promise<EnteredPerson[]>;
+  /** Enters somebody, or says of them anew what they are and may do. Nobody is ever taken out: a right ends on a day. */
+  enterPerson(person: EnteredPerson): Promise<EnterPersonOutcome>;
   /** Remembers that there is, or is about to be, a ledger of this aircraft. */
   noteAircraft(registration: string): Promise<void>;
+  /** Remembers that something was kept of this aircraft: its ledger is never again taken for a new one. */
+  noteKept(registration: string): Promise<void>;
+  wasKept(registration: string): Promise<boolean>;
   /** By registration. One whose first record was refused may be among them. */
   aircraft(page: PageRequest): Promise<Page<KnownAircraft>>;
 }

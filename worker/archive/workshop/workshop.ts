@@ -4,6 +4,7 @@ import { LIMITS } from '../../limits.ts';
 import { type Migration, migrate } from '../migrate.ts';
 import type { Page, PageRequest } from '../page.ts';
 import * as aircraft from './aircraft-table.ts';
+import * as people from './people-table.ts';
 import { createRates } from './rates.ts';
 import * as sealKeys from './seal-keys-table.ts';
 import type {
@@ -11,6 +12,8 @@ import type {
   AddKeyOutcome,
   Admission,
   CreateOutcome,
+  EnteredPerson,
+  EnterPersonOutcome,
   KeptKey,
   KeptSealKey,
   KnownAircraft,
@@ -47,6 +50,20 @@ const MIGRATIONS: readonly Migration[] = [
   `
   CREATE TABLE aircraft (registration TEXT PRIMARY KEY) WITHOUT ROWID;
   `,
+  `
+  ALTER TABLE aircraft ADD COLUMN wasKept INTEGER NOT NULL DEFAULT 0;
+  CREATE TABLE people (
+    id TEXT PRIMARY KEY,
+    name TEXT NOT NULL,
+    capacity TEXT NOT NULL,
+    licence TEXT,
+    scope TEXT NOT NULL,
+    validFrom TEXT,
+    validUntil TEXT,
+    enteredAt TEXT NOT NULL,
+    enteredBy TEXT NOT NULL
+  ) WITHOUT ROWID;
+  `,
 ];
 
 const COLUMNS = 'key, label, scopes, person, createdAt, lastUsedAt, revokedAt';
@@ -67,6 +84,11 @@ export class Workshop extends DurableObject<Bindings> implements WorkshopCalls {
     });
   }
 
+  async displayName(): Promise<string | null> {
+    if (!this.#exists()) return null;
+    return this.#sql.exec<{ name: string }>('SELECT name FROM workshop').toArray()[0]?.name ?? null;
+  }
+
   async create(name: string, key: AddKey): Promise<CreateOutcome> {
     if (this.#exists()) return { kind: 'exists' };
     return this.ctx.storage.transactionSync(() => {
@@ -79,9 +101,12 @@ export class Workshop extends DurableObject<Bindings> implements WorkshopCalls {
   async authenticate(keySha256: string, at: string, requestsPerMinute: number): Promise<Admission | null> {
     if (!this.#exists()) return null;
     const key = this.#where('WHERE keySha256 = ? AND revokedAt IS NULL', keySha256)[0] ?? null;
-    if (key && key.lastUsedAt !== hourOf(at))
-      this.#sql.exec('UPDATE keys SET lastUsedAt = ? WHERE key = ?', hourOf(at), key.key);
-    return key && { key, rate: this.#rates.take(key.key, Date.parse(at), requestsPerMinute) };
+    const rate = key && this.#rates.take(key.key, Date.parse(at), requestsPerMinute);
+    return rate && { key, rate, isUseNoted: key.lastUsedAt === hourOf(at) };
+  }
+
+  async noteUse(keySha256: string, at: string): Promise<void> {
+    if (this.#exists()) this.#sql.exec('UPDATE keys SET lastUsedAt = ? WHERE keySha256 = ?', hourOf(at), keySha256);
   }
 
   async addKey(key: AddKey): Promise<AddKeyOutcome> {
@@ -125,8 +150,24 @@ export class Workshop extends DurableObject<Bindings> implements WorkshopCalls {
     return this.ctx.storage.transactionSync(() => sealKeys.takeOverSealKeys(this.#sql, keys, at));
   }
 
+  async people(): Promise<EnteredPerson[]> {
+    return people.peopleIn(this.#sql);
+  }
+
+  async enterPerson(person: EnteredPerson): Promise<EnterPersonOutcome> {
+    return this.ctx.storage.transactionSync(() => people.enterPerson(this.#sql, person));
+  }
+
   async noteAircraft(registration: string): Promise<void> {
     aircraft.noteAircraft(this.#sql, registration);
+  }
+
+  async noteKept(registration: string): Promise<void> {
+    aircraft.noteKept(this.#sql, registration);
+  }
+
+  async wasKept(registration: string): Promise<boolean> {
+    return aircraft.wasKept(this.#sql, registration);
   }
 
   async aircraft(page: PageRequest): Promise<Page<KnownAircraft>> {

@@ -7,11 +7,13 @@ import { datesOutOfOrder } from '../rules/dates-out-of-order.ts';
 import { duplicateId } from '../rules/duplicate-id.ts';
 import { metersJump } from '../rules/meters-jump.ts';
 import { metersRunBack } from '../rules/meters-run-back.ts';
+import { personNotAsRegistered } from '../rules/person-not-as-registered.ts';
 import { personUnknown } from '../rules/person-unknown.ts';
 import { personUnused } from '../rules/person-unused.ts';
 import { referenceUnknown } from '../rules/reference-unknown.ts';
 import { regimeUnknown } from '../rules/regime-unknown.ts';
 import { registrationMalformed } from '../rules/registration-malformed.ts';
+import { releaserNotRegistered } from '../rules/releaser-not-registered.ts';
 import { secondInspectionBeforeTask } from '../rules/second-inspection-before-task.ts';
 import { secondPersonMissing } from '../rules/second-person-missing.ts';
 import { secondPersonSame } from '../rules/second-person-same.ts';
@@ -25,6 +27,8 @@ export const PEOPLE_AND_DATES_RULES: readonly Rule[] = [
   serialDiffersFromBaseline,
   personUnknown,
   personUnused,
+  personNotAsRegistered,
+  releaserNotRegistered,
   referenceUnknown,
   duplicateId,
   authorisationExpired,

@@ -1,4 +1,5 @@
 import { found, json, reached } from '../answer.ts';
+import { requireNotLost } from '../known-aircraft.ts';
 import { ledgerOf, nextLink, PAGE_QUERY, pageRequestOf } from '../params.ts';
 import type { Operation } from '../route.ts';
 import * as schemas from '../schemas.ts';
@@ -32,7 +33,9 @@ export const getAircraft: Operation = {
   async handle(call) {
     const name = ledgerOf(call);
     const overview = reached(await call.world.archive.ledger(name, (ledger) => ledger.overview()));
-    const { newest, ...rest } = found(overview.head.seq > 0 ? overview : null, 'such aircraft');
+    const isEmpty = overview.head.seq === 0;
+    if (isEmpty) await requireNotLost(call, name);
+    const { newest, ...rest } = found(isEmpty ? null : overview, 'such aircraft');
     return json({ registration: name.registration, ...rest, newest: newest && packAnswer(newest) });
   },
 };

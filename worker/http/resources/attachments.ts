@@ -1,3 +1,4 @@
+import type { AttachmentName } from '../../archive/archive.ts';
 import { LIMITS } from '../../limits.ts';
 import { sha256 } from '../../pack/digest.ts';
 import type { AttachmentFact } from '../../pipeline.ts';
@@ -21,12 +22,13 @@ export const putAttachment: Operation = {
   problems: ['body-too-large', 'attachment-refused', 'digest-differs'],
   async handle(call) {
     const name = { workshop: call.caller.workshop, sha256: digestOf(call) };
-    const known = reached(await call.world.archive.attachmentFact(name));
-    if (known?.ok) return json({ sha256: name.sha256, ...known });
+    // Read before anything is answered: a connection with half a body in it breaks for the request after this one.
     const bytes = await readBytes(call.request, LIMITS.annexBytes);
     const actual = await sha256(bytes);
     if (actual !== name.sha256)
       throw new Refusal('digest-differs', `The SHA-256 of what arrived is ${actual}: current value is ${name.sha256}`);
+    const known = reached(await call.world.archive.attachmentFact(name));
+    if (known?.ok && (await isWhole(call, name))) return json({ sha256: name.sha256, ...known });
     const inspected = await call.pipeline.inspectAttachment(bytes);
     const fact: AttachmentFact = inspected.ok ? { ...inspected, bytes: bytes.length } : inspected;
     reached(await call.world.archive.putAttachment(name, fact, bytes));
@@ -34,6 +36,12 @@ export const putAttachment: Operation = {
     return json({ sha256: name.sha256, ...fact }, 201, { Location: call.url.pathname });
   },
 };
+
+/** Whether the file lies there as it came; where it does not, what is handed in takes its place. */
+async function isWhole({ world }: Call, name: AttachmentName): Promise<boolean> {
+  const kept = await world.archive.attachment(name);
+  return kept.ok && kept.value !== null;
+}
 
 export const getAttachment: Operation = {
   id: 'getAttachment',
@@ -59,13 +67,13 @@ export const getAttachmentFile: Operation = {
 };
 
 /** A file as it came, to be saved: what it holds is a stranger's. */
-export function originalFile(body: Uint8Array | ReadableStream): Response {
+export function originalFile(body: Uint8Array): Response {
   const headers = {
     'Content-Type': 'application/octet-stream',
     'Content-Disposition': 'attachment',
     'Cache-Control': 'private, no-store',
   };
-  return new Response(body as BodyInit, { headers });
+  return new Response(body as Uint8Array<ArrayBuffer>, { headers });
 }
 
 export function digestOf({ params }: Call): string {

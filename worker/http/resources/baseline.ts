@@ -1,12 +1,12 @@
-import type { KeptPack } from '../../archive/ledger/ledger-calls.ts';
 import { dateOf } from '../../units/calendar.ts';
 import { Baseline } from '../../visit/baseline.ts';
 import { json } from '../answer.ts';
 import { missing, openedLink } from '../opened-link.ts';
 import { Refusal } from '../problem.ts';
 import type { Call, Operation } from '../route.ts';
+import type { OwnedPack } from '../sealed-file.ts';
 import { sealedRecord } from '../sealed-record.ts';
-import { keptPack } from './packs.ts';
+import { ownedPack } from './packs.ts';
 
 const ANSWER = {
   description: 'The `baseline` of the next record, in the units of this one',
@@ -18,7 +18,7 @@ export const getBaseline: Operation = {
   summary: 'Carry forward: the baseline of the next visit, as this pack leaves it',
   answers: { 200: ANSWER },
   async handle(call) {
-    return json(await baselineOf(call, await keptPack(call)));
+    return json(await baselineOf(call, await ownedPack(call)));
   },
 };
 
@@ -32,14 +32,14 @@ export const openLinkBaseline: Operation = {
   },
   async handle(call) {
     const opened = await openedLink(call, 'document');
-    return opened ? json(await baselineOf(call, opened.pack)) : missing(call);
+    return opened ? json(await baselineOf(call, opened)) : missing(call);
   },
 };
 
 /** @throws Refusal 404 where the visit leaves no empty mass */
-async function baselineOf(call: Call, kept: KeptPack): Promise<object> {
-  const { pack, issuedAt } = kept.summary;
-  const assessed = await sealedRecord(call, kept, issuedAt);
+async function baselineOf(call: Call, owned: OwnedPack): Promise<object> {
+  const { pack, issuedAt } = owned.pack.summary;
+  const assessed = await sealedRecord(call, owned, issuedAt);
   const baseline =
     assessed && call.pipeline.carriedForward(assessed.visit, assessed.results, { pack, date: dateOf(issuedAt) });
   if (!baseline) throw new Refusal('not-found', 'The pack has no empty mass that could be carried forward');

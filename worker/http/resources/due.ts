@@ -1,4 +1,7 @@
+import type { OpenDue } from '../../pipeline.ts';
 import { found, json, reached } from '../answer.ts';
+import { requireNotLost } from '../known-aircraft.ts';
+import { openBefore } from '../open-before.ts';
 import { ledgerOf } from '../params.ts';
 import type { Operation } from '../route.ts';
 import { DueAnswer } from '../schemas.ts';
@@ -6,19 +9,42 @@ import { sealedRecord } from '../sealed-record.ts';
 
 export const getDue: Operation = {
   id: 'getDue',
-  summary: 'What is due on an aircraft, as its newest pack leaves it, counted from today',
-  description: 'Hours and landings are those at the last release: what was flown since is not known here.',
+  summary: 'What stands open on an aircraft over all its packs, counted from today',
+  description:
+    'What comes due, recurring and open bulletins, what was put off or is to be watched, limitations and flight tests owed: from the pack in which each first stood until a later record closes it. Hours and landings are those at the last release: what was flown since is not known here.',
   answers: {
-    200: { description: 'The due list, what comes first at the top', content: { 'application/json': DueAnswer } },
+    200: { description: 'What stands open, what comes first at the top', content: { 'application/json': DueAnswer } },
   },
   async handle(call) {
-    const { newest } = reached(await call.world.archive.ledger(ledgerOf(call), (ledger) => ledger.overview()));
-    const pack = found(newest, 'such pack of this aircraft');
-    const assessed = found(await sealedRecord(call, pack, call.world.now().toISOString()), 'due list of this pack');
-    const deferred = (assessed.visit.findings ?? []).flatMap(({ id, text, deferral }) => {
-      const { untilDate, untilHours } = deferral ?? {};
-      return deferral ? [{ id, text, untilDate, untilHours }] : [];
+    const name = ledgerOf(call);
+    const packs = reached(await call.world.archive.ledger(name, (ledger) => ledger.newestIssues()));
+    if (packs.length === 0) await requireNotLost(call, name);
+    const newest = found(packs.at(-1), 'such pack of this aircraft');
+    const pack = packs.findLast(({ withdrawal }) => withdrawal === null) ?? newest;
+    const at = call.world.now().toISOString();
+    const assessed = found(await sealedRecord(call, { name, pack }, at), 'due list of this pack');
+    const open = call.pipeline.timeLeft(await openBefore(call, name, packs), assessed.visit, at);
+    const ofKind = (...kinds: OpenDue['kind'][]): OpenDue[] => open.filter(({ kind }) => kinds.includes(kind));
+    return json({
+      pack: pack.summary.pack,
+      issuedAt: pack.summary.issuedAt,
+      withdrawn: newest.withdrawal === null ? null : newest.summary.pack,
+      items: ofKind('due', 'bulletin').map(dueAnswer),
+      deferred: ofKind('deferral').map(({ id, item, text, until, daysLeft, hoursLeft, isOverdue }) => {
+        const limits = { untilDate: until.date, untilHours: until.hours };
+        return { id, openItem: item, text, ...limits, daysLeft, hoursLeft, isOverdue };
+      }),
+      watched: ofKind('watch').map(({ id, item, text }) => ({ id, openItem: item, text })),
+      limitations: ofKind('limitation').map(({ item, text }) => ({ openItem: item, text })),
+      flightTests: ofKind('test').map(({ id, item, text }) => ({ id, openItem: item, text })),
     });
-    return json({ pack: pack.summary.pack, issuedAt: pack.summary.issuedAt, items: assessed.results.due, deferred });
   },
 };
+
+function dueAnswer(due: OpenDue) {
+  const { id, item, basis, text, of, meter, until, daysLeft, hoursLeft, landingsLeft, forecastDate } = due;
+  const { isOverdue, isWithinTolerance } = due;
+  const limits = { dueDate: until.date, dueHours: until.hours, dueLandings: until.landings };
+  const left = { daysLeft, hoursLeft, landingsLeft, forecastDate };
+  return { id, openItem: item, item: text, basis, of, meter, ...limits, ...left, isOverdue, isWithinTolerance };
+}

@@ -1,8 +1,10 @@
 import type { Expected, KeepOutcome } from '../../archive/ledger/ledger-calls.ts';
 import type { Assessed } from '../../pipeline.ts';
 import { found, json, reached } from '../answer.ts';
+import { archiveFacts } from '../archive-facts.ts';
 import { expectedOf } from '../conditions.ts';
-import { noteAircraft } from '../known-aircraft.ts';
+import { actorOf } from '../in-whose-name.ts';
+import { noteAircraft, noteKept, requireNotLost } from '../known-aircraft.ts';
 import { mergePatch } from '../merge-patch.ts';
 import { ledgerOf, registrationOf, visitOf } from '../params.ts';
 import { Refusal } from '../problem.ts';
@@ -71,14 +73,19 @@ async function keep(call: Call, value: unknown, record: string, expected: Expect
   const ledger = ledgerOf(call);
   const visit = visitOf(call);
   const at = call.world.now().toISOString();
-  const facts = reached(await call.world.archive.ledger(ledger, (calls) => calls.facts(visit)));
-  const assessed = await assessedOr422(call, value, at, facts);
+  const { registration } = ledger;
+  const among = reached(await call.world.archive.ledger(ledger, (calls) => calls.visitAmongPacks(registration, visit)));
+  const assessed = await assessedOr422(call, value, at, await archiveFacts(call, ledger, among));
   requireRegistration(assessed, registrationOf(call));
   // Whoever has read a form of the visit writes to an aircraft that is known.
-  if (expected.kind === 'absent' || expected.kind === 'unstated') await noteAircraft(call, ledger);
+  const mayBeNew = expected.kind === 'absent' || expected.kind === 'unstated';
+  if (mayBeNew) await noteAircraft(call, ledger);
+  if (mayBeNew && among.kept === null) await requireNotLost(call, ledger);
   const { recordSha256 } = assessed;
-  const request = { visit, record, recordSha256, expected, at };
-  const outcome = reached(await call.world.archive.ledger(ledger, (calls) => calls.keep(request)));
+  const request = { visit, record, recordSha256, expected, actor: actorOf(call), at };
+  const asking = { mayBegin: mayBeNew };
+  const outcome = reached(await call.world.archive.ledger(ledger, (calls) => calls.keep(request), asking));
+  if (outcome.kind === 'created') await noteKept(call, ledger);
   return answerTo(outcome, assessed, call.url.pathname);
 }
 

@@ -4,11 +4,12 @@ import { LIMITS } from '../../limits.ts';
 import { sha256 } from '../../pack/digest.ts';
 import { found, json, reached } from '../answer.ts';
 import { keyReused, linkToken, requestKeyOf } from '../idempotency.ts';
+import { actorOf } from '../in-whose-name.ts';
 import { packOf } from '../params.ts';
 import { requestBody } from '../request-body.ts';
 import type { Operation } from '../route.ts';
 import * as schemas from '../schemas.ts';
-import { keptPack } from './packs.ts';
+import { ownedPack } from './packs.ts';
 
 const DAY_MS = 86_400_000;
 
@@ -35,7 +36,7 @@ export const makeLink: Operation = {
   async handle(call) {
     const { audience, days } = await requestBody(call.request, LinkRequest);
     const { pack, ledger } = packOf(call);
-    await keptPack(call);
+    await ownedPack(call);
     const request = await requestKeyOf(call, { audience, days });
     const token = await linkToken(call);
     const tokenSha256 = await sha256(token);
@@ -43,11 +44,12 @@ export const makeLink: Operation = {
     const expiresAt = new Date(now.getTime() + days * DAY_MS).toISOString();
     // The pointer goes first: one that the ledger does not know opens nothing, a link without a pointer could not be opened.
     reached(await call.world.archive.pointLink(tokenSha256, ledger));
-    const add = { tokenSha256, pack, audience, expiresAt, at: now.toISOString(), ...(request && { request }) };
+    const made = { tokenSha256, pack, audience, expiresAt, actor: actorOf(call), at: now.toISOString() };
+    const add = { ...made, ...(request && { request }) };
     const outcome = reached(await call.world.archive.ledger(ledger, (calls) => calls.addLink(add)));
     if (outcome.kind === 'key-reused') throw keyReused();
     const { link } = found(outcome.kind === 'no-pack' ? null : outcome, 'such pack');
-    if (outcome.kind === 'added') call.world.log({ code: 'LINK_MADE', link: link.link, pack });
+    if (outcome.kind === 'added') call.world.log({ code: 'LINK_MADE', link: link.link, pack, key: call.caller.key });
     return json({ ...link, url: `${call.url.origin}/p/${token}` }, 201, { 'Cache-Control': 'no-store' });
   },
 };
@@ -71,11 +73,12 @@ export const revokeLink: Operation = {
     const { pack, ledger } = packOf(call);
     const { link: name = '' } = call.params;
     const at = call.world.now().toISOString();
+    const request = { pack, link: name, actor: actorOf(call), at };
     const link = found(
-      reached(await call.world.archive.ledger(ledger, (calls) => calls.revokeLink(pack, name, at))),
+      reached(await call.world.archive.ledger(ledger, (calls) => calls.revokeLink(request))),
       'such link of this pack',
     );
-    call.world.log({ code: 'LINK_REVOKED', link: link.link, pack });
+    call.world.log({ code: 'LINK_REVOKED', link: link.link, pack, key: call.caller.key });
     return new Response(null, { status: 204 });
   },
 };

@@ -1,7 +1,8 @@
 import type { VisitRecord } from '../../visit/record.ts';
-import { found, reached } from '../answer.ts';
+import { reached } from '../answer.ts';
 import { missing, openedLink } from '../opened-link.ts';
 import type { Operation } from '../route.ts';
+import { sealedJson } from '../sealed-file.ts';
 
 const TYPES: readonly { type: string; signature: number }[] = [
   { type: 'image/jpeg', signature: 0xff },
@@ -18,13 +19,14 @@ export const openLinkPicture: Operation = {
   async handle(call) {
     const opened = await openedLink(call, 'photograph');
     if (!opened) return missing(call);
-    const { archive } = call.world;
-    const record = new Response(found(reached(await archive.blob(opened.pack.recordSha256)), 'such record'));
-    const { attachments = [] } = await record.json<VisitRecord>();
-    const picture = attachments.find(({ kind, sha256 }) => kind === 'photograph' && sha256 === call.params.sha256);
-    const body = picture && reached(await archive.blob(picture.sha256));
-    if (!body) return missing(call);
-    const bytes = call.pipeline.cleanImage(await new Response(body).bytes());
+    const { name, pack } = opened;
+    const record = await sealedJson<VisitRecord>(call, opened, pack.recordSha256);
+    const { sha256 } =
+      record.attachments?.find((item) => item.kind === 'photograph' && item.sha256 === call.params.sha256) ?? {};
+    const blob = sha256 && { workshop: name.workshop, sha256, isShared: pack.isShared };
+    const original = blob && reached(await call.world.archive.blob(blob));
+    if (!original) return missing(call);
+    const bytes = call.pipeline.cleanImage(original);
     const type = TYPES.find(({ signature }) => signature === bytes[0])?.type;
     if (!type) return missing(call);
     return new Response(bytes as Uint8Array<ArrayBuffer>, {

@@ -5,6 +5,7 @@ import { blobResponse, IMMUTABLE } from '../blob-response.ts';
 import { nextLink, PAGE_QUERY, packOf, pageRequestOf } from '../params.ts';
 import type { Call, Operation } from '../route.ts';
 import * as schemas from '../schemas.ts';
+import { type OwnedPack, sealedJson } from '../sealed-file.ts';
 import { digestOf, originalFile } from './attachments.ts';
 
 /** A pack as an answer: what lists show, its digests and where its files are. */
@@ -16,9 +17,10 @@ export function packAnswer(pack: KeptPack) {
 }
 
 /** @throws Refusal 404 for what the caller's workshop does not have */
-export async function keptPack(call: Call): Promise<KeptPack> {
-  const { pack, ledger } = packOf(call);
-  return found(reached(await call.world.archive.ledger(ledger, (calls) => calls.pack(pack))), 'such pack');
+export async function ownedPack(call: Call): Promise<OwnedPack> {
+  const { pack, ledger: name } = packOf(call);
+  const kept = reached(await call.world.archive.ledger(name, (calls) => calls.pack(pack)));
+  return { name, pack: found(kept, 'such pack') };
 }
 
 export const fileNameOf = (pack: string): string => `${pack}-release-pack.pdf`;
@@ -49,7 +51,7 @@ export const getPack: Operation = {
   summary: 'A sealed pack: summary, digests, files',
   answers: { 200: { description: 'The pack', content: { 'application/json': schemas.PackAnswer } } },
   async handle(call) {
-    return json(packAnswer(await keptPack(call)));
+    return json(packAnswer((await ownedPack(call)).pack));
   },
 };
 
@@ -66,9 +68,10 @@ export const getPackPdf: Operation = {
   answers: file('The PDF', 'application/pdf'),
   problems: ['range-not-satisfiable'],
   async handle(call) {
-    const { pdfSha256, summary } = await keptPack(call);
+    const owned = await ownedPack(call);
+    const { pdfSha256, summary } = owned.pack;
     const fileName = fileNameOf(summary.pack);
-    return blobResponse(call, pdfSha256, { type: 'application/pdf', fileName, cacheControl: IMMUTABLE });
+    return blobResponse(call, owned, pdfSha256, { type: 'application/pdf', fileName, cacheControl: IMMUTABLE });
   },
 };
 
@@ -78,9 +81,10 @@ export const getPackRecord: Operation = {
   answers: file('The record', 'application/json'),
   problems: ['range-not-satisfiable'],
   async handle(call) {
-    const { recordSha256, summary } = await keptPack(call);
+    const owned = await ownedPack(call);
+    const { recordSha256, summary } = owned.pack;
     const fileName = `${summary.pack}-record.json`;
-    return blobResponse(call, recordSha256, { type: 'application/json', fileName, cacheControl: IMMUTABLE });
+    return blobResponse(call, owned, recordSha256, { type: 'application/json', fileName, cacheControl: IMMUTABLE });
   },
 };
 
@@ -90,9 +94,10 @@ export const getPackManifest: Operation = {
   answers: file('The manifest', 'application/json'),
   problems: ['range-not-satisfiable'],
   async handle(call) {
-    const { manifestSha256, summary } = await keptPack(call);
+    const owned = await ownedPack(call);
+    const { manifestSha256, summary } = owned.pack;
     const fileName = `${summary.pack}-manifest.json`;
-    return blobResponse(call, manifestSha256, { type: 'application/json', fileName, cacheControl: IMMUTABLE });
+    return blobResponse(call, owned, manifestSha256, { type: 'application/json', fileName, cacheControl: IMMUTABLE });
   },
 };
 
@@ -102,9 +107,25 @@ export const getPackDocuments: Operation = {
   answers: file('A list of documents: id, title, html', 'application/json'),
   problems: ['range-not-satisfiable'],
   async handle(call) {
-    const { documentsSha256, summary } = await keptPack(call);
+    const owned = await ownedPack(call);
+    const { documentsSha256, summary } = owned.pack;
     const fileName = `${summary.pack}-documents.json`;
-    return blobResponse(call, documentsSha256, { type: 'application/json', fileName, cacheControl: IMMUTABLE });
+    return blobResponse(call, owned, documentsSha256, { type: 'application/json', fileName, cacheControl: IMMUTABLE });
+  },
+};
+
+export const getPackFacts: Operation = {
+  id: 'getPackFacts',
+  summary: 'What was said of the pack when it was released, in canonical JSON',
+  description: 'For lists and pages; packs that were sealed before it was kept have none.',
+  answers: file('The facts', 'application/json'),
+  problems: ['range-not-satisfiable'],
+  async handle(call) {
+    const owned = await ownedPack(call);
+    const { factsSha256, summary } = owned.pack;
+    const fileName = `${summary.pack}-facts.json`;
+    const options = { type: 'application/json', fileName, cacheControl: IMMUTABLE };
+    return blobResponse(call, owned, found(factsSha256, 'such facts of this pack'), options);
   },
 };
 
@@ -114,13 +135,13 @@ export const getPackAttachment: Operation = {
   description: 'The original, with all that it tells of place and camera: the pack itself shows it without.',
   answers: { 200: { description: 'The file', content: { 'application/octet-stream': 'binary' } } },
   async handle(call) {
-    const { recordSha256 } = await keptPack(call);
+    const { name, pack } = await ownedPack(call);
     const sha256 = digestOf(call);
-    const { archive } = call.world;
-    const record = new Response(found(reached(await archive.blob(recordSha256)), 'such record'));
-    const { attachments = [] } = await record.json<Pick<VisitRecord, 'attachments'>>();
-    const isNamed = attachments.some((attachment) => attachment.sha256 === sha256);
-    const body = isNamed ? reached(await archive.blob(sha256)) : null;
+    const record = await sealedJson<Pick<VisitRecord, 'attachments'>>(call, { name, pack }, pack.recordSha256);
+    const isNamed = (record.attachments ?? []).some((attachment) => attachment.sha256 === sha256);
+    const blob = { workshop: name.workshop, sha256, isShared: pack.isShared };
+    // One that could not go into the pack was never kept with it.
+    const body = isNamed ? reached(await call.world.archive.blob(blob)) : null;
     return originalFile(found(body, 'such file of this pack'));
   },
 };

@@ -8,13 +8,14 @@ import { found, json, reached } from '../answer.ts';
 import { attachedFiles } from '../attached.ts';
 import { requireMatch } from '../conditions.ts';
 import { keyReused, requestKeyOf } from '../idempotency.ts';
-import { ledgerOf, visitOf } from '../params.ts';
+import { actorOf, requireReleaser } from '../in-whose-name.ts';
+import { ledgerOf } from '../params.ts';
 import { Refusal } from '../problem.ts';
 import { requestBody } from '../request-body.ts';
 import type { Call, Operation } from '../route.ts';
 import { PackAnswer } from '../schemas.ts';
 import { standing } from '../standing.ts';
-import { sealKeyOf } from '../workshop-seal.ts';
+import { sealKeyOf, workshopName } from '../workshop-seal.ts';
 import { packAnswer } from './packs.ts';
 
 const ReleaseRequest = z.strictObject({
@@ -33,7 +34,7 @@ export const releaseVisit: Operation = {
   id: 'releaseVisit',
   summary: 'Release the aircraft over the assessment that was read, and seal the pack',
   description:
-    'Releasing an amended visit again makes the next issue of its pack, which supersedes the one before. Repeating a release of the same form answers the same pack.',
+    'Releasing an amended visit again makes the next issue of its pack, which supersedes the one before. Repeating a release of the same form answers the same pack, unless that was withdrawn.',
   headers: {
     'If-Match': 'ETag of the assessment that was read',
     'Idempotency-Key': 'A request repeated under the same key has the same outcome',
@@ -56,7 +57,7 @@ export const releaseVisit: Operation = {
   ],
   async handle(call) {
     const body = await requestBody(call.request, ReleaseRequest);
-    requirePerson(call, body.by);
+    await requireReleaser(call, body.by);
     const request = await requestKeyOf(call, body);
     const repeated = request && (await earlier(call, request));
     if (repeated) return repeated;
@@ -68,16 +69,20 @@ export const releaseVisit: Operation = {
   },
 };
 
-/** A key in a person's hand releases in that person's name alone. */
-function requirePerson({ caller }: Call, by: string): void {
-  if (caller.person === null || caller.person === by) return;
-  throw new Refusal('forbidden', `The key is in the hand of ${caller.person}: it cannot release as ${by}`);
-}
-
 async function earlier(call: Call, request: RequestKey): Promise<Response | undefined> {
   const outcome = reached(await call.world.archive.ledger(ledgerOf(call), (ledger) => ledger.repeated(request)));
   if (outcome.kind === 'key-reused') throw keyReused();
-  return outcome.kind === 'repeated' ? answer(outcome.pack, outcome.wasStanding ? 200 : 201) : undefined;
+  return outcome.kind === 'repeated' ? answer(standingPack(outcome.pack), outcome.wasStanding ? 200 : 201) : undefined;
+}
+
+/** @throws Refusal 409 for a pack that was withdrawn: nobody is told that it is released */
+function standingPack(pack: KeptPack): KeptPack {
+  const { withdrawal, summary } = pack;
+  if (!withdrawal) return pack;
+  throw new Refusal(
+    'conflict',
+    `${summary.pack} was withdrawn (${withdrawal.reason}): amend the record with what was wrong, and release that; it becomes the next issue`,
+  );
 }
 
 /** The answer to a release of what is released: under a key it is remembered as any other. */
@@ -99,51 +104,70 @@ async function tryRelease(
 ): Promise<Response | undefined> {
   const { world, pipeline, caller } = call;
   const name = ledgerOf(call);
-  const { kept, assessed, at } = await standing(call);
+  const { kept, assessed, place, at } = await standing(call);
   requireMatch(call.request, assessed.assessmentSha256, 'the assessment');
-  const { pack: standingPack } = kept;
-  if (kept.state === 'released' && standingPack !== null) {
-    const pack = reached(await world.archive.ledger(name, (ledger) => ledger.pack(standingPack)));
-    return standingAnswer(call, found(pack, 'such pack'), request);
+  const { pack: released } = kept;
+  if (kept.state === 'released' && released !== null) {
+    const pack = reached(await world.archive.ledger(name, (ledger) => ledger.pack(released)));
+    return standingAnswer(call, standingPack(found(pack, 'such pack')), request);
   }
-  const place = reached(await world.archive.ledger(name, (ledger) => ledger.place(name.registration, visitOf(call))));
   const files = await attachedFiles(call, assessed);
   const attestation = { by, knowsOfNoHazard, read: assessed.assessmentSha256, at };
-  const sealing = { workshop: caller.workshop, key: await sealKeyOf(call) };
+  const { key, person } = actorOf(call);
+  const { id, sealKey } = { id: caller.workshop, sealKey: await sealKeyOf(call) };
+  const sealing = { workshop: { id, name: await workshopName(call, id) }, key: sealKey, by: { key, person } };
   const outcome = await pipeline.seal(assessed, attestation, place, files, sealing);
   if (!outcome.ok) {
     const { findings } = outcome;
     throw new Refusal('release-blocked', 'The findings say what stands against the release', { findings });
   }
   const { summary } = outcome.sealed;
-  const digests = await store(world, outcome.sealed, files);
+  const digests = await store(call, outcome.sealed, files);
   // As with links, the pointer goes first: one to a pack that the ledger does not know leads to nothing.
   reached(await world.archive.pointFile(digests.pdfSha256, { ...name, pack: place.pack }));
-  const { workshop } = caller;
-  const commit = { workshop, place, version: kept.version, digests, summary, at, ...(request && { request }) };
+  // From here on an empty ledger of this aircraft is one that was lost.
+  reached(await world.archive.workshop(id, (calls) => calls.noteKept(name.registration)));
+  const sealed = { place, version: kept.version, digests, summary, actor: actorOf(call), at };
+  const commit = { workshop: id, ...sealed, ...(request && { request }) };
   const committed = reached(await world.archive.ledger(name, (ledger) => ledger.commit(commit)));
   if (committed.kind === 'moved') return undefined;
+  if (committed.kind === 'clock-behind') return waitForClock(world, committed.lastAt);
   if (committed.kind === 'key-reused') throw keyReused();
   if (committed.kind === 'already-released') return standingAnswer(call, committed.pack, request);
-  world.log({ code: 'RELEASE_SEALED', pack: summary.pack, issue: summary.issue });
+  world.log({ code: 'RELEASE_SEALED', pack: summary.pack, issue: summary.issue, key });
   return answer(committed.pack, 201);
 }
 
+/**
+ * Undefined where the ledger had an entry of a moment ago, made while this pack was sealed: another attempt comes after it.
+ *
+ * @throws Refusal 409 where the clock itself stands before the last entry
+ */
+function waitForClock(world: World, lastAt: string): undefined {
+  const now = world.now().toISOString();
+  if (Date.parse(now) >= Date.parse(lastAt)) return undefined;
+  throw new Refusal(
+    'conflict',
+    `Nothing is sealed before the last entry of the ledger, ${lastAt}; the clock of the service says ${now}: set it right`,
+  );
+}
+
 /** Stores the blobs. Until the ledger names them they are nobody's; a crash here leaves no pack. */
-async function store({ archive }: World, sealed: SealedPack, files: AttachedFiles): Promise<PackDigests> {
-  const { pdf, pdfSha256, manifestJson, manifestSha256, recordJson } = sealed;
+async function store({ world, caller }: Call, sealed: SealedPack, files: AttachedFiles): Promise<PackDigests> {
+  const { pdf, pdfSha256, manifestJson, manifestSha256, recordJson, factsJson, factsSha256 } = sealed;
   const documentsJson = JSON.stringify(sealed.documents);
   const [recordSha256, documentsSha256] = await Promise.all([sha256(recordJson), sha256(documentsJson)]);
   const encode = (text: string) => new TextEncoder().encode(text);
-  const puts = await Promise.all([
-    archive.putBlob(pdfSha256, pdf),
-    archive.putBlob(manifestSha256, encode(manifestJson)),
-    archive.putBlob(recordSha256, encode(recordJson)),
-    archive.putBlob(documentsSha256, encode(documentsJson)),
-    ...Object.entries(files).map(([digest, bytes]) => archive.putBlob(digest, bytes)),
+  const blobs = new Map([
+    [pdfSha256, pdf],
+    [manifestSha256, encode(manifestJson)],
+    [recordSha256, encode(recordJson)],
+    [documentsSha256, encode(documentsJson)],
+    [factsSha256, encode(factsJson)],
+    ...Object.entries(files),
   ]);
-  for (const put of puts) reached(put);
-  return { manifestSha256, pdfSha256, recordSha256, documentsSha256 };
+  reached(await world.archive.putBlobs(caller.workshop, blobs));
+  return { manifestSha256, pdfSha256, recordSha256, documentsSha256, factsSha256 };
 }
 
 function answer(pack: KeptPack, status: 200 | 201): Response {

@@ -6,7 +6,7 @@ import { sha256 } from '../../pack/digest.ts';
 import { keySet } from '../../seal/key.ts';
 import { verifyFile } from '../../seal/verify.ts';
 import { found, json, reached } from '../answer.ts';
-import { noteAircraft } from '../known-aircraft.ts';
+import { noteAircraft, noteKept } from '../known-aircraft.ts';
 import { ledgerOf } from '../params.ts';
 import { Refusal } from '../problem.ts';
 import { readBytes } from '../read-bytes.ts';
@@ -61,7 +61,7 @@ export const restoreLedger: Operation = {
   id: 'restoreLedger',
   summary: 'Restore the ledger of an aircraft from an export',
   description:
-    'Only where nothing was ever kept of the aircraft, and whole: visits and packs follow from the chain, which must hold from its first entry; every pack must have been brought and be sealed by a key of this workshop. Sent again it changes nothing. Links are not restored: they belong to an address.',
+    'Only where nothing was ever kept of the aircraft, and whole: visits and packs follow from the chain, which must hold from its first entry; every pack must have been brought, be sealed by a key of this workshop, and have the documents that its manifest names. What lists show of a pack is worked out, not taken. Sent again it changes nothing. Links are not restored: they belong to an address.',
   body: { type: 'application/json', description: 'Chain, records of the visits, summaries', schema: LedgerRequest },
   answers: {
     200: { description: 'It stands here already', content: { 'application/json': Restored } },
@@ -77,11 +77,14 @@ export const restoreLedger: Operation = {
     if (standing.head.digest === body.entries.at(-1)?.digest) return answer(name, standing, 200);
     if (standing.head.seq > 0) throw notEmpty(name);
     const staged = reached(await archive.stagedBlobs(name));
-    const restoration = await restorationFrom(name, body, staged);
+    const { restoration, digests } = await restorationFrom(call, name, body, staged);
     await noteAircraft(call, name);
+    reached(await archive.takeOverBlobs(name, digests));
     await pointFiles(call, name, restoration);
-    const outcome = reached(await archive.ledger(name, (ledger) => ledger.restore(restoration)));
+    const asking = { mayBegin: true };
+    const outcome = reached(await archive.ledger(name, (ledger) => ledger.restore(restoration), asking));
     if (outcome.kind === 'not-empty') throw notEmpty(name);
+    await noteKept(call, name);
     reached(await archive.unstageBlobs(name, [...staged.keys()]));
     const { registration } = name;
     call.world.log({ code: 'LEDGER_RESTORED', registration, entries: restoration.entries.length });

@@ -1,8 +1,9 @@
 import * as z from 'zod';
-import type { KeptPack } from '../../archive/ledger/ledger-calls.ts';
+import type { TracedPack } from '../../archive/ledger/ledger-calls.ts';
 import { json, reached } from '../answer.ts';
 import { requestBody } from '../request-body.ts';
 import type { Call, Operation } from '../route.ts';
+import { workshopName } from '../workshop-seal.ts';
 
 const VerificationRequest = z.strictObject({
   pdfSha256: z
@@ -15,9 +16,19 @@ const Verification = z
   .object({
     verdict: z.enum(['genuine', 'superseded', 'withdrawn', 'unknown']),
     pack: z.string().optional(),
-    workshop: z.string().optional(),
+    workshop: z.string().optional().meta({ description: 'Identifier of the workshop that sealed it' }),
+    workshopName: z.string().optional().meta({ description: 'Its name, as the deployment knows it' }),
+    releasedBy: z.string().optional(),
     issuedAt: z.string().optional(),
-    supersededBy: z.string().optional().meta({ description: 'What replaces it' }),
+    supersededBy: z.string().optional().meta({ description: 'The pack that stands in its place' }),
+    laterWithdrawn: z
+      .string()
+      .optional()
+      .meta({ description: 'A later pack that was withdrawn: no release of the aircraft stands' }),
+    corrected: z
+      .array(z.string())
+      .optional()
+      .meta({ description: 'Earlier packs, by their newest issue, that were corrected or withdrawn since' }),
     withdrawal: z.object({ at: z.string(), by: z.string(), reason: z.string() }).optional(),
   })
   .meta({ title: 'Verification' });
@@ -34,31 +45,31 @@ export const verify: Operation = {
     const { pdfSha256 } = await requestBody(call.request, VerificationRequest);
     const found = await packOfFile(call, pdfSha256);
     if (!found) return json({ verdict: 'unknown' });
-    const { workshop, kept, later } = found;
-    const { withdrawal, summary } = kept;
-    const supersededBy = kept.supersededBy ?? later;
+    const { workshop, pack, later, corrected, newest } = found;
+    const { withdrawal, summary } = pack;
+    const stands = later ?? newest;
+    const isReplaced = stands !== null && stands.summary.pack !== summary.pack;
     return json({
-      verdict: withdrawal ? 'withdrawn' : supersededBy ? 'superseded' : 'genuine',
+      verdict: withdrawal ? 'withdrawn' : isReplaced || corrected.length > 0 ? 'superseded' : 'genuine',
       pack: summary.pack,
       workshop,
+      workshopName: await workshopName(call, workshop),
+      releasedBy: summary.releasedBy,
       issuedAt: summary.issuedAt,
-      ...(supersededBy !== undefined && { supersededBy }),
+      ...(isReplaced &&
+        (stands.withdrawal ? { laterWithdrawn: stands.summary.pack } : { supersededBy: stands.summary.pack })),
+      ...(corrected.length > 0 && { corrected: corrected.map((other) => other.summary.pack) }),
       ...(withdrawal && { withdrawal }),
     });
   },
 };
 
-/** The pack that a file is, byte for byte, and the later pack of the aircraft where there is one. */
-async function packOfFile(
-  { world }: Call,
-  pdfSha256: string,
-): Promise<{ workshop: string; kept: KeptPack; later: string | undefined } | undefined> {
+/** The pack that a file is, byte for byte, and what became of it. */
+async function packOfFile({ world }: Call, pdfSha256: string): Promise<TracedFile | undefined> {
   const file = reached(await world.archive.packOfFile(pdfSha256));
   if (!file) return undefined;
-  const [kept, { newest }] = reached(
-    await world.archive.ledger(file, (ledger) => Promise.all([ledger.pack(file.pack), ledger.overview()])),
-  );
-  if (kept?.pdfSha256 !== pdfSha256) return undefined;
-  const isLater = newest !== null && newest.summary.number > kept.summary.number;
-  return { workshop: file.workshop, kept, later: isLater ? newest.summary.pack : undefined };
+  const traced = reached(await world.archive.ledger(file, (ledger) => ledger.traced(file.pack)));
+  return traced?.pack.pdfSha256 === pdfSha256 ? { workshop: file.workshop, ...traced } : undefined;
 }
+
+type TracedFile = TracedPack & { workshop: string };

@@ -1,23 +1,19 @@
 import * as z from 'zod';
-import { LIMITS } from '../../limits.ts';
 import { found, json, reached } from '../answer.ts';
+import { actorOf, withdrawerName } from '../in-whose-name.ts';
 import { packOf } from '../params.ts';
+import { printableLine } from '../printable-line.ts';
 import { requestBody } from '../request-body.ts';
 import type { Operation } from '../route.ts';
 import { PackAnswer } from '../schemas.ts';
 import { packAnswer } from './packs.ts';
 
 const WithdrawalRequest = z.strictObject({
-  by: z
-    .string()
-    .min(1)
-    .max(80)
-    .meta({ description: 'Name of the person who withdraws it', examples: ['Jonas Veldt'] }),
-  reason: z
-    .string()
-    .min(1)
-    .max(LIMITS.lineLength)
-    .meta({ examples: ['Weighed with the wrong scale certificate'] }),
+  by: printableLine(80).meta({
+    description: 'Person who withdraws it: of the table of the workshop, by identifier or name, where it keeps one',
+    examples: ['Jonas Veldt'],
+  }),
+  reason: printableLine().meta({ examples: ['Weighed with the wrong scale certificate'] }),
 });
 
 export const withdrawPack: Operation = {
@@ -29,12 +25,14 @@ export const withdrawPack: Operation = {
   answers: { 200: { description: 'The pack as it stands', content: { 'application/json': PackAnswer } } },
   problems: ['malformed-json', 'body-too-large', 'unsupported-media-type', 'request-not-valid'],
   async handle(call) {
-    const { by, reason } = await requestBody(call.request, WithdrawalRequest);
+    const stated = await requestBody(call.request, WithdrawalRequest);
+    const by = await withdrawerName(call, stated.by);
     const { pack, ledger } = packOf(call);
     const at = call.world.now().toISOString();
-    const request = { workshop: call.caller.workshop, pack, by, reason, at };
+    const { workshop, key } = call.caller;
+    const request = { workshop, pack, by, reason: stated.reason, actor: actorOf(call), at };
     const withdrawn = reached(await call.world.archive.ledger(ledger, (calls) => calls.withdraw(request)));
-    call.world.log({ code: 'PACK_WITHDRAWN', pack });
+    call.world.log({ code: 'PACK_WITHDRAWN', pack, key });
     return json(packAnswer(found(withdrawn, 'such pack')));
   },
 };

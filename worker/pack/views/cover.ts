@@ -4,6 +4,7 @@ import type { PackContext } from '../context.ts';
 import { DASH, nameOf } from '../people.ts';
 import type { View } from '../render.ts';
 import { common } from './common.ts';
+import { sealedByLine } from './sealed-by.ts';
 
 /** A document that follows the cover; one that is not aboard the same file has no page there to lead to. */
 export interface Following {
@@ -28,6 +29,7 @@ export function coverView(context: PackContext, following: readonly Following[])
     issue: identity.issue,
     issuedAt: say.moment(identity.issuedAt),
     supersedes: identity.supersedes ?? say.words`none`,
+    sealedBy: sealedByLine(context),
     arrived: say.moment(visit.visit.arrivedAt),
     built: visit.aircraft.yearBuilt === undefined ? DASH : String(visit.aircraft.yearBuilt),
     ended: visit.visit.workEndedAt ? say.moment(visit.visit.workEndedAt) : DASH,

@@ -6,6 +6,7 @@ import type { PackContext } from '../context.ts';
 import { DASH } from '../people.ts';
 import type { View } from '../render.ts';
 import { common, sources } from './common.ts';
+import { sealedByLine } from './sealed-by.ts';
 
 /** The digests of the documents before this one, and how the pack is proved unaltered. */
 export interface DocumentDigest {
@@ -23,6 +24,7 @@ export function recordOfIssueView(context: PackContext, digests: readonly Docume
     issue: identity.issue,
     issuedAt: say.moment(identity.issuedAt),
     visit: identity.visit,
+    sealedBy: sealedByLine(context),
     supersedes: identity.supersedes ?? say.words`none`,
     previous: identity.previous
       ? say.words`${identity.previous.pack}, manifest ${identity.previous.manifestSha256}`

@@ -1,0 +1,36 @@
+import { GENESIS } from './chain.ts';
+import type { LedgerCalls } from './ledger-calls.ts';
+
+/** What an aircraft answers that nobody ever kept a record of. */
+export const NO_LEDGER: LedgerCalls = {
+  overview: async () => ({ visits: 0, packs: 0, newest: null, head: { seq: 0, digest: GENESIS } }),
+  visit: async () => null,
+  visits: async () => ({ items: [], next: null }),
+  async visitAmongPacks(registration, visit) {
+    const place = { pack: `${registration}-P1-1`, number: 1, issue: 1, visit, before: [] };
+    return { kept: null, before: [], after: [], place };
+  },
+  newestIssues: async () => [],
+  repeated: async () => ({ kind: 'first' }),
+  pack: async () => null,
+  traced: async () => null,
+  packs: async () => ({ items: [], next: null }),
+  entries: async () => ({ items: [], next: null }),
+  links: async () => null,
+  openLink: async () => null,
+  noteOpening: async () => undefined,
+  addLink: async () => ({ kind: 'no-pack' }),
+  revokeLink: async () => null,
+  withdraw: async () => null,
+  relist: async () => 0,
+  // Whoever may begin a ledger asks the ledger itself: what is left has read a form of a visit that is not there.
+  keep: async () => ({ kind: 'moved' }),
+  commit: async () => unbegun(),
+  rememberStanding: async () => unbegun(),
+  restore: async () => unbegun(),
+};
+
+/** Whoever writes to a ledger says that it may begin. */
+function unbegun(): never {
+  throw new Error('Cannot write to a ledger that was not begun');
+}

@@ -1,0 +1,64 @@
+import type { RegisteredPerson } from '../pipeline.ts';
+import { dateOf } from '../units/calendar.ts';
+import { reached } from './answer.ts';
+import { Refusal } from './problem.ts';
+import type { Call } from './route.ts';
+
+/** Who acts by a key, as entries of a ledger name them. */
+export const actorOf = ({ caller }: Call) => ({ key: caller.key, person: caller.person });
+
+/**
+ * The person of the workshop's table in whose hand the caller's key is; undefined for a key of a tool or an office.
+ *
+ * @throws Refusal 403 where the table does not have them, or not on this day
+ */
+export async function personOfKey(call: Call): Promise<RegisteredPerson | undefined> {
+  const { person: id, workshop } = call.caller;
+  if (id === null) return undefined;
+  const people = reached(await call.world.archive.workshop(workshop, (calls) => calls.people()));
+  const person = people.find((known) => known.id === id);
+  if (!person)
+    throw new Refusal(
+      'forbidden',
+      `The key is in the hand of ${id}, who is not in the table of people of the workshop: an administrator enters them with PUT /v1/people/${id}`,
+    );
+  const on = dateOf(call.world.now().toISOString());
+  if ((person.from ?? on) > on || (person.until ?? on) < on)
+    throw new Refusal('forbidden', `The rights of ${id} do not hold on ${on} by the table of people of the workshop`);
+  return person;
+}
+
+/**
+ * Holds that a key in a person's hand releases in that person's name alone. What the record says of the person, the gate holds against
+ * the table.
+ *
+ * @param by person of the record
+ * @throws Refusal 403
+ */
+export async function requireReleaser(call: Call, by: string): Promise<void> {
+  const person = await personOfKey(call);
+  if (person && person.id !== by) throw otherPerson(person.id, by);
+}
+
+/**
+ * The name in which a pack is withdrawn. A workshop that keeps a table of people has it withdrawn by one of them alone, with the right to
+ * release.
+ *
+ * @param by a person of the table, by identifier or name; any name where the workshop keeps no table
+ * @throws Refusal 403
+ */
+export async function withdrawerName(call: Call, by: string): Promise<string> {
+  const ofKey = await personOfKey(call);
+  const isMeant = ({ id, name }: RegisteredPerson): boolean => by === id || by === name;
+  if (ofKey && !isMeant(ofKey)) throw otherPerson(ofKey.id, by);
+  const people = reached(await call.world.archive.workshop(call.caller.workshop, (calls) => calls.people()));
+  if (people.length === 0) return by;
+  const person = ofKey ?? people.find(isMeant);
+  if (!person) throw new Refusal('forbidden', `${by} is not in the table of people of the workshop`);
+  if (!person.scope.includes('release'))
+    throw new Refusal('forbidden', `${person.name} has no right to release, so none to withdraw`);
+  return person.name;
+}
+
+const otherPerson = (person: string, by: string) =>
+  new Refusal('forbidden', `The key is in the hand of ${person}: it cannot act as ${by}`);

@@ -1,0 +1,36 @@
+import type { LedgerName } from '../archive/archive.ts';
+import type { KeptPack } from '../archive/ledger/ledger-calls.ts';
+import { ArchiveDamaged, reached } from './answer.ts';
+import type { Call } from './route.ts';
+
+/** A pack, and whose it is. */
+export interface OwnedPack {
+  name: LedgerName;
+  pack: KeptPack;
+}
+
+/**
+ * A file that the ledger names, as it was kept.
+ *
+ * @throws Refusal 500 where it is missing or another: what a ledger names was there
+ */
+export async function sealedFile({ world }: Call, { name, pack }: OwnedPack, sha256: string): Promise<Uint8Array> {
+  const { workshop } = name;
+  const bytes = reached(await world.archive.blob({ workshop, sha256, isShared: pack.isShared }));
+  if (!bytes) throw new ArchiveDamaged(`${pack.summary.pack} ${sha256}`);
+  return bytes;
+}
+
+/**
+ * Such a file as JSON: it was made by this code, or held to its form when it was restored.
+ *
+ * @throws Refusal 500 where it is none
+ */
+export async function sealedJson<T>(call: Call, owned: OwnedPack, sha256: string): Promise<T> {
+  const bytes = await sealedFile(call, owned, sha256);
+  try {
+    return JSON.parse(new TextDecoder().decode(bytes)) as T;
+  } catch {
+    throw new ArchiveDamaged(`${owned.pack.summary.pack} ${sha256}`);
+  }
+}

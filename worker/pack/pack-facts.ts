@@ -1,0 +1,41 @@
+import { openAfter } from '../calc/open-items/carry-over.ts';
+import type { OpenItem } from '../calc/open-items/open-item.ts';
+import type { PackContext } from './context.ts';
+import { openDigest, type SealedBefore } from './open-digest.ts';
+import type { PackSummary } from './summary.ts';
+
+export const FACTS_FORMAT = 'slipmark-facts/1';
+
+/**
+ * What is said of a pack beside its documents, made when it is released and kept: rules that change later change nothing of it. Its digest
+ * stands in the manifest.
+ */
+export interface PackFacts {
+  format: typeof FACTS_FORMAT;
+  summary: PackSummary;
+  /** The workshop as the deployment knew it, and the thumbprint of the key that it sealed with; null where no service did. */
+  sealedBy: { id: string; name: string; kid: string } | null;
+  /** What stands open after the pack, and the digest of the packs that it follows from. */
+  open: { over: string; items: OpenItem[] };
+}
+
+/** The number of a pack with its aircraft, without the issue: `Q-SLM-P1` of `Q-SLM-P1-2`. */
+export const numberOf = (pack: string): string => pack.replace(/-\d+$/, '');
+
+export async function packFacts(
+  { identity, visit, results }: PackContext,
+  {
+    place,
+    recordSha256,
+    summary,
+  }: {
+    place: { pack: string; before: readonly SealedBefore[] };
+    recordSha256: string;
+    summary: PackSummary;
+  },
+): Promise<PackFacts> {
+  const { issuedAt } = identity;
+  const over = await openDigest([...place.before, { pack: place.pack, issuedAt, recordSha256, isWithdrawn: false }]);
+  const items = openAfter(results.open.before, visit, { pack: numberOf(place.pack), at: issuedAt });
+  return { format: FACTS_FORMAT, summary, sealedBy: identity.sealedBy ?? null, open: { over, items } };
+}
