@@ -9,6 +9,7 @@ import { patchVisit, putVisit } from './resources/keep-visit.ts';
 import { listLinks, makeLink, revokeLink } from './resources/links.ts';
 import { openLink, openLinkDocument, openLinkPdf } from './resources/owner-page.ts';
 import { openLinkPicture } from './resources/owner-picture.ts';
+import { bringBackPackFile, checkPackFiles } from './resources/pack-files.ts';
 import {
   getPack,
   getPackAttachment,
@@ -80,6 +81,8 @@ export const ROUTES: readonly Route[] = [
   ['GET', `${PACK}/documents.json`, 'records', getPackDocuments],
   ['GET', `${PACK}/facts.json`, 'records', getPackFacts],
   ['GET', `${PACK}/attachments/{sha256}`, 'records', getPackAttachment],
+  ['GET', `${PACK}/files`, 'records', checkPackFiles],
+  ['PUT', `${PACK}/files/{sha256}`, 'admin', bringBackPackFile],
   ['POST', `${PACK}/withdrawal`, 'release', withdrawPack],
   ['GET', `${PACK}/baseline.json`, 'records', getBaseline],
   ['GET', `${PACK}/links`, 'links', listLinks],

@@ -12,7 +12,12 @@ export const exportArchive = command({
     aircraft: { type: 'string', value: 'REGISTRATION', help: 'one aircraft; all of them where it is not given' },
     ...SERVICE_OPTIONS,
   },
-  exits: { 0: 'exported', 1: 'refused or broken off', 2: 'not understood', 3: 'the service cannot be reached' },
+  exits: {
+    0: 'exported',
+    1: 'refused, broken off, or without what is damaged in the service',
+    2: 'not understood',
+    3: 'the service cannot be reached',
+  },
   failures: EXIT,
   async run(positionals, values, output) {
     if (positionals.length > 0) throw new UsageError(`Nothing is named without an option: ${positionals[0]} is`);
@@ -23,6 +28,9 @@ export const exportArchive = command({
     output.result({ ...exported, out: values.out });
     output.say(`Exported ${aircraft.length} aircraft of ${workshop} in ${files} files: ${values.out}/index.html`);
     output.say('It holds names, licence numbers and original photographs: keep it as you keep the records themselves.');
-    return EXIT.exported;
+    for (const what of exported.damaged) output.say(`DAMAGED: ${what}`);
+    if (exported.damaged.length === 0) return EXIT.exported;
+    output.say('The rest is exported. Bring what is damaged back with slipmark import of an older export.');
+    return EXIT.failed;
   },
 });

@@ -2,7 +2,7 @@ import type { JSONWebKeySet } from 'jose';
 import { type CheckedAircraft, checkAircraft } from './check-aircraft.ts';
 import { checkSums } from './check-sums.ts';
 import type { FolderDefect } from './defect.ts';
-import { readWorkshop } from './read-folder.ts';
+import { readPeople, readWorkshop } from './read-folder.ts';
 
 export interface CheckedFolder {
   /** Undefined where the folder does not say whose it is. */
@@ -24,7 +24,10 @@ export async function checkFolder(folder: string, keys: JSONWebKeySet): Promise<
   const { workshop, aircraft: names } = read.value;
   const aircraft: CheckedAircraft[] = [];
   for (const registration of names) aircraft.push(await checkAircraft(folder, { workshop, registration, keys }));
-  return { workshop, aircraft, defects: distinct([...bySums, ...aircraft.flatMap(({ defects }) => defects)]) };
+  const people = readPeople(folder);
+  const inPeople = people && !people.ok ? [people.defect] : [];
+  const defects = [...bySums, ...inPeople, ...aircraft.flatMap((checked) => checked.defects)];
+  return { workshop, aircraft, defects: distinct(defects) };
 }
 
 function distinct(defects: readonly FolderDefect[]): FolderDefect[] {

@@ -8,7 +8,7 @@ import type { SealClaims } from '../../seal/claims.ts';
 import { verifyFile } from '../../seal/verify.ts';
 import { altered, type FolderDefect } from './defect.ts';
 import { bytesAt, digestOf, textAt } from './folder.ts';
-import { type ExportedPack, PACK_FILES, type PackFile, PLACES } from './format.ts';
+import { type ExportedPack, filesOfPack, PLACES } from './format.ts';
 
 /** A pack of the folder, with what the ledger says of it. */
 export interface PackToCheck {
@@ -26,11 +26,12 @@ export interface PackToCheck {
 export async function checkPack(pack: PackToCheck): Promise<FolderDefect[]> {
   const { folder, registration, replayed } = pack;
   const at = PLACES.pack(registration, replayed.pack);
-  const absent = Object.keys(PACK_FILES).filter((name) => !existsSync(join(folder, at, name)));
-  if (absent.length > 0) return absent.map((name) => altered(`${at}/${name}`, 'is missing'));
-  const byLedger = (Object.keys(PACK_FILES) as PackFile[])
-    .filter((name) => digestOf(bytesAt(folder, `${at}/${name}`)) !== replayed[PACK_FILES[name]])
-    .map((name) => altered(`${at}/${name}`, 'has another digest than the ledger names'));
+  const files = filesOfPack(replayed);
+  const absent = files.filter(({ name }) => !existsSync(join(folder, at, name)));
+  if (absent.length > 0) return absent.map(({ name }) => altered(`${at}/${name}`, 'is missing'));
+  const byLedger = files
+    .filter(({ name, sha256 }) => digestOf(bytesAt(folder, `${at}/${name}`)) !== sha256)
+    .map(({ name }) => altered(`${at}/${name}`, 'has another digest than the ledger names'));
   return [...byLedger, ...(await sealDefects(pack, at)), ...manifestDefects(pack, at)];
 }
 
@@ -53,8 +54,10 @@ async function sealDefects({ folder, workshop, registration, keys, replayed }: P
 }
 
 /** The manifest names the digests of record, documents and attachments, and of the manifest before it. */
-function manifestDefects({ folder, registration, exported, previousSha256 }: PackToCheck, at: string): FolderDefect[] {
-  const manifest = jsonAt<Manifest>(folder, `${at}/manifest.json`);
+function manifestDefects(pack: PackToCheck, at: string): FolderDefect[] {
+  const { folder, registration, exported, replayed, previousSha256 } = pack;
+  // Form 1 of the manifest names no facts.
+  const manifest = jsonAt<Omit<Manifest, 'facts'> & Partial<Pick<Manifest, 'facts'>>>(folder, `${at}/manifest.json`);
   const documents = jsonAt<PackDocument[]>(folder, `${at}/documents.json`);
   if (!manifest?.documents || !manifest.attachments) return [altered(`${at}/manifest.json`, 'is no manifest')];
   if (!Array.isArray(documents)) return [altered(`${at}/documents.json`, 'is no list of documents')];
@@ -65,10 +68,12 @@ function manifestDefects({ folder, registration, exported, previousSha256 }: Pac
     const named = manifest.documents.find((document) => document.id === id)?.sha256;
     return html === undefined || digestOf(html) !== named;
   });
+  const facts = manifest.facts?.sha256 ?? null;
   const isNext = (manifest.previous?.manifestSha256 ?? null) === previousSha256;
   return [
     ...(record ? [] : [altered(`${at}/record.json`, 'has another digest than the manifest names')]),
     ...differing.map((id) => altered(`${at}/documents.json`, `${id} has another digest than the manifest names`)),
+    ...(facts === replayed.factsSha256 ? [] : [altered(`${at}/manifest.json`, 'names other facts than the ledger')]),
     ...(isNext ? [] : [altered(`${at}/manifest.json`, 'names another pack before it than the ledger')]),
     ...attachmentDefects({ folder, registration, manifest, exported, shown: shownIn(documents) }),
   ];
@@ -82,7 +87,7 @@ function shownIn(documents: readonly PackDocument[]): Set<string> {
 }
 
 interface Attached extends Pick<PackToCheck, 'folder' | 'registration' | 'exported'> {
-  manifest: Manifest;
+  manifest: Pick<Manifest, 'attachments'>;
   shown: ReadonlySet<string>;
 }
 

@@ -1,6 +1,7 @@
 import * as z from 'zod';
 import type { ChainEntry } from '../../archive/ledger/ledger-calls.ts';
 import type { PackSummary } from '../../pipeline.ts';
+import { SCOPES } from '../../visit/people.ts';
 
 /** The form of an exported folder. What reads it takes nothing in it for granted: a folder may come from anywhere. */
 export const FORMAT = 'slipmark-export/1';
@@ -93,6 +94,7 @@ export type LedgerFile = z.infer<typeof LedgerFile>;
 export const PLACES = {
   workshop: 'workshop.json',
   keys: 'keys.json',
+  people: 'people.json',
   sums: 'SHA256SUMS',
   style: 'style.css',
   aircraft: (name: string) => `aircraft/${name}`,
@@ -100,11 +102,37 @@ export const PLACES = {
   pack: (aircraft: string, pack: string) => `aircraft/${aircraft}/packs/${pack}`,
 } as const;
 
-/** The files of a pack, and which digest of the chain each must have. */
+/** The files of a pack, and which digest of the chain each must have. Packs of before facts were kept have none. */
 export const PACK_FILES = {
   'pack.pdf': 'pdfSha256',
   'record.json': 'recordSha256',
   'manifest.json': 'manifestSha256',
   'documents.json': 'documentsSha256',
+  'facts.json': 'factsSha256',
 } as const;
 export type PackFile = keyof typeof PACK_FILES;
+
+/** The files that a pack has, with their digests. */
+export function filesOfPack(digests: { [Digest in (typeof PACK_FILES)[PackFile]]?: string | null }) {
+  return (Object.keys(PACK_FILES) as PackFile[]).flatMap((name): { name: PackFile; sha256: string }[] => {
+    const sha256 = digests[PACK_FILES[name]];
+    return sha256 ? [{ name, sha256 }] : [];
+  });
+}
+
+/** `people.json`: the table of people of the workshop; there where it has any. */
+export const PeopleFile = z.strictObject({
+  format: z.literal(FORMAT),
+  people: z.array(
+    z.strictObject({
+      id: z.string().regex(/^[A-Za-z0-9][A-Za-z0-9._-]{0,39}$/),
+      name: z.string(),
+      capacity: z.string(),
+      licence: z.string().nullable(),
+      scope: z.array(z.enum(SCOPES)),
+      from: z.string().nullable(),
+      until: z.string().nullable(),
+    }),
+  ),
+});
+export type PeopleFile = z.infer<typeof PeopleFile>;

@@ -1,6 +1,6 @@
 import { ifThere, refusalOf, type Slipmark } from '../../client/client.ts';
 import { bytesAt, textAt } from './folder.ts';
-import { type AircraftFile, type LedgerFile, PACK_FILES, PLACES } from './format.ts';
+import { type AircraftFile, filesOfPack, type LedgerFile, PLACES } from './format.ts';
 
 export interface ImportedAircraft {
   registration: string;
@@ -25,7 +25,9 @@ export async function importAircraft(
 ): Promise<ImportedAircraft> {
   const { registration, packs, visits } = aircraft;
   const head = entries.at(-1)?.digest;
-  const standing = await ifThere(client.getAircraft({ registration }));
+  // A ledger that was lost is none: bringing it back is what this is for.
+  const isLost = (await refusalOf(ifThere(client.getAircraft({ registration })), 500)) !== undefined;
+  const standing = isLost ? undefined : await ifThere(client.getAircraft({ registration }));
   if (standing && standing.body.head.digest !== head)
     throw new Error(`Cannot import ${registration}: something else is kept of it there`);
   const remarks = await handIn(client, folder, aircraft);
@@ -36,9 +38,41 @@ export async function importAircraft(
     const body = { entries, visits: records, packs: packs.map(({ summary }) => summary) };
     await client.restoreLedger({ registration, body });
   }
+  const healed = await healPacks(client, folder, aircraft, blobsOf(aircraft, entries));
   await proveImported(client, aircraft, entries);
-  return { registration, packs: packs.length, isNew: !standing, remarks };
+  return { registration, packs: packs.length, isNew: !standing, remarks: [...remarks, ...healed] };
 }
+
+/**
+ * Brings back what is damaged or missing of packs that stand there, file by file, and holds every byte against its digest. The manifest
+ * names the attachments, so it comes before them.
+ */
+async function healPacks(
+  client: Slipmark,
+  folder: string,
+  { registration, packs }: AircraftFile,
+  blobs: ReadonlyMap<string, string>,
+): Promise<string[]> {
+  const remarks: string[] = [];
+  for (const { pack } of packs.map(({ summary }) => summary)) {
+    for (let rounds = 0; ; rounds++) {
+      const { body } = await client.checkPackFiles({ pack });
+      if (body.isWhole) break;
+      if (rounds === MOST_ROUNDS) throw new Error(`Import of ${registration} failed: files of ${pack} stay damaged`);
+      for (const { name, sha256 } of body.files.filter(({ state }) => state !== 'whole')) {
+        const path = blobs.get(sha256);
+        if (path === undefined)
+          throw new Error(`Import of ${registration} failed: ${name} of ${pack} is damaged there`);
+        await client.bringBackPackFile({ pack, sha256, body: bytesAt(folder, path) });
+        remarks.push(`${registration}: ${name} of ${pack} was damaged or missing, and was brought back`);
+      }
+    }
+  }
+  return remarks;
+}
+
+/** A manifest that was brought back names attachments that may be damaged, too. */
+const MOST_ROUNDS = 2;
 
 /** Files of the packs by digest, with where they lie in the folder. */
 function blobsOf({ registration, packs }: AircraftFile, entries: LedgerFile['entries']): Map<string, string> {
@@ -46,8 +80,8 @@ function blobsOf({ registration, packs }: AircraftFile, entries: LedgerFile['ent
   for (const { kind, body } of entries) {
     if (kind !== 'pack-sealed') continue;
     const sealed = JSON.parse(body) as Record<string, string>;
-    for (const [name, digest] of Object.entries(PACK_FILES))
-      blobs.set(sealed[digest] ?? '', `${PLACES.pack(registration, sealed.pack ?? '')}/${name}`);
+    for (const { name, sha256 } of filesOfPack(sealed))
+      blobs.set(sha256, `${PLACES.pack(registration, sealed.pack ?? '')}/${name}`);
   }
   for (const { sha256, file } of packs.flatMap(({ attachments }) => attachments))
     if (file !== null) blobs.set(sha256, `${PLACES.aircraft(registration)}/${file}`);

@@ -4,7 +4,7 @@ import { checkFolder } from './check-folder.ts';
 import { textAt } from './folder.ts';
 import { PLACES } from './format.ts';
 import { type ImportedAircraft, importAircraft } from './import-aircraft.ts';
-import { type Read, readAircraftFile, readLedger, readWorkshop } from './read-folder.ts';
+import { type Read, readAircraftFile, readLedger, readPeople, readWorkshop } from './read-folder.ts';
 
 /**
  * Brings an exported folder into a workshop of another deployment, aircraft by aircraft. Nothing is brought of a folder that has a
@@ -31,6 +31,8 @@ export async function importFolder(
       `Cannot import: the packs are sealed by the workshop ${workshop}, the key is of ${there.workshop}. Create a workshop ${workshop} there: only under that name are its packs proved`,
     );
   await client.takeOverSealKeys({ body: keys });
+  const table = readPeople(folder);
+  for (const { id, ...body } of table ? value(table).people : []) await client.putPerson({ person: id, body });
   const imported: ImportedAircraft[] = [];
   for (const [index, registration] of aircraft.entries()) {
     onProgress?.(`Importing ${registration}, ${index + 1} of ${aircraft.length}`);

@@ -1,7 +1,9 @@
+import { existsSync } from 'node:fs';
+import { join } from 'node:path';
 import type * as z from 'zod';
 import { altered, type FolderDefect } from './defect.ts';
 import { textAt } from './folder.ts';
-import { AircraftFile, LedgerFile, PLACES, WorkshopFile } from './format.ts';
+import { AircraftFile, LedgerFile, PeopleFile, PLACES, WorkshopFile } from './format.ts';
 
 /** What was read, or why it could not be. */
 export type Read<T> = { ok: true; value: T } | { ok: false; defect: FolderDefect };
@@ -13,6 +15,10 @@ export const readAircraftFile = (folder: string, registration: string): Read<Air
 
 export const readLedger = (folder: string, registration: string): Read<LedgerFile> =>
   readAs(folder, `${PLACES.aircraft(registration)}/ledger.json`, LedgerFile);
+
+/** @returns undefined where the workshop had no table of people */
+export const readPeople = (folder: string): Read<PeopleFile> | undefined =>
+  existsSync(join(folder, PLACES.people)) ? readAs(folder, PLACES.people, PeopleFile) : undefined;
 
 function readAs<Schema extends z.ZodType>(folder: string, path: string, schema: Schema): Read<z.infer<Schema>> {
   try {
