@@ -152,6 +152,41 @@ describe('SlipmarkProblem', () => {
   });
 });
 
+describe('a broken connection', () => {
+  const DIGEST = { sha256: 'f'.repeat(64), body: new Uint8Array([1]) };
+  const VISIT = { registration: 'Q-TST', visit: 'v1' };
+  const release = { ...VISIT, ifMatch: '"abc"', body: { by: 'jonas', knowsOfNoHazard: true } };
+
+  test('is no end of what may be repeated, before the answer or in the middle of it', async () => {
+    const broken = [{ status: 0 }, { status: -1 }];
+    const good = { status: 200, body: { pack: 'P' } };
+    for (const call of ['getPack', 'putAttachment', 'releaseVisit'] as const) {
+      const { client, asked } = scripted([...broken, good]);
+      if (call === 'getPack') await client.getPack(PACK);
+      if (call === 'putAttachment') await client.putAttachment(DIGEST);
+      if (call === 'releaseVisit') await client.releaseVisit(release);
+      expect(asked.length, call).toBe(3);
+      // The service knows a repeated request by its key.
+      const keys = new Set(asked.map(({ headers }) => headers.get('Idempotency-Key')));
+      expect(keys.size, call).toBe(1);
+    }
+  });
+
+  test('ends what might be done twice, and what stays broken', async () => {
+    const record = { aircraft: {} } as never;
+    const creating = scripted([{ status: 0 }, { status: 201, body: {} }]);
+    expect(await problemOf(creating.client.putVisit({ ...VISIT, body: record, ifNoneMatch: '*' }))).toMatchObject({
+      status: 0,
+    });
+    const patching = scripted([{ status: 0 }, { status: 200, body: {} }]);
+    await problemOf(patching.client.patchVisit({ ...VISIT, body: record, ifMatch: '"abc"' }));
+    expect([creating.asked.length, patching.asked.length]).toEqual([1, 1]);
+    const down = scripted([{ status: 0 }, { status: 0 }, { status: 0 }, { status: 0 }, { status: 200, body: {} }]);
+    expect(await problemOf(down.client.getPack(PACK))).toMatchObject({ status: 0 });
+    expect(down.asked.length).toBe(4);
+  });
+});
+
 test('everyItem() follows a list to its end', async () => {
   const { client, asked } = scripted([
     { status: 200, headers: { Link: '</v1/packs?limit=2&after=b%2F2>; rel="next"' }, body: { items: [1, 2] } },

@@ -40,10 +40,8 @@ export class SlipmarkProblem extends Error {
 }
 
 /** The problem that an answer tells. Something that stands before the service may answer in words of its own. */
-export async function problemOf(call: string, response: Response): Promise<SlipmarkProblem> {
-  const { status } = response;
-  const retryAfterS = retryAfter(response.headers);
-  const text = await response.text();
+export function problemOf(call: string, { status, headers }: Response, text: string): SlipmarkProblem {
+  const retryAfterS = retryAfter(headers);
   try {
     const problem = JSON.parse(text) as Problem;
     if (typeof problem.title === 'string') return new SlipmarkProblem(call, { ...problem, status, retryAfterS });

@@ -30,7 +30,10 @@ export type Values = Readonly<Record<string, unknown>>;
 /** The longest wait that is granted at once, whatever is asked for. */
 const LONGEST_WAIT_S = 60;
 
-/** Makes a call, again where the service asks to wait. */
+/** Seconds before each time that a call is sent again because its connection broke. */
+const PAUSES_S = [0.1, 0.5, 1] as const;
+
+/** Makes a call, again where the service asks to wait, and where the connection broke and the call may be repeated. */
 export async function send(
   service: Service,
   call: KnownCall,
@@ -40,22 +43,60 @@ export async function send(
   const { fetch = (url, init) => globalThis.fetch(url, init), mostWaits = 5, onWait } = service;
   const { url, init } = requestOf(service, call, asked);
   const name = `${call.method} ${url.slice((service.origin ?? '').length)}`;
+  // An answer that breaks off is no answer: it has arrived once all of it has.
+  const once = async (): Promise<Arrived> => {
+    const response = await fetch(url, { ...init, ...(signal && { signal }) });
+    return { response, bytes: new Uint8Array(await response.arrayBuffer()) };
+  };
   for (let waits = 0; ; waits++) {
-    const response = await fetch(url, { ...init, ...(signal && { signal }) }).catch((error: unknown) => {
-      signal?.throwIfAborted();
-      throw new SlipmarkProblem(`${call.method} ${url}`, { title: 'The service cannot be reached' }, { cause: error });
-    });
-    if (response.ok) return answerOf(name, call, response);
+    const { response, bytes } = await (mayRepeat(call, init.headers) ? repeatedly(once, signal) : once()).catch(
+      (error: unknown) => {
+        signal?.throwIfAborted();
+        throw new SlipmarkProblem(
+          `${call.method} ${url}`,
+          { title: 'The service cannot be reached' },
+          { cause: error },
+        );
+      },
+    );
+    if (response.ok) return answerOf(name, call, { response, bytes });
     const isToWait = response.status === 429 || response.status === 503;
-    if (!isToWait || waits >= mostWaits) throw await problemOf(name, response);
-    await response.body?.cancel();
+    if (!isToWait || waits >= mostWaits) throw problemOf(name, response, new TextDecoder().decode(bytes));
     const seconds = Math.min(LONGEST_WAIT_S, retryAfter(response.headers) ?? 1);
     onWait?.(seconds);
     await pause(seconds, signal);
   }
 }
 
-function requestOf({ origin = '', key }: Service, call: KnownCall, asked: Values): { url: string; init: RequestInit } {
+/**
+ * Whether a request may be sent again without knowing what became of it: reads, writes of what is named by its digest or under the form
+ * that was read, and whatever has a key by which the service knows it again. Creating what must not be there yet may not.
+ */
+function mayRepeat({ method, headers: known = [] }: KnownCall, headers: Headers): boolean {
+  if (method === 'GET' || method === 'DELETE') return true;
+  if (method === 'PUT') return !known.includes('If-Match') || headers.has('If-Match');
+  return headers.has('Idempotency-Key');
+}
+
+async function repeatedly(once: () => Promise<Arrived>, signal: AbortSignal | undefined): Promise<Arrived> {
+  for (const seconds of PAUSES_S) {
+    const arrived = await once().catch(() => undefined);
+    if (arrived) return arrived;
+    await pause(seconds, signal);
+  }
+  return once();
+}
+
+interface Arrived {
+  response: Response;
+  bytes: Uint8Array<ArrayBuffer>;
+}
+
+function requestOf(
+  { origin = '', key }: Service,
+  call: KnownCall,
+  asked: Values,
+): { url: string; init: RequestInit & { headers: Headers } } {
   const { body, accept, ...others } = asked;
   const headers = new Headers(key ? { Authorization: `Bearer ${key}` } : {});
   if (typeof accept === 'string') headers.set('Accept', accept);
@@ -90,9 +131,8 @@ const isRaw = (body: unknown): body is Uint8Array<ArrayBuffer> | Blob =>
 const randomName = (): string =>
   [...crypto.getRandomValues(new Uint8Array(16))].map((byte) => byte.toString(16).padStart(2, '0')).join('');
 
-async function answerOf(name: string, { isFile }: KnownCall, response: Response): Promise<Answer<unknown>> {
+function answerOf(name: string, { isFile }: KnownCall, { response, bytes }: Arrived): Answer<unknown> {
   const { status, headers } = response;
-  const bytes = new Uint8Array(await response.arrayBuffer());
   const next = /<([^>]+)>; rel="next"/.exec(headers.get('Link') ?? '')?.[1];
   return {
     status,
