@@ -6,6 +6,8 @@ export interface Fault {
   /** Index of the step, counted from the first after arming; undefined while nothing fails. */
   at: number | undefined;
   when: 'before' | 'after';
+  /** Steps that fail whenever they are taken. */
+  named?: RegExp;
   /** Names of the steps taken since arming. */
   steps: string[];
 }
@@ -16,7 +18,7 @@ type Method = (...values: unknown[]) => unknown;
 export function faultyBindings(): { bindings: Bindings; fault: Fault } {
   const fault: Fault = { at: undefined, when: 'before', steps: [] };
   const taken = async (name: string, act: () => unknown): Promise<unknown> => {
-    const isFailing = fault.steps.push(name) - 1 === fault.at;
+    const isFailing = fault.steps.push(name) - 1 === fault.at || fault.named?.test(name) === true;
     if (isFailing && fault.when === 'before') throw new Error('storage unreachable');
     const answer = await act();
     if (isFailing) throw new Error('storage unreachable');
