@@ -19,7 +19,7 @@ describe('the guide to the record', () => {
     const example = partExample(name);
     expect(example).toBeDefined();
     const source = ['weighing-only', 'nose-wheel-full', 'trike'].find((record) => name in exampleRecord(record));
-    const record = { ...exampleRecord(source ?? ''), [name]: example };
+    const record = { ...exampleRecord(source ?? 'nose-wheel-full'), [name]: example };
     const { issues } = readRecord(record) as { issues?: readonly { pointer: string }[] };
     expect((issues ?? []).filter(({ pointer }) => pointer.startsWith(`/${name}`))).toEqual([]);
   });

@@ -41,7 +41,8 @@ describe('every text of a finding comes from the record or a lexicon', () => {
       const { record, at } = rejectedRecord(reject);
       const lexicon = markingLexicon();
       const { findings } = assessRecord(record, at, reject.facts, lexicon);
-      const known = knownIn(record, reject.facts?.lastPack);
+      const { lastPack, open, people } = reject.facts ?? {};
+      const known = knownIn(record, lastPack, open, people);
       const left = findings
         .flatMap(({ sentence, remedy }) => [sentence, remedy])
         .map((text) => known.reduce((rest, entry) => rest.replaceAll(entry, ' '), unmarked(text)))
