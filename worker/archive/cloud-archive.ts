@@ -1,5 +1,4 @@
 import type { Bindings } from '../env.ts';
-import { sha256 as digestOf } from '../pack/digest.ts';
 import type { AttachmentFact } from '../pipeline.ts';
 import type {
   Archive,
@@ -12,7 +11,7 @@ import type {
   Reached,
   SealFacts,
 } from './archive.ts';
-import { bytesAt, keepBlob } from './keep-blob.ts';
+import { keepBlob, storedAt } from './keep-blob.ts';
 import type { LedgerCalls } from './ledger/ledger-calls.ts';
 import { NO_LEDGER } from './ledger/no-ledger.ts';
 import { type Machine, machineBehind } from './machine.ts';
@@ -89,9 +88,11 @@ export class CloudArchive implements Archive {
 
   /** What stands under a key, held against its digest. */
   async #whole(key: string, sha256: string): Promise<Reached<Uint8Array | null>> {
-    const found = await reached(() => bytesAt(this.#env.BLOBS, key));
-    if (!found.ok || !found.value) return found;
-    return (await digestOf(found.value)) === sha256 ? found : { ok: false, reason: 'damaged', what: key };
+    const found = await reached(() => storedAt(this.#env.BLOBS, key, sha256));
+    if (!found.ok) return found;
+    const { value } = found;
+    if (value.kind === 'damaged') return { ok: false, reason: 'damaged', what: key };
+    return { ok: true, value: value.kind === 'whole' ? value.bytes : null };
   }
 
   stageBlob(name: LedgerName, sha256: string, bytes: Uint8Array, seal: SealFacts | null): Promise<Reached<void>> {

@@ -5,15 +5,24 @@ import { sha256 } from '../pack/digest.ts';
  * write anything again. What stands there damaged is replaced.
  */
 export async function keepBlob(bucket: R2Bucket, key: string, digest: string, bytes: Uint8Array): Promise<void> {
-  const standing = await bytesAt(bucket, key);
-  if (standing && (await sha256(standing)) === digest) return;
-  await bucket.put(key, bytes, { sha256: digest });
+  const standing = await storedAt(bucket, key, digest);
+  if (standing.kind !== 'whole') await bucket.put(key, bytes, { sha256: digest });
 }
 
-/** What stands under a key, or null where nothing does. A file that breaks off is one that is damaged. */
-export async function bytesAt(bucket: R2Bucket, key: string): Promise<Uint8Array | null> {
-  const object = await bucket.get(key);
-  if (!object) return null;
-  const bytes = new Uint8Array(await object.arrayBuffer());
-  return bytes;
+/** What stands under a key. */
+export type Stored = { kind: 'whole'; bytes: Uint8Array } | { kind: 'none' } | { kind: 'damaged' };
+
+/** How often a file is read that breaks off: a connection may break, a file that was cut breaks off each time. */
+const MOST_READS = 3;
+
+/** Reads a file and holds it against its digest. */
+export async function storedAt(bucket: R2Bucket, key: string, digest: string): Promise<Stored> {
+  for (let reads = 0; reads < MOST_READS; reads++) {
+    const object = await bucket.get(key);
+    if (!object) return { kind: 'none' };
+    const buffer = await object.arrayBuffer().catch(() => undefined);
+    const bytes = buffer && new Uint8Array(buffer);
+    if (bytes) return (await sha256(bytes)) === digest ? { kind: 'whole', bytes } : { kind: 'damaged' };
+  }
+  return { kind: 'damaged' };
 }

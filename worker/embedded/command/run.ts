@@ -37,8 +37,12 @@ const COMMANDS: Readonly<Record<string, Listed>> = {
     load: async () => (await import('./export.ts')).exportArchive,
   },
   import: {
-    summary: 'Such a folder into an empty workshop of another deployment',
+    summary: 'Such a folder into an empty workshop, or what is damaged back from it',
     load: async () => (await import('./import.ts')).importArchive,
+  },
+  scrub: {
+    summary: 'Whether everything that the service stores is as it was kept',
+    load: async () => (await import('./scrub.ts')).scrub,
   },
   relist: {
     summary: 'Put every pack into the list of packs again, after its database was lost',
