@@ -1,8 +1,7 @@
 import { getDocument, type PDFDocumentProxy } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import { exampleRecord } from '../../worker/embedded/example-visit.ts';
 import { filesIn } from '../../worker/embedded/files-in.ts';
-import { sealedOffline } from '../../worker/embedded/sealed-offline.ts';
-import { assess } from '../../worker/pipeline.ts';
+import { assess, seal } from '../../worker/pipeline.ts';
 import { ATTACHMENTS, FULL_EXAMPLE } from '../examples.ts';
 
 /** A document of the pack that is shown, and the pages that it stands on, from 1. */
@@ -12,14 +11,22 @@ export interface ShownDocument {
   last: number;
 }
 
-/** The pack of the full example, made as the service makes it, without the signature of a workshop. */
+/** The pack of the full example as the service makes it: invented people release an invented aircraft, and no workshop seals it. */
 async function madePack(): Promise<Uint8Array> {
   const { name, at } = FULL_EXAMPLE;
   const { files, facts } = await filesIn(ATTACHMENTS);
   const outcome = await assess(exampleRecord(name), at, { attachments: facts });
   if (!outcome.ok) throw new Error('Cannot show a pack: the example is not understood');
   const { assessed } = outcome;
-  const sealing = await sealedOffline(assessed, at, files);
+  const { registration } = assessed.record.aircraft;
+  const attestation = {
+    by: assessed.record.release?.by ?? '',
+    read: assessed.assessmentSha256,
+    knowsOfNoHazard: true,
+    at,
+  };
+  const place = { pack: `${registration}-P1-1`, number: 1, issue: 1, visit: 'example', before: [] };
+  const sealing = await seal(assessed, attestation, place, files);
   if (!sealing.ok) throw new Error('Cannot show a pack: the example is not releasable');
   return sealing.sealed.pdf;
 }

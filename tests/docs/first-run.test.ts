@@ -73,9 +73,9 @@ test('from a clone to a pack of one’s own in under ten commands, by the README
   }
 
   expect(said['npx slipmark assess']).toContain('Nothing stands against the release');
-  const pack = readFileSync(join(folder, 'out/Q-OWN-P1-1-release-pack.pdf'));
+  const pack = readFileSync(join(folder, 'out/Q-OWN-not-released.pdf'));
   expect(pack.subarray(0, 5).toString()).toBe('%PDF-');
-  expect(readFileSync(join(folder, 'out/Q-OWN-P1-1-record.json'), 'utf8')).toContain('MINE-1');
+  expect(readFileSync(join(folder, 'out/Q-OWN-record.json'), 'utf8')).toContain('MINE-1');
   const [link = ''] = /http\S+\/p\/\S+/.exec(said['npx slipmark post'] ?? '') ?? [];
   const page = await (await fetch(link)).text();
   expect(page).toContain('Released');

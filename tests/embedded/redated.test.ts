@@ -11,3 +11,13 @@ test('redated() moves every date by the same days, so that the demo is releasabl
   });
   expect((await assessed(later, '2041-03-02T07:00:00Z')).isReleasable).toBe(true);
 });
+
+test('redated() moves dates in words and in texts, and no other figures', () => {
+  const record = {
+    visit: { arrivedAt: '2026-11-03T09:10:00+01:00' },
+    scope: 'The weighing of 18 September 2026, part 2026-11-031, serial 12026-11-03, list of 2026-11-03.',
+  };
+  expect(redated(record, new Date('2026-11-14T07:00:00Z')).scope).toBe(
+    'The weighing of 28 September 2026, part 2026-11-031, serial 12026-11-03, list of 2026-11-13.',
+  );
+});

@@ -6,7 +6,7 @@ import { join } from 'node:path';
 import { type Slipmark, slipmark, type VisitRecord } from '../../worker/client/client.ts';
 import { bundle } from '../../worker/embedded/bundle.ts';
 import { startEmbedded } from '../../worker/embedded/embedded.ts';
-import { exampleVisit } from '../../worker/embedded/example-visit.ts';
+import { exampleVisit, withRegistration } from '../../worker/embedded/example-visit.ts';
 import { filesIn } from '../../worker/embedded/files-in.ts';
 import { freePort } from '../../worker/embedded/free-port.ts';
 import { exportFolder } from '../../worker/embedded/moving/export-folder.ts';
@@ -74,22 +74,16 @@ async function fill(client: Slipmark): Promise<KeptLink[]> {
   const withdrawal = { by: 'Piet Lunde', reason: 'The moment of the radio was taken from another tray' };
   await client.withdrawPack({ pack: 'Q-PBL-P1-1', body: withdrawal });
 
-  const german = marked(exampleVisit('nose-wheel-full', NOW), 'Q-DEU');
+  const german = withRegistration(exampleVisit('nose-wheel-full', NOW), 'Q-DEU');
   await release(client, 'Q-DEU', '2026-11', { ...german, workshop: { ...german.workshop, language: 'de' } });
   await link('Q-DEU-P1-1', 'owner', 'Freigegeben');
 
   await client.putVisit({
     registration: 'Q-OPN',
     visit: 'open',
-    body: marked(exampleVisit('weighing-only', NOW), 'Q-OPN'),
+    body: withRegistration(exampleVisit('weighing-only', NOW), 'Q-OPN'),
   });
   return links;
-}
-
-/** A visit of an aircraft with other marks, which its devices send, too. */
-function marked(record: VisitRecord, registration: string): VisitRecord {
-  const text = JSON.stringify(record).replaceAll(record.aircraft.registration, registration);
-  return JSON.parse(text.replaceAll(record.aircraft.registration.replace('-', ''), registration.replace('-', '')));
 }
 
 async function release(client: Slipmark, registration: string, visit: string, body: VisitRecord): Promise<void> {

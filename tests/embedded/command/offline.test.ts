@@ -2,8 +2,10 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, describe, expect, test } from 'vitest';
+import { countLine } from '../../../worker/embedded/command/findings.ts';
 import { ROOT } from '../../../worker/embedded/places.ts';
 import { RELEASABLE_AT } from '../../gate/assess-record.ts';
+import { pageTexts } from '../../print/read-back.ts';
 import { readFixture } from '../../read-fixture.ts';
 import { runCommand } from '../run-command.ts';
 
@@ -44,7 +46,7 @@ describe('slipmark', () => {
     [['assess', 'a.json', '--at', 'noon'], '--at must be a moment'],
     [['assess', 'a.json', 'b.json'], 'b.json is one too many'],
     [['assess'], 'A record must be named'],
-    [['pack', 'a.json', '--paper', 'A4'], '--paper is for a --draft'],
+    [['pack', 'a.json', '--paper', 'A5'], '--paper must be A4 or Letter'],
     [['post', 'a.json'], 'a.json: there is no such file'],
     [['example', 'weighing'], 'There is no example weighing: it is one of'],
     [['csv', 'template', 'equipmnt'], 'equipment may be meant'],
@@ -117,8 +119,20 @@ describe('slipmark assess', () => {
   });
 });
 
+describe('slipmark example', () => {
+  test('gives other marks to the aircraft and to its devices, and passes its own rules', async () => {
+    const file = join(folder, 'own.json');
+    expect((await runCommand(['example', 'nose-wheel-full', '--registration', 'q-own', '--out', file])).code).toBe(0);
+    const text = readFileSync(file, 'utf8');
+    expect(text).toContain('"registration": "Q-OWN"');
+    expect(text).not.toMatch(/Q-?SLM/);
+    const { code, stdout } = await runCommand(['assess', file, ...ATTACHMENTS]);
+    expect([code, stdout]).toEqual([0, expect.stringContaining('Nothing stands against the release')]);
+  });
+});
+
 describe('slipmark pack', () => {
-  test('writes a pack or says what stands against it, with the same codes as ever', async () => {
+  test('writes a draft that nobody has released, and says what stands against it', async () => {
     const out = join(folder, 'out');
     const weighing = written('weighing.json', JSON.stringify(readFixture('visits/weighing-only')));
     const at = ['--at', RELEASABLE_AT['weighing-only'] ?? ''];
@@ -126,21 +140,37 @@ describe('slipmark pack', () => {
     expect(code).toBe(0);
     const { files, isReleasable } = JSON.parse(stdout) as { files: string[]; isReleasable: boolean };
     expect(isReleasable).toBe(true);
-    expect(files.map((file) => file.replace(`${out}/`, ''))).toEqual([
-      'Q-WGT-P1-1-release-pack.pdf',
-      'Q-WGT-P1-1-record.json',
-      'Q-WGT-P1-1-manifest.json',
-    ]);
-    expect(
-      readFileSync(files[0] ?? '')
-        .subarray(0, 5)
-        .toString(),
-    ).toBe('%PDF-');
+    expect(files.map((file) => file.replace(`${out}/`, ''))).toEqual(['Q-WGT-not-released.pdf', 'Q-WGT-record.json']);
+    const pages = await pageTexts(new Uint8Array(readFileSync(files[0] ?? '')));
+    expect(pages.length).toBeGreaterThan(5);
+    for (const page of pages) {
+      expect(page).toContain('NOT RELEASED');
+      expect(page).not.toContain('Released by');
+    }
     const blocked = await runCommand(['pack', FULL, '--out', out, ...AT]);
     expect(blocked).toMatchObject({ code: 1, stdout: expect.stringContaining('blocks  ') });
+    expect(blocked.stdout).toContain(join(out, 'Q-SLM-not-released.pdf'));
     const draft = await runCommand(['pack', weighing, '--out', out, ...at, '--draft', '--paper', 'Letter']);
     expect(draft).toMatchObject({ code: 0, stdout: expect.stringContaining('Q-WGT-not-released.pdf') });
   });
+});
+
+describe('what it comes to', () => {
+  const finding = (severity: string, acknowledgedBy?: string) =>
+    ({ code: 'A', severity, pointer: '', sentence: '', remedy: '', acknowledgedBy }) as const;
+
+  test.each([
+    [[], 'Nothing stands against the release; accepted cautions: 0, notes: 0'],
+    [
+      [finding('caution', 'jonas'), finding('note')],
+      'Nothing stands against the release; accepted cautions: 1, notes: 1',
+    ],
+    [[finding('caution')], '1 caution waits for a decision; accepted cautions: 0, notes: 0'],
+    [
+      [finding('blocks'), finding('blocks'), finding('caution'), finding('caution', 'jonas')],
+      '2 findings stand against the release; 1 caution waits for a decision; accepted cautions: 1, notes: 0',
+    ],
+  ])('of %j', (findings, line) => expect(countLine(findings)).toBe(line));
 });
 
 describe('slipmark csv', () => {

@@ -124,3 +124,14 @@ describe('slipmark relist', () => {
     expect([code, JSON.parse(stdout)]).toEqual([0, { aircraft: 1, packs: items.length }]);
   });
 });
+
+test('a command that released says so, also where the link is refused', async () => {
+  const body = { label: 'no links', scopes: ['records' as const, 'release' as const] };
+  const { secret } = (await client.makeKey({ body })).body;
+  const args = ['--release-as', 'rufus', '--knows-of-no-hazard', '--visit', 'once-more', '--origin', service.origin];
+  writeFileSync(file, JSON.stringify({ ...record, aircraft: { ...record.aircraft, registration: 'Q-LNK' } }));
+  const { code, stdout, stderr } = await runCommand(['post', file, ...args], { key: secret });
+  expect(code).toBe(1);
+  expect(stdout).toContain('Released: Q-LNK-P1-1, by Rufus Tallant');
+  expect(stderr).toContain('Q-LNK-P1-1 is released, but the link for the owner was not made');
+});

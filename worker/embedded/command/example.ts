@@ -1,5 +1,5 @@
 import { existsSync, writeFileSync } from 'node:fs';
-import { EXAMPLE_VISITS, exampleVisit } from '../example-visit.ts';
+import { EXAMPLE_VISITS, exampleVisit, withRegistration } from '../example-visit.ts';
 import { command, FileError, UsageError } from './command.ts';
 import { onlyOne } from './only-one.ts';
 
@@ -17,8 +17,8 @@ export const example = command({
       throw new UsageError(`There is no example ${name}: it is one of ${EXAMPLE_VISITS.join(', ')}`);
     }
     if (out !== undefined && existsSync(out)) throw new FileError(`Cannot write ${out}: it is there already`);
-    const record = exampleVisit(name, new Date());
-    if (registration !== undefined) record.aircraft.registration = registration;
+    const invented = exampleVisit(name, new Date());
+    const record = registration === undefined ? invented : withRegistration(invented, registration.toUpperCase());
     const text = `${JSON.stringify(record, null, 2)}\n`;
     if (out === undefined) output.say(text.trimEnd());
     else writeFileSync(out, text);

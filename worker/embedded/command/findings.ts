@@ -7,6 +7,8 @@ export interface Finding {
   pointer: string;
   sentence: string;
   remedy: string;
+  /** Person who has accepted a caution. */
+  acknowledgedBy?: string | undefined;
 }
 
 export type PlacedFinding = Finding & Place;
@@ -18,16 +20,23 @@ export function placed(findings: readonly Finding[], { placeOf }: RecordFile): P
 
 /** Says each with its place, what is wrong, and what to do. */
 export function sayFindings(findings: readonly PlacedFinding[], { file }: RecordFile, output: Output): void {
-  for (const { severity, code, pointer, line, column, sentence, remedy } of findings) {
+  for (const { severity, code, pointer, line, column, sentence, remedy, acknowledgedBy } of findings) {
     output.say(`${severity.padEnd(8)}${code}  ${pointer}  ${file}:${line}:${column}`);
-    output.say(`        ${sentence}\n        ${remedy}`);
+    const next = acknowledgedBy === undefined ? remedy : `Accepted by ${acknowledgedBy}`;
+    output.say(`        ${sentence}\n        ${next}`);
   }
 }
 
-/** What it comes to, in a line. */
+/** What it comes to, in a line: that nothing stands against the release is said only where it can be released. */
 export function countLine(findings: readonly Finding[]): string {
-  const count = (wanted: string): number => findings.filter(({ severity }) => severity === wanted).length;
-  const against = count('blocks');
-  const what = against === 0 ? 'Nothing stands' : `${against} ${against === 1 ? 'finding stands' : 'findings stand'}`;
-  return `${what} against the release; cautions: ${count('caution')}, notes: ${count('note')}`;
+  const of = (wanted: string): readonly Finding[] => findings.filter(({ severity }) => severity === wanted);
+  const blocks = of('blocks').length;
+  const waiting = of('caution').filter(({ acknowledgedBy }) => acknowledgedBy === undefined).length;
+  const accepted = of('caution').length - waiting;
+  const against = [
+    ...(blocks > 0 ? [`${blocks} ${blocks === 1 ? 'finding stands' : 'findings stand'} against the release`] : []),
+    ...(waiting > 0 ? [`${waiting} ${waiting === 1 ? 'caution waits' : 'cautions wait'} for a decision`] : []),
+  ];
+  const what = against.length > 0 ? against.join('; ') : 'Nothing stands against the release';
+  return `${what}; accepted cautions: ${accepted}, notes: ${of('note').length}`;
 }

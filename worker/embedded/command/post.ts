@@ -32,7 +32,7 @@ export const post = command({
   },
   exits: {
     0: 'kept; nothing stands against the release; released, where asked to',
-    1: 'findings stand against the release, or the service refuses',
+    1: 'findings stand against the release or wait for a decision, or the service refuses; where it was released, that is said',
     2: 'the record cannot be read, or does not fit its schema',
     3: 'the service cannot be reached',
   },
@@ -85,7 +85,8 @@ async function postAndSay(
   const isToRelease = by !== undefined && kept.isReleasable;
   const released = isToRelease ? await release(client, name, { by, kept }, output) : undefined;
   output.result({ ...kept, findings, lacking, released });
-  return kept.isReleasable ? EXIT.done : EXIT.failed;
+  const isDone = kept.isReleasable && (released === undefined || released.link !== undefined);
+  return isDone ? EXIT.done : EXIT.failed;
 }
 
 /** Says what the record was refused for. */
@@ -112,15 +113,22 @@ async function release(
   name: VisitName,
   { by, kept }: { by: string; kept: KeptVisit },
   output: Output,
-): Promise<{ pack: Pack; link: string }> {
+): Promise<{ pack: Pack; link: string | undefined }> {
   output.progress('Releasing');
   // What is released is what was said above: an amendment that came in between makes it fail.
   const ifMatch = `"${kept.assessmentSha256}"`;
   const { body: pack } = await client.releaseVisit({ ...name, ifMatch, body: { by, knowsOfNoHazard: true } });
-  const { body: link } = await client.makeLink({ pack: pack.pack, body: { audience: 'owner' } });
+  // Said before anything else can fail: the aircraft is released from here on.
   output.say(`Released: ${pack.pack}, by ${pack.releasedBy}`);
-  output.say(`Owner’s link, told this once: ${link.url}`);
-  return { pack, link: link.url };
+  try {
+    const { body: link } = await client.makeLink({ pack: pack.pack, body: { audience: 'owner' } });
+    output.say(`Owner’s link, told this once: ${link.url}`);
+    return { pack, link: link.url };
+  } catch (error) {
+    if (!(error instanceof SlipmarkProblem)) throw error;
+    output.complain(`${pack.pack} is released, but the link for the owner was not made: ${error.message}`);
+    return { pack, link: undefined };
+  }
 }
 
 /** A visit is named by letters, digits, dot, hyphen and underscore. */

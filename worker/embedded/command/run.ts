@@ -20,7 +20,7 @@ const COMMANDS: Readonly<Record<string, Listed>> = {
     load: async () => (await import('./assess.ts')).assess,
   },
   pack: {
-    summary: 'Write the pack of a record here, without a service and without a seal',
+    summary: 'Write a draft of the pack of a record here, without a service: nothing in it is released',
     load: async () => (await import('./pack.ts')).pack,
   },
   post: {
