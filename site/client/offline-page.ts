@@ -1,24 +1,36 @@
+import { pagePolicy } from '../../worker/http/page-policy.ts';
 import { printMoment } from '../../worker/units/calendar.ts';
 import { browserLexicon } from '../../worker/words/browser-lexicon.ts';
 import { wordsOf } from '../../worker/words/words.ts';
+import type { KeepMessage } from './offline/kept-pages.ts';
 
 /** After so long, somebody who comes back to the page is told when it was read. */
 const OLD_MS = 3_600_000;
+/** A network that hangs for so long is as good as none. */
+const PATIENCE_MS = 3_000;
+
+/** The page as it came: taken before anything changes it. */
+export const pageAsItCame = (): string => `<!doctype html>\n${document.documentElement.outerHTML}`;
 
 /** Keeps the page for when there is no network, and says so where it is shown without one. */
-export function startOffline(): void {
+export function startOffline(html: string): void {
   if (!('serviceWorker' in navigator)) return;
-  navigator.serviceWorker.register('/offline.js', { scope: '/p/' }).catch(() => undefined);
-  const notice = document.querySelector<HTMLElement>('#offline');
   const lexicon = browserLexicon(document.documentElement.lang);
   const words = wordsOf(lexicon);
+  void keepThisPage(html).then((isKept) => {
+    const note = document.querySelector<HTMLElement>('#kept');
+    if (note && isKept) note.textContent = words`Kept on this device: it opens without a network, too.`;
+  });
+  const notice = document.querySelector<HTMLElement>('#offline');
   const openedAt = printMoment(document.body.dataset.openedAt ?? '', lexicon.figures);
   const isOld = (): boolean => Date.now() - Date.parse(document.body.dataset.openedAt ?? '') > OLD_MS;
   const check = async (): Promise<void> => {
-    const isReached = await fetch('/healthz', { cache: 'no-store' }).then(
-      ({ ok }) => ok,
+    const isReached = await fetch('/healthz', { cache: 'no-store', signal: AbortSignal.timeout(PATIENCE_MS) }).then(
+      async (response) => (await response.text()) !== '' && response.ok,
       () => false,
     );
+    // The PDF is not kept: what cannot be had is not offered.
+    for (const link of document.querySelectorAll<HTMLElement>('[data-needs-network]')) link.hidden = !isReached;
     if (!notice) return;
     notice.hidden = isReached && !isOld();
     notice.textContent = isReached
@@ -30,4 +42,27 @@ export function startOffline(): void {
   // A page that was left open for days says what held then.
   document.addEventListener('visibilitychange', () => document.visibilityState === 'visible' && void check());
   addEventListener('offline', () => void check());
+}
+
+/**
+ * Hands the page to the service worker. It cannot see the first opening by itself, because that is what brings it.
+ *
+ * @returns whether it is kept
+ */
+async function keepThisPage(html: string): Promise<boolean> {
+  try {
+    await navigator.serviceWorker.register('/offline.js', { scope: '/p/' });
+    const { active } = await navigator.serviceWorker.ready;
+    const isKept = new Promise<boolean>((resolve) => {
+      navigator.serviceWorker.addEventListener('message', ({ data }) => resolve(data === 'kept'), { once: true });
+    });
+    const loaded = performance.getEntriesByType('resource').map(({ name }) => new URL(name));
+    const own = loaded.filter(({ origin, pathname }) => origin === location.origin && pathname.startsWith('/assets/'));
+    const headers = { 'Content-Type': 'text/html; charset=utf-8', 'Content-Security-Policy': pagePolicy(true) };
+    const assets = [...new Set(own.map(({ pathname }) => pathname))];
+    active?.postMessage({ pathname: location.pathname, html, headers, assets } satisfies KeepMessage);
+    return await isKept;
+  } catch {
+    return false;
+  }
 }

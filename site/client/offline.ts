@@ -1,21 +1,44 @@
 // Service worker of the pages behind links: what was opened opens again without a network. With one it stands aside.
+import { KEPT_PAGES, type KeepMessage, keptUnder } from './offline/kept-pages.ts';
+
+interface Waiting {
+  waitUntil(work: Promise<unknown>): void;
+}
 
 interface Fetching {
   request: Request;
   respondWith(response: Promise<Response>): void;
 }
 
+interface Told extends Waiting {
+  data: KeepMessage;
+  source: { postMessage(message: 'kept'): void } | null;
+}
+
 /** As much of a service worker's surroundings as is used here. */
 interface Surroundings {
   addEventListener(type: 'fetch', listener: (event: Fetching) => void): void;
-  addEventListener(type: 'install', listener: () => void): void;
-  skipWaiting(): void;
+  addEventListener(type: 'install' | 'activate', listener: (event: Waiting) => void): void;
+  addEventListener(type: 'message', listener: (event: Told) => void): void;
+  skipWaiting(): Promise<void>;
+  clients: { claim(): Promise<void> };
 }
 
-const CACHE = 'slipmark-pages-1';
+/** So long a network may hang before what was kept is shown. */
+const PATIENCE_MS = 3_000;
+
 const surroundings = globalThis as unknown as Surroundings;
 
-surroundings.addEventListener('install', () => surroundings.skipWaiting());
+surroundings.addEventListener('install', (event) => event.waitUntil(surroundings.skipWaiting()));
+
+// The page that brought this worker is its first: it is kept from then on, too.
+surroundings.addEventListener('activate', (event) => event.waitUntil(surroundings.clients.claim()));
+
+// A page that was there before the worker hands over what it was made from.
+surroundings.addEventListener('message', (event) => {
+  const { data, source } = event;
+  event.waitUntil(keep(data).then(() => source?.postMessage('kept')));
+});
 
 surroundings.addEventListener('fetch', (event) => {
   const { request } = event;
@@ -26,24 +49,29 @@ surroundings.addEventListener('fetch', (event) => {
   event.respondWith(freshOrKept(request, pathname, isPage));
 });
 
+async function keep({ pathname, html, headers, assets }: KeepMessage): Promise<void> {
+  const cache = await caches.open(KEPT_PAGES);
+  await cache.put(await keptUnder(pathname), new Response(html, { headers }));
+  await Promise.all(assets.map((asset) => cache.add(asset)));
+}
+
+/** What the network gives; where it gives nothing, or nothing in time, what was kept. */
 async function freshOrKept(request: Request, pathname: string, isPage: boolean): Promise<Response> {
-  const cache = await caches.open(CACHE);
-  // The address of a page holds its token: it is kept under a digest of it.
-  const key = isPage ? `/p/${await digest(pathname)}` : pathname;
-  try {
-    const response = await fetch(request);
+  const cache = await caches.open(KEPT_PAGES);
+  const key = isPage ? await keptUnder(pathname) : pathname;
+  const fresh = fetch(request).then(async (response) => {
     if (response.ok) await cache.put(key, response.clone());
     // A service that fails just now takes nothing away; a link that opens nothing any more does.
     else if (isPage && response.status === 404) await cache.delete(key);
     return response;
-  } catch (error) {
-    const kept = await cache.match(key);
-    if (kept) return kept;
-    throw error;
-  }
+  });
+  const first = await Promise.race([fresh.catch(() => undefined), afterPatience()]);
+  const kept = first ? undefined : await cache.match(key);
+  if (kept) fresh.catch(() => undefined);
+  return first ?? kept ?? fresh;
 }
 
-async function digest(text: string): Promise<string> {
-  const bytes = new Uint8Array(await crypto.subtle.digest('SHA-256', new TextEncoder().encode(text)));
-  return Array.from(bytes, (byte) => byte.toString(16).padStart(2, '0')).join('');
-}
+const afterPatience = (): Promise<undefined> =>
+  new Promise((resolve) => {
+    setTimeout(() => resolve(undefined), PATIENCE_MS);
+  });
