@@ -3,9 +3,9 @@ import { ifThere, SlipmarkProblem, slipmark } from '../../worker/client/client.t
 import { sha256 } from '../../worker/pack/digest.ts';
 import { claimedWorkshop } from '../../worker/seal/claimed-workshop.ts';
 import { type Verdict, verifyFile } from '../../worker/seal/verify.ts';
-import { printMoment } from '../../worker/units/calendar.ts';
 import { onChosenFiles, onDroppedFiles } from './dropped-files.ts';
 import { messageOf } from './message-of.ts';
+import { saidOfFile } from './verify/said-of-file.ts';
 
 /** The service that the page came from. */
 const client = slipmark();
@@ -45,55 +45,8 @@ async function verify(file: File, isWanted: () => boolean): Promise<void> {
   const asked = client.verify({ body: { pdfSha256: digest } });
   const [{ body: said }, own] = await Promise.all([asked, ownVerdict(bytes)]);
   if (!isWanted()) return;
-  const digestLine = `SHA-256 ${digest}`;
-  const { pack = '', supersededBy = '', withdrawal } = said;
-  if (said.verdict === 'genuine')
-    show(
-      'Genuine',
-      [
-        `${pack}, issued ${momentOf(said.issuedAt)}: every byte is as it was sealed, and nothing replaces it.`,
-        digestLine,
-      ],
-      'good',
-    );
-  else if (said.verdict === 'superseded')
-    show(
-      'Genuine, and superseded',
-      [`${pack} is as it was sealed. ${supersededBy} replaces it: use that.`, digestLine],
-      'bad',
-    );
-  else if (said.verdict === 'withdrawn')
-    show(
-      'Withdrawn',
-      [
-        `${pack} is as it was sealed. ${withdrawal?.by ?? ''} withdrew it on ${momentOf(withdrawal?.at)}: ${withdrawal?.reason ?? ''}. Do not fly on it: ask the workshop.`,
-        digestLine,
-      ],
-      'bad',
-    );
-  else show(...unknownFile(own), 'bad');
-}
-
-const momentOf = (iso: string | undefined): string =>
-  iso === undefined ? 'a day that is not known' : printMoment(iso);
-
-/** What can be said of a file that the archive does not know. */
-function unknownFile(own: Verdict | undefined): [headline: string, lines: string[]] {
-  if (own?.kind === 'altered')
-    return [
-      'Altered',
-      [
-        `It says that it is ${own.claims.pack}, and it is not what was sealed. It differs in: ${own.parts.join('; ')}. Do not rely on it: ask the workshop for the pack.`,
-      ],
-    ];
-  if (own?.kind === 'genuine')
-    return [
-      'Sealed, and not in this archive',
-      [`${own.claims.pack} is as ${own.claims.workshop} sealed it. This archive does not have it.`],
-    ];
-  if (own?.kind === 'seal-false' || own?.kind === 'key-unknown')
-    return ['False seal', ['The seal in the file is not by a key of the workshop that it names.']];
-  return ['Unknown', ['The file has no seal of a workshop of this archive, and is no pack of it.']];
+  const { headline, lines, state } = saidOfFile(said, own);
+  show(headline, [...lines, `SHA-256 ${digest}`], state);
 }
 
 const start = ([file]: FileList): void => {

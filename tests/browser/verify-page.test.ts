@@ -2,9 +2,11 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { slipmark } from '../../worker/client/client.ts';
 import { bundle } from '../../worker/embedded/bundle.ts';
 import { pdfOf, putDemo } from '../../worker/embedded/demo.ts';
 import { type Embedded, startEmbedded } from '../../worker/embedded/embedded.ts';
+import { exampleVisit } from '../../worker/embedded/example-visit.ts';
 import { freePort } from '../../worker/embedded/free-port.ts';
 import { openPhone, type Phone } from './phone.ts';
 
@@ -54,6 +56,28 @@ describe('the verify page on a phone', () => {
     const sent = bodies.filter((body) => body !== '');
     expect(sent).toHaveLength(1);
     expect(Object.keys(JSON.parse(sent[0] ?? ''))).toEqual(['pdfSha256']);
+  });
+
+  test('says which workshop sealed it, by the name that the archive knows, and with which key', async () => {
+    const said = await verdictOn(pdf);
+    expect(said).toContain('Sealed by Demo workshop (demo)');
+    expect(said).toContain('released by Jonas Veldt');
+    const published = await slipmark({ origin: service.origin }).getSealKeys({ workshop: 'demo' });
+    expect(said).toContain(`Key: ${published.body.keys[0]?.kid}`);
+  });
+
+  test('tells the same record of another workshop from it', async () => {
+    const deployment = slipmark({ origin: service.origin, key: 'secret-of-the-verify-test' });
+    const created = await deployment.createWorkshop({ body: { id: 'other', name: 'Another workshop' } });
+    const client = slipmark({ origin: service.origin, key: created.body.key.secret });
+    const visit = { registration: 'Q-SLM', visit: 'copied' };
+    const { attachments: _, ...record } = exampleVisit('nose-wheel-full', new Date());
+    await client.putVisit({ ...visit, body: record });
+    const { etag } = await client.getAssessment(visit);
+    await client.releaseVisit({ ...visit, ifMatch: etag, body: { by: 'jonas', knowsOfNoHazard: true } });
+    const said = await verdictOn((await client.getPackPdf({ pack: 'Q-SLM-P1-1' })).body);
+    expect(said).toContain('Sealed by Another workshop (other)');
+    expect(said).not.toContain('Demo workshop');
   });
 
   test('tells an altered pack, and where', async () => {
