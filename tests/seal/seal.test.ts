@@ -1,7 +1,8 @@
-import { calculateJwkThumbprint, exportJWK, generateKeyPair, type JSONWebKeySet } from 'jose';
+import { CompactSign, calculateJwkThumbprint, exportJWK, generateKeyPair, type JSONWebKeySet } from 'jose';
 import { beforeAll, describe, expect, test } from 'vitest';
+import { sha256 } from '../../worker/pack/digest.ts';
 import { type SealKey, sealFile } from '../../worker/seal/seal.ts';
-import { sealIn, slotIn } from '../../worker/seal/slot.ts';
+import { type Slot, sealIn, slotIn, withSeal } from '../../worker/seal/slot.ts';
 import { verifyFile } from '../../worker/seal/verify.ts';
 import { seededRandom } from '../calc/seeded-random.ts';
 import { sampleFile } from './sample-file.ts';
@@ -54,6 +55,51 @@ describe('verifyFile()', () => {
     expect(await verdictOf(sealed, theirs?.keys)).toEqual({ kind: 'key-unknown', kid: ours?.key.kid });
     expect(await verdictOf(sampleFile().file)).toEqual({ kind: 'not-sealed' });
     expect(await verdictOf(new Uint8Array())).toEqual({ kind: 'not-sealed' });
+  });
+
+  test('goes by the thumbprint of a key (RFC 7638), whatever a set of keys calls it', async () => {
+    const [mine] = ours?.keys.keys ?? [];
+    const [other] = theirs?.keys.keys ?? [];
+    // Sealed with another key under the name of ours, and handed out with a set that calls the other key ours.
+    const { file, parts } = sampleFile();
+    const forged = await sealFile(file, FACTS, parts, { ...(theirs as { key: SealKey }).key, kid: mine?.kid ?? '' });
+    const swapped = { keys: [{ ...other, kid: mine?.kid ?? '' }] } as JSONWebKeySet;
+    expect(await verdictOf(forged, swapped)).toEqual({ kind: 'key-unknown', kid: mine?.kid });
+    expect(await verdictOf(forged)).toEqual({ kind: 'seal-false' });
+    // A set that gives no names, or one key that is none, proves as well.
+    const nameless = {
+      keys: [
+        { kty: 'OKP', crv: 'Ed25519' },
+        { ...mine, kid: undefined },
+      ],
+    } as unknown as JSONWebKeySet;
+    expect(await verdictOf(sealed, nameless)).toMatchObject({ kind: 'genuine', kid: mine?.kid });
+  });
+
+  test('reads claims of every form: the first has one file, later ones every PDF of the pack', async () => {
+    const { key } = ours as { key: SealKey };
+    const { file } = sampleFile();
+    const slot = slotIn(file) as Slot;
+    const whole = { sha256: await sha256(file), bytes: file.length };
+    const signed = async (claims: object): Promise<Uint8Array> => {
+      const seal = await new CompactSign(new TextEncoder().encode(JSON.stringify({ ...FACTS, parts: [], ...claims })))
+        .setProtectedHeader({ alg: 'EdDSA', kid: key.kid, typ: 'slipmark-seal' })
+        .sign(key.privateKey);
+      return withSeal(file, slot, seal);
+    };
+    const first = await signed({ format: 'slipmark-seal/1', pdf: whole });
+    expect(await verdictOf(first)).toMatchObject({
+      kind: 'genuine',
+      claims: { files: [{ name: 'pack.pdf', ...whole }] },
+    });
+    const other = { name: 'owner.pdf', sha256: 'ef'.repeat(32), bytes: 10 };
+    const files = [other, { name: 'documents.pdf', ...whole }];
+    const second = await signed({ format: 'slipmark-seal/2', files, later: 'members are let be' });
+    expect(await verdictOf(second)).toMatchObject({ kind: 'genuine', claims: { files } });
+    expect(await verdictOf(await signed({ format: 'slipmark-seal/2', files: [other] }))).toMatchObject({
+      kind: 'altered',
+    });
+    expect(await verdictOf(await signed({ format: 'slipmark-seal/3', files }))).toEqual({ kind: 'seal-false' });
   });
 
   test('is not fooled by a seal taken over from another file', async () => {
