@@ -1,0 +1,230 @@
+import { env } from 'cloudflare:workers';
+import { calculateJwkThumbprint, exportJWK, generateKeyPair } from 'jose';
+import { describe, expect, test } from 'vitest';
+import weighingOnly from '../../../fixtures/visits/weighing-only.json' with { type: 'json' };
+import { entryAfter, GENESIS } from '../../../worker/archive/ledger/chain.ts';
+import type { ChainEntry } from '../../../worker/archive/ledger/ledger-calls.ts';
+import { canonicalJson } from '../../../worker/pack/canonical-json.ts';
+import { sha256 } from '../../../worker/pack/digest.ts';
+import * as pipeline from '../../../worker/pipeline.ts';
+import { sealFile } from '../../../worker/seal/seal.ts';
+import { sampleFile } from '../../seal/sample-file.ts';
+import { type TestService, testService } from '../service.ts';
+
+const AIRCRAFT = '/v1/aircraft/Q-WGT';
+const AT = '2026-11-10T12:00:00.000Z';
+const utf8 = (text: string): Uint8Array => new TextEncoder().encode(text);
+
+const OWN_PAGE = '<article id="owner-summary" lang="en"><header><h1>Owner’s summary</h1></header></article>';
+
+interface Forged {
+  record?: object;
+  /** What the manifest names, and what is brought instead of it. */
+  html?: string;
+  brought?: string;
+  manifest?: object;
+  documents?: string;
+  summary?: object;
+  /** Files that are brought beside those of the pack. */
+  more?: Uint8Array[];
+}
+
+/**
+ * Somebody with the first key of a workshop of their own, and a key to seal with whose private half they have: they say that it was
+ * theirs in an earlier deployment, and restore whatever they have signed with it.
+ */
+async function forger() {
+  const service = await testService({ pipeline });
+  service.clock.at = Date.parse('2026-11-20T12:00:00Z');
+  const { publicKey, privateKey } = await generateKeyPair('Ed25519', { extractable: true });
+  const jwk = await exportJWK(publicKey);
+  const kid = await calculateJwkThumbprint(jwk);
+  const keys = { keys: [{ ...jwk, kid, alg: 'EdDSA', use: 'sig' }] };
+  expect((await service.call('/v1/seal-keys/retired', { method: 'POST', body: keys })).status).toBe(200);
+
+  async function restore(forged: Forged): Promise<Response> {
+    const { record = weighingOnly, html = OWN_PAGE, brought = html, manifest = {}, more = [] } = forged;
+    const recordJson = canonicalJson(record);
+    const documents = forged.documents ?? JSON.stringify([{ id: 'owner-summary', title: 'Summary', html: brought }]);
+    const manifestJson = canonicalJson({
+      format: 'slipmark-manifest/1',
+      pack: 'Q-WGT-P1-1',
+      issue: '1',
+      registration: 'Q-WGT',
+      visit: 'v',
+      issuedAt: AT,
+      regime: { id: 'generic' },
+      release: { name: 'Rufus Tallant' },
+      record: { sha256: await sha256(recordJson) },
+      documents: [{ id: 'owner-summary', title: 'Summary', sha256: await sha256(html) }],
+      attachments: (record as { attachments?: object[] }).attachments ?? [],
+      previous: null,
+      supersedes: null,
+      ...manifest,
+    });
+    const digests = {
+      manifestSha256: await sha256(manifestJson),
+      recordSha256: await sha256(recordJson),
+      documentsSha256: await sha256(documents),
+    };
+    const { workshop } = service;
+    const { manifestSha256, recordSha256 } = digests;
+    const claims = { workshop, registration: 'Q-WGT', pack: 'Q-WGT-P1-1', issue: 1, issuedAt: AT };
+    const facts = { ...claims, manifestSha256, recordSha256 };
+    const pdf = await sealFile(sampleFile().file, facts, [], { kid, privateKey });
+    for (const file of [pdf, utf8(manifestJson), utf8(recordJson), utf8(documents), ...more]) {
+      const path = `${AIRCRAFT}/restoration/blobs/${await sha256(file)}`;
+      expect((await service.call(path, { method: 'PUT', body: file })).status).toBe(200);
+    }
+    const kept = { visit: 'v', version: 1, recordSha256 };
+    const first = await entryAfter({ seq: 0, digest: GENESIS }, { at: AT, kind: 'visit-kept', body: kept });
+    const sealed = { pack: 'Q-WGT-P1-1', visit: 'v', version: 1, ...digests, pdfSha256: await sha256(pdf) };
+    const second = await entryAfter(first, { at: AT, kind: 'pack-sealed', body: sealed });
+    const summary = {
+      registration: 'Q-WGT',
+      pack: 'Q-WGT-P1-1',
+      number: 1,
+      issue: 1,
+      visit: 'v',
+      issuedAt: AT,
+      releasedBy: 'Rufus Tallant',
+      regime: 'generic',
+      emptyMassKg: null,
+      emptyArmMm: null,
+      supersedes: null,
+      findings: { cautions: 0, notes: 0 },
+      ...forged.summary,
+    };
+    const entries: ChainEntry[] = [first, second];
+    const body = { entries, visits: [{ visit: 'v', record: recordJson }], packs: [summary] };
+    return service.call(`${AIRCRAFT}/restoration`, { method: 'PUT', body });
+  }
+  return { service, restore };
+}
+
+const codes = async (response: Response): Promise<string[]> =>
+  (await response.json<{ findings: { code: string }[] }>()).findings.map(({ code }) => code);
+
+/** A photograph that another workshop has handed in and sealed. */
+async function victimsFile(): Promise<{ bytes: Uint8Array; digest: string }> {
+  const victim: TestService = await testService();
+  const bytes = utf8(`a photograph with place and camera ${crypto.randomUUID()}`);
+  const digest = await sha256(bytes);
+  await env.BLOBS.put(`sha256/${victim.workshop}/${digest}`, bytes, { sha256: digest });
+  // And where all lay together before.
+  await env.BLOBS.put(`sha256/${digest}`, bytes, { sha256: digest });
+  return { bytes, digest };
+}
+
+const attached = (sha: string) => ({
+  ...weighingOnly,
+  attachments: [{ id: 'A1', kind: 'photograph', title: 'Panel', sha256: sha }],
+});
+
+describe('a restoration with a seal of one’s own', () => {
+  test('opens no file of another workshop by its digest', async () => {
+    const { digest } = await victimsFile();
+    const { service, restore } = await forger();
+    const response = await restore({ record: attached(digest) });
+    expect(response.status, await response.clone().text()).toBe(201);
+    expect((await service.call(`/v1/packs/Q-WGT-P1-1/attachments/${digest}`)).status).toBe(404);
+    expect(await (await service.call('/v1/packs/Q-WGT-P1-1/files')).json()).toMatchObject({ isWhole: true });
+    const link = await service.call('/v1/packs/Q-WGT-P1-1/links', { method: 'POST', body: { audience: 'owner' } });
+    const { pathname } = new URL((await link.json<{ url: string }>()).url);
+    expect((await service.call(`${pathname}/documents/attachments/${digest}`, { key: '' })).status).toBe(404);
+  });
+
+  test('shows no file that was not brought, nor record, PDF or manifest of another by their digests', async () => {
+    const { digest } = await victimsFile();
+    const { restore } = await forger();
+    const html = OWN_PAGE.replace('</header>', `</header><figure><img src="attachments/${digest}" alt="x"></figure>`);
+    expect(await codes(await restore({ record: attached(digest), html }))).toEqual(['BLOB_MISSING']);
+  });
+
+  test('holds every document against the manifest', async () => {
+    const { restore } = await forger();
+    const brought = OWN_PAGE.replace('Owner’s summary', 'Maximum mass 640.0 kg');
+    expect(await codes(await restore({ brought }))).toEqual(['DOCUMENT_DIFFERS']);
+    const documents = JSON.stringify([
+      { id: 'owner-summary', title: 'Summary', html: OWN_PAGE },
+      { id: 'cover', title: 'Cover', html: OWN_PAGE },
+    ]);
+    expect(await codes(await restore({ documents }))).toEqual(['DOCUMENT_DIFFERS']);
+    const twice = JSON.stringify(Array(2).fill({ id: 'owner-summary', title: 'Summary', html: OWN_PAGE }));
+    expect(await codes(await restore({ documents: twice }))).toEqual(['DOCUMENT_DIFFERS']);
+  });
+
+  test.each([
+    ['pack', { pack: 'Q-WGT-P9-1' }],
+    ['issue', { issue: '7' }],
+    ['visit', { visit: 'other' }],
+    ['issuedAt', { issuedAt: '2020-01-01T00:00:00.000Z' }],
+    ['record', { record: { sha256: 'f'.repeat(64) } }],
+    ['previous', { previous: { pack: 'Q-WGT-P0-1', manifestSha256: 'f'.repeat(64) } }],
+    ['supersedes', { supersedes: 'Q-WGT-P1-0' }],
+    ['facts', { facts: { sha256: 'f'.repeat(64) } }],
+  ])('holds the %s of the manifest against the chain', async (_, manifest) => {
+    const { restore } = await forger();
+    expect(await codes(await restore({ manifest }))).toEqual(['MANIFEST_DIFFERS']);
+  });
+
+  test.each([
+    ['<meta http-equiv="refresh" content="0;url=https://elsewhere.example">'],
+    ['<script src="/assets/workshop.js"></script>'],
+    ['<p onclick="alert(1)">x</p>'],
+    ['<p style="display:none">x</p>'],
+    ['<a href="https://elsewhere.example">x</a>'],
+    ['<a href="javascript:alert(1)">x</a>'],
+    ['<img src="https://elsewhere.example/x.png" alt="x">'],
+    ['<img src="attachments/../x" alt="x">'],
+    ['<iframe src="/"></iframe>'],
+    ['<form action="/"><input name="x"></form>'],
+    ['<svg><image href="https://elsewhere.example/x.png"></image></svg>'],
+    ['<!-- > <script>1</script> -->'],
+    ['</article><script>1</script><article id="y" lang="en">'],
+  ])('lets no markup through but that of our templates: %s', async (foreign) => {
+    const { restore } = await forger();
+    const html = OWN_PAGE.replace('</header>', `</header><section>${foreign}</section>`);
+    expect(await codes(await restore({ html }))).toEqual(['DOCUMENT_FOREIGN']);
+  });
+
+  test('is refused where a file is not of its form', async () => {
+    const { restore } = await forger();
+    for (const forged of [
+      { documents: 'no JSON' },
+      { documents: '{"a":1}' },
+      { documents: '[{"id":1}]' },
+      { manifest: { documents: 'none' } },
+      { manifest: { format: 'slipmark-manifest/9' } },
+    ])
+      expect(await codes(await restore(forged)), JSON.stringify(forged)).toEqual(['FILE_NOT_READABLE']);
+  });
+
+  test('shows of a pack what its manifest and record say, not what came with it', async () => {
+    const { service, restore } = await forger();
+    const summary = {
+      releasedBy: 'Somebody Else',
+      regime: 'easa',
+      emptyMassKg: 111,
+      findings: { cautions: 9, notes: 9 },
+    };
+    expect((await restore({ summary })).status).toBe(201);
+    const pack = await (await service.call('/v1/packs/Q-WGT-P1-1')).json<{ emptyMassKg: number }>();
+    expect(pack).toMatchObject({ releasedBy: 'Rufus Tallant', regime: 'generic', findings: { cautions: 0, notes: 0 } });
+    // 749.83 lb: the empty mass that the record of the example comes to.
+    expect(pack.emptyMassKg / 0.45359237).toBeCloseTo(749.83, 2);
+  });
+
+  test('leaves nothing that was brought and not taken over, and nothing at all where it is refused', async () => {
+    const stray = utf8('stray');
+    const { service, restore } = await forger();
+    const keysUnder = async (prefix: string) => (await env.BLOBS.list({ prefix })).objects.map(({ key }) => key);
+    await restore({ documents: 'no JSON', more: [stray] });
+    expect(await keysUnder(`sha256/${service.workshop}/`)).toEqual([]);
+    expect((await restore({ more: [stray] })).status).toBe(201);
+    expect(await keysUnder(`staged/${service.workshop}/`)).toEqual([]);
+    const kept = await keysUnder(`sha256/${service.workshop}/`);
+    expect(kept).toHaveLength(4);
+    expect(kept).not.toContain(`sha256/${service.workshop}/${await sha256(stray)}`);
+  });
+});
