@@ -48,6 +48,13 @@ export interface IndexedPack {
   withdrawnAt: string | null;
 }
 
+/** Whether ledgers and workshops, files, and the list of packs can be read. */
+export interface Readiness {
+  objects: boolean;
+  blobs: boolean;
+  list: boolean;
+}
+
 /** How something is asked. */
 export interface Asking {
   /** The question may begin what is not there yet. Every other one leaves nothing behind. @default false */
@@ -88,6 +95,8 @@ export interface Archive {
   /** Remembers which ledger a link belongs to. */
   pointLink(tokenSha256: string, ledger: LedgerName): Promise<Reached<void>>;
   ledgerOfLink(tokenSha256: string): Promise<Reached<LedgerName | null>>;
+  /** Whether each kind of storage can be read. */
+  readiness(): Promise<Readiness>;
   /** All packs of a workshop, newest first, out of the index, which follows the ledgers within seconds. */
   indexedPacks(workshop: string, page: PageRequest): Promise<Reached<Page<IndexedPack>>>;
 }

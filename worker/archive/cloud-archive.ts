@@ -9,6 +9,7 @@ import type {
   IndexedPack,
   LedgerName,
   Reached,
+  Readiness,
   SealFacts,
 } from './archive.ts';
 import { keepBlob, storedAt } from './keep-blob.ts';
@@ -174,6 +175,18 @@ export class CloudArchive implements Archive {
       const object = await this.#env.BLOBS.get(key);
       return object && (await object.json<T>());
     });
+  }
+
+  async readiness(): Promise<Readiness> {
+    const { BLOBS, INDEX } = this.#env;
+    // An object of its own, which keeps nothing.
+    const nobodys = { workshop: '', registration: 'readiness' };
+    const [objects, blobs, list] = await Promise.all([
+      this.ledger(nobodys, (ledger) => ledger.overview(), { mayBegin: true }),
+      reached(() => BLOBS.head('readiness')),
+      reached(() => INDEX.prepare('SELECT 1').run()),
+    ]);
+    return { objects: objects.ok, blobs: blobs.ok, list: list.ok };
   }
 
   indexedPacks(workshop: string, { after, limit }: PageRequest): Promise<Reached<Page<IndexedPack>>> {

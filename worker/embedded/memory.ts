@@ -1,5 +1,15 @@
 import { randomBytes } from 'node:crypto';
-import { chmodSync, existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import {
+  closeSync,
+  existsSync,
+  fsyncSync,
+  mkdirSync,
+  openSync,
+  readFileSync,
+  renameSync,
+  rmSync,
+  writeSync,
+} from 'node:fs';
 import { join } from 'node:path';
 import * as z from 'zod';
 
@@ -19,16 +29,54 @@ const newSecret = (): string => randomBytes(32).toString('base64url');
 
 const fileIn = (storage: string): string => join(storage, 'memory.json');
 
+/**
+ * What is remembered; new secrets where nothing ever was. Called by whoever has the lock of the storage.
+ *
+ * @throws Error where the file is there and damaged: it holds the only copy of the secret that packs are sealed under
+ */
 export function recall(storage: string): Memory {
   const file = fileIn(storage);
-  const kept = existsSync(file) ? JSON.parse(readFileSync(file, 'utf8')) : {};
-  const memory = Memory.parse({ adminSecret: newSecret(), sealSecret: newSecret(), ...kept });
-  remember(storage, memory);
-  return memory;
+  if (!existsSync(file)) {
+    const memory = { adminSecret: newSecret(), sealSecret: newSecret() };
+    remember(storage, memory);
+    return memory;
+  }
+  const kept = Memory.safeParse(parsed(readFileSync(file, 'utf8')));
+  if (kept.success) return kept.data;
+  throw new Error(
+    `Cannot start: ${file} is damaged, and it holds the secret that packs are sealed under. Put a copy of it back; without one, move it away: a new secret is made, and packs are sealed with a new key`,
+  );
 }
 
+/** Writes what is to be remembered, if it is not remembered already: all of it or nothing, whatever happens meanwhile. */
 export function remember(storage: string, memory: Memory): void {
+  const file = fileIn(storage);
+  const text = `${JSON.stringify(memory, null, 2)}\n`;
+  if (existsSync(file) && readFileSync(file, 'utf8') === text) return;
   mkdirSync(storage, { recursive: true, mode: 0o700 });
-  writeFileSync(fileIn(storage), `${JSON.stringify(memory, null, 2)}\n`, { mode: 0o600 });
-  chmodSync(fileIn(storage), 0o600);
+  const beside = `${file}.new`;
+  rmSync(beside, { force: true });
+  const descriptor = openSync(beside, 'wx', 0o600);
+  try {
+    writeSync(descriptor, text);
+    fsyncSync(descriptor);
+  } finally {
+    closeSync(descriptor);
+  }
+  renameSync(beside, file);
+  syncNames(storage);
+}
+
+function syncNames(folder: string): void {
+  const descriptor = openSync(folder, 'r');
+  fsyncSync(descriptor);
+  closeSync(descriptor);
+}
+
+function parsed(text: string): unknown {
+  try {
+    return JSON.parse(text);
+  } catch {
+    return undefined;
+  }
 }

@@ -25,7 +25,7 @@ import { releaseVisit } from './resources/release.ts';
 import { relistAircraft } from './resources/relisting.ts';
 import { bringBlob, restoreLedger } from './resources/restoration.ts';
 import { getSealKeys, rotateSealKey, takeOverSealKeys } from './resources/seal-keys.ts';
-import { getHealth, getVisitSchema } from './resources/service.ts';
+import { getHealth, getReadiness, getVisitSchema } from './resources/service.ts';
 import { verify } from './resources/verifications.ts';
 import { getAssessment, getDraftDocument, getDraftDocuments, getDraftPdf } from './resources/visit-pack.ts';
 import { getVisit, listVisits } from './resources/visits.ts';
@@ -50,6 +50,7 @@ const PACK = '/v1/packs/{pack}';
 /** Everything that can be called: method, path, who may, and what it does. */
 export const ROUTES: readonly Route[] = [
   ['GET', '/healthz', 'public', getHealth],
+  ['GET', '/readyz', 'public', getReadiness],
   ['GET', '/v1/openapi.json', 'public', getOpenapi],
   ['GET', '/v1/schema/visit.json', 'public', getVisitSchema],
 

@@ -56,7 +56,8 @@ export const createWorkshop: Operation = {
   async handle(call) {
     const { id, name } = await requestBody(call.request, WorkshopRequest);
     const { secret, key } = await newKey(call, id, { label: 'first key', scopes: [...KEY_SCOPES], person: null });
-    const outcome = reached(await call.world.archive.workshop(id, (workshop) => workshop.create(name, key)));
+    const asking = { mayBegin: true };
+    const outcome = reached(await call.world.archive.workshop(id, (workshop) => workshop.create(name, key), asking));
     if (outcome.kind === 'exists') throw new Refusal('workshop-exists', `There is a workshop ${id} already`);
     call.world.log({ code: 'WORKSHOP_CREATED', workshop: id });
     return json({ id, name, key: { ...outcome.key, secret } }, 201, NEVER_KEPT);

@@ -1,0 +1,73 @@
+import { closeSync, existsSync, fsyncSync, openSync, readdirSync } from 'node:fs';
+import { join } from 'node:path';
+import { DatabaseSync } from 'node:sqlite';
+import { Response } from 'miniflare';
+
+/** Where the runtime keeps objects and the bucket in a storage folder. */
+export interface StoragePlaces {
+  objects: string;
+  blobs: string;
+  bucket: string;
+}
+
+/** As much of a request as is answered here. */
+interface Asked {
+  url: string;
+  json(): Promise<unknown>;
+}
+
+/**
+ * Answers the Worker what only the machine can: which objects were ever begun, and that files of the bucket are written through to the
+ * disk. The runtime writes its databases through, but not the files of the bucket.
+ */
+export function machineFor(places: StoragePlaces): (request: Asked) => Promise<Response> {
+  return async (request) => {
+    const { pathname } = new URL(request.url);
+    const [, className, id] = /^\/objects\/(Ledger|Workshop)\/([0-9a-f]{64})$/.exec(pathname) ?? [];
+    if (className) {
+      const isBegun = existsSync(join(places.objects, `slipmark-${className}`, `${id}.sqlite`));
+      return new Response(null, { status: isBegun ? 204 : 404 });
+    }
+    if (pathname !== '/settle') return new Response(null, { status: 404 });
+    try {
+      settle(places, (await request.json()) as string[]);
+      return new Response(null, { status: 204 });
+    } catch (error) {
+      return new Response(error instanceof Error ? error.message : String(error), { status: 500 });
+    }
+  };
+}
+
+/** Comes back once the files under these keys, their names and the list of them outlast a power cut. */
+function settle({ blobs, bucket }: StoragePlaces, keys: readonly string[]): void {
+  const lists = join(blobs, 'miniflare-R2BucketObject');
+  const databases = readdirSync(lists).filter((name) => name.endsWith('.sqlite') && name !== 'metadata.sqlite');
+  const folder = join(blobs, bucket, 'blobs');
+  for (const name of databases) {
+    for (const blob of blobsUnder(join(lists, name), keys)) syncFile(join(folder, blob));
+    syncFile(join(lists, name));
+    if (existsSync(join(lists, `${name}-wal`))) syncFile(join(lists, `${name}-wal`));
+  }
+  for (const place of [folder, lists]) syncFile(place);
+}
+
+/** Names of the files that hold what stands under the keys. */
+function blobsUnder(database: string, keys: readonly string[]): string[] {
+  const list = new DatabaseSync(database, { readOnly: true });
+  try {
+    const asked = list.prepare('SELECT blob_id FROM _mf_objects WHERE key = ? AND blob_id IS NOT NULL');
+    return keys.flatMap((key) => asked.all(key).map(({ blob_id }) => String(blob_id)));
+  } finally {
+    list.close();
+  }
+}
+
+/** A file, or the names in a folder. */
+function syncFile(path: string): void {
+  const file = openSync(path, 'r');
+  try {
+    fsyncSync(file);
+  } finally {
+    closeSync(file);
+  }
+}
