@@ -1,4 +1,4 @@
-import { sweepAttachments } from './archive/sweep.ts';
+import { sweepHandedIn } from './archive/sweep.ts';
 import type { Bindings } from './env.ts';
 import { createApp } from './http/app.ts';
 import * as pipeline from './pipeline.ts';
@@ -19,6 +19,6 @@ function appFor(env: Bindings): ReturnType<typeof createApp> {
 export default {
   fetch: (request, env, context) => appFor(env).fetch(request, env, context),
   async scheduled({ scheduledTime }, env) {
-    await sweepAttachments(env.BLOBS, new Date(scheduledTime));
+    await sweepHandedIn(env.BLOBS, new Date(scheduledTime));
   },
 } satisfies ExportedHandler<Bindings>;

@@ -5,7 +5,7 @@ export const LIMITS = {
   /** Bytes of all attachments of one pack together: they are held at once while it is made. */
   attachedBytes: 24_000_000,
   /** Days for which a file that was handed in is kept, and pages of a listing that one sweep looks through. */
-  attachmentDays: 180,
+  handedInDays: 180,
   sweptPages: 50,
   /** Levels of nesting in a record, far above what the schema has. */
   jsonDepth: 32,

@@ -1,4 +1,4 @@
-import { mkdtempSync, rmSync, statSync } from 'node:fs';
+import { mkdtempSync, rmSync, statSync, symlinkSync, unlinkSync } from 'node:fs';
 import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -49,6 +49,22 @@ describe('embedded service', () => {
     }
     expect((await fetch(second.origin + again.ownerPath)).status).toBe(200);
     expect((await fetch(`${second.origin}/assets/page.css`)).status).toBe(200);
+  });
+
+  test('goes on serving while its log cannot be written', async () => {
+    await service?.stop();
+    rmSync(join(storage, 'service.log'), { force: true });
+    // Every write to it answers that no space is left.
+    symlinkSync('/dev/full', join(storage, 'service.log'));
+    const again = await start();
+    const headers = { Authorization: `Bearer ${recall(storage).key}`, 'Content-Type': 'application/json' };
+    const body = JSON.stringify({ label: 'is logged', scopes: ['admin'] });
+    const made = await fetch(`${again.origin}/v1/keys`, { method: 'POST', headers, body });
+    expect(made.status).toBe(201);
+    expect((await fetch(`${again.origin}/readyz`)).status).toBe(200);
+    await again.stop();
+    service = undefined;
+    unlinkSync(join(storage, 'service.log'));
   });
 
   test('remembers its secrets in a file that only its user can read', () => {

@@ -13,6 +13,8 @@ export interface KillableService {
   origin: string;
   /** SIGKILL to Node and workerd at once; resolves once both are gone. */
   kill(): Promise<void>;
+  /** SIGKILL to Node alone: resolves to the workerd that it leaves behind. */
+  orphan(): Promise<number[]>;
   /** SIGKILL to workerd, which holds all storage; Node starts it again. Resolves once the new one answers. */
   killWorkerd(): Promise<void>;
 }
@@ -39,7 +41,21 @@ export async function startKillable(script: string, storage: string): Promise<Ki
   const ended = once(child, 'close');
   const { value: origin } = await createInterface({ input: child.stdout })[Symbol.asyncIterator]().next();
   if (typeof origin !== 'string') throw new Error('Cannot start the service: its process ended');
-  return { origin, kill: () => killGroup(child, ended), killWorkerd: () => killWorkerd(child, origin) };
+  return {
+    origin,
+    kill: () => killGroup(child, ended),
+    orphan: () => killNode(child),
+    killWorkerd: () => killWorkerd(child, origin),
+  };
+}
+
+async function killNode(child: ChildProcess): Promise<number[]> {
+  if (child.pid === undefined) return [];
+  const left = childrenOf(child.pid);
+  const exited = once(child, 'exit');
+  child.kill('SIGKILL');
+  await exited;
+  return left;
 }
 
 async function killGroup({ pid }: ChildProcess, ended: Promise<unknown>): Promise<void> {

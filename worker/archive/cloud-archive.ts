@@ -167,6 +167,7 @@ export class CloudArchive implements Archive {
   #point(key: string, to: object): Promise<Reached<void>> {
     return reached(async () => {
       await this.#env.BLOBS.put(key, JSON.stringify(to));
+      await this.#machine.settle([key]);
     });
   }
 

@@ -68,14 +68,41 @@ describe('outbox', () => {
   });
 });
 
+/** What two builds of one day know: the newer one a step more, which cannot be taken twice. */
+const OLDER = LEDGER_MIGRATIONS;
+const NEWER = [...LEDGER_MIGRATIONS, 'CREATE TABLE later (x)', 'INSERT INTO later VALUES (1)'];
+
 describe('migrate()', () => {
-  test('takes each step once, and later ones on top', async () => {
-    const ledger = env.LEDGER.get(env.LEDGER.idFromName('migrations'));
+  test.each([
+    ['the newer build twice', [OLDER, NEWER, NEWER]],
+    ['back to the older build, and forth again', [NEWER, OLDER, NEWER]],
+    ['back and forth, over and over', [OLDER, NEWER, OLDER, OLDER, NEWER, OLDER, NEWER]],
+  ])('takes each step once: %s', async (name, builds) => {
+    const ledger = env.LEDGER.get(env.LEDGER.idFromName(`migrations, ${name}`));
     await runInDurableObject(ledger, async (_instance, { storage }) => {
-      migrate(storage, LEDGER_MIGRATIONS);
-      migrate(storage, [...LEDGER_MIGRATIONS, 'CREATE TABLE later (x)']);
-      migrate(storage, [...LEDGER_MIGRATIONS, 'CREATE TABLE later (x)']);
-      expect(storage.sql.exec('SELECT * FROM later').toArray()).toEqual([]);
+      for (const build of builds) migrate(storage, build);
+      expect(storage.sql.exec('SELECT x FROM later').toArray()).toEqual([{ x: 1 }]);
+      expect(storage.sql.exec('SELECT version FROM schemaVersion').toArray()).toEqual([{ version: NEWER.length }]);
+    });
+  });
+
+  test('writes nothing where every step was taken, so that a full disk is read', async () => {
+    const ledger = env.LEDGER.get(env.LEDGER.idFromName('migrations, full'));
+    await runInDurableObject(ledger, async (_instance, { storage }) => {
+      migrate(storage, NEWER);
+      const full = {
+        sql: {
+          exec(query: string, ...values: unknown[]) {
+            if (!query.startsWith('SELECT')) throw new Error('database or disk is full');
+            return storage.sql.exec(query, ...values);
+          },
+        },
+        transactionSync: () => {
+          throw new Error('database or disk is full');
+        },
+      } as unknown as DurableObjectStorage;
+      expect(() => migrate(full, [...NEWER, 'CREATE TABLE later2 (x)'])).toThrow('disk is full');
+      for (const build of [NEWER, OLDER]) expect(() => migrate(full, build)).not.toThrow();
     });
   });
 });

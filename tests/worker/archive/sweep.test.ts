@@ -1,6 +1,6 @@
 import { env } from 'cloudflare:workers';
 import { expect, test } from 'vitest';
-import { sweepAttachments } from '../../../worker/archive/sweep.ts';
+import { sweepHandedIn } from '../../../worker/archive/sweep.ts';
 import { LIMITS } from '../../../worker/limits.ts';
 import { sha256 } from '../../../worker/pack/digest.ts';
 import { keep, RECORD, testService, VISIT } from '../service.ts';
@@ -10,15 +10,18 @@ const PAPER = new TextEncoder().encode('%PDF to be swept');
 
 const later = (days: number): Date => new Date(Date.now() + days * DAY_MS);
 
-test('sweepAttachments() clears what was handed in long ago, and nothing else', async () => {
+test('sweepHandedIn() clears what was handed in long ago, and nothing else', async () => {
   const service = await testService();
   const name = await sha256(PAPER);
   await service.call(`/v1/attachments/${name}`, { method: 'PUT', body: PAPER });
   await env.BLOBS.put('sha256/a-blob-of-a-pack', 'kept');
-  await sweepAttachments(env.BLOBS, later(LIMITS.attachmentDays - 1));
+  await env.BLOBS.put('staged/a-workshop/Q-TST/a-blob', 'brought');
+  await sweepHandedIn(env.BLOBS, later(LIMITS.handedInDays - 1));
   expect((await service.call(`/v1/attachments/${name}`)).status).toBe(200);
-  expect(await sweepAttachments(env.BLOBS, later(LIMITS.attachmentDays + 1))).toBeGreaterThan(0);
+  expect(await env.BLOBS.head('staged/a-workshop/Q-TST/a-blob')).not.toBeNull();
+  expect(await sweepHandedIn(env.BLOBS, later(LIMITS.handedInDays + 1))).toBeGreaterThan(0);
   expect((await service.call(`/v1/attachments/${name}`)).status).toBe(404);
+  expect(await env.BLOBS.head('staged/a-workshop/Q-TST/a-blob')).toBeNull();
   expect(await env.BLOBS.head('sha256/a-blob-of-a-pack')).not.toBeNull();
 });
 
