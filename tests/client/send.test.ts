@@ -160,10 +160,11 @@ describe('a broken connection', () => {
   test('is no end of what may be repeated, before the answer or in the middle of it', async () => {
     const broken = [{ status: 0 }, { status: -1 }];
     const good = { status: 200, body: { pack: 'P' } };
-    for (const call of ['getPack', 'putAttachment', 'releaseVisit'] as const) {
+    for (const call of ['getPack', 'putAttachment', 'releaseVisit', 'verify'] as const) {
       const { client, asked } = scripted([...broken, good]);
       if (call === 'getPack') await client.getPack(PACK);
       if (call === 'putAttachment') await client.putAttachment(DIGEST);
+      if (call === 'verify') await client.verify({ body: { pdfSha256: DIGEST.sha256 } });
       if (call === 'releaseVisit') await client.releaseVisit(release);
       expect(asked.length, call).toBe(3);
       // The service knows a repeated request by its key.

@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { promisify } from 'node:util';
 import type { JSONWebKeySet } from 'jose';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { slipmark } from '../../worker/client/client.ts';
 import { checkFolder } from '../../worker/embedded/moving/check-folder.ts';
 import { exportFolder } from '../../worker/embedded/moving/export-folder.ts';
 import { bytesAt, digestOf, filesUnder, textAt } from '../../worker/embedded/moving/folder.ts';
@@ -202,13 +203,26 @@ describe('npm run verify', () => {
   });
 });
 
+/** A way to the service on which every third connection breaks, in turn before the request arrives and before its answer does. */
+function breaking(): typeof fetch {
+  let sent = 0;
+  return async (url, init) => {
+    const breaks = ++sent % 3 === 0;
+    if (breaks && sent % 2 === 0) throw new TypeError('fetch failed', { cause: 'ECONNRESET' });
+    const response = await fetch(url, init);
+    if (!breaks) return response;
+    await response.arrayBuffer();
+    throw new TypeError('terminated', { cause: 'ECONNRESET' });
+  };
+}
+
 describe('moving house', () => {
   test('is refused into a workshop of another name, which is told', async () => {
     await expect(importFolder(two.stranger, folder)).rejects.toThrow('Create a workshop demo there');
   });
 
   test('an import and an export again give the same bytes, and a release continues them', async () => {
-    const imported = await importFolder(two.fresh.client, folder);
+    const imported = await importFolder(slipmark({ ...two.fresh, fetch: breaking() }), folder);
     expect(imported).toEqual([
       { registration: 'Q-SLM', packs: 2, isNew: true, remarks: [] },
       { registration: 'Q-WGT', packs: 0, isNew: true, remarks: [] },

@@ -23,6 +23,7 @@ export interface Described {
   parameters: readonly Parameter[];
   requestBody?: { content: Content };
   responses: Readonly<Record<string, Response>>;
+  'x-repeatable'?: boolean;
 }
 
 /** The type of one operation: everything that the description says of it. */
@@ -60,7 +61,8 @@ function contentType(content: Content, named: NamedTypes): string {
 }
 
 /** What the client must know of an operation to call it. */
-export function callOf({ operationId, method, path, parameters, requestBody, responses }: Described): string {
+export function callOf(described: Described): string {
+  const { operationId, method, path, parameters, requestBody, responses } = described;
   const headers = parameters.filter((parameter) => parameter.in === 'header').map(({ name }) => name);
   const [type] = Object.keys(requestBody?.content ?? {});
   const isGood = ([status]: [string, Response]): boolean => status.startsWith('2');
@@ -72,6 +74,7 @@ export function callOf({ operationId, method, path, parameters, requestBody, res
     path,
     ...(headers.length > 0 && { headers }),
     ...(type !== undefined && { type }),
+    ...(described['x-repeatable'] && { isRepeatable: true }),
     ...(given.length > 0 && given.every(Boolean) && { isFile: true }),
   };
   return `${operationId}: ${JSON.stringify(call)},`;

@@ -8,6 +8,8 @@ export interface KnownCall {
   headers?: readonly string[];
   /** Media type of what is sent. */
   type?: string;
+  /** Asked again it does nothing more. */
+  isRepeatable?: boolean;
   /** Its answer is a file: bytes, whatever their kind. */
   isFile?: boolean;
 }
@@ -70,10 +72,11 @@ export async function send(
 
 /**
  * Whether a request may be sent again without knowing what became of it: reads, writes of what is named by its digest or under the form
- * that was read, and whatever has a key by which the service knows it again. Creating what must not be there yet may not.
+ * that was read, what does nothing more the second time, and whatever has a key by which the service knows it again. Creating what must
+ * not be there yet may not.
  */
-function mayRepeat({ method, headers: known = [] }: KnownCall, headers: Headers): boolean {
-  if (method === 'GET' || method === 'DELETE') return true;
+function mayRepeat({ method, headers: known = [], isRepeatable }: KnownCall, headers: Headers): boolean {
+  if (method === 'GET' || method === 'DELETE' || isRepeatable) return true;
   if (method === 'PUT') return !known.includes('If-Match') || headers.has('If-Match');
   return headers.has('Idempotency-Key');
 }

@@ -49,13 +49,15 @@ export function openapi(routes: readonly Route[]): Json {
 }
 
 function operationOf(access: Access, operation: Operation): Json {
-  const { id, summary, description, body, query = {}, headers = {} } = operation;
+  const { id, summary, description, isRepeatable, body, query = {}, headers = {} } = operation;
   const parameters = [...parametersIn('query', query), ...parametersIn('header', headers)];
   const scope = access === 'public' || access === 'deployment' ? '' : `Needs the scope \`${access}\`.`;
   return {
     operationId: id,
     summary,
     description: [description, scope].filter(Boolean).join(' '),
+    // An extension of this project: what a client may send again when it lost the answer.
+    ...(isRepeatable && { 'x-repeatable': true }),
     ...(parameters.length > 0 && { parameters }),
     ...(body && {
       requestBody: {

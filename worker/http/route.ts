@@ -74,6 +74,8 @@ export interface Operation {
   id: string;
   summary: string;
   description?: string;
+  /** For a POST: asked again it does nothing more, so that whoever lost the answer may ask again. */
+  isRepeatable?: true;
   query?: Readonly<Record<string, string>>;
   headers?: Readonly<Record<string, string>>;
   body?: Body;

@@ -7,6 +7,7 @@ import { assessedOr422 } from '../standing.ts';
 export const assessRecord: Operation = {
   id: 'assessRecord',
   summary: 'Compute and check a record without keeping it',
+  isRepeatable: true,
   description: 'What earlier packs say of the aircraft is not consulted; the assessment of a kept visit does that.',
   body: { type: 'application/json', description: 'A visit record', schema: 'VisitRecord' },
   answers: { 200: { description: 'Results and findings', content: { 'application/json': AssessmentAnswer } } },

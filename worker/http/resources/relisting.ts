@@ -13,6 +13,7 @@ const Relisted = z
 export const relistAircraft: Operation = {
   id: 'relistAircraft',
   summary: 'Put the packs of an aircraft into the list of all packs again',
+  isRepeatable: true,
   description:
     'For a deployment whose database for lists was lost or damaged: the list follows from the ledgers. It is written a moment later, by itself; to repeat it does no harm.',
   answers: { 202: { description: 'It will be done', content: { 'application/json': Relisted } } },

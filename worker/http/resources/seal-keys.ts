@@ -64,6 +64,7 @@ const RetiredKeys = z.strictObject({ keys: z.array(PublicKey).max(LIMITS.takenOv
 export const takeOverSealKeys: Operation = {
   id: 'takeOverSealKeys',
   summary: 'Take over the public keys of an earlier deployment',
+  isRepeatable: true,
   description:
     'As its keys.json gives them. They prove the packs that they sealed and seal nothing here. Only before the workshop seals with a key of its own.',
   body: { type: 'application/json', description: 'Public keys', schema: RetiredKeys },

@@ -36,6 +36,7 @@ const Verification = z
 export const verify: Operation = {
   id: 'verify',
   summary: 'Is this file a pack of ours, unaltered, and does it stand?',
+  isRepeatable: true,
   description:
     'Asked by digest. Unknown is every file that is not, byte for byte, a sealed pack: whether it is an altered one its own seal tells, with the published keys of the workshop (the verify page and `npm run verify` do both).',
   body: { type: 'application/json', description: 'Digest of the file', schema: VerificationRequest },
