@@ -215,9 +215,16 @@ const placesOf = ({ workshop, sha256, isShared = false }: BlobName): string[] =>
   ...(isShared ? [`sha256/${sha256}`] : []),
 ];
 
-/** An exception inside an object is a fault of this code; anything else is the way to the object. */
+/** What SQLite says where its disk cannot be written or read, as when it is full or has become read-only. */
+const DISK_FAILS = /SQLITE_(?:FULL|READONLY|IOERR|CANTOPEN)/;
+
+/** An exception inside an object is a fault of this code; anything else is the way to the object, or the disk under it. */
 const isOurFault = (error: unknown): boolean =>
-  error instanceof Error && 'remote' in error && error.remote === true && !('overloaded' in error && error.overloaded);
+  error instanceof Error &&
+  'remote' in error &&
+  error.remote === true &&
+  !('overloaded' in error && error.overloaded) &&
+  !DISK_FAILS.test(error.message);
 
 async function reached<T>(act: () => Promise<T>, isFault: (error: unknown) => boolean = () => false) {
   try {

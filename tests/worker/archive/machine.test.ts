@@ -1,3 +1,4 @@
+import { env } from 'cloudflare:workers';
 import { expect, test } from 'vitest';
 import { cloudWorld } from '../../../worker/world.ts';
 import { faultyBindings } from '../faults/faulty-bindings.ts';
@@ -66,6 +67,20 @@ test('nothing is sealed on a disk that cannot be written, and all is once it can
   expect((await ask()).status).toBe(201);
   expect(await packsOf(service)).toBe(1);
 });
+
+test.each(['SQLITE_FULL', 'SQLITE_READONLY', 'SQLITE_IOERR (extended: SQLITE_IOERR_WRITE)'])(
+  'a ledger whose disk answers %s refuses for now, as no fault of ours',
+  async (code) => {
+    const service = await testService();
+    const failing = Object.assign(new Error(`attempt to write a database: ${code}`), { remote: true });
+    const LEDGER = { idFromName: () => 'id', get: () => ({ overview: () => Promise.reject(failing) }) };
+    const { archive } = cloudWorld({ ...env, LEDGER: LEDGER as unknown as typeof env.LEDGER });
+    const over = await testService({ world: { archive }, of: service });
+    expect((await over.call('/v1/aircraft/Q-TST')).status).toBe(503);
+    failing.message = 'a mistake';
+    expect((await over.call('/v1/aircraft/Q-TST')).status).toBe(500);
+  },
+);
 
 test('an aircraft that nobody ever kept anything of is not begun by reading it', async () => {
   const { service, machine, fault } = await onOneMachine();
