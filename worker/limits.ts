@@ -7,8 +7,9 @@ export const LIMITS = {
   /** Days for which a file that was handed in is kept, and pages of a listing that one sweep looks through. */
   attachmentDays: 180,
   sweptPages: 50,
-  /** Levels of nesting in a record, far above what the schema has. */
+  /** Levels of nesting in a record, and keys of one object: both far above what any schema has. */
   jsonDepth: 32,
+  jsonKeys: 1_000,
   /** Characters in a one-line field. */
   lineLength: 200,
   /** Characters in a field of several lines. */
