@@ -2,6 +2,7 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { join, relative } from 'node:path';
 import { bundle } from './bundle.ts';
+import { harmless } from './command/output.ts';
 import { pdfOf, putDemo } from './demo.ts';
 import { startEmbedded } from './embedded.ts';
 import { freePort } from './free-port.ts';
@@ -34,6 +35,6 @@ async function start(): Promise<void> {
 }
 
 start().catch((error: unknown) => {
-  console.error(error instanceof Error ? error.message : error);
+  console.error(harmless(error instanceof Error ? error.message : String(error)));
   process.exit(1);
 });

@@ -9,7 +9,7 @@ import { type PackDocument, packDocuments } from '../pack/pack-documents.ts';
 import { type PackSummary, summaryOf } from '../pack/summary.ts';
 import { type SealKey, sealFile } from '../seal/seal.ts';
 import type { Assessed } from './assess.ts';
-import { printFinding } from './print-finding.ts';
+import { printFindings } from './print-finding.ts';
 import { type AttachedFiles, printPack } from './print-pack.ts';
 
 /** What the releasing person does: names themselves, what they read, and that they know of no hazard. */
@@ -83,7 +83,7 @@ export async function seal(
     hasSlot: sealing !== undefined,
   });
   if (printed.findings.length > 0)
-    return { ok: false, findings: printed.findings.map((finding) => printFinding(finding, context.say)) };
+    return { ok: false, findings: printFindings(printed.findings, assessed, context.say) };
   const facts = {
     registration: assessed.record.aircraft.registration,
     pack: place.pack,

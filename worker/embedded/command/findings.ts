@@ -20,7 +20,7 @@ export function placed(findings: readonly Finding[], { placeOf }: RecordFile): P
 export function sayFindings(findings: readonly PlacedFinding[], { file }: RecordFile, output: Output): void {
   for (const { severity, code, pointer, line, column, sentence, remedy } of findings) {
     output.say(`${severity.padEnd(8)}${code}  ${pointer}  ${file}:${line}:${column}`);
-    output.say(`        ${sentence}\n        ${remedy}`);
+    output.say(`        ${sentence}`, `        ${remedy}`);
   }
 }
 
