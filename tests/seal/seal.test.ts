@@ -28,8 +28,8 @@ let sealed: Uint8Array;
 
 beforeAll(async () => {
   [ours, theirs] = [await newKey(), await newKey()];
-  const { file, parts } = sampleFile();
-  sealed = await sealFile(file, FACTS, parts, (ours as { key: SealKey }).key);
+  const { file, places } = sampleFile();
+  sealed = await sealFile(file, FACTS, places, (ours as { key: SealKey }).key);
 });
 
 const verdictOf = (file: Uint8Array, keys = ours?.keys as JSONWebKeySet) => verifyFile(file, keys);
@@ -81,15 +81,47 @@ describe('verifyFile()', () => {
   });
 });
 
+// What a slot begins with, with room for a seal, as a photograph or a paper may hold it.
+const OPENING = `stream\nslipmark-seal/1 ${' '.repeat(1800)}`;
+
+describe('a file that was handed in with what a slot begins with in it', () => {
+  test('is sealed and found genuine, and altered where it is', async () => {
+    const { file, places } = sampleFile(OPENING.repeat(3));
+    const brought = await sealFile(file, FACTS, places, (ours as { key: SealKey }).key);
+    expect(await verdictOf(brought)).toMatchObject({ kind: 'genuine', claims: FACTS });
+    const altered = brought.slice();
+    altered[60] = 0x21;
+    expect(await verdictOf(altered)).toMatchObject({ kind: 'altered' });
+  });
+
+  test('cannot take the seal over, neither before the slot nor after it', async () => {
+    const { file, places } = sampleFile(OPENING);
+    const genuine = await sealFile(file, FACTS, places, (ours as { key: SealKey }).key);
+    const seal = sealIn(genuine, places.slot);
+    const moved = file.slice();
+    moved.set(Buffer.from(seal), Buffer.from(file).indexOf(OPENING) + 'stream\nslipmark-seal/1 '.length);
+    expect(await verdictOf(moved)).toEqual({ kind: 'not-sealed' });
+    const appended = new Uint8Array(Buffer.concat([genuine, Buffer.from(`stream\nslipmark-seal/1 ${seal}\n`)]));
+    expect((await verdictOf(appended)).kind).toBe('altered');
+  });
+});
+
 describe('sealFile()', () => {
   test('gives the same bytes for the same file and key', async () => {
-    const { file, parts } = sampleFile();
-    const again = await sealFile(file, FACTS, parts, (ours as { key: SealKey }).key);
+    const { file, places } = sampleFile();
+    const again = await sealFile(file, FACTS, places, (ours as { key: SealKey }).key);
     expect(again).toEqual(sealed);
   });
 
   test('refuses a file without a slot', async () => {
     const none = new TextEncoder().encode('%PDF-1.7');
-    await expect(sealFile(none, FACTS, [], (ours as { key: SealKey }).key)).rejects.toThrow('slot');
+    const places = { slot: { start: 3, end: 8 }, parts: [] };
+    await expect(sealFile(none, FACTS, places, (ours as { key: SealKey }).key)).rejects.toThrow('slot');
+  });
+
+  test('refuses a file in which a reader would find another slot', async () => {
+    const { file, places } = sampleFile();
+    const more = new Uint8Array(Buffer.concat([file, Buffer.from(OPENING)]));
+    await expect(sealFile(more, FACTS, places, (ours as { key: SealKey }).key)).rejects.toThrow('slot');
   });
 });

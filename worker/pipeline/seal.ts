@@ -10,7 +10,7 @@ import { type PackSummary, summaryOf } from '../pack/summary.ts';
 import { type SealKey, sealFile } from '../seal/seal.ts';
 import type { Assessed } from './assess.ts';
 import { printFindings } from './print-finding.ts';
-import { type AttachedFiles, printPack } from './print-pack.ts';
+import { type AttachedFiles, placesIn, printPack } from './print-pack.ts';
 
 /** What the releasing person does: names themselves, what they read, and that they know of no hazard. */
 export interface Attestation extends GateAttestation {
@@ -93,7 +93,7 @@ export async function seal(
     recordSha256,
   };
   const pdf = sealing
-    ? await sealFile(printed.bytes, { workshop: sealing.workshop, ...facts }, printed.parts, sealing.key)
+    ? await sealFile(printed.bytes, { workshop: sealing.workshop, ...facts }, placesIn(printed), sealing.key)
     : printed.bytes;
   const pdfSha256 = await sha256(pdf);
   const summary = summaryOf(released, place, context);

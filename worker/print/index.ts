@@ -89,6 +89,6 @@ export async function print(job: PrintJob): Promise<Printed> {
   const { headsOf, mark } = headsFor(job, { pages: set.pages.length, words }, (finding) => findings.push(finding));
   const drawn = drawPages(set, paper, headsOf, mark);
   const claims = obstacles.length === 0;
-  const { bytes, parts } = await writeFile(drawn, paper, job, claims);
-  return { bytes, parts, pages: set.pages.length, startPage: set.startPage, findings, claims };
+  const { bytes, parts, plain } = writeFile(drawn, paper, job, claims);
+  return { bytes, parts, plain, pages: set.pages.length, startPage: set.startPage, findings, claims };
 }
