@@ -10,4 +10,4 @@ export { assessmentAnswer } from './pipeline/assessment-answer.ts';
 export { draftDocuments, draftPdf } from './pipeline/draft.ts';
 export type { AttachedFiles } from './pipeline/print-pack.ts';
 export { type Attestation, type PackPlace, type SealedPack, seal } from './pipeline/seal.ts';
-export { cleanImage, inspectAttachment } from './print/index.ts';
+export { cleanImage, INSPECTION, inspectAttachment } from './print/index.ts';

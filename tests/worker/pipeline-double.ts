@@ -54,8 +54,15 @@ export const pipelineDouble: Pipeline = {
   carriedForward: () => undefined,
   loadingFacts: () => undefined,
   nextDue: () => [],
+  INSPECTION: 2,
   cleanImage: (bytes) => bytes,
-  inspectAttachment: async () => ({ ok: true, kind: 'pdf', pages: 1, obstacles: [] }),
+  inspectAttachment: async () => ({
+    ok: true,
+    kind: 'pdf',
+    pages: 1,
+    obstacles: [],
+    work: { unpackedBytes: 0, objects: 0, tokens: 0 },
+  }),
   assessmentAnswer: ({ findings, isReleasable }) => ({ findings, isReleasable }),
   draftDocuments: async (assessed) => [
     {

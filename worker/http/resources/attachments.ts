@@ -1,7 +1,7 @@
 import { LIMITS } from '../../limits.ts';
 import { sha256 } from '../../pack/digest.ts';
-import type { AttachmentFact } from '../../pipeline.ts';
 import { found, json, reached } from '../answer.ts';
+import { inspected, isCurrent } from '../attached.ts';
 import { Refusal } from '../problem.ts';
 import { readBytes } from '../read-bytes.ts';
 import type { Call, Operation } from '../route.ts';
@@ -22,14 +22,14 @@ export const putAttachment: Operation = {
   async handle(call) {
     const name = { workshop: call.caller.workshop, sha256: digestOf(call) };
     const known = reached(await call.world.archive.attachmentFact(name));
-    if (known?.ok) return json({ sha256: name.sha256, ...known });
+    if (known?.ok && isCurrent(call, known)) return json({ sha256: name.sha256, ...known });
     const bytes = await readBytes(call.request, LIMITS.annexBytes);
     const actual = await sha256(bytes);
     if (actual !== name.sha256)
       throw new Refusal('digest-differs', `The SHA-256 of what arrived is ${actual}: current value is ${name.sha256}`);
-    const inspected = await call.pipeline.inspectAttachment(bytes);
-    const fact: AttachmentFact = inspected.ok ? { ...inspected, bytes: bytes.length } : inspected;
-    reached(await call.world.archive.putAttachment(name, fact, bytes));
+    const fact = await inspected(call, bytes);
+    // What was taken once is kept, also where it would be refused now.
+    if (fact.ok || !known?.ok) reached(await call.world.archive.putAttachment(name, fact, bytes));
     if (!fact.ok) throw new Refusal('attachment-refused', `The file cannot go into a pack: ${fact.detail}`);
     return json({ sha256: name.sha256, ...fact }, 201, { Location: call.url.pathname });
   },
