@@ -1,7 +1,7 @@
 import { calculateJwkThumbprint, exportJWK, generateKeyPair, type JSONWebKeySet } from 'jose';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { type SealKey, sealFile } from '../../worker/seal/seal.ts';
-import { sealIn, slotIn } from '../../worker/seal/slot.ts';
+import { emptySlot, sealIn, slotAt, slotBytes, slotIn } from '../../worker/seal/slot.ts';
 import { verifyFile } from '../../worker/seal/verify.ts';
 import { seededRandom } from '../calc/seeded-random.ts';
 import { sampleFile } from './sample-file.ts';
@@ -111,6 +111,24 @@ describe('sealFile()', () => {
     const { file, places } = sampleFile();
     const again = await sealFile(file, FACTS, places, (ours as { key: SealKey }).key);
     expect(again).toEqual(sealed);
+  });
+
+  test('has room for the digests of thousands of pages', async () => {
+    const pages = 3700;
+    const slot = emptySlot(slotBytes(pages));
+    const before = 'stream\n';
+    const file = new Uint8Array(Buffer.concat([Buffer.from(before), slot, Buffer.from('\nendstream')]));
+    const at = { start: before.length, end: before.length + slot.length };
+    // Places as in a file of a hundred million bytes.
+    const far = 123_456_789;
+    const parts = Array.from({ length: pages }, (_, i) => ({
+      name: `page ${i + 1}`,
+      start: far + i,
+      end: far + i + 9,
+    }));
+    const key = (ours as { key: SealKey }).key;
+    const full = await sealFile(file, FACTS, { slot: slotAt(at), parts }, key);
+    expect(await verdictOf(full)).toMatchObject({ kind: 'genuine' });
   });
 
   test('refuses a file without a slot', async () => {

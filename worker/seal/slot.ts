@@ -10,9 +10,9 @@ const PREFIX = 'slipmark-seal/1 ';
 const OPENING = new TextEncoder().encode(`stream\n${PREFIX}`);
 const SPACE = 0x20;
 
-/** Bytes of a slot: enough for a signature over the digests of so many parts. */
+/** Bytes of a slot: enough for a signature over the digests of so many parts, also where pages and places have many figures. */
 export function slotBytes(parts: number): number {
-  return 1600 + 56 * parts;
+  return 1600 + 64 * parts;
 }
 
 /** An empty slot. */
