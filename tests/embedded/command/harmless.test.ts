@@ -3,8 +3,8 @@ import { createServer } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { afterAll, describe, expect, test } from 'vitest';
-import { harmless } from '../../../worker/embedded/command/output.ts';
+import { afterAll, describe, expect, test, vi } from 'vitest';
+import { harmless, outputFor } from '../../../worker/embedded/command/output.ts';
 import { ROOT } from '../../../worker/embedded/places.ts';
 import { type Outcome, runCommand } from '../run-command.ts';
 
@@ -49,6 +49,28 @@ describe('harmless()', () => {
   test('leaves what is read', () => {
     const text = 'Müßig, 1 400 kg ± 2 “ok” — 漢字 \u{1F6E9}';
     expect(harmless(text)).toBe(text);
+  });
+});
+
+describe('outputFor() gives a file to standard output', () => {
+  const table = 'name\tmass\r\nRadio\u001b[2J\u202e\t1\n';
+  const given = (isTerminal: boolean): string => {
+    const before = process.stdout.isTTY;
+    const write = vi.spyOn(process.stdout, 'write').mockReturnValue(true);
+    process.stdout.isTTY = isTerminal;
+    outputFor({ isJson: false, hasProgress: false }).file(table);
+    process.stdout.isTTY = before;
+    const text = String(write.mock.calls[0]?.[0]);
+    write.mockRestore();
+    return text;
+  };
+
+  test('as it is, where it goes into a file or a program', () => {
+    expect(given(false)).toBe(table);
+  });
+
+  test('laid out and harmless, where it goes to a terminal', () => {
+    expect(given(true)).toBe('name\tmass\r\nRadioU+001B[2JU+202E\t1\n');
   });
 });
 
