@@ -17,4 +17,4 @@ export { openAfterPack } from './pipeline/open-after-pack.ts';
 export { isOwnMarkup } from './pipeline/own-markup.ts';
 export type { AttachedFiles } from './pipeline/print-pack.ts';
 export { type Attestation, type PackPlace, type SealedPack, seal } from './pipeline/seal.ts';
-export { cleanImage, inspectAttachment } from './print/index.ts';
+export { cleanImage, INSPECTION, inspectAttachment } from './print/index.ts';

@@ -15,9 +15,12 @@ interface RawNode {
   children?: RawNode[];
 }
 
+// Faxes are unpacked by a module of its own.
+const MODULES = `${import.meta.dirname}/../../node_modules/pdfjs-dist/wasm/`;
+
 /** Opens a file with a reader that shares no code with the writer. */
 export function openFile(bytes: Uint8Array): Promise<PDFDocumentProxy> {
-  return getDocument({ data: bytes.slice(), verbosity: 0, useSystemFonts: false }).promise;
+  return getDocument({ data: bytes.slice(), verbosity: 0, useSystemFonts: false, wasmUrl: MODULES }).promise;
 }
 
 /** The text of each page, pieces in the order of the content stream, lines parted by line feeds. */

@@ -2,7 +2,7 @@ import { CompactSign, calculateJwkThumbprint, exportJWK, generateKeyPair, type J
 import { beforeAll, describe, expect, test } from 'vitest';
 import { sha256 } from '../../worker/pack/digest.ts';
 import { type SealKey, sealFile } from '../../worker/seal/seal.ts';
-import { type Slot, sealIn, slotIn, withSeal } from '../../worker/seal/slot.ts';
+import { emptySlot, type Slot, sealIn, slotAt, slotBytes, slotIn, withSeal } from '../../worker/seal/slot.ts';
 import { verifyFile } from '../../worker/seal/verify.ts';
 import { seededRandom } from '../calc/seeded-random.ts';
 import { sampleFile } from './sample-file.ts';
@@ -29,8 +29,8 @@ let sealed: Uint8Array;
 
 beforeAll(async () => {
   [ours, theirs] = [await newKey(), await newKey()];
-  const { file, parts } = sampleFile();
-  sealed = await sealFile(file, FACTS, parts, (ours as { key: SealKey }).key);
+  const { file, places } = sampleFile();
+  sealed = await sealFile(file, FACTS, places, (ours as { key: SealKey }).key);
 });
 
 const verdictOf = (file: Uint8Array, keys = ours?.keys as JSONWebKeySet) => verifyFile(file, keys);
@@ -61,8 +61,8 @@ describe('verifyFile()', () => {
     const [mine] = ours?.keys.keys ?? [];
     const [other] = theirs?.keys.keys ?? [];
     // Sealed with another key under the name of ours, and handed out with a set that calls the other key ours.
-    const { file, parts } = sampleFile();
-    const forged = await sealFile(file, FACTS, parts, { ...(theirs as { key: SealKey }).key, kid: mine?.kid ?? '' });
+    const { file, places } = sampleFile();
+    const forged = await sealFile(file, FACTS, places, { ...(theirs as { key: SealKey }).key, kid: mine?.kid ?? '' });
     const swapped = { keys: [{ ...other, kid: mine?.kid ?? '' }] } as JSONWebKeySet;
     expect(await verdictOf(forged, swapped)).toEqual({ kind: 'key-unknown', kid: mine?.kid });
     expect(await verdictOf(forged)).toEqual({ kind: 'seal-false' });
@@ -127,15 +127,65 @@ describe('verifyFile()', () => {
   });
 });
 
+// What a slot begins with, with room for a seal, as a photograph or a paper may hold it.
+const OPENING = `stream\nslipmark-seal/1 ${' '.repeat(1800)}`;
+
+describe('a file that was handed in with what a slot begins with in it', () => {
+  test('is sealed and found genuine, and altered where it is', async () => {
+    const { file, places } = sampleFile(OPENING.repeat(3));
+    const brought = await sealFile(file, FACTS, places, (ours as { key: SealKey }).key);
+    expect(await verdictOf(brought)).toMatchObject({ kind: 'genuine', claims: FACTS });
+    const altered = brought.slice();
+    altered[60] = 0x21;
+    expect(await verdictOf(altered)).toMatchObject({ kind: 'altered' });
+  });
+
+  test('cannot take the seal over, neither before the slot nor after it', async () => {
+    const { file, places } = sampleFile(OPENING);
+    const genuine = await sealFile(file, FACTS, places, (ours as { key: SealKey }).key);
+    const seal = sealIn(genuine, places.slot);
+    const moved = file.slice();
+    moved.set(Buffer.from(seal), Buffer.from(file).indexOf(OPENING) + 'stream\nslipmark-seal/1 '.length);
+    expect(await verdictOf(moved)).toEqual({ kind: 'not-sealed' });
+    const appended = new Uint8Array(Buffer.concat([genuine, Buffer.from(`stream\nslipmark-seal/1 ${seal}\n`)]));
+    expect((await verdictOf(appended)).kind).toBe('altered');
+  });
+});
+
 describe('sealFile()', () => {
   test('gives the same bytes for the same file and key', async () => {
-    const { file, parts } = sampleFile();
-    const again = await sealFile(file, FACTS, parts, (ours as { key: SealKey }).key);
+    const { file, places } = sampleFile();
+    const again = await sealFile(file, FACTS, places, (ours as { key: SealKey }).key);
     expect(again).toEqual(sealed);
+  });
+
+  test('has room for the digests of thousands of pages', async () => {
+    const pages = 3700;
+    const slot = emptySlot(slotBytes(pages));
+    const before = 'stream\n';
+    const file = new Uint8Array(Buffer.concat([Buffer.from(before), slot, Buffer.from('\nendstream')]));
+    const at = { start: before.length, end: before.length + slot.length };
+    // Places as in a file of a hundred million bytes.
+    const far = 123_456_789;
+    const parts = Array.from({ length: pages }, (_, i) => ({
+      name: `page ${i + 1}`,
+      start: far + i,
+      end: far + i + 9,
+    }));
+    const key = (ours as { key: SealKey }).key;
+    const full = await sealFile(file, FACTS, { slot: slotAt(at), parts }, key);
+    expect(await verdictOf(full)).toMatchObject({ kind: 'genuine' });
   });
 
   test('refuses a file without a slot', async () => {
     const none = new TextEncoder().encode('%PDF-1.7');
-    await expect(sealFile(none, FACTS, [], (ours as { key: SealKey }).key)).rejects.toThrow('slot');
+    const places = { slot: { start: 3, end: 8 }, parts: [] };
+    await expect(sealFile(none, FACTS, places, (ours as { key: SealKey }).key)).rejects.toThrow('slot');
+  });
+
+  test('refuses a file in which a reader would find another slot', async () => {
+    const { file, places } = sampleFile();
+    const more = new Uint8Array(Buffer.concat([file, Buffer.from(OPENING)]));
+    await expect(sealFile(more, FACTS, places, (ours as { key: SealKey }).key)).rejects.toThrow('slot');
   });
 });

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { normaliseText, PRINTABLE_SIGNS, unprintableIn } from '../../worker/units/printable.ts';
+import { codePointName, normaliseText, PRINTABLE_SIGNS, unprintableIn } from '../../worker/units/printable.ts';
 import { RUNS } from '../property-runs.ts';
 
 describe('normaliseText()', () => {
@@ -20,6 +20,10 @@ describe('normaliseText()', () => {
       RUNS,
     );
   });
+});
+
+test('codePointName() names a character as Unicode does', () => {
+  expect(['\u001b', 'A', '\u{1F600}'].map(codePointName)).toEqual(['U+001B', 'U+0041', 'U+1F600']);
 });
 
 describe('unprintableIn()', () => {

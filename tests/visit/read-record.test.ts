@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
+import * as z from 'zod';
 import { LIMITS } from '../../worker/limits.ts';
 import { readRecord } from '../../worker/visit/read-record.ts';
-import type { RecordIssue } from '../../worker/visit/record-issue.ts';
+import { type RecordIssue, recordIssues } from '../../worker/visit/record-issue.ts';
 import { type Operation, patched } from '../json-patch.ts';
 import { fixturesIn, readFixture } from '../read-fixture.ts';
 
@@ -54,5 +55,22 @@ describe('readRecord() names every place that does not fit, at once', () => {
     const people = Array.from({ length: 90 }, () => ({ a: 1, b: 2, c: 3 }));
     const record = patched(readFixture('visits/weighing-only'), [{ op: 'replace', path: '/people', value: people }]);
     expect(issuesOf(record)).toHaveLength(LIMITS.recordIssues);
+  });
+
+  test('and looks at no more keys than it names', () => {
+    let looked = 0;
+    const keys = new Proxy(
+      Array.from({ length: 90_000 }, (_, i) => `k${i}`),
+      {
+        get(target, key) {
+          if (typeof key === 'string' && /^\d+$/.test(key)) looked += 1;
+          return Reflect.get(target, key);
+        },
+      },
+    );
+    const unknown = { code: 'unrecognized_keys', keys, path: [], message: '', input: {} } as const;
+    const error = new z.ZodError([unknown as unknown as z.core.$ZodIssue, unknown as unknown as z.core.$ZodIssue]);
+    expect(recordIssues(error, {})).toHaveLength(LIMITS.recordIssues);
+    expect(looked).toBeLessThanOrEqual(LIMITS.recordIssues);
   });
 });

@@ -54,12 +54,19 @@ export const pipelineDouble: Pipeline = {
   carriedForward: () => undefined,
   loadingFacts: () => undefined,
   nextDue: () => [],
+  INSPECTION: 2,
   cleanImage: (bytes) => bytes,
   openAfterPack: (before) => [...before],
   openDigest: async (packs) => sha256(JSON.stringify(packs)),
   timeLeft: (items) => items.map((item) => ({ ...item, isOverdue: false, isWithinTolerance: false })),
   isOwnMarkup: (html) => html.startsWith('<article'),
-  inspectAttachment: async () => ({ ok: true, kind: 'pdf', pages: 1, obstacles: [] }),
+  inspectAttachment: async () => ({
+    ok: true,
+    kind: 'pdf',
+    pages: 1,
+    obstacles: [],
+    work: { unpackedBytes: 0, objects: 0, tokens: 0 },
+  }),
   assessmentAnswer: ({ findings, isReleasable }) => ({ findings, isReleasable }),
   draftDocuments: async (assessed) => [
     {

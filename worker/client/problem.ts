@@ -20,13 +20,17 @@ export class SlipmarkProblem extends Error {
   readonly column: number | undefined;
   /** How long the service asks to wait. */
   readonly retryAfterS: number | undefined;
+  /** The message, line by line: what was answered, and the first findings. */
+  readonly lines: readonly string[];
 
   /** @param call method and path, as it was asked */
   constructor(call: string, particulars: Particulars, options?: ErrorOptions) {
     const { status = 0, type = 'about:blank', title = '', detail = '', findings = [] } = particulars;
-    const sentences = findings.slice(0, 3).map(({ sentence }) => `\n  ${sentence}`);
+    const sentences = findings.slice(0, 3).map(({ sentence }) => `  ${sentence}`);
     const said = [title, detail].filter(Boolean).join(': ');
-    super(`${call}${status === 0 ? '' : ` answered ${status}`}: ${said}${sentences.join('')}`, options);
+    const lines = [`${call}${status === 0 ? '' : ` answered ${status}`}: ${said}`, ...sentences];
+    super(lines.join('\n'), options);
+    this.lines = lines;
     this.name = 'SlipmarkProblem';
     this.status = status;
     this.type = type;

@@ -1,6 +1,7 @@
 import type { Results } from '../calc/results.ts';
 import type { Visit } from '../visit/visit.ts';
 import type { Finding, Severity } from './finding.ts';
+import { printableAttachments } from './printable-attachments.ts';
 import type { Regime } from './regimes/regime.ts';
 import { regimeNamed } from './regimes/table.ts';
 import { type AttachmentFact, findingsOf } from './rule.ts';
@@ -14,7 +15,7 @@ export interface Assessment {
   findings: Finding[];
   /** Nothing blocks, and every caution is acknowledged. */
   isReleasable: boolean;
-  /** What is known of the files of its attachments, by SHA-256. */
+  /** What is known of the files of its attachments, by SHA-256; each is left out where all together are too much. */
   attachments: Readonly<Record<string, AttachmentFact>>;
 }
 
@@ -32,7 +33,7 @@ export function passGate(visit: Visit, results: Results, options: GateOptions): 
   const findings = [...weighty, ...notes]
     .map((finding) => acknowledged(visit, finding))
     .sort((a, b) => ORDER[a.severity] - ORDER[b.severity]);
-  const attachments = options.facts.attachments ?? {};
+  const attachments = printableAttachments(options.facts.attachments ?? {}, findings);
   return { visit, results, regime, findings, attachments, isReleasable: findings.every(isSettled) };
 }
 

@@ -11,10 +11,39 @@ import type { Source } from './source.ts';
 
 export { memory, PRACTICE, read } from './source.ts';
 
-/** What looking into the file of an attachment gave. */
+/** What it costs to print a file, counted when it was looked into. */
+export interface AttachmentWork {
+  /** Bytes of a paper that are unpacked and held. */
+  unpackedBytes?: number;
+  objects?: number;
+  /** Steps in which the pages of a paper are drawn. */
+  tokens?: number;
+  /** Pixels of a picture that are unpacked, because it is transparent or interlaced. */
+  unpackedPixels?: number;
+}
+
+/** What looking into the file of an attachment gave; `inspection` tells which looking it was. */
 export type AttachmentFact =
-  | { ok: true; kind: 'pdf'; bytes: number; pages: number; obstacles: readonly string[] }
-  | { ok: true; kind: 'jpeg' | 'png'; bytes: number; widthPx: number; heightPx: number }
+  | {
+      ok: true;
+      kind: 'pdf';
+      bytes: number;
+      pages: number;
+      obstacles: readonly string[];
+      work?: AttachmentWork;
+      /** How each ink that it names is mixed, in a few figures. */
+      inks?: Readonly<Record<string, string>>;
+      inspection?: number;
+    }
+  | {
+      ok: true;
+      kind: 'jpeg' | 'png';
+      bytes: number;
+      widthPx: number;
+      heightPx: number;
+      work?: AttachmentWork;
+      inspection?: number;
+    }
   | { ok: false; refusal: string; detail: string };
 
 /** Somebody as the workshop knows them. */

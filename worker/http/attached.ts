@@ -1,3 +1,4 @@
+import type { AttachmentName } from '../archive/archive.ts';
 import type { ArchiveFacts, Assessed, AttachmentFact } from '../pipeline.ts';
 import { reached } from './answer.ts';
 import { Refusal } from './problem.ts';
@@ -13,13 +14,39 @@ const MOST_ASKED = 100;
  * @param value the record, not yet read: of any shape
  */
 export async function attachmentFacts(call: Call, value: unknown): Promise<NonNullable<ArchiveFacts['attachments']>> {
+  const known = await Promise.all(
+    digestsIn(value).map(async (sha256) => {
+      const name = { workshop: call.caller.workshop, sha256 };
+      return { name, fact: reached(await call.world.archive.attachmentFact(name)) };
+    }),
+  );
   const facts: Record<string, AttachmentFact> = {};
-  const asked = digestsIn(value).map(async (sha256) => {
-    const fact = reached(await call.world.archive.attachmentFact({ workshop: call.caller.workshop, sha256 }));
-    if (fact) facts[sha256] = fact;
-  });
-  await Promise.all(asked);
+  // One after another: what an earlier inspection let pass has to be held to be looked into.
+  for (const { name, fact } of known) {
+    const current = isCurrent(call, fact) ? fact : await lookedIntoAgain(call, name);
+    if (current) facts[name.sha256] = current;
+  }
   return facts;
+}
+
+/** Whether a file was refused, or let pass by the inspection of now: what an earlier one let pass, a release might trip over. */
+export function isCurrent({ pipeline }: Call, fact: AttachmentFact | null): boolean {
+  return !fact?.ok || fact.inspection === pipeline.INSPECTION;
+}
+
+/** What looking into a file gives. */
+export async function inspected({ pipeline }: Call, bytes: Uint8Array): Promise<AttachmentFact> {
+  const found = await pipeline.inspectAttachment(bytes);
+  return found.ok ? { ...found, bytes: bytes.length, inspection: pipeline.INSPECTION } : found;
+}
+
+/** The file is kept whatever comes of it: it was taken once, and whoever handed it in may want it back. */
+async function lookedIntoAgain(call: Call, name: AttachmentName): Promise<AttachmentFact | null> {
+  const bytes = reached(await call.world.archive.attachment(name));
+  if (!bytes) return null;
+  const fact = await inspected(call, bytes);
+  if (fact.ok) reached(await call.world.archive.putAttachment(name, fact, bytes));
+  return fact;
 }
 
 function digestsIn(value: unknown): string[] {

@@ -6,15 +6,25 @@ export interface JsonFault {
   at: { line: number; column: number };
 }
 
-/** The first fault of a text that is no JSON. The platform's parser is fast and says little; this one says where. */
+/** Ends the reading at the first fault: after it, brackets match no more, and the parser would follow them without bound. */
+class FaultFound extends Error {}
+
+/**
+ * The first fault of a text that is no JSON. The platform's parser is fast and says little; this one says where.
+ *
+ * @param text nested no deeper than `structuralDefects` lets pass: the parser calls itself for each level
+ */
 export function jsonFault(text: string): JsonFault {
   const lines = text.split('\n');
   let found = { what: 'end of text', at: { line: lines.length, column: (lines.at(-1)?.length ?? 0) + 1 } };
-  let isFirst = true;
   const onError = (error: number, _offset: number, _length: number, line: number, character: number) => {
-    if (isFirst) found = { what: printParseErrorCode(error as never), at: { line: line + 1, column: character + 1 } };
-    isFirst = false;
+    found = { what: printParseErrorCode(error as never), at: { line: line + 1, column: character + 1 } };
+    throw new FaultFound();
   };
-  visit(text, { onError }, { disallowComments: true, allowTrailingComma: false });
+  try {
+    visit(text, { onError }, { disallowComments: true, allowTrailingComma: false });
+  } catch (error) {
+    if (!(error instanceof FaultFound)) throw error;
+  }
   return found;
 }

@@ -16,8 +16,9 @@ interface Level {
 }
 
 /**
- * What JSON allows and a record must not have: nesting beyond measure, a key given twice (parsers keep either), and keys
- * that reach into the machinery of objects. Works on any text, in one pass and without recursion.
+ * What JSON allows and a record must not have: nesting beyond measure, an object of more keys than any has, a key given twice (parsers keep
+ * either), and keys that reach into the machinery of objects. Works on any text, in one pass and without recursion, up to a bracket that closes
+ * nothing: what follows is no JSON, and its nesting says nothing.
  */
 export function structuralDefects(text: string): Defect[] {
   const scanner = createScanner(text, true);
@@ -27,10 +28,13 @@ export function structuralDefects(text: string): Defect[] {
     const level = levels.at(-1);
     if (token === TOKEN.openBrace) levels.push({ keys: new Set(), step: '', isKeyNext: true });
     else if (token === TOKEN.openBracket) levels.push({ keys: undefined, step: 0, isKeyNext: false });
-    else if (token === TOKEN.closeBrace || token === TOKEN.closeBracket) levels.pop();
-    else if (token === TOKEN.comma && level) advance(level);
+    else if (token === TOKEN.closeBrace || token === TOKEN.closeBracket) {
+      if (!level || (level.keys !== undefined) !== (token === TOKEN.closeBrace)) return defects;
+      levels.pop();
+    } else if (token === TOKEN.comma && level) advance(level);
     else if (token === TOKEN.string && level?.isKeyNext) defects.push(...keyDefects(scanner, level, levels));
     if (levels.length > LIMITS.jsonDepth) return [...defects, tooDeep(levels)];
+    if ((level?.keys?.size ?? 0) > LIMITS.jsonKeys) return [...defects, tooManyKeys(levels)];
     if (defects.length >= LIMITS.recordIssues) return defects;
   }
   return defects;
@@ -47,17 +51,27 @@ function keyDefects(scanner: JSONScanner, level: Level, levels: readonly Level[]
   level.keys?.add(key);
   level.step = key;
   level.isKeyNext = false;
+  if (key !== '__proto__' && !isTwice) return [];
   const place = { severity: 'blocks', pointer: pathOf(levels) } as const;
   if (key === '__proto__') {
     const sentence = `Cannot read the JSON: ${place.pointer} must not be a key`;
     return [{ code: 'JSON_KEY_FORBIDDEN', ...place, sentence, remedy: 'Remove it' }];
   }
-  if (!isTwice) return [];
   const sentence = `Cannot read the JSON: ${place.pointer} must be given once: it is given twice`;
   return [{ code: 'JSON_KEY_TWICE', ...place, sentence, remedy: 'Remove the one that is not meant' }];
 }
 
 const pathOf = (levels: readonly Level[]): string => pointer(...levels.map(({ step }) => step));
+
+function tooManyKeys(levels: readonly Level[]): Defect {
+  return {
+    code: 'JSON_KEYS_TOO_MANY',
+    severity: 'blocks',
+    pointer: pathOf(levels.slice(0, -1)),
+    sentence: `Cannot read the JSON: an object must have at most ${LIMITS.jsonKeys} keys`,
+    remedy: 'Remove the keys that no record has; the schema lists those that it may have',
+  };
+}
 
 function tooDeep(levels: readonly Level[]): Defect {
   return {

@@ -17,18 +17,23 @@ export async function requestBody<Schema extends z.ZodType>(
   const { value } = await readJson(request, 'application/json', mostBytes);
   const parsed = schema.safeParse(value);
   if (parsed.success) return parsed.data;
-  const findings = parsed.error.issues.flatMap(defectsOf);
-  throw new Refusal('request-not-valid', `${findings.length} defects`, {
-    findings: findings.slice(0, LIMITS.recordIssues),
-  });
+  const { issues } = parsed.error;
+  const count = issues.reduce((sum, issue) => sum + (issue.code === 'unrecognized_keys' ? issue.keys.length : 1), 0);
+  throw new Refusal('request-not-valid', `${count} defects`, { findings: defectsOf(issues, LIMITS.recordIssues) });
 }
 
-function defectsOf(issue: z.core.$ZodIssue): Defect[] {
-  if (issue.code === 'unrecognized_keys')
-    return issue.keys.map((key) =>
-      defect('REQUEST_KEY_UNKNOWN', pointer(...issue.path, key), 'There is no such field'),
-    );
-  return [defect('REQUEST_VALUE_WRONG', pointer(...issue.path), issue.message)];
+// Only those that are said are worded.
+function defectsOf(issues: readonly z.core.$ZodIssue[], most: number): Defect[] {
+  const defects: Defect[] = [];
+  for (const issue of issues) {
+    const left = most - defects.length;
+    if (left === 0) break;
+    if (issue.code === 'unrecognized_keys')
+      for (const key of issue.keys.slice(0, left))
+        defects.push(defect('REQUEST_KEY_UNKNOWN', pointer(...issue.path, key), 'There is no such field'));
+    else defects.push(defect('REQUEST_VALUE_WRONG', pointer(...issue.path), issue.message));
+  }
+  return defects;
 }
 
 /** One thing that is wrong in the body of a call. */

@@ -7,6 +7,7 @@ import type { ProblemKind } from './problem-kinds.ts';
 /** The pure stages as the edge uses them. */
 export type Pipeline = Pick<
   typeof pipeline,
+  | 'INSPECTION'
   | 'assess'
   | 'assessmentAnswer'
   | 'carriedForward'

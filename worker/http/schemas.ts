@@ -39,8 +39,22 @@ export const AttachmentAnswer = z
       .array(z.string())
       .optional()
       .meta({ description: 'Why a pack with this paper is no archival PDF; empty when it is' }),
+    inks: z
+      .record(z.string(), z.string())
+      .optional()
+      .meta({ description: 'Inks that a paper names, each with a few figures that tell how it is mixed' }),
     widthPx: z.int().optional(),
     heightPx: z.int().optional(),
+    work: z
+      .object({
+        unpackedBytes: z.int().optional(),
+        objects: z.int().optional(),
+        tokens: z.int().optional(),
+        unpackedPixels: z.int().optional(),
+      })
+      .optional()
+      .meta({ description: 'What it costs to print the file, counted; all files of a pack together are bounded' }),
+    inspection: z.int().optional().meta({ description: 'Which inspection it passed; an earlier one is made again' }),
     refusal: z.string().optional(),
     detail: z.string().optional(),
   })

@@ -4,7 +4,7 @@ import type { PackIdentity } from '../pack/identity.ts';
 import { type PackDocument, packDocuments } from '../pack/pack-documents.ts';
 import { DASH } from '../pack/people.ts';
 import type { Assessed } from './assess.ts';
-import { printFinding } from './print-finding.ts';
+import { printFindings } from './print-finding.ts';
 import { type AttachedFiles, printPack } from './print-pack.ts';
 
 function draftContext(assessed: Assessed, at: string): PackContext {
@@ -48,5 +48,5 @@ export async function draftPdf(
     paper: options.paper,
     files: options.files ?? {},
   });
-  return { bytes: printed.bytes, findings: printed.findings.map((finding) => printFinding(finding, context.say)) };
+  return { bytes: printed.bytes, findings: printFindings(printed.findings, assessed, context.say) };
 }

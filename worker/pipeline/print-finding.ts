@@ -1,24 +1,70 @@
 import type { Finding } from '../gate/finding.ts';
 import type { PrintFinding } from '../print/index.ts';
 import type { Printer } from '../units/print.ts';
+import { codePointName, normaliseText, unprintableIn } from '../units/printable.ts';
+import { pointer } from '../visit/pointer.ts';
+import type { Assessed } from './assess.ts';
 
-/** What the typesetter could not print, as a finding that blocks: nothing is left out in silence. */
-export function printFinding(finding: PrintFinding, say: Printer): Finding {
-  const common = { severity: 'blocks', pointer: '', source: 'common practice, no source' } as const;
+const COMMON = { severity: 'blocks', source: 'common practice, no source' } as const;
+
+function findingOf(finding: PrintFinding, at: string, say: Printer): Finding {
   if (finding.code === 'TEXT_UNPRINTABLE') {
+    const characters = finding.characters.map(codePointName);
     return {
-      ...common,
+      ...COMMON,
       code: finding.code,
-      sentence: say.words`Document ${finding.documentId} has characters that cannot be printed: ${finding.characters.join(' ')}, near “${finding.context}”`,
+      pointer: at,
+      sentence: say.words`Document ${finding.documentId} has characters that cannot be printed: ${characters.join(' ')}, near “${finding.context}”`,
       remedy: say.words`Write it in Latin letters and the signs listed in the guide`,
-      data: { document: finding.documentId, characters: finding.characters.join(' ') },
+      data: { document: finding.documentId, characters: characters.join(' ') },
     };
   }
   return {
-    ...common,
+    ...COMMON,
     code: finding.code,
+    pointer: at,
     sentence: say.words`Document ${finding.documentId} has content that does not fit: ${finding.context}`,
     remedy: say.words`Shorten the text, or split it into several entries of the record`,
     data: { document: finding.documentId },
   };
+}
+
+// Every text of a record with its pointer; a record nests no deeper than its schema.
+function textsIn(value: unknown, path: readonly PropertyKey[] = []): [at: string, text: string][] {
+  if (typeof value === 'string') return [[pointer(...path), value]];
+  if (typeof value !== 'object' || value === null) return [];
+  return Object.entries(value).flatMap(([key, within]) => textsIn(within, [...path, key]));
+}
+
+// What does not fit is known by how it begins, which may be a figure that stands in many places: then it points at none of them.
+function originsOf(finding: PrintFinding, texts: readonly [at: string, text: string][]): string[] {
+  const isFrom =
+    finding.code === 'CONTENT_DOES_NOT_FIT'
+      ? (text: string) => normaliseText(text).includes(finding.context)
+      : (text: string) => unprintableIn(text).some((character) => finding.characters.includes(character));
+  const origins = texts.filter(([, text]) => isFrom(text)).map(([at]) => at);
+  return origins.length === 0 || (finding.code === 'CONTENT_DOES_NOT_FIT' && origins.length > 1) ? [''] : origins;
+}
+
+/**
+ * What the typesetter could not print, as findings that block: nothing is left out in silence. Each points at the text of the record that it
+ * comes from, where there is one, and stands once, however often that text is printed; what the assessment says already is not said again.
+ */
+export function printFindings(
+  found: readonly PrintFinding[],
+  { record, findings: said }: Pick<Assessed, 'record' | 'findings'>,
+  say: Printer,
+): Finding[] {
+  if (found.length === 0) return [];
+  const texts = textsIn(record);
+  const known = new Set(said.map((finding) => `${finding.code} ${finding.pointer}`));
+  return found.flatMap((finding) => {
+    return originsOf(finding, texts).flatMap((at) => {
+      const placed = findingOf(finding, at, say);
+      const key = at === '' ? `${finding.code} ${placed.sentence}` : `${finding.code} ${at}`;
+      if (known.has(key)) return [];
+      known.add(key);
+      return [placed];
+    });
+  });
 }

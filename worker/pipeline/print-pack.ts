@@ -2,8 +2,8 @@ import type { PackContext } from '../pack/context.ts';
 import { NOT_RELEASED } from '../pack/identity.ts';
 import type { PackDocument } from '../pack/pack-documents.ts';
 import { imageSource } from '../pack/views/photographs.ts';
-import { type PrintAttachment, type PrintDocument, type Printed, print } from '../print/index.ts';
-import { emptySlot, SLOT_NAME, slotBytes } from '../seal/slot.ts';
+import { type Part, type PrintAttachment, type PrintDocument, type Printed, print } from '../print/index.ts';
+import { emptySlot, SLOT_NAME, type Slot, slotAt, slotBytes } from '../seal/slot.ts';
 
 /** The files of attachments, by the SHA-256 that the record names. */
 export type AttachedFiles = Readonly<Record<string, Uint8Array>>;
@@ -49,6 +49,17 @@ export function printPack(
     attachments: attachments(context, options),
     words: say.words,
   });
+}
+
+/**
+ * Where the slot for the seal is in a printed pack, and what is signed part by part.
+ *
+ * @throws Error when the pack was printed without a slot
+ */
+export function placesIn({ parts, plain }: Printed): { slot: Slot; parts: Part[] } {
+  const slot = plain.find(({ name }) => name === SLOT_NAME);
+  if (!slot) throw new Error('Cannot seal: the pack must have a slot');
+  return { slot: slotAt(slot), parts };
 }
 
 /** A document with the pages of the paper that follows it. */

@@ -11,8 +11,8 @@ import { packFacts } from '../pack/pack-facts.ts';
 import { type PackSummary, summaryOf } from '../pack/summary.ts';
 import { type SealKey, sealFile } from '../seal/seal.ts';
 import type { Assessed } from './assess.ts';
-import { printFinding } from './print-finding.ts';
-import { type AttachedFiles, printPack } from './print-pack.ts';
+import { printFindings } from './print-finding.ts';
+import { type AttachedFiles, placesIn, printPack } from './print-pack.ts';
 
 /** What the releasing person does: names themselves, what they read, and that they know of no hazard. */
 export interface Attestation extends GateAttestation {
@@ -101,7 +101,7 @@ export async function seal(
     hasSlot: sealing !== undefined,
   });
   if (printed.findings.length > 0)
-    return { ok: false, findings: printed.findings.map((finding) => printFinding(finding, context.say)) };
+    return { ok: false, findings: printFindings(printed.findings, assessed, context.say) };
   const facts = {
     registration: assessed.record.aircraft.registration,
     pack: place.pack,
@@ -111,7 +111,7 @@ export async function seal(
     recordSha256,
   };
   const pdf = sealing
-    ? await sealFile(printed.bytes, { workshop: sealing.workshop.id, ...facts }, printed.parts, sealing.key)
+    ? await sealFile(printed.bytes, { workshop: sealing.workshop.id, ...facts }, placesIn(printed), sealing.key)
     : printed.bytes;
   const pdfSha256 = await sha256(pdf);
   return {

@@ -1,5 +1,6 @@
 import { ENGLISH_LEXICON } from '../words/lexicon.ts';
 import { type Words, wordsOf } from '../words/words.ts';
+import { inkObstacles } from './annex/inks.ts';
 import { type Annex, readAnnex } from './annex/read-annex.ts';
 import { drawPages, type HeadsOf } from './draw/draw-pages.ts';
 import { writeFile } from './file/write-file.ts';
@@ -11,7 +12,7 @@ import type { PrintDocument, Printed, PrintFinding, PrintJob } from './print-job
 import { RefusedError } from './refusal.ts';
 import { printableText } from './text/printable-text.ts';
 
-export { type InspectedAttachment, inspectAttachment } from './inspect-attachment.ts';
+export { INSPECTION, type InspectedAttachment, inspectAttachment } from './inspect-attachment.ts';
 export { cleanImage } from './picture/read-picture.ts';
 export type {
   Part,
@@ -77,18 +78,19 @@ function picturesOf({ images = {} }: PrintJob): (source: string) => Picture {
 export async function print(job: PrintJob): Promise<Printed> {
   const paper = PAPERS[job.paper];
   const words = job.words ?? wordsOf(ENGLISH_LEXICON);
-  const obstacles: string[] = [];
+  const annexes: Annex[] = [];
   const annexOf = ({ id, appended }: PrintDocument): Annex | null => {
     if (!appended) return null;
     const annex = taken(id, () => readAnnex(appended.bytes));
-    obstacles.push(...annex.obstacles);
+    annexes.push(annex);
     return annex;
   };
   const set = setPages(job.documents, paper, { pictureOf: picturesOf(job), annexOf, words });
   const findings = [...set.findings];
   const { headsOf, mark } = headsFor(job, { pages: set.pages.length, words }, (finding) => findings.push(finding));
   const drawn = drawPages(set, paper, headsOf, mark);
+  const obstacles = [...annexes.flatMap((annex) => annex.obstacles), ...inkObstacles(annexes.map(({ inks }) => inks))];
   const claims = obstacles.length === 0;
-  const { bytes, parts } = await writeFile(drawn, paper, job, claims);
-  return { bytes, parts, pages: set.pages.length, startPage: set.startPage, findings, claims };
+  const { bytes, parts, plain } = writeFile(drawn, paper, job, claims);
+  return { bytes, parts, plain, pages: set.pages.length, startPage: set.startPage, findings, claims };
 }

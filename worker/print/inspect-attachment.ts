@@ -1,9 +1,17 @@
 import { LIMITS } from '../limits.ts';
-import { phrase } from '../words/words.ts';
+import { inEnglish, phrase } from '../words/words.ts';
+import { MOST_INKS, mixtureCode } from './annex/inks.ts';
 import { pdfStart } from './annex/pdf-file.ts';
-import { readAnnex, tooManyBytes } from './annex/read-annex.ts';
+import { type Annex, readAnnex, tooManyBytes } from './annex/read-annex.ts';
+import { shortName } from './annex/short-name.ts';
+import { Budget } from './bytes/budget.ts';
 import { isPicture, readPicture } from './picture/read-picture.ts';
 import { type Refusal, RefusedError } from './refusal.ts';
+
+/**
+ * Which inspection it was: a file that an earlier one let pass is looked into again, since a release must not fail for what was let pass.
+ */
+export const INSPECTION = 2;
 
 /** What a file is, by its content, and whether a pack can hold it. */
 export type InspectedAttachment =
@@ -11,8 +19,12 @@ export type InspectedAttachment =
       ok: true;
       kind: 'pdf';
       pages: number;
-      /** Why a pack that holds it cannot claim PDF/A and PDF/UA, in words; none if it can. */
+      /** Why a pack that holds it cannot claim PDF/A and PDF/UA, in words; none if it can. Of many the first, and how many more there are. */
       obstacles: string[];
+      /** What it costs to print it, so that a pack can be bounded as a whole. */
+      work: { unpackedBytes: number; objects: number; tokens: number };
+      /** Inks that it names, each with a few figures that tell how it is mixed; left out where there are none. */
+      inks?: Record<string, string>;
     }
   | {
       ok: true;
@@ -20,23 +32,48 @@ export type InspectedAttachment =
       /** As seen, upright. */
       widthPx: number;
       heightPx: number;
+      /** What it costs to print it, so that a pack can be bounded as a whole. */
+      work: { unpackedPixels: number };
     }
   | { ok: false; refusal: Refusal; detail: string };
 
-function inspect(bytes: Uint8Array): InspectedAttachment {
-  if (bytes.length > LIMITS.annexBytes) throw tooManyBytes(bytes.length);
-  if (!isPicture(bytes) && pdfStart(bytes) >= 0) {
-    const { pages, obstacles } = readAnnex(bytes);
-    return { ok: true, kind: 'pdf', pages: pages.length, obstacles: [...obstacles] };
-  }
-  const { kind, widthPx, heightPx } = readPicture(bytes, true);
-  return { ok: true, kind, widthPx, heightPx };
+// What is known of a file is kept beside it, where 2 kB are the most.
+const MOST_OBSTACLES = 10;
+
+function firstOf(obstacles: readonly string[]): string[] {
+  const more = obstacles.length - MOST_OBSTACLES;
+  if (more <= 0) return [...obstacles];
+  return [...obstacles.slice(0, MOST_OBSTACLES), inEnglish`and so on: ${obstacles.length} points in all`];
 }
 
-/** Inspects a file of any content. Never rejects: what cannot be read is damaged. */
-export function inspectAttachment(bytes: Uint8Array): Promise<InspectedAttachment> {
+function paperFacts({ pages, obstacles, inks }: Annex, budget: Budget): InspectedAttachment {
+  const named = [...inks].slice(0, MOST_INKS).map(([ink, mixture]) => [shortName(ink), mixtureCode(mixture)]);
+  const { unpackedBytes, objects, tokens } = budget.spent;
+  return {
+    ok: true,
+    kind: 'pdf',
+    pages: pages.length,
+    obstacles: firstOf(obstacles),
+    work: { unpackedBytes, objects, tokens },
+    ...(named.length > 0 && { inks: Object.fromEntries(named) }),
+  };
+}
+
+function inspect(bytes: Uint8Array, budget: Budget): InspectedAttachment {
+  if (bytes.length > LIMITS.annexBytes) throw tooManyBytes(bytes.length);
+  if (!isPicture(bytes) && pdfStart(bytes) >= 0) return paperFacts(readAnnex(bytes, { budget, verify: true }), budget);
+  const { kind, widthPx, heightPx, unpackedPixels } = readPicture(bytes, true, budget);
+  return { ok: true, kind, widthPx, heightPx, work: { unpackedPixels } };
+}
+
+/**
+ * Inspects a file of any content. Never rejects: what cannot be read is damaged.
+ *
+ * @param budget what it is charged to; all that printing the file will cost is charged here already
+ */
+export function inspectAttachment(bytes: Uint8Array, budget = new Budget()): Promise<InspectedAttachment> {
   try {
-    return Promise.resolve(inspect(bytes));
+    return Promise.resolve(inspect(bytes, budget));
   } catch (error) {
     const refused =
       error instanceof RefusedError ? error : new RefusedError('damaged', phrase`it is not to be understood`);

@@ -63,6 +63,8 @@ export interface Printed {
   findings: PrintFinding[];
   /** Where the content of each page and each attachment stands in the file. */
   parts: Part[];
+  /** Where the bytes of each attachment that is stored as it is stand: all else is before them, but for the table of objects. */
+  plain: Part[];
   /** Whether the file claims PDF/A-3a and PDF/UA-1: not when an appended PDF has obstacles to it. */
   claims: boolean;
 }

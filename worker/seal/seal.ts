@@ -2,7 +2,7 @@ import { CompactSign, type CryptoKey } from 'jose';
 import { sha256 } from '../pack/digest.ts';
 import type { Part } from '../print/index.ts';
 import { SEAL_FORMAT, type SealClaims, WHOLE_PACK } from './claims.ts';
-import { slotIn, withSeal } from './slot.ts';
+import { type Slot, slotIn, withSeal } from './slot.ts';
 
 /** A key that a workshop seals with. Ed25519 signs without chance, so the same file gets the same seal. */
 export interface SealKey {
@@ -20,18 +20,17 @@ export type SealedFacts = Omit<SealClaims, 'format' | 'files' | 'parts'>;
  * Signs a file and writes the signature into its slot.
  *
  * @param file a pack with an empty slot
- * @param parts stretches of the file by name, none of them across the slot
+ * @param places where the slot is, as whoever wrote the file remembers it, and stretches of the file by name, none of them across the slot
  * @returns the file, with a compact JWS (RFC 7515) in its slot
- * @throws Error when the file has no slot, or one too short
+ * @throws Error when a reader would not find the slot where it is, or it is too short
  */
 export async function sealFile(
   file: Uint8Array,
   facts: SealedFacts,
-  parts: readonly Part[],
+  { slot, parts }: { slot: Slot; parts: readonly Part[] },
   { kid, privateKey }: SealKey,
 ): Promise<Uint8Array> {
-  const slot = slotIn(file);
-  if (!slot) throw new Error('Cannot seal: the file must have one slot');
+  if (slotIn(file)?.start !== slot.start) throw new Error('Cannot seal: the last slot of the file must be its own');
   const claims: SealClaims = {
     format: SEAL_FORMAT,
     ...facts,

@@ -1,3 +1,5 @@
+import { lastIndexOf } from '../print/bytes/find-bytes.ts';
+
 /**
  * The place in a pack where its seal stands: an attached file of fixed length, stored as it is, so that a seal can be written into the
  * finished file and left out of account when the file is digested.
@@ -5,13 +7,12 @@
 export const SLOT_NAME = 'seal.jws';
 
 const PREFIX = 'slipmark-seal/1 ';
-/** The slot is the first thing in its stream; no text of a record can follow this keyword and a line feed directly. */
-const OPENING = `stream\n${PREFIX}`;
+const OPENING = new TextEncoder().encode(`stream\n${PREFIX}`);
 const SPACE = 0x20;
 
-/** Bytes of a slot: enough for a signature over the digests of so many parts. */
+/** Bytes of a slot: enough for a signature over the digests of so many parts, also where pages and places have many figures. */
 export function slotBytes(parts: number): number {
-  return 1600 + 56 * parts;
+  return 1600 + 64 * parts;
 }
 
 /** An empty slot. */
@@ -25,12 +26,25 @@ export interface Slot {
   end: number;
 }
 
-/** The slot of a pack; undefined where there is none, or more than one. */
+/**
+ * The slot in a file whose writer says where the attached file stands.
+ *
+ * @param place from its first byte up to the one after its last
+ */
+export function slotAt({ start, end }: Slot): Slot {
+  return { start: start + PREFIX.length, end };
+}
+
+/**
+ * The slot of a pack; undefined where there is none.
+ *
+ * Photographs and papers may hold anything, also what a slot begins with. They stand before the slot: the last place that looks like one is
+ * it. To move a seal to any other place of the file would leave the last one without, and be told.
+ */
 export function slotIn(file: Uint8Array): Slot | undefined {
-  const opening = new TextEncoder().encode(OPENING);
-  const at = indexOf(file, opening, 0);
-  if (at < 0 || indexOf(file, opening, at + 1) >= 0) return undefined;
-  const start = at + opening.length;
+  const at = lastIndexOf(file, OPENING);
+  if (at < 0) return undefined;
+  const start = at + OPENING.length;
   let end = start;
   while (end < file.length && isSealByte(file[end] ?? 0)) end++;
   return { start, end };
@@ -58,11 +72,4 @@ export function withSeal(file: Uint8Array, { start, end }: Slot, seal: string): 
   sealed.fill(SPACE, start, end);
   sealed.set(new TextEncoder().encode(seal), start);
   return sealed;
-}
-
-function indexOf(bytes: Uint8Array, wanted: Uint8Array, from: number): number {
-  const first = wanted[0] ?? 0;
-  for (let at = bytes.indexOf(first, from); at >= 0; at = bytes.indexOf(first, at + 1))
-    if (wanted.every((byte, index) => bytes[at + index] === byte)) return at;
-  return -1;
 }

@@ -61,6 +61,15 @@ const PLAIN = /^[\x20-\x7e]*$/;
 const PRINTABLE = new RegExp(`^[\\n${CLASS_OF_RANGES}${PRINTABLE_SIGNS}]*$`, 'u');
 
 /**
+ * A character by its code point, for where it cannot be shown.
+ *
+ * @example codePointName('\u001b')  // 'U+001B'
+ */
+export function codePointName(character: string): string {
+  return `U+${(character.codePointAt(0) ?? 0).toString(16).toUpperCase().padStart(4, '0')}`;
+}
+
+/**
  * The distinct characters of a text that no pack can print, in order of appearance.
  *
  * @example unprintableIn('Tank \u{1F600} \u4e2d')  // ['\u{1F600}', '\u4e2d']

@@ -17,11 +17,21 @@ type ZodIssue = z.core.$ZodIssue;
 
 /** Every way in which a value fails the record schema, each with a JSON pointer, at most `LIMITS.recordIssues`. */
 export function recordIssues(error: z.ZodError, input: unknown): RecordIssue[] {
-  return error.issues.flatMap((issue) => issuesOf(issue, input)).slice(0, LIMITS.recordIssues);
+  const issues: RecordIssue[] = [];
+  for (const issue of error.issues) {
+    const left = LIMITS.recordIssues - issues.length;
+    if (left === 0) break;
+    issues.push(...issuesOf(issue, input, left));
+  }
+  return issues;
 }
 
-function issuesOf(issue: ZodIssue, input: unknown): RecordIssue[] {
-  if (issue.code === 'unrecognized_keys') return issue.keys.map((key) => unknownKey(issue.path, key, input));
+// Only what is said is worded: the nearest of the known fields is sought for each unknown one.
+function issuesOf(issue: ZodIssue, input: unknown, most: number): RecordIssue[] {
+  if (issue.code === 'unrecognized_keys') {
+    const known = Object.keys(shapeOf(schemaAt(issue.path, input)) ?? {});
+    return issue.keys.slice(0, most).map((key) => unknownKey(issue.path, key, known));
+  }
   const value = valueAt(input, issue.path);
   const place = { severity: 'blocks', pointer: pointer(...issue.path) } as const;
   const title = z.globalRegistry.get(schemaAt(issue.path, input) ?? VisitRecord)?.title ?? 'field';
@@ -34,8 +44,7 @@ function issuesOf(issue: ZodIssue, input: unknown): RecordIssue[] {
   return [{ code, ...place, sentence, remedy: `Correct it: ${meaningAt(issue.path, input)}` }];
 }
 
-function unknownKey(path: readonly PropertyKey[], key: string, input: unknown): RecordIssue {
-  const known = Object.keys(shapeOf(schemaAt(path, input)) ?? {});
+function unknownKey(path: readonly PropertyKey[], key: string, known: readonly string[]): RecordIssue {
   const near = nearest(key, known);
   return {
     code: 'RECORD_KEY_UNKNOWN',
@@ -62,9 +71,18 @@ function kindsAt(path: readonly PropertyKey[], input: unknown): unknown[] {
   return union.options.flatMap((option) => (option as z.ZodObject).shape[union.def.discriminator]?.options ?? []);
 }
 
+const SHOWN_LENGTH = 60;
+
 function shown(value: unknown): string {
-  const text = JSON.stringify(value) ?? String(value);
-  return text.length > 60 ? `${text.slice(0, 57)}…` : text;
+  const text = JSON.stringify(beginning(value)) ?? String(value);
+  return text.length > SHOWN_LENGTH ? `${text.slice(0, SHOWN_LENGTH - 3)}…` : text;
+}
+
+/** As much of a value as can be shown: each entry takes two characters at least. */
+function beginning(value: unknown): unknown {
+  if (typeof value === 'string') return value.slice(0, SHOWN_LENGTH);
+  if (Array.isArray(value)) return value.slice(0, SHOWN_LENGTH / 2);
+  return value;
 }
 
 function meaningAt(path: readonly PropertyKey[], input: unknown): string {

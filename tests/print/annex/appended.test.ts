@@ -1,6 +1,7 @@
 import { deflateSync } from 'node:zlib';
 import { describe, expect, test } from 'vitest';
 import { type Printed, type PrintJob, print } from '../../../worker/print/index.ts';
+import { pagePictures } from '../../pack/pages/page-pictures.ts';
 import { archivalDefects } from '../archival/checks.ts';
 import { nodesOf, openFile, pageTexts, structureOf } from '../read-back.ts';
 import { jobOf } from '../sample-job.ts';
@@ -155,6 +156,8 @@ describe('print() places a foreign page', () => {
   });
 });
 
+const hexed = (data: Buffer): Buffer => Buffer.from(`${deflateSync(data).toString('hex')}>`);
+
 describe('print() carries over what a page shows', () => {
   const formsOf = async (given: OnePage) => (await readFile((await printed(onePage(given))).bytes)).streams('Form');
 
@@ -177,6 +180,54 @@ describe('print() carries over what a page shows', () => {
       const forms = await formsOf({ page: '/Contents 6 0 R', objects: [streamOf(stream, `/Filter/${filter}`)] });
       expect(forms[0]?.decode().trim(), filter).toBe(content);
     }
+  });
+
+  test('a fax, of which readers are told to stop after its rows', async () => {
+    // ITU-T T.6: a first row of sixteen black columns, in horizontal mode; in each other row both changes stand below those above it.
+    const row = `001${'00110101'}${'0000010111'}`;
+    const bits = `${row}${'11'.repeat(400)}`.match(/.{1,8}/g) ?? [];
+    const fax = latin1(Uint8Array.from(bits, (each) => Number.parseInt(each.padEnd(8, '0'), 2)));
+    const entries = '/Type/XObject/Subtype/Image/Width 16/Height 8/ColorSpace/DeviceGray/BitsPerComponent 1';
+    const filter = '/Filter[/ASCIIHexDecode/CCITTFaxDecode]/DecodeParms[null<</K -1/Columns 16>>]';
+    const paper = onePage({
+      content: 'q 300 0 0 200 50 20 cm /I Do Q',
+      resources: '/XObject<</I 6 0 R>>',
+      objects: [streamOf(`${Buffer.from(fax, 'latin1').toString('hex')}>`, `${entries}${filter}`)],
+    });
+    const { bytes } = await printed(paper);
+    const [image] = (await readFile(bytes)).streams('Image');
+    expect(image?.dictionary).toMatch(/\/Filter \/CCITTFaxDecode/);
+    expect(image?.dictionary).toMatch(/\/Rows 8/);
+    expect(image?.dictionary).toMatch(/\/EndOfBlock false/);
+    // Another reader sees a black box of 300 by 200 points, at 50 dots to 72.
+    const { greys } = (await pagePictures(bytes))[1] ?? { greys: new Uint8Array() };
+    const dark = greys.filter((grey) => grey < 2).length;
+    expect(dark / ((300 * 200 * 50 * 50) / 72 / 72)).toBeCloseTo(1, 1);
+  });
+
+  test.each([
+    ['left packed where it is simply deflated', '/FlateDecode', (data: Buffer) => deflateSync(data), 'FlateDecode'],
+    ['named shortly, as careless writers do', '/Fl', (data: Buffer) => deflateSync(data), 'FlateDecode'],
+    ['unpacked from digits, and left deflated', '[/ASCIIHexDecode/FlateDecode]', hexed, 'FlateDecode'],
+    [
+      'packed anew from runs',
+      '/RunLengthDecode',
+      (data: Buffer) => Buffer.concat([Uint8Array.of(data.length - 1), data]),
+      'FlateDecode',
+    ],
+  ])('a picture, %s', async (_, filter, pack, kept) => {
+    const data = Buffer.from('samples of a grey picture');
+    const entries = `/Type/XObject/Subtype/Image/Width ${data.length}/Height 1/ColorSpace/DeviceGray/BitsPerComponent 8`;
+    const { bytes } = await printed(
+      onePage({
+        content: '/I Do',
+        resources: '/XObject<</I 6 0 R>>',
+        objects: [streamOf(latin1(pack(data)), `${entries}/Filter ${filter}`)],
+      }),
+    );
+    const [image] = (await readFile(bytes)).streams('Image');
+    expect(image?.dictionary).toContain(`/Filter /${kept}`);
+    expect(image?.decode()).toBe(data.toString());
   });
 
   test('nested forms, patterns and drawn letters, without their marks', async () => {

@@ -31,8 +31,11 @@ function unicodeMap(stream: PDFObject | undefined): Map<number, string> {
   }
   for (const [, block = ''] of source.matchAll(/beginbfrange([\s\S]*?)endbfrange/g)) {
     for (const [, from = '', to = '', text = ''] of block.matchAll(/<([0-9a-f]+)>\s*<([0-9a-f]+)>\s*<([0-9a-f]+)>/gi)) {
-      const [first, last, unit] = [from, to, text].map((hex) => Number.parseInt(hex, 16)) as [number, number, number];
-      for (let code = first; code <= last; code++) map.set(code, String.fromCharCode(unit + code - first));
+      const [first, last] = [from, to].map((hex) => Number.parseInt(hex, 16)) as [number, number];
+      const units = bytesOf(text);
+      const unit = units.charCodeAt(units.length - 1);
+      for (let code = first; code <= last; code++)
+        map.set(code, units.slice(0, -1) + String.fromCharCode(unit + code - first));
     }
   }
   return map;

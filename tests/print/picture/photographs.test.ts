@@ -2,6 +2,7 @@ import { deflateSync } from 'node:zlib';
 import { describe, expect, test } from 'vitest';
 import { cleanImage, inspectAttachment, type PrintJob, print } from '../../../worker/print/index.ts';
 import { chunk, pngOf } from '../../../worker/print/picture/png-chunks.ts';
+import { scannedOver, withSegment } from '../annex/hostile-files.ts';
 import { attachment, latin1 } from '../annex/pdf-of.ts';
 import { readFile } from '../annex/read-file.ts';
 import { nodesOf, structureOf } from '../read-back.ts';
@@ -117,8 +118,23 @@ function png({ columns = 2, rows = 1, depth = 8, colour = 0, interlace = 0, samp
 
 const samplesIn = async (bytes: Uint8Array): Promise<{ dictionary: string; samples: number[] }> => {
   const [image] = (await readFile((await print(jobWith({ a: bytes }))).bytes)).streams('Image');
-  return { dictionary: image?.dictionary ?? '', samples: [...Buffer.from(image?.decode() ?? '', 'latin1')] };
+  const dictionary = image?.dictionary ?? '';
+  const [, colours = '1', columns = '1'] =
+    /Predictor 15\s*\/Colors (\d)\s*\/BitsPerComponent 8\s*\/Columns (\d+)/.exec(dictionary) ?? [];
+  return { dictionary, samples: fromDifferences(Buffer.from(image?.decode() ?? '', 'latin1'), +colours * +columns) };
 };
+
+// Rows that begin with a 2 are differences from the one above (PNG, third edition, 9.2).
+function fromDifferences(bytes: Buffer, rowBytes: number): number[] {
+  let above = Array.from({ length: rowBytes }, () => 0);
+  const samples: number[] = [];
+  for (let at = 0; at < bytes.length; at += rowBytes + 1) {
+    expect(bytes[at]).toBe(2);
+    above = above.map((value, i) => (value + (bytes[at + 1 + i] ?? 0)) & 255);
+    samples.push(...above);
+  }
+  return samples;
+}
 
 describe('print() shows PNG', () => {
   test('with transparency on white', async () => {
@@ -135,11 +151,22 @@ describe('print() shows PNG', () => {
 
   test('with a transparent palette on white, its indices as they are stored', async () => {
     const others = [chunk('PLTE', Uint8Array.of(0, 0, 0, 10, 20, 30)), chunk('tRNS', Uint8Array.of(0))];
-    const { dictionary } = await samplesIn(
-      png({ columns: 8, depth: 1, colour: 3, samples: Uint8Array.of(0, 0x55), others }),
-    );
+    const indexed = png({ columns: 8, depth: 1, colour: 3, samples: Uint8Array.of(0, 0x55), others });
+    const [image] = (await readFile((await print(jobWith({ a: indexed }))).bytes)).streams('Image');
+    const dictionary = image?.dictionary ?? '';
     expect(dictionary).toContain('<ffffff0a141e>');
     expect(dictionary).toContain('/Predictor 15');
+  });
+
+  test('of more rows than are packed in one go', async () => {
+    const [columns, rows] = [100, 900];
+    const level = (x: number, y: number): number => (7 * x + 13 * y) & 255;
+    const line = (y: number): number[] => [0, ...Array.from({ length: columns }, (_, x) => [level(x, y), 255]).flat()];
+    const grey = Uint8Array.from(Array.from({ length: rows }, (_, y) => line(y)).flat());
+    const { samples } = await samplesIn(png({ columns, rows, colour: 4, samples: grey }));
+    expect(samples).toEqual(
+      Array.from({ length: columns * rows }, (_, i) => level(i % columns, Math.floor(i / columns))),
+    );
   });
 
   test('with every filter, and interlaced', async () => {
@@ -207,6 +234,8 @@ describe('inspectAttachment() refuses JPEG', () => {
     ['of twelve bits', withFrame((frame) => frame.set([12], 4)), 'colour'],
     ['of arithmetic coding', withFrame((frame) => frame.set([0xc9], 1)), 'unknown-type'],
     ['of too many pixels', withFrame((frame) => frame.set([255, 255, 255, 255], 5)), 'too-large'],
+    ['of two frames', withSegment(LOOM, 0xc0, Buffer.from([8, 0, 9, 0, 9, 1, 1, 0x11, 0])), 'damaged'],
+    ['in thousands of scans', scannedOver(LOOM, 3000), 'too-large'],
     ['of no height', withFrame((frame) => frame.set([0, 0], 5)), 'damaged'],
     ['cut short', LOOM.subarray(0, LOOM.length - 100), 'damaged'],
   ])('%s', async (_, bytes, refusal) => {
@@ -227,6 +256,18 @@ describe('cleanImage()', () => {
     expect(latin1(clean)).toContain('Exif');
     expect(latin1(clean)).not.toMatch(/Example Camera|2026:11:03|hangar/);
     expect(clean.length).toBeLessThan(SIDE.length);
+  });
+
+  test('keeps of a JPEG only what a decoder needs', () => {
+    // Every marker that has a segment (ITU-T T.81, table B.1), but for those of frames and scans.
+    const markers = Array.from({ length: 0xfe - 0xbf }, (_, i) => 0xc0 + i).filter(
+      (marker) => marker > 0xcf && !(marker >= 0xd0 && marker <= 0xda),
+    );
+    for (const marker of [...markers, 0x02, 0xbf, 0xc8]) {
+      const clean = latin1(cleanImage(withSegment(LOOM, marker, Buffer.from('Taken in hangar 4'))));
+      // Tables of quantisation and of restarts are the decoder's own.
+      expect(clean.includes('hangar 4'), marker.toString(16)).toBe([0xdb, 0xdd].includes(marker));
+    }
   });
 
   test('drops what stands after the end', () => {

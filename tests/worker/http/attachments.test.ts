@@ -1,10 +1,23 @@
+import { env } from 'cloudflare:workers';
 import { describe, expect, test } from 'vitest';
 import { LIMITS } from '../../../worker/limits.ts';
 import { sha256 } from '../../../worker/pack/digest.ts';
+import type { InspectedAttachment } from '../../../worker/print/index.ts';
+import { pipelineDouble } from '../pipeline-double.ts';
 import { keep, RECORD, testService, VISIT } from '../service.ts';
 
 const bytes = (text: string) => new TextEncoder().encode(text);
 const PAPER = bytes('%PDF invented');
+
+const FACT = {
+  ok: true,
+  kind: 'pdf',
+  pages: 1,
+  obstacles: [],
+  work: { unpackedBytes: 0, objects: 0, tokens: 0 },
+  bytes: 13,
+  inspection: 2,
+};
 
 const handIn = (service: Awaited<ReturnType<typeof testService>>, name: string, body: Uint8Array = PAPER) =>
   service.call(`/v1/attachments/${name}`, { method: 'PUT', body });
@@ -15,7 +28,7 @@ describe('PUT /v1/attachments/{sha256}', () => {
     const name = await sha256(PAPER);
     const first = await handIn(service, name);
     expect(first.status).toBe(201);
-    expect(await first.json()).toEqual({ sha256: name, ok: true, kind: 'pdf', pages: 1, obstacles: [], bytes: 13 });
+    expect(await first.json()).toEqual({ sha256: name, ...FACT });
     expect((await handIn(service, name)).status).toBe(200);
     expect((await service.call(`/v1/attachments/${name}`)).status).toBe(200);
   });
@@ -59,7 +72,6 @@ test('an assessment is given what is known of the files that the record names', 
   const service = await testService();
   const name = await sha256(PAPER);
   await handIn(service, name);
-  const { pipelineDouble } = await import('../pipeline-double.ts');
   const watched = await testService({
     pipeline: {
       assess: (input, at, facts) => {
@@ -70,6 +82,53 @@ test('an assessment is given what is known of the files that the record names', 
   });
   await handIn(watched, name);
   await keep(watched, { ...RECORD, attachments: [{ sha256: name }, { sha256: 'b'.repeat(64) }, null, 7] } as never);
-  expect(seen).toEqual([{ [name]: { ok: true, kind: 'pdf', pages: 1, obstacles: [], bytes: 13 } }]);
+  expect(seen).toEqual([{ [name]: FACT }]);
   expect((await watched.call(`${VISIT}/assessment`)).status).toBe(200);
+});
+
+describe('a file that an earlier inspection let pass', () => {
+  const name = sha256(PAPER);
+  const record = async () => ({ ...RECORD, attachments: [{ sha256: await name }] }) as never;
+
+  /** A workshop with the file in it, as a deployment of before left it. */
+  async function earlier(again: () => Promise<InspectedAttachment>) {
+    const looked: Uint8Array[] = [];
+    const seen: unknown[] = [];
+    const service = await testService({
+      pipeline: {
+        inspectAttachment: (given) => {
+          looked.push(given);
+          return again();
+        },
+        assess: (input, at, facts) => {
+          seen.push(facts?.attachments);
+          return pipelineDouble.assess(input, at, facts);
+        },
+      },
+    });
+    const { inspection: _, work: __, ...fact } = FACT;
+    await env.BLOBS.put(`attachments/${service.workshop}/${await name}`, PAPER, {
+      customMetadata: { fact: JSON.stringify(fact) },
+    });
+    return { service, looked, seen };
+  }
+
+  test('is looked into again, once, before it is assessed', async () => {
+    const { service, looked, seen } = await earlier(() => pipelineDouble.inspectAttachment(PAPER));
+    await keep(service, await record());
+    expect(looked).toHaveLength(1);
+    expect(seen.at(-1)).toEqual({ [await name]: FACT });
+    await service.call(`${VISIT}/assessment`);
+    expect(looked).toHaveLength(1);
+  });
+
+  test('is left out where it does not pass any more, and stays', async () => {
+    const refused = { ok: false, refusal: 'too-large', detail: 'it is too much' } as const;
+    const { service, seen } = await earlier(async () => refused);
+    await keep(service, await record());
+    expect(seen.at(-1)).toEqual({ [await name]: refused });
+    expect((await handIn(service, await name)).status).toBe(422);
+    const file = await service.call(`/v1/attachments/${await name}/file`);
+    expect(new Uint8Array(await file.arrayBuffer())).toEqual(PAPER);
+  });
 });

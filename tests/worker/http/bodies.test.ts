@@ -85,6 +85,23 @@ describe('body of a request', () => {
     }
   });
 
+  test.each([
+    ['[},', 400],
+    ['{],', 400],
+    ['[,', 422],
+    ['{"a"{', 422],
+  ])('of %s over and over is refused, and is no failure of the service', async (piece, status) => {
+    expect((await post(piece.repeat(20_000))).status).toBe(status);
+    expect(events).toEqual([]);
+  });
+
+  test('with more keys than any object has is refused as such', async () => {
+    const keys = Array.from({ length: 90_000 }, (_, i) => `"k${i}":1`).join(',');
+    const response = await post(`{${keys}}`);
+    expect(response.status).toBe(422);
+    expect(await response.json()).toMatchObject({ findings: [{ code: 'JSON_KEYS_TOO_MANY', pointer: '' }] });
+  });
+
   test('that is JSON but no record is refused with the issues', async () => {
     for (const text of ['null', '1', '"x"', '[]', 'true']) expect((await post(text)).status, text).toBe(422);
   });

@@ -71,10 +71,11 @@ async function forger() {
     const { manifestSha256, recordSha256 } = digests;
     const claims = { workshop, registration: 'Q-WGT', pack: 'Q-WGT-P1-1', issue: 1, issuedAt: AT };
     const facts = { ...claims, manifestSha256, recordSha256 };
-    const pdf = await sealFile(sampleFile().file, facts, [], { kid, privateKey });
-    for (const file of [pdf, utf8(manifestJson), utf8(recordJson), utf8(documents), ...more]) {
-      const path = `${AIRCRAFT}/restoration/blobs/${await sha256(file)}`;
-      expect((await service.call(path, { method: 'PUT', body: file })).status).toBe(200);
+    const { file, places } = sampleFile();
+    const pdf = await sealFile(file, facts, { ...places, parts: [] }, { kid, privateKey });
+    for (const blob of [pdf, utf8(manifestJson), utf8(recordJson), utf8(documents), ...more]) {
+      const path = `${AIRCRAFT}/restoration/blobs/${await sha256(blob)}`;
+      expect((await service.call(path, { method: 'PUT', body: blob })).status).toBe(200);
     }
     const kept = { visit: 'v', version: 1, recordSha256 };
     const first = await entryAfter({ seq: 0, digest: GENESIS }, { at: AT, kind: 'visit-kept', body: kept });

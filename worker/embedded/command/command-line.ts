@@ -54,12 +54,12 @@ function given({ name, rawName, value }: OptionToken, known: Options): string | 
 const typesOf = (options: Options) =>
   Object.fromEntries(Object.entries(options).map(([name, { type }]) => [name, { type }] as const));
 
-/** How a command is called, and what it answers. */
-export function helpOf(name: string, { forms, options, exits }: Command): string {
+/** How a command is called, and what it answers, line by line. */
+export function helpOf(name: string, { forms, options, exits }: Command): string[] {
   const shown = Object.entries<Option>({ ...options, ...COMMON }).map(([option, { value, help }]) => {
     return `  ${`--${option}${value === undefined ? '' : ` ${value}`}`.padEnd(26)} ${help}`;
   });
   const usage = forms.map((form, index) => `${index === 0 ? 'Usage:' : '      '} slipmark ${name} ${form}`.trimEnd());
   const codes = Object.entries(exits).map(([code, meaning]) => `  ${code}  ${meaning}`);
-  return [...usage, '', 'Options', ...shown, '', 'Answers with', ...codes].join('\n');
+  return [...usage, '', 'Options', ...shown, '', 'Answers with', ...codes];
 }

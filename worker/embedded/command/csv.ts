@@ -67,7 +67,7 @@ function sheetNamed(name: string): SheetName {
 }
 
 function write(text: string, { out }: Asked, output: Output): void {
-  if (out === undefined) process.stdout.write(text);
+  if (out === undefined) output.file(text);
   else {
     writeFileSync(out, text);
     output.say(out);
@@ -77,9 +77,9 @@ function write(text: string, { out }: Asked, output: Output): void {
 
 function fromRecord(name: string, file: string, form: CsvForm): string {
   const { value } = readRecordFile(file);
-  if (name === 'ledger') return csvFromLedger((value as { entries?: Entries }).entries ?? [], form);
+  if (name === 'ledger') return csvFromLedger((value as { entries?: Entries } | undefined)?.entries ?? [], form);
   const sheet = sheetNamed(name);
-  const { units } = value as { units?: Units };
+  const { units } = (value ?? {}) as { units?: Units };
   if (!units) throw new UsageError(`${file} declares no units: it is no record`);
   return csvFromItems(sheet, itemsIn(sheet, value), units, form);
 }
@@ -101,5 +101,5 @@ function toRecord(name: SheetName, file: string, asked: Asked, output: Output): 
 
 function say({ severity, code, row, column, sentence, remedy }: CsvFinding, file: string, output: Output): void {
   output.say(`${severity.padEnd(8)}${code}  ${file}, row ${row}${column && `, ${column}`}`);
-  output.say(`        ${sentence}\n        ${remedy}`);
+  output.say(`        ${sentence}`, `        ${remedy}`);
 }

@@ -20,9 +20,9 @@ export const example = command({
     const invented = exampleVisit(name, new Date());
     const record = registration === undefined ? invented : withRegistration(invented, registration.toUpperCase());
     const text = `${JSON.stringify(record, null, 2)}\n`;
-    if (out === undefined) output.say(text.trimEnd());
+    if (out === undefined) output.file(text);
     else writeFileSync(out, text);
-    output.result(out === undefined ? record : { file: out });
+    if (out !== undefined) output.result({ file: out });
     return 0;
   },
 });

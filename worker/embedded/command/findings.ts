@@ -23,7 +23,7 @@ export function sayFindings(findings: readonly PlacedFinding[], { file }: Record
   for (const { severity, code, pointer, line, column, sentence, remedy, acknowledgedBy } of findings) {
     output.say(`${severity.padEnd(8)}${code}  ${pointer}  ${file}:${line}:${column}`);
     const next = acknowledgedBy === undefined ? remedy : `Accepted by ${acknowledgedBy}`;
-    output.say(`        ${sentence}\n        ${next}`);
+    output.say(`        ${sentence}`, `        ${next}`);
   }
 }
 

@@ -1,6 +1,6 @@
 import { basename } from 'node:path';
 import { type KeptVisit, type Pack, type Slipmark, SlipmarkProblem, type VisitRecord } from '../../client/client.ts';
-import { readRecord } from '../../visit/read-record.ts';
+import { type ReadRecord, readRecord } from '../../visit/read-record.ts';
 import { command, UsageError } from './command.ts';
 import { countLine, type Finding, placed, sayFindings } from './findings.ts';
 import { onlyOne } from './only-one.ts';
@@ -45,7 +45,7 @@ export const post = command({
     const client = clientFrom(values, output);
     const read = readRecord(record.value);
     if (record.defects.length > 0 || !read.ok)
-      return refuse([...record.defects, ...(read.ok ? [] : read.issues)], record, output);
+      return refuse([...record.defects, ...issuesIn(record, read)], record, output);
     const visit = values.visit ?? nameOf(record.file);
     try {
       return await postAndSay(client, { record, visit, by, ...values }, output);
@@ -56,6 +56,11 @@ export const post = command({
     }
   },
 });
+
+/** Nothing is said of a record that could not be looked into. */
+function issuesIn({ value }: RecordFile, read: ReadRecord): readonly Finding[] {
+  return read.ok || value === undefined ? [] : read.issues;
+}
 
 interface ToPost {
   record: RecordFile;
@@ -101,7 +106,8 @@ function refuse(findings: readonly Finding[], record: RecordFile, output: Output
 
 function standsThere({ registration, visit }: VisitName, digest: string, output: Output): number {
   output.complain(
-    `Visit ${visit} of ${registration} is kept already, with another record: ${digest}.\nRead it first; then --over ${digest} replaces exactly that one, and --over ${WHATEVER_IS_KEPT} whatever is there.`,
+    `Visit ${visit} of ${registration} is kept already, with another record: ${digest}.`,
+    `Read it first; then --over ${digest} replaces exactly that one, and --over ${WHATEVER_IS_KEPT} whatever is there.`,
   );
   output.result({ error: { message: 'The visit is kept already, with another record', digest } });
   return EXIT.failed;

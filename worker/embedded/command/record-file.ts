@@ -25,9 +25,14 @@ export interface Place {
 export function readRecordFile(path: string): RecordFile {
   const text = textOf(path);
   const file = path === '-' ? 'standard input' : path;
+  const defects = structuralDefects(text);
+  // The parsers that tell places call themselves for each level.
+  if (defects.some(({ code }) => code === 'JSON_TOO_DEEP'))
+    return { file, text, value: undefined, defects, placeOf: () => placeAt(text) };
+  const value = parsed(file, text);
   const tree = parseTree(text);
   const placeOf = (pointer: string): Place => placeAt(text, tree && nodeAt(tree, pointer).offset);
-  return { file, text, value: parsed(file, text), defects: structuralDefects(text), placeOf };
+  return { file, text, value, defects, placeOf };
 }
 
 function parsed(file: string, text: string): unknown {

@@ -1,5 +1,6 @@
 import { SlipmarkProblem } from '../../client/client.ts';
 import { nearest } from '../../visit/nearest.ts';
+import { DefectsError } from '../moving/defect.ts';
 import { type Command, NOT_REACHED, UsageError } from './command.ts';
 import { helpOf, readCommandLine } from './command-line.ts';
 import { type Output, outputFor } from './output.ts';
@@ -60,21 +61,24 @@ const COMMANDS: Readonly<Record<string, Listed>> = {
 
 const NOT_UNDERSTOOD = 2;
 
+/** For help, which is said to people whatever else is asked for. */
+const speaking = outputFor({ isJson: false, hasProgress: false });
+
 /** Runs a command line and gives the exit code of the process. */
 export async function run([name = '', ...args]: readonly string[]): Promise<number> {
   const listed = Object.hasOwn(COMMANDS, name) ? COMMANDS[name] : undefined;
   if (!listed) return overview(name);
   const command = await listed.load();
-  const help = () => `${listed.summary}\n\n${helpOf(name, command)}`;
+  const help = () => [listed.summary, '', ...helpOf(name, command)];
   const output = outputFor({ isJson: args.includes('--json'), hasProgress: args.includes('--progress') });
   try {
     const { positionals, values } = readCommandLine(command, args);
     if (!values.help) return await command.run(positionals, values as never, output);
-    console.log(help());
+    speaking.say(...help());
     return 0;
   } catch (error) {
     if (!(error instanceof UsageError)) return failed(command, error, output);
-    output.complain(`${error.message}\n\n${help()}`);
+    output.complain(error.message, '', ...help());
     output.result({ error: { message: error.message } });
     return command.failures.notUnderstood;
   }
@@ -84,16 +88,17 @@ function overview(name: string): number {
   const isAsked = ['', '--help', 'help'].includes(name);
   const near = isAsked ? undefined : nearest(name, Object.keys(COMMANDS));
   const lines = Object.entries(COMMANDS).map(([known, { summary }]) => `  ${known.padEnd(8)} ${summary}`);
-  const text = ['Usage: slipmark COMMAND …; slipmark COMMAND --help says more', '', ...lines].join('\n');
-  if (isAsked) console.log(text);
-  else console.error(`There is no command ${name}${near === undefined ? '' : `: ${near} may be meant`}\n\n${text}`);
+  const text = ['Usage: slipmark COMMAND …; slipmark COMMAND --help says more', '', ...lines];
+  if (isAsked) speaking.say(...text);
+  else
+    speaking.complain(`There is no command ${name}${near === undefined ? '' : `: ${near} may be meant`}`, '', ...text);
   return isAsked && name !== '' ? 0 : NOT_UNDERSTOOD;
 }
 
 /** Says what went wrong on the way, and gives the code for it. */
 function failed({ failures }: Command, error: unknown, output: Output): number {
   const message = error instanceof Error ? error.message : String(error);
-  output.complain(message);
+  output.complain(...(error instanceof SlipmarkProblem || error instanceof DefectsError ? error.lines : [message]));
   if (!(error instanceof SlipmarkProblem)) {
     output.result({ error: { message } });
     return failures.failed;

@@ -61,10 +61,10 @@ function say(verdict: Verdict, output: Output): number {
   const { pack, workshop, issuedAt, manifestSha256 } = verdict.claims;
   const what = `${pack}, sealed by ${workshop} on ${issuedAt} with key ${verdict.kid}`;
   if (verdict.kind === 'altered') {
-    output.say(`ALTERED: ${what}\n         differs in ${verdict.parts.join('; ')}`);
+    output.say(`ALTERED: ${what}`, `         differs in ${verdict.parts.join('; ')}`);
     return EXIT.altered;
   }
-  output.say(`GENUINE: ${what}\n         manifest ${manifestSha256}`);
+  output.say(`GENUINE: ${what}`, `         manifest ${manifestSha256}`);
   output.say('         Whether a later pack replaces it, or it was withdrawn, only the archive knows.');
   return EXIT.genuine;
 }

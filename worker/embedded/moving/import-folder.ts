@@ -1,6 +1,7 @@
 import type { JSONWebKeySet } from 'jose';
 import type { Slipmark } from '../../client/client.ts';
 import { checkFolder } from './check-folder.ts';
+import { DefectsError } from './defect.ts';
 import { textAt } from './folder.ts';
 import { PLACES } from './format.ts';
 import { type ImportedAircraft, importAircraft } from './import-aircraft.ts';
@@ -21,10 +22,7 @@ export async function importFolder(
   const { workshop, aircraft } = value(readWorkshop(folder));
   const keys = JSON.parse(textAt(folder, PLACES.keys)) as JSONWebKeySet & RetiredKeys;
   const { defects } = await checkFolder(folder, keys);
-  if (defects.length > 0) {
-    const lines = defects.slice(0, 20).map(({ path, what }) => `\n  ${path} ${what}`);
-    throw new Error(`Cannot import: the folder has ${defects.length} defects${lines.join('')}`);
-  }
+  if (defects.length > 0) throw new DefectsError('Cannot import: the folder has', defects);
   const { body: there } = await client.listAircraft({ limit: 1 });
   if (there.workshop !== workshop)
     throw new Error(

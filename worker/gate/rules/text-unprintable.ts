@@ -1,5 +1,5 @@
 import type { Printer } from '../../units/print.ts';
-import { unprintableIn } from '../../units/printable.ts';
+import { codePointName, unprintableIn } from '../../units/printable.ts';
 import { phrase } from '../../words/words.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
 
@@ -18,7 +18,7 @@ export const textUnprintable: Rule = {
         const value: unknown = within[key as keyof object];
         if (typeof value === 'string') {
           const characters = unprintableIn(value);
-          if (characters.length > 0) hits.push(hitAt(say, [...path, key], characters.map(named)));
+          if (characters.length > 0) hits.push(hitAt(say, [...path, key], characters.map(codePointName)));
         } else if (typeof value === 'object' && value !== null) {
           path.push(key);
           walk(value);
@@ -37,9 +37,4 @@ function hitAt(say: Printer, path: Hit['path'], characters: readonly string[]): 
     sentence: say.words`The text has characters that cannot be printed: ${characters.join(', ')}`,
     data: { characters: characters.join(' ') },
   };
-}
-
-/** A character by its code point, since it cannot be shown. */
-function named(character: string): string {
-  return `U+${(character.codePointAt(0) ?? 0).toString(16).toUpperCase().padStart(4, '0')}`;
 }

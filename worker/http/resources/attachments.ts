@@ -1,8 +1,8 @@
 import type { AttachmentName } from '../../archive/archive.ts';
 import { LIMITS } from '../../limits.ts';
 import { sha256 } from '../../pack/digest.ts';
-import type { AttachmentFact } from '../../pipeline.ts';
 import { found, json, reached } from '../answer.ts';
+import { inspected, isCurrent } from '../attached.ts';
 import { Refusal } from '../problem.ts';
 import { readBytes } from '../read-bytes.ts';
 import type { Call, Operation } from '../route.ts';
@@ -28,10 +28,11 @@ export const putAttachment: Operation = {
     if (actual !== name.sha256)
       throw new Refusal('digest-differs', `The SHA-256 of what arrived is ${actual}: current value is ${name.sha256}`);
     const known = reached(await call.world.archive.attachmentFact(name));
-    if (known?.ok && (await isWhole(call, name))) return json({ sha256: name.sha256, ...known });
-    const inspected = await call.pipeline.inspectAttachment(bytes);
-    const fact: AttachmentFact = inspected.ok ? { ...inspected, bytes: bytes.length } : inspected;
-    reached(await call.world.archive.putAttachment(name, fact, bytes));
+    if (known?.ok && isCurrent(call, known) && (await isWhole(call, name)))
+      return json({ sha256: name.sha256, ...known });
+    const fact = await inspected(call, bytes);
+    // What was taken once is kept, also where it would be refused now.
+    if (fact.ok || !known?.ok) reached(await call.world.archive.putAttachment(name, fact, bytes));
     if (!fact.ok) throw new Refusal('attachment-refused', `The file cannot go into a pack: ${fact.detail}`);
     return json({ sha256: name.sha256, ...fact }, 201, { Location: call.url.pathname });
   },

@@ -25,6 +25,9 @@ const NO_VIEW = 32;
 // They show nothing on the page itself.
 const UNSEEN = new Set(['Link', 'Popup']);
 
+// Far beyond any page (ISO 32000-1, annex C.2).
+const MOST = 1e9;
+
 const IDENTITY: Matrix = [1, 0, 0, 1, 0, 0];
 
 function matrixOf(object: PdfObject, resolve: Resolve): Matrix {
@@ -53,7 +56,10 @@ function fitting(form: PdfStream, rectangle: Box, resolve: Resolve): Matrix | nu
   const [x0, y0, x1, y1] = mapped(box, matrixOf(resolve(form.dictionary.get('Matrix')), resolve));
   if (!(x1 > x0 && y1 > y0)) return null;
   const [across, up] = [(rectangle[2] - rectangle[0]) / (x1 - x0), (rectangle[3] - rectangle[1]) / (y1 - y0)];
-  return [across, 0, 0, up, rectangle[0] - x0 * across, rectangle[1] - y0 * up];
+  const matrix: Matrix = [across, 0, 0, up, rectangle[0] - x0 * across, rectangle[1] - y0 * up];
+  if (!matrix.every((each) => Math.abs(each) <= MOST))
+    throw damaged(phrase`a note on a page is of no size that can be drawn`);
+  return matrix;
 }
 
 function normalAppearance(annotation: PdfDictionary, resolve: Resolve): PdfObject | undefined {

@@ -1,9 +1,12 @@
-import { LIMITS } from '../../limits.ts';
-import { inEnglish, phrase } from '../../words/words.ts';
-import { RefusedError } from '../refusal.ts';
-import { cleanContent } from './clean-content.ts';
-import { filtersOf } from './decode-stream.ts';
+import { phrase } from '../../words/words.ts';
+import { damaged, RefusedError } from '../refusal.ts';
+import { BLEND_MODES, FORM, FRAME, GLYPH_LISTS, IMAGE, NEVER, PATTERN } from './carried-entries.ts';
+import { carriedBytes, carriedSamples, pixelsOf, type Reading } from './carry-image.ts';
+import { Contents } from './contents.ts';
 import { fontObstacles } from './font-obstacles.ts';
+import { InkList, type Inks } from './inks.ts';
+import type { Box } from './page-box.ts';
+import { refuseCrowded } from './pattern-tiles.ts';
 import type { PdfFile } from './pdf-file.ts';
 import {
   dictionaryOf,
@@ -19,39 +22,15 @@ import {
   type PdfStream,
 } from './pdf-object.ts';
 
-// Entries that describe how a form, pattern or image is drawn. What says where it came from or belonged is left behind.
-const FORM = ['Type', 'Subtype', 'FormType', 'BBox', 'Matrix', 'Group'];
-const PATTERN = ['Type', 'PatternType', 'PaintType', 'TilingType', 'BBox', 'XStep', 'YStep', 'Matrix'];
-const IMAGE = [
-  ...['Type', 'Subtype', 'Width', 'Height', 'ColorSpace', 'BitsPerComponent', 'Intent', 'ImageMask', 'Mask', 'Decode'],
-  ...['SMask', 'SMaskInData', 'Matte', 'Filter', 'DecodeParms'],
-];
-
-// Parts of a file's frame that a careless entry could lead to.
-const FRAME = new Set([
-  'Catalog',
-  'Pages',
-  'Page',
-  'StructTreeRoot',
-  'StructElem',
-  'Annot',
-  'OCG',
-  'OCMD',
-  'Outlines',
-  'Metadata',
-]);
-
-// ISO 32000-1, 11.3.5.
-const BLEND_MODES = new Set(
-  'Normal Compatible Multiply Screen Overlay Darken Lighten ColorDodge ColorBurn HardLight SoftLight Difference Exclusion Hue Saturation Color Luminosity'.split(
-    ' ',
-  ),
-);
-
 const CMYK = phrase`it uses CMYK colour without saying which`;
-const LZW = phrase`it holds parts packed by LZW`;
 
 const PRINTER_SETTINGS = ['TR', 'TR2', 'HT', 'HTP'];
+
+// What real pages show leads on from object to object some dozen times.
+const DEEPEST = 256;
+
+// Where no page is known: the largest there may be (ISO 32000-1, annex C.2).
+const LARGEST_PAGE: Box = [0, 0, 14_400, 14_400];
 
 type Convert = (object: PdfObject) => PdfObject;
 type Entries = readonly (readonly [string, PdfObject])[];
@@ -60,15 +39,36 @@ type Entries = readonly (readonly [string, PdfObject])[];
 export class Carrier {
   /** What was taken over, by number; references within lead here. */
   readonly objects = new Map<number, PdfObject>();
-  readonly obstacles = new Set<string>();
+  readonly #obstacles = new Set<string>();
   readonly #file: PdfFile;
+  readonly #reading: Reading;
+  readonly #contents: Contents;
+  readonly #inks: InkList;
   #newest: number;
-  #ofPage: PdfReference | null = null;
+  #depth = 0;
+  #page: { carried: PdfReference | null; given: PdfObject; box: Box } = {
+    carried: null,
+    given: null,
+    box: LARGEST_PAGE,
+  };
   readonly #direct = new Map<PdfObject | undefined, PdfReference>();
 
-  constructor(file: PdfFile) {
+  /** @param verify see `Reading` */
+  constructor(file: PdfFile, verify: boolean) {
     this.#file = file;
+    this.#reading = { resolve: file.resolve, budget: file.budget, verify };
+    this.#contents = new Contents(file);
+    this.#inks = new InkList(file);
     this.#newest = file.numbers.reduce((most, each) => Math.max(most, each), 0);
+  }
+
+  /** Why a file that holds what was taken over cannot make the archival claims, in words. */
+  obstacles(): string[] {
+    return [...new Set([...this.#obstacles, ...this.#contents.obstacles(), ...this.#inks.obstacles])];
+  }
+
+  get inks(): Inks {
+    return this.#inks.inks;
   }
 
   /** A new object. */
@@ -77,29 +77,41 @@ export class Carrier {
     return { kind: 'reference', number: this.#newest };
   }
 
-  /** A content stream without marks. */
-  content(decoded: Uint8Array, entries: Entries): PdfStream {
-    const clean = cleanContent(decoded);
-    if (clean.usesCmyk) this.obstacles.add(CMYK);
-    if (clean.usesLzw) this.obstacles.add(LZW);
-    if (clean.unknown.size > 0) this.obstacles.add(phrase`it uses operators that PDF does not define`);
-    return { kind: 'stream', dictionary: new Map(entries), bytes: clean.bytes };
+  /**
+   * A content stream without marks.
+   *
+   * @param shown the object that the content is of
+   * @param resources what its names stand for, as it was read
+   */
+  content(decoded: Uint8Array, entries: Entries, shown: PdfObject, resources: PdfObject): PdfStream {
+    const bytes = this.#contents.cleaned(decoded, shown, resources);
+    return { kind: 'stream', dictionary: new Map(entries), bytes };
   }
 
-  /** The resources of the page that is taken over next: old files leave out those of a form that uses its page's. */
-  pageResources(object: PdfObject | undefined): PdfReference {
+  /** Charges what a reader has to do to show a page with what is shown over its own content. */
+  chargePage(page: PdfObject, looks: readonly PdfObject[]): void {
+    for (const look of looks) this.#contents.uses(page, look);
+    this.#contents.costs.charge(page, this.#file.budget);
+  }
+
+  /**
+   * The resources of the page that is taken over next: old files leave out those of a form that uses its page's.
+   *
+   * @param box as the page is seen
+   */
+  pageResources(object: PdfObject | undefined, box: Box): PdfReference {
     if (isReference(object)) {
-      this.#ofPage = object;
+      this.#page = { carried: object, given: object, box };
       this.resources(object);
       return object;
     }
     // Inherited ones are the same on all pages.
     const known = this.#direct.get(object);
-    const reference = known ?? this.add(null);
-    this.#direct.set(object, reference);
-    this.#ofPage = reference;
-    if (!known) this.objects.set(reference.number, this.resources(object));
-    return reference;
+    const carried = known ?? this.add(null);
+    this.#direct.set(object, carried);
+    this.#page = { carried, given: object ?? null, box };
+    if (!known) this.objects.set(carried.number, this.resources(object));
+    return carried;
   }
 
   /** What content names: fonts, images, colour spaces; marks are not among them. */
@@ -124,12 +136,21 @@ export class Carrier {
 
   // What a reference leads to is taken over once.
   #shared(object: PdfObject | undefined, convert: Convert): PdfObject {
-    if (!isReference(object)) return convert(object ?? null);
+    if (!isReference(object)) return this.#converted(object ?? null, convert);
     if (!this.objects.has(object.number)) {
       this.objects.set(object.number, null);
-      this.objects.set(object.number, convert(this.#resolve(object)));
+      this.objects.set(object.number, this.#converted(this.#resolve(object), convert));
     }
     return object;
+  }
+
+  #converted(object: PdfObject, convert: Convert): PdfObject {
+    this.#file.budget.spend('objects', 1);
+    if (this.#depth === DEEPEST) throw damaged(phrase`objects are nested too deeply`);
+    this.#depth += 1;
+    const converted = convert(object);
+    this.#depth -= 1;
+    return converted;
   }
 
   #resolve(object: PdfObject | undefined): PdfObject {
@@ -149,24 +170,29 @@ export class Carrier {
   #entriesBut(dictionary: PdfDictionary, left: readonly string[]): [string, PdfObject][] {
     return this.#entries(
       dictionary,
-      [...dictionary.keys()].filter((key) => !left.includes(key)),
+      [...dictionary.keys()].filter((key) => !left.includes(key) && !NEVER.includes(key)),
     );
   }
 
-  #withResources(dictionary: PdfDictionary): [string, PdfObject] {
-    const own = dictionary.get('Resources');
-    return ['Resources', this.resources(this.#resolve(own) === null ? (this.#ofPage ?? own) : own)];
+  // Its own resources, or where it has none those of its page: as they were read, and as they are carried.
+  #resourcesOf(dictionary: PdfDictionary): { given: PdfObject; entry: [string, PdfObject] } {
+    const own = dictionary.get('Resources') ?? null;
+    const hasOwn = this.#resolve(own) !== null;
+    const given = hasOwn ? own : this.#page.given;
+    return { given, entry: ['Resources', this.resources(hasOwn ? own : (this.#page.carried ?? own))] };
   }
 
   #font: Convert = (object) => {
     if (!isDictionary(object)) return null;
-    for (const obstacle of fontObstacles(object, this.#file.resolve)) this.obstacles.add(obstacle);
+    for (const obstacle of fontObstacles(object, this.#file.resolve)) this.#obstacles.add(obstacle);
     if (nameOf(this.#resolve(object.get('Subtype'))) !== 'Type3') return new Map(this.#entriesBut(object, []));
-    const glyph: Convert = (found) => (isStream(found) ? this.content(this.#file.decode(found), []) : null);
+    const { given, entry } = this.#resourcesOf(object);
+    const glyph: Convert = (found) =>
+      isStream(found) ? this.content(this.#file.decode(found), [], found, given) : null;
     return new Map([
       ...this.#entriesBut(object, ['CharProcs', 'Resources']),
       ['CharProcs', this.#each(object.get('CharProcs'), glyph)],
-      this.#withResources(object),
+      entry,
     ]);
   };
 
@@ -175,55 +201,55 @@ export class Carrier {
     const modes = this.#resolve(state.get('BM'));
     for (const mode of isArray(modes) ? modes : [modes])
       if (mode !== null && !BLEND_MODES.has(nameOf(mode)))
-        this.obstacles.add(phrase`it blends colours in a way that PDF does not define`);
+        this.#obstacles.add(phrase`it blends colours in a way that PDF does not define`);
     if (PRINTER_SETTINGS.some((key) => state.has(key)))
-      this.obstacles.add(phrase`it has settings for one kind of printer`);
+      this.#obstacles.add(phrase`it has settings for one kind of printer`);
     return new Map(this.#entriesBut(state, []));
   };
 
   #value: Convert = (object) => {
-    if (isName(object) && object.name === 'DeviceCMYK') this.obstacles.add(CMYK);
-    if (isArray(object)) return object.map((each) => this.carry(each));
+    if (isName(object) && object.name === 'DeviceCMYK') this.#obstacles.add(CMYK);
+    if (isArray(object)) {
+      this.#inks.note(object);
+      return object.map((each) => this.carry(each));
+    }
+    const type = nameOf(this.#resolve(dictionaryOf(object).get('Type')));
+    if (FRAME.has(type)) return null;
     if (isStream(object)) return this.#stream(object);
     if (!isDictionary(object)) return object;
-    const type = nameOf(this.#resolve(object.get('Type')));
-    if (FRAME.has(type)) return null;
     if (type === 'Font') return this.#font(object);
     if (type === 'ExtGState') return this.#graphicsState(object);
-    return new Map(this.#entriesBut(object, []));
+    return new Map(this.#entriesBut(object, object.has('FontName') ? GLYPH_LISTS : []));
   };
 
   #stream: Convert = (object) => {
     if (!isStream(object)) return null;
-    const { dictionary, bytes } = object;
+    const { dictionary } = object;
     if (this.#resolve(dictionary.get('F')) !== null)
       throw new RefusedError('scripted', phrase`it takes parts of itself from other files`);
     const subtype = nameOf(this.#resolve(dictionary.get('Subtype')));
-    const drawn = subtype === 'Form' ? FORM : this.#resolve(dictionary.get('PatternType')) === 1 ? PATTERN : null;
-    if (drawn) {
-      const entries = [...this.#entries(dictionary, drawn), this.#withResources(dictionary)];
-      return this.content(this.#file.decode(object), entries);
+    const isPattern = this.#resolve(dictionary.get('PatternType')) === 1;
+    if (isPattern) refuseCrowded(dictionary, this.#page.box, this.#file.resolve);
+    if (subtype === 'Form' || isPattern) {
+      const { given, entry } = this.#resourcesOf(dictionary);
+      const entries = [...this.#entries(dictionary, subtype === 'Form' ? FORM : PATTERN), entry];
+      return this.content(this.#file.decode(object), entries, object, given);
     }
     if (subtype === 'PS') {
-      this.obstacles.add(phrase`it holds PostScript`);
+      this.#obstacles.add(phrase`it holds PostScript`);
       return null;
     }
-    this.#noteFilters(dictionary);
-    if (subtype !== 'Image')
-      return { kind: 'stream', dictionary: new Map(this.#entriesBut(dictionary, ['Length', 'Metadata'])), bytes };
-    const pixels = Number(this.#resolve(dictionary.get('Width'))) * Number(this.#resolve(dictionary.get('Height')));
-    if (!(pixels <= LIMITS.imagePixels))
-      throw new RefusedError(
-        'too-large',
-        inEnglish`a picture in it has more than ${LIMITS.imagePixels / 1e6} million pixels`,
-      );
-    return { kind: 'stream', dictionary: new Map(this.#entries(dictionary, IMAGE)), bytes };
+    if (subtype !== 'Image') {
+      const { bytes, packing } = carriedBytes(object, this.#reading);
+      const entries = this.#entriesBut(dictionary, ['Length', 'Filter', 'DecodeParms']);
+      return { kind: 'stream', dictionary: new Map([...entries, ...packing]), bytes };
+    }
+    this.#contents.costs.of(object).pixels = pixelsOf(dictionary, this.#file.resolve);
+    for (const key of ['SMask', 'Mask']) {
+      const mask = this.#resolve(dictionary.get(key));
+      if (isStream(mask)) this.#contents.uses(object, mask);
+    }
+    const { bytes, packing } = carriedSamples(object, this.#reading);
+    return { kind: 'stream', dictionary: new Map([...this.#entries(dictionary, IMAGE), ...packing]), bytes };
   };
-
-  #noteFilters(dictionary: PdfDictionary): void {
-    const filters = filtersOf(dictionary, this.#file.resolve);
-    if (filters.includes('LZWDecode')) this.obstacles.add(LZW);
-    if (filters.includes('JPXDecode')) this.obstacles.add(phrase`it holds pictures packed by JPEG 2000`);
-    if (filters.includes('Crypt')) throw new RefusedError('encrypted', phrase`it is encrypted in part`);
-  }
 }

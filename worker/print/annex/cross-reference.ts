@@ -1,4 +1,5 @@
 import { phrase } from '../../words/words.ts';
+import type { Budget } from '../bytes/budget.ts';
 import { textOfBytes } from '../bytes/byte-text.ts';
 import { damaged, RefusedError } from '../refusal.ts';
 import { tokenAt } from './lexer.ts';
@@ -40,7 +41,7 @@ function startOf(bytes: Uint8Array, parse: Parser): number {
   return whole(parse(bytes, tailStart + at + 'startxref'.length).object);
 }
 
-function readTable(bytes: Uint8Array, start: number, parse: Parser): Section {
+function readTable(bytes: Uint8Array, start: number, parse: Parser, budget: Budget): Section {
   const entries = new Map<number, Entry>();
   let at = start;
   const next = (): string => {
@@ -52,7 +53,9 @@ function readTable(bytes: Uint8Array, start: number, parse: Parser): Section {
   for (let text = next(); text !== 'trailer'; text = next()) {
     const first = digits(text);
     const count = digits(next());
+    budget.spend('objects', 1);
     for (let i = 0; i < count; i++) {
+      budget.spend('objects', 1);
       const offset = digits(next());
       digits(next());
       const use = next();
@@ -63,7 +66,7 @@ function readTable(bytes: Uint8Array, start: number, parse: Parser): Section {
   return { entries, trailer: dictionaryOf(parse(bytes, at).object) };
 }
 
-function readStream({ dictionary, decoded }: ReturnType<StreamAt>): Section {
+function readStream({ dictionary, decoded }: ReturnType<StreamAt>, budget: Budget): Section {
   const entries = new Map<number, Entry>();
   const numbers = (object: PdfObject | undefined): number[] =>
     isArray(object) ? object.map((each) => whole(each)) : [];
@@ -81,6 +84,7 @@ function readStream({ dictionary, decoded }: ReturnType<StreamAt>): Section {
   for (let pair = 0; pair + 1 < index.length; pair += 2) {
     const [first = 0, count = 0] = index.slice(pair, pair + 2);
     if (at + count * size > decoded.length) throw damaged(phrase`its table of objects ends early`);
+    budget.spend('objects', count);
     for (let i = 0; i < count; i++) {
       const kind = kindBytes === 0 ? 1 : field(kindBytes);
       const second = field(secondBytes);
@@ -93,7 +97,12 @@ function readStream({ dictionary, decoded }: ReturnType<StreamAt>): Section {
 }
 
 /** Reads all revisions, newest first. Refuses encrypted files, and tables that lead nowhere: a file is not guessed together. */
-export function readCrossReference(bytes: Uint8Array, parse: Parser, streamAt: StreamAt): CrossReference {
+export function readCrossReference(
+  bytes: Uint8Array,
+  parse: Parser,
+  budget: Budget,
+  streamAt: StreamAt,
+): CrossReference {
   const entries = new Map<number, Entry>();
   const seen = new Set<number>();
   let newest: PdfDictionary | undefined;
@@ -107,9 +116,10 @@ export function readCrossReference(bytes: Uint8Array, parse: Parser, streamAt: S
     seen.add(start);
     const keyword = tokenAt(bytes, start);
     const isTable = tokenText(bytes, keyword) === 'xref';
-    const section = isTable ? readTable(bytes, keyword.end, parse) : readStream(streamAt(start));
+    const section = isTable ? readTable(bytes, keyword.end, parse, budget) : readStream(streamAt(start), budget);
     // Objects that a table hides from old readers stand in a stream beside it, which so comes first (7.5.8.4).
-    if (isTable && section.trailer.has('XRefStm')) take(readStream(streamAt(whole(section.trailer.get('XRefStm')))));
+    if (isTable && section.trailer.has('XRefStm'))
+      take(readStream(streamAt(whole(section.trailer.get('XRefStm'))), budget));
     take(section);
     newest ??= section.trailer;
     if (section.trailer.has('Prev')) queue.push(whole(section.trailer.get('Prev')));

@@ -1,68 +1,90 @@
 import { inEnglish, phrase } from '../../words/words.ts';
+import type { Budget } from '../bytes/budget.ts';
 import { inflated } from '../bytes/inflate.ts';
 import { withoutPredictor } from '../bytes/predictor.ts';
-import { damaged, RefusedError } from '../refusal.ts';
+import { damaged } from '../refusal.ts';
 import { fromAscii85, fromAsciiHex } from './ascii-filters.ts';
 import { dictionaryOf, isArray, nameOf, type PdfDictionary, type PdfObject } from './pdf-object.ts';
 import { fromLzw, fromRunLength } from './run-filters.ts';
+import { shortName } from './short-name.ts';
 
 /** Follows a reference to what it stands for. */
 export type Resolve = (object: PdfObject | undefined) => PdfObject;
 
-/** The filters of a stream, first to undo first, by their full names. */
-export function filtersOf(dictionary: PdfDictionary, resolve: Resolve): string[] {
-  const filter = resolve(dictionary.get('Filter'));
-  const named = isArray(filter) ? filter : filter === null ? [] : [filter];
-  return named.map((each) => nameOf(resolve(each)));
+/** A filter of a stream by its full name, with its parameters. */
+export interface Filter {
+  name: string;
+  parameters: PdfDictionary;
 }
 
-function parametersOf(dictionary: PdfDictionary, index: number, resolve: Resolve): PdfDictionary {
-  const given = resolve(dictionary.get('DecodeParms'));
-  return dictionaryOf(resolve(isArray(given) ? given[index] : given));
-}
-
-function decodeOne(bytes: Uint8Array, filter: string, mostBytes: number, early: number): Uint8Array {
-  switch (filter) {
-    case 'FlateDecode':
-      return inflated(bytes, mostBytes);
-    case 'LZWDecode':
-      return fromLzw(bytes, early, mostBytes);
-    case 'ASCIIHexDecode':
-      return fromAsciiHex(bytes);
-    case 'ASCII85Decode':
-      return fromAscii85(bytes);
-    case 'RunLengthDecode':
-      return fromRunLength(bytes, mostBytes);
-    default:
-      throw damaged(inEnglish`a part is packed in a way that is not known: ${filter}`);
-  }
-}
+// ISO 32000-1, 7.4.4.4.
+const PREDICTED = new Set(['FlateDecode', 'LZWDecode']);
 
 // Filters one upon another can each unpack to the bound; real files have two at the most.
 const MOST_FILTERS = 4;
 
-/** Undoes all filters of a stream that holds text or objects (ISO 32000-1, 7.4). Refuses what is damaged or unpacks to too much. */
+// ISO 32000-1, table 94.
+const FULL_FILTERS: ReadonlyMap<string, string> = new Map([
+  ['AHx', 'ASCIIHexDecode'],
+  ['A85', 'ASCII85Decode'],
+  ['LZW', 'LZWDecode'],
+  ['Fl', 'FlateDecode'],
+  ['RL', 'RunLengthDecode'],
+  ['CCF', 'CCITTFaxDecode'],
+  ['DCT', 'DCTDecode'],
+]);
+
+/** A filter by its full name: images within content may name it shortly, and careless writers do so elsewhere. */
+export function fullFilterName(name: string): string {
+  return FULL_FILTERS.get(name) ?? name;
+}
+
+/** The filters of a stream, first to undo first. Refuses more than any real file has. */
+export function filtersOf(dictionary: PdfDictionary, resolve: Resolve): Filter[] {
+  const filter = resolve(dictionary.get('Filter'));
+  const named = isArray(filter) ? filter : filter === null ? [] : [filter];
+  if (named.length > MOST_FILTERS) throw damaged(phrase`a part is packed too many times over`);
+  const given = resolve(dictionary.get('DecodeParms'));
+  return named.map((each, i) => ({
+    name: fullFilterName(nameOf(resolve(each))),
+    parameters: dictionaryOf(resolve(isArray(given) ? given[i] : given)),
+  }));
+}
+
+function undone(bytes: Uint8Array, filter: string, early: number, budget: Budget): Uint8Array {
+  switch (filter) {
+    case 'FlateDecode':
+      return inflated(bytes, budget);
+    case 'LZWDecode':
+      return fromLzw(bytes, early, budget);
+    case 'ASCIIHexDecode':
+      return fromAsciiHex(bytes, budget);
+    case 'ASCII85Decode':
+      return fromAscii85(bytes, budget);
+    case 'RunLengthDecode':
+      return fromRunLength(bytes, budget);
+    default:
+      throw damaged(inEnglish`a part is packed in a way that is not known: ${shortName(filter)}`);
+  }
+}
+
+/** Undoes filters (ISO 32000-1, 7.4), each charged for all that it gives. Refuses what is damaged or not known. */
 export function decodeStream(
   bytes: Uint8Array,
-  dictionary: PdfDictionary,
+  filters: readonly Filter[],
   resolve: Resolve,
-  mostBytes: number,
+  budget: Budget,
 ): Uint8Array {
-  const filters = filtersOf(dictionary, resolve);
-  if (filters.length > MOST_FILTERS) throw damaged(phrase`a part is packed too many times over`);
-  let decoded = bytes;
-  filters.forEach((filter, index) => {
-    const parameters = parametersOf(dictionary, index, resolve);
+  return filters.reduce((encoded, { name, parameters }) => {
     const value = (key: string, otherwise: number): number => {
       const given = resolve(parameters.get(key));
       return typeof given === 'number' ? given : otherwise;
     };
-    decoded = decodeOne(decoded, filter, mostBytes, value('EarlyChange', 1));
-    const predictor = value('Predictor', 1);
-    if (predictor === 1) return;
+    const decoded = undone(encoded, name, value('EarlyChange', 1), budget);
+    const predictor = PREDICTED.has(name) ? value('Predictor', 1) : 1;
+    if (predictor === 1) return decoded;
     if (predictor < 10) throw damaged(phrase`a predictor is not to be understood`);
-    decoded = withoutPredictor(decoded, value('Columns', 1), value('Colors', 1) * value('BitsPerComponent', 8));
-  });
-  if (decoded.length > mostBytes) throw new RefusedError('too-large', phrase`a part unpacks to more than it may`);
-  return decoded;
+    budget.spend('unpackedBytes', decoded.length);
+    return withoutPredictor(decoded, value('Columns', 1), value('Colors', 1) * value('BitsPerComponent', 8));
+  }, bytes);
 }

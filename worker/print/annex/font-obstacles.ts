@@ -1,6 +1,7 @@
 import { inEnglish } from '../../words/words.ts';
 import type { Resolve } from './decode-stream.ts';
 import { dictionaryOf, isArray, isName, nameOf, type PdfDictionary } from './pdf-object.ts';
+import { shortName } from './short-name.ts';
 
 const PROGRAMS = ['FontFile', 'FontFile2', 'FontFile3'];
 const PLAIN_ENCODINGS = new Set(['WinAnsiEncoding', 'MacRomanEncoding']);
@@ -23,13 +24,15 @@ function saysItsText(font: PdfDictionary, resolve: Resolve): boolean {
   );
 }
 
+/** The name of a font, without the mark of a subset. */
+export function fontNameOf(font: PdfDictionary, resolve: Resolve): string {
+  return shortName(nameOf(resolve(font.get('BaseFont'))).replace(/^[A-Z]{6}\+/, ''));
+}
+
 /** What of a font keeps a file that holds it from PDF/A-3a and PDF/UA-1, in words (ISO 19005-3, 6.2.11; ISO 14289-1, 7.21). */
 export function fontObstacles(font: PdfDictionary, resolve: Resolve): string[] {
   const subtype = nameOf(resolve(font.get('Subtype')));
-  const name =
-    nameOf(resolve(font.get('BaseFont')))
-      .replace(/^[A-Z]{6}\+/, '')
-      .replace(/[^ -~]/g, '?') || 'without a name';
+  const name = fontNameOf(font, resolve);
   // The lower half of a Type 0 font was looked at with the upper.
   if (subtype.startsWith('CIDFont')) return [];
   const obstacles: string[] = [];

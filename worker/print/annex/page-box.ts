@@ -21,6 +21,9 @@ export interface PageView {
 // ISO 32000-1, annex C.2: pages are from 3 to 14,400 units wide and high.
 const [LEAST, MOST] = [3, 14_400];
 
+// A page of the largest size in a unit of a metre.
+const MOST_UNITS = 5e7;
+
 /** Four numbers in any order of corners as a box, or null. */
 export function boxOf(object: PdfObject, resolve: Resolve): Box | null {
   if (!isArray(object)) return null;
@@ -54,6 +57,7 @@ export function pageView(page: PdfDictionary, resolve: Resolve): PageView {
   const angleDeg = typeof rotate === 'number' ? (((Math.round(rotate / 90) * 90) % 360) + 360) % 360 : 0;
   const given = resolve(page.get('UserUnit'));
   const unit = typeof given === 'number' && given > 0 ? given : 1;
+  if (!(Math.max(width, height) * unit <= MOST_UNITS)) throw damaged(phrase`a page has no size`);
   const [a, b, c, d, e, f] = turned(box, angleDeg);
   const [across, up] = angleDeg % 180 === 0 ? [width, height] : [height, width];
   return {

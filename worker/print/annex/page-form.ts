@@ -5,7 +5,15 @@ import { appearancesOf } from './appearances.ts';
 import type { Carrier } from './carry.ts';
 import { type Box, type Matrix, pageView } from './page-box.ts';
 import type { PdfFile } from './pdf-file.ts';
-import { isArray, isStream, nameObject, type PdfDictionary, type PdfObject, type PdfReference } from './pdf-object.ts';
+import {
+  isArray,
+  isStream,
+  nameObject,
+  type PdfDictionary,
+  type PdfObject,
+  type PdfReference,
+  type PdfStream,
+} from './pdf-object.ts';
 
 /** A page as a form XObject: from its lower left corner as seen, in points. */
 export interface PageForm {
@@ -25,6 +33,12 @@ function contentOf(page: PdfDictionary, file: PdfFile): Uint8Array {
     if (!isStream(stream)) throw damaged(phrase`the content of a page is missing`);
     return file.decode(stream);
   });
+  const [only] = pieces;
+  if (pieces.length === 1 && only) return only;
+  file.budget.spend(
+    'unpackedBytes',
+    pieces.reduce((sum, piece) => sum + piece.length + 1, 0),
+  );
   return joined(pieces.flatMap((piece) => [piece, LINE_FEED]));
 }
 
@@ -46,19 +60,25 @@ const operator = (matrix: Matrix): string => `${matrix.map((each) => Number(each
  */
 export function pageForm(page: PdfDictionary, file: PdfFile, carrier: Carrier): PageForm {
   const { box, matrix, widthPt, heightPt } = pageView(page, file.resolve);
-  const entries = formEntries(box, matrix, carrier.pageResources(page.get('Resources')));
-  const form = carrier.add(carrier.content(contentOf(page, file), entries));
+  const given = page.get('Resources') ?? null;
+  const entries = formEntries(box, matrix, carrier.pageResources(given, box));
+  const form = carrier.add(carrier.content(contentOf(page, file), entries, page, given));
   const looks = appearancesOf(page, file.resolve);
-  if (looks.length === 0) return { form, widthPt, heightPt };
   const named = looks.map((look, i): [string, PdfObject] => {
     const carried = carrier.carry(look.form);
     return [`A${i}`, isStream(carried) ? carrier.add(carried) : carried];
   });
+  carrier.chargePage(
+    page,
+    looks.map((look) => file.resolve(look.form)),
+  );
+  if (looks.length === 0) return { form, widthPt, heightPt };
   const drawn = looks.map((look, i) => `q ${operator(matrix)} ${operator(look.matrix)} /A${i} Do Q`);
   const resources = new Map([['XObject', new Map<string, PdfObject>([['P', form], ...named])]]);
-  const over = carrier.content(
-    bytesOfText(['/P Do', ...drawn].join('\n')),
-    formEntries([0, 0, widthPt, heightPt], [1, 0, 0, 1, 0, 0], resources),
-  );
+  const over: PdfStream = {
+    kind: 'stream',
+    dictionary: new Map(formEntries([0, 0, widthPt, heightPt], [1, 0, 0, 1, 0, 0], resources)),
+    bytes: bytesOfText(['/P Do', ...drawn].join('\n')),
+  };
   return { form: carrier.add(over), widthPt, heightPt };
 }

@@ -7,11 +7,15 @@ import { dictionaryOf, isArray, isReference, type PdfDictionary, type PdfObject 
 // Passed down the page tree (ISO 32000-1, 7.7.3.4).
 const INHERITED = ['Resources', 'MediaBox', 'CropBox', 'Rotate'] as const;
 
+// Real trees have a handful of levels.
+const DEEPEST = 32;
+
 /** The pages in order, each with what it inherits. Refuses none, too many, and a tree that leads nowhere or back to itself. */
 export function pagesOf(file: PdfFile, catalogue: PdfDictionary): PdfDictionary[] {
   const pages: PdfDictionary[] = [];
   const seen = new Set<number>();
-  const visit = (node: PdfObject, above: PdfDictionary): void => {
+  const visit = (node: PdfObject, above: PdfDictionary, depth: number): void => {
+    if (depth > DEEPEST) throw damaged(phrase`objects are nested too deeply`);
     if (isReference(node)) {
       if (seen.has(node.number)) throw damaged(phrase`its pages lead back to themselves`);
       seen.add(node.number);
@@ -24,7 +28,7 @@ export function pagesOf(file: PdfFile, catalogue: PdfDictionary): PdfDictionary[
     const whole = new Map([...own, ...inherited]);
     const kids = file.resolve(own.get('Kids'));
     if (isArray(kids)) {
-      for (const kid of kids) visit(kid, whole);
+      for (const kid of kids) visit(kid, whole, depth + 1);
       return;
     }
     if (own.size === 0) throw damaged(phrase`a page is missing`);
@@ -32,6 +36,6 @@ export function pagesOf(file: PdfFile, catalogue: PdfDictionary): PdfDictionary[
       throw new RefusedError('too-large', inEnglish`it has more than ${LIMITS.annexPages} pages`);
     pages.push(whole);
   };
-  visit(catalogue.get('Pages') ?? null, new Map());
+  visit(catalogue.get('Pages') ?? null, new Map(), 0);
   return pages;
 }

@@ -1,5 +1,6 @@
 import { phrase } from '../../words/words.ts';
-import { damaged, RefusedError } from '../refusal.ts';
+import type { Budget } from '../bytes/budget.ts';
+import { damaged } from '../refusal.ts';
 import { type Token, tokenAt } from './lexer.ts';
 import { nameObject, type PdfObject } from './pdf-object.ts';
 import { hexValue, nameValue, numberValue, stringValue, tokenText } from './token-value.ts';
@@ -16,7 +17,6 @@ export type Parser = (bytes: Uint8Array, from: number) => Parsed & { next: Token
 type Spend = (cost: number) => void;
 
 // A value costs 1, a dictionary as much memory as several values, and every 16 bytes that are gone through as much time as one.
-const MOST_COST = 3_000_000;
 const DICTIONARY_COST = 4;
 const BYTES_PER_COST = 16;
 
@@ -91,19 +91,15 @@ function parseToken(bytes: Uint8Array, token: Token, depth: number, spend: Spend
 /**
  * A parser for one file. It parses the object at or after a place, a stream as its dictionary alone, and refuses what is no object.
  *
- * Objects of a sound file do not overlap, so their lengths add up to no more than the file's. One bound on all that is parsed keeps a file
- * whose objects do, or that is nothing but tiny ones, from taking time and memory without end.
+ * Objects of a sound file do not overlap, so their lengths add up to no more than the file's. All that is parsed is charged, so that a file
+ * whose objects do, or that is nothing but tiny ones, takes neither time nor memory without end.
  */
-export function createParser(): Parser {
-  let left = MOST_COST;
-  const spend: Spend = (cost) => {
-    left -= cost;
-    if (left < 0) throw new RefusedError('too-large', phrase`it holds more objects than a paper needs`);
-  };
+export function createParser(budget: Budget): Parser {
+  const spend: Spend = (cost) => budget.spend('objects', cost);
   return (bytes, from) => {
     const parsed = parseToken(bytes, tokenAt(bytes, from), 0, spend);
     const next = tokenAt(bytes, parsed.end);
-    spend((next.end - from) / BYTES_PER_COST);
+    spend(Math.ceil((next.end - from) / BYTES_PER_COST));
     return { ...parsed, next };
   };
 }

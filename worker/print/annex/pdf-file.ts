@@ -1,9 +1,9 @@
-import { LIMITS } from '../../limits.ts';
-import { inEnglish, phrase } from '../../words/words.ts';
+import { phrase } from '../../words/words.ts';
+import type { Budget } from '../bytes/budget.ts';
 import { textOfBytes } from '../bytes/byte-text.ts';
-import { damaged, RefusedError } from '../refusal.ts';
+import { damaged } from '../refusal.ts';
 import { type CrossReference, readCrossReference } from './cross-reference.ts';
-import { decodeStream, type Resolve } from './decode-stream.ts';
+import { decodeStream, filtersOf, type Resolve } from './decode-stream.ts';
 import { isWhite, tokenAt } from './lexer.ts';
 import { createParser, type Parser } from './parse-object.ts';
 import {
@@ -24,13 +24,18 @@ export interface PdfFile {
   numbers: readonly number[];
   /** What an object or reference stands for; null for what was deleted or never was. */
   resolve: Resolve;
-  /** The bytes of a stream, unpacked. All that is unpacked from a file counts against one bound. */
+  /** The bytes of a stream, unpacked; once, however often they are asked for. */
   decode: (stream: PdfStream) => Uint8Array;
+  /** What reading it is charged to. */
+  budget: Budget;
 }
 
 const HEADER_WITHIN = 1024;
 const LONGEST_HEADER_BYTES = 64;
 const LONGEST_REFERENCE_CHAIN = 8;
+
+// To read an object others may have to be read: the stream it is packed in, and the length of that. Real files need three.
+const MOST_OPENING = 16;
 
 /** Where a PDF begins in the bytes: a few bytes may stand before it; -1 for what is none. */
 export function pdfStart(bytes: Uint8Array): number {
@@ -90,29 +95,19 @@ function packedObjects(
   return found;
 }
 
-// Whatever part it was that went over the bound, the bound is that of the file.
-function withinBound(decode: () => Uint8Array): Uint8Array {
-  try {
-    return decode();
-  } catch (error) {
-    if (!(error instanceof RefusedError) || error.refusal !== 'too-large') throw error;
-    throw new RefusedError('too-large', inEnglish`it unpacks to more than ${LIMITS.annexUnpackedBytes / 1e6} MB`);
-  }
-}
-
 /** Opens a PDF by its cross-reference. Refuses what is damaged or encrypted. */
-export function openPdf(given: Uint8Array): PdfFile {
+export function openPdf(given: Uint8Array, budget: Budget): PdfFile {
   const bytes = given.subarray(Math.max(0, pdfStart(given)));
-  const parse = createParser();
+  const parse = createParser(budget);
   const known = new Map<number, PdfObject>();
   const packed = new Map<number, Map<number, () => PdfObject>>();
   const opening = new Set<number>();
-  let room: number = LIMITS.annexUnpackedBytes;
+  const decodedOf = new Map<Uint8Array, Uint8Array>();
   let reference: CrossReference = { entries: new Map(), trailer: new Map() };
 
   const decode = ({ dictionary, bytes: encoded }: PdfStream): Uint8Array => {
-    const decoded = withinBound(() => decodeStream(encoded, dictionary, resolve, room));
-    room -= decoded.length;
+    const decoded = decodedOf.get(encoded) ?? decodeStream(encoded, filtersOf(dictionary, resolve), resolve, budget);
+    decodedOf.set(encoded, decoded);
     return decoded;
   };
   const packedIn = (stream: number): Map<number, () => PdfObject> => {
@@ -134,6 +129,7 @@ export function openPdf(given: Uint8Array): PdfFile {
     const object = known.get(number);
     if (object !== undefined) return object;
     if (opening.has(number)) throw damaged(phrase`an object is needed to read itself`);
+    if (opening.size === MOST_OPENING) throw damaged(phrase`objects are nested too deeply`);
     opening.add(number);
     const found = read(number);
     opening.delete(number);
@@ -149,10 +145,10 @@ export function openPdf(given: Uint8Array): PdfFile {
     return found;
   };
 
-  reference = readCrossReference(bytes, parse, (offset) => {
+  reference = readCrossReference(bytes, parse, budget, (offset) => {
     const { object } = indirectAt(bytes, offset, parse, resolve);
     if (!isStream(object)) throw damaged(phrase`its table of objects is not where it should be`);
     return { dictionary: dictionaryOf(object), decoded: decode(object) };
   });
-  return { trailer: reference.trailer, numbers: [...reference.entries.keys()], resolve, decode };
+  return { trailer: reference.trailer, numbers: [...reference.entries.keys()], resolve, decode, budget };
 }

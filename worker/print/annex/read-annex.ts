@@ -1,9 +1,11 @@
 import { LIMITS } from '../../limits.ts';
 import { inEnglish, phrase } from '../../words/words.ts';
+import { Budget } from '../bytes/budget.ts';
 import { textOfBytes } from '../bytes/byte-text.ts';
 import { damaged, RefusedError } from '../refusal.ts';
 import { Carrier } from './carry.ts';
 import { refuseForbidden } from './forbidden.ts';
+import type { Inks } from './inks.ts';
 import { type PageForm, pageForm } from './page-form.ts';
 import { pagesOf } from './page-tree.ts';
 import { openPdf, type PdfFile } from './pdf-file.ts';
@@ -14,28 +16,48 @@ export interface Annex {
   pages: readonly PageForm[];
   objects: ReadonlyMap<number, PdfObject>;
   obstacles: readonly string[];
+  inks: Inks;
 }
 
 // Much of PDF/A cannot be seen without a full validator: what a file does not claim of itself is not claimed for it. Part 4 builds on another
-// version of PDF than the pack.
-function claimsArchival(file: PdfFile, catalogue: PdfDictionary): boolean {
+// version of PDF than the pack. Level b promises nothing of text: where that is what is missing, the paper needs another level.
+function claimObstacles(file: PdfFile, catalogue: PdfDictionary, others: readonly string[]): string[] {
   const metadata = file.resolve(catalogue.get('Metadata'));
-  return isStream(metadata) && /pdfaid:part(?:>|\s*=\s*["'])\s*[123]\b/.test(textOfBytes(file.decode(metadata)));
+  const packet = isStream(metadata) ? textOfBytes(file.decode(metadata)) : '';
+  if (!/pdfaid:part(?:>|\s*=\s*["'])\s*[123]\b/.test(packet)) return [phrase`it does not itself claim to be PDF/A`];
+  const isBasic = /pdfaid:conformance(?:>|\s*=\s*["'])\s*[Bb]\b/.test(packet);
+  return isBasic && others.length > 0 ? [phrase`it is PDF/A of level b, and level a or u is needed`] : [];
 }
 
-/** Reads a PDF and takes over its pages. Refuses, by `RefusedError`, what a pack cannot hold; costs no more than the file is long. */
-export function readAnnex(bytes: Uint8Array): Annex {
+interface AnnexOptions {
+  /** What reading it is charged to. @default a budget of its own */
+  budget?: Budget;
+  /** Goes through all that is unpacked by its readers only; done once, at the inspection. @default false */
+  verify?: boolean;
+}
+
+/**
+ * Reads a PDF and takes over its pages. Refuses, by `RefusedError`, what a pack cannot hold, and what costs more than the budget.
+ *
+ * What is charged without `verify` is charged with it as well: a file that passed inspection is never too costly afterwards.
+ */
+export function readAnnex(bytes: Uint8Array, { budget = new Budget(), verify = false }: AnnexOptions = {}): Annex {
   if (bytes.length > LIMITS.annexBytes) throw tooManyBytes(bytes.length);
-  const file = openPdf(bytes);
+  const file = openPdf(bytes, budget);
   const catalogue = dictionaryOf(file.resolve(file.trailer.get('Root')));
   if (!catalogue.has('Pages')) throw damaged(phrase`it has no pages`);
   refuseForbidden(file, catalogue);
   const found = pagesOf(file, catalogue);
   if (found.length === 0) throw damaged(phrase`it has no pages`);
-  const carrier = new Carrier(file);
+  const carrier = new Carrier(file, verify);
   const pages = found.map((page) => pageForm(page, file, carrier));
-  const unclaimed = claimsArchival(file, catalogue) ? [] : [phrase`it does not itself claim to be PDF/A`];
-  return { pages, objects: carrier.objects, obstacles: [...carrier.obstacles, ...unclaimed] };
+  const obstacles = carrier.obstacles();
+  return {
+    pages,
+    objects: carrier.objects,
+    obstacles: [...obstacles, ...claimObstacles(file, catalogue, obstacles)],
+    inks: carrier.inks,
+  };
 }
 
 /** The refusal of a file of too many bytes. */

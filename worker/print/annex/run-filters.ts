@@ -1,39 +1,46 @@
 import { phrase } from '../../words/words.ts';
-import { joined } from '../bytes/byte-text.ts';
-import { damaged, RefusedError } from '../refusal.ts';
-
-const tooLarge = (): RefusedError =>
-  new RefusedError('too-large', phrase`a compressed part unpacks to more than it may`);
+import type { Budget } from '../bytes/budget.ts';
+import { GrowingBytes } from '../bytes/growing-bytes.ts';
+import { damaged } from '../refusal.ts';
 
 /** Undoes `RunLengthDecode` (ISO 32000-1, 7.4.5). */
-export function fromRunLength(bytes: Uint8Array, mostBytes: number): Uint8Array {
-  const pieces: Uint8Array[] = [];
-  let total = 0;
+export function fromRunLength(bytes: Uint8Array, budget: Budget): Uint8Array {
+  budget.spend('unpackedBytes', bytes.length);
+  const out = new GrowingBytes();
   for (let at = 0; at < bytes.length; ) {
     const length = bytes[at] ?? 128;
     if (length === 128) break;
-    const run =
-      length < 128 ? bytes.subarray(at + 1, at + 2 + length) : new Uint8Array(257 - length).fill(bytes[at + 1] ?? 0);
-    pieces.push(run);
-    total += run.length;
-    if (total > mostBytes) throw tooLarge();
+    const before = out.length;
+    if (length < 128) out.putAll(bytes.subarray(at + 1, at + 2 + length));
+    else out.fill(bytes[at + 1] ?? 0, 257 - length);
+    budget.spend('unpackedBytes', out.length - before);
     at += length < 128 ? length + 2 : 2;
   }
-  return joined(pieces);
+  return out.taken();
 }
 
 const [CLEAR, END, FIRST, MOST_CODES] = [256, 257, 258, 4096];
 
-/** Undoes `LZWDecode` (ISO 32000-1, 7.4.4.2). `early` is its parameter `EarlyChange`. */
-export function fromLzw(bytes: Uint8Array, early: number, mostBytes: number): Uint8Array {
-  let table: Uint8Array[] = [];
-  const clear = (): void => {
-    table = Array.from({ length: FIRST }, (_, byte) => Uint8Array.of(byte));
+/**
+ * Undoes `LZWDecode` (ISO 32000-1, 7.4.4.2). `early` is its parameter `EarlyChange`.
+ *
+ * A code stands for what another one stands for and a byte after it: it is written from its end.
+ */
+export function fromLzw(bytes: Uint8Array, early: number, budget: Budget): Uint8Array {
+  budget.spend('unpackedBytes', bytes.length);
+  const prefix = new Uint16Array(MOST_CODES);
+  const suffix = new Uint8Array(MOST_CODES);
+  const lengths = new Uint16Array(MOST_CODES).fill(1);
+  for (let byte = 0; byte < CLEAR; byte++) suffix[byte] = byte;
+  const piece = new Uint8Array(MOST_CODES);
+  const out = new GrowingBytes();
+  let [hold, held, codes, width] = [0, 0, FIRST, 9];
+  let previous = -1;
+  const pieceOf = (code: number): Uint8Array => {
+    const length = lengths[code] ?? 1;
+    for (let i = length - 1, at = code; i >= 0; i--, at = prefix[at] ?? 0) piece[i] = suffix[at] ?? 0;
+    return piece.subarray(0, length);
   };
-  clear();
-  const pieces: Uint8Array[] = [];
-  let [hold, held, total, width] = [0, 0, 0, 9];
-  let previous: Uint8Array | null = null;
   for (const byte of bytes) {
     hold = ((hold << 8) | byte) & 0xffffff;
     held += 8;
@@ -42,19 +49,24 @@ export function fromLzw(bytes: Uint8Array, early: number, mostBytes: number): Ui
     const code = (hold >> held) & ((1 << width) - 1);
     if (code === END) break;
     if (code === CLEAR) {
-      clear();
-      [previous, width] = [null, 9];
+      [codes, width, previous] = [FIRST, 9, -1];
       continue;
     }
-    const known = code < table.length ? table[code] : undefined;
-    const piece: Uint8Array | null = known ?? (previous && joined([previous, previous.subarray(0, 1)]));
-    if (!piece || code > table.length) throw damaged(phrase`a compressed part has no valid code`);
-    if (previous && table.length < MOST_CODES) table.push(joined([previous, piece.subarray(0, 1)]));
-    pieces.push(piece);
-    total += piece.length;
-    if (total > mostBytes) throw tooLarge();
-    previous = piece;
-    width = Math.min(12, Math.max(9, 32 - Math.clz32(table.length + early)));
+    // The newest code may be used before it is known: then it is the one before it, and its own first byte again.
+    if (code > codes || (code === codes && previous < 0)) throw damaged(phrase`a compressed part has no valid code`);
+    const first = pieceOf(code === codes ? previous : code)[0] ?? 0;
+    if (previous >= 0 && codes < MOST_CODES) {
+      prefix[codes] = previous;
+      suffix[codes] = first;
+      lengths[codes] = (lengths[previous] ?? 0) + 1;
+      codes += 1;
+    }
+    if (code >= codes) throw damaged(phrase`a compressed part has no valid code`);
+    const whole = pieceOf(code);
+    budget.spend('unpackedBytes', whole.length);
+    out.putAll(whole);
+    previous = code;
+    width = Math.min(12, Math.max(9, 32 - Math.clz32(codes + early)));
   }
-  return joined(pieces);
+  return out.taken();
 }

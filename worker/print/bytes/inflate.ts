@@ -1,7 +1,8 @@
 import pako from 'pako';
 import { phrase } from '../../words/words.ts';
-import { damaged, RefusedError } from '../refusal.ts';
-import { joined } from './byte-text.ts';
+import { damaged } from '../refusal.ts';
+import type { Budget } from './budget.ts';
+import { GrowingBytes } from './growing-bytes.ts';
 
 /** Takes what was unpacked, piece by piece. A piece is valid only during the call. */
 export type Sink = (piece: Uint8Array) => void;
@@ -9,21 +10,15 @@ export type Sink = (piece: Uint8Array) => void;
 const PIECE_BYTES = 65_536;
 
 /**
- * Unpacks zlib data (RFC 1950) piece by piece, so that nobody's memory is filled by what was packed to do so.
+ * Unpacks zlib data (RFC 1950) piece by piece, so that nobody's memory is filled by what was packed to do so. What takes the pieces
+ * counts them.
  *
- * Refuses what ends early or is not valid as damaged, and more than `mostBytes` as too large. Bytes after the end are let pass, as
- * readers of PDF do.
+ * Refuses what ends early or is not valid as damaged. Bytes after the end are let pass, as readers of PDF do.
  */
-export function inflate(packed: Uint8Array, mostBytes: number, sink: Sink): void {
+export function inflate(packed: Uint8Array, sink: Sink): void {
   const unpacking = new pako.Inflate({ chunkSize: PIECE_BYTES });
-  let total = 0;
   let isWhole = false;
-  unpacking.onData = (data): void => {
-    const piece = data as Uint8Array;
-    total += piece.length;
-    if (total > mostBytes) throw new RefusedError('too-large', phrase`a compressed part unpacks to more than it may`);
-    sink(piece);
-  };
+  unpacking.onData = (data): void => sink(data as Uint8Array);
   unpacking.onEnd = (status): void => {
     isWhole = Number(status) === 0;
   };
@@ -32,9 +27,12 @@ export function inflate(packed: Uint8Array, mostBytes: number, sink: Sink): void
   if (!isWhole) throw damaged(phrase`a compressed part ends early or is not valid`);
 }
 
-/** Unpacks zlib data whole; see `inflate`. */
-export function inflated(packed: Uint8Array, mostBytes: number): Uint8Array {
-  const pieces: Uint8Array[] = [];
-  inflate(packed, mostBytes, (piece) => pieces.push(piece.slice()));
-  return joined(pieces);
+/** Unpacks zlib data whole, charged as what is held; see `inflate`. */
+export function inflated(packed: Uint8Array, budget: Budget): Uint8Array {
+  const whole = new GrowingBytes();
+  inflate(packed, (piece) => {
+    budget.spend('unpackedBytes', piece.length);
+    whole.putAll(piece);
+  });
+  return whole.taken();
 }

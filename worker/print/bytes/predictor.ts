@@ -39,12 +39,13 @@ export function withoutPredictor(bytes: Uint8Array, columns: number, bitsPerPixe
     throw damaged(phrase`a predictor is not to be understood`);
   const rows = Math.floor(bytes.length / rowBytes);
   const plain = new Uint8Array(rows * (rowBytes - 1));
-  let above: Uint8Array = new Uint8Array(rowBytes);
+  let above = new Uint8Array(rowBytes);
+  let row = new Uint8Array(rowBytes);
   for (let i = 0; i < rows; i++) {
-    const row = bytes.slice(i * rowBytes, (i + 1) * rowBytes);
+    row.set(bytes.subarray(i * rowBytes, (i + 1) * rowBytes));
     unfiltered(row, above, Math.max(1, bitsPerPixel >> 3));
     plain.set(row.subarray(1), i * (rowBytes - 1));
-    above = row;
+    [above, row] = [row, above];
   }
   return plain;
 }

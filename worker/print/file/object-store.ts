@@ -1,7 +1,7 @@
 import { PDFContext, PDFDict, PDFName, PDFNumber, PDFRawStream, PDFRef } from 'pdf-lib';
 import { deflate } from './deflate.ts';
 import { RawObject } from './raw-object.ts';
-import { serialiseFile } from './serialise-file.ts';
+import { type StreamPlace, serialiseFile } from './serialise-file.ts';
 
 /** Further entries of a stream's dictionary: each value a complete PDF object. */
 export type StreamEntries = Readonly<Record<string, string>>;
@@ -15,9 +15,17 @@ export interface ObjectStore {
   addStream: (content: string | Uint8Array, entries?: StreamEntries) => string;
   /** A stream whose bytes stand as they are: with `filter` they are already encoded, without they stay readable. */
   addPlainStream: (bytes: Uint8Array, entries?: StreamEntries, filter?: 'FlateDecode') => string;
+  /** A plain stream that stands behind everything else, so that nothing after it can be taken for it. */
+  addLastStream: (bytes: Uint8Array, entries?: StreamEntries) => string;
   /** A stream in a reserved place; deflated here unless its entries name a filter. */
   putStream: (reference: string, bytes: Uint8Array, entries: StreamEntries) => void;
-  save: (root: string, info: string, identifier: string) => Uint8Array;
+  save: (root: string, info: string, identifier: string) => SavedFile;
+}
+
+/** A finished file, and where each of its streams stands in it. */
+export interface SavedFile {
+  bytes: Uint8Array;
+  placeOf: (reference: string) => StreamPlace | undefined;
 }
 
 // Text of content streams holds a byte a character.
@@ -30,6 +38,7 @@ function bytesOf(text: string): Uint8Array {
 /** An empty store. */
 export function createObjectStore(): ObjectStore {
   const context = PDFContext.create();
+  const last = new Set<number>();
   const refOf = (reference: string): PDFRef => PDFRef.of(Number.parseInt(reference, 10));
   const reserve = (): string => context.nextRef().toString();
   const put = (reference: string, object: string): void => context.assign(refOf(reference), new RawObject(object));
@@ -64,6 +73,11 @@ export function createObjectStore(): ObjectStore {
       if (filter) stream.dict.set(PDFName.of('Filter'), PDFName.of(filter));
       return addDictionary(stream, entries);
     },
+    addLastStream: (bytes, entries = {}) => {
+      const reference = addDictionary(plainStream(bytes), entries);
+      last.add(refOf(reference).objectNumber);
+      return reference;
+    },
     putStream: (reference, bytes, entries) => {
       const stream = 'Filter' in entries ? plainStream(bytes) : deflatedStream(bytes);
       setEntries(stream, entries);
@@ -72,7 +86,8 @@ export function createObjectStore(): ObjectStore {
     save: (root, info, identifier) => {
       const id = `<${identifier}>`;
       context.trailerInfo = { Root: refOf(root), Info: refOf(info), ID: new RawObject(`[${id} ${id}]`) };
-      return serialiseFile(context);
+      const { bytes, places } = serialiseFile(context, last);
+      return { bytes, placeOf: (reference) => places.get(refOf(reference).objectNumber) };
     },
   };
 }

@@ -9,6 +9,8 @@ import {
   PDFStream,
   PDFTrailer,
 } from 'pdf-lib';
+import { joined } from '../bytes/byte-text.ts';
+import { lastIndexOf } from '../bytes/find-bytes.ts';
 import { deflate } from './deflate.ts';
 
 // Alike structure elements compress better together, and fewer streams are quicker to write.
@@ -16,7 +18,22 @@ const OBJECTS_PER_STREAM = 400;
 
 const ascii = new TextEncoder();
 
+const STREAM = 'stream\n';
+
 type Written = readonly [ref: PDFRef, object: PDFObject];
+
+/** Where a stream stands in the finished file: the object as a whole, and within it the contents. */
+export interface StreamPlace {
+  start: number;
+  end: number;
+  contents: { start: number; end: number };
+}
+
+export interface Serialised {
+  bytes: Uint8Array;
+  /** By object number. */
+  places: ReadonlyMap<number, StreamPlace>;
+}
 
 /** The bytes of a file as they come, and where each part begins. */
 interface Output {
@@ -31,18 +48,19 @@ function append(output: Output, part: Uint8Array): number {
   return at;
 }
 
-function appendObject(output: Output, ref: PDFRef, ...body: readonly Uint8Array[]): number {
-  const at = append(output, ascii.encode(`${ref.objectNumber} ${ref.generationNumber} obj\n`));
-  for (const part of body) append(output, part);
-  append(output, ascii.encode('\nendobj\n\n'));
-  return at;
+// The contents are not copied: photographs are most of the memory that a pack takes.
+function appendContents(output: Output, ref: PDFRef, dictionary: string, content: Uint8Array): StreamPlace {
+  const start = append(output, ascii.encode(`${ref.objectNumber} ${ref.generationNumber} obj\n`));
+  append(output, ascii.encode(`${dictionary}\n${STREAM}`));
+  const from = append(output, content);
+  const to = append(output, ascii.encode('\nendstream\n'));
+  const end = append(output, ascii.encode('endobj\n\n'));
+  return { start, end, contents: { start: from, end: to } };
 }
 
-// The contents are not copied: photographs are most of the memory that a pack takes.
-function appendStream(output: Output, ref: PDFRef, stream: PDFStream): number {
+function appendStream(output: Output, ref: PDFRef, stream: PDFStream): StreamPlace {
   stream.updateDict();
-  const opening = ascii.encode(`${stream.dict.toString()}\nstream\n`);
-  return appendObject(output, ref, opening, stream.getContents(), ascii.encode('\nendstream'));
+  return appendContents(output, ref, stream.dict.toString(), stream.getContents());
 }
 
 // An object stream (ISO 32000-1, 7.5.7): numbers and offsets, then the objects.
@@ -59,34 +77,37 @@ function appendObjects(output: Output, ref: PDFRef, objects: readonly Written[])
   const head = `${places.join(' ')}\n`;
   const content = deflate(ascii.encode(head + texts.join('\n')));
   const dictionary = `<</Type/ObjStm/N ${objects.length}/First ${head.length}/Filter/FlateDecode/Length ${content.length}>>`;
-  return appendObject(output, ref, ascii.encode(`${dictionary}\nstream\n`), content, ascii.encode('\nendstream'));
+  return appendContents(output, ref, dictionary, content).start;
 }
 
-// The table is of one pattern from end to end, over which pdf-lib's own way of deflating takes ten times as long.
-function appendTable(output: Output, ref: PDFRef, table: PDFCrossRefStream): number {
+// As many bytes at the beginning of a last stream as tell it from anything else.
+const TELLING_BYTES = 16;
+
+// The table is of one pattern from end to end, over which pdf-lib's own way of deflating takes ten times as long. Deflated it may hold any
+// bytes; plain it holds small numbers between its offsets, and so no text.
+function appendTable(output: Output, ref: PDFRef, table: PDFCrossRefStream, lastStreams: readonly PDFStream[]): number {
   table.updateDict();
-  const content = deflate(table.getUnencodedContents());
-  table.dict.set(PDFName.of('Filter'), PDFName.of('FlateDecode'));
+  const plain = table.getUnencodedContents();
+  const deflated = deflate(plain);
+  const written = joined([ascii.encode(STREAM), deflated]);
+  const opensLast = lastStreams.some((stream) => {
+    const telling = stream.getContents().subarray(0, TELLING_BYTES);
+    return lastIndexOf(written, joined([ascii.encode(STREAM), telling])) >= 0;
+  });
+  const content = opensLast ? plain : deflated;
+  if (!opensLast) table.dict.set(PDFName.of('Filter'), PDFName.of('FlateDecode'));
   table.dict.set(PDFName.of('Length'), PDFNumber.of(content.length));
-  const opening = ascii.encode(`${table.dict.toString()}\nstream\n`);
-  return appendObject(output, ref, opening, content, ascii.encode('\nendstream'));
-}
-
-function joined({ parts, bytes }: Output): Uint8Array {
-  const whole = new Uint8Array(bytes);
-  let at = 0;
-  for (const part of parts) {
-    whole.set(part, at);
-    at += part.length;
-  }
-  return whole;
+  return appendContents(output, ref, table.dict.toString(), content).start;
 }
 
 /**
  * The file of all objects: what pdf-lib's own writer gives, with the plain objects joined in bulk. It would size and copy each of thousands of
  * structure elements by itself.
+ *
+ * @param last numbers of the streams that stand behind everything but the table: how such a stream begins, with the keyword before it, is not to
+ * be found after it
  */
-export function serialiseFile(context: PDFContext): Uint8Array {
+export function serialiseFile(context: PDFContext, last: ReadonlySet<number> = new Set()): Serialised {
   const output: Output = { parts: [], bytes: 0 };
   const header = PDFHeader.forVersion(1, 7);
   const opening = new Uint8Array(header.sizeInBytes() + 2).fill(0x0a);
@@ -96,31 +117,45 @@ export function serialiseFile(context: PDFContext): Uint8Array {
   const table = PDFCrossRefStream.create(context.obj({ Root, Info, ID }), false);
   const first = context.largestObjectNumber + 1;
   const chunks: Written[][] = [];
-  // Entries of the table stand in the order of object numbers.
+  const plain: Written[] = [];
+  const lastStreams: [ref: PDFRef, stream: PDFStream][] = [];
+  const places = new Map<number, StreamPlace>();
+  const write = (ref: PDFRef, stream: PDFStream): void => {
+    places.set(ref.objectNumber, appendStream(output, ref, stream));
+  };
   for (const [ref, object] of context.enumerateIndirectObjects()) {
-    if (object instanceof PDFStream) {
-      table.addUncompressedEntry(ref, appendStream(output, ref, object));
-      continue;
-    }
-    let chunk = chunks.at(-1);
-    if (!chunk || chunk.length === OBJECTS_PER_STREAM) {
-      chunk = [];
-      chunks.push(chunk);
-    }
-    table.addCompressedEntry(ref, PDFRef.of(first + chunks.length - 1), chunk.length);
-    chunk.push([ref, object]);
+    if (!(object instanceof PDFStream)) plain.push([ref, object]);
+    else if (last.has(ref.objectNumber)) lastStreams.push([ref, object]);
+    else write(ref, object);
   }
-  for (const [i, chunk] of chunks.entries()) {
-    const ref = PDFRef.of(first + i);
-    table.addUncompressedEntry(ref, appendObjects(output, ref, chunk));
-  }
+  for (let at = 0; at < plain.length; at += OBJECTS_PER_STREAM) chunks.push(plain.slice(at, at + OBJECTS_PER_STREAM));
+  const chunkStarts = chunks.map((chunk, i) => appendObjects(output, PDFRef.of(first + i), chunk));
+  for (const [ref, stream] of lastStreams) write(ref, stream);
+  // Entries of the table stand in the order of object numbers.
+  const entries = [
+    ...[...places].map(([number, { start }]) => ({
+      number,
+      add: () => table.addUncompressedEntry(PDFRef.of(number), start),
+    })),
+    ...plain.map(([ref], i) => ({
+      number: ref.objectNumber,
+      add: () =>
+        table.addCompressedEntry(ref, PDFRef.of(first + Math.floor(i / OBJECTS_PER_STREAM)), i % OBJECTS_PER_STREAM),
+    })),
+    ...chunkStarts.map((start, i) => ({
+      number: first + i,
+      add: () => table.addUncompressedEntry(PDFRef.of(first + i), start),
+    })),
+  ];
+  for (const { add } of entries.sort((one, other) => one.number - other.number)) add();
   const tableRef = PDFRef.of(first + chunks.length);
   table.dict.set(PDFName.of('Size'), PDFNumber.of(tableRef.objectNumber + 1));
   table.addUncompressedEntry(tableRef, output.bytes);
-  const tableAt = appendTable(output, tableRef, table);
+  const lasts = lastStreams.map(([, stream]) => stream);
+  const tableAt = appendTable(output, tableRef, table, lasts);
   const trailer = PDFTrailer.forLastCrossRefSectionOffset(tableAt);
   const closing = new Uint8Array(trailer.sizeInBytes());
   trailer.copyBytesInto(closing, 0);
   append(output, closing);
-  return joined(output);
+  return { bytes: joined(output.parts), places };
 }

@@ -11,19 +11,25 @@ function nameOf(mediaType: string): string {
   return `/${mediaType.replace(/[^A-Za-z0-9.+-]/g, escaped)}`;
 }
 
+/** Names of streams by their reference: those that are finished, and those that are written into afterwards. */
+export interface NamedStreams {
+  parts: Map<string, string>;
+  plain: Map<string, string>;
+}
+
 function writeAttachment(
   attachment: PrintAttachment,
   pages: number,
   issuedAt: string,
   store: ObjectStore,
-  named: Map<string, string>,
+  named: NamedStreams,
 ): string {
   const { name, mediaType, description, relationship, isPlain = false } = attachment;
   const bytes = typeof attachment.bytes === 'function' ? attachment.bytes(pages) : attachment.bytes;
   const params = store.add(`<</Size ${bytes.length}/CreationDate${pdfDate(issuedAt)}/ModDate${pdfDate(issuedAt)}>>`);
   const entries = { Type: '/EmbeddedFile', Subtype: nameOf(mediaType), Params: params };
-  const file = isPlain ? store.addPlainStream(bytes, entries) : store.addStream(bytes, entries);
-  if (!isPlain) named.set(file, name);
+  const file = isPlain ? store.addLastStream(bytes, entries) : store.addStream(bytes, entries);
+  (isPlain ? named.plain : named.parts).set(file, name);
   const text = textString(name);
   return store.add(
     `<</Type/Filespec/F${text}/UF${text}/Desc${textString(description)}/AFRelationship/${relationship}/EF<</F ${file}/UF ${file}>>>>`,
@@ -33,14 +39,14 @@ function writeAttachment(
 /**
  * Writes the attachments as associated files and returns the entries of the catalogue that name them.
  *
- * @param named gets the name of each stream that no one writes into afterwards
+ * @param named gets the name of each stream
  */
 export function writeAttachments(
   attachments: readonly PrintAttachment[],
   pages: number,
   issuedAt: string,
   store: ObjectStore,
-  named: Map<string, string>,
+  named: NamedStreams,
 ): { names: string; catalogue: string } {
   if (attachments.length === 0) return { names: '', catalogue: '' };
   const written = attachments.map((attachment) => ({

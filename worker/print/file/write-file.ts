@@ -1,12 +1,12 @@
 import type { Drawn } from '../draw/draw-pages.ts';
 import { number, textString } from '../draw/pdf-text.ts';
 import type { Paper } from '../paper.ts';
-import type { Printed, PrintJob } from '../print-job.ts';
+import type { Part, Printed, PrintJob } from '../print-job.ts';
 import { colourProfile } from './colour-profile.ts';
 import { informationDictionary, xmpPacket } from './metadata.ts';
 import { createObjectStore, type ObjectStore } from './object-store.ts';
-import { partsIn } from './parts.ts';
-import { writeAttachments } from './write-attachments.ts';
+import type { StreamPlace } from './serialise-file.ts';
+import { type NamedStreams, writeAttachments } from './write-attachments.ts';
 import { writeFonts } from './write-fonts.ts';
 import { type WrittenLink, writeLinks } from './write-links.ts';
 import { writeOutline } from './write-outline.ts';
@@ -19,7 +19,7 @@ function writePages(
   links: readonly WrittenLink[],
   paper: Paper,
   store: ObjectStore,
-  named: Map<string, string>,
+  named: NamedStreams,
 ): string {
   const tree = store.reserve();
   const fonts = writeFonts(store);
@@ -30,7 +30,7 @@ function writePages(
     const annotations = links.filter((link) => link.page === page).map((link) => link.reference);
     const annots = annotations.length > 0 ? `/Annots[${annotations.join(' ')}]` : '';
     const stream = store.addStream(content);
-    named.set(stream, `page ${page + 1}`);
+    named.parts.set(stream, `page ${page + 1}`);
     const shown = pictures[page] ?? '';
     const own = shown === '' ? resources : `<</Font${fonts}${shown}>>`;
     store.put(
@@ -53,12 +53,12 @@ function writeOutputIntent(store: ObjectStore): string {
  *
  * The same job gives the same bytes: nothing here knows the time or chance.
  */
-export async function writeFile(
+export function writeFile(
   drawn: Drawn,
   paper: Paper,
   job: PrintJob,
   claims: boolean,
-): Promise<Pick<Printed, 'bytes' | 'parts'>> {
+): Pick<Printed, 'bytes' | 'parts' | 'plain'> {
   const { metadata, attachments } = job;
   if (!/^[0-9a-f]{32}$/i.test(metadata.identifier)) {
     throw new Error(
@@ -66,7 +66,7 @@ export async function writeFile(
     );
   }
   const store = createObjectStore();
-  const named = new Map<string, string>();
+  const named: NamedStreams = { parts: new Map(), plain: new Map() };
   const catalogue = store.reserve();
   const pages = drawn.contents.map(() => store.reserve());
   const links = writeLinks(drawn, pages, store);
@@ -82,6 +82,17 @@ export async function writeFile(
       `/ViewerPreferences<</DisplayDocTitle true>>/StructTreeRoot ${structure}/Metadata ${description}${outline}` +
       `/PageLabels<</Nums[0<</S/D>>]>>/Names<<${attached.names}>>${attached.catalogue}${writeOutputIntent(store)}>>`,
   );
-  const bytes = await store.save(catalogue, store.add(informationDictionary(metadata)), metadata.identifier);
-  return { bytes, parts: partsIn(bytes, named) };
+  const { bytes, placeOf } = store.save(catalogue, store.add(informationDictionary(metadata)), metadata.identifier);
+  const stretches = (names: ReadonlyMap<string, string>, of: (place: StreamPlace) => Omit<Part, 'name'>): Part[] =>
+    [...names].flatMap(([reference, name]) => {
+      const place = placeOf(reference);
+      if (!place) return [];
+      const { start, end } = of(place);
+      return [{ name, start, end }];
+    });
+  return {
+    bytes,
+    parts: stretches(named.parts, (place) => place),
+    plain: stretches(named.plain, ({ contents }) => contents),
+  };
 }

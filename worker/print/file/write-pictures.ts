@@ -16,7 +16,6 @@ function writeImage(picture: Picture, store: ObjectStore): string {
     ColorSpace: colourSpace,
     BitsPerComponent: String(bitsPerComponent),
   };
-  if ('plain' in samples) return store.addStream(samples.plain, entries);
   const parameters = samples.parameters === '' ? {} : { DecodeParms: samples.parameters };
   return store.addPlainStream(samples.encoded, { ...entries, Filter: samples.filter, ...parameters });
 }

@@ -1,3 +1,4 @@
+import { LIMITS } from '../../limits.ts';
 import { inEnglish, phrase } from '../../words/words.ts';
 import { bytesOfText, joined, textOfBytes } from '../bytes/byte-text.ts';
 import { damaged, RefusedError } from '../refusal.ts';
@@ -11,7 +12,7 @@ interface Segment {
   body: Uint8Array;
 }
 
-const [SOI, EOI, SOS, COM] = [0xd8, 0xd9, 0xda, 0xfe];
+const [SOI, EOI, SOS, DHT, DQT, DRI] = [0xd8, 0xd9, 0xda, 0xc4, 0xdb, 0xdd];
 const [APP0, APP1, APP14] = [0xe0, 0xe1, 0xee];
 const START = Uint8Array.of(0xff, SOI);
 const END = Uint8Array.of(0xff, EOI);
@@ -21,19 +22,24 @@ const EXIF = 'Exif\0\0';
 const FRAMES = new Set([0xc0, 0xc1, 0xc2]);
 const OTHER_FRAMES = new Set([0xc3, 0xc5, 0xc6, 0xc7, 0xc9, 0xca, 0xcb, 0xcd, 0xce, 0xcf]);
 
+/** What ends a JPEG: an end marker; or, as careless writers of PDF leave it out, the end of the bytes. */
+type Ending = 'marked' | 'open';
+
 // Coded data run on to the next marker; a stuffed zero and the restart markers belong to them.
-function endOfScan(bytes: Uint8Array, start: number): number {
+function endOfScan(bytes: Uint8Array, start: number, ending: Ending): number {
   for (let at = bytes.indexOf(0xff, start); at >= 0; at = bytes.indexOf(0xff, at + 1)) {
     const next = bytes[at + 1];
     if (next === undefined) break;
     if (next !== 0 && next !== 0xff && (next < 0xd0 || next > 0xd7)) return at;
   }
+  if (ending === 'open') return bytes.length;
   throw damaged(phrase`the picture ends early`);
 }
 
-function segmentsOf(bytes: Uint8Array): Segment[] {
+function segmentsOf(bytes: Uint8Array, ending: Ending = 'marked'): Segment[] {
   const segments: Segment[] = [];
   for (let at = START.length; ; ) {
+    if (ending === 'open' && at === bytes.length && segments.length > 0) return segments;
     if (bytes[at] !== 0xff) throw damaged(phrase`the picture has no marker where one must stand`);
     while (bytes[at + 1] === 0xff) at++;
     const marker = bytes[at + 1];
@@ -41,7 +47,7 @@ function segmentsOf(bytes: Uint8Array): Segment[] {
     const length = ((bytes[at + 2] ?? 0) << 8) | (bytes[at + 3] ?? 0);
     const bodyEnd = at + 2 + length;
     if (marker === undefined || length < 2 || bodyEnd > bytes.length) throw damaged(phrase`the picture ends early`);
-    const end = marker === SOS ? endOfScan(bytes, bodyEnd) : bodyEnd;
+    const end = marker === SOS ? endOfScan(bytes, bodyEnd, ending) : bodyEnd;
     segments.push({ marker, bytes: bytes.subarray(at, end), body: bytes.subarray(at + 4, bodyEnd) });
     at = end;
   }
@@ -51,6 +57,9 @@ const startsWith = (bytes: Uint8Array, text: string): boolean => textOfBytes(byt
 
 const JFIF_BYTES = 14;
 
+// What a decoder needs, and no more: other segments hold what a camera or a program had to say, or anything at all.
+const DECODED = new Set([...FRAMES, SOS, DHT, DQT, DRI]);
+
 // Decoders need JFIF's and Adobe's segments to know the colours. A thumbnail shows what the picture may no longer show.
 function withoutMetadata(segments: readonly Segment[]): Uint8Array[] {
   return segments.flatMap(({ marker, bytes, body }) => {
@@ -58,8 +67,7 @@ function withoutMetadata(segments: readonly Segment[]): Uint8Array[] {
     if (marker === APP0 && startsWith(body, 'JFIF\0') && body.length >= JFIF_BYTES) {
       return [Uint8Array.of(0xff, APP0, 0, JFIF_BYTES + 2), body.subarray(0, JFIF_BYTES - 2), Uint8Array.of(0, 0)];
     }
-    const isMetadata = (marker >= APP0 && marker <= 0xef) || marker === COM;
-    return isMetadata ? [] : [bytes];
+    return DECODED.has(marker) ? [bytes] : [];
   });
 }
 
@@ -68,7 +76,22 @@ function orientationOf(segments: readonly Segment[]): Orientation {
   return exif ? exifOrientation(exif.body.subarray(EXIF.length)) : 1;
 }
 
-function frameOf(segments: readonly Segment[]): { columns: number; rows: number; components: number } {
+interface Frame {
+  columns: number;
+  rows: number;
+  components: number;
+}
+
+// Every scan goes over the whole picture: a small file of thousands of them would keep its readers busy without end.
+function refuseEndless(segments: readonly Segment[]): void {
+  if (segments.filter(({ marker }) => marker === SOS).length > LIMITS.imageScans)
+    throw new RefusedError('too-large', inEnglish`the picture is coded in more than ${LIMITS.imageScans} passes`);
+}
+
+function frameOf(segments: readonly Segment[]): Frame {
+  refuseEndless(segments);
+  if (segments.filter(({ marker }) => FRAMES.has(marker)).length > 1)
+    throw damaged(phrase`the picture does not say what it holds`);
   if (segments.some(({ marker }) => OTHER_FRAMES.has(marker)))
     throw new RefusedError(
       'unknown-type',
@@ -83,11 +106,6 @@ function frameOf(segments: readonly Segment[]): { columns: number; rows: number;
     throw damaged(phrase`the picture does not say what it holds`);
   if (precision !== 8)
     throw new RefusedError('colour', inEnglish`the picture has ${precision} bits a sample, and 8 are taken`);
-  if (components !== 1 && components !== 3)
-    throw new RefusedError(
-      'colour',
-      inEnglish`the picture has ${components} colour components; grey and RGB are taken, CMYK is not`,
-    );
   return { columns, rows, components };
 }
 
@@ -99,17 +117,30 @@ export function isJpeg(bytes: Uint8Array): boolean {
 export function readJpeg(bytes: Uint8Array): Picture {
   const segments = segmentsOf(bytes);
   const { columns, rows, components } = frameOf(segments);
+  if (components !== 1 && components !== 3)
+    throw new RefusedError(
+      'colour',
+      inEnglish`the picture has ${components} colour components; grey and RGB are taken, CMYK is not`,
+    );
   return pictureOf({
     kind: 'jpeg',
     orientation: orientationOf(segments),
     columns,
     rows,
+    unpackedPixels: 0,
     image: () => ({
       colourSpace: components === 1 ? '/DeviceGray' : '/DeviceRGB',
       bitsPerComponent: 8,
       samples: { encoded: joined([START, ...withoutMetadata(segments), END]), filter: '/DCTDecode', parameters: '' },
     }),
   });
+}
+
+/** A JPEG out of a PDF, of any colours, without metadata; what else PDF does not need of it is left out too. */
+export function cleanEmbeddedJpeg(bytes: Uint8Array): Frame & { bytes: Uint8Array } {
+  if (!isJpeg(bytes)) throw damaged(phrase`a picture in it is no JPEG, though it says so`);
+  const segments = segmentsOf(bytes, 'open');
+  return { ...frameOf(segments), bytes: joined([START, ...withoutMetadata(segments), END]) };
 }
 
 /** The JPEG without metadata, and without what stands after its end; its orientation stays, as Exif data that hold nothing else. */

@@ -15,7 +15,9 @@ export interface Picture {
   /** As stored. */
   columns: number;
   rows: number;
-  /** The PDF image that shows it. */
+  /** Pixels that are unpacked to make the PDF image; 0 where the samples stay as they are. */
+  unpackedPixels: number;
+  /** The PDF image that shows it: made when it is asked for, so that pictures are unpacked one after another. */
   image: () => PdfImage;
 }
 
@@ -23,8 +25,8 @@ export interface Picture {
 export interface PdfImage {
   colourSpace: string;
   bitsPerComponent: number;
-  /** Samples that are already encoded, with the entries that say how; or plain ones, rows one after another. */
-  samples: { encoded: Uint8Array; filter: string; parameters: string } | { plain: Uint8Array };
+  /** The samples as they are packed, with the entries that say how. */
+  samples: { encoded: Uint8Array; filter: string; parameters: string };
 }
 
 /** A picture as seen. Refuses one with more pixels than a pack takes. */

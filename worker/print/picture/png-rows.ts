@@ -1,7 +1,8 @@
 import { phrase } from '../../words/words.ts';
+import type { Budget } from '../bytes/budget.ts';
 import { inflate } from '../bytes/inflate.ts';
 import { unfiltered } from '../bytes/predictor.ts';
-import { damaged } from '../refusal.ts';
+import { damaged, RefusedError } from '../refusal.ts';
 import type { PngHeader } from './png-header.ts';
 
 /** A picture, or one of the seven coarse ones that an interlaced picture comes in: where its samples stand in the whole. */
@@ -36,6 +37,9 @@ function passesOf({ columns, rows, isInterlaced }: PngHeader): Pass[] {
     .filter((pass) => pass.columns > 0 && pass.rows > 0);
 }
 
+// A row takes as much time as so many bytes, however short it is.
+const BYTES_PER_ROW = 64;
+
 /**
  * Unpacks the samples row by row, so that no more than two rows are held, and gives each to `take`: the samples as packed bytes, valid
  * only during the call. With `take` left out the data are only gone through. Refuses data of another length than the header asks for.
@@ -43,6 +47,7 @@ function passesOf({ columns, rows, isInterlaced }: PngHeader): Pass[] {
 export function readRows(
   packed: Uint8Array,
   header: PngHeader,
+  budget: Budget,
   take?: (row: Uint8Array, pass: Pass, index: number) => void,
 ): void {
   const bitsPerPixel = header.channels * header.bitDepth;
@@ -54,6 +59,7 @@ export function readRows(
   let row = new Uint8Array(pass ? rowBytes(pass) : 0);
   let above = new Uint8Array(row.length);
   const finishRow = (current: Pass): void => {
+    budget.spend('passedBytes', BYTES_PER_ROW);
     if ((row[0] ?? 5) > 4) throw damaged(phrase`the picture has a row of no known filter`);
     if (take) {
       unfiltered(row, above, Math.max(1, bitsPerPixel >> 3));
@@ -67,8 +73,10 @@ export function readRows(
     row = new Uint8Array(pass ? rowBytes(pass) : 0);
     above = new Uint8Array(row.length);
   };
-  inflate(packed, wanted, (piece) => {
+  inflate(packed, (piece) => {
+    budget.spend('passedBytes', piece.length);
     seen += piece.length;
+    if (seen > wanted) throw new RefusedError('too-large', phrase`a compressed part unpacks to more than it may`);
     for (let from = 0; pass && from < piece.length; ) {
       const part = piece.subarray(from, from + row.length - filled);
       row.set(part, filled);

@@ -1,5 +1,6 @@
 import { LIMITS } from '../../limits.ts';
 import { inEnglish, phrase } from '../../words/words.ts';
+import type { Budget } from '../bytes/budget.ts';
 import { joined } from '../bytes/byte-text.ts';
 import { damaged, RefusedError } from '../refusal.ts';
 import { exifOrientation, orientationAsExif } from './exif-orientation.ts';
@@ -50,7 +51,7 @@ function asStored(chunks: readonly Chunk[], header: PngHeader, palette: Uint8Arr
 }
 
 /** Reads a PNG (PNG, third edition). `verify` goes through all samples, which inspection does once and printing need not do again. */
-export function readPng(bytes: Uint8Array, verify: boolean): Picture {
+export function readPng(bytes: Uint8Array, verify: boolean, budget: Budget): Picture {
   const chunks = chunksOf(bytes);
   const header = pngHeader(chunks);
   const { columns, rows, hasAlpha, hasPalette, isInterlaced } = header;
@@ -63,14 +64,15 @@ export function readPng(bytes: Uint8Array, verify: boolean): Picture {
     columns,
     rows,
     image: () =>
-      mustUnpack ? flattened(samplesOf(chunks), header, { palette, key }) : asStored(chunks, header, palette),
+      mustUnpack ? flattened(samplesOf(chunks), header, { palette, key }, budget) : asStored(chunks, header, palette),
+    unpackedPixels: mustUnpack ? columns * rows : 0,
   });
   if (mustUnpack && columns * rows > LIMITS.imageUnpackedPixels)
     throw new RefusedError(
       'too-large',
       inEnglish`the picture is transparent or interlaced and has ${columns} × ${rows} pixels, and ${LIMITS.imageUnpackedPixels / 1e6} million are the most for such`,
     );
-  if (verify) readRows(samplesOf(chunks), header);
+  if (verify) readRows(samplesOf(chunks), header, budget);
   return picture;
 }
 

@@ -1,4 +1,5 @@
 import { phrase } from '../../words/words.ts';
+import { Budget } from '../bytes/budget.ts';
 import { RefusedError } from '../refusal.ts';
 import { cleanJpeg, isJpeg, readJpeg } from './jpeg.ts';
 import type { Picture } from './picture.ts';
@@ -14,9 +15,9 @@ export function isPicture(bytes: Uint8Array): boolean {
 }
 
 /** Reads a picture by its content. `verify` goes through all samples where they can be gone through. Throws `RefusedError`. */
-export function readPicture(bytes: Uint8Array, verify: boolean): Picture {
+export function readPicture(bytes: Uint8Array, verify: boolean, budget: Budget = new Budget()): Picture {
   if (isJpeg(bytes)) return readJpeg(bytes);
-  if (isPng(bytes)) return readPng(bytes, verify);
+  if (isPng(bytes)) return readPng(bytes, verify, budget);
   throw unknown();
 }
 

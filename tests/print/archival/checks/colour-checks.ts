@@ -1,6 +1,6 @@
-import type { PDFObject } from 'pdf-lib';
+import { PDFArray, type PDFObject } from 'pdf-lib';
 import type { Check } from '../check.ts';
-import { contentOf, get, isTrue, keysOf, listOf, nameOf, numberOf, unfollowed } from '../objects.ts';
+import { contentOf, dictOf, get, isTrue, keysOf, listOf, nameOf, numberOf, unfollowed } from '../objects.ts';
 import type { PdfFile } from '../pdf-file.ts';
 
 const intentsOf = ({ catalogue }: PdfFile): (PDFObject | undefined)[] =>
@@ -38,6 +38,27 @@ function colourDefects({ pages, objects }: PdfFile): string[] {
   return [...used, ...spaces.filter((space) => !COVERED.includes(space)).map((space) => `an image is in ${space}`)];
 }
 
+// An object with all that it leads to, as text.
+function written(object: PDFObject | undefined): string {
+  const dict = dictOf(object);
+  if (dict) {
+    const entries = keysOf(dict).map((key) => `${key} ${written(get(dict, key))}`);
+    return `<<${entries.sort().join(' ')}>>${Buffer.from(contentOf(object) ?? []).toString('latin1')}`;
+  }
+  return object instanceof PDFArray ? `[${listOf(object).map(written).join(' ')}]` : String(object);
+}
+
+function inkDefects({ objects }: PdfFile): string[] {
+  const mixtures = new Map<string, Set<string>>();
+  for (const object of objects) {
+    const [kind, ink, alternate, tint] = listOf(object);
+    if (nameOf(kind) !== 'Separation') continue;
+    const name = nameOf(ink) ?? '';
+    mixtures.set(name, (mixtures.get(name) ?? new Set()).add(`${written(alternate)} ${written(tint)}`));
+  }
+  return [...mixtures].filter(([, ways]) => ways.size > 1).map(([ink]) => `${ink} is mixed in several ways`);
+}
+
 function isOpaque(object: PDFObject): boolean {
   if (nameOf(get(object, 'S')) === 'Transparency') return false;
   const mask = get(object, 'SMask');
@@ -63,6 +84,7 @@ export const COLOUR_CHECKS: readonly Check[] = [
     defects: (file) => intentsOf(file).flatMap((intent) => profileDefects(get(intent, 'DestOutputProfile'))),
   },
   { name: 'colours that the intent covers', clause: 'A-3 6.2.4.3', defects: colourDefects },
+  { name: 'inks of one name are alike', clause: 'A-3 6.2.4.4', defects: inkDefects },
   {
     name: 'no transparency',
     clause: 'A-3 6.2.10, stricter',

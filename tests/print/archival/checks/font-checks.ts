@@ -28,8 +28,8 @@ function everyGlyph(file: PdfFile, defectOf: (font: Font, code: number) => strin
   );
 }
 
-// Zero, the byte order marks and the private areas are no text.
-const NO_TEXT = /[\0\ufeff\ufffe\ue000-\uf8ff]/;
+// Zero, the byte order marks and the private areas, those of planes 15 and 16 among them, are no text.
+const NO_TEXT = /[\0\ufeff\ufffe\ue000-\uf8ff]|[\udb80-\udbff][\udc00-\udfff]/;
 
 export const FONT_CHECKS: readonly Check[] = [
   {
@@ -72,7 +72,7 @@ export const FONT_CHECKS: readonly Check[] = [
     defects: (file) =>
       everyGlyph(file, ({ glyphOf, program, textOf }, code) => {
         const text = textOf(code);
-        if (!glyphOf || !program || !text || glyphOf(code) === 0) return undefined;
+        if (!glyphOf || !program || !text || NO_TEXT.test(text) || glyphOf(code) === 0) return undefined;
         const glyph = program.glyphFor(text.codePointAt(0) ?? 0);
         return glyph === glyphOf(code) ? undefined : `glyph ${glyphOf(code)}, but ${text} is glyph ${glyph}`;
       }),
@@ -85,6 +85,15 @@ export const FONT_CHECKS: readonly Check[] = [
         const text = textOf(code);
         return text && !NO_TEXT.test(text) ? undefined : 'no text';
       }),
+  },
+  {
+    name: 'no lists of glyphs',
+    clause: 'A-3 6.2.11.4.2, UA-1 7.21.4.2, stricter',
+    defects: ({ objects }) =>
+      objects
+        .filter((object) => get(object, 'FontName') !== undefined)
+        .flatMap((object) => ['CIDSet', 'CharSet'].filter((key) => get(object, key) !== undefined))
+        .map((key) => `a font descriptor has ${key}`),
   },
   {
     name: 'glyph widths',

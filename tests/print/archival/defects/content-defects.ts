@@ -1,3 +1,4 @@
+import type { PDFDict } from 'pdf-lib';
 import { get, listOf } from '../objects.ts';
 import { type Defect, type Draft, name } from './draft.ts';
 
@@ -11,6 +12,13 @@ const FIRST_MARK = /\/(\w+)<<\/MCID 0>>BDC/;
 
 const descendant = (draft: Draft) => draft.having('CIDToGIDMap');
 const firstFont = (draft: Draft) => draft.having('DescendantFonts');
+
+/** Says another text of the letter a in the first font, as UTF-16 in hexadecimal; none where none is given. */
+const textOfA = (text: string) => (draft: Draft) =>
+  draft.rewrite(firstFont(draft), 'ToUnicode', (map) => {
+    const own = text === '' ? '' : `<0061> <0061> <${text}>\n`;
+    return map.toString('latin1').replace('<0020> <007e> <0020>', `<0020> <0060> <0020>\n${own}<0062> <007e> <0062>`);
+  });
 
 export const CONTENT_DEFECTS: readonly Defect[] = [
   { check: 'operators known', spoil: add('xyzzy') },
@@ -65,6 +73,29 @@ export const CONTENT_DEFECTS: readonly Defect[] = [
       context.register(context.obj({ Type: 'XObject', Subtype: 'Image', ColorSpace: 'DeviceCMYK' })),
   },
   {
+    check: 'inks of one name are alike',
+    what: 'another tint',
+    spoil: ({ document: { context } }) => {
+      for (const blue of [0, 0.1])
+        context.register(
+          context.obj([
+            'Separation',
+            'Gold',
+            'DeviceRGB',
+            { FunctionType: 2, N: 1, C0: [1, 1, 1], C1: [0.8, 0.6, blue] },
+          ]),
+        );
+    },
+  },
+  {
+    check: 'inks of one name are alike',
+    what: 'another alternate',
+    spoil: ({ document: { context } }) => {
+      for (const space of ['DeviceRGB', 'DeviceGray'])
+        context.register(context.obj(['Separation', 'Gold', space, { FunctionType: 2, N: 1 }]));
+    },
+  },
+  {
     check: 'no transparency',
     spoil: ({ document: { context } }) => context.register(context.obj({ Type: 'ExtGState', ca: 0.5 })),
   },
@@ -94,12 +125,26 @@ export const CONTENT_DEFECTS: readonly Defect[] = [
         return map;
       }),
   },
+  { check: 'text of every glyph', what: 'none', spoil: textOfA('') },
+  { check: 'text of every glyph', what: 'in the private area', spoil: textOfA('e000') },
+  { check: 'text of every glyph', what: 'at the end of that', spoil: textOfA('f8ff') },
+  { check: 'text of every glyph', what: 'in plane 15', spoil: textOfA('db80dc00') },
+  { check: 'text of every glyph', what: 'in plane 16', spoil: textOfA('dbffdffd') },
+  { check: 'text of every glyph', what: 'that is zero', spoil: textOfA('0000') },
+  { check: 'text of every glyph', what: 'that is a byte order mark', spoil: textOfA('feff') },
+  { check: 'text of every glyph', what: 'that is one turned round', spoil: textOfA('fffe') },
   {
-    check: 'text of every glyph',
-    spoil: (draft) =>
-      draft.rewrite(firstFont(draft), 'ToUnicode', (map) =>
-        map.toString('latin1').replace('<0020> <007e>', '<0020> <0060>'),
-      ),
+    check: 'no lists of glyphs',
+    what: 'of a composite font',
+    spoil: (draft) => {
+      const list = draft.document.context.register(draft.document.context.stream(Uint8Array.of(255)));
+      (get(descendant(draft), 'FontDescriptor') as PDFDict).set(name('CIDSet'), list);
+    },
+  },
+  {
+    check: 'no lists of glyphs',
+    what: 'of a simple font',
+    spoil: (draft) => draft.set(get(descendant(draft), 'FontDescriptor'), 'CharSet', 'space'),
   },
   {
     check: 'glyph widths',

@@ -1,0 +1,20 @@
+import type { PdfFile } from './pdf-file.ts';
+import { dictionaryOf, isArray, isName, isStream, type PdfDictionary, type PdfStream } from './pdf-object.ts';
+
+/** The drawings of a font of drawn letters by their codes (ISO 32000-1, 9.6.5). */
+export function drawnLetters(font: PdfDictionary, { resolve }: PdfFile): ReadonlyMap<number, PdfStream> {
+  const letters = new Map<number, PdfStream>();
+  const drawings = dictionaryOf(resolve(font.get('CharProcs')));
+  const differences = resolve(dictionaryOf(resolve(font.get('Encoding'))).get('Differences'));
+  let code = 0;
+  for (const each of isArray(differences) ? differences : []) {
+    const item = resolve(each);
+    if (typeof item === 'number') code = item;
+    else if (isName(item)) {
+      const drawing = resolve(drawings.get(item.name));
+      if (isStream(drawing)) letters.set(code, drawing);
+      code += 1;
+    }
+  }
+  return letters;
+}

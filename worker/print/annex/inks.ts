@@ -1,0 +1,86 @@
+import { inEnglish, phrase } from '../../words/words.ts';
+import { crc32 } from '../picture/crc32.ts';
+import { damaged } from '../refusal.ts';
+import type { PdfFile } from './pdf-file.ts';
+import {
+  isArray,
+  isDictionary,
+  isName,
+  isReference,
+  isStream,
+  isString,
+  nameOf,
+  type PdfObject,
+} from './pdf-object.ts';
+import { shortName } from './short-name.ts';
+
+// Functions that mix other functions nest a few levels.
+const DEEPEST = 16;
+
+// An object as text, the same for objects that are alike wherever they stand.
+function likeness(object: PdfObject, file: PdfFile, depth = 0): string {
+  if (depth > DEEPEST) throw damaged(phrase`objects are nested too deeply`);
+  file.budget.spend('objects', 1);
+  const found = isReference(object) ? file.resolve(object) : object;
+  const within = (part: PdfObject): string => likeness(part, file, depth + 1);
+  if (isStream(found)) {
+    file.budget.spend('unpackedBytes', found.bytes.length);
+    return `${within(found.dictionary)}${crc32(found.bytes)}:${found.bytes.length}`;
+  }
+  if (isArray(found)) return `[${found.map(within).join(' ')}]`;
+  if (isDictionary(found)) {
+    const entries = [...found].map(([key, value]) => `${JSON.stringify(key)} ${within(value)}`);
+    return `<<${entries.sort().join(' ')}>>`;
+  }
+  if (isName(found)) return `/${JSON.stringify(found.name)}`;
+  return isString(found) ? JSON.stringify(found.text) : String(found);
+}
+
+/** Of how many inks of a file it is kept how they are mixed. */
+export const MOST_INKS = 6;
+
+/** Inks of a file by name (`Separation`), each with what tells it from another of that name. */
+export type Inks = ReadonlyMap<string, string>;
+
+/** Which inks a file names, and how they are mixed (ISO 19005-3, 6.2.4.4, from published validation profiles). */
+export class InkList {
+  readonly #file: PdfFile;
+  readonly #seen = new Set<readonly PdfObject[]>();
+  readonly inks = new Map<string, string>();
+  readonly obstacles = new Set<string>();
+
+  constructor(file: PdfFile) {
+    this.#file = file;
+  }
+
+  /** Notes a colour space, if it is that of an ink. */
+  note(space: readonly PdfObject[]): void {
+    const [kind, name, alternate = null, tint = null] = space;
+    if (nameOf(this.#file.resolve(kind)) !== 'Separation' || this.#seen.has(space)) return;
+    this.#seen.add(space);
+    const ink = nameOf(this.#file.resolve(name));
+    const mixture = likeness([alternate, tint], this.#file);
+    const known = this.inks.get(ink);
+    if (known === undefined) this.inks.set(ink, mixture);
+    if (this.inks.size > MOST_INKS) this.obstacles.add(inEnglish`it names more than ${MOST_INKS} inks`);
+    if (known !== undefined && known !== mixture)
+      this.obstacles.add(inEnglish`it mixes the ink ${shortName(ink)} in more than one way`);
+  }
+}
+
+/** A mixture as a few figures, to be kept with what is known of a file. */
+export function mixtureCode(mixture: string): string {
+  return crc32(new TextEncoder().encode(mixture)).toString(16).padStart(8, '0');
+}
+
+/** Inks that several files mix each in its own way, as obstacles for the file that holds them all. */
+export function inkObstacles(files: readonly Inks[]): string[] {
+  const mixtures = new Map<string, string>();
+  const differing = new Set<string>();
+  for (const [ink, mixture] of files.flatMap((inks) => [...inks])) {
+    const known = mixtures.get(ink) ?? mixture;
+    mixtures.set(ink, known);
+    if (known !== mixture) differing.add(ink);
+  }
+  return [...differing].map((ink) => inEnglish`its papers mix the ink ${shortName(ink)} in more than one way`);
+}

@@ -1,0 +1,61 @@
+import { inEnglish } from '../../words/words.ts';
+import { type CodeCutter, codeCutterOf } from './font-codes.ts';
+import { fontNameOf } from './font-obstacles.ts';
+import { textOfCode } from './font-text.ts';
+import type { PdfFile } from './pdf-file.ts';
+import type { PdfDictionary } from './pdf-object.ts';
+
+/** What of a font was shown. */
+interface Use {
+  cut: CodeCutter | null;
+  codes: Set<number>;
+  isClear: boolean;
+}
+
+// As many as a font can have glyphs.
+const MOST_CODES = 65_536;
+
+// Zero, the byte order mark and its mirror image are no text; what the private areas mean is known to nobody (ISO 19005-3, 6.2.11.7.2 and
+// 6.2.11.7.3, from published validation profiles).
+const NO_TEXT = /[\0\ufeff\ufffe]/;
+const PRIVATE = /[\ue000-\uf8ff\u{f0000}-\u{10ffff}]/u;
+
+/** Which codes of which fonts are shown, and what that keeps a file from claiming. */
+export class UsedCodes {
+  readonly #file: PdfFile;
+  readonly #uses = new Map<PdfDictionary, Use>();
+
+  constructor(file: PdfFile) {
+    this.#file = file;
+  }
+
+  note(font: PdfDictionary, string: string): void {
+    const use = this.#uses.get(font) ?? { cut: codeCutterOf(font, this.#file), codes: new Set(), isClear: true };
+    this.#uses.set(font, use);
+    const isWhole = use.cut?.(string, (code) => use.codes.add(code)) ?? false;
+    use.isClear &&= isWhole && use.codes.size <= MOST_CODES;
+  }
+
+  /** Why a file that holds the fonts cannot say its text, in words; a font that says nothing of its text is named elsewhere. */
+  obstacles(): string[] {
+    return [...this.#uses].flatMap(([font, { codes, isClear }]) => {
+      const textOf = textOfCode(font, this.#file);
+      if (!textOf) return [];
+      const name = fontNameOf(font, this.#file.resolve);
+      if (!isClear)
+        return [
+          inEnglish`the strings of the font ${name} cannot be read: the table of their codes is not in the file, or does not fit them`,
+        ];
+      const found = new Set<string>();
+      for (const code of codes) {
+        const text = textOf(code);
+        if (text === undefined || text === '')
+          found.add(inEnglish`the font ${name} shows characters without saying which text they are`);
+        else if (NO_TEXT.test(text)) found.add(inEnglish`the font ${name} shows characters that it says are none`);
+        else if (PRIVATE.test(text))
+          found.add(inEnglish`the font ${name} shows characters whose text is private to it, such as marks of lists`);
+      }
+      return [...found];
+    });
+  }
+}
