@@ -1,4 +1,5 @@
 import type { Circuit } from '../../visit/visit.ts';
+import { isAtMost } from '../limit-met.ts';
 import { TABLE_CONDITIONS, tableBundleWires, wireSize } from './wire-table.ts';
 
 /** Altitude up to which the factor is known: AC 43.13-1B 11-67, example 2, reads 0.91 off the chart at 20,000 ft. */
@@ -12,7 +13,7 @@ const READ_ALTITUDE_FACTOR = 0.91;
  * @source AC 43.13-1B 11-67 example 2, read for 20,000 ft; the straight line from sea level is our own
  */
 export function altitudeFactor(altitudeFt: number): number | undefined {
-  if (!(altitudeFt <= READ_ALTITUDE_FT)) return undefined;
+  if (!isAtMost(altitudeFt, READ_ALTITUDE_FT)) return undefined;
   return 1 - (1 - READ_ALTITUDE_FACTOR) * (Math.max(altitudeFt, 0) / READ_ALTITUDE_FT);
 }
 
@@ -47,8 +48,8 @@ export function ampacityOf(circuit: Circuit, altitudeFt: number): Ampacity | und
   }
   const row = wireSize(circuit);
   const isWithin =
-    circuit.ambientC <= TABLE_CONDITIONS.ambientC &&
-    altitudeFt <= TABLE_CONDITIONS.altitudeFt &&
+    isAtMost(circuit.ambientC, TABLE_CONDITIONS.ambientC) &&
+    isAtMost(altitudeFt, TABLE_CONDITIONS.altitudeFt) &&
     isBundleWithin(circuit);
   return row && isWithin ? { currentA: row.ampacityA[circuit.temperatureRating], from: 'table' } : undefined;
 }
@@ -57,5 +58,5 @@ export function ampacityOf(circuit: Circuit, altitudeFt: number): Ampacity | und
 function isBundleWithin(circuit: Circuit): boolean {
   const { bundleWires, bundleLoadPercent } = circuit;
   if (bundleWires === 1) return true;
-  return bundleLoadPercent <= TABLE_CONDITIONS.bundleLoadPercent && bundleWires <= tableBundleWires(circuit);
+  return isAtMost(bundleLoadPercent, TABLE_CONDITIONS.bundleLoadPercent) && bundleWires <= tableBundleWires(circuit);
 }

@@ -1,4 +1,5 @@
 import type { Aircraft } from '../../visit/visit.ts';
+import { isAtLeast } from '../limit-met.ts';
 import type { Envelope } from './envelope.ts';
 import { loadingExtremes } from './extremes.ts';
 import { type LoadSpaceOptions, loadStationsOf } from './load-space.ts';
@@ -29,7 +30,7 @@ export function minimumSoloKg(aircraft: Aircraft, options: LoadSpaceOptions, env
   const isInside = (pilotKg: number): boolean => {
     const restriction = { ...others, [pilot.id]: { minimumKg: pilotKg, maximumKg: pilotKg } };
     const extremes = loadingExtremes(aircraft, { ...options, restriction }, envelope);
-    return extremes?.margins.every(({ margin }) => margin >= 0) ?? false;
+    return extremes?.margins.every(({ margin }) => isAtLeast(margin, 0)) ?? false;
   };
   const mostKg = Math.min(pilot.maximumMassKg, MOST_TRIED_KG);
   let above = LEAST_TRIED_KG;

@@ -1,3 +1,4 @@
+import { isAtMost } from '../../calc/limit-met.ts';
 import { phrase } from '../../words/words.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
 
@@ -11,7 +12,7 @@ export const deviationLarge: Rule = {
   source: PRACTICE,
   check: ({ results, say }) =>
     (results.compass?.swings ?? []).flatMap(({ state, greatestDeviationDeg }, index): Hit[] =>
-      greatestDeviationDeg <= TARGET_DEG || greatestDeviationDeg > 10
+      isAtMost(greatestDeviationDeg, TARGET_DEG) || !isAtMost(greatestDeviationDeg, 10)
         ? []
         : [
             {

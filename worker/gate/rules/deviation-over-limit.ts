@@ -1,10 +1,9 @@
+import { isAtMost } from '../../calc/limit-met.ts';
 import { phrase } from '../../words/words.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
 
 /** Deviation in level flight on any heading. */
 const LIMIT_DEG = 10;
-/** Differences of headings are rounded by a few parts in 10¹⁵. */
-const ROUNDING_DEG = 1e-9;
 
 export const deviationOverLimit: Rule = {
   code: 'DEVIATION_OVER_LIMIT',
@@ -15,7 +14,7 @@ export const deviationOverLimit: Rule = {
   check: ({ results, say }) =>
     (results.compass?.swings ?? []).flatMap(({ state, readings }, index) =>
       readings.flatMap(({ headingDeg, deviationDeg }): Hit[] =>
-        Math.abs(deviationDeg) <= LIMIT_DEG + ROUNDING_DEG
+        isAtMost(Math.abs(deviationDeg), LIMIT_DEG)
           ? []
           : [
               {

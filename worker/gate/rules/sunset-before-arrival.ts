@@ -1,3 +1,4 @@
+import { isAtLeast } from '../../calc/limit-met.ts';
 import { phrase } from '../../words/words.ts';
 import { PRACTICE, type Rule } from '../rule.ts';
 
@@ -9,7 +10,7 @@ export const sunsetBeforeArrival: Rule = {
   source: PRACTICE,
   check: ({ results, say }) => {
     const { daylightMin, sunsetAt } = results.clock;
-    if (daylightMin === undefined || sunsetAt === undefined || daylightMin >= 0) return [];
+    if (daylightMin === undefined || sunsetAt === undefined || isAtLeast(daylightMin, 0)) return [];
     return [
       {
         path: ['departure'],

@@ -1,3 +1,4 @@
+import { isAtMost } from '../../calc/limit-met.ts';
 import { phrase } from '../../words/words.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
 import { conductorName } from '../wire-name.ts';
@@ -11,12 +12,13 @@ export const wireOverloaded: Rule = {
   check: ({ visit, results, say }) =>
     (visit.electrical?.circuits ?? []).flatMap(({ name, gauge, material }, index): Hit[] => {
       const result = results.electrical?.circuits[index];
-      if (!result?.ampacity || result.continuousA <= result.ampacity.currentA) return [];
+      if (!result?.ampacity || isAtMost(result.continuousA, result.ampacity.currentA)) return [];
       const { continuousA, ampacity } = result;
+      const [loadText, capacityText] = say.plainApart(continuousA, ampacity.currentA, 1);
       return [
         {
           path: ['electrical', 'circuits', index, 'gauge'],
-          sentence: say.words`Circuit ${name}: ${say.plain(continuousA, 1)} A without end in wire ${conductorName({ gauge, material }, say)}, which carries ${say.plain(ampacity.currentA, 1)} A`,
+          sentence: say.words`Circuit ${name}: ${loadText} A without end in wire ${conductorName({ gauge, material }, say)}, which carries ${capacityText} A`,
           data: { continuousA, ampacityA: ampacity.currentA, gauge },
         },
       ];
