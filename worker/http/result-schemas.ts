@@ -261,6 +261,7 @@ const Clock = z.object({
   arrivalAt: optionalText,
   sunsetAt: optionalText,
   daylightMin: maybe,
+  isDarkAtArrival: flag.optional(),
 });
 
 export const AssessmentResults = z

@@ -67,7 +67,12 @@ export interface Printer {
   /** A number in a unit that every record shares; a limit is rounded inward. */
   plain(value: number, decimals: number, bound?: Bound): string;
   /** A number and the limit that it breaks, with as many digits as show that it does. */
-  plainApart(value: number, limit: number, decimals: number): [value: string, limit: string];
+  plainApart(
+    value: number,
+    limit: number,
+    decimals: number,
+    options?: Pick<PrintOptions, 'signed'>,
+  ): [value: string, limit: string];
   /** The same with its sign always shown. */
   signed(value: number, decimals: number): string;
   /** A number with the digits that it has; at most so many decimals, 12 unless told. */
@@ -110,9 +115,9 @@ export function printerFor(units: Units, lexicon: Lexicon = ENGLISH_LEXICON): Pr
     },
     unit: (quantity) => unitOf(quantity, units),
     plain: (value, decimals, bound) => printNumber(rounded(value, decimals, bound), decimals, figures),
-    plainApart: (value, limit, usual) => {
+    plainApart: (value, limit, usual, { signed = false } = {}) => {
       const decimals = decimalsApart(value, limit, usual);
-      return [printNumber(value, decimals, figures), printNumber(limit, decimals, figures)];
+      return [(signed ? printSigned : printNumber)(value, decimals, figures), printNumber(limit, decimals, figures)];
     },
     signed: (value, decimals) => printSigned(value, decimals, figures),
     asIs: (value, most = 12) => printAsIs(value, most, figures),

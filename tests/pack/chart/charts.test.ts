@@ -108,6 +108,7 @@ describe('clockChart()', () => {
     arrivalAt: undefined,
     sunsetAt: undefined,
     daylightMin: undefined,
+    isDarkAtArrival: undefined,
   };
 
   test('sets bars in time, and the latest take-off after the last of them by the slack', () => {

@@ -40,6 +40,7 @@ export function compassCardView(context: PackContext): View {
     swings: found.swings.map((swing) => swingView(context, swing)),
     hasLoads: found.loads.length > 0,
     loads: found.loads.map(({ name, shiftDeg }) => ({ name, shift: say.signed(shiftDeg, 1) })),
+    hasCard: found.swings.some(({ card }) => card.length > 0),
     card: cardView(context, found.swings),
     signatures: [signatureOf(visit, compass.by, say.words`Swung by`, say.date(dateOf(compass.swungAt)))],
     ...sources(
@@ -69,7 +70,7 @@ function swingView(
     })),
     coefficients: coefficients
       ? COEFFICIENTS.map((name) => `${name} ${say.signed(coefficients[name], 2)}°`).join(', ')
-      : say.words`too few headings`,
+      : say.words`too few headings, or not all round`,
     advice: correction
       ? say.words`Correctors, should it be adjusted again: on south set ${threeFigures(correction.setSouthDeg)}, on west set ${threeFigures(correction.setWestDeg)}.`
       : say.words`No advice for the correctors: a cardinal heading is missing.`,
