@@ -84,7 +84,12 @@ export async function print(job: PrintJob): Promise<Printed> {
     obstacles.push(...annex.obstacles);
     return annex;
   };
-  const set = setPages(job.documents, paper, { pictureOf: picturesOf(job), annexOf, words });
+  const set = setPages(job.documents, paper, {
+    pictureOf: picturesOf(job),
+    annexOf,
+    mark: printableText(job.mark ?? '', '', () => {}),
+    words,
+  });
   const findings = [...set.findings];
   const { headsOf, mark } = headsFor(job, { pages: set.pages.length, words }, (finding) => findings.push(finding));
   const drawn = drawPages(set, paper, headsOf, mark);

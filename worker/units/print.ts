@@ -2,7 +2,15 @@ import { ENGLISH_LEXICON, type Lexicon } from '../words/lexicon.ts';
 import { type Words, wordsOf } from '../words/words.ts';
 import { printDate, printMoment } from './calendar.ts';
 import { factorOf, otherUnits, type Quantity, type Units, unitOf } from './quantity.ts';
-import { type Bound, decimalsApart, printAsIs, printNumber, printSigned, roundWithin } from './rounding.ts';
+import {
+  type Bound,
+  decimalsApart,
+  decimalsStated,
+  printAsIs,
+  printNumber,
+  printSigned,
+  roundWithin,
+} from './rounding.ts';
 
 /** How many decimals each quantity is printed with, by the unit it is printed in: about a tenth of what a shop can measure. */
 const DECIMALS: Record<string, number> = {
@@ -52,6 +60,8 @@ export interface Printer {
   term(text: string, document?: string): string;
   /** The number alone, for a column whose head carries the unit. */
   number(quantity: Quantity, value: number, options?: PrintOptions): string;
+  /** The number alone as it was stated: with more than the usual decimals where it has them. */
+  stated(quantity: Quantity, value: number): string;
   /** The number with its unit, joined by a no-break space. */
   measure(quantity: Quantity, value: number, options?: PrintOptions): string;
   /** The same measure in the other system of units; of a limit, the figure printed in the own system, rounded inward once more. */
@@ -75,8 +85,8 @@ export interface Printer {
   ): [value: string, limit: string];
   /** The same with its sign always shown. */
   signed(value: number, decimals: number): string;
-  /** A number with the digits that it has; at most so many decimals, 12 unless told. */
-  asIs(value: number, most?: number): string;
+  /** A number with the digits that it has; at most so many decimals, 12 unless told; a limit is rounded inward to them. */
+  asIs(value: number, most?: number, bound?: Bound): string;
   date(date: string): string;
   moment(moment: string): string;
 }
@@ -106,6 +116,10 @@ export function printerFor(units: Units, lexicon: Lexicon = ENGLISH_LEXICON): Pr
     words: wordsOf(lexicon),
     term: (text, document) => lexicon.find(text, document),
     number,
+    stated: (quantity, value) => {
+      const [converted, usual] = [value / factorOf(quantity, units), decimalsOf(quantity, units)];
+      return printNumber(converted, decimalsStated(converted, usual), figures);
+    },
     measure,
     other: (quantity, value, bound) => inOtherUnits(lexicon, units, { quantity, value, bound }),
     apart: (quantity, value, limit, options) => {
@@ -120,7 +134,7 @@ export function printerFor(units: Units, lexicon: Lexicon = ENGLISH_LEXICON): Pr
       return [(signed ? printSigned : printNumber)(value, decimals, figures), printNumber(limit, decimals, figures)];
     },
     signed: (value, decimals) => printSigned(value, decimals, figures),
-    asIs: (value, most = 12) => printAsIs(value, most, figures),
+    asIs: (value, most = 12, bound) => printAsIs(rounded(value, most, bound), most, figures),
     date: (date) => printDate(date, figures),
     moment: (moment) => printMoment(moment, figures),
   };

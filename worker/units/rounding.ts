@@ -58,6 +58,18 @@ export function decimalsApart(a: number, b: number, usual: number): number {
 }
 
 /**
+ * How many decimals it takes to print a figure as it was stated: the usual ones or some more.
+ *
+ * @example decimalsStated(1640.25, 0)  // 2
+ */
+export function decimalsStated(value: number, usual: number): number {
+  const slack = 1e-9 * Math.max(1, Math.abs(value));
+  let decimals = usual;
+  while (decimals < usual + MOST_EXTRA && Math.abs(roundForPrint(value, decimals) - value) > slack) decimals++;
+  return decimals;
+}
+
+/**
  * A number as the pack prints it: fixed decimals, digits in groups, a true minus sign, no negative zero.
  *
  * @example printNumber(-12.5, 0)  // '−13'

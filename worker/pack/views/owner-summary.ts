@@ -5,6 +5,7 @@ import type { View } from '../render.ts';
 import { bothSystems } from './both-systems.ts';
 import { common, sources } from './common.ts';
 import { dueLimit } from './due-limit.ts';
+import { loadLimitRows, massLimitRows } from './pilot-limits.ts';
 
 /** A limit that is not to be passed. */
 const MOST = { bound: 'most' } as const;
@@ -59,7 +60,7 @@ export function ownerSummaryView(context: PackContext): View {
 /** What may be loaded from now on. */
 function limitRows(context: PackContext): View[] {
   const { visit, results, say } = context;
-  const { schedule, loading } = results;
+  const { schedule } = results;
   if (!schedule) return [];
   return [
     {
@@ -67,21 +68,13 @@ function limitRows(context: PackContext): View[] {
       measure: bothSystems(say, 'mass', schedule.massKg),
       note: changeNote(context),
     },
-    {
-      name: say.words`Maximum mass`,
-      measure: bothSystems(say, 'mass', visit.aircraft.maximumMassKg, MOST),
+    ...massLimitRows(context),
+    ...loadLimitRows(context),
+    ...(visit.aircraft.loadingLimits ?? []).map(({ text, maximumMassKg }) => ({
+      name: text,
+      measure: bothSystems(say, 'mass', maximumMassKg, MOST),
       note: '',
-    },
-    {
-      name: say.words`Crew, baggage and fuel together`,
-      measure: bothSystems(say, 'mass', schedule.usefulLoadKg, MOST),
-      note: '',
-    },
-    {
-      name: say.words`Left for crew and baggage with full tanks`,
-      measure: bothSystems(say, 'mass', loading?.payloadFullFuelKg ?? 0, MOST),
-      note: '',
-    },
+    })),
   ];
 }
 

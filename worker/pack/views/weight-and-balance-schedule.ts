@@ -9,6 +9,7 @@ import type { View } from '../render.ts';
 import { type BothSystems, bothSystems } from './both-systems.ts';
 import { unitHeads } from './change-rows.ts';
 import { common, sources } from './common.ts';
+import { fullTanksNote, governedBy } from './pilot-limits.ts';
 import { stationRows } from './station-rows.ts';
 
 export function weightAndBalanceScheduleView(context: PackContext): View {
@@ -76,7 +77,9 @@ function headFigures(context: PackContext, schedule: Schedule): View {
     emptyCap: bothSystems(say, 'mass', aircraft.maximumEmptyMassKg, MOST),
     emptyRange: emptyRange(context),
     usefulLoad: bothSystems(say, 'mass', schedule.usefulLoadKg, MOST),
-    fullFuelPayload: bothSystems(say, 'mass', results.loading?.payloadFullFuelKg, MOST),
+    usefulLoadNote: results.loading ? governedBy(context, results.loading.limits.usefulLoad.governedBy) : '',
+    fullFuelPayload: bothSystems(say, 'mass', results.loading?.limits.fullTanksPayload.kg, MOST),
+    fullFuelNote: fullTanksNote(context),
     payloadRule: payloadLine(context, schedule.massKg),
   };
 }
@@ -86,7 +89,7 @@ function emptyRange({ visit, say }: PackContext): BothSystems {
   if (!range) return { value: DASH, other: '' };
   const { forwardMm, aftMm } = range;
   return {
-    value: say.words`${say.number('arm', forwardMm)} to ${say.measure('arm', aftMm)}`,
+    value: say.words`${say.number('arm', forwardMm, { bound: 'least' })} to ${say.measure('arm', aftMm, { bound: 'most' })}`,
     other: say.words`${say.other('arm', forwardMm, 'least')} to ${say.other('arm', aftMm, 'most')}`,
   };
 }
@@ -128,7 +131,7 @@ function payloadLine({ visit, regime, say }: PackContext, emptyKg: number): stri
   const rule = regime.minimumPayload.value;
   if (!rule) return say.words`the regime sets none`;
   const { sparePayloadKg } = payloadAgainst(visit, emptyKg, rule);
-  return say.words`${say.measure('mass', sparePayloadKg, { signed: true })} against ${visit.aircraft.seats} × ${say.measure('mass', rule.perSeatKg)} and ${say.plain(rule.fuelHours, 1)} h of fuel`;
+  return say.words`${say.measure('mass', sparePayloadKg, { signed: true, ...MOST })} against ${visit.aircraft.seats} × ${say.measure('mass', rule.perSeatKg)} and ${say.plain(rule.fuelHours, 1)} h of fuel`;
 }
 
 function envelopeRows({ visit, say }: PackContext): View {
@@ -137,8 +140,8 @@ function envelopeRows({ visit, say }: PackContext): View {
     hasEnvelope: corners.length > 0,
     envelope: corners.map(({ armMm, massKg }, index) => ({
       corner: String(index + 1),
-      mass: say.number('mass', massKg),
-      arm: say.number('arm', armMm),
+      mass: say.stated('mass', massKg),
+      arm: say.stated('arm', armMm),
     })),
   };
 }
