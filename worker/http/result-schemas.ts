@@ -248,6 +248,7 @@ export const Due = z.object({
   basis: text,
   dueDate: optionalText,
   dueHours: maybe,
+  meter: optionalText,
   dueLandings: maybe,
   daysLeft: maybe,
   hoursLeft: maybe,

@@ -17,6 +17,10 @@ export interface NextDue {
   limit: string;
   /** The date of the limit alone, where it has one. */
   date: string | undefined;
+  /** Its hours, and the meter that they are read on: that of the airframe where none is named. */
+  hours: number | undefined;
+  meter: string | undefined;
+  landings: number | undefined;
 }
 
 const NEVER = '9999-12-31';
@@ -26,18 +30,19 @@ export function nextDue(
   { visit, results, say }: Pick<PackContext, 'visit' | 'results' | 'say'>,
   at: string,
 ): NextDue[] {
-  return [...lives(results, say), ...deferrals(visit, dateOf(at), say)]
+  return [...lives(visit, results, say), ...deferrals(visit, dateOf(say.local(at)), say)]
     .sort((a, b) => byText(a.expected, b.expected) || byText(a.id, b.id))
-    .map(({ id, what, limit, date }) => ({ id, what, limit, date }));
+    .map(({ expected: _expected, ...due }) => due);
 }
 
 type Expected = NextDue & { expected: string };
 
-function lives({ due }: Results, say: Printer): Expected[] {
-  return due.flatMap(({ id, item, dueDate, dueHours, dueLandings, forecastDate: expected = NEVER }) => {
+function lives(visit: Visit, { due }: Results, say: Printer): Expected[] {
+  return due.flatMap(({ id, item, dueDate, dueHours, meter, dueLandings, forecastDate: expected = NEVER }) => {
     const landings = dueLandings === undefined ? undefined : landingsText(dueLandings, say);
-    const limit = eitherOf(say, dueLimit(say, dueDate, dueHours), landings);
-    return limit === undefined ? [] : [{ id, what: item, limit, date: dueDate, expected }];
+    const limit = eitherOf(say, dueLimit(visit, { date: dueDate, hours: dueHours, meter }, say), landings);
+    if (limit === undefined) return [];
+    return [{ id, what: item, limit, date: dueDate, hours: dueHours, meter, landings: dueLandings, expected }];
   });
 }
 
@@ -45,10 +50,11 @@ function deferrals(visit: Visit, today: string, say: Printer): Expected[] {
   const hoursNow = hoursOf(visit, 'airframe');
   return (visit.findings ?? []).flatMap(({ id, text, deferral }) => {
     const { untilDate, untilHours } = deferral ?? {};
-    const limit = dueLimit(say, untilDate, untilHours);
+    const limit = dueLimit(visit, { date: untilDate, hours: untilHours }, say);
     if (limit === undefined) return [];
     const hoursLeft = untilHours === undefined || hoursNow === undefined ? undefined : untilHours - hoursNow;
     const expected = forecastDate(today, untilDate, hoursLeft, visit.lives?.hoursPerYear) ?? NEVER;
-    return [{ id, what: text, limit, date: untilDate, expected }];
+    const [meter, landings] = [undefined, undefined];
+    return [{ id, what: text, limit, date: untilDate, hours: untilHours, meter, landings, expected }];
   });
 }

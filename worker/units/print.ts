@@ -1,6 +1,6 @@
 import { ENGLISH_LEXICON, type Lexicon } from '../words/lexicon.ts';
 import { type Words, wordsOf } from '../words/words.ts';
-import { printDate, printMoment } from './calendar.ts';
+import { dateOf, inZoneOf, printDate, printMoment } from './calendar.ts';
 import { factorOf, otherUnits, type Quantity, type Units, unitOf } from './quantity.ts';
 import {
   type Bound,
@@ -11,6 +11,8 @@ import {
   printSigned,
   roundWithin,
 } from './rounding.ts';
+
+export type { Bound } from './rounding.ts';
 
 /** How many decimals each quantity is printed with, by the unit it is printed in: about a tenth of what a shop can measure. */
 const DECIMALS: Record<string, number> = {
@@ -88,17 +90,24 @@ export interface Printer {
   /** A number with the digits that it has; at most so many decimals, 12 unless told; a limit is rounded inward to them. */
   asIs(value: number, most?: number, bound?: Bound): string;
   date(date: string): string;
+  /** A moment in the zone of the record. */
   moment(moment: string): string;
+  /** The day of a moment in the zone of the record. */
+  day(moment: string): string;
+  /** A moment as ISO text, written in the zone of the record. */
+  local(moment: string): string;
 }
 
 /**
  * A printer for the units a record declares.
  *
  * @param lexicon the language of the record
+ * @param zone a moment with the offset in which all others are printed; without it each stands in its own
  * @example printerFor({ mass: 'lb', arm: 'in', volume: 'usgal' }).measure('arm', 254)  // '10.00 in'
  */
-export function printerFor(units: Units, lexicon: Lexicon = ENGLISH_LEXICON): Printer {
+export function printerFor(units: Units, lexicon: Lexicon = ENGLISH_LEXICON, zone?: string): Printer {
   const { figures } = lexicon;
+  const local = (moment: string): string => (zone === undefined ? moment : inZoneOf(zone, moment));
   const number = (
     quantity: Quantity,
     value: number,
@@ -136,7 +145,9 @@ export function printerFor(units: Units, lexicon: Lexicon = ENGLISH_LEXICON): Pr
     signed: (value, decimals) => printSigned(value, decimals, figures),
     asIs: (value, most = 12, bound) => printAsIs(rounded(value, most, bound), most, figures),
     date: (date) => printDate(date, figures),
-    moment: (moment) => printMoment(moment, figures),
+    moment: (moment) => printMoment(local(moment), figures),
+    day: (moment) => printDate(dateOf(local(moment)), figures),
+    local,
   };
 }
 

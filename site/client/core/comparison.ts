@@ -87,11 +87,14 @@ function wiring({ visit }: Compared): Lines {
   );
 }
 
-function due({ results }: Compared, say: Printer): Lines {
+function due({ visit, results }: Compared, say: Printer): Lines {
   return new Map(
-    results.due.map(({ id, item, dueDate, dueHours, dueLandings }) => {
+    results.due.map(({ id, item, dueDate: date, dueHours: hours, meter, dueLandings }) => {
       const landings = dueLandings === undefined ? '' : `${dueLandings} landings`;
-      return [`${id} ${item}`, [dueLimit(say, dueDate, dueHours), landings].filter(Boolean).join(' or ') || NONE];
+      return [
+        `${id} ${item}`,
+        [dueLimit(visit, { date, hours, meter }, say), landings].filter(Boolean).join(' or ') || NONE,
+      ];
     }),
   );
 }

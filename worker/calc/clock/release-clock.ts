@@ -1,4 +1,5 @@
 import { instantOf, momentLike } from '../../units/calendar.ts';
+import { localZone } from '../../visit/local-zone.ts';
 import type { Visit } from '../../visit/visit.ts';
 import { isAtLeast } from '../limit-met.ts';
 import type { Place } from '../place.ts';
@@ -35,7 +36,7 @@ function lightAt(place: Place | undefined, at: string | undefined, sunset: Sunse
  */
 export function releaseClock(visit: Visit, at: string): ReleaseClock {
   const plan = planWork(visit.worksheet ?? []);
-  const local = (instantMs: number): string => momentLike(visit.visit.arrivedAt, instantMs);
+  const local = (instantMs: number): string => momentLike(localZone(visit), instantMs);
   const readyMs = instantOf(at) + plan.totalMin * MINUTE_MS;
   const readyAt = local(readyMs);
   const { departure } = visit;

@@ -14,6 +14,8 @@ export interface Due {
   basis: Life['basis'];
   dueDate: string | undefined;
   dueHours: number | undefined;
+  /** Identifier of the meter that its hours are read on; the one of the airframe where none is named. */
+  meter: string | undefined;
   dueLandings: number | undefined;
   /** Left on each clock; negative when overdue. */
   daysLeft: number | undefined;
@@ -66,6 +68,7 @@ function dueOf(visit: Visit, life: Life, today: string, hoursPerYear: number | u
     basis: life.basis,
     dueDate,
     dueHours,
+    meter: life.meter,
     dueLandings,
     ...left,
     forecastDate: forecastDate(today, dueDate, hoursLeft, hoursPerYear),

@@ -1,11 +1,12 @@
 import type { KeptPack, OpenedLink } from '../../archive/ledger/ledger-calls.ts';
 import type { LoadingFacts } from '../../pack/loading-facts.ts';
 import { onScreen } from '../../pack/on-screen.ts';
-import type { PackDocument } from '../../pipeline.ts';
-import { dateOf, printDate, printMoment } from '../../units/calendar.ts';
-import { printerFor } from '../../units/print.ts';
+import type { Assessed, PackDocument } from '../../pipeline.ts';
+import { dateOf } from '../../units/calendar.ts';
+import { type Printer, printerFor } from '../../units/print.ts';
+import type { Units } from '../../units/quantity.ts';
+import { recordPrinter } from '../../visit/record-printer.ts';
 import type { Lexicon } from '../../words/lexicon.ts';
-import { wordsOf } from '../../words/words.ts';
 import { found, reached } from '../answer.ts';
 import { blobResponse } from '../blob-response.ts';
 import { lexiconOfDocuments } from '../documents-lexicon.ts';
@@ -32,18 +33,20 @@ export const openLink: Operation = {
     const lexicon = lexiconOfDocuments(documents);
     const leading = documents.find(({ id }) => id === LEADING[opened.link.audience]) ?? documents[0];
     const { summary } = opened.pack;
-    const standing = standingOf(opened, lexicon);
+    const assessed = await sealedRecord(call, opened.pack, summary.issuedAt);
+    const say = printerOf(assessed, lexicon);
+    const standing = standingOf(opened, say);
     // What no longer holds is not to be worked with: it is read as a document of the pack, and never first.
-    const live = standing.isCurrent ? await liveFacts(call, opened.pack, lexicon) : undefined;
+    const live = standing.isCurrent ? liveFacts(call, opened.pack, assessed, say) : undefined;
     const place = { base: '#', documents, pictures: `${call.url.pathname}/documents/` };
-    const words = wordsOf(lexicon);
-    const openedAt = call.world.now().toISOString();
+    const { words } = say;
+    const openedAt = say.local(call.world.now().toISOString());
     const view = {
       title: words`${summary.registration} release pack ${summary.number}`,
       registration: summary.registration,
       ...standing,
       releasedBy: summary.releasedBy,
-      issuedAt: printMoment(summary.issuedAt, lexicon.figures),
+      issuedAt: say.moment(summary.issuedAt),
       until: live?.until ?? '',
       past: live?.past ?? [],
       isPast: (live?.past ?? []).length > 0,
@@ -56,12 +59,12 @@ export const openLink: Operation = {
       documents: documents
         .filter((document) => !standing.isCurrent || document !== leading)
         .map(({ id, title, html }) => ({ href: `${place.pictures}${id}`, title, html: onScreen(html, place) })),
-      expiresOn: printDate(dateOf(opened.link.expiresAt), lexicon.figures),
+      expiresOn: say.day(opened.link.expiresAt),
       pdfSha256: opened.pack.pdfSha256,
       hasLoading: live?.loading !== undefined,
       loadingJson: live?.loading === undefined ? '' : inScript(live.loading),
       openedAt,
-      openedOn: printMoment(openedAt, lexicon.figures),
+      openedOn: say.moment(openedAt),
     };
     return htmlPage('owner-page', view, { hasScript: true, lexicon });
   },
@@ -96,7 +99,7 @@ export const openLinkDocument: Operation = {
     const document = documents.find(({ id }) => id === call.params.document);
     if (!opened || !document) return missing(call);
     const lexicon = lexiconOfDocuments(documents);
-    const { isCurrent, headline } = standingOf(opened, lexicon);
+    const { isCurrent, headline } = standingOf(opened, printerOf(undefined, lexicon));
     const base = `/p/${call.params.token}/documents/`;
     const view = {
       title: `${document.title}, ${opened.pack.summary.pack}`,
@@ -110,21 +113,29 @@ export const openLinkDocument: Operation = {
 };
 
 /** What holds as long as the pack is current, by the record that was sealed: what loadings follow from, and what is due first. */
-async function liveFacts(call: Call, pack: KeptPack, lexicon: Lexicon): Promise<LiveFacts> {
-  const { pipeline } = call;
-  const { issuedAt } = pack.summary;
-  const assessed = await sealedRecord(call, pack, issuedAt);
+function liveFacts(
+  { pipeline, world }: Call,
+  { summary }: KeptPack,
+  assessed: Assessed | undefined,
+  say: Printer,
+): LiveFacts {
   if (!assessed) return { loading: undefined, until: '', past: [] };
   const { visit, results } = assessed;
-  const say = printerFor(visit.units, lexicon);
-  const due = pipeline.nextDue({ visit, results, say }, issuedAt);
-  const today = dateOf(call.world.now().toISOString());
+  const due = pipeline.nextDue({ visit, results, say }, summary.issuedAt);
+  const today = dateOf(say.local(world.now().toISOString()));
   return {
     loading: pipeline.loadingFacts(visit, results),
     until: due[0]?.limit ?? say.words`no limit in the record`,
     past: due.filter(({ date }) => date !== undefined && date < today).map(({ what, limit }) => ({ what, limit })),
   };
 }
+
+/** Says everything in the zone of the workshop, as the pack does; each moment in its own where the record is no longer read. */
+function printerOf(assessed: Assessed | undefined, lexicon: Lexicon): Printer {
+  return assessed ? recordPrinter(assessed.visit, lexicon) : printerFor(METRIC, lexicon);
+}
+
+const METRIC: Units = { mass: 'kg', arm: 'mm', volume: 'l' };
 
 interface LiveFacts {
   /** Undefined where there is nothing to load. */
@@ -143,16 +154,16 @@ async function documentsOf({ world }: Call, { documentsSha256 }: KeptPack): Prom
 }
 
 /** The first thing that a reader must know: whether what follows still holds. */
-function standingOf({ pack, later }: OpenedLink, lexicon: Lexicon) {
-  const words = wordsOf(lexicon);
+function standingOf({ pack, later }: OpenedLink, say: Printer) {
+  const { words } = say;
   const { withdrawal } = pack;
   if (withdrawal) {
-    const detail = words`${withdrawal.by} withdrew this release on ${printMoment(withdrawal.at, lexicon.figures)}: ${withdrawal.reason}. Do not fly on it: ask the workshop.`;
+    const detail = words`${withdrawal.by} withdrew this release on ${say.moment(withdrawal.at)}: ${withdrawal.reason}. Do not fly on it: ask the workshop.`;
     return { isCurrent: false, headline: words`Withdrawn`, detail };
   }
   if (later) {
     const { issuedAt } = later.summary;
-    const when = printDate(dateOf(issuedAt), lexicon.figures);
+    const when = say.day(issuedAt);
     const detail = words`A later release of ${when} replaces this one. Do not load the aircraft by the figures below: ask the workshop for the link to ${later.summary.pack}.`;
     return { isCurrent: false, headline: words`Superseded`, detail };
   }

@@ -1,5 +1,4 @@
 import { envelopeOf } from '../../calc/loading/envelope.ts';
-import { dateOf } from '../../units/calendar.ts';
 import type { PackContext } from '../context.ts';
 import type { View } from '../render.ts';
 import { bothSystems, inBrackets } from './both-systems.ts';
@@ -15,7 +14,7 @@ export function cockpitCard(context: PackContext): View {
   return {
     card: {
       registration: visit.aircraft.registration,
-      date: say.date(dateOf(identity.issuedAt)),
+      date: say.day(identity.issuedAt),
       pack: identity.pack,
       isReleased: released !== undefined,
       empty: schedule

@@ -1,7 +1,6 @@
 import type { Endurance } from '../../calc/electrical/endurance.ts';
 import type { PhaseLoad } from '../../calc/electrical/load.ts';
 import { PHASE_NAMES } from '../../gate/phase-names.ts';
-import { dateOf } from '../../units/calendar.ts';
 import type { Printer } from '../../units/print.ts';
 import type { Electrical } from '../../visit/visit.ts';
 import { phrase } from '../../words/words.ts';
@@ -51,7 +50,7 @@ export function electricalLoadAnalysisView(context: PackContext): View {
         visit,
         visit.release?.by,
         say.words`Analysis accepted by`,
-        released ? say.date(dateOf(released.releasedAt)) : DASH,
+        released ? say.day(released.releasedAt) : DASH,
       ),
     ],
     ...sources(

@@ -55,7 +55,7 @@ function taskRow({ visit, say }: PackContext, task: Task): Record<string, string
     reference: task.reference ?? DASH,
     result: task.finding ? `${say.term(RESULTS[task.result])}, ${task.finding}` : say.term(RESULTS[task.result]),
     by: nameOf(visit, task.by),
-    at: task.at ? `${dateOf(task.at).slice(8)}. ${timeOf(task.at)}` : DASH,
+    at: task.at ? `${dateOf(say.local(task.at)).slice(8)}. ${timeOf(say.local(task.at))}` : DASH,
   };
 }
 

@@ -1,5 +1,5 @@
-import { hoursOf } from '../../calc/total-hours.ts';
-import { dateOf } from '../../units/calendar.ts';
+import { totalHours } from '../../calc/total-hours.ts';
+import { hoursOnMeter } from '../../visit/meter-name.ts';
 import { phrase } from '../../words/words.ts';
 import type { PackContext } from '../context.ts';
 import { DASH, personOf } from '../people.ts';
@@ -25,7 +25,7 @@ export function logBookInsertsView(context: PackContext): View {
       title: say.term(title),
       serial: serials[of] ?? DASH,
       registration: aircraft.registration,
-      date: visit.visit.workEndedAt ? say.date(dateOf(visit.visit.workEndedAt)) : say.date(dateOf(identity.issuedAt)),
+      date: visit.visit.workEndedAt ? say.day(visit.visit.workEndedAt) : say.day(identity.issuedAt),
       hours: hoursText(context, of),
       work: workLine(context, of),
       weight:
@@ -52,8 +52,8 @@ function isTouched({ visit }: PackContext, of: string): boolean {
 }
 
 function hoursText({ visit, say }: PackContext, of: 'airframe' | 'engine' | 'propeller'): string {
-  const hours = hoursOf(visit, of);
-  return hours === undefined ? DASH : `${say.plain(hours, 1)} h`;
+  const meter = visit.meters?.readings.find((reading) => reading.of === of);
+  return meter ? hoursOnMeter(visit, { hours: totalHours(meter), meter: meter.id }, say) : DASH;
 }
 
 function workLine({ visit, say }: PackContext, of: 'airframe' | 'engine' | 'propeller'): string {

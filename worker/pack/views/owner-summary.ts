@@ -86,12 +86,12 @@ function changeNote({ results, say }: PackContext): string {
 
 type OpenFinding = NonNullable<PackContext['visit']['findings']>[number];
 
-function watchLine({ say }: PackContext, { disposition, deferral, action }: OpenFinding): string {
+function watchLine({ visit, say }: PackContext, { disposition, deferral, action }: OpenFinding): string {
   if (disposition === 'declined') return say.words`You declined this work.`;
   if (disposition === 'monitor') return sentence(action ?? say.words`Keep an eye on it`);
   const { untilDate, untilHours } = deferral ?? {};
   const whichever = untilDate !== undefined && untilHours !== undefined ? say.words`, whichever comes first` : '';
-  return say.words`To be done by ${dueLimit(say, untilDate, untilHours) ?? say.words`a limit that nobody has set`}${whichever}.`;
+  return say.words`To be done by ${dueLimit(visit, { date: untilDate, hours: untilHours }, say) ?? say.words`a limit that nobody has set`}${whichever}.`;
 }
 
 /** Text of the record with a full stop, where it has none. */

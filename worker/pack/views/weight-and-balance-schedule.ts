@@ -1,6 +1,5 @@
 import { RECORD_CORRECTED, WEIGHED } from '../../calc/history.ts';
 import { payloadAgainst } from '../../calc/payload.ts';
-import { dateOf } from '../../units/calendar.ts';
 import { factorOf } from '../../units/quantity.ts';
 import { historyChart } from '../chart/history-chart.ts';
 import type { PackContext } from '../context.ts';
@@ -43,7 +42,7 @@ export function weightAndBalanceScheduleView(context: PackContext): View {
         visit,
         visit.release?.by,
         say.words`Prepared for release by`,
-        released ? say.date(dateOf(released.releasedAt)) : DASH,
+        released ? say.day(released.releasedAt) : DASH,
       ),
     ],
     ...sources(
