@@ -47,7 +47,10 @@ export const pipelineDouble: Pipeline = {
       findings,
       isReleasable: !record.isBlocked,
       attachments: {},
-      visit: { units: { mass: 'kg', arm: 'mm', volume: 'l' } },
+      visit: {
+        units: { mass: 'kg', arm: 'mm', volume: 'l' },
+        visit: { arrivedAt: '2026-11-03T09:10:00+01:00' },
+      },
     };
     return { ok: true, assessed: assessed as unknown as Assessed };
   },
