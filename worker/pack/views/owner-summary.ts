@@ -6,6 +6,8 @@ import { bothSystems } from './both-systems.ts';
 import { common, sources } from './common.ts';
 import { dueLimit } from './due-limit.ts';
 import { loadLimitRows, massLimitRows } from './pilot-limits.ts';
+import { sentence } from './sentence.ts';
+import { rectified } from './work-done.ts';
 
 /** A limit that is not to be passed. */
 const MOST = { bound: 'most' } as const;
@@ -30,6 +32,7 @@ export function ownerSummaryView(context: PackContext): View {
     limitations: visit.release?.limitations ?? [],
     hasLimitations: (visit.release?.limitations ?? []).length > 0,
     hasSchedule: schedule !== undefined,
+    use: released ? say.words`Use these; take older cards out of the aircraft` : say.words`A draft: do not use`,
     hasEnvelope: loading?.envelope !== undefined,
     limits: limitRows(context),
     modifications: (visit.modifications ?? []).map(({ id, title, supplement }) => ({
@@ -43,14 +46,15 @@ export function ownerSummaryView(context: PackContext): View {
       : say.words`No inspection in this visit.`,
     watch: watch.map((finding) => ({
       id: finding.id,
-      text: sentence(finding.text),
+      text: `${finding.place}: ${sentence(finding.text)}`,
       what: watchLine(context, finding),
       consequence: finding.consequence ? say.words`If it is left: ${sentence(finding.consequence)}` : '',
     })),
     hasWatch: watch.length > 0,
     due: due.map(({ what, limit }) => ({ what, limit })),
     hasDue: due.length > 0,
-    putRight: String(findings.filter(({ disposition }) => disposition === 'rectified').length),
+    rectified: rectified(context),
+    hasRectified: rectified(context).length > 0,
     ...sources(
       say.words`This summary is not a release. Results follow from the record as given; they replace neither the maker’s data nor local rules nor the judgement of an authorised person.`,
     ),
@@ -92,9 +96,4 @@ function watchLine({ visit, say }: PackContext, { disposition, deferral, action 
   const { untilDate, untilHours } = deferral ?? {};
   const whichever = untilDate !== undefined && untilHours !== undefined ? say.words`, whichever comes first` : '';
   return say.words`To be done by ${dueLimit(visit, { date: untilDate, hours: untilHours }, say) ?? say.words`a limit that nobody has set`}${whichever}.`;
-}
-
-/** Text of the record with a full stop, where it has none. */
-function sentence(text: string): string {
-  return /[.!?]$/.test(text) ? text : `${text}.`;
 }

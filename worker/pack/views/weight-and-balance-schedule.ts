@@ -3,16 +3,17 @@ import { payloadAgainst } from '../../calc/payload.ts';
 import { factorOf } from '../../units/quantity.ts';
 import { historyChart } from '../chart/history-chart.ts';
 import type { PackContext } from '../context.ts';
-import { DASH, signatureOf } from '../people.ts';
+import { DASH } from '../people.ts';
 import type { View } from '../render.ts';
 import { type BothSystems, bothSystems } from './both-systems.ts';
 import { unitHeads } from './change-rows.ts';
 import { common, sources } from './common.ts';
 import { fullTanksNote, governedBy } from './pilot-limits.ts';
+import { releaserSignature } from './releaser-signature.ts';
 import { stationRows } from './station-rows.ts';
 
 export function weightAndBalanceScheduleView(context: PackContext): View {
-  const { visit, results, say, released } = context;
+  const { results, say } = context;
   const { schedule } = results;
   if (!schedule) throw new Error('Cannot fill the weight schedule: the visit has no empty mass');
   const isWeighed = schedule.basis === 'weighed';
@@ -37,14 +38,7 @@ export function weightAndBalanceScheduleView(context: PackContext): View {
       arm: say.number('arm', entry.armMm, { extra: 1 }),
       moment: say.number('moment', entry.momentKgMm),
     })),
-    signatures: [
-      signatureOf(
-        visit,
-        visit.release?.by,
-        say.words`Prepared for release by`,
-        released ? say.day(released.releasedAt) : DASH,
-      ),
-    ],
+    signatures: releaserSignature(context, say.words`Prepared for release by`),
     ...sources(
       say.words`Empty mass holds unusable fuel, oil and the equipment of the list in this pack, and nothing else. Void when the equipment changes.`,
       say.words`Figures of the aircraft (limits, stations, envelope) are those of the record, taken from the maker’s manual; where they differ, the manual is right.`,
