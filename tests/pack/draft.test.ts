@@ -21,7 +21,7 @@ describe('a draft', () => {
       expect(words, id).toContain('NOT RELEASED.');
     }
     expect(documents.get('cover')).toMatch(/^ Draft of a release pack, Q-SLM/);
-    expect(documents.get('loading-sheet')).toContain('Draft of 5 Nov 2026. Do not use.');
+    expect(documents.get('loading-sheet')).toContain('Q-SLM: loading card, draft of 5 Nov 2026');
   });
 
   test('puts nobody’s name to what nobody has stated', async () => {

@@ -62,7 +62,7 @@ describe('every page of a pack stands in the zone of the workshop', () => {
     const { departure: _departure, ...record } = posted('nose-wheel-full');
     const documents = await released('2026-11-05T23:30:00Z', record);
     expect(documents.get('cover')).toContain('Issued 6 Nov 2026 00:30 +01:00');
-    expect(documents.get('loading-sheet')).toContain('Pack Q-SLM-P1-1, 6 Nov 2026.');
+    expect(documents.get('loading-sheet')).toContain('loading card, pack Q-SLM-P1-1, 6 Nov 2026');
   });
 });
 

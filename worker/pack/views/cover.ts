@@ -58,15 +58,11 @@ function clockView(context: PackContext): View {
   const { results, released, visit, say } = context;
   const { plan, readyAt } = results.clock;
   if (released || (plan.jobs.length === 0 && !visit.departure)) return { hasClock: false };
-  const work = durationText(plan.totalMin, say);
   return {
     hasClock: true,
     hasJobs: plan.jobs.length > 0,
     clockChart: plan.jobs.length > 0 ? clockChart(results.clock, say) : '',
-    left:
-      plan.jobs.length === 1
-        ? say.words`1 job, ${work} with the people at hand`
-        : say.words`${plan.jobs.length} jobs, ${work} with the people at hand`,
+    left: workLeft(plan.jobs.length, durationText(plan.totalMin, say), say),
     ready: say.moment(readyAt),
     slack: slackText(context),
     limit: visit.departure?.limit ?? '',
@@ -75,6 +71,13 @@ function clockView(context: PackContext): View {
       ? `${plan.next.id} ${plan.next.text}, ${nameOf(visit, plan.next.by)}`
       : say.words`Nothing is left on the worksheet`,
   };
+}
+
+function workLeft(jobs: number, duration: string, say: PackContext['say']): string {
+  if (jobs === 0) return say.words`none`;
+  return jobs === 1
+    ? say.words`1 job, ${duration} with the people at hand`
+    : say.words`${jobs} jobs, ${duration} with the people at hand`;
 }
 
 /** Whether the latest take-off lies before this moment, whatever work is left. */

@@ -7,7 +7,7 @@ import { outline } from './aside.ts';
 import type { Item, Point } from './item.ts';
 import type { BlockRule, Flow, Setting } from './setting.ts';
 import { heightOf, stack } from './stack.ts';
-import { type Strip, strip } from './strip.ts';
+import { type Strip, spaced, strip } from './strip.ts';
 import { childTag } from './tag.ts';
 import { styledText } from './text-block.ts';
 
@@ -18,6 +18,7 @@ const MARK_PT = pointsFromMm(4);
 const MARK_GAP_PT = pointsFromMm(1);
 /** Left above a card for the title of what it belongs to. */
 const TITLE_ROOM_PT = 40;
+const NUMBER_GAP_PT = 8;
 const HEADINGS = new Set(['h2', 'h3']);
 
 // Two short rules outside each corner, in line with the edges, to lay a blade along.
@@ -48,6 +49,9 @@ function lengthPt(value: string | undefined): number {
 interface Card {
   widthPt: number;
   leastPt: number;
+  /** The height that one card may have inside its edges. */
+  mostPt: number;
+  /** Of several cards each has less, for what stands on all of them. */
   inside: Setting;
   /** The heading that a further card begins with, and the line that says which of them it is. */
   head: readonly Strip[];
@@ -57,7 +61,7 @@ interface Card {
 function numbered(index: number, count: number, inside: Setting, flow: Flow): Strip[] {
   if (count === 1) return [];
   const text = inside.words`card ${index + 1} of ${count}`;
-  return flow([{ name: 'p', attributes: {}, classes: new Set(), children: [text] }], inside);
+  return spaced(flow([{ name: 'p', attributes: {}, classes: new Set(), children: [text] }], inside), NUMBER_GAP_PT, 0);
 }
 
 /** The mark of what nobody has released stands inside the line that is cut along, on every card. */
@@ -78,8 +82,15 @@ function cardFor(block: Markup, setting: Setting, flow: Flow): Card {
   const silent = { ...inside, tag: null, report: () => {} };
   const head = heading && HEADINGS.has(heading.name) ? styledText(heading, BLOCK_STYLES.h3, 'H3', silent) : [];
   const aboutPt = heightOf([...marked(setting, silent, flow), ...head, ...numbered(0, 2, silent, flow)]);
-  const bodyPt = setting.bodyPt - TITLE_ROOM_PT - 2 * MARK_PT - 2 * PADDING_PT - aboutPt - BLOCK_GAP_PT * scale;
-  return { widthPt, leastPt: lengthPt(block.attributes['data-height-mm']), inside: { ...inside, bodyPt }, head };
+  const mostPt = setting.bodyPt - TITLE_ROOM_PT - 2 * MARK_PT - 2 * PADDING_PT;
+  const bodyPt = mostPt - aboutPt - BLOCK_GAP_PT * scale;
+  return {
+    widthPt,
+    leastPt: lengthPt(block.attributes['data-height-mm']),
+    mostPt,
+    inside: { ...inside, bodyPt },
+    head,
+  };
 }
 
 /**
@@ -87,11 +98,13 @@ function cardFor(block: Markup, setting: Setting, flow: Flow): Card {
  * is longer than a page goes on on a second card.
  */
 export const cutOutBlock: BlockRule = (block, setting, flow) => {
-  const { widthPt, leastPt, inside, head } = cardFor(block, setting, flow);
+  const { widthPt, leastPt, mostPt, inside, head } = cardFor(block, setting, flow);
   const context = textOf(block).slice(0, 60);
   const report = (): void => setting.report({ code: 'CONTENT_DOES_NOT_FIT', documentId: setting.documentId, context });
   if (widthPt > setting.columnPt + 0.01) report();
-  const cards = paginate(flow(block.children, inside), inside.bodyPt);
+  const content = flow(block.children, inside);
+  const isOne = heightOf([...marked(setting, inside, flow), ...content]) <= mostPt;
+  const cards = isOne ? [{ strips: content, overflows: null }] : paginate(content, inside.bodyPt);
   if (cards.some(({ overflows }) => overflows !== null)) report();
   return cards.map(({ strips }, index) => {
     const further = index === 0 ? [] : head;
