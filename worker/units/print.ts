@@ -9,6 +9,7 @@ import {
   printAsIs,
   printNumber,
   printSigned,
+  roundForPrint,
   roundWithin,
 } from './rounding.ts';
 
@@ -149,6 +150,16 @@ export function printerFor(units: Units, lexicon: Lexicon = ENGLISH_LEXICON, zon
     day: (moment) => printDate(dateOf(local(moment)), figures),
     local,
   };
+}
+
+/**
+ * A value as it stands in print where nothing is rounded inward: to the nearest in the unit of the record, and back.
+ *
+ * @example asPrinted('mass', 217.979, { mass: 'kg', arm: 'mm', volume: 'l' })  // 218
+ */
+export function asPrinted(quantity: Quantity, value: number, units: Units): number {
+  const factor = factorOf(quantity, units);
+  return roundForPrint(value / factor, decimalsOf(quantity, units)) * factor;
 }
 
 /** A limit rounded inward; anything else is left to the printing. */
