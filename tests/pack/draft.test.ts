@@ -101,9 +101,7 @@ describe('a visit whose whole job is a tyre', () => {
 
   test('is named in the log slip and in the owner’s summary', async () => {
     const documents = await draftOf(tyre());
-    expect(documents.get('owner-summary')).toContain(
-      'F1 Right main wheel: Tyre and tube replaced. Tyre worn to the cord.',
-    );
+    expect(documents.get('owner-summary')).toContain('F1 Right main wheel: Tyre and tube replaced.');
     expect(documents.get('log-book-inserts')).toContain('Rectified: F1 Right main wheel: Tyre and tube replaced.');
     expect(documents.get('log-book-inserts')).toContain('Parts fitted: Tyre 6.00-6 TY-66.');
   });

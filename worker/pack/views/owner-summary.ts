@@ -41,6 +41,7 @@ export function ownerSummaryView(context: PackContext): View {
       read: supplement ? say.words`Read ${supplement.text}.` : say.words`Nothing changes for the pilot.`,
     })),
     hasModifications: (visit.modifications ?? []).length > 0,
+    weighing: visit.weighing ? say.words`Weighed.` : '',
     inspection: visit.inspection
       ? say.words`${visit.inspection.kind} done, ${visit.inspection.tasks.length} tasks.`
       : say.words`No inspection in this visit.`,

@@ -5,11 +5,11 @@ import { sentence } from './sentence.ts';
 /** The products that have a log book of their own. */
 export type Product = 'airframe' | 'engine' | 'propeller';
 
-/** Findings that were put right: of which place, what was done, and what had been found. */
-export function rectified({ visit }: Pick<PackContext, 'visit'>): { id: string; done: string; found: string }[] {
+/** Findings that were put right: of which place, and what was done. */
+export function rectified({ visit }: Pick<PackContext, 'visit'>): { id: string; done: string }[] {
   return (visit.findings ?? [])
     .filter(({ disposition }) => disposition === 'rectified')
-    .map((finding) => ({ id: finding.id, done: doneText(finding), found: sentence(finding.text) }));
+    .map((finding) => ({ id: finding.id, done: doneText(finding) }));
 }
 
 function doneText({ place, action, text }: VisitFinding): string {
