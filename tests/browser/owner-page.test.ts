@@ -40,7 +40,7 @@ describe("the owner's page on a phone", () => {
 
   test('shows the limits that hold now on the first screen', async () => {
     await page.goto(address);
-    const box = await page.getByRole('row', { name: 'Maximum mass' }).boundingBox();
+    const box = await page.getByRole('row', { name: /^Maximum mass/ }).boundingBox();
     expect((box?.y ?? PHONE.height) + (box?.height ?? 0)).toBeLessThanOrEqual(PHONE.height);
   });
 

@@ -62,17 +62,12 @@ export function ownerSummaryView(context: PackContext): View {
   };
 }
 
-/** What may be loaded from now on. */
+/** What may be loaded from now on; the empty mass, which is no limit, stands last. */
 function limitRows(context: PackContext): View[] {
   const { visit, results, say } = context;
   const { schedule } = results;
   if (!schedule) return [];
   return [
-    {
-      name: say.words`Empty mass`,
-      measure: bothSystems(say, 'mass', schedule.massKg),
-      note: changeNote(context),
-    },
     ...massLimitRows(context),
     ...loadLimitRows(context),
     ...(visit.aircraft.loadingLimits ?? []).map(({ text, maximumMassKg }) => ({
@@ -80,6 +75,11 @@ function limitRows(context: PackContext): View[] {
       measure: bothSystems(say, 'mass', maximumMassKg, MOST),
       note: '',
     })),
+    {
+      name: say.words`Empty mass`,
+      measure: bothSystems(say, 'mass', schedule.massKg),
+      note: changeNote(context),
+    },
   ];
 }
 
