@@ -7,7 +7,7 @@ import { browserLexicon } from '../../worker/words/browser-lexicon.ts';
 import { element } from './element.ts';
 import { answerTo } from './loading/answer.ts';
 import { fieldsFor } from './loading/fields.ts';
-import { fieldElement, markField, readForm } from './loading/form.ts';
+import { fieldElement, markForm, readForm } from './loading/form.ts';
 
 /** Lets the owner work out loadings with the code of the pack: everything follows as figures are typed. */
 export function startLoadingCheck(facts: LoadingFacts): void {
@@ -19,11 +19,12 @@ export function startLoadingCheck(facts: LoadingFacts): void {
   const asked = fieldsFor(facts, say);
   form.replaceChildren(...asked.map((field) => fieldElement(field, say)));
   const update = (): void => {
-    const { tone, head, lines, check, station } = answerTo(readForm(form, asked), facts, asked, say);
+    const typed = readForm(form, asked);
+    const { tone, head, lines, check, station } = answerTo(typed, facts, asked, say);
+    markForm(form, asked, { typed, station }, say);
     const title = element(check ? 'h3' : 'p', {}, head);
     answer.replaceChildren(title, ...lines.map((line) => element('p', {}, line)));
     answer.className = `loading-answer ${tone}`;
-    if (station !== undefined) markField(form, station);
     if (check) drawChart(chart, check, facts, say);
     else chart.hidden = true;
   };

@@ -160,6 +160,9 @@ describe('the loading check on a phone', () => {
     expect(await answer()).toMatch(/^Left seat: 15\.0\u00a0kg below the least pilot of 55\.0\u00a0kg/);
     expect(await tone()).toBe('loading-answer outside');
     expect(await page.getByLabel(/^Left seat/).getAttribute('aria-invalid')).toBe('true');
+    expect(await page.locator('label', { hasText: 'Left seat' }).locator('strong').textContent()).toBe(
+      'Check: at least 55, at most 110',
+    );
     expect(await phone.defects()).toEqual([]);
     expect(await phone.isWithinWidth()).toBe(true);
     await type(/^Left seat/, '55');

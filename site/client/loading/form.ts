@@ -10,20 +10,33 @@ export function fieldElement(asked: Asked, say: Printer): HTMLElement {
   return element('label', {}, `${name}, ${unit} `, hint, input);
 }
 
-/** Reads the form, and marks what cannot be, and what is over its limit. */
+/** Reads the form. */
 export function readForm(form: HTMLFormElement, asked: readonly Asked[]): Typed {
-  const entries = asked.map((field) => {
-    const input = form.elements.namedItem(field.id) as HTMLInputElement;
-    const entry = entryOf(input.value, field);
-    const isWrong = entry.state === 'read' ? entry.isBeyond : entry.state !== 'empty';
-    input.setAttribute('aria-invalid', String(isWrong));
-    return [field.id, entry] as const;
-  });
-  return Object.fromEntries(entries);
+  return Object.fromEntries(asked.map((field) => [field.id, entryOf(inputOf(form, field).value, field)]));
 }
 
-/** Marks one field more: its station is what the answer speaks of. */
-export function markField(form: HTMLFormElement, station: string): void {
-  const input = form.elements.namedItem(station);
-  if (input instanceof HTMLInputElement) input.setAttribute('aria-invalid', 'true');
+/**
+ * Marks what cannot be, what is over its limit, and what the answer speaks of: for those who see by a word in bold, for those who do
+ * not by the state of the field.
+ */
+export function markForm(
+  form: HTMLFormElement,
+  asked: readonly Asked[],
+  { typed, station }: { typed: Typed; station: string | undefined },
+  say: Printer,
+): void {
+  for (const field of asked) {
+    const input = inputOf(form, field);
+    const entry = typed[field.id] ?? { state: 'empty' };
+    const isWrong = entry.state === 'read' ? entry.isBeyond : entry.state !== 'empty';
+    const isMarked = isWrong || field.id === station;
+    input.setAttribute('aria-invalid', String(isMarked));
+    const hint = hintOf(field, say);
+    const words = isMarked ? element('strong', {}, say.words`Check: ${hint}`) : hint;
+    input.parentElement?.querySelector('small')?.replaceChildren(words);
+  }
+}
+
+function inputOf(form: HTMLFormElement, { id }: Asked): HTMLInputElement {
+  return form.elements.namedItem(id) as HTMLInputElement;
 }
