@@ -61,6 +61,16 @@ describe('minimumSoloKg()', () => {
     );
   });
 
+  test('finds a pilot in the last fraction of a kilogram that the seat takes', () => {
+    const corners = rectangle(405.2, 1600, 1900);
+    const envelope = envelopeOf(corners);
+    const stations = TEMPLATE.stations.map((station) =>
+      station.kind === 'pilot' ? { ...station, maximumMassKg: 79.5 } : station,
+    ) as Aircraft['stations'];
+    const found = envelope && minimumSoloKg({ ...TEMPLATE, stations }, { empty: EMPTY, leastPilotKg: 55 }, envelope);
+    expect(found).toBeCloseTo(79.2, 5);
+  });
+
   test('meets the lower edge of the envelope exactly', () => {
     expect(soloOf(rectangle(400, 1600, 1900)).leastKg).toBeCloseTo(74, 5);
   });
