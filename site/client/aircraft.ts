@@ -1,6 +1,9 @@
 // One aircraft as its workshop sees it: what stands, what is in hand, what is due, its history, its packs and their links.
 import { everyItem, ifThere, type Pack, type Slipmark } from '../../worker/client/client.ts';
 import { printerFor } from '../../worker/units/print.ts';
+import { localZone } from '../../worker/visit/local-zone.ts';
+import type { VisitRecord } from '../../worker/visit/record.ts';
+import { ENGLISH_LEXICON } from '../../worker/words/lexicon.ts';
 import { element, there } from './element.ts';
 import { startCsv } from './shop/csv-files.ts';
 import { dueTable } from './shop/due-table.ts';
@@ -39,10 +42,11 @@ async function showPacks(client: Slipmark): Promise<void> {
 }
 
 async function showPapers(client: Slipmark, { pack }: Pack): Promise<void> {
-  const record = await client.getPackRecord({ pack });
-  const say = printerFor(JSON.parse(new TextDecoder().decode(record.bytes)).units);
+  const { bytes } = await client.getPackRecord({ pack });
+  const record = JSON.parse(new TextDecoder().decode(bytes)) as VisitRecord;
+  const say = printerFor(record.units, ENGLISH_LEXICON, localZone(record));
   const due = await ifThere(client.getDue({ registration }));
-  if (due) there('due', HTMLElement).replaceChildren(...dueTable(due.body, say));
+  if (due) there('due', HTMLElement).replaceChildren(...dueTable(due.body, record, say));
   const baseline = await ifThere(client.getBaseline({ pack }));
   if (baseline) there('history', HTMLElement).replaceChildren(...historyFigures(baseline.body, say));
 }

@@ -35,7 +35,7 @@ const fit: Formula = {
   ],
   by: [coefficientsOf, solve],
   holds:
-    'All five from six headings on; from fewer A, B and C alone. The code solves the normal equations for any headings. For eight headings 45° apart they come down to the sums of the example.',
+    'All five from six headings on that are 20° apart and leave no gap over 90°; else A, B and C alone, and none where a gap is over 120°. The code solves the normal equations for any headings. For eight headings 45° apart they come down to the sums of the example.',
   example() {
     const { read, found } = published();
     const wave = (kind: string, times: 1 | 2): string =>

@@ -22,12 +22,12 @@ const over: Formula = {
   ],
   by: [judgeOf, checkLoading],
   holds:
-    'Looked at in this order, then the maximum of every station and group, then the envelope from take-off until the fuel is gone. What brings a loading inside is found by steps of half a kilogram, of one station alone.',
+    'Looked at in this order, then the maximum landing mass of the aircraft without fuel, the maximum of every station and group, whether a pilot is aboard and not too light, the envelope from take-off until the fuel is gone, and the landing mass where the planned burn ends. What brings a loading inside is found by steps of half a kilogram, of one station alone.',
   example() {
     const load = { 'left-seat': 100, 'right-seat': 100, baggage: 20, 'wing-tanks': 56 };
     const envelope = DEMO.aircraft.envelope && envelopeOf(DEMO.aircraft.envelope);
     const check = checkLoading(DEMO.aircraft, demoWeighing().result.empty, { load, burnKg: 0, envelope });
-    const verdict = judgeOf(DEMO.aircraft, envelope)(check.takeOff);
+    const verdict = judgeOf(DEMO.aircraft, { envelope })(check.takeOff);
     const overKg = 'overKg' in verdict ? verdict.overKg : Number.NaN;
     const cures = check.cures.map(({ station, byKg }) => `${station} ${String(byKg).replace('-', '−')} kg`);
     return {

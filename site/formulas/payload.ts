@@ -1,6 +1,8 @@
 import { SETTINGS } from '../../tests/calc/read-visit.ts';
 import { TOPICS } from '../../tests/published/topics.ts';
 import { crewFuelTable } from '../../worker/calc/loading/crew-fuel-table.ts';
+import { loadLimitsOf } from '../../worker/calc/loading/load-limits.ts';
+import { judgeOf } from '../../worker/calc/loading/verdict.ts';
 import { loadingSheet } from '../../worker/calc/loading-sheet.ts';
 import { payloadAgainst } from '../../worker/calc/payload.ts';
 import { inputOf } from './case-of.ts';
@@ -30,10 +32,10 @@ const crewAndFuel: Formula = {
   ],
   by: [crewFuelTable],
   holds:
-    'Where this loading stays within every limit until the fuel is gone. Where it does not, the most baggage that does is found by halving to 0.01 kg.',
+    'Where this loading stays within every limit until the fuel is gone. Where it does not, the most baggage that does is found by halving, and every lesser amount is inside too.',
   example() {
     const { empty } = demoWeighing().result;
-    const { usableL, rows } = crewFuelTable(DEMO.aircraft, empty, [100]);
+    const { usableL, rows } = crewFuelTable(DEMO.aircraft, empty, [100], judgeOf(DEMO.aircraft));
     const cell = rows.find(({ aboard }) => aboard === 'two')?.cells.at(-1);
     return {
       given: {
@@ -55,7 +57,7 @@ const crewAndFuel: Formula = {
   },
 };
 
-const PAYLOAD = 'P = m_{\\max} - m_0 - F';
+const PAYLOAD = 'P = \\min(m_{\\max} - F, m_z) - m_0';
 const FILLED = 's = \\min(1, \\frac{m_{\\max} - d}{F})';
 
 const fullFuel: Formula = {
@@ -65,13 +67,15 @@ const fullFuel: Formula = {
   symbols: [
     ['P', 'payload with full tanks', 'kg'],
     ['m_{\\max}', 'maximum mass', 'kg'],
+    ['m_z', 'maximum zero-fuel mass', 'kg'],
     ['m_0', 'empty mass', 'kg'],
     ['F', 'usable fuel of full tanks', 'kg'],
     ['s', 'share to which tanks are filled with the crew aboard; not below 0', ''],
     ['d', 'mass with the crew and without fuel', 'kg'],
   ],
-  by: [loadingSheet],
-  holds: 'A standard person has the mass that the regime states, or the maximum of the seat where that is less.',
+  by: [loadLimitsOf, loadingSheet],
+  holds:
+    'The payload is no more than the greatest mass of the envelope less the fuel, the maximum landing mass, and what seats and baggage places take together allow either. A standard person has the mass that the regime states, or the maximum of the seat where that is less.',
   example() {
     const sheet = loadingSheet(DEMO, demoWeighing().result.empty, SETTINGS);
     const crew = sheet.loadings.find(({ name }) => name === 'Two standard persons');
@@ -79,13 +83,14 @@ const fullFuel: Formula = {
     return {
       given: {
         'm_{\\max}': [DEMO.aircraft.maximumMassKg, 'kg'],
+        m_z: [DEMO.aircraft.maximumZeroFuelMassKg ?? Number.NaN, 'kg'],
         m_0: [demoWeighing().result.empty.massKg, 'kg'],
-        F: [sheet.fullFuelKg, 'kg'],
+        F: [sheet.limits.fullFuelKg, 'kg'],
         d: [dry?.massKg ?? Number.NaN, 'kg'],
       },
       steps: [
-        sum(PAYLOAD, sheet.payloadFullFuelKg, 'kg'),
-        sum(FILLED, (full?.load['wing-tanks'] ?? Number.NaN) / sheet.fullFuelKg),
+        sum(PAYLOAD, sheet.limits.fullTanksPayload.kg, 'kg'),
+        sum(FILLED, (full?.load['wing-tanks'] ?? Number.NaN) / sheet.limits.fullFuelKg),
       ],
     };
   },

@@ -58,7 +58,7 @@ describe('the page of an owner whose workshop writes German', () => {
       await phone.page.goto(address);
       const notice = phone.page.getByText('Ohne Netz: Stand vom');
       await notice.waitFor();
-      expect(await notice.textContent()).toMatch(/Stand vom \d\d\.\d\d\.\d{4}, \d\d:\d\d\u00a0UTC\./);
+      expect(await notice.textContent()).toMatch(/Stand vom \d\d\.\d\d\.\d{4}, \d\d:\d\d\u00a0[+\u2212]\d\d:\d\d\./);
     } finally {
       await phone.page.context().setOffline(false);
     }

@@ -27,8 +27,8 @@ describe('loadingSheet()', () => {
   test('full fuel leaves the payload that is left', () => {
     const sheet = sheetOf(FULL);
     const empty = compute(FULL, SETTINGS).schedule?.massKg ?? 0;
-    expect(sheet?.fullFuelKg).toBeCloseTo(78 * 0.72, 9);
-    expect(sheet?.payloadFullFuelKg).toBeCloseTo(600 - empty - 78 * 0.72, 9);
+    expect(sheet?.limits.fullFuelKg).toBeCloseTo(78 * 0.72, 9);
+    expect(sheet?.limits.fullTanksPayload.kg).toBeCloseTo(600 - empty - 78 * 0.72, 9);
   });
 
   test('has no margins and no least pilot without an envelope, as for a weight-shift aircraft', () => {

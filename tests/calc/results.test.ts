@@ -51,7 +51,7 @@ function summary({ schedule, comparison, weighing, loading, change }: Results, d
       cells.map((cell) => ('baggageKg' in cell ? cell.baggageKg : 'refused')),
     ),
     minimumSoloKg: loading?.minimumSoloKg,
-    payloadFullFuelKg: loading?.payloadFullFuelKg,
+    payloadFullFuelKg: loading?.limits.fullTanksPayload.kg,
   };
 }
 

@@ -21,6 +21,18 @@ describe('reduceWeighing()', () => {
     expect(left?.spreadKg).toBeCloseTo(0.2001, 10);
   });
 
+  test('applies the corrections of a certificate that is listed from the top', () => {
+    // 357.5 lb of 1000 lb, where the certificate adds 2 lb: 0.715 lb.
+    const lb = 0.45359237;
+    const corrections = [
+      { readingKg: 1000 * lb, addKg: 2 * lb },
+      { readingKg: 0, addKg: 0 },
+    ];
+    const scales = (TAIL.weighing?.scales ?? []).map((scale) => (scale.id === 'L' ? { ...scale, corrections } : scale));
+    const [left] = reduce(TAIL, { scales }).points;
+    expect((left?.runs[0]?.correctionKg ?? 0) / lb).toBeCloseTo(0.715, 10);
+  });
+
   test('takes off what was aboard and is no part of it', () => {
     const { asWeighed, empty } = reduce(FULL);
     expect(asWeighed.massKg - empty.massKg).toBeCloseTo(0.4, 10);
@@ -54,6 +66,25 @@ describe('reduceWeighing() fuel', () => {
   const lb = 0.45359237;
   const inch = 25.4;
   const drained = reduce(TAIL).empty;
+
+  test('a content stated as exactly the unusable takes nothing off, and keeps its limit of error', () => {
+    const stated = (first: number, second: number) =>
+      reduce(TAIL, {
+        fuelState: 'stated',
+        fuelAboard: [
+          { station: 'header-tank', volumeL: first * 3.785411784, volumeLimitL: 0.5 * 3.785411784 },
+          { station: 'wing-tank', volumeL: second * 3.785411784, volumeLimitL: 0.5 * 3.785411784 },
+        ],
+      });
+    const [exactly, nearly] = [stated(0.2, 0.3), stated(0.2001, 0.3001)];
+    expect(exactly.empty.massKg).toBeCloseTo(drained.massKg, 9);
+    expect(exactly.empty.armMm).toBeCloseTo(drained.armMm, 9);
+    // Half a gallon of 6 lb each way, evenly likely, of two tanks: u = 3 lb / √3 each, besides what the scales give.
+    const fuelOnly = Math.sqrt(exactly.standard.massKg ** 2 - reduce(TAIL).standard.massKg ** 2);
+    expect(fuelOnly / lb).toBeCloseTo(Math.sqrt(2) * Math.sqrt(3), 6);
+    expect(exactly.standard.massKg).toBeCloseTo(nearly.standard.massKg, 9);
+    expect(exactly.standard.armMm).toBeCloseTo(nearly.standard.armMm, 2);
+  });
 
   test('full tanks: the usable part comes off', () => {
     const { empty } = reduce(TAIL, { fuelState: 'full' });

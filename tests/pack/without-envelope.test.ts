@@ -28,7 +28,9 @@ describe('an aircraft without an envelope', () => {
   });
 
   test('loadingSheetView() puts the least pilot of the placard on the cockpit card', () => {
-    expect(render('loading-sheet', loadingSheetView(CONTEXT))).toMatch(/Least solo pilot: 55\.0.kg/);
+    expect(render('loading-sheet', loadingSheetView(CONTEXT))).toMatch(
+      /<dt>Least solo pilot<\/dt><dd><strong>55\.0.kg \(121\.3.lb\)/,
+    );
   });
 
   test('ownerSummaryView() and weightAndBalanceScheduleView() promise no envelope', () => {

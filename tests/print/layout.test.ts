@@ -90,9 +90,38 @@ describe('cut-outs', () => {
     expect((await print(jobOf(cut(paragraphs(3))))).findings).toEqual([]);
   });
 
-  test('print() reports a cut-out that its content does not fit', async () => {
-    const { findings } = await print(jobOf(cut(paragraphs(30))));
-    expect(findings).toMatchObject([{ code: 'CONTENT_DOES_NOT_FIT', documentId: 'one' }]);
+  test('print() lets a cut-out grow with its content', async () => {
+    const job = jobOf(cut(`<h2>Card</h2>${paragraphs(12)}`, 148, 20));
+    expect((await print(job)).findings).toEqual([]);
+    const texts = await textsOf(cut(`<h2>Card</h2>${paragraphs(12)}`, 148, 20));
+    expect(texts).toHaveLength(1);
+    expect(texts[0]).toContain('12. The instrument');
+    expect(texts[0]).not.toContain('card 1 of');
+  });
+
+  test('print() goes on on further cards where a page does not hold one, each with its heading and its number', async () => {
+    const rows = Array.from({ length: 120 }, (_, row) => `<tr><td>Row ${row + 1}</td></tr>`).join('');
+    const table = `<table class="plain"><thead><tr><th scope="col">Head</th></tr></thead><tbody>${rows}</tbody></table>`;
+    const html = cut(`<h2>Loading card</h2>${table}`, 125, 64);
+    expect((await print(jobOf(html))).findings).toEqual([]);
+    const texts = await textsOf(html);
+    expect(texts.length).toBeGreaterThan(2);
+    for (const [index, text] of texts.entries()) {
+      expect(text).toContain(`card ${index + 1} of ${texts.length}`);
+      for (const repeated of ['Loading card', 'Head']) expect(text).toContain(repeated);
+    }
+    const whole = texts.join('\n');
+    for (let row = 1; row <= 120; row++) expect(whole).toMatch(new RegExp(`Row ${row}\\b`));
+  });
+
+  test('print() puts the mark of a draft inside every card', async () => {
+    const html = cut(`<h2>Card</h2>${paragraphs(60)}`, 125, 40);
+    const job = { ...jobOf(html), mark: 'NOT RELEASED' };
+    const { bytes } = await print(job);
+    const texts = await pageTexts(bytes);
+    // Across the page, in its foot, and on the card.
+    for (const text of texts) expect(text.match(/NOT RELEASED/g)).toHaveLength(3);
+    expect((await textsOf(html)).join('')).not.toContain('NOT RELEASED');
   });
 
   test('print() reports a cut-out that the page does not hold', async () => {
@@ -101,10 +130,23 @@ describe('cut-outs', () => {
   });
 });
 
-test('print() reports lettering that leaves its drawing', async () => {
-  const svg = '<svg viewBox="0 0 100 40" role="img" aria-label="x"><text x="90" y="20">Far too long</text></svg>';
-  const { findings } = await print(jobOf(`<figure>${svg}</figure>`));
-  expect(findings).toEqual([{ code: 'CONTENT_DOES_NOT_FIT', documentId: 'one', context: 'Far too long' }]);
+describe('lettering of a drawing', () => {
+  const drawing = (width: number, text: string): string =>
+    `<figure><svg viewBox="0 0 ${width} 40" role="img" aria-label="x">${text}</svg></figure>`;
+
+  test('print() moves in what would leave the drawing', async () => {
+    for (const text of [
+      '<text x="90" y="20">Far too long</text>',
+      '<text x="5" y="20" text-anchor="end">Far too long</text>',
+      '<text x="98" y="20" text-anchor="middle">Far too long</text>',
+    ])
+      expect((await print(jobOf(drawing(100, text)))).findings).toEqual([]);
+  });
+
+  test('print() reports what is wider than the drawing', async () => {
+    const { findings } = await print(jobOf(drawing(30, '<text x="0" y="20">Far too long</text>')));
+    expect(findings).toEqual([{ code: 'CONTENT_DOES_NOT_FIT', documentId: 'one', context: 'Far too long' }]);
+  });
 });
 
 test('print() throws for a drawing whose numbers are none', async () => {

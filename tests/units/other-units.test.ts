@@ -20,6 +20,36 @@ describe('a measure in the other system', () => {
     expect(say.other('volume', 78, 'most')).toBe('20.6\u00a0US gal');
   });
 
+  // By hand: 53.647 kg is 53.7 kg at least; 53.7 / 0.45359237 = 118.388, at least 118.4 lb.
+  test('of a limit is that of the figure printed in its own unit, so that the two agree', () => {
+    const say = printerFor(METRIC);
+    const least = { bound: 'least' } as const;
+    expect([say.measure('mass', 53.647, least), say.other('mass', 53.647, 'least')]).toEqual([
+      '53.7\u00a0kg',
+      '118.4\u00a0lb',
+    ]);
+    const pounds = printerFor(CUSTOMARY);
+    expect(pounds.measure('mass', 40 * 0.45359237, { bound: 'most' })).toBe('40.0\u00a0lb');
+    expect(pounds.other('mass', 40 * 0.45359237, 'most')).toBe('18.1\u00a0kg');
+  });
+
+  test('of a limit never lies beyond the limit, nor beyond the figure beside it', () => {
+    const figure = (text: string): number =>
+      Number(text.replaceAll('\u00a0', ' ').replace('\u2212', '-').split(' ')[0]);
+    const bounds = fc.constantFrom('least' as const, 'most' as const);
+    fc.assert(
+      fc.property(fc.double({ min: 1, max: 999, noNaN: true }), bounds, (limitKg, bound) => {
+        const say = printerFor(METRIC);
+        const own = figure(say.measure('mass', limitKg, { bound }));
+        const other = figure(say.other('mass', limitKg, bound)) * 0.45359237;
+        const [inner, outer] = bound === 'most' ? [other, limitKg] : [limitKg, other];
+        expect(inner).toBeLessThanOrEqual(outer + 1e-6);
+        expect(bound === 'most' ? own - other : other - own).toBeGreaterThanOrEqual(-1e-6);
+      }),
+      RUNS,
+    );
+  });
+
   test('of pounds and inches is in kilograms and millimetres', () => {
     const say = printerFor(CUSTOMARY);
     expect(say.other('mass', 1232 * 0.45359237, 'most')).toBe('558.8\u00a0kg');

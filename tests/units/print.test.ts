@@ -33,6 +33,16 @@ describe('printerFor() prints values of calculation in the units of the record',
     expect(say.measure('arm', -0.4, { signed: true })).toBe('0\u00a0mm');
   });
 
+  test('with as many digits as show that a limit is broken', () => {
+    const say = printerFor(SI);
+    expect(say.plainApart(0.504, 0.5, 2)).toEqual(['0.504', '0.500']);
+    expect(say.plainApart(0.62, 0.5, 1)).toEqual(['0.6', '0.5']);
+    expect(say.plainApart(0.5, 0.5, 1)).toEqual(['0.5', '0.5']);
+    expect(say.apart('mass', 1.04, 1, { signed: true })).toEqual(['+1.04\u00a0kg', '1.00\u00a0kg']);
+    expect(say.apart('mass', -1.04, 1)).toEqual(['\u22121.04\u00a0kg', '1.00\u00a0kg']);
+    expect(printerFor(IMPERIAL).apart('arm', 596.86, 596.9)).toEqual(['23.498\u00a0in', '23.500\u00a0in']);
+  });
+
   test('in every unit, so that what is printed reads back as what was computed', () => {
     const units = fc.record({
       mass: fc.constantFrom(...MASS_UNITS),

@@ -29,6 +29,9 @@ const UNPRINTED = [
 /** Code that says something in a reader's browser, where only few texts are. */
 const IN_BROWSER = [
   'site/client/loading-check.ts',
+  'site/client/loading/answer.ts',
+  'site/client/loading/fields.ts',
+  'site/client/loading/form.ts',
   'site/client/offline-page.ts',
   'worker/calc/loading/verdict.ts',
   'worker/pack/chart/envelope-drawing.ts',

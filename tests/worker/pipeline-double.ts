@@ -47,12 +47,16 @@ export const pipelineDouble: Pipeline = {
       findings,
       isReleasable: !record.isBlocked,
       attachments: {},
-      visit: { units: { mass: 'kg', arm: 'mm', volume: 'l' } },
+      visit: {
+        units: { mass: 'kg', arm: 'mm', volume: 'l' },
+        visit: { arrivedAt: '2026-11-03T09:10:00+01:00' },
+      },
     };
     return { ok: true, assessed: assessed as unknown as Assessed };
   },
   carriedForward: () => undefined,
-  loadingFacts: () => undefined,
+  factsToday: () => ({ loading: undefined, tighter: [] }),
+  tighterText: ({ name }) => name,
   nextDue: () => [],
   INSPECTION: 2,
   cleanImage: (bytes) => bytes,

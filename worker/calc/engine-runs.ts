@@ -1,5 +1,6 @@
 import { instantOf } from '../units/calendar.ts';
 import type { Visit } from '../visit/visit.ts';
+import { isAtLeast, isAtMost } from './limit-met.ts';
 
 type EngineRun = NonNullable<Visit['engineRuns']>[number];
 type RunValue = EngineRun['values'][number];
@@ -67,10 +68,10 @@ function comparisonOf(was: RunValue | undefined, is: RunValue | undefined): RunC
     least,
     most,
     isWithin: is === undefined || isWithin(is.value, least, most),
-    isChanged: change !== undefined && Math.abs(change) > step + 1e-9,
+    isChanged: change !== undefined && !isAtMost(Math.abs(change), step),
   };
 }
 
 function isWithin(value: number, least = Number.NEGATIVE_INFINITY, most = Number.POSITIVE_INFINITY): boolean {
-  return value >= least && value <= most;
+  return isAtLeast(value, least) && isAtMost(value, most);
 }

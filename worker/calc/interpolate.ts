@@ -1,5 +1,6 @@
 /**
- * Piecewise linear interpolation in a table of rising x; held at its first and last value outside, 0 in an empty table.
+ * Piecewise linear interpolation in a table, whatever the order of its rows; held at its first and last value outside, 0 in
+ * an empty table. Two rows of one x contradict each other: the gate refuses them wherever a record can hold a table.
  *
  * @param xOf, yOf how a row gives its abscissa and its ordinate
  * @source definition of the straight line between two points
@@ -11,9 +12,10 @@ export function interpolate<Row>(
   xOf: (row: Row) => number,
   yOf: (row: Row) => number,
 ): number {
-  let left = table[0];
+  const rising = isRising(table, xOf) ? table : table.toSorted((a, b) => xOf(a) - xOf(b));
+  let left = rising[0];
   if (left === undefined) return 0;
-  for (const right of table) {
+  for (const right of rising) {
     if (xOf(right) >= x) {
       const [from, to] = [xOf(left), xOf(right)];
       return to === from ? yOf(right) : yOf(left) + ((x - from) / (to - from)) * (yOf(right) - yOf(left));
@@ -21,4 +23,21 @@ export function interpolate<Row>(
     left = right;
   }
   return yOf(left);
+}
+
+/** Nearly every table is, and tanks are asked thousands of times for one loading sheet. */
+function isRising<Row>(table: readonly Row[], xOf: (row: Row) => number): boolean {
+  for (let index = 1; index < table.length; index++)
+    if (xOf(table[index] as Row) < xOf(table[index - 1] as Row)) return false;
+  return true;
+}
+
+/**
+ * The first x that two rows of a table share; undefined where every row has its own.
+ *
+ * @source definition
+ */
+export function sharedX<Row>(table: readonly Row[], xOf: (row: Row) => number): number | undefined {
+  const seen = new Set<number>();
+  return table.map(xOf).find((x) => seen.size === seen.add(x).size);
 }

@@ -6,6 +6,8 @@ import { burnPathOf } from './loading/burn-path.ts';
 import { type CrewFuelTable, crewFuelTable } from './loading/crew-fuel-table.ts';
 import { type Envelope, envelopeOf } from './loading/envelope.ts';
 import { type Extremes, loadingExtremes } from './loading/extremes.ts';
+import { type LeastPilot, leastPilot } from './loading/least-pilot.ts';
+import { type LoadLimits, loadLimitsOf } from './loading/load-limits.ts';
 import { loadStationsOf } from './loading/load-space.ts';
 import { loadingOf } from './loading/loading-of.ts';
 import { minimumSoloKg } from './loading/solo.ts';
@@ -24,10 +26,12 @@ export interface LoadingSheet {
   extremes: Extremes | undefined;
   loadings: NamedLoading[];
   table: CrewFuelTable;
-  /** Least solo pilot; undefined without an envelope or where nobody may. */
+  /** Least solo pilot by the envelope alone; undefined without one or where nobody may. */
   minimumSoloKg: number | undefined;
-  fullFuelKg: number;
-  payloadFullFuelKg: number;
+  /** Least solo pilot by envelope, aircraft and regime; undefined where there is no seat for a pilot. */
+  leastPilot: LeastPilot | undefined;
+  /** The most that may be loaded, and what governs it. */
+  limits: LoadLimits;
 }
 
 export interface LoadingSettings {
@@ -45,9 +49,10 @@ export function loadingSheet(visit: Visit, empty: MassMoment, settings: LoadingS
   const envelope = aircraft.envelope && envelopeOf(aircraft.envelope);
   const options = { empty, leastPilotKg: settings.leastPilotKg };
   const extremes = loadingExtremes(aircraft, options, envelope);
-  const fullKg = fullFuelKg(aircraft);
+  const soloKg = envelope && minimumSoloKg(aircraft, options, envelope);
+  const least = leastPilot(aircraft, envelope && (soloKg ?? 'nobody'), settings.leastPilotKg);
   const burn = burnPathOf(aircraft);
-  const judge = judgeOf(aircraft, envelope);
+  const judge = judgeOf(aircraft, { envelope, leastPilot: least });
   const named = (name: string, loading: Loading): NamedLoading => ({
     name,
     path: burn(loading),
@@ -65,10 +70,10 @@ export function loadingSheet(visit: Visit, empty: MassMoment, settings: LoadingS
         : []),
       ...standardCrews(visit, empty, settings.standardPersonKg).map(({ name, loading }) => named(name, loading)),
     ],
-    table: crewFuelTable(aircraft, empty, crewMasses(visit), envelope),
-    minimumSoloKg: envelope && minimumSoloKg(aircraft, options, envelope),
-    fullFuelKg: fullKg,
-    payloadFullFuelKg: aircraft.maximumMassKg - empty.massKg - fullKg,
+    table: crewFuelTable(aircraft, empty, crewMasses(visit), judge),
+    minimumSoloKg: soloKg,
+    leastPilot: least,
+    limits: loadLimitsOf(aircraft, empty.massKg),
   };
 }
 

@@ -1,6 +1,7 @@
 import type { Visit } from '../visit/visit.ts';
 import { baselineEmpty } from './baseline.ts';
 import type { EquipmentChange } from './equipment-change.ts';
+import { isAtMost } from './limit-met.ts';
 import { cgMm, hasMass, type MassMoment, total } from './mass-moment.ts';
 import { COVERAGE_FACTOR, type Contribution, combine, type MassArmUncertainty } from './uncertainty.ts';
 import type { WeighingResult } from './weighing.ts';
@@ -84,7 +85,7 @@ export function compareWeighing(weighing: WeighingResult, prediction: Prediction
     massRatio: ratio(differenceKg, standard.massKg),
     armRatio: ratio(differenceMm, standard.armMm),
     isSignificant:
-      Math.abs(differenceKg) > COVERAGE_FACTOR * standard.massKg ||
-      Math.abs(differenceMm) > COVERAGE_FACTOR * standard.armMm,
+      !isAtMost(Math.abs(differenceKg), COVERAGE_FACTOR * standard.massKg) ||
+      !isAtMost(Math.abs(differenceMm), COVERAGE_FACTOR * standard.armMm),
   };
 }

@@ -1,3 +1,4 @@
+import { isAtMost } from './limit-met.ts';
 import type { Comparison, Prediction } from './prediction.ts';
 import { COVERAGE_FACTOR } from './uncertainty.ts';
 import type { WeighingResult } from './weighing.ts';
@@ -21,7 +22,7 @@ export interface Residual {
 export function residualOf(weighing: WeighingResult, prediction: Prediction, comparison: Comparison): Residual {
   const massKg = comparison.differenceKg;
   const expandedKg = COVERAGE_FACTOR * comparison.standard.massKg;
-  const isTold = Math.abs(massKg) > expandedKg;
+  const isTold = !isAtMost(Math.abs(massKg), expandedKg);
   const armMm = isTold ? (weighing.empty.momentKgMm - prediction.momentKgMm) / massKg : undefined;
   return { massKg, expandedKg, armMm, isTold };
 }

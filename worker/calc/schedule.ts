@@ -2,6 +2,7 @@ import { dateOf } from '../units/calendar.ts';
 import type { Visit } from '../visit/visit.ts';
 import type { EquipmentChange } from './equipment-change.ts';
 import { emptyMassHistory, type HistoryEntry } from './history.ts';
+import { loadLimitsOf } from './loading/load-limits.ts';
 import { percentMac } from './mac.ts';
 import { cgMm, type MassMoment } from './mass-moment.ts';
 import type { Prediction } from './prediction.ts';
@@ -18,6 +19,7 @@ export interface Schedule extends MassMoment {
   weighedOn: string | undefined;
   /** Computed changes since the last weighing. */
   changesSinceWeighing: number;
+  /** Crew, baggage and usable fuel together, by whichever limit is met first. */
   usefulLoadKg: number;
   supersedes: string | undefined;
   history: HistoryEntry[];
@@ -48,7 +50,7 @@ export function revisedSchedule(
     expanded: weighing?.expanded,
     weighedOn: weighing && visit.weighing ? dateOf(visit.weighing.weighedAt) : weighedBefore,
     changesSinceWeighing: weighing ? 0 : change.lines.length,
-    usefulLoadKg: visit.aircraft.maximumMassKg - empty.massKg,
+    usefulLoadKg: loadLimitsOf(visit.aircraft, empty.massKg).usefulLoad.kg,
     supersedes: visit.baseline?.reference,
     history: emptyMassHistory(visit, change, weighing),
   };

@@ -1,5 +1,5 @@
-import type { Aircraft, Weighing } from '../visit/visit.ts';
-import { fuelContent, tanksOf, usableFuel } from './fuel.ts';
+import type { Aircraft, FuelStation, Weighing } from '../visit/visit.ts';
+import { fuelArmMm, fuelContent, tanksOf, usableFuel } from './fuel.ts';
 import { cgMm, type MassMoment, minus, NOTHING } from './mass-moment.ts';
 
 /** A mass taken off or added to come from the weighed to the empty condition; signed. */
@@ -8,7 +8,7 @@ export interface Adjustment extends MassMoment {
   why: 'aboard' | 'missing' | 'fuel' | 'unusable-fuel';
   pointer: string;
   armMm: number;
-  /** Limit of error of its mass, zero where none is stated. */
+  /** Limit of error of its mass, zero where none is stated; it stands also where the mass itself is nothing. */
   massLimitKg: number;
 }
 
@@ -44,43 +44,46 @@ function looseItem(item: LooseItem, why: 'aboard' | 'missing', pointer: string):
 
 function fuelAdjustments(aircraft: Aircraft, weighing: Weighing, at: string): Adjustment[] {
   if (weighing.fuelState === 'dry') {
-    return tanksOf(aircraft).flatMap((tank) =>
-      fuelLine(`Unusable fuel, ${tank.name}`, 'unusable-fuel', fuelContent(tank, tank.unusableL), `${at}/fuelState`, 0),
-    );
+    return tanksOf(aircraft).flatMap((tank) => {
+      const name = `Unusable fuel, ${tank.name}`;
+      const change = fuelContent(tank, tank.unusableL);
+      return fuelLine(
+        { name, why: 'unusable-fuel', pointer: `${at}/fuelState`, massLimitKg: 0 },
+        change,
+        tank.unusableL,
+        tank,
+      );
+    });
   }
   if (weighing.fuelState === 'full') {
-    return tanksOf(aircraft).flatMap((tank) =>
-      fuelLine(
-        `Usable fuel, ${tank.name}`,
-        'fuel',
-        minus(NOTHING, usableFuel(tank, tank.capacityL)),
-        `${at}/fuelState`,
-        0,
-      ),
-    );
+    return tanksOf(aircraft).flatMap((tank) => {
+      const name = `Usable fuel, ${tank.name}`;
+      const change = minus(NOTHING, usableFuel(tank, tank.capacityL));
+      return fuelLine({ name, why: 'fuel', pointer: `${at}/fuelState`, massLimitKg: 0 }, change, tank.capacityL, tank);
+    });
   }
   if (weighing.fuelState !== 'stated') return [];
   return (weighing.fuelAboard ?? []).flatMap(({ station, volumeL, volumeLimitL = 0 }, index) => {
     const tank = tanksOf(aircraft).find(({ id }) => id === station);
     if (!tank) return [];
     const change = minus(NOTHING, usableFuel(tank, volumeL));
-    return fuelLine(
-      `Fuel, ${tank.name}`,
-      'fuel',
-      change,
-      `${at}/fuelAboard/${index}`,
-      volumeLimitL * tank.densityKgPerL,
-    );
+    const massLimitKg = volumeLimitL * tank.densityKgPerL;
+    const place = `${at}/fuelAboard/${index}`;
+    return fuelLine({ name: `Fuel, ${tank.name}`, why: 'fuel', pointer: place, massLimitKg }, change, volumeL, tank);
   });
 }
 
+/**
+ * Nothing only where there is neither fuel nor doubt about it: a content stated as exactly the unusable takes no mass off, but
+ * may be wrong by as much as any other. Its arm is then that of the tank at that content.
+ */
 function fuelLine(
-  name: string,
-  why: Adjustment['why'],
+  line: Pick<Adjustment, 'name' | 'why' | 'pointer' | 'massLimitKg'>,
   change: MassMoment,
-  pointer: string,
-  massLimitKg: number,
+  contentL: number,
+  tank: FuelStation,
 ): Adjustment[] {
-  if (change.massKg === 0) return [];
-  return [{ name, why, pointer, armMm: cgMm(change), ...change, massLimitKg }];
+  if (change.massKg === 0 && line.massLimitKg === 0) return [];
+  const armMm = change.massKg === 0 ? fuelArmMm(tank, contentL) : cgMm(change);
+  return [{ ...line, ...change, armMm }];
 }

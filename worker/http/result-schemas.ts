@@ -96,14 +96,26 @@ const Refused = z.object({
   state: text,
   worst: Margin.optional(),
   overKg: maybe,
+  underKg: maybe,
+  leastKg: maybe,
+  station: optionalText,
   limit: optionalText,
 });
+
+const Allowance = z.object({ kg: number, governedBy: text.meta({ description: 'The limit that is met first' }) });
 
 const LoadingSheet = z.object({
   extremes: z.object({ forward: Extreme, aft: Extreme, margins: z.array(Margin) }).optional(),
   minimumSoloKg: maybe,
+  leastPilot: z.object({ station: text, kg: maybe, governedBy: text }).optional(),
   fullFuelKg: number,
   payloadFullFuelKg: number,
+  limits: z.object({
+    usefulLoad: Allowance,
+    fullTanksPayload: Allowance,
+    fullFuelKg: number,
+    leastBurnKg: number.meta({ description: 'Fuel to be burnt before landing with that payload and full tanks' }),
+  }),
   table: z.object({
     usableL: z.array(number),
     rows: z.array(
@@ -236,6 +248,7 @@ export const Due = z.object({
   basis: text,
   dueDate: optionalText,
   dueHours: maybe,
+  meter: optionalText,
   dueLandings: maybe,
   daysLeft: maybe,
   hoursLeft: maybe,
@@ -261,6 +274,7 @@ const Clock = z.object({
   arrivalAt: optionalText,
   sunsetAt: optionalText,
   daylightMin: maybe,
+  isDarkAtArrival: flag.optional(),
 });
 
 export const AssessmentResults = z

@@ -14,13 +14,14 @@ export type Pipeline = Pick<
   | 'cleanImage'
   | 'draftDocuments'
   | 'draftPdf'
+  | 'factsToday'
   | 'inspectAttachment'
   | 'isOwnMarkup'
-  | 'loadingFacts'
   | 'nextDue'
   | 'openAfterPack'
   | 'openDigest'
   | 'seal'
+  | 'tighterText'
   | 'timeLeft'
 >;
 

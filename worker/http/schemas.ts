@@ -135,6 +135,18 @@ const openItem = z.string().meta({
   examples: ['Q-SLM-P1/F4'],
 });
 
+const limitValue = z.union([z.number(), z.string()]).nullable();
+
+const TighterLimit = z.object({
+  id: z.string(),
+  name: z.string(),
+  quantity: z.enum(['mass', 'volume', 'arm', 'date', 'hours', 'landings']),
+  sealed: limitValue.meta({ description: 'As the pack says, in kg, l or mm; null where it says nothing' }),
+  now: limitValue.meta({ description: 'By the rules of today; null where nothing is allowed' }),
+  governedBy: z.string().optional().meta({ description: 'The limit that it follows from' }),
+  meter: z.string().optional(),
+});
+
 export const DueAnswer = z
   .object({
     pack: z.string(),
@@ -168,6 +180,9 @@ export const DueAnswer = z
       .meta({ description: 'Findings that are to be watched' }),
     limitations: z.array(z.object({ openItem, text: z.string() })),
     flightTests: z.array(z.object({ id: z.string(), openItem, text: z.string() })).meta({ description: 'Still owed' }),
+    tighter: z
+      .array(TighterLimit)
+      .meta({ description: 'What the rules of today allow less of than the pack says: keep to the lesser' }),
   })
   .meta({ title: 'Due list' });
 

@@ -2,6 +2,8 @@ import { openAfter } from '../calc/open-items/carry-over.ts';
 import type { OpenItem } from '../calc/open-items/open-item.ts';
 import type { PackContext } from './context.ts';
 import { openDigest, type SealedBefore } from './open-digest.ts';
+import { ownerFacts } from './owner-facts.ts';
+import type { OwnerFacts } from './owner-facts-schema.ts';
 import type { PackSummary } from './summary.ts';
 
 export const FACTS_FORMAT = 'slipmark-facts/1';
@@ -15,6 +17,8 @@ export interface PackFacts {
   summary: PackSummary;
   /** The workshop as the deployment knew it, and the thumbprint of the key that it sealed with; null where no service did. */
   sealedBy: { id: string; name: string; kid: string } | null;
+  /** What its owner flies by. */
+  owner: OwnerFacts;
   /** What stands open after the pack, and the digest of the packs that it follows from. */
   open: { over: string; items: OpenItem[] };
 }
@@ -37,5 +41,6 @@ export async function packFacts(
   const { issuedAt } = identity;
   const over = await openDigest([...place.before, { pack: place.pack, issuedAt, recordSha256, isWithdrawn: false }]);
   const items = openAfter(results.open.before, visit, { pack: numberOf(place.pack), at: issuedAt });
-  return { format: FACTS_FORMAT, summary, sealedBy: identity.sealedBy ?? null, open: { over, items } };
+  const owner = ownerFacts(visit, results, issuedAt);
+  return { format: FACTS_FORMAT, summary, sealedBy: identity.sealedBy ?? null, owner, open: { over, items } };
 }

@@ -5,6 +5,8 @@ import type { ArchiveFacts } from '../gate/rule.ts';
 import { RULE_SET } from '../gate/rule-set.ts';
 import { canonicalJson } from '../pack/canonical-json.ts';
 import { sha256 } from '../pack/digest.ts';
+import { inZoneOf } from '../units/calendar.ts';
+import { localZone } from '../visit/local-zone.ts';
 import { readRecord } from '../visit/read-record.ts';
 import type { VisitRecord } from '../visit/record.ts';
 import type { RecordIssue } from '../visit/record-issue.ts';
@@ -36,9 +38,12 @@ export async function assess(input: unknown, at: string, facts: ArchiveFacts = {
   // Digested beside the computing: the platform hashes on a thread of its own.
   const digesting = sha256(recordJson);
   const { id, version, leastPilotKg, standardPersonKg } = regimeNamed(visit.aircraft.regime);
-  const settings = { leastPilotKg: leastPilotKg.value, standardPersonKg: standardPersonKg.value, at, open: facts.open };
+  // What is due today and what has run out is asked by the calendar of the workshop.
+  const local = inZoneOf(localZone(visit), at);
+  const { open } = facts;
+  const settings = { leastPilotKg: leastPilotKg.value, standardPersonKg: standardPersonKg.value, at: local, open };
   const results = compute(visit, settings);
-  const assessment = passGate(visit, results, { at, facts });
+  const assessment = passGate(visit, results, { at: local, facts });
   const recordSha256 = await digesting;
   const read = {
     recordSha256,

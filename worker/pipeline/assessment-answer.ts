@@ -42,8 +42,10 @@ function answeredResults(results: Results): Record<string, unknown> {
     loading: loading && {
       extremes: loading.extremes,
       minimumSoloKg: loading.minimumSoloKg,
-      fullFuelKg: loading.fullFuelKg,
-      payloadFullFuelKg: loading.payloadFullFuelKg,
+      leastPilot: loading.leastPilot,
+      fullFuelKg: loading.limits.fullFuelKg,
+      payloadFullFuelKg: loading.limits.fullTanksPayload.kg,
+      limits: loading.limits,
       table: loading.table,
     },
     electrical,

@@ -85,7 +85,12 @@ export async function print(job: PrintJob): Promise<Printed> {
     annexes.push(annex);
     return annex;
   };
-  const set = setPages(job.documents, paper, { pictureOf: picturesOf(job), annexOf, words });
+  const set = setPages(job.documents, paper, {
+    pictureOf: picturesOf(job),
+    annexOf,
+    mark: printableText(job.mark ?? '', '', () => {}),
+    words,
+  });
   const findings = [...set.findings];
   const { headsOf, mark } = headsFor(job, { pages: set.pages.length, words }, (finding) => findings.push(finding));
   const drawn = drawPages(set, paper, headsOf, mark);

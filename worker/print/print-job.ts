@@ -6,7 +6,7 @@ export interface PrintJob {
   documents: readonly PrintDocument[];
   footer: { left: string; centre: string };
   header: { left: string; right: string };
-  /** Words that stand large and light on every page and in its footer, such as `NOT RELEASED`. */
+  /** Words that stand large and light on every page, in its footer, and inside every cut-out, such as `NOT RELEASED`. */
   mark?: string;
   paper: 'A4' | 'Letter';
   metadata: PrintMetadata;

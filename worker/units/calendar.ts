@@ -43,7 +43,16 @@ export function instantOf(moment: string): number {
 }
 
 /**
- * An instant written with the offset of a moment, to the second: the time that people at that place read.
+ * A moment written with the offset of another: the same instant, as people at that place read it.
+ *
+ * @example inZoneOf('2026-11-05T14:20:00+01:00', '2026-11-05T14:00:00Z')  // '2026-11-05T15:00:00+01:00'
+ */
+export function inZoneOf(like: string, moment: string): string {
+  return offsetOf(like) === offsetOf(moment) ? moment : momentLike(like, instantOf(moment));
+}
+
+/**
+ * An instant written with the offset of a moment, to the second and finer where it is: the time that people at that place read.
  *
  * @param instantMs milliseconds since the epoch
  * @example momentLike('2026-11-05T14:20:00+01:00', Date.parse('2026-11-05T14:00:00Z'))  // '2026-11-05T15:00:00+01:00'
@@ -52,7 +61,8 @@ export function momentLike(moment: string, instantMs: number): string {
   const offset = offsetOf(moment);
   const [hours = 0, minutes = 0] = offset === 'Z' ? [] : offset.slice(1).split(':').map(Number);
   const aheadMin = (offset.startsWith('-') ? -1 : 1) * (hours * 60 + minutes);
-  return `${new Date(instantMs + aheadMin * 60_000).toISOString().slice(0, 19)}${offset}`;
+  const local = new Date(instantMs + aheadMin * 60_000).toISOString();
+  return `${local.endsWith('.000Z') ? local.slice(0, 19) : local.slice(0, 23)}${offset}`;
 }
 
 function offsetOf(moment: string): string {

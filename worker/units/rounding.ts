@@ -23,19 +23,50 @@ export function roundForPrint(value: number, decimals: number): number {
   return value < 0 && rounded !== 0 ? -rounded : rounded;
 }
 
+/** Which way a limit bounds: a least or a greatest value. */
+export type Bound = 'least' | 'most';
+
 /**
  * Rounds a limit so that the figure never lies beyond it: a greatest value down, a least value up.
  *
  * @source common practice, no source
  * @example roundWithin(1322.7736, 1, 'most')  // 1322.7
  */
-export function roundWithin(value: number, decimals: number, bound: 'least' | 'most'): number {
+export function roundWithin(value: number, decimals: number, bound: Bound): number {
   const nearest = roundForPrint(value, decimals);
   const step = 10 ** -decimals;
   // What differs by less than binary numbers can tell is the limit itself.
   const beyond = bound === 'most' ? nearest - value : value - nearest;
   if (beyond <= step * 1e-6) return nearest;
   return roundForPrint(bound === 'most' ? nearest - step : nearest + step, decimals);
+}
+
+/** As many decimals beyond the usual as ever help to tell two figures apart. */
+const MOST_EXTRA = 4;
+
+/**
+ * How many decimals it takes to print two figures differently, whatever their signs: the usual ones or some more; the usual
+ * ones where no number of decimals does.
+ *
+ * @example decimalsApart(0.504, 0.5, 2)  // 3
+ */
+export function decimalsApart(a: number, b: number, usual: number): number {
+  const print = (value: number, decimals: number): number => roundForPrint(Math.abs(value), decimals);
+  for (let decimals = usual; decimals <= usual + MOST_EXTRA; decimals++)
+    if (print(a, decimals) !== print(b, decimals)) return decimals;
+  return usual;
+}
+
+/**
+ * How many decimals it takes to print a figure as it was stated: the usual ones or some more.
+ *
+ * @example decimalsStated(1640.25, 0)  // 2
+ */
+export function decimalsStated(value: number, usual: number): number {
+  const slack = 1e-9 * Math.max(1, Math.abs(value));
+  let decimals = usual;
+  while (decimals < usual + MOST_EXTRA && Math.abs(roundForPrint(value, decimals) - value) > slack) decimals++;
+  return decimals;
 }
 
 /**

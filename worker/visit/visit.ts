@@ -8,7 +8,7 @@ export type Aircraft = Visit['aircraft'];
 /** As much of an aircraft as loading it takes. */
 export type LoadedAircraft = Pick<
   Aircraft,
-  'stations' | 'loadingLimits' | 'envelope' | 'maximumMassKg' | 'maximumZeroFuelMassKg'
+  'stations' | 'loadingLimits' | 'envelope' | 'maximumMassKg' | 'maximumZeroFuelMassKg' | 'maximumLandingMassKg'
 >;
 export type Station = Aircraft['stations'][number];
 export type LoadStation = Extract<Station, { armMm: number; maximumMassKg: number }>;

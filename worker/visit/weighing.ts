@@ -14,7 +14,7 @@ export const Scale = part('Scale', 'A scale or load cell', {
   errorLimit: mass('Error limit', 'Limit of error from its certificate, plus or minus', 0.2),
   calibratedOn: date('Calibrated on', 'Date of the certificate', '2026-02-10').optional(),
   calibrationDueOn: date('Calibration due', 'Last day on which the calibration holds', '2027-02-10'),
-  corrections: list('Corrections', 'Corrections from the certificate, rising; linear between them', Correction, {
+  corrections: list('Corrections', 'Corrections from the certificate, in any order; linear between them', Correction, {
     max: 40,
   }).optional(),
 });

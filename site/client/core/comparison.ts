@@ -31,14 +31,20 @@ export function comparisonOf(before: Compared, now: Compared): ComparisonGroup[]
   });
 }
 
+/** A limit that is not to be passed. */
+const MOST = { bound: 'most' } as const;
+
+const massOrNone = (say: Printer, massKg: number | undefined): string =>
+  massKg === undefined ? NONE : say.measure('mass', massKg, MOST);
+
 function massAndArm({ results: { schedule, loading } }: Compared, say: Printer): Lines {
   if (!schedule) return new Map();
   return new Map([
     ['Empty mass', `${say.measure('mass', schedule.massKg)}, ${schedule.basis}`],
     ['Empty arm', say.measure('arm', schedule.armMm, { extra: 1 })],
     ['Empty moment', say.measure('moment', schedule.momentKgMm)],
-    ['Crew, baggage and fuel together', say.measure('mass', schedule.usefulLoadKg)],
-    ...(loading ? [['With full tanks', say.measure('mass', loading.payloadFullFuelKg)] as const] : []),
+    ['Crew, baggage and fuel together', say.measure('mass', schedule.usefulLoadKg, MOST)],
+    ...(loading ? [['With full tanks', say.measure('mass', loading.limits.fullTanksPayload.kg, MOST)] as const] : []),
   ]);
 }
 
@@ -47,11 +53,15 @@ function limits({ visit: { aircraft, release } }: Compared, say: Printer): Lines
     `${say.number('arm', armMm)} at ${say.number('mass', massKg)}`;
   const stations = aircraft.stations.map((station) => {
     const most =
-      'capacityL' in station ? say.measure('volume', station.capacityL) : say.measure('mass', station.maximumMassKg);
+      'capacityL' in station
+        ? say.measure('volume', station.capacityL, MOST)
+        : say.measure('mass', station.maximumMassKg, MOST);
     return [`Station ${station.name}`, `at most ${most}`] as const;
   });
   return new Map([
-    ['Maximum mass', say.measure('mass', aircraft.maximumMassKg)],
+    ['Maximum mass', say.measure('mass', aircraft.maximumMassKg, MOST)],
+    ['Maximum zero-fuel mass', massOrNone(say, aircraft.maximumZeroFuelMassKg)],
+    ['Maximum landing mass', massOrNone(say, aircraft.maximumLandingMassKg)],
     ['Envelope', (aircraft.envelope ?? []).map(corner).join('; ') || NONE],
     ...stations,
     ...(release?.limitations ?? []).map((text) => [`Limitation: ${text}`, 'stands'] as const),
@@ -77,11 +87,14 @@ function wiring({ visit }: Compared): Lines {
   );
 }
 
-function due({ results }: Compared, say: Printer): Lines {
+function due({ visit, results }: Compared, say: Printer): Lines {
   return new Map(
-    results.due.map(({ id, item, dueDate, dueHours, dueLandings }) => {
+    results.due.map(({ id, item, dueDate: date, dueHours: hours, meter, dueLandings }) => {
       const landings = dueLandings === undefined ? '' : `${dueLandings} landings`;
-      return [`${id} ${item}`, [dueLimit(say, dueDate, dueHours), landings].filter(Boolean).join(' or ') || NONE];
+      return [
+        `${id} ${item}`,
+        [dueLimit(visit, { date, hours, meter }, say), landings].filter(Boolean).join(' or ') || NONE,
+      ];
     }),
   );
 }

@@ -38,13 +38,17 @@ function schedule({ schedule: revised }: Results, say: Printer): Figure[] {
   return [
     { name: 'Empty mass', value: `${say.measure('mass', revised.massKg)}, ${revised.basis}`, document },
     { name: 'Empty arm', value: say.measure('arm', revised.armMm, { extra: 1 }), document },
-    { name: 'Crew, baggage and fuel together', value: say.measure('mass', revised.usefulLoadKg), document },
+    {
+      name: 'Crew, baggage and fuel together',
+      value: say.measure('mass', revised.usefulLoadKg, { bound: 'most' }),
+      document,
+    },
   ];
 }
 
 function loading({ loading: sheet }: Results, say: Printer): Figure[] {
   if (!sheet) return [];
-  const value = say.measure('mass', sheet.payloadFullFuelKg);
+  const value = say.measure('mass', sheet.limits.fullTanksPayload.kg, { bound: 'most' });
   return [{ name: 'Left for crew and baggage with full tanks', value, document: 'loading-sheet' }];
 }
 

@@ -1,73 +1,70 @@
 import { tanksOf } from '../../../worker/calc/fuel.ts';
+import { isAtMost } from '../../../worker/calc/limit-met.ts';
 import { loadStationsOf } from '../../../worker/calc/loading/load-space.ts';
 import type { LoadingFacts } from '../../../worker/pack/loading-facts.ts';
 import type { Printer } from '../../../worker/units/print.ts';
 import { factorOf } from '../../../worker/units/quantity.ts';
-import { element } from '../element.ts';
 import { typedNumber } from '../typed-number.ts';
 
 export const BURN = 'burn';
 
-/** One line of the form: what is asked for, in which unit, and at most how much. */
+/** One line of the form: what is asked for, in which unit, and between which limits. */
 export interface Asked {
   id: string;
   name: string;
   unit: string;
+  kind: 'pilot' | 'passenger' | 'baggage' | 'fuel' | 'burn';
+  /** Of a pilot, the least who may fly alone; 0 where there is none. In units of the field. */
+  least: number;
   most: number;
   /** kg in one unit of the field. */
   kgPerUnit: number;
 }
 
-/** What is typed in: kg by field, and the fields whose text is no amount. A field left empty is nothing aboard. */
-export interface Typed {
-  isEmpty: boolean;
-  kg: Readonly<Record<string, number>>;
-  unread: readonly Asked[];
-}
+/** What stands in one field. Left empty it is nothing aboard; what cannot be is no amount. */
+export type Entry =
+  | { state: 'empty' }
+  | { state: 'read'; kg: number; isBeyond: boolean }
+  | { state: 'unreadable' | 'negative' | 'more-than-it-holds' };
+
+/** What is typed in, by field. */
+export type Typed = Readonly<Record<string, Entry>>;
 
 /** What a loading is made of: seats and baggage, tanks, and what the flight burns. */
-export function fieldsFor({ aircraft, units }: LoadingFacts, say: Printer): Asked[] {
+export function fieldsFor({ aircraft, leastPilot, units }: LoadingFacts, say: Printer): Asked[] {
   const [kg, l] = [factorOf('mass', units), factorOf('volume', units)];
-  const seats = loadStationsOf(aircraft).map(({ id, name, maximumMassKg }) => {
-    const most = maximumMassKg / kg;
-    return { id, name, unit: say.unit('mass'), most, kgPerUnit: kg };
+  const seats = loadStationsOf(aircraft).map(({ id, name, kind, minimumMassKg, maximumMassKg }): Asked => {
+    const leastKg = kind !== 'pilot' ? 0 : ((id === leastPilot?.station ? leastPilot.kg : minimumMassKg) ?? 0);
+    const limits = { least: leastKg / kg, most: maximumMassKg / kg };
+    return { id, name, kind, unit: say.unit('mass'), ...limits, kgPerUnit: kg };
   });
-  const tanks = tanksOf(aircraft).map(({ id, name, capacityL, unusableL, densityKgPerL }) => {
+  const tanks = tanksOf(aircraft).map(({ id, name, capacityL, unusableL, densityKgPerL }): Asked => {
     const most = Math.max(0, capacityL - unusableL) / l;
-    return { id, name: say.words`${name}, usable fuel`, unit: say.unit('volume'), most, kgPerUnit: l * densityKgPerL };
+    const named = { id, name: say.words`${name}, usable fuel`, unit: say.unit('volume'), kind: 'fuel' } as const;
+    return { ...named, least: 0, most, kgPerUnit: l * densityKgPerL };
   });
   const [first] = tanks;
-  const burnt = {
-    id: BURN,
-    name: say.words`Fuel burnt on the flight`,
-    unit: first?.unit ?? '',
-    kgPerUnit: first?.kgPerUnit ?? 0,
-  };
-  const mostBurnt = tanks.reduce((sum, { most }) => sum + most, 0);
-  return [...seats, ...tanks, ...(first ? [{ ...burnt, most: mostBurnt }] : [])];
+  if (!first) return seats;
+  const most = tanks.reduce((sum, tank) => sum + tank.most, 0);
+  return [...seats, ...tanks, { ...first, id: BURN, name: say.words`Fuel burnt on the flight`, kind: 'burn', most }];
 }
 
-/** A text field: fields for numbers drop a comma that their browser does not expect, and 8,5 becomes 85. */
-export function fieldElement({ id, name, unit, most }: Asked, say: Printer): HTMLElement {
-  const hint = element('small', {}, say.words`at most ${say.asIs(Math.floor(most * 10) / 10)}`);
-  const input = element('input', { name: id, inputMode: 'decimal', autocomplete: 'off', placeholder: '0' });
-  return element('label', {}, `${name}, ${unit} `, hint, input);
+/** Between what the amount has to be, as the field says it. */
+export function hintOf({ least, most }: Asked, say: Printer): string {
+  const upTo = say.asIs(most, 1, 'most');
+  return least > 0 ? say.words`at least ${say.asIs(least, 1, 'least')}, at most ${upTo}` : say.words`at most ${upTo}`;
 }
 
-/** Reads the form, and marks what could not be read. */
-export function readFields(form: HTMLFormElement, asked: readonly Asked[]): Typed {
-  const kg: Record<string, number> = {};
-  const unread: Asked[] = [];
-  let isEmpty = true;
-  for (const field of asked) {
-    const input = form.elements.namedItem(field.id) as HTMLInputElement;
-    const text = input.value.trim();
-    const amount = text === '' ? 0 : typedNumber(text);
-    const isRead = amount !== undefined && amount >= 0;
-    if (text !== '') isEmpty = false;
-    input.setAttribute('aria-invalid', String(!isRead));
-    if (isRead) kg[field.id] = amount * field.kgPerUnit;
-    else unread.push(field);
-  }
-  return { isEmpty, kg, unread };
+/** Reads what was typed into a field; the unit of the field may stand behind the number. */
+export function entryOf(typed: string, { kind, unit, most, kgPerUnit }: Asked): Entry {
+  const text = typed.trim();
+  if (text === '') return { state: 'empty' };
+  const bare = text.toLowerCase().endsWith(unit.toLowerCase()) ? text.slice(0, -unit.length).trim() : text;
+  const amount = typedNumber(bare);
+  if (amount === undefined) return { state: 'unreadable' };
+  if (amount < 0) return { state: 'negative' };
+  const isBeyond = !isAtMost(amount, most);
+  // More than a tank holds is no loading of it, whereas a seat can be too full.
+  if (isBeyond && kind === 'fuel') return { state: 'more-than-it-holds' };
+  return { state: 'read', kg: amount * kgPerUnit, isBeyond };
 }

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { sunsetFor } from '../../../worker/calc/clock/daylight.ts';
+import { isDark, sunsetFor } from '../../../worker/calc/clock/daylight.ts';
 import { instantOf } from '../../../worker/units/calendar.ts';
 import { RUNS } from '../../property-runs.ts';
 
@@ -35,7 +35,44 @@ describe('sunsetFor()', () => {
     expect(night?.minutesLeft).toBeLessThan(0);
   });
 
+  test('of the first day of the polar night is the last sunset', () => {
+    // At 69.65 N the upper limb last shows about the 26th of November.
+    const place = { latitudeDeg: 69.65, longitudeDeg: 18.96 };
+    const last = [20, 21, 22, 23, 24, 25, 26, 27, 28, 29]
+      .map((day) => sunsetFor(place, `2026-11-${day}T10:40:00Z`))
+      .findLast((found) => found !== undefined && found.minutesLeft > 0);
+    const hoursOn = new Date(Date.parse(last?.at ?? '') + 20 * 3_600_000).toISOString();
+    expect(sunsetFor(place, hoursOn)?.at.slice(0, 16)).toBe(last?.at.slice(0, 16));
+  });
+
   test('is undefined where the sun stays above the horizon', () => {
     expect(sunsetFor({ latitudeDeg: 80, longitudeDeg: 0 }, '2026-06-21T12:00:00Z')).toBeUndefined();
+  });
+});
+
+// Polar night and midnight sun of towns beyond the polar circle: from memory, their dates as every almanac has them.
+describe('isDark()', () => {
+  const TROMSO = { latitudeDeg: 69.65, longitudeDeg: 18.96 };
+  const LONGYEARBYEN = { latitudeDeg: 78.22, longitudeDeg: 15.65 };
+
+  test('at noon and at midnight of the polar night', () => {
+    expect(isDark(TROMSO, '2026-12-21T11:30:00+01:00')).toBe(true);
+    expect(isDark(LONGYEARBYEN, '2026-12-21T23:30:00+01:00')).toBe(true);
+  });
+
+  test('not under the midnight sun', () => {
+    expect(isDark(TROMSO, '2026-06-21T00:30:00+02:00')).toBe(false);
+    expect(isDark(LONGYEARBYEN, '2026-08-01T00:30:00+02:00')).toBe(false);
+  });
+
+  test('agrees with rise and set wherever the sun does both', () => {
+    fc.assert(
+      fc.property(places, moments, (place, moment) => {
+        const minutes = sunsetFor(place, moment)?.minutesLeft ?? Number.NaN;
+        // Between them the two judge the same; within some minutes of the horizon the search is the better judge.
+        if (Math.abs(minutes) > 10 && !isDark(place, moment)) expect(minutes).toBeGreaterThan(0);
+      }),
+      RUNS,
+    );
   });
 });

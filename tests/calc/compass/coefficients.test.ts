@@ -6,6 +6,7 @@ import {
   correctionOf,
   deviationAt,
 } from '../../../worker/calc/compass/coefficients.ts';
+import { greatestGapDeg } from '../../../worker/calc/compass/coverage.ts';
 import { RUNS } from '../../property-runs.ts';
 
 const degrees = fc.double({ min: -8, max: 8, noNaN: true });
@@ -16,7 +17,8 @@ const evenly = (count: number, from = 0): number[] =>
 /** At least six headings, none nearer than 20° to another, so that all five are told well. */
 const spreadHeadings = fc
   .tuple(fc.uniqueArray(fc.nat(17), { minLength: 6, maxLength: 18 }), fc.nat(19))
-  .map(([steps, from]) => steps.map((step) => step * 20 + from));
+  .map(([steps, from]) => steps.map((step) => step * 20 + from))
+  .filter((headings) => greatestGapDeg(headings) <= 90);
 
 const swing = (coefficients: Coefficients, headings: readonly number[]) =>
   headings.map((headingDeg) => ({ headingDeg, deviationDeg: deviationAt(coefficients, headingDeg) }));
@@ -69,6 +71,42 @@ describe('coefficientsOf()', () => {
         D: 0,
         E: 0,
       });
+  });
+
+  test('leaves D and E at zero where a quarter of the circle and more was not read', () => {
+    const wide = [0, 30, 60, 90, 120, 150, 180, 255];
+    expect(greatestGapDeg(wide)).toBe(105);
+    expectSame(coefficientsOf(swing({ A: 1, B: 2, C: -3, D: 0, E: 0 }, wide)), { A: 1, B: 2, C: -3, D: 0, E: 0 });
+    const disturbed = swing({ A: 1, B: 2, C: -3, D: 4, E: 5 }, wide);
+    expect(coefficientsOf(disturbed)).toMatchObject({ D: 0, E: 0 });
+  });
+
+  test('leaves D and E at zero where six readings are of four directions', () => {
+    const four = [0, 5, 90, 180, 180, 270];
+    expect(coefficientsOf(swing({ A: 1, B: 2, C: -3, D: 4, E: 5 }, four))).toMatchObject({ D: 0, E: 0 });
+  });
+
+  test('is undefined where the headings do not go round the circle', () => {
+    for (const headings of [[0, 10, 20, 30, 40, 50], evenly(8).map((heading) => heading / 2), [0, 120, 239]])
+      expect(coefficientsOf(swing({ A: 0, B: 1, C: 1, D: 0, E: 0 }, headings)), headings.join()).toBeUndefined();
+    expect(coefficientsOf(swing({ A: 0, B: 1, C: 1, D: 0, E: 0 }, [0, 120, 240]))).toBeDefined();
+  });
+
+  test('never gives between the headings more than a few times what was read on them', () => {
+    const readings = fc.array(fc.tuple(fc.double({ min: 0, max: 360, noNaN: true }), degrees), {
+      minLength: 3,
+      maxLength: 24,
+    });
+    fc.assert(
+      fc.property(readings, (read) => {
+        const deviations = read.map(([headingDeg, deviationDeg]) => ({ headingDeg, deviationDeg }));
+        const found = coefficientsOf(deviations);
+        if (!found) return;
+        const most = Math.max(...deviations.map(({ deviationDeg }) => Math.abs(deviationDeg)));
+        for (const heading of evenly(36)) expect(Math.abs(deviationAt(found, heading))).toBeLessThan(4 * most + 1e-6);
+      }),
+      RUNS,
+    );
   });
 
   test('is undefined where the headings cannot tell even three', () => {

@@ -12,16 +12,17 @@ async function given(name: string) {
   const { visit, results } = await assessed(posted(name), RELEASABLE_AT[name]);
   const facts = loadingFacts(visit, results);
   if (!facts || !results.loading) throw new Error('The visit has no loading sheet');
-  const { aircraft, empty } = JSON.parse(JSON.stringify(facts)) as typeof facts;
-  return { aircraft, empty, envelope: aircraft.envelope && envelopeOf(aircraft.envelope), sheet: results.loading };
+  const { aircraft, empty, leastPilot } = JSON.parse(JSON.stringify(facts)) as typeof facts;
+  const envelope = aircraft.envelope && envelopeOf(aircraft.envelope);
+  return { aircraft, empty, leastPilot, envelope, sheet: results.loading };
 }
 
 describe('checkLoading()', () => {
   test.each(fixturesIn('visits'))('says of every loading on the sheet of %s what the sheet says', async (name) => {
-    const { aircraft, empty, envelope, sheet } = await given(name);
+    const { aircraft, empty, envelope, leastPilot, sheet } = await given(name);
     for (const { path, verdict } of sheet.loadings) {
       const { load = {}, massKg = 0 } = path[0] ?? {};
-      const check = checkLoading(aircraft, empty, { load, burnKg: 0, envelope });
+      const check = checkLoading(aircraft, empty, { load, burnKg: 0, envelope, leastPilot });
       expect(check.verdict.state).toBe(verdict.state);
       // Masses are added up in another order, and an extreme ends on a chord of its tank: alike to a tenth of a micrometre.
       const [ours, theirs] = [check.verdict, verdict].map((each) => ('worst' in each ? each.worst : undefined));
@@ -75,5 +76,43 @@ describe('checkLoading()', () => {
     const { takeOff, landing } = checkLoading(aircraft, empty, { load, burnKg: 15, envelope });
     expect(landing?.massKg).toBeCloseTo(takeOff.massKg - 15, 9);
     expect(checkLoading(aircraft, empty, { load, burnKg: 41, envelope }).landing).toBeUndefined();
+  });
+
+  test('holds the landing to its own maximum, and says what has to be burnt or left', async () => {
+    const { aircraft, empty, envelope } = await given('nose-wheel-full');
+    const capped = { ...aircraft, maximumLandingMassKg: 500 };
+    // 325.86 + 90 + 80 + 56 = 551.9 kg: to land at 500 kg, 51.9 kg have to be burnt.
+    const load = { 'left-seat': 90, 'right-seat': 80, 'wing-tanks': 56 };
+    const of = (burnKg: number) => checkLoading(capped, empty, { load, burnKg, envelope });
+    expect(of(52).verdict.state).toBe('inside');
+    const { verdict, cures } = of(40);
+    expect(verdict).toMatchObject({ state: 'limit-exceeded', limit: 'maximum landing mass' });
+    expect('overKg' in verdict && verdict.overKg).toBeCloseTo(empty.massKg + 226 - 40 - 500, 9);
+    expect(cures).toEqual([{ station: 'wing-tanks', byKg: -12 }]);
+  });
+
+  test('has no cure for a loading that nobody flies, nor for a pilot who is too light', async () => {
+    const { aircraft, empty, envelope, leastPilot } = await given('nose-wheel-full');
+    for (const load of [{}, { 'right-seat': 80, 'wing-tanks': 40 }, { 'left-seat': 40, 'wing-tanks': 4 }]) {
+      const { verdict, cures } = checkLoading(aircraft, empty, { load, burnKg: 0, envelope, leastPilot });
+      expect(['no-pilot', 'too-light']).toContain(verdict.state);
+      expect(cures).toEqual([]);
+    }
+  });
+
+  test('finds a cure in steps of the field, and at once for what somebody mistyped by millions', async () => {
+    const { aircraft, empty, envelope } = await given('nose-wheel-full');
+    const halfLitre = 0.36;
+    const load = { 'left-seat': 100, 'right-seat': 100, 'wing-tanks': 9e9 };
+    const { cures } = checkLoading(aircraft, empty, {
+      load,
+      burnKg: 0,
+      envelope,
+      stepsKg: { 'wing-tanks': halfLitre },
+    });
+    expect(cures).toHaveLength(1);
+    const leftKg = load['wing-tanks'] + (cures[0]?.byKg ?? 0);
+    expect(leftKg).toBeLessThanOrEqual(78 * 0.72 + 1e-6);
+    expect(leftKg).toBeGreaterThan(78 * 0.72 - halfLitre - 1e-6);
   });
 });

@@ -59,44 +59,45 @@ export function loadables(tanks: { fixed: number; tabled: number }): fc.Arbitrar
       emptyMm: ofTenths(100, 600),
       payloadKg: ofTenths(60, 400),
       zeroFuelPayloadKg: fc.option(ofTenths(60, 300)),
+      landingPayloadKg: fc.option(ofTenths(60, 300)),
     })
-    .map(
-      ({ places: [pilot, others], fixed, tabled, groups: limits, emptyKg, emptyMm, payloadKg, zeroFuelPayloadKg }) => {
-        const load: LoadStation[] = [
-          { id: 'pilot', name: 'Pilot', kind: 'pilot', ...pilot },
-          ...others.map((other, index) => ({
-            id: `place-${index}`,
-            name: `Place ${index}`,
-            kind: 'baggage' as const,
-            ...other,
-          })),
-        ];
-        const fuel = [...fixed, ...tabled].map(
-          (tank: Tank, index): FuelStation => ({
-            id: `tank-${index}`,
-            name: `Tank ${index}`,
-            kind: 'fuel',
-            densityKgPerL: 0.72,
-            ...tank,
-          }),
-        );
-        const outer = load.slice(limits?.joinsPilot ? 0 : 1).map(({ id }) => id);
-        const limit = (id: string, stations: string[], maximumMassKg: number) => ({
-          id,
-          text: id,
-          stations,
-          maximumMassKg,
-        });
-        const aircraft: Aircraft = {
-          ...TEMPLATE,
-          stations: [...load, ...fuel],
-          maximumMassKg: emptyKg + payloadKg,
-          ...(limits && {
-            loadingLimits: [limit('inner', outer.slice(-1), limits.innerKg), limit('outer', outer, limits.outerKg)],
-          }),
-          ...(zeroFuelPayloadKg !== null && { maximumZeroFuelMassKg: emptyKg + zeroFuelPayloadKg }),
-        };
-        return { aircraft, empty: { massKg: emptyKg, momentKgMm: emptyKg * emptyMm } };
-      },
-    );
+    .map(({ places: [pilot, others], fixed, tabled, groups: limits, emptyKg, emptyMm, ...payloads }) => {
+      const { payloadKg, zeroFuelPayloadKg, landingPayloadKg } = payloads;
+      const load: LoadStation[] = [
+        { id: 'pilot', name: 'Pilot', kind: 'pilot', ...pilot },
+        ...others.map((other, index) => ({
+          id: `place-${index}`,
+          name: `Place ${index}`,
+          kind: 'baggage' as const,
+          ...other,
+        })),
+      ];
+      const fuel = [...fixed, ...tabled].map(
+        (tank: Tank, index): FuelStation => ({
+          id: `tank-${index}`,
+          name: `Tank ${index}`,
+          kind: 'fuel',
+          densityKgPerL: 0.72,
+          ...tank,
+        }),
+      );
+      const outer = load.slice(limits?.joinsPilot ? 0 : 1).map(({ id }) => id);
+      const limit = (id: string, stations: string[], maximumMassKg: number) => ({
+        id,
+        text: id,
+        stations,
+        maximumMassKg,
+      });
+      const aircraft: Aircraft = {
+        ...TEMPLATE,
+        stations: [...load, ...fuel],
+        maximumMassKg: emptyKg + payloadKg,
+        ...(limits && {
+          loadingLimits: [limit('inner', outer.slice(-1), limits.innerKg), limit('outer', outer, limits.outerKg)],
+        }),
+        ...(zeroFuelPayloadKg !== null && { maximumZeroFuelMassKg: emptyKg + zeroFuelPayloadKg }),
+        ...(landingPayloadKg !== null && { maximumLandingMassKg: emptyKg + landingPayloadKg }),
+      };
+      return { aircraft, empty: { massKg: emptyKg, momentKgMm: emptyKg * emptyMm } };
+    });
 }

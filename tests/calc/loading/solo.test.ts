@@ -8,7 +8,14 @@ import type { Aircraft } from '../../../worker/visit/visit.ts';
 import { RUNS } from '../../property-runs.ts';
 import { readVisit } from '../read-visit.ts';
 
-const { aircraft: TEMPLATE } = readVisit('nose-wheel-full');
+const { aircraft: DEMO } = readVisit('nose-wheel-full');
+/** Without what its papers ask of the pilot, so that the envelope alone decides. */
+const TEMPLATE = {
+  ...DEMO,
+  stations: DEMO.stations.map((station) =>
+    station.kind === 'pilot' ? { ...station, minimumMassKg: undefined } : station,
+  ) as Aircraft['stations'],
+};
 const EMPTY = { massKg: 326, momentKgMm: 326 * 1650 };
 
 const rectangle = (lowestKg: number, forwardMm: number, aftMm: number): EnvelopeCorner[] => [
@@ -26,7 +33,7 @@ function soloOf(corners: EnvelopeCorner[]): { aircraft: Aircraft; leastKg: numbe
 
 /** Whether a pilot alone is inside at each of many fuel contents. */
 function isInsideAtAnyFuel(aircraft: Aircraft, corners: EnvelopeCorner[], pilotKg: number): boolean {
-  const judge = judgeOf(aircraft, envelopeOf(corners));
+  const judge = judgeOf(aircraft, { envelope: envelopeOf(corners) });
   return Array.from({ length: 101 }, (_, percent) => (78 * 0.72 * percent) / 100).every((fuelKg) => {
     const loading = loadingOf(aircraft, EMPTY, { 'left-seat': pilotKg, 'wing-tanks': fuelKg });
     return judge(loading).state === 'inside';
@@ -52,6 +59,16 @@ describe('minimumSoloKg()', () => {
       }),
       RUNS,
     );
+  });
+
+  test('finds a pilot in the last fraction of a kilogram that the seat takes', () => {
+    const corners = rectangle(405.2, 1600, 1900);
+    const envelope = envelopeOf(corners);
+    const stations = TEMPLATE.stations.map((station) =>
+      station.kind === 'pilot' ? { ...station, maximumMassKg: 79.5 } : station,
+    ) as Aircraft['stations'];
+    const found = envelope && minimumSoloKg({ ...TEMPLATE, stations }, { empty: EMPTY, leastPilotKg: 55 }, envelope);
+    expect(found).toBeCloseTo(79.2, 5);
   });
 
   test('meets the lower edge of the envelope exactly', () => {

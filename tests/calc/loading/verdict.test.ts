@@ -11,7 +11,8 @@ const { aircraft } = readVisit('nose-wheel-full');
 const EMPTY = { massKg: 326, momentKgMm: 326 * 1650 };
 const envelope = envelopeOf(aircraft.envelope ?? []);
 
-const verdictOf = (load: Record<string, number>, of = aircraft) => judgeOf(of, envelope)(loadingOf(of, EMPTY, load));
+const verdictOf = (load: Record<string, number>, of = aircraft) =>
+  judgeOf(of, { envelope })(loadingOf(of, EMPTY, load));
 
 describe('judgeOf()', () => {
   test('passes a loading inside every limit, and says how far inside', () => {
@@ -52,6 +53,41 @@ describe('judgeOf()', () => {
     expect(verdictOf({ 'left-seat': 100, 'right-seat': 74, 'wing-tanks': 50 }, capped).state).toBe('inside');
   });
 
+  test('refuses what is too heavy to land even without fuel', () => {
+    const capped = { ...aircraft, maximumLandingMassKg: 500 };
+    const expected = { state: 'limit-exceeded', limit: 'maximum landing mass', overKg: 6 };
+    expect(verdictOf({ 'left-seat': 100, 'right-seat': 80, 'wing-tanks': 50 }, capped)).toEqual(expected);
+    expect(verdictOf({ 'left-seat': 100, 'right-seat': 74, 'wing-tanks': 50 }, capped).state).toBe('inside');
+  });
+
+  test('passes nothing that nobody flies', () => {
+    expect(verdictOf({})).toEqual({ state: 'no-pilot' });
+    expect(verdictOf({ 'right-seat': 80, baggage: 10, 'wing-tanks': 40 })).toEqual({ state: 'no-pilot' });
+  });
+
+  test('refuses a pilot who is lighter than the aircraft states, alone or not', () => {
+    const expected = { state: 'too-light', station: 'left-seat', leastKg: 55, underKg: 15 };
+    expect(verdictOf({ 'left-seat': 40, 'wing-tanks': 4 })).toEqual(expected);
+    expect(verdictOf({ 'left-seat': 40, 'right-seat': 80, 'wing-tanks': 4 })).toEqual(expected);
+    expect(verdictOf({ 'left-seat': 55, 'wing-tanks': 4 }).state).toBe('inside');
+  });
+
+  test('refuses a pilot alone who is lighter than the least solo pilot, and not with somebody beside', () => {
+    const leastPilot = { station: 'left-seat', kg: 62.5, governedBy: 'envelope' } as const;
+    const judge = judgeOf(aircraft, { envelope, leastPilot });
+    const verdict = (load: Record<string, number>) => judge(loadingOf(aircraft, EMPTY, load));
+    expect(verdict({ 'left-seat': 60, 'wing-tanks': 20 })).toMatchObject({ state: 'too-light', underKg: 2.5 });
+    expect(verdict({ 'left-seat': 60, 'right-seat': 70, 'wing-tanks': 20 }).state).toBe('inside');
+    expect(verdict({ 'left-seat': 62.5, 'wing-tanks': 20 }).state).toBe('inside');
+  });
+
+  test('refuses anybody alone where nobody may be', () => {
+    const leastPilot = { station: 'left-seat', kg: undefined, governedBy: 'envelope' } as const;
+    const judge = judgeOf(aircraft, { envelope, leastPilot });
+    expect(judge(loadingOf(aircraft, EMPTY, { 'left-seat': 90 }))).toEqual({ state: 'no-solo', station: 'left-seat' });
+    expect(judge(loadingOf(aircraft, EMPTY, { 'left-seat': 90, 'right-seat': 80 })).state).toBe('inside');
+  });
+
   test('refuses a loading that is inside at take-off and goes outside as fuel burns', () => {
     const tank = {
       id: 'tail-tank',
@@ -66,7 +102,7 @@ describe('judgeOf()', () => {
     const heavyNose = { massKg: 326, momentKgMm: 326 * 1580 };
     const loading = loadingOf(withTail, heavyNose, { 'left-seat': 60, 'tail-tank': 43 });
     expect(cgMm(loading)).toBeGreaterThan(1640);
-    const verdict = judgeOf(withTail, envelope)(loading);
+    const verdict = judgeOf(withTail, { envelope })(loading);
     expect(verdict.state === 'outside' && verdict.worst.side).toBe('forward');
   });
 
@@ -101,7 +137,7 @@ describe('burnPathOf()', () => {
 });
 
 describe('crewFuelTable()', () => {
-  const table = crewFuelTable(aircraft, EMPTY, [50, 60, 70, 110, 120], envelope);
+  const table = crewFuelTable(aircraft, EMPTY, [50, 60, 70, 110, 120], judgeOf(aircraft, { envelope }));
 
   test('has no row for a person lighter than the placard allows or heavier than the seat carries', () => {
     expect(table.rows.map(({ aboard, eachKg }) => [aboard, eachKg])).toEqual([
@@ -115,7 +151,7 @@ describe('crewFuelTable()', () => {
   });
 
   test('allows no more baggage than judgeOf() passes, and not a tenth of a kilogram less', () => {
-    const judge = judgeOf(aircraft, envelope);
+    const judge = judgeOf(aircraft, { envelope });
     for (const { aboard, eachKg, cells } of table.rows) {
       for (const [index, cell] of cells.entries()) {
         const fuelKg = (table.usableL[index] ?? 0) * 0.72;

@@ -42,6 +42,24 @@ export function vertexExtremes(loadable: Loadable, steps: number): Range | undef
   return range;
 }
 
+/**
+ * The most that places for crew and baggage may carry together while the tanks are full, and that all places may carry together with
+ * any fuel, by brute force over every corner; undefined when nothing is legal. Every tank must have one arm.
+ */
+export function vertexMost({ aircraft, empty }: Loadable): {
+  fullTanksKg: number | undefined;
+  togetherKg: number | undefined;
+} {
+  const most = (places: readonly Station[], massKg: number): number | undefined => {
+    const corners = cornersOf(constraintsOn({ aircraft, empty }, places, massKg));
+    return corners.length === 0 ? undefined : Math.max(...corners.map(sumOf));
+  };
+  const tanks = aircraft.stations.filter((station): station is FuelStation => station.kind === 'fuel');
+  const fuelKg = tanks.reduce((sum, tank) => sum + (tank.capacityL - tank.unusableL) * tank.densityKgPerL, 0);
+  const load = aircraft.stations.filter(({ kind }) => kind !== 'fuel');
+  return { fullTanksKg: most(load, empty.massKg + fuelKg), togetherKg: most(aircraft.stations, empty.massKg) };
+}
+
 const sumOf = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0);
 
 /** Usable fuel of a tank at the contents to be tried. */
@@ -81,9 +99,9 @@ function constraintsOn({ aircraft, empty }: Loadable, places: readonly Station[]
     ...(aircraft.loadingLimits ?? []).map(({ stations, maximumMassKg }) =>
       over(({ id }) => stations.includes(id), maximumMassKg),
     ),
-    ...(aircraft.maximumZeroFuelMassKg === undefined
-      ? []
-      : [over(({ kind }) => kind !== 'fuel', aircraft.maximumZeroFuelMassKg - empty.massKg)]),
+    ...[aircraft.maximumZeroFuelMassKg, aircraft.maximumLandingMassKg].flatMap((maximumKg) =>
+      maximumKg === undefined ? [] : [over(({ kind }) => kind !== 'fuel', maximumKg - empty.massKg)],
+    ),
   ];
 }
 

@@ -4,6 +4,7 @@ import { reduceSwing } from '../../../worker/calc/compass/swing.ts';
 import type { RunComparison } from '../../../worker/calc/engine-runs.ts';
 import { clockChart } from '../../../worker/pack/chart/clock-chart.ts';
 import { deviationChart } from '../../../worker/pack/chart/deviation-chart.ts';
+import { envelopeDrawing } from '../../../worker/pack/chart/envelope-drawing.ts';
 import { historyChart } from '../../../worker/pack/chart/history-chart.ts';
 import { runsChart } from '../../../worker/pack/chart/runs-chart.ts';
 import { printerFor } from '../../../worker/units/print.ts';
@@ -30,6 +31,29 @@ const comparison = (given: Partial<RunComparison>): RunComparison => ({
   isWithin: true,
   isChanged: false,
   ...given,
+});
+
+describe('envelopeDrawing()', () => {
+  // A sailplane: the empty aircraft lies behind everything that is flown in it.
+  const corners = [
+    { armMm: 250, massKg: 300 },
+    { armMm: 250, massKg: 525 },
+    { armMm: 420, massKg: 525 },
+    { armMm: 420, massKg: 300 },
+  ];
+
+  test('names the empty aircraft inside the drawing, wherever it lies', () => {
+    for (let armMm = 100; armMm < 700; armMm += 3) {
+      const empty = { massKg: 270, momentKgMm: 270 * armMm };
+      const svg = envelopeDrawing({ corners, maximumMassKg: 525, empty, ways: [], say: SAY, label: 'x' });
+      const [, attributes = ''] = /<text ([^>]*)>empty</.exec(svg) ?? [];
+      const x = Number(/ ?x="([^"]*)"/.exec(attributes)?.[1]);
+      // Five letters of ten units are at most 29 wide; the drawing is 420.
+      const [left, right] = attributes.includes('text-anchor="end"') ? [x - 29, x] : [x, x + 29];
+      expect(left, `${armMm} mm`).toBeGreaterThanOrEqual(0);
+      expect(right, `${armMm} mm`).toBeLessThanOrEqual(420);
+    }
+  });
 });
 
 describe('deviationChart()', () => {
@@ -108,6 +132,7 @@ describe('clockChart()', () => {
     arrivalAt: undefined,
     sunsetAt: undefined,
     daylightMin: undefined,
+    isDarkAtArrival: undefined,
   };
 
   test('sets bars in time, and the latest take-off after the last of them by the slack', () => {

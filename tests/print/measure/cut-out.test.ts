@@ -29,6 +29,7 @@ test('cutOutBlock() outlines the true size', () => {
     documentId: 'one',
     report: () => {},
     pictureOf,
+    mark: '',
     words: wordsOf(ENGLISH_LEXICON),
   };
   const dashed = rulesIn(cutOutBlock(cut, setting, flow).flatMap((strip) => strip.items)).filter((rule) => rule.dashed);

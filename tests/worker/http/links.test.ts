@@ -153,7 +153,15 @@ describe("GET the owner's page", () => {
   });
 
   test('says that a date has passed, from the day after', async () => {
-    const due = { id: 'L02', what: 'Oil and filter', limit: '19 Feb 2027', date: '2027-02-19' };
+    const due = {
+      id: 'L02',
+      what: 'Oil and filter',
+      limit: '19 Feb 2027',
+      date: '2027-02-19',
+      hours: undefined,
+      meter: undefined,
+      landings: undefined,
+    };
     const service = await testService({ pipeline: { nextDue: () => [due] } });
     await keep(service);
     await release(service);

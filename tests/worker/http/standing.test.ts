@@ -66,6 +66,20 @@ describe('POST /v1/packs/{pack}/withdrawal', () => {
     expect((await service.call(`/v1/packs/${pack}/pack.pdf`)).status).toBe(200);
   });
 
+  test('is said in the time of the workshop, as are release, supersession and reading', async () => {
+    const service = await testService();
+    const { pack } = await sealed(service);
+    const page = await pageOf(service, pack);
+    service.clock.at = Date.parse('2026-11-05T23:30:00Z');
+    const released = await page();
+    expect(released).toContain('<dt>On</dt><dd>5\u00a0Nov\u00a02026 13:00\u00a0+01:00</dd>');
+    expect(released).toContain('As it stood on 6\u00a0Nov\u00a02026 00:30\u00a0+01:00');
+    await withdrawn(service, pack);
+    expect(await page()).toContain('withdrew this release on 6\u00a0Nov\u00a02026 00:30\u00a0+01:00');
+    await sealed(service, 'second');
+    for (const text of [released, await page()]) expect(text).not.toContain('UTC');
+  });
+
   test('is an entry of the chain, once however often it is asked for', async () => {
     const service = await testService();
     const { pack } = await sealed(service);

@@ -88,7 +88,7 @@ describe('the whole way with the real stages', () => {
     const { pathname } = new URL((await link.json<{ url: string }>()).url);
     const page = await (await call(pathname, { key: '' })).text();
     expect(page).toContain('<html lang="de">');
-    for (const text of ['<h1>Freigegeben</h1>', 'Darf ich fliegen?', 'Alles in der Mappe', '30.11.2026, 12:00'])
+    for (const text of ['<h1>Freigegeben</h1>', 'Darf ich fliegen?', 'Alles in der Mappe', '30.11.2026, 07:00'])
       expect(page).toContain(text);
     expect(page).not.toMatch(/Released|Weighing report|This link works/);
     const document = await (await call(`${pathname}/documents/weighing-report`, { key: '' })).text();

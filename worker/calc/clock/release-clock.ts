@@ -1,6 +1,9 @@
 import { instantOf, momentLike } from '../../units/calendar.ts';
+import { localZone } from '../../visit/local-zone.ts';
 import type { Visit } from '../../visit/visit.ts';
-import { sunsetFor } from './daylight.ts';
+import { isAtLeast } from '../limit-met.ts';
+import type { Place } from '../place.ts';
+import { isDark, type Sunset, sunsetFor } from './daylight.ts';
 import { planWork, type WorkPlan } from './schedule-work.ts';
 
 /** When the aircraft can be released, and what that leaves before the departure. */
@@ -12,11 +15,19 @@ export interface ReleaseClock {
   slackMin: number | undefined;
   arrivalAt: string | undefined;
   sunsetAt: string | undefined;
-  /** Minutes between arrival and sunset at the destination. */
+  /** Minutes between arrival and sunset at the destination; undefined where the sun does not set or rise that day. */
   daylightMin: number | undefined;
+  /** Whether the sun is below the horizon at the arrival. Undefined without a destination. */
+  isDarkAtArrival: boolean | undefined;
 }
 
 const MINUTE_MS = 60_000;
+
+/** Near the horizon the search for the sunset is the better judge; where it finds none, the height of the sun is. */
+function lightAt(place: Place | undefined, at: string | undefined, sunset: Sunset | undefined): boolean | undefined {
+  if (!place || !at) return undefined;
+  return sunset ? !isAtLeast(sunset.minutesLeft, 0) : isDark(place, at);
+}
 
 /**
  * Work left, earliest release, slack to the departure and daylight at the destination; moments in the workshop's local time.
@@ -25,12 +36,20 @@ const MINUTE_MS = 60_000;
  */
 export function releaseClock(visit: Visit, at: string): ReleaseClock {
   const plan = planWork(visit.worksheet ?? []);
-  const local = (instantMs: number): string => momentLike(visit.visit.arrivedAt, instantMs);
+  const local = (instantMs: number): string => momentLike(localZone(visit), instantMs);
   const readyMs = instantOf(at) + plan.totalMin * MINUTE_MS;
   const readyAt = local(readyMs);
   const { departure } = visit;
   if (!departure)
-    return { plan, readyAt, slackMin: undefined, arrivalAt: undefined, sunsetAt: undefined, daylightMin: undefined };
+    return {
+      plan,
+      readyAt,
+      slackMin: undefined,
+      arrivalAt: undefined,
+      sunsetAt: undefined,
+      daylightMin: undefined,
+      isDarkAtArrival: undefined,
+    };
   const takeOffMs = Math.max(instantOf(departure.plannedAt), readyMs);
   const arrivalMs = departure.tripMinutes === undefined ? undefined : takeOffMs + departure.tripMinutes * MINUTE_MS;
   const arrivalAt = arrivalMs === undefined ? undefined : local(arrivalMs);
@@ -42,5 +61,6 @@ export function releaseClock(visit: Visit, at: string): ReleaseClock {
     arrivalAt,
     sunsetAt: sunset && local(instantOf(sunset.at)),
     daylightMin: sunset?.minutesLeft,
+    isDarkAtArrival: lightAt(departure.destination, arrivalAt, sunset),
   };
 }

@@ -1,4 +1,6 @@
 import { radians } from '../../units/angle.ts';
+import { isAtMost } from '../limit-met.ts';
+import { greatestGapDeg, headingsApart, OPEN_GAP_DEG, WIDE_GAP_DEG } from './coverage.ts';
 import { solve } from './solve.ts';
 
 /** Deviation on one magnetic heading; east is positive. */
@@ -7,7 +9,7 @@ export interface Deviation {
   deviationDeg: number;
 }
 
-/** Coefficients of deviation in degrees; D and E are zero where too few headings were read to tell them. */
+/** Coefficients of deviation in degrees; D and E are zero where too few headings were read, or too unevenly, to tell them. */
 export interface Coefficients {
   A: number;
   B: number;
@@ -24,19 +26,25 @@ const TERMS = [
   (theta: number) => Math.cos(2 * theta),
 ] as const;
 
-/** Headings from which all five coefficients are told with something to spare; from fewer only A, B and C. */
+/** Headings from which all five coefficients are told with something to spare; from fewer only A, B and C. Two that are closer count as one. */
 const ENOUGH_FOR_FIVE = 6;
+const APART_DEG = 20;
 
 /**
- * Coefficients A to E by least squares over all headings.
+ * Coefficients A to E by least squares over all headings. D and E turn twice in a circle, so a gap of more than a quarter of it
+ * leaves them free; a gap of more than a third leaves all of them free.
  *
  * deviation = A + B·sin θ + C·cos θ + D·sin 2θ + E·cos 2θ
  *
- * @returns undefined when the headings do not determine even A, B and C
- * @source model: Handbook of Magnetic Compass Adjustment (Pub. 226), art. 501
+ * @returns undefined when the headings do not go round the circle, or do not determine even A, B and C
+ * @source model: Handbook of Magnetic Compass Adjustment (Pub. 226), art. 501; the gaps are our own
  */
 export function coefficientsOf(deviations: readonly Deviation[]): Coefficients | undefined {
-  const five = deviations.length >= ENOUGH_FOR_FIVE ? leastSquares(deviations, 5) : undefined;
+  const headings = deviations.map(({ headingDeg }) => headingDeg);
+  const gapDeg = greatestGapDeg(headings);
+  if (!isAtMost(gapDeg, OPEN_GAP_DEG)) return undefined;
+  const isEnough = headingsApart(headings, APART_DEG) >= ENOUGH_FOR_FIVE && isAtMost(gapDeg, WIDE_GAP_DEG);
+  const five = isEnough ? leastSquares(deviations, 5) : undefined;
   const found = five ?? leastSquares(deviations, 3);
   if (!found) return undefined;
   const [A = 0, B = 0, C = 0, D = 0, E = 0] = found;

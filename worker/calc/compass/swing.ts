@@ -27,6 +27,7 @@ export interface SwingResult {
   correction: Correction | undefined;
   greatestDeviationDeg: number;
   greatestResidualDeg: number;
+  /** Empty where the headings do not go round the circle. */
   card: CardLine[];
 }
 
@@ -79,6 +80,15 @@ function reduceState({ state, readings }: CompassRecord['swings'][number], varia
     greatestResidualDeg: Math.max(...swung.map(({ residualDeg = 0 }) => Math.abs(residualDeg))),
     card: coefficients ? cardOf(coefficients) : [],
   };
+}
+
+/**
+ * What a line of a card takes the deviation to be: as for a reading, the heading less what the compass shows on it.
+ *
+ * @source Handbook of Magnetic Compass Adjustment (Pub. 226), art. 501
+ */
+export function cardDeviationDeg({ forDeg, steerDeg }: CardLine): number {
+  return signedDifferenceDeg(steerDeg, forDeg);
 }
 
 /** steer = magnetic heading − deviation on it. */

@@ -1,6 +1,6 @@
 import { PHASES } from '../../visit/electrical.ts';
 import type { Circuit, Electrical } from '../../visit/visit.ts';
-import { type Ampacity, ampacityOf } from './ampacity.ts';
+import { type Ampacity, ampacityOf, isTooHot } from './ampacity.ts';
 import { type Sum, sumOf } from './load.ts';
 import { greatestProtectionA } from './protection-table.ts';
 import { conductorTemperatureC, DROP_LIMIT_V, dropV, feederLimitV, hotRun } from './voltage-drop.ts';
@@ -100,8 +100,13 @@ function feederCurrentA({ mainFeeder }: Circuit, { sources }: Electrical): numbe
   return sources.find(({ id }) => id === mainFeeder?.source)?.ratedA;
 }
 
-/** Temperature of the conductor. A wire whose capacity is unknown is taken to be as hot as it may become. */
-function heatOf({ ambientC, temperatureRating }: Circuit, ampacity: Ampacity | undefined, currentA: number): number {
-  const ratedC = Number(temperatureRating);
+/**
+ * Temperature of the conductor. A wire whose capacity is unknown is taken to be as hot as it may become, and none is colder than
+ * what is round it.
+ */
+function heatOf(circuit: Circuit, ampacity: Ampacity | undefined, currentA: number): number {
+  const { ambientC } = circuit;
+  const ratedC = Number(circuit.temperatureRating);
+  if (isTooHot(circuit)) return ambientC;
   return ampacity ? conductorTemperatureC({ ambientC, ratedC, currentA, ampacityA: ampacity.currentA }) : ratedC;
 }

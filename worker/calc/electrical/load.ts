@@ -51,7 +51,7 @@ export function sumOf(loads: readonly Load[], phase: Phase, system: Electrical['
  * counts with its least output.
  */
 function outputA(source: Electrical['sources'][number], engineRpm: number | undefined): number {
-  const curve = [...(source.outputBySpeed ?? [])].sort((a, b) => a.engineRpm - b.engineRpm);
+  const curve = source.outputBySpeed ?? [];
   const most = Math.min(source.ratedA, source.regulatorA ?? Number.POSITIVE_INFINITY);
   if (curve.length === 0) return most;
   if (engineRpm === undefined) return Math.min(most, ...curve.map((point) => point.outputA));

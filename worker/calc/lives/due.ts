@@ -1,6 +1,7 @@
 import { addMonths, dateOf, daysBetween, endOfMonth } from '../../units/calendar.ts';
 import { byText } from '../../units/order.ts';
 import type { Visit } from '../../visit/visit.ts';
+import { isAtLeast } from '../limit-met.ts';
 import { hoursOf, totalHours } from '../total-hours.ts';
 
 export type LivesRecord = NonNullable<Visit['lives']>;
@@ -13,6 +14,8 @@ export interface Due {
   basis: Life['basis'];
   dueDate: string | undefined;
   dueHours: number | undefined;
+  /** Identifier of the meter that its hours are read on; the one of the airframe where none is named. */
+  meter: string | undefined;
   dueLandings: number | undefined;
   /** Left on each clock; negative when overdue. */
   daysLeft: number | undefined;
@@ -65,6 +68,7 @@ function dueOf(visit: Visit, life: Life, today: string, hoursPerYear: number | u
     basis: life.basis,
     dueDate,
     dueHours,
+    meter: life.meter,
     dueLandings,
     ...left,
     forecastDate: forecastDate(today, dueDate, hoursLeft, hoursPerYear),
@@ -130,10 +134,12 @@ function overdue(
   left: Left,
   dueDate: string | undefined,
 ): Pick<Due, 'isOverdue' | 'isWithinTolerance'> {
-  const isOverdue = [left.daysLeft, left.hoursLeft, left.landingsLeft].some((rest) => rest !== undefined && rest < 0);
+  const isOverdue = [left.daysLeft, left.hoursLeft, left.landingsLeft].some(
+    (rest) => rest !== undefined && !isAtLeast(rest, 0),
+  );
   const latest = dueDate && addMonths(dueDate, life.toleranceMonths ?? 0);
   const isDateTolerated = !latest || latest >= today;
-  const areHoursTolerated = left.hoursLeft === undefined || left.hoursLeft >= -(life.toleranceHours ?? 0);
+  const areHoursTolerated = left.hoursLeft === undefined || isAtLeast(left.hoursLeft, -(life.toleranceHours ?? 0));
   const areLandingsTolerated = left.landingsLeft === undefined || left.landingsLeft >= 0;
   return { isOverdue, isWithinTolerance: isOverdue && isDateTolerated && areHoursTolerated && areLandingsTolerated };
 }

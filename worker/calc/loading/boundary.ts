@@ -1,3 +1,4 @@
+import { isAtMost } from '../limit-met.ts';
 import type { MassMoment } from '../mass-moment.ts';
 import type { Group, LoadSpace } from './load-space.ts';
 
@@ -21,7 +22,7 @@ export type Side = 'forward' | 'aft';
  */
 export function boundary(space: LoadSpace, side: Side): Loading[] {
   const { start, startLoad, maximumMassKg } = space;
-  if (!(start.massKg <= maximumMassKg)) return [];
+  if (!isAtMost(start.massKg, maximumMassKg)) return [];
   const direction = side === 'forward' ? 1 : -1;
   const inOrder = [...space.variables].sort((a, b) => direction * (a.armMm - b.armMm));
   const left = new Map<Group, number>(space.groups.map((group) => [group, group.maximumKg]));

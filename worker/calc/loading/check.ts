@@ -1,12 +1,12 @@
 import type { LoadedAircraft } from '../../visit/visit.ts';
 import { tanksOf, usableFuel } from '../fuel.ts';
+import { isAtMost } from '../limit-met.ts';
 import type { MassMoment } from '../mass-moment.ts';
 import type { Loading } from './boundary.ts';
 import { burnPathOf } from './burn-path.ts';
-import type { Envelope } from './envelope.ts';
 import { loadStationsOf } from './load-space.ts';
 import { loadingOf } from './loading-of.ts';
-import { judgeOf, type Verdict } from './verdict.ts';
+import { type JudgedBy, judgeOf, LANDING_MASS, type Verdict } from './verdict.ts';
 
 /** One change, of one station alone, that brings a loading inside. */
 export interface Cure {
@@ -15,47 +15,66 @@ export interface Cure {
   byKg: number;
 }
 
+/** What is said of a flight: of its loading, and of the fuel that it burns. */
+export type FlightVerdict = Verdict | { state: 'too-little-fuel'; shortKg: number };
+
 export interface LoadingCheck {
   takeOff: Loading;
   /** From take-off until the fuel is gone. */
   path: Loading[];
   /** Where the planned burn ends; undefined when more is to be burnt than is aboard. */
   landing: Loading | undefined;
-  verdict: Verdict;
-  /** Empty when the loading is inside, or when no single change helps. */
+  verdict: FlightVerdict;
+  /** Empty when the loading is inside, when nobody flies it, or when no single change helps. */
   cures: Cure[];
 }
 
-/** How finely a cure is found, in kg. */
+/** What is to be flown. */
+export interface Flight extends JudgedBy {
+  /** kg by station; usable fuel for a tank. */
+  load: Readonly<Record<string, number>>;
+  /** Fuel to be burnt on the flight. */
+  burnKg: number;
+  /** How finely a cure is found, in kg by station: a half of the unit that its field is typed in. @default 0.5 */
+  stepsKg?: Readonly<Record<string, number>>;
+}
+
 const STEP_KG = 0.5;
 
 /**
- * Judges what is to be flown, with the same code as the pack.
+ * Judges what is to be flown, with the same code as the pack: from take-off until the fuel is gone, and at the mass at which the
+ * planned burn ends, which the maximum landing mass bounds.
  *
- * @param load kg by station; usable fuel for a tank
- * @param burnKg fuel to be burnt on the flight
  * @source common practice, no source
  */
-export function checkLoading(
-  aircraft: LoadedAircraft,
-  empty: MassMoment,
-  {
-    load,
-    burnKg,
-    envelope,
-  }: { load: Readonly<Record<string, number>>; burnKg: number; envelope?: Envelope | undefined },
-): LoadingCheck {
-  const judge = judgeOf(aircraft, envelope);
-  const takeOff = loadingOf(aircraft, empty, load);
-  const verdict = judge(takeOff);
-  const judgeLoad = (changed: Readonly<Record<string, number>>): Verdict => judge(loadingOf(aircraft, empty, changed));
-  return {
-    takeOff,
-    path: burnPathOf(aircraft)(takeOff),
-    landing: afterBurning(burnPathOf(aircraft)(takeOff), burnKg),
-    verdict,
-    cures: verdict.state === 'inside' ? [] : curesOf(aircraft, load, judgeLoad),
+export function checkLoading(aircraft: LoadedAircraft, empty: MassMoment, flight: Flight): LoadingCheck {
+  const { load, burnKg, stepsKg = {} } = flight;
+  const judge = judgeOf(aircraft, flight);
+  const burn = burnPathOf(aircraft);
+  const checked = (changed: Readonly<Record<string, number>>): Omit<LoadingCheck, 'cures'> => {
+    const takeOff = loadingOf(aircraft, empty, changed);
+    const path = burn(takeOff);
+    const landing = afterBurning(path, burnKg);
+    const verdict = judge(takeOff);
+    const ofLanding = verdict.state === 'inside' && landingVerdict(aircraft, path, landing, burnKg);
+    return { takeOff, path, landing, verdict: ofLanding || verdict };
   };
+  const check = checked(load);
+  const helps = (changed: Readonly<Record<string, number>>): boolean => checked(changed).verdict.state === 'inside';
+  return { ...check, cures: check.verdict.state === 'inside' ? [] : curesOf(aircraft, load, stepsKg, helps) };
+}
+
+/** What is wrong with where the planned burn ends; undefined where nothing is. */
+function landingVerdict(
+  { maximumLandingMassKg = Number.POSITIVE_INFINITY }: LoadedAircraft,
+  path: readonly Loading[],
+  landing: Loading | undefined,
+  burnKg: number,
+): FlightVerdict | undefined {
+  const [takeOffKg = 0, withoutFuelKg = 0] = [path[0]?.massKg, path.at(-1)?.massKg];
+  if (!landing) return { state: 'too-little-fuel', shortKg: burnKg - (takeOffKg - withoutFuelKg) };
+  if (isAtMost(landing.massKg, maximumLandingMassKg)) return undefined;
+  return { state: 'limit-exceeded', limit: LANDING_MASS, overKg: landing.massKg - maximumLandingMassKg };
 }
 
 /** The point of a burn path at which so much is burnt. */
@@ -65,7 +84,7 @@ function afterBurning(path: readonly Loading[], burnKg: number): Loading | undef
   const wantedKg = start.massKg - burnKg;
   for (const [index, to] of path.entries()) {
     const from = path[index - 1] ?? to;
-    if (to.massKg > wantedKg) continue;
+    if (!isAtMost(to.massKg, wantedKg)) continue;
     const share = from.massKg === to.massKg ? 1 : (from.massKg - wantedKg) / (from.massKg - to.massKg);
     return { ...to, massKg: wantedKg, momentKgMm: from.momentKgMm + share * (to.momentKgMm - from.momentKgMm) };
   }
@@ -76,7 +95,8 @@ function afterBurning(path: readonly Loading[], burnKg: number): Loading | undef
 function curesOf(
   aircraft: LoadedAircraft,
   load: Readonly<Record<string, number>>,
-  judge: (load: Readonly<Record<string, number>>) => Verdict,
+  stepsKg: Readonly<Record<string, number>>,
+  helps: (load: Readonly<Record<string, number>>) => boolean,
 ): Cure[] {
   const baggage = loadStationsOf(aircraft).filter(({ kind }) => kind === 'baggage');
   const places = [
@@ -85,11 +105,16 @@ function curesOf(
   ];
   return places.flatMap(({ id, mostKg }): Cure[] => {
     const nowKg = load[id] ?? 0;
-    const helps = (toKg: number): boolean => judge({ ...load, [id]: toKg }).state === 'inside';
-    for (let byKg = STEP_KG; byKg <= Math.max(nowKg, mostKg); byKg += STEP_KG) {
-      if (nowKg - byKg >= -STEP_KG && helps(Math.max(0, nowKg - byKg)))
-        return [{ station: id, byKg: Math.max(-nowKg, -byKg) }];
-      if (nowKg + byKg <= mostKg && helps(nowKg + byKg)) return [{ station: id, byKg }];
+    const stepKg = stepsKg[id] ?? STEP_KG;
+    const withKg = (toKg: number): boolean => helps({ ...load, [id]: toKg });
+    // What is above the limit of its place has to go in any case.
+    const first = Math.max(1, Math.ceil((nowKg - mostKg) / stepKg));
+    const last = Math.ceil(Math.max(nowKg, mostKg) / stepKg);
+    for (let step = first; step <= last; step++) {
+      const byKg = Math.min(step * stepKg, nowKg);
+      if (byKg > 0 && withKg(nowKg - byKg)) return [{ station: id, byKg: -byKg }];
+      if (nowKg + step * stepKg <= mostKg && withKg(nowKg + step * stepKg))
+        return [{ station: id, byKg: step * stepKg }];
     }
     return [];
   });

@@ -1,10 +1,11 @@
 import type { Aircraft, LoadStation } from '../../visit/visit.ts';
 import { tanksOf } from '../fuel.ts';
+import { isAtLeast, isAtMost } from '../limit-met.ts';
 import type { MassMoment } from '../mass-moment.ts';
-import type { Envelope } from './envelope.ts';
+import type { Loading } from './boundary.ts';
 import { loadStationsOf } from './load-space.ts';
 import { loadingOf } from './loading-of.ts';
-import { judgeOf, type Verdict } from './verdict.ts';
+import type { Verdict } from './verdict.ts';
 
 /** Baggage that may still be carried, or why this crew may not fly with this fuel. */
 export type CrewFuelCell = { baggageKg: number } | { refused: Exclude<Verdict, { state: 'inside' }> };
@@ -23,19 +24,21 @@ export interface CrewFuelTable {
 }
 
 const SHARES = [0.25, 0.5, 0.75, 1] as const;
-const CLOSE_KG = 0.01;
+/** How closely the most baggage is found: below what any printed digit shows. */
+const CLOSE_KG = 1e-8;
 
 /**
  * Baggage allowed for each crew and fuel, judged from take-off until the fuel is gone.
  *
  * @param crewKg masses of a person for the rows
+ * @param judge what a loading of this aircraft is held to, by `judgeOf`
  * @source common practice, no source
  */
 export function crewFuelTable(
   aircraft: Aircraft,
   empty: MassMoment,
   crewKg: readonly number[],
-  envelope?: Envelope,
+  judge: (loading: Loading) => Verdict,
 ): CrewFuelTable {
   const tanks = tanksOf(aircraft);
   const usableL = tanks.map(({ capacityL, unusableL }) => Math.max(0, capacityL - unusableL));
@@ -48,18 +51,20 @@ export function crewFuelTable(
   ];
   const fuelAt = (share: number): Record<string, number> =>
     Object.fromEntries(tanks.map((tank, index) => [tank.id, (usableL[index] ?? 0) * share * tank.densityKgPerL]));
-  const fly = judgeOf(aircraft, envelope);
   const places = seats.filter(({ kind }) => kind === 'baggage');
   const allowed = (load: Record<string, number>): CrewFuelCell => {
     const bare = loadingOf(aircraft, empty, load);
-    const fits = places.reduce((sum, { maximumMassKg }) => sum + maximumMassKg, 0);
-    const most = Math.min(fits, Math.max(0, aircraft.maximumMassKg - bare.massKg));
-    return mostBaggage(most, (baggageKg) => fly(loadingOf(aircraft, empty, { ...load, ...stowed(places, baggageKg) })));
+    const roomKg = Math.max(0, aircraft.maximumMassKg - bare.massKg);
+    return mostBaggage(places, roomKg, (baggageKg) =>
+      judge(loadingOf(aircraft, empty, { ...load, ...stowed(places, baggageKg) })),
+    );
   };
   const rows = crews.flatMap(({ aboard, used }) =>
     crewKg
       .filter((eachKg) =>
-        used.every((seat) => seat && eachKg >= (seat.minimumMassKg ?? 0) && eachKg <= seat.maximumMassKg),
+        used.every(
+          (seat) => seat && isAtLeast(eachKg, seat.minimumMassKg ?? 0) && isAtMost(eachKg, seat.maximumMassKg),
+        ),
       )
       .map((eachKg): CrewFuelRow => {
         const crew = Object.fromEntries(used.map((seat) => [seat?.id ?? '', eachKg]));
@@ -74,18 +79,34 @@ export function crewFuelTable(
   return { usableL: SHARES.map((share) => totalL * share), rows };
 }
 
-/** The most baggage up to what the places and the maximum mass take, at which a loading stays inside. */
-function mostBaggage(mostKg: number, judge: (baggageKg: number) => Verdict): CrewFuelCell {
+/**
+ * The most baggage, filled into its places in their order, up to which every amount stays inside. Until a place is full the loading
+ * moves along a straight line, which leaves the limits once at most.
+ */
+function mostBaggage(
+  places: readonly LoadStation[],
+  roomKg: number,
+  judge: (baggageKg: number) => Verdict,
+): CrewFuelCell {
   const bare = judge(0);
   if (bare.state !== 'inside') return { refused: bare };
-  if (judge(mostKg).state === 'inside') return { baggageKg: mostKg };
-  let [inside, outside] = [0, mostKg];
+  let inside = 0;
+  for (const { maximumMassKg } of places) {
+    const full = Math.min(inside + maximumMassKg, roomKg);
+    if (judge(full).state !== 'inside') return { baggageKg: lastInside(inside, full, judge) };
+    inside = full;
+  }
+  return { baggageKg: inside };
+}
+
+function lastInside(insideKg: number, outsideKg: number, judge: (baggageKg: number) => Verdict): number {
+  let [inside, outside] = [insideKg, outsideKg];
   while (outside - inside > CLOSE_KG) {
     const middle = (inside + outside) / 2;
     if (judge(middle).state === 'inside') inside = middle;
     else outside = middle;
   }
-  return { baggageKg: inside };
+  return inside;
 }
 
 /** Baggage filled into its places in their order. */

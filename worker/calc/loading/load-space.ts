@@ -1,5 +1,6 @@
 import type { LoadedAircraft, LoadStation } from '../../visit/visit.ts';
 import { fuelContent, fuelSteps, tanksOf, usableFuel } from '../fuel.ts';
+import { isAtMost } from '../limit-met.ts';
 import { type MassMoment, minus } from '../mass-moment.ts';
 
 /** Something that takes any mass from nothing to its maximum, at one arm. */
@@ -37,9 +38,6 @@ export interface LoadSpaceOptions {
   leastPilotKg: number;
   restriction?: Restriction;
 }
-
-/** Sums of many masses are exact to about this: a limit met exactly must not count as broken. */
-const ROUNDING_KG = 1e-9;
 
 /** Seats and baggage places of an aircraft. */
 export function loadStationsOf(aircraft: LoadedAircraft): LoadStation[] {
@@ -107,20 +105,22 @@ export function loadSpaces(
   );
 }
 
-/** What is left for each group once the least masses are aboard; negative where they are already too much. */
+/**
+ * What is left for each group once the least masses are aboard; negative where they are already too much. Without usable fuel the
+ * aircraft is bound by its maximum zero-fuel mass, and by its maximum landing mass: a loading that can never land is none.
+ */
 function groupsOf(aircraft: LoadedAircraft, emptyKg: number, startLoad: Readonly<Record<string, number>>): Group[] {
   const limits = (aircraft.loadingLimits ?? []).map(({ stations, maximumMassKg }) => ({
     stations: new Set(stations),
     maximumKg: maximumMassKg,
   }));
-  if (aircraft.maximumZeroFuelMassKg !== undefined) {
-    const all = new Set(Object.keys(startLoad));
-    limits.push({ stations: all, maximumKg: aircraft.maximumZeroFuelMassKg - emptyKg });
-  }
+  const all = new Set(Object.keys(startLoad));
+  const withoutFuel = [aircraft.maximumZeroFuelMassKg, aircraft.maximumLandingMassKg];
+  for (const massKg of withoutFuel)
+    if (massKg !== undefined) limits.push({ stations: all, maximumKg: massKg - emptyKg });
   return limits.map(({ stations, maximumKg }) => {
     const aboard = [...stations].reduce((sum, station) => sum + (startLoad[station] ?? 0), 0);
-    const leftKg = maximumKg - aboard;
-    return { stations, maximumKg: Math.abs(leftKg) < ROUNDING_KG ? 0 : leftKg };
+    return { stations, maximumKg: isAtMost(aboard, maximumKg) ? Math.max(0, maximumKg - aboard) : maximumKg - aboard };
   });
 }
 

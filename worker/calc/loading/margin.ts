@@ -1,3 +1,4 @@
+import { isAtLeast, isAtMost } from '../limit-met.ts';
 import { between, type Loading, type Side } from './boundary.ts';
 import { armOn, type Envelope, type LimitPiece } from './envelope.ts';
 
@@ -39,7 +40,8 @@ function worstToLimit(line: readonly Loading[], envelope: Envelope, side: Side):
     // A line of one point alone has no slope and needs none.
     const beta = from.massKg === to.massKg ? 0 : (to.momentKgMm - from.momentKgMm) / (to.massKg - from.massKg);
     const alpha = to.momentKgMm - beta * to.massKg;
-    const [lightKg, heavyKg] = [Math.min(from.massKg, to.massKg), Math.max(from.massKg, to.massKg)];
+    const lightKg = onto(envelope, Math.min(from.massKg, to.massKg));
+    const heavyKg = onto(envelope, Math.max(from.massKg, to.massKg));
     for (const piece of envelope[side]) {
       const lowKg = Math.max(lightKg, piece.fromKg);
       const highKg = Math.min(heavyKg, piece.toKg);
@@ -61,6 +63,12 @@ function worstToLimit(line: readonly Loading[], envelope: Envelope, side: Side):
   return { side, margin: worst, limit: worstLimitMm, loading: between(from, to, share) };
 }
 
+/** A mass that stands on an end of the envelope but for what binary sums are off by is on that end, where there are limits. */
+function onto({ lowestKg, highestKg }: Envelope, massKg: number): number {
+  if (massKg > highestKg) return isAtMost(massKg, highestKg) ? highestKg : massKg;
+  return massKg < lowestKg && isAtLeast(massKg, lowestKg) ? lowestKg : massKg;
+}
+
 /** Arm that a piece of a limit gains with each kg. */
 function slopeOf({ fromKg, toKg, fromMm, toMm }: LimitPiece): number {
   return (toMm - fromMm) / (toKg - fromKg);
@@ -69,9 +77,9 @@ function slopeOf({ fromKg, toKg, fromMm, toMm }: LimitPiece): number {
 /** Masses outside the span of the envelope: its limits say nothing there, so they count as outside. */
 function massMargins(line: readonly Loading[], { lowestKg, highestKg }: Envelope): Margin[] {
   return line.flatMap((loading): Margin[] => {
-    if (loading.massKg < lowestKg)
+    if (!isAtLeast(loading.massKg, lowestKg))
       return [{ side: 'below', margin: loading.massKg - lowestKg, loading, limit: lowestKg }];
-    if (loading.massKg > highestKg)
+    if (!isAtMost(loading.massKg, highestKg))
       return [{ side: 'above', margin: highestKg - loading.massKg, loading, limit: highestKg }];
     return [];
   });

@@ -1,4 +1,5 @@
 import type { Aircraft } from '../../visit/visit.ts';
+import { isAtLeast } from '../limit-met.ts';
 import type { Envelope } from './envelope.ts';
 import { loadingExtremes } from './extremes.ts';
 import { type LoadSpaceOptions, loadStationsOf } from './load-space.ts';
@@ -29,14 +30,14 @@ export function minimumSoloKg(aircraft: Aircraft, options: LoadSpaceOptions, env
   const isInside = (pilotKg: number): boolean => {
     const restriction = { ...others, [pilot.id]: { minimumKg: pilotKg, maximumKg: pilotKg } };
     const extremes = loadingExtremes(aircraft, { ...options, restriction }, envelope);
-    return extremes?.margins.every(({ margin }) => margin >= 0) ?? false;
+    return extremes?.margins.every(({ margin }) => isAtLeast(margin, 0)) ?? false;
   };
   const mostKg = Math.min(pilot.maximumMassKg, MOST_TRIED_KG);
-  let above = LEAST_TRIED_KG;
-  while (above <= mostKg && !isInside(above)) above += STEP_KG;
-  if (above > mostKg) return undefined;
-  if (above === LEAST_TRIED_KG) return above;
-  let below = above - STEP_KG;
+  if (isInside(Math.min(LEAST_TRIED_KG, mostKg))) return LEAST_TRIED_KG;
+  let [below, above] = [LEAST_TRIED_KG, LEAST_TRIED_KG];
+  // The heaviest pilot that the seat takes is tried too, whatever fraction of a step is left to him.
+  while (above < mostKg && !isInside(above)) [below, above] = [above, Math.min(above + STEP_KG, mostKg)];
+  if (!isInside(above)) return undefined;
   while (above - below > CLOSE_KG) {
     const middle = (above + below) / 2;
     if (isInside(middle)) above = middle;

@@ -1,3 +1,4 @@
+import { isAtLeast, isAtMost } from '../limit-met.ts';
 /** A figure against its limits; `least` and `most` are undefined where there is none. */
 export interface Limited {
   name: string;
@@ -17,9 +18,6 @@ export interface Difference {
   against: number;
 }
 
-/** A difference of two decimals misses its last digit by less than this. */
-const BINARY_ERROR = 1e-9;
-
 /**
  * A value held against its limits; both ends count as within.
  *
@@ -32,7 +30,7 @@ export function limited(
   { least, most }: { least?: number; most?: number },
 ): Limited {
   const [lower, upper] = [least ?? Number.NEGATIVE_INFINITY, most ?? Number.POSITIVE_INFINITY];
-  const isWithin = value >= lower - BINARY_ERROR && value <= upper + BINARY_ERROR;
+  const isWithin = isAtLeast(value, lower) && isAtMost(value, upper);
   return { name, value, unit, ...(least !== undefined && { least }), ...(most !== undefined && { most }), isWithin };
 }
 

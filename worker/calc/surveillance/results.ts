@@ -1,4 +1,5 @@
 import type { Visit } from '../../visit/visit.ts';
+import { isAtMost } from '../limit-met.ts';
 import { type AddressForms, addressForms, isReserved, parseAddress } from './address.ts';
 import { altimeterFigures, altimeterOmissions, type Omission } from './altimeter.ts';
 import { ENCODER_TOLERANCE_FT } from './altimeter-limits.ts';
@@ -95,7 +96,7 @@ function encoderResult({ altimeterFt, encoderFt }: { altimeterFt: number; encode
     altimeterFt,
     encoderFt,
     differenceFt,
-    isWithin: Math.abs(differenceFt) <= ENCODER_TOLERANCE_FT,
+    isWithin: isAtMost(Math.abs(differenceFt), ENCODER_TOLERANCE_FT),
     pulses: altitudeCode(altimeterFt)?.toString(2).padStart(12, '0') ?? '',
   };
 }

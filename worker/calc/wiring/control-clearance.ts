@@ -1,4 +1,5 @@
 import type { Wiring } from '../../visit/visit.ts';
+import { isAtLeast } from '../limit-met.ts';
 
 type NearControl = NonNullable<Wiring['nearControls']>[number];
 
@@ -15,5 +16,5 @@ export const CONTROL_CLEARANCE_MM = 3 * 25.4;
  * @source AC 43.13-1B 11-125, read in part; the distance of 3 in from memory
  */
 export function isClearOfControl({ distanceMm, isSecured, isGuarded }: NearControl): boolean {
-  return isSecured && (isGuarded || distanceMm >= CONTROL_CLEARANCE_MM);
+  return isSecured && (isGuarded || isAtLeast(distanceMm, CONTROL_CLEARANCE_MM));
 }

@@ -12,15 +12,18 @@ import { mainFeederDropExceeded } from '../rules/main-feeder-drop-exceeded.ts';
 import { protectionAboveWire } from '../rules/protection-above-wire.ts';
 import { protectionBelowLoad } from '../rules/protection-below-load.ts';
 import { protectionUnknown } from '../rules/protection-unknown.ts';
+import { sourceCurveAmbiguous } from '../rules/source-curve-ambiguous.ts';
 import { sourceOver80Percent } from '../rules/source-over-80-percent.ts';
 import { sourceOverloaded } from '../rules/source-overloaded.ts';
 import { voltageDropExceeded } from '../rules/voltage-drop-exceeded.ts';
 import { voltageDropUnknown } from '../rules/voltage-drop-unknown.ts';
 import { wireOverloaded } from '../rules/wire-overloaded.ts';
 import { wireRatingUnknown } from '../rules/wire-rating-unknown.ts';
+import { wireTooHot } from '../rules/wire-too-hot.ts';
 
 /** Rules of sources, battery, loads and circuits. */
 export const ELECTRICAL_RULES: readonly Rule[] = [
+  sourceCurveAmbiguous,
   sourceOverloaded,
   sourceOver80Percent,
   lowVoltageWarningLate,
@@ -32,6 +35,7 @@ export const ELECTRICAL_RULES: readonly Rule[] = [
   protectionAboveWire,
   protectionUnknown,
   protectionBelowLoad,
+  wireTooHot,
   wireOverloaded,
   wireRatingUnknown,
   voltageDropExceeded,

@@ -18,6 +18,7 @@ import { runsDisagree } from '../rules/runs-disagree.ts';
 import { runsTooFew } from '../rules/runs-too-few.ts';
 import { scaleCalibrationExpired } from '../rules/scale-calibration-expired.ts';
 import { scaleCapacityExceeded } from '../rules/scale-capacity-exceeded.ts';
+import { scaleCorrectionsAmbiguous } from '../rules/scale-corrections-ambiguous.ts';
 import { tareExceedsGross } from '../rules/tare-exceeds-gross.ts';
 import { weighedBeforeLastModification } from '../rules/weighed-before-last-modification.ts';
 import { weighedOutdoors } from '../rules/weighed-outdoors.ts';
@@ -27,6 +28,7 @@ export const WEIGHING_RULES: readonly Rule[] = [
   weighedBeforeLastModification,
   scaleCalibrationExpired,
   scaleCapacityExceeded,
+  scaleCorrectionsAmbiguous,
   tareExceedsGross,
   runsDisagree,
   runsTooFew,

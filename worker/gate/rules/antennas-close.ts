@@ -1,3 +1,4 @@
+import { isAtLeast } from '../../calc/limit-met.ts';
 import { phrase } from '../../words/words.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
 
@@ -10,11 +11,12 @@ export const antennasClose: Rule = {
   check: ({ visit, results, say }) => {
     const items = visit.antennas?.items ?? [];
     return (results.antennas?.spacings ?? []).flatMap(({ first, second, distanceMm, neededMm }): Hit[] => {
-      if (neededMm === undefined || distanceMm >= neededMm) return [];
+      if (neededMm === undefined || isAtLeast(distanceMm, neededMm)) return [];
+      const [distanceText, neededText] = say.apart('arm', distanceMm, neededMm);
       return [
         {
           path: ['antennas', 'items', second, 'position'],
-          sentence: say.words`${items[first]?.name ?? ''} and ${items[second]?.name ?? ''} stand ${say.measure('arm', distanceMm)} apart; their makers ask for ${say.measure('arm', neededMm)}`,
+          sentence: say.words`${items[first]?.name ?? ''} and ${items[second]?.name ?? ''} stand ${distanceText} apart; their makers ask for ${neededText}`,
           data: { distanceMm, neededMm },
         },
       ];

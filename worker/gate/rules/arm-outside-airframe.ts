@@ -1,4 +1,6 @@
+import { isAtLeast, isAtMost } from '../../calc/limit-met.ts';
 import { phrase } from '../../words/words.ts';
+import { armOutside } from '../range-text.ts';
 import { type Rule, read } from '../rule.ts';
 import { statedArms } from '../stated-arms.ts';
 
@@ -11,11 +13,14 @@ export const armOutsideAirframe: Rule = {
   check: ({ visit, say }) => {
     const { forwardMm, aftMm } = visit.aircraft.airframe;
     return statedArms(visit, say)
-      .filter(({ armMm }) => !(armMm >= forwardMm && armMm <= aftMm))
-      .map(({ armMm, what, path }) => ({
-        path,
-        sentence: say.words`The arm of ${what}, ${say.measure('arm', armMm)}, is outside the airframe (${say.number('arm', forwardMm)} to ${say.measure('arm', aftMm)})`,
-        data: { armMm, forwardMm, aftMm },
-      }));
+      .filter(({ armMm }) => !(isAtLeast(armMm, forwardMm) && isAtMost(armMm, aftMm)))
+      .map(({ armMm, what, path }) => {
+        const { arm, forward, aft } = armOutside(armMm, { forwardMm, aftMm }, say);
+        return {
+          path,
+          sentence: say.words`The arm of ${what}, ${arm}, is outside the airframe (${forward} to ${aft})`,
+          data: { armMm, forwardMm, aftMm },
+        };
+      });
   },
 };

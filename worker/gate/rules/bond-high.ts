@@ -12,10 +12,11 @@ export const bondHigh: Rule = {
   check: ({ visit, say }) =>
     (visit.antennas?.items ?? []).flatMap(({ name, bondMilliohm }, index): Hit[] => {
       if (bondMilliohm === undefined || bondMilliohm < LIMIT_MILLIOHM) return [];
+      const [valueText, limitText] = say.plainApart(bondMilliohm, LIMIT_MILLIOHM, 1);
       return [
         {
           path: ['antennas', 'items', index, 'bondMilliohm'],
-          sentence: say.words`${name}: bond ${say.plain(bondMilliohm, 1)} mΩ; it has to be below ${say.plain(LIMIT_MILLIOHM, 1)} mΩ`,
+          sentence: say.words`${name}: bond ${valueText} mΩ; it has to be below ${limitText} mΩ`,
           data: { bondMilliohm, limitMilliohm: LIMIT_MILLIOHM },
         },
       ];

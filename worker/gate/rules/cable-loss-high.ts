@@ -1,3 +1,4 @@
+import { isAtMost } from '../../calc/limit-met.ts';
 import { phrase } from '../../words/words.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
 
@@ -10,11 +11,12 @@ export const cableLossHigh: Rule = {
   check: ({ visit, results, say }) =>
     (visit.antennas?.items ?? []).flatMap(({ name, cable }, index): Hit[] => {
       const lossDb = results.antennas?.antennas[index]?.cableLossDb;
-      if (lossDb === undefined || cable?.limitDb === undefined || lossDb <= cable.limitDb) return [];
+      if (lossDb === undefined || cable?.limitDb === undefined || isAtMost(lossDb, cable.limitDb)) return [];
+      const [lossText, limitText] = say.plainApart(lossDb, cable.limitDb, 2);
       return [
         {
           path: ['antennas', 'items', index, 'cable'],
-          sentence: say.words`${name}: the feed loses ${say.plain(lossDb, 2)} dB; the limit is ${say.plain(cable.limitDb, 2)} dB`,
+          sentence: say.words`${name}: the feed loses ${lossText} dB; the limit is ${limitText} dB`,
           data: { lossDb, limitDb: cable.limitDb },
         },
       ];

@@ -13,10 +13,11 @@ export const cableNearControls: Rule = {
       if (isClearOfControl(near)) return [];
       const { what, control, distanceMm, isSecured, isGuarded } = near;
       const state = isSecured ? say.words`without a guard` : say.words`not secured against one failed clamp`;
+      const [distanceText, clearText] = say.apart('arm', distanceMm, CONTROL_CLEARANCE_MM);
       return [
         {
           path: ['wiring', 'nearControls', index],
-          sentence: say.words`${what} passes ${control} at ${say.measure('arm', distanceMm)}, ${state}; ${say.measure('arm', CONTROL_CLEARANCE_MM)} are wanted, or a guard, and clamps in any case`,
+          sentence: say.words`${what} passes ${control} at ${distanceText}, ${state}; ${clearText} are wanted, or a guard, and clamps in any case`,
           data: { distanceMm, limitMm: CONTROL_CLEARANCE_MM, isSecured, isGuarded },
         },
       ];

@@ -1,3 +1,4 @@
+import { isAtMost } from '../../calc/limit-met.ts';
 import { phrase } from '../../words/words.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
 
@@ -11,7 +12,7 @@ export const coefficientALarge: Rule = {
   source: PRACTICE,
   check: ({ results, say }) =>
     (results.compass?.swings ?? []).flatMap(({ state, coefficients }, index): Hit[] =>
-      !coefficients || Math.abs(coefficients.A) <= LARGE_DEG
+      !coefficients || isAtMost(Math.abs(coefficients.A), LARGE_DEG)
         ? []
         : [
             {

@@ -1,3 +1,4 @@
+import { isAtMost } from '../../calc/limit-met.ts';
 import { phrase } from '../../words/words.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
 
@@ -11,7 +12,7 @@ export const compassMovedByLoad: Rule = {
   source: read('former 23.1547 (loads that move it more than 10° are named)'),
   check: ({ results, say }) =>
     (results.compass?.loads ?? []).flatMap(({ name, shiftDeg }, index): Hit[] =>
-      Math.abs(shiftDeg) <= NOTICED_DEG
+      isAtMost(Math.abs(shiftDeg), NOTICED_DEG)
         ? []
         : [
             {

@@ -1,3 +1,4 @@
+import { isAtLeast } from '../../calc/limit-met.ts';
 import { hoursOf } from '../../calc/total-hours.ts';
 import { dateOf } from '../../units/calendar.ts';
 import { phrase } from '../../words/words.ts';
@@ -23,15 +24,15 @@ export const deferralExpired: Rule = {
             data: { finding: id, untilDate },
           },
         ];
-      if (untilHours !== undefined && hours !== undefined && untilHours < hours)
-        return [
-          {
-            path: [...path, 'untilHours'],
-            sentence: say.words`Finding ${id} was to be done by ${say.plain(untilHours, 1)} h; the airframe has ${say.plain(hours, 1)} h`,
-            data: { finding: id, untilHours, hours },
-          },
-        ];
-      return [];
+      if (untilHours === undefined || hours === undefined || isAtLeast(untilHours, hours)) return [];
+      const [untilText, hoursText] = say.plainApart(untilHours, hours, 1);
+      return [
+        {
+          path: [...path, 'untilHours'],
+          sentence: say.words`Finding ${id} was to be done by ${untilText} h; the airframe has ${hoursText} h`,
+          data: { finding: id, untilHours, hours },
+        },
+      ];
     });
   },
 };

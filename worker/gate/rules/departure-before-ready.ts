@@ -1,3 +1,4 @@
+import { isAtLeast } from '../../calc/limit-met.ts';
 import { phrase } from '../../words/words.ts';
 import { PRACTICE, type Rule } from '../rule.ts';
 
@@ -10,7 +11,7 @@ export const departureBeforeReady: Rule = {
   check: ({ results, say }) => {
     const { slackMin, readyAt, plan } = results.clock;
     // With nothing left to do, a departure that has passed is only late.
-    if (slackMin === undefined || slackMin >= 0 || plan.totalMin === 0) return [];
+    if (slackMin === undefined || isAtLeast(slackMin, 0) || plan.totalMin === 0) return [];
     return [
       {
         path: ['departure'],

@@ -1,10 +1,7 @@
+import { isAtMost } from '../../calc/limit-met.ts';
 import { phrase } from '../../words/words.ts';
+import { DEVIATION_LIMIT_DEG } from '../deviation-limit.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
-
-/** Deviation in level flight on any heading. */
-const LIMIT_DEG = 10;
-/** Differences of headings are rounded by a few parts in 10¹⁵. */
-const ROUNDING_DEG = 1e-9;
 
 export const deviationOverLimit: Rule = {
   code: 'DEVIATION_OVER_LIMIT',
@@ -14,16 +11,16 @@ export const deviationOverLimit: Rule = {
   source: read('14 CFR 27.1327 and the former 23.1327'),
   check: ({ results, say }) =>
     (results.compass?.swings ?? []).flatMap(({ state, readings }, index) =>
-      readings.flatMap(({ headingDeg, deviationDeg }): Hit[] =>
-        Math.abs(deviationDeg) <= LIMIT_DEG + ROUNDING_DEG
-          ? []
-          : [
-              {
-                path: ['compass', 'swings', index],
-                sentence: say.words`Deviation ${say.signed(deviationDeg, 1)}° on ${say.plain(headingDeg, 0)}° (${say.term(state)}); the limit is ${LIMIT_DEG}°`,
-                data: { headingDeg, deviationDeg },
-              },
-            ],
-      ),
+      readings.flatMap(({ headingDeg, deviationDeg }): Hit[] => {
+        if (isAtMost(Math.abs(deviationDeg), DEVIATION_LIMIT_DEG)) return [];
+        const [deviation, limit] = say.plainApart(deviationDeg, DEVIATION_LIMIT_DEG, 0, { signed: true });
+        return [
+          {
+            path: ['compass', 'swings', index],
+            sentence: say.words`Deviation ${deviation}° on ${say.plain(headingDeg, 0)}° (${say.term(state)}); the limit is ${limit}°`,
+            data: { headingDeg, deviationDeg },
+          },
+        ];
+      }),
     ),
 };

@@ -1,3 +1,4 @@
+import { isAtMost } from '../../calc/limit-met.ts';
 import { phrase } from '../../words/words.ts';
 import { PRACTICE, type Rule } from '../rule.ts';
 
@@ -9,7 +10,8 @@ export const directionIndicatorDrifts: Rule = {
   source: PRACTICE,
   check: ({ visit, say }) => {
     const indicator = visit.compass?.directionIndicator;
-    if (!indicator?.limitDegPer15Min || Math.abs(indicator.driftDegPer15Min) <= indicator.limitDegPer15Min) return [];
+    if (!indicator?.limitDegPer15Min || isAtMost(Math.abs(indicator.driftDegPer15Min), indicator.limitDegPer15Min))
+      return [];
     return [
       {
         path: ['compass', 'directionIndicator', 'driftDegPer15Min'],

@@ -1,3 +1,4 @@
+import { isAtLeast } from '../../calc/limit-met.ts';
 import { hoursOf } from '../../calc/total-hours.ts';
 import { dateOf } from '../../units/calendar.ts';
 import { phrase } from '../../words/words.ts';
@@ -29,7 +30,7 @@ export const directiveOverdue: Rule = {
           ];
         const isLate =
           (nextDueDate !== undefined && nextDueDate < dateOf(at)) ||
-          (nextDueHours !== undefined && hours !== undefined && nextDueHours < hours);
+          (nextDueHours !== undefined && hours !== undefined && !isAtLeast(nextDueHours, hours));
         return isLate ? [{ path, sentence: say.words`${id}, ${subject}, is overdue`, data: { bulletin: id } }] : [];
       },
     );

@@ -1,4 +1,6 @@
+import { isAtLeast, isAtMost } from '../../calc/limit-met.ts';
 import { phrase } from '../../words/words.ts';
+import { armOutside } from '../range-text.ts';
 import { type Rule, read } from '../rule.ts';
 
 export const emptyCgOutsideRange: Rule = {
@@ -10,11 +12,12 @@ export const emptyCgOutsideRange: Rule = {
   check: ({ visit, results, say }) => {
     const range = visit.aircraft.emptyRange;
     const armMm = results.schedule?.armMm;
-    if (!range || armMm === undefined || (armMm >= range.forwardMm && armMm <= range.aftMm)) return [];
+    if (!range || armMm === undefined || (isAtLeast(armMm, range.forwardMm) && isAtMost(armMm, range.aftMm))) return [];
+    const { arm, forward, aft } = armOutside(armMm, range, say);
     return [
       {
         path: ['aircraft', 'emptyRange'],
-        sentence: say.words`The empty centre of gravity, ${say.measure('arm', armMm)}, is outside ${say.number('arm', range.forwardMm)} to ${say.measure('arm', range.aftMm)}`,
+        sentence: say.words`The empty centre of gravity, ${arm}, is outside ${forward} to ${aft}`,
         data: { armMm, forwardMm: range.forwardMm, aftMm: range.aftMm },
       },
     ];

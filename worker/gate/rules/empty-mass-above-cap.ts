@@ -1,3 +1,4 @@
+import { isAtMost } from '../../calc/limit-met.ts';
 import { phrase } from '../../words/words.ts';
 import { type Rule, read } from '../rule.ts';
 
@@ -10,11 +11,12 @@ export const emptyMassAboveCap: Rule = {
   check: ({ visit, results, say }) => {
     const capKg = visit.aircraft.maximumEmptyMassKg;
     const emptyKg = results.schedule?.massKg;
-    if (capKg === undefined || emptyKg === undefined || emptyKg <= capKg) return [];
+    if (capKg === undefined || emptyKg === undefined || isAtMost(emptyKg, capKg)) return [];
+    const [massText, limitText] = say.apart('mass', emptyKg, capKg);
     return [
       {
         path: ['aircraft', 'maximumEmptyMass'],
-        sentence: say.words`The empty mass, ${say.measure('mass', emptyKg)}, is above its cap, ${say.measure('mass', capKg)}`,
+        sentence: say.words`The empty mass, ${massText}, is above its cap, ${limitText}`,
         data: { emptyKg, capKg },
       },
     ];

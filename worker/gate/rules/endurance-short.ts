@@ -1,3 +1,4 @@
+import { isAtLeast } from '../../calc/limit-met.ts';
 import { phrase } from '../../words/words.ts';
 import { memory, type Rule } from '../rule.ts';
 
@@ -9,12 +10,13 @@ export const enduranceShort: Rule = {
   source: memory('14 CFR 23.1353(h): 30 minutes; else the reserve of the record'),
   check: ({ results, say }) => {
     const endurance = results.electrical?.endurance;
-    if (!endurance || endurance.minutes === undefined || endurance.minutes >= endurance.neededMin) return [];
+    if (!endurance || endurance.minutes === undefined || isAtLeast(endurance.minutes, endurance.neededMin)) return [];
     const { minutes, neededMin } = endurance;
+    const [minutesText, neededText] = say.plainApart(minutes, neededMin, 0);
     return [
       {
         path: ['electrical', 'battery'],
-        sentence: say.words`The battery carries the essential loads for ${say.plain(minutes, 1)} min; ${say.plain(neededMin, 0)} min are needed`,
+        sentence: say.words`The battery carries the essential loads for ${minutesText} min; ${neededText} min are needed`,
         data: { minutes, neededMin },
       },
     ];

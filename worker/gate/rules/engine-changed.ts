@@ -1,3 +1,4 @@
+import { isAtMost } from '../../calc/limit-met.ts';
 import { phrase } from '../../words/words.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
 
@@ -13,7 +14,8 @@ export const engineChanged: Rule = {
   check: ({ results, say }) =>
     results.engineRuns.flatMap(({ name, unit, before, after, change, isChanged, isWithin }): Hit[] => {
       const share = change !== undefined && before ? Math.abs(change / before) : 0;
-      if (!isChanged || !isWithin || share <= NOTICED_SHARE || before === undefined || after === undefined) return [];
+      if (!isChanged || !isWithin || isAtMost(share, NOTICED_SHARE) || before === undefined || after === undefined)
+        return [];
       return [
         {
           path: ['engineRuns'],

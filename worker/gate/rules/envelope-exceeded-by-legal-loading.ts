@@ -1,9 +1,7 @@
+import { isAtLeast } from '../../calc/limit-met.ts';
 import { phrase } from '../../words/words.ts';
 import { describeLoading } from '../describe-loading.ts';
 import { type Rule, type RuleInput, read } from '../rule.ts';
-
-/** Sums of many parts are exact to about this. */
-const EXACT = 1e-6;
 
 export const envelopeExceededByLegalLoading: Rule = {
   code: 'ENVELOPE_EXCEEDED_BY_LEGAL_LOADING',
@@ -14,7 +12,7 @@ export const envelopeExceededByLegalLoading: Rule = {
   check: ({ visit, results, say }) => {
     const margins = results.loading?.extremes?.margins ?? [];
     return margins
-      .filter(({ margin }) => margin < -EXACT)
+      .filter(({ margin }) => !isAtLeast(margin, 0))
       .map(({ side, margin, loading, limit }) => ({
         path: ['aircraft', 'envelope'],
         sentence: `${outsideSentence(side, margin, limit, say)}: ${describeLoading(visit, loading, say)}`,

@@ -1,3 +1,4 @@
+import { isAtLeast } from '../../calc/limit-met.ts';
 import { phrase } from '../../words/words.ts';
 import { describeLoading } from '../describe-loading.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
@@ -16,7 +17,7 @@ export const envelopeWithinUncertainty: Rule = {
       if (side === 'below' || side === 'above') return [];
       // The empty aircraft is one part of the loaded one, so its uncertainty counts by its share of the mass.
       const uncertaintyMm = (expanded.armMm * schedule.massKg) / at.massKg;
-      if (margin < 0 || margin >= uncertaintyMm) return [];
+      if (!isAtLeast(margin, 0) || isAtLeast(margin, uncertaintyMm)) return [];
       return [
         {
           path: ['aircraft', 'envelope'],

@@ -1,3 +1,4 @@
+import { isAtMost } from '../../calc/limit-met.ts';
 import { atArm, total } from '../../calc/mass-moment.ts';
 import { phrase } from '../../words/words.ts';
 import { PRACTICE, type Rule } from '../rule.ts';
@@ -13,7 +14,7 @@ export const equipmentSumDiffers: Rule = {
     if (baseline?.equipmentSumToleranceKg === undefined) return [];
     const sumKg = total((baseline.equipment ?? []).map(({ massKg, armMm }) => atArm(massKg, armMm))).massKg;
     const difference = sumKg - baseline.emptyMassKg;
-    if (Math.abs(difference) <= baseline.equipmentSumToleranceKg) return [];
+    if (isAtMost(Math.abs(difference), baseline.equipmentSumToleranceKg)) return [];
     return [
       {
         path: ['baseline', 'equipment'],

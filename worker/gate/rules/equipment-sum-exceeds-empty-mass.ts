@@ -1,3 +1,4 @@
+import { isAtMost } from '../../calc/limit-met.ts';
 import { phrase } from '../../words/words.ts';
 import { PRACTICE, type Rule } from '../rule.ts';
 
@@ -10,11 +11,12 @@ export const equipmentSumExceedsEmptyMass: Rule = {
   check: ({ results, say }) => {
     const { schedule, change } = results;
     const sumKg = change.after.reduce((sum, { massKg }) => sum + massKg, 0);
-    if (!schedule || sumKg <= schedule.massKg + 1e-6 || change.after.length === 0) return [];
+    if (!schedule || isAtMost(sumKg, schedule.massKg) || change.after.length === 0) return [];
+    const [sumText, massText] = say.apart('mass', sumKg, schedule.massKg);
     return [
       {
         path: ['baseline', 'equipment'],
-        sentence: say.words`The equipment adds up to ${say.measure('mass', sumKg)}, more than the empty mass of ${say.measure('mass', schedule.massKg)}`,
+        sentence: say.words`The equipment adds up to ${sumText}, more than the empty mass of ${massText}`,
         data: { sumKg, emptyKg: schedule.massKg },
       },
     ];

@@ -1,3 +1,4 @@
+import { isAtLeast } from '../../calc/limit-met.ts';
 import { phrase } from '../../words/words.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
 import { wireName } from '../wire-name.ts';
@@ -13,11 +14,12 @@ export const insulationLow: Rule = {
     if (limitMohm === undefined) return [];
     return (visit.wiring?.wires ?? []).flatMap((wire, index): Hit[] => {
       const { insulationMohm } = wire;
-      if (wire.change === 'removed' || insulationMohm === undefined || insulationMohm >= limitMohm) return [];
+      if (wire.change === 'removed' || insulationMohm === undefined || isAtLeast(insulationMohm, limitMohm)) return [];
+      const [valueText, limitText] = say.plainApart(insulationMohm, limitMohm, 1);
       return [
         {
           path: ['wiring', 'wires', index, 'insulationMohm'],
-          sentence: say.words`Insulation of wire ${wireName(wire, say)}: ${say.plain(insulationMohm, 1)} MΩ; the limit is ${say.plain(limitMohm, 1)} MΩ`,
+          sentence: say.words`Insulation of wire ${wireName(wire, say)}: ${valueText} MΩ; the limit is ${limitText} MΩ`,
           data: { insulationMohm, limitMohm },
         },
       ];

@@ -13,7 +13,7 @@ export const leastLoadTooHeavy: Rule = {
     return [
       {
         path: ['aircraft', 'maximumMass'],
-        sentence: say.words`Even the lightest pilot with no usable fuel exceeds the maximum mass, the maximum zero-fuel mass or a loading limit`,
+        sentence: say.words`Even the lightest pilot with no usable fuel exceeds the maximum mass, the maximum zero-fuel mass, the maximum landing mass or a loading limit`,
       },
     ];
   },

@@ -1,3 +1,4 @@
+import { isAtMost } from '../../calc/limit-met.ts';
 import { phrase } from '../../words/words.ts';
 import { PRACTICE, type Rule } from '../rule.ts';
 
@@ -15,7 +16,7 @@ export const leftRightUnequal: Rule = {
     const [leftKg, rightKg] = [sideKg('left'), sideKg('right')];
     if (!(leftKg > 0 && rightKg > 0)) return [];
     const share = Math.abs(leftKg - rightKg) / (leftKg + rightKg);
-    if (share <= regime.leftRightShare.value) return [];
+    if (isAtMost(share, regime.leftRightShare.value)) return [];
     return [
       {
         path: ['weighing', 'points'],

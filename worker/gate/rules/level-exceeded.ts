@@ -1,3 +1,4 @@
+import { isAtMost } from '../../calc/limit-met.ts';
 import { phrase } from '../../words/words.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
 
@@ -12,11 +13,12 @@ export const levelExceeded: Rule = {
     if (!level) return [];
     const limit = regime.levelToleranceDeg.value;
     return (['longitudinalDeg', 'lateralDeg'] as const).flatMap((axis): Hit[] => {
-      if (Math.abs(level[axis]) <= limit) return [];
+      if (isAtMost(Math.abs(level[axis]), limit)) return [];
+      const [angleText, limitText] = say.plainApart(level[axis], limit, 1);
       return [
         {
           path: ['weighing', 'level', axis],
-          sentence: say.words`Attitude ${say.plain(level[axis], 1)}° from level; the limit is ${say.plain(limit, 1)}°`,
+          sentence: say.words`Attitude ${angleText}° from level; the limit is ${limitText}°`,
           data: { angleDeg: level[axis], limitDeg: limit },
         },
       ];

@@ -1,3 +1,4 @@
+import { isAtMost } from '../../calc/limit-met.ts';
 import { phrase } from '../../words/words.ts';
 import { lifePath } from '../life-path.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
@@ -14,7 +15,8 @@ export const lifeShort: Rule = {
   check: ({ visit, results, say }) =>
     results.due.flatMap(({ id, item, isOverdue, daysLeft, hoursLeft }): Hit[] => {
       const isSoon =
-        (daysLeft !== undefined && daysLeft <= SOON_DAYS) || (hoursLeft !== undefined && hoursLeft <= SOON_HOURS);
+        (daysLeft !== undefined && daysLeft <= SOON_DAYS) ||
+        (hoursLeft !== undefined && isAtMost(hoursLeft, SOON_HOURS));
       return isSoon && !isOverdue
         ? [{ path: lifePath(visit, id), sentence: say.words`${id}, ${item}, comes due soon`, data: { life: id } }]
         : [];

@@ -1,4 +1,5 @@
 import { currentA } from '../../calc/electrical/load.ts';
+import { isAtMost } from '../../calc/limit-met.ts';
 import { PHASES } from '../../visit/electrical.ts';
 import { phrase } from '../../words/words.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
@@ -14,11 +15,12 @@ export const loadDrawsMore: Rule = {
       const { name, measuredA = 0, change } = load;
       if (change === 'removed') return [];
       const countedA = Math.max(...PHASES.map((phase) => currentA(load, phase, visit.electrical?.system ?? '14-volt')));
-      if (measuredA <= countedA) return [];
+      if (isAtMost(measuredA, countedA)) return [];
+      const [measuredText, countedText] = say.plainApart(measuredA, countedA, 2);
       return [
         {
           path: ['electrical', 'loads', index, 'measuredA'],
-          sentence: say.words`Load ${name}: ${say.plain(measuredA, 2)} A were measured; at most ${say.plain(countedA, 2)} A are counted`,
+          sentence: say.words`Load ${name}: ${measuredText} A were measured; at most ${countedText} A are counted`,
           data: { measuredA, countedA },
         },
       ];

@@ -1,3 +1,4 @@
+import { isAtMost } from '../../calc/limit-met.ts';
 import { phrase } from '../../words/words.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
 
@@ -16,11 +17,14 @@ export const mainFeederDropExceeded: Rule = {
         { what: 'computed', dropV: result.continuousDrop?.dropV ?? 0 },
         { what: 'measured', dropV: measuredDropV ?? 0 },
       ]
-        .filter(({ dropV }) => dropV > limitV)
-        .map(({ what, dropV }) => ({
-          path: ['electrical', 'circuits', index],
-          sentence: say.words`Main power wire ${name}: ${say.term(what)} voltage drop ${say.plain(dropV, 2)} V; the limit is ${say.plain(limitV, 2)} V`,
-          data: { dropV, limitV },
-        }));
+        .filter(({ dropV }) => !isAtMost(dropV, limitV))
+        .map(({ what, dropV }) => {
+          const [dropText, limitText] = say.plainApart(dropV, limitV, 2);
+          return {
+            path: ['electrical', 'circuits', index],
+            sentence: say.words`Main power wire ${name}: ${say.term(what)} voltage drop ${dropText} V; the limit is ${limitText} V`,
+            data: { dropV, limitV },
+          };
+        });
     }),
 };

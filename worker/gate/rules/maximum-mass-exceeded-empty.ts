@@ -1,3 +1,4 @@
+import { isAtMost } from '../../calc/limit-met.ts';
 import { phrase } from '../../words/words.ts';
 import { PRACTICE, type Rule } from '../rule.ts';
 
@@ -9,11 +10,12 @@ export const maximumMassExceededEmpty: Rule = {
   source: PRACTICE,
   check: ({ visit, results, say }) => {
     const emptyKg = results.schedule?.massKg ?? 0;
-    if (emptyKg <= visit.aircraft.maximumMassKg) return [];
+    if (isAtMost(emptyKg, visit.aircraft.maximumMassKg)) return [];
+    const [massText, limitText] = say.apart('mass', emptyKg, visit.aircraft.maximumMassKg);
     return [
       {
         path: ['aircraft', 'maximumMass'],
-        sentence: say.words`The empty mass, ${say.measure('mass', emptyKg)}, exceeds the maximum mass, ${say.measure('mass', visit.aircraft.maximumMassKg)}`,
+        sentence: say.words`The empty mass, ${massText}, exceeds the maximum mass, ${limitText}`,
         data: { emptyKg, maximumKg: visit.aircraft.maximumMassKg },
       },
     ];

@@ -1,3 +1,4 @@
+import { isAtMost } from '../../calc/limit-met.ts';
 import { phrase } from '../../words/words.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
 
@@ -14,11 +15,12 @@ export const metersJump: Rule = {
     const minutes = visit.meters?.groundRunMinutes ?? 0;
     return (visit.meters?.readings ?? []).flatMap(({ id, inHours, outHours }, index): Hit[] => {
       const jump = outHours - inHours;
-      if (!(jump > minutes / 60 + UNEXPLAINED_HOURS)) return [];
+      if (isAtMost(jump, minutes / 60 + UNEXPLAINED_HOURS)) return [];
+      const [jumpText, explainedText] = say.plainApart(jump, minutes / 60, 1);
       return [
         {
           path: ['meters', 'readings', index, 'outHours'],
-          sentence: say.words`Meter ${id} ran ${say.plain(jump, 1)} h; engine running on the ground explains ${say.plain(minutes / 60, 1)} h`,
+          sentence: say.words`Meter ${id} ran ${jumpText} h; engine running on the ground explains ${explainedText} h`,
           data: { jumpHours: jump, groundRunMinutes: minutes },
         },
       ];

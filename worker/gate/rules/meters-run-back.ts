@@ -1,3 +1,4 @@
+import { isAtLeast } from '../../calc/limit-met.ts';
 import { phrase } from '../../words/words.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
 
@@ -9,11 +10,12 @@ export const metersRunBack: Rule = {
   source: PRACTICE,
   check: ({ visit, say }) =>
     (visit.meters?.readings ?? []).flatMap(({ id, inHours, outHours }, index): Hit[] => {
-      if (outHours >= inHours) return [];
+      if (isAtLeast(outHours, inHours)) return [];
+      const [inText, outText] = say.plainApart(inHours, outHours, 1);
       return [
         {
           path: ['meters', 'readings', index, 'outHours'],
-          sentence: say.words`Meter ${id} read ${say.plain(inHours, 1)} h at arrival and ${say.plain(outHours, 1)} h at release`,
+          sentence: say.words`Meter ${id} read ${inText} h at arrival and ${outText} h at release`,
           data: { inHours, outHours },
         },
       ];

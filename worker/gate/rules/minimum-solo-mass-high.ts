@@ -1,3 +1,4 @@
+import { isAtMost } from '../../calc/limit-met.ts';
 import { phrase } from '../../words/words.ts';
 import { PRACTICE, type Rule } from '../rule.ts';
 
@@ -9,7 +10,7 @@ export const minimumSoloMassHigh: Rule = {
   source: PRACTICE,
   check: ({ results, regime, say }) => {
     const least = results.loading?.minimumSoloKg;
-    if (least === undefined || least <= regime.soloMassHighKg.value) return [];
+    if (least === undefined || isAtMost(least, regime.soloMassHighKg.value)) return [];
     return [
       {
         path: ['aircraft', 'envelope'],

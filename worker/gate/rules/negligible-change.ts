@@ -1,3 +1,4 @@
+import { isAtLeast, isAtMost } from '../../calc/limit-met.ts';
 import { phrase } from '../../words/words.ts';
 import { type Rule, type RuleInput, read } from '../rule.ts';
 
@@ -14,9 +15,9 @@ export const negligibleChange: Rule = {
     const limitPercent = input.regime.negligibleMacPercent.value;
     const shiftPercent = shiftPercentMac(input);
     const totalKg = lines.reduce((sum, line) => sum + Math.abs(line.massKg), 0);
-    if (limitKg === null || lines.length === 0 || !(totalKg <= limitKg)) return [];
+    if (limitKg === null || lines.length === 0 || !isAtMost(totalKg, limitKg)) return [];
     // Without a chord the shift cannot be judged, and half a pound moved from nose to tail is not negligible.
-    if (shiftPercent === undefined || (limitPercent !== null && !(shiftPercent < limitPercent))) return [];
+    if (shiftPercent === undefined || (limitPercent !== null && isAtLeast(shiftPercent, limitPercent))) return [];
     const masses = say.words`${say.measure('mass', totalKg, { extra: 1 })} in all (limit ${say.measure('mass', limitKg, { extra: 1 })})`;
     return [
       {

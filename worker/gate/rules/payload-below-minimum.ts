@@ -1,3 +1,4 @@
+import { isAtLeast } from '../../calc/limit-met.ts';
 import { payloadAgainst } from '../../calc/payload.ts';
 import { phrase } from '../../words/words.ts';
 import { memory, type Rule } from '../rule.ts';
@@ -12,7 +13,7 @@ export const payloadBelowMinimum: Rule = {
     const asked = regime.minimumPayload.value;
     if (!asked || !results.schedule) return [];
     const payload = payloadAgainst(visit, results.schedule.massKg, asked);
-    if (payload.sparePayloadKg >= 0) return [];
+    if (isAtLeast(payload.sparePayloadKg, 0)) return [];
     return [
       {
         path: ['aircraft', 'maximumMass'],

@@ -1,3 +1,4 @@
+import { isAtLeast } from '../../calc/limit-met.ts';
 import { phrase } from '../../words/words.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
 
@@ -10,15 +11,20 @@ export const plateSmall: Rule = {
   check: ({ visit, results, say }) =>
     (visit.antennas?.items ?? []).flatMap(({ name, needsGroundPlane, groundPlane }, index): Hit[] => {
       const quarterMm = results.antennas?.antennas[index]?.quarterWaveMm;
-      if (!needsGroundPlane || quarterMm === undefined || (groundPlane && groundPlane.leastRadiusMm >= quarterMm))
+      if (
+        !needsGroundPlane ||
+        quarterMm === undefined ||
+        (groundPlane && isAtLeast(groundPlane.leastRadiusMm, quarterMm))
+      )
         return [];
       const radiusMm = groundPlane?.leastRadiusMm ?? 0;
+      const [radiusText, quarterText] = say.apart('arm', radiusMm, quarterMm);
       return [
         {
           path: ['antennas', 'items', index, 'groundPlane'],
           sentence: groundPlane
-            ? say.words`${name}: ground plane ${say.measure('arm', radiusMm)} to its nearest edge; a quarter wave is ${say.measure('arm', quarterMm)}`
-            : say.words`${name}: no ground plane; a quarter wave is ${say.measure('arm', quarterMm)}`,
+            ? say.words`${name}: ground plane ${radiusText} to its nearest edge; a quarter wave is ${quarterText}`
+            : say.words`${name}: no ground plane; a quarter wave is ${quarterText}`,
           data: { radiusMm, quarterMm },
         },
       ];

@@ -1,3 +1,4 @@
+import { isAtMost } from '../../calc/limit-met.ts';
 import { COVERAGE_FACTOR } from '../../calc/uncertainty.ts';
 import { phrase } from '../../words/words.ts';
 import { PRACTICE, type Rule } from '../rule.ts';
@@ -14,11 +15,13 @@ export const predictionDiffers: Rule = {
     const massLimitKg = Math.max(regime.predictionToleranceKg.value, COVERAGE_FACTOR * comparison.standard.massKg);
     const armLimitMm = Math.max(regime.predictionToleranceMm.value, COVERAGE_FACTOR * comparison.standard.armMm);
     const { differenceKg, differenceMm } = comparison;
-    if (Math.abs(differenceKg) <= massLimitKg && Math.abs(differenceMm) <= armLimitMm) return [];
+    if (isAtMost(Math.abs(differenceKg), massLimitKg) && isAtMost(Math.abs(differenceMm), armLimitMm)) return [];
+    const [massText, massLimitText] = say.apart('mass', differenceKg, massLimitKg, { signed: true });
+    const [armText, armLimitText] = say.apart('arm', differenceMm, armLimitMm, { signed: true });
     return [
       {
         path: ['weighing'],
-        sentence: say.words`Weighed less predicted: ${say.measure('mass', differenceKg, { signed: true })} (limit ${say.measure('mass', massLimitKg)}) and ${say.measure('arm', differenceMm, { signed: true })} (limit ${say.measure('arm', armLimitMm)})`,
+        sentence: say.words`Weighed less predicted: ${massText} (limit ${massLimitText}) and ${armText} (limit ${armLimitText})`,
         data: { differenceKg, massLimitKg, differenceMm, armLimitMm },
       },
     ];

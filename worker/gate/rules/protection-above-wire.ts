@@ -1,3 +1,4 @@
+import { isAtMost } from '../../calc/limit-met.ts';
 import { phrase } from '../../words/words.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
 import { conductorName } from '../wire-name.ts';
@@ -11,11 +12,12 @@ export const protectionAboveWire: Rule = {
   check: ({ visit, results, say }) =>
     (visit.electrical?.circuits ?? []).flatMap(({ name, gauge, material, protection }, index): Hit[] => {
       const limit = results.electrical?.circuits[index]?.protectionLimit;
-      if (!protection || !limit || protection.ratingA <= limit.limitA) return [];
+      if (!protection || !limit || isAtMost(protection.ratingA, limit.limitA)) return [];
+      const [ratingText, limitText] = say.plainApart(protection.ratingA, limit.limitA, 1);
       return [
         {
           path: ['electrical', 'circuits', index, 'protection', 'ratingA'],
-          sentence: say.words`Circuit ${name}: ${say.term(protection.kind)} of ${say.plain(protection.ratingA, 1)} A on wire ${conductorName({ gauge, material }, say)}, which allows ${say.plain(limit.limitA, 1)} A`,
+          sentence: say.words`Circuit ${name}: ${say.term(protection.kind)} of ${ratingText} A on wire ${conductorName({ gauge, material }, say)}, which allows ${limitText} A`,
           data: { ratingA: protection.ratingA, limitA: limit.limitA, gauge },
         },
       ];

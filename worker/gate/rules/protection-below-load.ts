@@ -1,3 +1,4 @@
+import { isAtLeast } from '../../calc/limit-met.ts';
 import { phrase } from '../../words/words.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
 
@@ -10,11 +11,12 @@ export const protectionBelowLoad: Rule = {
   check: ({ visit, results, say }) =>
     (visit.electrical?.circuits ?? []).flatMap(({ name, protection }, index): Hit[] => {
       const continuousA = results.electrical?.circuits[index]?.continuousA ?? 0;
-      if (!protection || protection.ratingA >= continuousA) return [];
+      if (!protection || isAtLeast(protection.ratingA, continuousA)) return [];
+      const [ratingText, loadText] = say.plainApart(protection.ratingA, continuousA, 1);
       return [
         {
           path: ['electrical', 'circuits', index, 'protection', 'ratingA'],
-          sentence: say.words`Circuit ${name}: ${say.term(protection.kind)} of ${say.plain(protection.ratingA, 1)} A for a continuous load of ${say.plain(continuousA, 1)} A`,
+          sentence: say.words`Circuit ${name}: ${say.term(protection.kind)} of ${ratingText} A for a continuous load of ${loadText} A`,
           data: { ratingA: protection.ratingA, continuousA },
         },
       ];

@@ -1,3 +1,4 @@
+import { isAtMost } from '../../calc/limit-met.ts';
 import { addMonths, dateOf } from '../../units/calendar.ts';
 import { phrase } from '../../words/words.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
@@ -22,7 +23,7 @@ export const reweighDue: Rule = {
     }
     const share = regime.reweighChangeShare.value;
     const movedKg = change.lines.reduce((sum, { massKg }) => sum + Math.abs(massKg), 0);
-    if (share !== null && movedKg > share * prediction.baseline.massKg) {
+    if (share !== null && !isAtMost(movedKg, share * prediction.baseline.massKg)) {
       hits.push({
         path: ['modifications'],
         sentence: say.words`Changes of ${say.measure('mass', movedKg)} since the weighing are more than ${say.plain(share * 100, 1)} % of the empty mass`,

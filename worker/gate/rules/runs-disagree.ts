@@ -1,3 +1,4 @@
+import { isAtMost } from '../../calc/limit-met.ts';
 import { phrase } from '../../words/words.ts';
 import { PRACTICE, type Rule } from '../rule.ts';
 
@@ -15,11 +16,12 @@ export const runsDisagree: Rule = {
     if (totals.length < 2 || !results.weighing) return [];
     const spreadKg = Math.max(...totals) - Math.min(...totals);
     const limitKg = Math.max(LEAST_LIMIT_KG, regime.runsDisagreeShare.value * results.weighing.asWeighed.massKg);
-    if (spreadKg <= limitKg) return [];
+    if (isAtMost(spreadKg, limitKg)) return [];
+    const [spreadText, limitText] = say.apart('mass', spreadKg, limitKg);
     return [
       {
         path: ['weighing', 'points'],
-        sentence: say.words`The totals of ${totals.length} runs spread over ${say.measure('mass', spreadKg)}; the limit is ${say.measure('mass', limitKg)}`,
+        sentence: say.words`The totals of ${totals.length} runs spread over ${spreadText}; the limit is ${limitText}`,
         data: { spreadKg, limitKg },
       },
     ];

@@ -1,3 +1,4 @@
+import { isAtMost } from '../../calc/limit-met.ts';
 import { phrase } from '../../words/words.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
 
@@ -11,11 +12,12 @@ export const scaleCapacityExceeded: Rule = {
     (visit.weighing?.points ?? []).flatMap((point, index) =>
       point.readingsKg.flatMap((readingKg, run): Hit[] => {
         const capacityKg = visit.weighing?.scales.find(({ id }) => id === point.scale)?.capacityKg;
-        if (capacityKg === undefined || readingKg <= capacityKg) return [];
+        if (capacityKg === undefined || isAtMost(readingKg, capacityKg)) return [];
+        const [readingText, capacityText] = say.apart('mass', readingKg, capacityKg);
         return [
           {
             path: ['weighing', 'points', index, 'readings', run],
-            sentence: say.words`${point.name}: a reading of ${say.measure('mass', readingKg)} is beyond the capacity of scale ${point.scale}, ${say.measure('mass', capacityKg)}`,
+            sentence: say.words`${point.name}: a reading of ${readingText} is beyond the capacity of scale ${point.scale}, ${capacityText}`,
             data: { readingKg, capacityKg },
           },
         ];

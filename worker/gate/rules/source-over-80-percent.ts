@@ -1,4 +1,5 @@
 import { isWatched, needsWatching, warnsInTime } from '../../calc/electrical/monitoring.ts';
+import { isAtMost } from '../../calc/limit-met.ts';
 import type { Printer } from '../../units/print.ts';
 import type { Electrical } from '../../visit/visit.ts';
 import { phrase } from '../../words/words.ts';
@@ -15,7 +16,8 @@ export const sourceOver80Percent: Rule = {
     const { electrical } = visit;
     if (!electrical || electrical.sources.every(isWatched) || warnsInTime(electrical)) return [];
     return (results.electrical?.phases ?? []).flatMap(({ phase, continuousA, capacityA }): Hit[] => {
-      if (capacityA === undefined || continuousA > capacityA || !needsWatching(continuousA, capacityA)) return [];
+      if (capacityA === undefined || !isAtMost(continuousA, capacityA) || !needsWatching(continuousA, capacityA))
+        return [];
       return [
         {
           path: ['electrical', 'sources'],

@@ -1,3 +1,4 @@
+import { isAtMost } from '../../calc/limit-met.ts';
 import { phrase } from '../../words/words.ts';
 import { PHASE_NAMES } from '../phase-names.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
@@ -10,11 +11,12 @@ export const sourceOverloaded: Rule = {
   source: read('AC 43.13-1B 11-35: load within the capacity of the generator'),
   check: ({ results, say }) =>
     (results.electrical?.phases ?? []).flatMap(({ phase, continuousA, capacityA }): Hit[] => {
-      if (capacityA === undefined || continuousA <= capacityA) return [];
+      if (capacityA === undefined || isAtMost(continuousA, capacityA)) return [];
+      const [loadText, capacityText] = say.plainApart(continuousA, capacityA, 1);
       return [
         {
           path: ['electrical', 'sources'],
-          sentence: say.words`${say.term(PHASE_NAMES[phase])}: continuous load ${say.plain(continuousA, 1)} A; the sources give ${say.plain(capacityA, 1)} A`,
+          sentence: say.words`${say.term(PHASE_NAMES[phase])}: continuous load ${loadText} A; the sources give ${capacityText} A`,
           data: { phase, continuousA, capacityA },
         },
       ];

@@ -1,3 +1,4 @@
+import { isAtMost } from '../../calc/limit-met.ts';
 import { phrase } from '../../words/words.ts';
 import { type Hit, memory, type Rule } from '../rule.ts';
 
@@ -12,11 +13,12 @@ export const standingWaveHigh: Rule = {
   check: ({ visit, results, say }) =>
     (visit.antennas?.items ?? []).flatMap(({ name, standingWaveLimit = USUAL_LIMIT }, index): Hit[] => {
       const ratio = results.antennas?.antennas[index]?.standingWave;
-      if (ratio === undefined || ratio <= standingWaveLimit) return [];
+      if (ratio === undefined || isAtMost(ratio, standingWaveLimit)) return [];
+      const [ratioText, limitText] = say.plainApart(ratio, standingWaveLimit, 1);
       return [
         {
           path: ['antennas', 'items', index, 'standingWaves'],
-          sentence: say.words`${name}: standing wave ratio ${say.plain(ratio, 2)}; the limit is ${say.plain(standingWaveLimit, 1)}`,
+          sentence: say.words`${name}: standing wave ratio ${ratioText}; the limit is ${limitText}`,
           data: { ratio, limit: standingWaveLimit },
         },
       ];

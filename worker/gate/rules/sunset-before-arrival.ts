@@ -8,13 +8,16 @@ export const sunsetBeforeArrival: Rule = {
   remedy: phrase`Fly another day, or from a nearer place`,
   source: PRACTICE,
   check: ({ results, say }) => {
-    const { daylightMin, sunsetAt } = results.clock;
-    if (daylightMin === undefined || sunsetAt === undefined || daylightMin >= 0) return [];
+    const { daylightMin, sunsetAt, isDarkAtArrival } = results.clock;
+    if (!isDarkAtArrival) return [];
     return [
       {
         path: ['departure'],
-        sentence: say.words`The flight would end ${say.plain(-daylightMin, 0)} minutes after sunset, ${say.moment(sunsetAt)}`,
-        data: { daylightMin },
+        sentence:
+          daylightMin === undefined || sunsetAt === undefined
+            ? say.words`The flight would end in the dark: the sun has been down for more than a day`
+            : say.words`The flight would end ${say.plain(-daylightMin, 0)} minutes after sunset, ${say.moment(sunsetAt)}`,
+        data: daylightMin === undefined ? {} : { daylightMin },
       },
     ];
   },

@@ -1,10 +1,9 @@
-import { wrap360 } from '../../units/angle.ts';
+import { greatestGapDeg, OPEN_GAP_DEG, WIDE_GAP_DEG } from '../../calc/compass/coverage.ts';
+import { isAtMost } from '../../calc/limit-met.ts';
 import { phrase } from '../../words/words.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
 
 const LEAST_HEADINGS = 8;
-/** Two of eight even steps: one heading of them may be missing where more were read elsewhere. */
-const GREATEST_GAP_DEG = 90;
 
 export const swingHeadingsTooFew: Rule = {
   code: 'SWING_HEADINGS_TOO_FEW',
@@ -12,8 +11,8 @@ export const swingHeadingsTooFew: Rule = {
   meaning: 'Too few headings were read for a card of every 30°, or they leave a wide gap',
   remedy: phrase`Read at least eight headings, evenly spread`,
   source: read('former 23.1547 (card in steps of not more than 30°)'),
-  check: ({ visit, say }) =>
-    (visit.compass?.swings ?? []).flatMap(({ state, readings }, index): Hit[] => {
+  check: ({ results, say }) =>
+    (results.compass?.swings ?? []).flatMap(({ state, readings }, index): Hit[] => {
       const path = ['compass', 'swings', index, 'readings'];
       if (readings.length < LEAST_HEADINGS)
         return [
@@ -24,7 +23,7 @@ export const swingHeadingsTooFew: Rule = {
           },
         ];
       const gapDeg = greatestGapDeg(readings.map(({ headingDeg }) => headingDeg));
-      return gapDeg <= GREATEST_GAP_DEG
+      return isAtMost(gapDeg, WIDE_GAP_DEG) || !isAtMost(gapDeg, OPEN_GAP_DEG)
         ? []
         : [
             {
@@ -35,9 +34,3 @@ export const swingHeadingsTooFew: Rule = {
           ];
     }),
 };
-
-/** The widest part of the circle, in degrees, in which no heading lies. */
-function greatestGapDeg(headingsDeg: readonly number[]): number {
-  const sorted = headingsDeg.map(wrap360).sort((a, b) => a - b);
-  return Math.max(...sorted.map((heading, index) => (sorted[index + 1] ?? (sorted[0] ?? 0) + 360) - heading));
-}

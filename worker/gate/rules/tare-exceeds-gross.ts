@@ -1,3 +1,4 @@
+import { isAtLeast } from '../../calc/limit-met.ts';
 import { phrase } from '../../words/words.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
 
@@ -10,11 +11,12 @@ export const tareExceedsGross: Rule = {
   check: ({ visit, say }) =>
     (visit.weighing?.points ?? []).flatMap(({ name, tareKg = 0, readingsKg }, index) =>
       readingsKg.flatMap((readingKg, run): Hit[] => {
-        if (tareKg === 0 || readingKg >= tareKg) return [];
+        if (tareKg === 0 || isAtLeast(readingKg, tareKg)) return [];
+        const [tareText, readingText] = say.apart('mass', tareKg, readingKg);
         return [
           {
             path: ['weighing', 'points', index, 'readings', run],
-            sentence: say.words`${name}: tare ${say.measure('mass', tareKg)} exceeds the reading ${say.measure('mass', readingKg)}`,
+            sentence: say.words`${name}: tare ${tareText} exceeds the reading ${readingText}`,
             data: { tareKg, readingKg },
           },
         ];

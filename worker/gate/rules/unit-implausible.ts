@@ -1,3 +1,4 @@
+import { isAtLeast, isAtMost } from '../../calc/limit-met.ts';
 import { phrase } from '../../words/words.ts';
 import { PRACTICE, type Rule } from '../rule.ts';
 
@@ -15,7 +16,7 @@ export const unitImplausible: Rule = {
     const { schedule } = results;
     if (!schedule) return [];
     const share = schedule.massKg / visit.aircraft.maximumMassKg;
-    if (share >= LEAST_SHARE && share <= MOST_SHARE) return [];
+    if (isAtLeast(share, LEAST_SHARE) && isAtMost(share, MOST_SHARE)) return [];
     const path = visit.weighing ? ['weighing'] : ['baseline', 'emptyMass'];
     return [
       {

@@ -1,4 +1,5 @@
 import type { CircuitResult } from '../../calc/electrical/circuit.ts';
+import { isAtMost } from '../../calc/limit-met.ts';
 import { phrase } from '../../words/words.ts';
 import { type Hit, memory, type Rule } from '../rule.ts';
 
@@ -13,12 +14,15 @@ export const voltageDropExceeded: Rule = {
       if (circuit.mainFeeder) return [];
       const result = results.electrical?.circuits[index];
       return dropsOf(result, circuit.measuredDropV)
-        .filter(({ dropV, limitV }) => dropV > limitV)
-        .map(({ what, dropV, limitV }) => ({
-          path: ['electrical', 'circuits', index],
-          sentence: say.words`Circuit ${circuit.name}: ${say.term(what)} voltage drop ${say.plain(dropV, 2)} V; the limit is ${say.plain(limitV, 1)} V`,
-          data: { dropV, limitV },
-        }));
+        .filter(({ dropV, limitV }) => !isAtMost(dropV, limitV))
+        .map(({ what, dropV, limitV }) => {
+          const [dropText, limitText] = say.plainApart(dropV, limitV, 1);
+          return {
+            path: ['electrical', 'circuits', index],
+            sentence: say.words`Circuit ${circuit.name}: ${say.term(what)} voltage drop ${dropText} V; the limit is ${limitText} V`,
+            data: { dropV, limitV },
+          };
+        });
     }),
 };
 

@@ -1,3 +1,5 @@
+import { isTooHot } from '../../calc/electrical/ampacity.ts';
+import { isAtMost } from '../../calc/limit-met.ts';
 import { phrase } from '../../words/words.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
 import { conductorName } from '../wire-name.ts';
@@ -9,14 +11,17 @@ export const wireOverloaded: Rule = {
   remedy: phrase`Take a thicker wire, a smaller bundle or less load`,
   source: read('AC 43.13-1B table 11-9 and 11-67'),
   check: ({ visit, results, say }) =>
-    (visit.electrical?.circuits ?? []).flatMap(({ name, gauge, material }, index): Hit[] => {
+    (visit.electrical?.circuits ?? []).flatMap((circuit, index): Hit[] => {
       const result = results.electrical?.circuits[index];
-      if (!result?.ampacity || result.continuousA <= result.ampacity.currentA) return [];
+      // A wire that is too hot for any current is told as such.
+      if (!result?.ampacity || isTooHot(circuit) || isAtMost(result.continuousA, result.ampacity.currentA)) return [];
+      const { name, gauge } = circuit;
       const { continuousA, ampacity } = result;
+      const [loadText, capacityText] = say.plainApart(continuousA, ampacity.currentA, 1);
       return [
         {
           path: ['electrical', 'circuits', index, 'gauge'],
-          sentence: say.words`Circuit ${name}: ${say.plain(continuousA, 1)} A without end in wire ${conductorName({ gauge, material }, say)}, which carries ${say.plain(ampacity.currentA, 1)} A`,
+          sentence: say.words`Circuit ${name}: ${loadText} A without end in wire ${conductorName(circuit, say)}, which carries ${capacityText} A`,
           data: { continuousA, ampacityA: ampacity.currentA, gauge },
         },
       ];

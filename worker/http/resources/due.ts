@@ -1,10 +1,12 @@
-import type { OpenDue } from '../../pipeline.ts';
+import type { Assessed, OpenDue } from '../../pipeline.ts';
 import { found, json, reached } from '../answer.ts';
 import { requireNotLost } from '../known-aircraft.ts';
 import { openBefore } from '../open-before.ts';
 import { ledgerOf } from '../params.ts';
-import type { Operation } from '../route.ts';
+import type { Call, Operation } from '../route.ts';
 import { DueAnswer } from '../schemas.ts';
+import { factsOf } from '../sealed-facts.ts';
+import type { OwnedPack } from '../sealed-file.ts';
 import { sealedRecord } from '../sealed-record.ts';
 
 export const getDue: Operation = {
@@ -22,7 +24,9 @@ export const getDue: Operation = {
     const newest = found(packs.at(-1), 'such pack of this aircraft');
     const pack = packs.findLast(({ withdrawal }) => withdrawal === null) ?? newest;
     const at = call.world.now().toISOString();
-    const assessed = found(await sealedRecord(call, { name, pack }, at), 'due list of this pack');
+    const before = packs.filter(({ summary }) => summary.number < pack.summary.number);
+    const facts = { open: await openBefore(call, name, before) };
+    const assessed = found(await sealedRecord(call, { name, pack }, at, facts), 'due list of this pack');
     const open = call.pipeline.timeLeft(await openBefore(call, name, packs), assessed.visit, at);
     const ofKind = (...kinds: OpenDue['kind'][]): OpenDue[] => open.filter(({ kind }) => kinds.includes(kind));
     return json({
@@ -37,9 +41,16 @@ export const getDue: Operation = {
       watched: ofKind('watch').map(({ id, item, text }) => ({ id, openItem: item, text })),
       limitations: ofKind('limitation').map(({ item, text }) => ({ openItem: item, text })),
       flightTests: ofKind('test').map(({ id, item, text }) => ({ id, openItem: item, text })),
+      tighter: await tighterThan(call, { name, pack }, assessed),
     });
   },
 };
+
+/** Limits of which the rules of today allow less than a pack says. */
+async function tighterThan(call: Call, owned: OwnedPack, { visit, results }: Assessed): Promise<object[]> {
+  const kept = (await factsOf(call, owned))?.owner;
+  return call.pipeline.factsToday({ visit, results }, { kept, summary: owned.pack.summary }).tighter;
+}
 
 function dueAnswer(due: OpenDue) {
   const { id, item, basis, text, of, meter, until, daysLeft, hoursLeft, landingsLeft, forecastDate } = due;

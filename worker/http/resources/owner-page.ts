@@ -1,20 +1,18 @@
-import type { Aftermath, KeptPack } from '../../archive/ledger/ledger-calls.ts';
-import type { LoadingFacts } from '../../pack/loading-facts.ts';
 import { onScreen } from '../../pack/on-screen.ts';
-import { dateOf, printDate, printMoment } from '../../units/calendar.ts';
-import { printerFor } from '../../units/print.ts';
+import type { Assessed } from '../../pipeline.ts';
+import { type Printer, printerFor } from '../../units/print.ts';
+import type { Units } from '../../units/quantity.ts';
+import { recordPrinter } from '../../visit/record-printer.ts';
 import type { Lexicon } from '../../words/lexicon.ts';
-import { wordsOf } from '../../words/words.ts';
-import { reached } from '../answer.ts';
 import { blobResponse } from '../blob-response.ts';
 import { lexiconOfDocuments } from '../documents-lexicon.ts';
 import { htmlPage } from '../html-page.ts';
-import { openBefore } from '../open-before.ts';
+import { assessedAsThen, liveFacts } from '../live-facts.ts';
 import { missing, type OwnedLink, openedLink } from '../opened-link.ts';
+import { standingOf } from '../owner-standing.ts';
 import type { Call, Operation } from '../route.ts';
 import { sealedDocuments } from '../sealed-documents.ts';
 import { factsOf } from '../sealed-facts.ts';
-import { sealedRecord } from '../sealed-record.ts';
 import { workshopName } from '../workshop-seal.ts';
 import { fileNameOf } from './packs.ts';
 
@@ -35,21 +33,24 @@ export const openLink: Operation = {
     const lexicon = lexiconOfDocuments(documents);
     const leading = documents.find(({ id }) => id === LEADING[opened.link.audience]) ?? documents[0];
     const { summary } = opened.pack;
-    const standing = standingOf(opened, lexicon);
+    const assessed = await assessedAsThen(call, opened);
+    const say = printerOf(assessed, lexicon);
+    const standing = standingOf(opened, say);
     // What no longer holds is not to be worked with: it is read as a document of the pack, and never first.
-    const live = standing.isCurrent ? await liveFacts(call, opened, lexicon) : undefined;
+    const live = standing.isCurrent && assessed ? await liveFacts(call, opened, assessed, say) : undefined;
     const place = { base: '#', documents, pictures: `${call.url.pathname}/documents/` };
-    const words = wordsOf(lexicon);
-    const openedAt = call.world.now().toISOString();
+    const { words } = say;
+    const openedAt = say.local(call.world.now().toISOString());
     const view = {
       title: words`${summary.registration} release pack ${summary.number}`,
       registration: summary.registration,
       ...standing,
       releasedBy: summary.releasedBy,
-      issuedAt: printMoment(summary.issuedAt, lexicon.figures),
+      issuedAt: say.moment(summary.issuedAt),
       until: live?.until ?? '',
       past: live?.past ?? [],
-      isPast: (live?.past ?? []).length > 0,
+      tighter: live?.tighter ?? [],
+      needsCare: live !== undefined && live.past.length + live.tighter.length > 0,
       pack: summary.pack,
       ...(await sealedByOf(call, opened)),
       leadingHtml: standing.isCurrent ? onScreen(leading?.html ?? '', place) : '',
@@ -60,12 +61,12 @@ export const openLink: Operation = {
       documents: documents
         .filter((document) => !standing.isCurrent || document !== leading)
         .map(({ id, title, html }) => ({ href: `${place.pictures}${id}`, title, html: onScreen(html, place) })),
-      expiresOn: printDate(dateOf(opened.link.expiresAt), lexicon.figures),
+      expiresOn: say.day(opened.link.expiresAt),
       pdfSha256: opened.pack.pdfSha256,
       hasLoading: live?.loading !== undefined,
       loadingJson: live?.loading === undefined ? '' : inScript(live.loading),
       openedAt,
-      openedOn: printMoment(openedAt, lexicon.figures),
+      openedOn: say.moment(openedAt),
     };
     return htmlPage('owner-page', view, { hasScript: true, lexicon });
   },
@@ -100,7 +101,7 @@ export const openLinkDocument: Operation = {
     const document = documents.find(({ id }) => id === call.params.document);
     if (!opened || !document) return missing(call);
     const lexicon = lexiconOfDocuments(documents);
-    const { isCurrent, headline } = standingOf(opened, lexicon);
+    const { isCurrent, headline } = standingOf(opened, printerOf(undefined, lexicon));
     const base = `/p/${call.params.token}/documents/`;
     const view = {
       title: `${document.title}, ${opened.pack.summary.pack}`,
@@ -113,33 +114,12 @@ export const openLinkDocument: Operation = {
   },
 };
 
-/** What holds as long as the pack is current, by the record that was sealed: what loadings follow from, and what is due first. */
-async function liveFacts(call: Call, { name, pack }: OwnedLink, lexicon: Lexicon): Promise<LiveFacts> {
-  const { pipeline } = call;
-  const { issuedAt, number } = pack.summary;
-  const packs = reached(await call.world.archive.ledger(name, (ledger) => ledger.newestIssues()));
-  const before = packs.filter(({ summary }) => summary.number < number);
-  const open = await openBefore(call, name, before);
-  const assessed = await sealedRecord(call, { name, pack }, issuedAt, { open });
-  if (!assessed) return { loading: undefined, until: '', past: [] };
-  const { visit, results } = assessed;
-  const say = printerFor(visit.units, lexicon);
-  const due = pipeline.nextDue({ visit, results, say }, issuedAt);
-  const today = dateOf(call.world.now().toISOString());
-  return {
-    loading: pipeline.loadingFacts(visit, results),
-    until: due[0]?.limit ?? say.words`no limit in the record`,
-    past: due.filter(({ date }) => date !== undefined && date < today).map(({ what, limit }) => ({ what, limit })),
-  };
+/** Says everything in the zone of the workshop, as the pack does; each moment in its own where the record is no longer read. */
+function printerOf(assessed: Assessed | undefined, lexicon: Lexicon): Printer {
+  return assessed ? recordPrinter(assessed.visit, lexicon) : printerFor(METRIC, lexicon);
 }
 
-interface LiveFacts {
-  /** Undefined where there is nothing to load. */
-  loading: LoadingFacts | undefined;
-  until: string;
-  /** What was due by a date that has passed since. */
-  past: { what: string; limit: string }[];
-}
+const METRIC: Units = { mass: 'kg', arm: 'mm', volume: 'l' };
 
 /** The workshop that sealed a pack, by the name under which the deployment knows it, and its key where that was kept. */
 async function sealedByOf(call: Call, owned: OwnedLink): Promise<{ sealedBy: string; sealKey: string }> {
@@ -151,36 +131,3 @@ async function sealedByOf(call: Call, owned: OwnedLink): Promise<{ sealedBy: str
 
 /** JSON as it may stand in a page: nothing in it can end the element that holds it. */
 const inScript = (value: object): string => JSON.stringify(value).replaceAll('<', '\\u003c');
-
-/** The first thing that a reader must know: whether what follows still holds. */
-function standingOf({ pack, later, corrected }: { pack: KeptPack } & Aftermath, lexicon: Lexicon) {
-  const words = wordsOf(lexicon);
-  const { withdrawal } = pack;
-  if (withdrawal) {
-    const detail = words`${withdrawal.by} withdrew this release on ${printMoment(withdrawal.at, lexicon.figures)}: ${withdrawal.reason}. Do not fly on it: ask the workshop.`;
-    return { isCurrent: false, headline: words`Withdrawn`, detail };
-  }
-  if (later?.withdrawal) {
-    const when = printDate(dateOf(later.withdrawal.at), lexicon.figures);
-    const detail = words`The later release ${later.summary.pack} was withdrawn on ${when}, and no release stands. Do not fly on this one, and do not load the aircraft by its figures: ask the workshop.`;
-    return { isCurrent: false, headline: words`No release stands`, detail };
-  }
-  if (later) {
-    const { issuedAt } = later.summary;
-    const when = printDate(dateOf(issuedAt), lexicon.figures);
-    const detail = words`A later release of ${when} replaces this one. Do not load the aircraft by the figures below: ask the workshop for the link to ${later.summary.pack}.`;
-    return { isCurrent: false, headline: words`Superseded`, detail };
-  }
-  const [changed] = corrected;
-  if (changed) {
-    const detail = changed.withdrawal
-      ? words`${changed.summary.pack}, an earlier release that this one was worked out from, was withdrawn since: ${changed.withdrawal.reason}. Do not load the aircraft by the figures of this pack: ask the workshop.`
-      : words`An earlier release that this one was worked out from was corrected since, by ${changed.summary.pack}. Do not load the aircraft by the figures of this pack: ask the workshop.`;
-    return { isCurrent: false, headline: words`Worked out from figures that were corrected`, detail };
-  }
-  const { supersedes } = pack.summary;
-  const detail = supersedes
-    ? words`This is the newest issue. It replaces ${supersedes}, whose figures no longer hold.`
-    : words`This is the newest release of the aircraft that the workshop has issued.`;
-  return { isCurrent: true, headline: words`Released`, detail };
-}

@@ -39,8 +39,8 @@ export function envelopeDrawing({ corners, maximumMassKg, empty, ways, say, labe
     grid(plot, say),
     element('polygon', { points: points(polygon.map(on)), fill: AREA, stroke: INK, 'stroke-width': 1.4 }),
     line(plot.at(plot.across.from, maximum), plot.at(plot.across.to, maximum), INK, 0.8, '5 3'),
-    ...paths.map(({ name, places }) => burnLine(places.map(on), name)),
-    emptyMark(on(placed(empty)), say),
+    ...paths.map(({ name, places }) => burnLine(places.map(on), name, plot)),
+    emptyMark(on(placed(empty)), plot, say),
     axisNames(
       plot,
       say.words`centre of gravity, ${say.unit('arm')} aft of datum`,
@@ -64,15 +64,19 @@ function widened(values: readonly number[]): number[] {
 }
 
 /** A numbered way from take-off (dot) to the end of the fuel. */
-function burnLine(path: readonly Point[], name: string): string {
+function burnLine(path: readonly Point[], name: string, { width }: Plot): string {
   const start = path[0];
   if (!start) return '';
   const way = element('polyline', { points: points(path), fill: 'none', stroke: INK, 'stroke-width': 1.2 });
   const dot = element('circle', { cx: start.x, cy: start.y, r: 2.8, fill: INK });
-  return way + dot + label(name, { x: start.x + 5, y: start.y - 4 }, 'start', true);
+  const isRear = start.x > width / 2;
+  return (
+    way + dot + label(name, { x: isRear ? start.x - 5 : start.x + 5, y: start.y - 4 }, isRear ? 'end' : 'start', true)
+  );
 }
 
-function emptyMark({ x, y }: Point, say: Printer): string {
+/** Named on the side where there is more room: the empty aircraft may be the rearmost thing drawn. */
+function emptyMark({ x, y }: Point, plot: Plot, say: Printer): string {
   const square = element('rect', {
     x: x - 3,
     y: y - 3,
@@ -82,5 +86,6 @@ function emptyMark({ x, y }: Point, say: Printer): string {
     stroke: INK,
     'stroke-width': 1.2,
   });
-  return square + label(say.words`empty`, { x: x + 7, y: y + 3.5 }, 'start');
+  const isRear = x > plot.width / 2;
+  return square + label(say.words`empty`, { x: isRear ? x - 7 : x + 7, y: y + 3.5 }, isRear ? 'end' : 'start');
 }

@@ -13,7 +13,7 @@ export interface BothSystems {
 /**
  * A figure that a reader acts on.
  *
- * @param bound for a limit: what it limits, so that its conversion never lies beyond it
+ * @param bound for a limit: which way it bounds, so that neither figure lies beyond it
  */
 export function bothSystems(
   say: Printer,
@@ -22,10 +22,10 @@ export function bothSystems(
   { bound, extra = 0 }: { bound?: 'least' | 'most'; extra?: number } = {},
 ): BothSystems {
   if (value === undefined) return { value: DASH, other: '' };
-  return { value: say.measure(quantity, value, { extra }), other: say.other(quantity, value, bound) };
+  return { value: say.measure(quantity, value, { extra, bound }), other: say.other(quantity, value, bound) };
 }
 
 /** Both in a run of text, where nothing can stand in small. */
 export function inBrackets({ value, other }: BothSystems): string {
-  return `${value} (${other})`;
+  return other === '' ? value : `${value} (${other})`;
 }

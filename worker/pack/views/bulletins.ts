@@ -38,7 +38,7 @@ export function bulletinsView(context: PackContext): View {
   };
 }
 
-function bulletinRow({ say }: PackContext, bulletin: Bulletin, applies: Applies): Record<string, string> {
+function bulletinRow({ visit, say }: PackContext, bulletin: Bulletin, applies: Applies): Record<string, string> {
   const {
     id,
     revision,
@@ -63,6 +63,6 @@ function bulletinRow({ say }: PackContext, bulletin: Bulletin, applies: Applies)
     status: say.term(STATES[status]),
     how: [reason, method, evidence].filter(Boolean).join('; ') || DASH,
     done: doneOn ? say.date(doneOn) : DASH,
-    next: dueLimit(say, nextDueDate, nextDueHours) ?? DASH,
+    next: dueLimit(visit, { date: nextDueDate, hours: nextDueHours }, say) ?? DASH,
   };
 }

@@ -1,36 +1,61 @@
-import type { LoadingSheet } from '../../calc/loading-sheet.ts';
-import { dateOf } from '../../units/calendar.ts';
+import { envelopeOf } from '../../calc/loading/envelope.ts';
 import type { PackContext } from '../context.ts';
 import type { View } from '../render.ts';
 import { bothSystems, inBrackets } from './both-systems.ts';
+import { type LimitRow, loadLimitRows, massLimitRows } from './pilot-limits.ts';
 import { stationRows } from './station-rows.ts';
 
-/** A card for the cockpit, to be cut out: what the pilot needs to work out a loading. */
-export function cockpitCard(context: PackContext, { minimumSoloKg, envelope }: LoadingSheet): View {
-  const { visit, results, say, identity } = context;
+/** A card for the cockpit, to be cut out: what the pilot needs to work out a loading, and every limit that forbids one. */
+export function cockpitCard(context: PackContext): View {
+  const { visit, results, released, say, identity } = context;
   const { schedule } = results;
+  const cgLimits = cgRows(context);
+  const joined = visit.aircraft.loadingLimits ?? [];
   return {
     card: {
       registration: visit.aircraft.registration,
-      date: say.date(dateOf(identity.issuedAt)),
+      date: say.day(identity.issuedAt),
       pack: identity.pack,
-      emptyMass: schedule ? say.measure('mass', schedule.massKg) : '',
-      emptyArm: schedule ? say.measure('arm', schedule.armMm) : '',
-      emptyMoment: schedule ? say.measure('moment', schedule.momentKgMm) : '',
-      maximumMass: inBrackets(bothSystems(say, 'mass', visit.aircraft.maximumMassKg, { bound: 'most' })),
-      usefulLoad: schedule ? inBrackets(bothSystems(say, 'mass', schedule.usefulLoadKg, { bound: 'most' })) : '',
-      solo:
-        envelope && minimumSoloKg === undefined
-          ? say.words`none allowed`
-          : inBrackets(bothSystems(say, 'mass', soloOnPlacard(context, minimumSoloKg ?? 0), { bound: 'least' })),
-      stations: stationRows(context),
+      isReleased: released !== undefined,
+      empty: schedule
+        ? say.words`${say.measure('mass', schedule.massKg)} at ${say.measure('arm', schedule.armMm)}, moment ${say.measure('moment', schedule.momentKgMm)}`
+        : '',
+      limits: [...massLimitRows(context), ...loadLimitRows(context)].map(cardLimit),
+      stations: stationRows(context).map(({ name, arm, least, most }) => ({
+        name: name as string,
+        arm: arm as string,
+        least: inBrackets(least as LimitRow['measure']),
+        most: inBrackets(most as LimitRow['measure']),
+      })),
+      joined: joined.map(({ text, maximumMassKg }) => ({
+        name: text,
+        most: inBrackets(bothSystems(say, 'mass', maximumMassKg, { bound: 'most' })),
+      })),
+      hasCg: cgLimits.length > 0,
+      cg: cgLimits,
     },
   };
 }
 
-/** The least solo pilot: what the envelope, where there is one, allows, or more where the aircraft's own papers ask for it. */
-function soloOnPlacard({ visit, regime }: PackContext, computedKg: number): number {
-  const pilot = visit.aircraft.stations.find(({ kind }) => kind === 'pilot');
-  const placardKg = pilot && 'minimumMassKg' in pilot ? pilot.minimumMassKg : undefined;
-  return Math.max(computedKg, placardKg ?? regime.leastPilotKg.value);
+function cardLimit({ name, measure, note }: LimitRow): View {
+  return { name, value: inBrackets(measure), note };
+}
+
+/** Both ends of the permitted centre of gravity at each mass at which they bend; straight between them, and none beyond. */
+function cgRows({ visit, say }: PackContext): View[] {
+  const envelope = visit.aircraft.envelope && envelopeOf(visit.aircraft.envelope);
+  if (!envelope) return [];
+  const { forward, aft } = envelope;
+  const masses = [envelope.lowestKg, ...forward.map(({ toKg }) => toKg)];
+  return masses.map((massKg, index) => {
+    const [below, above] = [index - 1, index];
+    // Where a limit steps at a mass, the narrower side of the step holds for both.
+    const forwardMm = Math.max(forward[below]?.toMm ?? -Infinity, forward[above]?.fromMm ?? -Infinity);
+    const aftMm = Math.min(aft[below]?.toMm ?? Infinity, aft[above]?.fromMm ?? Infinity);
+    return {
+      mass: say.stated('mass', massKg),
+      forward: say.number('arm', forwardMm, { bound: 'least' }),
+      aft: say.number('arm', aftMm, { bound: 'most' }),
+    };
+  });
 }

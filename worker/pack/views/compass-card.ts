@@ -1,5 +1,4 @@
 import type { SwingResult } from '../../calc/compass/swing.ts';
-import { dateOf } from '../../units/calendar.ts';
 import { phrase } from '../../words/words.ts';
 import { deviationChart } from '../chart/deviation-chart.ts';
 import type { PackContext } from '../context.ts';
@@ -40,8 +39,9 @@ export function compassCardView(context: PackContext): View {
     swings: found.swings.map((swing) => swingView(context, swing)),
     hasLoads: found.loads.length > 0,
     loads: found.loads.map(({ name, shiftDeg }) => ({ name, shift: say.signed(shiftDeg, 1) })),
+    hasCard: found.swings.some(({ card }) => card.length > 0),
     card: cardView(context, found.swings),
-    signatures: [signatureOf(visit, compass.by, say.words`Swung by`, say.date(dateOf(compass.swungAt)))],
+    signatures: [signatureOf(visit, compass.by, say.words`Swung by`, say.day(compass.swungAt))],
     ...sources(
       say.words`Deviation = magnetic heading − compass reading, east positive. A to E by least squares over all headings (model: Pub. 226, Handbook of Magnetic Compass Adjustment). Steer = heading − deviation.`,
       say.words`True for the state shown: keep telephones, magnets and new leads away from the compass. Limit 10° (14 CFR 27.1327, former 23.1327).`,
@@ -69,7 +69,7 @@ function swingView(
     })),
     coefficients: coefficients
       ? COEFFICIENTS.map((name) => `${name} ${say.signed(coefficients[name], 2)}°`).join(', ')
-      : say.words`too few headings`,
+      : say.words`too few headings, or not all round`,
     advice: correction
       ? say.words`Correctors, should it be adjusted again: on south set ${threeFigures(correction.setSouthDeg)}, on west set ${threeFigures(correction.setWestDeg)}.`
       : say.words`No advice for the correctors: a cardinal heading is missing.`,
@@ -89,7 +89,7 @@ function cardView({ visit, identity, say }: PackContext, swings: readonly SwingR
   return {
     registration: visit.aircraft.registration,
     serial: visit.compass?.serial ?? DASH,
-    date: say.date(dateOf(visit.compass?.swungAt ?? identity.issuedAt)),
+    date: say.day(visit.compass?.swungAt ?? identity.issuedAt),
     by: nameOf(visit, visit.compass?.by),
     heads: withCard.map(({ state }) => (state === 'equipment-on' ? say.words`Steer, on` : say.words`Steer, off`)),
     halves: [{ rows: rows.slice(0, half) }, { rows: rows.slice(half) }],

@@ -1,9 +1,12 @@
+import type { ReleaseClock } from '../../calc/clock/release-clock.ts';
+import { isAtLeast } from '../../calc/limit-met.ts';
 import type { Finding } from '../../gate/finding.ts';
 import { clockChart } from '../chart/clock-chart.ts';
 import type { PackContext } from '../context.ts';
 import { DASH, nameOf } from '../people.ts';
 import type { View } from '../render.ts';
 import { common } from './common.ts';
+import { durationText } from './duration.ts';
 import { sealedByLine } from './sealed-by.ts';
 
 /** A document that follows the cover; one that is not aboard the same file has no page there to lead to. */
@@ -53,23 +56,57 @@ export function coverView(context: PackContext, following: readonly Following[])
 }
 
 /** What is left of the work and of the day; nothing once the aircraft is released. */
-function clockView({ results, released, visit, say }: PackContext): View {
-  const { plan, readyAt, slackMin, sunsetAt, daylightMin } = results.clock;
+function clockView(context: PackContext): View {
+  const { results, released, visit, say } = context;
+  const { plan, readyAt } = results.clock;
   if (released || (plan.jobs.length === 0 && !visit.departure)) return { hasClock: false };
-  const minutes = (value: number | undefined): string => (value === undefined ? DASH : `${say.plain(value, 0)} min`);
   return {
     hasClock: true,
     hasJobs: plan.jobs.length > 0,
     clockChart: plan.jobs.length > 0 ? clockChart(results.clock, say) : '',
-    left: say.words`${plan.jobs.length} jobs, ${minutes(plan.totalMin)} with the people at hand`,
+    left: workLeft(plan.jobs.length, durationText(plan.totalMin, say), say),
     ready: say.moment(readyAt),
-    slack: minutes(slackMin),
-    limit: visit.departure?.limit ?? DASH,
-    sunset: sunsetAt ? say.words`${say.moment(sunsetAt)}, ${minutes(daylightMin)} after arrival` : DASH,
+    slack: slackText(context),
+    limit: visit.departure?.limit ?? '',
+    sunset: sunsetText(context),
     next: plan.next
       ? `${plan.next.id} ${plan.next.text}, ${nameOf(visit, plan.next.by)}`
       : say.words`Nothing is left on the worksheet`,
   };
+}
+
+function workLeft(jobs: number, duration: string, say: PackContext['say']): string {
+  if (jobs === 0) return say.words`none`;
+  return jobs === 1
+    ? say.words`1 job, ${duration} with the people at hand`
+    : say.words`${jobs} jobs, ${duration} with the people at hand`;
+}
+
+/** Whether the latest take-off lies before this moment, whatever work is left. */
+function isDeparturePast({ plan, slackMin }: ReleaseClock): boolean {
+  return slackMin !== undefined && !isAtLeast(slackMin + plan.totalMin, 0);
+}
+
+function slackText({ results, say }: PackContext): string {
+  const { slackMin } = results.clock;
+  if (slackMin === undefined) return say.words`no departure is planned`;
+  if (isDeparturePast(results.clock)) return say.words`the latest take-off has passed`;
+  return slackMin < 0
+    ? say.words`${durationText(-slackMin, say)} too late for the latest take-off`
+    : say.words`${durationText(slackMin, say)} to the latest take-off`;
+}
+
+/** The sunset against the arrival; a flight that can no longer be flown as planned has none. */
+function sunsetText({ results, say }: PackContext): string {
+  const { sunsetAt, daylightMin, isDarkAtArrival } = results.clock;
+  if (isDarkAtArrival === undefined || isDeparturePast(results.clock)) return DASH;
+  if (sunsetAt === undefined || daylightMin === undefined)
+    return isDarkAtArrival
+      ? say.words`the sun is down there for more than a day`
+      : say.words`the sun does not set there that day`;
+  return daylightMin < 0
+    ? say.words`${say.moment(sunsetAt)}, ${durationText(-daylightMin, say)} before arrival`
+    : say.words`${say.moment(sunsetAt)}, ${durationText(daylightMin, say)} after arrival`;
 }
 
 function openLine({ say }: PackContext, blocks: number, cautions: number): string {

@@ -1,8 +1,21 @@
 import type { Printer } from '../../units/print.ts';
+import { hoursOnMeter, type NamedMeter } from '../../visit/meter-name.ts';
+import type { Visit } from '../../visit/visit.ts';
 
-/** The limits of something to be done, such as `5 Jan 2027 or 1 250.0 h`; undefined where there is none. */
-export function dueLimit(say: Printer, date: string | undefined, hours: number | undefined): string | undefined {
-  return eitherOf(say, date && say.date(date), hours === undefined ? undefined : `${say.plain(hours, 1)}\u00a0h`);
+/** When something has to be done: by a date, by hours on a meter (that of the airframe where none is named), or by both. */
+export interface DueBy extends NamedMeter {
+  date?: string | undefined;
+  hours?: number | undefined;
+}
+
+/** The limits of something to be done, such as `5 Jan 2027 or 1 250.0 h, airframe`; undefined where there is none. */
+export function dueLimit(
+  visit: Pick<Visit, 'meters'>,
+  { date, hours, ...named }: DueBy,
+  say: Printer,
+): string | undefined {
+  const byHours = hours === undefined ? undefined : hoursOnMeter(visit, { hours, ...named }, say, 'most');
+  return eitherOf(say, date && say.date(date), byHours);
 }
 
 /** Two limits of which either may be missing. */

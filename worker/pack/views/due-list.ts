@@ -1,4 +1,6 @@
 import type { Due } from '../../calc/lives/due.ts';
+import type { Bound } from '../../units/print.ts';
+import { hoursOnMeter } from '../../visit/meter-name.ts';
 import { phrase } from '../../words/words.ts';
 import type { PackContext } from '../context.ts';
 import { DASH } from '../people.ts';
@@ -35,7 +37,8 @@ export function dueListView(context: PackContext): View {
 
 function dueRow({ visit, say }: PackContext, due: Due): Record<string, string> {
   const life = visit.lives?.items.find(({ id }) => id === due.id);
-  const hours = (value: number | undefined): string => (value === undefined ? '' : `${say.plain(value, 1)} h`);
+  const hours = (value: number | undefined, bound?: Bound): string =>
+    value === undefined ? '' : hoursOnMeter(visit, { hours: value, meter: due.meter }, say, bound);
   const parts = (list: readonly string[]): string => list.filter(Boolean).join('; ') || DASH;
   return {
     id: due.id,
@@ -44,12 +47,12 @@ function dueRow({ visit, say }: PackContext, due: Due): Record<string, string> {
     last: parts([life?.lastDone.date ? say.date(life.lastDone.date) : '', hours(life?.lastDone.hours)]),
     due: parts([
       due.dueDate ? say.date(due.dueDate) : '',
-      hours(due.dueHours),
+      hours(due.dueHours, 'most'),
       due.dueLandings === undefined ? '' : landingsText(due.dueLandings, say),
     ]),
     left: parts([
       due.daysLeft === undefined ? '' : daysText(due.daysLeft, say),
-      hours(due.hoursLeft),
+      hours(due.hoursLeft, 'most'),
       due.landingsLeft === undefined ? '' : landingsText(due.landingsLeft, say),
     ]),
     forecast: due.forecastDate ? say.date(due.forecastDate) : DASH,

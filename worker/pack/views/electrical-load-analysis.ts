@@ -1,17 +1,17 @@
 import type { Endurance } from '../../calc/electrical/endurance.ts';
 import type { PhaseLoad } from '../../calc/electrical/load.ts';
 import { PHASE_NAMES } from '../../gate/phase-names.ts';
-import { dateOf } from '../../units/calendar.ts';
 import type { Printer } from '../../units/print.ts';
 import type { Electrical } from '../../visit/visit.ts';
 import { phrase } from '../../words/words.ts';
 import { loadChart } from '../chart/load-chart.ts';
 import type { PackContext } from '../context.ts';
-import { DASH, signatureOf } from '../people.ts';
+import { DASH } from '../people.ts';
 import type { View } from '../render.ts';
 import { circuitRows } from './circuit-rows.ts';
 import { common, sources } from './common.ts';
 import { loadRows } from './load-rows.ts';
+import { releaserSignature } from './releaser-signature.ts';
 
 const SYSTEMS = { '14-volt': phrase`14 V, battery 12 V`, '28-volt': phrase`28 V, battery 24 V` } as const;
 
@@ -21,7 +21,7 @@ function amps(say: Printer, value: number | undefined): string {
 }
 
 export function electricalLoadAnalysisView(context: PackContext): View {
-  const { visit, results, released, say } = context;
+  const { visit, results, say } = context;
   const record = visit.electrical;
   const found = results.electrical;
   if (!record || !found) throw new Error('Cannot fill the electrical load analysis: the visit has none');
@@ -46,14 +46,7 @@ export function electricalLoadAnalysisView(context: PackContext): View {
     ...enduranceView(context, record, found.endurance),
     ...loadRows(context, record),
     ...circuitRows(context, record.circuits, found.circuits),
-    signatures: [
-      signatureOf(
-        visit,
-        visit.release?.by,
-        say.words`Analysis accepted by`,
-        released ? say.date(dateOf(released.releasedAt)) : DASH,
-      ),
-    ],
+    signatures: releaserSignature(context, say.words`Analysis accepted by`),
     ...sources(
       say.words`The 80 % line is a rule of thumb, not a proof of adequate supply (AC 43.13-1B para 11-35, which also gives 13 V and 26 V for a low-voltage warning). Start and source failed are on the battery.`,
       say.words`Drop = R20 · L · I · (234.5 + T2) / 254.5, T2 = T1 + (TR − T1) · √(I / Imax) (AC 43.13-1B para 11-66; the form of T2 from memory). For aluminium 258.1 and 238.1. R20 and capacity of wire: table 11-9; aluminium by the copper wire two numbers thinner, as the note at 11-66 lets it, for table 11-10 was not readable. Limits of drop: table 11-6, from memory, supported by table 11-7; of main power wires and ground returns: FAA-H-8083-31 chapter 9. Protection: table 11-3; its column of breakers was read for 22 to 14 AWG alone, so that a breaker on thicker wire is held to the column of fuses.`,

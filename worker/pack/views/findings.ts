@@ -1,4 +1,3 @@
-import { dateOf } from '../../units/calendar.ts';
 import type { VisitFinding } from '../../visit/visit.ts';
 import { phrase } from '../../words/words.ts';
 import type { PackContext } from '../context.ts';
@@ -36,7 +35,7 @@ export function findingsView(context: PackContext): View {
     left: left.map(({ id, text, consequence, disposition, declined }) => ({
       id,
       text,
-      disposition: `${say.term(DISPOSITIONS[disposition ?? 'open'])}${declined ? `: ${declined.by}, ${say.date(dateOf(declined.at))}` : ''}`,
+      disposition: `${say.term(DISPOSITIONS[disposition ?? 'open'])}${declined ? `: ${declined.by}, ${say.day(declined.at)}` : ''}`,
       consequence: consequence ?? DASH,
     })),
     ...costView(context),
@@ -55,7 +54,7 @@ function findingRow({ visit, say }: PackContext, finding: VisitFinding): Record<
     severity: say.term(SEVERITIES[severity]),
     disposition: say.term(DISPOSITIONS[disposition ?? 'open']),
     action: action ?? DASH,
-    closed: closedBy ? `${nameOf(visit, closedBy)}${closedAt ? `, ${say.date(dateOf(closedAt))}` : ''}` : DASH,
+    closed: closedBy ? `${nameOf(visit, closedBy)}${closedAt ? `, ${say.day(closedAt)}` : ''}` : DASH,
     evidence: evidence?.join('; ') ?? DASH,
   };
 }
@@ -64,7 +63,7 @@ function deferralRow({ visit, say }: PackContext, { id, text, deferral }: VisitF
   return {
     id,
     text,
-    limit: dueLimit(say, deferral?.untilDate, deferral?.untilHours) ?? say.words`NO LIMIT`,
+    limit: dueLimit(visit, { date: deferral?.untilDate, hours: deferral?.untilHours }, say) ?? say.words`NO LIMIT`,
     reason: deferral?.reason ?? DASH,
     by: nameOf(visit, deferral?.by),
     first: deferral

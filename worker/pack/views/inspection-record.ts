@@ -2,10 +2,11 @@ import { dateOf, timeOf } from '../../units/calendar.ts';
 import type { Task } from '../../visit/visit.ts';
 import { phrase } from '../../words/words.ts';
 import type { PackContext } from '../context.ts';
-import { DASH, nameOf, signatureOf } from '../people.ts';
+import { DASH, nameOf } from '../people.ts';
 import type { View } from '../render.ts';
 import { common, sources } from './common.ts';
 import { controlRows } from './control-rows.ts';
+import { releaserSignature } from './releaser-signature.ts';
 
 const RESULTS = {
   satisfactory: '✓',
@@ -40,7 +41,7 @@ export function inspectionRecordView(context: PackContext): View {
     })),
     hasSeconds: critical.length > 0,
     seconds: critical.map((task) => secondRow(context, task)),
-    signatures: [signatureOf(context.visit, context.visit.release?.by, say.words`Inspection complete`, DASH)],
+    signatures: releaserSignature(context, say.words`Inspection complete`),
     ...sources(
       say.words`Zones after 14 CFR 43 Appendix D where the programme has none of its own. A second inspection is by a person who did not do the task, after the last disturbance.`,
     ),
@@ -55,7 +56,7 @@ function taskRow({ visit, say }: PackContext, task: Task): Record<string, string
     reference: task.reference ?? DASH,
     result: task.finding ? `${say.term(RESULTS[task.result])}, ${task.finding}` : say.term(RESULTS[task.result]),
     by: nameOf(visit, task.by),
-    at: task.at ? `${dateOf(task.at).slice(8)}. ${timeOf(task.at)}` : DASH,
+    at: task.at ? `${dateOf(say.local(task.at)).slice(8)}. ${timeOf(say.local(task.at))}` : DASH,
   };
 }
 

@@ -1,5 +1,4 @@
 import type { CrewFuelCell } from '../../calc/loading/crew-fuel-table.ts';
-import { LEAST_TRIED_KG } from '../../calc/loading/solo.ts';
 import type { LoadingSheet, NamedLoading } from '../../calc/loading-sheet.ts';
 import { cgMm } from '../../calc/mass-moment.ts';
 import { describeLoading } from '../../gate/describe-loading.ts';
@@ -26,11 +25,13 @@ export function loadingSheetView(context: PackContext): View {
     loadings: sheet.loadings.map((loading, index) => loadingRow(context, loading, index)),
     margins: marginLines(context, sheet),
     hasMargins: (sheet.extremes?.margins ?? []).length > 0,
-    limits: (context.visit.aircraft.loadingLimits ?? []).map(({ text }) => text),
+    limits: (context.visit.aircraft.loadingLimits ?? []).map(
+      ({ text, maximumMassKg }) => `${text} (${say.measure('mass', maximumMassKg, { bound: 'most' })})`,
+    ),
     hasLimits: (context.visit.aircraft.loadingLimits ?? []).length > 0,
     solo: soloLine(context, sheet),
     ...table(context, sheet),
-    ...cockpitCard(context, sheet),
+    ...cockpitCard(context),
     ...sources(
       ...(sheet.envelope
         ? [
@@ -45,6 +46,9 @@ export function loadingSheetView(context: PackContext): View {
 const VERDICTS = {
   inside: phrase`inside`,
   outside: phrase`OUTSIDE`,
+  'no-pilot': phrase`NO PILOT`,
+  'no-solo': phrase`NOT ALONE`,
+  'too-light': phrase`PILOT TOO LIGHT`,
   'too-heavy': phrase`TOO HEAVY`,
   'limit-exceeded': phrase`OVER A LIMIT`,
 } as const;
@@ -84,24 +88,43 @@ function marginLines({ say, visit, results }: PackContext, sheet: LoadingSheet):
       ];
 }
 
-function soloLine({ say }: PackContext, { minimumSoloKg, envelope }: LoadingSheet): string {
-  if (!envelope)
-    return say.words`No limits on the centre of gravity are specified for this aircraft: masses and the limits of stations are what counts`;
-  if (minimumSoloKg === undefined) return say.words`No pilot within the seat’s limit may fly alone`;
-  if (minimumSoloKg <= LEAST_TRIED_KG)
-    return say.words`The envelope asks for no least pilot: anybody within the seat’s limits may fly alone without baggage`;
-  return say.words`A pilot from ${inBrackets(bothSystems(say, 'mass', minimumSoloKg, { bound: 'least' }))} may fly alone without baggage, at every fuel content; a greater least mass on a placard holds`;
+/** The least solo pilot of the cockpit card, with what it follows from. */
+function soloLine({ say, visit, regime }: PackContext, { leastPilot: least, envelope }: LoadingSheet): string {
+  if (!least) return say.words`The aircraft has no seat for a pilot`;
+  const seat = visit.aircraft.stations.find(({ id }) => id === least.station)?.name ?? '';
+  if (least.kg === undefined) return say.words`${seat}: no pilot within the seat’s limit may fly alone`;
+  const from = inBrackets(bothSystems(say, 'mass', least.kg, { bound: 'least' }));
+  if (least.governedBy === 'envelope')
+    return say.words`${seat}: a pilot from ${from} may fly alone without baggage, at every fuel content, by the envelope`;
+  const why =
+    least.governedBy === 'placard'
+      ? say.words`as the aircraft states`
+      : say.words`a custom, because the aircraft states none (${regime.title})`;
+  if (envelope) return say.words`${seat}: a pilot from ${from} may fly alone, ${why}; the envelope asks for no more`;
+  const noLimits = say.words`No limits on the centre of gravity are specified for this aircraft: masses and the limits of stations are what counts`;
+  return `${noLimits}. ${say.words`${seat}: a pilot from ${from} may fly alone, ${why}`}`;
 }
 
-function table({ say }: PackContext, sheet: LoadingSheet): View {
+function table({ say, visit }: PackContext, sheet: LoadingSheet): View {
+  const places = visit.aircraft.stations.filter(({ kind }) => kind === 'baggage');
+  const { maximumMassKg, maximumLandingMassKg = maximumMassKg } = visit.aircraft;
   return {
-    fuelHeads: sheet.table.usableL.map((usable) => say.number('volume', usable)),
+    hasBaggage: places.length > 0,
+    order:
+      places.length > 1
+        ? say.words`Baggage places are filled in this order: ${places.map(({ name }) => name).join(', ')}; every lesser amount is allowed too.`
+        : '',
+    landing:
+      maximumLandingMassKg < maximumMassKg
+        ? say.words`Above ${say.measure('mass', maximumLandingMassKg, { bound: 'most' })}, the maximum landing mass, fuel must be burnt before landing.`
+        : '',
+    fuelHeads: sheet.table.usableL.map((usable) => say.number('volume', usable, { bound: 'most' })),
     rows: sheet.table.rows.map(({ aboard, eachKg, cells }) => ({
       crew:
         aboard === 'solo'
           ? say.words`Pilot alone, ${say.number('mass', eachKg)}`
           : say.words`Two, each ${say.number('mass', eachKg)}`,
-      cells: cells.map((cell) => cellText(say, cell)),
+      cells: cells.map((cell) => cellText(say, cell, places.length > 0)),
     })),
     hasRows: sheet.table.rows.length > 0,
   };
@@ -109,20 +132,20 @@ function table({ say }: PackContext, sheet: LoadingSheet): View {
 
 const REFUSALS = {
   outside: phrase`out`,
+  'no-pilot': phrase`pilot`,
+  'no-solo': phrase`pilot`,
+  'too-light': phrase`pilot`,
   'too-heavy': phrase`heavy`,
   'limit-exceeded': phrase`limit`,
 } as const;
 
-/** Baggage is rounded down, so that the printed figure is always allowed. */
-function cellText(say: PackContext['say'], cell: CrewFuelCell): string {
+/** Baggage is rounded down, so that the printed figure is always allowed; without a place for any, a crew and fuel are or are not. */
+function cellText(say: PackContext['say'], cell: CrewFuelCell, hasBaggage: boolean): string {
   if ('refused' in cell) {
     const { refused } = cell;
     return refused.state === 'outside'
       ? say.term(`${refused.worst.side} ${REFUSALS.outside}`)
       : say.term(REFUSALS[refused.state]);
   }
-  return say.number('mass', Math.max(0, cell.baggageKg - HALF_STEP_KG));
+  return hasBaggage ? say.number('mass', cell.baggageKg, { bound: 'most' }) : say.words`yes`;
 }
-
-/** Half of the last printed digit of a mass, less what the search for the most baggage leaves open. */
-const HALF_STEP_KG = 0.04;

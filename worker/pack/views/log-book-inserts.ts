@@ -1,10 +1,12 @@
-import { hoursOf } from '../../calc/total-hours.ts';
-import { dateOf } from '../../units/calendar.ts';
+import { totalHours } from '../../calc/total-hours.ts';
+import { hoursOnMeter } from '../../visit/meter-name.ts';
 import { phrase } from '../../words/words.ts';
 import type { PackContext } from '../context.ts';
 import { DASH, personOf } from '../people.ts';
 import type { View } from '../render.ts';
 import { common, sources } from './common.ts';
+import { sentence } from './sentence.ts';
+import { bulletinsDone, type Product, partsFitted, rectified } from './work-done.ts';
 
 const BOOKS = [
   { of: 'airframe', title: phrase`Airframe log book` },
@@ -25,40 +27,51 @@ export function logBookInsertsView(context: PackContext): View {
       title: say.term(title),
       serial: serials[of] ?? DASH,
       registration: aircraft.registration,
-      date: visit.visit.workEndedAt ? say.date(dateOf(visit.visit.workEndedAt)) : say.date(dateOf(identity.issuedAt)),
+      date: visit.visit.workEndedAt ? say.day(visit.visit.workEndedAt) : say.day(identity.issuedAt),
       hours: hoursText(context, of),
-      work: workLine(context, of),
+      work: workLines(context, of),
       weight:
         of === 'airframe' && schedule
           ? say.words`Empty mass ${say.measure('mass', schedule.massKg)} at ${say.measure('arm', schedule.armMm)}, ${say.term(schedule.basis)}.`
           : '',
       pack: identity.pack,
-      statement: released
-        ? say.words`Released as stated in the pack named.`
-        : say.words`NOT RELEASED. Do not paste in.`,
+      isReleased: released !== undefined,
       signer: signer?.name ?? DASH,
       authorisation: signer?.authorisation ?? DASH,
       signedAt: released ? say.moment(released.releasedAt) : DASH,
     })),
     ...sources(
-      say.words`Each slip is 130 mm by 62 mm. Sign across its edge once it is pasted in; the entry names this pack, which holds the detail.`,
+      say.words`Each slip is 130 mm wide, and as high as its entry. Sign across its edge once it is pasted in; the entry names this pack, which holds the detail.`,
     ),
   };
 }
 
-/** Engine and propeller books get an entry only when the visit inspected them. */
-function isTouched({ visit }: PackContext, of: string): boolean {
-  return of === 'airframe' || visit.inspection !== undefined;
+/** Engine and propeller books get an entry only when the visit inspected them, or did a bulletin on them. */
+function isTouched(context: PackContext, of: Product): boolean {
+  return of === 'airframe' || context.visit.inspection !== undefined || bulletinsDone(context, of).length > 0;
 }
 
-function hoursText({ visit, say }: PackContext, of: 'airframe' | 'engine' | 'propeller'): string {
-  const hours = hoursOf(visit, of);
-  return hours === undefined ? DASH : `${say.plain(hours, 1)} h`;
+function hoursText({ visit, say }: PackContext, of: Product): string {
+  const meter = visit.meters?.readings.find((reading) => reading.of === of);
+  return meter ? hoursOnMeter(visit, { hours: totalHours(meter), meter: meter.id }, say) : DASH;
 }
 
-function workLine({ visit, say }: PackContext, of: 'airframe' | 'engine' | 'propeller'): string {
-  const inspection = visit.inspection ? `${visit.inspection.kind}. ` : '';
-  if (of !== 'airframe') return inspection;
+/** What was done on a product, each kind of work a sentence. What the record tells of no product is work on the airframe. */
+function workLines(context: PackContext, of: Product): string[] {
+  const { visit, say } = context;
+  const inspection = visit.inspection ? [sentence(visit.inspection.kind)] : [];
+  const bulletins = bulletinsDone(context, of);
+  const ofBulletins = bulletins.length > 0 ? [say.words`Bulletins done: ${bulletins.join('; ')}.`] : [];
+  if (of !== 'airframe') return [...inspection, ...ofBulletins];
   const modifications = (visit.modifications ?? []).map(({ id, title }) => `${id} ${title}`).join('; ');
-  return `${inspection}${modifications ? `${say.words`Modifications: ${modifications}.`} ` : ''}${visit.weighing ? `${say.words`Weighed.`} ` : ''}`;
+  const findings = rectified(context).map(({ id, done }) => `${id} ${done}`);
+  const parts = partsFitted(context).join('; ');
+  return [
+    ...inspection,
+    ...(modifications ? [say.words`Modifications: ${modifications}.`] : []),
+    ...(findings.length > 0 ? [say.words`Rectified: ${findings.join(' ')}`] : []),
+    ...ofBulletins,
+    ...(parts ? [say.words`Parts fitted: ${parts}.`] : []),
+    ...(visit.weighing ? [say.words`Weighed.`] : []),
+  ];
 }

@@ -1,4 +1,3 @@
-import { dateOf } from '../../units/calendar.ts';
 import type { Modification } from '../../visit/visit.ts';
 import { phrase } from '../../words/words.ts';
 import type { PackContext } from '../context.ts';
@@ -62,12 +61,12 @@ function modificationView(context: PackContext, modification: Modification): Vie
     ),
     instructions: listed(modification.continuedAirworthiness ?? []),
     signatures: [
-      signatureOf(visit, modification.by[0], say.words`Embodied by`, say.date(dateOf(modification.finishedAt))),
+      signatureOf(visit, modification.by[0], say.words`Embodied by`, say.day(modification.finishedAt)),
       signatureOf(
         visit,
         modification.inspectedBy,
         say.words`Inspected by`,
-        modification.inspectedAt ? say.date(dateOf(modification.inspectedAt)) : DASH,
+        modification.inspectedAt ? say.day(modification.inspectedAt) : DASH,
       ),
     ],
   };

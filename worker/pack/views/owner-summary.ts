@@ -5,6 +5,9 @@ import type { View } from '../render.ts';
 import { bothSystems } from './both-systems.ts';
 import { common, sources } from './common.ts';
 import { dueLimit } from './due-limit.ts';
+import { loadLimitRows, massLimitRows } from './pilot-limits.ts';
+import { sentence } from './sentence.ts';
+import { rectified } from './work-done.ts';
 
 /** A limit that is not to be passed. */
 const MOST = { bound: 'most' } as const;
@@ -29,6 +32,7 @@ export function ownerSummaryView(context: PackContext): View {
     limitations: visit.release?.limitations ?? [],
     hasLimitations: (visit.release?.limitations ?? []).length > 0,
     hasSchedule: schedule !== undefined,
+    use: released ? say.words`Use these; take older cards out of the aircraft` : say.words`A draft: do not use`,
     hasEnvelope: loading?.envelope !== undefined,
     limits: limitRows(context),
     modifications: (visit.modifications ?? []).map(({ id, title, supplement }) => ({
@@ -37,50 +41,44 @@ export function ownerSummaryView(context: PackContext): View {
       read: supplement ? say.words`Read ${supplement.text}.` : say.words`Nothing changes for the pilot.`,
     })),
     hasModifications: (visit.modifications ?? []).length > 0,
+    weighing: visit.weighing ? say.words`Weighed.` : '',
     inspection: visit.inspection
       ? say.words`${visit.inspection.kind} done, ${visit.inspection.tasks.length} tasks.`
       : say.words`No inspection in this visit.`,
     watch: watch.map((finding) => ({
       id: finding.id,
-      text: sentence(finding.text),
+      text: `${finding.place}: ${sentence(finding.text)}`,
       what: watchLine(context, finding),
       consequence: finding.consequence ? say.words`If it is left: ${sentence(finding.consequence)}` : '',
     })),
     hasWatch: watch.length > 0,
     due: due.map(({ what, limit }) => ({ what, limit })),
     hasDue: due.length > 0,
-    putRight: String(findings.filter(({ disposition }) => disposition === 'rectified').length),
+    rectified: rectified(context),
+    hasRectified: rectified(context).length > 0,
     ...sources(
       say.words`This summary is not a release. Results follow from the record as given; they replace neither the maker’s data nor local rules nor the judgement of an authorised person.`,
     ),
   };
 }
 
-/** What may be loaded from now on. */
+/** What may be loaded from now on; the empty mass, which is no limit, stands last. */
 function limitRows(context: PackContext): View[] {
   const { visit, results, say } = context;
-  const { schedule, loading } = results;
+  const { schedule } = results;
   if (!schedule) return [];
   return [
+    ...massLimitRows(context),
+    ...loadLimitRows(context),
+    ...(visit.aircraft.loadingLimits ?? []).map(({ text, maximumMassKg }) => ({
+      name: text,
+      measure: bothSystems(say, 'mass', maximumMassKg, MOST),
+      note: '',
+    })),
     {
       name: say.words`Empty mass`,
       measure: bothSystems(say, 'mass', schedule.massKg),
       note: changeNote(context),
-    },
-    {
-      name: say.words`Maximum mass`,
-      measure: bothSystems(say, 'mass', visit.aircraft.maximumMassKg, MOST),
-      note: '',
-    },
-    {
-      name: say.words`Crew, baggage and fuel together`,
-      measure: bothSystems(say, 'mass', schedule.usefulLoadKg, MOST),
-      note: '',
-    },
-    {
-      name: say.words`Left for crew and baggage with full tanks`,
-      measure: bothSystems(say, 'mass', loading?.payloadFullFuelKg ?? 0, MOST),
-      note: '',
     },
   ];
 }
@@ -93,15 +91,10 @@ function changeNote({ results, say }: PackContext): string {
 
 type OpenFinding = NonNullable<PackContext['visit']['findings']>[number];
 
-function watchLine({ say }: PackContext, { disposition, deferral, action }: OpenFinding): string {
+function watchLine({ visit, say }: PackContext, { disposition, deferral, action }: OpenFinding): string {
   if (disposition === 'declined') return say.words`You declined this work.`;
   if (disposition === 'monitor') return sentence(action ?? say.words`Keep an eye on it`);
   const { untilDate, untilHours } = deferral ?? {};
   const whichever = untilDate !== undefined && untilHours !== undefined ? say.words`, whichever comes first` : '';
-  return say.words`To be done by ${dueLimit(say, untilDate, untilHours) ?? say.words`a limit that nobody has set`}${whichever}.`;
-}
-
-/** Text of the record with a full stop, where it has none. */
-function sentence(text: string): string {
-  return /[.!?]$/.test(text) ? text : `${text}.`;
+  return say.words`To be done by ${dueLimit(visit, { date: untilDate, hours: untilHours }, say) ?? say.words`a limit that nobody has set`}${whichever}.`;
 }

@@ -3,7 +3,7 @@ import type { DeviceResult, SurveillanceRecord, SurveillanceResult } from '../..
 import type { TransponderTest } from '../../calc/surveillance/transponder-checks.ts';
 import type { Printer } from '../../units/print.ts';
 import type { PackContext } from '../context.ts';
-import { DASH, nameOf, signatureOf } from '../people.ts';
+import { DASH, nameOf, type SignatureView, signatureOf } from '../people.ts';
 import type { View } from '../render.ts';
 import { altimetryView } from './altimetry.ts';
 import { common, sources } from './common.ts';
@@ -21,12 +21,18 @@ export function radioAndSurveillanceView(context: PackContext): View {
     ...transponderView(context, record, found),
     ...altimetryView(context, record, found),
     ...radioView(context, record),
-    signatures: [signatureOf(visit, record.transponderTest?.by ?? record.encoder?.by, say.words`Tested by`, DASH)],
+    signatures: [testedBy(context, record)],
     ...sources(
       say.words`Limits: 14 CFR 43 Appendix E (static system, altimeter, encoder) and Appendix F (transponder), powers in dBW as printed there; leak of the static system as in 14 CFR 23.1325 before 2017. State block: two open data files that agree; the Annex itself was not read.`,
       say.words`A wrong address or identity is seen by others. A conspicuity device is an aid to look-out, not separation.`,
     ),
   };
+}
+
+/** Who tested, and on which day: the transponder, or else the encoder. */
+function testedBy({ visit, say }: PackContext, { transponderTest, encoder }: SurveillanceRecord): SignatureView {
+  const test = transponderTest ?? encoder;
+  return signatureOf(visit, test?.by, say.words`Tested by`, test ? say.day(test.at) : DASH);
 }
 
 function addressView({ say }: PackContext, { forms }: SurveillanceResult): View {

@@ -1,8 +1,9 @@
 import type { PackContext } from '../context.ts';
-import { DASH, signatureOf } from '../people.ts';
+import { DASH } from '../people.ts';
 import type { View } from '../render.ts';
 import { common, sources } from './common.ts';
 import { meterRows } from './meter-rows.ts';
+import { releaserSignature } from './releaser-signature.ts';
 
 export function releaseStatementView(context: PackContext): View {
   const { visit, regime, released, identity, say } = context;
@@ -30,9 +31,7 @@ export function releaseStatementView(context: PackContext): View {
     hazard: released
       ? say.words`The releasing person stated to know of no condition of the aircraft that endangers flight.`
       : say.words`The statement that no condition endangering flight is known has not been made.`,
-    signatures: [
-      signatureOf(visit, release?.by, say.words`Releasing person`, released ? say.moment(released.releasedAt) : DASH),
-    ],
+    signatures: releaserSignature(context, say.words`Releasing person`, true),
     ...sources(
       say.words`This statement approves the work described in this pack and nothing else. It replaces neither the maker’s data nor local rules nor the judgement of the person who signs.`,
     ),

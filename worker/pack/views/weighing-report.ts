@@ -2,7 +2,6 @@ import type { Comparison } from '../../calc/prediction.ts';
 import type { Residual } from '../../calc/residual.ts';
 import { COVERAGE_FACTOR } from '../../calc/uncertainty.ts';
 import type { WeighingResult } from '../../calc/weighing.ts';
-import { dateOf } from '../../units/calendar.ts';
 import type { Weighing } from '../../visit/visit.ts';
 import { phrase } from '../../words/words.ts';
 import type { PackContext } from '../context.ts';
@@ -40,8 +39,8 @@ export function weighingReportView(context: PackContext): View {
     ...budgetRows(context, result),
     ...comparison(context, context.results.comparison),
     signatures: [
-      signatureOf(context.visit, weighing.by, say.words`Weighed by`, say.date(dateOf(weighing.weighedAt))),
-      signatureOf(context.visit, weighing.checkedBy, say.words`Checked by`, say.date(dateOf(weighing.weighedAt))),
+      signatureOf(context.visit, weighing.by, say.words`Weighed by`, say.day(weighing.weighedAt)),
+      signatureOf(context.visit, weighing.checkedBy, say.words`Checked by`, say.day(weighing.weighedAt)),
     ],
   };
 }

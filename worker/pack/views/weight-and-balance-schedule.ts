@@ -1,18 +1,19 @@
 import { RECORD_CORRECTED, WEIGHED } from '../../calc/history.ts';
 import { payloadAgainst } from '../../calc/payload.ts';
-import { dateOf } from '../../units/calendar.ts';
 import { factorOf } from '../../units/quantity.ts';
 import { historyChart } from '../chart/history-chart.ts';
 import type { PackContext } from '../context.ts';
-import { DASH, signatureOf } from '../people.ts';
+import { DASH } from '../people.ts';
 import type { View } from '../render.ts';
 import { type BothSystems, bothSystems } from './both-systems.ts';
 import { unitHeads } from './change-rows.ts';
 import { common, sources } from './common.ts';
+import { fullTanksNote, governedBy } from './pilot-limits.ts';
+import { releaserSignature } from './releaser-signature.ts';
 import { stationRows } from './station-rows.ts';
 
 export function weightAndBalanceScheduleView(context: PackContext): View {
-  const { visit, results, say, released } = context;
+  const { results, say } = context;
   const { schedule } = results;
   if (!schedule) throw new Error('Cannot fill the weight schedule: the visit has no empty mass');
   const isWeighed = schedule.basis === 'weighed';
@@ -37,14 +38,7 @@ export function weightAndBalanceScheduleView(context: PackContext): View {
       arm: say.number('arm', entry.armMm, { extra: 1 }),
       moment: say.number('moment', entry.momentKgMm),
     })),
-    signatures: [
-      signatureOf(
-        visit,
-        visit.release?.by,
-        say.words`Prepared for release by`,
-        released ? say.date(dateOf(released.releasedAt)) : DASH,
-      ),
-    ],
+    signatures: releaserSignature(context, say.words`Prepared for release by`),
     ...sources(
       say.words`Empty mass holds unusable fuel, oil and the equipment of the list in this pack, and nothing else. Void when the equipment changes.`,
       say.words`Figures of the aircraft (limits, stations, envelope) are those of the record, taken from the maker’s manual; where they differ, the manual is right.`,
@@ -76,7 +70,9 @@ function headFigures(context: PackContext, schedule: Schedule): View {
     emptyCap: bothSystems(say, 'mass', aircraft.maximumEmptyMassKg, MOST),
     emptyRange: emptyRange(context),
     usefulLoad: bothSystems(say, 'mass', schedule.usefulLoadKg, MOST),
-    fullFuelPayload: bothSystems(say, 'mass', results.loading?.payloadFullFuelKg, MOST),
+    usefulLoadNote: results.loading ? governedBy(context, results.loading.limits.usefulLoad.governedBy) : '',
+    fullFuelPayload: bothSystems(say, 'mass', results.loading?.limits.fullTanksPayload.kg, MOST),
+    fullFuelNote: fullTanksNote(context),
     payloadRule: payloadLine(context, schedule.massKg),
   };
 }
@@ -86,7 +82,7 @@ function emptyRange({ visit, say }: PackContext): BothSystems {
   if (!range) return { value: DASH, other: '' };
   const { forwardMm, aftMm } = range;
   return {
-    value: say.words`${say.number('arm', forwardMm)} to ${say.measure('arm', aftMm)}`,
+    value: say.words`${say.number('arm', forwardMm, { bound: 'least' })} to ${say.measure('arm', aftMm, { bound: 'most' })}`,
     other: say.words`${say.other('arm', forwardMm, 'least')} to ${say.other('arm', aftMm, 'most')}`,
   };
 }
@@ -128,7 +124,7 @@ function payloadLine({ visit, regime, say }: PackContext, emptyKg: number): stri
   const rule = regime.minimumPayload.value;
   if (!rule) return say.words`the regime sets none`;
   const { sparePayloadKg } = payloadAgainst(visit, emptyKg, rule);
-  return say.words`${say.measure('mass', sparePayloadKg, { signed: true })} against ${visit.aircraft.seats} × ${say.measure('mass', rule.perSeatKg)} and ${say.plain(rule.fuelHours, 1)} h of fuel`;
+  return say.words`${say.measure('mass', sparePayloadKg, { signed: true, ...MOST })} against ${visit.aircraft.seats} × ${say.measure('mass', rule.perSeatKg)} and ${say.plain(rule.fuelHours, 1)} h of fuel`;
 }
 
 function envelopeRows({ visit, say }: PackContext): View {
@@ -137,8 +133,8 @@ function envelopeRows({ visit, say }: PackContext): View {
     hasEnvelope: corners.length > 0,
     envelope: corners.map(({ armMm, massKg }, index) => ({
       corner: String(index + 1),
-      mass: say.number('mass', massKg),
-      arm: say.number('arm', armMm),
+      mass: say.stated('mass', massKg),
+      arm: say.stated('arm', armMm),
     })),
   };
 }

@@ -1,5 +1,4 @@
 import type { Harness } from '../../calc/wiring/harness-mass.ts';
-import { dateOf } from '../../units/calendar.ts';
 import type { Visit } from '../../visit/visit.ts';
 import type { PackContext } from '../context.ts';
 import { DASH, nameOf, signatureOf } from '../people.ts';
@@ -48,7 +47,7 @@ export function wiringScheduleView(context: PackContext): View {
       guarded: near.isGuarded ? say.words`yes` : say.words`no`,
     })),
     signatures: [
-      signatureOf(visit, record.test?.by, say.words`Tested by`, record.test ? say.date(dateOf(record.test.at)) : DASH),
+      signatureOf(visit, record.test?.by, say.words`Tested by`, record.test ? say.day(record.test.at) : DASH),
     ],
     ...sources(
       say.words`Direction as seen from the equipment. Masses of wires: conductor by the gauge formula (ASTM B258, from memory) with an allowance for insulation, or the maker’s figure; to be held against the equipment change, never added by itself.`,

@@ -1,18 +1,25 @@
+import { paginate } from '../paginate/paginate.ts';
 import { pointsFromMm } from '../paper.ts';
-import { textOf } from '../parse/markup.ts';
-import { RULE_PT } from '../style/block-style.ts';
+import { childElements, type Markup, textOf } from '../parse/markup.ts';
+import { BLOCK_GAP_PT, BLOCK_STYLES, RULE_PT } from '../style/block-style.ts';
 import { textStyle } from '../style/text-style.ts';
 import { outline } from './aside.ts';
 import type { Item, Point } from './item.ts';
-import type { BlockRule } from './setting.ts';
-import { stack } from './stack.ts';
-import { strip } from './strip.ts';
+import type { BlockRule, Flow, Setting } from './setting.ts';
+import { heightOf, stack } from './stack.ts';
+import { type Strip, spaced, strip } from './strip.ts';
 import { childTag } from './tag.ts';
+import { styledText } from './text-block.ts';
 
-const SCALE = 0.86;
+/** Slips are set small to fit a book; what is read in a cockpit has no letter below 9 points: labels, the smallest, are of 8. */
+const SCALES = { small: 0.86, legible: 9 / 8 } as const;
 const PADDING_PT = pointsFromMm(5);
 const MARK_PT = pointsFromMm(4);
 const MARK_GAP_PT = pointsFromMm(1);
+/** Left above a card for the title of what it belongs to. */
+const TITLE_ROOM_PT = 40;
+const NUMBER_GAP_PT = 8;
+const HEADINGS = new Set(['h2', 'h3']);
 
 // Two short rules outside each corner, in line with the edges, to lay a blade along.
 function cornerMarks(widthPt: number, heightPt: number): Item[] {
@@ -38,38 +45,84 @@ function lengthPt(value: string | undefined): number {
   return pointsFromMm(lengthMm);
 }
 
-/** `<div class="cut">`: a piece of true size to cut out of the page. What does not fit it is left out and reported. */
-export const cutOutBlock: BlockRule = (block, setting, flow) => {
+/** What a cut-out is set in: its width, and as much height as a page leaves it. */
+interface Card {
+  widthPt: number;
+  leastPt: number;
+  /** The height that one card may have inside its edges. */
+  mostPt: number;
+  /** Of several cards each has less, for what stands on all of them. */
+  inside: Setting;
+  /** The heading that a further card begins with, and the line that says which of them it is. */
+  head: readonly Strip[];
+}
+
+/** `card 1 of 2`; nothing where there is one. */
+function numbered(index: number, count: number, inside: Setting, flow: Flow): Strip[] {
+  if (count === 1) return [];
+  const text = inside.words`card ${index + 1} of ${count}`;
+  return spaced(flow([{ name: 'p', attributes: {}, classes: new Set(), children: [text] }], inside), NUMBER_GAP_PT, 0);
+}
+
+/** The mark of what nobody has released stands inside the line that is cut along, on every card. */
+function marked({ mark }: Setting, inside: Setting, flow: Flow): Strip[] {
+  if (mark === '') return [];
+  const text: Markup = { name: 'strong', attributes: {}, classes: new Set(), children: [mark] };
+  return flow([{ name: 'p', attributes: {}, classes: new Set(), children: [text] }], inside);
+}
+
+function cardFor(block: Markup, setting: Setting, flow: Flow): Card {
   const widthPt = lengthPt(block.attributes['data-width-mm']);
-  const heightPt = lengthPt(block.attributes['data-height-mm']);
-  const inside = {
-    ...setting,
-    columnPt: widthPt - 2 * PADDING_PT,
-    bodyPt: heightPt - 2 * PADDING_PT,
-    scale: SCALE,
-    text: textStyle('regular', 9.5, 12.5, SCALE),
-    tag: childTag(setting.tag, 'Div'),
+  const scale = block.classes.has('legible') ? SCALES.legible : SCALES.small;
+  const text = textStyle('regular', 9.5, 12.5, scale);
+  const tag = childTag(setting.tag, 'Div');
+  const inside = { ...setting, columnPt: widthPt - 2 * PADDING_PT, scale, text, tag };
+  const [heading] = childElements(block);
+  // On further cards the heading is an artefact: it says nothing new.
+  const silent = { ...inside, tag: null, report: () => {} };
+  const head = heading && HEADINGS.has(heading.name) ? styledText(heading, BLOCK_STYLES.h3, 'H3', silent) : [];
+  const aboutPt = heightOf([...marked(setting, silent, flow), ...head, ...numbered(0, 2, silent, flow)]);
+  const mostPt = setting.bodyPt - TITLE_ROOM_PT - 2 * MARK_PT - 2 * PADDING_PT;
+  const bodyPt = mostPt - aboutPt - BLOCK_GAP_PT * scale;
+  return {
+    widthPt,
+    leastPt: lengthPt(block.attributes['data-height-mm']),
+    mostPt,
+    inside: { ...inside, bodyPt },
+    head,
   };
-  const strips = flow(block.children, inside);
-  const fits = (count: number): boolean => stack(strips.slice(0, count)).heightPt <= inside.bodyPt + 0.01;
-  let shown = strips.length;
-  while (shown > 0 && !fits(shown)) shown--;
-  if (shown < strips.length || widthPt > setting.columnPt + 0.01) {
-    const context = textOf(block).slice(0, 60);
-    setting.report({ code: 'CONTENT_DOES_NOT_FIT', documentId: setting.documentId, context });
-  }
-  const content: Item = { kind: 'group', xPt: PADDING_PT, yPt: PADDING_PT, items: stack(strips.slice(0, shown)).items };
-  const marks = [...outline(widthPt, heightPt, RULE_PT.hair, true), ...cornerMarks(widthPt, heightPt)];
-  const xPt = Math.max(0, Math.min(MARK_PT, setting.columnPt - widthPt));
-  const items: Item[] = [{ kind: 'group', xPt, yPt: MARK_PT, items: [...marks, content] }];
-  const gapPt = 6.5;
-  return [
-    strip({
-      heightPt: heightPt + 2 * MARK_PT,
-      abovePt: gapPt,
-      belowPt: gapPt,
-      items,
-      overflows: textOf(block).slice(0, 60),
-    }),
-  ];
+}
+
+/**
+ * `<div class="cut">`: a piece to cut out of the page, of true width and at least of the height given. It grows with what it holds; what
+ * is longer than a page goes on on a second card.
+ */
+export const cutOutBlock: BlockRule = (block, setting, flow) => {
+  const { widthPt, leastPt, mostPt, inside, head } = cardFor(block, setting, flow);
+  const context = textOf(block).slice(0, 60);
+  const report = (): void => setting.report({ code: 'CONTENT_DOES_NOT_FIT', documentId: setting.documentId, context });
+  if (widthPt > setting.columnPt + 0.01) report();
+  const content = flow(block.children, inside);
+  const isOne = heightOf([...marked(setting, inside, flow), ...content]) <= mostPt;
+  const cards = isOne ? [{ strips: content, overflows: null }] : paginate(content, inside.bodyPt);
+  if (cards.some(({ overflows }) => overflows !== null)) report();
+  return cards.map(({ strips }, index) => {
+    const further = index === 0 ? [] : head;
+    const number = numbered(index, cards.length, inside, flow);
+    const { heightPt, items } = stack([...marked(setting, inside, flow), ...further, ...strips, ...number]);
+    return cutStrip(widthPt, Math.max(leastPt, heightPt + 2 * PADDING_PT), items, setting);
+  });
 };
+
+function cutStrip(widthPt: number, heightPt: number, items: readonly Item[], { columnPt }: Setting): Strip {
+  const content: Item = { kind: 'group', xPt: PADDING_PT, yPt: PADDING_PT, items };
+  const marks = [...outline(widthPt, heightPt, RULE_PT.hair, true), ...cornerMarks(widthPt, heightPt)];
+  const xPt = Math.max(0, Math.min(MARK_PT, columnPt - widthPt));
+  const gapPt = 6.5;
+  return strip({
+    heightPt: heightPt + 2 * MARK_PT,
+    abovePt: gapPt,
+    belowPt: gapPt,
+    items: [{ kind: 'group', xPt, yPt: MARK_PT, items: [...marks, content] }],
+  });
+}

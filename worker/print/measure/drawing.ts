@@ -38,13 +38,18 @@ function colour(value: string): Colour | null {
   return [channel(0), channel(1), channel(2)];
 }
 
-function lettering(element: Markup, own: Attributes, setting: Setting): Shape {
+/** A label finds room by itself: what would leave the drawing is moved in from its edge; what is wider than all of it is reported. */
+function lettering(element: Markup, own: Attributes, view: View, setting: Setting): Shape {
   const text = printableText(textOf(element), setting.documentId, setting.report);
   const size = Number(own['font-size']);
   const semibold = own['font-weight'] === 'bold' || Number(own['font-weight']) >= 600;
   const width = textWidthPt(text, semibold ? 'semibold' : 'regular', size);
   const share = { start: 0, middle: 0.5, end: 1 }[own['text-anchor'] ?? 'start'] ?? 0;
-  const x = Number(own.x ?? 0) - width * share;
+  const asked = Number(own.x ?? 0) - width * share;
+  if (width > view.width) {
+    setting.report({ code: 'CONTENT_DOES_NOT_FIT', documentId: setting.documentId, context: text.slice(0, 60) });
+  }
+  const x = Math.max(view.x, Math.min(asked, view.x + view.width - width));
   return {
     kind: 'text',
     x,
@@ -78,14 +83,7 @@ export function viewOf(svg: Markup): View {
   return { x, y, width: width ?? 0, height: height ?? 0 };
 }
 
-function reportOutside(shape: Shape, view: View, setting: Setting): void {
-  if (shape.kind !== 'text') return;
-  const width = textWidthPt(shape.text, shape.semibold ? 'semibold' : 'regular', shape.size);
-  if (shape.x >= view.x - 0.5 && shape.x + width <= view.x + view.width + 0.5) return;
-  setting.report({ code: 'CONTENT_DOES_NOT_FIT', documentId: setting.documentId, context: shape.text.slice(0, 60) });
-}
-
-/** The shapes of a drawing in the order they are painted. Text that leaves the view is reported. */
+/** The shapes of a drawing in the order they are painted. */
 export function drawingShapes(svg: Markup, view: View, setting: Setting): Shape[] {
   const shapes: Shape[] = [];
   const visit = (element: Markup, around: Attributes): void => {
@@ -93,8 +91,7 @@ export function drawingShapes(svg: Markup, view: View, setting: Setting): Shape[
     const own = { ...around, ...given };
     if (element.name === 'g') for (const child of childElements(element)) visit(child, own);
     else {
-      const shape = element.name === 'text' ? lettering(element, own, setting) : outlined(element, own);
-      reportOutside(shape, view, setting);
+      const shape = element.name === 'text' ? lettering(element, own, view, setting) : outlined(element, own);
       shapes.push(shape);
     }
   };

@@ -19,6 +19,8 @@ export interface Setting {
   report: (finding: PrintFinding) => void;
   /** The picture of a source. */
   pictureOf: (source: string) => Picture;
+  /** What stands on everything that nobody has released; empty where it is. */
+  mark: string;
   /** Says what measuring adds of its own. */
   words: Words;
 }

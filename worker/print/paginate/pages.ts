@@ -29,6 +29,8 @@ export interface Pages {
 export interface Beside {
   pictureOf: (source: string) => Picture;
   annexOf: (document: PrintDocument) => Annex | null;
+  /** What stands on everything that nobody has released; empty where it is. */
+  mark: string;
   words: Words;
 }
 
@@ -36,7 +38,7 @@ export interface Beside {
 export function setPages(
   documents: readonly PrintDocument[],
   paper: Paper,
-  { pictureOf, annexOf, words }: Beside,
+  { pictureOf, annexOf, mark, words }: Beside,
 ): Pages {
   const pages: Page[] = [];
   const startPage: Record<string, number> = {};
@@ -50,7 +52,7 @@ export function setPages(
     startPage[id] = pages.length + 1;
     const article = parseArticle(html);
     const tag = articleTag(article);
-    const strips = measureArticle(article, tag, paper, { documentId: id, report, pictureOf, words });
+    const strips = measureArticle(article, tag, paper, { documentId: id, report, pictureOf, mark, words });
     for (const { strips: onPage, overflows } of paginateClosedUp(strips, paper.bodyPt)) {
       if (overflows !== null) findings.push({ code: 'CONTENT_DOES_NOT_FIT', documentId: id, context: overflows });
       pages.push({ title, items: stack(onPage).items, isForeign: false });

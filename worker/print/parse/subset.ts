@@ -34,7 +34,7 @@ export const SUBSET: Readonly<Record<string, Allowed>> = {
   dl: structure('facts', 'wide'),
   dt: prose(),
   dd: prose('num', 'nowrap', 'out', 'ok', 'muted'),
-  div: { ...structure('columns', 'signature', 'cut'), attributes: ['data-width-mm', 'data-height-mm'] },
+  div: { ...structure('columns', 'signature', 'cut', 'legible'), attributes: ['data-width-mm', 'data-height-mm'] },
   aside: prose('caution', 'note', 'mark'),
   figure: structure(),
   figcaption: prose(),

@@ -1,0 +1,136 @@
+import { type Cure, checkLoading, type FlightVerdict, type LoadingCheck } from '../../../worker/calc/loading/check.ts';
+import { envelopeOf } from '../../../worker/calc/loading/envelope.ts';
+import { cgMm } from '../../../worker/calc/mass-moment.ts';
+import type { LoadingFacts } from '../../../worker/pack/loading-facts.ts';
+import type { Printer } from '../../../worker/units/print.ts';
+import { type Asked, BURN, type Entry, type Typed } from './fields.ts';
+
+/** What is said of a loading. Only what is judged in full and found inside is `inside`. */
+export interface Answer {
+  tone: 'neutral' | 'inside' | 'outside';
+  head: string;
+  lines: string[];
+  /** Undefined where nothing was judged. */
+  check?: LoadingCheck;
+  /** The station that is spoken of. */
+  station?: string;
+}
+
+/** Rounded so that what is said to go, or to be missing, is enough. */
+const ENOUGH = { bound: 'least' } as const;
+const MOST = { bound: 'most' } as const;
+
+/** Judges what was typed, or says what is missing before it can be judged. */
+export function answerTo(typed: Typed, facts: LoadingFacts, asked: readonly Asked[], say: Printer): Answer {
+  const entryFor = ({ id }: Asked): Entry => typed[id] ?? { state: 'empty' };
+  const wrong = asked.flatMap((field) => wrongLine(field, entryFor(field), say));
+  const [firstWrong, ...others] = wrong;
+  if (firstWrong !== undefined) return { tone: 'outside', head: firstWrong, lines: others };
+  const given = (kind: Asked['kind']): boolean =>
+    asked.every((field) => field.kind !== kind) ||
+    asked.some((field) => field.kind === kind && entryFor(field).state === 'read');
+  if (asked.every((field) => entryFor(field).state === 'empty'))
+    return neutral(say.words`Type in who and what goes aboard, the fuel, and what the flight burns.`);
+  const check = checkOf(typed, facts, asked);
+  const { state } = check.verdict;
+  if (state === 'no-pilot') return neutral(say.words`Enter the pilot first.`);
+  const isWhole = given('fuel') && given('burn');
+  // Without fuel or burn a loading cannot be found inside, but it can be too much, or too little, already.
+  if (!isWhole && ['inside', 'outside', 'too-little-fuel'].includes(state))
+    return neutral(say.words`Enter the fuel aboard, and what the flight burns.`);
+  return {
+    tone: state === 'inside' ? 'inside' : 'outside',
+    head: headline(check.verdict, facts, say),
+    lines: [...stateLines(check, facts, say), ...cureLines(check, say, asked)],
+    check,
+    ...('station' in check.verdict && { station: check.verdict.station }),
+  };
+}
+
+const neutral = (head: string): Answer => ({ tone: 'neutral', head, lines: [] });
+
+function wrongLine({ name, most, unit }: Asked, { state }: Entry, say: Printer): string[] {
+  if (state === 'unreadable')
+    return [say.words`Not judged: ${name} is not a number that can be read. Type it as 85 or ${say.asIs(8.5)}.`];
+  if (state === 'negative') return [say.words`Not judged: ${name} cannot be negative.`];
+  if (state === 'more-than-it-holds')
+    return [say.words`Not judged: ${name} cannot be more than the tank holds, ${say.asIs(most, 1, 'most')} ${unit}.`];
+  return [];
+}
+
+function checkOf(typed: Typed, facts: LoadingFacts, asked: readonly Asked[]): LoadingCheck {
+  const kgOf = (id: string): number => {
+    const entry = typed[id];
+    return entry?.state === 'read' ? entry.kg : 0;
+  };
+  const stations = asked.filter(({ kind }) => kind !== 'burn');
+  return checkLoading(facts.aircraft, facts.empty, {
+    load: Object.fromEntries(stations.map(({ id }) => [id, kgOf(id)])),
+    burnKg: kgOf(BURN),
+    envelope: facts.aircraft.envelope && envelopeOf(facts.aircraft.envelope),
+    leastPilot: facts.leastPilot,
+    stepsKg: Object.fromEntries(stations.map(({ id, kgPerUnit }) => [id, kgPerUnit / 2])),
+  });
+}
+
+function headline(verdict: FlightVerdict, { aircraft }: LoadingFacts, say: Printer): string {
+  const nameOf = (id: string): string => aircraft.stations.find((station) => station.id === id)?.name ?? id;
+  if (verdict.state === 'inside')
+    return aircraft.envelope
+      ? say.words`Inside, until the fuel is gone`
+      : say.words`Within its masses; there is no envelope to judge the balance by`;
+  if (verdict.state === 'no-pilot') return say.words`Enter the pilot first.`;
+  if (verdict.state === 'no-solo') return say.words`${nameOf(verdict.station)}: nobody may fly alone`;
+  if (verdict.state === 'too-light')
+    return say.words`${nameOf(verdict.station)}: ${say.measure('mass', verdict.underKg, ENOUGH)} below the least pilot of ${say.measure('mass', verdict.leastKg, ENOUGH)}`;
+  if (verdict.state === 'too-little-fuel') return say.words`More is to be burnt than is aboard.`;
+  if (verdict.state === 'too-heavy') return say.words`Too heavy by ${say.measure('mass', verdict.overKg, ENOUGH)}`;
+  if (verdict.state === 'limit-exceeded') {
+    const limit = limitName(verdict.limit, aircraft) ?? say.term(verdict.limit);
+    return say.words`Over the limit of ${limit} by ${say.measure('mass', verdict.overKg, ENOUGH)}`;
+  }
+  const { side, margin } = verdict.worst;
+  const [byMass, byArm] = [say.measure('mass', -margin, ENOUGH), say.measure('arm', -margin, ENOUGH)];
+  if (side === 'below') return say.words`Outside: below the masses of the envelope by ${byMass}`;
+  if (side === 'above') return say.words`Outside: above the masses of the envelope by ${byMass}`;
+  return side === 'forward'
+    ? say.words`Outside: ${byArm} beyond the forward limit at some point of the flight`
+    : say.words`Outside: ${byArm} beyond the aft limit at some point of the flight`;
+}
+
+/** What a limit is called in the record. */
+function limitName(limit: string, { stations, loadingLimits = [] }: LoadingFacts['aircraft']): string | undefined {
+  return stations.find(({ id }) => id === limit)?.name ?? loadingLimits.find(({ id }) => id === limit)?.text;
+}
+
+/** Mass and balance at take-off and where the planned burn ends, each beside its maximum. */
+function stateLines({ takeOff, landing, path }: LoadingCheck, { aircraft }: LoadingFacts, say: Printer): string[] {
+  const { maximumMassKg, maximumLandingMassKg } = aircraft;
+  const hasArms = aircraft.envelope !== undefined;
+  const state = (name: string, at: { massKg: number; momentKgMm: number }, maximumKg: number | undefined): string => {
+    const line = hasArms
+      ? say.words`${name}: ${say.measure('mass', at.massKg)} at ${say.measure('arm', cgMm(at))}`
+      : `${name}: ${say.measure('mass', at.massKg)}`;
+    return maximumKg === undefined ? `${line}.` : say.words`${line}. Maximum ${say.measure('mass', maximumKg, MOST)}.`;
+  };
+  return [
+    state(say.words`Take-off`, takeOff, maximumMassKg),
+    ...(landing && path.length > 1 ? [state(say.words`After the planned burn`, landing, maximumLandingMassKg)] : []),
+  ];
+}
+
+/** What would bring it inside, in the units of the field that it is typed into; or how much has to go where no one change does. */
+function cureLines({ verdict, cures }: LoadingCheck, say: Printer, asked: readonly Asked[]): string[] {
+  if (cures.length > 0) return cures.map((cure) => cureLine(cure, say, asked));
+  if (verdict.state === 'too-heavy' || verdict.state === 'limit-exceeded')
+    return [say.words`No single change is enough: ${say.measure('mass', verdict.overKg, ENOUGH)} must go.`];
+  return verdict.state === 'outside' ? [say.words`No single change is enough.`] : [];
+}
+
+/** Steps are half units of the field, so the amount needs no rounding but where all that is there has to go. */
+function cureLine({ station, byKg }: Cure, say: Printer, asked: readonly Asked[]): string {
+  const field = asked.find(({ id }) => id === station);
+  const amount = say.asIs(Math.abs(byKg) / (field?.kgPerUnit ?? 1), 1, byKg < 0 ? 'least' : 'most');
+  const [name, much] = [field?.name ?? station, `${amount} ${field?.unit ?? say.unit('mass')}`];
+  return byKg < 0 ? say.words`Inside with less on ${name}: ${much}.` : say.words`Inside with more on ${name}: ${much}.`;
+}

@@ -1,0 +1,142 @@
+import { describe, expect, test } from 'vitest';
+import { type Answer, answerTo } from '../../site/client/loading/answer.ts';
+import { type Asked, entryOf, fieldsFor, hintOf } from '../../site/client/loading/fields.ts';
+import { type LoadingFacts, loadingFacts } from '../../worker/pack/loading-facts.ts';
+import { printerFor } from '../../worker/units/print.ts';
+import { RELEASABLE_AT } from '../gate/assess-record.ts';
+import { assessed, posted } from '../pack/fixture.ts';
+
+/** A page of a visit: what it says to what is typed into its fields, by their names. */
+async function page(name: string, change: (facts: LoadingFacts) => LoadingFacts = (facts) => facts) {
+  const { visit, results } = await assessed(posted(name), RELEASABLE_AT[name]);
+  const given = loadingFacts(visit, results);
+  if (!given) throw new Error('The visit has a loading');
+  const facts = change(JSON.parse(JSON.stringify(given)) as LoadingFacts);
+  const say = printerFor(facts.units);
+  const asked = fieldsFor(facts, say);
+  const field = (id: string): Asked => {
+    const found = asked.find((each) => each.id === id);
+    if (!found) throw new Error(`No field ${id}`);
+    return found;
+  };
+  const answer = (typed: Record<string, string>): Answer =>
+    answerTo(
+      Object.fromEntries(asked.map((each) => [each.id, entryOf(typed[each.id] ?? '', each)])),
+      facts,
+      asked,
+      say,
+    );
+  return { answer, field, hint: (id: string) => hintOf(field(id), say) };
+}
+
+const plain = (text: string): string => text.replaceAll('\u00a0', ' ');
+
+describe('the loading check', () => {
+  test('is never inside below the least pilot, and says by how much', async () => {
+    const { answer, hint } = await page('nose-wheel-full');
+    const { tone, head, station } = answer({ 'left-seat': '40', 'wing-tanks': '5', burn: '5' });
+    expect([tone, plain(head), station]).toEqual([
+      'outside',
+      'Left seat: 15.0 kg below the least pilot of 55.0 kg',
+      'left-seat',
+    ]);
+    expect(answer({ 'left-seat': '55', 'wing-tanks': '5', burn: '5' }).tone).toBe('inside');
+    expect(hint('left-seat')).toBe('at least 55, at most 110');
+    expect(hint('right-seat')).toBe('at most 110');
+    expect(hint('wing-tanks')).toBe('at most 78');
+  });
+
+  test('is never inside below the least pilot in pounds either', async () => {
+    const { answer, hint } = await page('weighing-only');
+    expect(answer({ 'left-seat': '80', 'wing-tank': '8', burn: '5' }).tone).toBe('outside');
+    expect(hint('left-seat')).toBe('at least 120, at most 240');
+  });
+
+  test('asks for the pilot first, whoever else is aboard', async () => {
+    const { answer } = await page('nose-wheel-full');
+    for (const typed of [
+      { 'right-seat': '82' },
+      { baggage: '10', 'wing-tanks': '40', burn: '10' },
+      { 'left-seat': '0' },
+    ]) {
+      const { tone, head, lines, check } = answer(typed as Record<string, string>);
+      expect([tone, head, lines, check]).toEqual(['neutral', 'Enter the pilot first.', [], undefined]);
+    }
+  });
+
+  test('is green before pilot, fuel and burn are given in no case', async () => {
+    const { answer } = await page('nose-wheel-full');
+    for (const typed of [
+      { 'left-seat': '85' },
+      { 'left-seat': '85', 'wing-tanks': '40' },
+      { 'left-seat': '85', burn: '0' },
+    ])
+      expect(answer(typed as Record<string, string>).tone).toBe('neutral');
+    expect(answer({ 'left-seat': '85', 'wing-tanks': '0', burn: '0' }).tone).toBe('inside');
+  });
+
+  test('says at once what no fuel can mend', async () => {
+    const { answer } = await page('nose-wheel-full');
+    expect(plain(answer({ 'left-seat': '120' }).head)).toBe('Over the limit of Left seat by 10.0 kg');
+  });
+
+  test('asks for neither fuel nor burn where the aircraft has no tank', async () => {
+    const { answer } = await page('trike', ({ aircraft, ...facts }) => ({
+      ...facts,
+      aircraft: { ...aircraft, stations: aircraft.stations.filter(({ kind }) => kind !== 'fuel') },
+    }));
+    expect(answer({ [(await pilotOf('trike')).id]: '85' }).tone).toBe('inside');
+  });
+
+  test('takes a number with the unit of its field, and says what cannot be', async () => {
+    const { answer, field } = await page('nose-wheel-full');
+    expect(entryOf('85 kg', field('left-seat'))).toEqual({ state: 'read', kg: 85, isBeyond: false });
+    expect(entryOf('85KG', field('left-seat'))).toEqual({ state: 'read', kg: 85, isBeyond: false });
+    expect(entryOf('85 lb', field('left-seat'))).toEqual({ state: 'unreadable' });
+    expect(entryOf('110.1', field('left-seat'))).toMatchObject({ state: 'read', isBeyond: true });
+    expect(answer({ 'left-seat': '-5' }).head).toBe('Not judged: Left seat cannot be negative.');
+    expect(plain(answer({ 'left-seat': '85', 'wing-tanks': '78.1' }).head)).toBe(
+      'Not judged: Wing tanks, usable fuel cannot be more than the tank holds, 78 l.',
+    );
+    expect(answer({ 'left-seat': '85', 'wing-tanks': '78', burn: '10' }).tone).toBe('inside');
+  });
+
+  test('says how much must go where no single change is enough', async () => {
+    const { answer } = await page('nose-wheel-full', (facts) => ({
+      ...facts,
+      aircraft: { ...facts.aircraft, maximumMassKg: 500, maximumZeroFuelMassKg: undefined },
+    }));
+    // 325.86 + 100 + 90 + 0.72 · 15 = 526.7 kg; of fuel and baggage only 10.8 kg could go, and the flight burns 14 l of it.
+    const { tone, head, lines } = answer({ 'left-seat': '100', 'right-seat': '90', 'wing-tanks': '15', burn: '14' });
+    expect([tone, plain(head)]).toEqual(['outside', 'Too heavy by 26.7 kg']);
+    expect(lines.map(plain)).toContain('No single change is enough: 26.7 kg must go.');
+  });
+
+  test('proposes what to take out in steps of the field, enough and not a step too much', async () => {
+    const { answer } = await page('nose-wheel-full');
+    const { lines } = answer({ 'left-seat': '110', 'right-seat': '90', baggage: '25', 'wing-tanks': '78', burn: '10' });
+    // 325.86 + 225 + 56.16 = 607.0 kg, of 600: 7.02 kg, or 9.75 l.
+    expect(lines.map(plain)).toContain('Inside with less on Wing tanks, usable fuel: 10 l.');
+    expect(lines.map(plain)).toContain('Inside with less on Baggage bay: 7.5 kg.');
+  });
+
+  test('holds the end of the planned burn to the landing mass', async () => {
+    const { answer } = await page('nose-wheel-full', (facts) => ({
+      ...facts,
+      aircraft: { ...facts.aircraft, maximumLandingMassKg: 500 },
+    }));
+    const typed = { 'left-seat': '90', 'right-seat': '70', 'wing-tanks': '50' };
+    const { tone, head, lines } = answer({ ...typed, burn: '20' });
+    // 325.86 + 160 + 36 − 14.4 = 507.5 kg
+    expect([tone, plain(head)]).toEqual(['outside', 'Over the limit of maximum landing mass by 7.5 kg']);
+    expect(lines.map(plain).join(' ')).toMatch(/After the planned burn: 507\.5 kg at 17\d\d mm\. Maximum 500\.0 kg\./);
+    expect(answer({ ...typed, burn: '31' }).tone).toBe('inside');
+  });
+});
+
+async function pilotOf(name: string) {
+  const { visit } = await assessed(posted(name), RELEASABLE_AT[name]);
+  const pilot = visit.aircraft.stations.find(({ kind }) => kind === 'pilot');
+  if (!pilot) throw new Error('The aircraft has a pilot');
+  return pilot;
+}

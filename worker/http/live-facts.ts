@@ -1,0 +1,55 @@
+import type { LoadingFacts } from '../pack/loading-facts.ts';
+import type { Assessed } from '../pipeline.ts';
+import { dateOf } from '../units/calendar.ts';
+import type { Printer } from '../units/print.ts';
+import { reached } from './answer.ts';
+import { openBefore } from './open-before.ts';
+import type { Call } from './route.ts';
+import { factsOf } from './sealed-facts.ts';
+import type { OwnedPack } from './sealed-file.ts';
+import { sealedRecord } from './sealed-record.ts';
+
+/** What holds as long as a pack is current. */
+interface LiveFacts {
+  /** Undefined where there is nothing to load. */
+  loading: LoadingFacts | undefined;
+  until: string;
+  /** What was due by a date that has passed since. */
+  past: { what: string; limit: string }[];
+  /** What the rules of today allow less of than the pack says, each in a sentence. */
+  tighter: string[];
+}
+
+/**
+ * What the core makes of the record of a pack today, over what stood open before it.
+ *
+ * @returns undefined where the record no longer fits the schema
+ */
+export async function assessedAsThen(call: Call, owned: OwnedPack): Promise<Assessed | undefined> {
+  const { name, pack } = owned;
+  const { issuedAt, number } = pack.summary;
+  const packs = reached(await call.world.archive.ledger(name, (ledger) => ledger.newestIssues()));
+  const before = packs.filter(({ summary }) => summary.number < number);
+  return sealedRecord(call, owned, issuedAt, { open: await openBefore(call, name, before) });
+}
+
+/** What loadings follow from, what is due first, and what has to be known of both: as the pack says, or as the rules of today allow less. */
+export async function liveFacts(
+  call: Call,
+  owned: OwnedPack,
+  { visit, results }: Assessed,
+  say: Printer,
+): Promise<LiveFacts> {
+  const { pipeline, world } = call;
+  const { summary } = owned.pack;
+  const due = pipeline.nextDue({ visit, results, say }, summary.issuedAt);
+  const today = dateOf(say.local(world.now().toISOString()));
+  const kept = (await factsOf(call, owned))?.owner;
+  const { loading, tighter } = pipeline.factsToday({ visit, results }, { kept, summary });
+  return {
+    loading,
+    until: due[0]?.limit ?? say.words`no limit in the record`,
+    past: due.filter(({ date }) => date !== undefined && date < today).map(({ what, limit }) => ({ what, limit })),
+    tighter: tighter.map((limit) => pipeline.tighterText(limit, visit, say)),
+  };
+}

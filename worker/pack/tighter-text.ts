@@ -1,0 +1,35 @@
+import type { Printer } from '../units/print.ts';
+import { hoursOnMeter } from '../visit/meter-name.ts';
+import type { Visit } from '../visit/visit.ts';
+import type { TighterLimit } from './tighter-limits.ts';
+import { landingsText } from './views/counts.ts';
+
+/** What a pack says and what today's rules allow, in a sentence. */
+export function tighterText(limit: TighterLimit, visit: Pick<Visit, 'meters'>, say: Printer): string {
+  const name = say.term(limit.name);
+  const [now, sealed] = valuesText(limit, visit, say);
+  return sealed === undefined
+    ? say.words`${name}: ${now} today; the pack does not say it`
+    : say.words`${name}: ${now} today; the pack says ${sealed}`;
+}
+
+function valuesText(limit: TighterLimit, visit: Pick<Visit, 'meters'>, say: Printer): [now: string, sealed?: string] {
+  const { quantity, now, sealed } = limit;
+  const isMeasure = quantity === 'mass' || quantity === 'volume' || quantity === 'arm';
+  if (isMeasure && typeof now === 'number' && typeof sealed === 'number') return say.apart(quantity, now, sealed);
+  const text = valueText(limit, now, visit, say);
+  return sealed === null ? [text] : [text, valueText(limit, sealed, visit, say)];
+}
+
+function valueText(
+  { quantity, meter }: TighterLimit,
+  value: number | string | null,
+  visit: Pick<Visit, 'meters'>,
+  say: Printer,
+): string {
+  if (value === null) return say.words`none allowed`;
+  if (typeof value === 'string') return say.date(value);
+  if (quantity === 'hours') return hoursOnMeter(visit, { hours: value, meter }, say, 'most');
+  if (quantity === 'landings') return landingsText(value, say);
+  return quantity === 'date' ? String(value) : say.measure(quantity, value);
+}

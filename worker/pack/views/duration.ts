@@ -1,0 +1,18 @@
+import type { Printer } from '../../units/print.ts';
+import { daysText } from './counts.ts';
+
+const HOUR_MIN = 60;
+/** From here on hours and minutes say nothing more. */
+const DAYS_FROM_MIN = 48 * HOUR_MIN;
+
+/**
+ * A stretch of time as people say it: minutes, hours and minutes, or whole days.
+ *
+ * @example durationText(460, say)  // '7 h 40 min'
+ */
+export function durationText(minutes: number, say: Printer): string {
+  if (minutes >= DAYS_FROM_MIN) return daysText(Math.floor(minutes / (24 * HOUR_MIN)), say);
+  const [hours, rest] = [Math.floor(minutes / HOUR_MIN), Math.floor(minutes % HOUR_MIN)];
+  const ofMinutes = `${say.plain(rest, 0)}\u00a0min`;
+  return hours === 0 ? ofMinutes : `${say.plain(hours, 0)}\u00a0h ${ofMinutes}`;
+}
