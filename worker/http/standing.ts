@@ -24,7 +24,8 @@ export interface Standing {
 export async function standing(call: Call): Promise<Standing> {
   const name = ledgerOf(call);
   const at = call.world.now().toISOString();
-  const ask = call.world.archive.ledger(name, (ledger) => ledger.visitAmongPacks(name.registration, visitOf(call)));
+  const visit = visitOf(call);
+  const ask = call.world.archive.ledger(name, (ledger) => ledger.visitAmongPacks(name.registration, visit));
   const among = reached(await ask);
   const kept = found(among.kept, 'such visit of this aircraft');
   const assessed = await assessedOr422(call, JSON.parse(kept.record), at, await archiveFacts(call, name, among));
