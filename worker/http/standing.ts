@@ -1,4 +1,4 @@
-import type { KeptVisit } from '../archive/ledger/ledger-calls.ts';
+import type { KeptVisit, VisitAmongPacks } from '../archive/ledger/ledger-calls.ts';
 import type { ArchiveFacts, Assessed, PackPlace } from '../pipeline.ts';
 import { found, reached } from './answer.ts';
 import { archiveFacts } from './archive-facts.ts';
@@ -23,12 +23,17 @@ export interface Standing {
  */
 export async function standing(call: Call): Promise<Standing> {
   const name = ledgerOf(call);
-  const at = call.world.now().toISOString();
   const visit = visitOf(call);
   const ask = call.world.archive.ledger(name, (ledger) => ledger.visitAmongPacks(name.registration, visit));
-  const among = reached(await ask);
+  return assessedAmong(call, reached(await ask));
+}
+
+/** The visit in the path as it stands, assessed: of this moment, which may be later than the one at which it was asked for. */
+export async function assessedAmong(call: Call, among: VisitAmongPacks): Promise<Standing> {
+  const at = call.world.now().toISOString();
   const kept = found(among.kept, 'such visit of this aircraft');
-  const assessed = await assessedOr422(call, JSON.parse(kept.record), at, await archiveFacts(call, name, among));
+  const facts = await archiveFacts(call, ledgerOf(call), among);
+  const assessed = await assessedOr422(call, JSON.parse(kept.record), at, facts);
   return { kept, assessed, place: among.place, at };
 }
 

@@ -86,6 +86,8 @@ export interface RequestKey {
 
 export interface CommitPack {
   workshop: string;
+  /** The turn that it was sealed in. */
+  turn: number | null;
   place: PackPlace;
   /** Version of the visit that was read and sealed. */
   version: number;
@@ -170,6 +172,11 @@ export interface VisitAmongPacks {
   place: PackPlace;
 }
 
+/** The same, and the turn to seal it; null where it is released as it stands. */
+export interface VisitToSeal extends VisitAmongPacks {
+  turn: number | null;
+}
+
 /** A pack, the newest issue of its number, and what became of that. */
 export interface TracedPack extends Aftermath {
   pack: KeptPack;
@@ -226,6 +233,9 @@ export interface LedgerCalls {
   keep(request: KeepVisit): Promise<KeepOutcome>;
   /** Writes nothing. */
   visitAmongPacks(registration: string, visit: string): Promise<VisitAmongPacks>;
+  /** The same once it is its turn to be sealed. The turn is given back by `commit` or `leaveTurn`, and ends by itself after a while. */
+  visitToSeal(registration: string, visit: string): Promise<VisitToSeal>;
+  leaveTurn(turn: number): Promise<void>;
   /** The newest issue of every pack, the oldest first. */
   newestIssues(): Promise<KeptPack[]>;
   commit(request: CommitPack): Promise<CommitOutcome>;

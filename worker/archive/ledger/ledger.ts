@@ -15,6 +15,7 @@ import * as outbox from './outbox.ts';
 import * as packs from './packs-table.ts';
 import { earlierRequest, rememberRequest } from './requests-table.ts';
 import { refusalToRestore, writeRestoration } from './restoration.ts';
+import { SealingTurn } from './sealing-turn.ts';
 import * as visits from './visits-table.ts';
 
 /** What a request comes to: an answer at once, or an event with the change that goes with it and the answer after it. */
@@ -30,6 +31,7 @@ const STANDING = 'standing';
 export class Ledger extends DurableObject<Bindings> implements Calls.LedgerCalls {
   readonly #storage: DurableObjectStorage;
   readonly #inTurn = turns();
+  readonly #sealing = new SealingTurn();
   #hasTables: boolean;
 
   constructor(state: DurableObjectState, env: Bindings) {
@@ -83,9 +85,25 @@ export class Ledger extends DurableObject<Bindings> implements Calls.LedgerCalls
   }
 
   async visitAmongPacks(registration: string, visit: string): Promise<Calls.VisitAmongPacks> {
+    return this.#among(registration, visit);
+  }
+
+  #among(registration: string, visit: string): Calls.VisitAmongPacks {
     const kept = visits.visitAt(this.#sql, visit);
     const place = packs.placeFor(this.#sql, registration, visit);
     return { kept, ...packs.aroundVisit(this.#sql, visit), place };
+  }
+
+  async visitToSeal(registration: string, visit: string): Promise<Calls.VisitToSeal> {
+    while (this.#sealing.held) await this.#sealing.held;
+    // Without another wait: whoever waited beside this one finds the turn taken.
+    const among = this.#among(registration, visit);
+    const isOwed = among.kept !== null && among.kept.state !== 'released';
+    return { ...among, turn: isOwed ? this.#sealing.take() : null };
+  }
+
+  async leaveTurn(turn: number): Promise<void> {
+    this.#sealing.leave(turn);
   }
 
   async newestIssues(): Promise<Calls.KeptPack[]> {
@@ -109,6 +127,7 @@ export class Ledger extends DurableObject<Bindings> implements Calls.LedgerCalls
       const body = { pack: place.pack, visit: place.visit, version, ...digests, entriesSha256: null };
       return { event: eventBy(actor, 'pack-sealed', at, body), change: () => this.#writePack(request) };
     });
+    if (request.turn !== null) this.#sealing.leave(request.turn);
     if (outcome.kind === 'sealed') await this.#storage.setAlarm(Date.now());
     return outcome;
   }

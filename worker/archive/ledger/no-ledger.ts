@@ -1,15 +1,14 @@
 import { GENESIS } from './chain.ts';
-import type { LedgerCalls } from './ledger-calls.ts';
+import type { LedgerCalls, VisitAmongPacks } from './ledger-calls.ts';
 
 /** What an aircraft answers that nobody ever kept a record of. */
 export const NO_LEDGER: LedgerCalls = {
   overview: async () => ({ visits: 0, packs: 0, newest: null, head: { seq: 0, digest: GENESIS } }),
   visit: async () => null,
   visits: async () => ({ items: [], next: null }),
-  async visitAmongPacks(registration, visit) {
-    const place = { pack: `${registration}-P1-1`, number: 1, issue: 1, visit, before: [] };
-    return { kept: null, before: [], after: [], place };
-  },
+  visitAmongPacks: async (registration, visit) => visitOfNone(registration, visit),
+  visitToSeal: async (registration, visit) => ({ ...visitOfNone(registration, visit), turn: null }),
+  leaveTurn: async () => undefined,
   newestIssues: async () => [],
   repeated: async () => ({ kind: 'first' }),
   pack: async () => null,
@@ -33,4 +32,9 @@ export const NO_LEDGER: LedgerCalls = {
 /** Whoever writes to a ledger says that it may begin. */
 function unbegun(): never {
   throw new Error('Cannot write to a ledger that was not begun');
+}
+
+function visitOfNone(registration: string, visit: string): VisitAmongPacks {
+  const place = { pack: `${registration}-P1-1`, number: 1, issue: 1, visit, before: [] };
+  return { kept: null, before: [], after: [], place };
 }

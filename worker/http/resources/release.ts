@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import type { KeptPack, PackDigests, RequestKey } from '../../archive/ledger/ledger-calls.ts';
+import type { KeptPack, PackDigests, RequestKey, VisitToSeal } from '../../archive/ledger/ledger-calls.ts';
 import { LIMITS } from '../../limits.ts';
 import { sha256 } from '../../pack/digest.ts';
 import type { AttachedFiles, SealedPack } from '../../pipeline.ts';
@@ -9,12 +9,12 @@ import { attachedFiles } from '../attached.ts';
 import { requireMatch } from '../conditions.ts';
 import { keyReused, requestKeyOf } from '../idempotency.ts';
 import { actorOf, requireReleaser } from '../in-whose-name.ts';
-import { ledgerOf } from '../params.ts';
+import { ledgerOf, visitOf } from '../params.ts';
 import { Refusal } from '../problem.ts';
 import { requestBody } from '../request-body.ts';
 import type { Call, Operation } from '../route.ts';
 import { PackAnswer } from '../schemas.ts';
-import { standing } from '../standing.ts';
+import { assessedAmong } from '../standing.ts';
 import { sealKeyOf, workshopName } from '../workshop-seal.ts';
 import { packAnswer } from './packs.ts';
 
@@ -96,15 +96,35 @@ async function standingAnswer(call: Call, pack: KeptPack, request: RequestKey | 
   return answer(pack, 200);
 }
 
-/** One attempt: read, seal, store the blobs, then commit. Undefined when the ledger moved between reading and committing. */
+/** One attempt, in its turn: read, seal, store the blobs, then commit. Undefined when the ledger moved between reading and committing. */
 async function tryRelease(
   call: Call,
+  request: ReleaseRequest,
+  key: RequestKey | undefined,
+): Promise<Response | undefined> {
+  const name = ledgerOf(call);
+  const visit = visitOf(call);
+  const { archive } = call.world;
+  const among = reached(await archive.ledger(name, (ledger) => ledger.visitToSeal(name.registration, visit)));
+  try {
+    return await releaseInTurn(call, among, request, key);
+  } catch (error) {
+    const { turn } = among;
+    // Others need not wait until it ends by itself.
+    if (turn !== null) await archive.ledger(name, (ledger) => ledger.leaveTurn(turn));
+    throw error;
+  }
+}
+
+async function releaseInTurn(
+  call: Call,
+  among: VisitToSeal,
   { by, knowsOfNoHazard }: ReleaseRequest,
   request: RequestKey | undefined,
 ): Promise<Response | undefined> {
   const { world, pipeline, caller } = call;
   const name = ledgerOf(call);
-  const { kept, assessed, place, at } = await standing(call);
+  const { kept, assessed, place, at } = await assessedAmong(call, among);
   requireMatch(call.request, assessed.assessmentSha256, 'the assessment');
   const { pack: released } = kept;
   if (kept.state === 'released' && released !== null) {
@@ -128,7 +148,7 @@ async function tryRelease(
   // From here on an empty ledger of this aircraft is one that was lost.
   reached(await world.archive.workshop(id, (calls) => calls.noteKept(name.registration)));
   const sealed = { place, version: kept.version, digests, summary, actor: actorOf(call), at };
-  const commit = { workshop: id, ...sealed, ...(request && { request }) };
+  const commit = { workshop: id, turn: among.turn, ...sealed, ...(request && { request }) };
   const committed = reached(await world.archive.ledger(name, (ledger) => ledger.commit(commit)));
   if (committed.kind === 'moved') return undefined;
   if (committed.kind === 'clock-behind') return waitForClock(world, committed.lastAt);
