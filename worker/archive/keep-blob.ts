@@ -6,8 +6,13 @@ import { sha256 } from '../pack/digest.ts';
  */
 export async function keepBlob(bucket: R2Bucket, key: string, digest: string, bytes: Uint8Array): Promise<void> {
   const standing = await storedAt(bucket, key, digest);
-  if (standing.kind !== 'whole') await bucket.put(key, bytes, { sha256: digest });
+  if (standing.kind === 'whole') return;
+  // Never over what somebody else wrote meanwhile: that may be on the disk already, and named by a ledger.
+  const onlyIf = standing.kind === 'none' ? { onlyIf: NOTHING_STANDS } : {};
+  await bucket.put(key, bytes, { sha256: digest, ...onlyIf });
 }
+
+const NOTHING_STANDS = new Headers({ 'If-None-Match': '*' });
 
 /** What stands under a key. */
 export type Stored = { kind: 'whole'; bytes: Uint8Array } | { kind: 'none' } | { kind: 'damaged' };
