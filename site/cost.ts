@@ -102,7 +102,12 @@ export const ASSUMED = {
     unit: 'ms',
     basis: '6 measured, full demo (`npm run bench`); rounded up',
   },
-  sealMs: { what: 'CPU of a release', value: 200, unit: 'ms', basis: '150 to 200 measured, full demo (`npm run bench`)' },
+  sealMs: {
+    what: 'CPU of a release',
+    value: 200,
+    unit: 'ms',
+    basis: '150 to 200 measured, full demo (`npm run bench`)',
+  },
   otherMs: {
     what: 'CPU of any other request',
     value: 2,
