@@ -7,7 +7,7 @@ export interface Bindings {
   LEDGER: DurableObjectNamespace<Ledger>;
   /** One object a workshop: who may come in. */
   WORKSHOP: DurableObjectNamespace<Workshop>;
-  /** Blobs under their digest, and pointers from links to ledgers. */
+  /** Sealed files by workshop and digest, files that were handed in or brought, and pointers from links and files to ledgers. */
   BLOBS: R2Bucket;
   /** Index of all packs, for lists only. */
   INDEX: D1Database;

@@ -16,7 +16,7 @@ const GROUPS: readonly [id: string, title: string, RegExp][] = [
   ['links', 'Links to a pack', /\/links/],
   ['packs', 'Sealed packs', /^\/v1\/packs/],
   ['readers', 'What a link opens', /^\/p\//],
-  ['keys', 'Workshops and keys', /^\/v1\/(workshops|keys|seal-keys)/],
+  ['keys', 'Workshops, people and keys', /^\/v1\/(workshops|people|keys|seal-keys)/],
   ['service', 'The service itself', /./],
 ];
 
@@ -56,6 +56,6 @@ export const api: Page = {
 ${GROUPS.map(group)}
 <h2 id="problems">Kinds of problem</h2>
 <p>Every refusal is <code>application/problem+json</code> (RFC 9457). The slug at the end of <code>type</code> never changes its meaning.
-Any call can answer <code>malformed-request</code>, <code>not-found</code>, <code>internal</code> and <code>unavailable</code>; one that needs a key, <code>unauthorized</code> and <code>forbidden</code>.</p>
+Any call can answer <code>malformed-request</code>, <code>not-found</code>, <code>internal</code> and <code>unavailable</code>; one that reads what is stored, <code>damaged</code>; one that needs a key, <code>unauthorized</code>, <code>forbidden</code> and <code>too-many-requests</code>.</p>
 <dl class="answers wide">${problemRows}</dl>`,
 };

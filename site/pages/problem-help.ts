@@ -6,11 +6,13 @@ export const PROBLEM_HELP: Readonly<Record<ProblemKind, string>> = {
   'malformed-request': 'Correct the address, the query or the header that the detail names, then send it again.',
   'malformed-json': 'Line and column say where the text stops being JSON. Write the body with a JSON library.',
   unauthorized: 'Send Authorization: Bearer with a key of the workshop. A revoked key is refused like an unknown one.',
-  forbidden: 'The key is good but lacks the scope that the call needs. Ask whoever keeps the keys for one that has it.',
+  forbidden:
+    'The key is good, and does not allow this; the detail says why. It lacks a scope: ask whoever keeps the keys for one that has it. Or it is in the hand of a person: that person releases and withdraws in their own name alone, while the table of people of the workshop has them.',
   'not-found': 'Check the address. What belongs to another workshop looks the same as what does not exist.',
   'method-not-allowed': 'The Allow header lists what can be done at this address.',
   'not-acceptable': 'Ask for one of the forms that the detail names, or leave Accept out.',
-  conflict: 'Somebody else wrote at the same moment. Read again, look at what changed, and send again.',
+  conflict:
+    'The detail says which it is. Somebody else wrote at the same moment: read again, look at what changed, and send again. The pack was withdrawn: amend the record with what was wrong, and release that; it becomes the next issue. The clock of the service is behind the last entry of the ledger: whoever runs the service sets the clock right, then send the same request again. A file was cleared away: hand it in again. In every other case nothing was done, and sending it again changes nothing.',
   'workshop-exists': 'The name is taken. The keys of that workshop are made by one of its own keys.',
   'release-blocked':
     'Read the findings. What blocks must be put right in the record; a caution needs a named person who answers for it with a reason.',
@@ -34,6 +36,6 @@ export const PROBLEM_HELP: Readonly<Record<ProblemKind, string>> = {
   internal:
     'Nothing you sent should cause this. Try once more; if it stays, tell whoever runs the service when it happened.',
   damaged:
-    'What is stored is not what was kept, and is shown to nobody. Run npx slipmark scrub to see all that is damaged, and bring the files back from an export with npx slipmark import.',
+    'What is stored is not what was kept, and is shown to nobody. Do not post an aircraft anew whose ledger was lost: packs that were given out would stand beside it. Whoever runs the service finds all that is damaged with npx slipmark scrub, and brings it back from an export with npx slipmark import.',
   unavailable: 'Nothing was lost. Wait as long as Retry-After says, then send the same request again.',
 };

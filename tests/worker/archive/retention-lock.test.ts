@@ -1,7 +1,7 @@
 import { env } from 'cloudflare:workers';
 import { expect, test } from 'vitest';
 import { cloudWorld } from '../../../worker/world.ts';
-import { keep, release, testService } from '../service.ts';
+import { keep, RECORD, release, testService, VISIT } from '../service.ts';
 
 type Method = (...values: unknown[]) => unknown;
 
@@ -21,9 +21,10 @@ const locked: R2Bucket = new Proxy(env.BLOBS, {
 
 test('packs are sealed under a retention lock, also where one of their files stands there already', async () => {
   const { archive } = cloudWorld({ ...env, BLOBS: locked });
-  // Two workshops with the same record: its file is kept once.
-  for (const service of [await testService({ world: { archive } }), await testService({ world: { archive } })]) {
-    await keep(service);
-    expect((await release(service)).status).toBe(201);
+  const service = await testService({ world: { archive } });
+  // Two visits with the same record: its file is kept once.
+  for (const visit of [VISIT, `${VISIT}-again`]) {
+    await keep(service, RECORD, visit);
+    expect((await release(service, {}, visit)).status).toBe(201);
   }
 });
