@@ -10,18 +10,29 @@ export function hasTables(storage: DurableObjectStorage): boolean {
  * Brings the tables of a Durable Object up to date. The number of steps taken is kept beside the tables, because the storage
  * of an object does not offer `PRAGMA user_version`. It never goes down: code that is older than the tables leaves them as they
  * are, and newer code does not take its steps twice. Writes nothing where nothing is to be done, so that a full disk can be read.
+ *
+ * It is kept twice, because the code of the first edition sets `schemaVersion` to the number of steps that it knows itself.
  */
 export function migrate(storage: DurableObjectStorage, migrations: readonly Migration[]): void {
   const taken = hasTables(storage) ? stepsTaken(storage) : undefined;
   if (taken !== undefined && taken >= migrations.length) return;
   storage.transactionSync(() => {
-    if (taken === undefined) storage.sql.exec('CREATE TABLE IF NOT EXISTS schemaVersion (version INTEGER NOT NULL)');
-    if (taken === undefined) storage.sql.exec('INSERT INTO schemaVersion VALUES (0)');
+    for (const table of COUNTS) {
+      storage.sql.exec(`CREATE TABLE IF NOT EXISTS ${table} (version INTEGER NOT NULL)`);
+      storage.sql.exec(`INSERT INTO ${table} SELECT 0 WHERE NOT EXISTS (SELECT 1 FROM ${table})`);
+    }
     for (const step of migrations.slice(taken ?? 0)) storage.sql.exec(step);
-    storage.sql.exec('UPDATE schemaVersion SET version = max(version, ?)', migrations.length);
+    for (const table of COUNTS) storage.sql.exec(`UPDATE ${table} SET version = max(version, ?)`, migrations.length);
   });
 }
 
-function stepsTaken(storage: DurableObjectStorage): number | undefined {
-  return storage.sql.exec<{ version: number }>('SELECT version FROM schemaVersion').toArray()[0]?.version;
+const COUNTS = ['schemaVersion', 'stepsTaken'] as const;
+
+function stepsTaken(storage: DurableObjectStorage): number {
+  const names = `SELECT name FROM sqlite_master WHERE name IN ('${COUNTS.join("', '")}')`;
+  const counts = storage.sql.exec<{ name: string }>(names).toArray();
+  const versions = counts.flatMap(({ name }) =>
+    storage.sql.exec<{ version: number }>(`SELECT version FROM ${name}`).toArray(),
+  );
+  return Math.max(0, ...versions.map(({ version }) => version));
 }

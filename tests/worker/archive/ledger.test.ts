@@ -86,6 +86,31 @@ describe('migrate()', () => {
     });
   });
 
+  test('takes no step twice after the first edition counted them back', async () => {
+    const ledger = env.LEDGER.get(env.LEDGER.idFromName('migrations, first edition'));
+    await runInDurableObject(ledger, async (_instance, { storage }) => {
+      const { sql } = storage;
+      migrate(storage, NEWER);
+      // What the first edition does when it opens a ledger (its own code, shortened).
+      sql.exec('UPDATE schemaVersion SET version = ?', 2);
+      migrate(storage, NEWER);
+      expect(sql.exec('SELECT x FROM later').toArray()).toEqual([{ x: 1 }]);
+    });
+  });
+
+  test('goes on from the tables of the first edition', async () => {
+    const ledger = env.LEDGER.get(env.LEDGER.idFromName('migrations, from the first edition'));
+    await runInDurableObject(ledger, async (_instance, { storage }) => {
+      const { sql } = storage;
+      sql.exec('CREATE TABLE schemaVersion (version INTEGER NOT NULL)');
+      sql.exec('INSERT INTO schemaVersion VALUES (2)');
+      for (const step of LEDGER_MIGRATIONS.slice(0, 2)) sql.exec(step);
+      migrate(storage, NEWER);
+      expect(sql.exec('SELECT isShared FROM packs').toArray()).toEqual([]);
+      expect(sql.exec('SELECT version FROM stepsTaken').toArray()).toEqual([{ version: NEWER.length }]);
+    });
+  });
+
   test('writes nothing where every step was taken, so that a full disk is read', async () => {
     const ledger = env.LEDGER.get(env.LEDGER.idFromName('migrations, full'));
     await runInDurableObject(ledger, async (_instance, { storage }) => {
