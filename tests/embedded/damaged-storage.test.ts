@@ -1,7 +1,10 @@
-import { readdirSync, readFileSync, rmSync, truncateSync, writeFileSync } from 'node:fs';
+import { readdirSync, readFileSync, rmSync, statSync, truncateSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import type { VisitRecord } from '../../worker/client/client.ts';
 import { bytesAt, digestOf, filesUnder } from '../../worker/embedded/moving/folder.ts';
+import { importFolder } from '../../worker/embedded/moving/import-folder.ts';
+import { smallRecord } from '../faults/small-visit.ts';
 import { type OpenEdition, openEdition } from '../kept/open-edition.ts';
 import { type Outcome, runCommand } from './run-command.ts';
 
@@ -69,4 +72,41 @@ describe('storage that was damaged on the disk', () => {
     const contents = (at: string) => new Map(filesUnder(at).map((path) => [path, digestOf(bytesAt(at, path))]));
     expect(contents(out)).toEqual(contents(edition.exported));
   });
+});
+
+test('an import into a workshop that has another ledger of one aircraft brings all the others', async () => {
+  const body = smallRecord('Q-WGT', 'Of another workshop') as unknown as VisitRecord;
+  await edition.empty.putVisit({ registration: 'Q-WGT', visit: 'other', body });
+  const imported = await importFolder(edition.empty, edition.exported);
+  expect(imported.filter(({ isRefused }) => isRefused)).toEqual([
+    {
+      registration: 'Q-WGT',
+      packs: 0,
+      isNew: false,
+      isRefused: true,
+      remarks: ['Q-WGT: something else is kept of it there; nothing was brought'],
+    },
+  ]);
+  expect(imported.filter(({ isNew }) => isNew).length).toBe(imported.length - 1);
+});
+
+test('a damaged ledger is said as damage, named by scrub and export, and stops nothing else', async () => {
+  await edition.close();
+  edition = await openEdition('first-edition', 20_187, (storage) => {
+    const folder = join(storage, 'objects/slipmark-Ledger');
+    const [ledger = ''] = readdirSync(folder).filter((name) => readFileSync(join(folder, name)).includes('Q-TRN-P1-1'));
+    const file = join(folder, ledger.replace(/-wal$/, ''));
+    for (const beside of ['-wal', '-shm']) rmSync(file + beside, { force: true });
+    writeFileSync(file, Buffer.alloc(statSync(file).size, 7));
+  });
+  const answer = await edition.client.getAircraft({ registration: 'Q-TRN' }).catch((error: unknown) => error);
+  expect(answer).toMatchObject({ status: 500, type: '/problems/damaged' });
+  const scrubbed = await run('scrub');
+  expect([scrubbed.code, scrubbed.stdout.match(/DAMAGED.*/g)], scrubbed.stderr).toEqual([
+    1,
+    ['DAMAGED: the ledger of Q-TRN is damaged'],
+  ]);
+  const out = join(edition.folder, 'rest');
+  expect((await run('export', '--out', out)).stdout).toContain('DAMAGED: the ledger of Q-TRN is damaged');
+  expect(filesUnder(out)).toContain('aircraft/Q-DEU/packs/Q-DEU-P1-1/pack.pdf');
 });

@@ -224,8 +224,8 @@ describe('moving house', () => {
   test('an import and an export again give the same bytes, and a release continues them', async () => {
     const imported = await importFolder(slipmark({ ...two.fresh, fetch: breaking() }), folder);
     expect(imported).toEqual([
-      { registration: 'Q-SLM', packs: 2, isNew: true, remarks: [] },
-      { registration: 'Q-WGT', packs: 0, isNew: true, remarks: [] },
+      { registration: 'Q-SLM', packs: 2, isNew: true, isRefused: false, remarks: [] },
+      { registration: 'Q-WGT', packs: 0, isNew: true, isRefused: false, remarks: [] },
     ]);
     const again = join(two.folder, 'from-fresh');
     await exportFolder(two.fresh.client, again);
@@ -243,6 +243,16 @@ describe('moving house', () => {
     const bothKeys = JSON.parse(textAt(continued, 'keys.json'));
     expect(bothKeys.keys).toHaveLength(2);
     expect((await checkFolder(continued, bothKeys)).defects).toEqual([]);
-    await expect(importFolder(two.fresh.client, folder)).rejects.toThrow('something else is kept of it');
+
+    // What goes on from the folder is left as it is, and so are rights that ended since.
+    const [jonas] = (await two.fresh.client.listPeople()).body.items;
+    if (!jonas) throw new Error('The table of people must have come along');
+    const { id, name, capacity, licence, scope, from } = jonas;
+    const ended = { name, capacity, licence, scope, from, until: '2026-11-01' };
+    await two.fresh.client.putPerson({ person: id, body: ended });
+    const [goesOn] = await importFolder(two.fresh.client, folder);
+    expect(goesOn).toMatchObject({ isNew: false, isRefused: false });
+    expect(goesOn?.remarks).toEqual(['Q-SLM: 2 later entries stand there, which the folder does not have']);
+    expect((await two.fresh.client.listPeople()).body.items).toMatchObject([{ id, until: '2026-11-01' }]);
   });
 });

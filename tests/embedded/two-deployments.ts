@@ -73,6 +73,11 @@ async function giveItAPast(client: Slipmark): Promise<void> {
   await client.withdrawPack({ pack: 'Q-SLM-P1-1', body: withdrawal });
   const body = readFixture('visits/weighing-only') as VisitRecord;
   await client.putVisit({ registration: 'Q-WGT', visit: 'weighing', body });
+  const { people } = (await client.getVisit(DEMO)).body;
+  const jonas = people.find(({ id }) => id === 'jonas');
+  if (!jonas) throw new Error('The demo must have jonas');
+  const { name, capacity, authorisation: licence = null, scope, validUntil: until = null } = jonas;
+  await client.putPerson({ person: 'jonas', body: { name, capacity, licence, scope, from: null, until } });
 }
 
 /** Amends the visit of the demo and releases it. */

@@ -19,10 +19,16 @@ export interface OpenEdition extends Edition {
   close(): Promise<void>;
 }
 
-export async function openEdition(name: string, firstPort: number): Promise<OpenEdition> {
+/** @param spoil does something to its storage before it is served */
+export async function openEdition(
+  name: string,
+  firstPort: number,
+  spoil: (storage: string) => void = () => undefined,
+): Promise<OpenEdition> {
   const edition = editionNamed(name);
   const folder = mkdtempSync(join(tmpdir(), 'slipmark-kept-'));
   cpSync(join(EDITIONS, name, 'storage'), join(folder, 'storage'), { recursive: true });
+  spoil(join(folder, 'storage'));
   const script = await bundle();
   const services: Embedded[] = [];
   const start = async (storage: string): Promise<string> => {

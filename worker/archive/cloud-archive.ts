@@ -34,28 +34,41 @@ export class CloudArchive implements Archive {
   ledger<T>(
     { workshop, registration }: LedgerName,
     question: (ledger: LedgerCalls) => Promise<T>,
-    { mayBegin = false }: Asking = {},
-  ) {
+    asking: Asking = {},
+  ): Promise<Reached<T>> {
     const { LEDGER } = this.#env;
     const id = LEDGER.idFromName(`${workshop}/${registration}`);
-    return reached(async () => {
-      const isThere = mayBegin || (await this.#machine.hasObject('Ledger', id.toString()));
-      // The stub has the methods of the object; its generated type wraps each answer in ways that plain data does not need.
-      return question(isThere ? (LEDGER.get(id) as unknown as LedgerCalls) : NO_LEDGER);
-    }, isOurFault);
+    // The stub has the methods of the object; its generated type wraps each answer in ways that plain data does not need.
+    const calls = (isThere: boolean) => (isThere ? (LEDGER.get(id) as unknown as LedgerCalls) : NO_LEDGER);
+    const object = { className: 'Ledger', id: id.toString(), name: `ledger of ${registration}` } as const;
+    return this.#asked(object, asking, (isThere) => question(calls(isThere)));
   }
 
   workshop<T>(
     workshop: string,
     question: (calls: WorkshopCalls) => Promise<T>,
-    { mayBegin = false }: Asking = {},
+    asking: Asking = {},
   ): Promise<Reached<T>> {
     const { WORKSHOP } = this.#env;
     const id = WORKSHOP.idFromName(workshop);
-    return reached(async () => {
-      const isThere = mayBegin || (await this.#machine.hasObject('Workshop', id.toString()));
-      return question(isThere ? (WORKSHOP.get(id) as unknown as WorkshopCalls) : NO_WORKSHOP);
-    }, isOurFault);
+    const calls = (isThere: boolean) => (isThere ? (WORKSHOP.get(id) as unknown as WorkshopCalls) : NO_WORKSHOP);
+    const object = { className: 'Workshop', id: id.toString(), name: `workshop ${workshop}` } as const;
+    return this.#asked(object, asking, (isThere) => question(calls(isThere)));
+  }
+
+  /** Asks an object that was begun, or what stands for one that was not. One that is damaged is said to be. */
+  async #asked<T>(
+    { className, id, name }: { className: 'Ledger' | 'Workshop'; id: string; name: string },
+    { mayBegin = false }: Asking,
+    ask: (isThere: boolean) => Promise<T>,
+  ): Promise<Reached<T>> {
+    const outcome = await reached(
+      async () => ask(mayBegin || (await this.#machine.hasObject(className, id))),
+      (error) => isOurFault(error) && !IS_DAMAGED.test(error.message),
+    );
+    if (outcome.ok || outcome.reason === 'damaged') return outcome;
+    const isDamaged = IS_DAMAGED.test(outcome.cause) || (await this.#machine.isDamaged(className, id).catch(() => false));
+    return isDamaged ? { ok: false, reason: 'damaged', what: name } : outcome;
   }
 
   /** R2 checks the bytes against the digest that they are stored under. */
@@ -219,18 +232,24 @@ const placesOf = ({ workshop, sha256, isShared = false }: BlobName): string[] =>
 const DISK_FAILS = /SQLITE_(?:FULL|READONLY|IOERR|CANTOPEN)/;
 
 /** An exception inside an object is a fault of this code; anything else is the way to the object, or the disk under it. */
-const isOurFault = (error: unknown): boolean =>
-  error instanceof Error &&
+const isOurFault = (error: Error): boolean =>
   'remote' in error &&
   error.remote === true &&
   !('overloaded' in error && error.overloaded) &&
   !DISK_FAILS.test(error.message);
 
-async function reached<T>(act: () => Promise<T>, isFault: (error: unknown) => boolean = () => false) {
+/** What SQLite says of a database that is damaged, or is none any more. */
+const IS_DAMAGED = /SQLITE_(?:CORRUPT|NOTADB)/;
+
+async function reached<T>(
+  act: () => Promise<T>,
+  isFault: (error: Error) => boolean = () => false,
+): Promise<Reached<T>> {
   try {
-    return { ok: true, value: await act() } as const;
-  } catch (error) {
+    return { ok: true, value: await act() };
+  } catch (thrown) {
+    const error = thrown instanceof Error ? thrown : new Error(String(thrown));
     if (isFault(error)) throw error;
-    return { ok: false, reason: 'unavailable', cause: error instanceof Error ? error.message : String(error) } as const;
+    return { ok: false, reason: 'unavailable', cause: error.message };
   }
 }

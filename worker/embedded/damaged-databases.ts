@@ -32,7 +32,8 @@ function foldersIn(folder: string): string[] {
   return entries.filter((entry) => entry.isDirectory()).map(({ name }) => join(folder, name));
 }
 
-function isDamaged(file: string): boolean {
+/** Whether a database is damaged, or is none any more. */
+export function isDamaged(file: string): boolean {
   if (!existsSync(file)) return false;
   try {
     const database = new DatabaseSync(file, { readOnly: true });

@@ -2,6 +2,7 @@ import { closeSync, existsSync, fsyncSync, openSync, readdirSync } from 'node:fs
 import { join } from 'node:path';
 import { DatabaseSync } from 'node:sqlite';
 import { Response } from 'miniflare';
+import { isDamaged } from './damaged-databases.ts';
 
 /** Where the runtime keeps objects and the bucket in a storage folder. */
 export interface StoragePlaces {
@@ -9,6 +10,8 @@ export interface StoragePlaces {
   blobs: string;
   bucket: string;
 }
+
+const OBJECT = /^\/objects\/(Ledger|Workshop)\/([0-9a-f]{64})(\/damage)?$/;
 
 /** As much of a request as is answered here. */
 interface Asked {
@@ -23,10 +26,11 @@ interface Asked {
 export function machineFor(places: StoragePlaces): (request: Asked) => Promise<Response> {
   return async (request) => {
     const { pathname } = new URL(request.url);
-    const [, className, id] = /^\/objects\/(Ledger|Workshop)\/([0-9a-f]{64})$/.exec(pathname) ?? [];
+    const [, className, id, damage] = OBJECT.exec(pathname) ?? [];
     if (className) {
-      const isBegun = existsSync(join(places.objects, `slipmark-${className}`, `${id}.sqlite`));
-      return new Response(null, { status: isBegun ? 204 : 404 });
+      const database = join(places.objects, `slipmark-${className}`, `${id}.sqlite`);
+      const isSo = damage === undefined ? existsSync(database) : isDamaged(database);
+      return new Response(null, { status: isSo ? 204 : 404 });
     }
     if (pathname !== '/settle') return new Response(null, { status: 404 });
     try {

@@ -10,6 +10,7 @@ type Content = NonNullable<Operation['answers'][number]['content']>[string];
 /** What every path parameter is. */
 const PARAMETERS: Readonly<Record<string, string>> = {
   registration: 'Registration of the aircraft, as Q-SLM',
+  person: 'Identifier of the person, as jonas',
   visit: 'Name that the shop gives to the visit: letters, digits, dot, hyphen, underscore, at most 40',
   document: 'Identifier of a document of the pack, as owner-summary',
   sha256: 'SHA-256 in 64 lower-case hexadecimal digits',
@@ -72,7 +73,7 @@ function operationOf(access: Access, operation: Operation): Json {
 }
 
 function responsesOf(access: Access, { answers, problems = [] }: Operation): Json {
-  const always: ProblemKind[] = ['malformed-request', 'not-found', 'internal', 'unavailable'];
+  const always: ProblemKind[] = ['malformed-request', 'not-found', 'internal', 'damaged', 'unavailable'];
   const guarded: ProblemKind[] = access === 'public' ? [] : ['unauthorized', 'forbidden', 'too-many-requests'];
   const byStatus = Map.groupBy([...always, ...guarded, ...problems], (kind) => PROBLEM_KINDS[kind].status);
   const responses: Record<string, Json> = {};

@@ -7,7 +7,7 @@ export const PROBLEM_KINDS = {
   'not-found': { status: 404, title: 'There is nothing here' },
   'method-not-allowed': { status: 405, title: 'This cannot be done here' },
   'not-acceptable': { status: 406, title: 'It does not exist in the form asked for' },
-  conflict: { status: 409, title: 'Something changed at the same time' },
+  conflict: { status: 409, title: 'That does not go with how things stand' },
   'workshop-exists': { status: 409, title: 'The workshop exists already' },
   'release-blocked': { status: 409, title: 'The aircraft cannot be released yet' },
   'precondition-failed': { status: 412, title: 'It is no longer what you read' },

@@ -222,6 +222,12 @@ export interface Restoration {
   packs: KeptPack[];
 }
 
+/** Every pack of an aircraft with the digest of its file, and the digest of the token of every link that was not revoked. */
+export interface Relisted {
+  packs: { pack: string; pdfSha256: string }[];
+  tokens: string[];
+}
+
 /** `unchanged` where this very ledger stands here already. */
 export type RestoreOutcome = { kind: 'restored' | 'unchanged' | 'not-empty' };
 
@@ -254,8 +260,8 @@ export interface LedgerCalls {
   withdraw(request: WithdrawPack): Promise<KeptPack | null>;
   /** Takes a ledger over as it was, whole; only where nothing ever happened. */
   restore(request: Restoration): Promise<RestoreOutcome>;
-  /** Has the index told of every pack again; how many there are. Nothing happens to the aircraft. */
-  relist(workshop: string): Promise<number>;
+  /** Has the index told of every pack again. Nothing happens to the aircraft. */
+  relist(workshop: string): Promise<Relisted>;
   revokeLink(request: RevokeLink): Promise<KeptLink | null>;
   /** Null for a link that is unknown, expired or revoked: callers cannot tell which. Writes nothing. */
   openLink(tokenSha256: string, at: string): Promise<OpenedLink | null>;

@@ -253,10 +253,10 @@ export class Ledger extends DurableObject<Bindings> implements Calls.LedgerCalls
     return outcome;
   }
 
-  async relist(workshop: string): Promise<number> {
+  async relist(workshop: string): Promise<Calls.Relisted> {
     const told = outbox.enqueueAll(this.#sql, workshop);
     if (told > 0) await this.#storage.setAlarm(Date.now());
-    return told;
+    return { packs: packs.filesOfPacks(this.#sql), tokens: links.openTokens(this.#sql) };
   }
 
   override async alarm(): Promise<void> {

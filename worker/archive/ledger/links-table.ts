@@ -19,6 +19,12 @@ export function openableLink(sql: SqlStorage, tokenSha256: string, at: string): 
   return link && Date.parse(at) < Date.parse(link.expiresAt) ? link : null;
 }
 
+/** Digests of the tokens of every link that was not revoked. */
+export function openTokens(sql: SqlStorage): string[] {
+  const rows = sql.exec<{ tokenSha256: string }>('SELECT tokenSha256 FROM links WHERE revokedAt IS NULL').toArray();
+  return rows.map(({ tokenSha256 }) => tokenSha256);
+}
+
 /** The name of a link: the start of the digest of its token, which tells nobody the token. */
 export const linkName = (tokenSha256: string): string => tokenSha256.slice(0, 16);
 

@@ -124,3 +124,8 @@ export function writePack(sql: SqlStorage, { place, digests, summary, previous }
   );
   if (place.supersedes) sql.exec('UPDATE packs SET supersededBy = ? WHERE pack = ?', place.pack, place.supersedes);
 }
+
+/** Every pack with the digest of its file. */
+export function filesOfPacks(sql: SqlStorage): { pack: string; pdfSha256: string }[] {
+  return sql.exec<{ pack: string; pdfSha256: string }>('SELECT pack, pdfSha256 FROM packs ORDER BY pack').toArray();
+}

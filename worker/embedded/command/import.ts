@@ -15,11 +15,15 @@ export const importArchive = command({
     const folder = onlyOne(positionals, 'A folder');
     const imported = await importFolder(clientFrom(values, output), folder, output.progress);
     output.result({ aircraft: imported });
-    for (const { registration, packs, isNew, remarks } of imported) {
-      output.say(`${registration}: ${packs} packs ${isNew ? 'imported' : 'stood there already'}`);
+    for (const { registration, packs, isNew, isRefused, remarks } of imported) {
+      if (!isRefused) output.say(`${registration}: ${packs} packs ${isNew ? 'imported' : 'stood there already'}`);
       for (const remark of remarks) output.say(`  ${remark}`);
     }
-    output.say('Digests and ends of the chains are those of the folder, and every pack is known there.');
+    if (imported.some(({ isRefused }) => isRefused)) {
+      output.say('Not everything could be imported.');
+      return EXIT.failed;
+    }
+    output.say('Digests and chains are those of the folder, and every pack is known there.');
     output.say('Links were not brought along: they belong to the old address. Make new ones where owners need them.');
     return EXIT.imported;
   },

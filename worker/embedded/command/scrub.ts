@@ -23,7 +23,7 @@ export const scrub = command({
     output.say(`Read ${files} files of ${aircraft} aircraft, and their chains`);
     for (const what of damaged) output.say(`DAMAGED: ${what}`);
     if (damaged.length === 0) return EXIT.whole;
-    output.say('Bring it back from an export with slipmark import.');
+    output.say('Bring files and ledgers back from an export with slipmark import.');
     return EXIT.damaged;
   },
 });

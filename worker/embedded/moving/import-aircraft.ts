@@ -1,12 +1,14 @@
-import { ifThere, refusalOf, type Slipmark } from '../../client/client.ts';
+import { allItems, ifThere, refusalOf, type Slipmark } from '../../client/client.ts';
 import { bytesAt, textAt } from './folder.ts';
 import { type AircraftFile, filesOfPack, type LedgerFile, PLACES } from './format.ts';
 
 export interface ImportedAircraft {
   registration: string;
   packs: number;
-  /** False where this very ledger stood there before. */
+  /** False where this very ledger stood there before, or one that goes on from it. */
   isNew: boolean;
+  /** Where something else is kept of it there, so that nothing was brought. */
+  isRefused: boolean;
   /** What could not be brought along, each in a sentence. */
   remarks: string[];
 }
@@ -14,6 +16,8 @@ export interface ImportedAircraft {
 /**
  * Brings the files of an aircraft, then its ledger, then asks whether all of it stands there as it stood. What was done before is
  * found done, so that an import that broke off is started again.
+ *
+ * What goes on from the ledger of the folder is left as it is, but for files that are damaged.
  *
  * @throws Error when the service refuses, or answers something else than the folder holds
  */
@@ -28,9 +32,13 @@ export async function importAircraft(
   // A ledger that was lost is none: bringing it back is what this is for.
   const isLost = (await refusalOf(ifThere(client.getAircraft({ registration })), 500)) !== undefined;
   const standing = isLost ? undefined : await ifThere(client.getAircraft({ registration }));
-  if (standing && standing.body.head.digest !== head)
-    throw new Error(`Cannot import ${registration}: something else is kept of it there`);
+  const later = standing ? await entriesAfter(client, registration, head) : 0;
+  if (later === undefined) {
+    const remarks = [`${registration}: something else is kept of it there; nothing was brought`];
+    return { registration, packs: 0, isNew: false, isRefused: true, remarks };
+  }
   const remarks = await handIn(client, folder, aircraft);
+  if (later > 0) remarks.push(`${registration}: ${later} later entries stand there, which the folder does not have`);
   if (!standing) {
     for (const [sha256, path] of blobsOf(aircraft, entries))
       await client.bringBlob({ registration, sha256, body: bytesAt(folder, path) });
@@ -40,7 +48,14 @@ export async function importAircraft(
   }
   const healed = await healPacks(client, folder, aircraft, blobsOf(aircraft, entries));
   await proveImported(client, aircraft, entries);
-  return { registration, packs: packs.length, isNew: !standing, remarks: [...remarks, ...healed] };
+  return { registration, packs: packs.length, isNew: !standing, isRefused: false, remarks: [...remarks, ...healed] };
+}
+
+/** How many entries stand after the end of the folder's chain; undefined where that is no part of what stands there. */
+async function entriesAfter(client: Slipmark, registration: string, head: string | undefined) {
+  const standing = await allItems(client.listLedger, { registration });
+  const at = standing.findIndex(({ digest }) => digest === head);
+  return at < 0 ? undefined : standing.length - at - 1;
 }
 
 /**
@@ -106,8 +121,7 @@ async function handIn(client: Slipmark, folder: string, { registration, visits }
 
 /** Asks the service for what anybody would ask: the end of the chain, and a verdict on every pack. */
 async function proveImported(client: Slipmark, { registration, packs }: AircraftFile, entries: LedgerFile['entries']) {
-  const { body: stands } = await client.getAircraft({ registration });
-  if (stands.head.digest !== entries.at(-1)?.digest)
+  if ((await entriesAfter(client, registration, entries.at(-1)?.digest)) === undefined)
     throw new Error(`Import of ${registration} failed: its chain ends otherwise there`);
   const sealed = entries.filter(({ kind }) => kind === 'pack-sealed').map(({ body }) => JSON.parse(body));
   for (const { summary } of packs) {

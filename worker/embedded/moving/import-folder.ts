@@ -29,8 +29,7 @@ export async function importFolder(
       `Cannot import: the packs are sealed by the workshop ${workshop}, the key is of ${there.workshop}. Create a workshop ${workshop} there: only under that name are its packs proved`,
     );
   await client.takeOverSealKeys({ body: keys });
-  const table = readPeople(folder);
-  for (const { id, ...body } of table ? value(table).people : []) await client.putPerson({ person: id, body });
+  await enterPeople(client, folder);
   const imported: ImportedAircraft[] = [];
   for (const [index, registration] of aircraft.entries()) {
     onProgress?.(`Importing ${registration}, ${index + 1} of ${aircraft.length}`);
@@ -38,6 +37,14 @@ export async function importFolder(
     imported.push(await importAircraft(client, folder, file, value(readLedger(folder, registration))));
   }
   return imported;
+}
+
+/** People whom the table does not have yet. What it says of others is newer than the folder: rights that ended stay ended. */
+async function enterPeople(client: Slipmark, folder: string): Promise<void> {
+  const table = readPeople(folder);
+  const known = new Set((await client.listPeople()).body.items.map(({ id }) => id));
+  for (const { id, ...body } of table ? value(table).people : [])
+    if (!known.has(id)) await client.putPerson({ person: id, body });
 }
 
 type RetiredKeys = Parameters<Slipmark['takeOverSealKeys']>[0]['body'];

@@ -33,7 +33,8 @@ async function scrubAircraft(client: Slipmark, registration: string, found: Scru
       if (state !== 'whole') found.damaged.push(`${name} of ${pack} (${sha256}) is ${state}`);
     // Whoever has the file asks after it by its digest alone.
     const asked = await client.verify({ body: { pdfSha256 } });
-    if (asked.body.pack !== pack) found.damaged.push(`the way from the file of ${pack} to its ledger is missing`);
+    if (asked.body.pack !== pack)
+      found.damaged.push(`the way from the file of ${pack} to its ledger is missing: slipmark relist makes it anew`);
   }
   for (const { visit } of await allItems(client.listVisits, { registration })) {
     const kept = await ifThere(client.getVisit({ registration, visit }));

@@ -27,7 +27,7 @@ export const bringBlob: Operation = {
   id: 'bringBlob',
   summary: 'Bring a file of a ledger that is to be restored',
   description:
-    'PDF, record, manifest, documents and attachments of its packs, each under its SHA-256. A sealed PDF is held against the published keys of the workshop, so those come first.',
+    'PDF, record, manifest, documents, facts and attachments of its packs, each under its SHA-256. A sealed PDF is held against the published keys of the workshop, so those come first.',
   body: { type: 'application/octet-stream', description: 'The file', schema: 'binary' },
   answers: { 200: { description: 'Kept', content: { 'application/json': Brought } } },
   problems: ['body-too-large', 'digest-differs'],
