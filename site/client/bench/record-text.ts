@@ -36,7 +36,10 @@ export function readText(text: string): RecordText {
 function broken(text: string): RecordText {
   const { what, at } = jsonFault(text);
   const before = text.split('\n').slice(0, at.line - 1);
-  const from = Math.min(text.length, before.reduce((length, line) => length + line.length + 1, at.column - 1));
+  const from = Math.min(
+    text.length,
+    before.reduce((length, line) => length + line.length + 1, at.column - 1),
+  );
   const said: Said = {
     severity: 'blocks',
     code: 'JSON_BROKEN',
