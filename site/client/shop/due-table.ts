@@ -17,7 +17,7 @@ export function dueTable(due: DueList, record: Pick<VisitRecord, 'meters'>, say:
     ...overdueLine(lists),
     ...lists.flatMap(({ title, entries }) => [element('h3', {}, title), listTable(entries)]),
     lists.length === 0
-      ? element('p', {}, 'Nothing stands open.')
+      ? element('p', {}, 'No pack leaves anything open.')
       : element('p', { className: 'small' }, `${since} ${answer}`),
   ];
 }
