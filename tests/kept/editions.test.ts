@@ -29,6 +29,17 @@ describe.each(editionNames().map((name, index) => ({ name, port: 19_687 + 100 * 
     }
   });
 
+  test('what the first pack of an aircraft left open stands after its second, whatever that says of it', async () => {
+    const { body } = await edition.client.getDue({ registration: 'Q-SLM' });
+    expect(body.pack).toBe('Q-SLM-P2-1');
+    expect(body.deferred.map(({ openItem }) => openItem)).toEqual(['Q-SLM-P1/F4']);
+    expect(body.items.length).toBeGreaterThan(10);
+    const { path = '' } = edition.links.find(({ pack }) => pack === 'Q-SLM-P2-1') ?? {};
+    expect(await (await fetch(edition.origin + path)).text()).toMatch(
+      /<dt>Until<\/dt><dd>[^<]*1230\.0\u00a0h, airframe/,
+    );
+  });
+
   test('its storage is exported as it was then', async () => {
     const out = join(edition.folder, 'as-then');
     await exportFolder(edition.client, out);

@@ -7,6 +7,7 @@ export const UNCOMPUTED: Readonly<Record<string, string>> = {
   between: 'a share of the way, as in the formula of the landing',
   cardDeviationDeg: 'a difference of headings, as in the formula of the deviation',
   carryOver: 'matches what stood open with what the record says of it',
+  changedSinceKg: 'sums the changes of the history',
   checkOf: 'passes on what the record says',
   compute: 'calls every topic',
   electricalResults: 'calls the formulas of the electrical system',

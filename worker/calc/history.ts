@@ -45,6 +45,17 @@ export function emptyMassHistory(visit: Visit, change: EquipmentChange, weighing
   return entries;
 }
 
+/**
+ * Mass by which the empty aircraft was changed since its last weighing: every step by what it added or took away in all, summed without
+ * signs, so that a change that goes back is counted twice.
+ *
+ * @param weighedOn day of that weighing; without it every step is counted
+ * @source common practice, no source
+ */
+export function changedSinceKg(history: readonly HistoryEntry[], weighedOn = ''): number {
+  return history.filter(({ date }) => date > weighedOn).reduce((sum, { changeKg }) => sum + Math.abs(changeKg), 0);
+}
+
 function isSame(a: MassMoment | undefined, b: MassMoment): boolean {
   return a !== undefined && Math.abs(a.massKg - b.massKg) < 1e-6 && Math.abs(a.momentKgMm - b.momentKgMm) < 1e-3;
 }

@@ -15,6 +15,8 @@ export interface DocumentInstance {
 export interface DocumentKind {
   /** Folder of its template. */
   template: string;
+  /** Of a kind of which a pack holds at most one, its English title. */
+  title?: string;
   /** The instances that a visit calls for; none when it does not apply. */
   instances(context: PackContext): DocumentInstance[];
 }
@@ -28,6 +30,7 @@ export function single(
 ): DocumentKind {
   return {
     template: id,
+    title,
     instances: (context) => (applies(context) ? [{ id, title: context.say.term(title), view: view(context) }] : []),
   };
 }

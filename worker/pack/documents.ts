@@ -5,7 +5,7 @@ import { annexes } from './views/annex.ts';
 import { antennaRecordView } from './views/antenna-record.ts';
 import { bulletinsView } from './views/bulletins.ts';
 import { compassCardView } from './views/compass-card.ts';
-import { dueListView } from './views/due-list.ts';
+import { dueListView, hasDue } from './views/due-list.ts';
 import { electricalLoadAnalysisView } from './views/electrical-load-analysis.ts';
 import { engineRunsView } from './views/engine-runs.ts';
 import { equipmentListView } from './views/equipment-list.ts';
@@ -81,10 +81,10 @@ export const DOCUMENT_KINDS: readonly DocumentKind[] = [
     'findings',
     phrase`Findings and deferred items`,
     findingsView,
-    ({ visit }) => (visit.findings ?? []).length > 0,
+    ({ visit, results }) => (visit.findings ?? []).length + results.open.before.length > 0,
   ),
   single('bulletins', phrase`Bulletins and directives`, bulletinsView, ({ visit }) => visit.bulletins !== undefined),
-  single('due-list', phrase`Due list`, dueListView, ({ visit }) => visit.lives !== undefined),
+  single('due-list', phrase`Due list`, dueListView, hasDue),
   single('parts-trace', phrase`Parts trace`, partsTraceView, ({ visit }) => (visit.parts ?? []).length > 0),
   single('photographs', phrase`Photographs`, photographsView, hasPhotographs),
   single('log-book-inserts', phrase`Log-book inserts`, logBookInsertsView, ({ visit }) => visit.release !== undefined),

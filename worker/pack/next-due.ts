@@ -23,10 +23,13 @@ export function nextDue(
   { visit, results, say }: Pick<PackContext, 'visit' | 'results' | 'say'>,
   at: string,
 ): NextDue[] {
-  return timeLeft(results.open.standing, visit, say.local(at)).flatMap(({ id, item = id, text, until, of, meter }) => {
-    const { date, hours, landings } = until;
-    const counted = landings === undefined ? undefined : landingsText(landings, say);
-    const limit = eitherOf(say, dueLimit(visit, { date, hours, meter, of }, say), counted);
-    return limit === undefined ? [] : [{ id: item, what: text, limit, date, hours, meter, landings }];
-  });
+  return timeLeft(results.open.standing, visit, say.local(at)).flatMap(
+    ({ id, item = id, kind, text, until, of, meter }) => {
+      const { date, hours, landings } = until;
+      const counted = landings === undefined ? undefined : landingsText(landings, say);
+      const limit = eitherOf(say, dueLimit(visit, { date, hours, meter, of }, say), counted);
+      const what = kind === 'bulletin' ? `${id}, ${text}` : text;
+      return limit === undefined ? [] : [{ id: item, what, limit, date, hours, meter, landings }];
+    },
+  );
 }

@@ -35,7 +35,7 @@ export async function packDocuments(
   const cover = {
     id: 'cover',
     title: words`Cover and contents`,
-    html: render('cover', coverView(context, following), lexicon),
+    html: render('cover', coverView(context, following, absentTitles(context, body)), lexicon),
   };
   const before = [cover, ...body];
   const digests = await Promise.all(
@@ -46,4 +46,23 @@ export async function packDocuments(
     documents: [...before, last],
     digests: [...digests, { id: last.id, title: last.title, sha256: await sha256(last.html) }],
   };
+}
+
+/** What a reader looks for in a pack; that nothing is said of it must not look as if all were well. */
+const LOOKED_FOR = [
+  'weighing-report',
+  'electrical-load-analysis',
+  'radio-and-surveillance-record',
+  'compass-card',
+  'inspection-record',
+  'bulletins',
+  'due-list',
+];
+
+function absentTitles({ say }: PackContext, body: readonly { id: string }[]): string[] {
+  return DOCUMENT_KINDS.flatMap(({ template, title }) =>
+    title !== undefined && LOOKED_FOR.includes(template) && !body.some(({ id }) => id === template)
+      ? [say.term(title)]
+      : [],
+  );
 }

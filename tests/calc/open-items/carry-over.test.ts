@@ -115,6 +115,19 @@ describe('carryOver()', () => {
     ]);
   });
 
+  test('knows what is repeated in words and as an entry for one thing, and holds what has no entry', () => {
+    const before = openAfter([], { ...NOTHING_OPEN, findings: [F4] } as Visit, { pack: 'Q-SLM-P1', at: AT });
+    const carried = before.map((open) => answered(open, 'repeated'));
+    const both = carryOver(before, withAnswers(carried, [F4]), AT);
+    expect(names(both.standing)).toEqual(['Q-SLM-P1/F4']);
+    expect(both.held).toEqual([]);
+    const inWords = carryOver(before, withAnswers(carried), AT);
+    expect([names(inWords.standing), names(inWords.held)]).toEqual([['Q-SLM-P1/F4'], ['Q-SLM-P1/F4']]);
+    // To say that it stands as it stood, and to give it more time, is to put it off.
+    const later = { ...F4, deferral: { ...F4.deferral, untilDate: '2027-02-28' } };
+    expect(carryOver(before, withAnswers(carried, [later]), AT).putOff).toHaveLength(1);
+  });
+
   test.each([
     ['a later date', { untilDate: '2027-02-01' }, true],
     ['more hours', { untilHours: 1230.1 }, true],

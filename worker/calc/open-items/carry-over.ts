@@ -10,6 +10,8 @@ export interface CarryOver {
   before: readonly OpenItem[];
   /** Everything that stands open after the visit; what nobody answered for stands on. */
   standing: OpenItem[];
+  /** What of that has no entry of its own in the record: its words are those of an earlier pack. */
+  held: OpenItem[];
   /** What stood open and is neither answered for nor in the record. */
   unanswered: OpenItem[];
   /** What is in the record with a later limit than before, was not done since, and is not said to be extended. */
@@ -35,6 +37,7 @@ export function carryOver(before: readonly OpenItem[], visit: Visit, at: string)
   const result: CarryOver = {
     before,
     standing: [],
+    held: [],
     unanswered: [],
     putOff: [],
     withoutEntry: [],
@@ -43,13 +46,15 @@ export function carryOver(before: readonly OpenItem[], visit: Visit, at: string)
   for (const item of before) {
     const index = answers.findIndex((answer) => answer.item === item.item);
     const answer = answers[index];
-    if (!answer) {
-      repeat(item, stated, taken, result);
+    if (!answer || answer.answer === 'repeated') {
+      if (!repeat(item, stated, taken, result) && !answer) result.unanswered.push(item);
       continue;
     }
     const entry = namesEntry(answer) ? entryNamed(stated, answer.evidence) : undefined;
-    if (namesEntry(answer) && !entry) result.withoutEntry.push(index);
-    if (answer.answer === 'repeated' || (namesEntry(answer) && !entry)) result.standing.push(item);
+    if (namesEntry(answer) && !entry) {
+      result.withoutEntry.push(index);
+      hold(item, result);
+    }
     // It goes on under its first name with the limit of the entry; what takes its place stands under a name of its own.
     if (answer.answer === 'extended' && entry) result.standing.push(continued(item, entry));
     if (answer.answer === 'extended' && entry) taken.add(entry);
@@ -58,12 +63,22 @@ export function carryOver(before: readonly OpenItem[], visit: Visit, at: string)
   return { ...result, standing: [...result.standing, ...added] };
 }
 
-function repeat(item: OpenItem, stated: readonly StatedItem[], taken: Set<StatedItem>, result: CarryOver): void {
+/** Goes on with what the record repeats; false where it has no such entry, and the item stands on as it was. */
+function repeat(item: OpenItem, stated: readonly StatedItem[], taken: Set<StatedItem>, result: CarryOver): boolean {
   const now = stated.find((entry) => isSame(item, entry) && !taken.has(entry));
-  if (now) taken.add(now);
-  if (!now) result.unanswered.push(item);
-  if (now && isPutOff(item, now)) result.putOff.push({ item, now });
-  result.standing.push(now && !isPutOff(item, now) ? continued(item, now) : item);
+  if (!now) {
+    hold(item, result);
+    return false;
+  }
+  taken.add(now);
+  if (isPutOff(item, now)) result.putOff.push({ item, now });
+  result.standing.push(isPutOff(item, now) ? item : continued(item, now));
+  return true;
+}
+
+function hold(item: OpenItem, { standing, held }: CarryOver): void {
+  standing.push(item);
+  held.push(item);
 }
 
 /** Extended and superseded name what stands from now on. */

@@ -1,4 +1,5 @@
 import type { Visit } from '../../visit/visit.ts';
+import { isAtMost } from '../limit-met.ts';
 
 type Product = NonNullable<Visit['meters']>['readings'][number]['of'];
 
@@ -56,7 +57,9 @@ export function isPutOff(before: OpenItem, now: OpenItem): boolean {
 const CLOCKS = ['date', 'hours', 'landings'] as const;
 
 function isLater(before: string | number | undefined, now: string | number | undefined): boolean {
-  return before !== undefined && (now === undefined || now > before);
+  if (before === undefined) return false;
+  if (typeof before === 'number' && typeof now === 'number') return !isAtMost(now, before);
+  return now === undefined || now > before;
 }
 
 function wasDone(before: OpenLimit = {}, now: OpenLimit = {}): boolean {

@@ -79,7 +79,7 @@ function bulletinsOf({ bulletins }: Visit): StatedItem[] {
         id,
         kind: 'bulletin',
         basis: kind === 'directive' ? 'directive' : 'bulletin',
-        text: `${id}, ${subject}`,
+        text: subject,
         until,
         of: 'airframe',
         done,

@@ -1,6 +1,7 @@
 import { addMonths, dateOf, daysBetween } from '../../units/calendar.ts';
 import { byText } from '../../units/order.ts';
 import type { Visit } from '../../visit/visit.ts';
+import { isAtLeast } from '../limit-met.ts';
 import { forecastDate } from '../lives/due.ts';
 import { hoursOf, totalHours } from '../total-hours.ts';
 import type { OpenItem } from './open-item.ts';
@@ -41,7 +42,7 @@ function leftOf(item: OpenItem, visit: Visit, today: string): OpenDue {
   const landingsNow = visit.meters?.landings;
   const landingsLeft = landings === undefined || landingsNow === undefined ? undefined : landings - landingsNow;
   const forecast = forecastDate(today, date, hoursLeft, visit.lives?.hoursPerYear);
-  const isOverdue = [daysLeft, hoursLeft, landingsLeft].some((left) => left !== undefined && left < 0);
+  const isOverdue = [daysLeft, hoursLeft, landingsLeft].some((left) => left !== undefined && !isAtLeast(left, 0));
   return {
     ...item,
     ...(daysLeft !== undefined && { daysLeft }),
@@ -62,7 +63,7 @@ function isTolerated(
   }: { today: string; hoursLeft: number | undefined; landingsLeft: number | undefined },
 ): boolean {
   const isDate = until.date === undefined || addMonths(until.date, toleranceMonths) >= today;
-  return isDate && (hoursLeft ?? 0) >= -toleranceHours && (landingsLeft ?? 0) >= 0;
+  return isDate && isAtLeast(hoursLeft ?? 0, -toleranceHours) && (landingsLeft ?? 0) >= 0;
 }
 
 /** Total hours by the meter that the item names, or by the one that counts its product where this record has no such meter. */

@@ -1,3 +1,4 @@
+import { changedSinceKg } from '../../calc/history.ts';
 import { isAtMost } from '../../calc/limit-met.ts';
 import { addMonths, dateOf } from '../../units/calendar.ts';
 import { phrase } from '../../words/words.ts';
@@ -10,7 +11,7 @@ export const reweighDue: Rule = {
   remedy: phrase`Weigh the aircraft`,
   source: PRACTICE,
   check: ({ visit, results, regime, at, say }) => {
-    const { schedule, prediction, change } = results;
+    const { schedule, prediction } = results;
     if (visit.weighing || !schedule || !prediction) return [];
     const hits: Hit[] = [];
     const years = regime.reweighYears.value;
@@ -22,7 +23,7 @@ export const reweighDue: Rule = {
       });
     }
     const share = regime.reweighChangeShare.value;
-    const movedKg = change.lines.reduce((sum, { massKg }) => sum + Math.abs(massKg), 0);
+    const movedKg = changedSinceKg(schedule.history, schedule.weighedOn);
     if (share !== null && !isAtMost(movedKg, share * prediction.baseline.massKg)) {
       hits.push({
         path: ['modifications'],

@@ -19,10 +19,10 @@ export const transponderTestMissing: Rule = {
       );
     });
     const wasTested = visit.surveillance?.transponderTest !== undefined;
-    return isNew && visit.surveillance && !wasTested
+    return isNew && !wasTested
       ? [
           {
-            path: ['surveillance', 'transponderTest'],
+            path: visit.surveillance ? ['surveillance', 'transponderTest'] : ['surveillance'],
             sentence: say.words`A transponder was fitted in this visit, but no test of it is recorded`,
           },
         ]

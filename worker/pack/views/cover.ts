@@ -16,8 +16,12 @@ export interface Following {
   isAboard: boolean;
 }
 
-/** Cover and contents. The contents are those of the documents that follow it. */
-export function coverView(context: PackContext, following: readonly Following[]): View {
+/**
+ * Cover and contents. The contents are those of the documents that follow it.
+ *
+ * @param absent titles of documents that a reader would look for, and that are not in the pack
+ */
+export function coverView(context: PackContext, following: readonly Following[], absent: readonly string[]): View {
   const { visit, identity, findings, released, say } = context;
   const of = (severity: Finding['severity']): Finding[] => findings.filter((finding) => finding.severity === severity);
   const blocks = of('blocks');
@@ -51,6 +55,8 @@ export function coverView(context: PackContext, following: readonly Following[])
         : say.words`Not yet accepted by anybody`,
     })),
     ...clockView(context),
+    hasAbsent: absent.length > 0,
+    absent: absent.join('; '),
     contents: following.map(({ id, title, isAboard }) => ({ id, title, isAboard })),
   };
 }

@@ -1,4 +1,4 @@
-import type { Due } from '../../calc/lives/due.ts';
+import { type OpenDue, timeLeft } from '../../calc/open-items/time-left.ts';
 import type { Bound } from '../../units/print.ts';
 import { hoursOnMeter } from '../../visit/meter-name.ts';
 import { phrase } from '../../words/words.ts';
@@ -8,18 +8,27 @@ import type { View } from '../render.ts';
 import { common, sources } from './common.ts';
 import { daysText, landingsText } from './counts.ts';
 import { meterRows } from './meter-rows.ts';
+import { itemName, standing } from './open-items.ts';
 
 const BASES = {
   directive: phrase`directive`,
+  bulletin: phrase`bulletin`,
   'life-limit': phrase`life limit`,
   programme: phrase`programme`,
   recommendation: phrase`recommended`,
   owner: phrase`owner`,
 } as const;
 
+/** Whether anything comes due, by this record or by an earlier one. */
+export function hasDue(context: PackContext): boolean {
+  return context.visit.lives !== undefined || dueItems(context).length > 0;
+}
+
+/** All that comes due: lives, recurring and open bulletins, and findings that were put off. */
 export function dueListView(context: PackContext): View {
-  const { visit, results, say } = context;
+  const { visit, identity, say } = context;
   const hoursPerYear = visit.lives?.hoursPerYear;
+  const lines = timeLeft(dueItems(context), visit, say.local(identity.issuedAt));
   return {
     ...common(context),
     meters: meterRows(context),
@@ -27,7 +36,7 @@ export function dueListView(context: PackContext): View {
       hoursPerYear === undefined
         ? say.words`not stated: no forecast from hours`
         : say.words`${say.plain(hoursPerYear, 0)} h in a year`,
-    lines: results.due.map((due) => dueRow(context, due)),
+    lines: lines.map((due) => dueRow(context, due)),
     ...sources(
       say.words`Due at whichever comes first. Where a line was done late within its tolerance, the next interval counts from where it had been due, so that tolerances do not add up.`,
       say.words`The forecast assumes the use stated. Intervals as in the record; the maker’s data and the authority’s directives come first.`,
@@ -35,25 +44,25 @@ export function dueListView(context: PackContext): View {
   };
 }
 
-function dueRow({ visit, say }: PackContext, due: Due): Record<string, string> {
-  const life = visit.lives?.items.find(({ id }) => id === due.id);
+const dueItems = (context: PackContext) => standing(context, 'due', 'bulletin', 'deferral');
+
+function dueRow({ visit, say }: PackContext, due: OpenDue): Record<string, string> {
+  const { kind, basis, of, meter, until, done = {} } = due;
+  const life = kind === 'due' ? visit.lives?.items.find(({ id }) => id === due.id) : undefined;
   const hours = (value: number | undefined, bound?: Bound): string =>
-    value === undefined ? '' : hoursOnMeter(visit, { hours: value, meter: due.meter }, say, bound);
+    value === undefined ? '' : hoursOnMeter(visit, { hours: value, meter, of }, say, bound);
+  const landings = (value: number | undefined): string => (value === undefined ? '' : landingsText(value, say));
   const parts = (list: readonly string[]): string => list.filter(Boolean).join('; ') || DASH;
   return {
-    id: due.id,
-    item: due.item,
-    basis: say.term(BASES[due.basis]),
-    last: parts([life?.lastDone.date ? say.date(life.lastDone.date) : '', hours(life?.lastDone.hours)]),
-    due: parts([
-      due.dueDate ? say.date(due.dueDate) : '',
-      hours(due.dueHours, 'most'),
-      due.dueLandings === undefined ? '' : landingsText(due.dueLandings, say),
-    ]),
+    id: itemName(due),
+    item: due.text,
+    basis: basis ? say.term(BASES[basis]) : say.words`deferred`,
+    last: parts([done.date ? say.date(done.date) : '', hours(done.hours)]),
+    due: parts([until.date ? say.date(until.date) : '', hours(until.hours, 'most'), landings(until.landings)]),
     left: parts([
       due.daysLeft === undefined ? '' : daysText(due.daysLeft, say),
       hours(due.hoursLeft, 'most'),
-      due.landingsLeft === undefined ? '' : landingsText(due.landingsLeft, say),
+      landings(due.landingsLeft),
     ]),
     forecast: due.forecastDate ? say.date(due.forecastDate) : DASH,
     state: due.isOverdue ? (due.isWithinTolerance ? say.words`within tolerance` : say.words`OVERDUE`) : '',

@@ -3,6 +3,7 @@ import { phrase } from '../../words/words.ts';
 import type { PackContext } from '../context.ts';
 import { DASH, nameOf } from '../people.ts';
 import type { View } from '../render.ts';
+import { carriedRows } from './carried-rows.ts';
 import { common, sources } from './common.ts';
 import { dueLimit } from './due-limit.ts';
 
@@ -27,8 +28,11 @@ export function findingsView(context: PackContext): View {
   const left = findings.filter(({ disposition }) => disposition === 'declined' || disposition === 'monitor');
   return {
     ...common(context),
+    hasFindings: findings.length > 0,
     count: String(findings.length),
     findings: findings.map((finding) => findingRow(context, finding)),
+    carried: carriedRows(context),
+    hasCarried: context.results.open.before.length > 0,
     hasDeferred: deferred.length > 0,
     deferred: deferred.map((finding) => deferralRow(context, finding)),
     hasLeft: left.length > 0,

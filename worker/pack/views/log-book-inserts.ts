@@ -6,7 +6,7 @@ import { DASH, personOf } from '../people.ts';
 import type { View } from '../render.ts';
 import { common, sources } from './common.ts';
 import { sentence } from './sentence.ts';
-import { bulletinsDone, type Product, partsFitted, rectified } from './work-done.ts';
+import { bulletinsDone, closedSince, type Product, partsFitted, rectified } from './work-done.ts';
 
 const BOOKS = [
   { of: 'airframe', title: phrase`Airframe log book` },
@@ -66,10 +66,12 @@ function workLines(context: PackContext, of: Product): string[] {
   const modifications = (visit.modifications ?? []).map(({ id, title }) => `${id} ${title}`).join('; ');
   const findings = rectified(context).map(({ id, done }) => `${id} ${done}`);
   const parts = partsFitted(context).join('; ');
+  const closed = closedSince(context);
   return [
     ...inspection,
     ...(modifications ? [say.words`Modifications: ${modifications}.`] : []),
     ...(findings.length > 0 ? [say.words`Rectified: ${findings.join(' ')}`] : []),
+    ...(closed.length > 0 ? [say.words`Closed from earlier packs: ${closed.join('; ')}.`] : []),
     ...ofBulletins,
     ...(parts ? [say.words`Parts fitted: ${parts}.`] : []),
     ...(visit.weighing ? [say.words`Weighed.`] : []),

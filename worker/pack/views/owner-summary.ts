@@ -1,13 +1,14 @@
+import type { OpenItem } from '../../calc/open-items/open-item.ts';
 import type { PackContext } from '../context.ts';
 import { nextDue } from '../next-due.ts';
 import { DASH } from '../people.ts';
 import type { View } from '../render.ts';
 import { bothSystems } from './both-systems.ts';
 import { common, sources } from './common.ts';
-import { dueLimit } from './due-limit.ts';
+import { heldOver, itemName, limitationTexts, openUntil } from './open-items.ts';
 import { loadLimitRows, massLimitRows } from './pilot-limits.ts';
 import { sentence } from './sentence.ts';
-import { rectified } from './work-done.ts';
+import { closedSince, rectified } from './work-done.ts';
 
 /** A limit that is not to be passed. */
 const MOST = { bound: 'most' } as const;
@@ -23,14 +24,16 @@ export function ownerSummaryView(context: PackContext): View {
   const watch = findings.filter(
     ({ disposition }) => disposition === 'deferred' || disposition === 'monitor' || disposition === 'declined',
   );
+  const limitations = limitationTexts(context);
+  const held = heldOver(context, 'deferral', 'watch');
   const due = nextDue(context, context.identity.issuedAt).slice(0, MOST_DUE);
   return {
     ...common(context),
     answer: released
       ? say.words`${visit.aircraft.registration} is released by ${released.releasedBy.name} (${released.releasedBy.authorisation ?? DASH}) for the work described, within its limits and the limitations below.`
       : say.words`${visit.aircraft.registration} is not released. Do not fly on this paper.`,
-    limitations: visit.release?.limitations ?? [],
-    hasLimitations: (visit.release?.limitations ?? []).length > 0,
+    limitations,
+    hasLimitations: limitations.length > 0,
     hasSchedule: schedule !== undefined,
     use: released ? say.words`Use these; take older cards out of the aircraft` : say.words`A draft: do not use`,
     hasEnvelope: loading?.envelope !== undefined,
@@ -45,17 +48,27 @@ export function ownerSummaryView(context: PackContext): View {
     inspection: visit.inspection
       ? say.words`${visit.inspection.kind} done, ${visit.inspection.tasks.length} tasks.`
       : say.words`No inspection in this visit.`,
-    watch: watch.map((finding) => ({
-      id: finding.id,
-      text: `${finding.place}: ${sentence(finding.text)}`,
-      what: watchLine(context, finding),
-      consequence: finding.consequence ? say.words`If it is left: ${sentence(finding.consequence)}` : '',
-    })),
-    hasWatch: watch.length > 0,
+    watch: [
+      ...watch.map((finding) => ({
+        id: finding.id,
+        text: `${finding.place}: ${sentence(finding.text)}`,
+        what: watchLine(context, finding),
+        consequence: finding.consequence ? say.words`If it is left: ${sentence(finding.consequence)}` : '',
+      })),
+      ...held.map((open) => ({
+        id: itemName(open),
+        text: sentence(open.text),
+        what: open.kind === 'watch' ? sentence(say.words`Keep an eye on it`) : toBeDone(context, open),
+        consequence: '',
+      })),
+    ],
+    hasWatch: watch.length + held.length > 0,
     due: due.map(({ what, limit }) => ({ what, limit })),
     hasDue: due.length > 0,
     rectified: rectified(context),
     hasRectified: rectified(context).length > 0,
+    closed: closedSince(context),
+    hasClosed: closedSince(context).length > 0,
     ...sources(
       say.words`This summary is not a release. Results follow from the record as given; they replace neither the maker’s data nor local rules nor the judgement of an authorised person.`,
     ),
@@ -91,10 +104,17 @@ function changeNote({ results, say }: PackContext): string {
 
 type OpenFinding = NonNullable<PackContext['visit']['findings']>[number];
 
-function watchLine({ visit, say }: PackContext, { disposition, deferral, action }: OpenFinding): string {
+function watchLine(context: PackContext, { disposition, deferral, action }: OpenFinding): string {
+  const { say } = context;
   if (disposition === 'declined') return say.words`You declined this work.`;
   if (disposition === 'monitor') return sentence(action ?? say.words`Keep an eye on it`);
-  const { untilDate, untilHours } = deferral ?? {};
-  const whichever = untilDate !== undefined && untilHours !== undefined ? say.words`, whichever comes first` : '';
-  return say.words`To be done by ${dueLimit(visit, { date: untilDate, hours: untilHours }, say) ?? say.words`a limit that nobody has set`}${whichever}.`;
+  const { untilDate: date, untilHours: hours } = deferral ?? {};
+  const until = { ...(date !== undefined && { date }), ...(hours !== undefined && { hours }) };
+  return toBeDone(context, { until, of: 'airframe' });
+}
+
+function toBeDone(context: PackContext, open: Pick<OpenItem, 'until' | 'of' | 'meter'>): string {
+  const { say } = context;
+  const whichever = Object.keys(open.until).length > 1 ? say.words`, whichever comes first` : '';
+  return say.words`To be done by ${openUntil(context, open) ?? say.words`a limit that nobody has set`}${whichever}.`;
 }

@@ -3,13 +3,15 @@ import { DASH } from '../people.ts';
 import type { View } from '../render.ts';
 import { common, sources } from './common.ts';
 import { meterRows } from './meter-rows.ts';
+import { itemName, limitationTexts, openUntil, standing } from './open-items.ts';
 import { releaserSignature } from './releaser-signature.ts';
 
 export function releaseStatementView(context: PackContext): View {
   const { visit, regime, released, identity, say } = context;
   const { release } = visit;
   const statement = regime.statements.find(({ id }) => id === release?.statement);
-  const deferred = (visit.findings ?? []).filter(({ disposition }) => disposition === 'deferred');
+  const limitations = limitationTexts(context);
+  const deferred = standing(context, 'deferral');
   return {
     ...common(context),
     title: statement?.title ?? DASH,
@@ -24,10 +26,13 @@ export function releaseStatementView(context: PackContext): View {
       : DASH,
     completed: visit.visit.workEndedAt ? say.moment(visit.visit.workEndedAt) : DASH,
     meters: meterRows(context),
-    hasLimitations: (release?.limitations ?? []).length > 0,
-    limitations: release?.limitations ?? [],
+    hasLimitations: limitations.length > 0,
+    limitations,
     hasDeferred: deferred.length > 0,
-    deferred: deferred.map(({ id, place, text }) => `${id}, ${place}: ${text}`),
+    deferred: deferred.map((open) => {
+      const limit = openUntil(context, open) ?? say.words`NO LIMIT`;
+      return say.words`${itemName(open)}, ${open.text}: to be done by ${limit}`;
+    }),
     hazard: released
       ? say.words`The releasing person stated to know of no condition of the aircraft that endangers flight.`
       : say.words`The statement that no condition endangering flight is known has not been made.`,

@@ -12,6 +12,14 @@ export function rectified({ visit }: Pick<PackContext, 'visit'>): { id: string; 
     .map((finding) => ({ id: finding.id, done: doneText(finding) }));
 }
 
+/** What earlier packs had left open and this visit closed, by its names there. */
+export function closedSince({ visit, results }: Pick<PackContext, 'visit' | 'results'>): string[] {
+  return (visit.carried ?? []).flatMap(({ item, answer, reason }) => {
+    const open = results.open.before.find((before) => before.item === item);
+    return answer === 'closed' && open ? [`${item} ${open.text}${reason ? ` (${reason})` : ''}`] : [];
+  });
+}
+
 function doneText({ place, action, text }: VisitFinding): string {
   return `${place}: ${sentence(action ?? text)}`;
 }

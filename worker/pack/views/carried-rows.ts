@@ -1,0 +1,37 @@
+import type { OpenItem } from '../../calc/open-items/open-item.ts';
+import type { CARRIED_ANSWERS } from '../../visit/carried.ts';
+import { phrase } from '../../words/words.ts';
+import type { PackContext } from '../context.ts';
+import { DASH, nameOf } from '../people.ts';
+import { itemName, openUntil } from './open-items.ts';
+
+type Answer = NonNullable<PackContext['visit']['carried']>[number];
+
+const ANSWERS: Readonly<Record<(typeof CARRIED_ANSWERS)[number], string>> = {
+  closed: phrase`closed`,
+  repeated: phrase`stands on`,
+  extended: phrase`given more time`,
+  superseded: phrase`replaced by another entry`,
+};
+
+/** What earlier packs left open, and what this visit made of each. */
+export function carriedRows(context: PackContext): Record<string, string>[] {
+  const { visit, results, say } = context;
+  return results.open.before.map((open) => {
+    const answer = (visit.carried ?? []).find(({ item }) => item === open.item);
+    return {
+      item: itemName(open),
+      text: open.text,
+      limit: openUntil(context, open) ?? DASH,
+      became: became(context, open, answer),
+      by: answer ? `${nameOf(visit, answer.by)}, ${say.day(answer.at)}` : DASH,
+      reason: [answer?.reason, answer?.evidence].filter(Boolean).join('; ') || DASH,
+    };
+  });
+}
+
+function became({ results, say }: PackContext, open: OpenItem, answer: Answer | undefined): string {
+  if (answer) return say.term(ANSWERS[answer.answer]);
+  const isInRecord = !results.open.held.includes(open);
+  return isInRecord ? say.words`stands on, as in this record` : say.words`NOT ANSWERED: stands on`;
+}
