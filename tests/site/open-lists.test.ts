@@ -74,6 +74,8 @@ describe('openLists()', () => {
     });
     expect(due?.limit).toBe('5 Nov 2027 or 1304.9 h, airframe or 2400 landings');
     expect(due?.left).toBe('1 day; 0.0 h, airframe; 89 landings');
+    // What binary numbers make of 1304.9 less 1304.9 is no hour over.
+    expect(printed({ dueHours: 1304.9, hoursLeft: -2.3e-13 })?.left).toBe('0.0 h, airframe');
   });
 
   test('says in words what is overdue, by how much, and whether it is within its tolerance', () => {

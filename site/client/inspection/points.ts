@@ -31,13 +31,11 @@ export function showPoints(client: Slipmark, shown: Shown): void {
   const ids = read.documents.map(({ id }) => id);
   const forms = openItemForms(client, shown);
   const items = findingItems(read.points, (point) => {
-    const form = forms.get(point);
-    // Answers to open items stand in the record alone, so their place is the form that amends it.
-    if (form && point.pointer.startsWith('/carried'))
-      return { text: 'carried, in the record', show: () => unfold(form) };
     const { document, words } = placeOf(point.pointer, read.record, ids);
+    // What is said of an open item stands beside its name for the life of the aircraft.
+    const sought = point.pointer.startsWith('/carried') ? openItemOf(point) : words;
     const title = read.documents.find(({ id }) => id === document)?.title ?? document;
-    return { text: title, show: () => preview.show(document, words) };
+    return { text: title, show: () => preview.show(document, sought) };
   });
   const open = printedOpen(read);
   items.forEach((item, index) => {
@@ -87,13 +85,6 @@ function openItemForm(
     isOnRecord: index !== undefined,
     put: (answer) => amended(client, shown, { carried: carriedWith(record, answer, index) }, draft),
   });
-}
-
-/** Opens a form and puts the cursor into its first choice. */
-function unfold(form: HTMLDetailsElement): void {
-  form.open = true;
-  form.querySelector('select')?.focus();
-  form.scrollIntoView({ block: 'center' });
 }
 
 /** Changes the record over what was read, drops what was typed for it, and reads the visit anew. */

@@ -1,3 +1,4 @@
+import { isAtLeast } from '../../../worker/calc/limit-met.ts';
 import type { DueList } from '../../../worker/client/client.ts';
 import { daysText, landingsText } from '../../../worker/pack/views/counts.ts';
 import { dueLimit, eitherOf } from '../../../worker/pack/views/due-limit.ts';
@@ -74,7 +75,7 @@ function withoutClock({ id = '', openItem, text }: { id?: string; openItem: stri
   return { item: openItem, what: named(id, text), due: undefined };
 }
 
-/** Bulletins begin with their identifier already. */
+/** Bulletins of earlier packs begin with their identifier already. */
 const named = (id: string, text: string): string => (id === '' || text.startsWith(`${id}, `) ? text : `${id} ${text}`);
 
 function dueOf(clocks: Clocks, { record, say }: Printing): OpenEntry['due'] {
@@ -112,7 +113,7 @@ function leftText(
 ): string {
   // The newest record reads no such meter, or none at all.
   if (left === undefined) return `${clock}${UNKNOWN}`;
-  return left < 0 ? `over by ${say(-left, 'least')}` : say(left, 'most');
+  return isAtLeast(left, 0) ? say(Math.max(0, left), 'most') : `over by ${say(-left, 'least')}`;
 }
 
 function stateText(isOverdue: boolean, isWithinTolerance: boolean, otherwise: string): string {
