@@ -14,8 +14,8 @@ import { writeTables } from './tables.ts';
 const OUTPUT = join(import.meta.dirname, 'dist');
 const ASSETS = join(OUTPUT, 'assets');
 
-/** One sheet for every page, in this order: the site, the pages of a link, the documents of a pack. */
-const STYLES = ['base', 'owner', 'document', 'docs', 'bench', 'shop', 'print'];
+/** One sheet for every page, in this order: the site, the pages of a link, the documents of a pack. Exports take some of them. */
+const STYLES = ['base', 'owner', 'live', 'document', 'docs', 'bench', 'shop', 'print'];
 
 /** Headers for what is served without running the Worker. */
 const HEADERS = `/*

@@ -1,5 +1,5 @@
 // One aircraft as its workshop sees it: what stands, what is in hand, what is due, its history, its packs and their links.
-import { everyItem, ifThere, type Pack, type Slipmark } from '../../worker/client/client.ts';
+import { ifThere, type Slipmark } from '../../worker/client/client.ts';
 import { printerFor } from '../../worker/units/print.ts';
 import { localZone } from '../../worker/visit/local-zone.ts';
 import type { VisitRecord } from '../../worker/visit/record.ts';
@@ -9,10 +9,11 @@ import { startCsv } from './shop/csv-files.ts';
 import { dueTable } from './shop/due-table.ts';
 import { fleetLine } from './shop/fleet-line.ts';
 import { historyFigures } from './shop/history.ts';
+import { aircraftStanding, packCountedFrom, packStanding } from './shop/pack-standing.ts';
 import { packRows } from './shop/packs-table.ts';
 import { withKey } from './shop/session.ts';
 import { table } from './shop/table.ts';
-import { readinessOf, standingOf, stands, visitLink } from './shop/words.ts';
+import { readinessOf, visitLink } from './shop/words.ts';
 import { sayVerdict } from './verdict.ts';
 
 const registration = new URLSearchParams(location.search).get('registration') ?? '';
@@ -21,32 +22,31 @@ withKey(async (client) => {
   if (registration === '') throw new Error('The address must name an aircraft, as /aircraft?registration=Q-SLM');
   const line = await fleetLine(client, registration);
   if (!line) throw new Error(`Nothing was kept of ${registration}`);
-  const { newest, inHand } = line;
+  const { packs, inHand } = line;
   there('which', HTMLElement).textContent = registration;
-  const standing = newest ? standingOf(newest) : 'No pack was sealed yet.';
-  sayVerdict(there('standing', HTMLElement), standing, newest !== null && stands(newest));
+  const standing = aircraftStanding(packs);
+  sayVerdict(there('standing', HTMLElement), standing.words, standing.isGood);
   const visits = inHand.map((visit) => [visitLink(registration, visit.visit), readinessOf(visit)]);
   there('in-hand', HTMLElement).replaceChildren(
     visits.length === 0 ? element('p', {}, 'None.') : table(['Visit', 'How far it is'], visits),
   );
-  await showPacks(client);
-  if (newest) await showPapers(client, newest);
+  there('packs', HTMLElement).replaceChildren(...packRows(client, packs));
+  const pack = packCountedFrom(packs);
+  if (pack) await showPapers(client, pack.pack, packStanding(pack, packs).kind === 'stands');
   else for (const id of ['due', 'history']) there(id, HTMLElement).textContent = 'It comes with the first pack.';
-  startCsv(client, registration, newest);
+  startCsv(client, registration, pack);
 });
 
-async function showPacks(client: Slipmark): Promise<void> {
-  const packs: Pack[] = [];
-  for await (const pack of everyItem(client.listAircraftPacks, { registration })) packs.push(pack);
-  there('packs', HTMLElement).replaceChildren(...packRows(client, packs));
-}
-
-async function showPapers(client: Slipmark, { pack }: Pack): Promise<void> {
+async function showPapers(client: Slipmark, pack: string, isStanding: boolean): Promise<void> {
   const { bytes } = await client.getPackRecord({ pack });
   const record = JSON.parse(new TextDecoder().decode(bytes)) as VisitRecord;
   const say = printerFor(record.units, ENGLISH_LEXICON, localZone(record));
   const due = await ifThere(client.getDue({ registration }));
-  if (due) there('due', HTMLElement).replaceChildren(...dueTable(due.body, record, say));
+  there('due', HTMLElement).replaceChildren(
+    ...(due
+      ? dueTable(due.body, record, say)
+      : [element('p', {}, `Not known: the record of ${pack} is no longer read. Look in the pack.`)]),
+  );
   const baseline = await ifThere(client.getBaseline({ pack }));
-  if (baseline) there('history', HTMLElement).replaceChildren(...historyFigures(baseline.body, say));
+  there('history', HTMLElement).replaceChildren(...historyFigures(baseline?.body, { pack, stands: isStanding }, say));
 }

@@ -1,4 +1,5 @@
 // The bench: a record is typed or dropped here, and computed and checked here. Nothing is sent.
+import { startAnswers } from './bench/answer-item.ts';
 import { type Editor, openEditor } from './bench/editor.ts';
 import { startExamples } from './bench/examples.ts';
 import { readText } from './bench/record-text.ts';
@@ -41,6 +42,7 @@ const assess = async (): Promise<void> => {
 const editor: Editor = openEditor(there('record', HTMLElement), whenStill(assess));
 
 moment.addEventListener('change', () => void assess());
+startAnswers(editor);
 startExamples({
   async take(text, { at, handedIn = files }) {
     const before = { text: editor.text(), files, at: momentOf(moment) };

@@ -12,8 +12,9 @@ import { showSealed } from './inspection/sealed.ts';
 import { ticksOf } from './inspection/ticks.ts';
 import { verdictOf } from './sheet/findings-list.ts';
 import { openPreview } from './sheet/preview.ts';
+import { newestFirst, packStanding } from './shop/pack-standing.ts';
 import { said, withKey } from './shop/session.ts';
-import { aircraftAddress, standingOf, stands } from './shop/words.ts';
+import { aircraftAddress } from './shop/words.ts';
 import { sayVerdict } from './verdict.ts';
 
 const core = startCore();
@@ -32,24 +33,25 @@ async function show(client: Slipmark): Promise<void> {
   const read = await readVisit(client, name);
   there('which', HTMLElement).textContent = `${name.registration}, visit ${name.visit}`;
   there('aircraft-page', HTMLAnchorElement).href = aircraftAddress(name.registration);
-  if (read.released) showReleased(client, read.released);
+  if (read.released) showReleased(client, read.released, read.packs);
   else await showOpen(client, read);
   await showComparison(read);
 }
 
 /** A visit that is sealed already: there is nothing to tick, and its pack says more than a draft of it. */
-function showReleased(client: Slipmark, pack: Pack): void {
+function showReleased(client: Slipmark, pack: Pack, packs: readonly Pack[]): void {
   unwatch();
-  sayVerdict(verdict, standingOf(pack), stands(pack));
+  const { kind, words } = packStanding(pack, packs);
+  sayVerdict(verdict, `${pack.pack}, ${words}`, kind === 'stands');
   for (const part of document.querySelectorAll<HTMLElement>('.until-sealed')) part.hidden = true;
-  showSealed(client, pack);
+  showSealed(client, pack, packs);
 }
 
 async function showOpen(client: Slipmark, read: ReadVisit): Promise<void> {
   const ticks = await ticksOf(name, read.documents);
   const again = (): unknown => said(show(client));
   const sealed = (pack: Pack): void => {
-    showReleased(client, pack);
+    showReleased(client, pack, newestFirst([pack, ...read.packs]));
     there('release', HTMLElement).scrollIntoView({ block: 'center' });
   };
   for (const part of document.querySelectorAll<HTMLElement>('.until-sealed')) part.hidden = false;

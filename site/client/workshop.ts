@@ -2,9 +2,10 @@
 import { everyItem, type Slipmark, SlipmarkProblem } from '../../worker/client/client.ts';
 import { element, there } from './element.ts';
 import { type FleetLine, fleetLine } from './shop/fleet-line.ts';
+import { aircraftStanding } from './shop/pack-standing.ts';
 import { said, withKey, wordsOf } from './shop/session.ts';
 import { tableRow } from './shop/table.ts';
-import { aircraftLink, readinessOf, standingOf, visitLink } from './shop/words.ts';
+import { aircraftLink, readinessOf, visitLink } from './shop/words.ts';
 
 /** Aircraft that are read at once: each takes a few requests. */
 const AT_ONCE = 20;
@@ -38,35 +39,35 @@ withKey(async (client) => {
 /** One row after another, so that the first can be read while the last is asked for. */
 async function fill(client: Slipmark, registrations: readonly string[], isWanted: () => boolean): Promise<void> {
   const body = there('fleet', HTMLTableSectionElement);
-  body.replaceChildren(
-    ...registrations.map((registration) => tableRow([aircraftLink(registration), 'being read', ''])),
-  );
+  const heads = [...(body.parentElement?.querySelectorAll('thead th') ?? [])].map((head) => head.textContent ?? '');
+  const rowOf = (cells: readonly (Node | string)[]): HTMLElement => tableRow(cells, heads);
+  body.replaceChildren(...registrations.map((registration) => rowOf([aircraftLink(registration), 'being read', ''])));
   for (const [index, registration] of registrations.entries()) {
-    const line = await lineOf(client, registration);
+    const line = await cellsOf(client, registration);
     if (!isWanted()) return;
-    body.children[index]?.replaceWith(line);
+    body.children[index]?.replaceWith(rowOf(line));
   }
 }
 
 /** What cannot be read of one aircraft keeps nobody from the others. */
-async function lineOf(client: Slipmark, registration: string): Promise<HTMLElement> {
+async function cellsOf(client: Slipmark, registration: string): Promise<(Node | string)[]> {
   try {
     if (!read.has(registration)) read.set(registration, await fleetLine(client, registration));
   } catch (error) {
     if (error instanceof SlipmarkProblem && (error.status === 401 || error.status === 0)) throw error;
-    return tableRow([aircraftLink(registration), `could not be read: ${wordsOf(error)}`, '']);
+    return [aircraftLink(registration), `could not be read: ${wordsOf(error)}`, 'not known'];
   }
   const line = read.get(registration);
-  return line ? row(line) : tableRow([registration, 'nothing was kept of it', '']);
+  return line ? cellsOfLine(line) : [registration, 'nothing was kept of it', 'none'];
 }
 
-function row({ registration, newest, inHand }: FleetLine): HTMLElement {
+function cellsOfLine({ registration, packs, inHand }: FleetLine): (Node | string)[] {
   const visits = inHand.map((visit) => {
     return element('li', {}, visitLink(registration, visit.visit), `: ${readinessOf(visit)}`);
   });
-  return tableRow([
+  return [
     aircraftLink(registration),
-    newest ? standingOf(newest) : 'no pack yet',
+    packs.length > 0 ? aircraftStanding(packs).words : 'no pack yet',
     visits.length === 0 ? 'none' : element('ul', { className: 'plain' }, ...visits),
-  ]);
+  ];
 }

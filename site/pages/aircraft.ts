@@ -6,13 +6,14 @@ import { shopPage } from '../shop-page.ts';
 export const aircraft: Page = shopPage({
   path: '/aircraft',
   title: 'Aircraft',
-  description: 'One aircraft of a workshop: visits in hand, what is due, empty-mass history, packs and their links',
+  description:
+    'One aircraft of a workshop: visits in hand, what is due and open, empty-mass history, packs and their links',
   script: 'aircraft',
   text: 'aircraft',
   work: html`<p class="lede"><strong id="which"></strong></p>
 <p class="verdict bad" id="standing">Not read yet</p>
 <section aria-labelledby="visits"><h2 id="visits">Visits in hand</h2><div id="in-hand"></div></section>
-<section aria-labelledby="what-is-due"><h2 id="what-is-due">Due</h2><div id="due"></div></section>
+<section aria-labelledby="what-is-due"><h2 id="what-is-due">Due and open</h2><div id="due"></div></section>
 <section aria-labelledby="empty-mass"><h2 id="empty-mass">Empty mass</h2><div id="history"></div></section>
 <section aria-labelledby="all-packs"><h2 id="all-packs">Packs</h2><div id="packs"></div></section>
 <section aria-labelledby="tables"><h2 id="tables">Tables</h2>

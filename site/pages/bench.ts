@@ -19,6 +19,11 @@ export const bench: Page = {
 <label>Assessed at <input id="at" type="datetime-local"></label>
 </div>
 <p class="small" id="put-back" role="status" hidden></p>
+<div class="tools">
+<label>Open item of an earlier pack <input id="open-item" maxlength="100" autocomplete="off" spellcheck="false" aria-describedby="answer-said"></label>
+<button type="button" id="answer-item">Answer for it</button>
+</div>
+<p class="small" id="answer-said" role="status" hidden></p>
 <section class="record" id="record" aria-label="The record"></section>
 <section class="says" aria-labelledby="says">
 <h2 id="says">What stands against it</h2>

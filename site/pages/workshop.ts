@@ -11,9 +11,9 @@ export const workshop: Page = shopPage({
   text: 'workshop',
   work: html`<div class="tools"><label>Search by registration <input id="search" type="search" autocomplete="off"></label></div>
 <p class="small" id="count" role="status"></p>
-<div class="scroll" tabindex="0"><table>
-<thead><tr><th scope="col">Aircraft</th><th scope="col">What stands</th><th scope="col">Visits in hand</th></tr></thead>
-<tbody id="fleet"></tbody>
+<div class="scroll" tabindex="0"><table role="table" class="blocks">
+<thead role="rowgroup"><tr role="row"><th scope="col" role="columnheader">Aircraft</th><th scope="col" role="columnheader">What stands</th><th scope="col" role="columnheader">Visits in hand</th></tr></thead>
+<tbody id="fleet" role="rowgroup"></tbody>
 </table></div>
 <p><button type="button" id="more" hidden>Show more</button></p>`,
 });

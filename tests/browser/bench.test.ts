@@ -105,6 +105,43 @@ describe('the bench', () => {
     await expect.poll(draft).toBe(dropped);
   });
 
+  test('puts an answer to an open item into the record, to be typed on at its reason', async () => {
+    await start('weighing-only');
+    const button = page.getByRole('button', { name: 'Answer for it' });
+    await button.click();
+    await page.getByText('Give the name of the open item').waitFor();
+    await page.getByLabel('Open item of an earlier pack').fill('Q-WGT-P1/F4');
+    await button.click();
+    await page.keyboard.type('Damper overhauled');
+    await expect.poll(draft).toContain('Damper overhauled');
+    const { carried } = JSON.parse(await draft());
+    expect(carried).toMatchObject([{ item: 'Q-WGT-P1/F4', by: '', reason: 'Damper overhauled', evidence: '' }]);
+    // Nobody is named and nothing proves it yet: it is no answer.
+    await verdict(/Not readable yet: 2 defects/);
+    await typeBehind('"evidence"', ',');
+    await verdict(/Not readable yet: 1 defect/);
+    await page.getByLabel('Open item of an earlier pack').fill('Q-WGT-P1/F5');
+    await button.click();
+    await page.getByText('There is no record that can be read').waitFor();
+    expect(await page.getByLabel('Open item of an earlier pack').inputValue()).toBe('Q-WGT-P1/F5');
+  });
+
+  test('says of brackets beyond measure that they are too deep, and stays alive', async () => {
+    site.phone.complaints.length = 0;
+    for (const [text, code] of [
+      ['[', 'JSON_TOO_DEEP'],
+      ['[},', 'JSON_BROKEN'],
+    ] as const) {
+      await start('weighing-only');
+      await page.evaluate(`sessionStorage.setItem('slipmark-bench', '${text}'.repeat(100_000))`);
+      await page.reload();
+      await page.locator('#findings', { hasText: code }).waitFor();
+      await verdict(/Not readable yet: 1 defect/);
+    }
+    expect(site.phone.complaints).toEqual([]);
+    await start('weighing-only');
+  });
+
   test('keeps the text over a reload, and sends nothing but requests for its own files', async () => {
     const asked: string[] = [];
     page.on('request', (request) => asked.push(`${request.method()} ${new URL(request.url()).pathname}`));
@@ -121,6 +158,7 @@ describe('the bench', () => {
     site.phone.complaints.length = 0;
     await start('nose-wheel-full');
     expect(await site.phone.wrongAtAnySize()).toEqual([]);
+    expect(await site.phone.smallTargets()).toEqual([]);
     expect(site.phone.complaints).toEqual([]);
   });
 });

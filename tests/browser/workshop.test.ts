@@ -60,6 +60,7 @@ describe('the pages of a workshop', () => {
     expect(await page.locator('#count').textContent()).toBe('1 of 2 aircraft');
     expect(await page.locator('#fleet tr').count()).toBe(1);
     expect(await site.phone.wrongAtAnySize()).toEqual([]);
+    expect(await site.phone.smallTargets()).toEqual([]);
   });
 
   test('show an aircraft: what is due, its history, its packs', async () => {
@@ -208,6 +209,7 @@ describe('the inspector’s page', () => {
     expect(await button().count()).toBe(0);
     expect(await page.locator('#preview').isVisible()).toBe(false);
     expect(await site.phone.wrongAtAnySize()).toEqual([]);
+    expect(await site.phone.smallTargets()).toEqual([]);
   });
 
   test('shows side by side what changed since the pack before', async () => {

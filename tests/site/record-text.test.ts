@@ -36,6 +36,23 @@ describe('readText()', () => {
     expect(placeOf('').from).toBeGreaterThanOrEqual(text.indexOf(','));
   });
 
+  test('refuses what is nested beyond measure as the service does, whether or not it is closed', () => {
+    for (const text of ['['.repeat(200_000), `{ "a": ${'['.repeat(200_000)}${']'.repeat(200_000)} }`]) {
+      const { value, findings, placeOf } = readText(text);
+      expect(value).toBeUndefined();
+      expect(findings.map(({ code }) => code)).toEqual(['JSON_TOO_DEEP']);
+      expect(placeOf(findings[0]?.pointer ?? '')).toEqual({ from: 0, to: 1 });
+    }
+  });
+
+  test('stops at the first fault, however deep the brackets are that follow it', () => {
+    const text = `\n${'[},'.repeat(100_000)}`;
+    const { value, findings, placeOf } = readText(text);
+    expect(value).toBeUndefined();
+    expect(findings.map(({ code }) => code)).toEqual(['JSON_BROKEN']);
+    expect(placeOf('')).toEqual({ from: 2, to: 3 });
+  });
+
   test('refuses a key given twice as the service does', () => {
     expect(readText('{ "a": 1, "a": 2 }').findings.map(({ code }) => code)).toEqual(['JSON_KEY_TWICE']);
   });

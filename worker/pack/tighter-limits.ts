@@ -12,9 +12,9 @@ export interface TighterLimit {
   sealed: number | string | null;
   now: number | string | null;
   /** What governs it now, where it follows from others. */
-  governedBy?: string;
+  governedBy?: string | undefined;
   /** Of hours, the meter; that of the airframe where none is named. */
-  meter?: string;
+  meter?: string | undefined;
 }
 
 /**

@@ -6,6 +6,7 @@ import { highlightSelectionMatches, search, searchKeymap } from '@codemirror/sea
 import { EditorState } from '@codemirror/state';
 import { drawSelection, EditorView, highlightActiveLine, keymap, lineNumbers } from '@codemirror/view';
 import { tags } from '@lezer/highlight';
+import type { Edit } from 'jsonc-parser';
 import type { Stretch } from './record-text.ts';
 
 /** Something to be marked in the text. */
@@ -18,6 +19,8 @@ export interface Mark extends Stretch {
 export interface Editor {
   text(): string;
   replace(text: string): void;
+  /** Changes parts of the text, and leaves the cursor where it is to be typed on. */
+  amend(edits: readonly Edit[], next: Stretch): void;
   mark(marks: readonly Mark[]): void;
   /** Selects a stretch, brings it into sight and puts the cursor there. */
   show(stretch: Stretch): void;
@@ -66,9 +69,20 @@ export function openEditor(parent: HTMLElement, onChange: () => void): Editor {
   // What scrolls can be reached by keyboard.
   view.scrollDOM.tabIndex = 0;
   const within = (offset: number): number => Math.min(offset, view.state.doc.length);
+  const show = ({ from, to }: Stretch): void => {
+    const selection = { anchor: within(from), head: within(to) };
+    view.dispatch({ selection, effects: EditorView.scrollIntoView(selection.anchor, { y: 'center' }) });
+    view.focus();
+  };
   return {
     text: () => view.state.doc.toString(),
     replace: (text) => view.dispatch({ changes: { from: 0, to: view.state.doc.length, insert: text } }),
+    amend(edits, next) {
+      view.dispatch({
+        changes: edits.map(({ offset, length, content }) => ({ from: offset, to: offset + length, insert: content })),
+      });
+      show(next);
+    },
     lineOf: (offset) => view.state.doc.lineAt(within(offset)).number,
     mark(marks) {
       const diagnostics = marks.map(({ from, to, severity, message }): Diagnostic => {
@@ -76,10 +90,6 @@ export function openEditor(parent: HTMLElement, onChange: () => void): Editor {
       });
       view.dispatch(setDiagnostics(view.state, diagnostics));
     },
-    show({ from, to }) {
-      const selection = { anchor: within(from), head: within(to) };
-      view.dispatch({ selection, effects: EditorView.scrollIntoView(selection.anchor, { y: 'center' }) });
-      view.focus();
-    },
+    show,
   };
 }

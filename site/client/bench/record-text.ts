@@ -1,4 +1,5 @@
-import { findNodeAtLocation, type Node, type ParseError, parseTree, printParseErrorCode } from 'jsonc-parser';
+import { findNodeAtLocation, type Node, parseTree } from 'jsonc-parser';
+import { jsonFault } from '../../../worker/http/json-fault.ts';
 import { structuralDefects } from '../../../worker/http/json-structure.ts';
 import type { Said } from '../core/protocol.ts';
 
@@ -18,29 +19,35 @@ export interface RecordText {
 
 /** Reads a record as it is being typed. */
 export function readText(text: string): RecordText {
-  const errors: ParseError[] = [];
-  const tree = parseTree(text, errors, { disallowComments: true, allowTrailingComma: false });
-  const [first] = errors;
-  if (first) return broken(first, text.length);
   const findings = structuralDefects(text);
-  const value = findings.length > 0 ? undefined : JSON.parse(text);
-  return { value, findings, placeOf: (pointer) => placeIn(tree, pointer) };
+  // The parser that tells places calls itself for each level.
+  if (findings.some(({ code }) => code === 'JSON_TOO_DEEP'))
+    return { value: undefined, findings, placeOf: () => ({ from: 0, to: 1 }) };
+  let value: unknown;
+  try {
+    value = JSON.parse(text);
+  } catch {
+    return broken(text);
+  }
+  const tree = parseTree(text);
+  return { value: findings.length > 0 ? undefined : value, findings, placeOf: (pointer) => placeIn(tree, pointer) };
 }
 
-function broken({ error, offset, length }: ParseError, end: number): RecordText {
-  const from = Math.min(offset, end);
+function broken(text: string): RecordText {
+  const { what, at } = jsonFault(text);
+  const before = text.split('\n').slice(0, at.line - 1);
+  const from = Math.min(
+    text.length,
+    before.reduce((length, line) => length + line.length + 1, at.column - 1),
+  );
   const said: Said = {
     severity: 'blocks',
     code: 'JSON_BROKEN',
     pointer: '',
-    sentence: `Cannot read the JSON: ${wordsOf(printParseErrorCode(error))}`,
+    sentence: `Cannot read the JSON: ${wordsOf(what)}`,
     remedy: 'Mend the text here; everything else is looked at after that',
   };
-  return {
-    value: undefined,
-    findings: [said],
-    placeOf: () => ({ from, to: Math.min(end, from + Math.max(1, length)) }),
-  };
+  return { value: undefined, findings: [said], placeOf: () => ({ from, to: Math.min(text.length, from + 1) }) };
 }
 
 /** `CommaExpected` as `comma expected`. */

@@ -24,6 +24,8 @@ export interface Said {
   sentence: string;
   remedy: string;
   source?: string;
+  /** What it is about, such as the name of an open item. */
+  data?: Readonly<Record<string, unknown>>;
   /** The person who answers for a caution. */
   acknowledgedBy?: string | undefined;
 }

@@ -1,6 +1,7 @@
 import type { VisitRecord } from '../../../worker/client/client.ts';
 import { element } from '../element.ts';
 import { draftOf, keepDraft } from './answer-drafts.ts';
+import { personChoice } from './person-choice.ts';
 import type { Point } from './read-visit.ts';
 
 /** A person's reason for which a caution may stand. */
@@ -22,12 +23,8 @@ export function answerForm(
   { people }: VisitRecord,
   accept: (acceptance: Acceptance) => Promise<unknown>,
 ): HTMLElement {
-  const draft = draftOf(code);
-  // Nobody answers for anything unless chosen.
-  const nobody = element('option', { value: '' }, 'choose a person');
-  const options = people.map(({ id, name }) => element('option', { value: id }, name));
-  const by = element('select', { required: true }, nobody, ...options);
-  by.value = people.some(({ id }) => id === draft?.by) ? (draft?.by ?? '') : '';
+  const draft = draftOf<Acceptance>(code);
+  const by = personChoice(people, draft?.by);
   const reason = element('input', {
     required: true,
     maxLength: 200,
@@ -42,7 +39,7 @@ export function answerForm(
     element('label', { className: 'field' }, 'Why it may stand', reason),
     element('p', {}, button),
   );
-  form.addEventListener('input', () => keepDraft({ code, by: by.value, reason: reason.value }));
+  form.addEventListener('input', () => keepDraft(code, { code, by: by.value, reason: reason.value }));
   form.addEventListener('submit', (event) => {
     event.preventDefault();
     button.disabled = true;

@@ -12,6 +12,7 @@ const DOCUMENTS: Readonly<Record<string, string>> = {
   attachments: 'photographs',
   baseline: 'equipment-list',
   bulletins: 'bulletins',
+  carried: 'findings',
   compass: 'compass-card',
   controls: 'inspection-record',
   electrical: 'electrical-load-analysis',

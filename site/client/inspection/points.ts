@@ -5,9 +5,14 @@ import type { Preview } from '../sheet/preview.ts';
 import { said } from '../shop/session.ts';
 import { dropDraft } from './answer-drafts.ts';
 import { answerForm } from './answer-form.ts';
+import { carriedIndexOf, carriedWith, openItemOf, typedAnswer } from './carried-answer.ts';
+import { carriedForm } from './carried-form.ts';
 import { overWhatWasRead } from './moved.ts';
+import { openItemLine, printedOpen } from './open-item-point.ts';
 import { placeOf } from './place.ts';
 import type { Point, ReadVisit, VisitName } from './read-visit.ts';
+
+type Amendment = Parameters<Slipmark['patchVisit']>[0]['body'];
 
 /** A visit whose points are shown. */
 interface Shown {
@@ -24,13 +29,22 @@ interface Shown {
 export function showPoints(client: Slipmark, shown: Shown): void {
   const { read, preview } = shown;
   const ids = read.documents.map(({ id }) => id);
-  const items = findingItems(read.points, ({ pointer }) => {
-    const { document, words } = placeOf(pointer, read.record, ids);
+  const forms = openItemForms(client, shown);
+  const items = findingItems(read.points, (point) => {
+    const { document, words } = placeOf(point.pointer, read.record, ids);
+    // What is said of an open item stands beside its name for the life of the aircraft.
+    const sought = point.pointer.startsWith('/carried') ? openItemOf(point) : words;
     const title = read.documents.find(({ id }) => id === document)?.title ?? document;
-    return { text: title, show: () => preview.show(document, words) };
+    return { text: title, show: () => preview.show(document, sought) };
   });
+  const open = printedOpen(read);
   items.forEach((item, index) => {
     const point = read.points[index];
+    const openItem = point && openItemOf(point);
+    if (openItem !== undefined) item.appendChild(openItemLine(open, openItem, shown.name.registration));
+    const form = point && forms.get(point);
+    // Points about one answer of the record share a form: it stands with the first of them.
+    if (form?.parentElement === null) item.appendChild(form);
     if (point?.severity !== 'caution') return;
     // An answer is for a code: it stands with the first, and says for how many.
     const alike = read.points.filter(({ code }) => code === point.code);
@@ -42,6 +56,47 @@ export function showPoints(client: Slipmark, shown: Shown): void {
   there('no-points', HTMLElement).hidden = items.length > 0;
 }
 
+/** The forms in which points about open items are answered, by the point. */
+function openItemForms(client: Slipmark, shown: Shown): Map<Point, HTMLDetailsElement> {
+  const forms = new Map<Point, HTMLDetailsElement>();
+  const made = new Map<string, HTMLDetailsElement>();
+  for (const point of shown.read.points) {
+    const item = openItemOf(point);
+    if (item === undefined) continue;
+    const index = carriedIndexOf(point);
+    const draft = `${index ?? 'new'} ${item}`;
+    const form = made.get(draft) ?? openItemForm(client, shown, { item, index, draft });
+    made.set(draft, form);
+    forms.set(point, form);
+  }
+  return forms;
+}
+
+function openItemForm(
+  client: Slipmark,
+  shown: Shown,
+  { item, index, draft }: { item: string; index: number | undefined; draft: string },
+): HTMLDetailsElement {
+  const { record } = shown.read;
+  return carriedForm({
+    draft,
+    record,
+    given: typedAnswer(record, item, index),
+    isOnRecord: index !== undefined,
+    put: (answer) => amended(client, shown, { carried: carriedWith(record, answer, index) }, draft),
+  });
+}
+
+/** Changes the record over what was read, drops what was typed for it, and reads the visit anew. */
+function amended(client: Slipmark, shown: Shown, body: Amendment, draft: string): Promise<unknown> {
+  const { name, read, again, reread } = shown;
+  const amend = client.patchVisit({ ...name, ifMatch: read.recordTag, body }).then(() => {
+    dropDraft(draft);
+    return reread();
+  });
+  return said(overWhatWasRead(amend, again));
+}
+
 function answered({ code, acknowledgedBy }: Point, { record }: ReadVisit): HTMLElement {
   const person = record.people.find(({ id }) => id === acknowledgedBy)?.name ?? acknowledgedBy;
   const reason = record.release?.acknowledgements?.find((one) => one.code === code)?.reason ?? '';
@@ -49,15 +104,9 @@ function answered({ code, acknowledgedBy }: Point, { record }: ReadVisit): HTMLE
 }
 
 function openCaution(client: Slipmark, shown: Shown, point: Point, alike: number): HTMLElement {
-  const { name, again, reread } = shown;
-  const { record, recordTag } = shown.read;
+  const { record } = shown.read;
   return answerForm(point, alike, record, (acceptance) => {
     const acknowledgements = [...(record.release?.acknowledgements ?? []), acceptance];
-    const amend = client.patchVisit({ ...name, ifMatch: recordTag, body: { release: { acknowledgements } } });
-    const amended = amend.then(() => {
-      dropDraft(point.code);
-      return reread();
-    });
-    return said(overWhatWasRead(amended, again));
+    return amended(client, shown, { release: { acknowledgements } }, point.code);
   });
 }

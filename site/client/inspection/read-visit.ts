@@ -1,5 +1,14 @@
-import { everyItem, ifThere, type Pack, type Slipmark, type VisitRecord } from '../../../worker/client/client.ts';
+import {
+  allItems,
+  type DueList,
+  everyItem,
+  ifThere,
+  type Pack,
+  type Slipmark,
+  type VisitRecord,
+} from '../../../worker/client/client.ts';
 import type { PageFiles, Said } from '../core/protocol.ts';
+import { packCountedFrom } from '../shop/pack-standing.ts';
 
 /** Which visit is inspected. */
 export interface VisitName {
@@ -22,8 +31,12 @@ export interface ReadVisit {
   released: Pack | undefined;
   points: Point[];
   documents: { id: string; title: string; html: string }[];
-  /** The newest pack of the aircraft, and the record that it was sealed from. */
+  /** All packs of the aircraft, the newest first. */
+  packs: Pack[];
+  /** The pack that stood before this visit, and the record that it was sealed from. */
   before: { pack: Pack; record: unknown } | undefined;
+  /** What stands open on the aircraft, and the record by which its meters are named; undefined where it is released or that is not known. */
+  open: { due: DueList; record: VisitRecord } | undefined;
   files: PageFiles;
 }
 
@@ -33,7 +46,9 @@ export async function readVisit(client: Slipmark, name: VisitName): Promise<Read
     const visit = await client.getVisit(name);
     const assessment = await client.getAssessment(name);
     const drafts = await client.getDraftDocuments(name);
-    const released = await packOf(client, name);
+    const releasedAs = await packNameOf(client, name);
+    const packs = await allItems(client.listAircraftPacks, { registration: name.registration });
+    const released = packs.find(({ pack }) => pack === releasedAs);
     const isOneForm = assessment.etag === drafts.etag && (await client.getVisit(name)).etag === visit.etag;
     if (!isOneForm) continue;
     return {
@@ -44,31 +59,41 @@ export async function readVisit(client: Slipmark, name: VisitName): Promise<Read
       released,
       points: assessment.body.findings as unknown as Point[],
       documents: drafts.body.items,
-      before: await packBefore(client, name),
+      packs,
+      before: await packBefore(client, name, packs),
+      open: released || packs.length === 0 ? undefined : await standsOpen(client, name),
       files: await photographs(client, visit.body),
     };
   }
 }
 
 /** The pack that the visit was released as, unless it was amended since. */
-async function packOf(client: Slipmark, { registration, visit }: VisitName): Promise<Pack | undefined> {
+async function packNameOf(client: Slipmark, { registration, visit }: VisitName): Promise<string | undefined> {
   for await (const kept of everyItem(client.listVisits, { registration })) {
-    if (kept.visit !== visit) continue;
-    return kept.state === 'released' && kept.pack !== null
-      ? (await client.getPack({ pack: kept.pack })).body
-      : undefined;
+    if (kept.visit === visit && kept.state === 'released') return kept.pack ?? undefined;
   }
   return undefined;
 }
 
-/** The pack that stands, unless it came of this very visit: then the one before it. */
-async function packBefore(client: Slipmark, { registration, visit }: VisitName): Promise<ReadVisit['before']> {
-  for await (const pack of everyItem(client.listAircraftPacks, { registration })) {
-    if (pack.visit === visit) continue;
-    const { bytes } = await client.getPackRecord({ pack: pack.pack });
-    return { pack, record: JSON.parse(new TextDecoder().decode(bytes)) };
-  }
-  return undefined;
+/** A visit that was released already is held against what stood before it, not against what came later. */
+async function packBefore(
+  client: Slipmark,
+  { visit }: VisitName,
+  packs: readonly Pack[],
+): Promise<ReadVisit['before']> {
+  const own = packs.find((pack) => pack.visit === visit)?.number ?? Number.POSITIVE_INFINITY;
+  const pack = packCountedFrom(packs.filter(({ number }) => number < own));
+  return pack && { pack, record: await recordOf(client, pack.pack) };
+}
+
+async function standsOpen(client: Slipmark, { registration }: VisitName): Promise<ReadVisit['open']> {
+  const due = await ifThere(client.getDue({ registration }));
+  return due && { due: due.body, record: await recordOf(client, due.body.pack) };
+}
+
+async function recordOf(client: Slipmark, pack: string): Promise<VisitRecord> {
+  const { bytes } = await client.getPackRecord({ pack });
+  return JSON.parse(new TextDecoder().decode(bytes)) as VisitRecord;
 }
 
 async function photographs(client: Slipmark, { attachments = [] }: VisitRecord): Promise<PageFiles> {

@@ -6,13 +6,18 @@ import { onClick } from './on-click.ts';
 
 const TYPE = 'text/csv;charset=utf-8';
 
-/** Tables for spreadsheets: the equipment list as the newest pack leaves it, and the ledger. */
-export function startCsv(client: Slipmark, registration: string, newest: Pack | null): void {
+/**
+ * Tables for spreadsheets: the equipment list as a pack leaves it, and the ledger.
+ *
+ * @param pack undefined where none was sealed; one that was withdrawn leaves no list to work with
+ */
+export function startCsv(client: Slipmark, registration: string, pack: Pack | undefined): void {
   const equipment = there('equipment-csv', HTMLButtonElement);
   const ledger = there('ledger-csv', HTMLButtonElement);
-  equipment.disabled = newest === null;
+  const standing = pack?.withdrawal ? undefined : pack;
+  equipment.disabled = standing === undefined;
   ledger.disabled = false;
-  if (newest) onClick(equipment, () => equipmentCsv(client, newest));
+  if (standing) onClick(equipment, () => equipmentCsv(client, standing));
   onClick(ledger, () => ledgerCsv(client, registration));
 }
 

@@ -1,4 +1,4 @@
-import { everyItem, type Pack, type Slipmark } from '../../../worker/client/client.ts';
+import { allItems, everyItem, type Pack, type Slipmark } from '../../../worker/client/client.ts';
 
 /** A visit that is not released yet, and how far it is. */
 export interface VisitInHand {
@@ -13,7 +13,8 @@ export interface VisitInHand {
 /** One aircraft as the fleet shows it. */
 export interface FleetLine {
   registration: string;
-  newest: Pack | null;
+  /** All of its packs, the newest first. */
+  packs: Pack[];
   inHand: VisitInHand[];
 }
 
@@ -23,8 +24,11 @@ export async function fleetLine(client: Slipmark, registration: string): Promise
   for await (const { visit, state } of everyItem(client.listVisits, { registration })) {
     if (state === 'working') inHand.push({ visit, ...(await readiness(client, registration, visit)) });
   }
-  const { newest, visits } = (await client.getAircraft({ registration })).body;
-  return visits === 0 && newest === null ? undefined : { registration, newest, inHand };
+  const { newest, packs, visits } = (await client.getAircraft({ registration })).body;
+  if (visits === 0 && newest === null) return undefined;
+  // A second question is asked only where there is more to learn.
+  const all = packs > 1 ? await allItems(client.listAircraftPacks, { registration }) : newest ? [newest] : [];
+  return { registration, packs: all, inHand };
 }
 
 async function readiness(client: Slipmark, registration: string, visit: string) {

@@ -4,9 +4,19 @@ import type { Printer } from '../../../worker/units/print.ts';
 import { element } from '../element.ts';
 import { table } from './table.ts';
 
-/** How the empty aircraft came to its mass, as the newest pack has it: a picture and the figures of it. */
-export function historyFigures({ history = [] }: Baseline, say: Printer): HTMLElement[] {
-  if (history.length === 0) return [element('p', {}, 'The newest pack has no history.')];
+/**
+ * How the empty aircraft came to its mass, as a pack has it: a picture and the figures of it.
+ *
+ * @param baseline undefined where the pack leaves no empty mass
+ * @param standing the pack, and whether it is the release that stands
+ */
+export function historyFigures(
+  baseline: Baseline | undefined,
+  { pack, stands }: { pack: string; stands: boolean },
+  say: Printer,
+): HTMLElement[] {
+  const { history = [] } = baseline ?? {};
+  if (history.length === 0) return [element('p', {}, `${pack} has no history.`)];
   const unit = say.unit('mass');
   const figure = element('figure', { className: 'history' });
   figure.innerHTML = historyChart(
@@ -20,6 +30,10 @@ export function historyFigures({ history = [] }: Baseline, say: Printer): HTMLEl
     return [`${index + 1}. ${say.date(date)}`, reason, `${say.plain(mass, 1)}\u00a0${unit}`, arm];
   });
   const figures = table(['Date', 'Reason', 'Empty mass', 'Arm'], rows);
+  const origin = stands
+    ? `As ${pack} has it.`
+    : `As ${pack} has it, which does not stand: do not load the aircraft by these figures.`;
+  const said = element('p', {}, origin);
   // One step has no course to be drawn.
-  return history.length === 1 ? [figures] : [figure, figures];
+  return history.length === 1 ? [said, figures] : [said, figure, figures];
 }

@@ -5,38 +5,69 @@ import { fetchFile } from './fetch-file.ts';
 import { fetchPdf } from './fetch-pdf.ts';
 import { madeLink } from './made-link.ts';
 import { onClick } from './on-click.ts';
+import { type PackStanding, packStanding } from './pack-standing.ts';
 import { said } from './session.ts';
-import { standingOf } from './words.ts';
 
-/** Every pack with its files, and the links that lead to it. */
+/** What its file is called: the file itself does not know what became of the pack. */
+const FILES: Readonly<Record<PackStanding['kind'], string>> = {
+  stands: 'PDF',
+  corrected: 'PDF, from old figures',
+  superseded: 'PDF, superseded',
+  withdrawn: 'PDF, withdrawn',
+};
+
+/**
+ * Every pack with what became of it, its files, and the links that lead to it.
+ *
+ * @param packs all of the aircraft, the newest first
+ */
 export function packRows(client: Slipmark, packs: readonly Pack[]): HTMLElement[] {
   if (packs.length === 0) return [element('p', {}, 'None.')];
-  return packs.map((pack) => {
-    const pdf = element('button', { type: 'button', className: 'place' }, 'PDF');
-    const record = element('button', { type: 'button', className: 'place' }, 'Record');
-    onClick(pdf, () => fetchPdf(client, pack.pack));
-    onClick(record, async () => {
-      const { bytes } = await client.getPackRecord({ pack: pack.pack });
-      fetchFile(bytes, `${pack.pack}-record.json`, 'application/json');
-    });
-    const links = element('details', {}, element('summary', {}, 'Links'), element('div', {}));
-    links.addEventListener('toggle', () => {
-      if (links.open) said(showLinks(client, pack.pack, links.lastElementChild as unknown as HTMLElement));
-    });
-    return element('section', { className: 'pack' }, element('p', {}, standingOf(pack), ' ', pdf, record), links);
-  });
+  return packs.map((pack) => packRow(client, pack, packStanding(pack, packs)));
 }
 
-async function showLinks(client: Slipmark, pack: string, place: HTMLElement): Promise<void> {
+function packRow(client: Slipmark, { pack }: Pack, { kind, words }: PackStanding): HTMLElement {
+  const pdf = element('button', { type: 'button', className: 'place' }, FILES[kind]);
+  const record = element('button', { type: 'button', className: 'place' }, 'Record');
+  onClick(pdf, () => fetchPdf(client, pack));
+  onClick(record, async () => {
+    const { bytes } = await client.getPackRecord({ pack });
+    fetchFile(bytes, `${pack}-record.json`, 'application/json');
+  });
+  const links = element('details', {}, element('summary', {}, 'Links'), element('div', {}));
+  links.addEventListener('toggle', () => {
+    if (links.open)
+      said(showLinks(client, { pack, stands: kind === 'stands' }, links.lastElementChild as unknown as HTMLElement));
+  });
+  const name = element('strong', {}, kind === 'stands' ? `${pack} stands` : pack);
+  const line = element('p', {}, name, `, ${words}`);
+  return element(
+    'section',
+    { className: `pack ${kind}` },
+    line,
+    element('p', { className: 'files' }, pdf, record),
+    links,
+  );
+}
+
+/** A pack whose links are shown. */
+interface Linked {
+  pack: string;
+  stands: boolean;
+}
+
+async function showLinks(client: Slipmark, linked: Linked, place: HTMLElement): Promise<void> {
+  const { pack, stands } = linked;
   const { items } = (await client.listLinks({ pack })).body;
   const make = element('button', { type: 'button' }, 'Make the owner’s link');
   onClick(make, async () => {
     const { body } = await client.makeLink({ pack, body: { audience: 'owner' } });
-    await showLinks(client, pack, place);
+    await showLinks(client, linked, place);
     place.appendChild(madeLink(body.url));
   });
-  const rows = items.map((link) => linkLine(client, pack, link, () => showLinks(client, pack, place)));
-  place.replaceChildren(element('ul', { className: 'plain' }, ...rows), make);
+  const rows = items.map((link) => linkLine(client, pack, link, () => showLinks(client, linked, place)));
+  const none = element('p', { className: 'small' }, 'No new link is made to a pack that does not stand.');
+  place.replaceChildren(element('ul', { className: 'plain' }, ...rows), stands ? make : none);
 }
 
 function linkLine(client: Slipmark, pack: string, use: LinkAndItsUse, again: () => Promise<void>): HTMLElement {

@@ -2,15 +2,38 @@ import { element } from '../element.ts';
 
 type Cell = Node | string;
 
-/** A table in a frame of its own, so that what is wide is moved sideways; the first cell of a row names it. */
+/**
+ * A table in a frame of its own; the first cell of a row names it. On a phone each row is a block, its cells one under another. What
+ * they are is said by roles as well, because a browser forgets that of blocks.
+ */
 export function table(heads: readonly string[], rows: readonly (readonly Cell[])[]): HTMLElement {
-  const head = element('tr', {}, ...heads.map((text) => element('th', { scope: 'col' }, text)));
+  const head = element('tr', { role: 'row' }, ...heads.map(headCell));
   return element(
     'div',
     { className: 'scroll', tabIndex: 0 },
-    element('table', {}, element('thead', {}, head), element('tbody', {}, ...rows.map(tableRow))),
+    element(
+      'table',
+      { role: 'table', className: 'blocks' },
+      element('thead', { role: 'rowgroup' }, head),
+      element('tbody', { role: 'rowgroup' }, ...rows.map((row) => tableRow(row, heads))),
+    ),
   );
 }
 
-export const tableRow = ([name = '', ...cells]: readonly Cell[]): HTMLElement =>
-  element('tr', {}, element('th', { scope: 'row' }, name), ...cells.map((cell) => element('td', {}, cell)));
+const headCell = (text: string): HTMLElement => element('th', { scope: 'col', role: 'columnheader' }, text);
+
+/** @param heads what stands over each cell */
+export function tableRow([name = '', ...cells]: readonly Cell[], [, ...heads]: readonly string[]): HTMLElement {
+  return element(
+    'tr',
+    { role: 'row' },
+    element('th', { scope: 'row', role: 'rowheader' }, name),
+    ...cells.map((cell, index) => dataCell(cell, heads[index] ?? '')),
+  );
+}
+
+function dataCell(cell: Cell, head: string): HTMLElement {
+  const made = element('td', { role: 'cell' }, cell);
+  made.dataset.head = head;
+  return made;
+}

@@ -1,17 +1,5 @@
-import type { Pack } from '../../../worker/client/client.ts';
-import { dateOf, printDate } from '../../../worker/units/calendar.ts';
 import { element } from '../element.ts';
 import type { VisitInHand } from './fleet-line.ts';
-
-/** Whether a pack still stands, in one line. */
-export function standingOf({ pack, issuedAt, releasedBy, supersededBy, withdrawal }: Pack): string {
-  if (withdrawal) return `${pack}, withdrawn ${printDate(dateOf(withdrawal.at))}: ${withdrawal.reason}`;
-  if (supersededBy !== null) return `${pack}, superseded by ${supersededBy}`;
-  return `${pack}, released ${printDate(dateOf(issuedAt))} by ${releasedBy}`;
-}
-
-/** Whether what a pack says still holds. */
-export const stands = ({ withdrawal, supersededBy }: Pack): boolean => !withdrawal && supersededBy === null;
 
 /** How far a visit is, in one line. */
 export function readinessOf({ blocks, cautions, slackMin }: VisitInHand): string {

@@ -1,0 +1,11 @@
+import type { VisitRecord } from '../../../worker/client/client.ts';
+import { element } from '../element.ts';
+
+/** A choice among the people of a record. Nobody answers for anything unless chosen. */
+export function personChoice(people: VisitRecord['people'], chosen: string | undefined): HTMLSelectElement {
+  const nobody = element('option', { value: '' }, 'choose a person');
+  const options = people.map(({ id, name }) => element('option', { value: id }, name));
+  const choice = element('select', { required: true }, nobody, ...options);
+  choice.value = people.some(({ id }) => id === chosen) ? (chosen ?? '') : '';
+  return choice;
+}
