@@ -67,8 +67,9 @@ export class CloudArchive implements Archive {
       (error) => isOurFault(error) && !IS_DAMAGED.test(error.message),
     );
     if (outcome.ok || outcome.reason === 'damaged') return outcome;
-    const isDamaged = IS_DAMAGED.test(outcome.cause) || (await this.#machine.isDamaged(className, id).catch(() => false));
-    return isDamaged ? { ok: false, reason: 'damaged', what: name } : outcome;
+    const isDamaged =
+      IS_DAMAGED.test(outcome.cause) || (await this.#machine.isDamaged(className, id).catch(() => false));
+    return isDamaged ? { ok: false, reason: 'damaged', what: `${name}: ${className}/${id}` } : outcome;
   }
 
   /** R2 checks the bytes against the digest that they are stored under. */

@@ -64,6 +64,28 @@ describe('while the index fails', () => {
     });
   });
 
+  test('ways from files and links to their pack that were lost are made anew', async () => {
+    const service = await testService();
+    await keep(service);
+    await release(service);
+    const made = await service.call('/v1/packs/Q-TST-P1-1/links', { method: 'POST', body: { audience: 'owner' } });
+    const { pathname } = new URL((await made.json<{ url: string }>()).url);
+    const { pdfSha256 } = await (await service.call('/v1/packs/Q-TST-P1-1')).json<{ pdfSha256: string }>();
+    const verdict = async (): Promise<string> =>
+      (
+        await (
+          await service.call('/v1/verifications', { method: 'POST', body: { pdfSha256 } })
+        ).json<{ verdict: string }>()
+      ).verdict;
+    const isOpen = async (): Promise<boolean> => (await service.call(pathname, { key: '' })).ok;
+    expect([await verdict(), await isOpen()]).toEqual(['genuine', true]);
+    const { objects } = await env.BLOBS.list({ prefix: 'links/' });
+    await env.BLOBS.delete([`files/${pdfSha256}`, ...objects.map(({ key }) => key)]);
+    expect([await verdict(), await isOpen()]).toEqual(['unknown', false]);
+    await service.call('/v1/aircraft/Q-TST/relisting', { method: 'POST' });
+    expect([await verdict(), await isOpen()]).toEqual(['genuine', true]);
+  });
+
   test('a list that was lost follows from the ledger again, and nothing happens to the aircraft', async () => {
     const service = await testService();
     await keep(service);
