@@ -3,6 +3,7 @@ import { env } from 'cloudflare:workers';
 import { describe, expect, test } from 'vitest';
 import { CloudArchive } from '../../../worker/archive/cloud-archive.ts';
 import { drain, enqueue, isEmpty } from '../../../worker/archive/ledger/outbox.ts';
+import { sha256 } from '../../../worker/pack/digest.ts';
 import { keep, release, type TestService, testService } from '../service.ts';
 import { faultyIndex } from './faulty-bindings.ts';
 
@@ -79,8 +80,8 @@ describe('while the index fails', () => {
       ).verdict;
     const isOpen = async (): Promise<boolean> => (await service.call(pathname, { key: '' })).ok;
     expect([await verdict(), await isOpen()]).toEqual(['genuine', true]);
-    const { objects } = await env.BLOBS.list({ prefix: 'links/' });
-    await env.BLOBS.delete([`files/${pdfSha256}`, ...objects.map(({ key }) => key)]);
+    const tokenSha256 = await sha256(pathname.replace('/p/', ''));
+    await env.BLOBS.delete([`files/${pdfSha256}`, `links/${tokenSha256}`]);
     expect([await verdict(), await isOpen()]).toEqual(['unknown', false]);
     await service.call('/v1/aircraft/Q-TST/relisting', { method: 'POST' });
     expect([await verdict(), await isOpen()]).toEqual(['genuine', true]);
