@@ -1,11 +1,12 @@
 // The whole way of a record, stage after stage, as edge and command line use it.
 export type { OpenItem } from './calc/open-items/open-item.ts';
+export { NO_READINGS, type Readings } from './calc/open-items/readings.ts';
 export { type OpenDue, timeLeft } from './calc/open-items/time-left.ts';
 export type { ArchiveFacts, AttachmentFact, RegisteredPerson } from './gate/rule.ts';
 export { carriedForward } from './pack/carry-forward.ts';
 export { factsToday } from './pack/facts-today.ts';
 export type { Manifest } from './pack/manifest.ts';
-export { nextDue } from './pack/next-due.ts';
+export { flownUntil, nextDue } from './pack/next-due.ts';
 export { openDigest, type SealedBefore } from './pack/open-digest.ts';
 export type { PackDocument } from './pack/pack-documents.ts';
 export type { PackFacts } from './pack/pack-facts.ts';
@@ -14,7 +15,7 @@ export { tighterText } from './pack/tighter-text.ts';
 export { type Assessed, assess } from './pipeline/assess.ts';
 export { assessmentAnswer } from './pipeline/assessment-answer.ts';
 export { draftDocuments, draftPdf } from './pipeline/draft.ts';
-export { openAfterPack } from './pipeline/open-after-pack.ts';
+export { openAfterPack, type Past } from './pipeline/open-after-pack.ts';
 export { isOwnMarkup } from './pipeline/own-markup.ts';
 export type { AttachedFiles } from './pipeline/print-pack.ts';
 export { type Attestation, type PackPlace, type SealedPack, seal } from './pipeline/seal.ts';

@@ -23,7 +23,11 @@ export function assessRecord(record: unknown, at: string, facts: ArchiveFacts = 
   const read = readRecord(record);
   if (!read.ok) throw new Error(`The record does not fit the schema: ${JSON.stringify(read.issues)}`);
   const { leastPilotKg, standardPersonKg } = regimeNamed(read.visit.aircraft.regime);
-  const settings = { leastPilotKg: leastPilotKg.value, standardPersonKg: standardPersonKg.value, at, open: facts.open };
+  const settings = { leastPilotKg: leastPilotKg.value, standardPersonKg: standardPersonKg.value, at };
   const known = { attachments: FIXTURE_FILES.facts, ...facts };
-  return passGate(read.visit, compute(read.visit, settings), { at, facts: known, ...(lexicon && { lexicon }) });
+  return passGate(read.visit, compute(read.visit, { ...settings, open: facts.open, readings: facts.readings }), {
+    at,
+    facts: known,
+    ...(lexicon && { lexicon }),
+  });
 }

@@ -116,7 +116,16 @@ describe('openLists()', () => {
             isWithinTolerance: false,
           },
         ],
-        deferred: [{ ...open('F4'), text: 'Nose leg: worn', untilDate: '2027-01-31', daysLeft: 62, isOverdue: false }],
+        deferred: [
+          {
+            ...open('F4'),
+            text: 'Nose leg: worn',
+            untilDate: '2027-01-31',
+            of: 'airframe',
+            daysLeft: 62,
+            isOverdue: false,
+          },
+        ],
         watched: [{ ...open('F6'), text: 'Exhaust: soot' }],
         limitations: [{ openItem: 'Q-SLM-P1/limitation-1', text: 'No aerobatics' }],
         flightTests: [{ ...open('M1'), text: 'Radio replaced' }],

@@ -10,6 +10,7 @@ import { type Due, dueList } from './lives/due.ts';
 import { type LoadingSettings, type LoadingSheet, loadingSheet } from './loading-sheet.ts';
 import { type CarryOver, carryOver } from './open-items/carry-over.ts';
 import type { OpenItem } from './open-items/open-item.ts';
+import { NO_READINGS, type Readings, readingsWith } from './open-items/readings.ts';
 import { type Comparison, compareWeighing, type Prediction, predictEmpty } from './prediction.ts';
 import { type Residual, residualOf } from './residual.ts';
 import { revisedSchedule, type Schedule } from './schedule.ts';
@@ -38,6 +39,8 @@ export interface Results {
   clock: ReleaseClock;
   /** What stood open before the visit and what it makes of that. */
   open: CarryOver;
+  /** How far the aircraft has flown, by this visit and by those before it. */
+  readings: Readings;
 }
 
 export interface Settings extends LoadingSettings {
@@ -45,6 +48,8 @@ export interface Settings extends LoadingSettings {
   at: string;
   /** What earlier packs left open. @default nothing */
   open?: readonly OpenItem[] | undefined;
+  /** Meters as earlier visits read them. @default nothing */
+  readings?: Readings | undefined;
 }
 
 /** Runs every topic in reading order. */
@@ -73,5 +78,6 @@ export function compute(visit: Visit, settings: Settings): Results {
     applicability: (visit.bulletins?.items ?? []).map((bulletin) => applicabilityOf(visit, change.after, bulletin)),
     clock: releaseClock(visit, settings.at),
     open: carryOver(settings.open ?? [], visit, settings.at),
+    readings: readingsWith(settings.readings ?? NO_READINGS, visit),
   };
 }

@@ -92,6 +92,10 @@ export function references(visit: Visit): Reference[] {
     add(phrase`equipment item`, check.item, lines, 'surveillance', 'radioChecks', i, 'item');
   for (const [i, life] of (visit.lives?.items ?? []).entries())
     add(phrase`meter`, life.meter, ids(visit.meters?.readings), 'lives', 'items', i, 'meter');
+  for (const [i, bulletin] of (visit.bulletins?.items ?? []).entries())
+    add(phrase`meter`, bulletin.meter, ids(visit.meters?.readings), 'bulletins', 'items', i, 'meter');
+  for (const [i, { deferral }] of (visit.findings ?? []).entries())
+    add(phrase`meter`, deferral?.meter, ids(visit.meters?.readings), 'findings', i, 'deferral', 'meter');
   for (const [i, task] of (visit.inspection?.tasks ?? []).entries())
     add(phrase`finding`, task.finding, ids(visit.findings), 'inspection', 'tasks', i, 'finding');
   for (const [i, { changes }] of (visit.modifications ?? []).entries()) {

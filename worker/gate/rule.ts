@@ -1,4 +1,5 @@
 import type { OpenItem } from '../calc/open-items/open-item.ts';
+import type { Readings } from '../calc/open-items/readings.ts';
 import type { Results } from '../calc/results.ts';
 import type { Printer } from '../units/print.ts';
 import { pointer } from '../visit/pointer.ts';
@@ -71,6 +72,8 @@ export interface ArchiveFacts {
   laterPacks?: readonly string[];
   /** What earlier packs of the aircraft left open. */
   open?: readonly OpenItem[];
+  /** Meters as they were read last at earlier visits. */
+  readings?: Readings;
   /** The people of the workshop, where it keeps a table of them. */
   people?: readonly RegisteredPerson[];
 }

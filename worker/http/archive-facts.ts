@@ -20,7 +20,7 @@ export async function archiveFacts(
     ...(last && { lastPack: lastPack(last) }),
     withdrawnPacks: namesOf(withdrawn),
     laterPacks: namesOf(standing),
-    open: await openBefore(call, name, before),
+    ...(await openBefore(call, name, before)),
     people,
   };
 }

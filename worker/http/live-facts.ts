@@ -14,7 +14,7 @@ interface LiveFacts {
   /** Undefined where there is nothing to load. */
   loading: LoadingFacts | undefined;
   until: string;
-  /** What was due by a date that has passed since. */
+  /** What was past its limit at the release, or was due by a date that has passed since. */
   past: { what: string; limit: string }[];
   /** What the rules of today allow less of than the pack says, each in a sentence. */
   tighter: string[];
@@ -30,7 +30,7 @@ export async function assessedAsThen(call: Call, owned: OwnedPack): Promise<Asse
   const { issuedAt, number } = pack.summary;
   const packs = reached(await call.world.archive.ledger(name, (ledger) => ledger.newestIssues()));
   const before = packs.filter(({ summary }) => summary.number < number);
-  return sealedRecord(call, owned, issuedAt, { open: await openBefore(call, name, before) });
+  return sealedRecord(call, owned, issuedAt, await openBefore(call, name, before));
 }
 
 /** What loadings follow from, what is due first, and what has to be known of both: as the pack says, or as the rules of today allow less. */
@@ -48,8 +48,10 @@ export async function liveFacts(
   const { loading, tighter } = pipeline.factsToday({ visit, results }, { kept, summary });
   return {
     loading,
-    until: due[0]?.limit ?? say.words`no limit in the record`,
-    past: due.filter(({ date }) => date !== undefined && date < today).map(({ what, limit }) => ({ what, limit })),
+    until: pipeline.flownUntil(due, { visit, say }) ?? say.words`no limit in the record`,
+    past: due
+      .filter(({ date, isOverdue }) => isOverdue || (date !== undefined && date < today))
+      .map(({ what, limit }) => ({ what, limit })),
     tighter: tighter.map((limit) => pipeline.tighterText(limit, visit, say)),
   };
 }

@@ -15,6 +15,7 @@ export type Pipeline = Pick<
   | 'draftDocuments'
   | 'draftPdf'
   | 'factsToday'
+  | 'flownUntil'
   | 'inspectAttachment'
   | 'isOwnMarkup'
   | 'nextDue'

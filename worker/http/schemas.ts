@@ -168,7 +168,12 @@ export const DueAnswer = z
           openItem,
           text: z.string(),
           untilDate: z.string().optional(),
-          untilHours: z.number().optional().meta({ description: 'Total hours of the airframe' }),
+          untilHours: z.number().optional().meta({ description: 'Total hours' }),
+          of: z.string().meta({ description: 'What its hours are counted of' }),
+          meter: z
+            .string()
+            .optional()
+            .meta({ description: 'The meter that they are read on, where the record names one' }),
           daysLeft: z.number().optional(),
           hoursLeft: z.number().optional(),
           isOverdue: z.boolean(),

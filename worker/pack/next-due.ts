@@ -1,3 +1,4 @@
+import type { OpenItem } from '../calc/open-items/open-item.ts';
 import { timeLeft } from '../calc/open-items/time-left.ts';
 import type { PackContext } from './context.ts';
 import { landingsText } from './views/counts.ts';
@@ -16,6 +17,9 @@ export interface NextDue {
   hours: number | undefined;
   meter: string | undefined;
   landings: number | undefined;
+  of: OpenItem['of'];
+  /** Whether it was past its limit at the moment that was asked about. */
+  isOverdue: boolean;
 }
 
 /** What comes due after a visit, the soonest first: all that stands open with a limit, of this pack and of earlier ones. */
@@ -23,13 +27,36 @@ export function nextDue(
   { visit, results, say }: Pick<PackContext, 'visit' | 'results' | 'say'>,
   at: string,
 ): NextDue[] {
-  return timeLeft(results.open.standing, visit, say.local(at)).flatMap(
-    ({ id, item = id, kind, text, until, of, meter }) => {
+  return timeLeft(results.open.standing, results.readings, say.local(at)).flatMap(
+    ({ id, item = id, kind, text, until, of, meter, isOverdue }) => {
       const { date, hours, landings } = until;
       const counted = landings === undefined ? undefined : landingsText(landings, say);
       const limit = eitherOf(say, dueLimit(visit, { date, hours, meter, of }, say), counted);
       const what = kind === 'bulletin' ? `${id}, ${text}` : text;
-      return limit === undefined ? [] : [{ id: item, what, limit, date, hours, meter, landings }];
+      return limit === undefined ? [] : [{ id: item, what, limit, date, hours, meter, landings, of, isOverdue }];
     },
   );
+}
+
+/**
+ * Until when an aircraft may be flown by what comes due: the earliest date, the fewest hours on each meter and the fewest landings, whichever
+ * comes first. Undefined where nothing has a limit.
+ */
+export function flownUntil(
+  due: readonly NextDue[],
+  { visit, say }: Pick<PackContext, 'visit' | 'say'>,
+): string | undefined {
+  const [date] = due.flatMap((each) => each.date ?? []).sort();
+  const landings = due.flatMap((each) => each.landings ?? []);
+  const meters = new Map<string, NextDue>();
+  for (const each of due) {
+    if (each.hours === undefined) continue;
+    const meter = `${each.of} ${each.meter ?? ''}`;
+    if (each.hours < (meters.get(meter)?.hours ?? Number.POSITIVE_INFINITY)) meters.set(meter, each);
+  }
+  return [
+    date && say.date(date),
+    ...[...meters.values()].map(({ hours, meter, of }) => dueLimit(visit, { hours, meter, of }, say)),
+    landings.length === 0 ? undefined : landingsText(Math.min(...landings), say),
+  ].reduce((limits, limit) => eitherOf(say, limits, limit));
 }

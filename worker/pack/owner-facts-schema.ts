@@ -24,6 +24,8 @@ export const OwnerDue = z.object({
   hours: z.number().optional(),
   /** Identifier of the meter that the hours are read on; the one of the airframe where there is none. */
   meter: z.string().optional(),
+  /** What the hours are counted of. */
+  of: z.string().optional(),
   landings: z.number().optional(),
 });
 export type OwnerDue = z.infer<typeof OwnerDue>;

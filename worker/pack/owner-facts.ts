@@ -78,5 +78,7 @@ function statedLimits(aircraft: Aircraft): OwnerLimit[] {
 }
 
 function dueFacts(visit: Visit, results: Results, at: string): OwnerDue[] {
-  return nextDue({ visit, results, say: recordPrinter(visit) }, at).map(({ limit: _limit, ...due }) => due as OwnerDue);
+  return nextDue({ visit, results, say: recordPrinter(visit) }, at).map(
+    ({ limit: _limit, isOverdue: _isOverdue, ...due }) => due as OwnerDue,
+  );
 }

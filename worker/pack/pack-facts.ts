@@ -1,5 +1,6 @@
 import { openAfter } from '../calc/open-items/carry-over.ts';
 import type { OpenItem } from '../calc/open-items/open-item.ts';
+import { NO_READINGS, type Readings, readingsWith } from '../calc/open-items/readings.ts';
 import type { PackContext } from './context.ts';
 import { openDigest, type SealedBefore } from './open-digest.ts';
 import { ownerFacts } from './owner-facts.ts';
@@ -19,8 +20,11 @@ export interface PackFacts {
   sealedBy: { id: string; name: string; kid: string } | null;
   /** What its owner flies by. */
   owner: OwnerFacts;
-  /** What stands open after the pack, and the digest of the packs that it follows from. */
-  open: { over: string; items: OpenItem[] };
+  /**
+   * What stands open after the pack and the meters as they were read last, and the digest of the packs that this follows from. None with
+   * a correction: what it follows from is then worked out with the issues that it replaces.
+   */
+  open: { over: string | null; items: OpenItem[]; readings: Readings };
 }
 
 /** The number of a pack with its aircraft, without the issue: `Q-SLM-P1` of `Q-SLM-P1-2`. */
@@ -33,14 +37,22 @@ export async function packFacts(
     recordSha256,
     summary,
   }: {
-    place: { pack: string; before: readonly SealedBefore[] };
+    place: { pack: string; issue: number; before: readonly SealedBefore[] };
     recordSha256: string;
     summary: PackSummary;
   },
 ): Promise<PackFacts> {
   const { issuedAt } = identity;
-  const over = await openDigest([...place.before, { pack: place.pack, issuedAt, recordSha256, isWithdrawn: false }]);
-  const items = openAfter(results.open.before, visit, { pack: numberOf(place.pack), at: issuedAt });
+  const pack = numberOf(place.pack);
+  const packs = [...place.before, { pack: place.pack, issuedAt, recordSha256, isWithdrawn: false }];
+  const open =
+    place.issue > 1
+      ? { over: null, items: [], readings: NO_READINGS }
+      : {
+          over: await openDigest(packs),
+          items: openAfter(results.open.before, visit, { pack, at: issuedAt }),
+          readings: readingsWith(results.readings, visit, { pack }),
+        };
   const owner = ownerFacts(visit, results, issuedAt);
-  return { format: FACTS_FORMAT, summary, sealedBy: identity.sealedBy ?? null, owner, open: { over, items } };
+  return { format: FACTS_FORMAT, summary, sealedBy: identity.sealedBy ?? null, owner, open };
 }

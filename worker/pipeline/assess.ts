@@ -18,7 +18,7 @@ export interface Assessed extends Assessment {
   recordJson: string;
   /** SHA-256 of `recordJson`. */
   recordSha256: string;
-  /** SHA-256 over record, rule set, regime and what earlier packs left open: what an inspector reads and releases. */
+  /** SHA-256 over record, rule set, regime and what earlier packs left open and read: what an inspector reads and releases. */
   assessmentSha256: string;
 }
 
@@ -40,17 +40,17 @@ export async function assess(input: unknown, at: string, facts: ArchiveFacts = {
   const { id, version, leastPilotKg, standardPersonKg } = regimeNamed(visit.aircraft.regime);
   // What is due today and what has run out is asked by the calendar of the workshop.
   const local = inZoneOf(localZone(visit), at);
-  const { open } = facts;
-  const settings = { leastPilotKg: leastPilotKg.value, standardPersonKg: standardPersonKg.value, at: local, open };
-  const results = compute(visit, settings);
+  const { open, readings } = facts;
+  const regime = { leastPilotKg: leastPilotKg.value, standardPersonKg: standardPersonKg.value };
+  const results = compute(visit, { ...regime, at: local, open, readings });
   const assessment = passGate(visit, results, { at: local, facts });
   const recordSha256 = await digesting;
   const read = {
     recordSha256,
     ruleSet: RULE_SET,
     regime: { id, version },
-    // An inspector reads what earlier packs left open, too.
-    ...(facts.open?.length && { openSha256: await sha256(canonicalJson(facts.open)) }),
+    // An inspector reads what earlier packs left open, too, and it is counted from what they read last.
+    ...((open?.length || readings?.meters.length) && { pastSha256: await sha256(canonicalJson({ open, readings })) }),
   };
   const assessmentSha256 = await sha256(canonicalJson(read));
   return { ok: true, assessed: { ...assessment, record, recordJson, recordSha256, assessmentSha256 } };

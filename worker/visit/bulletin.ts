@@ -34,10 +34,15 @@ export const Bulletin = part('Bulletin', 'A service bulletin or directive looked
   evidence: line('Evidence', 'Where that stands', 'Task T31').optional(),
   doneOn: date('Done on', 'Day', '2026-11-04').optional(),
   nextDueDate: date('Next due', 'For a recurring one: the day', '2027-11-04').optional(),
-  nextDueHours: number('Next due, hours', 'For a recurring one: airframe hours', 'h', 1304.9, {
+  nextDueHours: number('Next due, hours', 'For a recurring one: total hours', 'h', 1304.9, {
     min: 0,
     max: 200_000,
   }).optional(),
+  meter: id(
+    'Meter',
+    'The meter that the hours are read on; the one of the airframe, if left out',
+    'airframe',
+  ).optional(),
   by: id('By', 'Person who assessed it', 'jonas').optional(),
 });
 export type Bulletin = z.infer<typeof Bulletin>;

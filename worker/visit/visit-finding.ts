@@ -5,10 +5,15 @@ export const Deferral = part('Deferral', 'A finding carried forward', {
   by: id('By', 'Person who decided', 'jonas'),
   reason: line('Reason', 'Why it can wait', 'Part on order; no effect on safe flight by day'),
   untilDate: date('Until date', 'Last day by which it must be done', '2027-01-31').optional(),
-  untilHours: number('Until hours', 'Airframe hours by which it must be done', 'h', 1230, {
+  untilHours: number('Until hours', 'Total hours by which it must be done', 'h', 1230, {
     min: 0,
     max: 200_000,
   }).optional(),
+  meter: id(
+    'Meter',
+    'The meter that the hours are read on; the one of the airframe, if left out',
+    'airframe',
+  ).optional(),
   firstDeferredOn: date('First deferred on', 'Date of the first deferral; carried over unchanged', '2026-11-05'),
   timesCarried: count('Times carried', 'How often it was carried forward before', 0, { max: 99 }).optional(),
   placard: line('Placard', 'Placard fitted', 'LANDING LIGHT INOPERATIVE').optional(),

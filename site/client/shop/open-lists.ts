@@ -68,7 +68,11 @@ function comesDue(item: DueList['items'][number], printing: Printing): OpenEntry
 
 function putOff(finding: DueList['deferred'][number], printing: Printing): OpenEntry {
   const { id, openItem, text, untilDate: date, untilHours: hours } = finding;
-  return { item: openItem, what: named(id, text), due: dueOf({ ...finding, date, hours }, printing) };
+  return {
+    item: openItem,
+    what: named(id, text),
+    due: dueOf({ ...finding, date, hours, of: finding.of as NamedMeter['of'] }, printing),
+  };
 }
 
 function withoutClock({ id = '', openItem, text }: { id?: string; openItem: string; text: string }): OpenEntry {

@@ -71,7 +71,40 @@ describe('openAfter()', () => {
 
   test('lets a visit that says nothing close nothing', () => {
     const before = openAfter([], FULL, { pack: 'Q-SLM-P1', at: AT });
-    expect(openAfter(before, NOTHING_OPEN, { pack: 'Q-SLM-P2', at: AT })).toEqual(before);
+    const after = openAfter(before, NOTHING_OPEN, { pack: 'Q-SLM-P2', at: AT });
+    expect(after).toEqual(before.map((open) => ({ ...open, timesCarried: 1 })));
+    expect(openAfter(after, NOTHING_OPEN, { pack: 'Q-SLM-P3', at: AT })[0]?.timesCarried).toBe(2);
+  });
+
+  describe('after a correction', () => {
+    const LATER = '2026-11-08T10:00:00+01:00';
+    const saying = (...limitations: string[]): Visit =>
+      ({ ...NOTHING_OPEN, release: { ...FULL.release, limitations } }) as Visit;
+    const first = { visit: saying('Day flight only'), at: AT };
+    const corrected = saying('No spins: rudder cable worn', 'Day flight only');
+    const open = openAfter([], corrected, { pack: 'Q-SLM-P1', at: LATER, earlier: [first] });
+
+    test('keeps the names of what stood in the issue before, and names what is new after the new issue', () => {
+      expect(open.map(({ item: name, text, since }) => [name, text, since])).toEqual([
+        ['Q-SLM-P1-2/limitation-1', 'No spins: rudder cable worn', LATER],
+        ['Q-SLM-P1/limitation-1', 'Day flight only', AT],
+      ]);
+      const third = { pack: 'Q-SLM-P1', at: LATER, earlier: [first, { visit: corrected, at: LATER }] };
+      expect(names(openAfter([], saying('No spins: rudder cable worn', 'No night'), third))).toEqual([
+        'Q-SLM-P1-2/limitation-1',
+        'Q-SLM-P1-3/limitation-2',
+      ]);
+    });
+
+    test('takes no answer of before for what only the correction brought', () => {
+      const [spins, day] = open;
+      if (!spins || !day) throw new Error('Two limitations must stand open');
+      const answers = [answered(day, 'closed', 'M1'), answered(spins, 'closed', 'M1')];
+      const between = { ...NOTHING_OPEN, carried: answers } as Visit;
+      const at = '2026-11-06T10:00:00+01:00';
+      expect(names(openAfter(open, between, { pack: 'Q-SLM-P2', at }))).toEqual(['Q-SLM-P1-2/limitation-1']);
+      expect(openAfter(open, between, { pack: 'Q-SLM-P2', at: '2026-11-09T10:00:00+01:00' })).toEqual([]);
+    });
   });
 
   test('keeps the first name of what a later record repeats, with what that says of it', () => {
@@ -89,6 +122,14 @@ describe('openAfter()', () => {
     const at = { pack: 'Q-SLM-P2', at: AT };
     expect(names(openAfter(before, visit, at))).toEqual(['Q-SLM-P2/F4']);
     expect(names(openAfter(before, visit, { ...at, isWithdrawn: true }))).toEqual(['Q-SLM-P1/F9', 'Q-SLM-P2/F4']);
+  });
+
+  test('keeps the earlier limit that a withdrawn release set', () => {
+    const before = openAfter([], { ...NOTHING_OPEN, findings: [F4] } as Visit, { pack: 'Q-SLM-P1', at: AT });
+    const sooner = { ...F4, deferral: { ...F4.deferral, untilDate: '2026-11-20', untilHours: 1240 } };
+    const visit = { ...NOTHING_OPEN, findings: [sooner] } as Visit;
+    const after = openAfter(before, visit, { pack: 'Q-SLM-P2', at: AT, isWithdrawn: true });
+    expect(after[0]?.until).toEqual({ date: '2026-11-20', hours: 1230 });
   });
 });
 
@@ -160,6 +201,67 @@ describe('carryOver()', () => {
     const longer = oil(1200);
     Object.assign(longer.lives?.items[0]?.interval ?? {}, { hours: 80 });
     expect(carryOver(before, longer, AT).putOff).toHaveLength(1);
+  });
+
+  describe('of a directive', () => {
+    const directive = (life: object, meters: object[] = []): Visit =>
+      ({
+        ...NOTHING_OPEN,
+        meters: { readings: [...(FULL.meters?.readings ?? []), ...meters] },
+        lives: { items: [{ id: 'L12', item: 'Fork', basis: 'directive', lastDone: {}, ...life }] },
+      }) as unknown as Visit;
+    const asBefore = { interval: { hours: 100, months: 12 }, lastDone: { hours: 1200, date: '2026-05-01' } };
+    const before = openAfter([], directive(asBefore), { pack: 'Q-SLM-P1', at: AT });
+
+    test('takes a clock that is added, or another meter, for putting off', () => {
+      const hobbs = { id: 'hobbs', of: 'airframe', basis: 'hour-meter', inHours: 400, outHours: 400 };
+      const onOther = directive({ ...asBefore, meter: 'hobbs' }, [hobbs]);
+      expect(carryOver(before, onOther, AT).putOff).toHaveLength(1);
+      const byDate = openAfter([], directive({ interval: { months: 12 }, lastDone: { date: '2026-05-01' } }), {
+        pack: 'Q-SLM-P1',
+        at: AT,
+      });
+      const withHours = { interval: { months: 72 }, lastDone: { date: '2026-05-01', hours: 1200 } };
+      expect(carryOver(byDate, directive(withHours), AT).putOff).toHaveLength(1);
+      const done = { ...asBefore, lastDone: { hours: 1204.9, date: '2026-11-05' } };
+      expect(carryOver(before, directive(done), AT).putOff).toEqual([]);
+    });
+
+    test.each([
+      ['extended', 'a finding that is watched', { id: 'F9', disposition: 'monitor', deferral: undefined }],
+      ['extended', 'a deferral', { id: 'F9' }],
+      ['superseded', 'a finding that is watched', { id: 'F9', disposition: 'monitor', deferral: undefined }],
+      ['superseded', 'a deferral', { id: 'F9' }],
+    ] as const)('is not %s by %s', (answer, _, finding) => {
+      const carried = before.map((open) => answered(open, answer, 'F9'));
+      const { unfit, withoutEntry, held } = carryOver(before, withAnswers(carried, [{ ...F4, ...finding }]), AT);
+      expect([unfit, withoutEntry, names(held)]).toEqual([[0], [], ['Q-SLM-P1/L12']]);
+    });
+
+    test.each([
+      ['a recommendation', { basis: 'recommendation', interval: { hours: 1000, months: 120 } }, false],
+      ['a programme', { basis: 'programme', interval: { hours: 200, months: 24 } }, false],
+      ['one clock alone', { interval: { months: 24 } }, false],
+      ['a longer interval', { interval: { hours: 200, months: 24 } }, true],
+    ])('is extended by %s only as far as that binds as much', (_, life, isTaken) => {
+      const carried = before.map((open) => answered(open, 'extended', 'L13'));
+      const now = { ...directive({ ...asBefore, ...life, id: 'L13' }), carried };
+      const { unfit, bindingExtended } = carryOver(before, now, AT);
+      expect([unfit, bindingExtended]).toEqual(isTaken ? [[], [0]] : [[0], []]);
+    });
+
+    test('is not closed while the record leaves it as it was, and cannot take its own place', () => {
+      const as = (answer: 'closed' | 'superseded', life: object) => ({
+        ...directive(life),
+        carried: before.map((open) => answered(open, answer, 'L12')),
+      });
+      const longer = { ...asBefore, interval: { hours: 900, months: 90 } };
+      const closed = carryOver(before, as('closed', longer), AT);
+      expect([closed.contradicted, closed.standing]).toEqual([[0], before]);
+      expect(carryOver(before, as('superseded', longer), AT)).toMatchObject({ unfit: [0], held: before });
+      const done = { ...asBefore, lastDone: { hours: 1204.9, date: '2026-11-05' } };
+      expect(carryOver(before, as('closed', done), AT).contradicted).toEqual([]);
+    });
   });
 
   test('says of answers that they name nothing, or nothing that stands open', () => {

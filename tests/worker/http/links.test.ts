@@ -161,7 +161,9 @@ describe("GET the owner's page", () => {
       hours: undefined,
       meter: undefined,
       landings: undefined,
-    };
+      of: 'airframe',
+      isOverdue: false,
+    } as const;
     const service = await testService({ pipeline: { nextDue: () => [due] } });
     await keep(service);
     await release(service);
@@ -171,7 +173,7 @@ describe("GET the owner's page", () => {
       return (await open(service, path)).text();
     };
     expect(await told('2027-02-19T20:00:00Z')).not.toContain('has passed');
-    expect(await told('2027-02-20T08:00:00Z')).toContain('Its date has passed: Oil and filter, 19 Feb 2027.');
+    expect(await told('2027-02-20T08:00:00Z')).toContain('Its limit has passed: Oil and filter, 19 Feb 2027.');
   });
 
   test('does not let text of the record become markup', async () => {

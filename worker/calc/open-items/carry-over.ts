@@ -1,5 +1,14 @@
 import type { Visit } from '../../visit/visit.ts';
-import { isPutOff, isSame, type OpenItem } from './open-item.ts';
+import {
+  canExtend,
+  canSupersede,
+  isBinding,
+  isPutOff,
+  isSame,
+  type OpenItem,
+  wasDone,
+  withEarlierLimits,
+} from './open-item.ts';
 import { type StatedItem, standsOpen } from './stands-open.ts';
 
 type Answer = NonNullable<Visit['carried']>[number];
@@ -18,6 +27,12 @@ export interface CarryOver {
   putOff: { item: OpenItem; now: StatedItem }[];
   /** Answers that name an entry of the record as what stands instead, and there is none. */
   withoutEntry: number[];
+  /** Answers that name an entry which binds less, or lacks a limit. */
+  unfit: number[];
+  /** Answers that say closed of what the record still leaves open, and was not done since. */
+  contradicted: number[];
+  /** Answers that give more time to what the authority or the maker limits. */
+  bindingExtended: number[];
   /** Answers to what does not stand open, or was answered for before. */
   unmatched: number[];
 }
@@ -41,30 +56,65 @@ export function carryOver(before: readonly OpenItem[], visit: Visit, at: string)
     unanswered: [],
     putOff: [],
     withoutEntry: [],
+    unfit: [],
+    contradicted: [],
+    bindingExtended: [],
     unmatched: unmatchedIn(answers, before),
   };
+  const context = { stated, taken, result, answers };
   for (const item of before) {
-    const index = answers.findIndex((answer) => answer.item === item.item);
-    const answer = answers[index];
-    if (!answer || answer.answer === 'repeated') {
-      if (!repeat(item, stated, taken, result) && !answer) result.unanswered.push(item);
-      continue;
-    }
-    const entry = namesEntry(answer) ? entryNamed(stated, answer.evidence) : undefined;
-    if (namesEntry(answer) && !entry) {
-      result.withoutEntry.push(index);
-      hold(item, result);
-    }
-    // It goes on under its first name with the limit of the entry; what takes its place stands under a name of its own.
-    if (answer.answer === 'extended' && entry) result.standing.push(continued(item, entry));
-    if (answer.answer === 'extended' && entry) taken.add(entry);
+    const index = isAnsweredFor(item, at) ? answers.findIndex((answer) => answer.item === item.item) : -1;
+    const answer = answers[index]?.answer;
+    if (answer === 'closed') close(item, index, context);
+    else if (answer === 'extended' || answer === 'superseded') replace(item, index, context);
+    else if (!repeat(item, context) && answer === undefined) result.unanswered.push(item);
   }
   const added = stated.filter((entry) => !taken.has(entry)).map(withoutPath);
   return { ...result, standing: [...result.standing, ...added] };
 }
 
+interface Context {
+  stated: readonly StatedItem[];
+  /** Entries that go on under the name of something that stood open. */
+  taken: Set<StatedItem>;
+  result: CarryOver;
+  answers: readonly Answer[];
+}
+
+/** A visit cannot have answered for what a correction of an earlier pack brought later. */
+const isAnsweredFor = ({ since }: OpenItem, at: string): boolean =>
+  since === undefined || Date.parse(since) <= Date.parse(at);
+
+/** Ends what was closed, unless the record still leaves the very thing open. */
+function close(item: OpenItem, index: number, { stated, taken, result }: Context): void {
+  const entry = stated.find((each) => isSame(item, each) && !taken.has(each));
+  if (!entry || wasDone(item, entry)) return;
+  result.contradicted.push(index);
+  taken.add(entry);
+  result.standing.push(isPutOff(item, entry) ? item : continued(item, entry));
+}
+
+/** Goes on with the entry that is named as evidence; where that cannot be, the item stands on as it was. */
+function replace(item: OpenItem, index: number, { stated, taken, result, answers }: Context): void {
+  const { answer, evidence } = answers[index] as Answer;
+  const entries = stated.filter(({ id }) => id === evidence);
+  const can = answer === 'extended' ? canExtend : canSupersede;
+  const entry = entries.find((each) => can(item, each) && !taken.has(each));
+  if (!entry) {
+    (entries.length === 0 ? result.withoutEntry : result.unfit).push(index);
+    hold(item, result);
+    return;
+  }
+  // What takes its place stands under a name of its own.
+  if (answer === 'superseded') return;
+  if (isBinding(item) && isPutOff(item, entry)) result.bindingExtended.push(index);
+  taken.add(entry);
+  // It goes on under its first name, with the limit of the entry.
+  result.standing.push(continued(item, entry));
+}
+
 /** Goes on with what the record repeats; false where it has no such entry, and the item stands on as it was. */
-function repeat(item: OpenItem, stated: readonly StatedItem[], taken: Set<StatedItem>, result: CarryOver): boolean {
+function repeat(item: OpenItem, { stated, taken, result }: Context): boolean {
   const now = stated.find((entry) => isSame(item, entry) && !taken.has(entry));
   if (!now) {
     hold(item, result);
@@ -81,15 +131,14 @@ function hold(item: OpenItem, { standing, held }: CarryOver): void {
   held.push(item);
 }
 
-/** Extended and superseded name what stands from now on. */
-const namesEntry = ({ answer }: Answer): boolean => answer === 'extended' || answer === 'superseded';
-
-const entryNamed = (stated: readonly StatedItem[], id: string | undefined): StatedItem | undefined =>
-  stated.find((entry) => entry.id === id);
-
 /** An item as the record has it now, under the name that it always had. */
-function continued(item: OpenItem, entry: StatedItem): OpenItem {
-  return { ...withoutPath(entry), ...(item.item !== undefined && { item: item.item }) };
+function continued({ item, since, timesCarried }: OpenItem, entry: StatedItem): OpenItem {
+  return {
+    ...withoutPath(entry),
+    ...(item !== undefined && { item }),
+    ...(since !== undefined && { since }),
+    ...(timesCarried !== undefined && { timesCarried }),
+  };
 }
 
 function withoutPath({ path: _, ...item }: StatedItem): OpenItem {
@@ -104,30 +153,72 @@ function unmatchedIn(answers: readonly Answer[], before: readonly OpenItem[]): n
   });
 }
 
-/**
- * What stands open after a pack, by its names for the life of the aircraft.
- *
- * @param pack number of the pack with its aircraft, `Q-SLM-P1`
- * @param isWithdrawn a release that was withdrawn closes and extends nothing; what it found open stands
- */
-export function openAfter(
-  before: readonly OpenItem[],
-  visit: Visit,
-  { pack, at, isWithdrawn = false }: { pack: string; at: string; isWithdrawn?: boolean },
-): OpenItem[] {
-  if (!isWithdrawn) return named(carryOver(before, visit, at).standing, pack);
-  const added = standsOpen(visit, at).filter((entry) => !before.some((item) => isSame(item, entry)));
-  return named([...before, ...added.map(withoutPath)], pack);
+/** A pack that things stand open after. */
+interface OpenAfter {
+  /** Number of the pack with its aircraft, `Q-SLM-P1`. */
+  pack: string;
+  /** When its newest issue was sealed. */
+  at: string;
+  /** A release that was withdrawn closes and extends nothing; what it found open stands, with the earlier of two limits. */
+  isWithdrawn?: boolean;
+  /** The issues before the newest, the oldest first: what stood in them keeps its name. */
+  earlier?: readonly { visit: Visit; at: string }[];
 }
 
-/** Items with their names; two of one pack with one identifier are told apart by their kind. */
-function named(items: readonly OpenItem[], pack: string): OpenItem[] {
-  const names = new Set(items.flatMap(({ item }) => (item === undefined ? [] : [item])));
-  return items.map((item) => {
-    if (item.item !== undefined) return item;
-    const short = `${pack}/${item.id}`;
-    const name = names.has(short) ? `${short}.${item.kind}` : short;
-    names.add(name);
-    return { ...item, item: name };
+/** What stands open after a pack, by its names for the life of the aircraft. */
+export function openAfter(before: readonly OpenItem[], visit: Visit, pack: OpenAfter): OpenItem[] {
+  const { earlier = [], isWithdrawn = false } = pack;
+  const names: OpenItem[] = [];
+  for (const [index, issue] of earlier.entries()) {
+    const named = withNames(unnamedAfter(before, issue.visit, issue.at), {
+      names,
+      at: issue.at,
+      ...nameOf(pack.pack, index),
+    });
+    names.push(...named.filter(({ item }) => ![...before, ...names].some((known) => known.item === item)));
+  }
+  const after = isWithdrawn ? withFound(before, standsOpen(visit, pack.at)) : unnamedAfter(before, visit, pack.at);
+  return withNames(after, { names, at: pack.at, ...nameOf(pack.pack, earlier.length) });
+}
+
+/** Items of a correction have the name of its issue: who answered for an earlier issue cannot have meant them. */
+const nameOf = (pack: string, index: number): { issue: string } => ({
+  issue: index === 0 ? pack : `${pack}-${index + 1}`,
+});
+
+function unnamedAfter(before: readonly OpenItem[], visit: Visit, at: string): OpenItem[] {
+  return carryOver(before, visit, at).standing.map((open) =>
+    open.item === undefined ? open : { ...open, timesCarried: (open.timesCarried ?? 0) + 1 },
+  );
+}
+
+/** What stood open with what a withdrawn release found. */
+function withFound(before: readonly OpenItem[], stated: readonly StatedItem[]): OpenItem[] {
+  const kept = before.map((item) => {
+    const found = stated.find((entry) => isSame(item, entry));
+    return found ? withEarlierLimits(item, found) : item;
+  });
+  const added = stated.filter((entry) => !before.some((item) => isSame(item, entry)));
+  return [...kept, ...added.map(withoutPath)];
+}
+
+interface Naming {
+  /** What the new items are named after. */
+  issue: string;
+  at: string;
+  /** What earlier issues of the pack gave names to. */
+  names: readonly OpenItem[];
+}
+
+/** Items with their names; two of one issue with one identifier are told apart by their kind. */
+function withNames(items: readonly OpenItem[], { issue, at, names }: Naming): OpenItem[] {
+  const taken = new Set(items.flatMap(({ item }) => (item === undefined ? [] : [item])));
+  return items.map((each) => {
+    if (each.item !== undefined) return each;
+    const known = names.find((name) => isSame(name, each) && name.item !== undefined && !taken.has(name.item));
+    const short = `${issue}/${each.id}`;
+    const item = known?.item ?? (taken.has(short) ? `${short}.${each.kind}` : short);
+    taken.add(item);
+    return { ...each, item, since: known?.since ?? at };
   });
 }

@@ -30,24 +30,35 @@ const limit = (date?: string, hours?: number, landings?: number): OpenLimit => (
   ...(landings !== undefined && { landings }),
 });
 
-function findingsOf({ findings = [] }: Visit): StatedItem[] {
-  return findings.flatMap(({ id, text, place, disposition, deferral }, index): StatedItem[] => {
+/** What hours are counted of: the product of the meter that is named, and the airframe where none is. */
+export function namedMeter({ meters }: Visit, meter: string | undefined): Pick<OpenItem, 'of' | 'meter'> {
+  const of = meters?.readings.find(({ id }) => id === meter)?.of ?? 'airframe';
+  return { of, ...(meter !== undefined && { meter }) };
+}
+
+function findingsOf(visit: Visit): StatedItem[] {
+  return (visit.findings ?? []).flatMap(({ id, text, place, disposition, deferral }, index): StatedItem[] => {
     if (disposition !== 'deferred' && disposition !== 'monitor') return [];
     const kind = disposition === 'deferred' ? 'deferral' : 'watch';
-    const until = limit(deferral?.untilDate, deferral?.untilHours);
-    return [{ id, kind, text: `${place}: ${text}`, until, of: 'airframe', path: ['findings', index] }];
+    const { untilDate, untilHours, meter, timesCarried = 0 } = deferral ?? {};
+    return [
+      {
+        ...{ id, kind, text: `${place}: ${text}`, until: limit(untilDate, untilHours), path: ['findings', index] },
+        ...namedMeter(visit, meter),
+        ...(timesCarried > 0 && { timesCarried }),
+      },
+    ];
   });
 }
 
 function livesOf(visit: Visit, at: string): StatedItem[] {
-  const { lives, meters } = visit;
+  const { lives } = visit;
   if (!lives) return [];
   return dueList(visit, lives, at).flatMap(({ id, dueDate, dueHours, dueLandings }): StatedItem[] => {
     const index = lives.items.findIndex((life) => life.id === id);
     const life = lives.items[index];
     if (!life) return [];
     const { item, basis, meter, lastDone, toleranceHours, toleranceMonths } = life;
-    const of = meters?.readings.find((reading) => reading.id === meter)?.of ?? 'airframe';
     return [
       {
         id,
@@ -55,8 +66,7 @@ function livesOf(visit: Visit, at: string): StatedItem[] {
         basis,
         text: item,
         until: limit(dueDate, dueHours, dueLandings),
-        of,
-        ...(meter !== undefined && { meter }),
+        ...namedMeter(visit, meter),
         done: limit(lastDone.date, lastDone.hours, lastDone.landings),
         ...(toleranceHours !== undefined && { toleranceHours }),
         ...(toleranceMonths !== undefined && { toleranceMonths }),
@@ -67,9 +77,9 @@ function livesOf(visit: Visit, at: string): StatedItem[] {
 }
 
 /** One that was never done is open whatever it is called; recommendations that were only noted are not. */
-function bulletinsOf({ bulletins }: Visit): StatedItem[] {
-  return (bulletins?.items ?? []).flatMap((bulletin, index): StatedItem[] => {
-    const { id, subject, kind, status, doneOn, nextDueDate, nextDueHours } = bulletin;
+function bulletinsOf(visit: Visit): StatedItem[] {
+  return (visit.bulletins?.items ?? []).flatMap((bulletin, index): StatedItem[] => {
+    const { id, subject, kind, status, doneOn, nextDueDate, nextDueHours, meter } = bulletin;
     const isOpen = status === 'open' && (kind === 'directive' || kind === 'mandatory');
     if (status !== 'recurring' && !isOpen) return [];
     const until = limit(nextDueDate, nextDueHours);
@@ -81,7 +91,7 @@ function bulletinsOf({ bulletins }: Visit): StatedItem[] {
         basis: kind === 'directive' ? 'directive' : 'bulletin',
         text: subject,
         until,
-        of: 'airframe',
+        ...namedMeter(visit, meter),
         done,
         path: ['bulletins', 'items', index],
       },

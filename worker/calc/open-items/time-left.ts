@@ -1,10 +1,9 @@
 import { addMonths, dateOf, daysBetween } from '../../units/calendar.ts';
 import { byText } from '../../units/order.ts';
-import type { Visit } from '../../visit/visit.ts';
 import { isAtLeast } from '../limit-met.ts';
 import { forecastDate } from '../lives/due.ts';
-import { hoursOf, totalHours } from '../total-hours.ts';
 import type { OpenItem } from './open-item.ts';
+import { hoursRead, type Readings } from './readings.ts';
 
 /** An open item with what is left until its limit; negative when it is overdue. */
 export interface OpenDue extends OpenItem {
@@ -20,28 +19,39 @@ export interface OpenDue extends OpenItem {
 /** Sorts after every date. */
 const NEVER = '9999-12-31';
 
+/** Where nobody stated the use, hours are put in order among dates as if an aircraft flew much: too early rather than too late. */
+const MUCH_USED_HOURS_PER_YEAR = 300;
+
 /**
- * What stands open with the time left, what comes first at the top.
+ * What stands open with the time left, what comes first at the top: overdue before all else.
  *
- * @param visit the newest one: its meters say how far the aircraft has flown
+ * @param readings how far the aircraft has flown
  * @param at the moment that it is looked at from
  * @source common practice, no source
  */
-export function timeLeft(items: readonly OpenItem[], visit: Visit, at: string): OpenDue[] {
+export function timeLeft(items: readonly OpenItem[], readings: Readings, at: string): OpenDue[] {
   const today = dateOf(at);
+  const { hoursPerYear = MUCH_USED_HOURS_PER_YEAR } = readings;
+  const comes = ({ until, hoursLeft }: OpenDue): string =>
+    forecastDate(today, until.date, hoursLeft, hoursPerYear) ?? NEVER;
   return items
-    .map((item) => leftOf(item, visit, today))
-    .sort((a, b) => byText(a.forecastDate ?? NEVER, b.forecastDate ?? NEVER) || byText(a.item ?? a.id, b.item ?? b.id));
+    .map((item) => leftOf(item, readings, today))
+    .sort(
+      (a, b) =>
+        Number(b.isOverdue) - Number(a.isOverdue) ||
+        byText(comes(a), comes(b)) ||
+        byText(a.item ?? a.id, b.item ?? b.id),
+    );
 }
 
-function leftOf(item: OpenItem, visit: Visit, today: string): OpenDue {
+function leftOf(item: OpenItem, readings: Readings, today: string): OpenDue {
   const { date, hours, landings } = item.until;
-  const hoursNow = hoursNowOf(item, visit);
+  const hoursNow = hoursRead(readings, item);
   const daysLeft = date === undefined ? undefined : daysBetween(today, date);
   const hoursLeft = hours === undefined || hoursNow === undefined ? undefined : hours - hoursNow;
-  const landingsNow = visit.meters?.landings;
+  const landingsNow = readings.landings?.count;
   const landingsLeft = landings === undefined || landingsNow === undefined ? undefined : landings - landingsNow;
-  const forecast = forecastDate(today, date, hoursLeft, visit.lives?.hoursPerYear);
+  const forecast = forecastDate(today, date, hoursLeft, readings.hoursPerYear);
   const isOverdue = [daysLeft, hoursLeft, landingsLeft].some((left) => left !== undefined && !isAtLeast(left, 0));
   return {
     ...item,
@@ -64,10 +74,4 @@ function isTolerated(
 ): boolean {
   const isDate = until.date === undefined || addMonths(until.date, toleranceMonths) >= today;
   return isDate && isAtLeast(hoursLeft ?? 0, -toleranceHours) && (landingsLeft ?? 0) >= 0;
-}
-
-/** Total hours by the meter that the item names, or by the one that counts its product where this record has no such meter. */
-function hoursNowOf({ of, meter }: OpenItem, visit: Visit): number | undefined {
-  const named = visit.meters?.readings.find(({ id }) => id === meter);
-  return named ? totalHours(named) : hoursOf(visit, of);
 }

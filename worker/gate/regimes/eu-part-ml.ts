@@ -12,12 +12,14 @@ export const euPartMl: Regime = {
     {
       id: 'work-complete',
       title: 'Certificate of release to service',
+      covers: 'work',
       text: 'The work identified in this pack, except as otherwise specified under its limitations, was carried out in accordance with Part-ML, and in respect to that work the aircraft is considered ready for release to service.',
       source: read('own wording after the sense of AMC M.A.801, a sister text; the wording of ML.A.801 was not read'),
     },
     {
       id: 'weighing-only',
       title: 'Weighing',
+      covers: 'weighing',
       text: 'The aircraft was weighed as recorded in this pack, and the mass and balance record in it replaces the earlier one. In respect to that work the aircraft is considered ready for release to service.',
       source: memory('own wording; ML.A.305(d), mass and balance in the records'),
     },

@@ -10,12 +10,14 @@ export const generic: Regime = {
     {
       id: 'work-complete',
       title: 'Work complete',
+      covers: 'work',
       text: 'The work described in this pack was carried out as recorded, and in respect of that work the aircraft is considered ready to be returned to service within its limits and subject to the limitations stated. This statement covers the work described and nothing else.',
       source: { text: 'own wording; contents after 14 CFR 43.9(a)', status: 'memory' },
     },
     {
       id: 'weighing-only',
       title: 'Weighing',
+      covers: 'weighing',
       text: 'The aircraft was weighed as recorded in this pack, and the weight and balance schedule in it replaces the earlier one. This statement covers the weighing and nothing else.',
       source: PRACTICE,
     },

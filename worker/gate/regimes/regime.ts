@@ -11,6 +11,8 @@ export interface Sourced<Value> {
 export interface Statement {
   id: string;
   title: string;
+  /** What is released by it: the work of the visit, or its weighing and nothing else. */
+  covers: 'work' | 'weighing';
   text: string;
   source: Source;
 }

@@ -12,12 +12,14 @@ export const ukMicrolight: Regime = {
     {
       id: 'work-complete',
       title: 'Permit maintenance release',
+      covers: 'work',
       text: 'The work recorded in this pack was completed on the date stated by the persons named, to the data named. Work left unfinished and the limits that follow are stated. The person who signs knows of no non-compliance that endangers flight safety.',
       source: read('own wording; contents of ANO 2016 art. 47 (edition of 2019); permit wording was not read'),
     },
     {
       id: 'weighing-only',
       title: 'Weighing',
+      covers: 'weighing',
       text: 'The aircraft was weighed as recorded in this pack, and the weight schedule in it replaces the earlier one, which is kept. The person who signs knows of no non-compliance that endangers flight safety.',
       source: memory('own wording; weight schedule kept six months after the next weighing'),
     },

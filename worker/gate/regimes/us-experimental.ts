@@ -12,12 +12,14 @@ export const usExperimental: Regime = {
     {
       id: 'work-complete',
       title: 'Maintenance record entry',
+      covers: 'work',
       text: 'The work described in this pack was performed and completed on the date stated, with reference to the data named. The signature approves the aircraft for return to service for the work performed and nothing else.',
       source: read('own wording; contents of 14 CFR 43.9(a) and 91.417(a) as summarised'),
     },
     {
       id: 'condition-inspection',
       title: 'Condition inspection',
+      covers: 'work',
       text: 'The aircraft was inspected on the date stated in accordance with the scope and detail named in the inspection record and was found to be in a condition for safe operation.',
       source: read(
         'own wording after the certifying sentence that operating limitations ask for (Order 8130.2, as quoted by an owner)',
@@ -26,6 +28,7 @@ export const usExperimental: Regime = {
     {
       id: 'weighing-only',
       title: 'Weighing',
+      covers: 'weighing',
       text: 'The aircraft was weighed as recorded in this pack. The weight and balance record in it supersedes the earlier one. The signature covers the weighing and nothing else.',
       source: memory('own wording; 14 CFR 91.9 and 23.1589'),
     },

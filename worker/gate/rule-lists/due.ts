@@ -9,6 +9,7 @@ import { lifeClockMissing } from '../rules/life-clock-missing.ts';
 import { lifeExceeded } from '../rules/life-exceeded.ts';
 import { lifeShort } from '../rules/life-short.ts';
 import { lifeUnknown } from '../rules/life-unknown.ts';
+import { meterAmbiguous } from '../rules/meter-ambiguous.ts';
 import { notApplicableContradicted } from '../rules/not-applicable-contradicted.ts';
 import { toleranceUsed } from '../rules/tolerance-used.ts';
 
@@ -19,6 +20,7 @@ export const DUE_RULES: readonly Rule[] = [
   lifeShort,
   lifeUnknown,
   lifeClockMissing,
+  meterAmbiguous,
   directiveOpen,
   directiveOverdue,
   bulletinUnassessed,

@@ -1,5 +1,6 @@
 import { isAtLeast } from '../../calc/limit-met.ts';
-import { hoursOf } from '../../calc/total-hours.ts';
+import { hoursRead } from '../../calc/open-items/readings.ts';
+import { namedMeter } from '../../calc/open-items/stands-open.ts';
 import { dateOf } from '../../units/calendar.ts';
 import { phrase } from '../../words/words.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
@@ -10,11 +11,11 @@ export const deferralExpired: Rule = {
   meaning: 'The limit of a deferred item has passed',
   remedy: phrase`Rectify it now`,
   source: read('ML.A.403 (within the stated limit)'),
-  check: ({ visit, at, say }) => {
-    const hours = hoursOf(visit, 'airframe');
-    return (visit.findings ?? []).flatMap(({ id, disposition, deferral }, index): Hit[] => {
+  check: ({ visit, results, at, say }) =>
+    (visit.findings ?? []).flatMap(({ id, disposition, deferral }, index): Hit[] => {
       if (disposition !== 'deferred' || !deferral) return [];
       const { untilDate, untilHours } = deferral;
+      const hours = hoursRead(results.readings, namedMeter(visit, deferral.meter));
       const path = ['findings', index, 'deferral'];
       if (untilDate !== undefined && untilDate < dateOf(at))
         return [
@@ -29,10 +30,9 @@ export const deferralExpired: Rule = {
       return [
         {
           path: [...path, 'untilHours'],
-          sentence: say.words`Finding ${id} was to be done by ${untilText} h; the airframe has ${hoursText} h`,
+          sentence: say.words`Finding ${id} was to be done by ${untilText} h; the meter has ${hoursText} h`,
           data: { finding: id, untilHours, hours },
         },
       ];
-    });
-  },
+    }),
 };

@@ -1,5 +1,5 @@
 import { phrase } from '../../words/words.ts';
-import { type Hit, type Rule, read } from '../rule.ts';
+import { type Hit, type Rule, type RuleInput, read } from '../rule.ts';
 
 export const deferralRepeated: Rule = {
   code: 'DEFERRAL_REPEATED',
@@ -7,16 +7,39 @@ export const deferralRepeated: Rule = {
   meaning: 'A finding has been carried forward more than once or twice',
   remedy: phrase`Rectify it, or say why it may wait again`,
   source: read('AMC on defects (original date kept)'),
-  check: ({ visit, regime, say }) =>
-    (visit.findings ?? []).flatMap(({ id, deferral }, index): Hit[] => {
-      const times = deferral?.timesCarried ?? 0;
-      if (times <= regime.deferralsCarried.value) return [];
-      return [
-        {
-          path: ['findings', index, 'deferral', 'timesCarried'],
-          sentence: say.words`Finding ${id} has been carried forward ${times} times`,
-          data: { finding: id, times },
-        },
-      ];
-    }),
+  check: (input) => [...byRecord(input), ...byEarlierPacks(input)],
 };
+
+function byRecord({ visit, regime, say }: RuleInput): Hit[] {
+  return (visit.findings ?? []).flatMap(({ id, deferral }, index): Hit[] => {
+    const times = deferral?.timesCarried ?? 0;
+    if (times <= regime.deferralsCarried.value) return [];
+    return [
+      {
+        path: ['findings', index, 'deferral', 'timesCarried'],
+        sentence: say.words`Finding ${id} has been carried forward ${times} times`,
+        data: { finding: id, times },
+      },
+    ];
+  });
+}
+
+/** What the packs themselves tell, whatever the record counts. */
+function byEarlierPacks({ visit, results, regime, say }: RuleInput): Hit[] {
+  return results.open.standing.flatMap(({ kind, id, item, timesCarried = 0 }): Hit[] => {
+    const times = timesCarried + 1;
+    if (kind !== 'deferral' || item === undefined || times <= regime.deferralsCarried.value) return [];
+    const index = (visit.findings ?? []).findIndex(
+      (finding) => finding.id === id && finding.disposition === 'deferred',
+    );
+    const isTold = (visit.findings?.[index]?.deferral?.timesCarried ?? 0) > regime.deferralsCarried.value;
+    if (isTold && !results.open.held.some((held) => held.item === item)) return [];
+    return [
+      {
+        path: index < 0 ? '/carried' : ['findings', index, 'deferral', 'timesCarried'],
+        sentence: say.words`${item} has been carried forward ${times} times`,
+        data: { item, times },
+      },
+    ];
+  });
+}

@@ -1,5 +1,6 @@
 import { isAtLeast } from '../../calc/limit-met.ts';
-import { hoursOf } from '../../calc/total-hours.ts';
+import { hoursRead } from '../../calc/open-items/readings.ts';
+import { namedMeter } from '../../calc/open-items/stands-open.ts';
 import { dateOf } from '../../units/calendar.ts';
 import { phrase } from '../../words/words.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
@@ -10,12 +11,12 @@ export const directiveOverdue: Rule = {
   meaning: 'A recurring directive is past its date or hours',
   remedy: phrase`Do it before flight`,
   source: read('14 CFR 91.417 (next due of recurring directives)'),
-  check: ({ visit, at, say }) => {
-    const hours = hoursOf(visit, 'airframe');
-    return (visit.bulletins?.items ?? []).flatMap(
-      ({ id, subject, status, nextDueDate, nextDueHours }, index): Hit[] => {
+  check: ({ visit, results, at, say }) =>
+    (visit.bulletins?.items ?? []).flatMap(
+      ({ id, subject, status, nextDueDate, nextDueHours, meter }, index): Hit[] => {
         const path = ['bulletins', 'items', index];
         if (status !== 'recurring') return [];
+        const hours = hoursRead(results.readings, namedMeter(visit, meter));
         if (nextDueDate === undefined && nextDueHours === undefined)
           return [
             { path, sentence: say.words`${id}, ${subject}, recurs, but nothing tells when`, data: { bulletin: id } },
@@ -33,6 +34,5 @@ export const directiveOverdue: Rule = {
           (nextDueHours !== undefined && hours !== undefined && !isAtLeast(nextDueHours, hours));
         return isLate ? [{ path, sentence: say.words`${id}, ${subject}, is overdue`, data: { bulletin: id } }] : [];
       },
-    );
-  },
+    ),
 };

@@ -1,10 +1,7 @@
-import { isAtMost } from '../../calc/limit-met.ts';
 import { phrase } from '../../words/words.ts';
+import { comesSoon } from '../comes-soon.ts';
 import { lifePath } from '../life-path.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
-
-const SOON_DAYS = 30;
-const SOON_HOURS = 10;
 
 export const lifeShort: Rule = {
   code: 'LIFE_SHORT',
@@ -13,11 +10,9 @@ export const lifeShort: Rule = {
   remedy: phrase`Plan it, or do it now`,
   source: PRACTICE,
   check: ({ visit, results, say }) =>
-    results.due.flatMap(({ id, item, isOverdue, daysLeft, hoursLeft }): Hit[] => {
-      const isSoon =
-        (daysLeft !== undefined && daysLeft <= SOON_DAYS) ||
-        (hoursLeft !== undefined && isAtMost(hoursLeft, SOON_HOURS));
-      return isSoon && !isOverdue
+    results.due.flatMap((due): Hit[] => {
+      const { id, item, isOverdue } = due;
+      return comesSoon(due) && !isOverdue
         ? [{ path: lifePath(visit, id), sentence: say.words`${id}, ${item}, comes due soon`, data: { life: id } }]
         : [];
     }),

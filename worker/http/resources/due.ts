@@ -13,7 +13,7 @@ export const getDue: Operation = {
   id: 'getDue',
   summary: 'What stands open on an aircraft over all its packs, counted from today',
   description:
-    'What comes due, recurring and open bulletins, what was put off or is to be watched, limitations and flight tests owed: from the pack in which each first stood until a later record closes it. Hours and landings are those at the last release: what was flown since is not known here.',
+    'What comes due, recurring and open bulletins, what was put off or is to be watched, limitations and flight tests owed: from the pack in which each first stood until a later record closes it. Hours and landings are counted from where they were read last, whether that pack was withdrawn or not: what was flown since is not known here.',
   answers: {
     200: { description: 'What stands open, what comes first at the top', content: { 'application/json': DueAnswer } },
   },
@@ -25,17 +25,20 @@ export const getDue: Operation = {
     const pack = packs.findLast(({ withdrawal }) => withdrawal === null) ?? newest;
     const at = call.world.now().toISOString();
     const before = packs.filter(({ summary }) => summary.number < pack.summary.number);
-    const facts = { open: await openBefore(call, name, before) };
-    const assessed = found(await sealedRecord(call, { name, pack }, at, facts), 'due list of this pack');
-    const open = call.pipeline.timeLeft(await openBefore(call, name, packs), assessed.visit, at);
+    const assessed = found(
+      await sealedRecord(call, { name, pack }, at, await openBefore(call, name, before)),
+      'due list of this pack',
+    );
+    const past = await openBefore(call, name, packs);
+    const open = call.pipeline.timeLeft(past.open, past.readings, at);
     const ofKind = (...kinds: OpenDue['kind'][]): OpenDue[] => open.filter(({ kind }) => kinds.includes(kind));
     return json({
       pack: pack.summary.pack,
       issuedAt: pack.summary.issuedAt,
       withdrawn: newest.withdrawal === null ? null : newest.summary.pack,
       items: ofKind('due', 'bulletin').map(dueAnswer),
-      deferred: ofKind('deferral').map(({ id, item, text, until, daysLeft, hoursLeft, isOverdue }) => {
-        const limits = { untilDate: until.date, untilHours: until.hours };
+      deferred: ofKind('deferral').map(({ id, item, text, until, of, meter, daysLeft, hoursLeft, isOverdue }) => {
+        const limits = { untilDate: until.date, untilHours: until.hours, of, meter };
         return { id, openItem: item, text, ...limits, daysLeft, hoursLeft, isOverdue };
       }),
       watched: ofKind('watch').map(({ id, item, text }) => ({ id, openItem: item, text })),

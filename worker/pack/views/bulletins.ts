@@ -53,6 +53,7 @@ function bulletinRow({ visit, say }: PackContext, bulletin: Bulletin, applies: A
     doneOn,
     nextDueDate,
     nextDueHours,
+    meter,
   } = bulletin;
   const serials = applicability.serials?.map(({ from, to }) => say.words`${from} to ${to}`).join(', ');
   return {
@@ -63,6 +64,6 @@ function bulletinRow({ visit, say }: PackContext, bulletin: Bulletin, applies: A
     status: say.term(STATES[status]),
     how: [reason, method, evidence].filter(Boolean).join('; ') || DASH,
     done: doneOn ? say.date(doneOn) : DASH,
-    next: dueLimit(visit, { date: nextDueDate, hours: nextDueHours }, say) ?? DASH,
+    next: dueLimit(visit, { date: nextDueDate, hours: nextDueHours, meter }, say) ?? DASH,
   };
 }

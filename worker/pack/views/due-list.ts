@@ -26,9 +26,9 @@ export function hasDue(context: PackContext): boolean {
 
 /** All that comes due: lives, recurring and open bulletins, and findings that were put off. */
 export function dueListView(context: PackContext): View {
-  const { visit, identity, say } = context;
-  const hoursPerYear = visit.lives?.hoursPerYear;
-  const lines = timeLeft(dueItems(context), visit, say.local(identity.issuedAt));
+  const { identity, say } = context;
+  const { hoursPerYear } = context.results.readings;
+  const lines = timeLeft(dueItems(context), context.results.readings, say.local(identity.issuedAt));
   return {
     ...common(context),
     meters: meterRows(context),

@@ -67,7 +67,9 @@ function deferralRow({ visit, say }: PackContext, { id, text, deferral }: VisitF
   return {
     id,
     text,
-    limit: dueLimit(visit, { date: deferral?.untilDate, hours: deferral?.untilHours }, say) ?? say.words`NO LIMIT`,
+    limit:
+      dueLimit(visit, { date: deferral?.untilDate, hours: deferral?.untilHours, meter: deferral?.meter }, say) ??
+      say.words`NO LIMIT`,
     reason: deferral?.reason ?? DASH,
     by: nameOf(visit, deferral?.by),
     first: deferral

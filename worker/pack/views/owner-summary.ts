@@ -1,4 +1,5 @@
 import type { OpenItem } from '../../calc/open-items/open-item.ts';
+import { namedMeter } from '../../calc/open-items/stands-open.ts';
 import type { PackContext } from '../context.ts';
 import { nextDue } from '../next-due.ts';
 import { DASH } from '../people.ts';
@@ -108,9 +109,9 @@ function watchLine(context: PackContext, { disposition, deferral, action }: Open
   const { say } = context;
   if (disposition === 'declined') return say.words`You declined this work.`;
   if (disposition === 'monitor') return sentence(action ?? say.words`Keep an eye on it`);
-  const { untilDate: date, untilHours: hours } = deferral ?? {};
+  const { untilDate: date, untilHours: hours, meter } = deferral ?? {};
   const until = { ...(date !== undefined && { date }), ...(hours !== undefined && { hours }) };
-  return toBeDone(context, { until, of: 'airframe' });
+  return toBeDone(context, { until, ...namedMeter(context.visit, meter) });
 }
 
 function toBeDone(context: PackContext, open: Pick<OpenItem, 'until' | 'of' | 'meter'>): string {

@@ -1,0 +1,25 @@
+import { phrase } from '../../words/words.ts';
+import { comesSoon } from '../comes-soon.ts';
+import { heldItems, isPastLimit } from '../held-items.ts';
+import { isOfWeighingAlone } from '../of-weighing-alone.ts';
+import { type Hit, PRACTICE, type Rule } from '../rule.ts';
+
+export const openItemShort: Rule = {
+  code: 'OPEN_ITEM_SHORT',
+  severity: 'caution',
+  meaning:
+    'Something that an earlier pack left open comes due within days or a few hours, or is overdue and stops no release: within its tolerance, recommended only, or at a weighing alone',
+  remedy: phrase`Plan it, or do it now`,
+  source: PRACTICE,
+  check: (input) => {
+    const { say } = input;
+    const isWeighing = isOfWeighingAlone(input);
+    return heldItems(input).flatMap((due): Hit[] => {
+      const { item = '', text } = due;
+      const hit = (sentence: string): Hit[] => [{ path: '/carried', sentence, data: { item } }];
+      if (isPastLimit(due) && !isWeighing) return [];
+      if (due.isOverdue) return hit(say.words`${item}, “${text}”, is overdue`);
+      return comesSoon(due) ? hit(say.words`${item}, “${text}”, comes due soon`) : [];
+    });
+  },
+};
