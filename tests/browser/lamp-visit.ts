@@ -19,8 +19,14 @@ interface LampVisit {
 
 /** A lamp was changed, and nothing else: a small record of the same aircraft, which says nothing of what stood open. */
 export function lampVisit({ annual, baseline, hours, carried }: LampVisit): VisitRecord {
-  const { schemaVersion, units, workshop, people, aircraft, weighing } = annual;
+  const { schemaVersion, units, workshop, people, aircraft, weighing, meters } = annual;
   const on = workDay(annual);
+  // Every meter ran on as that of the airframe did.
+  const flown = hours - (meters?.readings.find(({ of }) => of === 'airframe')?.outHours ?? hours);
+  const readings = (meters?.readings ?? []).map((meter) => {
+    const now = Math.round((meter.outHours + flown) * 10) / 10;
+    return { ...meter, inHours: now, outHours: now };
+  });
   return {
     schemaVersion,
     units,
@@ -28,7 +34,7 @@ export function lampVisit({ annual, baseline, hours, carried }: LampVisit): Visi
     people,
     aircraft,
     ...(baseline && { baseline: { ...baseline, date: on } }),
-    meters: { readings: [{ id: 'airframe', of: 'airframe', basis: 'hour-meter', inHours: hours, outHours: hours }] },
+    meters: { readings },
     visit: {
       arrivedAt: `${on}T09:00:00+01:00`,
       workEndedAt: `${on}T12:00:00+01:00`,

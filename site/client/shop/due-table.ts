@@ -6,7 +6,7 @@ import { element } from '../element.ts';
 import { type OpenEntry, type OpenList, openLists } from './open-lists.ts';
 import { table } from './table.ts';
 
-/** What stands open, counted from today over all packs; before it what has to be known of the pack that it is counted from. */
+/** What stands open, counted from today over all packs; before it what has to be known of the newest pack. */
 export function dueTable(due: DueList, record: Pick<VisitRecord, 'meters'>, say: Printer): HTMLElement[] {
   const lists = openLists(due, { record, say });
   const since = `Hours and landings are those at the release of ${due.pack}, ${say.day(due.issuedAt)}; what was flown since is not in them.`;
@@ -24,9 +24,8 @@ export function dueTable(due: DueList, record: Pick<VisitRecord, 'meters'>, say:
 
 function withdrawnLine({ pack, withdrawn }: DueList): HTMLElement[] {
   if (withdrawn === null) return [];
-  const from =
-    withdrawn === pack ? 'What follows is as it found the aircraft.' : `What follows is counted from ${pack}.`;
-  const words = `${withdrawn} was withdrawn, so what it closed is open. ${from}`;
+  const from = withdrawn === pack ? ' What follows is as it found the aircraft.' : '';
+  const words = `${withdrawn} was withdrawn, so what it closed is open.${from}`;
   return [warning(element('p', {}, strong('No release stands: '), words))];
 }
 

@@ -60,7 +60,13 @@ async function lampJob(more: object = {}): Promise<object> {
     people,
     aircraft,
     baseline,
-    meters: { readings: [{ id: 'airframe', of: 'airframe', basis: 'hour-meter', inHours: 1210, outHours: 1210 }] },
+    meters: {
+      readings: FULL.meters.readings.map((meter) => ({
+        ...meter,
+        inHours: meter.outHours + 5.1,
+        outHours: meter.outHours + 5.1,
+      })),
+    },
     visit: {
       arrivedAt: '2026-11-20T09:00:00+01:00',
       workEndedAt: '2026-11-20T12:00:00+01:00',
