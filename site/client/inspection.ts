@@ -55,7 +55,7 @@ async function showOpen(client: Slipmark, read: ReadVisit): Promise<void> {
     there('release', HTMLElement).scrollIntoView({ block: 'center' });
   };
   for (const part of document.querySelectorAll<HTMLElement>('.until-sealed')) part.hidden = false;
-  sayVerdict(verdict, verdictOf(read.points, true), read.isReleasable);
+  sayVerdict(verdict, verdictOf(read.points), read.isReleasable);
   preview.update(read.documents, read.files);
   showPoints(client, { name, read, preview, again, reread: () => show(client) });
   const onTick = startRelease(client, { name, read, ticks, show: preview.show, again, sealed });

@@ -90,9 +90,20 @@ describe('hours name their meter', () => {
   });
 
   test('by the name of the meter where a product has two', async () => {
-    const record = posted('nose-wheel-full') as { meters: { readings: object[] } };
+    const record = posted('nose-wheel-full') as {
+      meters: { readings: object[] };
+      findings: { deferral?: object }[];
+      lives: { items: { interval: { hours?: number }; meter?: string }[] };
+      bulletins: { items: { nextDueHours?: number }[] };
+    };
     const [first] = record.meters.readings;
     record.meters.readings.push({ ...first, id: 'airframe-flight', basis: 'flight' });
+    const counted = [
+      ...record.findings.flatMap(({ deferral }) => deferral ?? []),
+      ...record.lives.items.filter(({ interval, meter }) => interval.hours !== undefined && meter === undefined),
+      ...record.bulletins.items.filter(({ nextDueHours }) => nextDueHours !== undefined),
+    ];
+    for (const each of counted) Object.assign(each, { meter: 'airframe' });
     expect((await released(AT, record as never)).get('due-list')).toContain('1304.9 h, airframe (airframe)');
   });
 });

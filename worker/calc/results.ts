@@ -46,7 +46,7 @@ export interface Results {
 export interface Settings extends LoadingSettings {
   /** The moment of the assessment: what is due and what is left of the day follow from it. */
   at: string;
-  /** What earlier packs left open. @default nothing */
+  /** What earlier packs left open; undefined where none were asked. */
   open?: readonly OpenItem[] | undefined;
   /** Meters as earlier visits read them. @default nothing */
   readings?: Readings | undefined;
@@ -77,7 +77,7 @@ export function compute(visit: Visit, settings: Settings): Results {
     due: visit.lives ? dueList(visit, visit.lives, settings.at) : [],
     applicability: (visit.bulletins?.items ?? []).map((bulletin) => applicabilityOf(visit, change.after, bulletin)),
     clock: releaseClock(visit, settings.at),
-    open: carryOver(settings.open ?? [], visit, settings.at),
+    open: carryOver(settings.open, visit, settings.at),
     readings: readingsWith(settings.readings ?? NO_READINGS, visit),
   };
 }

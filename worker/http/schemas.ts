@@ -20,7 +20,13 @@ export const AssessmentAnswer = z
   .object({
     recordSha256: sha256('Digest of the canonical record'),
     assessmentSha256: sha256('Digest over record, rule set and regime: what a release names'),
-    isReleasable: z.boolean(),
+    isReleasable: z.boolean().meta({
+      description:
+        'Whether nothing stands against a release; over this record alone where `comparedWithEarlierPacks` is false',
+    }),
+    comparedWithEarlierPacks: z.boolean().meta({
+      description: 'Whether it is known what earlier packs of the aircraft left open; only for a visit that is kept',
+    }),
     ruleSet: z.string(),
     regime: z.object({ id: z.string(), version: z.string() }),
     findings: z.array(Defect),

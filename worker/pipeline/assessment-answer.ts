@@ -11,6 +11,7 @@ export function assessmentAnswer(assessed: Assessed): Record<string, unknown> {
     recordSha256,
     assessmentSha256,
     isReleasable,
+    comparedWithEarlierPacks: results.open.isKnown,
     ruleSet: RULE_SET,
     regime: { id: regime.id, version: regime.version },
     findings,

@@ -39,8 +39,15 @@ export function findingItems(findings: readonly Said[], placeOf: (finding: Said)
 export const isSettled = (findings: readonly Said[]): boolean =>
   findings.every(({ severity, acknowledgedBy }) => severity === 'note' || acknowledgedBy !== undefined);
 
-/** One line that says how things stand. */
-export function verdictOf(findings: readonly Said[], isReadable: boolean): string {
+/**
+ * One line that says how things stand.
+ *
+ * @param isAlone whether the record was looked at without the archive
+ */
+export function verdictOf(
+  findings: readonly Said[],
+  { isReadable = true, isAlone = false }: { isReadable?: boolean; isAlone?: boolean } = {},
+): string {
   const count = (severity: Said['severity']): number => findings.filter((said) => said.severity === severity).length;
   const [blocks, cautions, notes] = [count('blocks'), count('caution'), counted(count('note'), 'note')];
   if (!isReadable) return `Not readable yet: ${counted(blocks, 'defect')}`;
@@ -48,7 +55,8 @@ export function verdictOf(findings: readonly Said[], isReadable: boolean): strin
   const toAnswer = `${counted(open, 'caution')} to answer for`;
   if (blocks > 0) return `${counted(blocks, 'point')} against the release, ${toAnswer}, ${notes}`;
   if (open > 0) return `Not to be released yet: ${toAnswer}, ${notes}`;
-  return `Nothing blocks the release, ${counted(cautions, 'caution')}${cautions > 0 ? ' answered for' : ''}, ${notes}`;
+  const where = isAlone ? ' in this record (what earlier packs left open is not known here)' : '';
+  return `Nothing blocks the release${where}, ${counted(cautions, 'caution')}${cautions > 0 ? ' answered for' : ''}, ${notes}`;
 }
 
 const counted = (count: number, what: string): string =>

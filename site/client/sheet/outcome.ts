@@ -29,7 +29,7 @@ export function openOutcome(): Outcome {
   let last: Asked | undefined;
   const pdf = startPdf(core, () => last);
   const say = (findings: readonly Said[], isReadable: boolean, placeOf: (finding: Said) => FindingPlace): void => {
-    sayVerdict(verdict, verdictOf(findings, isReadable), isReadable && isSettled(findings));
+    sayVerdict(verdict, verdictOf(findings, { isReadable, isAlone: true }), isReadable && isSettled(findings));
     list.replaceChildren(...findingItems(findings, placeOf));
   };
   // What was computed last stays in sight while a record is broken for a moment, and nothing is made of it.

@@ -171,6 +171,13 @@ describe('what it comes to', () => {
       '2 findings stand against the release; 1 caution waits for a decision; accepted cautions: 1, notes: 0',
     ],
   ])('of %j', (findings, line) => expect(countLine(findings)).toBe(line));
+
+  test('says without an archive that it was not asked', () => {
+    expect(countLine([], true)).toMatch(
+      /^Nothing stands against the release in this record; what earlier packs left open/,
+    );
+    expect(countLine([finding('blocks')], true)).toBe(countLine([finding('blocks')]));
+  });
 });
 
 describe('slipmark csv', () => {

@@ -15,6 +15,8 @@ type Answer = NonNullable<Visit['carried']>[number];
 
 /** What a visit makes of what stood open before it. */
 export interface CarryOver {
+  /** Whether earlier packs were asked; where they were not, nothing is known of what they left open. */
+  isKnown: boolean;
   /** What stood open when the visit began. */
   before: readonly OpenItem[];
   /** Everything that stands open after the visit; what nobody answered for stands on. */
@@ -41,15 +43,17 @@ export interface CarryOver {
  * Carries what stood open over a visit. What the record repeats by kind, identifier and words goes on under its first name; all else
  * is answered for in `carried`, or stands on unanswered.
  *
- * @param before what stood open when the visit began, by its names
+ * @param known what stood open when the visit began, by its names; undefined where no archive was asked
  * @param at the moment of the assessment
  * @source common practice, no source
  */
-export function carryOver(before: readonly OpenItem[], visit: Visit, at: string): CarryOver {
+export function carryOver(known: readonly OpenItem[] | undefined, visit: Visit, at: string): CarryOver {
+  const before = known ?? [];
   const stated = standsOpen(visit, at);
   const answers = visit.carried ?? [];
   const taken = new Set<StatedItem>();
   const result: CarryOver = {
+    isKnown: known !== undefined,
     before,
     standing: [],
     held: [],

@@ -29,7 +29,7 @@ export const assess = command({
       return EXIT.notReadable;
     }
     output.result({ ...assessmentAnswer(assessed), findings });
-    output.say(countLine(findings));
+    output.say(countLine(findings, true));
     return assessed.isReleasable ? EXIT.releasable : EXIT.blocked;
   },
 });

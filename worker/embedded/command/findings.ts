@@ -27,8 +27,12 @@ export function sayFindings(findings: readonly PlacedFinding[], { file }: Record
   }
 }
 
-/** What it comes to, in a line: that nothing stands against the release is said only where it can be released. */
-export function countLine(findings: readonly Finding[]): string {
+/**
+ * What it comes to, in a line: that nothing stands against the release is said only where it can be released.
+ *
+ * @param isAlone whether the record was looked at without the archive
+ */
+export function countLine(findings: readonly Finding[], isAlone = false): string {
   const of = (wanted: string): readonly Finding[] => findings.filter(({ severity }) => severity === wanted);
   const blocks = of('blocks').length;
   const waiting = of('caution').filter(({ acknowledgedBy }) => acknowledgedBy === undefined).length;
@@ -37,6 +41,9 @@ export function countLine(findings: readonly Finding[]): string {
     ...(blocks > 0 ? [`${blocks} ${blocks === 1 ? 'finding stands' : 'findings stand'} against the release`] : []),
     ...(waiting > 0 ? [`${waiting} ${waiting === 1 ? 'caution waits' : 'cautions wait'} for a decision`] : []),
   ];
-  const what = against.length > 0 ? against.join('; ') : 'Nothing stands against the release';
+  const nothing = isAlone
+    ? 'Nothing stands against the release in this record; what earlier packs left open is not known here'
+    : 'Nothing stands against the release';
+  const what = against.length > 0 ? against.join('; ') : nothing;
   return `${what}; accepted cautions: ${accepted}, notes: ${of('note').length}`;
 }

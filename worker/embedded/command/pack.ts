@@ -50,7 +50,7 @@ export const pack = command({
       [`${registration}-record.json`]: assessed.recordJson,
     });
     for (const path of written) output.say(path);
-    output.say(countLine(findings));
+    output.say(countLine(findings, true));
     const isReleasable = assessed.isReleasable && printed.findings.length === 0;
     output.result({ isReleasable, files: written, findings });
     return isReleasable ? EXIT.releasable : EXIT.blocked;

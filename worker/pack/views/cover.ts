@@ -115,7 +115,9 @@ function sunsetText({ results, say }: PackContext): string {
     : say.words`${say.moment(sunsetAt)}, ${durationText(daylightMin, say)} after arrival`;
 }
 
-function openLine({ say }: PackContext, blocks: number, cautions: number): string {
+function openLine({ results, say }: PackContext, blocks: number, cautions: number): string {
+  if (blocks === 0 && cautions === 0 && !results.open.isKnown)
+    return say.words`Nothing in this record stands in the way of the release; it was not compared with earlier packs of the aircraft`;
   if (blocks === 0 && cautions === 0)
     return say.words`Nothing stands in the way of the release; nobody has released it yet`;
   const stops = blocks === 1 ? say.words`1 point stops` : say.words`${blocks} points stop`;
