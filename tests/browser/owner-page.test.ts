@@ -151,7 +151,9 @@ describe('the loading check on a phone', () => {
     expect(await answer()).toBe('Enter the pilot first.');
     await type(/^Right seat/, '');
     await type(/^Left seat/, '85');
-    expect(await answer()).toMatch(/^Still to be typed: Wing tanks, usable fuel; Fuel burnt on the flight\. Type 0 for none\./);
+    expect(await answer()).toMatch(
+      /^Still to be typed: Wing tanks, usable fuel; Fuel burnt on the flight\. Type 0 for none\./,
+    );
     expect(await tone()).toBe('loading-answer neutral');
     expect(await page.locator('label', { hasText: 'Left seat' }).textContent()).toContain('at least 55, at most 110');
     await type(/^Left seat/, '40');

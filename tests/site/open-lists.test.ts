@@ -89,10 +89,10 @@ describe('openLists()', () => {
 
   test('says so where the newest record does not tell how far the aircraft has flown', () => {
     expect(printed({ dueDate: '2027-11-05', daysLeft: 340, dueHours: 1304.9 })).toMatchObject({
-      left: '340 days; hours left: not known',
+      left: '340 days; hours not known',
       state: 'not known',
     });
-    expect(printed({ dueLandings: 2400 })).toMatchObject({ left: 'landings left: not known', state: 'not known' });
+    expect(printed({ dueLandings: 2400 })).toMatchObject({ left: 'landings not known', state: 'not known' });
     // It is overdue all the same on the clock that is known.
     expect(printed({ dueDate: '2026-11-01', daysLeft: -29, dueHours: 1304.9, isOverdue: true })?.state).toBe('overdue');
   });
