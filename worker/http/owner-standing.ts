@@ -1,5 +1,6 @@
 import type { Aftermath, KeptPack } from '../archive/ledger/ledger-calls.ts';
 import type { Printer } from '../units/print.ts';
+import { sentence } from '../words/sentence.ts';
 
 /** Whether a pack still holds, as its page says it first. */
 interface Standing {
@@ -8,12 +9,20 @@ interface Standing {
   detail: string;
 }
 
-/** The first thing that a reader must know: whether what follows still holds. */
-export function standingOf({ pack, later, corrected }: { pack: KeptPack } & Aftermath, say: Printer): Standing {
+/**
+ * The first thing that a reader must know: whether what follows still holds.
+ *
+ * @param withdrawnBy who withdrew it, by name
+ */
+export function standingOf(
+  { pack, later, corrected }: { pack: KeptPack } & Aftermath,
+  say: Printer,
+  withdrawnBy = pack.withdrawal?.by ?? '',
+): Standing {
   const { words } = say;
   const { withdrawal } = pack;
   if (withdrawal) {
-    const detail = words`${withdrawal.by} withdrew this release on ${say.moment(withdrawal.at)}: ${withdrawal.reason}. Do not fly on it: ask the workshop.`;
+    const detail = words`${withdrawnBy} withdrew this release on ${say.moment(withdrawal.at)}: ${sentence(withdrawal.reason)} Do not fly on it: ask the workshop.`;
     return { isCurrent: false, headline: words`Withdrawn`, detail };
   }
   if (later?.withdrawal) {
@@ -30,7 +39,7 @@ export function standingOf({ pack, later, corrected }: { pack: KeptPack } & Afte
   const [changed] = corrected;
   if (changed) {
     const detail = changed.withdrawal
-      ? words`${changed.summary.pack}, an earlier release that this one was worked out from, was withdrawn since: ${changed.withdrawal.reason}. Do not load the aircraft by the figures of this pack: ask the workshop.`
+      ? words`${changed.summary.pack}, an earlier release that this one was worked out from, was withdrawn since: ${sentence(changed.withdrawal.reason)} Do not load the aircraft by the figures of this pack: ask the workshop.`
       : words`An earlier release that this one was worked out from was corrected since, by ${changed.summary.pack}. Do not load the aircraft by the figures of this pack: ask the workshop.`;
     return { isCurrent: false, headline: words`Worked out from figures that were corrected`, detail };
   }
