@@ -51,7 +51,7 @@ describe('the page of an owner whose workshop writes German', () => {
 
   test('says when it was opened, where there is no network', async () => {
     await phone.page.goto(address);
-    await phone.page.evaluate('navigator.serviceWorker.ready.then(() => undefined)');
+    await phone.page.getByText('Auf diesem Gerät gespeichert: Die Seite öffnet sich auch ohne Netz.').waitFor();
     await phone.page.goto(address);
     await phone.page.context().setOffline(true);
     try {

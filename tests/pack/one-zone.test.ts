@@ -89,10 +89,10 @@ describe('hours name their meter', () => {
     }
   });
 
-  test('by the name of the meter where a product has two', async () => {
+  test('by how the meter counts where a product has two', async () => {
     const record = posted('nose-wheel-full') as { meters: { readings: object[] } };
     const [first] = record.meters.readings;
     record.meters.readings.push({ ...first, id: 'airframe-flight', basis: 'flight' });
-    expect((await released(AT, record as never)).get('due-list')).toContain('1304.9 h, airframe (airframe)');
+    expect((await released(AT, record as never)).get('due-list')).toContain('1304.9 h, airframe (hour-meter)');
   });
 });

@@ -124,6 +124,18 @@ describe('the loading check', () => {
     expect([tone, head]).toEqual(['neutral', 'Still to be typed: Fuel burnt on the flight. Type 0 for none.']);
   });
 
+  test('says a limit that joins places in one sentence, as the record words it', async () => {
+    const text = 'Seats and baggage bay together: not above 150 kg';
+    const joined = { id: 'joined', text, stations: ['left-seat', 'right-seat', 'baggage'], maximumMassKg: 150 };
+    const { answer } = await page('nose-wheel-full', (facts) => ({
+      ...facts,
+      aircraft: { ...facts.aircraft, loadingLimits: [joined] },
+    }));
+    expect(plain(answer({ 'left-seat': '90', 'right-seat': '70', baggage: '5' }).head)).toBe(
+      '15.0 kg over the limit “Seats and baggage bay together: not above 150 kg”',
+    );
+  });
+
   test('says at once what no fuel can mend', async () => {
     const { answer } = await page('nose-wheel-full');
     expect(plain(answer({ 'left-seat': '120' }).head)).toBe('Over the limit of Left seat by 10.0 kg');
@@ -179,7 +191,7 @@ describe('the loading check', () => {
     const typed = { 'left-seat': '90', 'right-seat': '70', 'wing-tanks': '50' };
     const { tone, head, lines } = answer({ ...typed, burn: '20' });
     // 325.86 + 160 + 36 − 14.4 = 507.5 kg
-    expect([tone, plain(head)]).toEqual(['outside', 'Over the limit of maximum landing mass by 7.5 kg']);
+    expect([tone, plain(head)]).toEqual(['outside', 'Over the maximum landing mass by 7.5 kg']);
     expect(lines.map(plain).join(' ')).toMatch(/After the planned burn: 507\.5 kg at 17\d\d mm\. Maximum 500\.0 kg\./);
     expect(answer({ ...typed, burn: '31' }).tone).toBe('inside');
   });

@@ -1,6 +1,6 @@
 import { tanksOf } from '../../../worker/calc/fuel.ts';
 import { isAtMost } from '../../../worker/calc/limit-met.ts';
-import { type Cure, checkLoading, type LoadingCheck } from '../../../worker/calc/loading/check.ts';
+import { type Cure, checkLoading, type FlightVerdict, type LoadingCheck } from '../../../worker/calc/loading/check.ts';
 import { envelopeOf } from '../../../worker/calc/loading/envelope.ts';
 import { LANDING_MASS } from '../../../worker/calc/loading/verdict.ts';
 import { cgMm } from '../../../worker/calc/mass-moment.ts';
@@ -109,10 +109,7 @@ function headline({ verdict }: LoadingCheck, { aircraft }: LoadingFacts, say: Pr
   if (verdict.state === 'no-reserve') return say.words`This burns all usable fuel: nothing is left as a reserve.`;
   if (verdict.state === 'too-little-fuel') return say.words`More is to be burnt than is aboard.`;
   if (verdict.state === 'too-heavy') return say.words`Too heavy by ${say.measure('mass', verdict.overKg, ENOUGH)}`;
-  if (verdict.state === 'limit-exceeded') {
-    const limit = limitName(verdict.limit, aircraft) ?? say.term(verdict.limit);
-    return say.words`Over the limit of ${limit} by ${say.measure('mass', verdict.overKg, ENOUGH)}`;
-  }
+  if (verdict.state === 'limit-exceeded') return overLimit(verdict, aircraft, say);
   const { side, margin } = verdict.worst;
   const [byMass, byArm] = [say.measure('mass', -margin, ENOUGH), say.measure('arm', -margin, ENOUGH)];
   if (side === 'below') return say.words`Outside: below the masses of the envelope by ${byMass}`;
@@ -122,9 +119,19 @@ function headline({ verdict }: LoadingCheck, { aircraft }: LoadingFacts, say: Pr
     : say.words`Outside: ${byArm} beyond the aft limit at some point of the flight`;
 }
 
-/** What a limit is called in the record. */
-function limitName(limit: string, { stations, loadingLimits = [] }: LoadingFacts['aircraft']): string | undefined {
-  return stations.find(({ id }) => id === limit)?.name ?? loadingLimits.find(({ id }) => id === limit)?.text;
+/** Over the limit of a station, over one that the record says in a sentence, or over a mass of the aircraft. */
+function overLimit(
+  { limit, overKg }: Extract<FlightVerdict, { state: 'limit-exceeded' }>,
+  { stations, loadingLimits = [] }: LoadingFacts['aircraft'],
+  say: Printer,
+): string {
+  const over = say.measure('mass', overKg, ENOUGH);
+  const station = stations.find(({ id }) => id === limit);
+  if (station) return say.words`Over the limit of ${station.name} by ${over}`;
+  const stated = loadingLimits.find(({ id }) => id === limit);
+  return stated
+    ? say.words`${over} over the limit “${stated.text}”`
+    : say.words`Over the ${say.term(limit)} by ${over}`;
 }
 
 /** Mass and balance at take-off and where the planned burn ends, each beside its maximum. */
