@@ -36,14 +36,16 @@ export const openLink: Operation = {
     const { summary } = opened.pack;
     const assessed = await assessedAsThen(call, opened);
     const say = printerOf(assessed, lexicon);
-    const withdrawnBy = opened.pack.withdrawal?.by ?? '';
-    const standing = standingOf(opened, say, (await nameInRecord(call, opened, withdrawnBy)) ?? withdrawnBy);
+    const openedAt = say.local(call.world.now().toISOString());
+    const readOn = say.moment(openedAt);
+    const { withdrawal } = opened.pack;
+    const withdrawnBy = withdrawal ? ((await nameInRecord(call, opened, withdrawal.by)) ?? withdrawal.by) : '';
+    const standing = standingOf(opened, say, { withdrawnBy, readOn });
     // What no longer holds is not to be worked with: it is read as a document of the pack, and never first.
     const live = standing.isCurrent && assessed ? await liveFacts(call, opened, assessed, say) : undefined;
     const place = { base: '#', documents, pictures: `${call.url.pathname}/documents/` };
     const { words } = say;
     const needsCare = live !== undefined && live.past.length + live.tighter.length > 0;
-    const openedAt = say.local(call.world.now().toISOString());
     const view = {
       title: words`${summary.registration} release pack ${summary.number}`,
       registration: summary.registration,
@@ -70,7 +72,7 @@ export const openLink: Operation = {
       hasLoading: live?.loading !== undefined,
       loadingJson: live?.loading === undefined ? '' : inScript(live.loading),
       openedAt,
-      openedOn: say.moment(openedAt),
+      openedOn: readOn,
     };
     return htmlPage('owner-page', view, { hasScript: true, lexicon });
   },
