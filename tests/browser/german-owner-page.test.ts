@@ -46,6 +46,7 @@ describe('the page of an owner whose workshop writes German', () => {
     for (const closed of await phone.page.locator('details').all())
       await closed.evaluate((element) => element.setAttribute('open', ''));
     expect(await phone.isWithinWidth()).toBe(true);
+    expect(await phone.isWithinWidthInLargeText()).toBe(true);
     expect(await phone.defects()).toEqual([]);
   });
 

@@ -106,6 +106,7 @@ describe('the inspector’s page', () => {
     expect(await line.getByRole('combobox', ANSWER).inputValue()).toBe('');
     expect(await line.getByLabel('Decided by').inputValue()).toBe('');
     expect(await site.phone.wrongAtAnySize()).toEqual([]);
+    expect(await site.phone.isWithinWidthInLargeText()).toBe(true);
     expect(await site.phone.smallTargets()).toEqual([]);
   });
 

@@ -56,6 +56,27 @@ describe("the owner's page on a phone", () => {
     expect(phone.complaints).toEqual([]);
   });
 
+  test('is read with text twice as large: nothing leaves the page or its card, and no value stands a letter a line', async () => {
+    await page.goto(address);
+    await page.locator('#loading-form input').first().waitFor();
+    expect(await phone.isWithinWidthInLargeText()).toBe(true);
+    await page.evaluate("document.documentElement.style.fontSize = '32px'");
+    const right = (selector: string): Promise<number> =>
+      page
+        .locator(selector)
+        .first()
+        .evaluate((element) => {
+          const range = document.createRange();
+          range.selectNodeContents(element);
+          return range.getBoundingClientRect().right;
+        });
+    expect(await right('.standing h1')).toBeLessThanOrEqual(
+      await page.locator('.standing').evaluate((card) => card.getBoundingClientRect().right),
+    );
+    const widths = await page.locator('.standing dd').evaluateAll((all) => all.map((value) => value.clientWidth));
+    expect(Math.min(...widths)).toBeGreaterThan(PHONE.width / 2);
+  });
+
   test('leads to every document, each within the width and without defect', { timeout: 120_000 }, async () => {
     await page.goto(address);
     const links = await page
