@@ -176,8 +176,12 @@ describe('once a later pack is there', () => {
     // The lamp visit reads no meter of the engine.
     expect(await rowOf(/Oil and filter/)).toMatch(/1254\.6 h, engine.*hours not knownnot known/);
     expect(await textOf('#due aside')).toMatch(/^\d overdue, 1 of them within tolerance$/);
+    const [late] = /^\d+ overdue/.exec(await textOf('#due aside')) ?? [''];
     expect(await textOf('#packs')).toContain('Q-OPN-P1-1, superseded by the later pack Q-OPN-P2-1');
     expect(await textOf('#packs')).toContain('Q-OPN-P2-1 stands, released');
+    await open('/workshop');
+    await page.getByRole('row', { name: /Q-OPN.*overdue/ }).waitFor();
+    expect(await rowOf(/Q-OPN/)).toContain(`; ${late}`);
   });
 
   test('an earlier visit that is corrected is held against what was before it, and its pack does not stand', async () => {
