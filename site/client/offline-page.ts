@@ -17,26 +17,36 @@ export function startOffline(html: string): void {
   if (!('serviceWorker' in navigator)) return;
   const lexicon = browserLexicon(document.documentElement.lang);
   const words = wordsOf(lexicon);
-  void keepThisPage(html).then((isKept) => {
+  const isCopy = document.body.dataset.asRead !== undefined;
+  // A copy is kept already, and not to be kept as it is marked.
+  void (isCopy ? Promise.resolve(true) : keepThisPage(html)).then((isKept) => {
     const note = document.querySelector<HTMLElement>('#kept');
     if (note && isKept) note.textContent = words`Kept on this device: it opens without a network, too.`;
   });
   const notice = document.querySelector<HTMLElement>('#offline');
   const openedAt = printMoment(document.body.dataset.openedAt ?? '', lexicon.figures);
   const isOld = (): boolean => Date.now() - Date.parse(document.body.dataset.openedAt ?? '') > OLD_MS;
+  const show = (isReached: boolean): void => {
+    const isDoubtful = !isReached || isCopy || isOld();
+    if (isDoubtful) document.body.dataset.asRead = isReached ? 'old' : 'offline';
+    else delete document.body.dataset.asRead;
+    // The PDF is not kept: what cannot be had is not offered.
+    for (const link of document.querySelectorAll<HTMLElement>('[data-needs-network]')) link.hidden = !isReached;
+    if (!notice) return;
+    notice.hidden = !isDoubtful;
+    notice.textContent = isReached
+      ? words`As it stood on ${openedAt}. Load the page anew to learn whether it was replaced or withdrawn since.`
+      : words`Without a network: as it stood on ${openedAt}. Whether it was replaced or withdrawn since is not known.`;
+  };
   const check = async (): Promise<void> => {
     const isReached = await fetch('/healthz', { cache: 'no-store', signal: AbortSignal.timeout(PATIENCE_MS) }).then(
       async (response) => (await response.text()) !== '' && response.ok,
       () => false,
     );
-    // The PDF is not kept: what cannot be had is not offered.
-    for (const link of document.querySelectorAll<HTMLElement>('[data-needs-network]')) link.hidden = !isReached;
-    if (!notice) return;
-    notice.hidden = isReached && !isOld();
-    notice.textContent = isReached
-      ? words`As it stood on ${openedAt}. Load the page anew to learn whether it was replaced or withdrawn since.`
-      : words`Without a network: as it stood on ${openedAt}. Whether it was replaced or withdrawn since is not known.`;
+    show(isReached);
   };
+  // Nothing is claimed of today while the network is still waited for.
+  if (isCopy) show(false);
   void check();
   addEventListener('online', () => void check());
   // A page that was left open for days says what held then.

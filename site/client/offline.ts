@@ -27,6 +27,10 @@ interface Surroundings {
 /** So long a network may hang before what was kept is shown. */
 const PATIENCE_MS = 3_000;
 
+/** So long after a page came from what was kept, what it is made from does too: it would be waited for as long again. */
+const HANGS_FOR_MS = 30_000;
+let hungAt = Number.NEGATIVE_INFINITY;
+
 const surroundings = globalThis as unknown as Surroundings;
 
 surroundings.addEventListener('install', (event) => event.waitUntil(surroundings.skipWaiting()));
@@ -59,6 +63,9 @@ async function keep({ pathname, html, headers, assets }: KeepMessage): Promise<v
 async function freshOrKept(request: Request, pathname: string, isPage: boolean): Promise<Response> {
   const cache = await caches.open(KEPT_PAGES);
   const key = isPage ? await keptUnder(pathname) : pathname;
+  const isHanging = !isPage && Date.now() - hungAt < HANGS_FOR_MS;
+  const asset = isHanging ? await cache.match(key) : undefined;
+  if (asset) return asset;
   const fresh = fetch(request).then(async (response) => {
     if (response.ok) await cache.put(key, response.clone());
     // A service that fails just now takes nothing away; a link that opens nothing any more does.
@@ -67,8 +74,20 @@ async function freshOrKept(request: Request, pathname: string, isPage: boolean):
   });
   const first = await Promise.race([fresh.catch(() => undefined), afterPatience()]);
   const kept = first ? undefined : await cache.match(key);
-  if (kept) fresh.catch(() => undefined);
-  return first ?? kept ?? fresh;
+  if (!kept) return first ?? fresh;
+  fresh.catch(() => undefined);
+  if (!isPage) return kept;
+  hungAt = Date.now();
+  return markedAsKept(kept);
+}
+
+/** A kept page says from its first line on that it is one: what it claims of today is hidden before anything is asked. */
+async function markedAsKept(kept: Response): Promise<Response> {
+  const html = await kept.text();
+  const headers = new Headers(kept.headers);
+  // They are of the body as it came over the wire.
+  for (const name of ['Content-Encoding', 'Content-Length']) headers.delete(name);
+  return new Response(html.replace(/<body\b/, '<body data-as-read="offline"'), { headers });
 }
 
 const afterPatience = (): Promise<undefined> =>

@@ -1,7 +1,8 @@
 // The fleet of a workshop: every aircraft, what stands for it, and the visits in hand with how far they are.
-import { everyItem, type Slipmark, SlipmarkProblem } from '../../worker/client/client.ts';
+import { everyItem, ifThere, type Slipmark, SlipmarkProblem } from '../../worker/client/client.ts';
 import { element, there } from './element.ts';
 import { type FleetLine, fleetLine } from './shop/fleet-line.ts';
+import { overdueWords } from './shop/overdue.ts';
 import { aircraftStanding } from './shop/pack-standing.ts';
 import { said, withKey, wordsOf } from './shop/session.ts';
 import { tableRow } from './shop/table.ts';
@@ -11,7 +12,7 @@ import { aircraftLink, readinessOf, visitLink } from './shop/words.ts';
 const AT_ONCE = 20;
 
 /** What was read of an aircraft stays for the time that the page is open. */
-const read = new Map<string, FleetLine | undefined>();
+const read = new Map<string, (FleetLine & { overdue: string | undefined }) | undefined>();
 
 withKey(async (client) => {
   read.clear();
@@ -52,7 +53,7 @@ async function fill(client: Slipmark, registrations: readonly string[], isWanted
 /** What cannot be read of one aircraft keeps nobody from the others. */
 async function cellsOf(client: Slipmark, registration: string): Promise<(Node | string)[]> {
   try {
-    if (!read.has(registration)) read.set(registration, await fleetLine(client, registration));
+    if (!read.has(registration)) read.set(registration, await lineOf(client, registration));
   } catch (error) {
     if (error instanceof SlipmarkProblem && (error.status === 401 || error.status === 0)) throw error;
     return [aircraftLink(registration), `could not be read: ${wordsOf(error)}`, 'not known'];
@@ -61,13 +62,29 @@ async function cellsOf(client: Slipmark, registration: string): Promise<(Node | 
   return line ? cellsOfLine(line) : [registration, 'nothing was kept of it', 'none'];
 }
 
-function cellsOfLine({ registration, packs, inHand }: FleetLine): (Node | string)[] {
+/** One question more for an aircraft with a pack: what is overdue on it. */
+async function lineOf(client: Slipmark, registration: string) {
+  const line = await fleetLine(client, registration);
+  if (!line) return undefined;
+  const due = line.packs.length > 0 ? await ifThere(client.getDue({ registration })) : { body: NOTHING_DUE };
+  return { ...line, overdue: overdueWords(due?.body) };
+}
+
+const NOTHING_DUE = { items: [], deferred: [] };
+
+function cellsOfLine({
+  registration,
+  packs,
+  inHand,
+  overdue,
+}: FleetLine & { overdue: string | undefined }): (Node | string)[] {
   const visits = inHand.map((visit) => {
     return element('li', {}, visitLink(registration, visit.visit), `: ${readinessOf(visit)}`);
   });
+  const late = overdue === undefined ? [] : ['; ', element('strong', {}, overdue)];
   return [
     aircraftLink(registration),
-    packs.length > 0 ? aircraftStanding(packs).words : 'no pack yet',
+    element('span', {}, packs.length > 0 ? aircraftStanding(packs).words : 'no pack yet', ...late),
     visits.length === 0 ? 'none' : element('ul', { className: 'plain' }, ...visits),
   ];
 }

@@ -22,7 +22,7 @@ const over: Formula = {
   ],
   by: [judgeOf, checkLoading],
   holds:
-    'Looked at in this order, then the maximum landing mass of the aircraft without fuel, the maximum of every station and group, whether a pilot is aboard and not too light, the envelope from take-off until the fuel is gone, and the landing mass where the planned burn ends. What brings a loading inside is found by steps of half a kilogram, of one station alone.',
+    'Looked at in this order, then the maximum landing mass of the aircraft without fuel, the maximum of every station and group, whether a pilot is aboard and not too light, the envelope from take-off until the fuel is gone, whether usable fuel is aboard and the planned burn leaves some of it, and the landing mass where the planned burn ends. What brings a loading inside is found by steps of half a kilogram, of one station alone.',
   example() {
     const load = { 'left-seat': 100, 'right-seat': 100, baggage: 20, 'wing-tanks': 56 };
     const envelope = DEMO.aircraft.envelope && envelopeOf(DEMO.aircraft.envelope);

@@ -59,7 +59,7 @@ const landing: Formula = {
   ],
   by: [checkLoading],
   holds:
-    'Each piece of the way is straight in mass and moment. There is no landing where more is to be burnt than is aboard.',
+    'Each piece of the way is straight in mass and moment. There is no landing where more is to be burnt than is aboard, and none is found inside with nothing left.',
   example() {
     const load = { 'left-seat': 80, tank: 24 };
     const { path, landing: there } = checkLoading(plain, atArm(277, 320), { load, burnKg: 9 });

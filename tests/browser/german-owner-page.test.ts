@@ -46,12 +46,13 @@ describe('the page of an owner whose workshop writes German', () => {
     for (const closed of await phone.page.locator('details').all())
       await closed.evaluate((element) => element.setAttribute('open', ''));
     expect(await phone.isWithinWidth()).toBe(true);
+    expect(await phone.isWithinWidthInLargeText()).toBe(true);
     expect(await phone.defects()).toEqual([]);
   });
 
   test('says when it was opened, where there is no network', async () => {
     await phone.page.goto(address);
-    await phone.page.evaluate('navigator.serviceWorker.ready.then(() => undefined)');
+    await phone.page.getByText('Auf diesem Gerät gespeichert: Die Seite öffnet sich auch ohne Netz.').waitFor();
     await phone.page.goto(address);
     await phone.page.context().setOffline(true);
     try {

@@ -97,7 +97,7 @@ describe('the inspector’s page', () => {
     await line.waitFor();
     const said = ((await line.textContent()) ?? '').replaceAll('\u00a0', ' ');
     expect(said).toMatch(
-      /Put off: F4 Nose leg: Shimmy damper.*Limit: .* or 1230\.0 h, airframe\. Left: .*25\.1 h, airframe/,
+      /Put off: F4 Nose leg: Shimmy damper.*Limit: .* or 1230\.0 h, airframe\. Left by this record: .*; 20\.0 h, airframe\. State: not due yet\./,
     );
     await line.getByRole('button', { name: 'Findings' }).click();
     await page.locator('#preview .sought', { hasText: 'Q-OPN-P1/F4' }).waitFor();
@@ -106,6 +106,7 @@ describe('the inspector’s page', () => {
     expect(await line.getByRole('combobox', ANSWER).inputValue()).toBe('');
     expect(await line.getByLabel('Decided by').inputValue()).toBe('');
     expect(await site.phone.wrongAtAnySize()).toEqual([]);
+    expect(await site.phone.isWithinWidthInLargeText()).toBe(true);
     expect(await site.phone.smallTargets()).toEqual([]);
   });
 
@@ -183,8 +184,12 @@ describe('once a later pack is there', () => {
     expect(await rowOf(/100-hour inspection/)).toMatch(/over by 7\.1 h, airframeoverdue, within its tolerance/);
     expect(await rowOf(/Oil and filter/)).toMatch(/1254\.6 h, engine.*over by 57\.0 h, engineoverdue/);
     expect(await textOf('#due aside')).toMatch(/^\d overdue, 1 of them within tolerance$/);
+    const [late] = /^\d+ overdue/.exec(await textOf('#due aside')) ?? [''];
     expect(await textOf('#packs')).toContain('Q-OPN-P1-1, superseded by the later pack Q-OPN-P2-1');
     expect(await textOf('#packs')).toContain('Q-OPN-P2-1 stands, released');
+    await open('/workshop');
+    await page.getByRole('row', { name: /Q-OPN.*overdue/ }).waitFor();
+    expect(await rowOf(/Q-OPN/)).toContain(`; ${late}`);
   });
 
   test('an earlier visit that is corrected is held against what was before it, and its pack does not stand', async () => {

@@ -56,6 +56,27 @@ describe("the owner's page on a phone", () => {
     expect(phone.complaints).toEqual([]);
   });
 
+  test('is read with text twice as large: nothing leaves the page or its card, and no value stands a letter a line', async () => {
+    await page.goto(address);
+    await page.locator('#loading-form input').first().waitFor();
+    expect(await phone.isWithinWidthInLargeText()).toBe(true);
+    await page.evaluate("document.documentElement.style.fontSize = '32px'");
+    const right = (selector: string): Promise<number> =>
+      page
+        .locator(selector)
+        .first()
+        .evaluate((element) => {
+          const range = document.createRange();
+          range.selectNodeContents(element);
+          return range.getBoundingClientRect().right;
+        });
+    expect(await right('.standing h1')).toBeLessThanOrEqual(
+      await page.locator('.standing').evaluate((card) => card.getBoundingClientRect().right),
+    );
+    const widths = await page.locator('.standing dd').evaluateAll((all) => all.map((value) => value.clientWidth));
+    expect(Math.min(...widths)).toBeGreaterThan(PHONE.width / 2);
+  });
+
   test('leads to every document, each within the width and without defect', { timeout: 120_000 }, async () => {
     await page.goto(address);
     const links = await page
@@ -151,12 +172,14 @@ describe('the loading check on a phone', () => {
     expect(await answer()).toBe('Enter the pilot first.');
     await type(/^Right seat/, '');
     await type(/^Left seat/, '85');
-    expect(await answer()).toMatch(/^Enter the fuel aboard/);
+    expect(await answer()).toMatch(
+      /^Still to be typed: Wing tanks, usable fuel; Fuel burnt on the flight\. Type 0 for none\./,
+    );
     expect(await tone()).toBe('loading-answer neutral');
     expect(await page.locator('label', { hasText: 'Left seat' }).textContent()).toContain('at least 55, at most 110');
     await type(/^Left seat/, '40');
     await type(/^Wing tanks/, '5');
-    await type(/^Fuel burnt/, '5');
+    await type(/^Fuel burnt/, '4');
     expect(await answer()).toMatch(/^Left seat: 15\.0\u00a0kg below the least pilot of 55\.0\u00a0kg/);
     expect(await tone()).toBe('loading-answer outside');
     expect(await page.getByLabel(/^Left seat/).getAttribute('aria-invalid')).toBe('true');

@@ -37,6 +37,8 @@ export interface Phone {
   smallTargets(): Promise<string[]>;
   /** What is wrong with the page on a phone and on a desk: too wide, or a defect of accessibility. It is left on a phone. */
   wrongAtAnySize(): Promise<string[]>;
+  /** Whether the page is within a phone’s width with text twice as large: WCAG 2.2, 1.4.4 Resize Text, from memory. */
+  isWithinWidthInLargeText(): Promise<boolean>;
   close(): Promise<void>;
 }
 
@@ -57,6 +59,13 @@ export async function openPhone(): Promise<Phone> {
     async defects() {
       const { violations } = await new AxeBuilder({ page }).withTags(WCAG).analyze();
       return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target).join(' ')}`);
+    },
+    async isWithinWidthInLargeText() {
+      await page.setViewportSize(PHONE);
+      await page.evaluate("document.documentElement.style.fontSize = '32px'");
+      const isWithin = await phone.isWithinWidth();
+      await page.evaluate("document.documentElement.style.fontSize = ''");
+      return isWithin;
     },
     smallTargets: () => page.evaluate<string[]>(SMALL_TARGETS),
     async wrongAtAnySize() {

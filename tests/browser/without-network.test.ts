@@ -83,6 +83,7 @@ describe('the owner’s page, opened once', () => {
     await page.goto(address);
     await page.locator('#offline', { hasText: 'Without a network' }).waitFor();
     expect(await page.locator('h1').first().textContent()).toBe('Released');
+    expect(await page.getByText('This is the newest').isVisible()).toBe(false);
     expect(await page.getByText('Open the pack (PDF)').isVisible()).toBe(false);
     await checksLoadings();
     const style = await page.evaluate('getComputedStyle(document.querySelector("header.standing")).borderTopWidth');
@@ -92,24 +93,44 @@ describe('the owner’s page, opened once', () => {
   test('opens where the network hangs, from what was kept', async () => {
     await openedOnce();
     isHanging = true;
+    // What is seen first, before the network was asked for anything else.
+    await page.addInitScript(`addEventListener('DOMContentLoaded', () => {
+      const seen = (selector) => document.querySelector(selector)?.checkVisibility();
+      globalThis.seenFirst = {
+        notice: seen('#offline'),
+        pdf: seen('.actions'),
+        head: document.querySelector('header.standing').innerText,
+      };
+    })`);
     await page.goto(address);
+    const first = await page.evaluate<{ notice: boolean; pdf: boolean; head: string }>('seenFirst');
+    expect([first.notice, first.pdf]).toEqual([true, false]);
+    expect(first.head).not.toContain('This is the newest');
+    expect(first.head).toMatch(/On \d.* this was the newest release of the aircraft that the workshop had issued\./);
     await page.locator('#offline', { hasText: 'Without a network' }).waitFor();
     await checksLoadings();
   });
 
   test('is kept without its address, and under the same policy', async () => {
     await openedOnce();
-    const kept = await page.evaluate<{ urls: string; policies: (string | null)[] }>(`(async () => {
+    // A copy that was opened is not kept as it was marked.
+    await page.context().setOffline(true);
+    await page.goto(address);
+    await page.getByText('Kept on this device').waitFor();
+    await page.context().setOffline(false);
+    const kept = await page.evaluate<{ urls: string; policies: (string | null)[]; isMarked: boolean }>(`(async () => {
       const cache = await caches.open('slipmark-pages-1');
       const requests = await cache.keys();
       const pages = requests.filter(({ url }) => new URL(url).pathname.startsWith('/p/'));
       const responses = await Promise.all(pages.map((request) => cache.match(request)));
       return {
         urls: requests.map(({ url }) => url).join(' '),
+        isMarked: (await responses[0].text()).includes('data-as-read='),
         policies: responses.map((response) => response.headers.get('Content-Security-Policy')),
       };
     })()`);
     expect(kept.urls).not.toContain(address.split('/').at(-1));
+    expect(kept.isMarked).toBe(false);
     const served = (await fetch(address)).headers.get('Content-Security-Policy');
     expect(kept.policies).toEqual([served]);
   });

@@ -89,7 +89,7 @@ describe('hours name their meter', () => {
     }
   });
 
-  test('by the name of the meter where a product has two', async () => {
+  test('by how the meter counts where a product has two', async () => {
     const record = posted('nose-wheel-full') as {
       meters: { readings: object[] };
       findings: { deferral?: object }[];
@@ -104,6 +104,6 @@ describe('hours name their meter', () => {
       ...record.bulletins.items.filter(({ nextDueHours }) => nextDueHours !== undefined),
     ];
     for (const each of counted) Object.assign(each, { meter: 'airframe' });
-    expect((await released(AT, record as never)).get('due-list')).toContain('1304.9 h, airframe (airframe)');
+    expect((await released(AT, record as never)).get('due-list')).toContain('1304.9 h, airframe (hour-meter)');
   });
 });

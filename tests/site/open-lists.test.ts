@@ -2,8 +2,10 @@ import { describe, expect, test } from 'vitest';
 import { type OpenEntry, openEntry, openLists } from '../../site/client/shop/open-lists.ts';
 import type { DueList } from '../../worker/client/client.ts';
 import { printerFor } from '../../worker/units/print.ts';
+import { lexiconFor } from '../../worker/words/lexicons.ts';
 
-const say = printerFor({ mass: 'kg', arm: 'mm', volume: 'l' });
+const UNITS = { mass: 'kg', arm: 'mm', volume: 'l' } as const;
+const say = printerFor(UNITS);
 
 /** An aircraft with two engines: of two meters that count engines, each is called by its own name. */
 const record = {
@@ -33,18 +35,19 @@ type Item = DueList['items'][number];
 /** Figures and units, days and months are joined by no-break spaces. */
 const plain = (due: OpenEntry['due']): OpenEntry['due'] => JSON.parse(JSON.stringify(due).replaceAll('\u00a0', ' '));
 
+const ITEM: Item = {
+  id: 'L01',
+  openItem: 'Q-SLM-P1/L01',
+  item: '100-hour inspection',
+  basis: 'programme',
+  of: 'airframe',
+  isOverdue: false,
+  isWithinTolerance: false,
+};
+
 /** What comes due, as it is printed, with plain spaces. */
 function printed(item: Partial<Item>): OpenEntry['due'] {
-  const given = {
-    id: 'L01',
-    openItem: 'Q-SLM-P1/L01',
-    item: '100-hour inspection',
-    basis: 'programme',
-    of: 'airframe',
-    isOverdue: false,
-    isWithinTolerance: false,
-  };
-  return plain(openLists({ ...NOTHING, items: [{ ...given, ...item }] }, { record, say })[0]?.entries[0]?.due);
+  return plain(openLists({ ...NOTHING, items: [{ ...ITEM, ...item }] }, { record, say })[0]?.entries[0]?.due);
 }
 
 describe('openLists()', () => {
@@ -61,6 +64,20 @@ describe('openLists()', () => {
     expect(printed({ of: 'propeller', meter: 'prop', dueHours: 1500, hoursLeft: 887.3 })?.left).toBe(
       '887.3 h, propeller',
     );
+  });
+
+  test('tells two meters of one product apart by how they count', () => {
+    const readings = [
+      { id: 'tac', of: 'engine', basis: 'tacho', inHours: 900, outHours: 910 },
+      { id: 'engfl', of: 'engine', basis: 'flight', inHours: 700, outHours: 710 },
+    ];
+    const on = (meter: string, lexicon?: Parameters<typeof printerFor>[1]): string | undefined =>
+      openLists(
+        { ...NOTHING, items: [{ ...ITEM, of: 'engine', meter, dueHours: 950, hoursLeft: 40 }] },
+        { record: { meters: { readings } } as typeof record, say: printerFor(UNITS, lexicon) },
+      )[0]?.entries[0]?.due?.left.replaceAll('\u00a0', ' ');
+    expect([on('tac'), on('engfl')]).toEqual(['40.0 h, engine (tacho)', '40.0 h, engine (flight)']);
+    expect(on('tac', lexiconFor('de'))).toBe('40,0 h, Triebwerk (Drehzahlzähler)');
   });
 
   test('names every clock, and never more time than there is', () => {
@@ -89,10 +106,10 @@ describe('openLists()', () => {
 
   test('says so where the newest record does not tell how far the aircraft has flown', () => {
     expect(printed({ dueDate: '2027-11-05', daysLeft: 340, dueHours: 1304.9 })).toMatchObject({
-      left: '340 days; hours left: not known',
+      left: '340 days; hours not known',
       state: 'not known',
     });
-    expect(printed({ dueLandings: 2400 })).toMatchObject({ left: 'landings left: not known', state: 'not known' });
+    expect(printed({ dueLandings: 2400 })).toMatchObject({ left: 'landings not known', state: 'not known' });
     // It is overdue all the same on the clock that is known.
     expect(printed({ dueDate: '2026-11-01', daysLeft: -29, dueHours: 1304.9, isOverdue: true })?.state).toBe('overdue');
   });

@@ -23,7 +23,11 @@ describe('saidOfFile()', () => {
     ['Genuine, and superseded', { supersededBy: 'Q-TST-P3-1' }, /Q-TST-P3-1 stands in its place/],
     ['Genuine, and no release stands', { laterWithdrawn: 'Q-TST-P2-1' }, /Q-TST-P2-1 was withdrawn.* do not fly/],
     ['Genuine, from figures that were corrected', { corrected: ['Q-TST-P0-2'] }, /corrected .*Q-TST-P0-2/],
-    ['Withdrawn', { verdict: 'withdrawn', withdrawal: { at: '', by: 'Jonas', reason: 'scale' } }, /Jonas withdrew/],
+    [
+      'Withdrawn',
+      { verdict: 'withdrawn', withdrawal: { at: '', by: 'Jonas', reason: 'Wrong scale.' } },
+      /Jonas withdrew.*: Wrong scale\. Do not fly/,
+    ],
   ])('%s: says so, who sealed it and with which key', (headline, more, line) => {
     const said = saidOfFile(known(more), PROVED);
     expect(said.headline).toBe(headline);

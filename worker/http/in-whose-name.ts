@@ -1,8 +1,10 @@
 import type { RegisteredPerson } from '../pipeline.ts';
 import { dateOf } from '../units/calendar.ts';
-import { reached } from './answer.ts';
+import { ArchiveDamaged, ArchiveUnavailable, reached } from './answer.ts';
+import { packOf } from './params.ts';
 import { Refusal } from './problem.ts';
 import type { Call } from './route.ts';
+import { nameInRecord } from './sealed-letterhead.ts';
 
 /** Who acts by a key, as entries of a ledger name them. */
 export const actorOf = ({ caller }: Call) => ({ key: caller.key, person: caller.person });
@@ -44,7 +46,8 @@ export async function requireReleaser(call: Call, by: string): Promise<void> {
  * The name in which a pack is withdrawn. A workshop that keeps a table of people has it withdrawn by one of them alone, with the right to
  * release.
  *
- * @param by a person of the table, by identifier or name; any name where the workshop keeps no table
+ * @param by a person of the table, by identifier or name; where the workshop keeps no table any name, or a person of the record by
+ *   identifier
  * @throws Refusal 403
  */
 export async function withdrawerName(call: Call, by: string): Promise<string> {
@@ -52,12 +55,24 @@ export async function withdrawerName(call: Call, by: string): Promise<string> {
   const isMeant = ({ id, name }: RegisteredPerson): boolean => by === id || by === name;
   if (ofKey && !isMeant(ofKey)) throw otherPerson(ofKey.id, by);
   const people = reached(await call.world.archive.workshop(call.caller.workshop, (calls) => calls.people()));
-  if (people.length === 0) return by;
+  if (people.length === 0) return (await nameInPack(call, by)) ?? by;
   const person = ofKey ?? people.find(isMeant);
   if (!person) throw new Refusal('forbidden', `${by} is not in the table of people of the workshop`);
   if (!person.scope.includes('release'))
     throw new Refusal('forbidden', `${person.name} has no right to release, so none to withdraw`);
   return person.name;
+}
+
+/** The name of a person whom the record of the pack knows by this identifier. Damage to it keeps nobody from withdrawing. */
+async function nameInPack(call: Call, id: string): Promise<string | undefined> {
+  const { pack, ledger } = packOf(call);
+  const kept = reached(await call.world.archive.ledger(ledger, (calls) => calls.pack(pack)));
+  try {
+    return kept ? await nameInRecord(call, { name: ledger, pack: kept }, id) : undefined;
+  } catch (error) {
+    if (error instanceof ArchiveDamaged || error instanceof ArchiveUnavailable) return undefined;
+    throw error;
+  }
 }
 
 const otherPerson = (person: string, by: string) =>

@@ -10,15 +10,20 @@ export interface NamedMeter {
   of?: Product | undefined;
 }
 
-/** What the hours of a meter count, as print names it: its product, and its own name beside where the product has several. */
+/**
+ * What the hours of a meter count, as print names it: its product, and where the product has several meters how this one counts. Where
+ * that is the same for two of them, as for two engines, the name by which the record calls it.
+ */
 function meterName({ meters }: Pick<Visit, 'meters'>, { meter, of }: NamedMeter, say: Printer): string {
   const readings = meters?.readings ?? [];
   const found = readings.find((reading) =>
     meter === undefined ? reading.of === (of ?? 'airframe') : reading.id === meter,
   );
   if (!found) return of === undefined && meter !== undefined ? meter : say.term(of ?? 'airframe');
-  const isOnly = readings.filter((reading) => reading.of === found.of).length === 1;
-  return isOnly ? say.term(found.of) : `${say.term(found.of)} (${found.id})`;
+  const others = readings.filter((reading) => reading.of === found.of && reading !== found);
+  if (others.length === 0) return say.term(found.of);
+  const isAlike = others.some(({ basis }) => basis === found.basis);
+  return `${say.term(found.of)} (${isAlike ? found.id : say.term(found.basis)})`;
 }
 
 /**

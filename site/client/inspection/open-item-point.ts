@@ -1,16 +1,16 @@
 import { printerFor } from '../../../worker/units/print.ts';
 import { localZone } from '../../../worker/visit/local-zone.ts';
 import { ENGLISH_LEXICON } from '../../../worker/words/lexicon.ts';
+import { sentence } from '../../../worker/words/sentence.ts';
 import { element } from '../element.ts';
 import { type OpenList, openEntry, openLists } from '../shop/open-lists.ts';
 import { aircraftAddress } from '../shop/words.ts';
 import type { ReadVisit } from './read-visit.ts';
 
 /** What stands open on the aircraft, as it is printed; nothing where that is not known. */
-export function printedOpen({ open }: ReadVisit): OpenList[] {
+export function printedOpen({ open, record }: ReadVisit): OpenList[] {
   if (!open) return [];
-  const { due, record } = open;
-  return openLists(due, { record, say: printerFor(record.units, ENGLISH_LEXICON, localZone(record)) });
+  return openLists(open, { record, say: printerFor(record.units, ENGLISH_LEXICON, localZone(record)) });
 }
 
 /** An open item as the due list of the aircraft has it; where it is not there, the way to what is. */
@@ -25,6 +25,9 @@ export function openItemLine(lists: readonly OpenList[], item: string, registrat
     return element('p', { className: 'small' }, link);
   }
   const { what, due } = found.entry;
-  const clock = due ? `. Limit: ${due.limit}. Left: ${due.left}. State: ${due.state}` : '';
-  return element('p', { className: 'small' }, `${found.title}: ${what}${clock}.`);
+  const clock = due ? [`Limit: ${due.limit}`, `Left by this record: ${due.left}`, stateSentence(due.state)] : [];
+  return element('p', { className: 'small' }, [`${found.title}: ${what}`, ...clock].map(sentence).join(' '));
 }
+
+const stateSentence = (state: string): string =>
+  state === 'not known' ? 'Whether it is due is not known' : `State: ${state}`;

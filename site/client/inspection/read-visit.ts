@@ -9,6 +9,7 @@ import {
 } from '../../../worker/client/client.ts';
 import type { PageFiles, Said } from '../core/protocol.ts';
 import { packCountedFrom } from '../shop/pack-standing.ts';
+import { dueByRecord } from './due-by-record.ts';
 
 /** Which visit is inspected. */
 export interface VisitName {
@@ -35,8 +36,8 @@ export interface ReadVisit {
   packs: Pack[];
   /** The pack that stood before this visit, and the record that it was sealed from. */
   before: { pack: Pack; record: unknown } | undefined;
-  /** What stands open on the aircraft, and the record by which its meters are named; undefined where it is released or that is not known. */
-  open: { due: DueList; record: VisitRecord } | undefined;
+  /** What stands open on the aircraft, with the time left by this record; undefined where it is released or that is not known. */
+  open: DueList | undefined;
   files: PageFiles;
 }
 
@@ -61,7 +62,7 @@ export async function readVisit(client: Slipmark, name: VisitName): Promise<Read
       documents: drafts.body.items,
       packs,
       before: await packBefore(client, name, packs),
-      open: released || packs.length === 0 ? undefined : await standsOpen(client, name),
+      open: released || packs.length === 0 ? undefined : await standsOpen(client, name, visit.body),
       files: await photographs(client, visit.body),
     };
   }
@@ -86,9 +87,13 @@ async function packBefore(
   return pack && { pack, record: await recordOf(client, pack.pack) };
 }
 
-async function standsOpen(client: Slipmark, { registration }: VisitName): Promise<ReadVisit['open']> {
+async function standsOpen(
+  client: Slipmark,
+  { registration }: VisitName,
+  record: VisitRecord,
+): Promise<ReadVisit['open']> {
   const due = await ifThere(client.getDue({ registration }));
-  return due && { due: due.body, record: await recordOf(client, due.body.pack) };
+  return due && dueByRecord(due.body, record, new Date().toISOString());
 }
 
 async function recordOf(client: Slipmark, pack: string): Promise<VisitRecord> {

@@ -1,4 +1,5 @@
 import type { Pack, Slipmark } from '../../../worker/client/client.ts';
+import { sentence } from '../../../worker/words/sentence.ts';
 import { element, there } from '../element.ts';
 import { fetchPdf } from '../shop/fetch-pdf.ts';
 import { madeLink } from '../shop/made-link.ts';
@@ -22,7 +23,7 @@ export function showSealed(client: Slipmark, pack: Pack, packs: readonly Pack[])
   });
   const { kind, words } = packStanding(pack, packs);
   const isStanding = kind === 'stands';
-  const standing = isStanding ? `It was ${words}.` : `It does not stand: ${words}.`;
+  const standing = isStanding ? `It was ${words}.` : sentence(`It does not stand: ${words}`);
   there('release', HTMLElement).replaceChildren(
     element('p', { className: `verdict ${isStanding ? 'good' : 'bad'}` }, `Sealed as ${pack.pack}`),
     element('p', {}, `${standing} An amended record is released anew, as the next issue of this pack.`),

@@ -1,9 +1,12 @@
+import { tanksOf } from '../../../worker/calc/fuel.ts';
+import { isAtMost } from '../../../worker/calc/limit-met.ts';
 import { type Cure, checkLoading, type FlightVerdict, type LoadingCheck } from '../../../worker/calc/loading/check.ts';
 import { envelopeOf } from '../../../worker/calc/loading/envelope.ts';
+import { LANDING_MASS } from '../../../worker/calc/loading/verdict.ts';
 import { cgMm } from '../../../worker/calc/mass-moment.ts';
 import type { LoadingFacts } from '../../../worker/pack/loading-facts.ts';
 import type { Printer } from '../../../worker/units/print.ts';
-import { type Asked, BURN, type Entry, type Typed } from './fields.ts';
+import { type Asked, BURN, type Entry, mustBeTyped, type Typed } from './fields.ts';
 
 /** What is said of a loading. Only what is judged in full and found inside is `inside`. */
 export interface Answer {
@@ -26,26 +29,46 @@ export function answerTo(typed: Typed, facts: LoadingFacts, asked: readonly Aske
   const wrong = asked.flatMap((field) => wrongLine(field, entryFor(field), say));
   const [firstWrong, ...others] = wrong;
   if (firstWrong !== undefined) return { tone: 'outside', head: firstWrong, lines: others };
-  const given = (kind: Asked['kind']): boolean =>
-    asked.every((field) => field.kind !== kind) ||
-    asked.some((field) => field.kind === kind && entryFor(field).state === 'read');
   if (asked.every((field) => entryFor(field).state === 'empty'))
-    return neutral(say.words`Type in who and what goes aboard, the fuel, and what the flight burns.`);
+    return neutral(
+      hasTanks(asked)
+        ? say.words`Type in who and what goes aboard, the fuel, and what the flight burns.`
+        : say.words`Type in who and what goes aboard.`,
+    );
   const check = checkOf(typed, facts, asked);
   const { state } = check.verdict;
   if (state === 'no-pilot') return neutral(say.words`Enter the pilot first.`);
-  const isWhole = given('fuel') && given('burn');
-  // Without fuel or burn a loading cannot be found inside, but it can be too much, or too little, already.
-  if (!isWhole && ['inside', 'outside', 'too-little-fuel'].includes(state))
-    return neutral(say.words`Enter the fuel aboard, and what the flight burns.`);
+  const missing = asked.filter((field) => mustBeTyped(field) && entryFor(field).state === 'empty');
+  if (missing.length > 0 && !isSettled(check, facts, missing)) {
+    const names = missing.map(({ name }) => name).join('; ');
+    return neutral(say.words`Still to be typed: ${names}. Type 0 for none.`);
+  }
   return {
     tone: state === 'inside' ? 'inside' : 'outside',
-    head: headline(check.verdict, facts, say),
+    head: headline(check, facts, say),
     lines: [...stateLines(check, facts, say), ...cureLines(check, say, asked)],
     check,
     ...('station' in check.verdict && { station: check.verdict.station }),
   };
 }
+
+/** Whether a verdict is the same whatever is typed into the fields that are left: only what is too much already is. */
+function isSettled({ verdict, path }: LoadingCheck, { aircraft }: LoadingFacts, missing: readonly Asked[]): boolean {
+  const isMissing = (kind: Asked['kind']): boolean => missing.some((field) => field.kind === kind);
+  if (verdict.state === 'too-heavy') return true;
+  if (verdict.state === 'outside' || verdict.state === 'no-fuel') return missing.every(({ kind }) => kind === 'burn');
+  if (verdict.state === 'too-light' || verdict.state === 'no-solo') return !isMissing('pilot');
+  if (verdict.state !== 'limit-exceeded') return false;
+  const { maximumLandingMassKg = Number.POSITIVE_INFINITY } = aircraft;
+  // A burn can bring a landing below its maximum, unless the aircraft is too heavy without fuel.
+  return !(
+    verdict.limit === LANDING_MASS &&
+    isMissing('burn') &&
+    isAtMost(path.at(-1)?.massKg ?? 0, maximumLandingMassKg)
+  );
+}
+
+const hasTanks = (asked: readonly Asked[]): boolean => asked.some(({ kind }) => kind === 'fuel');
 
 const neutral = (head: string): Answer => ({ tone: 'neutral', head, lines: [] });
 
@@ -73,22 +96,20 @@ function checkOf(typed: Typed, facts: LoadingFacts, asked: readonly Asked[]): Lo
   });
 }
 
-function headline(verdict: FlightVerdict, { aircraft }: LoadingFacts, say: Printer): string {
+function headline({ verdict }: LoadingCheck, { aircraft }: LoadingFacts, say: Printer): string {
   const nameOf = (id: string): string => aircraft.stations.find((station) => station.id === id)?.name ?? id;
-  if (verdict.state === 'inside')
-    return aircraft.envelope
-      ? say.words`Inside, until the fuel is gone`
-      : say.words`Within its masses; there is no envelope to judge the balance by`;
+  if (verdict.state === 'inside' && aircraft.envelope)
+    return tanksOf(aircraft).length > 0 ? say.words`Inside, until the fuel is gone` : say.words`Inside`;
+  if (verdict.state === 'inside') return say.words`Within its masses; there is no envelope to judge the balance by`;
   if (verdict.state === 'no-pilot') return say.words`Enter the pilot first.`;
   if (verdict.state === 'no-solo') return say.words`${nameOf(verdict.station)}: nobody may fly alone`;
   if (verdict.state === 'too-light')
     return say.words`${nameOf(verdict.station)}: ${say.measure('mass', verdict.underKg, ENOUGH)} below the least pilot of ${say.measure('mass', verdict.leastKg, ENOUGH)}`;
+  if (verdict.state === 'no-fuel') return say.words`No usable fuel is aboard.`;
+  if (verdict.state === 'no-reserve') return say.words`This burns all usable fuel: nothing is left as a reserve.`;
   if (verdict.state === 'too-little-fuel') return say.words`More is to be burnt than is aboard.`;
   if (verdict.state === 'too-heavy') return say.words`Too heavy by ${say.measure('mass', verdict.overKg, ENOUGH)}`;
-  if (verdict.state === 'limit-exceeded') {
-    const limit = limitName(verdict.limit, aircraft) ?? say.term(verdict.limit);
-    return say.words`Over the limit of ${limit} by ${say.measure('mass', verdict.overKg, ENOUGH)}`;
-  }
+  if (verdict.state === 'limit-exceeded') return overLimit(verdict, aircraft, say);
   const { side, margin } = verdict.worst;
   const [byMass, byArm] = [say.measure('mass', -margin, ENOUGH), say.measure('arm', -margin, ENOUGH)];
   if (side === 'below') return say.words`Outside: below the masses of the envelope by ${byMass}`;
@@ -98,9 +119,19 @@ function headline(verdict: FlightVerdict, { aircraft }: LoadingFacts, say: Print
     : say.words`Outside: ${byArm} beyond the aft limit at some point of the flight`;
 }
 
-/** What a limit is called in the record. */
-function limitName(limit: string, { stations, loadingLimits = [] }: LoadingFacts['aircraft']): string | undefined {
-  return stations.find(({ id }) => id === limit)?.name ?? loadingLimits.find(({ id }) => id === limit)?.text;
+/** Over the limit of a station, over one that the record says in a sentence, or over a mass of the aircraft. */
+function overLimit(
+  { limit, overKg }: Extract<FlightVerdict, { state: 'limit-exceeded' }>,
+  { stations, loadingLimits = [] }: LoadingFacts['aircraft'],
+  say: Printer,
+): string {
+  const over = say.measure('mass', overKg, ENOUGH);
+  const station = stations.find(({ id }) => id === limit);
+  if (station) return say.words`Over the limit of ${station.name} by ${over}`;
+  const stated = loadingLimits.find(({ id }) => id === limit);
+  return stated
+    ? say.words`${over} over the limit “${stated.text}”`
+    : say.words`Over the ${say.term(limit)} by ${over}`;
 }
 
 /** Mass and balance at take-off and where the planned burn ends, each beside its maximum. */

@@ -21,7 +21,7 @@ export interface Asked {
   kgPerUnit: number;
 }
 
-/** What stands in one field. Left empty it is nothing aboard; what cannot be is no amount. */
+/** What stands in one field. Left empty a passenger or baggage is nothing aboard; what cannot be is no amount. */
 export type Entry =
   | { state: 'empty' }
   | { state: 'read'; kg: number; isBeyond: boolean }
@@ -47,6 +47,11 @@ export function fieldsFor({ aircraft, leastPilot, units }: LoadingFacts, say: Pr
   if (!first) return seats;
   const most = tanks.reduce((sum, tank) => sum + tank.most, 0);
   return [...seats, ...tanks, { ...first, id: BURN, name: say.words`Fuel burnt on the flight`, kind: 'burn', most }];
+}
+
+/** Whether a field has to be typed, be it as 0, before anything is found inside: whoever may fly, every tank, and the burn. */
+export function mustBeTyped({ kind }: Asked): boolean {
+  return kind === 'pilot' || kind === 'fuel' || kind === 'burn';
 }
 
 /** Between what the amount has to be, as the field says it. */

@@ -1,12 +1,14 @@
 import type { Printer } from '../../../worker/units/print.ts';
 import { element } from '../element.ts';
-import { type Asked, entryOf, hintOf, type Typed } from './fields.ts';
+import { type Asked, entryOf, hintOf, mustBeTyped, type Typed } from './fields.ts';
 
 /** A text field: fields for numbers drop a comma that their browser does not expect, and 8,5 becomes 85. */
 export function fieldElement(asked: Asked, say: Printer): HTMLElement {
   const { id, name, unit } = asked;
   const hint = element('small', {}, hintOf(asked, say));
-  const input = element('input', { name: id, inputMode: 'decimal', autocomplete: 'off', placeholder: '0' });
+  // A grey 0 would look typed where it has to be.
+  const placeholder = mustBeTyped(asked) ? '' : '0';
+  const input = element('input', { name: id, inputMode: 'decimal', autocomplete: 'off', placeholder });
   return element('label', {}, `${name}, ${unit} `, hint, input);
 }
 

@@ -107,7 +107,7 @@ function dueOf(clocks: Clocks, { record, say }: Printing): OpenEntry['due'] {
   };
 }
 
-const UNKNOWN = ' left: not known';
+const UNKNOWN = ' not known';
 
 /** What is left on a clock is rounded down, what it is over by is rounded up. */
 function leftText(

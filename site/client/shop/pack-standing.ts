@@ -1,5 +1,6 @@
 import type { Pack } from '../../../worker/client/client.ts';
 import { dateOf, printDate } from '../../../worker/units/calendar.ts';
+import { sentence } from '../../../worker/words/sentence.ts';
 
 /** What became of a pack. Only one that stands is to be worked with. */
 export interface PackStanding {
@@ -60,8 +61,8 @@ const WITHDRAWN = ', which was withdrawn';
 const dayOf = (moment: string): string => printDate(dateOf(moment));
 
 function withdrawnWords({ at, by, reason }: NonNullable<Pack['withdrawal']>, supersededBy: string | null): string {
-  const replaced = supersededBy === null ? '' : `. Superseded by issue ${supersededBy}`;
-  return `withdrawn ${dayOf(at)} by ${by}: ${reason}${replaced}`;
+  const words = `withdrawn ${dayOf(at)} by ${by}: ${reason}`;
+  return supersededBy === null ? words : `${sentence(words)} Superseded by issue ${supersededBy}`;
 }
 
 /** Whether an earlier pack was issued anew or withdrawn after a later one was sealed, which carries its figures forward. */

@@ -1,6 +1,7 @@
 import type { Verification } from '../../../worker/client/client.ts';
 import type { Verdict } from '../../../worker/seal/verify.ts';
 import { printMoment } from '../../../worker/units/calendar.ts';
+import { sentence } from '../../../worker/words/sentence.ts';
 
 /** What the page says of a file. */
 export interface SaidOfFile {
@@ -49,7 +50,7 @@ function standing({
     return {
       headline: 'Withdrawn',
       lines: [
-        `${pack} is as it was sealed. ${withdrawal?.by ?? ''} withdrew it on ${momentOf(withdrawal?.at)}: ${withdrawal?.reason ?? ''}. Do not fly on it: ask the workshop.`,
+        `${pack} is as it was sealed. ${withdrawal?.by ?? ''} withdrew it on ${momentOf(withdrawal?.at)}: ${sentence(withdrawal?.reason ?? '')} Do not fly on it: ask the workshop.`,
       ],
       state: 'bad',
     };

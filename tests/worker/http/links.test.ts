@@ -74,7 +74,14 @@ describe("GET the owner's page", () => {
     const response = await open(service, path);
     expect(response.status).toBe(200);
     const html = await response.text();
-    const order = ['Q-TST', '<h1>Released</h1>', 'jonas', '5\u00a0Nov\u00a02026', '<h1>first</h1>', 'Weighing report'];
+    const order = [
+      'Q-TST',
+      '<h1>Released</h1>',
+      'jonas',
+      '<dd>5\u00a0Nov\u00a02026',
+      '<h1>first</h1>',
+      'Weighing report',
+    ];
     const places = order.map((text) => html.indexOf(text, html.indexOf('<body>')));
     expect(places).toEqual([...places].sort((a, b) => a - b));
     expect(places).not.toContain(-1);

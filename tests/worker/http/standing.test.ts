@@ -66,6 +66,36 @@ describe('POST /v1/packs/{pack}/withdrawal', () => {
     expect((await service.call(`/v1/packs/${pack}/pack.pdf`)).status).toBe(200);
   });
 
+  test('names the person, and whom to ask, as the record of the pack has them', async () => {
+    const service = await testService();
+    const record = {
+      ...RECORD,
+      people: [{ id: 'jonas', name: 'Jonas Veldt' }],
+      workshop: { name: 'Lower Meadow Hangar', contact: 'office@lower-meadow.example', address: 'Hangar 2' },
+    };
+    await keep(service, record);
+    const { pack } = await (await release(service)).json<Pack>();
+    const page = await pageOf(service, pack);
+    expect(await page()).not.toContain('To be asked');
+    const body = { by: 'jonas', reason: 'Wrong scale certificate for this aircraft.' };
+    const answer = await service.call(`/v1/packs/${pack}/withdrawal`, { method: 'POST', body });
+    expect(await answer.json()).toMatchObject({ withdrawal: { by: 'Jonas Veldt' } });
+    const said = await page();
+    expect(said).toContain('Jonas Veldt withdrew this release');
+    expect(said).toContain('certificate for this aircraft. Do not fly on it: ask the workshop.');
+    expect(said).toMatch(
+      /ask the workshop\.<\/p>\s*<p class="detail">To be asked: Lower Meadow Hangar, office@lower-meadow\.example, Hangar 2</,
+    );
+  });
+
+  test('names the workshop as the deployment knows it where the record does not', async () => {
+    const service = await testService();
+    const { pack } = await sealed(service);
+    const page = await pageOf(service, pack);
+    await withdrawn(service, pack);
+    expect((await page()).match(/To be asked[^<]*/)?.[0]).toBe('To be asked: Test');
+  });
+
   test('is said in the time of the workshop, as are release, supersession and reading', async () => {
     const service = await testService();
     const { pack } = await sealed(service);

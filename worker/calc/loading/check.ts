@@ -1,6 +1,6 @@
 import type { LoadedAircraft } from '../../visit/visit.ts';
 import { tanksOf, usableFuel } from '../fuel.ts';
-import { isAtMost } from '../limit-met.ts';
+import { isAtLeast, isAtMost } from '../limit-met.ts';
 import type { MassMoment } from '../mass-moment.ts';
 import type { Loading } from './boundary.ts';
 import { burnPathOf } from './burn-path.ts';
@@ -16,7 +16,13 @@ export interface Cure {
 }
 
 /** What is said of a flight: of its loading, and of the fuel that it burns. */
-export type FlightVerdict = Verdict | { state: 'too-little-fuel'; shortKg: number };
+export type FlightVerdict =
+  | Verdict
+  /** The aircraft has tanks, and no usable fuel is in them. */
+  | { state: 'no-fuel' }
+  | { state: 'too-little-fuel'; shortKg: number }
+  /** The planned burn takes all usable fuel. */
+  | { state: 'no-reserve' };
 
 export interface LoadingCheck {
   takeOff: Loading;
@@ -25,7 +31,10 @@ export interface LoadingCheck {
   /** Where the planned burn ends; undefined when more is to be burnt than is aboard. */
   landing: Loading | undefined;
   verdict: FlightVerdict;
-  /** Empty when the loading is inside, when nobody flies it, or when no single change helps. */
+  /**
+   * Empty when the loading is inside, when nobody flies it, or when no single change helps; also where fuel is wanting: how much is
+   * enough is the pilot's to say.
+   */
   cures: Cure[];
 }
 
@@ -41,9 +50,16 @@ export interface Flight extends JudgedBy {
 
 const STEP_KG = 0.5;
 
+const HAVE_NO_CURE: ReadonlySet<FlightVerdict['state']> = new Set([
+  'inside',
+  'no-fuel',
+  'too-little-fuel',
+  'no-reserve',
+]);
+
 /**
  * Judges what is to be flown, with the same code as the pack: from take-off until the fuel is gone, and at the mass at which the
- * planned burn ends, which the maximum landing mass bounds.
+ * planned burn ends, which the maximum landing mass bounds. An aircraft with tanks takes off with usable fuel, and lands with some left.
  *
  * @source common practice, no source
  */
@@ -56,24 +72,33 @@ export function checkLoading(aircraft: LoadedAircraft, empty: MassMoment, flight
     const path = burn(takeOff);
     const landing = afterBurning(path, burnKg);
     const verdict = judge(takeOff);
-    const ofLanding = verdict.state === 'inside' && landingVerdict(aircraft, path, landing, burnKg);
-    return { takeOff, path, landing, verdict: ofLanding || verdict };
+    const ofFlight =
+      verdict.state === 'inside'
+        ? (fuelVerdict(aircraft, path, burnKg) ?? landingVerdict(aircraft, landing))
+        : undefined;
+    return { takeOff, path, landing, verdict: ofFlight ?? verdict };
   };
   const check = checked(load);
   const helps = (changed: Readonly<Record<string, number>>): boolean => checked(changed).verdict.state === 'inside';
-  return { ...check, cures: check.verdict.state === 'inside' ? [] : curesOf(aircraft, load, stepsKg, helps) };
+  return { ...check, cures: HAVE_NO_CURE.has(check.verdict.state) ? [] : curesOf(aircraft, load, stepsKg, helps) };
+}
+
+/** What is wrong with the usable fuel of the flight; undefined where nothing is, or where the aircraft has no tank. */
+function fuelVerdict(aircraft: LoadedAircraft, path: readonly Loading[], burnKg: number): FlightVerdict | undefined {
+  if (tanksOf(aircraft).length === 0) return undefined;
+  const [takeOffKg = 0, withoutFuelKg = 0] = [path[0]?.massKg, path.at(-1)?.massKg];
+  const fuelKg = takeOffKg - withoutFuelKg;
+  if (isAtMost(fuelKg, 0)) return { state: 'no-fuel' };
+  if (!isAtMost(burnKg, fuelKg)) return { state: 'too-little-fuel', shortKg: burnKg - fuelKg };
+  return isAtLeast(burnKg, fuelKg) ? { state: 'no-reserve' } : undefined;
 }
 
 /** What is wrong with where the planned burn ends; undefined where nothing is. */
 function landingVerdict(
   { maximumLandingMassKg = Number.POSITIVE_INFINITY }: LoadedAircraft,
-  path: readonly Loading[],
   landing: Loading | undefined,
-  burnKg: number,
 ): FlightVerdict | undefined {
-  const [takeOffKg = 0, withoutFuelKg = 0] = [path[0]?.massKg, path.at(-1)?.massKg];
-  if (!landing) return { state: 'too-little-fuel', shortKg: burnKg - (takeOffKg - withoutFuelKg) };
-  if (isAtMost(landing.massKg, maximumLandingMassKg)) return undefined;
+  if (!landing || isAtMost(landing.massKg, maximumLandingMassKg)) return undefined;
   return { state: 'limit-exceeded', limit: LANDING_MASS, overKg: landing.massKg - maximumLandingMassKg };
 }
 

@@ -13,6 +13,7 @@ import { standingOf } from '../owner-standing.ts';
 import type { Call, Operation } from '../route.ts';
 import { sealedDocuments } from '../sealed-documents.ts';
 import { factsOf } from '../sealed-facts.ts';
+import { nameInRecord, reachedAt } from '../sealed-letterhead.ts';
 import { workshopName } from '../workshop-seal.ts';
 import { fileNameOf } from './packs.ts';
 
@@ -35,12 +36,16 @@ export const openLink: Operation = {
     const { summary } = opened.pack;
     const assessed = await assessedAsThen(call, opened);
     const say = printerOf(assessed, lexicon);
-    const standing = standingOf(opened, say);
+    const openedAt = say.local(call.world.now().toISOString());
+    const readOn = say.moment(openedAt);
+    const { withdrawal } = opened.pack;
+    const withdrawnBy = withdrawal ? ((await nameInRecord(call, opened, withdrawal.by)) ?? withdrawal.by) : '';
+    const standing = standingOf(opened, say, { withdrawnBy, readOn });
     // What no longer holds is not to be worked with: it is read as a document of the pack, and never first.
     const live = standing.isCurrent && assessed ? await liveFacts(call, opened, assessed, say) : undefined;
     const place = { base: '#', documents, pictures: `${call.url.pathname}/documents/` };
     const { words } = say;
-    const openedAt = say.local(call.world.now().toISOString());
+    const needsCare = live !== undefined && live.past.length + live.tighter.length > 0;
     const view = {
       title: words`${summary.registration} release pack ${summary.number}`,
       registration: summary.registration,
@@ -50,7 +55,8 @@ export const openLink: Operation = {
       until: live?.until ?? '',
       past: live?.past ?? [],
       tighter: live?.tighter ?? [],
-      needsCare: live !== undefined && live.past.length + live.tighter.length > 0,
+      needsCare,
+      ask: standing.isCurrent && !needsCare ? [] : [await askWhom(call, opened, say)],
       pack: summary.pack,
       ...(await sealedByOf(call, opened)),
       leadingHtml: standing.isCurrent ? onScreen(leading?.html ?? '', place) : '',
@@ -66,7 +72,7 @@ export const openLink: Operation = {
       hasLoading: live?.loading !== undefined,
       loadingJson: live?.loading === undefined ? '' : inScript(live.loading),
       openedAt,
-      openedOn: say.moment(openedAt),
+      openedOn: readOn,
     };
     return htmlPage('owner-page', view, { hasScript: true, lexicon });
   },
@@ -120,6 +126,12 @@ function printerOf(assessed: Assessed | undefined, lexicon: Lexicon): Printer {
 }
 
 const METRIC: Units = { mass: 'kg', arm: 'mm', volume: 'l' };
+
+/** The workshop that a reader is sent to, and how it is reached. */
+async function askWhom(call: Call, owned: OwnedLink, { words }: Printer): Promise<string> {
+  const { name = await workshopName(call, owned.name.workshop), at } = await reachedAt(call, owned);
+  return words`To be asked: ${[name, ...at].join(', ')}`;
+}
 
 /** The workshop that sealed a pack, by the name under which the deployment knows it, and its key where that was kept. */
 async function sealedByOf(call: Call, owned: OwnedLink): Promise<{ sealedBy: string; sealKey: string }> {

@@ -10,7 +10,8 @@ import { packAnswer } from './packs.ts';
 
 const WithdrawalRequest = z.strictObject({
   by: printableLine(80).meta({
-    description: 'Person who withdraws it: of the table of the workshop, by identifier or name, where it keeps one',
+    description:
+      'Person who withdraws it: of the table of the workshop, by identifier or name, where it keeps one; a person of the record by identifier is written by name',
     examples: ['Jonas Veldt'],
   }),
   reason: printableLine().meta({ examples: ['Weighed with the wrong scale certificate'] }),
