@@ -61,13 +61,34 @@ describe('what may be loaded', () => {
     expect(sheet).not.toContain('39.9');
   });
 
-  test('says what has to be burnt before landing', async () => {
-    const { summary, schedule, sheet } = await documentsWith({ maximumLandingMass: 570 });
-    // 600 − 570 = 30 kg, of 0.72 kg/l: 41.7 l.
+  test('holds the aircraft to its landing mass with full tanks, and says what has to be burnt for more', async () => {
+    const { summary, schedule, sheet, facts } = await documentsWith({ maximumLandingMass: 570 });
+    // 570 − 325.86 − 56.16 = 187.98 kg. 600 − 570 = 30 kg, of 0.72 kg/l: 41.7 l; of 56.16 kg 26.16 kg are left, 36.3 l.
     for (const text of [summary, schedule, sheet]) {
       expect(text).toContain('Maximum landing mass 570.0 kg');
-      expect(text).toContain('Limited by: maximum mass. Burn at least 30.0 kg (41.7 l) before landing');
+      expect(text).toMatch(/244\.1 kg \(?538\.1 lb\)? Limited by: maximum landing mass, to land at once/);
+      expect(text).toMatch(
+        /187\.9 kg \(?414\.2 lb\)? Limited by: maximum landing mass, to land at once with full tanks/,
+      );
+      expect(text).toContain(
+        'To take off with up to 217.9 kg, plan to burn at least 30.0 kg (41.7 l) before landing; at most 26.1 kg (36.3 l) of usable fuel is left then',
+      );
     }
+    expect(facts?.limits.fullTanksPayload.kg).toBeCloseTo(187.98, 1);
+  });
+
+  test('offers no payload that could only be landed with dry tanks', async () => {
+    const { summary, schedule, sheet } = await documentsWith({ maximumLandingMass: 530 });
+    for (const text of [summary, schedule, sheet]) {
+      // 530 − 325.86 − 56.16 = 147.98 kg.
+      expect(text).toMatch(
+        /147\.9 kg \(?326\.0 lb\)? Limited by: maximum landing mass, to land at once with full tanks/,
+      );
+      expect(text).toContain('More only if as much fuel is burnt before landing, and the reserve is left');
+    }
+    expect(sheet).toContain('the excess must be burnt before landing, and the reserve of fuel be left.');
+    const heavy = await documentsWith({ maximumLandingMass: 370 });
+    expect(heavy.schedule).toContain('with full tanks it cannot land at once, even without load');
   });
 
   test('rounds the least pilot up in both systems, and says the same everywhere', async () => {

@@ -115,6 +115,13 @@ const LoadingSheet = z.object({
     fullTanksPayload: Allowance,
     fullFuelKg: number,
     leastBurnKg: number.meta({ description: 'Fuel to be burnt before landing with that payload and full tanks' }),
+    afterBurn: z
+      .object({ payloadKg: number, burnKg: number, leftKg: number })
+      .optional()
+      .meta({
+        description:
+          'Payload with full tanks that is too heavy to land at once, fuel to be burnt with it, and what is left',
+      }),
   }),
   table: z.object({
     usableL: z.array(number),

@@ -116,7 +116,7 @@ function table({ say, visit }: PackContext, sheet: LoadingSheet): View {
         : '',
     landing:
       maximumLandingMassKg < maximumMassKg
-        ? say.words`Above ${say.measure('mass', maximumLandingMassKg, { bound: 'most' })}, the maximum landing mass, fuel must be burnt before landing.`
+        ? say.words`These loads may take off. Above ${say.measure('mass', maximumLandingMassKg, { bound: 'most' })}, the maximum landing mass, the excess must be burnt before landing, and the reserve of fuel be left.`
         : '',
     fuelHeads: sheet.table.usableL.map((usable) => say.number('volume', usable, { bound: 'most' })),
     rows: sheet.table.rows.map(({ aboard, eachKg, cells }) => ({
