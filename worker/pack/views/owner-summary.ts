@@ -1,11 +1,11 @@
 import type { OpenItem } from '../../calc/open-items/open-item.ts';
 import type { PackContext } from '../context.ts';
 import { nextDue } from '../next-due.ts';
-import { DASH } from '../people.ts';
 import type { View } from '../render.ts';
 import { bothSystems } from './both-systems.ts';
 import { common, sources } from './common.ts';
 import { heldOver, itemName, limitationTexts, openUntil } from './open-items.ts';
+import { ownerAnswer } from './owner-answer.ts';
 import { loadLimitRows, massLimitRows } from './pilot-limits.ts';
 import { sentence } from './sentence.ts';
 import { closedSince, rectified } from './work-done.ts';
@@ -29,9 +29,7 @@ export function ownerSummaryView(context: PackContext): View {
   const due = nextDue(context, context.identity.issuedAt).slice(0, MOST_DUE);
   return {
     ...common(context),
-    answer: released
-      ? say.words`${visit.aircraft.registration} is released by ${released.releasedBy.name} (${released.releasedBy.authorisation ?? DASH}) for the work described, within its limits and the limitations below.`
-      : say.words`${visit.aircraft.registration} is not released. Do not fly on this paper.`,
+    answer: ownerAnswer(context, limitations.length > 0),
     limitations,
     hasLimitations: limitations.length > 0,
     hasSchedule: schedule !== undefined,
