@@ -132,3 +132,19 @@ describe('the cockpit card', () => {
     expect(schedule).toContain('1 340.0 1640.2 2 600.0 1675.2');
   });
 });
+
+describe('the table of crew and fuel', () => {
+  test('says which of four seats its crews sit on, and has rows for all of them', async () => {
+    const { stations } = posted('nose-wheel-full').aircraft as { stations: { id: string }[] };
+    const rear = ['Rear left seat', 'Rear right seat'].map((name, index) => ({
+      ...stations.find(({ id }) => id === 'right-seat'),
+      ...{ id: `rear-${index}`, name },
+    }));
+    const { sheet } = await documentsWith({ seats: 4, stations: [...stations, ...rear] });
+    expect(sheet).toContain('All seats, each 60.0');
+    expect(sheet).toContain('Pilot alone: Left seat, with every other seat empty.');
+    expect(sheet).toContain('Two: Left seat and Right seat, with every other seat empty.');
+    const two = await documentsWith({});
+    expect(two.sheet).not.toMatch(/All seats|every other seat/);
+  });
+});

@@ -1,4 +1,4 @@
-import type { CrewFuelCell } from '../../calc/loading/crew-fuel-table.ts';
+import type { CrewAboard, CrewFuelCell } from '../../calc/loading/crew-fuel-table.ts';
 import type { LoadingSheet, NamedLoading } from '../../calc/loading-sheet.ts';
 import { cgMm } from '../../calc/mass-moment.ts';
 import { describeLoading } from '../../gate/describe-loading.ts';
@@ -120,14 +120,31 @@ function table({ say, visit }: PackContext, sheet: LoadingSheet): View {
         : '',
     fuelHeads: sheet.table.usableL.map((usable) => say.number('volume', usable, { bound: 'most' })),
     rows: sheet.table.rows.map(({ aboard, eachKg, cells }) => ({
-      crew:
-        aboard === 'solo'
-          ? say.words`Pilot alone, ${say.number('mass', eachKg)}`
-          : say.words`Two, each ${say.number('mass', eachKg)}`,
+      crew: crewText(say, aboard, say.number('mass', eachKg)),
       cells: cells.map((cell) => cellText(say, cell, places.length > 0)),
     })),
     hasRows: sheet.table.rows.length > 0,
+    crews: crewSeats(visit, sheet, say),
   };
+}
+
+function crewText(say: PackContext['say'], aboard: CrewAboard, each: string): string {
+  if (aboard === 'solo') return say.words`Pilot alone, ${each}`;
+  return aboard === 'two' ? say.words`Two, each ${each}` : say.words`All seats, each ${each}`;
+}
+
+/** Who sits where, once there are more seats than the crews of the table fill. */
+function crewSeats({ aircraft }: PackContext['visit'], { table }: LoadingSheet, say: PackContext['say']): string {
+  const nameOf = (id: string): string => aircraft.stations.find((station) => station.id === id)?.name ?? id;
+  const of = (crew: CrewAboard): string[] =>
+    table.seats.find(({ aboard }) => aboard === crew)?.stations.map(nameOf) ?? [];
+  const [[pilot], [first, second]] = [of('solo'), of('two')];
+  const seats = aircraft.stations.filter(({ kind }) => kind === 'pilot' || kind === 'passenger');
+  if (pilot === undefined || Math.max(seats.length, aircraft.seats) <= 2) return '';
+  const alone = say.words`Pilot alone: ${pilot}, with every other seat empty.`;
+  return first === undefined || second === undefined
+    ? alone
+    : `${alone} ${say.words`Two: ${first} and ${second}, with every other seat empty.`}`;
 }
 
 const REFUSALS = {
