@@ -120,8 +120,12 @@ export function openAfter(
   return named([...before, ...added.map(withoutPath)], pack);
 }
 
-/** Items with their names; two of one pack with one identifier are told apart by their kind. */
-function named(items: readonly OpenItem[], pack: string): OpenItem[] {
+/**
+ * Items with their names for life, in their order; two of one pack with one identifier are told apart by their kind.
+ *
+ * @param pack number of the pack with its aircraft in which those without a name first stand
+ */
+export function named(items: readonly OpenItem[], pack: string): OpenItem[] {
   const names = new Set(items.flatMap(({ item }) => (item === undefined ? [] : [item])));
   return items.map((item) => {
     if (item.item !== undefined) return item;

@@ -4,7 +4,7 @@ import { nextDue } from '../next-due.ts';
 import type { View } from '../render.ts';
 import { bothSystems } from './both-systems.ts';
 import { common, sources } from './common.ts';
-import { heldOver, itemName, limitationTexts, openUntil } from './open-items.ts';
+import { findingName, heldOver, itemName, limitationTexts, openUntil } from './open-items.ts';
 import { ownerAnswer } from './owner-answer.ts';
 import { loadLimitRows, massLimitRows } from './pilot-limits.ts';
 import { sentence } from './sentence.ts';
@@ -48,13 +48,13 @@ export function ownerSummaryView(context: PackContext): View {
       : say.words`No inspection in this visit.`,
     watch: [
       ...watch.map((finding) => ({
-        id: finding.id,
+        id: findingName(context, finding.id),
         text: `${finding.place}: ${sentence(finding.text)}`,
         what: watchLine(context, finding),
         consequence: finding.consequence ? say.words`If it is left: ${sentence(finding.consequence)}` : '',
       })),
       ...held.map((open) => ({
-        id: itemName(open),
+        id: itemName(context, open),
         text: sentence(open.text),
         what: open.kind === 'watch' ? sentence(say.words`Keep an eye on it`) : toBeDone(context, open),
         consequence: '',
