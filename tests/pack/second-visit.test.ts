@@ -172,3 +172,15 @@ test('the cover names what a reader would look for and does not find', async () 
     'Not in this pack: Electrical load analysis; Radio and surveillance record; Compass card; Inspection record; Bulletins and directives; Due list. Nothing was recorded of it on this visit, and nothing is said of it here.',
   );
 });
+
+test('due list and release statement head each meter with its product and how it counts', async () => {
+  const full = await documentsOf(await assessed(posted('nose-wheel-full')));
+  for (const id of ['due-list', 'release-statement'])
+    expect(full.get(id)).toContain('Airframe (hour-meter) 1204.9 h Engine (tacho) 1204.5 h');
+});
+
+test('what the visit was for stands in the log book of the airframe and in the summary of the owner', async () => {
+  const lamp = await documentsOf(await later([], []));
+  expect(lamp.get('log-book-inserts')).toMatch(/Total time [^.]+\.\d h, airframe\. Landing lamp changed\. Weighed\./);
+  expect(lamp.get('owner-summary')).toContain('Landing lamp changed. No inspection in this visit. Weighed.');
+});

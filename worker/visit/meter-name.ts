@@ -1,7 +1,8 @@
 import type { Bound, Printer } from '../units/print.ts';
 import type { Visit } from './visit.ts';
 
-type Product = NonNullable<Visit['meters']>['readings'][number]['of'];
+type Meter = Pick<NonNullable<Visit['meters']>['readings'][number], 'id' | 'of' | 'basis'>;
+type Product = Meter['of'];
 
 /** A meter by its identifier; without one, or where the record has no such meter, the one of a product. */
 export interface NamedMeter {
@@ -10,7 +11,7 @@ export interface NamedMeter {
   of?: Product | undefined;
 }
 
-/** What the hours of a meter count, as print names it: its product, and its own name beside where the product has several. */
+/** What the hours of a meter count, as print names it: its product, and how it counts where the product has several. */
 function meterName({ meters }: Pick<Visit, 'meters'>, { meter, of }: NamedMeter, say: Printer): string {
   const readings = meters?.readings ?? [];
   const found = readings.find((reading) =>
@@ -18,7 +19,17 @@ function meterName({ meters }: Pick<Visit, 'meters'>, { meter, of }: NamedMeter,
   );
   if (!found) return of === undefined && meter !== undefined ? meter : say.term(of ?? 'airframe');
   const isOnly = readings.filter((reading) => reading.of === found.of).length === 1;
-  return isOnly ? say.term(found.of) : `${say.term(found.of)} (${found.id})`;
+  return isOnly ? say.term(found.of) : countedName(readings, found, say);
+}
+
+/**
+ * A meter by its product and how it counts. Of two that are alike in both, the identifier tells which.
+ *
+ * @example countedName(readings, tacho, say)  // 'engine (tacho)'
+ */
+export function countedName(readings: readonly Meter[], { id, of, basis }: Meter, say: Printer): string {
+  const isAlone = readings.filter((other) => other.of === of && other.basis === basis).length === 1;
+  return `${say.term(of)} (${[say.term(basis), ...(isAlone ? [] : [id])].join(', ')})`;
 }
 
 /**
