@@ -42,6 +42,7 @@ export function ownerSummaryView(context: PackContext): View {
       read: supplement ? say.words`Read ${supplement.text}.` : say.words`Nothing changes for the pilot.`,
     })),
     hasModifications: (visit.modifications ?? []).length > 0,
+    work: sentence(visit.visit.summary),
     weighing: visit.weighing ? say.words`Weighed.` : '',
     inspection: visit.inspection
       ? say.words`${visit.inspection.kind} done, ${visit.inspection.tasks.length} tasks.`
