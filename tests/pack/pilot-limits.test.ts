@@ -148,3 +148,29 @@ describe('the table of crew and fuel', () => {
     expect(two.sheet).not.toMatch(/All seats|every other seat/);
   });
 });
+
+describe('the sentences of the loading sheet', () => {
+  test('print limits, and loadings that are called legal, inward', async () => {
+    const { stations } = posted('nose-wheel-full').aircraft as { stations: { id: string }[] };
+    const odd: Readonly<Record<string, object>> = {
+      baggage: { maximumMass: 20.36 },
+      'left-seat': { minimumMass: 55.04 },
+    };
+    const { sheet } = await documentsWith({
+      stations: stations.map((station) => ({ ...station, ...odd[station.id] })),
+      envelope: [
+        { arm: 1640.4, mass: 340 },
+        { arm: 1640.4, mass: 600 },
+        { arm: 1800.7, mass: 600 },
+        { arm: 1800.7, mass: 340 },
+      ],
+    });
+    const text = sheet.slice(0, sheet.indexOf('Cockpit card'));
+    expect(text).toContain('Nearest to the forward limit of 1641 mm');
+    expect(text).toContain('Nearest to the aft limit of 1800 mm');
+    expect(text).toContain('Left seat 55.1 kg');
+    expect(text).not.toContain('Left seat 55.0 kg');
+    expect(text).toContain('Baggage bay 20.3 kg');
+    expect(text).not.toContain('20.4 kg');
+  });
+});

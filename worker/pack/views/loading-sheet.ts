@@ -1,4 +1,6 @@
+import type { Loading } from '../../calc/loading/boundary.ts';
 import type { CrewAboard, CrewFuelCell } from '../../calc/loading/crew-fuel-table.ts';
+import { armOn, type Envelope, type LimitPiece } from '../../calc/loading/envelope.ts';
 import type { LoadingSheet, NamedLoading } from '../../calc/loading-sheet.ts';
 import { cgMm } from '../../calc/mass-moment.ts';
 import { describeLoading } from '../../gate/describe-loading.ts';
@@ -55,30 +57,53 @@ const VERDICTS = {
 
 function loadingRow(context: PackContext, { name, path, verdict }: NamedLoading, index: number): View {
   const { say, visit, results } = context;
-  const hasEnvelope = results.loading?.envelope !== undefined;
+  const { envelope, leastPilot } = results.loading ?? {};
+  const hasEnvelope = envelope !== undefined;
   const start = path[0];
   const end = path.at(-1);
+  const isInside = verdict.state === 'inside';
   return {
     number: String(index + 1),
     name: say.term(name),
-    aboard: start ? describeLoading(visit, start, say) : DASH,
-    mass: start ? say.number('mass', start.massKg) : DASH,
-    endMass: end ? say.number('mass', end.massKg) : DASH,
+    aboard: start ? describeLoading(visit, start, say, leastPilot?.kg) : DASH,
+    mass: start ? loadedMass(context, start) : DASH,
+    endMass: end ? loadedMass(context, end) : DASH,
     arms: hasEnvelope && {
-      start: start ? say.number('arm', cgMm(start)) : DASH,
-      end: end ? say.number('arm', cgMm(end)) : DASH,
+      start: start ? armText(say, start, isInside ? envelope : undefined) : DASH,
+      end: end ? armText(say, end, isInside ? envelope : undefined) : DASH,
     },
-    verdict:
-      verdict.state === 'inside' && !hasEnvelope ? say.words`within mass limits` : say.term(VERDICTS[verdict.state]),
+    verdict: isInside && !hasEnvelope ? say.words`within mass limits` : say.term(VERDICTS[verdict.state]),
   };
 }
 
-function marginLines({ say, visit, results }: PackContext, sheet: LoadingSheet): string[] {
+/** A mass that the aircraft may have is not printed above what it may have. */
+function loadedMass({ say, visit }: PackContext, { massKg }: Loading): string {
+  return say.number('mass', massKg, { bound: say.inward('mass', massKg, { most: visit.aircraft.maximumMassKg }) });
+}
+
+/** A centre of gravity; within an envelope it is printed within its limits at that mass. */
+function armText(say: PackContext['say'], loading: Loading, envelope: Envelope | undefined): string {
+  const armMm = cgMm(loading);
+  const at = (pieces: readonly LimitPiece[] = []): number[] =>
+    pieces
+      .filter(({ fromKg, toKg }) => fromKg <= loading.massKg && loading.massKg <= toKg)
+      .map((piece) => armOn(piece, loading.massKg));
+  const limits = { least: Math.max(...at(envelope?.forward)), most: Math.min(...at(envelope?.aft)) };
+  return say.number('arm', armMm, { bound: say.inward('arm', armMm, limits) });
+}
+
+/** Which way the limit of each side bounds. */
+const BOUNDS = { forward: 'least', aft: 'most', below: 'least', above: 'most' } as const;
+
+function marginLines(context: PackContext, sheet: LoadingSheet): string[] {
+  const { say, visit, results } = context;
   const spread = results.schedule?.expanded?.armMm;
   const lines = (sheet.extremes?.margins ?? []).map(({ side, margin, loading, limit }) => {
     const quantity = side === 'below' || side === 'above' ? 'mass' : 'arm';
-    const place = `${say.measure('mass', loading.massKg)}, ${describeLoading(visit, loading, say)}`;
-    return say.words`Nearest to the ${say.term(side)} limit of ${say.measure(quantity, limit)}: ${say.measure(quantity, margin, { signed: true, extra: 1 })}, at ${place}`;
+    const mass = `${loadedMass(context, loading)}\u00a0${say.unit('mass')}`;
+    const place = `${mass}, ${describeLoading(visit, loading, say, sheet.leastPilot?.kg)}`;
+    const within = say.measure(quantity, margin, { signed: true, extra: 1, bound: 'most' });
+    return say.words`Nearest to the ${say.term(side)} limit of ${say.measure(quantity, limit, { bound: BOUNDS[side] })}: ${within}, at ${place}`;
   });
   return spread === undefined
     ? lines
