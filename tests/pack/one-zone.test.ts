@@ -93,6 +93,6 @@ describe('hours name their meter', () => {
     const record = posted('nose-wheel-full') as { meters: { readings: object[] } };
     const [first] = record.meters.readings;
     record.meters.readings.push({ ...first, id: 'airframe-flight', basis: 'flight' });
-    expect((await released(AT, record as never)).get('due-list')).toContain('1304.9 h, airframe (airframe)');
+    expect((await released(AT, record as never)).get('due-list')).toContain('1304.9 h, airframe (hour-meter)');
   });
 });

@@ -1,3 +1,4 @@
+import { tanksOf } from '../../calc/fuel.ts';
 import type { Loading } from '../../calc/loading/boundary.ts';
 import type { CrewAboard, CrewFuelCell } from '../../calc/loading/crew-fuel-table.ts';
 import { armOn, type Envelope, type LimitPiece } from '../../calc/loading/envelope.ts';
@@ -22,6 +23,7 @@ export function loadingSheetView(context: PackContext): View {
     ...common(context),
     ...unitHeads(context),
     hasEnvelope: sheet.envelope !== undefined,
+    hasTanks: tanksOf(context.visit.aircraft).length > 0,
     chart: envelopeChart(context, sheet),
     caption: sheet.loadings.map(({ name }, index) => `${index + 1} ${context.say.term(name.toLowerCase())}`).join(', '),
     loadings: sheet.loadings.map((loading, index) => loadingRow(context, loading, index)),
@@ -61,16 +63,20 @@ function loadingRow(context: PackContext, { name, path, verdict }: NamedLoading,
   const hasEnvelope = envelope !== undefined;
   const start = path[0];
   const end = path.at(-1);
+  const hasTanks = tanksOf(visit.aircraft).length > 0;
   const isInside = verdict.state === 'inside';
   return {
     number: String(index + 1),
     name: say.term(name),
     aboard: start ? describeLoading(visit, start, say, leastPilot?.kg) : DASH,
     mass: start ? loadedMass(context, start) : DASH,
-    endMass: end ? loadedMass(context, end) : DASH,
+    burnt: hasTanks && {
+      mass: end ? loadedMass(context, end) : DASH,
+      arm: hasEnvelope && end ? armText(say, end, isInside ? envelope : undefined) : '',
+      hasArm: hasEnvelope,
+    },
     arms: hasEnvelope && {
       start: start ? armText(say, start, isInside ? envelope : undefined) : DASH,
-      end: end ? armText(say, end, isInside ? envelope : undefined) : DASH,
     },
     verdict: isInside && !hasEnvelope ? say.words`within mass limits` : say.term(VERDICTS[verdict.state]),
   };
@@ -119,6 +125,8 @@ function soloLine({ say, visit, regime }: PackContext, { leastPilot: least, enve
   const seat = visit.aircraft.stations.find(({ id }) => id === least.station)?.name ?? '';
   if (least.kg === undefined) return say.words`${seat}: no pilot within the seat’s limit may fly alone`;
   const from = inBrackets(bothSystems(say, 'mass', least.kg, { bound: 'least' }));
+  if (least.governedBy === 'envelope' && tanksOf(visit.aircraft).length === 0)
+    return say.words`${seat}: a pilot from ${from} may fly alone without baggage, by the envelope`;
   if (least.governedBy === 'envelope')
     return say.words`${seat}: a pilot from ${from} may fly alone without baggage, at every fuel content, by the envelope`;
   const why =
@@ -131,27 +139,36 @@ function soloLine({ say, visit, regime }: PackContext, { leastPilot: least, enve
 }
 
 function table({ say, visit }: PackContext, sheet: LoadingSheet): View {
+  const hasTanks = tanksOf(visit.aircraft).length > 0;
   const places = visit.aircraft.stations.filter(({ kind }) => kind === 'baggage');
   const { maximumMassKg, maximumLandingMassKg = maximumMassKg } = visit.aircraft;
   return {
     hasBaggage: places.length > 0,
     order:
-      places.length > 1
-        ? say.words`Baggage places are filled in this order: ${places.map(({ name }) => name).join(', ')}; every lesser amount is allowed too.`
-        : '',
+      places.length > MOST_LISTED
+        ? say.words`Baggage places are filled in the order of the stations on the cockpit card; every lesser amount is allowed too.`
+        : places.length > 1
+          ? say.words`Baggage places are filled in this order: ${places.map(({ name }) => name).join(', ')}; every lesser amount is allowed too.`
+          : '',
     landing:
       maximumLandingMassKg < maximumMassKg
         ? say.words`These loads may take off. Above ${say.measure('mass', maximumLandingMassKg, { bound: 'most' })}, the maximum landing mass, the excess must be burnt before landing, and the reserve of fuel be left.`
         : '',
-    fuelHeads: sheet.table.usableL.map((usable) => say.number('volume', usable, { bound: 'most' })),
+    fuelHeads: hasTanks
+      ? sheet.table.usableL.map((usable) => say.number('volume', usable, { bound: 'most' }))
+      : [places.length > 0 ? say.words`Baggage` : say.words`Allowed`],
     rows: sheet.table.rows.map(({ aboard, eachKg, cells }) => ({
       crew: crewText(say, aboard, say.number('mass', eachKg)),
-      cells: cells.map((cell) => cellText(say, cell, places.length > 0)),
+      // Without a tank every share of fuel is the same: one column says it.
+      cells: (hasTanks ? cells : cells.slice(0, 1)).map((cell) => cellText(say, cell, places.length > 0)),
     })),
     hasRows: sheet.table.rows.length > 0,
     crews: crewSeats(visit, sheet, say),
   };
 }
+
+/** As many places as are listed by name in a sentence. */
+const MOST_LISTED = 4;
 
 function crewText(say: PackContext['say'], aboard: CrewAboard, each: string): string {
   if (aboard === 'solo') return say.words`Pilot alone, ${each}`;

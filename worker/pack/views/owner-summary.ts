@@ -1,3 +1,4 @@
+import { tanksOf } from '../../calc/fuel.ts';
 import type { OpenItem } from '../../calc/open-items/open-item.ts';
 import type { PackContext } from '../context.ts';
 import { nextDue } from '../next-due.ts';
@@ -34,6 +35,8 @@ export function ownerSummaryView(context: PackContext): View {
     hasLimitations: limitations.length > 0,
     hasSchedule: schedule !== undefined,
     use: released ? say.words`Use these; take older cards out of the aircraft` : say.words`A draft: do not use`,
+    hasTanks: tanksOf(visit.aircraft).length > 0,
+    hasPropeller: visit.aircraft.engine !== undefined || visit.aircraft.propeller !== undefined,
     hasEnvelope: loading?.envelope !== undefined,
     limits: limitRows(context),
     modifications: (visit.modifications ?? []).map(({ id, title, supplement }) => ({
