@@ -75,7 +75,7 @@ const fullFuel: Formula = {
   ],
   by: [loadLimitsOf, loadingSheet],
   holds:
-    'The payload is no more than the greatest mass of the envelope less the fuel, the maximum landing mass, and what seats and baggage places take together allow either. A standard person has the mass that the regime states, or the maximum of the seat where that is less.',
+    'The payload is no more than the greatest mass of the envelope and the maximum landing mass, both less the fuel, and what seats and baggage places take together allow either. So the aircraft may land at once; what may take off beyond, where fuel is burnt first, is stated beside. A standard person has the mass that the regime states, or the maximum of the seat where that is less.',
   example() {
     const sheet = loadingSheet(DEMO, demoWeighing().result.empty, SETTINGS);
     const crew = sheet.loadings.find(({ name }) => name === 'Two standard persons');

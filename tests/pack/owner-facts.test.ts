@@ -45,7 +45,7 @@ describe('ownerFacts()', () => {
       'tank/wing-tanks',
       'joint/seats',
     ]);
-    expect(limit(facts, 'full-tanks-payload')).toMatchObject({ governedBy: 'maximum-mass', bound: 'most' });
+    expect(limit(facts, 'full-tanks-payload')).toMatchObject({ governedBy: 'landing-mass', bound: 'most' });
     expect(limit(facts, 'least-pilot')).toMatchObject({ value: 55, bound: 'least', governedBy: 'placard' });
     expect(facts.due.find(({ id }) => id === 'L02')).toMatchObject({ meter: 'engine', date: '2027-11-04' });
     expect(facts.due.find(({ id }) => id === 'F4')).toMatchObject({ hours: 1230, date: '2027-01-31' });
@@ -195,6 +195,19 @@ describe('factsToday()', () => {
     expect(tighterText({ ...payload, sealed: null } as TighterLimit, narrow.visit, say).replaceAll('\u00a0', ' ')).toBe(
       'Left for crew and baggage with full tanks: 154.1 kg today; the pack does not say it',
     );
+  });
+
+  test('says less than a pack whose payload could only be landed with dry tanks', async () => {
+    const dry = await visitWith({ maximumLandingMass: 530 });
+    const facts = ownerFacts(dry.visit, dry.results, AT);
+    // 530 − 325.86 kg, as if all fuel were burnt; with the 56.16 kg of full tanks more than that together.
+    const then: Readonly<Record<string, number>> = { 'full-tanks-payload': 204.14, 'useful-load': 260.3 };
+    const kept = { ...facts, limits: facts.limits.map((each) => ({ ...each, value: then[each.id] ?? each.value })) };
+    const today = factsToday(dry, { kept, summary });
+    expect(today.tighter.map(({ id, now, governedBy }) => ({ id, now, governedBy }))).toEqual([
+      { id: 'useful-load', now: expect.closeTo(204.14, 1), governedBy: 'landing-mass' },
+      { id: 'full-tanks-payload', now: expect.closeTo(147.98, 1), governedBy: 'landing-mass' },
+    ]);
   });
 
   test('holds packs that kept nothing against what their edition printed', async () => {

@@ -61,13 +61,34 @@ describe('what may be loaded', () => {
     expect(sheet).not.toContain('39.9');
   });
 
-  test('says what has to be burnt before landing', async () => {
-    const { summary, schedule, sheet } = await documentsWith({ maximumLandingMass: 570 });
-    // 600 − 570 = 30 kg, of 0.72 kg/l: 41.7 l.
+  test('holds the aircraft to its landing mass with full tanks, and says what has to be burnt for more', async () => {
+    const { summary, schedule, sheet, facts } = await documentsWith({ maximumLandingMass: 570 });
+    // 570 − 325.86 − 56.16 = 187.98 kg. 600 − 570 = 30 kg, of 0.72 kg/l: 41.7 l; of 56.16 kg 26.16 kg are left, 36.3 l.
     for (const text of [summary, schedule, sheet]) {
       expect(text).toContain('Maximum landing mass 570.0 kg');
-      expect(text).toContain('Limited by: maximum mass. Burn at least 30.0 kg (41.7 l) before landing');
+      expect(text).toMatch(/244\.1 kg \(?538\.1 lb\)? Limited by: maximum landing mass, to land at once/);
+      expect(text).toMatch(
+        /187\.9 kg \(?414\.2 lb\)? Limited by: maximum landing mass, to land at once with full tanks/,
+      );
+      expect(text).toContain(
+        'To take off with up to 217.9 kg, plan to burn at least 30.0 kg (41.7 l) before landing; at most 26.1 kg (36.3 l) of usable fuel is left then',
+      );
     }
+    expect(facts?.limits.fullTanksPayload.kg).toBeCloseTo(187.98, 1);
+  });
+
+  test('offers no payload that could only be landed with dry tanks', async () => {
+    const { summary, schedule, sheet } = await documentsWith({ maximumLandingMass: 530 });
+    for (const text of [summary, schedule, sheet]) {
+      // 530 − 325.86 − 56.16 = 147.98 kg.
+      expect(text).toMatch(
+        /147\.9 kg \(?326\.0 lb\)? Limited by: maximum landing mass, to land at once with full tanks/,
+      );
+      expect(text).toContain('More only if as much fuel is burnt before landing, and the reserve is left');
+    }
+    expect(sheet).toContain('the excess must be burnt before landing, and the reserve of fuel be left.');
+    const heavy = await documentsWith({ maximumLandingMass: 370 });
+    expect(heavy.schedule).toContain('with full tanks it cannot land at once, even without load');
   });
 
   test('rounds the least pilot up in both systems, and says the same everywhere', async () => {
@@ -109,5 +130,47 @@ describe('the cockpit card', () => {
     const { sheet, schedule } = await documentsWith({ envelope });
     expect(sheet).toContain('340.0 1641 1800 600.0 1676 1800');
     expect(schedule).toContain('1 340.0 1640.2 2 600.0 1675.2');
+  });
+});
+
+describe('the table of crew and fuel', () => {
+  test('says which of four seats its crews sit on, and has rows for all of them', async () => {
+    const { stations } = posted('nose-wheel-full').aircraft as { stations: { id: string }[] };
+    const rear = ['Rear left seat', 'Rear right seat'].map((name, index) => ({
+      ...stations.find(({ id }) => id === 'right-seat'),
+      ...{ id: `rear-${index}`, name },
+    }));
+    const { sheet } = await documentsWith({ seats: 4, stations: [...stations, ...rear] });
+    expect(sheet).toContain('All seats, each 60.0');
+    expect(sheet).toContain('Pilot alone: Left seat, with every other seat empty.');
+    expect(sheet).toContain('Two: Left seat and Right seat, with every other seat empty.');
+    const two = await documentsWith({});
+    expect(two.sheet).not.toMatch(/All seats|every other seat/);
+  });
+});
+
+describe('the sentences of the loading sheet', () => {
+  test('print limits, and loadings that are called legal, inward', async () => {
+    const { stations } = posted('nose-wheel-full').aircraft as { stations: { id: string }[] };
+    const odd: Readonly<Record<string, object>> = {
+      baggage: { maximumMass: 20.36 },
+      'left-seat': { minimumMass: 55.04 },
+    };
+    const { sheet } = await documentsWith({
+      stations: stations.map((station) => ({ ...station, ...odd[station.id] })),
+      envelope: [
+        { arm: 1640.4, mass: 340 },
+        { arm: 1640.4, mass: 600 },
+        { arm: 1800.7, mass: 600 },
+        { arm: 1800.7, mass: 340 },
+      ],
+    });
+    const text = sheet.slice(0, sheet.indexOf('Cockpit card'));
+    expect(text).toContain('Nearest to the forward limit of 1641 mm');
+    expect(text).toContain('Nearest to the aft limit of 1800 mm');
+    expect(text).toContain('Left seat 55.1 kg');
+    expect(text).not.toContain('Left seat 55.0 kg');
+    expect(text).toContain('Baggage bay 20.3 kg');
+    expect(text).not.toContain('20.4 kg');
   });
 });

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { openAfter } from '../../worker/calc/open-items/carry-over.ts';
 import { packContext } from '../../worker/pack/context.ts';
+import type { PackIdentity } from '../../worker/pack/identity.ts';
 import { packDocuments } from '../../worker/pack/pack-documents.ts';
 import { type Assessed, assess, type OpenItem } from '../../worker/pipeline.ts';
 import { lexiconFor } from '../../worker/words/lexicons.ts';
@@ -51,10 +52,14 @@ async function later(carried: object[], open: OpenItem[]): Promise<Assessed> {
 }
 
 /** Its documents as plain text, by identifier. */
-async function documentsOf(assessment: Assessed, language?: 'de'): Promise<Map<string, string>> {
+async function documentsOf(
+  assessment: Assessed,
+  language?: 'de',
+  identity: PackIdentity = IDENTITY,
+): Promise<Map<string, string>> {
   const { recordSha256 } = assessment;
   const lexicon = language && { lexicon: lexiconFor(language) };
-  const context = packContext(assessment, { identity: IDENTITY, recordSha256, ...lexicon });
+  const context = packContext(assessment, { identity, recordSha256, ...lexicon });
   const { documents } = await packDocuments(context);
   const text = (html: string): string =>
     html
@@ -87,6 +92,40 @@ describe('the pack of a small job after a big one', () => {
       `Q-SLM-P1/F4, Nose leg: Shimmy damper friction at the lower limit: to be done by ${untilWhen}`,
     );
     expect(summary).toMatch(/What is due next .*Shimmy damper friction/);
+  });
+
+  test('calls what was given more time by its first name everywhere', async () => {
+    const open = await leftOpen();
+    const extended = answered('Q-SLM-P1/F4', 'extended', { reason: 'Part on order', evidence: 'F9' });
+    const findings = [
+      {
+        ...(posted('nose-wheel-full').findings as { id: string }[]).find(({ id }) => id === 'F4'),
+        id: 'F9',
+      },
+    ];
+    const outcome = await assess({ ...lampJob([extended]), findings }, LATER, {
+      attachments: FIXTURE_FILES.facts,
+      open,
+    });
+    if (!outcome.ok) throw new Error(JSON.stringify(outcome.issues));
+    const documents = await documentsOf(outcome.assessed);
+    const name = 'Q-SLM-P1/F4 ';
+    for (const id of ['owner-summary', 'due-list', 'findings']) {
+      expect(documents.get(id)).toContain(name);
+      expect(documents.get(id)).not.toMatch(/(?<!; )\bF9\b/);
+    }
+    expect(documents.get('release-statement')).toContain('Q-SLM-P1/F4, Nose leg');
+  });
+
+  test('calls what first stands in a pack by the number of that pack, and in a draft as the record does', async () => {
+    const first = await assessed(posted('nose-wheel-full'));
+    const numbered = await documentsOf(first);
+    for (const id of ['owner-summary', 'due-list', 'findings', 'release-statement'])
+      expect(numbered.get(id)).toMatch(/Q-SLM-P2\/F4\b/);
+    expect(numbered.get('due-list')).toContain('Q-SLM-P2/L02 ');
+    const draft = await documentsOf(first, undefined, { ...IDENTITY, pack: '–' });
+    for (const text of draft.values()) expect(text).not.toContain('Q-SLM-P2');
+    expect(draft.get('owner-summary')).toContain(' F4 Nose leg');
   });
 
   test('has the due list of the aircraft, though this record has no lives', async () => {
@@ -132,4 +171,16 @@ test('the cover names what a reader would look for and does not find', async () 
   expect(lamp.get('cover')).toContain(
     'Not in this pack: Electrical load analysis; Radio and surveillance record; Compass card; Inspection record; Bulletins and directives; Due list. Nothing was recorded of it on this visit, and nothing is said of it here.',
   );
+});
+
+test('due list and release statement head each meter with its product and how it counts', async () => {
+  const full = await documentsOf(await assessed(posted('nose-wheel-full')));
+  for (const id of ['due-list', 'release-statement'])
+    expect(full.get(id)).toContain('Airframe (hour-meter) 1204.9 h Engine (tacho) 1204.5 h');
+});
+
+test('what the visit was for stands in the log book of the airframe and in the summary of the owner', async () => {
+  const lamp = await documentsOf(await later([], []));
+  expect(lamp.get('log-book-inserts')).toMatch(/Total time [^.]+\.\d h, airframe\. Landing lamp changed\. Weighed\./);
+  expect(lamp.get('owner-summary')).toContain('Landing lamp changed. No inspection in this visit. Weighed.');
 });

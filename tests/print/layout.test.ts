@@ -107,7 +107,7 @@ describe('cut-outs', () => {
     const texts = await textsOf(html);
     expect(texts.length).toBeGreaterThan(2);
     for (const [index, text] of texts.entries()) {
-      expect(text).toContain(`card ${index + 1} of ${texts.length}`);
+      expect(text).toContain(`card ${index + 1} of ${texts.length}; complete only with all ${texts.length} cards`);
       for (const repeated of ['Loading card', 'Head']) expect(text).toContain(repeated);
     }
     const whole = texts.join('\n');

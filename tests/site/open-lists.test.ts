@@ -58,7 +58,7 @@ describe('openLists()', () => {
       state: 'not due yet',
     });
     expect(printed({ of: 'engine', meter: 'right', dueHours: 350, hoursLeft: 40 })?.left).toBe(
-      '40.0 h, engine (right)',
+      '40.0 h, engine (tacho, right)',
     );
     // The meter was renamed since: the product that it counts is known all the same.
     expect(printed({ of: 'propeller', meter: 'prop', dueHours: 1500, hoursLeft: 887.3 })?.left).toBe(

@@ -1,19 +1,33 @@
+import { usableFuel } from '../calc/fuel.ts';
 import type { Loading } from '../calc/loading/boundary.ts';
 import type { Printer } from '../units/print.ts';
-import type { Visit } from '../visit/visit.ts';
+import type { Station, Visit } from '../visit/visit.ts';
 
 /**
- * A loading in words: what is on each station that carries something.
+ * A loading in words: what is on each station that carries something. What is within the limits of its station is printed within them.
  *
+ * @param leastPilotKg least solo pilot, which a pilot who is no lighter is not printed below
  * @example 'Left seat 55.0 kg, Baggage 20.0 kg, Main tank 14.4 kg of usable fuel'
  */
-export function describeLoading(visit: Visit, { load }: Loading, say: Printer): string {
+export function describeLoading(visit: Visit, { load }: Loading, say: Printer, leastPilotKg = 0): string {
+  const massOn = (station: Station): string => {
+    const loadKg = load[station.id] ?? 0;
+    const isAlone = station.kind === 'pilot' && loadKg >= leastPilotKg;
+    const { least, most } = limitsOn(station);
+    const limits = { least: isAlone ? Math.max(least, leastPilotKg) : least, most };
+    return say.measure('mass', loadKg, { bound: say.inward('mass', loadKg, limits) });
+  };
   const parts = visit.aircraft.stations
     .filter(({ id }) => (load[id] ?? 0) > 0)
-    .map(({ id, name, kind }) =>
-      kind === 'fuel'
-        ? say.words`${name} ${say.measure('mass', load[id] ?? 0)} of usable fuel`
-        : `${name} ${say.measure('mass', load[id] ?? 0)}`,
+    .map((station) =>
+      station.kind === 'fuel'
+        ? say.words`${station.name} ${massOn(station)} of usable fuel`
+        : `${station.name} ${massOn(station)}`,
     );
   return parts.join(', ') || say.words`nothing aboard`;
+}
+
+function limitsOn(station: Station): { least: number; most: number } {
+  if (station.kind === 'fuel') return { least: 0, most: Math.max(0, usableFuel(station, station.capacityL).massKg) };
+  return { least: (station.kind === 'pilot' ? station.minimumMassKg : undefined) ?? 0, most: station.maximumMassKg };
 }

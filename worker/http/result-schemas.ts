@@ -115,12 +115,19 @@ const LoadingSheet = z.object({
     fullTanksPayload: Allowance,
     fullFuelKg: number,
     leastBurnKg: number.meta({ description: 'Fuel to be burnt before landing with that payload and full tanks' }),
+    afterBurn: z.object({ payloadKg: number, burnKg: number, leftKg: number }).optional().meta({
+      description:
+        'Payload with full tanks that is too heavy to land at once, fuel to be burnt with it, and what is left',
+    }),
   }),
   table: z.object({
     usableL: z.array(number),
+    seats: z
+      .array(z.object({ aboard: z.enum(['solo', 'two', 'all']), stations: z.array(text) }))
+      .meta({ description: 'Stations that each crew of the rows sits on; every other seat is empty' }),
     rows: z.array(
       z.object({
-        aboard: z.enum(['solo', 'two']),
+        aboard: z.enum(['solo', 'two', 'all']),
         eachKg: number,
         cells: z.array(z.union([z.object({ baggageKg: number }), z.object({ refused: Refused })])),
       }),

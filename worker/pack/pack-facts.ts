@@ -5,6 +5,7 @@ import type { PackContext } from './context.ts';
 import { openDigest, type SealedBefore } from './open-digest.ts';
 import { ownerFacts } from './owner-facts.ts';
 import type { OwnerFacts } from './owner-facts-schema.ts';
+import { numberOf } from './pack-number.ts';
 import type { PackSummary } from './summary.ts';
 
 export const FACTS_FORMAT = 'slipmark-facts/1';
@@ -26,9 +27,6 @@ export interface PackFacts {
    */
   open: { over: string | null; items: OpenItem[]; readings: Readings };
 }
-
-/** The number of a pack with its aircraft, without the issue: `Q-SLM-P1` of `Q-SLM-P1-2`. */
-export const numberOf = (pack: string): string => pack.replace(/-\d+$/, '');
 
 export async function packFacts(
   { identity, visit, results }: PackContext,

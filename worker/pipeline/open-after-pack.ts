@@ -2,7 +2,7 @@ import { openAfter } from '../calc/open-items/carry-over.ts';
 import type { OpenItem } from '../calc/open-items/open-item.ts';
 import { type Readings, readingsWith } from '../calc/open-items/readings.ts';
 import type { SealedBefore } from '../pack/open-digest.ts';
-import { numberOf } from '../pack/pack-facts.ts';
+import { numberOf } from '../pack/pack-number.ts';
 import { readRecord } from '../visit/read-record.ts';
 
 /** What earlier packs tell of an aircraft. */

@@ -9,6 +9,7 @@ import {
   printAsIs,
   printNumber,
   printSigned,
+  roundForPrint,
   roundWithin,
 } from './rounding.ts';
 
@@ -52,6 +53,9 @@ export interface PrintOptions {
   bound?: Bound | undefined;
 }
 
+/** What differs by less, in parts of itself, is met exactly. */
+const SLACK = 1e-9;
+
 /** Prints values of calculation (kg, mm, l) in the units and the language of one record. Rounding happens here and nowhere before. */
 export interface Printer {
   units: Units;
@@ -66,6 +70,11 @@ export interface Printer {
   stated(quantity: Quantity, value: number): string;
   /** The number with its unit, joined by a no-break space. */
   measure(quantity: Quantity, value: number, options?: PrintOptions): string;
+  /**
+   * Which way to round a figure that lies within limits, so that print does not carry it beyond what is printed of them; undefined where
+   * the nearest figure is within, or where the figure itself lies beyond.
+   */
+  inward(quantity: Quantity, value: number, limits: { least?: number; most?: number }): Bound | undefined;
   /** The same measure in the other system of units; of a limit, the figure printed in the own system, rounded inward once more. */
   other(quantity: Quantity, value: number, bound?: Bound): string;
   /** A measure and the limit that it breaks, with as many digits as show that it does. */
@@ -130,6 +139,15 @@ export function printerFor(units: Units, lexicon: Lexicon = ENGLISH_LEXICON, zon
       return printNumber(converted, decimalsStated(converted, usual), figures);
     },
     measure,
+    inward: (quantity, value, { least = Number.NEGATIVE_INFINITY, most = Number.POSITIVE_INFINITY }) => {
+      const [factor, decimals] = [factorOf(quantity, units), decimalsOf(quantity, units)];
+      const nearest = roundForPrint(value / factor, decimals);
+      const slack = SLACK * Math.max(1, Math.abs(value));
+      const isWithin = value >= least - slack && value <= most + slack;
+      if (!isWithin) return undefined;
+      if (Number.isFinite(most) && nearest > roundWithin(most / factor, decimals, 'most')) return 'most';
+      return Number.isFinite(least) && nearest < roundWithin(least / factor, decimals, 'least') ? 'least' : undefined;
+    },
     other: (quantity, value, bound) => inOtherUnits(lexicon, units, { quantity, value, bound }),
     apart: (quantity, value, limit, options) => {
       const [factor, usual] = [factorOf(quantity, units), decimalsOf(quantity, units)];

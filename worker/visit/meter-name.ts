@@ -1,7 +1,8 @@
 import type { Bound, Printer } from '../units/print.ts';
 import type { Visit } from './visit.ts';
 
-type Product = NonNullable<Visit['meters']>['readings'][number]['of'];
+type Meter = Pick<NonNullable<Visit['meters']>['readings'][number], 'id' | 'of' | 'basis'>;
+type Product = Meter['of'];
 
 /** A meter by its identifier; without one, or where the record has no such meter, the one of a product. */
 export interface NamedMeter {
@@ -10,20 +11,25 @@ export interface NamedMeter {
   of?: Product | undefined;
 }
 
-/**
- * What the hours of a meter count, as print names it: its product, and where the product has several meters how this one counts. Where
- * that is the same for two of them, as for two engines, the name by which the record calls it.
- */
+/** What the hours of a meter count, as print names it: its product, and how it counts where the product has several. */
 function meterName({ meters }: Pick<Visit, 'meters'>, { meter, of }: NamedMeter, say: Printer): string {
   const readings = meters?.readings ?? [];
   const found = readings.find((reading) =>
     meter === undefined ? reading.of === (of ?? 'airframe') : reading.id === meter,
   );
   if (!found) return of === undefined && meter !== undefined ? meter : say.term(of ?? 'airframe');
-  const others = readings.filter((reading) => reading.of === found.of && reading !== found);
-  if (others.length === 0) return say.term(found.of);
-  const isAlike = others.some(({ basis }) => basis === found.basis);
-  return `${say.term(found.of)} (${isAlike ? found.id : say.term(found.basis)})`;
+  const isOnly = readings.filter((reading) => reading.of === found.of).length === 1;
+  return isOnly ? say.term(found.of) : countedName(readings, found, say);
+}
+
+/**
+ * A meter by its product and how it counts. Of two that are alike in both, the identifier tells which.
+ *
+ * @example countedName(readings, tacho, say)  // 'engine (tacho)'
+ */
+export function countedName(readings: readonly Meter[], { id, of, basis }: Meter, say: Printer): string {
+  const isAlone = readings.filter((other) => other.of === of && other.basis === basis).length === 1;
+  return `${say.term(of)} (${[say.term(basis), ...(isAlone ? [] : [id])].join(', ')})`;
 }
 
 /**

@@ -51,7 +51,9 @@ describe('checkLoading()', () => {
         for (const [column, cell] of cells.entries()) {
           if (!('baggageKg' in cell)) continue;
           const fuel = Object.fromEntries(usable.map(([id, fullKg]) => [id, (fullKg * (column + 1)) / 4]));
-          const crew = Object.fromEntries(seats.slice(0, aboard === 'solo' ? 1 : 2).map(({ id }) => [id, eachKg]));
+          const crew = Object.fromEntries(
+            seats.slice(0, { solo: 1, two: 2, all: seats.length }[aboard]).map(({ id }) => [id, eachKg]),
+          );
           const stateWith = (baggageKg: number) =>
             checkLoading(aircraft, empty, { load: { ...crew, ...fuel, [bay.id]: baggageKg }, burnKg: 0, envelope })
               .verdict.state;

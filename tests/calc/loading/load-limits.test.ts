@@ -35,16 +35,43 @@ describe('loadLimitsOf()', () => {
     expect(of({ maximumMassKg: 700 }).fullTanksPayload.governedBy).toBe('envelope');
   });
 
-  test('holds the aircraft without fuel to its landing mass, and says what has to be burnt', () => {
-    const { fullTanksPayload, leastBurnKg } = of({ maximumLandingMassKg: 530 });
-    expect(fullTanksPayload).toEqual({ kg: expect.closeTo(204.1, 9), governedBy: 'landing-mass' });
-    // 325.9 + 204.1 + 56.16 − 530
-    expect(leastBurnKg).toBeCloseTo(56.16, 9);
+  test('holds the aircraft with full tanks to its landing mass, and says what may take off beyond', () => {
     const binding = of({ maximumLandingMassKg: 570 });
-    expect(binding.fullTanksPayload.governedBy).toBe('maximum-mass');
-    expect(binding.leastBurnKg).toBeCloseTo(30, 9);
-    expect(of({ maximumLandingMassKg: 600 }).leastBurnKg).toBe(0);
+    // 570 − 325.9 − 56.16, and without the fuel 570 − 325.9; to take off with 600 kg 30 kg of the 56.16 kg have to be burnt.
+    expect(binding.fullTanksPayload).toEqual({ kg: expect.closeTo(187.94, 9), governedBy: 'landing-mass' });
+    expect(binding.usefulLoad).toEqual({ kg: expect.closeTo(244.1, 9), governedBy: 'landing-mass' });
+    expect(binding.leastBurnKg).toBe(0);
+    expect(binding.afterBurn).toEqual({
+      payloadKg: expect.closeTo(217.94, 9),
+      burnKg: expect.closeTo(30, 9),
+      leftKg: expect.closeTo(26.16, 9),
+    });
+    expect(of({ maximumLandingMassKg: 600 }).afterBurn).toBeUndefined();
     expect(of({}).leastBurnKg).toBe(0);
+  });
+
+  test('names no payload that can only be landed dry, and none below nothing', () => {
+    // 600 − 530 kg is more than the 56.16 kg of fuel, 600 − 543.84 kg all of it.
+    for (const maximumLandingMassKg of [530, 600 - 78 * 0.72]) {
+      const dry = of({ maximumLandingMassKg });
+      expect(dry.fullTanksPayload.kg).toBeCloseTo(maximumLandingMassKg - 325.9 - 56.16, 9);
+      expect(dry.afterBurn).toBeUndefined();
+    }
+    const heavy = of({ maximumLandingMassKg: 370 });
+    expect(heavy.fullTanksPayload).toEqual({ kg: expect.closeTo(-12.06, 9), governedBy: 'landing-mass' });
+    expect(heavy.leastBurnKg).toBeCloseTo(12.06, 9);
+  });
+
+  test('a landing mass never lets more take off, and the aircraft may land at once with what it lets', () => {
+    fc.assert(
+      fc.property(fc.double({ min: 300, max: 650, noNaN: true }), (maximumLandingMassKg) => {
+        const { fullTanksPayload, usefulLoad, fullFuelKg } = of({ maximumLandingMassKg });
+        expect(fullTanksPayload.kg).toBeLessThanOrEqual(of({}).fullTanksPayload.kg);
+        expect(EMPTY_KG + fullTanksPayload.kg + fullFuelKg).toBeLessThanOrEqual(maximumLandingMassKg + 1e-9);
+        expect(EMPTY_KG + usefulLoad.kg).toBeLessThanOrEqual(maximumLandingMassKg + 1e-9);
+      }),
+      RUNS,
+    );
   });
 
   test('agrees with brute force over every corner', () => {
@@ -54,7 +81,10 @@ describe('loadLimitsOf()', () => {
         // The least pilot is a floor and no ceiling: left out, so that the oracle too looks from above alone.
         const stations = bare.stations.map((station) => ({ ...station, minimumMassKg: 0 })) as Aircraft['stations'];
         const { fullTanksPayload, usefulLoad } = loadLimitsOf({ ...bare, stations }, empty.massKg);
-        const { fullTanksKg, togetherKg } = vertexMost({ aircraft: { ...bare, stations }, empty });
+        // To land at once is to take off below the landing mass.
+        const { maximumLandingMassKg = Number.POSITIVE_INFINITY } = bare;
+        const maximumMassKg = Math.min(bare.maximumMassKg, maximumLandingMassKg);
+        const { fullTanksKg, togetherKg } = vertexMost({ aircraft: { ...bare, stations, maximumMassKg }, empty });
         expect(fullTanksPayload.kg < 0).toBe(fullTanksKg === undefined);
         if (fullTanksKg !== undefined) expect(fullTanksPayload.kg).toBeCloseTo(fullTanksKg, 6);
         if (togetherKg !== undefined) expect(usefulLoad.kg).toBeCloseTo(togetherKg, 6);

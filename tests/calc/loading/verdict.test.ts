@@ -5,6 +5,7 @@ import { envelopeOf } from '../../../worker/calc/loading/envelope.ts';
 import { loadingOf } from '../../../worker/calc/loading/loading-of.ts';
 import { judgeOf } from '../../../worker/calc/loading/verdict.ts';
 import { cgMm } from '../../../worker/calc/mass-moment.ts';
+import type { Aircraft, Station } from '../../../worker/visit/visit.ts';
 import { readVisit } from '../read-visit.ts';
 
 const { aircraft } = readVisit('nose-wheel-full');
@@ -164,5 +165,36 @@ describe('crewFuelTable()', () => {
         }
       }
     }
+  });
+
+  const four = {
+    ...aircraft,
+    seats: 4,
+    stations: aircraft.stations.flatMap((station): Station[] =>
+      station.id === 'right-seat'
+        ? [station, ...['rear-left', 'rear-right'].map((id) => ({ ...station, id, armMm: 2600, name: id }))]
+        : [station],
+    ),
+  } as Aircraft;
+
+  test('has rows for every seat of four, and says who sits where', () => {
+    const { seats, rows } = crewFuelTable(four, EMPTY, [60], judgeOf(four));
+    expect(seats).toEqual([
+      { aboard: 'solo', stations: ['left-seat'] },
+      { aboard: 'two', stations: ['left-seat', 'right-seat'] },
+      { aboard: 'all', stations: ['left-seat', 'right-seat', 'rear-left', 'rear-right'] },
+    ]);
+    // 580 − 326 − 4 × 60 kg leave 14 kg without fuel, and 600 − 326 − 240 − 28.08 kg of half the tanks 5.92 kg.
+    const all = rows.find(({ aboard }) => aboard === 'all')?.cells ?? [];
+    expect(all.slice(0, 2)).toEqual([{ baggageKg: expect.closeTo(14, 4) }, { baggageKg: expect.closeTo(5.92, 4) }]);
+    expect(all.slice(2).map((cell) => 'refused' in cell && cell.refused.state)).toEqual(['too-heavy', 'too-heavy']);
+  });
+
+  test('has none where several share a station: nobody knows how many sit there', () => {
+    const bench = { ...four, stations: four.stations.filter(({ id }) => id !== 'rear-right') } as Aircraft;
+    expect(crewFuelTable(bench, EMPTY, [60], judgeOf(bench)).seats.map(({ aboard }) => aboard)).toEqual([
+      'solo',
+      'two',
+    ]);
   });
 });

@@ -10,8 +10,11 @@ import type { Verdict } from './verdict.ts';
 /** Baggage that may still be carried, or why this crew may not fly with this fuel. */
 export type CrewFuelCell = { baggageKg: number } | { refused: Exclude<Verdict, { state: 'inside' }> };
 
+/** Who is aboard: the pilot alone, the pilot and one passenger, or somebody in every seat of more than two. */
+export type CrewAboard = 'solo' | 'two' | 'all';
+
 export interface CrewFuelRow {
-  aboard: 'solo' | 'two';
+  aboard: CrewAboard;
   /** Mass of each person. */
   eachKg: number;
   cells: CrewFuelCell[];
@@ -20,6 +23,8 @@ export interface CrewFuelRow {
 export interface CrewFuelTable {
   /** Usable fuel of each column, in l, all tanks together; each tank is filled to the same share. */
   usableL: number[];
+  /** The stations that each crew of the rows sits on; every other seat is empty. */
+  seats: { aboard: CrewAboard; stations: string[] }[];
   rows: CrewFuelRow[];
 }
 
@@ -43,12 +48,7 @@ export function crewFuelTable(
   const tanks = tanksOf(aircraft);
   const usableL = tanks.map(({ capacityL, unusableL }) => Math.max(0, capacityL - unusableL));
   const seats = loadStationsOf(aircraft);
-  const pilot = seats.find(({ kind }) => kind === 'pilot');
-  const passenger = seats.find(({ kind }) => kind === 'passenger');
-  const crews = [
-    { aboard: 'solo' as const, used: [pilot] },
-    ...(passenger ? [{ aboard: 'two' as const, used: [pilot, passenger] }] : []),
-  ];
+  const crews = crewsOf(aircraft);
   const fuelAt = (share: number): Record<string, number> =>
     Object.fromEntries(tanks.map((tank, index) => [tank.id, (usableL[index] ?? 0) * share * tank.densityKgPerL]));
   const places = seats.filter(({ kind }) => kind === 'baggage');
@@ -62,12 +62,10 @@ export function crewFuelTable(
   const rows = crews.flatMap(({ aboard, used }) =>
     crewKg
       .filter((eachKg) =>
-        used.every(
-          (seat) => seat && isAtLeast(eachKg, seat.minimumMassKg ?? 0) && isAtMost(eachKg, seat.maximumMassKg),
-        ),
+        used.every((seat) => isAtLeast(eachKg, seat.minimumMassKg ?? 0) && isAtMost(eachKg, seat.maximumMassKg)),
       )
       .map((eachKg): CrewFuelRow => {
-        const crew = Object.fromEntries(used.map((seat) => [seat?.id ?? '', eachKg]));
+        const crew = Object.fromEntries(used.map((seat) => [seat.id, eachKg]));
         return {
           aboard,
           eachKg,
@@ -76,7 +74,24 @@ export function crewFuelTable(
       }),
   );
   const totalL = usableL.reduce((sum, volume) => sum + volume, 0);
-  return { usableL: SHARES.map((share) => totalL * share), rows };
+  return {
+    usableL: SHARES.map((share) => totalL * share),
+    seats: crews.map(({ aboard, used }) => ({ aboard, stations: used.map(({ id }) => id) })),
+    rows,
+  };
+}
+
+/** A full aircraft is a crew of its own where each of its seats is a station: how many sit on a bench, a mass does not tell. */
+function crewsOf(aircraft: Aircraft): { aboard: CrewAboard; used: LoadStation[] }[] {
+  const seats = loadStationsOf(aircraft).filter(({ kind }) => kind !== 'baggage');
+  const pilot = seats.find(({ kind }) => kind === 'pilot');
+  const passenger = seats.find(({ kind }) => kind === 'passenger');
+  if (!pilot) return [];
+  return [
+    { aboard: 'solo', used: [pilot] },
+    ...(passenger ? [{ aboard: 'two' as const, used: [pilot, passenger] }] : []),
+    ...(seats.length > 2 && seats.length === aircraft.seats ? [{ aboard: 'all' as const, used: seats }] : []),
+  ];
 }
 
 /**

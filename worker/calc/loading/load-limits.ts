@@ -1,5 +1,6 @@
 import type { LoadedAircraft } from '../../visit/visit.ts';
 import { fullFuelKg } from '../fuel.ts';
+import { isAtLeast } from '../limit-met.ts';
 import { envelopeOf } from './envelope.ts';
 import { loadStationsOf } from './load-space.ts';
 
@@ -27,20 +28,32 @@ export interface LoadLimits {
   fullTanksPayload: Allowance;
   /** Usable fuel of all tanks when full. */
   fullFuelKg: number;
-  /** Fuel that must be burnt before landing with that payload and full tanks; 0 where the aircraft may land at once. */
+  /** Fuel that must be burnt before landing with that payload and full tanks; 0 but where full tanks alone are too heavy to land. */
   leastBurnKg: number;
+  /** The greater payload that may take off with full tanks, where the landing mass governs and usable fuel is left at landing. */
+  afterBurn: AfterBurn | undefined;
+}
+
+/** A payload with full tanks that is too heavy to land at once. */
+export interface AfterBurn {
+  payloadKg: number;
+  /** Least fuel to be burnt before landing with it. */
+  burnKg: number;
+  /** Usable fuel that is left at the most once that is burnt; more than nothing. */
+  leftKg: number;
 }
 
 /**
  * The most that may be loaded, in kg, as the least of everything that limits it.
  *
- * Fuel is burnt before the landing, at the most all of it. So the maximum landing mass bounds the aircraft without usable fuel, as
- * the maximum zero-fuel mass does, and what must be burnt to come down to it is told beside. The centre of gravity is not asked:
- * whether a load can be placed inside the envelope is for the loading sheet.
+ * How much fuel is burnt before a landing, and how much must be left, is for the pilot and the rules of the flight. So the maximum
+ * landing mass bounds the aircraft as it takes off: with these loads it may land at once, and no figure leans on fuel being burnt.
+ * What may take off beyond, where fuel is burnt first, is told beside. The centre of gravity is not asked: whether a load can be
+ * placed inside the envelope is for the loading sheet.
  *
- * payload = min(m_max − F, m_envelope − F, m_zero-fuel, m_landing) − m_empty, and at most what the places take
- * useful load = min(m_max, m_envelope, m_zero-fuel + F, m_landing + F) − m_empty, and at most what places and tanks take; m_envelope
- * is the greatest mass of the envelope
+ * payload = min(m_max − F, m_envelope − F, m_landing − F, m_zero-fuel) − m_empty, and at most what the places take
+ * useful load = min(m_max, m_envelope, m_landing, m_zero-fuel + F) − m_empty, and at most what places and tanks take; m_envelope is
+ * the greatest mass of the envelope
  *
  * @source definitions of the masses: FAA-H-8083-1B, from memory; of the landing mass our own reading, in this comment
  */
@@ -49,21 +62,29 @@ export function loadLimitsOf(aircraft: LoadedAircraft, emptyKg: number): LoadLim
   const { maximumMassKg, maximumZeroFuelMassKg, maximumLandingMassKg } = aircraft;
   const fuelKg = fullFuelKg(aircraft);
   const takeOff = { 'maximum-mass': maximumMassKg, envelope: envelope?.highestKg };
-  const withoutFuel = { 'zero-fuel-mass': maximumZeroFuelMassKg, 'landing-mass': maximumLandingMassKg };
+  const landing = { 'landing-mass': maximumLandingMassKg };
+  const withoutFuel = { 'zero-fuel-mass': maximumZeroFuelMassKg };
   const places = placesOf(aircraft);
-  const fullTanksPayload = leastOf([
-    ...allowances(takeOff, -fuelKg - emptyKg),
-    ...allowances(withoutFuel, -emptyKg),
-    places,
-  ]);
-  const usefulLoad = leastOf([
-    ...allowances(takeOff, -emptyKg),
-    ...allowances(withoutFuel, fuelKg - emptyKg),
-    { ...places, kg: places.kg + fuelKg },
-  ]);
-  const takeOffKg = emptyKg + Math.max(0, fullTanksPayload.kg) + fuelKg;
-  const leastBurnKg = Math.max(0, takeOffKg - (maximumLandingMassKg ?? Number.POSITIVE_INFINITY));
-  return { usefulLoad, fullTanksPayload, fullFuelKg: fuelKg, leastBurnKg };
+  const toTakeOff = leastOf([...allowances(takeOff, -fuelKg - emptyKg), ...allowances(withoutFuel, -emptyKg), places]);
+  const fullTanksPayload = leastOf([toTakeOff, ...allowances(landing, -fuelKg - emptyKg)]);
+  const usefulLoad = leastOf([{ ...toTakeOff, kg: toTakeOff.kg + fuelKg }, ...allowances(landing, -emptyKg)]);
+  const burnFor = (payloadKg: number): number =>
+    Math.max(0, emptyKg + Math.max(0, payloadKg) + fuelKg - (maximumLandingMassKg ?? Number.POSITIVE_INFINITY));
+  const isByLanding = fullTanksPayload.governedBy === 'landing-mass';
+  return {
+    usefulLoad,
+    fullTanksPayload,
+    fullFuelKg: fuelKg,
+    leastBurnKg: burnFor(fullTanksPayload.kg),
+    afterBurn: isByLanding ? afterBurn(toTakeOff.kg, burnFor(toTakeOff.kg), fuelKg) : undefined,
+  };
+}
+
+/** Undefined where all fuel would have to be burnt, or more: then no payload of its own can be named. */
+function afterBurn(payloadKg: number, burnKg: number, fuelKg: number): AfterBurn | undefined {
+  return isAtLeast(payloadKg, 0) && !isAtLeast(burnKg, fuelKg)
+    ? { payloadKg, burnKg, leftKg: fuelKg - burnKg }
+    : undefined;
 }
 
 type Limits = Partial<Record<Governing, number | undefined>>;

@@ -214,8 +214,12 @@ interface Naming {
   names: readonly OpenItem[];
 }
 
-/** Items with their names; two of one issue with one identifier are told apart by their kind. */
-function withNames(items: readonly OpenItem[], { issue, at, names }: Naming): OpenItem[] {
+/**
+ * Items with their names for life, in their order; two of one issue with one identifier are told apart by their kind.
+ *
+ * @param naming the issue in which those without a name first stand
+ */
+export function withNames(items: readonly OpenItem[], { issue, at, names }: Naming): OpenItem[] {
   const taken = new Set(items.flatMap(({ item }) => (item === undefined ? [] : [item])));
   return items.map((each) => {
     if (each.item !== undefined) return each;

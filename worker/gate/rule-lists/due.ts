@@ -5,6 +5,7 @@ import { bulletinUnassessed } from '../rules/bulletin-unassessed.ts';
 import { complianceUnshown } from '../rules/compliance-unshown.ts';
 import { directiveOpen } from '../rules/directive-open.ts';
 import { directiveOverdue } from '../rules/directive-overdue.ts';
+import { lifeAgainstBulletin } from '../rules/life-against-bulletin.ts';
 import { lifeClockMissing } from '../rules/life-clock-missing.ts';
 import { lifeExceeded } from '../rules/life-exceeded.ts';
 import { lifeShort } from '../rules/life-short.ts';
@@ -21,6 +22,7 @@ export const DUE_RULES: readonly Rule[] = [
   lifeUnknown,
   lifeClockMissing,
   meterAmbiguous,
+  lifeAgainstBulletin,
   directiveOpen,
   directiveOverdue,
   bulletinUnassessed,

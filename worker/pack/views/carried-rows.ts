@@ -20,7 +20,7 @@ export function carriedRows(context: PackContext): Record<string, string>[] {
   return results.open.before.map((open) => {
     const answer = (visit.carried ?? []).find(({ item }) => item === open.item);
     return {
-      item: itemName(open),
+      item: itemName(context, open),
       text: open.text,
       limit: openUntil(context, open) ?? DASH,
       became: became(context, open, answer),

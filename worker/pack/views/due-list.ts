@@ -46,7 +46,8 @@ export function dueListView(context: PackContext): View {
 
 const dueItems = (context: PackContext) => standing(context, 'due', 'bulletin', 'deferral');
 
-function dueRow({ visit, say }: PackContext, due: OpenDue): Record<string, string> {
+function dueRow(context: PackContext, due: OpenDue): Record<string, string> {
+  const { visit, say } = context;
   const { kind, basis, of, meter, until, done = {} } = due;
   const life = kind === 'due' ? visit.lives?.items.find(({ id }) => id === due.id) : undefined;
   const hours = (value: number | undefined, bound?: Bound): string =>
@@ -54,7 +55,7 @@ function dueRow({ visit, say }: PackContext, due: OpenDue): Record<string, strin
   const landings = (value: number | undefined): string => (value === undefined ? '' : landingsText(value, say));
   const parts = (list: readonly string[]): string => list.filter(Boolean).join('; ') || DASH;
   return {
-    id: itemName(due),
+    id: itemName(context, due),
     item: due.text,
     basis: basis ? say.term(BASES[basis]) : say.words`deferred`,
     last: parts([done.date ? say.date(done.date) : '', hours(done.hours)]),

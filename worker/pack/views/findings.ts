@@ -6,6 +6,7 @@ import type { View } from '../render.ts';
 import { carriedRows } from './carried-rows.ts';
 import { common, sources } from './common.ts';
 import { dueLimit } from './due-limit.ts';
+import { findingName } from './open-items.ts';
 
 const SEVERITIES = {
   airworthiness: phrase`airworthiness`,
@@ -37,7 +38,7 @@ export function findingsView(context: PackContext): View {
     deferred: deferred.map((finding) => deferralRow(context, finding)),
     hasLeft: left.length > 0,
     left: left.map(({ id, text, consequence, disposition, declined }) => ({
-      id,
+      id: findingName(context, id),
       text,
       disposition: `${say.term(DISPOSITIONS[disposition ?? 'open'])}${declined ? `: ${declined.by}, ${say.day(declined.at)}` : ''}`,
       consequence: consequence ?? DASH,
@@ -49,10 +50,11 @@ export function findingsView(context: PackContext): View {
   };
 }
 
-function findingRow({ visit, say }: PackContext, finding: VisitFinding): Record<string, string> {
+function findingRow(context: PackContext, finding: VisitFinding): Record<string, string> {
+  const { visit, say } = context;
   const { id, place, text, severity, disposition, action, closedBy, closedAt, evidence } = finding;
   return {
-    id,
+    id: findingName(context, id),
     place,
     text,
     severity: say.term(SEVERITIES[severity]),
@@ -63,9 +65,10 @@ function findingRow({ visit, say }: PackContext, finding: VisitFinding): Record<
   };
 }
 
-function deferralRow({ visit, say }: PackContext, { id, text, deferral }: VisitFinding): Record<string, string> {
+function deferralRow(context: PackContext, { id, text, deferral }: VisitFinding): Record<string, string> {
+  const { visit, say } = context;
   return {
-    id,
+    id: findingName(context, id),
     text,
     limit:
       dueLimit(visit, { date: deferral?.untilDate, hours: deferral?.untilHours, meter: deferral?.meter }, say) ??
@@ -80,7 +83,8 @@ function deferralRow({ visit, say }: PackContext, { id, text, deferral }: VisitF
 }
 
 /** Cost now against cost if left, so that the owner can decide. */
-function costView({ visit, say }: PackContext): View {
+function costView(context: PackContext): View {
+  const { visit, say } = context;
   const currency = visit.workshop.currency ?? '';
   const money = (amount: number | undefined): string => (amount === undefined ? DASH : say.plain(amount, 0));
   const priced = (visit.findings ?? []).filter(
@@ -90,7 +94,7 @@ function costView({ visit, say }: PackContext): View {
     hasCosts: priced.length > 0,
     currency,
     costs: priced.map(({ id, text, costNow, costIfLeft, consequence }) => ({
-      id,
+      id: findingName(context, id),
       text,
       now: money(costNow),
       left: money(costIfLeft),

@@ -6,6 +6,7 @@ import { DASH, nameOf } from '../people.ts';
 import type { View } from '../render.ts';
 import { common, sources } from './common.ts';
 import { controlRows } from './control-rows.ts';
+import { findingName } from './open-items.ts';
 import { releaserSignature } from './releaser-signature.ts';
 
 const RESULTS = {
@@ -48,13 +49,16 @@ export function inspectionRecordView(context: PackContext): View {
   };
 }
 
-function taskRow({ visit, say }: PackContext, task: Task): Record<string, string> {
+function taskRow(context: PackContext, task: Task): Record<string, string> {
+  const { visit, say } = context;
   return {
     id: task.critical ? `${task.id} ▲` : task.id,
     text: task.text,
     value: task.value ?? '',
     reference: task.reference ?? DASH,
-    result: task.finding ? `${say.term(RESULTS[task.result])}, ${task.finding}` : say.term(RESULTS[task.result]),
+    result: task.finding
+      ? `${say.term(RESULTS[task.result])}, ${findingName(context, task.finding)}`
+      : say.term(RESULTS[task.result]),
     by: nameOf(visit, task.by),
     at: task.at ? `${dateOf(say.local(task.at)).slice(8)}. ${timeOf(say.local(task.at))}` : DASH,
   };

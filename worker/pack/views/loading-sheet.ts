@@ -1,4 +1,7 @@
-import type { CrewFuelCell } from '../../calc/loading/crew-fuel-table.ts';
+import { tanksOf } from '../../calc/fuel.ts';
+import type { Loading } from '../../calc/loading/boundary.ts';
+import type { CrewAboard, CrewFuelCell } from '../../calc/loading/crew-fuel-table.ts';
+import { armOn, type Envelope, type LimitPiece } from '../../calc/loading/envelope.ts';
 import type { LoadingSheet, NamedLoading } from '../../calc/loading-sheet.ts';
 import { cgMm } from '../../calc/mass-moment.ts';
 import { describeLoading } from '../../gate/describe-loading.ts';
@@ -20,6 +23,7 @@ export function loadingSheetView(context: PackContext): View {
     ...common(context),
     ...unitHeads(context),
     hasEnvelope: sheet.envelope !== undefined,
+    hasTanks: tanksOf(context.visit.aircraft).length > 0,
     chart: envelopeChart(context, sheet),
     caption: sheet.loadings.map(({ name }, index) => `${index + 1} ${context.say.term(name.toLowerCase())}`).join(', '),
     loadings: sheet.loadings.map((loading, index) => loadingRow(context, loading, index)),
@@ -55,30 +59,57 @@ const VERDICTS = {
 
 function loadingRow(context: PackContext, { name, path, verdict }: NamedLoading, index: number): View {
   const { say, visit, results } = context;
-  const hasEnvelope = results.loading?.envelope !== undefined;
+  const { envelope, leastPilot } = results.loading ?? {};
+  const hasEnvelope = envelope !== undefined;
   const start = path[0];
   const end = path.at(-1);
+  const hasTanks = tanksOf(visit.aircraft).length > 0;
+  const isInside = verdict.state === 'inside';
   return {
     number: String(index + 1),
     name: say.term(name),
-    aboard: start ? describeLoading(visit, start, say) : DASH,
-    mass: start ? say.number('mass', start.massKg) : DASH,
-    endMass: end ? say.number('mass', end.massKg) : DASH,
-    arms: hasEnvelope && {
-      start: start ? say.number('arm', cgMm(start)) : DASH,
-      end: end ? say.number('arm', cgMm(end)) : DASH,
+    aboard: start ? describeLoading(visit, start, say, leastPilot?.kg) : DASH,
+    mass: start ? loadedMass(context, start) : DASH,
+    burnt: hasTanks && {
+      mass: end ? loadedMass(context, end) : DASH,
+      arm: hasEnvelope && end ? armText(say, end, isInside ? envelope : undefined) : '',
+      hasArm: hasEnvelope,
     },
-    verdict:
-      verdict.state === 'inside' && !hasEnvelope ? say.words`within mass limits` : say.term(VERDICTS[verdict.state]),
+    arms: hasEnvelope && {
+      start: start ? armText(say, start, isInside ? envelope : undefined) : DASH,
+    },
+    verdict: isInside && !hasEnvelope ? say.words`within mass limits` : say.term(VERDICTS[verdict.state]),
   };
 }
 
-function marginLines({ say, visit, results }: PackContext, sheet: LoadingSheet): string[] {
+/** A mass that the aircraft may have is not printed above what it may have. */
+function loadedMass({ say, visit }: PackContext, { massKg }: Loading): string {
+  return say.number('mass', massKg, { bound: say.inward('mass', massKg, { most: visit.aircraft.maximumMassKg }) });
+}
+
+/** A centre of gravity; within an envelope it is printed within its limits at that mass. */
+function armText(say: PackContext['say'], loading: Loading, envelope: Envelope | undefined): string {
+  const armMm = cgMm(loading);
+  const at = (pieces: readonly LimitPiece[] = []): number[] =>
+    pieces
+      .filter(({ fromKg, toKg }) => fromKg <= loading.massKg && loading.massKg <= toKg)
+      .map((piece) => armOn(piece, loading.massKg));
+  const limits = { least: Math.max(...at(envelope?.forward)), most: Math.min(...at(envelope?.aft)) };
+  return say.number('arm', armMm, { bound: say.inward('arm', armMm, limits) });
+}
+
+/** Which way the limit of each side bounds. */
+const BOUNDS = { forward: 'least', aft: 'most', below: 'least', above: 'most' } as const;
+
+function marginLines(context: PackContext, sheet: LoadingSheet): string[] {
+  const { say, visit, results } = context;
   const spread = results.schedule?.expanded?.armMm;
   const lines = (sheet.extremes?.margins ?? []).map(({ side, margin, loading, limit }) => {
     const quantity = side === 'below' || side === 'above' ? 'mass' : 'arm';
-    const place = `${say.measure('mass', loading.massKg)}, ${describeLoading(visit, loading, say)}`;
-    return say.words`Nearest to the ${say.term(side)} limit of ${say.measure(quantity, limit)}: ${say.measure(quantity, margin, { signed: true, extra: 1 })}, at ${place}`;
+    const mass = `${loadedMass(context, loading)}\u00a0${say.unit('mass')}`;
+    const place = `${mass}, ${describeLoading(visit, loading, say, sheet.leastPilot?.kg)}`;
+    const within = say.measure(quantity, margin, { signed: true, extra: 1, bound: 'most' });
+    return say.words`Nearest to the ${say.term(side)} limit of ${say.measure(quantity, limit, { bound: BOUNDS[side] })}: ${within}, at ${place}`;
   });
   return spread === undefined
     ? lines
@@ -94,6 +125,8 @@ function soloLine({ say, visit, regime }: PackContext, { leastPilot: least, enve
   const seat = visit.aircraft.stations.find(({ id }) => id === least.station)?.name ?? '';
   if (least.kg === undefined) return say.words`${seat}: no pilot within the seat’s limit may fly alone`;
   const from = inBrackets(bothSystems(say, 'mass', least.kg, { bound: 'least' }));
+  if (least.governedBy === 'envelope' && tanksOf(visit.aircraft).length === 0)
+    return say.words`${seat}: a pilot from ${from} may fly alone without baggage, by the envelope`;
   if (least.governedBy === 'envelope')
     return say.words`${seat}: a pilot from ${from} may fly alone without baggage, at every fuel content, by the envelope`;
   const why =
@@ -106,28 +139,54 @@ function soloLine({ say, visit, regime }: PackContext, { leastPilot: least, enve
 }
 
 function table({ say, visit }: PackContext, sheet: LoadingSheet): View {
+  const hasTanks = tanksOf(visit.aircraft).length > 0;
   const places = visit.aircraft.stations.filter(({ kind }) => kind === 'baggage');
   const { maximumMassKg, maximumLandingMassKg = maximumMassKg } = visit.aircraft;
   return {
     hasBaggage: places.length > 0,
     order:
-      places.length > 1
-        ? say.words`Baggage places are filled in this order: ${places.map(({ name }) => name).join(', ')}; every lesser amount is allowed too.`
-        : '',
+      places.length > MOST_LISTED
+        ? say.words`Baggage places are filled in the order of the stations on the cockpit card; every lesser amount is allowed too.`
+        : places.length > 1
+          ? say.words`Baggage places are filled in this order: ${places.map(({ name }) => name).join(', ')}; every lesser amount is allowed too.`
+          : '',
     landing:
       maximumLandingMassKg < maximumMassKg
-        ? say.words`Above ${say.measure('mass', maximumLandingMassKg, { bound: 'most' })}, the maximum landing mass, fuel must be burnt before landing.`
+        ? say.words`These loads may take off. Above ${say.measure('mass', maximumLandingMassKg, { bound: 'most' })}, the maximum landing mass, the excess must be burnt before landing, and the reserve of fuel be left.`
         : '',
-    fuelHeads: sheet.table.usableL.map((usable) => say.number('volume', usable, { bound: 'most' })),
+    fuelHeads: hasTanks
+      ? sheet.table.usableL.map((usable) => say.number('volume', usable, { bound: 'most' }))
+      : [places.length > 0 ? say.words`Baggage` : say.words`Allowed`],
     rows: sheet.table.rows.map(({ aboard, eachKg, cells }) => ({
-      crew:
-        aboard === 'solo'
-          ? say.words`Pilot alone, ${say.number('mass', eachKg)}`
-          : say.words`Two, each ${say.number('mass', eachKg)}`,
-      cells: cells.map((cell) => cellText(say, cell, places.length > 0)),
+      crew: crewText(say, aboard, say.number('mass', eachKg)),
+      // Without a tank every share of fuel is the same: one column says it.
+      cells: (hasTanks ? cells : cells.slice(0, 1)).map((cell) => cellText(say, cell, places.length > 0)),
     })),
     hasRows: sheet.table.rows.length > 0,
+    crews: crewSeats(visit, sheet, say),
   };
+}
+
+/** As many places as are listed by name in a sentence. */
+const MOST_LISTED = 4;
+
+function crewText(say: PackContext['say'], aboard: CrewAboard, each: string): string {
+  if (aboard === 'solo') return say.words`Pilot alone, ${each}`;
+  return aboard === 'two' ? say.words`Two, each ${each}` : say.words`All seats, each ${each}`;
+}
+
+/** Who sits where, once there are more seats than the crews of the table fill. */
+function crewSeats({ aircraft }: PackContext['visit'], { table }: LoadingSheet, say: PackContext['say']): string {
+  const nameOf = (id: string): string => aircraft.stations.find((station) => station.id === id)?.name ?? id;
+  const of = (crew: CrewAboard): string[] =>
+    table.seats.find(({ aboard }) => aboard === crew)?.stations.map(nameOf) ?? [];
+  const [[pilot], [first, second]] = [of('solo'), of('two')];
+  const seats = aircraft.stations.filter(({ kind }) => kind === 'pilot' || kind === 'passenger');
+  if (pilot === undefined || Math.max(seats.length, aircraft.seats) <= 2) return '';
+  const alone = say.words`Pilot alone: ${pilot}, with every other seat empty.`;
+  return first === undefined || second === undefined
+    ? alone
+    : `${alone} ${say.words`Two: ${first} and ${second}, with every other seat empty.`}`;
 }
 
 const REFUSALS = {

@@ -68,6 +68,7 @@ function workLines(context: PackContext, of: Product): string[] {
   const parts = partsFitted(context).join('; ');
   const closed = closedSince(context);
   return [
+    sentence(visit.visit.summary),
     ...inspection,
     ...(modifications ? [say.words`Modifications: ${modifications}.`] : []),
     ...(findings.length > 0 ? [say.words`Rectified: ${findings.join(' ')}`] : []),

@@ -1,11 +1,15 @@
 import { totalHours } from '../../calc/total-hours.ts';
+import { countedName } from '../../visit/meter-name.ts';
 import type { PackContext } from '../context.ts';
 
-/** Total time of each product at release, with how its meter counts. */
-export function meterRows({ visit, say }: PackContext): { of: string; basis: string; hours: string }[] {
-  return (visit.meters?.readings ?? []).map((meter) => ({
-    of: say.term(`${meter.of[0]?.toUpperCase()}${meter.of.slice(1)}`),
-    basis: say.term(meter.basis),
-    hours: `${say.plain(totalHours(meter), 1)} h`,
-  }));
+/** Total time by each meter at release, with how it counts. */
+export function meterRows({ visit, say }: PackContext): { name: string; hours: string }[] {
+  const readings = visit.meters?.readings ?? [];
+  return readings.map((meter) => {
+    const name = countedName(readings, meter, say);
+    return {
+      name: `${name[0]?.toUpperCase()}${name.slice(1)}`,
+      hours: `${say.plain(totalHours(meter), 1)} h`,
+    };
+  });
 }

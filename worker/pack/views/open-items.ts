@@ -1,5 +1,8 @@
-import type { OpenItem } from '../../calc/open-items/open-item.ts';
+import { withNames } from '../../calc/open-items/carry-over.ts';
+import { isSame, type OpenItem } from '../../calc/open-items/open-item.ts';
 import type { PackContext } from '../context.ts';
+import { numberOf } from '../pack-number.ts';
+import { DASH } from '../people.ts';
 import { landingsText } from './counts.ts';
 import { dueLimit, eitherOf } from './due-limit.ts';
 
@@ -15,10 +18,26 @@ export function heldOver({ results }: PackContext, ...kinds: Kind[]): OpenItem[]
   return results.open.held.filter(({ kind }) => kinds.includes(kind));
 }
 
-/** The name that a reader finds an item by: in the pack in which it first stands, its identifier in the record. */
-export function itemName({ item, id }: OpenItem): string {
-  return item ?? id;
+/**
+ * The name that a reader finds an item by, for the life of the aircraft. What first stands in a draft has none yet, and what a correction
+ * brings is told apart from what stood in the issue before only by the archive: there it is its identifier in the record.
+ */
+export function itemName({ results, identity }: PackContext, open: OpenItem): string {
+  if (open.item !== undefined || identity.pack === DASH || identity.issue !== '1') return open.item ?? open.id;
+  const { standing: all } = results.open;
+  const index = all.findIndex((other) => other.item === undefined && isSame(other, open) && other.id === open.id);
+  const naming = { issue: numberOf(identity.pack), at: identity.issuedAt, names: [] };
+  return withNames(all, naming)[index]?.item ?? open.id;
 }
+
+/** The name of a finding of the record: as an open item where it stands open, else its identifier. */
+export function findingName(context: PackContext, id: string): string {
+  const open = standing(context, 'deferral', 'watch').find((item) => item.id === id && !isHeld(context, item));
+  return open ? itemName(context, open) : id;
+}
+
+/** What an earlier pack calls so, and this record has no entry for. */
+const isHeld = ({ results }: PackContext, item: OpenItem): boolean => results.open.held.includes(item);
 
 /** By when something that stands open is to be done, on whichever clock comes first; undefined where nobody set a limit. */
 export function openUntil(
@@ -34,6 +53,8 @@ export function limitationTexts(context: PackContext): string[] {
   const { say } = context;
   return [
     ...standing(context, 'limitation').map(({ text }) => text),
-    ...heldOver(context, 'test').map((open) => say.words`Flight test owed since ${itemName(open)}: ${open.text}`),
+    ...heldOver(context, 'test').map(
+      (open) => say.words`Flight test owed since ${itemName(context, open)}: ${open.text}`,
+    ),
   ];
 }

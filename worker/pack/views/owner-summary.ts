@@ -1,12 +1,13 @@
+import { tanksOf } from '../../calc/fuel.ts';
 import type { OpenItem } from '../../calc/open-items/open-item.ts';
 import { namedMeter } from '../../calc/open-items/stands-open.ts';
 import type { PackContext } from '../context.ts';
 import { nextDue } from '../next-due.ts';
-import { DASH } from '../people.ts';
 import type { View } from '../render.ts';
 import { bothSystems } from './both-systems.ts';
 import { common, sources } from './common.ts';
-import { heldOver, itemName, limitationTexts, openUntil } from './open-items.ts';
+import { findingName, heldOver, itemName, limitationTexts, openUntil } from './open-items.ts';
+import { ownerAnswer } from './owner-answer.ts';
 import { loadLimitRows, massLimitRows } from './pilot-limits.ts';
 import { sentence } from './sentence.ts';
 import { closedSince, rectified } from './work-done.ts';
@@ -30,13 +31,13 @@ export function ownerSummaryView(context: PackContext): View {
   const due = nextDue(context, context.identity.issuedAt).slice(0, MOST_DUE);
   return {
     ...common(context),
-    answer: released
-      ? say.words`${visit.aircraft.registration} is released by ${released.releasedBy.name} (${released.releasedBy.authorisation ?? DASH}) for the work described, within its limits and the limitations below.`
-      : say.words`${visit.aircraft.registration} is not released. Do not fly on this paper.`,
+    answer: ownerAnswer(context, limitations.length > 0),
     limitations,
     hasLimitations: limitations.length > 0,
     hasSchedule: schedule !== undefined,
     use: released ? say.words`Use these; take older cards out of the aircraft` : say.words`A draft: do not use`,
+    hasTanks: tanksOf(visit.aircraft).length > 0,
+    hasPropeller: visit.aircraft.engine !== undefined || visit.aircraft.propeller !== undefined,
     hasEnvelope: loading?.envelope !== undefined,
     limits: limitRows(context),
     modifications: (visit.modifications ?? []).map(({ id, title, supplement }) => ({
@@ -45,19 +46,20 @@ export function ownerSummaryView(context: PackContext): View {
       read: supplement ? say.words`Read ${supplement.text}.` : say.words`Nothing changes for the pilot.`,
     })),
     hasModifications: (visit.modifications ?? []).length > 0,
+    work: sentence(visit.visit.summary),
     weighing: visit.weighing ? say.words`Weighed.` : '',
     inspection: visit.inspection
       ? say.words`${visit.inspection.kind} done, ${visit.inspection.tasks.length} tasks.`
       : say.words`No inspection in this visit.`,
     watch: [
       ...watch.map((finding) => ({
-        id: finding.id,
+        id: findingName(context, finding.id),
         text: `${finding.place}: ${sentence(finding.text)}`,
         what: watchLine(context, finding),
         consequence: finding.consequence ? say.words`If it is left: ${sentence(finding.consequence)}` : '',
       })),
       ...held.map((open) => ({
-        id: itemName(open),
+        id: itemName(context, open),
         text: sentence(open.text),
         what: open.kind === 'watch' ? sentence(say.words`Keep an eye on it`) : toBeDone(context, open),
         consequence: '',

@@ -1,5 +1,6 @@
 import { tanksOf } from '../../calc/fuel.ts';
 import type { Governing } from '../../calc/loading/load-limits.ts';
+import type { Bound } from '../../units/print.ts';
 import { phrase } from '../../words/words.ts';
 import type { PackContext } from '../context.ts';
 import { type BothSystems, bothSystems } from './both-systems.ts';
@@ -51,7 +52,7 @@ export function loadLimitRows(context: PackContext): LimitRow[] {
     row(
       hasTanks ? say.words`Crew, baggage and fuel together` : say.words`Crew and baggage together`,
       bothSystems(say, 'mass', usefulLoad.kg, MOST),
-      governedBy(context, usefulLoad.governedBy),
+      usefulLoadNote(context),
     ),
     ...(hasTanks
       ? [
@@ -82,22 +83,46 @@ export function leastPilotRows({ visit, results, say }: PackContext): LimitRow[]
   return [row(say.words`Least solo pilot`, measure, [seat, why].filter(Boolean).join(', '))];
 }
 
-/** The limit that a payload meets first, and what has to be burnt before landing with it. */
+/** The limit that the useful load meets first. */
+export function usefulLoadNote(context: PackContext): string {
+  const { results, say, visit } = context;
+  const { governedBy: governing } = results.loading?.limits.usefulLoad ?? {};
+  if (governing === undefined) return '';
+  const isToLand = governing === 'landing-mass' && tanksOf(visit.aircraft).length > 0;
+  return isToLand ? say.words`${governedBy(context, governing)}, to land at once` : governedBy(context, governing);
+}
+
+/** The limit that a payload meets first; where that is the landing mass, what may take off beyond it, and what has to be burnt then. */
 export function fullTanksNote(context: PackContext): string {
   const { results, say } = context;
   const { loading } = results;
   if (!loading) return '';
-  const { fullTanksPayload, leastBurnKg } = loading.limits;
+  const { fullTanksPayload } = loading.limits;
   const governing = governedBy(context, fullTanksPayload.governedBy);
-  if (fullTanksPayload.kg < 0) return say.words`${governing}: full tanks alone are too much`;
-  return leastBurnKg > 0 ? `${governing}. ${burnText(context, leastBurnKg)}` : governing;
+  if (fullTanksPayload.governedBy === 'landing-mass') return `${landingNote(context, governing)}. ${burnText(context)}`;
+  return fullTanksPayload.kg < 0 ? say.words`${governing}: full tanks alone are too much` : governing;
 }
 
-/** In kilograms and, as tanks are read, in volume: by the lightest fuel aboard, so that the volume is never too little. */
-function burnText({ visit, say }: PackContext, leastBurnKg: number): string {
-  const density = Math.min(...tanksOf(visit.aircraft).map(({ densityKgPerL }) => densityKgPerL));
-  const [mass, volume] = [say.measure('mass', leastBurnKg, LEAST), say.measure('volume', leastBurnKg / density, LEAST)];
-  return say.words`Burn at least ${mass} (${volume}) before landing`;
+function landingNote({ results, say }: PackContext, governing: string): string {
+  return (results.loading?.limits.fullTanksPayload.kg ?? 0) < 0
+    ? say.words`${governing}: with full tanks it cannot land at once, even without load`
+    : say.words`${governing}, to land at once with full tanks`;
+}
+
+/**
+ * In kilograms and, as tanks are read, in volume: what is burnt by the lightest fuel aboard and what is left by the heaviest, so that
+ * neither volume flatters.
+ */
+function burnText({ visit, results, say }: PackContext): string {
+  const beyond = results.loading?.limits.afterBurn;
+  if (!beyond) return say.words`More only if as much fuel is burnt before landing, and the reserve is left`;
+  const densities = tanksOf(visit.aircraft).map(({ densityKgPerL }) => densityKgPerL);
+  const fuel = (kg: number, densityKgPerL: number, bound: Bound): string =>
+    `${say.measure('mass', kg, { bound })} (${say.measure('volume', kg / densityKgPerL, { bound })})`;
+  const payload = say.measure('mass', beyond.payloadKg, MOST);
+  const burnt = fuel(beyond.burnKg, Math.min(...densities), 'least');
+  const left = fuel(beyond.leftKg, Math.max(...densities), 'most');
+  return say.words`To take off with up to ${payload}, plan to burn at least ${burnt} before landing; at most ${left} of usable fuel is left then`;
 }
 
 export function governedBy({ say }: PackContext, governing: Governing): string {

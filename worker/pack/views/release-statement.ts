@@ -31,7 +31,7 @@ export function releaseStatementView(context: PackContext): View {
     hasDeferred: deferred.length > 0,
     deferred: deferred.map((open) => {
       const limit = openUntil(context, open) ?? say.words`NO LIMIT`;
-      return say.words`${itemName(open)}, ${open.text}: to be done by ${limit}`;
+      return say.words`${itemName(context, open)}, ${open.text}: to be done by ${limit}`;
     }),
     hazard: released
       ? say.words`The releasing person stated to know of no condition of the aircraft that endangers flight.`

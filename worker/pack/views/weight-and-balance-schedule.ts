@@ -8,7 +8,7 @@ import type { View } from '../render.ts';
 import { type BothSystems, bothSystems } from './both-systems.ts';
 import { unitHeads } from './change-rows.ts';
 import { common, sources } from './common.ts';
-import { fullTanksNote, governedBy } from './pilot-limits.ts';
+import { fullTanksNote, usefulLoadNote } from './pilot-limits.ts';
 import { releaserSignature } from './releaser-signature.ts';
 import { stationRows } from './station-rows.ts';
 
@@ -70,7 +70,7 @@ function headFigures(context: PackContext, schedule: Schedule): View {
     emptyCap: bothSystems(say, 'mass', aircraft.maximumEmptyMassKg, MOST),
     emptyRange: emptyRange(context),
     usefulLoad: bothSystems(say, 'mass', schedule.usefulLoadKg, MOST),
-    usefulLoadNote: results.loading ? governedBy(context, results.loading.limits.usefulLoad.governedBy) : '',
+    usefulLoadNote: usefulLoadNote(context),
     fullFuelPayload: bothSystems(say, 'mass', results.loading?.limits.fullTanksPayload.kg, MOST),
     fullFuelNote: fullTanksNote(context),
     payloadRule: payloadLine(context, schedule.massKg),

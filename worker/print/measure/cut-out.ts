@@ -57,10 +57,10 @@ interface Card {
   head: readonly Strip[];
 }
 
-/** `card 1 of 2`; nothing where there is one. */
+/** Which of several it is, and that no one of them has all: a limit may stand on another. Nothing where there is one. */
 function numbered(index: number, count: number, inside: Setting, flow: Flow): Strip[] {
   if (count === 1) return [];
-  const text = inside.words`card ${index + 1} of ${count}`;
+  const text = inside.words`card ${index + 1} of ${count}; complete only with all ${count} cards`;
   return spaced(flow([{ name: 'p', attributes: {}, classes: new Set(), children: [text] }], inside), NUMBER_GAP_PT, 0);
 }
 
