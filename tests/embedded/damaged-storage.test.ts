@@ -1,5 +1,6 @@
 import { readdirSync, readFileSync, rmSync, statSync, truncateSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { DatabaseSync } from 'node:sqlite';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import type { VisitRecord } from '../../worker/client/client.ts';
 import { bytesAt, digestOf, filesUnder } from '../../worker/embedded/moving/folder.ts';
@@ -109,4 +110,43 @@ test('a damaged ledger is said as damage, named by scrub and export, and stops n
   const out = join(edition.folder, 'rest');
   expect((await run('export', '--out', out)).stdout).toContain('DAMAGED: the ledger of Q-TRN is damaged');
   expect(filesUnder(out)).toContain('aircraft/Q-DEU/packs/Q-DEU-P1-1/pack.pdf');
+});
+
+/** Changes rows of every ledger of a storage that is not served. */
+function inLedgers(storage: string, statement: string): void {
+  const folder = join(storage, 'objects/slipmark-Ledger');
+  for (const name of readdirSync(folder).filter((file) => /^[0-9a-f]+\.sqlite$/.test(file))) {
+    const database = new DatabaseSync(join(folder, name));
+    const hasPacks = database.prepare(`SELECT 1 FROM sqlite_master WHERE name = 'packs'`).all().length > 0;
+    if (hasPacks) database.exec(statement);
+    database.close();
+  }
+}
+
+test('rows that were changed on the disk are named by scrub and export, and a record is brought back', async () => {
+  await edition.close();
+  edition = await openEdition('first-edition', 20_187, (storage) => {
+    inLedgers(storage, `UPDATE visits SET record = replace(record, '"tare"', '"tear"') WHERE visit = 'weighing'`);
+    inLedgers(storage, `UPDATE packs SET summary = replace(summary, 'Rufus', 'Rofus') WHERE pack = 'Q-WGT-P1-2'`);
+    inLedgers(storage, `UPDATE packs SET supersededBy = NULL WHERE pack = 'Q-WGT-P1-1'`);
+  });
+  const scrubbed = await run('scrub');
+  expect(scrubbed.code, scrubbed.stderr).toBe(1);
+  const record = 'the record of visit weighing of Q-WGT is damaged';
+  const rows = [
+    'Q-WGT-P1-1 of Q-WGT is not what the chain says',
+    'releasedBy in the list of packs of the aircraft is not what Q-WGT-P1-2 was sealed with',
+  ];
+  const found = (scrubbed.stdout.match(/DAMAGED: .*/g) ?? []).map((line) =>
+    line.replace(/^DAMAGED: |: slipmark.*/g, ''),
+  );
+  expect(found.sort()).toEqual([...rows, record].sort());
+  const out = join(edition.folder, 'without-record');
+  expect((await run('export', '--out', out)).stdout).toContain(`DAMAGED: ${record} in the service`);
+  expect(filesUnder(out)).toContain(`${WEIGHED}/pack.pdf`);
+  expect(filesUnder(out)).not.toContain('aircraft/Q-WGT/visits/weighing.json');
+  expect((await run('import', edition.exported)).stdout).toContain(
+    'Q-WGT: the record of visit weighing was damaged, and was brought back',
+  );
+  expect((await run('scrub')).stdout.match(/DAMAGED/g)).toHaveLength(rows.length);
 });

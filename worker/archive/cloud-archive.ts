@@ -12,6 +12,7 @@ import type {
   Readiness,
   SealFacts,
 } from './archive.ts';
+import { damageIn } from './damaged-row.ts';
 import { keepBlob, storedAt } from './keep-blob.ts';
 import type { LedgerCalls } from './ledger/ledger-calls.ts';
 import { NO_LEDGER } from './ledger/no-ledger.ts';
@@ -64,9 +65,12 @@ export class CloudArchive implements Archive {
   ): Promise<Reached<T>> {
     const outcome = await reached(
       async () => ask(mayBegin || (await this.#machine.hasObject(className, id))),
-      (error) => isOurFault(error) && !IS_DAMAGED.test(error.message),
+      (error) => isOurFault(error) && !IS_DAMAGED.test(error.message) && !damageIn(error.message),
     );
     if (outcome.ok || outcome.reason === 'damaged') return outcome;
+    const row = damageIn(outcome.cause);
+    if (row)
+      return { ok: false, reason: 'damaged', what: `${row.what}, ${name}: ${className}/${id}`, remedy: row.remedy };
     const isDamaged =
       IS_DAMAGED.test(outcome.cause) || (await this.#machine.isDamaged(className, id).catch(() => false));
     return isDamaged ? { ok: false, reason: 'damaged', what: `${name}: ${className}/${id}` } : outcome;

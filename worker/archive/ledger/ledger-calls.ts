@@ -162,12 +162,17 @@ export interface Aftermath {
   corrected: KeptPack[];
 }
 
-/** A visit among the packs of its aircraft. */
-export interface VisitAmongPacks {
-  kept: KeptVisit | null;
+/** Where a visit stands among the packs of its aircraft, without its record. */
+export interface PacksAround {
+  state: VisitState | null;
   /** The newest issue of every pack before that of the visit, and after it, the oldest first. */
   before: KeptPack[];
   after: KeptPack[];
+}
+
+/** A visit among the packs of its aircraft. */
+export interface VisitAmongPacks extends Pick<PacksAround, 'before' | 'after'> {
+  kept: KeptVisit | null;
   /** Where the next pack of this visit would stand. */
   place: PackPlace;
 }
@@ -237,6 +242,8 @@ export interface LedgerCalls {
   visit(visit: string): Promise<KeptVisit | null>;
   visits(page: PageRequest): Promise<Page<VisitState>>;
   keep(request: KeepVisit): Promise<KeepOutcome>;
+  /** Whoever writes a record anew need not have the one that stands. */
+  packsAround(visit: string): Promise<PacksAround>;
   /** Writes nothing. */
   visitAmongPacks(registration: string, visit: string): Promise<VisitAmongPacks>;
   /** The same once it is its turn to be sealed. The turn is given back by `commit` or `leaveTurn`, and ends by itself after a while. */

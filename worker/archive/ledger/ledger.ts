@@ -58,7 +58,7 @@ export class Ledger extends DurableObject<Bindings> implements Calls.LedgerCalls
   }
 
   async visit(visit: string): Promise<Calls.KeptVisit | null> {
-    return visits.visitAt(this.#sql, visit);
+    return visits.wholeVisitAt(this.#sql, visit);
   }
 
   async visits(page: PageRequest): Promise<Page<Calls.VisitState>> {
@@ -66,7 +66,7 @@ export class Ledger extends DurableObject<Bindings> implements Calls.LedgerCalls
   }
 
   async keep(request: Calls.KeepVisit): Promise<Calls.KeepOutcome> {
-    return this.#record((): Decision<Calls.KeepOutcome> => {
+    const outcome = await this.#record((): Decision<Calls.KeepOutcome> => {
       const { visit, record, recordSha256, expected, actor, at } = request;
       const kept = visits.stateAt(this.#sql, visit);
       const isSame = kept?.recordSha256 === recordSha256 && expected.kind !== 'absent';
@@ -82,9 +82,16 @@ export class Ledger extends DurableObject<Bindings> implements Calls.LedgerCalls
       };
       return { event: eventBy(actor, 'visit-kept', at, body), change };
     });
+    if (outcome.kind === 'unchanged') await visits.mendRecord(this.#sql, request);
+    return outcome;
+  }
+
+  async packsAround(visit: string): Promise<Calls.PacksAround> {
+    return { state: visits.stateAt(this.#sql, visit), ...packs.aroundVisit(this.#sql, visit) };
   }
 
   async visitAmongPacks(registration: string, visit: string): Promise<Calls.VisitAmongPacks> {
+    await visits.wholeVisitAt(this.#sql, visit);
     return this.#among(registration, visit);
   }
 
@@ -95,6 +102,7 @@ export class Ledger extends DurableObject<Bindings> implements Calls.LedgerCalls
   }
 
   async visitToSeal(registration: string, visit: string): Promise<Calls.VisitToSeal> {
+    await visits.wholeVisitAt(this.#sql, visit);
     while (this.#sealing.held) await this.#sealing.held;
     // Without another wait: whoever waited beside this one finds the turn taken.
     const among = this.#among(registration, visit);

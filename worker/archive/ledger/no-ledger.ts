@@ -6,6 +6,7 @@ export const NO_LEDGER: LedgerCalls = {
   overview: async () => ({ visits: 0, packs: 0, newest: null, head: { seq: 0, digest: GENESIS } }),
   visit: async () => null,
   visits: async () => ({ items: [], next: null }),
+  packsAround: async () => ({ state: null, before: [], after: [] }),
   visitAmongPacks: async (registration, visit) => visitOfNone(registration, visit),
   visitToSeal: async (registration, visit) => ({ ...visitOfNone(registration, visit), turn: null }),
   leaveTurn: async () => undefined,

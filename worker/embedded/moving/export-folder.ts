@@ -113,9 +113,11 @@ async function writeAircraft(exporting: Export, read: ReadAircraft): Promise<voi
   for (const pack of read.packs) packs.push(await writePack(exporting, read, pack));
   const visits: AircraftFile['visits'] = [];
   for (const { record, ...state } of read.visits) {
-    folder.write(PLACES.visit(registration, state.visit), record);
+    if (record === null)
+      exporting.damaged.push(`the record of visit ${state.visit} of ${registration} is damaged in the service`);
+    else folder.write(PLACES.visit(registration, state.visit), record);
     const original = (sha256: string) => client.getAttachmentFile({ sha256 });
-    const attachments = await writeAttachments(exporting, at, JSON.parse(record), original);
+    const attachments = await writeAttachments(exporting, at, JSON.parse(record ?? '{}'), original);
     visits.push({ ...state, attachments });
   }
   const aircraft: AircraftFile = { format: FORMAT, registration, visits, packs };
