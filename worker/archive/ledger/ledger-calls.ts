@@ -102,7 +102,7 @@ export type CommitOutcome =
   | { kind: 'sealed'; pack: KeptPack }
   | { kind: 'already-released'; pack: KeptPack }
   | { kind: 'moved' }
-  /** The ledger has an entry of a later moment than this one. */
+  /** The ledger has an entry of a later moment than this one, at any place of its chain. */
   | { kind: 'clock-behind'; lastAt: string }
   | { kind: 'key-reused' };
 

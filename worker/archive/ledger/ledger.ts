@@ -5,7 +5,7 @@ import type { PackPlace } from '../../pipeline.ts';
 import { hasTables, migrate } from '../migrate.ts';
 import type { Page, PageRequest } from '../page.ts';
 import { turns } from '../turn.ts';
-import { append, type Event, entriesAfter, entryAfter, eventBy, headOf, lastEntryAt } from './chain.ts';
+import { append, type Event, entriesAfter, entryAfter, eventBy, headOf, latestEntryAt } from './chain.ts';
 import type * as Calls from './ledger-calls.ts';
 import { LEDGER_MIGRATIONS } from './ledger-migrations.ts';
 import * as links from './links-table.ts';
@@ -129,7 +129,7 @@ export class Ledger extends DurableObject<Bindings> implements Calls.LedgerCalls
       const placeNow = packs.placeFor(this.#sql, summary.registration, place.visit);
       if (kept?.version !== version || !isSamePlace(place, placeNow)) return { answer: { kind: 'moved' } };
       if (isKeyTaken) return { answer: { kind: 'key-reused' } };
-      const lastAt = lastEntryAt(this.#sql) ?? at;
+      const lastAt = latestEntryAt(this.#sql) ?? at;
       if (Date.parse(at) < Date.parse(lastAt)) return { answer: { kind: 'clock-behind', lastAt } };
       // The changes that people wrote down one by one have their digest here, once they are kept.
       const body = { pack: place.pack, visit: place.visit, version, ...digests, entriesSha256: null };

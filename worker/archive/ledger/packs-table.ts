@@ -1,6 +1,6 @@
 import type { PackPlace } from '../../pipeline.ts';
 import { type Page, type PageRequest, pageOf } from '../page.ts';
-import type { Aftermath, CommitPack, KeptPack, VisitAmongPacks, Withdrawal } from './ledger-calls.ts';
+import type { Aftermath, ChainEntry, CommitPack, KeptPack, VisitAmongPacks, Withdrawal } from './ledger-calls.ts';
 
 type Row = Omit<KeptPack, 'summary' | 'withdrawal' | 'isShared'> & {
   summary: string;
@@ -41,12 +41,15 @@ export function newestPack(sql: SqlStorage): KeptPack | null {
 
 /** What became of a pack since it was sealed. */
 export function aftermathOf(sql: SqlStorage, { summary }: KeptPack): Aftermath {
-  const { number, pack, issuedAt } = summary;
+  const { number, pack } = summary;
   const newest = newestPack(sql);
   const sealedSince = 'rowid > (SELECT rowid FROM packs WHERE pack = ?)';
-  const withdrawnSince = `json_extract(withdrawal, '$.at') > ?`;
-  const where = `WHERE number < ? AND supersededBy IS NULL AND (${sealedSince} OR ${withdrawnSince}) ORDER BY number`;
-  const corrected = packsWhere(sql, where, number, pack, issuedAt);
+  // What came after follows from the chain: a moment is earlier than it should be while the clock is back.
+  const entryOf = (kind: ChainEntry['kind'], name: string) =>
+    `(SELECT max(seq) FROM chain WHERE kind = '${kind}' AND instr(body, '"pack":"' || ${name} || '"') > 0)`;
+  const withdrawnSince = `withdrawal IS NOT NULL AND ${entryOf('pack-withdrawn', 'packs.pack')} > ${entryOf('pack-sealed', '?')}`;
+  const where = `WHERE number < ? AND supersededBy IS NULL AND (${sealedSince} OR (${withdrawnSince})) ORDER BY number`;
+  const corrected = packsWhere(sql, where, number, pack, pack);
   return { later: newest && newest.summary.number > number ? newest : null, corrected };
 }
 
