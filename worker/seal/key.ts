@@ -66,6 +66,9 @@ export async function publicSealKey({ kty, crv, x }: { kty: string; crv: string;
   return { kid: await calculateJwkThumbprint(jwk), publicJwk: JSON.stringify(jwk) };
 }
 
+/** Whether a key was made here. Of one that was taken over from an earlier deployment the private half stayed there. */
+export const isOwnKey = ({ wrapped }: Pick<WrappedKey, 'wrapped'>): boolean => wrapped !== '';
+
 /** The published keys of a workshop (RFC 7517). */
 export function keySet(keys: readonly Omit<WrappedKey, 'wrapped'>[]): JSONWebKeySet {
   return {

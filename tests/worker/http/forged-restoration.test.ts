@@ -1,3 +1,4 @@
+import { runInDurableObject } from 'cloudflare:test';
 import { env } from 'cloudflare:workers';
 import { calculateJwkThumbprint, exportJWK, generateKeyPair } from 'jose';
 import { describe, expect, test } from 'vitest';
@@ -9,7 +10,8 @@ import { sha256 } from '../../../worker/pack/digest.ts';
 import * as pipeline from '../../../worker/pipeline.ts';
 import { sealFile } from '../../../worker/seal/seal.ts';
 import { sampleFile } from '../../seal/sample-file.ts';
-import { type TestService, testService } from '../service.ts';
+import type { SmallRecord } from '../pipeline-double.ts';
+import { keep, type TestService, testService } from '../service.ts';
 
 const AIRCRAFT = '/v1/aircraft/Q-WGT';
 const AT = '2026-11-10T12:00:00.000Z';
@@ -229,3 +231,105 @@ describe('a restoration with a seal of one’s own', () => {
     expect(kept).not.toContain(`sha256/${service.workshop}/${await sha256(stray)}`);
   });
 });
+
+/** Makes of a pack that was restored what the first edition made of it: its files lie where those of all workshops lay. */
+async function asOfFirstEdition({ workshop }: TestService): Promise<void> {
+  const prefix = `sha256/${workshop}/`;
+  for (const { key } of (await env.BLOBS.list({ prefix })).objects) {
+    const bytes = (await (await env.BLOBS.get(key))?.bytes()) ?? new Uint8Array();
+    await env.BLOBS.put(`sha256/${key.slice(prefix.length)}`, bytes);
+    await env.BLOBS.delete(key);
+  }
+  const ledger = env.LEDGER.get(env.LEDGER.idFromName(`${workshop}/Q-WGT`));
+  await runInDurableObject(ledger, (_, { storage }) => void storage.sql.exec('UPDATE packs SET isShared = 1'));
+}
+
+describe('a restoration of the first edition, with a seal of one’s own', () => {
+  const PACK = '/v1/packs/Q-WGT-P1-1';
+
+  async function forgedThen() {
+    const victim = await victimsFile();
+    const { service, restore } = await forger();
+    const record = attached(victim.digest);
+    expect((await restore({ record })).status).toBe(201);
+    await asOfFirstEdition(service);
+    // The first edition let documents show what was not brought.
+    const html = OWN_PAGE.replace(
+      '</header>',
+      `</header><figure><img src="attachments/${victim.digest}" alt="x"></figure>`,
+    );
+    const documents = utf8(JSON.stringify([{ id: 'owner-summary', title: 'Summary', html }]));
+    const documentsSha256 = await sha256(documents);
+    await env.BLOBS.put(`sha256/${documentsSha256}`, documents);
+    const ledger = env.LEDGER.get(env.LEDGER.idFromName(`${service.workshop}/Q-WGT`));
+    await runInDurableObject(
+      ledger,
+      (_, { storage }) => void storage.sql.exec('UPDATE packs SET documentsSha256 = ?', documentsSha256),
+    );
+    return { service, victim, record };
+  }
+
+  test('opens no file of another: neither with an address of the pack nor by a link', async () => {
+    const { service, victim } = await forgedThen();
+    const made = await service.call(`${PACK}/links`, { method: 'POST', body: { audience: 'owner' } });
+    const { pathname } = new URL((await made.json<{ url: string }>()).url);
+    const before = [`${PACK}/attachments/${victim.digest}`, `${PACK}/record.json`, `${PACK}/pack.pdf`];
+    for (const path of [...before, `${pathname}/documents/attachments/${victim.digest}`])
+      expect((await service.call(path)).status, path).toBe(500);
+    // Nor once its own files are there again.
+    for (const { name, sha256: digest } of await filesOf(service)) {
+      const bytes = (await (await env.BLOBS.get(`sha256/${digest}`))?.bytes()) ?? new Uint8Array();
+      if (name !== 'attachment') await service.call(`${PACK}/files/${digest}`, { method: 'PUT', body: bytes });
+    }
+    expect((await service.call(`${PACK}/record.json`)).status).toBe(200);
+    for (const path of [`${PACK}/attachments/${victim.digest}`, `${pathname}/documents/attachments/${victim.digest}`])
+      expect((await service.call(path)).status, path).toBeGreaterThanOrEqual(400);
+  });
+
+  test('has its files again once they are brought again: each is said to be missing, with what to do', async () => {
+    const { service, restore } = await forger();
+    expect((await restore({})).status).toBe(201);
+    await asOfFirstEdition(service);
+    const answer = await service.call(`${PACK}/record.json`);
+    expect(await answer.json()).toMatchObject({
+      type: '/problems/damaged',
+      detail: expect.stringContaining('slipmark import'),
+    });
+    const files = await filesOf(service);
+    expect(files.map(({ name, state }) => `${name} ${state}`)).toEqual(
+      ['pack.pdf', 'record.json', 'manifest.json', 'documents.json'].map((name) => `${name} missing`),
+    );
+    for (const { sha256: digest } of files) {
+      const body = (await (await env.BLOBS.get(`sha256/${digest}`))?.bytes()) ?? new Uint8Array();
+      expect((await service.call(`${PACK}/files/${digest}`, { method: 'PUT', body })).status).toBe(200);
+    }
+    expect(await (await service.call(`${PACK}/files`)).json()).toMatchObject({ isWhole: true });
+    expect((await service.call(`${PACK}/record.json`)).status).toBe(200);
+  });
+});
+
+test('a pack of the first edition that was sealed by a key made here is read where all files lay together', async () => {
+  const { service, restore } = await forger();
+  expect((await restore({})).status).toBe(201);
+  const own = '/v1/aircraft/Q-WGT/visits/own';
+  await keep(service, weighingOnly as unknown as SmallRecord, own);
+  const assessment = await service.call(`${own}/assessment`);
+  const headers = { 'If-Match': assessment.headers.get('ETag') ?? '' };
+  const body = { by: 'rufus', knowsOfNoHazard: true };
+  const released = await service.call(`${own}/release`, { method: 'POST', body, headers });
+  expect(released.status, await released.clone().text()).toBe(201);
+  await asOfFirstEdition(service);
+  for (const file of ['pack.pdf', 'record.json', 'manifest.json', 'documents.json']) {
+    expect((await service.call(`/v1/packs/Q-WGT-P2-1/${file}`)).status, file).toBe(200);
+    expect((await service.call(`/v1/packs/Q-WGT-P1-1/${file}`)).status, file).toBe(500);
+  }
+});
+
+interface FileState {
+  name: string;
+  sha256: string;
+  state: string;
+}
+
+const filesOf = async ({ call }: TestService): Promise<FileState[]> =>
+  (await (await call('/v1/packs/Q-WGT-P1-1/files')).json<{ files: FileState[] }>()).files;
