@@ -39,7 +39,10 @@ export interface FilePack extends LedgerName {
 export type SealFacts = Pick<
   SealClaims,
   'workshop' | 'registration' | 'pack' | 'issuedAt' | 'manifestSha256' | 'recordSha256'
->;
+> & {
+  /** The key that sealed it. Left out by what was brought before that was noted. */
+  kid?: string;
+};
 
 /** A line of the list of all packs of a workshop. */
 export interface IndexedPack {

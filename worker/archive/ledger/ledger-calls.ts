@@ -70,6 +70,8 @@ export interface KeptPack extends PackDigests {
   withdrawal: Withdrawal | null;
   /** Its files lie where all workshops kept theirs together, before each had a place of its own. */
   isShared: boolean;
+  /** It was sealed in an earlier deployment. */
+  isRestored: boolean;
 }
 
 export interface WithdrawPack extends Withdrawal {

@@ -69,4 +69,7 @@ export const LEDGER_MIGRATIONS: readonly Migration[] = [
   `
   CREATE INDEX chainByMoment ON chain (at);
   `,
+  `
+  ALTER TABLE packs ADD COLUMN isRestored INTEGER NOT NULL DEFAULT 0;
+  `,
 ];

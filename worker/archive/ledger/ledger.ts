@@ -143,12 +143,12 @@ export class Ledger extends DurableObject<Bindings> implements Calls.LedgerCalls
   #writePack(request: Calls.CommitPack): Calls.CommitOutcome {
     const { place, digests, summary, workshop, at } = request;
     const previous = place.previous?.pack ?? null;
-    packs.writePack(this.#sql, { place, digests, summary, previous });
+    packs.writePack(this.#sql, { place, digests, summary, previous, isRestored: false });
     visits.markReleased(this.#sql, place.visit, place.pack);
     rememberRequest(this.#sql, request.request, place.pack, at);
     outbox.enqueue(this.#sql, workshop, place.pack);
-    const pack = { ...digests, summary, previous, supersededBy: null, withdrawal: null, isShared: false };
-    return { kind: 'sealed', pack };
+    const standing = { supersededBy: null, withdrawal: null, isShared: false, isRestored: false };
+    return { kind: 'sealed', pack: { ...digests, summary, previous, ...standing } };
   }
 
   async repeated(request: Calls.RequestKey): Promise<Calls.Repeated> {

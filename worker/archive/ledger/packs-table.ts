@@ -2,14 +2,15 @@ import type { PackPlace } from '../../pipeline.ts';
 import { type Page, type PageRequest, pageOf } from '../page.ts';
 import type { Aftermath, ChainEntry, CommitPack, KeptPack, VisitAmongPacks, Withdrawal } from './ledger-calls.ts';
 
-type Row = Omit<KeptPack, 'summary' | 'withdrawal' | 'isShared'> & {
+type Row = Omit<KeptPack, 'summary' | 'withdrawal' | 'isShared' | 'isRestored'> & {
   summary: string;
   withdrawal: string | null;
   isShared: number;
+  isRestored: number;
 };
 
 const DIGESTS = 'manifestSha256, pdfSha256, recordSha256, documentsSha256, factsSha256';
-const COLUMNS = `summary, ${DIGESTS}, previous, supersededBy, withdrawal, isShared`;
+const COLUMNS = `summary, ${DIGESTS}, previous, supersededBy, withdrawal, isShared, isRestored`;
 
 const packsWhere = (sql: SqlStorage, rest: string, ...values: (string | number)[]): KeptPack[] =>
   sql
@@ -22,6 +23,7 @@ const packsWhere = (sql: SqlStorage, rest: string, ...values: (string | number)[
         summary: JSON.parse(pack.summary),
         withdrawal: pack.withdrawal === null ? null : JSON.parse(pack.withdrawal),
         isShared: pack.isShared === 1,
+        isRestored: pack.isRestored === 1,
       };
     });
 
@@ -107,12 +109,12 @@ export function markWithdrawn(sql: SqlStorage, pack: string, withdrawal: Withdra
 }
 
 /** A pack to be written, with the pack that was sealed before it. */
-type NewPack = Pick<CommitPack, 'place' | 'digests' | 'summary'> & { previous: string | null };
+type NewPack = Pick<CommitPack, 'place' | 'digests' | 'summary'> & { previous: string | null; isRestored: boolean };
 
-export function writePack(sql: SqlStorage, { place, digests, summary, previous }: NewPack): void {
+export function writePack(sql: SqlStorage, { place, digests, summary, previous, isRestored }: NewPack): void {
   sql.exec(
-    `INSERT INTO packs (pack, number, issue, visit, ${DIGESTS}, previous, summary, isShared)
-     VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, 0)`,
+    `INSERT INTO packs (pack, number, issue, visit, ${DIGESTS}, previous, summary, isShared, isRestored)
+     VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, 0, ?)`,
     place.pack,
     place.number,
     place.issue,
@@ -124,6 +126,7 @@ export function writePack(sql: SqlStorage, { place, digests, summary, previous }
     digests.factsSha256,
     previous,
     JSON.stringify(summary),
+    isRestored ? 1 : 0,
   );
   if (place.supersedes) sql.exec('UPDATE packs SET supersededBy = ? WHERE pack = ?', place.pack, place.supersedes);
 }
