@@ -113,12 +113,14 @@ test('a damaged ledger is said as damage, named by scrub and export, and stops n
 });
 
 /** Changes rows of every ledger of a storage that is not served. */
-function inLedgers(storage: string, statement: string): void {
-  const folder = join(storage, 'objects/slipmark-Ledger');
+const inLedgers = (storage: string, statement: string): void => inObjects(storage, 'Ledger', 'packs', statement);
+
+function inObjects(storage: string, kind: 'Ledger' | 'Workshop', table: string, statement: string): void {
+  const folder = join(storage, `objects/slipmark-${kind}`);
   for (const name of readdirSync(folder).filter((file) => /^[0-9a-f]+\.sqlite$/.test(file))) {
     const database = new DatabaseSync(join(folder, name));
-    const hasPacks = database.prepare(`SELECT 1 FROM sqlite_master WHERE name = 'packs'`).all().length > 0;
-    if (hasPacks) database.exec(statement);
+    const hasTable = database.prepare('SELECT 1 FROM sqlite_master WHERE name = ?').all(table).length > 0;
+    if (hasTable) database.exec(statement);
     database.close();
   }
 }
@@ -149,4 +151,28 @@ test('rows that were changed on the disk are named by scrub and export, and a re
     'Q-WGT: the record of visit weighing was damaged, and was brought back',
   );
   expect((await run('scrub')).stdout.match(/DAMAGED/g)).toHaveLength(rows.length);
+});
+
+test('rows of the workshop that were changed on the disk are named by scrub and export, and end neither', async () => {
+  await edition.close();
+  edition = await openEdition('first-edition', 20_187, (storage) => {
+    const spoil = (table: string, statement: string) => inObjects(storage, 'Workshop', table, statement);
+    spoil(
+      'keys',
+      `INSERT INTO keys (key, keySha256, label, scopes, createdAt) VALUES ('zz', 'zz', 'l', '["links"', 'x')`,
+    );
+    spoil('sealKeys', `UPDATE sealKeys SET publicJwk = replace(publicJwk, '"x":"', '"x":"AAAA')`);
+  });
+  const scrubbed = await run('scrub');
+  expect([scrubbed.code, scrubbed.stdout.match(/DAMAGED: .*/g)], scrubbed.stderr).toEqual([
+    1,
+    expect.arrayContaining([
+      'DAMAGED: a seal key of the workshop is damaged',
+      'DAMAGED: the rights of the key zz are damaged: revoke it and make another',
+    ]),
+  ]);
+  const out = join(edition.folder, 'without-keys');
+  expect((await run('export', '--out', out)).stdout).toContain('DAMAGED: a seal key of the workshop');
+  expect((await run('import', edition.exported)).code).toBe(0);
+  expect((await run('scrub')).stdout.match(/DAMAGED: .*/g)).toHaveLength(1);
 });

@@ -15,6 +15,10 @@ export function reached<T>(outcome: Reached<T>): T {
     : new ArchiveUnavailable(outcome.cause);
 }
 
+/** The archive's answer, or null where what it holds is damaged: for what is mended by putting it there again. */
+export const reachedOrNone = <T>(outcome: Reached<T | null>): T | null =>
+  !outcome.ok && outcome.reason === 'damaged' ? null : reached(outcome);
+
 /** What the log says of an answer that did not come. */
 export const causeOf = (outcome: Exclude<Reached<unknown>, { ok: true }>): string =>
   outcome.reason === 'damaged' ? outcome.what : outcome.cause;

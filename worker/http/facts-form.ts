@@ -49,3 +49,12 @@ export const FactsForm = z.looseObject({
   open: OpenFacts,
 });
 export type FactsForm = z.infer<typeof FactsForm>;
+
+/** What lists show of a pack, out of its facts; undefined where they have none that can be read. */
+export function summaryIn(factsJson: string): z.infer<typeof PackSummary> | undefined {
+  try {
+    return z.object({ summary: z.strictObject(PackSummary.shape) }).safeParse(JSON.parse(factsJson)).data?.summary;
+  } catch {
+    return undefined;
+  }
+}

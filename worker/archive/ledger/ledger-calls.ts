@@ -229,10 +229,12 @@ export interface Restoration {
   packs: KeptPack[];
 }
 
-/** Every pack of an aircraft with the digest of its file, and the digest of the token of every link that was not revoked. */
+/** Every pack of an aircraft with the digests of its file and facts, and the digest of the token of every link that was not revoked. */
 export interface Relisted {
-  packs: { pack: string; pdfSha256: string }[];
+  packs: { pack: string; pdfSha256: string; factsSha256: string | null }[];
   tokens: string[];
+  /** So many summaries were not what was sealed. */
+  mended: number;
 }
 
 /** `unchanged` where this very ledger stands here already. */
@@ -269,8 +271,12 @@ export interface LedgerCalls {
   withdraw(request: WithdrawPack): Promise<KeptPack | null>;
   /** Takes a ledger over as it was, whole; only where nothing ever happened. */
   restore(request: Restoration): Promise<RestoreOutcome>;
-  /** Has the index told of every pack again. Nothing happens to the aircraft. */
-  relist(workshop: string): Promise<Relisted>;
+  /**
+   * Has the index told of every pack again. Nothing happens to the aircraft.
+   *
+   * @param sealed what was sealed of packs, in the place of what lists show of them
+   */
+  relist(workshop: string, sealed: PackSummary[]): Promise<Relisted>;
   revokeLink(request: RevokeLink): Promise<KeptLink | null>;
   /** Null for a link that is unknown, expired or revoked: callers cannot tell which. Writes nothing. */
   openLink(tokenSha256: string, at: string): Promise<OpenedLink | null>;

@@ -1,7 +1,7 @@
 import { DurableObject } from 'cloudflare:workers';
 import type { Bindings } from '../../env.ts';
 import { canonicalJson } from '../../pack/canonical-json.ts';
-import type { PackPlace } from '../../pipeline.ts';
+import type { PackPlace, PackSummary } from '../../pipeline.ts';
 import { hasTables, migrate } from '../migrate.ts';
 import type { Page, PageRequest } from '../page.ts';
 import { turns } from '../turn.ts';
@@ -261,10 +261,11 @@ export class Ledger extends DurableObject<Bindings> implements Calls.LedgerCalls
     return outcome;
   }
 
-  async relist(workshop: string): Promise<Calls.Relisted> {
+  async relist(workshop: string, sealed: PackSummary[]): Promise<Calls.Relisted> {
+    const mended = packs.mendSummaries(this.#sql, sealed);
     const told = outbox.enqueueAll(this.#sql, workshop);
     if (told > 0) await this.#storage.setAlarm(Date.now());
-    return { packs: packs.filesOfPacks(this.#sql), tokens: links.openTokens(this.#sql) };
+    return { packs: packs.filesOfPacks(this.#sql), tokens: links.openTokens(this.#sql), mended };
   }
 
   override async alarm(): Promise<void> {

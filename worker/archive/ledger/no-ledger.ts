@@ -22,7 +22,7 @@ export const NO_LEDGER: LedgerCalls = {
   addLink: async () => ({ kind: 'no-pack' }),
   revokeLink: async () => null,
   withdraw: async () => null,
-  relist: async () => ({ packs: [], tokens: [] }),
+  relist: async () => ({ packs: [], tokens: [], mended: 0 }),
   // Whoever may begin a ledger asks the ledger itself: what is left has read a form of a visit that is not there.
   keep: async () => ({ kind: 'moved' }),
   commit: async () => unbegun(),

@@ -56,9 +56,10 @@ export async function exportFolder(
     throw new Error(`Cannot export: the workshop has no aircraft ${only}`);
   const file: WorkshopFile = { format: FORMAT, workshop, aircraft };
   folder.write(PLACES.workshop, jsonText(file));
-  folder.write(PLACES.keys, jsonText(await keysOf(client, workshop)));
-  const people = await peopleOf(client);
-  if (people.people.length > 0) folder.write(PLACES.people, jsonText(people));
+  const keys = await unlessDamaged(damaged, 'a seal key of the workshop', keysOf(client, workshop));
+  if (keys) folder.write(PLACES.keys, jsonText(keys));
+  const people = await unlessDamaged(damaged, 'the table of people', peopleOf(client));
+  if (people && people.people.length > 0) folder.write(PLACES.people, jsonText(people));
   folder.write(PLACES.style, folderStyle());
   folder.write('index.html', workshopPage(file));
   return { workshop, aircraft, files: folder.finish(), damaged };

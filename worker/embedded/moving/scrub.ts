@@ -1,5 +1,13 @@
 import { replay } from '../../archive/ledger/replay.ts';
-import { allItems, ifThere, type Pack, type Slipmark, SlipmarkProblem, type VisitState } from '../../client/client.ts';
+import {
+  allItems,
+  ifThere,
+  type Pack,
+  refusalOf,
+  type Slipmark,
+  SlipmarkProblem,
+  type VisitState,
+} from '../../client/client.ts';
 import { unlikeChain } from './beside-chain.ts';
 import { digestOf } from './folder.ts';
 import { unlikeSeal } from './unlike-seal.ts';
@@ -15,6 +23,12 @@ export interface Scrubbed {
 /** Reads everything that a workshop has, and holds it against what was kept: chains, records, packs, files of both. */
 export async function scrub(client: Slipmark, onProgress: (line: string) => void): Promise<Scrubbed> {
   const found: Scrubbed = { aircraft: 0, files: 0, damaged: [] };
+  const { workshop } = (await client.listAircraft({ limit: 1 })).body;
+  await noteDamage(found, 'the table of people', async () => void (await client.listPeople()));
+  await noteDamage(found, 'a seal key of the workshop', async () => void (await client.getSealKeys({ workshop })));
+  for (const key of await keysOf(client))
+    if (key.scopes.length === 0 && key.revokedAt === null)
+      found.damaged.push(`the rights of the key ${key.key} are damaged: revoke it and make another`);
   const aircraft = await allItems(client.listAircraft, {});
   for (const [index, { registration }] of aircraft.entries()) {
     onProgress(`Reading ${registration}, ${index + 1} of ${aircraft.length}`);
@@ -36,6 +50,12 @@ async function scrubAircraft(client: Slipmark, registration: string, found: Scru
       for (const attachment of kept?.body.attachments ?? [])
         await scrubAttachment(client, { ...attachment, of: `visit ${visit} of ${registration}` }, found);
     });
+}
+
+/** The keys of the workshop, as far as this key may see them. */
+async function keysOf(client: Slipmark) {
+  const listed = client.listKeys();
+  return (await refusalOf(listed, 403)) ? [] : (await listed).body.items;
 }
 
 /** What a ledger says of its visits and packs, which has to be what its chain says. */
