@@ -78,7 +78,7 @@ describe('storage that was damaged on the disk', () => {
 test('an import into a workshop that has another ledger of one aircraft brings all the others', async () => {
   const body = smallRecord('Q-WGT', 'Of another workshop') as unknown as VisitRecord;
   await edition.empty.putVisit({ registration: 'Q-WGT', visit: 'other', body });
-  const imported = await importFolder(edition.empty, edition.exported);
+  const { aircraft: imported } = await importFolder(edition.empty, edition.exported);
   expect(imported.filter(({ isRefused }) => isRefused)).toEqual([
     {
       registration: 'Q-WGT',
