@@ -12,7 +12,7 @@ export const PROBLEM_HELP: Readonly<Record<ProblemKind, string>> = {
   'method-not-allowed': 'The Allow header lists what can be done at this address.',
   'not-acceptable': 'Ask for one of the forms that the detail names, or leave Accept out.',
   conflict:
-    'The detail says which it is. Somebody else wrote at the same moment: read again, look at what changed, and send again. The pack was withdrawn: amend the record with what was wrong, and release that; it becomes the next issue. The clock of the service is behind the last entry of the ledger: whoever runs the service sets the clock right, then send the same request again. A file was cleared away: hand it in again. In every other case nothing was done, and sending it again changes nothing.',
+    'The detail says which it is. Somebody else wrote at the same moment: read again, look at what changed, and send again. The pack was withdrawn: amend the record with what was wrong, and release that; it becomes the next issue. The clock of the service is behind the latest entry of the ledger: whoever runs the service sets the clock right, then send the same request again. A file was cleared away: hand it in again. In every other case nothing was done, and sending it again changes nothing.',
   'workshop-exists': 'The name is taken. The keys of that workshop are made by one of its own keys.',
   'release-blocked':
     'Read the findings. What blocks must be put right in the record; a caution needs a named person who answers for it with a reason.',

@@ -66,6 +66,17 @@ describe('npm run verify', () => {
     writeFileSync(forged, '%PDF-1.7 nothing');
     expect(await run('verify', forged, '--keys', published)).toMatchObject({ code: 2 });
     expect(await run('verify', forged)).toMatchObject({ code: 3 });
+    writeFileSync(
+      forged,
+      Buffer.concat([readFileSync(pack), Buffer.from('stream\nslipmark-seal/1          \n%%EOF\n')]),
+    );
+    const behind = await run('verify', forged, '--keys', published);
+    expect(behind).toMatchObject({ code: 1, out: expect.stringContaining('ALTERED: Q-SLM-P1-1') });
+    const noKeys = join(folder, 'no-keys.json');
+    for (const text of ['{}', 'null', '[]', '{"keys":{}}']) {
+      writeFileSync(noKeys, text);
+      expect((await run('verify', pack, '--keys', noKeys)).code, text).toBe(3);
+    }
   });
 });
 

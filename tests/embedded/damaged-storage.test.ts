@@ -1,5 +1,6 @@
 import { readdirSync, readFileSync, rmSync, statSync, truncateSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { DatabaseSync } from 'node:sqlite';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import type { VisitRecord } from '../../worker/client/client.ts';
 import { bytesAt, digestOf, filesUnder } from '../../worker/embedded/moving/folder.ts';
@@ -77,7 +78,7 @@ describe('storage that was damaged on the disk', () => {
 test('an import into a workshop that has another ledger of one aircraft brings all the others', async () => {
   const body = smallRecord('Q-WGT', 'Of another workshop') as unknown as VisitRecord;
   await edition.empty.putVisit({ registration: 'Q-WGT', visit: 'other', body });
-  const imported = await importFolder(edition.empty, edition.exported);
+  const { aircraft: imported } = await importFolder(edition.empty, edition.exported);
   expect(imported.filter(({ isRefused }) => isRefused)).toEqual([
     {
       registration: 'Q-WGT',
@@ -109,4 +110,69 @@ test('a damaged ledger is said as damage, named by scrub and export, and stops n
   const out = join(edition.folder, 'rest');
   expect((await run('export', '--out', out)).stdout).toContain('DAMAGED: the ledger of Q-TRN is damaged');
   expect(filesUnder(out)).toContain('aircraft/Q-DEU/packs/Q-DEU-P1-1/pack.pdf');
+});
+
+/** Changes rows of every ledger of a storage that is not served. */
+const inLedgers = (storage: string, statement: string): void => inObjects(storage, 'Ledger', 'packs', statement);
+
+function inObjects(storage: string, kind: 'Ledger' | 'Workshop', table: string, statement: string): void {
+  const folder = join(storage, `objects/slipmark-${kind}`);
+  for (const name of readdirSync(folder).filter((file) => /^[0-9a-f]+\.sqlite$/.test(file))) {
+    const database = new DatabaseSync(join(folder, name));
+    const hasTable = database.prepare('SELECT 1 FROM sqlite_master WHERE name = ?').all(table).length > 0;
+    if (hasTable) database.exec(statement);
+    database.close();
+  }
+}
+
+test('rows that were changed on the disk are named by scrub and export, and a record is brought back', async () => {
+  await edition.close();
+  edition = await openEdition('first-edition', 20_187, (storage) => {
+    inLedgers(storage, `UPDATE visits SET record = replace(record, '"tare"', '"tear"') WHERE visit = 'weighing'`);
+    inLedgers(storage, `UPDATE packs SET summary = replace(summary, 'Rufus', 'Rofus') WHERE pack = 'Q-WGT-P1-2'`);
+    inLedgers(storage, `UPDATE packs SET supersededBy = NULL WHERE pack = 'Q-WGT-P1-1'`);
+  });
+  const scrubbed = await run('scrub');
+  expect(scrubbed.code, scrubbed.stderr).toBe(1);
+  const record = 'the record of visit weighing of Q-WGT is damaged';
+  const rows = [
+    'Q-WGT-P1-1 of Q-WGT is not what the chain says',
+    'releasedBy in the list of packs of the aircraft is not what Q-WGT-P1-2 was sealed with',
+  ];
+  const found = (scrubbed.stdout.match(/DAMAGED: .*/g) ?? []).map((line) =>
+    line.replace(/^DAMAGED: |: slipmark.*/g, ''),
+  );
+  expect(found.sort()).toEqual([...rows, record].sort());
+  const out = join(edition.folder, 'without-record');
+  expect((await run('export', '--out', out)).stdout).toContain(`DAMAGED: ${record} in the service`);
+  expect(filesUnder(out)).toContain(`${WEIGHED}/pack.pdf`);
+  expect(filesUnder(out)).not.toContain('aircraft/Q-WGT/visits/weighing.json');
+  expect((await run('import', edition.exported)).stdout).toContain(
+    'Q-WGT: the record of visit weighing was damaged, and was brought back',
+  );
+  expect((await run('scrub')).stdout.match(/DAMAGED/g)).toHaveLength(rows.length);
+});
+
+test('rows of the workshop that were changed on the disk are named by scrub and export, and end neither', async () => {
+  await edition.close();
+  edition = await openEdition('first-edition', 20_187, (storage) => {
+    const spoil = (table: string, statement: string) => inObjects(storage, 'Workshop', table, statement);
+    spoil(
+      'keys',
+      `INSERT INTO keys (key, keySha256, label, scopes, createdAt) VALUES ('zz', 'zz', 'l', '["links"', 'x')`,
+    );
+    spoil('sealKeys', `UPDATE sealKeys SET publicJwk = replace(publicJwk, '"x":"', '"x":"AAAA')`);
+  });
+  const scrubbed = await run('scrub');
+  expect([scrubbed.code, scrubbed.stdout.match(/DAMAGED: .*/g)], scrubbed.stderr).toEqual([
+    1,
+    expect.arrayContaining([
+      'DAMAGED: a seal key of the workshop is damaged',
+      'DAMAGED: the rights of the key zz are damaged: revoke it and make another',
+    ]),
+  ]);
+  const out = join(edition.folder, 'without-keys');
+  expect((await run('export', '--out', out)).stdout).toContain('DAMAGED: a seal key of the workshop');
+  expect((await run('import', edition.exported)).code).toBe(0);
+  expect((await run('scrub')).stdout.match(/DAMAGED: .*/g)).toHaveLength(1);
 });

@@ -195,7 +195,10 @@ describe('npm run verify', () => {
   test('answers of a folder as of a file: 0 genuine, 1 altered, 2 unproved, 3 not readable', async () => {
     const [good, none] = [join(folder, 'keys.json'), join(two.folder, 'none.json')];
     writeFileSync(none, '{"keys":[]}');
-    expect(await run(folder, '--keys', good)).toMatchObject({ code: 0, stdout: expect.stringContaining('GENUINE') });
+    expect(await run(folder, '--keys', good)).toMatchObject({
+      code: 0,
+      stdout: expect.stringMatching(/GENUINE[\s\S]*No seal proves people\.json/),
+    });
     expect(await run(folder, '--keys', none)).toMatchObject({ code: 2, stdout: expect.stringContaining('UNPROVED') });
     const copy = copyWith((at) => flip(at, `${PACK}/pack.pdf`));
     expect(await run(copy, '--keys', good)).toMatchObject({ code: 1, stdout: expect.stringContaining('ALTERED') });
@@ -222,7 +225,7 @@ describe('moving house', () => {
   });
 
   test('an import and an export again give the same bytes, and a release continues them', async () => {
-    const imported = await importFolder(slipmark({ ...two.fresh, fetch: breaking() }), folder);
+    const { aircraft: imported } = await importFolder(slipmark({ ...two.fresh, fetch: breaking() }), folder);
     expect(imported).toEqual([
       { registration: 'Q-SLM', packs: 2, isNew: true, isRefused: false, remarks: [] },
       { registration: 'Q-WGT', packs: 0, isNew: true, isRefused: false, remarks: [] },
@@ -230,7 +233,8 @@ describe('moving house', () => {
     const again = join(two.folder, 'from-fresh');
     await exportFolder(two.fresh.client, again);
     expect(contents(again)).toEqual(contents(folder));
-    expect((await importFolder(two.fresh.client, folder)).map(({ isNew }) => isNew)).toEqual([false, false]);
+    const repeated = await importFolder(two.fresh.client, folder);
+    expect([repeated.people, repeated.aircraft.map(({ isNew }) => isNew)]).toEqual([[], [false, false]]);
 
     const digest = digestOf(readFileSync(join(folder, 'aircraft/Q-SLM/packs/Q-SLM-P1-2/pack.pdf')));
     const { body } = await two.fresh.client.verify({ body: { pdfSha256: digest } });
@@ -250,7 +254,21 @@ describe('moving house', () => {
     const { id, name, capacity, licence, scope, from } = jonas;
     const ended = { name, capacity, licence, scope, from, until: '2026-11-01' };
     await two.fresh.client.putPerson({ person: id, body: ended });
-    const [goesOn] = await importFolder(two.fresh.client, folder);
+    // Nor does a folder that somebody altered give anybody a right: no seal proves its people.
+    const altered = copyWith((at) => {
+      const table = JSON.parse(textAt(at, 'people.json'));
+      table.people.push({ ...table.people[0], id: 'mallory', name: 'Mallory' });
+      const before = digestOf(bytesAt(at, 'people.json'));
+      writeFileSync(join(at, 'people.json'), JSON.stringify(table));
+      const sums = textAt(at, 'SHA256SUMS').replace(before, digestOf(bytesAt(at, 'people.json')));
+      writeFileSync(join(at, 'SHA256SUMS'), sums);
+    });
+    const { aircraft, people } = await importFolder(two.fresh.client, altered);
+    const [goesOn] = aircraft;
+    expect(people).toEqual([
+      'jonas stands otherwise in the table of people there, and was left so',
+      'mallory is not in the table of people there, and was not entered',
+    ]);
     expect(goesOn).toMatchObject({ isNew: false, isRefused: false });
     expect(goesOn?.remarks).toEqual(['Q-SLM: 2 later entries stand there, which the folder does not have']);
     expect((await two.fresh.client.listPeople()).body.items).toMatchObject([{ id, until: '2026-11-01' }]);

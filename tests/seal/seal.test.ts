@@ -51,6 +51,49 @@ describe('verifyFile()', () => {
     expect(verdict.kind === 'altered' && verdict.parts.at(-1)).toContain('instead of');
   });
 
+  test('finds a sealed file altered behind which an empty slot was written, or several', async () => {
+    const text = new TextDecoder('latin1').decode(sealed);
+    const slot = `stream\n${new TextDecoder().decode(emptySlot(1900))}\nendstream\n`;
+    for (const behind of [slot, slot + slot]) {
+      const file = Uint8Array.from(text + behind, (sign) => sign.charCodeAt(0));
+      expect(await verdictOf(file)).toMatchObject({ kind: 'altered', claims: FACTS, kid: ours?.key.kid });
+      expect(await verdictOf(file, theirs?.keys)).toEqual({ kind: 'not-sealed' });
+    }
+  });
+
+  test.each([
+    [{ format: 'slipmark-seal/2' }],
+    [{ format: 'slipmark-seal/2', ...FACTS }],
+    [{ format: 'slipmark-seal/2', ...FACTS, files: 'x', parts: [] }],
+    [{ format: 'slipmark-seal/2', ...FACTS, files: [null], parts: [] }],
+    [{ format: 'slipmark-seal/2', ...FACTS, files: [], parts: [] }],
+    [{ format: 'slipmark-seal/1', ...FACTS, pdf: 7, parts: 1 }],
+    [
+      {
+        format: 'slipmark-seal/2',
+        ...FACTS,
+        files: [{ name: 'x', sha256: 'y', bytes: 1 }],
+        parts: [[1, -5, 1e12, 'x']],
+      },
+    ],
+    [null],
+    [7],
+  ])('finds a seal false whose claims are not of their form, also by a key of the set: %j', async (claims) => {
+    const { file, places } = sampleFile();
+    const seal = await new CompactSign(new TextEncoder().encode(JSON.stringify(claims)))
+      .setProtectedHeader({ alg: 'EdDSA', kid: ours?.key.kid ?? '', typ: 'slipmark-seal' })
+      .sign((ours as { key: SealKey }).key.privateKey);
+    expect(await verdictOf(withSeal(file, places.slot, seal))).toEqual({ kind: 'seal-false' });
+  });
+
+  test('finds the key of a seal unknown where what it is given is no set of keys', async () => {
+    for (const keys of [{}, { keys: null }, { keys: [null] }])
+      expect(await verdictOf(sealed, keys as unknown as JSONWebKeySet)).toEqual({
+        kind: 'key-unknown',
+        kid: ours?.key.kid,
+      });
+  });
+
   test('knows no seal by another key, and no seal where there is none', async () => {
     expect(await verdictOf(sealed, theirs?.keys)).toEqual({ kind: 'key-unknown', kid: ours?.key.kid });
     expect(await verdictOf(sampleFile().file)).toEqual({ kind: 'not-sealed' });

@@ -4,11 +4,11 @@ import type { LedgerCalls } from './ledger/ledger-calls.ts';
 import type { Page, PageRequest } from './page.ts';
 import type { WorkshopCalls } from './workshop/workshop-calls.ts';
 
-/** The answer of the archive; or that it could not be reached just now, or that what it holds is not what was kept. */
+/** The answer of the archive; or that it could not be reached just now, or that what it holds is not what was kept, with what can be done where that is known. */
 export type Reached<T> =
   | { ok: true; value: T }
   | { ok: false; reason: 'unavailable'; cause: string }
-  | { ok: false; reason: 'damaged'; what: string };
+  | { ok: false; reason: 'damaged'; what: string; remedy?: string };
 
 /** Which ledger: an aircraft as one workshop knows it. */
 export interface LedgerName {
@@ -39,7 +39,10 @@ export interface FilePack extends LedgerName {
 export type SealFacts = Pick<
   SealClaims,
   'workshop' | 'registration' | 'pack' | 'issuedAt' | 'manifestSha256' | 'recordSha256'
->;
+> & {
+  /** The key that sealed it. Left out by what was brought before that was noted. */
+  kid?: string;
+};
 
 /** A line of the list of all packs of a workshop. */
 export interface IndexedPack {

@@ -12,6 +12,8 @@ import type {
   Readiness,
   SealFacts,
 } from './archive.ts';
+import { columnJson, damageIn } from './damaged-row.ts';
+import { type IndexRow, indexedPackIn } from './index-row.ts';
 import { keepBlob, storedAt } from './keep-blob.ts';
 import type { LedgerCalls } from './ledger/ledger-calls.ts';
 import { NO_LEDGER } from './ledger/no-ledger.ts';
@@ -66,10 +68,12 @@ export class CloudArchive implements Archive {
       async () => ask(mayBegin || (await this.#machine.hasObject(className, id))),
       (error) => isOurFault(error) && !IS_DAMAGED.test(error.message),
     );
-    if (outcome.ok || outcome.reason === 'damaged') return outcome;
+    if (outcome.ok) return outcome;
+    const place = `${name}: ${className}/${id}`;
+    if (outcome.reason === 'damaged') return { ...outcome, what: `${outcome.what}, ${place}` };
     const isDamaged =
       IS_DAMAGED.test(outcome.cause) || (await this.#machine.isDamaged(className, id).catch(() => false));
-    return isDamaged ? { ok: false, reason: 'damaged', what: `${name}: ${className}/${id}` } : outcome;
+    return isDamaged ? { ok: false, reason: 'damaged', what: place } : outcome;
   }
 
   /** R2 checks the bytes against the digest that they are stored under. */
@@ -154,7 +158,8 @@ export class CloudArchive implements Archive {
   attachmentFact(name: AttachmentName): Promise<Reached<AttachmentFact | null>> {
     return reached(async () => {
       const fact = (await this.#env.BLOBS.head(attachmentKey(name)))?.customMetadata?.fact;
-      return fact === undefined ? null : (JSON.parse(fact) as AttachmentFact);
+      const damage = { what: `what is known of the file ${name.sha256}`, remedy: 'Hand the file in again' };
+      return fact === undefined ? null : columnJson<AttachmentFact>(fact, isFact, damage);
     });
   }
 
@@ -188,7 +193,8 @@ export class CloudArchive implements Archive {
   #pointer<T>(key: string): Promise<Reached<T | null>> {
     return reached(async () => {
       const object = await this.#env.BLOBS.get(key);
-      return object && (await object.json<T>());
+      const damage = { what: `the way at ${key.slice(0, 16)}`, remedy: 'slipmark relist makes it anew' };
+      return object && columnJson<T>(await object.text(), isWay, damage);
     });
   }
 
@@ -207,15 +213,32 @@ export class CloudArchive implements Archive {
   indexedPacks(workshop: string, { after, limit }: PageRequest): Promise<Reached<Page<IndexedPack>>> {
     return reached(async () => {
       const [issuedAt, pack] = after ? after.split('|') : ['~', '~'];
-      const statement = `SELECT summary, supersededBy, withdrawnAt FROM packs WHERE workshop = ? AND (issuedAt, pack) < (?, ?)
+      const statement = `SELECT pack, registration, issuedAt, summary, supersededBy, withdrawnAt FROM packs WHERE workshop = ? AND (issuedAt, pack) < (?, ?)
         ORDER BY issuedAt DESC, pack DESC LIMIT ?`;
       const query = this.#env.INDEX.prepare(statement).bind(workshop, issuedAt ?? '~', pack ?? '~', limit + 1);
-      const { results } = await query.all<Omit<IndexedPack, 'summary'> & { summary: string }>();
-      const rows = results.map((row) => ({ ...row, summary: JSON.parse(row.summary) }));
-      return pageOf<IndexedPack>(rows, limit, ({ summary }) => `${summary.issuedAt}|${summary.pack}`);
+      const { results } = await query.all<IndexRow & Record<string, unknown>>();
+      const { items, next } = pageOf<IndexRow>(results, limit, (row) => `${row.issuedAt}|${row.pack}`);
+      const packs = await Promise.all(items.map((row) => indexedPackIn(row) ?? this.#fromLedger(workshop, row)));
+      return { items: packs.filter((row) => row !== null), next };
     });
   }
+
+  /** What a row of the index would say; null where the ledger cannot tell: the others are given all the same. */
+  async #fromLedger(workshop: string, { registration, pack }: IndexRow): Promise<IndexedPack | null> {
+    const name = { workshop, registration: registration.toUpperCase() };
+    const asked = await this.ledger(name, (ledger) => ledger.pack(pack));
+    if (!asked.ok || !asked.value) return null;
+    const { summary, supersededBy, withdrawal } = asked.value;
+    return { summary, supersededBy, withdrawnAt: withdrawal?.at ?? null };
+  }
 }
+
+const isFact = (value: unknown): boolean => typeof (value as { ok?: unknown } | null)?.ok === 'boolean';
+
+const isWay = (value: unknown): boolean => {
+  const { workshop, registration } = (value ?? {}) as Record<string, unknown>;
+  return typeof workshop === 'string' && typeof registration === 'string';
+};
 
 /** Apart for each workshop: nobody can find out what another one has handed in. */
 const attachmentKey = ({ workshop, sha256 }: AttachmentName): string => `attachments/${workshop}/${sha256}`;
@@ -250,6 +273,8 @@ async function reached<T>(
     return { ok: true, value: await act() };
   } catch (thrown) {
     const error = thrown instanceof Error ? thrown : new Error(String(thrown));
+    const damage = damageIn(error.message);
+    if (damage) return { ok: false, reason: 'damaged', ...damage };
     if (isFault(error)) throw error;
     return { ok: false, reason: 'unavailable', cause: error.message };
   }

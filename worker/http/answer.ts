@@ -10,8 +10,14 @@ export function json(body: unknown, status = 200, headers: Readonly<Record<strin
 /** The archive's answer; a failure to reach it becomes 503, damage to what it holds 500. */
 export function reached<T>(outcome: Reached<T>): T {
   if (outcome.ok) return outcome.value;
-  throw outcome.reason === 'damaged' ? new ArchiveDamaged(outcome.what) : new ArchiveUnavailable(outcome.cause);
+  throw outcome.reason === 'damaged'
+    ? new ArchiveDamaged(outcome.what, outcome.remedy)
+    : new ArchiveUnavailable(outcome.cause);
 }
+
+/** The archive's answer, or null where what it holds is damaged: for what is mended by putting it there again. */
+export const reachedOrNone = <T>(outcome: Reached<T | null>): T | null =>
+  !outcome.ok && outcome.reason === 'damaged' ? null : reached(outcome);
 
 /** What the log says of an answer that did not come. */
 export const causeOf = (outcome: Exclude<Reached<unknown>, { ok: true }>): string =>
@@ -27,12 +33,12 @@ export class ArchiveUnavailable extends Refusal {
   }
 }
 
-/** A refusal that remembers which stored file is not what was kept, for the log only. */
+/** A refusal that remembers which stored file or row is not what was kept, for the log only. */
 export class ArchiveDamaged extends Refusal {
   readonly file: string;
 
-  constructor(file: string) {
-    super('damaged', 'Do not use what is stored of it: bring it back from a back-up, file by file');
+  constructor(file: string, remedy = 'Bring it back from an export, file by file: slipmark import') {
+    super('damaged', `Do not use what is stored of it. ${remedy}`);
     this.file = file;
   }
 }

@@ -1,6 +1,6 @@
 import type { AttachmentName } from '../archive/archive.ts';
 import type { ArchiveFacts, Assessed, AttachmentFact } from '../pipeline.ts';
-import { reached } from './answer.ts';
+import { reached, reachedOrNone } from './answer.ts';
 import { Refusal } from './problem.ts';
 import type { Call } from './route.ts';
 
@@ -17,10 +17,11 @@ export async function attachmentFacts(call: Call, value: unknown): Promise<NonNu
   const known = await Promise.all(
     digestsIn(value).map(async (sha256) => {
       const name = { workshop: call.caller.workshop, sha256 };
-      return { name, fact: reached(await call.world.archive.attachmentFact(name)) };
+      return { name, fact: reachedOrNone(await call.world.archive.attachmentFact(name)) };
     }),
   );
   const facts: Record<string, AttachmentFact> = {};
+  // What is damaged counts as not handed in: to hand it in again is what heals it.
   // One after another: what an earlier inspection let pass has to be held to be looked into.
   for (const { name, fact } of known) {
     const current = isCurrent(call, fact) ? fact : await lookedIntoAgain(call, name);
@@ -42,7 +43,7 @@ export async function inspected({ pipeline }: Call, bytes: Uint8Array): Promise<
 
 /** The file is kept whatever comes of it: it was taken once, and whoever handed it in may want it back. */
 async function lookedIntoAgain(call: Call, name: AttachmentName): Promise<AttachmentFact | null> {
-  const bytes = reached(await call.world.archive.attachment(name));
+  const bytes = reachedOrNone(await call.world.archive.attachment(name));
   if (!bytes) return null;
   const fact = await inspected(call, bytes);
   if (fact.ok) reached(await call.world.archive.putAttachment(name, fact, bytes));

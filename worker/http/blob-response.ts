@@ -1,6 +1,7 @@
 import { ArchiveDamaged, reached } from './answer.ts';
 import { wantedRange } from './byte-range.ts';
 import { entityTag, isKnown } from './conditions.ts';
+import { blobOf } from './lies-shared.ts';
 import { Refusal } from './problem.ts';
 import type { Call } from './route.ts';
 import { type OwnedPack, sealedFile } from './sealed-file.ts';
@@ -34,8 +35,7 @@ export async function blobResponse(
     ...(options.type === 'application/pdf' && PDF_POLICY),
   };
   if (isKnown(request, sha256)) return new Response(null, { status: 304, headers });
-  const { workshop } = owned.name;
-  const size = reached(await world.archive.sizeOfBlob({ workshop, sha256, isShared: owned.pack.isShared }));
+  const size = reached(await world.archive.sizeOfBlob(await blobOf(call, owned, sha256)));
   if (size === null) throw new ArchiveDamaged(`${owned.pack.summary.pack} ${sha256}`);
   const ifRange = request.headers.get('If-Range');
   const wanted = wantedRange(ifRange && ifRange !== tag ? null : request.headers.get('Range'), size);

@@ -128,5 +128,5 @@ function keptPack(pack: ReplayedPack, summary: KeptPack['summary']): KeptPack {
   const { manifestSha256, pdfSha256, recordSha256, documentsSha256, factsSha256 } = pack;
   const { previous, supersededBy, withdrawal } = pack;
   const digests = { manifestSha256, pdfSha256, recordSha256, documentsSha256, factsSha256 };
-  return { summary, ...digests, previous, supersededBy, withdrawal, isShared: false };
+  return { summary, ...digests, previous, supersededBy, withdrawal, isShared: false, isRestored: true };
 }

@@ -2,12 +2,12 @@ import * as z from 'zod';
 import type { LedgerName, SealFacts } from '../archive/archive.ts';
 import type { ReplayedPack } from '../archive/ledger/replay.ts';
 import { sha256 } from '../pack/digest.ts';
-import type { PackSummary } from '../pipeline.ts';
+import type { Assessed, PackSummary } from '../pipeline.ts';
 import { reached } from './answer.ts';
+import { FactsForm } from './facts-form.ts';
 import type { Defect } from './problem.ts';
 import { defect } from './request-body.ts';
 import type { Call } from './route.ts';
-import { PackSummary as Summary } from './schemas.ts';
 
 const digest = z.string().regex(/^[0-9a-f]{64}$/);
 
@@ -16,6 +16,7 @@ const Manifest = z.looseObject({
   format: z.enum(['slipmark-manifest/1', 'slipmark-manifest/2']),
   pack: z.string(),
   issue: z.string(),
+  registration: z.string(),
   visit: z.string(),
   issuedAt: z.string(),
   regime: z.looseObject({ id: z.string() }),
@@ -33,8 +34,6 @@ const Documents = z.array(
   z.looseObject({ id: z.string(), title: z.string(), html: z.string(), appends: digest.optional() }),
 );
 type Documents = z.infer<typeof Documents>;
-
-const Facts = z.looseObject({ format: z.literal('slipmark-facts/1'), summary: Summary });
 
 export type Staged = ReadonlyMap<string, SealFacts | null>;
 
@@ -65,7 +64,7 @@ export async function restoredPack(call: Call, pack: PackToRestore): Promise<Res
   const manifest = await json(call, pack, replayed.manifestSha256, Manifest);
   const documents = await json(call, pack, replayed.documentsSha256, Documents);
   const record = await json(call, pack, replayed.recordSha256, z.looseObject({}));
-  const facts = replayed.factsSha256 === null ? undefined : await json(call, pack, replayed.factsSha256, Facts);
+  const facts = replayed.factsSha256 === null ? undefined : await json(call, pack, replayed.factsSha256, FactsForm);
   if (!manifest || !documents || !record || (replayed.factsSha256 !== null && !facts))
     return { ok: false, defects: [wrong('FILE_NOT_READABLE', pack, 'a file of it is not of its form')] };
   const defects = [
@@ -74,7 +73,11 @@ export async function restoredPack(call: Call, pack: PackToRestore): Promise<Res
     ...shownDefects(pack, documents),
   ];
   if (defects.length > 0) return { ok: false, defects };
-  const summary = facts?.summary ?? (await summaryOfFirstForm(call, pack, { manifest, documents, record }));
+  const assessed = await call.pipeline.assess(record, replayed.issuedAt);
+  const content = { manifest, documents, assessed: assessed.ok ? assessed.assessed : undefined };
+  const inFacts = facts ? factsDefects(pack, facts, content) : [];
+  if (inFacts.length > 0) return { ok: false, defects: inFacts };
+  const summary = facts?.summary ?? summaryOfFirstForm(pack, content);
   const attachments = manifest.attachments.map((file) => file.sha256).filter((file) => staged.has(file));
   return { ok: true, summary, digests: [...filesOf(replayed), ...attachments] };
 }
@@ -110,10 +113,11 @@ function sealDefects(pack: PackToRestore): Defect[] {
 
 /** The manifest is under the seal; what it says of the pack must be what the chain says. */
 function manifestDefects(pack: PackToRestore, manifest: Manifest): Defect[] {
-  const { replayed, previousSha256 } = pack;
+  const { name, replayed, previousSha256 } = pack;
   const said = {
     pack: manifest.pack,
     issue: manifest.issue,
+    registration: manifest.registration.toUpperCase(),
     visit: manifest.visit,
     issuedAt: manifest.issuedAt,
     supersedes: manifest.supersedes,
@@ -124,6 +128,7 @@ function manifestDefects(pack: PackToRestore, manifest: Manifest): Defect[] {
   const held: typeof said = {
     pack: replayed.pack,
     issue: String(replayed.issue),
+    registration: name.registration,
     visit: replayed.visit,
     issuedAt: replayed.issuedAt,
     supersedes: replayed.supersedes,
@@ -162,17 +167,50 @@ function shownDefects(pack: PackToRestore, documents: Documents): Defect[] {
     .map((file) => defect('BLOB_MISSING', '', `A file that ${pack.replayed.pack} shows was not brought: ${file}`));
 }
 
+/** What stands in the files of a pack; `assessed` is undefined where its record is no longer read. */
+interface SealedContent {
+  manifest: Manifest;
+  documents: Documents;
+  assessed: Assessed | undefined;
+}
+
+/** The facts are under the seal, and whoever restores may have sealed them: they must say what chain, manifest and record say. */
+function factsDefects({ name, replayed, staged }: PackToRestore, facts: FactsForm, sealed: SealedContent): Defect[] {
+  const { summary, sealedBy, owner } = facts;
+  const { pack, number, issue, visit, issuedAt, supersedes } = replayed;
+  const { manifest, assessed } = sealed;
+  const { kid = sealedBy?.kid } = staged.get(replayed.pdfSha256) ?? {};
+  const schedule = assessed?.results.schedule;
+  const held = {
+    registration: name.registration,
+    ...{ pack, number, issue, visit, issuedAt, supersedes },
+    releasedBy: manifest.release.name,
+    regime: manifest.regime.id,
+    ...(assessed && { emptyMassKg: asGiven(summary.emptyMassKg, schedule?.massKg) }),
+    ...(assessed && { emptyArmMm: asGiven(summary.emptyArmMm, schedule?.armMm) }),
+  };
+  const said = { ...summary, registration: summary.registration.toUpperCase() };
+  const differing = Object.entries(held).filter(([key, value]) => said[key as keyof typeof held] !== value);
+  const defects = differing.map(([key, value]) =>
+    defect('FACTS_DIFFER', '', `${pack}: its facts name another ${key} than chain, manifest and record: ${value}`),
+  );
+  const isOurs = sealedBy === null || (sealedBy.id === name.workshop && sealedBy.kid === kid);
+  if (!isOurs)
+    defects.push(defect('FACTS_DIFFER', '', `${pack}: its facts name another workshop or key than its seal`));
+  const { massKg } = owner.loading?.empty ?? {};
+  if (massKg !== undefined && asGiven(summary.emptyMassKg, massKg) !== summary.emptyMassKg)
+    defects.push(defect('FACTS_DIFFER', '', `${pack}: its facts name two empty masses`));
+  return defects;
+}
+
 /**
  * What lists show of a pack of the first form, which did not keep it under its seal: worked out from manifest, documents and record. The
  * figures that came along are taken where they are those of the record, so that an export stays the same to the last digit.
  */
-async function summaryOfFirstForm(
-  call: Call,
+function summaryOfFirstForm(
   { replayed, given }: PackToRestore,
-  { manifest, documents, record }: { manifest: Manifest; documents: Documents; record: unknown },
-): Promise<PackSummary> {
-  const outcome = await call.pipeline.assess(record, replayed.issuedAt);
-  const assessed = outcome.ok ? outcome.assessed : undefined;
+  { manifest, documents, assessed }: SealedContent,
+): PackSummary {
   const { pack, number, issue, visit, issuedAt, supersedes } = replayed;
   const codesIn = (id: string): number =>
     documents.find((document) => document.id === id)?.html.match(/<small>[A-Z][A-Z0-9_]*<\/small>/g)?.length ?? 0;

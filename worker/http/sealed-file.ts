@@ -1,6 +1,7 @@
 import type { LedgerName } from '../archive/archive.ts';
 import type { KeptPack } from '../archive/ledger/ledger-calls.ts';
 import { ArchiveDamaged, reached } from './answer.ts';
+import { blobOf } from './lies-shared.ts';
 import type { Call } from './route.ts';
 
 /** A pack, and whose it is. */
@@ -14,10 +15,9 @@ export interface OwnedPack {
  *
  * @throws Refusal 500 where it is missing or another: what a ledger names was there
  */
-export async function sealedFile({ world }: Call, { name, pack }: OwnedPack, sha256: string): Promise<Uint8Array> {
-  const { workshop } = name;
-  const bytes = reached(await world.archive.blob({ workshop, sha256, isShared: pack.isShared }));
-  if (!bytes) throw new ArchiveDamaged(`${pack.summary.pack} ${sha256}`);
+export async function sealedFile(call: Call, owned: OwnedPack, sha256: string): Promise<Uint8Array> {
+  const bytes = reached(await call.world.archive.blob(await blobOf(call, owned, sha256)));
+  if (!bytes) throw new ArchiveDamaged(`${owned.pack.summary.pack} ${sha256}`);
   return bytes;
 }
 

@@ -1,7 +1,7 @@
 import type { KeptSealKey } from '../archive/workshop/workshop-calls.ts';
-import { newSealKey, OtherSecretError, openSealKey } from '../seal/key.ts';
+import { NoKeyError, newSealKey, OtherSecretError, openSealKey } from '../seal/key.ts';
 import type { SealKey } from '../seal/seal.ts';
-import { found, reached } from './answer.ts';
+import { ArchiveDamaged, found, reached } from './answer.ts';
 import { Refusal } from './problem.ts';
 import type { Call } from './route.ts';
 
@@ -14,13 +14,16 @@ export async function sealKeyOf(call: Call): Promise<SealKey> {
   try {
     return await openSealKey(key, sealSecretOf(call), workshop);
   } catch (error) {
+    if (error instanceof NoKeyError) throw new ArchiveDamaged(`seal key ${key.kid}`, TAKE_ANOTHER);
     if (!(error instanceof OtherSecretError)) throw error;
     throw new Refusal(
       'unavailable',
-      'The seal key of the workshop is kept under another SLIPMARK_SEAL: set that again, or take a new key with POST /v1/seal-keys',
+      `The seal key of the workshop cannot be opened. Either it is kept under another SLIPMARK_SEAL: set that again. Or what is kept of it is damaged. ${TAKE_ANOTHER}`,
     );
   }
 }
+
+const TAKE_ANOTHER = 'If it cannot be had back from a back-up, take a new key: POST /v1/seal-keys';
 
 /** The name of a workshop as the deployment knows it. */
 export async function workshopName({ world }: Call, workshop: string): Promise<string> {

@@ -1,3 +1,4 @@
+import type { JWK } from 'jose';
 import type { Finding } from '../gate/finding.ts';
 import { type Attestation as GateAttestation, releaseVisit } from '../gate/release.ts';
 import { canonicalJson } from '../pack/canonical-json.ts';
@@ -10,6 +11,7 @@ import { type PackDocument, packDocuments } from '../pack/pack-documents.ts';
 import { packFacts } from '../pack/pack-facts.ts';
 import { type PackSummary, summaryOf } from '../pack/summary.ts';
 import { type SealKey, sealFile } from '../seal/seal.ts';
+import { verifyFile } from '../seal/verify.ts';
 import type { Assessed } from './assess.ts';
 import { printFindings } from './print-finding.ts';
 import { type AttachedFiles, placesIn, printPack } from './print-pack.ts';
@@ -113,9 +115,16 @@ export async function seal(
   const pdf = sealing
     ? await sealFile(printed.bytes, { workshop: sealing.workshop.id, ...facts }, placesIn(printed), sealing.key)
     : printed.bytes;
+  if (sealing?.key.publicJwk) await requireGenuine(pdf, sealing.key.publicJwk);
   const pdfSha256 = await sha256(pdf);
   return {
     ok: true,
     sealed: { pdf, recordJson, manifestJson, manifestSha256, factsJson, factsSha256, pdfSha256, documents, summary },
   };
+}
+
+/** @throws Error where a pack is not genuine by the key that is published: nobody could prove it */
+async function requireGenuine(pdf: Uint8Array, publicJwk: JWK): Promise<void> {
+  const { kind } = await verifyFile(pdf, { keys: [publicJwk] });
+  if (kind !== 'genuine') throw new Error(`Cannot seal: the pack must be genuine by the published key: it is ${kind}`);
 }

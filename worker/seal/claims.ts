@@ -36,11 +36,35 @@ export interface SealClaims {
 /** As form 1 was written. */
 type FirstClaims = Omit<SealClaims, 'files'> & { pdf: Omit<SealedPdf, 'name'> };
 
-/** Claims as they stand in a seal of any form; undefined where the form is not known. */
+/** Claims as they stand in a seal of any form; undefined where the form is not known, or is not kept to: whoever has a key signs anything. */
 export function claimsIn(payload: unknown): SealClaims | undefined {
+  if (!isOfForm(payload)) return undefined;
   const claims = payload as SealClaims | FirstClaims;
-  if (!SEAL_FORMATS.includes(claims.format)) return undefined;
   if (!('pdf' in claims)) return claims;
   const { pdf, ...rest } = claims;
   return { ...rest, files: [{ name: WHOLE_PACK, ...pdf }] };
 }
+
+const TEXTS = ['workshop', 'registration', 'pack', 'issuedAt', 'manifestSha256', 'recordSha256'] as const;
+
+function isOfForm(payload: unknown): boolean {
+  if (!isObject(payload)) return false;
+  const { format, issue, parts, pdf, files } = payload;
+  const hasFacts = TEXTS.every((name) => typeof payload[name] === 'string') && typeof issue === 'number';
+  const sealed = 'pdf' in payload ? [pdf] : files;
+  const hasFiles = Array.isArray(sealed) && sealed.length > 0 && sealed.every(isSealedPdf);
+  const isKnown = SEAL_FORMATS.some((known) => known === format);
+  return isKnown && hasFacts && hasFiles && Array.isArray(parts) && parts.every(isPart);
+}
+
+const isSealedPdf = (value: unknown): boolean =>
+  isObject(value) && typeof value.sha256 === 'string' && Number.isSafeInteger(value.bytes);
+
+function isPart(value: unknown): boolean {
+  if (!Array.isArray(value)) return false;
+  const [name, start, end, digest] = value as unknown[];
+  const isStretch = [start, end].every((at) => Number.isSafeInteger(at) && Number(at) >= 0);
+  return typeof name === 'string' && isStretch && typeof digest === 'string';
+}
+
+const isObject = (value: unknown): value is Record<string, unknown> => typeof value === 'object' && value !== null;

@@ -11,8 +11,11 @@ import {
 } from 'jose';
 import type { SealKey } from './seal.ts';
 
-/** A key was kept under another secret, or for another workshop. */
+/** A key was kept under another secret, or for another workshop, or its row is damaged: which of these cannot be told. */
 export class OtherSecretError extends Error {}
+
+/** What is kept of a key is no key, or its halves do not belong together. */
+export class NoKeyError extends Error {}
 
 /** A new key in the form in which it is kept. */
 export interface WrappedKey {
@@ -42,13 +45,16 @@ export async function newSealKey(secret: string, workshop: string): Promise<Wrap
  * The key as it signs.
  *
  * @throws OtherSecretError when it was wrapped under another secret, or for another workshop
+ * @throws NoKeyError when it is damaged
  */
-export async function openSealKey({ kid, wrapped }: WrappedKey, secret: string, workshop: string): Promise<SealKey> {
+export async function openSealKey(kept: WrappedKey, secret: string, workshop: string): Promise<SealKey> {
+  const { kid, wrapped, publicJwk } = kept;
   const plaintext = await unwrapped(wrapped, await wrappingKey(secret, workshop));
   const jwk = JSON.parse(new TextDecoder().decode(plaintext)) as JWK;
   const privateKey = await importJWK(jwk, 'EdDSA');
-  if (privateKey instanceof Uint8Array) throw new Error('Cannot open the seal key: it must be a key pair');
-  return { kid, privateKey };
+  const isPair = !(privateKey instanceof Uint8Array) && (await calculateJwkThumbprint(jwk)) === kid;
+  if (!isPair) throw new NoKeyError('Its private half must be that of the published one');
+  return { kid, privateKey, publicJwk: JSON.parse(publicJwk) as JWK };
 }
 
 async function unwrapped(wrapped: string, key: Uint8Array): Promise<Uint8Array> {
@@ -56,6 +62,7 @@ async function unwrapped(wrapped: string, key: Uint8Array): Promise<Uint8Array> 
     return (await compactDecrypt(wrapped, key)).plaintext;
   } catch (error) {
     if (error instanceof errors.JWEDecryptionFailed) throw new OtherSecretError('Kept under another secret');
+    if (error instanceof errors.JOSEError) throw new NoKeyError('It is not kept in a form that can be opened');
     throw error;
   }
 }
@@ -65,6 +72,9 @@ export async function publicSealKey({ kty, crv, x }: { kty: string; crv: string;
   const jwk = { crv, kty, x };
   return { kid: await calculateJwkThumbprint(jwk), publicJwk: JSON.stringify(jwk) };
 }
+
+/** Whether a key was made here. Of one that was taken over from an earlier deployment the private half stayed there. */
+export const isOwnKey = ({ wrapped }: Pick<WrappedKey, 'wrapped'>): boolean => wrapped !== '';
 
 /** The published keys of a workshop (RFC 7517). */
 export function keySet(keys: readonly Omit<WrappedKey, 'wrapped'>[]): JSONWebKeySet {

@@ -1,4 +1,4 @@
-import { CompactSign, type CryptoKey } from 'jose';
+import { CompactSign, type CryptoKey, type JWK } from 'jose';
 import { sha256 } from '../pack/digest.ts';
 import type { Part } from '../print/index.ts';
 import { SEAL_FORMAT, type SealClaims, WHOLE_PACK } from './claims.ts';
@@ -9,6 +9,8 @@ export interface SealKey {
   /** Name of the key: its thumbprint (RFC 7638). */
   kid: string;
   privateKey: CryptoKey;
+  /** The half that is published, by which every seal is proved before it is given out. */
+  publicJwk?: JWK;
 }
 
 /** How many figures of a digest tell a part: enough to find a change, and the digest of the whole proves it. */

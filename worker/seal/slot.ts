@@ -43,7 +43,16 @@ export function slotAt({ start, end }: Slot): Slot {
  */
 export function slotIn(file: Uint8Array): Slot | undefined {
   const at = lastIndexOf(file, OPENING);
-  if (at < 0) return undefined;
+  return at < 0 ? undefined : slotFrom(file, at);
+}
+
+/** The last place before a slot that looks like one. */
+export function slotBefore(file: Uint8Array, { start }: Slot): Slot | undefined {
+  const at = lastIndexOf(file.subarray(0, start - OPENING.length), OPENING);
+  return at < 0 ? undefined : slotFrom(file, at);
+}
+
+function slotFrom(file: Uint8Array, at: number): Slot {
   const start = at + OPENING.length;
   let end = start;
   while (end < file.length && isSealByte(file[end] ?? 0)) end++;

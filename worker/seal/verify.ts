@@ -10,7 +10,7 @@ import {
 import { sha256 } from '../pack/digest.ts';
 import { claimsIn, type SealClaims } from './claims.ts';
 import { partDigest } from './seal.ts';
-import { sealIn, slotIn, withSeal } from './slot.ts';
+import { type Slot, sealIn, slotBefore, slotIn, withSeal } from './slot.ts';
 
 /** What a file turns out to be. Whether it is still the newest only the archive knows. */
 export type Verdict =
@@ -31,7 +31,7 @@ export type Verdict =
 export async function verifyFile(file: Uint8Array, keys: JSONWebKeySet): Promise<Verdict> {
   const slot = slotIn(file);
   const seal = slot ? sealIn(file, slot) : '';
-  if (!slot || seal === '') return { kind: 'not-sealed' };
+  if (!slot || seal === '') return slot ? behindEmptySlot(file, slot, keys) : { kind: 'not-sealed' };
   const signed = await claimsOf(seal, keys);
   if (signed.kind !== 'signed') return signed;
   const { claims, kid } = signed;
@@ -41,6 +41,20 @@ export async function verifyFile(file: Uint8Array, keys: JSONWebKeySet): Promise
   if (isSealed) return { kind: 'genuine', claims, kid };
   return { kind: 'altered', claims, kid, parts: await alteredParts(empty, claims) };
 }
+
+/** A sealed pack stays one with something written behind it, also where that is an empty slot: it is altered. */
+async function behindEmptySlot(file: Uint8Array, last: Slot, keys: JSONWebKeySet): Promise<Verdict> {
+  let slot = slotBefore(file, last);
+  while (slot && sealIn(file, slot) === '') slot = slotBefore(file, slot);
+  const signed = slot && (await claimsOf(sealIn(file, slot), keys));
+  if (!slot || signed?.kind !== 'signed') return { kind: 'not-sealed' };
+  const { claims, kid } = signed;
+  return { kind: 'altered', claims, kid, parts: await alteredParts(withSeal(file, slot, ''), claims) };
+}
+
+/** Whether something is a set of keys (RFC 7517), whatever keys are in it. */
+export const isKeySet = (value: unknown): value is JSONWebKeySet =>
+  Array.isArray((value as { keys?: unknown } | null)?.keys);
 
 type Signed = { kind: 'signed'; claims: SealClaims; kid: string } | Exclude<Verdict, { claims: SealClaims }>;
 
@@ -61,7 +75,8 @@ async function claimsOf(seal: string, keys: JSONWebKeySet): Promise<Signed> {
 }
 
 /** Whoever hands over a set of keys may call them what they like: a key goes by its thumbprint alone. */
-async function underTheirThumbprints({ keys }: JSONWebKeySet): Promise<JSONWebKeySet> {
+async function underTheirThumbprints(set: JSONWebKeySet): Promise<JSONWebKeySet> {
+  const keys = isKeySet(set) ? set.keys : [];
   const named = await Promise.allSettled(keys.map(async (jwk) => ({ ...jwk, kid: await calculateJwkThumbprint(jwk) })));
   return { keys: named.flatMap((key) => (key.status === 'fulfilled' ? [key.value] : [])) };
 }

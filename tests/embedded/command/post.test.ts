@@ -121,7 +121,7 @@ describe('slipmark relist', () => {
     const { items } = (await client.listAircraftPacks({ registration: 'Q-WGT' })).body;
     expect(items.length).toBeGreaterThan(0);
     const { code, stdout } = await runCommand(['relist', '--json', '--origin', service.origin], { key });
-    expect([code, JSON.parse(stdout)]).toEqual([0, { aircraft: 1, packs: items.length }]);
+    expect([code, JSON.parse(stdout)]).toEqual([0, { aircraft: 1, packs: items.length, mended: 0 }]);
   });
 });
 

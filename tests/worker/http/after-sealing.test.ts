@@ -106,6 +106,18 @@ describe('once an earlier pack is corrected', () => {
   });
 });
 
+test('a withdrawal while the clock is back is told as one that came after', async () => {
+  const service = await testService();
+  const before = await sealed(service, 'v0', 'withdrawn before the others');
+  await withdraw(service, before.pack);
+  const first = await sealed(service, 'v1', 'first');
+  const later = await sealed(service, 'v2', 'second');
+  expect(await verdictOn(service, later)).toMatchObject({ verdict: 'genuine' });
+  service.clock.at -= 5 * 86_400_000;
+  await withdraw(service, first.pack);
+  expect(await verdictOn(service, later)).toMatchObject({ verdict: 'superseded', corrected: [first.pack] });
+});
+
 describe('the clock of the service', () => {
   test('seals nothing before the last entry of the ledger, and says why', async () => {
     const service = await testService();
@@ -117,6 +129,26 @@ describe('the clock of the service', () => {
     expect((await refused.json<{ detail: string }>()).detail).toContain('set it right');
     expect((await (await service.call(`${AIRCRAFT}/packs`)).json<{ items: object[] }>()).items).toHaveLength(1);
     service.clock.at += 2 * 86_400_000;
+    expect((await release(service, {}, visit('v2'))).status).toBe(201);
+  });
+
+  const DAYS = 86_400_000;
+
+  test.each([
+    ['a record', (service: TestService) => keep(service, { ...RECORD, note: 'second' }, visit('v2'))],
+    ['a link', (service: TestService) => linkTo(service, 'Q-TST-P1-1')],
+    ['a withdrawal', (service: TestService) => withdraw(service, 'Q-TST-P1-1')],
+  ])('seals nothing before the latest entry either, where %s came after the clock went back', async (_, act) => {
+    const service = await testService();
+    await sealed(service, 'v1', 'first');
+    service.clock.at -= 5 * DAYS;
+    await keep(service, { ...RECORD, note: 'second' }, visit('v2'));
+    await act(service);
+    service.clock.at += DAYS;
+    const refused = await release(service, {}, visit('v2'));
+    expect(refused.status).toBe(409);
+    expect((await refused.json<{ detail: string }>()).detail).toContain('2026-11-05T12:00:00.000Z');
+    service.clock.at += 4 * DAYS;
     expect((await release(service, {}, visit('v2'))).status).toBe(201);
   });
 });

@@ -92,6 +92,57 @@ test('a file that was handed in and is damaged is taken anew when it is handed i
   expect((await service.call(path, { method: 'PUT', body: bytes })).status).toBe(200);
 });
 
+/** Does something to the tables of the ledger of Q-TST, as a disk that forgets or somebody with access to it. */
+async function spoil({ workshop }: TestService, statement: string): Promise<void> {
+  const ledger = env.LEDGER.get(env.LEDGER.idFromName(`${workshop}/Q-TST`));
+  await runInDurableObject(ledger, (_, { storage }) => void storage.sql.exec(statement));
+}
+
+describe('a record that is damaged in its row', () => {
+  const spoilt = async () => {
+    const service = await testService();
+    await keep(service);
+    await spoil(service, `UPDATE visits SET record = replace(record, 'first', 'forst')`);
+    return service;
+  };
+
+  test('is given to nobody, not assessed, not released and not amended: 500 damaged, with what to do', async () => {
+    const service = await spoilt();
+    const { call } = service;
+    const amended = { method: 'PATCH', headers: { 'If-Match': '*', 'Content-Type': 'application/merge-patch+json' } };
+    const released = { method: 'POST', headers: { 'If-Match': '"00"' }, body: { by: 'jonas', knowsOfNoHazard: true } };
+    for (const answer of [
+      await call(VISIT),
+      await call(`${VISIT}/assessment`),
+      await call(VISIT, { ...amended, body: '{"note":"second"}' }),
+      await call(`${VISIT}/release`, released),
+    ]) {
+      expect(answer.status).toBe(500);
+      const { type, detail } = await answer.json<{ type: string; detail: string }>();
+      expect(type).toBe('/problems/damaged');
+      expect(detail).toContain('Send the record again as it was kept');
+    }
+    expect(service.events).toContainEqual({
+      code: 'FILE_DAMAGED',
+      file: expect.stringContaining('record of visit v1'),
+    });
+    expect((await (await call(`${AIRCRAFT}/packs`)).json<{ items: object[] }>()).items).toEqual([]);
+  });
+
+  test('is whole again once it is sent again as it was kept, and stops nothing else meanwhile', async () => {
+    const service = await spoilt();
+    const { call } = service;
+    await keep(service, { ...RECORD, note: 'other' }, `${AIRCRAFT}/visits/v2`);
+    expect((await release(service, {}, `${AIRCRAFT}/visits/v2`)).status).toBe(201);
+    const { items } = await (await call(`${AIRCRAFT}/visits`)).json<{ items: { recordSha256: string }[] }>();
+    const headers = { 'If-Match': `"${items[0]?.recordSha256}"` };
+    const sent = await call(VISIT, { method: 'PUT', body: RECORD, headers });
+    expect([sent.status, (await sent.json<{ version: number }>()).version]).toEqual([200, 1]);
+    expect(await (await call(VISIT)).json()).toEqual(RECORD);
+    expect((await release(service)).status).toBe(201);
+  });
+});
+
 describe('a ledger that was lost', () => {
   test('is not taken for that of a new aircraft', async () => {
     const { service } = await releasedWithLink();

@@ -21,9 +21,9 @@ export function eventBy(actor: Actor, kind: Event['kind'], at: string, body: Eve
   return { at, kind, body: { form: BODY_FORM, ...body, key: actor.key, person: actor.person } };
 }
 
-/** When the last entry was made; undefined where there is none. */
-export function lastEntryAt(sql: SqlStorage): string | undefined {
-  return sql.exec<{ at: string }>('SELECT at FROM chain ORDER BY seq DESC LIMIT 1').toArray()[0]?.at;
+/** The latest moment of any entry; undefined where there is none. An entry that was made while the clock was back has an earlier one. */
+export function latestEntryAt(sql: SqlStorage): string | undefined {
+  return sql.exec<{ at: string }>('SELECT at FROM chain ORDER BY at DESC LIMIT 1').toArray()[0]?.at;
 }
 
 export function headOf(sql: SqlStorage): { seq: number; digest: string } {

@@ -70,6 +70,8 @@ export interface KeptPack extends PackDigests {
   withdrawal: Withdrawal | null;
   /** Its files lie where all workshops kept theirs together, before each had a place of its own. */
   isShared: boolean;
+  /** It was sealed in an earlier deployment. */
+  isRestored: boolean;
 }
 
 export interface WithdrawPack extends Withdrawal {
@@ -102,7 +104,7 @@ export type CommitOutcome =
   | { kind: 'sealed'; pack: KeptPack }
   | { kind: 'already-released'; pack: KeptPack }
   | { kind: 'moved' }
-  /** The ledger has an entry of a later moment than this one. */
+  /** The ledger has an entry of a later moment than this one, at any place of its chain. */
   | { kind: 'clock-behind'; lastAt: string }
   | { kind: 'key-reused' };
 
@@ -162,12 +164,17 @@ export interface Aftermath {
   corrected: KeptPack[];
 }
 
-/** A visit among the packs of its aircraft. */
-export interface VisitAmongPacks {
-  kept: KeptVisit | null;
+/** Where a visit stands among the packs of its aircraft, without its record. */
+export interface PacksAround {
+  state: VisitState | null;
   /** The newest issue of every pack before that of the visit, and after it, the oldest first. */
   before: KeptPack[];
   after: KeptPack[];
+}
+
+/** A visit among the packs of its aircraft. */
+export interface VisitAmongPacks extends Pick<PacksAround, 'before' | 'after'> {
+  kept: KeptVisit | null;
   /** Where the next pack of this visit would stand. */
   place: PackPlace;
 }
@@ -222,10 +229,12 @@ export interface Restoration {
   packs: KeptPack[];
 }
 
-/** Every pack of an aircraft with the digest of its file, and the digest of the token of every link that was not revoked. */
+/** Every pack of an aircraft with the digests of its file and facts, and the digest of the token of every link that was not revoked. */
 export interface Relisted {
-  packs: { pack: string; pdfSha256: string }[];
+  packs: { pack: string; pdfSha256: string; factsSha256: string | null }[];
   tokens: string[];
+  /** So many summaries were not what was sealed. */
+  mended: number;
 }
 
 /** `unchanged` where this very ledger stands here already. */
@@ -237,6 +246,8 @@ export interface LedgerCalls {
   visit(visit: string): Promise<KeptVisit | null>;
   visits(page: PageRequest): Promise<Page<VisitState>>;
   keep(request: KeepVisit): Promise<KeepOutcome>;
+  /** Whoever writes a record anew need not have the one that stands. */
+  packsAround(visit: string): Promise<PacksAround>;
   /** Writes nothing. */
   visitAmongPacks(registration: string, visit: string): Promise<VisitAmongPacks>;
   /** The same once it is its turn to be sealed. The turn is given back by `commit` or `leaveTurn`, and ends by itself after a while. */
@@ -260,8 +271,12 @@ export interface LedgerCalls {
   withdraw(request: WithdrawPack): Promise<KeptPack | null>;
   /** Takes a ledger over as it was, whole; only where nothing ever happened. */
   restore(request: Restoration): Promise<RestoreOutcome>;
-  /** Has the index told of every pack again. Nothing happens to the aircraft. */
-  relist(workshop: string): Promise<Relisted>;
+  /**
+   * Has the index told of every pack again. Nothing happens to the aircraft.
+   *
+   * @param sealed what was sealed of packs, in the place of what lists show of them
+   */
+  relist(workshop: string, sealed: PackSummary[]): Promise<Relisted>;
   revokeLink(request: RevokeLink): Promise<KeptLink | null>;
   /** Null for a link that is unknown, expired or revoked: callers cannot tell which. Writes nothing. */
   openLink(tokenSha256: string, at: string): Promise<OpenedLink | null>;

@@ -65,4 +65,11 @@ export const LEDGER_MIGRATIONS: readonly Migration[] = [
   ALTER TABLE packs ADD COLUMN isShared INTEGER NOT NULL DEFAULT 1;
   ALTER TABLE packs ADD COLUMN factsSha256 TEXT;
   `,
+  // Nothing is sealed before the latest moment of a ledger, which need not be that of its last entry.
+  `
+  CREATE INDEX chainByMoment ON chain (at);
+  `,
+  `
+  ALTER TABLE packs ADD COLUMN isRestored INTEGER NOT NULL DEFAULT 0;
+  `,
 ];

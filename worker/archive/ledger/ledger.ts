@@ -1,11 +1,11 @@
 import { DurableObject } from 'cloudflare:workers';
 import type { Bindings } from '../../env.ts';
 import { canonicalJson } from '../../pack/canonical-json.ts';
-import type { PackPlace } from '../../pipeline.ts';
+import type { PackPlace, PackSummary } from '../../pipeline.ts';
 import { hasTables, migrate } from '../migrate.ts';
 import type { Page, PageRequest } from '../page.ts';
 import { turns } from '../turn.ts';
-import { append, type Event, entriesAfter, entryAfter, eventBy, headOf, lastEntryAt } from './chain.ts';
+import { append, type Event, entriesAfter, entryAfter, eventBy, headOf, latestEntryAt } from './chain.ts';
 import type * as Calls from './ledger-calls.ts';
 import { LEDGER_MIGRATIONS } from './ledger-migrations.ts';
 import * as links from './links-table.ts';
@@ -58,7 +58,7 @@ export class Ledger extends DurableObject<Bindings> implements Calls.LedgerCalls
   }
 
   async visit(visit: string): Promise<Calls.KeptVisit | null> {
-    return visits.visitAt(this.#sql, visit);
+    return visits.wholeVisitAt(this.#sql, visit);
   }
 
   async visits(page: PageRequest): Promise<Page<Calls.VisitState>> {
@@ -66,7 +66,7 @@ export class Ledger extends DurableObject<Bindings> implements Calls.LedgerCalls
   }
 
   async keep(request: Calls.KeepVisit): Promise<Calls.KeepOutcome> {
-    return this.#record((): Decision<Calls.KeepOutcome> => {
+    const outcome = await this.#record((): Decision<Calls.KeepOutcome> => {
       const { visit, record, recordSha256, expected, actor, at } = request;
       const kept = visits.stateAt(this.#sql, visit);
       const isSame = kept?.recordSha256 === recordSha256 && expected.kind !== 'absent';
@@ -82,9 +82,16 @@ export class Ledger extends DurableObject<Bindings> implements Calls.LedgerCalls
       };
       return { event: eventBy(actor, 'visit-kept', at, body), change };
     });
+    if (outcome.kind === 'unchanged') await visits.mendRecord(this.#sql, request);
+    return outcome;
+  }
+
+  async packsAround(visit: string): Promise<Calls.PacksAround> {
+    return { state: visits.stateAt(this.#sql, visit), ...packs.aroundVisit(this.#sql, visit) };
   }
 
   async visitAmongPacks(registration: string, visit: string): Promise<Calls.VisitAmongPacks> {
+    await visits.wholeVisitAt(this.#sql, visit);
     return this.#among(registration, visit);
   }
 
@@ -95,6 +102,7 @@ export class Ledger extends DurableObject<Bindings> implements Calls.LedgerCalls
   }
 
   async visitToSeal(registration: string, visit: string): Promise<Calls.VisitToSeal> {
+    await visits.wholeVisitAt(this.#sql, visit);
     while (this.#sealing.held) await this.#sealing.held;
     // Without another wait: whoever waited beside this one finds the turn taken.
     const among = this.#among(registration, visit);
@@ -121,7 +129,7 @@ export class Ledger extends DurableObject<Bindings> implements Calls.LedgerCalls
       const placeNow = packs.placeFor(this.#sql, summary.registration, place.visit);
       if (kept?.version !== version || !isSamePlace(place, placeNow)) return { answer: { kind: 'moved' } };
       if (isKeyTaken) return { answer: { kind: 'key-reused' } };
-      const lastAt = lastEntryAt(this.#sql) ?? at;
+      const lastAt = latestEntryAt(this.#sql) ?? at;
       if (Date.parse(at) < Date.parse(lastAt)) return { answer: { kind: 'clock-behind', lastAt } };
       // The changes that people wrote down one by one have their digest here, once they are kept.
       const body = { pack: place.pack, visit: place.visit, version, ...digests, entriesSha256: null };
@@ -135,12 +143,12 @@ export class Ledger extends DurableObject<Bindings> implements Calls.LedgerCalls
   #writePack(request: Calls.CommitPack): Calls.CommitOutcome {
     const { place, digests, summary, workshop, at } = request;
     const previous = place.previous?.pack ?? null;
-    packs.writePack(this.#sql, { place, digests, summary, previous });
+    packs.writePack(this.#sql, { place, digests, summary, previous, isRestored: false });
     visits.markReleased(this.#sql, place.visit, place.pack);
     rememberRequest(this.#sql, request.request, place.pack, at);
     outbox.enqueue(this.#sql, workshop, place.pack);
-    const pack = { ...digests, summary, previous, supersededBy: null, withdrawal: null, isShared: false };
-    return { kind: 'sealed', pack };
+    const standing = { supersededBy: null, withdrawal: null, isShared: false, isRestored: false };
+    return { kind: 'sealed', pack: { ...digests, summary, previous, ...standing } };
   }
 
   async repeated(request: Calls.RequestKey): Promise<Calls.Repeated> {
@@ -253,10 +261,11 @@ export class Ledger extends DurableObject<Bindings> implements Calls.LedgerCalls
     return outcome;
   }
 
-  async relist(workshop: string): Promise<Calls.Relisted> {
+  async relist(workshop: string, sealed: PackSummary[]): Promise<Calls.Relisted> {
+    const mended = packs.mendSummaries(this.#sql, sealed);
     const told = outbox.enqueueAll(this.#sql, workshop);
     if (told > 0) await this.#storage.setAlarm(Date.now());
-    return { packs: packs.filesOfPacks(this.#sql), tokens: links.openTokens(this.#sql) };
+    return { packs: packs.filesOfPacks(this.#sql), tokens: links.openTokens(this.#sql), mended };
   }
 
   override async alarm(): Promise<void> {

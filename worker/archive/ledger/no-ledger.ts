@@ -6,6 +6,7 @@ export const NO_LEDGER: LedgerCalls = {
   overview: async () => ({ visits: 0, packs: 0, newest: null, head: { seq: 0, digest: GENESIS } }),
   visit: async () => null,
   visits: async () => ({ items: [], next: null }),
+  packsAround: async () => ({ state: null, before: [], after: [] }),
   visitAmongPacks: async (registration, visit) => visitOfNone(registration, visit),
   visitToSeal: async (registration, visit) => ({ ...visitOfNone(registration, visit), turn: null }),
   leaveTurn: async () => undefined,
@@ -21,7 +22,7 @@ export const NO_LEDGER: LedgerCalls = {
   addLink: async () => ({ kind: 'no-pack' }),
   revokeLink: async () => null,
   withdraw: async () => null,
-  relist: async () => ({ packs: [], tokens: [] }),
+  relist: async () => ({ packs: [], tokens: [], mended: 0 }),
   // Whoever may begin a ledger asks the ledger itself: what is left has read a form of a visit that is not there.
   keep: async () => ({ kind: 'moved' }),
   commit: async () => unbegun(),

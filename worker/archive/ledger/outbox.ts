@@ -1,4 +1,5 @@
 import { LIMITS } from '../../limits.ts';
+import { DamagedRow } from '../damaged-row.ts';
 import { packAt } from './packs-table.ts';
 
 /** Packs that the index has yet to hear of. */
@@ -33,14 +34,28 @@ export function isEmpty(sql: SqlStorage): boolean {
 export async function drain(sql: SqlStorage, index: D1Database): Promise<number | null> {
   const batch = sql.exec<Pending>('SELECT * FROM outbox ORDER BY pack LIMIT ?', LIMITS.outboxBatch).toArray();
   for (const { pack } of batch) sql.exec('UPDATE outbox SET attempts = attempts + 1 WHERE pack = ?', pack);
+  const waitMs = backOffMs(Math.max(...batch.map(({ attempts }) => attempts)));
+  const readable = batch.filter(({ pack }) => isReadable(sql, pack));
   try {
-    const statements = batch.flatMap(({ pack, workshop }) => statementsFor(sql, index, workshop, pack));
+    const statements = readable.flatMap(({ pack, workshop }) => statementsFor(sql, index, workshop, pack));
     if (statements.length > 0) await index.batch(statements);
   } catch {
-    return backOffMs(Math.max(...batch.map(({ attempts }) => attempts)));
+    return waitMs;
   }
-  for (const { pack } of batch) sql.exec('DELETE FROM outbox WHERE pack = ? AND attempts > 0', pack);
-  return isEmpty(sql) ? null : 0;
+  for (const { pack } of readable) sql.exec('DELETE FROM outbox WHERE pack = ? AND attempts > 0', pack);
+  if (isEmpty(sql)) return null;
+  return readable.length < batch.length ? waitMs : 0;
+}
+
+/** A row that is damaged waits until it is mended, and keeps none of the others waiting. */
+function isReadable(sql: SqlStorage, pack: string): boolean {
+  try {
+    packAt(sql, pack);
+    return true;
+  } catch (error) {
+    if (error instanceof DamagedRow) return false;
+    throw error;
+  }
 }
 
 /** Doubles from one second to an hour. */

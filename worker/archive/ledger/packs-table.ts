@@ -1,29 +1,76 @@
-import type { PackPlace } from '../../pipeline.ts';
+import { canonicalJson } from '../../pack/canonical-json.ts';
+import type { PackPlace, PackSummary } from '../../pipeline.ts';
+import { columnJson } from '../damaged-row.ts';
 import { type Page, type PageRequest, pageOf } from '../page.ts';
-import type { Aftermath, CommitPack, KeptPack, VisitAmongPacks, Withdrawal } from './ledger-calls.ts';
+import type {
+  Aftermath,
+  ChainEntry,
+  CommitPack,
+  KeptPack,
+  Relisted,
+  VisitAmongPacks,
+  Withdrawal,
+} from './ledger-calls.ts';
 
-type Row = Omit<KeptPack, 'summary' | 'withdrawal' | 'isShared'> & {
+type Row = Omit<KeptPack, 'summary' | 'withdrawal' | 'isShared' | 'isRestored'> & {
+  pack: string;
+  number: number;
+  issue: number;
+  visit: string;
   summary: string;
   withdrawal: string | null;
   isShared: number;
+  isRestored: number;
 };
 
 const DIGESTS = 'manifestSha256, pdfSha256, recordSha256, documentsSha256, factsSha256';
-const COLUMNS = `summary, ${DIGESTS}, previous, supersededBy, withdrawal, isShared`;
+const COLUMNS = `pack, number, issue, visit, summary, ${DIGESTS}, previous, supersededBy, withdrawal, isShared, isRestored`;
 
 const packsWhere = (sql: SqlStorage, rest: string, ...values: (string | number)[]): KeptPack[] =>
   sql
     .exec(`SELECT ${COLUMNS} FROM packs ${rest}`, ...values)
     .toArray()
     .map((row) => {
-      const pack = row as unknown as Row;
+      const { pack: name, number, issue, visit, ...pack } = row as unknown as Row;
+      const place = { pack: name, number, issue, visit };
+      const damage = { what: `row of the pack ${name}`, remedy: MENDED };
       return {
         ...pack,
-        summary: JSON.parse(pack.summary),
-        withdrawal: pack.withdrawal === null ? null : JSON.parse(pack.withdrawal),
+        summary: columnJson<PackSummary>(pack.summary, (value) => isSummaryOf(place, value), damage),
+        withdrawal: pack.withdrawal === null ? null : columnJson<Withdrawal>(pack.withdrawal, isObject, damage),
         isShared: pack.isShared === 1,
+        isRestored: pack.isRestored === 1,
       };
     });
+
+const MENDED =
+  'slipmark relist makes it anew from what was sealed; a pack of the first version needs a back-up of the storage';
+
+const isObject = (value: unknown): boolean => typeof value === 'object' && value !== null;
+
+const isSummaryOf = (place: object, value: unknown): boolean =>
+  isObject(value) && Object.entries(place).every(([key, held]) => (value as Record<string, unknown>)[key] === held);
+
+/** Puts what was sealed of packs in the place of what lists show of them. @returns how many were other */
+export function mendSummaries(sql: SqlStorage, summaries: readonly PackSummary[]): number {
+  const statement =
+    'UPDATE packs SET summary = ? WHERE pack = ? AND number = ? AND issue = ? AND visit = ? AND summary <> ? RETURNING pack';
+  return summaries.flatMap((summary) => {
+    const { pack, number, issue, visit } = summary;
+    const kept = sql.exec<{ summary: string }>('SELECT summary FROM packs WHERE pack = ?', pack).toArray()[0]?.summary;
+    const isSame = kept !== undefined && canonicalOf(kept) === canonicalJson(summary);
+    const text = JSON.stringify(summary);
+    return isSame ? [] : sql.exec(statement, text, pack, number, issue, visit, text).toArray();
+  }).length;
+}
+
+function canonicalOf(text: string): string | undefined {
+  try {
+    return canonicalJson(JSON.parse(text));
+  } catch {
+    return undefined;
+  }
+}
 
 export function packAt(sql: SqlStorage, pack: string): KeptPack | null {
   return packsWhere(sql, 'WHERE pack = ?', pack)[0] ?? null;
@@ -41,12 +88,15 @@ export function newestPack(sql: SqlStorage): KeptPack | null {
 
 /** What became of a pack since it was sealed. */
 export function aftermathOf(sql: SqlStorage, { summary }: KeptPack): Aftermath {
-  const { number, pack, issuedAt } = summary;
+  const { number, pack } = summary;
   const newest = newestPack(sql);
   const sealedSince = 'rowid > (SELECT rowid FROM packs WHERE pack = ?)';
-  const withdrawnSince = `json_extract(withdrawal, '$.at') > ?`;
-  const where = `WHERE number < ? AND supersededBy IS NULL AND (${sealedSince} OR ${withdrawnSince}) ORDER BY number`;
-  const corrected = packsWhere(sql, where, number, pack, issuedAt);
+  // What came after follows from the chain: a moment is earlier than it should be while the clock is back.
+  const entryOf = (kind: ChainEntry['kind'], name: string) =>
+    `(SELECT max(seq) FROM chain WHERE kind = '${kind}' AND instr(body, '"pack":"' || ${name} || '"') > 0)`;
+  const withdrawnSince = `withdrawal IS NOT NULL AND ${entryOf('pack-withdrawn', 'packs.pack')} > ${entryOf('pack-sealed', '?')}`;
+  const where = `WHERE number < ? AND supersededBy IS NULL AND (${sealedSince} OR (${withdrawnSince})) ORDER BY number`;
+  const corrected = packsWhere(sql, where, number, pack, pack);
   return { later: newest && newest.summary.number > number ? newest : null, corrected };
 }
 
@@ -104,12 +154,12 @@ export function markWithdrawn(sql: SqlStorage, pack: string, withdrawal: Withdra
 }
 
 /** A pack to be written, with the pack that was sealed before it. */
-type NewPack = Pick<CommitPack, 'place' | 'digests' | 'summary'> & { previous: string | null };
+type NewPack = Pick<CommitPack, 'place' | 'digests' | 'summary'> & { previous: string | null; isRestored: boolean };
 
-export function writePack(sql: SqlStorage, { place, digests, summary, previous }: NewPack): void {
+export function writePack(sql: SqlStorage, { place, digests, summary, previous, isRestored }: NewPack): void {
   sql.exec(
-    `INSERT INTO packs (pack, number, issue, visit, ${DIGESTS}, previous, summary, isShared)
-     VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, 0)`,
+    `INSERT INTO packs (pack, number, issue, visit, ${DIGESTS}, previous, summary, isShared, isRestored)
+     VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, 0, ?)`,
     place.pack,
     place.number,
     place.issue,
@@ -121,11 +171,13 @@ export function writePack(sql: SqlStorage, { place, digests, summary, previous }
     digests.factsSha256,
     previous,
     JSON.stringify(summary),
+    isRestored ? 1 : 0,
   );
   if (place.supersedes) sql.exec('UPDATE packs SET supersededBy = ? WHERE pack = ?', place.pack, place.supersedes);
 }
 
-/** Every pack with the digest of its file. */
-export function filesOfPacks(sql: SqlStorage): { pack: string; pdfSha256: string }[] {
-  return sql.exec<{ pack: string; pdfSha256: string }>('SELECT pack, pdfSha256 FROM packs ORDER BY pack').toArray();
+/** Every pack with the digests of its file and of its facts. */
+export function filesOfPacks(sql: SqlStorage): Relisted['packs'] {
+  const statement = 'SELECT pack, pdfSha256, factsSha256 FROM packs ORDER BY pack';
+  return sql.exec(statement).toArray() as unknown as Relisted['packs'];
 }

@@ -4,7 +4,7 @@ import { BODY_FORM, brokenEntry } from './chain.ts';
 import type { ChainEntry, KeptPack, VisitState } from './ledger-calls.ts';
 
 /** What a chain alone tells of a pack; only the summary for lists is not in it. */
-export type ReplayedPack = Omit<KeptPack, 'summary' | 'isShared'> & {
+export type ReplayedPack = Omit<KeptPack, 'summary' | 'isShared' | 'isRestored'> & {
   pack: string;
   number: number;
   issue: number;

@@ -25,6 +25,7 @@ export function writeRestoration(sql: SqlStorage, { workshop, entries, visits, p
       digests,
       summary,
       previous,
+      isRestored: true,
     });
     if (withdrawal) markWithdrawn(sql, pack, withdrawal);
     enqueue(sql, workshop, pack);

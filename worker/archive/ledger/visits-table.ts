@@ -1,11 +1,32 @@
+import { DamagedRow } from '../damaged-row.ts';
 import { type Page, type PageRequest, pageOf } from '../page.ts';
 import type { Expected, KeepOutcome, KeepVisit, KeptVisit, VisitState } from './ledger-calls.ts';
+import { isDigestOfRecord } from './record-digest.ts';
 
 const STATE = 'visit, version, recordSha256, updatedAt, state, pack';
 
 export function visitAt(sql: SqlStorage, visit: string): KeptVisit | null {
   const rows = sql.exec(`SELECT ${STATE}, record FROM visits WHERE visit = ?`, visit).toArray();
   return (rows[0] as unknown as KeptVisit | undefined) ?? null;
+}
+
+/**
+ * A visit whose record is the one that was kept. Whatever is made of a record begins here.
+ *
+ * @throws DamagedRow where it is another
+ */
+export async function wholeVisitAt(sql: SqlStorage, visit: string): Promise<KeptVisit | null> {
+  const kept = visitAt(sql, visit);
+  if (!kept || (await isDigestOfRecord(kept.record, kept.recordSha256))) return kept;
+  const remedy = `Send the record again as it was kept (PUT with If-Match: "${kept.recordSha256}"), or bring it back from an export: slipmark import`;
+  throw new DamagedRow({ what: `record of visit ${visit}`, remedy });
+}
+
+/** The text of a record in place of one that is damaged; one that is whole stays. Nothing else of the visit changes. */
+export async function mendRecord(sql: SqlStorage, { visit, record, recordSha256 }: KeepVisit): Promise<void> {
+  const kept = visitAt(sql, visit);
+  if (kept?.recordSha256 !== recordSha256 || (await isDigestOfRecord(kept.record, recordSha256))) return;
+  sql.exec('UPDATE visits SET record = ? WHERE visit = ? AND recordSha256 = ?', record, visit, recordSha256);
 }
 
 export function stateAt(sql: SqlStorage, visit: string): VisitState | null {

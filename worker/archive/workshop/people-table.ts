@@ -1,4 +1,5 @@
 import { LIMITS } from '../../limits.ts';
+import { columnJson, DamagedRow } from '../damaged-row.ts';
 import type { EnteredPerson, EnterPersonOutcome } from './workshop-calls.ts';
 
 type Row = Omit<EnteredPerson, 'scope' | 'from' | 'until'> & {
@@ -7,16 +8,29 @@ type Row = Omit<EnteredPerson, 'scope' | 'from' | 'until'> & {
   validUntil: string | null;
 };
 
-/** Everybody in the table of people, by identifier. */
+const DAY = /^\d{4}-\d{2}-\d{2}$/;
+
+/**
+ * Everybody in the table of people, by identifier.
+ *
+ * @throws DamagedRow where the rights of anybody cannot be read: without them nobody's are certain
+ */
 export function peopleIn(sql: SqlStorage): EnteredPerson[] {
   const rows = sql.exec('SELECT * FROM people ORDER BY id').toArray() as unknown as Row[];
   return rows.map(({ scope, validFrom, validUntil, ...person }) => {
-    return { ...person, scope: JSON.parse(scope), from: validFrom, until: validUntil };
+    const remedy = `Enter the person again: PUT /v1/people/${person.id}`;
+    const damage = { what: `person ${person.id} in the table of people`, remedy };
+    if ([validFrom, validUntil].some((day) => day !== null && !DAY.test(day))) throw new DamagedRow(damage);
+    return { ...person, scope: columnJson(scope, isListOfTexts, damage), from: validFrom, until: validUntil };
   });
 }
 
+const isListOfTexts = (value: unknown): boolean =>
+  Array.isArray(value) && value.every((entry) => typeof entry === 'string');
+
+/** Also over a row that cannot be read. */
 export function enterPerson(sql: SqlStorage, person: EnteredPerson): EnterPersonOutcome {
-  const known = peopleIn(sql);
+  const known = sql.exec<{ id: string }>('SELECT id FROM people').toArray();
   const isNew = !known.some(({ id }) => id === person.id);
   if (isNew && known.length >= LIMITS.workshopPeople) return { kind: 'full' };
   const { id, name, capacity, licence, scope, from, until, enteredAt, enteredBy } = person;

@@ -1,6 +1,7 @@
 import { DurableObject } from 'cloudflare:workers';
 import type { Bindings } from '../../env.ts';
 import { LIMITS } from '../../limits.ts';
+import { DamagedRow } from '../damaged-row.ts';
 import { type Migration, migrate } from '../migrate.ts';
 import type { Page, PageRequest } from '../page.ts';
 import * as aircraft from './aircraft-table.ts';
@@ -16,11 +17,13 @@ import type {
   EnterPersonOutcome,
   KeptKey,
   KeptSealKey,
+  KeyScope,
   KnownAircraft,
   RetiredSealKey,
   TakeOverOutcome,
   WorkshopCalls,
 } from './workshop-calls.ts';
+import { KEY_SCOPES } from './workshop-calls.ts';
 
 const MIGRATIONS: readonly Migration[] = [
   `
@@ -71,6 +74,17 @@ const COLUMNS = 'key, label, scopes, person, createdAt, lastUsedAt, revokedAt';
 /** Use is noted to the hour: a write for every request would say nothing more that matters. */
 const hourOf = (moment: string): string => `${moment.slice(0, 13)}:00:00Z`;
 
+/** None where they cannot be read; no key is made without any. */
+function scopesIn(text: string): KeyScope[] {
+  try {
+    const scopes: unknown = JSON.parse(text);
+    const isWhole = Array.isArray(scopes) && scopes.every((scope) => KEY_SCOPES.includes(scope));
+    return isWhole ? scopes : [];
+  } catch {
+    return [];
+  }
+}
+
 /** One workshop and its keys, kept as digests. The text of a key names the object, so that no key is ever searched for. */
 export class Workshop extends DurableObject<Bindings> implements WorkshopCalls {
   readonly #sql: SqlStorage;
@@ -100,7 +114,7 @@ export class Workshop extends DurableObject<Bindings> implements WorkshopCalls {
 
   async authenticate(keySha256: string, at: string, requestsPerMinute: number): Promise<Admission | null> {
     if (!this.#exists()) return null;
-    const key = this.#where('WHERE keySha256 = ? AND revokedAt IS NULL', keySha256)[0] ?? null;
+    const key = this.#inUse('keySha256', keySha256);
     const rate = key && this.#rates.take(key.key, Date.parse(at), requestsPerMinute);
     return rate && { key, rate, isUseNoted: key.lastUsedAt === hourOf(at) };
   }
@@ -124,7 +138,7 @@ export class Workshop extends DurableObject<Bindings> implements WorkshopCalls {
   }
 
   async rotateKey(key: string, keySha256: string, at: string): Promise<KeptKey | null> {
-    const kept = this.#where('WHERE key = ? AND revokedAt IS NULL', key)[0];
+    const kept = this.#inUse('key', key);
     if (!kept) return null;
     return this.ctx.storage.transactionSync(() => {
       this.#sql.exec('UPDATE keys SET revokedAt = ? WHERE key = ?', at, key);
@@ -134,7 +148,7 @@ export class Workshop extends DurableObject<Bindings> implements WorkshopCalls {
   }
 
   async sealKeys(): Promise<KeptSealKey[] | null> {
-    return this.#exists() ? sealKeys.sealKeysIn(this.#sql) : null;
+    return this.#exists() ? sealKeys.wholeSealKeysIn(this.#sql) : null;
   }
 
   async takeSealKey(key: Omit<KeptSealKey, 'retiredAt'>, inPlaceOf: string | null): Promise<KeptSealKey> {
@@ -186,8 +200,17 @@ export class Workshop extends DurableObject<Bindings> implements WorkshopCalls {
     return { key, label, scopes, person, createdAt: at, lastUsedAt: null, revokedAt: null };
   }
 
+  /** A key that opens something; its rights are certain, or it is damaged. */
+  #inUse(column: 'key' | 'keySha256', value: string): KeptKey | null {
+    const [kept] = this.#where(`WHERE ${column} = ? AND revokedAt IS NULL`, value);
+    if (!kept || kept.scopes.length > 0) return kept ?? null;
+    const remedy = `Revoke it and make another: slipmark keys revoke ${kept.key}`;
+    throw new DamagedRow({ what: `rights of the key ${kept.key}`, remedy });
+  }
+
+  /** Keys whose rights cannot be read have none: they can still be listed and revoked. */
   #where(rest: string, ...values: string[]): KeptKey[] {
     const rows = this.#sql.exec(`SELECT ${COLUMNS} FROM keys ${rest}`, ...values).toArray();
-    return rows.map((row) => ({ ...(row as unknown as KeptKey), scopes: JSON.parse(String(row.scopes)) }));
+    return rows.map((row) => ({ ...(row as unknown as KeptKey), scopes: scopesIn(String(row.scopes)) }));
   }
 }

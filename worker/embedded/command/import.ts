@@ -14,12 +14,15 @@ export const importArchive = command({
   async run(positionals, values, output) {
     const folder = onlyOne(positionals, 'A folder');
     const imported = await importFolder(clientFrom(values, output), folder, output.progress);
-    output.result({ aircraft: imported });
-    for (const { registration, packs, isNew, isRefused, remarks } of imported) {
+    output.result(imported);
+    for (const remark of imported.people) output.say(remark);
+    if (imported.people.length > 0)
+      output.say('No seal proves people: compare the two tables, and enter yourself who is right.');
+    for (const { registration, packs, isNew, isRefused, remarks } of imported.aircraft) {
       if (!isRefused) output.say(`${registration}: ${packs} packs ${isNew ? 'imported' : 'stood there already'}`);
       for (const remark of remarks) output.say(`  ${remark}`);
     }
-    if (imported.some(({ isRefused }) => isRefused)) {
+    if (imported.aircraft.some(({ isRefused }) => isRefused)) {
       output.say('Not everything could be imported.');
       return EXIT.failed;
     }

@@ -15,15 +15,17 @@ export const relist = command({
   async run(positionals, values, output) {
     if (positionals.length > 0) throw new UsageError(`Nothing is named without an option: ${positionals[0]} is`);
     const client = clientFrom(values, output);
-    let [aircraft, packs] = [0, 0];
+    let [aircraft, packs, mended] = [0, 0, 0];
     for await (const { registration } of everyItem(client.listAircraft, {})) {
       output.progress(`Relisting ${registration}`);
       const told = await ifThere(client.relistAircraft({ registration }));
       aircraft += told ? 1 : 0;
       packs += told?.body.packs ?? 0;
+      mended += told?.body.mended ?? 0;
     }
     output.say(`${packs} packs of ${aircraft} aircraft are put into the list again`);
-    output.result({ aircraft, packs });
+    if (mended > 0) output.say(`${mended} ways and rows were lost or damaged, and were made anew`);
+    output.result({ aircraft, packs, mended });
     return 0;
   },
 });

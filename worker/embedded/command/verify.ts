@@ -1,6 +1,6 @@
 import { statSync } from 'node:fs';
 import type { JSONWebKeySet } from 'jose';
-import { type Verdict, verifyFile } from '../../seal/verify.ts';
+import { isKeySet, type Verdict, verifyFile } from '../../seal/verify.ts';
 import { type CheckedFolder, checkFolder } from '../moving/check-folder.ts';
 import { command, FileError, UsageError } from './command.ts';
 import { onlyOne } from './only-one.ts';
@@ -39,11 +39,13 @@ export const verify = command({
 
 function keySetIn(file: string): JSONWebKeySet {
   try {
-    return JSON.parse(textOf(file)) as JSONWebKeySet;
+    const set: unknown = JSON.parse(textOf(file));
+    if (isKeySet(set)) return set;
   } catch (error) {
     if (error instanceof FileError) throw error;
     throw new FileError(`Cannot read ${file}: it is no JSON`);
   }
+  throw new FileError(`Cannot read ${file}: it is no set of keys (RFC 7517), for it has no list "keys"`);
 }
 
 const EXPLANATIONS: Record<Exclude<Verdict['kind'], 'genuine' | 'altered'>, string> = {
@@ -70,7 +72,7 @@ function say(verdict: Verdict, output: Output): number {
 }
 
 function sayFolder(checked: CheckedFolder, output: Output): number {
-  const { workshop, aircraft, defects } = checked;
+  const { workshop, aircraft, people, defects } = checked;
   output.result(checked);
   if (workshop === undefined) {
     for (const { path, what } of defects) output.say(`NOT READABLE: ${path} ${what}`);
@@ -85,5 +87,9 @@ function sayFolder(checked: CheckedFolder, output: Output): number {
   output.say(
     `GENUINE: every pack of ${workshop} in the folder. That nothing came after, only a later end of a chain can tell.`,
   );
+  if (people > 0)
+    output.say(
+      `         No seal proves people.json: who has which rights (${people} people) only the workshop can tell.`,
+    );
   return EXIT.genuine;
 }

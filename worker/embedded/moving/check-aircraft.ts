@@ -4,7 +4,7 @@ import type { JSONWebKeySet } from 'jose';
 import type { ChainEntry } from '../../archive/ledger/ledger-calls.ts';
 import { isDigestOfRecord } from '../../archive/ledger/record-digest.ts';
 import { type Replay, replay } from '../../archive/ledger/replay.ts';
-import { canonicalJson } from '../../pack/canonical-json.ts';
+import { unlike } from './beside-chain.ts';
 import { checkPack } from './check-pack.ts';
 import { altered, type FolderDefect } from './defect.ts';
 import { bytesAt, digestOf, textAt } from './folder.ts';
@@ -75,12 +75,6 @@ function statedDefects(at: string, { visits, packs }: AircraftFile, { visits: st
   return [...unlike(visitsSaid, states), ...unlike(packsSaid, packsTrue)].map((name) =>
     altered(path, `says something else of ${name} than the ledger`),
   );
-}
-
-/** Names of which two maps do not hold the same. */
-function unlike(said: ReadonlyMap<string, object>, held: ReadonlyMap<string, object>): string[] {
-  const names = new Set([...said.keys(), ...held.keys()]);
-  return [...names].filter((name) => canonicalJson(said.get(name) ?? null) !== canonicalJson(held.get(name) ?? null));
 }
 
 async function visitDefects(folder: string, { registration, visits }: AircraftFile, { visits: states }: Replay) {

@@ -56,9 +56,10 @@ export async function exportFolder(
     throw new Error(`Cannot export: the workshop has no aircraft ${only}`);
   const file: WorkshopFile = { format: FORMAT, workshop, aircraft };
   folder.write(PLACES.workshop, jsonText(file));
-  folder.write(PLACES.keys, jsonText(await keysOf(client, workshop)));
-  const people = await peopleOf(client);
-  if (people.people.length > 0) folder.write(PLACES.people, jsonText(people));
+  const keys = await unlessDamaged(damaged, 'a seal key of the workshop', keysOf(client, workshop));
+  if (keys) folder.write(PLACES.keys, jsonText(keys));
+  const people = await unlessDamaged(damaged, 'the table of people', peopleOf(client));
+  if (people && people.people.length > 0) folder.write(PLACES.people, jsonText(people));
   folder.write(PLACES.style, folderStyle());
   folder.write('index.html', workshopPage(file));
   return { workshop, aircraft, files: folder.finish(), damaged };
@@ -113,9 +114,11 @@ async function writeAircraft(exporting: Export, read: ReadAircraft): Promise<voi
   for (const pack of read.packs) packs.push(await writePack(exporting, read, pack));
   const visits: AircraftFile['visits'] = [];
   for (const { record, ...state } of read.visits) {
-    folder.write(PLACES.visit(registration, state.visit), record);
+    if (record === null)
+      exporting.damaged.push(`the record of visit ${state.visit} of ${registration} is damaged in the service`);
+    else folder.write(PLACES.visit(registration, state.visit), record);
     const original = (sha256: string) => client.getAttachmentFile({ sha256 });
-    const attachments = await writeAttachments(exporting, at, JSON.parse(record), original);
+    const attachments = await writeAttachments(exporting, at, JSON.parse(record ?? '{}'), original);
     visits.push({ ...state, attachments });
   }
   const aircraft: AircraftFile = { format: FORMAT, registration, visits, packs };

@@ -1,4 +1,4 @@
-import { allItems, ifThere, refusalOf, type Slipmark } from '../../client/client.ts';
+import { allItems, ifThere, refusalOf, type Slipmark, type VisitRecord } from '../../client/client.ts';
 import { bytesAt, textAt } from './folder.ts';
 import { type AircraftFile, filesOfPack, type LedgerFile, PLACES } from './format.ts';
 
@@ -46,9 +46,16 @@ export async function importAircraft(
     const body = { entries, visits: records, packs: packs.map(({ summary }) => summary) };
     await client.restoreLedger({ registration, body });
   }
+  const records = standing ? await healRecords(client, folder, aircraft) : [];
   const healed = await healPacks(client, folder, aircraft, blobsOf(aircraft, entries));
   await proveImported(client, aircraft, entries);
-  return { registration, packs: packs.length, isNew: !standing, isRefused: false, remarks: [...remarks, ...healed] };
+  return {
+    registration,
+    packs: packs.length,
+    isNew: !standing,
+    isRefused: false,
+    remarks: [...remarks, ...records, ...healed],
+  };
 }
 
 /** How many entries stand after the end of the folder's chain; undefined where that is no part of what stands there. */
@@ -56,6 +63,27 @@ async function entriesAfter(client: Slipmark, registration: string, head: string
   const standing = await allItems(client.listLedger, { registration });
   const at = standing.findIndex(({ digest }) => digest === head);
   return at < 0 ? undefined : standing.length - at - 1;
+}
+
+/** Sends records again that are damaged there. One that was amended since is another than that of the folder, and stays as it is. */
+async function healRecords(
+  client: Slipmark,
+  folder: string,
+  { registration, visits }: AircraftFile,
+): Promise<string[]> {
+  const remarks: string[] = [];
+  for (const { visit, recordSha256 } of visits) {
+    const name = { registration, visit };
+    if (!(await refusalOf(ifThere(client.getVisit(name)), 500))) continue;
+    const body = bytesAt(folder, PLACES.visit(registration, visit)) as unknown as VisitRecord;
+    const refused = await refusalOf(client.putVisit({ ...name, body, ifMatch: `"${recordSha256}"` }), 412);
+    remarks.push(
+      refused
+        ? `${registration}: the record of visit ${visit} is damaged, and the folder has an earlier one: ${refused.detail}`
+        : `${registration}: the record of visit ${visit} was damaged, and was brought back`,
+    );
+  }
+  return remarks;
 }
 
 /**

@@ -1,10 +1,19 @@
-import { allItems, ifThere, type LedgerEntry, type Pack, type Slipmark, type VisitState } from '../../client/client.ts';
+import {
+  allItems,
+  ifThere,
+  type LedgerEntry,
+  type Pack,
+  refusalOf,
+  type Slipmark,
+  type VisitState,
+} from '../../client/client.ts';
 
 /** Everything that the ledger of an aircraft says, at one moment. */
 export interface ReadAircraft {
   registration: string;
   entries: LedgerEntry[];
-  visits: (VisitState & { record: string })[];
+  /** `record` is null where the service says that it is damaged. */
+  visits: (VisitState & { record: string | null })[];
   /** The oldest first. */
   packs: Pack[];
 }
@@ -27,7 +36,10 @@ export async function readAircraft(client: Slipmark, registration: string): Prom
     const packs = (await allItems(client.listAircraftPacks, aircraft)).reverse();
     const visits: ReadAircraft['visits'] = [];
     for (const state of await allItems(client.listVisits, aircraft)) {
-      const kept = await ifThere(client.getVisit({ registration, visit: state.visit }));
+      const answer = client.getVisit({ registration, visit: state.visit });
+      const isDamaged = (await refusalOf(ifThere(answer), 500))?.type === '/problems/damaged';
+      const kept = isDamaged ? undefined : await ifThere(answer);
+      if (isDamaged) visits.push({ ...state, record: null });
       if (kept) visits.push({ ...state, record: new TextDecoder().decode(kept.bytes) });
     }
     const after = await ifThere(client.getAircraft(aircraft));

@@ -1,7 +1,7 @@
 import type { AttachmentName } from '../../archive/archive.ts';
 import { LIMITS } from '../../limits.ts';
 import { sha256 } from '../../pack/digest.ts';
-import { found, json, reached } from '../answer.ts';
+import { found, json, reached, reachedOrNone } from '../answer.ts';
 import { inspected, isCurrent } from '../attached.ts';
 import { Refusal } from '../problem.ts';
 import { readBytes } from '../read-bytes.ts';
@@ -27,7 +27,7 @@ export const putAttachment: Operation = {
     const actual = await sha256(bytes);
     if (actual !== name.sha256)
       throw new Refusal('digest-differs', `The SHA-256 of what arrived is ${actual}: current value is ${name.sha256}`);
-    const known = reached(await call.world.archive.attachmentFact(name));
+    const known = reachedOrNone(await call.world.archive.attachmentFact(name));
     if (known?.ok && isCurrent(call, known) && (await isWhole(call, name)))
       return json({ sha256: name.sha256, ...known });
     const fact = await inspected(call, bytes);

@@ -73,14 +73,13 @@ async function keep(call: Call, value: unknown, record: string, expected: Expect
   const ledger = ledgerOf(call);
   const visit = visitOf(call);
   const at = call.world.now().toISOString();
-  const { registration } = ledger;
-  const among = reached(await call.world.archive.ledger(ledger, (calls) => calls.visitAmongPacks(registration, visit)));
-  const assessed = await assessedOr422(call, value, at, await archiveFacts(call, ledger, among));
+  const around = reached(await call.world.archive.ledger(ledger, (calls) => calls.packsAround(visit)));
+  const assessed = await assessedOr422(call, value, at, await archiveFacts(call, ledger, around));
   requireRegistration(assessed, registrationOf(call));
   // Whoever has read a form of the visit writes to an aircraft that is known.
   const mayBeNew = expected.kind === 'absent' || expected.kind === 'unstated';
   if (mayBeNew) await noteAircraft(call, ledger);
-  if (mayBeNew && among.kept === null) await requireNotLost(call, ledger);
+  if (mayBeNew && around.state === null) await requireNotLost(call, ledger);
   const { recordSha256 } = assessed;
   const request = { visit, record, recordSha256, expected, actor: actorOf(call), at };
   const asking = { mayBegin: mayBeNew };

@@ -1,5 +1,6 @@
 import type { VisitRecord } from '../../visit/record.ts';
 import { reached } from '../answer.ts';
+import { blobOf } from '../lies-shared.ts';
 import { missing, openedLink } from '../opened-link.ts';
 import type { Operation } from '../route.ts';
 import { sealedJson } from '../sealed-file.ts';
@@ -19,12 +20,10 @@ export const openLinkPicture: Operation = {
   async handle(call) {
     const opened = await openedLink(call, 'photograph');
     if (!opened) return missing(call);
-    const { name, pack } = opened;
-    const record = await sealedJson<VisitRecord>(call, opened, pack.recordSha256);
+    const record = await sealedJson<VisitRecord>(call, opened, opened.pack.recordSha256);
     const { sha256 } =
       record.attachments?.find((item) => item.kind === 'photograph' && item.sha256 === call.params.sha256) ?? {};
-    const blob = sha256 && { workshop: name.workshop, sha256, isShared: pack.isShared };
-    const original = blob && reached(await call.world.archive.blob(blob));
+    const original = sha256 && reached(await call.world.archive.blob(await blobOf(call, opened, sha256)));
     if (!original) return missing(call);
     const bytes = call.pipeline.cleanImage(original);
     const type = TYPES.find(({ signature }) => signature === bytes[0])?.type;

@@ -4,10 +4,12 @@ import { LIMITS } from '../../limits.ts';
 import { sha256 } from '../../pack/digest.ts';
 import type { Manifest } from '../../pipeline.ts';
 import { json, reached } from '../answer.ts';
+import { blobOf } from '../lies-shared.ts';
 import { Refusal } from '../problem.ts';
 import { readBytes } from '../read-bytes.ts';
 import type { Call, Operation } from '../route.ts';
 import type { OwnedPack } from '../sealed-file.ts';
+import { attachmentsIn } from '../shown-files.ts';
 import { digestOf } from './attachments.ts';
 import { ownedPack } from './packs.ts';
 
@@ -80,8 +82,8 @@ function reachedOrDamaged(outcome: Reached<unknown>): 'reached' | 'damaged' {
   return 'reached';
 }
 
-function read({ world }: Call, { name, pack }: OwnedPack, digest: string): Promise<Reached<Uint8Array | null>> {
-  return world.archive.blob({ workshop: name.workshop, sha256: digest, isShared: pack.isShared });
+async function read(call: Call, owned: OwnedPack, digest: string): Promise<Reached<Uint8Array | null>> {
+  return call.world.archive.blob(await blobOf(call, owned, digest));
 }
 
 /** Every file that the pack names, by digest. Attachments are known as long as the manifest is whole. */
@@ -95,8 +97,8 @@ async function namedFiles(call: Call, owned: OwnedPack): Promise<Map<string, str
   ]);
   if (factsSha256 !== null) files.set(factsSha256, 'facts.json');
   const manifest = await read(call, owned, manifestSha256);
-  const { attachments = [] } = manifest.ok && manifest.value ? parsed<Manifest>(manifest.value) : {};
-  for (const { sha256: attachment } of attachments) files.set(attachment, 'attachment');
+  const attachments = manifest.ok && manifest.value ? attachmentsIn(parsed(manifest.value)) : [];
+  for (const attachment of attachments) files.set(attachment, 'attachment');
   return files;
 }
 
@@ -106,4 +108,10 @@ async function isShown(call: Call, owned: OwnedPack, digest: string): Promise<bo
   return documents.ok && documents.value !== null && new TextDecoder().decode(documents.value).includes(digest);
 }
 
-const parsed = <T>(bytes: Uint8Array): Partial<T> => JSON.parse(new TextDecoder().decode(bytes)) as Partial<T>;
+function parsed(bytes: Uint8Array): Partial<Manifest> | null {
+  try {
+    return JSON.parse(new TextDecoder().decode(bytes)) as Partial<Manifest> | null;
+  } catch {
+    return null;
+  }
+}

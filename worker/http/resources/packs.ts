@@ -1,11 +1,13 @@
 import type { KeptPack } from '../../archive/ledger/ledger-calls.ts';
 import type { VisitRecord } from '../../visit/record.ts';
-import { found, json, reached } from '../answer.ts';
+import { ArchiveDamaged, found, json, reached } from '../answer.ts';
 import { blobResponse, IMMUTABLE } from '../blob-response.ts';
+import { blobOf } from '../lies-shared.ts';
 import { nextLink, PAGE_QUERY, packOf, pageRequestOf } from '../params.ts';
 import type { Call, Operation } from '../route.ts';
 import * as schemas from '../schemas.ts';
 import { type OwnedPack, sealedJson } from '../sealed-file.ts';
+import { shownFiles } from '../shown-files.ts';
 import { digestOf, originalFile } from './attachments.ts';
 
 /** A pack as an answer: what lists show, its digests and where its files are. */
@@ -135,13 +137,14 @@ export const getPackAttachment: Operation = {
   description: 'The original, with all that it tells of place and camera: the pack itself shows it without.',
   answers: { 200: { description: 'The file', content: { 'application/octet-stream': 'binary' } } },
   async handle(call) {
-    const { name, pack } = await ownedPack(call);
+    const owned = await ownedPack(call);
     const sha256 = digestOf(call);
-    const record = await sealedJson<Pick<VisitRecord, 'attachments'>>(call, { name, pack }, pack.recordSha256);
+    const record = await sealedJson<Pick<VisitRecord, 'attachments'>>(call, owned, owned.pack.recordSha256);
     const isNamed = (record.attachments ?? []).some((attachment) => attachment.sha256 === sha256);
-    const blob = { workshop: name.workshop, sha256, isShared: pack.isShared };
+    const body = isNamed ? reached(await call.world.archive.blob(await blobOf(call, owned, sha256))) : null;
     // One that could not go into the pack was never kept with it.
-    const body = isNamed ? reached(await call.world.archive.blob(blob)) : null;
+    const isLost = isNamed && !body && (await shownFiles(call, owned)).has(sha256);
+    if (isLost) throw new ArchiveDamaged(`${owned.pack.summary.pack} ${sha256}`);
     return originalFile(found(body, 'such file of this pack'));
   },
 };

@@ -161,14 +161,14 @@ async function releaseInTurn(
 /**
  * Undefined where the ledger had an entry of a moment ago, made while this pack was sealed: another attempt comes after it.
  *
- * @throws Refusal 409 where the clock itself stands before the last entry
+ * @throws Refusal 409 where the clock itself stands before the latest entry
  */
 function waitForClock(world: World, lastAt: string): undefined {
   const now = world.now().toISOString();
   if (Date.parse(now) >= Date.parse(lastAt)) return undefined;
   throw new Refusal(
     'conflict',
-    `Nothing is sealed before the last entry of the ledger, ${lastAt}; the clock of the service says ${now}: set it right`,
+    `Nothing is sealed before the latest entry of the ledger, ${lastAt}; the clock of the service says ${now}: set it right`,
   );
 }
 

@@ -1,12 +1,20 @@
 import * as z from 'zod';
-import { found, json, reached } from '../answer.ts';
+import type { LedgerName, Reached } from '../../archive/archive.ts';
+import type { Relisted as ToldAgain } from '../../archive/ledger/ledger-calls.ts';
+import { canonicalJson } from '../../pack/canonical-json.ts';
+import type { PackSummary } from '../../pipeline.ts';
+import { found, json, reached, reachedOrNone } from '../answer.ts';
+import { summaryIn } from '../facts-form.ts';
 import { ledgerOf } from '../params.ts';
-import type { Operation } from '../route.ts';
+import type { Call, Operation } from '../route.ts';
 
 const Relisted = z
   .object({
     registration: z.string(),
     packs: z.int().meta({ description: 'So many packs are told to the list again' }),
+    mended: z.int().meta({
+      description: 'So many ways from files and links, and rows of packs, were lost or damaged and were made anew',
+    }),
   })
   .meta({ title: 'Relisting' });
 
@@ -20,10 +28,39 @@ export const relistAircraft: Operation = {
   async handle(call) {
     const name = ledgerOf(call);
     const { archive } = call.world;
-    const { packs, tokens } = reached(await archive.ledger(name, (ledger) => ledger.relist(name.workshop)));
+    const relist = async (sealed: PackSummary[]) =>
+      reached(await archive.ledger(name, (ledger) => ledger.relist(name.workshop, sealed)));
+    const { packs, tokens } = await relist([]);
     found(packs[0], 'such packs');
-    for (const { pack, pdfSha256 } of packs) reached(await archive.pointFile(pdfSha256, { ...name, pack }));
-    for (const token of tokens) reached(await archive.pointLink(token, name));
-    return json({ registration: name.registration, packs: packs.length }, 202);
+    let { mended } = await relist(await sealedSummaries(call, name, packs));
+    for (const { pack, pdfSha256 } of packs) {
+      const way = { ...name, pack };
+      if (!leadsTo(await archive.packOfFile(pdfSha256), way)) mended += 1;
+      reached(await archive.pointFile(pdfSha256, way));
+    }
+    for (const token of tokens) {
+      if (!leadsTo(await archive.ledgerOfLink(token), name)) mended += 1;
+      reached(await archive.pointLink(token, name));
+    }
+    return json({ registration: name.registration, packs: packs.length, mended }, 202);
   },
 };
+
+/** Whether a way is there, and leads where it should. */
+const leadsTo = (outcome: Reached<object | null>, way: object): boolean =>
+  canonicalJson(reachedOrNone(outcome)) === canonicalJson(way);
+
+/** What lists show of packs, as it was sealed, where it can be read. */
+async function sealedSummaries(
+  call: Call,
+  { workshop }: LedgerName,
+  packs: ToldAgain['packs'],
+): Promise<PackSummary[]> {
+  const summaries: PackSummary[] = [];
+  for (const { factsSha256: sha256 } of packs) {
+    const bytes = sha256 === null ? null : reachedOrNone(await call.world.archive.blob({ workshop, sha256 }));
+    const summary = bytes && summaryIn(new TextDecoder().decode(bytes));
+    if (summary) summaries.push(summary);
+  }
+  return summaries;
+}

@@ -50,7 +50,7 @@ async function sealOf(call: Call, bytes: Uint8Array): Promise<SealFacts | null> 
   const verdict = await verifyFile(bytes, keySet(found(keys, 'such workshop')));
   if (verdict.kind !== 'genuine') return null;
   const { workshop, registration, pack, issuedAt, manifestSha256, recordSha256 } = verdict.claims;
-  return { workshop, registration, pack, issuedAt, manifestSha256, recordSha256 };
+  return { workshop, registration, pack, issuedAt, manifestSha256, recordSha256, kid: verdict.kid };
 }
 
 const Restored = z
