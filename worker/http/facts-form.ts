@@ -21,10 +21,21 @@ const OpenItem = z.looseObject({
   done: Limit.optional(),
   toleranceHours: z.number().optional(),
   toleranceMonths: z.number().optional(),
+  since: z.string().optional(),
+  timesCarried: z.number().optional(),
+});
+
+const ReadFor = { pack: z.string().optional(), isWithdrawn: z.literal(true).optional() };
+
+/** Meters as they were read last. */
+const Readings = z.looseObject({
+  meters: z.array(z.looseObject({ id: z.string(), of: z.string(), hours: z.number(), ...ReadFor })),
+  landings: z.looseObject({ count: z.number(), ...ReadFor }).optional(),
+  hoursPerYear: z.number().optional(),
 });
 
 /** What stands open after a pack. Members that are not known here are let be. */
-export const OpenFacts = z.looseObject({ over: z.string(), items: z.array(OpenItem) });
+export const OpenFacts = z.looseObject({ over: z.string().nullable(), items: z.array(OpenItem), readings: Readings });
 
 export const SealedBy = z.looseObject({ id: z.string(), name: z.string(), kid: z.string() });
 

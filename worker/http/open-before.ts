@@ -1,6 +1,6 @@
 import type { LedgerName } from '../archive/archive.ts';
 import type { KeptPack } from '../archive/ledger/ledger-calls.ts';
-import { NO_READINGS, type PackFacts, type Past, type SealedBefore } from '../pipeline.ts';
+import { NO_READINGS, type Past, type SealedBefore } from '../pipeline.ts';
 import { reached } from './answer.ts';
 import type { Call } from './route.ts';
 import { factsOf } from './sealed-facts.ts';
@@ -33,9 +33,11 @@ export async function openBefore(call: Call, name: LedgerName, packs: readonly K
 /** What was kept of it with the last of some packs; undefined where it does not follow from all of them. */
 async function keptAfter(call: Call, name: LedgerName, packs: readonly KeptPack[]): Promise<Past | undefined> {
   const last = packs.at(-1);
-  const facts: PackFacts | undefined = last && (await factsOf(call, { name, pack: last }));
+  const facts = last && (await factsOf(call, { name, pack: last }));
   const over = facts && (await call.pipeline.openDigest(packs.map(sealedBefore)));
-  return facts && facts.open.over === over ? { open: facts.open.items, readings: facts.open.readings } : undefined;
+  return facts && over && facts.open.over === over
+    ? { open: facts.open.items, readings: facts.open.readings }
+    : undefined;
 }
 
 /** The records of the issues that a pack replaces, the oldest first: what stood in them keeps its name. */

@@ -1,5 +1,5 @@
 import { readOwnerFacts } from '../pack/owner-facts-schema.ts';
-import type { PackFacts } from '../pipeline.ts';
+import { NO_READINGS, type PackFacts } from '../pipeline.ts';
 import { OpenFacts, SealedBy } from './facts-form.ts';
 import type { Call } from './route.ts';
 import { type OwnedPack, sealedJson } from './sealed-file.ts';
@@ -32,7 +32,7 @@ export async function factsOf(call: Call, owned: OwnedPack): Promise<UsableFacts
  * What stands open after a pack that was restored is worked out from the records again: whoever restores has sealed the facts, and may
  * have left something out.
  */
-const NOTHING_KEPT: PackFacts['open'] = { over: 'nothing that was kept', items: [] };
+const NOTHING_KEPT: PackFacts['open'] = { over: null, items: [], readings: NO_READINGS };
 
 function openIn(open: unknown): PackFacts['open'] {
   const read = OpenFacts.safeParse(open);
