@@ -48,9 +48,10 @@ describe('a key in the hand of one person', () => {
     expect(await codes(response)).toContain('PERSON_NOT_AS_REGISTERED');
   });
 
-  test('nor with a licence, a scope or a validity that the workshop does not know of', async () => {
+  test('nor with a capacity, a licence, a scope or a validity that the workshop does not know of', async () => {
     const service = await workshopOf({ rufus: RUFUS }, 'rufus');
     for (const change of [
+      { capacity: 'Chief Inspector' },
       { authorisation: 'HC-I-999' },
       { scope: ['airframe', 'engine', 'release'] },
       { validUntil: '2099-12-31' },
