@@ -53,6 +53,14 @@ type Passed = (bytes: number) => void;
 // Streams of a sound file do not overlap; that of a table of objects may be read once more as an object.
 const MOST_PASSES = 2;
 
+function passedOnly(most: number): Passed {
+  let total = 0;
+  return (count) => {
+    total += count;
+    if (total > most) throw damaged(phrase`parts of it lie over one another`);
+  };
+}
+
 function streamAfter(
   bytes: Uint8Array,
   dictionary: PdfDictionary,
@@ -118,11 +126,7 @@ export function openPdf(given: Uint8Array, budget: Budget): PdfFile {
   const decodedOf = new Map<Uint8Array, Uint8Array>();
   let reference: CrossReference = { entries: new Map(), trailer: new Map() };
 
-  let passedBytes = 0;
-  const passed: Passed = (count) => {
-    passedBytes += count;
-    if (passedBytes > MOST_PASSES * bytes.length) throw damaged(phrase`parts of it lie over one another`);
-  };
+  const passed = passedOnly(MOST_PASSES * bytes.length);
   const decode = ({ dictionary, bytes: encoded }: PdfStream): Uint8Array => {
     const decoded = decodedOf.get(encoded) ?? decodeStream(encoded, filtersOf(dictionary, resolve), resolve, budget);
     decodedOf.set(encoded, decoded);
