@@ -92,6 +92,15 @@ describe('a key in the hand of one person', () => {
     expect((await withdrawal({ by: 'Rufus Tallant', reason }, service.personal)).status).toBe(403);
     expect((await withdrawal({ by: 'Nobody', reason }, service.key)).status).toBe(403);
     expect((await withdrawal({ by: 'edda', reason }, service.key)).status).toBe(403);
+    const rights = (body: object) => service.call('/v1/people/rufus', { method: 'PUT', body });
+    for (const body of [
+      { ...RUFUS, until: '2026-11-09' },
+      { ...RUFUS, from: '2026-11-11' },
+    ]) {
+      await rights(body);
+      expect((await withdrawal({ by: 'rufus', reason }, service.key)).status).toBe(403);
+    }
+    await rights(RUFUS);
     for (const hostile of ['a\u0000b', 'a\u202eb', 'a\nb'])
       expect((await withdrawal({ by: 'rufus', reason: hostile }, service.key)).status).toBe(422);
     const done = await withdrawal({ by: 'trainee', reason }, service.personal);
