@@ -77,7 +77,12 @@ export function codePointName(character: string): string {
 export function printableLineOf(text: string): string {
   const kept = [...normaliseText(text)].map((character) => (PRINTABLE.test(character) ? character : ' ')).join('');
   const line = kept.replace(/\s+/g, ' ').trim();
-  return /[\p{L}\p{N}]/u.test(line) ? line : '';
+  return saysSomething(line) ? line : '';
+}
+
+/** Whether a text says anything: blanks, dots and what cannot be seen do not. */
+export function saysSomething(text: string | undefined): boolean {
+  return text !== undefined && /[\p{L}\p{N}]/u.test(text);
 }
 
 /**

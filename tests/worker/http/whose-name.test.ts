@@ -101,7 +101,7 @@ describe('a key in the hand of one person', () => {
       expect((await withdrawal({ by: 'rufus', reason }, service.key)).status).toBe(403);
     }
     await rights(RUFUS);
-    for (const hostile of ['a\u0000b', 'a\u202eb', 'a\nb'])
+    for (const hostile of [' ', '.', '\u200b\u00a0', 'a\u0000b', 'a\u202eb', 'a\nb'])
       expect((await withdrawal({ by: 'rufus', reason: hostile }, service.key)).status).toBe(422);
     const done = await withdrawal({ by: 'trainee', reason }, service.personal);
     expect(await done.json()).toMatchObject({ withdrawal: { by: 'Tom Trainee', reason } });
