@@ -1,6 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { codePointName, normaliseText, PRINTABLE_SIGNS, unprintableIn } from '../../worker/units/printable.ts';
+import {
+  codePointName,
+  normaliseText,
+  PRINTABLE_SIGNS,
+  printableLineOf,
+  unprintableIn,
+} from '../../worker/units/printable.ts';
 import { RUNS } from '../property-runs.ts';
 
 describe('normaliseText()', () => {
@@ -24,6 +30,18 @@ describe('normaliseText()', () => {
 
 test('codePointName() names a character as Unicode does', () => {
   expect(['\u001b', 'A', '\u{1F600}'].map(codePointName)).toEqual(['U+001B', 'U+0041', 'U+1F600']);
+});
+
+describe('printableLineOf()', () => {
+  test.each([
+    ['Nord \u{1f6e9}\nHangar', 'Nord Hangar'],
+    ['a\u001b[2Jb', 'a [2Jb'],
+    ['\u65e5\u672c\u5de5\u623f', ''],
+    ['\u{1f6e9} -', ''],
+    ['Fjällräven & Söhne', 'Fjällräven & Söhne'],
+  ])('%j', (text, printed) => {
+    expect(printableLineOf(text)).toBe(printed);
+  });
 });
 
 describe('unprintableIn()', () => {

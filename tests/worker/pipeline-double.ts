@@ -58,7 +58,7 @@ export const pipelineDouble: Pipeline = {
   factsToday: () => ({ loading: undefined, tighter: [] }),
   tighterText: ({ name }) => name,
   nextDue: () => [],
-  INSPECTION: 2,
+  INSPECTION: 3,
   cleanImage: (bytes) => bytes,
   openAfterPack: (past) => past,
   flownUntil: () => undefined,

@@ -24,10 +24,14 @@ export async function personOfKey(call: Call): Promise<RegisteredPerson | undefi
       'forbidden',
       `The key is in the hand of ${id}, who is not in the table of people of the workshop: an administrator enters them with PUT /v1/people/${id}`,
     );
-  const on = dateOf(call.world.now().toISOString());
-  if ((person.from ?? on) > on || (person.until ?? on) < on)
-    throw new Refusal('forbidden', `The rights of ${id} do not hold on ${on} by the table of people of the workshop`);
+  requireRightsToday(call, person);
   return person;
+}
+
+function requireRightsToday(call: Call, { id, from, until }: RegisteredPerson): void {
+  const on = dateOf(call.world.now().toISOString());
+  if ((from ?? on) > on || (until ?? on) < on)
+    throw new Refusal('forbidden', `The rights of ${id} do not hold on ${on} by the table of people of the workshop`);
 }
 
 /**
@@ -44,7 +48,7 @@ export async function requireReleaser(call: Call, by: string): Promise<void> {
 
 /**
  * The name in which a pack is withdrawn. A workshop that keeps a table of people has it withdrawn by one of them alone, with the right to
- * release.
+ * release, on this day.
  *
  * @param by a person of the table, by identifier or name; where the workshop keeps no table any name, or a person of the record by
  *   identifier
@@ -58,6 +62,7 @@ export async function withdrawerName(call: Call, by: string): Promise<string> {
   if (people.length === 0) return (await nameInPack(call, by)) ?? by;
   const person = ofKey ?? people.find(isMeant);
   if (!person) throw new Refusal('forbidden', `${by} is not in the table of people of the workshop`);
+  requireRightsToday(call, person);
   if (!person.scope.includes('release'))
     throw new Refusal('forbidden', `${person.name} has no right to release, so none to withdraw`);
   return person.name;

@@ -1,5 +1,10 @@
+import { DOCUMENT_KINDS } from '../pack/documents.ts';
 import type { Markup, MarkupNode } from '../print/parse/markup.ts';
 import { parseArticle } from '../print/parse/parse-article.ts';
+
+// Articles are named after their document, its modification or its number; nothing else of ours has an id.
+const ARTICLE_NAME = /^(cover|record-of-issue|modification-[a-z0-9_-]+|annex-\d+)$/;
+const DOCUMENT_NAMES = new Set(DOCUMENT_KINDS.map(({ template }) => template));
 
 const PICTURE = /^attachments\/[0-9a-f]{64}$/;
 
@@ -21,7 +26,10 @@ function holds(node: MarkupNode): boolean {
   return typeof node === 'string' || (isInner(node) && node.children.every(holds));
 }
 
-function isInner({ attributes }: Markup): boolean {
-  const { href, src } = attributes;
-  return (href === undefined || href.startsWith('#')) && (src === undefined || PICTURE.test(src));
+// Colours by name or figure alone: a browser fetches what an address names, and nothing of ours is painted by one.
+function isInner({ name, attributes }: Markup): boolean {
+  const { href, src, id, fill = '', stroke = '' } = attributes;
+  const isNamed = id === undefined || (name === 'article' && (DOCUMENT_NAMES.has(id) || ARTICLE_NAME.test(id)));
+  const isPlain = !fill.includes('(') && !stroke.includes('(');
+  return isNamed && isPlain && (href === undefined || href.startsWith('#')) && (src === undefined || PICTURE.test(src));
 }

@@ -11,7 +11,7 @@ import { type Refusal, RefusedError } from './refusal.ts';
 /**
  * Which inspection it was: a file that an earlier one let pass is looked into again, since a release must not fail for what was let pass.
  */
-export const INSPECTION = 2;
+export const INSPECTION = 3;
 
 /** What a file is, by its content, and whether a pack can hold it. */
 export type InspectedAttachment =

@@ -70,6 +70,22 @@ export function codePointName(character: string): string {
 }
 
 /**
+ * What of a text a pack can print, on one line; empty where that says nothing.
+ *
+ * @example printableLineOf('Nord \u{1F6E9}\nHangar')  // 'Nord Hangar'
+ */
+export function printableLineOf(text: string): string {
+  const kept = [...normaliseText(text)].map((character) => (PRINTABLE.test(character) ? character : ' ')).join('');
+  const line = kept.replace(/\s+/g, ' ').trim();
+  return saysSomething(line) ? line : '';
+}
+
+/** Whether a text says anything: blanks, dots and what cannot be seen do not. */
+export function saysSomething(text: string | undefined): boolean {
+  return text !== undefined && /[\p{L}\p{N}]/u.test(text);
+}
+
+/**
  * The distinct characters of a text that no pack can print, in order of appearance.
  *
  * @example unprintableIn('Tank \u{1F600} \u4e2d')  // ['\u{1F600}', '\u4e2d']

@@ -1,6 +1,9 @@
 import { deflateSync } from 'node:zlib';
 import { describe, expect, test } from 'vitest';
 import { LIMITS } from '../../../worker/limits.ts';
+import { codeCutterOf } from '../../../worker/print/annex/font-codes.ts';
+import { openPdf } from '../../../worker/print/annex/pdf-file.ts';
+import { nameObject } from '../../../worker/print/annex/pdf-object.ts';
 import { Budget, type Work } from '../../../worker/print/bytes/budget.ts';
 import { inspectAttachment } from '../../../worker/print/index.ts';
 import { budgetOf } from '../budget-of.ts';
@@ -33,6 +36,13 @@ describe('inspectAttachment() refuses what costs more than a file may', () => {
     ['millions of operators', `its pages are drawn in more steps ${MOST}`, 'tokens'],
     ['millions of empty strings', `its pages are drawn in more steps ${MOST}`, 'tokens'],
     ['one content on sixty pages', `its pages are drawn in more steps ${MOST}`, 'tokens'],
+    ['a string cut by a hundred code spaces', `its pages are drawn in more steps ${MOST}`, 'tokens'],
+    ['a string on sixty pages', `its pages are drawn in more steps ${MOST}`, 'tokens'],
+    ['blanks on sixty pages', `its pages are drawn in more steps ${MOST}`, 'tokens'],
+    ['millions of strings before an operator', `its pages are drawn in more steps ${MOST}`, 'tokens'],
+    ['millions of texts of a font', `its pages are drawn in more steps ${MOST}`, 'tokens'],
+    ['modes of one list in thousands of states', `it holds more objects ${MOST}`, 'objects'],
+    ['names of one list in thousands of fonts', `it holds more objects ${MOST}`, 'objects'],
     ['forms drawn ten billion times', `its pages draw the same over and over, more often ${MOST}`, 'draws'],
     ['letters drawn ten billion times', `its pages draw the same over and over, more often ${MOST}`, 'draws'],
     ['masks within masks', `its pages draw the same over and over, more often ${MOST}`, 'draws'],
@@ -56,6 +66,9 @@ describe('inspectAttachment() refuses what costs more than a file may', () => {
     ['a photograph in thousands of scans', 'the picture is coded in more than 100 passes', null],
     ['a photograph that is none', 'a picture in it is no JPEG, though it says so', null],
     ['forms that draw themselves', 'its pages draw themselves, or too much within one another', null],
+    ['a list of millions within a picture', 'a picture in it is not to be understood', null],
+    ['a number of a million digits that is none', 'a number is none', null],
+    ['streams that end in the same blanks', 'parts of it lie over one another', null],
     ['a chain of objects', 'objects are nested too deeply', null],
     ['a tree of pages as deep as it is long', 'objects are nested too deeply', null],
   ])('%s', async (name, refusal, over) => {
@@ -123,6 +136,27 @@ describe('inspectAttachment() charges', () => {
       }),
     );
     expect(pixels).toBe(2 * (600 + 100));
+  });
+});
+
+describe('a file of long lists is read as far as it is needed', () => {
+  // Each took minutes where all of it was gone through for every use.
+  test.each(['numbers of one list in thousands of stamps', 'text of millions of letters for each code'])(
+    '%s',
+    async (name) => {
+      expect(await refusalOf(HOSTILE_FILES[name]?.() ?? new Uint8Array())).toBe('none');
+    },
+  );
+
+  test.each([
+    ['bytes', new Map(), 'ab'],
+    ['pairs', new Map([['Encoding', nameObject('Identity-H')]]), 'abcd'],
+  ])('the codes of a string are cut no further than they are wanted: %s', (_, entries, string) => {
+    const font = new Map([...entries, ['Subtype', nameObject(entries.size > 0 ? 'Type0' : 'Type1')]]);
+    const file = openPdf(onePage({}), new Budget());
+    const taken: number[] = [];
+    codeCutterOf(font, file)?.(string, (code) => taken.push(code) < 1);
+    expect(taken).toHaveLength(1);
   });
 });
 

@@ -9,8 +9,8 @@ const deflated = (bytes: Uint8Array, entries = ''): string => streamOf(packed(by
 const repeated = (text: string, count: number): Uint8Array => Buffer.from(text.repeat(count));
 
 /** A page whose content is an object of its own. */
-const content = (object: string, more: OnePage = {}): Uint8Array =>
-  onePage({ page: '/Contents 6 0 R', objects: [object], ...more });
+const content = (object: string, { objects = [], ...more }: OnePage = {}): Uint8Array =>
+  onePage({ page: '/Contents 6 0 R', objects: [object, ...objects], ...more });
 
 /** A page that shows an image. */
 export const showing = (entries: string, bytes: string, more: OnePage = {}): Uint8Array =>
@@ -136,6 +136,83 @@ const inks = (name: string, tint: string): Uint8Array =>
     objects: [`<</FunctionType 2/Domain[0 1]/N 1/C0[1 1 1]/C1[${tint}]>>`],
   });
 
+/** Sixty pages of one content, with a font F. */
+const sixtyPages = (stream: string): Uint8Array =>
+  pdfOf([
+    '<</Type/Catalog/Pages 2 0 R>>',
+    `<</Type/Pages/Count 60/Kids[${Array.from({ length: 60 }, (_, i) => `${i + 5} 0 R`).join(' ')}]>>`,
+    stream,
+    '<</Type/Font/Subtype/Type1/BaseFont/Helvetica/Encoding/WinAnsiEncoding>>',
+    ...Array.from(
+      { length: 60 },
+      () => '<</Type/Page/Parent 2 0 R/MediaBox[0 0 400 300]/Contents 3 0 R/Resources<</Font<</F 4 0 R>>>>>>',
+    ),
+  ]);
+
+/** A page with a string in a font whose codes, and whose text, are in tables of the file. */
+const composite = (string: Uint8Array, encoding: string, text: string): Uint8Array =>
+  content(deflated(Buffer.concat([Buffer.from('BT /F2 20 Tf ('), string, Buffer.from(') Tj ET')])), {
+    fonts: '/F2 7 0 R',
+    objects: [
+      '<</Type/Font/Subtype/Type0/BaseFont/X/Encoding 8 0 R/ToUnicode 9 0 R/DescendantFonts[10 0 R]>>',
+      deflated(Buffer.from(encoding)),
+      deflated(Buffer.from(text)),
+      '<</Type/Font/Subtype/CIDFontType2/BaseFont/X>>',
+    ],
+  });
+
+const SPACE = '<A0FFFF10> <A0FFFF10> ';
+
+/** Streams of which each reaches to the same blanks, over all that begin behind it. */
+function overlappingStreams(count: number, blanks: number): Uint8Array {
+  const text = latin1(pdfOf(['<</Type/Catalog/Pages 2 0 R>>', '<</Type/Pages/Kids[3 0 R]/Count 1>>']));
+  const start = text.indexOf('xref');
+  const length = 60;
+  const end = start + count * length;
+  let streams = '';
+  const offsets = [...text.matchAll(/\d+ 0 obj/g)].map(({ index }) => index);
+  for (let i = 0; i < count; i++) {
+    const at = start + i * length;
+    offsets.push(at);
+    const head = `${offsets.length} 0 obj<</Length ${end - at - length}`;
+    streams += `${head.padEnd(length - 9)}>>stream\n`;
+  }
+  const body = `${text.slice(0, start)}${streams}${' '.repeat(blanks)}endstream endobj\n`;
+  const table = offsets.map((offset) => `${String(offset).padStart(10, '0')} 00000 n \n`).join('');
+  const trailer = `trailer\n<</Size ${offsets.length + 1}/Root 1 0 R>>\nstartxref\n${body.length}\n%%EOF\n`;
+  return Buffer.from(`${body}xref\n0 ${offsets.length + 1}\n0000000000 65535 f \n${table}${trailer}`, 'latin1');
+}
+
+/** Graphics states that all name one long list of modes. */
+const sharedModes = (states: number, modes: number): Uint8Array =>
+  onePage({
+    resources: `/ExtGState<<${Array.from({ length: states }, (_, i) => `/G${i} ${7 + i} 0 R`).join('')}>>`,
+    objects: [`[${'/a '.repeat(modes)}]`, ...Array.from({ length: states }, () => '<</BM 6 0 R>>')],
+  });
+
+/** Fonts of drawn letters that all name one long list of names. */
+const sharedNames = (fonts: number, names: number): Uint8Array =>
+  onePage({
+    page: '/Contents 6 0 R',
+    fonts: Array.from({ length: fonts }, (_, i) => `/G${i} ${8 + i} 0 R`).join(''),
+    objects: [
+      deflated(Buffer.from(Array.from({ length: fonts }, (_, i) => `/G${i} 1 Tf (a) Tj`).join(' '))),
+      `[${'/a '.repeat(names)}]`,
+      ...Array.from({ length: fonts }, () => '<</Type/Font/Subtype/Type3/Encoding<</Differences 7 0 R>>>>'),
+    ],
+  });
+
+/** Stamps that all name one long list as their box. */
+const sharedBoxes = (stamps: number, numbers: number): Uint8Array =>
+  onePage({
+    page: `/Annots[${Array.from({ length: stamps }, (_, i) => `${8 + i} 0 R`).join(' ')}]`,
+    objects: [
+      `[0 0 1 1 ${'1 '.repeat(numbers)}]`,
+      streamOf('', '/Type/XObject/Subtype/Form/BBox[0 0 1 1]'),
+      ...Array.from({ length: stamps }, () => '<</Subtype/Stamp/Rect 6 0 R/AP<</N 7 0 R>>>>'),
+    ],
+  });
+
 /** Every hostile file by what it is. */
 export const HOSTILE_FILES: Readonly<Record<string, () => Uint8Array>> = {
   'blanks as digits, twenty times over': () =>
@@ -162,6 +239,36 @@ export const HOSTILE_FILES: Readonly<Record<string, () => Uint8Array>> = {
       deflated(repeated('n ', 200_000)),
       ...Array.from({ length: 60 }, () => '<</Type/Page/Parent 2 0 R/MediaBox[0 0 400 300]/Contents 3 0 R>>'),
     ]),
+  'a string cut by a hundred code spaces': () =>
+    composite(
+      Buffer.alloc(15_600_000, Buffer.from([0xa0, 0, 0, 1])),
+      `begincmap 100 begincodespacerange ${SPACE.repeat(99)}<00000000> <FFFFFFFF> endcodespacerange endcmap`,
+      '1 beginbfrange <00000000> <FFFFFFFF> <0041> endbfrange',
+    ),
+  'text of millions of letters for each code': () =>
+    composite(
+      Buffer.from(Array.from({ length: 65_536 }, (_, i) => [i >> 8, i & 255]).flat()).map((byte: number) =>
+        [0x28, 0x29, 0x5c, 0x0d].includes(byte) ? 0x30 : byte,
+      ),
+      'begincmap 1 begincodespacerange <0000> <FFFF> endcodespacerange endcmap',
+      `1 beginbfrange <0000> <FFFF> <${'0041'.repeat(2_000_000)}> endbfrange`,
+    ),
+  'millions of texts of a font': () =>
+    composite(
+      Buffer.alloc(2),
+      'begincmap 1 begincodespacerange <0000> <FFFF> endcodespacerange endcmap',
+      `1 beginbfchar ${'<0>'.repeat(3_900_000)} endbfchar`,
+    ),
+  'a string on sixty pages': () => sixtyPages(deflated(repeated(`BT /F 1 Tf (${'a'.repeat(15_900_000)}) Tj ET`, 1))),
+  'blanks on sixty pages': () => sixtyPages(deflated(repeated(' ', 15_900_000))),
+  'millions of strings before an operator': () => content(deflated(repeated('()', 3_900_000))),
+  'a list of millions within a picture': () =>
+    content(deflated(repeated(`BI /W 1/H 1/DP [${'/ '.repeat(3_900_000)}] ID x EI`, 1))),
+  'modes of one list in thousands of states': () => sharedModes(5000, 200_000),
+  'names of one list in thousands of fonts': () => sharedNames(5000, 200_000),
+  'numbers of one list in thousands of stamps': () => sharedBoxes(5000, 200_000),
+  'a number of a million digits that is none': () => onePage({ objects: [`${'1'.repeat(1_000_000)}x`] }),
+  'streams that end in the same blanks': () => overlappingStreams(20_000, 6_000_000),
   'forms drawn ten billion times': () => nestedForms(13),
   'letters drawn ten billion times': () => nestedLetters(8),
   'forms that draw themselves': () =>

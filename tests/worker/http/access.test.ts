@@ -141,6 +141,21 @@ test('asking for a workshop that was never created leaves nothing behind', async
 });
 
 describe('POST workshops', () => {
+  test.each(['\u65e5\u672c\u5de5\u623f', '\u{1f6e9}', 'a\u001b[2Jb', 'line\nfeed'])(
+    'refuses a name that no pack can print: %j',
+    async (name) => {
+      const { call } = await testService();
+      const response = await call('/v1/workshops', {
+        method: 'POST',
+        key: ADMIN_SECRET,
+        body: { id: 'unprintable', name },
+      });
+      expect(response.status).toBe(422);
+      const { findings } = await response.json<{ findings: { pointer: string }[] }>();
+      expect(findings.map(({ pointer }) => pointer)).toEqual(['/name']);
+    },
+  );
+
   test('needs the secret of the deployment', async () => {
     const { call, key } = await testService();
     const body = { id: 'another', name: 'Another' };

@@ -48,9 +48,10 @@ describe('a key in the hand of one person', () => {
     expect(await codes(response)).toContain('PERSON_NOT_AS_REGISTERED');
   });
 
-  test('nor with a licence, a scope or a validity that the workshop does not know of', async () => {
+  test('nor with a capacity, a licence, a scope or a validity that the workshop does not know of', async () => {
     const service = await workshopOf({ rufus: RUFUS }, 'rufus');
     for (const change of [
+      { capacity: 'Chief Inspector' },
       { authorisation: 'HC-I-999' },
       { scope: ['airframe', 'engine', 'release'] },
       { validUntil: '2099-12-31' },
@@ -91,7 +92,16 @@ describe('a key in the hand of one person', () => {
     expect((await withdrawal({ by: 'Rufus Tallant', reason }, service.personal)).status).toBe(403);
     expect((await withdrawal({ by: 'Nobody', reason }, service.key)).status).toBe(403);
     expect((await withdrawal({ by: 'edda', reason }, service.key)).status).toBe(403);
-    for (const hostile of ['a\u0000b', 'a\u202eb', 'a\nb'])
+    const rights = (body: object) => service.call('/v1/people/rufus', { method: 'PUT', body });
+    for (const body of [
+      { ...RUFUS, until: '2026-11-09' },
+      { ...RUFUS, from: '2026-11-11' },
+    ]) {
+      await rights(body);
+      expect((await withdrawal({ by: 'rufus', reason }, service.key)).status).toBe(403);
+    }
+    await rights(RUFUS);
+    for (const hostile of [' ', '.', '\u200b\u00a0', 'a\u0000b', 'a\u202eb', 'a\nb'])
       expect((await withdrawal({ by: 'rufus', reason: hostile }, service.key)).status).toBe(422);
     const done = await withdrawal({ by: 'trainee', reason }, service.personal);
     expect(await done.json()).toMatchObject({ withdrawal: { by: 'Tom Trainee', reason } });

@@ -1,3 +1,4 @@
+import { printableLineOf } from '../../units/printable.ts';
 import { phrase } from '../../words/words.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
 
@@ -12,7 +13,7 @@ export const acknowledgementThin: Rule = {
   source: PRACTICE,
   check: ({ visit, say }) =>
     (visit.release?.acknowledgements ?? []).flatMap(({ code, reason }, index): Hit[] =>
-      reason.length >= LEAST_LENGTH
+      printableLineOf(reason).length >= LEAST_LENGTH
         ? []
         : [
             {

@@ -1,3 +1,4 @@
+import { saysSomething } from '../../units/printable.ts';
 import { phrase } from '../../words/words.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
 
@@ -13,7 +14,7 @@ export const applicabilityUndecided: Rule = {
       if (
         !binds ||
         results.applicability[index] !== 'undecided' ||
-        (status === 'not-applicable' && reason) ||
+        (status === 'not-applicable' && saysSomething(reason)) ||
         status === 'complied'
       )
         return [];

@@ -1,4 +1,5 @@
-import { instantOf } from '../../units/calendar.ts';
+import { dateOf, instantOf } from '../../units/calendar.ts';
+import type { Visit } from '../../visit/visit.ts';
 import { phrase } from '../../words/words.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
 
@@ -11,7 +12,7 @@ export const datesOutOfOrder: Rule = {
   check: ({ visit, moments, say }) => {
     const { arrivedAt, workEndedAt } = visit.visit;
     return moments.flatMap(({ what, at, path }): Hit[] => {
-      if (instantOf(at) < instantOf(arrivedAt)) {
+      if (instantOf(at) < instantOf(arrivedAt) && !isCarriedOver(visit, at, path)) {
         return [
           {
             path,
@@ -33,3 +34,12 @@ export const datesOutOfOrder: Rule = {
     });
   },
 };
+
+// A finding that was deferred before this visit was found before it, too.
+function isCarriedOver(visit: Visit, at: string, [part, index, field]: Hit['path']): boolean {
+  if (part !== 'findings' || field !== 'foundAt') return false;
+  const deferral = visit.findings?.[Number(index)]?.deferral;
+  if (!deferral) return false;
+  const { firstDeferredOn } = deferral;
+  return dateOf(at) <= firstDeferredOn && firstDeferredOn < dateOf(visit.visit.arrivedAt);
+}

@@ -1,3 +1,4 @@
+import { saysSomething } from '../../units/printable.ts';
 import { phrase } from '../../words/words.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
 
@@ -9,7 +10,7 @@ export const notApplicableContradicted: Rule = {
   source: read('AMC M.A.305(d) (applicability shown)'),
   check: ({ visit, results, say }) =>
     (visit.bulletins?.items ?? []).flatMap(({ id, status, reason, subject }, index): Hit[] => {
-      if (status !== 'not-applicable' || reason || results.applicability[index] !== 'applies') return [];
+      if (status !== 'not-applicable' || saysSomething(reason) || results.applicability[index] !== 'applies') return [];
       return [
         {
           path: ['bulletins', 'items', index, 'status'],

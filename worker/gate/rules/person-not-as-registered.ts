@@ -5,7 +5,7 @@ export const personNotAsRegistered: Rule = {
   code: 'PERSON_NOT_AS_REGISTERED',
   severity: 'blocks',
   meaning:
-    'A person of the record has another name, licence or scope, or a longer validity, than the table of people of the workshop says',
+    'A person of the record has another name, capacity, licence or scope, or a longer validity, than the table of people of the workshop says',
   remedy: phrase`Correct the record, or have an administrator correct the table of people`,
   source: PRACTICE,
   check: ({ visit, facts, say }) =>
@@ -23,6 +23,7 @@ export const personNotAsRegistered: Rule = {
 
 const FIELDS = {
   name: phrase`name`,
+  capacity: phrase`capacity`,
   authorisation: phrase`licence or authorisation`,
   scope: phrase`scope`,
   validUntil: phrase`validity`,
@@ -32,15 +33,18 @@ type Field = keyof typeof FIELDS;
 
 interface StatedPerson {
   name: string;
+  capacity: string;
   authorisation?: string | undefined;
   scope: readonly string[];
   validUntil?: string | undefined;
 }
 
-function differences(stated: StatedPerson, { name, licence, scope, until }: RegisteredPerson): Field[] {
+function differences(stated: StatedPerson, registered: RegisteredPerson): Field[] {
+  const { name, capacity, licence, scope, until } = registered;
   const isLonger = until !== null && (stated.validUntil === undefined || stated.validUntil > until);
   const differs: Record<Field, boolean> = {
     name: plain(stated.name) !== plain(name),
+    capacity: plain(stated.capacity) !== plain(capacity),
     authorisation: plain(stated.authorisation ?? '') !== plain(licence ?? ''),
     scope: !stated.scope.every((kind) => scope.includes(kind)),
     validUntil: isLonger,

@@ -1,4 +1,5 @@
 import * as z from 'zod';
+import { saysSomething } from '../../units/printable.ts';
 import { found, json, reached } from '../answer.ts';
 import { actorOf, withdrawerName } from '../in-whose-name.ts';
 import { packOf } from '../params.ts';
@@ -14,7 +15,9 @@ const WithdrawalRequest = z.strictObject({
       'Person who withdraws it: of the table of the workshop, by identifier or name, where it keeps one; a person of the record by identifier is written by name',
     examples: ['Jonas Veldt'],
   }),
-  reason: printableLine().meta({ examples: ['Weighed with the wrong scale certificate'] }),
+  reason: printableLine()
+    .refine(saysSomething, 'a reason in words')
+    .meta({ examples: ['Weighed with the wrong scale certificate'] }),
 });
 
 export const withdrawPack: Operation = {

@@ -4,6 +4,7 @@ import { LIMITS } from '../../limits.ts';
 import { sha256 } from '../../pack/digest.ts';
 import { keyText } from '../access.ts';
 import { found, json, reached } from '../answer.ts';
+import { printableLine } from '../printable-line.ts';
 import { Refusal } from '../problem.ts';
 import { requestBody } from '../request-body.ts';
 import type { Call, Operation } from '../route.ts';
@@ -14,7 +15,10 @@ const WorkshopRequest = z.strictObject({
     .string()
     .regex(/^[a-z0-9][a-z0-9-]{0,38}$/)
     .meta({ description: 'Lower-case letters, digits and hyphens', examples: ['lower-meadow'] }),
-  name: z.string().min(1).max(LIMITS.lineLength),
+  name: printableLine().meta({
+    description: 'As packs print it beside the seal: Latin letters and the signs that a pack can print',
+    examples: ['Lower Meadow Aviation'],
+  }),
 });
 
 const KeyRequest = z.strictObject({

@@ -31,10 +31,10 @@ const MOST = 1e9;
 const IDENTITY: Matrix = [1, 0, 0, 1, 0, 0];
 
 function matrixOf(object: PdfObject, resolve: Resolve): Matrix {
-  if (!isArray(object)) return IDENTITY;
+  if (!isArray(object) || object.length !== IDENTITY.length) return IDENTITY;
   const numbers = object.map((each) => resolve(each)).filter((each) => typeof each === 'number');
   const [a, b, c, d, e, f] = numbers;
-  return numbers.length === 6 ? [a ?? 1, b ?? 0, c ?? 0, d ?? 1, e ?? 0, f ?? 0] : IDENTITY;
+  return numbers.length === IDENTITY.length ? [a ?? 1, b ?? 0, c ?? 0, d ?? 1, e ?? 0, f ?? 0] : IDENTITY;
 }
 
 // The box around a box that a matrix has turned.

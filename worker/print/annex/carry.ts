@@ -198,8 +198,11 @@ export class Carrier {
 
   #graphicsState: Convert = (object) => {
     const state = dictionaryOf(object);
-    const modes = this.#resolve(state.get('BM'));
-    for (const mode of isArray(modes) ? modes : [modes])
+    const given = this.#resolve(state.get('BM'));
+    const modes = isArray(given) ? given : [given];
+    // Many states may name one list.
+    this.#file.budget.spend('objects', modes.length);
+    for (const mode of modes)
       if (mode !== null && !BLEND_MODES.has(nameOf(mode)))
         this.#obstacles.add(phrase`it blends colours in a way that PDF does not define`);
     if (PRINTER_SETTINGS.some((key) => state.has(key)))

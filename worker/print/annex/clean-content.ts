@@ -4,6 +4,7 @@ import { damaged } from '../refusal.ts';
 import { type ContentWatcher, type FontChoice, UNWATCHED } from './content-watcher.ts';
 import { cleanInlineImage } from './inline-image.ts';
 import { type Token, tokenAt } from './lexer.ts';
+import { spendBytes, spendUnit } from './lexical-cost.ts';
 import { hexValue, nameValue, stringValue, tokenText } from './token-value.ts';
 
 /** Content without marks, and what in it matters to the claims of the file it goes into. */
@@ -40,6 +41,9 @@ const FILL_COLOURS = new Set(['g', 'rg', 'k', 'cs', 'sc', 'scn']);
 const STROKE_COLOURS = new Set(['G', 'RG', 'K', 'CS', 'SC', 'SCN']);
 // Real pages save some dozen states within one another, careless ones some hundred.
 const DEEPEST_STATES = 1000;
+
+// Strings are kept until the operator that shows them.
+const HELD = 4;
 
 const LINE_FEED = 10;
 
@@ -195,13 +199,16 @@ export function cleanContent(bytes: Uint8Array, budget: Budget, watcher: Content
   const cleaning = new Cleaning(bytes, budget, watcher);
   for (let at = 0; ; ) {
     const token = tokenAt(bytes, at);
+    spendUnit(budget, at, token.end, token.kind === 'string' || token.kind === 'hex' ? HELD : 1);
     if (token.kind === 'end') break;
-    budget.spend('tokens', 1);
     at = token.end;
     const isShort = token.kind === 'word' && token.end - token.start <= LONGEST_WORD;
     const text = isShort ? tokenText(bytes, token) : '';
     if (token.kind !== 'word' || OPERANDS.has(text)) cleaning.operand(token);
-    else at = cleaning.operator(token, text);
+    else {
+      at = cleaning.operator(token, text);
+      spendBytes(budget, at - token.end);
+    }
   }
   return { ...cleaning.found, bytes: cleaning.kept.taken() };
 }

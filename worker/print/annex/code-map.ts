@@ -1,5 +1,6 @@
 import type { Budget } from '../bytes/budget.ts';
 import { tokenAt } from './lexer.ts';
+import { spendUnit } from './lexical-cost.ts';
 import { hexValue, tokenText } from './token-value.ts';
 
 /** Codes of so many bytes, each byte between two bounds. */
@@ -29,8 +30,15 @@ export function codeOf(bytes: string): number {
   return code;
 }
 
+// What the text of a code has at the most (ISO 32000-1, 9.10.3; from memory).
+const LONGEST_TEXT_BYTES = 512;
+
+// A string that is kept takes as much memory as several units of content.
+const HELD = 4;
+
 // Text stands in it as UTF-16, the first byte first.
 function textOfUnits(bytes: string): string {
+  if (bytes.length > LONGEST_TEXT_BYTES) return '';
   let text = '';
   for (let i = 0; i + 1 < bytes.length; i += 2)
     text += String.fromCharCode((bytes.charCodeAt(i) << 8) | bytes.charCodeAt(i + 1));
@@ -116,8 +124,8 @@ export function readCodeMap(bytes: Uint8Array, budget: Budget): CodeMap {
   let list: string[] | null = null;
   for (let at = 0; ; ) {
     const token = tokenAt(bytes, at);
+    spendUnit(budget, at, token.end, token.kind === 'end' || token.kind === 'word' ? 1 : HELD);
     if (token.kind === 'end') break;
-    budget.spend('tokens', 1);
     at = token.end;
     const string = token.kind === 'hex' ? hexValue(tokenText(bytes, token)) : null;
     if (token.kind === '[') list = [];

@@ -18,8 +18,8 @@ import { UsedCodes } from './used-codes.ts';
 const CMYK = phrase`it uses CMYK colour without saying which`;
 const LZW = phrase`it holds parts packed by LZW`;
 
-function use(drawing: Drawing, used: PdfObject): void {
-  drawing.uses.set(used, (drawing.uses.get(used) ?? 0) + 1);
+function use(drawing: Drawing, used: PdfObject, count = 1): void {
+  drawing.uses.set(used, (drawing.uses.get(used) ?? 0) + count);
 }
 
 /** The content streams of a file: what they show, what that costs, and what of it stands against the claims of the file it goes into. */
@@ -107,9 +107,14 @@ export class Contents {
     if (nameOf(this.#file.resolve(font.get('Subtype'))) !== 'Type3') return;
     const letters = this.#letters.get(font) ?? drawnLetters(font, this.#file);
     this.#letters.set(font, letters);
+    const counts = new Uint32Array(256);
     for (let i = 0; i < string.length; i++) {
-      const letter = letters.get(string.charCodeAt(i));
-      if (letter) use(drawing, letter);
+      const code = string.charCodeAt(i);
+      counts[code] = (counts[code] ?? 0) + 1;
+    }
+    for (const [code, letter] of letters) {
+      const count = counts[code] ?? 0;
+      if (count > 0) use(drawing, letter, count);
     }
   }
 }

@@ -2,12 +2,15 @@ import type { PdfFile } from './pdf-file.ts';
 import { dictionaryOf, isArray, isName, isStream, type PdfDictionary, type PdfStream } from './pdf-object.ts';
 
 /** The drawings of a font of drawn letters by their codes (ISO 32000-1, 9.6.5). */
-export function drawnLetters(font: PdfDictionary, { resolve }: PdfFile): ReadonlyMap<number, PdfStream> {
+export function drawnLetters(font: PdfDictionary, { resolve, budget }: PdfFile): ReadonlyMap<number, PdfStream> {
   const letters = new Map<number, PdfStream>();
   const drawings = dictionaryOf(resolve(font.get('CharProcs')));
   const differences = resolve(dictionaryOf(resolve(font.get('Encoding'))).get('Differences'));
+  const items = isArray(differences) ? differences : [];
+  // Many fonts may name one list.
+  budget.spend('objects', items.length);
   let code = 0;
-  for (const each of isArray(differences) ? differences : []) {
+  for (const each of items) {
     const item = resolve(each);
     if (typeof item === 'number') code = item;
     else if (isName(item)) {

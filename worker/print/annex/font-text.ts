@@ -13,14 +13,20 @@ const NO_CHARACTER = new Set([0x7f, 0x81, 0x8d, 0x8f, 0x90, 0x9d]);
 // What a code of a plain encoding stands for matters to nobody here, only that it stands for a character.
 const SOME_CHARACTER = 'x';
 
-function encodingOf(font: PdfDictionary, { resolve }: PdfFile): { base: string; differing: ReadonlySet<number> } {
+function encodingOf(
+  font: PdfDictionary,
+  { resolve, budget }: PdfFile,
+): { base: string; differing: ReadonlySet<number> } {
   const encoding = resolve(font.get('Encoding'));
   if (isName(encoding)) return { base: encoding.name, differing: new Set() };
   const entries = dictionaryOf(encoding);
   const differences = resolve(entries.get('Differences'));
   const differing = new Set<number>();
+  const items = isArray(differences) ? differences : [];
+  // Many fonts may name one list.
+  budget.spend('objects', items.length);
   let code = 0;
-  for (const each of isArray(differences) ? differences : []) {
+  for (const each of items) {
     const item = resolve(each);
     if (typeof item === 'number') code = item;
     else differing.add(code++);

@@ -62,6 +62,9 @@ interface Described {
   usesCmyk: boolean;
 }
 
+// Colours and parameters of real ones have some dozen.
+const MOST_UNITS = 4096;
+
 // A value is a lexical unit, or all of them between brackets.
 function valueAt(bytes: Uint8Array, from: number, budget: Budget): { tokens: Token[]; end: number } {
   const tokens: Token[] = [];
@@ -70,6 +73,7 @@ function valueAt(bytes: Uint8Array, from: number, budget: Budget): { tokens: Tok
     const token = tokenAt(bytes, at);
     at = token.end;
     budget.spend('tokens', 1);
+    if (tokens.length === MOST_UNITS) throw damaged(phrase`a picture in it is not to be understood`);
     tokens.push(token);
     if (token.kind === '[' || token.kind === '<<') depth += 1;
     else if (token.kind === ']' || token.kind === '>>') depth -= 1;

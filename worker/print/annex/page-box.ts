@@ -24,10 +24,16 @@ const [LEAST, MOST] = [3, 14_400];
 // A page of the largest size in a unit of a metre.
 const MOST_UNITS = 5e7;
 
+// Many objects may name one list, and it may be long.
+const BOX_ITEMS = 4;
+
 /** Four numbers in any order of corners as a box, or null. */
 export function boxOf(object: PdfObject, resolve: Resolve): Box | null {
   if (!isArray(object)) return null;
-  const numbers = object.map((each) => resolve(each)).filter((each) => typeof each === 'number');
+  const numbers = object
+    .slice(0, BOX_ITEMS)
+    .map((each) => resolve(each))
+    .filter((each) => typeof each === 'number');
   const [x0, y0, x1, y1] = numbers;
   if (x0 === undefined || y0 === undefined || x1 === undefined || y1 === undefined) return null;
   return [Math.min(x0, x1), Math.min(y0, y1), Math.max(x0, x1), Math.max(y0, y1)];

@@ -47,19 +47,40 @@ interface Indirect {
   object: PdfObject;
 }
 
-function streamAfter(bytes: Uint8Array, dictionary: PdfDictionary, keywordEnd: number, resolve: Resolve): PdfStream {
+/** Is told of the bytes of each stream, and of those gone through behind it. */
+type Passed = (bytes: number) => void;
+
+// Streams of a sound file do not overlap; that of a table of objects may be read once more as an object.
+const MOST_PASSES = 2;
+
+function passedOnly(most: number): Passed {
+  let total = 0;
+  return (count) => {
+    total += count;
+    if (total > most) throw damaged(phrase`parts of it lie over one another`);
+  };
+}
+
+function streamAfter(
+  bytes: Uint8Array,
+  dictionary: PdfDictionary,
+  keywordEnd: number,
+  resolve: Resolve,
+  passed: Passed,
+): PdfStream {
   const start = keywordEnd + (bytes[keywordEnd] === 13 && bytes[keywordEnd + 1] === 10 ? 2 : 1);
   const length = resolve(dictionary.get('Length'));
   if (typeof length !== 'number' || !(length >= 0) || start + length > bytes.length)
     throw damaged(phrase`a stream ends early`);
   let after = start + length;
   while (after < bytes.length && isWhite(bytes[after])) after++;
+  passed(after - start);
   if (textOfBytes(bytes.subarray(after, after + 9)) !== 'endstream')
     throw damaged(phrase`a stream is not as long as it says`);
   return { kind: 'stream', dictionary, bytes: bytes.subarray(start, start + length) };
 }
 
-function indirectAt(bytes: Uint8Array, offset: number, parse: Parser, resolve: Resolve): Indirect {
+function indirectAt(bytes: Uint8Array, offset: number, parse: Parser, resolve: Resolve, passed: Passed): Indirect {
   const [number, generation] = [tokenAt(bytes, offset), tokenAt(bytes, tokenAt(bytes, offset).end)];
   const keyword = tokenAt(bytes, generation.end);
   if (number.kind !== 'number' || tokenText(bytes, keyword) !== 'obj' || keyword.end - offset > LONGEST_HEADER_BYTES)
@@ -68,7 +89,7 @@ function indirectAt(bytes: Uint8Array, offset: number, parse: Parser, resolve: R
   const isBefore = isDictionary(object) && next.kind === 'word' && tokenText(bytes, next) === 'stream';
   return {
     number: Number(tokenText(bytes, number)),
-    object: isBefore ? streamAfter(bytes, object, next.end, resolve) : object,
+    object: isBefore ? streamAfter(bytes, object, next.end, resolve, passed) : object,
   };
 }
 
@@ -105,6 +126,7 @@ export function openPdf(given: Uint8Array, budget: Budget): PdfFile {
   const decodedOf = new Map<Uint8Array, Uint8Array>();
   let reference: CrossReference = { entries: new Map(), trailer: new Map() };
 
+  const passed = passedOnly(MOST_PASSES * bytes.length);
   const decode = ({ dictionary, bytes: encoded }: PdfStream): Uint8Array => {
     const decoded = decodedOf.get(encoded) ?? decodeStream(encoded, filtersOf(dictionary, resolve), resolve, budget);
     decodedOf.set(encoded, decoded);
@@ -121,7 +143,7 @@ export function openPdf(given: Uint8Array, budget: Budget): PdfFile {
     const entry = reference.entries.get(number);
     if (!entry || entry.kind === 'deleted') return null;
     if (entry.kind === 'in') return packedIn(entry.stream).get(number)?.() ?? null;
-    const found = indirectAt(bytes, entry.offset, parse, resolve);
+    const found = indirectAt(bytes, entry.offset, parse, resolve, passed);
     if (found.number !== number) throw damaged(phrase`an object is not where it should be`);
     return found.object;
   };
@@ -146,7 +168,7 @@ export function openPdf(given: Uint8Array, budget: Budget): PdfFile {
   };
 
   reference = readCrossReference(bytes, parse, budget, (offset) => {
-    const { object } = indirectAt(bytes, offset, parse, resolve);
+    const { object } = indirectAt(bytes, offset, parse, resolve, passed);
     if (!isStream(object)) throw damaged(phrase`its table of objects is not where it should be`);
     return { dictionary: dictionaryOf(object), decoded: decode(object) };
   });

@@ -2,6 +2,7 @@ import { inEnglish } from '../../words/words.ts';
 import { type CodeCutter, codeCutterOf } from './font-codes.ts';
 import { fontNameOf } from './font-obstacles.ts';
 import { textOfCode } from './font-text.ts';
+import { spendUnit } from './lexical-cost.ts';
 import type { PdfFile } from './pdf-file.ts';
 import type { PdfDictionary } from './pdf-object.ts';
 
@@ -32,8 +33,11 @@ export class UsedCodes {
   note(font: PdfDictionary, string: string): void {
     const use = this.#uses.get(font) ?? { cut: codeCutterOf(font, this.#file), codes: new Set(), isClear: true };
     this.#uses.set(font, use);
-    const isWhole = use.cut?.(string, (code) => use.codes.add(code)) ?? false;
-    use.isClear &&= isWhole && use.codes.size <= MOST_CODES;
+    // What is shown after that changes nothing.
+    if (!use.isClear) return;
+    const { codes } = use;
+    const isWhole = use.cut?.(string, (code) => codes.add(code).size <= MOST_CODES) ?? false;
+    use.isClear = isWhole && codes.size <= MOST_CODES;
   }
 
   /** Why a file that holds the fonts cannot say its text, in words; a font that says nothing of its text is named elsewhere. */
@@ -49,6 +53,7 @@ export class UsedCodes {
       const found = new Set<string>();
       for (const code of codes) {
         const text = textOf(code);
+        spendUnit(this.#file.budget, 0, text?.length ?? 0);
         if (text === undefined || text === '')
           found.add(inEnglish`the font ${name} shows characters without saying which text they are`);
         else if (NO_TEXT.test(text)) found.add(inEnglish`the font ${name} shows characters that it says are none`);
