@@ -2,6 +2,7 @@
 export type { OpenItem } from './calc/open-items/open-item.ts';
 export { NO_READINGS, type Readings } from './calc/open-items/readings.ts';
 export { type OpenDue, timeLeft } from './calc/open-items/time-left.ts';
+export { isOfWeighingAlone } from './gate/of-weighing-alone.ts';
 export type { ArchiveFacts, AttachmentFact, RegisteredPerson } from './gate/rule.ts';
 export { carriedForward } from './pack/carry-forward.ts';
 export { factsToday } from './pack/facts-today.ts';

@@ -62,6 +62,7 @@ export const pipelineDouble: Pipeline = {
   cleanImage: (bytes) => bytes,
   openAfterPack: (past) => past,
   flownUntil: () => undefined,
+  isOfWeighingAlone: () => false,
   openDigest: async (packs) => sha256(JSON.stringify(packs)),
   timeLeft: (items) => items.map((item) => ({ ...item, isOverdue: false, isWithinTolerance: false })),
   isOwnMarkup: (html) => html.startsWith('<article'),

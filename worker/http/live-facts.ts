@@ -13,7 +13,9 @@ import { sealedRecord } from './sealed-record.ts';
 interface LiveFacts {
   /** Undefined where there is nothing to load. */
   loading: LoadingFacts | undefined;
+  /** Empty where the release covers the weighing alone, which says nothing of how long anybody may fly. */
   until: string;
+  isOfWeighingAlone: boolean;
   /** What was past its limit at the release, or was due by a date that has passed since. */
   past: { what: string; limit: string }[];
   /** What the rules of today allow less of than the pack says, each in a sentence. */
@@ -37,7 +39,7 @@ export async function assessedAsThen(call: Call, owned: OwnedPack): Promise<Asse
 export async function liveFacts(
   call: Call,
   owned: OwnedPack,
-  { visit, results }: Assessed,
+  { visit, results, regime }: Assessed,
   say: Printer,
 ): Promise<LiveFacts> {
   const { pipeline, world } = call;
@@ -46,9 +48,14 @@ export async function liveFacts(
   const today = dateOf(say.local(world.now().toISOString()));
   const kept = (await factsOf(call, owned))?.owner;
   const { loading, tighter } = pipeline.factsToday({ visit, results }, { kept, summary });
+  const isOfWeighingAlone = pipeline.isOfWeighingAlone({ visit, regime });
+  const until = isOfWeighingAlone
+    ? ''
+    : (pipeline.flownUntil(due, { visit, say }) ?? say.words`no limit in the record`);
   return {
     loading,
-    until: pipeline.flownUntil(due, { visit, say }) ?? say.words`no limit in the record`,
+    until,
+    isOfWeighingAlone,
     past: due
       .filter(({ date, isOverdue }) => isOverdue || (date !== undefined && date < today))
       .map(({ what, limit }) => ({ what, limit })),

@@ -32,6 +32,10 @@ export function standingOf(
     const detail = words`The later release ${later.summary.pack} was withdrawn on ${when}, and no release stands. Do not fly on this one, and do not load the aircraft by its figures: ask the workshop.`;
     return { isCurrent: false, headline: words`No release stands`, detail, detailThen: '' };
   }
+  if (later && Date.parse(later.summary.issuedAt) < Date.parse(pack.summary.issuedAt)) {
+    const detail = words`This corrects an earlier release. ${later.summary.pack} was released before it, and was worked out from the figures that it corrects. Do not load the aircraft by the figures of either: ask the workshop to issue ${later.summary.pack} anew.`;
+    return { isCurrent: false, headline: words`A later release must be corrected too`, detail, detailThen: '' };
+  }
   if (later) {
     const { issuedAt } = later.summary;
     const when = say.day(issuedAt);

@@ -17,6 +17,7 @@ export type Pipeline = Pick<
   | 'factsToday'
   | 'flownUntil'
   | 'inspectAttachment'
+  | 'isOfWeighingAlone'
   | 'isOwnMarkup'
   | 'nextDue'
   | 'openAfterPack'

@@ -183,6 +183,15 @@ describe("GET the owner's page", () => {
     expect(await told('2027-02-20T08:00:00Z')).toContain('Its limit has passed: Oil and filter, 19 Feb 2027.');
   });
 
+  test('says of a weighing that was released alone neither that the aircraft is, nor until when', async () => {
+    const service = await testService({ pipeline: { isOfWeighingAlone: () => true } });
+    await keep(service);
+    await release(service);
+    const html = await (await open(service, (await made(service)).path)).text();
+    expect(html).toContain('<h1>Weighing released</h1>');
+    expect(html).not.toContain('<dt>Until</dt>');
+  });
+
   test('does not let text of the record become markup', async () => {
     const service = await testService();
     await keep(service);

@@ -1,3 +1,4 @@
+import { saysSomething } from '../../units/printable.ts';
 import { phrase } from '../../words/words.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
 
@@ -15,13 +16,13 @@ export const carriedIncomplete: Rule = {
       const data = { item };
       if (answer === 'repeated') return [];
       return [
-        ...(reason === undefined
+        ...(!saysSomething(reason)
           ? [{ path: [...path, 'reason'], sentence: say.words`${item} is answered for without a reason`, data }]
           : []),
-        ...(evidence === undefined
+        ...(!saysSomething(evidence)
           ? [{ path: [...path, 'evidence'], sentence: say.words`${item} is answered for without evidence`, data }]
           : []),
-        ...(evidence !== undefined && withoutEntry.has(index)
+        ...(evidence !== undefined && saysSomething(evidence) && withoutEntry.has(index)
           ? [
               {
                 path: [...path, 'evidence'],

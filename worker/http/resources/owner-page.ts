@@ -50,6 +50,7 @@ export const openLink: Operation = {
       title: words`${summary.registration} release pack ${summary.number}`,
       registration: summary.registration,
       ...standing,
+      ...(live?.isOfWeighingAlone && { headline: words`Weighing released` }),
       releasedBy: summary.releasedBy,
       issuedAt: say.moment(summary.issuedAt),
       until: live?.until ?? '',
