@@ -36,7 +36,7 @@ describe.each(editionNames().map((name, index) => ({ name, port: 19_687 + 100 * 
     expect(body.items.length).toBeGreaterThan(10);
     const { path = '' } = edition.links.find(({ pack }) => pack === 'Q-SLM-P2-1') ?? {};
     expect(await (await fetch(edition.origin + path)).text()).toMatch(
-      /<dt>Until<\/dt><dd>[^<]*1230\.0\u00a0h, airframe/,
+      /<dt>Next due<\/dt><dd>[^<]*1230\.0\u00a0h, airframe/,
     );
   });
 

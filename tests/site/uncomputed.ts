@@ -56,4 +56,5 @@ export const UNCOMPUTED: Readonly<Record<string, string>> = {
   wireSize: 'picks a row of a table, named with the wire table',
   wiringResults: 'calls the formulas of the wiring',
   withEarlierLimits: 'picks the earlier of two',
+  withNames: 'names what stands open',
 };

@@ -13,7 +13,6 @@ import { sealedRecord } from './sealed-record.ts';
 interface LiveFacts {
   /** Undefined where there is nothing to load. */
   loading: LoadingFacts | undefined;
-  /** Empty where the release covers the weighing alone, which says nothing of how long anybody may fly. */
   until: string;
   isOfWeighingAlone: boolean;
   /** What was past its limit at the release, or was due by a date that has passed since. */
@@ -49,12 +48,11 @@ export async function liveFacts(
   const kept = (await factsOf(call, owned))?.owner;
   const { loading, tighter } = pipeline.factsToday({ visit, results }, { kept, summary });
   const isOfWeighingAlone = pipeline.isOfWeighingAlone({ visit, regime });
-  const until = isOfWeighingAlone
-    ? ''
-    : (pipeline.flownUntil(due, { visit, say }) ?? say.words`no limit in the record`);
+  const until = pipeline.flownUntil(due, { visit, say });
   return {
     loading,
-    until,
+    // Where the weighing alone was released, nobody said that anything may be flown without a limit.
+    until: until ?? (isOfWeighingAlone ? '' : say.words`no limit in the record`),
     isOfWeighingAlone,
     past: due
       .filter(({ date, isOverdue }) => isOverdue || (date !== undefined && date < today))

@@ -1,4 +1,3 @@
-import type { JWK } from 'jose';
 import type { Finding } from '../gate/finding.ts';
 import { type Attestation as GateAttestation, releaseVisit } from '../gate/release.ts';
 import { canonicalJson } from '../pack/canonical-json.ts';
@@ -124,7 +123,7 @@ export async function seal(
 }
 
 /** @throws Error where a pack is not genuine by the key that is published: nobody could prove it */
-async function requireGenuine(pdf: Uint8Array, publicJwk: JWK): Promise<void> {
+async function requireGenuine(pdf: Uint8Array, publicJwk: NonNullable<SealKey['publicJwk']>): Promise<void> {
   const { kind } = await verifyFile(pdf, { keys: [publicJwk] });
   if (kind !== 'genuine') throw new Error(`Cannot seal: the pack must be genuine by the published key: it is ${kind}`);
 }

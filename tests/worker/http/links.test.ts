@@ -188,7 +188,7 @@ describe("GET the owner's page", () => {
     await keep(service);
     await release(service);
     const html = await (await open(service, (await made(service)).path)).text();
-    expect(html).toContain('<h1>Weighing released</h1>');
+    expect(html).toContain('The weighing was released, and nothing else.');
     expect(html).not.toContain('<dt>Until</dt>');
   });
 

@@ -7,6 +7,7 @@ import { directiveOpen } from '../rules/directive-open.ts';
 import { directiveOverdue } from '../rules/directive-overdue.ts';
 import { lifeAgainstBulletin } from '../rules/life-against-bulletin.ts';
 import { lifeClockMissing } from '../rules/life-clock-missing.ts';
+import { lifeDoneAhead } from '../rules/life-done-ahead.ts';
 import { lifeExceeded } from '../rules/life-exceeded.ts';
 import { lifeShort } from '../rules/life-short.ts';
 import { lifeUnknown } from '../rules/life-unknown.ts';
@@ -21,6 +22,7 @@ export const DUE_RULES: readonly Rule[] = [
   lifeShort,
   lifeUnknown,
   lifeClockMissing,
+  lifeDoneAhead,
   meterAmbiguous,
   lifeAgainstBulletin,
   directiveOpen,
