@@ -114,7 +114,11 @@ export const pipelineDouble: Pipeline = {
         html: '<article id="weighing-report"><h1>Weighing</h1></article>',
       },
     ];
-    const factsJson = JSON.stringify({ summary, sealedBy: null, open: { over: '', items: [] } });
+    const factsJson = JSON.stringify({
+      summary,
+      sealedBy: null,
+      open: { over: '', items: [], readings: { meters: [] } },
+    });
     const [pdfSha256, manifestSha256] = await Promise.all([sha256(pdf), sha256(manifestJson)]);
     const digests = { pdfSha256, manifestSha256, factsSha256: await sha256(factsJson) };
     return { ok: true, sealed: { pdf, recordJson, manifestJson, factsJson, ...digests, documents, summary } };

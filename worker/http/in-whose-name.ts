@@ -1,6 +1,6 @@
 import type { RegisteredPerson } from '../pipeline.ts';
 import { dateOf } from '../units/calendar.ts';
-import { ArchiveDamaged, ArchiveUnavailable, reached } from './answer.ts';
+import { ArchiveDamaged, reached } from './answer.ts';
 import { packOf } from './params.ts';
 import { Refusal } from './problem.ts';
 import type { Call } from './route.ts';
@@ -75,7 +75,7 @@ async function nameInPack(call: Call, id: string): Promise<string | undefined> {
   try {
     return kept ? await nameInRecord(call, { name: ledger, pack: kept }, id) : undefined;
   } catch (error) {
-    if (error instanceof ArchiveDamaged || error instanceof ArchiveUnavailable) return undefined;
+    if (error instanceof ArchiveDamaged) return undefined;
     throw error;
   }
 }

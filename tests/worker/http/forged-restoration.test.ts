@@ -266,7 +266,7 @@ async function honestFacts(record: unknown, kid: string, workshop: string) {
     },
     sealedBy: { id: workshop, name: 'A Famous Workshop', kid } as object | null,
     owner: ownerFacts(visit, results, AT) as object,
-    open: { over, items: [] as unknown } as unknown,
+    open: { over, items: [] as unknown, readings: { meters: [] } } as unknown,
   };
 }
 
@@ -318,8 +318,15 @@ describe('the facts of a pack that is restored', () => {
     ['nothing', () => ({})],
     ['no object', () => 7],
     ['no list of open items', (facts: Facts) => ({ ...facts, open: {} })],
-    ['an open item that is none', (facts: Facts) => ({ ...facts, open: { over: '', items: [null] } })],
-    ['an open item without words', (facts: Facts) => ({ ...facts, open: { over: '', items: [{ id: 'F1' }] } })],
+    [
+      'an open item that is none',
+      (facts: Facts) => ({ ...facts, open: { over: '', items: [null], readings: { meters: [] } } }),
+    ],
+    [
+      'an open item without words',
+      (facts: Facts) => ({ ...facts, open: { over: '', items: [{ id: 'F1' }], readings: { meters: [] } } }),
+    ],
+    ['no meters', (facts: Facts) => ({ ...facts, open: { over: '', items: [] } })],
     ['limits that are none', (facts: Facts) => ({ ...facts, owner: { limits: 'none', due: [], loading: null } })],
     ['loadings that are none', (facts: Facts) => ({ ...facts, owner: { limits: [], due: [], loading: {} } })],
     ['more in the summary than belongs there', summary({ html: '<p>x</p>' })],
