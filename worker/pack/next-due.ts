@@ -1,3 +1,4 @@
+import { isAtMost } from '../calc/limit-met.ts';
 import type { OpenItem } from '../calc/open-items/open-item.ts';
 import { timeLeft } from '../calc/open-items/time-left.ts';
 import type { PackContext } from './context.ts';
@@ -18,7 +19,9 @@ export interface NextDue {
   meter: string | undefined;
   landings: number | undefined;
   of: OpenItem['of'];
-  /** Whether it was past its limit at the moment that was asked about. */
+  /** Hours left at the moment that was asked about, where the meter was read. */
+  hoursLeft: number | undefined;
+  /** Whether it was past its limit then. */
   isOverdue: boolean;
 }
 
@@ -28,19 +31,22 @@ export function nextDue(
   at: string,
 ): NextDue[] {
   return timeLeft(results.open.standing, results.readings, say.local(at)).flatMap(
-    ({ id, item = id, kind, text, until, of, meter, isOverdue }) => {
+    ({ id, item = id, kind, text, until, of, meter, hoursLeft, isOverdue }) => {
       const { date, hours, landings } = until;
       const counted = landings === undefined ? undefined : landingsText(landings, say);
       const limit = eitherOf(say, dueLimit(visit, { date, hours, meter, of }, say), counted);
       const what = kind === 'bulletin' ? `${id}, ${text}` : text;
-      return limit === undefined ? [] : [{ id: item, what, limit, date, hours, meter, landings, of, isOverdue }];
+      return limit === undefined
+        ? []
+        : [{ id: item, what, limit, date, hours, meter, landings, of, hoursLeft, isOverdue }];
     },
   );
 }
 
 /**
  * Until when an aircraft may be flown by what comes due: the earliest date, the fewest hours on each meter and the fewest landings, whichever
- * comes first. Undefined where nothing has a limit.
+ * comes first. Meters of one aircraft run much alike: of one that has more than twice the hours left of another nothing is said.
+ * Undefined where nothing has a limit.
  */
 export function flownUntil(
   due: readonly NextDue[],
@@ -54,9 +60,12 @@ export function flownUntil(
     const meter = `${each.of} ${each.meter ?? ''}`;
     if (each.hours < (meters.get(meter)?.hours ?? Number.POSITIVE_INFINITY)) meters.set(meter, each);
   }
+  const most =
+    2 * Math.max(0, Math.min(...[...meters.values()].map(({ hoursLeft = Number.POSITIVE_INFINITY }) => hoursLeft)));
+  const binding = [...meters.values()].filter(({ hoursLeft = 0 }) => isAtMost(hoursLeft, most));
   return [
     date && say.date(date),
-    ...[...meters.values()].map(({ hours, meter, of }) => dueLimit(visit, { hours, meter, of }, say)),
+    ...binding.map(({ hours, meter, of }) => dueLimit(visit, { hours, meter, of }, say)),
     landings.length === 0 ? undefined : landingsText(Math.min(...landings), say),
   ].reduce((limits, limit) => eitherOf(say, limits, limit));
 }

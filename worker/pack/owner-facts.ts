@@ -79,6 +79,6 @@ function statedLimits(aircraft: Aircraft): OwnerLimit[] {
 
 function dueFacts(visit: Visit, results: Results, at: string): OwnerDue[] {
   return nextDue({ visit, results, say: recordPrinter(visit) }, at).map(
-    ({ limit: _limit, isOverdue: _isOverdue, ...due }) => due as OwnerDue,
+    ({ limit: _limit, hoursLeft: _hoursLeft, isOverdue: _isOverdue, ...due }) => due as OwnerDue,
   );
 }

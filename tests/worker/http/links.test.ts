@@ -169,6 +169,7 @@ describe("GET the owner's page", () => {
       meter: undefined,
       landings: undefined,
       of: 'airframe',
+      hoursLeft: undefined,
       isOverdue: false,
     } as const;
     const service = await testService({ pipeline: { nextDue: () => [due] } });
