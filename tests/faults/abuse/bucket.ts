@@ -28,6 +28,7 @@ export function bucket() {
       return {
         body: response.body,
         json: () => response.json(),
+        text: () => response.text(),
         arrayBuffer: () => response.arrayBuffer(),
       };
     },
