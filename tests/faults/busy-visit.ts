@@ -42,7 +42,8 @@ async function amend(client: Client, busy: BusyVisit): Promise<string> {
   const headers: Record<string, string> =
     before.status === 200 ? { 'If-Match': tagOf(before) } : { 'If-None-Match': '*' };
   const answer = await client(pathOf(busy), { method: 'PUT', body: record, headers });
-  if (answer.status !== 200 && answer.status !== 201) throw new Error(`An amendment must be kept: ${answer.status}`);
+  if (answer.status !== 200 && answer.status !== 201)
+    throw new Error(`An amendment must be kept: ${answer.status} ${JSON.stringify(answer)}`);
   attempt.answer = jsonOf<{ version: number; recordSha256: string }>(answer);
   return recordSha256;
 }
