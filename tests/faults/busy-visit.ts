@@ -43,7 +43,7 @@ async function amend(client: Client, busy: BusyVisit): Promise<string> {
     before.status === 200 ? { 'If-Match': tagOf(before) } : { 'If-None-Match': '*' };
   const answer = await client(pathOf(busy), { method: 'PUT', body: record, headers });
   if (answer.status !== 200 && answer.status !== 201)
-    throw new Error(`An amendment must be kept: ${answer.status} ${JSON.stringify(answer)}`);
+    throw new Error(`An amendment must be kept: ${answer.status} ${new TextDecoder().decode(answer.bytes)}`);
   attempt.answer = jsonOf<{ version: number; recordSha256: string }>(answer);
   return recordSha256;
 }

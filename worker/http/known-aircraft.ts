@@ -16,12 +16,14 @@ export async function noteKept({ world }: Call, { workshop, registration }: Ledg
  * Holds that an empty ledger is that of a new aircraft: where the workshop knows that something was kept, it was lost, and whatever is
  * written to it now would stand beside the packs that were given out.
  *
+ * The workshop is asked first: it is told after the ledger was written, so what it knows the ledger must have. Asked in the other order,
+ * a first record that another request keeps in between would look like a ledger that was lost.
+ *
  * @throws Refusal 500 where it was lost
  */
 export async function requireNotLost({ world }: Call, name: LedgerName): Promise<void> {
   const { workshop, registration } = name;
+  if (!reached(await world.archive.workshop(workshop, (calls) => calls.wasKept(registration)))) return;
   const { head } = reached(await world.archive.ledger(name, (ledger) => ledger.overview()));
-  if (head.seq > 0) return;
-  const wasKept = reached(await world.archive.workshop(workshop, (calls) => calls.wasKept(registration)));
-  if (wasKept) throw new ArchiveDamaged(`ledger of ${registration}`);
+  if (head.seq === 0) throw new ArchiveDamaged(`ledger of ${registration}`);
 }
