@@ -1,10 +1,4 @@
-/** Sums of decimal figures in binary are off by some parts in 10¹⁵; this is far above that, and far below anything measured. */
-const SHARE = 1e-9;
-
-/** How far a value may be from a limit and still be on it. */
-function slackOf(limit: number): number {
-  return SHARE * Math.max(1, Math.abs(limit));
-}
+import { slackOf } from '../units/slack.ts';
 
 /**
  * Whether a value is at or below a limit. A limit met exactly is met, whatever binary sums make of it: 0.2 + 2.2 + 0.6 is

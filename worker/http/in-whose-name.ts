@@ -4,7 +4,7 @@ import { ArchiveDamaged, reached } from './answer.ts';
 import { packOf } from './params.ts';
 import { Refusal } from './problem.ts';
 import type { Call } from './route.ts';
-import { nameInRecord } from './sealed-letterhead.ts';
+import { letterheadOf, nameOf } from './sealed-letterhead.ts';
 
 /** Who acts by a key, as entries of a ledger name them. */
 export const actorOf = ({ caller }: Call) => ({ key: caller.key, person: caller.person });
@@ -73,7 +73,7 @@ async function nameInPack(call: Call, id: string): Promise<string | undefined> {
   const { pack, ledger } = packOf(call);
   const kept = reached(await call.world.archive.ledger(ledger, (calls) => calls.pack(pack)));
   try {
-    return kept ? await nameInRecord(call, { name: ledger, pack: kept }, id) : undefined;
+    return kept ? nameOf(await letterheadOf(call, { name: ledger, pack: kept }), id) : undefined;
   } catch (error) {
     if (error instanceof ArchiveDamaged) return undefined;
     throw error;

@@ -5,7 +5,7 @@ import type { Printer } from '../units/print.ts';
 import { reached } from './answer.ts';
 import { openBefore } from './open-before.ts';
 import type { Call } from './route.ts';
-import { factsOf } from './sealed-facts.ts';
+import type { UsableFacts } from './sealed-facts.ts';
 import type { OwnedPack } from './sealed-file.ts';
 import { sealedRecord } from './sealed-record.ts';
 
@@ -19,6 +19,14 @@ interface LiveFacts {
   past: { what: string; limit: string }[];
   /** What the rules of today allow less of than the pack says, each in a sentence. */
   tighter: string[];
+}
+
+/** A pack as its page reads it. */
+interface ReadPack {
+  assessed: Assessed;
+  /** What was kept with it. */
+  facts: UsableFacts | undefined;
+  say: Printer;
 }
 
 /**
@@ -35,18 +43,13 @@ export async function assessedAsThen(call: Call, owned: OwnedPack): Promise<Asse
 }
 
 /** What loadings follow from, what is due first, and what has to be known of both: as the pack says, or as the rules of today allow less. */
-export async function liveFacts(
-  call: Call,
-  owned: OwnedPack,
-  { visit, results, regime }: Assessed,
-  say: Printer,
-): Promise<LiveFacts> {
-  const { pipeline, world } = call;
+export function liveFacts({ pipeline, world }: Call, owned: OwnedPack, read: ReadPack): LiveFacts {
+  const { assessed, facts, say } = read;
+  const { visit, results, regime } = assessed;
   const { summary } = owned.pack;
   const due = pipeline.nextDue({ visit, results, say }, summary.issuedAt);
   const today = dateOf(say.local(world.now().toISOString()));
-  const kept = (await factsOf(call, owned))?.owner;
-  const { loading, tighter } = pipeline.factsToday({ visit, results }, { kept, summary });
+  const { loading, tighter } = pipeline.factsToday({ visit, results }, { kept: facts?.owner, summary });
   const isOfWeighingAlone = pipeline.isOfWeighingAlone({ visit, regime });
   const until = pipeline.flownUntil(due, { visit, say });
   return {

@@ -35,9 +35,7 @@ async function keptAfter(call: Call, name: LedgerName, packs: readonly KeptPack[
   const last = packs.at(-1);
   const facts = last && (await factsOf(call, { name, pack: last }));
   const over = facts && (await call.pipeline.openDigest(packs.map(sealedBefore)));
-  return facts && over && facts.open.over === over
-    ? { open: facts.open.items, readings: facts.open.readings }
-    : undefined;
+  return facts && facts.open.over === over ? { open: facts.open.items, readings: facts.open.readings } : undefined;
 }
 
 /** The records of the issues that a pack replaces, the oldest first: what stood in them keeps its name. */

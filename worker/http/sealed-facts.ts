@@ -23,7 +23,7 @@ export async function factsOf(call: Call, owned: OwnedPack): Promise<UsableFacts
   const isOurs = by?.id === owned.name.workshop;
   return {
     sealedBy: by && isOurs ? { id: by.id, kid: by.kid, ...(!isRestored && { name: by.name }) } : null,
-    owner: owner === undefined ? undefined : readOwnerFacts(owner),
+    owner: readOwnerFacts(owner),
     open: isRestored ? NOTHING_KEPT : openIn(open),
   };
 }

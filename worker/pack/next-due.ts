@@ -47,6 +47,8 @@ export function nextDue(
  * Until when an aircraft may be flown by what comes due: the earliest date, the fewest hours on each meter and the fewest landings, whichever
  * comes first. Meters of one aircraft run much alike: of one that has more than twice the hours left of another nothing is said.
  * Undefined where nothing has a limit.
+ *
+ * @source common practice, no source
  */
 export function flownUntil(
   due: readonly NextDue[],

@@ -12,6 +12,7 @@ import {
   roundForPrint,
   roundWithin,
 } from './rounding.ts';
+import { slackOf } from './slack.ts';
 
 export type { Bound } from './rounding.ts';
 
@@ -52,9 +53,6 @@ export interface PrintOptions {
   /** Of a limit, which way it bounds: it is then rounded so that the figure never lies beyond it. @default to the nearest */
   bound?: Bound | undefined;
 }
-
-/** What differs by less, in parts of itself, is met exactly. */
-const SLACK = 1e-9;
 
 /** Prints values of calculation (kg, mm, l) in the units and the language of one record. Rounding happens here and nowhere before. */
 export interface Printer {
@@ -142,7 +140,7 @@ export function printerFor(units: Units, lexicon: Lexicon = ENGLISH_LEXICON, zon
     inward: (quantity, value, { least = Number.NEGATIVE_INFINITY, most = Number.POSITIVE_INFINITY }) => {
       const [factor, decimals] = [factorOf(quantity, units), decimalsOf(quantity, units)];
       const nearest = roundForPrint(value / factor, decimals);
-      const slack = SLACK * Math.max(1, Math.abs(value));
+      const slack = slackOf(value);
       const isWithin = value >= least - slack && value <= most + slack;
       if (!isWithin) return undefined;
       if (Number.isFinite(most) && nearest > roundWithin(most / factor, decimals, 'most')) return 'most';

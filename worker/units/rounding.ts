@@ -1,4 +1,5 @@
 import { ENGLISH_FIGURES, type Figures } from '../words/figures.ts';
+import { slackOf } from './slack.ts';
 
 /** A true minus sign: a hyphen is lost beside a figure. */
 const MINUS = '\u2212';
@@ -63,7 +64,7 @@ export function decimalsApart(a: number, b: number, usual: number): number {
  * @example decimalsStated(1640.25, 0)  // 2
  */
 export function decimalsStated(value: number, usual: number): number {
-  const slack = 1e-9 * Math.max(1, Math.abs(value));
+  const slack = slackOf(value);
   let decimals = usual;
   while (decimals < usual + MOST_EXTRA && Math.abs(roundForPrint(value, decimals) - value) > slack) decimals++;
   return decimals;

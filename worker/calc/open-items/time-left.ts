@@ -19,7 +19,7 @@ export interface OpenDue extends OpenItem {
 /** Sorts after every date. */
 const NEVER = '9999-12-31';
 
-/** Where nobody stated the use, hours are put in order among dates as if an aircraft flew much: too early rather than too late. */
+/** Where nobody stated the use, hours are put in order among dates as if an aircraft flew much: too early rather than too late. Common practice, no source. */
 const MUCH_USED_HOURS_PER_YEAR = 300;
 
 /**

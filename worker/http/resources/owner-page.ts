@@ -12,8 +12,8 @@ import { missing, type OwnedLink, openedLink } from '../opened-link.ts';
 import { standingOf } from '../owner-standing.ts';
 import type { Call, Operation } from '../route.ts';
 import { sealedDocuments } from '../sealed-documents.ts';
-import { factsOf } from '../sealed-facts.ts';
-import { nameInRecord, reachedAt } from '../sealed-letterhead.ts';
+import { factsOf, type UsableFacts } from '../sealed-facts.ts';
+import { type Letterhead, letterheadOf, nameOf, reachedAt } from '../sealed-letterhead.ts';
 import { workshopName } from '../workshop-seal.ts';
 import { fileNameOf } from './packs.ts';
 
@@ -39,10 +39,12 @@ export const openLink: Operation = {
     const openedAt = say.local(call.world.now().toISOString());
     const readOn = say.moment(openedAt);
     const { withdrawal } = opened.pack;
-    const withdrawnBy = withdrawal ? ((await nameInRecord(call, opened, withdrawal.by)) ?? withdrawal.by) : '';
+    const letterhead = assessed?.record ?? (await letterheadOf(call, opened));
+    const withdrawnBy = withdrawal ? (nameOf(letterhead, withdrawal.by) ?? withdrawal.by) : '';
     const standing = standingOf(opened, say, { withdrawnBy, readOn });
+    const facts = await factsOf(call, opened);
     // What no longer holds is not to be worked with: it is read as a document of the pack, and never first.
-    const live = standing.isCurrent && assessed ? await liveFacts(call, opened, assessed, say) : undefined;
+    const live = standing.isCurrent && assessed ? liveFacts(call, opened, { assessed, facts, say }) : undefined;
     const place = { base: '#', documents, pictures: `${call.url.pathname}/documents/` };
     const { words } = say;
     const needsCare = live !== undefined && live.past.length + live.tighter.length > 0;
@@ -57,9 +59,9 @@ export const openLink: Operation = {
       past: live?.past ?? [],
       tighter: live?.tighter ?? [],
       needsCare,
-      ask: standing.isCurrent && !needsCare ? [] : [await askWhom(call, opened, say)],
+      ask: standing.isCurrent && !needsCare ? [] : [await askWhom(call, opened, letterhead, say)],
       pack: summary.pack,
-      ...(await sealedByOf(call, opened)),
+      ...(await sealedByOf(call, opened, facts)),
       leadingHtml: standing.isCurrent ? onScreen(leading?.html ?? '', place) : '',
       pdfHref: `${call.url.pathname}/pack.pdf`,
       documentsTitle: standing.isCurrent
@@ -129,15 +131,19 @@ function printerOf(assessed: Assessed | undefined, lexicon: Lexicon): Printer {
 const METRIC: Units = { mass: 'kg', arm: 'mm', volume: 'l' };
 
 /** The workshop that a reader is sent to, and how it is reached. */
-async function askWhom(call: Call, owned: OwnedLink, { words }: Printer): Promise<string> {
-  const { name = await workshopName(call, owned.name.workshop), at } = await reachedAt(call, owned);
+async function askWhom(call: Call, owned: OwnedLink, letterhead: Letterhead, { words }: Printer): Promise<string> {
+  const { name = await workshopName(call, owned.name.workshop), at } = reachedAt(letterhead);
   return words`To be asked: ${[name, ...at].join(', ')}`;
 }
 
 /** The workshop that sealed a pack, by the name under which the deployment knows it, and its key where that was kept. */
-async function sealedByOf(call: Call, owned: OwnedLink): Promise<{ sealedBy: string; sealKey: string }> {
+async function sealedByOf(
+  call: Call,
+  owned: OwnedLink,
+  facts: UsableFacts | undefined,
+): Promise<{ sealedBy: string; sealKey: string }> {
   const { workshop } = owned.name;
-  const { sealedBy } = (await factsOf(call, owned)) ?? {};
+  const { sealedBy } = facts ?? {};
   const name = sealedBy?.name ?? (await workshopName(call, workshop));
   return { sealedBy: `${name} (${workshop})`, sealKey: sealedBy?.kid ?? '' };
 }

@@ -1,11 +1,11 @@
 import { totalHours } from '../../calc/total-hours.ts';
 import { hoursOnMeter } from '../../visit/meter-name.ts';
+import { sentence } from '../../words/sentence.ts';
 import { phrase } from '../../words/words.ts';
 import type { PackContext } from '../context.ts';
 import { DASH, personOf } from '../people.ts';
 import type { View } from '../render.ts';
 import { common, sources } from './common.ts';
-import { sentence } from './sentence.ts';
 import { bulletinsDone, closedSince, type Product, partsFitted, rectified } from './work-done.ts';
 
 const BOOKS = [

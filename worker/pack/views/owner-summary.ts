@@ -1,6 +1,7 @@
 import { tanksOf } from '../../calc/fuel.ts';
 import type { OpenItem } from '../../calc/open-items/open-item.ts';
 import { namedMeter } from '../../calc/open-items/stands-open.ts';
+import { sentence } from '../../words/sentence.ts';
 import type { PackContext } from '../context.ts';
 import { nextDue } from '../next-due.ts';
 import type { View } from '../render.ts';
@@ -9,7 +10,6 @@ import { common, sources } from './common.ts';
 import { findingName, heldOver, itemName, limitationTexts, openUntil } from './open-items.ts';
 import { ownerAnswer } from './owner-answer.ts';
 import { loadLimitRows, massLimitRows } from './pilot-limits.ts';
-import { sentence } from './sentence.ts';
 import { closedSince, rectified } from './work-done.ts';
 
 /** A limit that is not to be passed. */

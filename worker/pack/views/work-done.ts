@@ -1,6 +1,6 @@
 import type { VisitFinding } from '../../visit/visit.ts';
+import { sentence } from '../../words/sentence.ts';
 import type { PackContext } from '../context.ts';
-import { sentence } from './sentence.ts';
 
 /** The products that have a log book of their own. */
 export type Product = 'airframe' | 'engine' | 'propeller';
