@@ -7,7 +7,12 @@ export function heldItems({ results, at }: RuleInput): OpenDue[] {
 }
 
 /** Whether it is past a limit that binds: a recommendation does not, and a programme has its tolerance. */
-export function isPastLimit({ isOverdue, isWithinTolerance, kind, basis }: OpenDue): boolean {
+export function isPastLimit({
+  isOverdue,
+  isWithinTolerance,
+  kind,
+  basis,
+}: Pick<OpenDue, 'isOverdue' | 'isWithinTolerance' | 'basis'> & { kind?: OpenDue['kind'] }): boolean {
   if (!isOverdue || kind === 'watch' || basis === 'recommendation' || basis === 'owner') return false;
   return !(isWithinTolerance && basis === 'programme');
 }

@@ -81,7 +81,7 @@ export function printableLineOf(text: string): string {
 }
 
 /** Whether a text says anything: blanks, dots and what cannot be seen do not. */
-export function saysSomething(text: string | undefined): boolean {
+export function saysSomething(text: string | undefined): text is string {
   return text !== undefined && /[\p{L}\p{N}]/u.test(text);
 }
 

@@ -9,7 +9,7 @@ import { table } from './table.ts';
 /** What stands open, counted from today over all packs; before it what has to be known of the newest pack. */
 export function dueTable(due: DueList, record: Pick<VisitRecord, 'meters'>, say: Printer): HTMLElement[] {
   const lists = openLists(due, { record, say });
-  const since = `Hours and landings are those at the release of ${due.pack}, ${say.day(due.issuedAt)}; what was flown since is not in them.`;
+  const since = 'Hours and landings are counted from where a pack read them last; what was flown since is not in them.';
   const answer = 'The next record answers for each open item under carried, by its name.';
   return [
     ...withdrawnLine(due),

@@ -22,7 +22,7 @@ export const carriedIncomplete: Rule = {
         ...(!saysSomething(evidence)
           ? [{ path: [...path, 'evidence'], sentence: say.words`${item} is answered for without evidence`, data }]
           : []),
-        ...(evidence !== undefined && saysSomething(evidence) && withoutEntry.has(index)
+        ...(saysSomething(evidence) && withoutEntry.has(index)
           ? [
               {
                 path: [...path, 'evidence'],

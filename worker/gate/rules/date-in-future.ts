@@ -37,13 +37,13 @@ function statedDays(
     ...(lives?.items ?? []).flatMap(({ id, lastDone: { date: on } }, i) =>
       on === undefined
         ? []
-        : [{ what: say.words`last doing of ${id}`, on, path: ['lives', 'items', i, 'lastDone', 'date'] }],
+        : [{ what: say.words`last time that ${id} was done`, on, path: ['lives', 'items', i, 'lastDone', 'date'] }],
     ),
     ...findings.flatMap(({ id, deferral }, i) =>
       deferral
         ? [
             {
-              what: say.words`first deferral of ${id}`,
+              what: say.words`first time that ${id} was deferred`,
               on: deferral.firstDeferredOn,
               path: ['findings', i, 'deferral', 'firstDeferredOn'],
             },

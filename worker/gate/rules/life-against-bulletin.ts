@@ -1,33 +1,31 @@
 import { isAtLeast, isAtMost } from '../../calc/limit-met.ts';
-import { dueList } from '../../calc/lives/due.ts';
+import { namedMeter } from '../../calc/open-items/stands-open.ts';
 import { phrase } from '../../words/words.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
 
-/** Hours are compared where both count those of the airframe, as bulletins do. */
+/** Hours are compared where both count those of one product. */
 export const lifeAgainstBulletin: Rule = {
   code: 'LIFE_AGAINST_BULLETIN',
   severity: 'caution',
   meaning: 'A life that names a recurring bulletin comes due at another date or hour than the bulletin',
   remedy: phrase`Correct whichever is wrong, or say which one holds`,
   source: PRACTICE,
-  check: ({ visit, at, say }) => {
-    const { lives, meters } = visit;
-    if (!lives) return [];
-    const due = new Map(dueList(visit, lives, at).map((each) => [each.id, each]));
-    return lives.items.flatMap(({ id, reference, meter }, index): Hit[] => {
+  check: ({ visit, results, say }) => {
+    const due = new Map(results.due.map((each) => [each.id, each]));
+    return (visit.lives?.items ?? []).flatMap(({ id, reference, meter }, index): Hit[] => {
       const bulletin = visit.bulletins?.items.find(
         (each) => each.status === 'recurring' && each.id === reference?.trim(),
       );
       const { dueDate, dueHours } = due.get(id) ?? {};
       if (!bulletin) return [];
       const { nextDueDate, nextDueHours } = bulletin;
-      const isAirframe = (meters?.readings.find((reading) => reading.id === meter)?.of ?? 'airframe') === 'airframe';
+      const isOfOne = namedMeter(visit, meter).of === namedMeter(visit, bulletin.meter).of;
       const hit = (own: string, other: string): Hit => ({
         path: ['lives', 'items', index],
         sentence: say.words`${id} is due at ${own}, the bulletin that it names, ${bulletin.id}, at ${other}`,
         data: { life: id, bulletin: bulletin.id },
       });
-      if (isAirframe && dueHours !== undefined && nextDueHours !== undefined && differ(dueHours, nextDueHours)) {
+      if (isOfOne && dueHours !== undefined && nextDueHours !== undefined && differ(dueHours, nextDueHours)) {
         const [own, other] = say.plainApart(dueHours, nextDueHours, 1);
         return [hit(`${own}\u00a0h`, `${other}\u00a0h`)];
       }

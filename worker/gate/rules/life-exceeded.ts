@@ -1,6 +1,7 @@
 import { phrase } from '../../words/words.ts';
+import { isPastLimit } from '../held-items.ts';
 import { lifePath } from '../life-path.ts';
-import { type Hit, type Rule, read } from '../rule.ts';
+import { type Rule, read } from '../rule.ts';
 
 export const lifeExceeded: Rule = {
   code: 'LIFE_EXCEEDED',
@@ -9,9 +10,9 @@ export const lifeExceeded: Rule = {
   remedy: phrase`Do it before flight`,
   source: read('14 CFR 91.417; AMC M.A.305 (status of life-limited parts)'),
   check: ({ visit, results, say }) =>
-    results.due.flatMap(({ id, item, basis, isOverdue, isWithinTolerance }): Hit[] => {
-      const binds = basis === 'directive' || basis === 'life-limit' || basis === 'programme';
-      if (!binds || !isOverdue || (isWithinTolerance && basis === 'programme')) return [];
-      return [{ path: lifePath(visit, id), sentence: say.words`${id}, ${item}, is overdue`, data: { life: id } }];
-    }),
+    results.due.filter(isPastLimit).map(({ id, item }) => ({
+      path: lifePath(visit, id),
+      sentence: say.words`${id}, ${item}, is overdue`,
+      data: { life: id },
+    })),
 };
