@@ -7,26 +7,39 @@ import type { ComparisonGroup } from './protocol.ts';
 type Compared = Pick<Assessed, 'visit' | 'results'>;
 /** Lines of one respect, by what stays the same between visits. */
 type Lines = ReadonlyMap<string, string>;
-type Respect = readonly [name: string, lines: (visit: Compared, say: Printer) => Lines, showsAll?: boolean];
+type Respect = readonly [name: string, lines: (visit: Compared, say: Printer) => Lines, how?: Shown];
+
+interface Shown {
+  /** Also the lines that are the same. */
+  showsAll?: boolean;
+  /** What is said of a line that one of the two lacks. */
+  absent?: string;
+}
 
 const NONE = '–';
+/** What an earlier pack left open stands until it is answered for, and a wire is where it is: a record that says nothing of it ends nothing. */
+const UNSAID = { absent: 'not in the record' } as const;
 
 /** In which respects two visits are held against each other, in the order of the pack. */
 const RESPECTS: readonly Respect[] = [
-  ['Mass and arm', massAndArm, true],
-  ['Limits', limits],
+  ['Mass and arm', massAndArm, { showsAll: true }],
+  ['Limits', limits, UNSAID],
   ['Equipment', equipment],
-  ['Wiring', wiring],
-  ['Due', due],
+  ['Wiring', wiring, UNSAID],
+  ['Due', due, UNSAID],
 ];
 
 /** What differs between two visits of one aircraft, printed in the units of the later one. */
 export function comparisonOf(before: Compared, now: Compared): ComparisonGroup[] {
   const say = printerFor(now.visit.units);
-  return RESPECTS.map(([name, linesOf, showsAll = false]) => {
+  return RESPECTS.map(([name, linesOf, { showsAll = false, absent = NONE } = {}]) => {
     const [earlier, later] = [linesOf(before, say), linesOf(now, say)];
     const names = [...new Set([...earlier.keys(), ...later.keys()])];
-    const rows = names.map((line) => ({ name: line, before: earlier.get(line) ?? NONE, now: later.get(line) ?? NONE }));
+    const rows = names.map((line) => ({
+      name: line,
+      before: earlier.get(line) ?? absent,
+      now: later.get(line) ?? absent,
+    }));
     return { name, rows: showsAll ? rows : rows.filter((row) => row.before !== row.now) };
   });
 }
