@@ -3,7 +3,8 @@ import type { Annex } from '../annex/read-annex.ts';
 import { pictureName } from '../draw/draw-picture.ts';
 import type { PictureSource } from '../measure/item.ts';
 import type { Picture } from '../picture/picture.ts';
-import type { ObjectStore, StreamEntries } from './object-store.ts';
+import type { ObjectStore } from './object-store.ts';
+import type { Entries } from './serialise-file.ts';
 import { serialiseObject } from './serialise-object.ts';
 
 function writeImage(picture: Picture, store: ObjectStore): string {
@@ -30,7 +31,7 @@ function writeAnnex({ objects }: Annex, store: ObjectStore): ReadonlyMap<number,
       store.put(reference, serialiseObject(object, referenceTo));
       continue;
     }
-    const entries: StreamEntries = Object.fromEntries(
+    const entries: Entries = Object.fromEntries(
       [...object.dictionary].map(([key, value]) => [key, serialiseObject(value, referenceTo)]),
     );
     store.putStream(reference, object.bytes, entries);
