@@ -1,4 +1,3 @@
-import { acceptorOf } from './acceptor.ts';
 import { VisitRecord } from './record.ts';
 import { type RecordIssue, recordIssues } from './record-issue.ts';
 import { upgrade } from './upgrades.ts';
@@ -12,8 +11,6 @@ export type ReadRecord = { ok: true; record: VisitRecord; visit: Visit } | { ok:
  */
 export function readRecord(input: unknown): ReadRecord {
   const upgraded = upgrade(input);
-  if (acceptorOf(VisitRecord)(upgraded))
-    return { ok: true, record: upgraded as VisitRecord, visit: visitOf(upgraded as VisitRecord) };
   const parsed = VisitRecord.safeParse(upgraded);
   if (!parsed.success) return { ok: false, issues: recordIssues(parsed.error, upgraded) };
   return { ok: true, record: parsed.data, visit: visitOf(parsed.data) };
