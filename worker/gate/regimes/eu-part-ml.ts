@@ -24,17 +24,6 @@ export const euPartMl: Regime = {
       source: memory('own wording; ML.A.305(d), mass and balance in the records'),
     },
   ],
-  whoMaySign: {
-    value:
-      'certifying staff of an approved organisation, independent certifying staff, or the pilot-owner within limits',
-    unit: 'text',
-    source: read('ML.A.801, heading and issuers'),
-  },
-  entryDays: {
-    value: 30,
-    unit: 'days',
-    source: read('M.A.305, a sister rule: as soon as practicable and within 30 days'),
-  },
   approvalNeeded: {
     value: ['major', 'minor', 'standard-change', 'maker-approved'],
     unit: 'classes',
@@ -58,5 +47,4 @@ export const euPartMl: Regime = {
   negligibleMassKg: { value: null, unit: 'kg', source: memory('none is stated') },
   negligibleMacPercent: { value: 0.5, unit: '% MAC', source: read('guidance: above 0.5 % MAC a new record is issued') },
   minimumPayload: { value: null, unit: 'kg and h', source: memory('none is set') },
-  retentionMonths: { value: 36, unit: 'months', source: read('AMC M.A.305: 36 months for detailed records') },
 };

@@ -22,13 +22,6 @@ export const generic: Regime = {
       source: PRACTICE,
     },
   ],
-  whoMaySign: {
-    value: 'a person named in the record with an authorisation to release',
-    unit: 'text',
-    source: PRACTICE,
-  },
-  entryDays: { value: 1, unit: 'days', source: PRACTICE },
-  releaseScope: { value: 'release', unit: 'scope', source: PRACTICE },
   approvalNeeded: {
     value: ['major', 'standard-change', 'maker-approved'],
     unit: 'classes',
@@ -65,5 +58,4 @@ export const generic: Regime = {
   soloMassHighKg: { value: 70, unit: 'kg', source: PRACTICE },
   minimumPayload: { value: null, unit: 'kg and h', source: PRACTICE },
   deferralsCarried: { value: 2, unit: 'times', source: PRACTICE },
-  retentionMonths: { value: 36, unit: 'months', source: { text: 'AMC M.A.305: 36 months', status: 'read' } },
 };

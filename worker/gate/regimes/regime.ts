@@ -27,12 +27,6 @@ export interface Regime {
   /** Date of this edition of the values; printed in every pack. */
   version: string;
   statements: readonly Statement[];
-  /** Who may sign, in the words of the regime; printed, and read by people. */
-  whoMaySign: Sourced<string>;
-  /** Days within which the log books must have their entry. */
-  entryDays: Sourced<number | null>;
-  /** Scope that a person needs to release. */
-  releaseScope: Sourced<'release'>;
   /** Classes of modification that need an approval reference. */
   approvalNeeded: Sourced<readonly string[]>;
   /** Whether critical tasks need a second person. */
@@ -52,5 +46,4 @@ export interface Regime {
   minimumPayload: Sourced<{ perSeatKg: number; fuelHours: number } | null>;
   /** How often a finding may be carried forward before it draws a caution. */
   deferralsCarried: Sourced<number>;
-  retentionMonths: Sourced<number>;
 }

@@ -24,17 +24,6 @@ export const ukMicrolight: Regime = {
       source: memory('own wording; weight schedule kept six months after the next weighing'),
     },
   ],
-  whoMaySign: {
-    value:
-      'an inspector whose listed scope covers the aircraft and the work; the owner may do work that the inspector signs',
-    unit: 'text',
-    source: read('UK permit practice: the scope differs by person; limits on the document'),
-  },
-  entryDays: {
-    value: 30,
-    unit: 'days',
-    source: read('ANO 2016 art. 226: a release within 30 days, other entries as soon as practicable'),
-  },
   approvalNeeded: {
     value: ['major', 'minor', 'standard-change', 'maker-approved'],
     unit: 'classes',
@@ -57,10 +46,5 @@ export const ukMicrolight: Regime = {
     source: read(
       'BCAR Section S, payload of 86 kg a seat and one hour of fuel, read second-hand; 100 kg a seat in the 600 kg class',
     ),
-  },
-  retentionMonths: {
-    value: 24,
-    unit: 'months',
-    source: read('books kept 24 months after the aircraft leaves use (article 34 of the order of 2009)'),
   },
 };

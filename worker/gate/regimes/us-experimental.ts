@@ -33,13 +33,6 @@ export const usExperimental: Regime = {
       source: memory('own wording; 14 CFR 91.9 and 23.1589'),
     },
   ],
-  whoMaySign: {
-    value:
-      'light-sport repairman with maintenance rating, mechanic with airframe and powerplant ratings, or repair station; the inspection rating and the builder’s certificate for the owner’s own aircraft only',
-    unit: 'text',
-    source: read('14 CFR 65.107, 65.109; operating limitations decide who may inspect'),
-  },
-  entryDays: { value: null, unit: 'days', source: memory('14 CFR 43.9: an entry is made, no number of days is set') },
   secondInspection: {
     value: true,
     unit: 'yes or no',
@@ -56,10 +49,5 @@ export const usExperimental: Regime = {
     value: null,
     unit: 'kg and h',
     source: memory('none is set for these aircraft since 2025; their own papers hold'),
-  },
-  retentionMonths: {
-    value: 12,
-    unit: 'months',
-    source: read('14 CFR 91.417(b): until repeated or superseded, or one year; status records pass with the aircraft'),
   },
 };
