@@ -2,7 +2,7 @@ import { DurableObject } from 'cloudflare:workers';
 import type { Bindings } from '../../env.ts';
 import { LIMITS } from '../../limits.ts';
 import { DamagedRow } from '../damaged-row.ts';
-import { type Migration, migrate } from '../migrate.ts';
+import { migrate } from '../migrate.ts';
 import type { Page, PageRequest } from '../page.ts';
 import * as aircraft from './aircraft-table.ts';
 import * as people from './people-table.ts';
@@ -24,50 +24,7 @@ import type {
   WorkshopCalls,
 } from './workshop-calls.ts';
 import { KEY_SCOPES } from './workshop-calls.ts';
-
-const MIGRATIONS: readonly Migration[] = [
-  `
-  CREATE TABLE workshop (name TEXT NOT NULL, createdAt TEXT NOT NULL);
-  CREATE TABLE keys (
-    key TEXT PRIMARY KEY,
-    keySha256 TEXT NOT NULL UNIQUE,
-    label TEXT NOT NULL,
-    scopes TEXT NOT NULL,
-    createdAt TEXT NOT NULL,
-    revokedAt TEXT
-  );
-  `,
-  `
-  CREATE TABLE sealKeys (
-    kid TEXT PRIMARY KEY,
-    publicJwk TEXT NOT NULL,
-    wrapped TEXT NOT NULL,
-    createdAt TEXT NOT NULL,
-    retiredAt TEXT
-  );
-  `,
-  `
-  ALTER TABLE keys ADD COLUMN person TEXT;
-  ALTER TABLE keys ADD COLUMN lastUsedAt TEXT;
-  `,
-  `
-  CREATE TABLE aircraft (registration TEXT PRIMARY KEY) WITHOUT ROWID;
-  `,
-  `
-  ALTER TABLE aircraft ADD COLUMN wasKept INTEGER NOT NULL DEFAULT 0;
-  CREATE TABLE people (
-    id TEXT PRIMARY KEY,
-    name TEXT NOT NULL,
-    capacity TEXT NOT NULL,
-    licence TEXT,
-    scope TEXT NOT NULL,
-    validFrom TEXT,
-    validUntil TEXT,
-    enteredAt TEXT NOT NULL,
-    enteredBy TEXT NOT NULL
-  ) WITHOUT ROWID;
-  `,
-];
+import { WORKSHOP_MIGRATIONS } from './workshop-migrations.ts';
 
 const COLUMNS = 'key, label, scopes, person, createdAt, lastUsedAt, revokedAt';
 
@@ -94,7 +51,7 @@ export class Workshop extends DurableObject<Bindings> implements WorkshopCalls {
     super(state, env);
     this.#sql = state.storage.sql;
     state.blockConcurrencyWhile(async () => {
-      if (this.#exists()) migrate(state.storage, MIGRATIONS);
+      if (this.#exists()) migrate(state.storage, WORKSHOP_MIGRATIONS);
     });
   }
 
@@ -106,7 +63,7 @@ export class Workshop extends DurableObject<Bindings> implements WorkshopCalls {
   async create(name: string, key: AddKey): Promise<CreateOutcome> {
     if (this.#exists()) return { kind: 'exists' };
     return this.ctx.storage.transactionSync(() => {
-      migrate(this.ctx.storage, MIGRATIONS);
+      migrate(this.ctx.storage, WORKSHOP_MIGRATIONS);
       this.#sql.exec('INSERT INTO workshop VALUES (?, ?)', name, key.at);
       return { kind: 'created', key: this.#insert(key) };
     });
