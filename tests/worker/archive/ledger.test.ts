@@ -4,6 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { brokenEntry, entriesAfter } from '../../../worker/archive/ledger/chain.ts';
 import { LEDGER_MIGRATIONS } from '../../../worker/archive/ledger/ledger-migrations.ts';
 import { backOffMs, drain, isEmpty } from '../../../worker/archive/ledger/outbox.ts';
+import { earlierRequest } from '../../../worker/archive/ledger/requests-table.ts';
 import { migrate } from '../../../worker/archive/migrate.ts';
 import { keep, RECORD, release, testService } from '../service.ts';
 
@@ -108,6 +109,28 @@ describe('migrate()', () => {
       migrate(storage, NEWER);
       expect(sql.exec('SELECT isShared FROM packs').toArray()).toEqual([]);
       expect(sql.exec('SELECT version FROM stepsTaken').toArray()).toEqual([{ version: NEWER.length }]);
+    });
+  });
+
+  test('takes over the requests of earlier code, which goes on writing beside', async () => {
+    const ledger = env.LEDGER.get(env.LEDGER.idFromName('migrations, requests'));
+    await runInDurableObject(ledger, async (_instance, { storage }) => {
+      const { sql } = storage;
+      const before = LEDGER_MIGRATIONS.slice(0, 5);
+      const earlier = (key: string, answer: string) =>
+        sql.exec('INSERT INTO requests VALUES (?, ?, ?, ?)', key, 'f', answer, '2026-11-30T08:00:00Z');
+      migrate(storage, before);
+      earlier('made', 'Q-TST-P1-1');
+      earlier('stood', 'Q-TST-P1-1 standing');
+      migrate(storage, OLDER);
+      const keyed = (keySha256: string, fingerprintSha256 = 'f') =>
+        earlierRequest(sql, { keySha256, fingerprintSha256 });
+      expect(keyed('made')).toEqual({ kind: 'repeated', answer: 'Q-TST-P1-1', wasStanding: false });
+      expect(keyed('stood')).toEqual({ kind: 'repeated', answer: 'Q-TST-P1-1', wasStanding: true });
+      expect(keyed('stood', 'g')).toEqual({ kind: 'key-reused' });
+      migrate(storage, before);
+      expect(() => earlier('after a rollback', 'Q-TST-P1-2')).not.toThrow();
+      expect(() => migrate(storage, OLDER)).not.toThrow();
     });
   });
 

@@ -72,4 +72,17 @@ export const LEDGER_MIGRATIONS: readonly Migration[] = [
   `
   ALTER TABLE packs ADD COLUMN isRestored INTEGER NOT NULL DEFAULT 0;
   `,
+  // A table of its own, since earlier code names no columns when it writes to `requests`. It had a mark within the answer.
+  `
+  CREATE TABLE keyedRequests (
+    keySha256 TEXT PRIMARY KEY,
+    fingerprintSha256 TEXT NOT NULL,
+    answer TEXT NOT NULL,
+    wasStanding INTEGER NOT NULL,
+    at TEXT NOT NULL
+  );
+  INSERT INTO keyedRequests
+    SELECT keySha256, fingerprintSha256, replace(answer, ' standing', ''), answer LIKE '% standing', at FROM requests;
+  DELETE FROM requests;
+  `,
 ];

@@ -21,9 +21,6 @@ import * as visits from './visits-table.ts';
 /** What a request comes to: an answer at once, or an event with the change that goes with it and the answer after it. */
 type Decision<T> = { answer: T } | { event: Event; change(): T };
 
-/** Follows the name of the pack in the answer to a release that made none. */
-const STANDING = 'standing';
-
 /**
  * The ledger of one aircraft of one workshop: visits, packs, links and the chain of digests over all of them.
  * Every change is one transaction that also extends the chain. A ledger that was only ever asked has no tables.
@@ -145,7 +142,7 @@ export class Ledger extends DurableObject<Bindings> implements Calls.LedgerCalls
     const previous = place.previous?.pack ?? null;
     packs.writePack(this.#sql, { place, digests, summary, previous, isRestored: false });
     visits.markReleased(this.#sql, place.visit, place.pack);
-    rememberRequest(this.#sql, request.request, place.pack, at);
+    rememberRequest(this.#sql, request.request, { answer: place.pack, wasStanding: false }, at);
     outbox.enqueue(this.#sql, workshop, place.pack);
     const standing = { supersededBy: null, withdrawal: null, isShared: false, isRestored: false };
     return { kind: 'sealed', pack: { ...digests, summary, previous, ...standing } };
@@ -154,15 +151,14 @@ export class Ledger extends DurableObject<Bindings> implements Calls.LedgerCalls
   async repeated(request: Calls.RequestKey): Promise<Calls.Repeated> {
     const earlier = earlierRequest(this.#sql, request);
     if (earlier.kind !== 'repeated') return earlier;
-    const [name = '', standing] = earlier.answer.split(' ');
-    const pack = packs.packAt(this.#sql, name);
-    return pack ? { kind: 'repeated', pack, wasStanding: standing === STANDING } : { kind: 'key-reused' };
+    const pack = packs.packAt(this.#sql, earlier.answer);
+    return pack ? { kind: 'repeated', pack, wasStanding: earlier.wasStanding } : { kind: 'key-reused' };
   }
 
   async rememberStanding(request: Calls.RequestKey, pack: string, at: string) {
     const earlier = earlierRequest(this.#sql, request);
     if (earlier.kind === 'key-reused') return earlier;
-    if (earlier.kind === 'first') rememberRequest(this.#sql, request, `${pack} ${STANDING}`, at);
+    if (earlier.kind === 'first') rememberRequest(this.#sql, request, { answer: pack, wasStanding: true }, at);
     return { kind: 'remembered' } as const;
   }
 
@@ -199,7 +195,7 @@ export class Ledger extends DurableObject<Bindings> implements Calls.LedgerCalls
       const body = { link: link.link, number, audience, expiresAt };
       const change = (): Calls.AddLinkOutcome => {
         links.writeLink(this.#sql, link, request.tokenSha256);
-        rememberRequest(this.#sql, request.request, link.link, request.at);
+        rememberRequest(this.#sql, request.request, { answer: link.link, wasStanding: false }, request.at);
         return { kind: 'added', link };
       };
       return { event: eventBy(request.actor, 'link-made', request.at, body), change };
