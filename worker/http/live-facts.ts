@@ -1,4 +1,4 @@
-import type { LoadingFacts } from '../pack/loading-facts.ts';
+import type { LiveFacts } from '../pack/views/owner-page.ts';
 import type { Assessed } from '../pipeline.ts';
 import { dateOf } from '../units/calendar.ts';
 import type { Printer } from '../units/print.ts';
@@ -8,18 +8,6 @@ import type { Call } from './route.ts';
 import type { UsableFacts } from './sealed-facts.ts';
 import type { OwnedPack } from './sealed-file.ts';
 import { sealedRecord } from './sealed-record.ts';
-
-/** What holds as long as a pack is current. */
-interface LiveFacts {
-  /** Undefined where there is nothing to load. */
-  loading: LoadingFacts | undefined;
-  until: string;
-  isOfWeighingAlone: boolean;
-  /** What was past its limit at the release, or was due by a date that has passed since. */
-  past: { what: string; limit: string }[];
-  /** What the rules of today allow less of than the pack says, each in a sentence. */
-  tighter: string[];
-}
 
 /** A pack as its page reads it. */
 interface ReadPack {

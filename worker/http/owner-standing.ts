@@ -1,15 +1,7 @@
 import type { Aftermath, KeptPack } from '../archive/ledger/ledger-calls.ts';
+import type { Standing } from '../pack/views/owner-page.ts';
 import type { Printer } from '../units/print.ts';
 import { sentence } from '../words/sentence.ts';
-
-/** Whether a pack still holds, as its page says it first. */
-interface Standing {
-  isCurrent: boolean;
-  headline: string;
-  detail: string;
-  /** The same in the words of a copy, which knows nothing of today; empty where it holds for ever. */
-  detailThen: string;
-}
 
 /**
  * The first thing that a reader must know: whether what follows still holds.

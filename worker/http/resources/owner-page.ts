@@ -1,4 +1,5 @@
 import { onScreen } from '../../pack/on-screen.ts';
+import { needsCare, ownerPage } from '../../pack/views/owner-page.ts';
 import type { Assessed } from '../../pipeline.ts';
 import { type Printer, printerFor } from '../../units/print.ts';
 import type { Units } from '../../units/quantity.ts';
@@ -32,51 +33,33 @@ export const openLink: Operation = {
     if (!opened) return missing(call);
     const documents = await sealedDocuments(call, opened);
     const lexicon = lexiconOfDocuments(documents);
-    const leading = documents.find(({ id }) => id === LEADING[opened.link.audience]) ?? documents[0];
-    const { summary } = opened.pack;
     const assessed = await assessedAsThen(call, opened);
     const say = printerOf(assessed, lexicon);
     const openedAt = say.local(call.world.now().toISOString());
-    const readOn = say.moment(openedAt);
-    const { withdrawal } = opened.pack;
+    const { withdrawal, summary, pdfSha256 } = opened.pack;
     const letterhead = assessed?.record ?? (await letterheadOf(call, opened));
     const withdrawnBy = withdrawal ? (nameOf(letterhead, withdrawal.by) ?? withdrawal.by) : '';
-    const standing = standingOf(opened, say, { withdrawnBy, readOn });
+    const standing = standingOf(opened, say, { withdrawnBy, readOn: say.moment(openedAt) });
     const facts = await factsOf(call, opened);
     // What no longer holds is not to be worked with: it is read as a document of the pack, and never first.
     const live = standing.isCurrent && assessed ? liveFacts(call, opened, { assessed, facts, say }) : undefined;
-    const place = { base: '#', documents, pictures: `${call.url.pathname}/documents/` };
-    const { words } = say;
-    const needsCare = live !== undefined && live.past.length + live.tighter.length > 0;
-    const view = {
-      title: words`${summary.registration} release pack ${summary.number}`,
-      registration: summary.registration,
-      ...standing,
-      releasedBy: summary.releasedBy,
-      issuedAt: say.moment(summary.issuedAt),
-      isOfWeighingAlone: live?.isOfWeighingAlone ?? false,
-      until: live?.until ?? '',
-      past: live?.past ?? [],
-      tighter: live?.tighter ?? [],
-      needsCare,
-      ask: standing.isCurrent && !needsCare ? [] : [await askWhom(call, opened, letterhead, say)],
-      pack: summary.pack,
-      ...(await sealedByOf(call, opened, facts)),
-      leadingHtml: standing.isCurrent ? onScreen(leading?.html ?? '', place) : '',
-      pdfHref: `${call.url.pathname}/pack.pdf`,
-      documentsTitle: standing.isCurrent
-        ? words`Everything in the pack`
-        : words`What stood in the pack, and no longer holds`,
-      documents: documents
-        .filter((document) => !standing.isCurrent || document !== leading)
-        .map(({ id, title, html }) => ({ href: `${place.pictures}${id}`, title, html: onScreen(html, place) })),
-      expiresOn: say.day(opened.link.expiresAt),
-      pdfSha256: opened.pack.pdfSha256,
-      hasLoading: live?.loading !== undefined,
-      loadingJson: live?.loading === undefined ? '' : inScript(live.loading),
-      openedAt,
-      openedOn: readOn,
-    };
+    const isToBeAsked = !standing.isCurrent || needsCare(live);
+    const view = ownerPage(
+      {
+        summary,
+        standing,
+        live,
+        documents,
+        leading: LEADING[opened.link.audience],
+        path: call.url.pathname,
+        askWhom: isToBeAsked ? await askWhom(call, opened, letterhead, say) : undefined,
+        ...(await sealedByOf(call, opened, facts)),
+        pdfSha256,
+        expiresAt: opened.link.expiresAt,
+        openedAt,
+      },
+      say,
+    );
     return htmlPage('owner-page', view, { hasScript: true, lexicon });
   },
 };
@@ -147,6 +130,3 @@ async function sealedByOf(
   const name = sealedBy?.name ?? (await workshopName(call, workshop));
   return { sealedBy: `${name} (${workshop})`, sealKey: sealedBy?.kid ?? '' };
 }
-
-/** JSON as it may stand in a page: nothing in it can end the element that holds it. */
-const inScript = (value: object): string => JSON.stringify(value).replaceAll('<', '\\u003c');

@@ -1,0 +1,95 @@
+import type { Printer } from '../../units/print.ts';
+import type { LoadingFacts } from '../loading-facts.ts';
+import { onScreen } from '../on-screen.ts';
+import type { PackDocument } from '../pack-documents.ts';
+import type { View } from '../render.ts';
+import type { PackSummary } from '../summary.ts';
+
+/** Whether a pack still holds, as its page says it first. */
+export interface Standing {
+  isCurrent: boolean;
+  headline: string;
+  detail: string;
+  /** The same in the words of a copy, which knows nothing of today; empty where it holds for ever. */
+  detailThen: string;
+}
+
+/** What holds as long as a pack is current. */
+export interface LiveFacts {
+  /** Undefined where there is nothing to load. */
+  loading: LoadingFacts | undefined;
+  until: string;
+  isOfWeighingAlone: boolean;
+  /** What was past its limit at the release, or was due by a date that has passed since. */
+  past: { what: string; limit: string }[];
+  /** What the rules of today allow less of than the pack says, each in a sentence. */
+  tighter: string[];
+}
+
+/** What the page of a link shows. */
+export interface OwnerPage {
+  summary: PackSummary;
+  standing: Standing;
+  /** Undefined where the pack no longer holds, or its record no longer fits the schema. */
+  live: LiveFacts | undefined;
+  documents: readonly PackDocument[];
+  /** Identifier of the document that this reader is shown first. */
+  leading: string;
+  /** Address of the page. */
+  path: string;
+  /** The workshop that a reader is sent to, in a sentence; undefined where nothing has to be asked. */
+  askWhom: string | undefined;
+  sealedBy: string;
+  /** Fingerprint of the key that sealed the pack; empty where it was not kept. */
+  sealKey: string;
+  pdfSha256: string;
+  expiresAt: string;
+  /** Time of this opening, in the zone that the page is printed in. */
+  openedAt: string;
+}
+
+/** Whether a current pack has a limit that is past, or one that today's rules make tighter. */
+export function needsCare(live: LiveFacts | undefined): boolean {
+  return live !== undefined && live.past.length + live.tighter.length > 0;
+}
+
+/** Page of a link: what holds today, the leading document and all others. */
+export function ownerPage(page: OwnerPage, say: Printer): View {
+  const { summary, standing, live, documents, path } = page;
+  const { words } = say;
+  const leading = documents.find(({ id }) => id === page.leading) ?? documents[0];
+  const place = { base: '#', documents, pictures: `${path}/documents/` };
+  return {
+    title: words`${summary.registration} release pack ${summary.number}`,
+    registration: summary.registration,
+    ...standing,
+    releasedBy: summary.releasedBy,
+    issuedAt: say.moment(summary.issuedAt),
+    isOfWeighingAlone: live?.isOfWeighingAlone ?? false,
+    until: live?.until ?? '',
+    past: live?.past ?? [],
+    tighter: live?.tighter ?? [],
+    needsCare: needsCare(live),
+    ask: page.askWhom === undefined ? [] : [page.askWhom],
+    pack: summary.pack,
+    sealedBy: page.sealedBy,
+    sealKey: page.sealKey,
+    leadingHtml: standing.isCurrent ? onScreen(leading?.html ?? '', place) : '',
+    pdfHref: `${path}/pack.pdf`,
+    documentsTitle: standing.isCurrent
+      ? words`Everything in the pack`
+      : words`What stood in the pack, and no longer holds`,
+    documents: documents
+      .filter((document) => !standing.isCurrent || document !== leading)
+      .map(({ id, title, html }) => ({ href: `${place.pictures}${id}`, title, html: onScreen(html, place) })),
+    expiresOn: say.day(page.expiresAt),
+    pdfSha256: page.pdfSha256,
+    hasLoading: live?.loading !== undefined,
+    loadingJson: live?.loading === undefined ? '' : inScript(live.loading),
+    openedAt: page.openedAt,
+    openedOn: say.moment(page.openedAt),
+  };
+}
+
+/** JSON as it may stand in a page: nothing in it can end the element that holds it. */
+const inScript = (value: object): string => JSON.stringify(value).replaceAll('<', '\\u003c');
