@@ -16,7 +16,7 @@ const JOINTS = ['pipeline.ts'];
 
 /** What a stage may take from outside, and in which files or folders. Everything else is its own. */
 const FROM_OUTSIDE: Readonly<Record<string, readonly string[]>> = {
-  zod: ['visit/', 'pack/owner-facts-schema.ts'],
+  zod: ['visit/', 'calc/', 'pack/owner-facts-schema.ts', 'pipeline/results-schema.ts'],
   jose: ['seal/'],
   geomagnetism: ['calc/compass/'],
   'astronomy-engine': ['calc/clock/'],
@@ -174,6 +174,38 @@ test('nothing is rounded before it is printed: the printer of units alone rounds
     ({ path, code }) => /^(calc|gate)\//.test(path) && /\bMath\.round\b|\.to(Fixed|Precision)\(/.test(code),
   );
   expect(rounding.map(({ path }) => path)).toEqual(['calc/surveillance/altitude-code.ts']);
+});
+
+describe('results are declared once', () => {
+  const isSchema = (path: string): boolean => /^calc\/.*-result\.ts$/.test(path);
+  const CORE = MODULES.filter(({ path }) => /^(calc|gate|pack|print|seal)\//.test(path));
+
+  test('by schemas that hold nothing else, of which the stages take the types alone: nothing is parsed, and no page carries them', () => {
+    const zodInCalc = MODULES.filter(({ path, imports }) => path.startsWith('calc/') && imports.includes('zod'));
+    expect(
+      zodInCalc.map(({ path }) => path).filter((path) => !isSchema(path) && path !== 'calc/result-field.ts'),
+    ).toEqual([]);
+    const takenAsValue = /^(?:import|export) (?!type )[^;]*-result\.ts'/m;
+    expect(CORE.filter(({ path, code }) => !isSchema(path) && takenAsValue.test(code)).map(({ path }) => path)).toEqual(
+      [],
+    );
+  });
+
+  test('and calc says nothing in words: it answers codes, and the words stand with gate and pack', () => {
+    // Names of States stand in the table that they are allotted in; `not recorded` is a code of the interface.
+    const spared = (path: string): boolean => isSchema(path) || path === 'calc/surveillance/state-blocks.ts';
+    const calc = CORE.filter(({ path }) => path.startsWith('calc/') && !spared(path));
+    const literals = (code: string): string[] =>
+      [...code.matchAll(/'([^'\n]*)'|`([^`]*)`/g)].map(([, text, template]) =>
+        (text ?? template ?? '').replace(/\$\{[^}]*\}/g, ''),
+      );
+    const inWords = (code: string): string[] =>
+      literals(code).filter((text) => /[A-Za-z,] (?:$|[A-Za-z])/.test(text) && text !== 'not recorded');
+    expect(calc.flatMap(({ path, code }) => inWords(code).map((text) => `${path}: ${text}`))).toEqual([]);
+    expect(calc.filter(({ imports }) => imports.some((name) => name.startsWith('words/')))).toEqual([]);
+    for (const line of ["'Standard pilot alone'", `\`Scale \${id}, error limit\``, `\`Fuel, \${tank}\``])
+      expect(inWords(line), line).toHaveLength(1);
+  });
 });
 
 test('no code asks for a regime by name: regimes are data', () => {

@@ -29,7 +29,7 @@ const within: Formula = {
       case: 'RG-05a',
       given: { r: [read, 'ft'], s: [5000, 'ft'] },
       steps: [
-        sum('e = r - s', limitedDifference('Encoder', { read, against: 5000 }, 'ft', 125).value, 'ft'),
+        sum('e = r - s', limitedDifference('scale-error', { read, against: 5000 }, 'ft', 125).value, 'ft'),
         said(isWithin ? 'Not more than 125 ft: within.' : 'More than 125 ft: outside.', { isWithin }),
       ],
     };
@@ -85,7 +85,7 @@ const transponder: Formula = {
     const figures = { replyFrequencyMhz: 1090, outputDbw: 22, sensitivityDbm: -68 };
     const replies = { sidelobeRepliesPercent: 0, wantedRepliesPercent: 100 };
     const all = transponderFigures({ ...figures, ...replies, class: 'S-2B', testSet: { isPortable: true } });
-    const { least = Number.NaN, most = Number.NaN } = all.find(({ name }) => name === 'Sensitivity') ?? {};
+    const { least = Number.NaN, most = Number.NaN } = all.find(({ figure }) => figure === 'sensitivity') ?? {};
     return {
       case: 'RG-09d',
       given: { s: [-74, 'dBm'], a: [3, 'dB'], c: [3, 'dB'] },

@@ -78,7 +78,7 @@ const fullFuel: Formula = {
     'The payload is no more than the greatest mass of the envelope and the maximum landing mass, both less the fuel, and what seats and baggage places take together allow either. So the aircraft may land at once; what may take off beyond, where fuel is burnt first, is stated beside. A standard person has the mass that the regime states, or the maximum of the seat where that is less.',
   example() {
     const sheet = loadingSheet(DEMO, demoWeighing().result.empty, SETTINGS);
-    const crew = sheet.loadings.find(({ name }) => name === 'Two standard persons');
+    const crew = sheet.loadings.find(({ kind }) => kind === 'two-standard-persons');
     const [full, dry] = [crew?.path[0], crew?.path.at(-1)];
     return {
       given: {

@@ -87,7 +87,7 @@ const budget: Formula = {
   example() {
     const { weighing, result } = demoWeighing();
     const lines = weighingBudget(weighing, result.points, result.adjustments);
-    const [scale, display] = [lines[0], lines.find(({ source }) => source.includes('display'))];
+    const [scale, display] = [lines[0], lines.find(({ component }) => component.kind === 'display-step')];
     const point = weighing.points[0];
     return {
       given: {

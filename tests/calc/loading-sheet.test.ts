@@ -9,18 +9,18 @@ const sheetOf = (visit: Visit) => compute(visit, SETTINGS).loading;
 describe('loadingSheet()', () => {
   test('names both extremes and the standard crews, and burns each to the end', () => {
     const sheet = sheetOf(FULL);
-    expect(sheet?.loadings.map(({ name }) => name)).toEqual([
-      'Foremost legal loading',
-      'Rearmost legal loading',
-      'Standard pilot alone',
-      'Two standard persons',
+    expect(sheet?.loadings.map(({ kind }) => kind)).toEqual([
+      'foremost',
+      'rearmost',
+      'standard-pilot',
+      'two-standard-persons',
     ]);
     for (const { path } of sheet?.loadings ?? []) expect(path.at(-1)?.load['wing-tanks'] ?? 0).toBe(0);
   });
 
   test('gives the standard crew the fuel that the maximum mass allows', () => {
     const heavy = { ...FULL, aircraft: { ...FULL.aircraft, maximumMassKg: 520 } };
-    const two = sheetOf(heavy)?.loadings.find(({ name }) => name === 'Two standard persons');
+    const two = sheetOf(heavy)?.loadings.find(({ kind }) => kind === 'two-standard-persons');
     expect(two?.path[0]?.massKg).toBeCloseTo(520, 9);
   });
 

@@ -46,7 +46,7 @@ function summary({ schedule, comparison, weighing, loading, change }: Results, d
       aft: { load: loading.extremes.aft.loading.load, armMm: from(loading.extremes.aft.armMm) },
       margins: loading.extremes.margins.map(({ side, margin, loading: at }) => ({ side, margin, massKg: at.massKg })),
     },
-    verdicts: loading?.loadings.map(({ name, verdict }) => ({ name, state: verdict.state })),
+    verdicts: loading?.loadings.map(({ kind, verdict }) => ({ kind, state: verdict.state })),
     baggage: loading?.table.rows.map(({ cells }) =>
       cells.map((cell) => ('baggageKg' in cell ? cell.baggageKg : 'refused')),
     ),

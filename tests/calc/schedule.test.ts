@@ -51,17 +51,17 @@ describe('revisedSchedule()', () => {
 describe('emptyMassHistory()', () => {
   test('runs from the papers through corrections and every modification to the weighing', () => {
     const history = resultsOf(FULL).schedule?.history ?? [];
-    expect(history.map(({ reason }) => reason.split(' ')[0])).toEqual([
-      'Weighed,',
-      'Parachute',
-      'Schedule',
-      'Record',
+    expect(history.map(({ cause }) => ('modification' in cause ? cause.modification : cause.kind))).toEqual([
+      'stated',
+      'stated',
+      'stated',
+      'record-corrected',
       'M1',
       'M2',
       'M3',
       'M4',
       'M5',
-      'Weighed',
+      'weighed',
     ]);
   });
 

@@ -17,6 +17,15 @@ async function nextVisit(name: string) {
 }
 
 describe('carriedForward()', () => {
+  test('gives the reasons of this visit in the language of its record', async () => {
+    const record = posted('nose-wheel-full') as { workshop: { language?: string } };
+    record.workshop.language = 'de';
+    const { visit, results } = await assessed(record, RELEASABLE_AT['nose-wheel-full']);
+    const reasons = carriedForward(visit, results, FROM)?.history?.map(({ reason }) => reason) ?? [];
+    expect(reasons.at(-1)).toBe('Gewogen');
+    expect(reasons).toContain('Papiere berichtigt, wie vorgefunden');
+  });
+
   test.each(fixturesIn('visits'))('after %s the next visit begins with exactly what this one left', async (name) => {
     const { before, next } = await nextVisit(name);
     const { schedule, change } = next.results;

@@ -4,9 +4,17 @@ import { RELEASABLE_AT } from '../gate/assess-record.ts';
 import { openFile, pageTexts } from '../print/read-back.ts';
 import { assessed, FILES, posted } from './fixture.ts';
 
+interface GermanRecord {
+  workshop: { language?: string };
+  release: { by: string };
+  weighing: { itemsAboard: { name: string }[] };
+  baseline: { history: { reason: string }[] };
+}
+
 /** A sealed pack of a fixture visit whose workshop writes German. */
-async function germanPack(name: string) {
-  const record = posted(name) as { workshop: { language?: string }; release: { by: string } };
+async function germanPack(name: string, change: (record: GermanRecord) => void = () => undefined) {
+  const record = posted(name) as Record<string, unknown> & GermanRecord;
+  change(record);
   record.workshop.language = 'de';
   const at = RELEASABLE_AT[name] ?? '';
   const visit = await assessed(record, at);
@@ -35,4 +43,23 @@ describe.each(Object.keys(RELEASABLE_AT))('the pack of %s in German', (name) => 
     expect(text).toMatch(/\d,\d/);
     expect(text).toMatch(/\d\d\.\d\d\.20\d\d/);
   });
+});
+
+test('texts of the record that read like ours are printed as they were written', async () => {
+  const names = ['Fuel, jerrycan (borrowed)', 'Not on the list', 'Scale S1, error limit of its certificate'];
+  const { documents } = await germanPack('nose-wheel-full', ({ weighing, baseline }) => {
+    const [item] = weighing.itemsAboard;
+    weighing.itemsAboard = names.map((name) => ({ ...item, name, mass: 0.1 }));
+    for (const entry of baseline.history) entry.reason = 'Weighed';
+  });
+  const htmlOf = (id: string): string => documents.find((document) => document.id === id)?.html ?? '';
+  const report = htmlOf('weighing-report');
+  for (const name of names) {
+    expect(report).toContain(`Ab: ${name}<`);
+    expect(report).toContain(`${name}, Masse wie angegeben<`);
+  }
+  expect(report).not.toMatch(/Kraftstoff, jerrycan|Waage S1, Fehlergrenze ihres Kalibrierscheins, Masse/);
+  const schedule = htmlOf('weight-and-balance-schedule');
+  expect(schedule).toContain('>Weighed<');
+  expect(schedule).toContain('>Gewogen<');
 });

@@ -33,8 +33,8 @@ const IN_BROWSER = [
   'site/client/loading/fields.ts',
   'site/client/loading/form.ts',
   'site/client/offline-page.ts',
-  'worker/calc/loading/verdict.ts',
   'worker/pack/chart/envelope-drawing.ts',
+  'worker/pack/mass-limit-name.ts',
 ];
 
 describe('the German catalogue', () => {

@@ -1,6 +1,6 @@
 import type { Pipeline } from '../../worker/http/route.ts';
 import { sha256 } from '../../worker/pack/digest.ts';
-import type { Assessed } from '../../worker/pipeline.ts';
+import type { Assessed, AssessmentAnswer } from '../../worker/pipeline.ts';
 
 /** A record as the double understands it. */
 export interface SmallRecord {
@@ -73,7 +73,7 @@ export const pipelineDouble: Pipeline = {
     obstacles: [],
     work: { unpackedBytes: 0, objects: 0, tokens: 0 },
   }),
-  assessmentAnswer: ({ findings, isReleasable }) => ({ findings, isReleasable }),
+  assessmentAnswer: ({ findings, isReleasable }) => ({ findings, isReleasable }) as AssessmentAnswer,
   draftDocuments: async (assessed) => [
     {
       id: 'owner-summary',

@@ -1,23 +1,12 @@
 import { instantOf } from '../units/calendar.ts';
 import type { Visit } from '../visit/visit.ts';
+import type { RunComparison } from './engine-runs-result.ts';
 import { isAtLeast, isAtMost } from './limit-met.ts';
+
+export type { RunComparison } from './engine-runs-result.ts';
 
 type EngineRun = NonNullable<Visit['engineRuns']>[number];
 type RunValue = EngineRun['values'][number];
-
-/** One instrument before and after the work, against its limits. */
-export interface RunComparison {
-  name: string;
-  unit: string;
-  before: number | undefined;
-  after: number | undefined;
-  change: number | undefined;
-  least: number | undefined;
-  most: number | undefined;
-  isWithin: boolean;
-  /** The change is more than reading two displays explains: a whole step. */
-  isChanged: boolean;
-}
 
 /** A run and its place in the record. */
 export interface PlacedRun {

@@ -1,5 +1,6 @@
 import { pointer } from '../visit/pointer.ts';
 import type { EquipmentItem, Visit } from '../visit/visit.ts';
+import type { ChangeLine, EquipmentChangeTotal } from './equipment-change-result.ts';
 import {
   type ChangeStep,
   type CorrectionStep,
@@ -7,30 +8,13 @@ import {
   incomingItem,
   walkEquipment,
 } from './equipment-steps.ts';
-import { type MassMoment, total } from './mass-moment.ts';
+import { total } from './mass-moment.ts';
 import { ofLimit } from './uncertainty.ts';
 
-export type ChangeKind = 'removed' | 'installed' | 'relocated' | 'correction';
-
-/** A signed line of the equipment change: removals are negative. */
-export interface ChangeLine extends MassMoment {
-  kind: ChangeKind;
-  /** Modification it belongs to; undefined for a record correction. */
-  modification: string | undefined;
-  item: string;
-  name: string;
-  armMm: number;
-  /** Standard uncertainty of the mass, zero where no limit is stated. */
-  standardMassKg: number;
-  /** The item is not on the list, so the line counts nothing. */
-  unlisted: boolean;
-  pointer: string;
-}
+export type { ChangeKind, ChangeLine } from './equipment-change-result.ts';
 
 /** The change of the visit: its lines, their total, and every step with the list as it stood before it. */
-export interface EquipmentChange extends MassMoment, EquipmentWalk {
-  lines: ChangeLine[];
-}
+export type EquipmentChange = EquipmentChangeTotal & EquipmentWalk;
 
 type Place = Pick<ChangeLine, 'kind' | 'modification' | 'pointer'>;
 
@@ -100,7 +84,7 @@ function unlistedLine(item: string, place: Place): ChangeLine {
   return {
     ...place,
     item,
-    name: 'Not on the list',
+    name: undefined,
     armMm: 0,
     massKg: 0,
     momentKgMm: 0,

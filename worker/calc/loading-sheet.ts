@@ -14,8 +14,11 @@ import { minimumSoloKg } from './loading/solo.ts';
 import { judgeOf, type Verdict } from './loading/verdict.ts';
 import type { MassMoment } from './mass-moment.ts';
 
+/** Loadings that every loading sheet shows. */
+export type ShownLoading = 'foremost' | 'rearmost' | 'standard-pilot' | 'two-standard-persons';
+
 export interface NamedLoading {
-  name: string;
+  kind: ShownLoading;
   path: Loading[];
   verdict: Verdict;
 }
@@ -53,8 +56,8 @@ export function loadingSheet(visit: Visit, empty: MassMoment, settings: LoadingS
   const least = leastPilot(aircraft, envelope && (soloKg ?? 'nobody'), settings.leastPilotKg);
   const burn = burnPathOf(aircraft);
   const judge = judgeOf(aircraft, { envelope, leastPilot: least });
-  const named = (name: string, loading: Loading): NamedLoading => ({
-    name,
+  const named = (kind: ShownLoading, loading: Loading): NamedLoading => ({
+    kind,
     path: burn(loading),
     verdict: judge(loading),
   });
@@ -63,12 +66,9 @@ export function loadingSheet(visit: Visit, empty: MassMoment, settings: LoadingS
     extremes,
     loadings: [
       ...(extremes && envelope
-        ? [
-            named('Foremost legal loading', extremes.forward.loading),
-            named('Rearmost legal loading', extremes.aft.loading),
-          ]
+        ? [named('foremost', extremes.forward.loading), named('rearmost', extremes.aft.loading)]
         : []),
-      ...standardCrews(visit, empty, settings.standardPersonKg).map(({ name, loading }) => named(name, loading)),
+      ...standardCrews(visit, empty, settings.standardPersonKg).map(({ kind, loading }) => named(kind, loading)),
     ],
     table: crewFuelTable(aircraft, empty, crewMasses(visit), judge),
     minimumSoloKg: soloKg,
@@ -78,21 +78,21 @@ export function loadingSheet(visit: Visit, empty: MassMoment, settings: LoadingS
 }
 
 /** One and two standard persons without baggage, with the fuel that the maximum mass allows. */
-function standardCrews(visit: Visit, empty: MassMoment, personKg: number): { name: string; loading: Loading }[] {
+function standardCrews(visit: Visit, empty: MassMoment, personKg: number): { kind: ShownLoading; loading: Loading }[] {
   const { aircraft } = visit;
   const seats = loadStationsOf(aircraft);
   const pilot = seats.filter(({ kind }) => kind === 'pilot').slice(0, 1);
   const passenger = seats.filter(({ kind }) => kind === 'passenger').slice(0, 1);
   const crews = [
-    { name: 'Standard pilot alone', used: pilot },
-    ...(passenger.length > 0 ? [{ name: 'Two standard persons', used: [...pilot, ...passenger] }] : []),
+    { kind: 'standard-pilot' as const, used: pilot },
+    ...(passenger.length > 0 ? [{ kind: 'two-standard-persons' as const, used: [...pilot, ...passenger] }] : []),
   ];
-  return crews.map(({ name, used }) => {
+  return crews.map(({ kind, used }) => {
     const crew = Object.fromEntries(used.map(({ id, maximumMassKg }) => [id, Math.min(personKg, maximumMassKg)]));
     const dry = loadingOf(aircraft, empty, crew);
     const share = fuelShare(aircraft.maximumMassKg - dry.massKg, visit);
     const fuel = tanksOf(aircraft).map((tank) => [tank.id, usableFuel(tank, tank.capacityL).massKg * share]);
-    return { name, loading: loadingOf(aircraft, empty, { ...crew, ...Object.fromEntries(fuel) }) };
+    return { kind, loading: loadingOf(aircraft, empty, { ...crew, ...Object.fromEntries(fuel) }) };
   });
 }
 

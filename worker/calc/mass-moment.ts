@@ -1,8 +1,6 @@
-/** A mass with its moment about the datum; masses add and moments add, arms do not. */
-export interface MassMoment {
-  massKg: number;
-  momentKgMm: number;
-}
+import type { MassMoment } from './mass-result.ts';
+
+export type { MassMoment } from './mass-result.ts';
 
 export const NOTHING: MassMoment = { massKg: 0, momentKgMm: 0 };
 

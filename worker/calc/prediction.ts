@@ -2,32 +2,12 @@ import type { Visit } from '../visit/visit.ts';
 import { baselineEmpty } from './baseline.ts';
 import type { EquipmentChange } from './equipment-change.ts';
 import { isAtMost } from './limit-met.ts';
-import { cgMm, hasMass, type MassMoment, total } from './mass-moment.ts';
-import { COVERAGE_FACTOR, type Contribution, combine, type MassArmUncertainty } from './uncertainty.ts';
-import type { WeighingResult } from './weighing.ts';
+import { cgMm, hasMass, total } from './mass-moment.ts';
+import type { Comparison, Prediction } from './prediction-result.ts';
+import { COVERAGE_FACTOR, combine, type Influence } from './uncertainty.ts';
+import type { WeighingResult } from './weighing-result.ts';
 
-/** The empty condition that the papers and the changes lead to. */
-export interface Prediction extends MassMoment {
-  baseline: MassMoment & { armMm: number };
-  armMm: number;
-  /** From the stated limits alone; a mass without a limit counts as exact. */
-  standard: MassArmUncertainty;
-}
-
-/** The weighing held against the prediction. */
-export interface Comparison {
-  differenceKg: number;
-  differenceMm: number;
-  /** Standard uncertainty of the differences. */
-  standard: MassArmUncertainty;
-  /**
-   * Differences in units of their standard uncertainty; above k = 2 they cannot be scatter alone. Zero where nothing is
-   * uncertain: then any difference is significant.
-   */
-  massRatio: number;
-  armRatio: number;
-  isSignificant: boolean;
-}
+export type { Comparison, Prediction } from './prediction-result.ts';
 
 /**
  * Baseline plus record corrections plus modifications; undefined without a baseline, or where no mass is left.
@@ -41,17 +21,13 @@ export function predictEmpty(visit: Visit, change: EquipmentChange): Prediction 
   if (!hasMass(before) || !hasMass(after)) return undefined;
   const baselineMm = cgMm(before);
   const armMm = cgMm(after);
-  const baselineLimit: Contribution = {
-    source: 'Empty mass in the papers',
-    quantity: 'mass',
+  const baselineLimit: Influence = {
     standard: (visit.baseline?.emptyMassLimitKg ?? 0) / COVERAGE_FACTOR,
     massSensitivity: 1,
     momentSensitivity: baselineMm,
   };
   const items = change.lines.map(
-    ({ name, standardMassKg, armMm: itemMm }): Contribution => ({
-      source: name,
-      quantity: 'mass',
+    ({ standardMassKg, armMm: itemMm }): Influence => ({
       standard: standardMassKg,
       massSensitivity: 1,
       momentSensitivity: itemMm,

@@ -1,18 +1,9 @@
 import { isAtMost } from './limit-met.ts';
-import type { Comparison, Prediction } from './prediction.ts';
+import type { Comparison, Prediction, Residual } from './prediction-result.ts';
 import { COVERAGE_FACTOR } from './uncertainty.ts';
-import type { WeighingResult } from './weighing.ts';
+import type { WeighingResult } from './weighing-result.ts';
 
-/** What the scales felt beyond papers, survey and changes: a mass somewhere, never an item. */
-export interface Residual {
-  massKg: number;
-  /** k = 2. */
-  expandedKg: number;
-  /** Where such a mass would sit; undefined when the mass cannot be told from scatter. */
-  armMm: number | undefined;
-  /** The mass is more than its expanded uncertainty. */
-  isTold: boolean;
-}
+export type { Residual } from './prediction-result.ts';
 
 /**
  * Residual of the weighing: r = weighed − predicted, U(r) = k·u(r); its arm is that of the difference of the moments.

@@ -1,29 +1,15 @@
 import { dateOf } from '../units/calendar.ts';
 import type { Visit } from '../visit/visit.ts';
 import type { EquipmentChange } from './equipment-change.ts';
-import { emptyMassHistory, type HistoryEntry } from './history.ts';
+import { emptyMassHistory } from './history.ts';
 import { loadLimitsOf } from './loading/load-limits.ts';
 import { percentMac } from './mac.ts';
-import { cgMm, type MassMoment } from './mass-moment.ts';
-import type { Prediction } from './prediction.ts';
-import type { MassArmUncertainty } from './uncertainty.ts';
-import type { WeighingResult } from './weighing.ts';
+import { cgMm } from './mass-moment.ts';
+import type { Prediction } from './prediction-result.ts';
+import type { Schedule } from './schedule-result.ts';
+import type { WeighingResult } from './weighing-result.ts';
 
-/** The revised weight schedule. */
-export interface Schedule extends MassMoment {
-  basis: 'weighed' | 'computed';
-  armMm: number;
-  macPercent: number | undefined;
-  /** k = 2, where known. */
-  expanded: MassArmUncertainty | undefined;
-  weighedOn: string | undefined;
-  /** Computed changes since the last weighing. */
-  changesSinceWeighing: number;
-  /** Crew, baggage and usable fuel together, by whichever limit is met first. */
-  usefulLoadKg: number;
-  supersedes: string | undefined;
-  history: HistoryEntry[];
-}
+export type { Schedule } from './schedule-result.ts';
 
 /**
  * The weighed condition where the visit weighed, else the predicted one; undefined when there is neither.

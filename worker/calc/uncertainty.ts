@@ -1,3 +1,9 @@
+import type { MassArmUncertainty } from './mass-result.ts';
+import type { Contribution } from './weighing-result.ts';
+
+export type { MassArmUncertainty } from './mass-result.ts';
+export type { Contribution } from './weighing-result.ts';
+
 /** First-order propagation of uncertainty: JCGM 100:2008 (GUM), clauses 4.2, 4.3.7, 5.1.2. */
 
 /** Coverage factor of every expanded uncertainty in a pack: about 95 %. */
@@ -24,6 +30,7 @@ export function ofResolution(step: number): number {
 /**
  * Mean of repeated readings.
  *
+ * @returns NaN for no readings: there is no mean of none
  * @source JCGM 100:2008 (GUM), 4.2.1, from memory
  */
 export function meanOf(values: readonly number[]): number {
@@ -43,20 +50,8 @@ export function ofMean(values: readonly number[]): number {
   return Math.sqrt(variance / values.length);
 }
 
-/** An independent source of uncertainty and how strongly mass and moment follow it: ∂m/∂q and ∂M/∂q. */
-export interface Contribution {
-  source: string;
-  quantity: 'mass' | 'arm' | 'volume';
-  standard: number;
-  massSensitivity: number;
-  momentSensitivity: number;
-}
-
-/** Standard uncertainties of a mass and of its centre of gravity. */
-export interface MassArmUncertainty {
-  massKg: number;
-  armMm: number;
-}
+/** A standard uncertainty and how strongly mass and moment follow its quantity. */
+export type Influence = Pick<Contribution, 'standard' | 'massSensitivity' | 'momentSensitivity'>;
 
 /**
  * Combines independent contributions for a mass and the centre of gravity that follows from it.
@@ -65,7 +60,7 @@ export interface MassArmUncertainty {
  *
  * @source JCGM 100:2008 (GUM), 5.1.2, from memory, with x = M/m; agrees with its example H.1, read as restated
  */
-export function combine(contributions: readonly Contribution[], massKg: number, armMm: number): MassArmUncertainty {
+export function combine(contributions: readonly Influence[], massKg: number, armMm: number): MassArmUncertainty {
   let massVariance = 0;
   let armVariance = 0;
   for (const { standard, massSensitivity, momentSensitivity } of contributions) {

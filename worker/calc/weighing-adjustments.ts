@@ -1,16 +1,9 @@
 import type { Aircraft, FuelStation, Weighing } from '../visit/visit.ts';
 import { fuelArmMm, fuelContent, tanksOf, usableFuel } from './fuel.ts';
 import { cgMm, type MassMoment, minus, NOTHING } from './mass-moment.ts';
+import type { Adjustment } from './weighing-result.ts';
 
-/** A mass taken off or added to come from the weighed to the empty condition; signed. */
-export interface Adjustment extends MassMoment {
-  name: string;
-  why: 'aboard' | 'missing' | 'fuel' | 'unusable-fuel';
-  pointer: string;
-  armMm: number;
-  /** Limit of error of its mass, zero where none is stated; it stands also where the mass itself is nothing. */
-  massLimitKg: number;
-}
+export type { Adjustment } from './weighing-result.ts';
 
 type LooseItem = NonNullable<Weighing['itemsAboard']>[number];
 
@@ -32,7 +25,7 @@ export function weighingAdjustments(aircraft: Aircraft, weighing: Weighing, at: 
 function looseItem(item: LooseItem, why: 'aboard' | 'missing', pointer: string): Adjustment {
   const massKg = why === 'aboard' ? -item.massKg : item.massKg;
   return {
-    name: item.name,
+    line: { kind: why === 'aboard' ? 'item-aboard' : 'item-missing', item: item.name },
     why,
     pointer,
     armMm: item.armMm,
@@ -45,10 +38,14 @@ function looseItem(item: LooseItem, why: 'aboard' | 'missing', pointer: string):
 function fuelAdjustments(aircraft: Aircraft, weighing: Weighing, at: string): Adjustment[] {
   if (weighing.fuelState === 'dry') {
     return tanksOf(aircraft).flatMap((tank) => {
-      const name = `Unusable fuel, ${tank.name}`;
       const change = fuelContent(tank, tank.unusableL);
       return fuelLine(
-        { name, why: 'unusable-fuel', pointer: `${at}/fuelState`, massLimitKg: 0 },
+        {
+          line: { kind: 'unusable-fuel', tank: tank.name },
+          why: 'unusable-fuel',
+          pointer: `${at}/fuelState`,
+          massLimitKg: 0,
+        },
         change,
         tank.unusableL,
         tank,
@@ -57,9 +54,13 @@ function fuelAdjustments(aircraft: Aircraft, weighing: Weighing, at: string): Ad
   }
   if (weighing.fuelState === 'full') {
     return tanksOf(aircraft).flatMap((tank) => {
-      const name = `Usable fuel, ${tank.name}`;
       const change = minus(NOTHING, usableFuel(tank, tank.capacityL));
-      return fuelLine({ name, why: 'fuel', pointer: `${at}/fuelState`, massLimitKg: 0 }, change, tank.capacityL, tank);
+      return fuelLine(
+        { line: { kind: 'usable-fuel', tank: tank.name }, why: 'fuel', pointer: `${at}/fuelState`, massLimitKg: 0 },
+        change,
+        tank.capacityL,
+        tank,
+      );
     });
   }
   if (weighing.fuelState !== 'stated') return [];
@@ -69,7 +70,8 @@ function fuelAdjustments(aircraft: Aircraft, weighing: Weighing, at: string): Ad
     const change = minus(NOTHING, usableFuel(tank, volumeL));
     const massLimitKg = volumeLimitL * tank.densityKgPerL;
     const place = `${at}/fuelAboard/${index}`;
-    return fuelLine({ name: `Fuel, ${tank.name}`, why: 'fuel', pointer: place, massLimitKg }, change, volumeL, tank);
+    const line = { kind: 'stated-fuel', tank: tank.name } as const;
+    return fuelLine({ line, why: 'fuel', pointer: place, massLimitKg }, change, volumeL, tank);
   });
 }
 
@@ -78,7 +80,7 @@ function fuelAdjustments(aircraft: Aircraft, weighing: Weighing, at: string): Ad
  * may be wrong by as much as any other. Its arm is then that of the tank at that content.
  */
 function fuelLine(
-  line: Pick<Adjustment, 'name' | 'why' | 'pointer' | 'massLimitKg'>,
+  line: Pick<Adjustment, 'line' | 'why' | 'pointer' | 'massLimitKg'>,
   change: MassMoment,
   contentL: number,
   tank: FuelStation,

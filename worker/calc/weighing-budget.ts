@@ -1,7 +1,6 @@
 import type { Weighing } from '../visit/visit.ts';
-import { type Contribution, ofLimit, ofMean, ofResolution } from './uncertainty.ts';
-import type { ReducedPoint } from './weighing.ts';
-import type { Adjustment } from './weighing-adjustments.ts';
+import { ofLimit, ofMean, ofResolution } from './uncertainty.ts';
+import type { Adjustment, Contribution, ReducedPoint } from './weighing-result.ts';
 
 /**
  * Every independent source of uncertainty of a weighing.
@@ -28,7 +27,7 @@ function scaleContribution(weighing: Weighing, scale: Weighing['scales'][number]
   if (over.length === 0) return [];
   return [
     {
-      source: `Scale ${scale.id}, error limit of its certificate`,
+      component: { kind: 'scale-error-limit', scale: scale.id },
       quantity: 'mass',
       standard: ofLimit(scale.errorLimitKg),
       massSensitivity: over.length,
@@ -47,9 +46,9 @@ function pointContributions(
   const steps = Math.sqrt(1 / runs + (point.tareKg ? 1 : 0));
   const felt = { quantity: 'mass', massSensitivity: 1, momentSensitivity: point.armMm } as const;
   const contributions: Contribution[] = [
-    { source: `${point.name}, step of the display`, ...felt, standard: ofResolution(resolutionKg) * steps },
+    { component: { kind: 'display-step', point: point.name }, ...felt, standard: ofResolution(resolutionKg) * steps },
     {
-      source: `${point.name}, arm as measured`,
+      component: { kind: 'arm-as-measured', point: point.name },
       quantity: 'arm',
       standard: ofLimit(point.armLimitMm),
       massSensitivity: 0,
@@ -58,16 +57,16 @@ function pointContributions(
   ];
   if (runs > 1)
     contributions.push({
-      source: `${point.name}, scatter of ${runs} runs`,
+      component: { kind: 'scatter', point: point.name, runs },
       ...felt,
       standard: ofMean(point.readingsKg),
     });
   return contributions;
 }
 
-function adjustmentContribution({ name, massLimitKg, armMm }: Adjustment): Contribution {
+function adjustmentContribution({ line, massLimitKg, armMm }: Adjustment): Contribution {
   return {
-    source: `${name}, mass as stated`,
+    component: { kind: 'mass-as-stated', line },
     quantity: 'mass',
     standard: ofLimit(massLimitKg),
     massSensitivity: 1,

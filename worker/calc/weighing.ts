@@ -1,43 +1,13 @@
 import { pointer } from '../visit/pointer.ts';
 import type { Scale, Visit, Weighing, WeighingPoint } from '../visit/visit.ts';
 import { interpolate } from './interpolate.ts';
-import { cgMm, hasMass, type MassMoment, total } from './mass-moment.ts';
-import { COVERAGE_FACTOR, type Contribution, combine, type MassArmUncertainty, meanOf } from './uncertainty.ts';
-import { type Adjustment, weighingAdjustments } from './weighing-adjustments.ts';
+import { cgMm, hasMass, total } from './mass-moment.ts';
+import { COVERAGE_FACTOR, combine, meanOf } from './uncertainty.ts';
+import { weighingAdjustments } from './weighing-adjustments.ts';
 import { weighingBudget } from './weighing-budget.ts';
+import type { ReducedPoint, WeighingResult } from './weighing-result.ts';
 
-/** One run at one point: net = gross + correction − tare. */
-export interface ReducedRun {
-  grossKg: number;
-  correctionKg: number;
-  netKg: number;
-}
-
-export interface ReducedPoint extends MassMoment {
-  id: string;
-  name: string;
-  side: WeighingPoint['side'];
-  armMm: number;
-  tareKg: number;
-  runs: ReducedRun[];
-  /** Greatest less least net reading. */
-  spreadKg: number;
-}
-
-export interface WeighingResult {
-  points: ReducedPoint[];
-  /** What the scales felt, tare taken off. */
-  asWeighed: MassMoment;
-  adjustments: Adjustment[];
-  /** The empty condition: as weighed, less what was aboard, plus what was missing. */
-  empty: MassMoment & { armMm: number };
-  /** Total of each run, where all points have the same number of runs. */
-  runTotalsKg: number[];
-  budget: Contribution[];
-  standard: MassArmUncertainty;
-  /** k = 2. */
-  expanded: MassArmUncertainty;
-}
+export type { ReducedPoint, ReducedRun, WeighingResult } from './weighing-result.ts';
 
 /**
  * Reduces a weighing to the empty mass and centre of gravity with their uncertainty.
@@ -45,9 +15,9 @@ export interface WeighingResult {
  * @returns undefined when tare and items leave no mass
  * @source method: FAA-H-8083-1B ch. 3; uncertainty: JCGM 100:2008
  */
-export function reduceWeighing(visit: Visit, weighing: Weighing): WeighingResult | undefined {
+export function reduceWeighing({ aircraft }: Pick<Visit, 'aircraft'>, weighing: Weighing): WeighingResult | undefined {
   const points = weighing.points.map((point) => reducePoint(point, scaleOf(weighing, point)));
-  const adjustments = weighingAdjustments(visit.aircraft, weighing, pointer('weighing'));
+  const adjustments = weighingAdjustments(aircraft, weighing, pointer('weighing'));
   const asWeighed = total(points);
   const empty = total([asWeighed, ...adjustments]);
   if (!hasMass(asWeighed) || !hasMass(empty)) return undefined;

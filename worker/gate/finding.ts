@@ -1,8 +1,8 @@
 /** `blocks` stops the release; `caution` must be acknowledged by a named person; `note` is only printed. */
 export type Severity = 'blocks' | 'caution' | 'note';
 
-/** Something the gate has to say about a visit. Codes are stable for ever. */
-export interface Finding {
+/** Something the gate has to say about a visit, as it is answered. Codes are stable for ever. */
+export type Finding = {
   code: string;
   severity: Severity;
   /** JSON pointer (RFC 6901) into the record as posted. */
@@ -17,4 +17,4 @@ export interface Finding {
   data: Readonly<Record<string, string | number | boolean>>;
   /** Set on a caution that a named person has accepted with a reason. */
   acknowledgedBy?: string;
-}
+};

@@ -1,41 +1,23 @@
 import * as z from 'zod';
+import { OpenItem, OpenLimit, Readings, ReadLandings, ReadMeter } from '../calc/open-items/open-item-result.ts';
 import { OwnerDue, OwnerLimit } from '../pack/owner-facts-schema.ts';
 import { PackSummary } from './schemas.ts';
 
-const Limit = z.looseObject({
-  date: z.string().optional(),
-  hours: z.number().optional(),
-  landings: z.number().optional(),
-});
-
 /** Something that stands open, as it is kept. */
-const OpenItem = z.looseObject({
-  item: z.string().optional(),
-  id: z.string(),
-  kind: z.enum(['deferral', 'watch', 'due', 'bulletin', 'limitation', 'test']),
-  basis: z.enum(['directive', 'life-limit', 'programme', 'recommendation', 'owner', 'bulletin']).optional(),
-  text: z.string(),
-  until: Limit,
-  of: z.string(),
-  meter: z.string().optional(),
-  done: Limit.optional(),
-  toleranceHours: z.number().optional(),
-  toleranceMonths: z.number().optional(),
-  since: z.string().optional(),
-  timesCarried: z.number().optional(),
-});
+const KeptItem = OpenItem.extend({ until: OpenLimit.loose(), done: OpenLimit.loose().exactOptional() }).loose();
 
-const ReadFor = { pack: z.string().optional(), isWithdrawn: z.literal(true).optional() };
-
-/** Meters as they were read last. */
-const Readings = z.looseObject({
-  meters: z.array(z.looseObject({ id: z.string(), of: z.string(), hours: z.number(), ...ReadFor })),
-  landings: z.looseObject({ count: z.number(), ...ReadFor }).optional(),
-  hoursPerYear: z.number().optional(),
-});
+/** Meters as they were read last, as they are kept. */
+const KeptReadings = Readings.extend({
+  meters: z.array(ReadMeter.loose()),
+  landings: ReadLandings.loose().exactOptional(),
+}).loose();
 
 /** What stands open after a pack. Members that are not known here are let be. */
-export const OpenFacts = z.looseObject({ over: z.string().nullable(), items: z.array(OpenItem), readings: Readings });
+export const OpenFacts = z.looseObject({
+  over: z.string().nullable(),
+  items: z.array(KeptItem),
+  readings: KeptReadings,
+});
 
 export const SealedBy = z.looseObject({ id: z.string(), name: z.string(), kid: z.string() });
 

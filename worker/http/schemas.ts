@@ -1,9 +1,11 @@
 import * as z from 'zod';
 import { AUDIENCES } from '../archive/ledger/ledger-calls.ts';
 import { KEY_SCOPES } from '../archive/workshop/workshop-calls.ts';
+import { Due } from '../calc/lives/due-result.ts';
+import { OpenItem } from '../calc/open-items/open-item-result.ts';
+import { AssessmentResults } from '../pipeline/results-schema.ts';
 import { SCOPES } from '../visit/people.ts';
 import { Defect } from './problem.ts';
-import { AssessmentResults, Due } from './result-schemas.ts';
 
 /** Shapes of the answers, as the interface description gives them. */
 const sha256 = (description: string) =>
@@ -33,6 +35,7 @@ export const AssessmentAnswer = z
     results: AssessmentResults,
   })
   .meta({ title: 'Assessment', description: 'What the core makes of a record: findings, and results unrounded' });
+export type AssessmentAnswer = z.infer<typeof AssessmentAnswer>;
 
 export const AttachmentAnswer = z
   .object({
@@ -161,6 +164,7 @@ export const DueAnswer = z
     items: z
       .array(
         Due.extend({
+          basis: OpenItem.shape.basis.unwrap(),
           openItem,
           of: z.string().meta({ description: 'What its hours count: airframe, engine or propeller' }),
           meter: z.string().optional().meta({ description: 'The meter, where the record names one' }),

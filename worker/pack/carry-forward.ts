@@ -2,22 +2,26 @@ import type { Results } from '../calc/results.ts';
 import { factorOf } from '../units/quantity.ts';
 import type { Baseline } from '../visit/baseline.ts';
 import type { EquipmentItem } from '../visit/equipment.ts';
+import { recordPrinter } from '../visit/record-printer.ts';
 import type { Visit } from '../visit/visit.ts';
+import { historyReason } from './line-name.ts';
 
 /**
- * The baseline of the next visit: weight schedule, equipment list and history as they stand after this one, in the units of its
- * record, ready to be put into the next.
+ * The baseline of the next visit: weight schedule, equipment list and history as they stand after this one, in the units and the
+ * language of its record, ready to be put into the next.
  *
  * @param pack the sealed pack that it is carried forward from
  * @param date when that pack was issued
  * @returns undefined where the visit leaves no empty mass
  */
 export function carriedForward(
-  { units, aircraft, baseline }: Visit,
+  visit: Visit,
   { schedule, change }: Results,
   { pack, date }: { pack: string; date: string },
 ): Baseline | undefined {
   if (!schedule) return undefined;
+  const { units, aircraft, baseline } = visit;
+  const say = recordPrinter(visit);
   const [mass, arm, moment] = [factorOf('mass', units), factorOf('arm', units), factorOf('moment', units)];
   const { serial, engine, propeller } = aircraft;
   const hasList = baseline?.equipment !== undefined || change.after.length > 0;
@@ -41,9 +45,9 @@ export function carriedForward(
           arm: armMm / arm,
         })) as EquipmentItem[])
       : undefined,
-    history: schedule.history.map(({ date: on, reason, massKg, momentKgMm }) => ({
+    history: schedule.history.map(({ date: on, cause, massKg, momentKgMm }) => ({
       date: on,
-      reason,
+      reason: historyReason(cause, say),
       mass: massKg / mass,
       moment: momentKgMm / moment,
     })),

@@ -3,22 +3,10 @@ import { loadStationsOf } from '../calc/loading/load-space.ts';
 import type { Results } from '../calc/results.ts';
 import { recordPrinter } from '../visit/record-printer.ts';
 import type { Aircraft, Visit } from '../visit/visit.ts';
-import { phrase } from '../words/words.ts';
 import { loadingFacts } from './loading-facts.ts';
 import { nextDue } from './next-due.ts';
 import type { OwnerDue, OwnerFacts, OwnerLimit } from './owner-facts-schema.ts';
-
-/** Limits that follow from the visit and stand in every pack, by their identifiers. */
-export const OWNER_LIMIT_NAMES = {
-  'empty-mass': phrase`Empty mass`,
-  'empty-arm': phrase`Empty centre of gravity`,
-  'maximum-mass': phrase`Maximum mass`,
-  'zero-fuel-mass': phrase`Maximum zero-fuel mass`,
-  'landing-mass': phrase`Maximum landing mass`,
-  'useful-load': phrase`Crew, baggage and fuel together`,
-  'full-tanks-payload': phrase`Left for crew and baggage with full tanks`,
-  'least-pilot': phrase`Least solo pilot`,
-} as const;
+import { OWNER_LIMIT_NAMES } from './owner-limit-names.ts';
 
 /**
  * The owner's facts of a visit: every limit that a pilot works with, and what comes due.

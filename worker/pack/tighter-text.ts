@@ -1,12 +1,14 @@
 import type { Printer } from '../units/print.ts';
 import { hoursOnMeter } from '../visit/meter-name.ts';
 import type { Visit } from '../visit/visit.ts';
+import { OWNER_LIMIT_NAMES } from './owner-limit-names.ts';
 import type { TighterLimit } from './tighter-limits.ts';
 import { landingsText } from './views/counts.ts';
 
 /** What a pack says and what today's rules allow, in a sentence. */
 export function tighterText(limit: TighterLimit, visit: Pick<Visit, 'meters'>, say: Printer): string {
-  const name = say.term(limit.name);
+  // Every other name is a text of the record.
+  const name = limit.id in OWNER_LIMIT_NAMES ? say.term(limit.name) : limit.name;
   const [now, sealed] = valuesText(limit, visit, say);
   return sealed === undefined
     ? say.words`${name}: ${now} today; the pack does not say it`

@@ -2,9 +2,9 @@ import { tanksOf } from '../../../worker/calc/fuel.ts';
 import { isAtMost } from '../../../worker/calc/limit-met.ts';
 import { type Cure, checkLoading, type FlightVerdict, type LoadingCheck } from '../../../worker/calc/loading/check.ts';
 import { envelopeOf } from '../../../worker/calc/loading/envelope.ts';
-import { LANDING_MASS } from '../../../worker/calc/loading/verdict.ts';
 import { cgMm } from '../../../worker/calc/mass-moment.ts';
 import type { LoadingFacts } from '../../../worker/pack/loading-facts.ts';
+import { MASS_LIMIT_NAMES } from '../../../worker/pack/mass-limit-name.ts';
 import type { Printer } from '../../../worker/units/print.ts';
 import { type Asked, BURN, type Entry, mustBeTyped, type Typed } from './fields.ts';
 
@@ -62,7 +62,7 @@ function isSettled({ verdict, path }: LoadingCheck, { aircraft }: LoadingFacts, 
   const { maximumLandingMassKg = Number.POSITIVE_INFINITY } = aircraft;
   // A burn can bring a landing below its maximum, unless the aircraft is too heavy without fuel.
   return !(
-    verdict.limit === LANDING_MASS &&
+    verdict.exceeded.kind === 'landing-mass' &&
     isMissing('burn') &&
     isAtMost(path.at(-1)?.massKg ?? 0, maximumLandingMassKg)
   );
@@ -121,17 +121,20 @@ function headline({ verdict }: LoadingCheck, { aircraft }: LoadingFacts, say: Pr
 
 /** Over the limit of a station, over one that the record says in a sentence, or over a mass of the aircraft. */
 function overLimit(
-  { limit, overKg }: Extract<FlightVerdict, { state: 'limit-exceeded' }>,
+  { exceeded, overKg }: Extract<FlightVerdict, { state: 'limit-exceeded' }>,
   { stations, loadingLimits = [] }: LoadingFacts['aircraft'],
   say: Printer,
 ): string {
   const over = say.measure('mass', overKg, ENOUGH);
-  const station = stations.find(({ id }) => id === limit);
-  if (station) return say.words`Over the limit of ${station.name} by ${over}`;
-  const stated = loadingLimits.find(({ id }) => id === limit);
-  return stated
-    ? say.words`${over} over the limit “${stated.text}”`
-    : say.words`Over the ${say.term(limit)} by ${over}`;
+  if (exceeded.kind === 'station') {
+    const station = stations.find(({ id }) => id === exceeded.id);
+    return say.words`Over the limit of ${station?.name ?? exceeded.id} by ${over}`;
+  }
+  if (exceeded.kind === 'loading-limit') {
+    const stated = loadingLimits.find(({ id }) => id === exceeded.id);
+    return say.words`${over} over the limit “${stated?.text ?? exceeded.id}”`;
+  }
+  return say.words`Over the ${say.term(MASS_LIMIT_NAMES[exceeded.kind])} by ${over}`;
 }
 
 /** Mass and balance at take-off and where the planned burn ends, each beside its maximum. */

@@ -92,7 +92,7 @@ describe('checkLoading()', () => {
     const of = (burnKg: number) => checkLoading(capped, empty, { load, burnKg, envelope });
     expect(of(52).verdict.state).toBe('inside');
     const { verdict, cures } = of(40);
-    expect(verdict).toMatchObject({ state: 'limit-exceeded', limit: 'maximum landing mass' });
+    expect(verdict).toMatchObject({ state: 'limit-exceeded', exceeded: { kind: 'landing-mass' } });
     expect('overKg' in verdict && verdict.overKg).toBeCloseTo(empty.massKg + 226 - 40 - 500, 9);
     expect(cures).toEqual([{ station: 'wing-tanks', byKg: -12 }]);
   });

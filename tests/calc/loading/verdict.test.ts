@@ -30,10 +30,14 @@ describe('judgeOf()', () => {
   });
 
   test('refuses above a station’s own limit and above a limit that joins stations', () => {
-    expect(verdictOf({ 'left-seat': 111 })).toEqual({ state: 'limit-exceeded', limit: 'left-seat', overKg: 1 });
+    expect(verdictOf({ 'left-seat': 111 })).toEqual({
+      state: 'limit-exceeded',
+      exceeded: { kind: 'station', id: 'left-seat' },
+      overKg: 1,
+    });
     expect(verdictOf({ 'left-seat': 105, 'right-seat': 100 })).toEqual({
       state: 'limit-exceeded',
-      limit: 'seats',
+      exceeded: { kind: 'loading-limit', id: 'seats' },
       overKg: 5,
     });
   });
@@ -41,14 +45,14 @@ describe('judgeOf()', () => {
   test('refuses more fuel than a tank holds above its unusable fuel', () => {
     expect(verdictOf({ 'left-seat': 85, 'wing-tanks': 95 * 0.72 })).toMatchObject({
       state: 'limit-exceeded',
-      limit: 'wing-tanks',
+      exceeded: { kind: 'station', id: 'wing-tanks' },
     });
     expect(verdictOf({ 'left-seat': 85, 'wing-tanks': 78 * 0.72 }).state).toBe('inside');
   });
 
   test('refuses above the maximum zero-fuel mass, whatever the fuel', () => {
     const capped = { ...aircraft, maximumZeroFuelMassKg: 500 };
-    const expected = { state: 'limit-exceeded', limit: 'maximum zero-fuel mass', overKg: 6 };
+    const expected = { state: 'limit-exceeded', exceeded: { kind: 'zero-fuel-mass' }, overKg: 6 };
     expect(verdictOf({ 'left-seat': 100, 'right-seat': 80 }, capped)).toEqual(expected);
     expect(verdictOf({ 'left-seat': 100, 'right-seat': 80, 'wing-tanks': 50 }, capped)).toEqual(expected);
     expect(verdictOf({ 'left-seat': 100, 'right-seat': 74, 'wing-tanks': 50 }, capped).state).toBe('inside');
@@ -56,7 +60,7 @@ describe('judgeOf()', () => {
 
   test('refuses what is too heavy to land even without fuel', () => {
     const capped = { ...aircraft, maximumLandingMassKg: 500 };
-    const expected = { state: 'limit-exceeded', limit: 'maximum landing mass', overKg: 6 };
+    const expected = { state: 'limit-exceeded', exceeded: { kind: 'landing-mass' }, overKg: 6 };
     expect(verdictOf({ 'left-seat': 100, 'right-seat': 80, 'wing-tanks': 50 }, capped)).toEqual(expected);
     expect(verdictOf({ 'left-seat': 100, 'right-seat': 74, 'wing-tanks': 50 }, capped).state).toBe('inside');
   });

@@ -59,8 +59,8 @@ describe('altimeterOmissions()', () => {
 
   test('a higher maximum asks for the rows between', () => {
     expect(altimeterOmissions({ ...fullTest(), maximumFt: 16_000 })).toEqual([
-      { what: 'scale error', at: [14_000, 16_000], unit: 'ft' },
-      { what: 'friction', at: [15_000], unit: 'ft' },
+      { figure: 'scale-error', at: [14_000, 16_000], unit: 'ft' },
+      { figure: 'friction', at: [15_000], unit: 'ft' },
     ]);
   });
 
@@ -74,7 +74,7 @@ describe('altimeterOmissions()', () => {
 
   test('names every part that the record lacks', () => {
     const { at, by, maximumFt, scale } = fullTest();
-    const lacking = altimeterOmissions({ at, by, maximumFt, scale }).map(({ what }) => what);
-    expect(lacking).toEqual(['hysteresis', 'after-effect', 'friction', 'case leak', 'barometric scale']);
+    const lacking = altimeterOmissions({ at, by, maximumFt, scale }).map(({ figure }) => figure);
+    expect(lacking).toEqual(['hysteresis', 'after-effect', 'friction', 'case-leak', 'barometric-scale']);
   });
 });

@@ -1,36 +1,11 @@
 import type { Antenna, Visit } from '../../visit/visit.ts';
+import type { AntennaResult, AntennasResult, Spacing } from './antennas-result.ts';
 import { dragN } from './drag.ts';
 import { quarterWaveMm, wavelengthMm } from './wavelength.ts';
 
+export type { AntennaResult, AntennasResult, Spacing } from './antennas-result.ts';
+
 export type AntennasRecord = NonNullable<Visit['antennas']>;
-
-export interface AntennaResult {
-  id: string;
-  wavelengthMm: number;
-  quarterWaveMm: number;
-  /** Length times loss, and the connectors; undefined where no cable is stated. */
-  cableLossDb: number | undefined;
-  /** Undefined without area or speed. */
-  dragN: number | undefined;
-  /** Greatest of the ratios measured. */
-  standingWave: number | undefined;
-}
-
-/** Two antennas and what lies between them. */
-export interface Spacing {
-  /** Places in the record. */
-  first: number;
-  second: number;
-  distanceMm: number;
-  /** The greater of what their makers ask for; undefined where neither asks. */
-  neededMm: number | undefined;
-}
-
-export interface AntennasResult {
-  antennas: AntennaResult[];
-  /** Every pair once. */
-  spacings: Spacing[];
-}
 
 /**
  * Waves, loss, drag and spacing of every antenna.

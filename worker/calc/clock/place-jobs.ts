@@ -1,20 +1,12 @@
 import { byText } from '../../units/order.ts';
 import type { Job } from '../../visit/visit.ts';
+import type { PlacedJob } from './clock-result.ts';
 
 /** A job still to be done, and the open jobs that must end first. */
 export interface OpenJob {
   job: Job;
   durationMin: number;
   before: string[];
-}
-
-/** When a job is done: minutes from now. */
-export interface PlacedJob {
-  id: string;
-  text: string;
-  by: string | undefined;
-  startMin: number;
-  endMin: number;
 }
 
 /** Above this many jobs the first order found stands: with so much left, estimates err by more than a better order saves. */

@@ -3,23 +3,11 @@ import { localZone } from '../../visit/local-zone.ts';
 import type { Visit } from '../../visit/visit.ts';
 import { isAtLeast } from '../limit-met.ts';
 import type { Place } from '../place.ts';
+import type { ReleaseClock } from './clock-result.ts';
 import { isDark, type Sunset, sunsetFor } from './daylight.ts';
-import { planWork, type WorkPlan } from './schedule-work.ts';
+import { planWork } from './schedule-work.ts';
 
-/** When the aircraft can be released, and what that leaves before the departure. */
-export interface ReleaseClock {
-  plan: WorkPlan;
-  /** The moment of the assessment and what is left of the work. */
-  readyAt: string;
-  /** Minutes between being ready and the latest take-off; negative when too late. Undefined without a departure. */
-  slackMin: number | undefined;
-  arrivalAt: string | undefined;
-  sunsetAt: string | undefined;
-  /** Minutes between arrival and sunset at the destination; undefined where the sun does not set or rise that day. */
-  daylightMin: number | undefined;
-  /** Whether the sun is below the horizon at the arrival. Undefined without a destination. */
-  isDarkAtArrival: boolean | undefined;
-}
+export type { ReleaseClock } from './clock-result.ts';
 
 const MINUTE_MS = 60_000;
 

@@ -1,20 +1,6 @@
 import type { Job } from '../../visit/visit.ts';
-import { type OpenJob, type PlacedJob, placeJobs } from './place-jobs.ts';
-
-/** A job set into time. */
-export interface PlannedJob extends PlacedJob {
-  /** It decides when everything is done: a minute more here is a minute more at the end. */
-  isCritical: boolean;
-}
-
-export interface WorkPlan {
-  jobs: PlannedJob[];
-  totalMin: number;
-  /** The one thing to do next. */
-  next: PlannedJob | undefined;
-  /** Jobs that wait for each other in a circle, so that none can begin. */
-  circle: string[];
-}
+import type { PlacedJob, WorkPlan } from './clock-result.ts';
+import { type OpenJob, placeJobs } from './place-jobs.ts';
 
 /**
  * What is left of the worksheet over people and dependencies. A person does one job at a time; a job without a person

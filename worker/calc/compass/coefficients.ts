@@ -1,21 +1,15 @@
 import { radians } from '../../units/angle.ts';
 import { isAtMost } from '../limit-met.ts';
+import type { Coefficients, Correction } from './compass-result.ts';
 import { greatestGapDeg, headingsApart, OPEN_GAP_DEG, WIDE_GAP_DEG } from './coverage.ts';
 import { solve } from './solve.ts';
+
+export type { Coefficients } from './compass-result.ts';
 
 /** Deviation on one magnetic heading; east is positive. */
 export interface Deviation {
   headingDeg: number;
   deviationDeg: number;
-}
-
-/** Coefficients of deviation in degrees; D and E are zero where too few headings were read, or too unevenly, to tell them. */
-export interface Coefficients {
-  A: number;
-  B: number;
-  C: number;
-  D: number;
-  E: number;
 }
 
 const TERMS = [
@@ -70,15 +64,6 @@ function leastSquares(deviations: readonly Deviation[], terms: number): number[]
 export function deviationAt({ A, B, C, D, E }: Coefficients, headingDeg: number): number {
   const theta = radians(headingDeg);
   return A + B * Math.sin(theta) + C * Math.cos(theta) + D * Math.sin(2 * theta) + E * Math.cos(2 * theta);
-}
-
-/** Coefficients B and C from the cardinal headings alone, as the correction swing takes them. */
-export interface Correction {
-  B: number;
-  C: number;
-  /** What the compass is set to on south and on west with the correctors. */
-  setSouthDeg: number;
-  setWestDeg: number;
 }
 
 /**

@@ -1,42 +1,12 @@
 import { signedDifferenceDeg, wrap360 } from '../../units/angle.ts';
 import type { Visit } from '../../visit/visit.ts';
-import { type Coefficients, type Correction, coefficientsOf, correctionOf, deviationAt } from './coefficients.ts';
-import { type Variation, variationAt } from './variation.ts';
+import { coefficientsOf, correctionOf, deviationAt } from './coefficients.ts';
+import type { CardLine, Coefficients, CompassResult, SwingResult } from './compass-result.ts';
+import { variationAt } from './variation.ts';
+
+export type { CardLine, CompassResult, SwingResult } from './compass-result.ts';
 
 export type CompassRecord = NonNullable<Visit['compass']>;
-
-/** One reading: deviation = magnetic heading − compass reading, east positive. */
-export interface SwungReading {
-  headingDeg: number;
-  compassDeg: number;
-  deviationDeg: number;
-  /** Deviation less what the coefficients give; undefined without coefficients. */
-  residualDeg: number | undefined;
-}
-
-/** A line of the card: to fly the heading, steer this by the compass. */
-export interface CardLine {
-  forDeg: number;
-  steerDeg: number;
-}
-
-export interface SwingResult {
-  state: CompassRecord['swings'][number]['state'];
-  readings: SwungReading[];
-  coefficients: Coefficients | undefined;
-  correction: Correction | undefined;
-  greatestDeviationDeg: number;
-  greatestResidualDeg: number;
-  /** Empty where the headings do not go round the circle. */
-  card: CardLine[];
-}
-
-export interface CompassResult {
-  variation: Variation | undefined;
-  swings: SwingResult[];
-  /** How far each load moves the compass. */
-  loads: { name: string; shiftDeg: number }[];
-}
 
 const CARD_STEP_DEG = 30;
 
@@ -76,8 +46,8 @@ function reduceState({ state, readings }: CompassRecord['swings'][number], varia
     readings: swung,
     coefficients,
     correction: correctionOf(deviations),
-    greatestDeviationDeg: Math.max(...swung.map(({ deviationDeg }) => Math.abs(deviationDeg))),
-    greatestResidualDeg: Math.max(...swung.map(({ residualDeg = 0 }) => Math.abs(residualDeg))),
+    greatestDeviationDeg: Math.max(0, ...swung.map(({ deviationDeg }) => Math.abs(deviationDeg))),
+    greatestResidualDeg: Math.max(0, ...swung.map(({ residualDeg = 0 }) => Math.abs(residualDeg))),
     card: coefficients ? cardOf(coefficients) : [],
   };
 }

@@ -1,16 +1,7 @@
 import geomagnetism from 'geomagnetism';
 import { dateOf, instantOf } from '../../units/calendar.ts';
 import type { Place } from '../place.ts';
-
-/** Magnetic variation at a place and time. */
-export interface Variation {
-  /** East is positive. */
-  variationDeg: number;
-  model: string;
-  /** First and last day for which the model was made. */
-  validFrom: string;
-  validUntil: string;
-}
+import type { Variation } from './compass-result.ts';
 
 /** First and last moment for which the package has an edition; outside them it would write to the console. */
 const FIRST_MS = Date.parse('2014-12-15T07:00:00Z');

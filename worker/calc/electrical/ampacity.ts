@@ -1,5 +1,6 @@
 import type { Circuit } from '../../visit/visit.ts';
 import { isAtLeast, isAtMost } from '../limit-met.ts';
+import type { Ampacity } from './electrical-result.ts';
 import { TABLE_CONDITIONS, tableBundleWires, wireSize } from './wire-table.ts';
 
 /** Altitude up to which the factor is known: AC 43.13-1B 11-67, example 2, reads 0.91 off the chart at 20,000 ft. */
@@ -15,12 +16,6 @@ const READ_ALTITUDE_FACTOR = 0.91;
 export function altitudeFactor(altitudeFt: number): number | undefined {
   if (!isAtMost(altitudeFt, READ_ALTITUDE_FT)) return undefined;
   return 1 - (1 - READ_ALTITUDE_FACTOR) * (Math.max(altitudeFt, 0) / READ_ALTITUDE_FT);
-}
-
-export interface Ampacity {
-  /** Greatest continuous current. */
-  currentA: number;
-  from: 'record' | 'table';
 }
 
 /**

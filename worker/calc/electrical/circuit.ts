@@ -1,39 +1,11 @@
 import { PHASES } from '../../visit/electrical.ts';
 import type { Circuit, Electrical } from '../../visit/visit.ts';
-import { type Ampacity, ampacityOf, isTooHot } from './ampacity.ts';
-import { type Sum, sumOf } from './load.ts';
+import { ampacityOf, isTooHot } from './ampacity.ts';
+import type { Ampacity, CircuitResult, Drop, Sum } from './electrical-result.ts';
+import { sumOf } from './load.ts';
 import { greatestProtectionA } from './protection-table.ts';
 import { conductorTemperatureC, DROP_LIMIT_V, dropV, feederLimitV, hotRun } from './voltage-drop.ts';
 import { ohmPerM } from './wire-table.ts';
-
-/** A drop with the limit that it is held to. */
-export interface Drop {
-  currentA: number;
-  dropV: number;
-  limitV: number;
-}
-
-export interface CircuitResult {
-  id: string;
-  /** Greatest of any phase; of a source's main feeder at least its rated current. */
-  continuousA: number;
-  /** Of a main feeder at least its rated current, or the five-minute rate of the battery. */
-  peakA: number;
-  /** Undefined where neither record nor table rates the wire. */
-  ampacity: Ampacity | undefined;
-  /** Estimated, at the continuous current. */
-  conductorC: number;
-  /** Of a main feeder at its rated current; undefined for a size that the table lacks. */
-  continuousDrop: Drop | undefined;
-  /** Undefined where the circuit has no intermittent load, and for a main feeder, whose limit holds for any. */
-  peakDrop: Drop | undefined;
-  /** What a drop measured under load is held to. */
-  measuredLimitV: number;
-  /** Longest run at the current of the continuous drop; undefined where nothing flows all the time. */
-  longestRunM: number | undefined;
-  /** Of a size that the chart lacks, what the wire can carry. */
-  protectionLimit: { limitA: number; from: 'record' | 'table' | 'ampacity' } | undefined;
-}
 
 /**
  * Everything that the wire and the protection of a circuit are held to.

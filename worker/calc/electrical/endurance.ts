@@ -1,23 +1,8 @@
 import type { Electrical } from '../../visit/visit.ts';
+import type { Endurance, Stretch } from './electrical-result.ts';
 import { currentA, sumOf } from './load.ts';
 
-/** A stretch of flight on the battery. */
-export interface Stretch {
-  name: string;
-  loadA: number;
-  /** Undefined where nothing draws current: it does not end. */
-  minutes: number | undefined;
-  ampMinutes: number;
-}
-
-export interface Endurance {
-  usableAmpMinutes: number;
-  /** Before loads are shed, on what is essential, and the landing kept in hand. */
-  stretches: Stretch[];
-  /** Undefined where nothing draws current. */
-  minutes: number | undefined;
-  neededMin: number;
-}
+export type { Endurance, Stretch } from './electrical-result.ts';
 
 /** Minutes that a battery should last where the record states none: as in 14 CFR 23.1353(h), from memory. */
 const DEFAULT_RESERVE_MIN = 30;
@@ -37,7 +22,7 @@ export function enduranceOn(given: {
 }): Pick<Endurance, 'usableAmpMinutes' | 'stretches' | 'minutes'> {
   const usableAmpMinutes = given.usableAh * 60;
   let leftAmpMinutes = usableAmpMinutes;
-  const take = (name: string, loadA: number, wantedMin: number | undefined): Stretch => {
+  const take = (use: Stretch['use'], loadA: number, wantedMin: number | undefined): Stretch => {
     const possibleMin = loadA > 0 ? leftAmpMinutes / loadA : undefined;
     const minutes =
       wantedMin === undefined || possibleMin === undefined
@@ -45,12 +30,12 @@ export function enduranceOn(given: {
         : Math.min(wantedMin, possibleMin);
     const ampMinutes = loadA * (minutes ?? 0);
     leftAmpMinutes = Math.max(0, leftAmpMinutes - ampMinutes);
-    return { name, loadA, minutes, ampMinutes };
+    return { use, loadA, minutes, ampMinutes };
   };
   // The landing is kept in hand, so it is taken out before the stretch that lasts as long as the rest does.
-  const recognition = take('Until loads are shed', given.recognise.loadA, given.recognise.minutes);
-  const landing = take('Approach and landing', given.landing.loadA, given.landing.minutes);
-  const shed = take('Essential loads', given.shedA, undefined);
+  const recognition = take('before-shedding', given.recognise.loadA, given.recognise.minutes);
+  const landing = take('landing', given.landing.loadA, given.landing.minutes);
+  const shed = take('essential-loads', given.shedA, undefined);
   const stretches = [recognition, shed, landing];
   const isEndless = stretches.some(({ minutes }) => minutes === undefined);
   return {

@@ -1,6 +1,7 @@
 import { PHASES, type Phase } from '../../visit/electrical.ts';
 import type { Electrical, Load } from '../../visit/visit.ts';
 import { interpolate } from '../interpolate.ts';
+import type { PhaseLoad, Sum } from './electrical-result.ts';
 
 /** Volts that the regulator holds, and volts on the battery alone, by which a power becomes a current. */
 export const REGULATED_V: Readonly<Record<Electrical['system'], number>> = { '14-volt': 14, '28-volt': 28 };
@@ -8,21 +9,6 @@ const BATTERY_V: Readonly<Record<Electrical['system'], number>> = { '14-volt': 1
 
 /** Phases in which the battery carries the loads: the source does not turn yet, or has failed. */
 const ON_BATTERY: ReadonlySet<Phase> = new Set(['start', 'sourceFailed']);
-
-/** Loads in one phase. */
-export interface Sum {
-  continuousA: number;
-  /** Continuous and intermittent together. */
-  peakA: number;
-}
-
-export interface PhaseLoad extends Sum {
-  phase: Phase;
-  /** As it was before the visit. */
-  before: Sum;
-  /** What the sources give; undefined on the battery alone. */
-  capacityA: number | undefined;
-}
 
 /**
  * Current of a load in one phase; from its power where no current is given.

@@ -1,15 +1,10 @@
 import type { Electrical } from '../../visit/visit.ts';
-import { type CircuitResult, circuitResult } from './circuit.ts';
-import { batteryEndurance, type Endurance } from './endurance.ts';
-import { loadByPhase, type PhaseLoad } from './load.ts';
+import { circuitResult } from './circuit.ts';
+import type { ElectricalResult } from './electrical-result.ts';
+import { batteryEndurance } from './endurance.ts';
+import { loadByPhase } from './load.ts';
 
-/** Everything computed for the electrical system. */
-export interface ElectricalResult {
-  phases: PhaseLoad[];
-  endurance: Endurance | undefined;
-  /** In the order of the record. */
-  circuits: CircuitResult[];
-}
+export type { ElectricalResult } from './electrical-result.ts';
 
 /** Load, endurance and circuits of a visit. */
 export function electricalResults(electrical: Electrical): ElectricalResult {

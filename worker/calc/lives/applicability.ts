@@ -1,10 +1,10 @@
 import type { Visit } from '../../visit/visit.ts';
+import type { Applies } from './due-result.ts';
+
+export type { Applies } from './due-result.ts';
 
 export type BulletinsRecord = NonNullable<Visit['bulletins']>;
 export type Bulletin = BulletinsRecord['items'][number];
-
-/** Whether a bulletin concerns this aircraft by serial and part numbers; undecided where these cannot be compared. */
-export type Applies = 'applies' | 'does-not-apply' | 'undecided';
 
 /** A serial number as letters and a number, so that D2-0117 stands between D2-0050 and D2-0140. */
 interface SerialParts {

@@ -3,30 +3,12 @@ import { byText } from '../../units/order.ts';
 import type { Visit } from '../../visit/visit.ts';
 import { isAtLeast } from '../limit-met.ts';
 import { hoursOf, totalHours } from '../total-hours.ts';
+import type { Due } from './due-result.ts';
+
+export type { Due } from './due-result.ts';
 
 export type LivesRecord = NonNullable<Visit['lives']>;
 export type Life = LivesRecord['items'][number];
-
-/** When a line comes due on each clock, and which clock runs out first. */
-export interface Due {
-  id: string;
-  item: string;
-  basis: Life['basis'];
-  dueDate: string | undefined;
-  dueHours: number | undefined;
-  /** Identifier of the meter that its hours are read on; the one of the airframe where none is named. */
-  meter: string | undefined;
-  dueLandings: number | undefined;
-  /** Left on each clock; negative when overdue. */
-  daysLeft: number | undefined;
-  hoursLeft: number | undefined;
-  landingsLeft: number | undefined;
-  /** The day on which it is expected to come due, by whichever clock comes first; undefined where use is not known. */
-  forecastDate: string | undefined;
-  isOverdue: boolean;
-  /** Overdue, but within the tolerance. */
-  isWithinTolerance: boolean;
-}
 
 const DAYS_PER_YEAR = 365.25;
 const NEVER = '9999-12-31';

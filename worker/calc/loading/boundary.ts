@@ -1,11 +1,8 @@
 import { isAtMost } from '../limit-met.ts';
-import type { MassMoment } from '../mass-moment.ts';
 import type { Group, LoadSpace } from './load-space.ts';
+import type { Loading } from './loading-result.ts';
 
-/** A loading: what it weighs, and the mass on each station in kg (usable fuel for a tank). */
-export interface Loading extends MassMoment {
-  load: Readonly<Record<string, number>>;
-}
+export type { Loading } from './loading-result.ts';
 
 export type Side = 'forward' | 'aft';
 

@@ -6,7 +6,7 @@ import type { Loading } from './boundary.ts';
 import { burnPathOf } from './burn-path.ts';
 import { loadStationsOf } from './load-space.ts';
 import { loadingOf } from './loading-of.ts';
-import { type JudgedBy, judgeOf, LANDING_MASS, type Verdict } from './verdict.ts';
+import { type JudgedBy, judgeOf, type Verdict } from './verdict.ts';
 
 /** One change, of one station alone, that brings a loading inside. */
 export interface Cure {
@@ -99,7 +99,7 @@ function landingVerdict(
   landing: Loading | undefined,
 ): FlightVerdict | undefined {
   if (!landing || isAtMost(landing.massKg, maximumLandingMassKg)) return undefined;
-  return { state: 'limit-exceeded', limit: LANDING_MASS, overKg: landing.massKg - maximumLandingMassKg };
+  return { state: 'limit-exceeded', exceeded: { kind: 'landing-mass' }, overKg: landing.massKg - maximumLandingMassKg };
 }
 
 /** The point of a burn path at which so much is burnt. */

@@ -5,28 +5,10 @@ import type { MassMoment } from '../mass-moment.ts';
 import type { Loading } from './boundary.ts';
 import { loadStationsOf } from './load-space.ts';
 import { loadingOf } from './loading-of.ts';
+import type { CrewAboard, CrewFuelCell, CrewFuelRow, CrewFuelTable } from './loading-result.ts';
 import type { Verdict } from './verdict.ts';
 
-/** Baggage that may still be carried, or why this crew may not fly with this fuel. */
-export type CrewFuelCell = { baggageKg: number } | { refused: Exclude<Verdict, { state: 'inside' }> };
-
-/** Who is aboard: the pilot alone, the pilot and one passenger, or somebody in every seat of more than two. */
-export type CrewAboard = 'solo' | 'two' | 'all';
-
-export interface CrewFuelRow {
-  aboard: CrewAboard;
-  /** Mass of each person. */
-  eachKg: number;
-  cells: CrewFuelCell[];
-}
-
-export interface CrewFuelTable {
-  /** Usable fuel of each column, in l, all tanks together; each tank is filled to the same share. */
-  usableL: number[];
-  /** The stations that each crew of the rows sits on; every other seat is empty. */
-  seats: { aboard: CrewAboard; stations: string[] }[];
-  rows: CrewFuelRow[];
-}
+export type { CrewAboard, CrewFuelCell, CrewFuelTable } from './loading-result.ts';
 
 const SHARES = [0.25, 0.5, 0.75, 1] as const;
 /** How closely the most baggage is found: below what any printed digit shows. */

@@ -3,20 +3,10 @@ import { cgMm } from '../mass-moment.ts';
 import { boundary, type Loading, type Side } from './boundary.ts';
 import type { Envelope } from './envelope.ts';
 import { type LoadSpaceOptions, loadSpaces } from './load-space.ts';
-import { type Margin, worstMargins } from './margin.ts';
+import type { Extreme, Extremes, Margin } from './loading-result.ts';
+import { worstMargins } from './margin.ts';
 
-export interface Extreme {
-  loading: Loading;
-  armMm: number;
-}
-
-export interface Extremes {
-  /** The legal loadings with the foremost and the rearmost centre of gravity. */
-  forward: Extreme;
-  aft: Extreme;
-  /** Where legal loadings come nearest to each limit, or beyond it; only with an envelope. */
-  margins: Margin[];
-}
+export type { Extreme, Extremes } from './loading-result.ts';
 
 /**
  * The exact extremes of everything that may legally be carried, and its worst margins to the envelope.

@@ -1,15 +1,9 @@
 import type { LoadedAircraft } from '../../visit/visit.ts';
 import { loadStationsOf } from './load-space.ts';
+import type { LeastPilot } from './loading-result.ts';
 import { LEAST_TRIED_KG } from './solo.ts';
 
-/** The least pilot who may fly alone, in kg, in which seat, and what asks for him. */
-export interface LeastPilot {
-  station: string;
-  /** Undefined where nobody may fly alone. */
-  kg: number | undefined;
-  /** `custom`: the aircraft states none, so the figure of the regime is taken. */
-  governedBy: 'placard' | 'custom' | 'envelope';
-}
+export type { LeastPilot } from './loading-result.ts';
 
 /**
  * The least solo pilot: what the aircraft states, or else the regime, or more where the envelope asks for it.

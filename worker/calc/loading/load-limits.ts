@@ -3,46 +3,19 @@ import { fullFuelKg } from '../fuel.ts';
 import { isAtLeast } from '../limit-met.ts';
 import { envelopeOf } from './envelope.ts';
 import { loadStationsOf } from './load-space.ts';
+import type { AfterBurn, Allowance, Governing, LoadLimits } from './loading-result.ts';
 
-/** What stops a load from being greater. */
-export const GOVERNING = [
+export type { Allowance, Governing, LoadLimits } from './loading-result.ts';
+
+/** Limits in the order in which they are named where two are met at once. */
+const GOVERNING = [
   'maximum-mass',
   'envelope',
   'zero-fuel-mass',
   'landing-mass',
   'joint-limits',
   'places',
-] as const;
-export type Governing = (typeof GOVERNING)[number];
-
-/** The most that may be loaded, and the limit that is met first; negative where that limit is passed without any load. */
-export interface Allowance {
-  kg: number;
-  governedBy: Governing;
-}
-
-export interface LoadLimits {
-  /** Crew, baggage and usable fuel together. */
-  usefulLoad: Allowance;
-  /** Crew and baggage while every tank is full. */
-  fullTanksPayload: Allowance;
-  /** Usable fuel of all tanks when full. */
-  fullFuelKg: number;
-  /** Fuel that must be burnt before landing with that payload and full tanks; 0 but where full tanks alone are too heavy to land. */
-  leastBurnKg: number;
-  /** The greater payload that may take off with full tanks, where the landing mass governs and usable fuel is left at landing. */
-  afterBurn: AfterBurn | undefined;
-}
-
-/** A payload with full tanks that is too heavy to land at once. */
-export interface AfterBurn {
-  payloadKg: number;
-  /** Least fuel to be burnt before landing with it. */
-  burnKg: number;
-  /** Usable fuel that is left at the most once that is burnt; more than nothing. */
-  leftKg: number;
-}
-
+] as const satisfies Governing[];
 /**
  * The most that may be loaded, in kg, as the least of everything that limits it.
  *

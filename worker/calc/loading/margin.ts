@@ -1,16 +1,9 @@
 import { isAtLeast, isAtMost } from '../limit-met.ts';
 import { between, type Loading, type Side } from './boundary.ts';
 import { armOn, type Envelope, type LimitPiece } from './envelope.ts';
+import type { Margin } from './loading-result.ts';
 
-/** The place where a set of loadings comes nearest to a limit, or goes furthest beyond it. */
-export interface Margin {
-  side: Side | 'below' | 'above';
-  /** Arm between the centre of gravity and the limit, positive inside; for `below` and `above`, mass in kg. */
-  margin: number;
-  loading: Loading;
-  /** The limit there: arm in mm, or mass in kg. */
-  limit: number;
-}
+export type { Margin } from './loading-result.ts';
 
 /**
  * The worst margin to both limits along straight lines of loadings.

@@ -1,5 +1,4 @@
 import type { LoadedAircraft, LoadStation } from '../../visit/visit.ts';
-import { phrase } from '../../words/words.ts';
 import { tanksOf, usableFuel } from '../fuel.ts';
 import { isAtLeast, isAtMost } from '../limit-met.ts';
 import type { Loading } from './boundary.ts';
@@ -7,30 +6,19 @@ import { burnPathOf } from './burn-path.ts';
 import type { Envelope } from './envelope.ts';
 import type { LeastPilot } from './least-pilot.ts';
 import { loadStationsOf } from './load-space.ts';
-import { type Margin, worstMargins } from './margin.ts';
+import type { ExceededLimit, Margin, RefusedLoading } from './loading-result.ts';
+import { worstMargins } from './margin.ts';
 
-/** Why a loading may not be flown. */
-export type Verdict =
-  | { state: 'inside'; worst: Margin | undefined }
-  | { state: 'outside'; worst: Margin }
-  /** Nobody sits where the aircraft is flown from: there is nothing to judge yet. */
-  | { state: 'no-pilot' }
-  /** The pilot in a seat is lighter than the aircraft states for it, or alone and lighter than the least solo pilot. */
-  | { state: 'too-light'; station: string; leastKg: number; underKg: number }
-  /** Alone, where nobody may be. */
-  | { state: 'no-solo'; station: string }
-  | { state: 'too-heavy'; overKg: number }
-  /** `limit` is the identifier of a station or of a loading limit, or a phrase. */
-  | { state: 'limit-exceeded'; limit: string; overKg: number };
+export type { ExceededLimit } from './loading-result.ts';
+
+/** Whether a loading may be flown, and if not, why. */
+export type Verdict = { state: 'inside'; worst: Margin | undefined } | RefusedLoading;
 
 /** What a loading is held to besides the masses of the aircraft. */
 export interface JudgedBy {
   envelope?: Envelope | undefined;
   leastPilot?: LeastPilot | undefined;
 }
-
-/** The maximum landing mass, as the page and the pack name it. */
-export const LANDING_MASS = phrase`maximum landing mass`;
 
 /**
  * Judges loadings of an aircraft, from take-off until the fuel is gone. An aircraft that is too heavy to land even then may not
@@ -50,12 +38,12 @@ export function judgeOf(
     const overKg = loading.massKg - aircraft.maximumMassKg;
     if (!isAtMost(loading.massKg, aircraft.maximumMassKg)) return { state: 'too-heavy', overKg };
     const withoutFuelKg = loading.massKg - tanks.reduce((sum, { id }) => sum + (loading.load[id] ?? 0), 0);
-    for (const { limit, maximumKg } of massesWithoutFuel(aircraft))
+    for (const { exceeded, maximumKg } of massesWithoutFuel(aircraft))
       if (!isAtMost(withoutFuelKg, maximumKg))
-        return { state: 'limit-exceeded', limit, overKg: withoutFuelKg - maximumKg };
-    for (const { id, stations, maximumKg } of limits) {
+        return { state: 'limit-exceeded', exceeded, overKg: withoutFuelKg - maximumKg };
+    for (const { exceeded, stations, maximumKg } of limits) {
       const aboardKg = stations.reduce((sum, station) => sum + (loading.load[station] ?? 0), 0);
-      if (!isAtMost(aboardKg, maximumKg)) return { state: 'limit-exceeded', limit: id, overKg: aboardKg - maximumKg };
+      if (!isAtMost(aboardKg, maximumKg)) return { state: 'limit-exceeded', exceeded, overKg: aboardKg - maximumKg };
     }
     const crew = crewVerdict(seats, loading.load, leastPilot);
     if (crew) return crew;
@@ -68,10 +56,10 @@ export function judgeOf(
 function massesWithoutFuel({
   maximumZeroFuelMassKg,
   maximumLandingMassKg,
-}: LoadedAircraft): { limit: string; maximumKg: number }[] {
+}: LoadedAircraft): { exceeded: ExceededLimit; maximumKg: number }[] {
   return [
-    { limit: phrase`maximum zero-fuel mass`, maximumKg: maximumZeroFuelMassKg ?? Number.POSITIVE_INFINITY },
-    { limit: LANDING_MASS, maximumKg: maximumLandingMassKg ?? Number.POSITIVE_INFINITY },
+    { exceeded: { kind: 'zero-fuel-mass' }, maximumKg: maximumZeroFuelMassKg ?? Number.POSITIVE_INFINITY },
+    { exceeded: { kind: 'landing-mass' }, maximumKg: maximumLandingMassKg ?? Number.POSITIVE_INFINITY },
   ];
 }
 
@@ -99,22 +87,26 @@ function crewVerdict(
 }
 
 interface MassLimit {
-  id: string;
+  exceeded: ExceededLimit;
   stations: readonly string[];
   maximumKg: number;
 }
 
+const atStation = (id: string, maximumKg: number): MassLimit => ({
+  exceeded: { kind: 'station', id },
+  stations: [id],
+  maximumKg,
+});
+
 function massLimits(aircraft: LoadedAircraft): MassLimit[] {
   const seats = loadStationsOf(aircraft);
   return [
-    ...seats.map(({ id, maximumMassKg }) => ({ id, stations: [id], maximumKg: maximumMassKg })),
+    ...seats.map(({ id, maximumMassKg }) => atStation(id, maximumMassKg)),
     ...(aircraft.loadingLimits ?? []).map(({ id, stations, maximumMassKg }) => ({
-      id,
+      exceeded: { kind: 'loading-limit', id } as const,
       stations,
       maximumKg: maximumMassKg,
     })),
-    ...tanksOf(aircraft).map((tank) => {
-      return { id: tank.id, stations: [tank.id], maximumKg: Math.max(0, usableFuel(tank, tank.capacityL).massKg) };
-    }),
+    ...tanksOf(aircraft).map((tank) => atStation(tank.id, Math.max(0, usableFuel(tank, tank.capacityL).massKg))),
   ];
 }

@@ -1,43 +1,7 @@
-import type { Visit } from '../../visit/visit.ts';
 import { isAtMost } from '../limit-met.ts';
+import type { OpenItem, OpenLimit } from './open-item-result.ts';
 
-/** What hours are counted of. */
-export type Product = NonNullable<Visit['meters']>['readings'][number]['of'];
-
-/** On which clocks, and when on each. Hours are total hours of the product that the meter counts. */
-export interface OpenLimit {
-  date?: string;
-  hours?: number;
-  landings?: number;
-}
-
-/** Something that stands open when a pack is released, and has to be answered for at a later visit. Plain data: it is kept as JSON. */
-export interface OpenItem {
-  /**
-   * Its name for the life of the aircraft: the pack number in which it first stood, and its identifier there, `Q-SLM-P1/F4`. Left out
-   * while that pack has no number.
-   */
-  item?: string;
-  /** When the issue was sealed that gave it this name; left out with the name. Who answered before cannot have meant it. */
-  since?: string;
-  /** How the record names it in which it stands. */
-  id: string;
-  kind: 'deferral' | 'watch' | 'due' | 'bulletin' | 'limitation' | 'test';
-  /** Why it comes due, for what comes again. */
-  basis?: 'directive' | 'life-limit' | 'programme' | 'recommendation' | 'owner' | 'bulletin';
-  /** What it is, in the words of the record. */
-  text: string;
-  until: OpenLimit;
-  /** What its hours count, and the meter by its identifier where the record names one. */
-  of: Product;
-  meter?: string;
-  /** When it was done last, for what comes again. */
-  done?: OpenLimit;
-  toleranceHours?: number;
-  toleranceMonths?: number;
-  /** How many visits it was carried over without being closed, those before the first pack included where the record says so. */
-  timesCarried?: number;
-}
+export type { OpenItem, OpenLimit } from './open-item-result.ts';
 
 /**
  * Whether what is in a record is the same thing as what stands open: of its kind, by its identifier and its words. Limitations have no

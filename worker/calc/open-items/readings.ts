@@ -1,31 +1,8 @@
 import type { Visit } from '../../visit/visit.ts';
 import { totalHours } from '../total-hours.ts';
-import type { OpenItem, Product } from './open-item.ts';
+import type { OpenItem, ReadFor, Readings, ReadMeter } from './open-item-result.ts';
 
-/** The pack that something was read for; left out where the visit at hand read it. */
-interface ReadFor {
-  pack?: string;
-  /** The pack was withdrawn, and perhaps for this very figure. */
-  isWithdrawn?: true;
-}
-
-/** A meter as it was read last. */
-export interface ReadMeter extends ReadFor {
-  /** How the record names it. */
-  id: string;
-  of: Product;
-  /** Total hours at release. */
-  hours: number;
-}
-
-/** How far an aircraft has flown by what was read last, over all its visits. Plain data: it is kept as JSON. */
-export interface Readings {
-  /** The newest first. */
-  meters: readonly ReadMeter[];
-  landings?: ReadFor & { count: number };
-  /** Use expected in a year, in hours, as a record stated it last. */
-  hoursPerYear?: number;
-}
+export type { Readings, ReadMeter } from './open-item-result.ts';
 
 export const NO_READINGS: Readings = { meters: [] };
 

@@ -11,22 +11,18 @@ import {
   scaleAltitudesFt,
   scaleToleranceFt,
 } from './altimeter-limits.ts';
-import { type Limited, limited, limitedDifference } from './limited.ts';
+import { limited, limitedDifference } from './limited.ts';
+import type { Limited, Omission } from './surveillance-result.ts';
+
+export type { Omission } from './surveillance-result.ts';
 
 export type AltimeterTest = NonNullable<NonNullable<Visit['surveillance']>['altimeter']>;
 type Hysteresis = NonNullable<AltimeterTest['hysteresis']>;
 
-/** Something that is asked for and not in the record: the altitudes or pressures at which it is missing, none where all of it is. */
-export interface Omission {
-  what: string;
-  at: number[];
-  unit: string;
-}
-
 const HYSTERESIS_POINTS = [
-  ['halfway', 'Hysteresis at 50 %'],
-  ['twoFifths', 'Hysteresis at 40 %'],
-] as const satisfies [keyof Hysteresis, string][];
+  ['halfway', 'hysteresis-50'],
+  ['twoFifths', 'hysteresis-40'],
+] as const satisfies [keyof Hysteresis, Limited['figure']][];
 /** An altitude stands for a row of a table, and a pressure too, when it rounds to it. */
 const SAME_ALTITUDE_FT = 0.5;
 const SAME_PRESSURE_HPA = 0.5;
@@ -40,31 +36,31 @@ export function altimeterFigures(test: AltimeterTest): Limited[] {
   const { scale, hysteresis, afterEffectFt, friction = [], caseLeakFt, barometric } = test;
   return [
     ...scale.map(({ trueFt, readFt }) => ({
-      ...limitedDifference('Scale error', { read: readFt, against: trueFt }, 'ft', scaleToleranceFt(trueFt)),
+      ...limitedDifference('scale-error', { read: readFt, against: trueFt }, 'ft', scaleToleranceFt(trueFt)),
       at: { value: trueFt, unit: 'ft' },
     })),
     ...(hysteresis ? hysteresisFigures(hysteresis) : []),
     ...(afterEffectFt === undefined
       ? []
-      : [limited('After-effect', afterEffectFt, 'ft', { most: AFTER_EFFECT_LIMIT_FT })]),
+      : [limited('after-effect', afterEffectFt, 'ft', { most: AFTER_EFFECT_LIMIT_FT })]),
     ...friction.map(({ altitudeFt, changeFt }) => {
       const toleranceFt = frictionToleranceFt(altitudeFt);
-      const figure = limited('Friction', changeFt, 'ft', { least: -toleranceFt, most: toleranceFt });
+      const figure = limited('friction', changeFt, 'ft', { least: -toleranceFt, most: toleranceFt });
       return { ...figure, at: { value: altitudeFt, unit: 'ft' } };
     }),
-    ...(caseLeakFt === undefined ? [] : [limited('Case leak', caseLeakFt, 'ft', { most: CASE_LEAK_LIMIT_FT })]),
+    ...(caseLeakFt === undefined ? [] : [limited('case-leak', caseLeakFt, 'ft', { most: CASE_LEAK_LIMIT_FT })]),
     ...(barometric?.points ?? []).map(({ settingHpa, differenceFt }) => {
       const terms = { read: differenceFt, against: barometricDifferenceFt(settingHpa) };
-      const figure = limitedDifference('Barometric scale', terms, 'ft', BAROMETRIC_TOLERANCE_FT);
+      const figure = limitedDifference('barometric-scale', terms, 'ft', BAROMETRIC_TOLERANCE_FT);
       return { ...figure, at: { value: settingHpa, unit: 'hPa' } };
     }),
   ];
 }
 
 function hysteresisFigures(hysteresis: Hysteresis): Limited[] {
-  return HYSTERESIS_POINTS.map(([point, name]) => {
+  return HYSTERESIS_POINTS.map(([point, figure]) => {
     const { risingFt, fallingFt } = hysteresis[point];
-    return limitedDifference(name, { read: fallingFt, against: risingFt }, 'ft', HYSTERESIS_TOLERANCE_FT);
+    return limitedDifference(figure, { read: fallingFt, against: risingFt }, 'ft', HYSTERESIS_TOLERANCE_FT);
   });
 }
 
@@ -75,9 +71,10 @@ export function altimeterOmissions(test: AltimeterTest): Omission[] {
   const frictionFt = friction.map(({ altitudeFt }) => altitudeFt);
   const setHpa = (barometric?.points ?? []).map(({ settingHpa }) => settingHpa);
   const askedHpa = barometric ? barometricSettingsHpa(barometric) : [];
-  const none = (what: string, isThere: boolean): Omission[] => (isThere ? [] : [{ what, at: [], unit: '' }]);
+  const none = (figure: Omission['figure'], isThere: boolean): Omission[] =>
+    isThere ? [] : [{ figure, at: [], unit: '' }];
   return [
-    ...missingAt('scale error', 'ft', { asked: scaleAltitudesFt(maximumFt), had: scaleFt, within: SAME_ALTITUDE_FT }),
+    ...missingAt('scale-error', 'ft', { asked: scaleAltitudesFt(maximumFt), had: scaleFt, within: SAME_ALTITUDE_FT }),
     ...none('hysteresis', hysteresis !== undefined),
     ...none('after-effect', afterEffectFt !== undefined),
     ...missingAt('friction', 'ft', {
@@ -85,9 +82,9 @@ export function altimeterOmissions(test: AltimeterTest): Omission[] {
       had: frictionFt,
       within: SAME_ALTITUDE_FT,
     }),
-    ...none('case leak', caseLeakFt !== undefined),
-    ...none('barometric scale', barometric !== undefined),
-    ...missingAt('barometric scale', 'hPa', { asked: askedHpa, had: setHpa, within: SAME_PRESSURE_HPA }),
+    ...none('case-leak', caseLeakFt !== undefined),
+    ...none('barometric-scale', barometric !== undefined),
+    ...missingAt('barometric-scale', 'hPa', { asked: askedHpa, had: setHpa, within: SAME_PRESSURE_HPA }),
   ];
 }
 
@@ -97,7 +94,7 @@ interface Points {
   within: number;
 }
 
-function missingAt(what: string, unit: string, { asked, had, within }: Points): Omission[] {
+function missingAt(figure: Omission['figure'], unit: string, { asked, had, within }: Points): Omission[] {
   const at = asked.filter((value) => !had.some((other) => Math.abs(other - value) <= within));
-  return at.length > 0 ? [{ what, at, unit }] : [];
+  return at.length > 0 ? [{ figure, at, unit }] : [];
 }

@@ -1,22 +1,7 @@
 import { isAtLeast, isAtMost } from '../limit-met.ts';
-/** A figure against its limits; `least` and `most` are undefined where there is none. */
-export interface Limited {
-  name: string;
-  /** The altitude or pressure at which it was read. */
-  at?: { value: number; unit: string };
-  value: number;
-  unit: string;
-  least?: number;
-  most?: number;
-  isWithin: boolean;
-  /** Where the figure is a difference: what was read, less what it is held against. */
-  terms?: Difference;
-}
+import type { Difference, Figure, Limited } from './surveillance-result.ts';
 
-export interface Difference {
-  read: number;
-  against: number;
-}
+export type { Limited } from './surveillance-result.ts';
 
 /**
  * A value held against its limits; both ends count as within.
@@ -24,14 +9,14 @@ export interface Difference {
  * @source definition
  */
 export function limited(
-  name: string,
+  figure: Figure,
   value: number,
   unit: string,
   { least, most }: { least?: number; most?: number },
 ): Limited {
   const [lower, upper] = [least ?? Number.NEGATIVE_INFINITY, most ?? Number.POSITIVE_INFINITY];
   const isWithin = isAtLeast(value, lower) && isAtMost(value, upper);
-  return { name, value, unit, ...(least !== undefined && { least }), ...(most !== undefined && { most }), isWithin };
+  return { figure, value, unit, ...(least !== undefined && { least }), ...(most !== undefined && { most }), isWithin };
 }
 
 /**
@@ -39,6 +24,6 @@ export function limited(
  *
  * @source definition
  */
-export function limitedDifference(name: string, terms: Difference, unit: string, tolerance: number): Limited {
-  return { ...limited(name, terms.read - terms.against, unit, { least: -tolerance, most: tolerance }), terms };
+export function limitedDifference(figure: Figure, terms: Difference, unit: string, tolerance: number): Limited {
+  return { ...limited(figure, terms.read - terms.against, unit, { least: -tolerance, most: tolerance }), terms };
 }

@@ -1,25 +1,17 @@
 import type { Visit } from '../../visit/visit.ts';
 import { isAtMost } from '../limit-met.ts';
-import { type AddressForms, addressForms, isReserved, parseAddress } from './address.ts';
-import { altimeterFigures, altimeterOmissions, type Omission } from './altimeter.ts';
+import { addressForms, isReserved, parseAddress } from './address.ts';
+import { altimeterFigures, altimeterOmissions } from './altimeter.ts';
 import { ENCODER_TOLERANCE_FT } from './altimeter-limits.ts';
 import { altitudeCode } from './altitude-code.ts';
-import type { Check } from './check.ts';
-import type { Limited } from './limited.ts';
 import { stateOf } from './state-blocks.ts';
-import { type StaticSystemResult, staticSystemResult } from './static-system.ts';
-import { modeSChecks, transponderOmissions } from './transponder-checks.ts';
+import { staticSystemResult } from './static-system.ts';
+import type { AddressResult, EncoderResult, SurveillanceTests } from './surveillance-result.ts';
+import { missingOfTransponder, modeSChecks } from './transponder-checks.ts';
 import { transponderFigures } from './transponder-limits.ts';
 import { usRegistration } from './us-registration.ts';
 
 export type SurveillanceRecord = NonNullable<Visit['surveillance']>;
-
-export interface AddressResult extends AddressForms {
-  state: string | undefined;
-  isReserved: boolean;
-  /** Registration that follows from the address, where a State publishes the rule. */
-  registration: string | undefined;
-}
 
 export interface DeviceResult {
   id: string;
@@ -28,30 +20,11 @@ export interface DeviceResult {
   received: number | undefined;
 }
 
-export interface EncoderResult {
-  altimeterFt: number;
-  encoderFt: number;
-  differenceFt: number;
-  isWithin: boolean;
-  /** Twelve pulses D1 to C4 that belong to the altimeter's level. */
-  pulses: string;
-}
-
-export interface SurveillanceResult {
+export interface SurveillanceResult extends SurveillanceTests {
   /** The address of the papers; undefined when there is none or it cannot be read. */
   address: number | undefined;
   forms: AddressResult | undefined;
   devices: DeviceResult[];
-  transponder: Limited[];
-  /** What a Mode S transponder has to show besides its figures. */
-  modeS: Check[];
-  /** Figures of the transponder test that are not in the record. */
-  transponderOmissions: string[];
-  encoder: EncoderResult[];
-  altimeter: Limited[];
-  /** What the altimeter test leaves out. */
-  altimeterOmissions: Omission[];
-  staticSystem: StaticSystemResult | undefined;
 }
 
 /**
@@ -73,7 +46,7 @@ export function surveillanceResults(visit: Visit, record: SurveillanceRecord): S
     })),
     transponder: transponderTest ? transponderFigures(transponderTest) : [],
     modeS: transponderTest ? modeSChecks(transponderTest) : [],
-    transponderOmissions: transponderTest ? transponderOmissions(transponderTest) : [],
+    transponderMissing: transponderTest ? missingOfTransponder(transponderTest) : [],
     encoder: (record.encoder?.points ?? []).map(encoderResult),
     altimeter: altimeter ? altimeterFigures(altimeter) : [],
     altimeterOmissions: altimeter ? altimeterOmissions(altimeter) : [],

@@ -1,15 +1,10 @@
 import type { Visit } from '../../visit/visit.ts';
 import { STATIC_LEAK_LIMIT_FT, STATIC_RAISED_LEAST_FT } from './altimeter-limits.ts';
-import { type Check, checkOf } from './check.ts';
-import { type Limited, limited } from './limited.ts';
+import { checkOf } from './check.ts';
+import { limited } from './limited.ts';
+import type { StaticSystemResult } from './surveillance-result.ts';
 
 type StaticSystem = NonNullable<NonNullable<Visit['surveillance']>['staticSystem']>;
-
-/** A static pressure system against what is asked of it. */
-export interface StaticSystemResult {
-  figures: Limited[];
-  checks: Check[];
-}
 
 /**
  * The leak of a static pressure system, and what else is looked for in it.
@@ -27,13 +22,13 @@ export function staticSystemResult({
   const heaterWorks = portHeater === undefined ? undefined : portHeater !== 'inoperative';
   return {
     figures: [
-      limited('Raised above the aerodrome', raisedFt, 'ft', { least: STATIC_RAISED_LEAST_FT }),
-      limited('Loss in one minute', lossFt, 'ft', { most: STATIC_LEAK_LIMIT_FT }),
+      limited('raised-above-aerodrome', raisedFt, 'ft', { least: STATIC_RAISED_LEAST_FT }),
+      limited('loss-in-one-minute', lossFt, 'ft', { most: STATIC_LEAK_LIMIT_FT }),
     ],
     checks: [
-      checkOf('(a)(1)', 'Free of moisture and restrictions', isClear),
-      checkOf('(a)(3)', 'Port heater works, or none is fitted', heaterWorks),
-      checkOf('(a)(4)', 'Surface at the port not altered or deformed', isUndeformed),
+      checkOf('(a)(1)', 'static-clear', isClear),
+      checkOf('(a)(3)', 'static-port-heater', heaterWorks),
+      checkOf('(a)(4)', 'static-surface', isUndeformed),
     ],
   };
 }

@@ -1,5 +1,6 @@
 import type { Visit } from '../../visit/visit.ts';
-import { type Check, checkOf } from './check.ts';
+import { checkOf } from './check.ts';
+import type { Check, TransponderOmission } from './surveillance-result.ts';
 
 export type TransponderTest = NonNullable<NonNullable<Visit['surveillance']>['transponderTest']>;
 
@@ -27,21 +28,17 @@ export function modeSChecks(test: TransponderTest): Check[] {
     squitterCorrect,
   } = test.modeS ?? {};
   return [
-    checkOf('(f)', 'Replies to its own address and not to two others', answersRightly(test)),
-    checkOf('(g)', 'Altitude in replies to UF 4 is that of Mode C', altitudeAgrees),
-    checkOf('(g)', 'Identity in replies to UF 5 is that of Mode 3/A', identityAgrees),
-    checkOf(
-      '(g)',
-      'Replies to UF 20, 21 and 24 are right, or it has none',
-      communicationFormats && communicationFormats !== 'wrong',
-    ),
-    checkOf('(h)', 'Replies to UF 11 have the right address and capability', allCallCorrect),
+    checkOf('(f)', 'own-address-only', answersRightly(test)),
+    checkOf('(g)', 'altitude-agrees', altitudeAgrees),
+    checkOf('(g)', 'identity-agrees', identityAgrees),
+    checkOf('(g)', 'communication-formats', communicationFormats && communicationFormats !== 'wrong'),
+    checkOf('(h)', 'all-call', allCallCorrect),
     checkOf(
       '(i)',
-      'Silent to the Mode A/C-only all-call',
+      'silent-to-mode-a-all-call',
       repliedToModeAAllCall === undefined ? undefined : !repliedToModeAAllCall,
     ),
-    checkOf('(j)', 'Sends a correct squitter about once a second', squitterCorrect),
+    checkOf('(j)', 'squitter', squitterCorrect),
   ];
 }
 
@@ -55,14 +52,15 @@ function answersRightly({
   return isShown ? true : undefined;
 }
 
-/** Figures that Appendix F asks for in the class of the transponder, and that the record does not have, in words. */
-export function transponderOmissions(test: TransponderTest): string[] {
+/** Figures that Appendix F asks for in the class of the transponder, and that the record does not have. */
+export function missingOfTransponder(test: TransponderTest): TransponderOmission[] {
   const { sensitivityModeADbm, sensitivityModeCDbm, modeS } = test;
   const hasBoth = sensitivityModeADbm !== undefined && sensitivityModeCDbm !== undefined;
   const { hasDiversity, isolationDb } = modeS ?? {};
-  return [
-    ...(hasBoth ? [] : ['sensitivity in Mode 3/A and in Mode C']),
-    ...(isModeS(test) && hasDiversity === undefined ? ['whether it has diversity'] : []),
-    ...(isModeS(test) && hasDiversity && isolationDb === undefined ? ['isolation between its antennas'] : []),
+  const missing: [TransponderOmission, boolean][] = [
+    ['sensitivity-by-mode', !hasBoth],
+    ['diversity', isModeS(test) && hasDiversity === undefined],
+    ['antenna-isolation', isModeS(test) && hasDiversity === true && isolationDb === undefined],
   ];
+  return missing.flatMap(([figure, isMissing]) => (isMissing ? [figure] : []));
 }

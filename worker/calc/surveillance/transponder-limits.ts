@@ -1,5 +1,6 @@
 import type { TRANSPONDER_CLASSES } from '../../visit/transponder-test.ts';
-import { type Limited, limited, limitedDifference } from './limited.ts';
+import { limited, limitedDifference } from './limited.ts';
+import type { Limited } from './surveillance-result.ts';
 
 export type TransponderClass = (typeof TRANSPONDER_CLASSES)[number];
 
@@ -39,17 +40,17 @@ export function transponderFigures(test: TransponderFigures): Limited[] {
   const [middleDbm, offDb] = isModeS ? [-74, 3] : [-73, 4];
   const leastDbw = HIGH_POWER.includes(test.class) || (isModeS && test.hasHighPower) ? 21 : 18.5;
   return [
-    limited('Reply frequency', test.replyFrequencyMhz, 'MHz', { least: 1090 - offMhz, most: 1090 + offMhz }),
-    limited('Peak output power', test.outputDbw, 'dBW', { least: leastDbw, most: 27 }),
-    limited('Sensitivity', test.sensitivityDbm, 'dBm', {
+    limited('reply-frequency', test.replyFrequencyMhz, 'MHz', { least: 1090 - offMhz, most: 1090 + offMhz }),
+    limited('output-power', test.outputDbw, 'dBW', { least: leastDbw, most: 27 }),
+    limited('sensitivity', test.sensitivityDbm, 'dBm', {
       least: middleDbm - offDb,
       most: middleDbm + offDb + coupling,
     }),
     ...sensitivityDifference(test),
-    limited('Replies with P2 equal to P1', test.sidelobeRepliesPercent, '%', { most: 1 }),
-    limited('Replies with P2 9 dB down', test.wantedRepliesPercent, '%', { least: 90 }),
+    limited('sidelobe-replies', test.sidelobeRepliesPercent, '%', { most: 1 }),
+    limited('wanted-replies', test.wantedRepliesPercent, '%', { least: 90 }),
     ...(isModeS && test.modeS?.isolationDb !== undefined
-      ? [limited('Isolation of the other antenna', test.modeS.isolationDb, 'dB', { least: ISOLATION_LEAST_DB })]
+      ? [limited('antenna-isolation', test.modeS.isolationDb, 'dB', { least: ISOLATION_LEAST_DB })]
       : []),
   ];
 }
@@ -58,5 +59,5 @@ export function transponderFigures(test: TransponderFigures): Limited[] {
 function sensitivityDifference({ sensitivityModeADbm, sensitivityModeCDbm }: TransponderFigures): Limited[] {
   if (sensitivityModeADbm === undefined || sensitivityModeCDbm === undefined) return [];
   const terms = { read: sensitivityModeADbm, against: sensitivityModeCDbm };
-  return [limitedDifference('Mode 3/A less Mode C sensitivity', terms, 'dB', SENSITIVITY_DIFFERENCE_DB)];
+  return [limitedDifference('sensitivity-difference', terms, 'dB', SENSITIVITY_DIFFERENCE_DB)];
 }

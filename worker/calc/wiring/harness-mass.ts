@@ -2,6 +2,9 @@ import type { Wire, Wiring } from '../../visit/visit.ts';
 import type { Material } from '../../visit/wire-size.ts';
 import type { Conductor } from '../electrical/wire-table.ts';
 import { areaMm2, gaugeNumber } from './wire-gauge.ts';
+import type { Harness, HarnessMass } from './wiring-result.ts';
+
+export type { Harness, HarnessMass } from './wiring-result.ts';
 
 /** Densities in g/cm³, which is g per mm² and metre (handbook figures, from memory). */
 const G_PER_CM3: Readonly<Record<Material, number>> = { copper: 8.96, aluminium: 2.7 };
@@ -20,20 +23,6 @@ export function gramPerM({ gauge, material = 'copper' }: Conductor, isScreened: 
   const area = areaMm2(gaugeNumber(gauge));
   const around = INSULATION_SHARE + (isScreened ? SCREEN_SHARE : 0);
   return area * (G_PER_CM3[material] + around * G_PER_CM3.copper);
-}
-
-/** A mass with its moment, and how much of the length has no arm. */
-export interface Harness {
-  lengthM: number;
-  massKg: number;
-  /** Of the wires whose arm is stated; undefined where none is. */
-  armMm: number | undefined;
-}
-
-/** What the wiring of the visit adds and takes out: to be held against the lines of the equipment change. */
-export interface HarnessMass {
-  added: Harness;
-  removed: Harness;
 }
 
 interface Run {

@@ -9,8 +9,8 @@ export const massZero: Rule = {
   source: read('FAA-H-8083-1B ch. 7'),
   check: ({ results, say }) =>
     results.change.lines
-      .filter(({ kind, massKg, unlisted }) => kind === 'installed' && massKg === 0 && !unlisted)
-      .map(({ item, name, pointer }) => ({
+      .filter(({ kind, massKg }) => kind === 'installed' && massKg === 0)
+      .map(({ item, name = '', pointer }) => ({
         path: `${pointer}/mass`,
         sentence: say.words`Item ${item}, ${name}, was put in with no mass`,
         data: { item },

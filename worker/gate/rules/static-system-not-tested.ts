@@ -1,4 +1,5 @@
 import { phrase } from '../../words/words.ts';
+import { unrecordedChecks } from '../check-name.ts';
 import { type Rule, read } from '../rule.ts';
 
 export const staticSystemNotTested: Rule = {
@@ -11,9 +12,7 @@ export const staticSystemNotTested: Rule = {
     const { surveillance } = visit;
     if (!surveillance?.altimeter && !surveillance?.encoder && !surveillance?.staticSystem) return [];
     const checks = results.surveillance?.staticSystem?.checks;
-    const unknown = checks
-      ?.filter(({ outcome }) => outcome === 'not recorded')
-      .map(({ name, paragraph }) => `${paragraph} ${say.term(name)}`);
+    const unknown = checks && unrecordedChecks(checks, say);
     if (unknown?.length === 0) return [];
     const sentence = unknown
       ? say.words`The test of the static system does not record: ${unknown.join('; ')}`

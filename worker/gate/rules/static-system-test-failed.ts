@@ -1,4 +1,6 @@
 import { phrase } from '../../words/words.ts';
+import { CHECK_NAMES, checkName } from '../check-name.ts';
+import { figureInSentence } from '../figure-name.ts';
 import { rangeText } from '../range-text.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
 
@@ -19,18 +21,18 @@ export const staticSystemTestFailed: Rule = {
           : [
               {
                 path: PATH,
-                sentence: say.words`Static system, ${say.term(figure.name.toLowerCase())}: ${say.plain(figure.value, 0)} ${figure.unit} is outside its limits ${rangeText(figure, say)}`,
+                sentence: say.words`Static system, ${figureInSentence(figure.figure, say)}: ${say.plain(figure.value, 0)} ${figure.unit} is outside its limits ${rangeText(figure, say)}`,
                 data: { value: figure.value },
               },
             ],
       ),
-      ...checks.flatMap(({ name, paragraph, outcome }): Hit[] =>
-        outcome === 'failed'
+      ...checks.flatMap((check): Hit[] =>
+        check.outcome === 'failed'
           ? [
               {
                 path: PATH,
-                sentence: say.words`The static system failed a check, ${paragraph}: ${say.term(name)}`,
-                data: { name },
+                sentence: say.words`The static system failed a check, ${check.paragraph}: ${checkName(check, say)}`,
+                data: { name: CHECK_NAMES[check.check], check: check.check },
               },
             ]
           : [],

@@ -1,4 +1,6 @@
 import { phrase } from '../../words/words.ts';
+import { CHECK_NAMES, checkName } from '../check-name.ts';
+import { nameOfFigure } from '../figure-name.ts';
 import { rangeText } from '../range-text.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
 
@@ -19,18 +21,18 @@ export const transponderTestFailed: Rule = {
           : [
               {
                 path: PATH,
-                sentence: say.words`${say.term(figure.name)} ${say.plain(figure.value, 1)} ${figure.unit} is outside its limits ${rangeText(figure, say)}`,
+                sentence: say.words`${nameOfFigure(figure.figure, say)} ${say.plain(figure.value, 1)} ${figure.unit} is outside its limits ${rangeText(figure, say)}`,
                 data: { value: figure.value },
               },
             ],
       ),
-      ...modeS.flatMap(({ name, paragraph, outcome }): Hit[] =>
-        outcome === 'failed'
+      ...modeS.flatMap((check): Hit[] =>
+        check.outcome === 'failed'
           ? [
               {
                 path: PATH,
-                sentence: say.words`The transponder failed a check of Mode S, ${paragraph}: ${say.term(name)}`,
-                data: { name },
+                sentence: say.words`The transponder failed a check of Mode S, ${check.paragraph}: ${checkName(check, say)}`,
+                data: { name: CHECK_NAMES[check.check], check: check.check },
               },
             ]
           : [],

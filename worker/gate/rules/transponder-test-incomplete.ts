@@ -1,4 +1,6 @@
 import { phrase } from '../../words/words.ts';
+import { unrecordedChecks } from '../check-name.ts';
+import { transponderOmission } from '../omission-text.ts';
 import { type Rule, read } from '../rule.ts';
 
 export const transponderTestIncomplete: Rule = {
@@ -8,11 +10,11 @@ export const transponderTestIncomplete: Rule = {
   remedy: phrase`Measure it, or enter what was measured`,
   source: read('14 CFR 43 Appendix F (c)(2) and (e) to (j)'),
   check: ({ results, say }) => {
-    const { transponderOmissions = [], modeS = [] } = results.surveillance ?? {};
-    const unknown = modeS
-      .filter(({ outcome }) => outcome === 'not recorded')
-      .map(({ name, paragraph }) => `${paragraph} ${say.term(name)}`);
-    const missing = [...transponderOmissions.map((what) => say.term(what)), ...unknown];
+    const { transponderMissing = [], modeS = [] } = results.surveillance ?? {};
+    const missing = [
+      ...transponderMissing.map((figure) => transponderOmission(figure, say)),
+      ...unrecordedChecks(modeS, say),
+    ];
     if (missing.length === 0) return [];
     return [
       {

@@ -1,4 +1,4 @@
-import type { CircuitResult } from '../../calc/electrical/circuit.ts';
+import type { CircuitResult } from '../../calc/electrical/electrical-result.ts';
 import { isAtMost } from '../../calc/limit-met.ts';
 import { phrase } from '../../words/words.ts';
 import { type Hit, memory, type Rule } from '../rule.ts';

@@ -15,6 +15,6 @@ export const assessRecord: Operation = {
   async handle(call) {
     const { value } = await readJson(call.request);
     const assessed = await assessedOr422(call, value, call.world.now().toISOString(), {});
-    return json(call.pipeline.assessmentAnswer(assessed));
+    return json(call.pipeline.assessmentAnswer(assessed) satisfies AssessmentAnswer);
   },
 };

@@ -26,7 +26,7 @@ export const getAssessment: Operation = {
   async handle(call) {
     const { assessed } = await standing(call);
     const headers = { ETag: entityTag(assessed.assessmentSha256), 'Cache-Control': 'private, no-store' };
-    return json(call.pipeline.assessmentAnswer(assessed), 200, headers);
+    return json(call.pipeline.assessmentAnswer(assessed) satisfies AssessmentAnswer, 200, headers);
   },
 };
 

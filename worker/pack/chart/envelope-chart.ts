@@ -1,6 +1,7 @@
 import type { LoadingSheet } from '../../calc/loading-sheet.ts';
 import { cgMm, type MassMoment } from '../../calc/mass-moment.ts';
 import type { PackContext } from '../context.ts';
+import { loadingName } from '../loading-name.ts';
 import { envelopeDrawing } from './envelope-drawing.ts';
 
 /** Envelope with the empty aircraft, both extremes and every fuel-burn path; empty where no envelope is specified. */
@@ -18,8 +19,8 @@ function describe({ say, results, visit }: PackContext, sheet: LoadingSheet): st
   const where = (state: MassMoment): string =>
     say.words`${say.measure('mass', state.massKg)} at ${say.measure('arm', cgMm(state))}`;
   const paths = sheet.loadings.map(
-    ({ name, path }) =>
-      say.words`${say.term(name)}: from ${path[0] ? where(path[0]) : '–'} to ${path.at(-1) ? where(path.at(-1) as MassMoment) : '–'}`,
+    ({ kind, path }) =>
+      say.words`${loadingName(kind, say)}: from ${path[0] ? where(path[0]) : '–'} to ${path.at(-1) ? where(path.at(-1) as MassMoment) : '–'}`,
   );
   return say.words`Mass against centre of gravity, maximum ${say.measure('mass', visit.aircraft.maximumMassKg)}. Empty: ${schedule ? where(schedule) : '–'}. ${paths.join('. ')}.`;
 }

@@ -1,21 +1,21 @@
 import type { WeighingResult } from '../../calc/weighing.ts';
 import type { PackContext } from '../context.ts';
+import { budgetName } from '../line-name.ts';
 import type { View } from '../render.ts';
-import { lineName } from './line-name.ts';
 
 /** The uncertainty budget of a weighing, the largest share of the centre of gravity first. */
 export function budgetRows({ say }: PackContext, { budget, empty, standard, expanded }: WeighingResult): View {
   const rows = budget.map((contribution) => {
-    const { source, quantity, massSensitivity, momentSensitivity } = contribution;
+    const { component, quantity, massSensitivity, momentSensitivity } = contribution;
     const massKg = massSensitivity * contribution.standard;
     const armMm = ((momentSensitivity - empty.armMm * massSensitivity) / empty.massKg) * contribution.standard;
-    return { source, quantity, massKg, armMm, standard: contribution.standard };
+    return { component, quantity, massKg, armMm, standard: contribution.standard };
   });
   rows.sort((a, b) => Math.abs(b.armMm) - Math.abs(a.armMm));
   const share = (part: number, whole: number): string => say.plain(whole === 0 ? 0 : (part / whole) ** 2 * 100, 0);
   return {
-    budget: rows.map(({ source, quantity, massKg, armMm, standard: u }) => ({
-      source: lineName(say, source),
+    budget: rows.map(({ component, quantity, massKg, armMm, standard: u }) => ({
+      source: budgetName(component, say),
       standard: say.measure(quantity, u, { extra: 2 }),
       mass: say.number('mass', Math.abs(massKg), { extra: 2 }),
       arm: say.number('arm', Math.abs(armMm), { extra: 2 }),

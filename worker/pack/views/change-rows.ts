@@ -17,10 +17,10 @@ export function changeRows(
 ): { rows: Record<string, string>[]; totalMass: string; totalMoment: string } {
   const sum = total(lines);
   return {
-    rows: lines.map(({ kind, item, name, massKg, armMm, momentKgMm, modification, unlisted }) => ({
+    rows: lines.map(({ kind, item, name, massKg, armMm, momentKgMm, modification }) => ({
       kind: say.term(KINDS[kind]),
       item,
-      name: unlisted ? say.words`Not on the list` : name,
+      name: name ?? say.words`Not on the list`,
       modification: modification ?? say.words`as found`,
       mass: say.number('mass', massKg, { signed: true, extra: 1 }),
       arm: say.number('arm', armMm),

@@ -1,4 +1,4 @@
-import type { CircuitResult } from '../../calc/electrical/circuit.ts';
+import type { CircuitResult } from '../../calc/electrical/electrical-result.ts';
 import { type Conductor, copperGauge } from '../../calc/electrical/wire-table.ts';
 import type { Printer } from '../../units/print.ts';
 import type { Circuit } from '../../visit/visit.ts';

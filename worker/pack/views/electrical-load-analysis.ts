@@ -1,5 +1,4 @@
-import type { Endurance } from '../../calc/electrical/endurance.ts';
-import type { PhaseLoad } from '../../calc/electrical/load.ts';
+import type { Endurance, PhaseLoad } from '../../calc/electrical/electrical-result.ts';
 import { PHASE_NAMES } from '../../gate/phase-names.ts';
 import type { Printer } from '../../units/print.ts';
 import type { Electrical } from '../../visit/visit.ts';
@@ -8,6 +7,7 @@ import { loadChart } from '../chart/load-chart.ts';
 import type { PackContext } from '../context.ts';
 import { DASH } from '../people.ts';
 import type { View } from '../render.ts';
+import { stretchName } from '../stretch-name.ts';
 import { circuitRows } from './circuit-rows.ts';
 import { common, sources } from './common.ts';
 import { loadRows } from './load-rows.ts';
@@ -82,8 +82,8 @@ function enduranceView({ say }: PackContext, { battery }: Electrical, endurance:
   return {
     hasEndurance: true,
     battery: `${say.plain(battery.capacityAh, 1)} Ah × ${say.plain(battery.usableFactor, 2)} = ${say.plain(endurance.usableAmpMinutes, 0)} A·min`,
-    stretches: endurance.stretches.map(({ name, loadA, minutes, ampMinutes }) => ({
-      name: say.term(name),
+    stretches: endurance.stretches.map(({ use, loadA, minutes, ampMinutes }) => ({
+      name: stretchName(use, say),
       load: amps(say, loadA),
       minutes: minutes === undefined ? say.words`no end` : say.plain(minutes, 1),
       used: say.plain(ampMinutes, 0),

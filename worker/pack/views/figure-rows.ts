@@ -1,5 +1,5 @@
-import type { Check } from '../../calc/surveillance/check.ts';
-import type { Limited } from '../../calc/surveillance/limited.ts';
+import type { Check, Limited } from '../../calc/surveillance/surveillance-result.ts';
+import { checkName } from '../../gate/check-name.ts';
 import { figureName } from '../../gate/figure-name.ts';
 import { rangeText } from '../../gate/range-text.ts';
 import type { Printer } from '../../units/print.ts';
@@ -33,9 +33,9 @@ const VERDICTS: Record<Check['outcome'], string> = {
 
 /** Rows of what has no figure. */
 export function checkRows(say: Printer, checks: readonly Check[]): Record<string, string>[] {
-  return checks.map(({ name, paragraph, outcome }) => ({
-    name: say.term(name),
-    paragraph,
-    verdict: say.term(VERDICTS[outcome]),
+  return checks.map((check) => ({
+    name: checkName(check, say),
+    paragraph: check.paragraph,
+    verdict: say.term(VERDICTS[check.outcome]),
   }));
 }

@@ -8,6 +8,7 @@ import { describeLoading } from '../../gate/describe-loading.ts';
 import { phrase } from '../../words/words.ts';
 import { envelopeChart } from '../chart/envelope-chart.ts';
 import type { PackContext } from '../context.ts';
+import { loadingInCaption, loadingName } from '../loading-name.ts';
 import { DASH } from '../people.ts';
 import type { View } from '../render.ts';
 import { bothSystems, inBrackets } from './both-systems.ts';
@@ -25,7 +26,7 @@ export function loadingSheetView(context: PackContext): View {
     hasEnvelope: sheet.envelope !== undefined,
     hasTanks: tanksOf(context.visit.aircraft).length > 0,
     chart: envelopeChart(context, sheet),
-    caption: sheet.loadings.map(({ name }, index) => `${index + 1} ${context.say.term(name.toLowerCase())}`).join(', '),
+    caption: sheet.loadings.map(({ kind }, index) => `${index + 1} ${loadingInCaption(kind, say)}`).join(', '),
     loadings: sheet.loadings.map((loading, index) => loadingRow(context, loading, index)),
     margins: marginLines(context, sheet),
     hasMargins: (sheet.extremes?.margins ?? []).length > 0,
@@ -57,7 +58,7 @@ const VERDICTS = {
   'limit-exceeded': phrase`OVER A LIMIT`,
 } as const;
 
-function loadingRow(context: PackContext, { name, path, verdict }: NamedLoading, index: number): View {
+function loadingRow(context: PackContext, { kind, path, verdict }: NamedLoading, index: number): View {
   const { say, visit, results } = context;
   const { envelope, leastPilot } = results.loading ?? {};
   const hasEnvelope = envelope !== undefined;
@@ -67,7 +68,7 @@ function loadingRow(context: PackContext, { name, path, verdict }: NamedLoading,
   const isInside = verdict.state === 'inside';
   return {
     number: String(index + 1),
-    name: say.term(name),
+    name: loadingName(kind, say),
     aboard: start ? describeLoading(visit, start, say, leastPilot?.kg) : DASH,
     mass: start ? loadedMass(context, start) : DASH,
     burnt: hasTanks && {
@@ -189,8 +190,14 @@ function crewSeats({ aircraft }: PackContext['visit'], { table }: LoadingSheet, 
     : `${alone} ${say.words`Two: ${first} and ${second}, with every other seat empty.`}`;
 }
 
+const OUTSIDE = {
+  forward: phrase`forward out`,
+  aft: phrase`aft out`,
+  below: phrase`below out`,
+  above: phrase`above out`,
+} as const;
+
 const REFUSALS = {
-  outside: phrase`out`,
   'no-pilot': phrase`pilot`,
   'no-solo': phrase`pilot`,
   'too-light': phrase`pilot`,
@@ -202,9 +209,7 @@ const REFUSALS = {
 function cellText(say: PackContext['say'], cell: CrewFuelCell, hasBaggage: boolean): string {
   if ('refused' in cell) {
     const { refused } = cell;
-    return refused.state === 'outside'
-      ? say.term(`${refused.worst.side} ${REFUSALS.outside}`)
-      : say.term(REFUSALS[refused.state]);
+    return say.term(refused.state === 'outside' ? OUTSIDE[refused.worst.side] : REFUSALS[refused.state]);
   }
   return hasBaggage ? say.number('mass', cell.baggageKg, { bound: 'most' }) : say.words`yes`;
 }

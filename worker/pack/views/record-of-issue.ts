@@ -1,12 +1,42 @@
+import type { PayloadRule } from '../../calc/payload.ts';
 import type { Regime, Sourced } from '../../gate/regimes/regime.ts';
 import { RULE_SET } from '../../gate/rule-set.ts';
 import { RULES } from '../../gate/rules.ts';
 import type { Printer } from '../../units/print.ts';
+import { phrase } from '../../words/words.ts';
 import type { PackContext } from '../context.ts';
 import { DASH } from '../people.ts';
 import type { View } from '../render.ts';
 import { common, sources } from './common.ts';
 import { sealedByLine } from './sealed-by.ts';
+
+type ValueName = { [Name in keyof Regime]: Regime[Name] extends Sourced<unknown> ? Name : never }[keyof Regime];
+
+/** Values of a regime, as a row of a table names them. */
+const VALUE_NAMES: Readonly<Record<ValueName, string>> = {
+  whoMaySign: phrase`who may sign`,
+  entryDays: phrase`entry days`,
+  releaseScope: phrase`release scope`,
+  approvalNeeded: phrase`approval needed`,
+  secondInspection: phrase`second inspection`,
+  reweighYears: phrase`reweigh years`,
+  reweighChangeShare: phrase`reweigh change share`,
+  negligibleMassKg: phrase`negligible mass`,
+  negligibleMacPercent: phrase`negligible mac`,
+  predictionToleranceKg: phrase`prediction tolerance`,
+  predictionToleranceMm: phrase`prediction tolerance`,
+  leftRightShare: phrase`left right share`,
+  runsDisagreeShare: phrase`runs disagree share`,
+  levelToleranceDeg: phrase`level tolerance`,
+  leastPilotKg: phrase`least pilot`,
+  standardPersonKg: phrase`standard person`,
+  soloMassHighKg: phrase`solo mass high`,
+  minimumPayload: phrase`minimum payload`,
+  deferralsCarried: phrase`deferrals carried`,
+  retentionMonths: phrase`retention months`,
+};
+
+const isValueName = (name: string): name is ValueName => name in VALUE_NAMES;
 
 /** The digests of the documents before this one, and how the pack is proved unaltered. */
 export interface DocumentDigest {
@@ -44,34 +74,31 @@ export function recordOfIssueView(context: PackContext, digests: readonly Docume
   };
 }
 
-function isSourced(value: unknown): value is Sourced<unknown> {
-  return typeof value === 'object' && value !== null && 'value' in value && 'source' in value;
-}
-
+/** A row for each value, in the order of the regime. */
 function regimeRows(say: Printer, regime: Regime): Record<string, string>[] {
-  return Object.entries(regime)
-    .filter((entry): entry is [string, Sourced<unknown>] => isSourced(entry[1]))
-    .map(([name, { value, unit, source }]) => ({
-      name: say.term(spaced(name)),
-      value: valueText(say, value),
-      unit: say.term(unit),
-      source: say.term(source.text),
-      status: source.status === 'read' ? say.words`read` : say.words`unverified`,
-    }));
+  return Object.keys(regime)
+    .filter(isValueName)
+    .map((name) => {
+      const { value, unit, source } = regime[name];
+      return {
+        name: say.term(VALUE_NAMES[name]),
+        value: valueText(say, value),
+        unit: say.term(unit),
+        source: say.term(source.text),
+        status: source.status === 'read' ? say.words`read` : say.words`unverified`,
+      };
+    });
 }
 
-/** `leftRightShare` as `left right share`. */
-function spaced(name: string): string {
-  return name.replace(/(Kg|Mm|Deg|Percent)$/, '').replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
-}
+type Value = string | number | boolean | readonly string[] | PayloadRule | null;
 
-function valueText(say: Printer, value: unknown): string {
+function valueText(say: Printer, value: Value): string {
   if (value === null) return DASH;
-  if (Array.isArray(value)) return value.map((entry) => valueText(say, entry)).join(', ');
-  if (typeof value === 'object')
-    return Object.entries(value as object)
-      .map(([key, entry]) => `${say.term(spaced(key))} ${valueText(say, entry)}`)
-      .join(', ');
   if (typeof value === 'boolean') return value ? say.words`yes` : say.words`no`;
-  return typeof value === 'number' ? say.asIs(value) : say.term(String(value));
+  if (typeof value === 'number') return say.asIs(value);
+  if (typeof value === 'string') return say.term(value);
+  return 'perSeatKg' in value ? payloadText(say, value) : value.map((entry) => say.term(entry)).join(', ');
 }
+
+const payloadText = (say: Printer, { perSeatKg, fuelHours }: PayloadRule): string =>
+  `${say.words`per seat`} ${say.asIs(perSeatKg)}, ${say.words`fuel hours`} ${say.asIs(fuelHours)}`;

@@ -5,12 +5,12 @@ import type { WeighingResult } from '../../calc/weighing.ts';
 import type { Weighing } from '../../visit/visit.ts';
 import { phrase } from '../../words/words.ts';
 import type { PackContext } from '../context.ts';
+import { adjustmentName } from '../line-name.ts';
 import { DASH, nameOf, signatureOf } from '../people.ts';
 import type { View } from '../render.ts';
 import { budgetRows } from './budget-rows.ts';
 import { unitHeads } from './change-rows.ts';
 import { common } from './common.ts';
-import { lineName } from './line-name.ts';
 
 const FUEL_STATES = {
   'drained-to-unusable': phrase`drained to the unusable`,
@@ -105,8 +105,8 @@ function reduction({ say }: PackContext, result: WeighingResult): View {
       asWeighed.momentKgMm / asWeighed.massKg,
       asWeighed.momentKgMm,
     ),
-    adjustments: adjustments.map(({ name, massKg, armMm, momentKgMm, why }) =>
-      row(adjustmentName(say, name, why), massKg, armMm, momentKgMm),
+    adjustments: adjustments.map(({ line, massKg, armMm, momentKgMm }) =>
+      row(reductionName(say, line), massKg, armMm, momentKgMm),
     ),
     empty: row(say.words`Empty condition`, empty.massKg, empty.armMm, empty.momentKgMm),
     emptyMass: `${say.number('mass', empty.massKg)} ± ${say.measure('mass', expanded.massKg)}`,
@@ -117,13 +117,9 @@ function reduction({ say }: PackContext, result: WeighingResult): View {
 }
 
 /** What it is, and which way it was counted. */
-function adjustmentName(
-  say: PackContext['say'],
-  name: string,
-  why: WeighingResult['adjustments'][number]['why'],
-): string {
-  if (why === 'aboard') return say.words`Off: ${name}`;
-  return why === 'missing' ? say.words`On: ${name}` : lineName(say, name);
+function reductionName(say: PackContext['say'], line: WeighingResult['adjustments'][number]['line']): string {
+  if (line.kind === 'item-aboard') return say.words`Off: ${line.item}`;
+  return line.kind === 'item-missing' ? say.words`On: ${line.item}` : adjustmentName(line, say);
 }
 
 function comparison({ say, results }: PackContext, held: Comparison | undefined): View {

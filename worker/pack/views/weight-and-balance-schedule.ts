@@ -1,8 +1,8 @@
-import { RECORD_CORRECTED, WEIGHED } from '../../calc/history.ts';
 import { payloadAgainst } from '../../calc/payload.ts';
 import { factorOf } from '../../units/quantity.ts';
 import { historyChart } from '../chart/history-chart.ts';
 import type { PackContext } from '../context.ts';
+import { historyReason } from '../line-name.ts';
 import { DASH } from '../people.ts';
 import type { View } from '../render.ts';
 import { type BothSystems, bothSystems } from './both-systems.ts';
@@ -31,7 +31,7 @@ export function weightAndBalanceScheduleView(context: PackContext): View {
     history: schedule.history.map((entry, index) => ({
       step: String(index + 1),
       date: say.date(entry.date),
-      reason: OWN_REASONS.includes(entry.reason) ? say.term(entry.reason) : entry.reason,
+      reason: historyReason(entry.cause, say),
       changeMass: say.number('mass', entry.changeKg, { signed: true, extra: 1 }),
       changeMoment: say.number('moment', entry.changeKgMm, { signed: true }),
       mass: say.number('mass', entry.massKg, { extra: 1 }),
@@ -86,9 +86,6 @@ function emptyRange({ visit, say }: PackContext): BothSystems {
     other: say.words`${say.other('arm', forwardMm, 'least')} to ${say.other('arm', aftMm, 'most')}`,
   };
 }
-
-/** Reasons that are ours; all others are the words of a record. */
-const OWN_REASONS: readonly string[] = [WEIGHED, RECORD_CORRECTED];
 
 /** Mass and arm side by side, once there are steps enough to see a history in. */
 function historyCharts({ results, say }: PackContext): View {

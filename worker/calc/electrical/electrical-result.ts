@@ -1,0 +1,76 @@
+import * as z from 'zod';
+import { PHASES } from '../../visit/electrical.ts';
+import { orUndefined } from '../result-field.ts';
+
+/** Loads in one phase. */
+export const Sum = z.object({
+  continuousA: z.number(),
+  peakA: z.number().describe('Continuous and intermittent together'),
+});
+export type Sum = z.infer<typeof Sum>;
+
+export const PhaseLoad = Sum.extend({
+  phase: z.enum(PHASES),
+  before: Sum.describe('As it was before the visit'),
+  capacityA: orUndefined(z.number()).describe('What the sources give; none on the battery alone'),
+});
+export type PhaseLoad = z.infer<typeof PhaseLoad>;
+
+/** A stretch of flight on the battery. */
+export const Stretch = z.object({
+  use: z
+    .enum(['before-shedding', 'essential-loads', 'landing'])
+    .describe('Until loads are shed, on essential loads alone, or approach and landing'),
+  loadA: z.number(),
+  minutes: orUndefined(z.number()).describe('None where nothing draws current: it does not end'),
+  ampMinutes: z.number(),
+});
+export type Stretch = z.infer<typeof Stretch>;
+
+export const Endurance = z.object({
+  usableAmpMinutes: z.number(),
+  stretches: z.array(Stretch),
+  minutes: orUndefined(z.number()).describe('None where nothing draws current'),
+  neededMin: z.number(),
+});
+export type Endurance = z.infer<typeof Endurance>;
+
+export const Ampacity = z.object({
+  currentA: z.number().describe('Greatest continuous current'),
+  from: z.enum(['record', 'table']),
+});
+export type Ampacity = z.infer<typeof Ampacity>;
+
+/** A drop with the limit that it is held to. */
+export const Drop = z.object({ currentA: z.number(), dropV: z.number(), limitV: z.number() });
+export type Drop = z.infer<typeof Drop>;
+
+export const CircuitResult = z.object({
+  id: z.string(),
+  continuousA: z.number().describe('Greatest of any phase; of a source’s main feeder at least its rated current'),
+  peakA: z.number().describe('Of a main feeder at least its rated current, or the five-minute rate of the battery'),
+  ampacity: orUndefined(Ampacity).describe('None where neither record nor table rates the wire'),
+  conductorC: z.number().describe('Estimated, at the continuous current'),
+  continuousDrop: orUndefined(Drop).describe(
+    'Of a main feeder at its rated current; none for a size that the table lacks',
+  ),
+  peakDrop: orUndefined(Drop).describe(
+    'None where the circuit has no intermittent load, and for a main feeder, whose limit holds for any',
+  ),
+  measuredLimitV: z.number().describe('Limit of a drop measured under load'),
+  longestRunM: orUndefined(z.number()).describe(
+    'Longest run at the current of the continuous drop; none where nothing flows all the time',
+  ),
+  protectionLimit: orUndefined(
+    z.object({ limitA: z.number(), from: z.enum(['record', 'table', 'ampacity']) }),
+  ).describe('Of a size that the chart lacks, what the wire can carry'),
+});
+export type CircuitResult = z.infer<typeof CircuitResult>;
+
+/** Everything computed for the electrical system. */
+export const ElectricalResult = z.object({
+  phases: z.array(PhaseLoad),
+  endurance: orUndefined(Endurance),
+  circuits: z.array(CircuitResult).describe('In the order of the record'),
+});
+export type ElectricalResult = z.infer<typeof ElectricalResult>;

@@ -1,0 +1,16 @@
+import * as z from 'zod';
+import { orUndefined } from './result-field.ts';
+
+/** One instrument before and after the work, against its limits. */
+export const RunComparison = z.object({
+  name: z.string(),
+  unit: z.string(),
+  before: orUndefined(z.number()),
+  after: orUndefined(z.number()),
+  change: orUndefined(z.number()),
+  least: orUndefined(z.number()),
+  most: orUndefined(z.number()),
+  isWithin: z.boolean(),
+  isChanged: z.boolean().describe('The change is more than one step of the instrument'),
+});
+export type RunComparison = z.infer<typeof RunComparison>;

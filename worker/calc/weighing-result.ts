@@ -1,0 +1,75 @@
+import * as z from 'zod';
+import { WeighingPoint } from '../visit/weighing.ts';
+import { MassArmUncertainty, MassMoment, PlacedMass } from './mass-result.ts';
+
+/** One run at one point: net = gross + correction − tare. */
+export const ReducedRun = z.object({ grossKg: z.number(), correctionKg: z.number(), netKg: z.number() });
+export type ReducedRun = z.infer<typeof ReducedRun>;
+
+export const ReducedPoint = PlacedMass.extend({
+  id: z.string(),
+  name: z.string(),
+  side: WeighingPoint.shape.side,
+  tareKg: z.number(),
+  runs: z.array(ReducedRun),
+  spreadKg: z.number().describe('Greatest less smallest net reading'),
+});
+export type ReducedPoint = z.infer<typeof ReducedPoint>;
+
+const itemLine = <Kind extends string>(kind: Kind) => z.object({ kind: z.literal(kind), item: z.string() });
+const fuelLine = <Kind extends string>(kind: Kind) => z.object({ kind: z.literal(kind), tank: z.string() });
+
+/** What a line of the reduction stands for, with the name that the record gives to the item or the tank. */
+export const AdjustmentLine = z.discriminatedUnion('kind', [
+  itemLine('item-aboard'),
+  itemLine('item-missing'),
+  fuelLine('stated-fuel'),
+  fuelLine('usable-fuel'),
+  fuelLine('unusable-fuel'),
+]);
+export type AdjustmentLine = z.infer<typeof AdjustmentLine>;
+
+/** A mass taken off or added to come from the weighed to the empty condition; signed. */
+export const Adjustment = PlacedMass.extend({
+  line: AdjustmentLine,
+  why: z.enum(['aboard', 'missing', 'fuel', 'unusable-fuel']),
+  pointer: z.string(),
+  massLimitKg: z
+    .number()
+    .describe('Limit of error of its mass, zero where none is stated; also where the mass itself is zero'),
+});
+export type Adjustment = z.infer<typeof Adjustment>;
+
+const ofPoint = <Kind extends string>(kind: Kind) => z.object({ kind: z.literal(kind), point: z.string() });
+
+/** A component of the uncertainty budget, with the names that the record gives. */
+export const BudgetComponent = z.discriminatedUnion('kind', [
+  z.object({ kind: z.literal('scale-error-limit'), scale: z.string() }),
+  ofPoint('display-step'),
+  ofPoint('arm-as-measured'),
+  ofPoint('scatter').extend({ runs: z.int() }),
+  z.object({ kind: z.literal('mass-as-stated'), line: AdjustmentLine }),
+]);
+export type BudgetComponent = z.infer<typeof BudgetComponent>;
+
+/** An independent contribution to an uncertainty and how strongly mass and moment follow it: ∂m/∂q and ∂M/∂q. */
+export const Contribution = z.object({
+  component: BudgetComponent,
+  quantity: z.enum(['mass', 'arm', 'volume']),
+  standard: z.number(),
+  massSensitivity: z.number(),
+  momentSensitivity: z.number(),
+});
+export type Contribution = z.infer<typeof Contribution>;
+
+export const WeighingResult = z.object({
+  points: z.array(ReducedPoint),
+  asWeighed: MassMoment.describe('What the scales felt, tare taken off'),
+  adjustments: z.array(Adjustment),
+  empty: PlacedMass.describe('As weighed, less what was aboard, plus what was missing'),
+  runTotalsKg: z.array(z.number()).describe('Total of each run, where all points have the same number of runs'),
+  budget: z.array(Contribution),
+  standard: MassArmUncertainty,
+  expanded: MassArmUncertainty.describe('k = 2'),
+});
+export type WeighingResult = z.infer<typeof WeighingResult>;

@@ -1,0 +1,31 @@
+import type { Finding } from '../gate/finding.ts';
+import { RULE_SET } from '../gate/rule-set.ts';
+import { answeredResults } from './answered-results.ts';
+import type { Assessed } from './assess.ts';
+import type { AssessmentResults } from './results-schema.ts';
+
+/** The answer to an assessment, as plain JSON in the units of calculation: kg, mm, l, and those that names end in. */
+export interface AssessmentAnswer {
+  recordSha256: string;
+  assessmentSha256: string;
+  isReleasable: boolean;
+  comparedWithEarlierPacks: boolean;
+  ruleSet: string;
+  regime: { id: string; version: string };
+  findings: Finding[];
+  results: AssessmentResults;
+}
+
+export function assessmentAnswer(assessed: Assessed): AssessmentAnswer {
+  const { recordSha256, assessmentSha256, isReleasable, findings, results, regime, visit } = assessed;
+  return {
+    recordSha256,
+    assessmentSha256,
+    isReleasable,
+    comparedWithEarlierPacks: results.open.isKnown,
+    ruleSet: RULE_SET,
+    regime: { id: regime.id, version: regime.version },
+    findings,
+    results: answeredResults(visit, results),
+  };
+}
