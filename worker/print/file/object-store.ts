@@ -1,20 +1,24 @@
-import { bytesOfText } from '../bytes/byte-text.ts';
+import { PDFContext, PDFDict, PDFName, PDFNumber, PDFRawStream, PDFRef } from 'pdf-lib';
 import { deflate } from './deflate.ts';
-import { type Entries, type StoredObject, type Stream, type StreamPlace, serialiseFile } from './serialise-file.ts';
+import { RawObject } from './raw-object.ts';
+import { type StreamPlace, serialiseFile } from './serialise-file.ts';
 
-/** The objects of one file: numbers, deflates and saves them. A reference is text, such as `12 0 R`. */
+/** Further entries of a stream's dictionary: each value a complete PDF object. */
+export type StreamEntries = Readonly<Record<string, string>>;
+
+/** The objects of one file: pdf-lib numbers, compresses and saves them. A reference is text, such as `12 0 R`. */
 export interface ObjectStore {
   reserve: () => string;
   put: (reference: string, object: string) => void;
   add: (object: string) => string;
   /** A stream that is deflated here. */
-  addStream: (content: string | Uint8Array, entries?: Entries) => string;
+  addStream: (content: string | Uint8Array, entries?: StreamEntries) => string;
   /** A stream whose bytes stand as they are: with `filter` they are already encoded, without they stay readable. */
-  addPlainStream: (bytes: Uint8Array, entries?: Entries, filter?: 'FlateDecode') => string;
+  addPlainStream: (bytes: Uint8Array, entries?: StreamEntries, filter?: 'FlateDecode') => string;
   /** A plain stream that stands behind everything else, so that nothing after it can be taken for it. */
-  addLastStream: (bytes: Uint8Array, entries?: Entries) => string;
+  addLastStream: (bytes: Uint8Array, entries?: StreamEntries) => string;
   /** A stream in a reserved place; deflated here unless its entries name a filter. */
-  putStream: (reference: string, bytes: Uint8Array, entries: Entries) => void;
+  putStream: (reference: string, bytes: Uint8Array, entries: StreamEntries) => void;
   save: (root: string, info: string, identifier: string) => SavedFile;
 }
 
@@ -24,46 +28,66 @@ export interface SavedFile {
   placeOf: (reference: string) => StreamPlace | undefined;
 }
 
-const numberOf = (reference: string): number => Number.parseInt(reference, 10);
-
-function deflatedStream(content: string | Uint8Array, entries: Entries): Stream {
-  // Text of content streams holds a byte a character.
-  const contents = deflate(typeof content === 'string' ? bytesOfText(content) : content);
-  return { entries: { Filter: '/FlateDecode', ...entries }, contents };
+// Text of content streams holds a byte a character.
+function bytesOf(text: string): Uint8Array {
+  const bytes = new Uint8Array(text.length);
+  for (let i = 0; i < text.length; i++) bytes[i] = text.charCodeAt(i);
+  return bytes;
 }
 
 /** An empty store. */
 export function createObjectStore(): ObjectStore {
-  const objects = new Map<number, StoredObject>();
+  const context = PDFContext.create();
   const last = new Set<number>();
-  let newest = 0;
-  const reserve = (): string => `${++newest} 0 R`;
-  const put = (reference: string, object: StoredObject): void => {
-    objects.set(numberOf(reference), object);
+  const refOf = (reference: string): PDFRef => PDFRef.of(Number.parseInt(reference, 10));
+  const reserve = (): string => context.nextRef().toString();
+  const put = (reference: string, object: string): void => context.assign(refOf(reference), new RawObject(object));
+  const setEntries = (stream: PDFRawStream, entries: StreamEntries): void => {
+    for (const [key, value] of Object.entries(entries)) stream.dict.set(PDFName.of(key), new RawObject(value));
   };
-  const add = (object: StoredObject): string => {
-    const reference = reserve();
-    put(reference, object);
-    return reference;
+  const plainStream = (bytes: Uint8Array): PDFRawStream => {
+    const dict = PDFDict.withContext(context);
+    dict.set(PDFName.of('Length'), PDFNumber.of(bytes.length));
+    return PDFRawStream.of(dict, bytes);
+  };
+  const deflatedStream = (content: string | Uint8Array): PDFRawStream => {
+    const stream = plainStream(deflate(typeof content === 'string' ? bytesOf(content) : content));
+    stream.dict.set(PDFName.of('Filter'), PDFName.of('FlateDecode'));
+    return stream;
+  };
+  const addDictionary = (stream: PDFRawStream, entries: StreamEntries): string => {
+    setEntries(stream, entries);
+    return context.register(stream).toString();
   };
   return {
     reserve,
     put,
-    add,
-    addStream: (content, entries = {}) => add(deflatedStream(content, entries)),
-    addPlainStream: (contents, entries = {}, filter) =>
-      add({ entries: filter ? { Filter: `/${filter}`, ...entries } : entries, contents }),
-    addLastStream: (contents, entries = {}) => {
-      const reference = add({ entries, contents });
-      last.add(numberOf(reference));
+    add: (object) => {
+      const reference = reserve();
+      put(reference, object);
       return reference;
     },
-    putStream: (reference, bytes, entries) =>
-      put(reference, 'Filter' in entries ? { entries, contents: bytes } : deflatedStream(bytes, entries)),
+    addStream: (content, entries = {}) => addDictionary(deflatedStream(content), entries),
+    addPlainStream: (bytes, entries = {}, filter) => {
+      const stream = plainStream(bytes);
+      if (filter) stream.dict.set(PDFName.of('Filter'), PDFName.of(filter));
+      return addDictionary(stream, entries);
+    },
+    addLastStream: (bytes, entries = {}) => {
+      const reference = addDictionary(plainStream(bytes), entries);
+      last.add(refOf(reference).objectNumber);
+      return reference;
+    },
+    putStream: (reference, bytes, entries) => {
+      const stream = 'Filter' in entries ? plainStream(bytes) : deflatedStream(bytes);
+      setEntries(stream, entries);
+      context.assign(refOf(reference), stream);
+    },
     save: (root, info, identifier) => {
-      const trailer = { Root: root, Info: info, ID: `[<${identifier}> <${identifier}>]` };
-      const { bytes, places } = serialiseFile(objects, trailer, last);
-      return { bytes, placeOf: (reference) => places.get(numberOf(reference)) };
+      const id = `<${identifier}>`;
+      context.trailerInfo = { Root: refOf(root), Info: refOf(info), ID: new RawObject(`[${id} ${id}]`) };
+      const { bytes, places } = serialiseFile(context, last);
+      return { bytes, placeOf: (reference) => places.get(refOf(reference).objectNumber) };
     },
   };
 }

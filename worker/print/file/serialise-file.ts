@@ -1,33 +1,26 @@
-import { bytesOfText, joined } from '../bytes/byte-text.ts';
-import { lastIndexOf } from '../bytes/find-bytes.ts';
 import {
-  type CrossReferenceTable,
-  crossReferenceTable,
-  rowAt,
-  rowWithin,
-  type TableRow,
-} from './cross-reference-table.ts';
+  type PDFContext,
+  PDFCrossRefStream,
+  PDFHeader,
+  PDFName,
+  PDFNumber,
+  type PDFObject,
+  PDFRef,
+  PDFStream,
+  PDFTrailer,
+} from 'pdf-lib';
+import { joined } from '../bytes/byte-text.ts';
+import { lastIndexOf } from '../bytes/find-bytes.ts';
 import { deflate } from './deflate.ts';
 
 // Alike structure elements compress better together, and fewer streams are quicker to write.
 const OBJECTS_PER_STREAM = 400;
 
+const ascii = new TextEncoder();
+
 const STREAM = 'stream\n';
 
-// Four bytes beyond ASCII say that the file is binary (ISO 32000-1, 7.5.2).
-const HEADER = '%PDF-1.7\n%\x81\x81\x81\x81\n\n';
-
-/** Entries of a dictionary: each value a complete PDF object in ASCII. */
-export type Entries = Readonly<Record<string, string>>;
-
-/** A stream: the entries of its dictionary but for its length, and its contents as they stand in the file. */
-export interface Stream {
-  entries: Entries;
-  contents: Uint8Array;
-}
-
-/** An object that is already written out, or a stream. */
-export type StoredObject = string | Stream;
+type Written = readonly [ref: PDFRef, object: PDFObject];
 
 /** Where a stream stands in the finished file: the object as a whole, and within it the contents. */
 export interface StreamPlace {
@@ -56,109 +49,113 @@ function append(output: Output, part: Uint8Array): number {
 }
 
 // The contents are not copied: photographs are most of the memory that a pack takes.
-function appendContents(output: Output, number: number, dictionary: string, content: Uint8Array): StreamPlace {
-  const start = append(output, bytesOfText(`${number} 0 obj\n`));
-  append(output, bytesOfText(`${dictionary}\n${STREAM}`));
+function appendContents(output: Output, ref: PDFRef, dictionary: string, content: Uint8Array): StreamPlace {
+  const start = append(output, ascii.encode(`${ref.objectNumber} ${ref.generationNumber} obj\n`));
+  append(output, ascii.encode(`${dictionary}\n${STREAM}`));
   const from = append(output, content);
-  const to = append(output, bytesOfText('\nendstream\n'));
-  const end = append(output, bytesOfText('endobj\n\n'));
+  const to = append(output, ascii.encode('\nendstream\n'));
+  const end = append(output, ascii.encode('endobj\n\n'));
   return { start, end, contents: { start: from, end: to } };
 }
 
-function dictionaryText(entries: Entries): string {
-  const lines = Object.entries(entries).map(([key, value]) => `/${key} ${value}\n`);
-  return `<<\n${lines.join('')}>>`;
-}
-
-function appendStream(output: Output, number: number, { entries, contents }: Stream): StreamPlace {
-  return appendContents(output, number, dictionaryText({ Length: String(contents.length), ...entries }), contents);
+function appendStream(output: Output, ref: PDFRef, stream: PDFStream): StreamPlace {
+  stream.updateDict();
+  return appendContents(output, ref, stream.dict.toString(), stream.getContents());
 }
 
 // An object stream (ISO 32000-1, 7.5.7): numbers and offsets, then the objects.
-function appendObjects(output: Output, number: number, objects: readonly (readonly [number, string])[]): number {
+function appendObjects(output: Output, ref: PDFRef, objects: readonly Written[]): number {
   let offset = 0;
   const places: string[] = [];
-  for (const [objectNumber, text] of objects) {
+  const texts: string[] = [];
+  for (const [{ objectNumber }, object] of objects) {
+    const text = object.toString();
     places.push(`${objectNumber} ${offset}`);
+    texts.push(text);
     offset += text.length + 1;
   }
   const head = `${places.join(' ')}\n`;
-  const content = deflate(bytesOfText(head + objects.map(([, text]) => text).join('\n')));
+  const content = deflate(ascii.encode(head + texts.join('\n')));
   const dictionary = `<</Type/ObjStm/N ${objects.length}/First ${head.length}/Filter/FlateDecode/Length ${content.length}>>`;
-  return appendContents(output, number, dictionary, content).start;
+  return appendContents(output, ref, dictionary, content).start;
 }
 
 // As many bytes at the beginning of a last stream as tell it from anything else.
 const TELLING_BYTES = 16;
 
-// The table is of one pattern from end to end, over which a higher level of deflating takes ten times as long. Deflated it may hold any
+// The table is of one pattern from end to end, over which pdf-lib's own way of deflating takes ten times as long. Deflated it may hold any
 // bytes; plain it holds small numbers between its offsets, and so no text.
-function appendTable(
-  output: Output,
-  number: number,
-  trailer: Entries,
-  table: CrossReferenceTable,
-  lastStreams: readonly Stream[],
-): number {
-  const deflated = deflate(table.contents);
-  const written = joined([bytesOfText(STREAM), deflated]);
-  const opensLast = lastStreams.some(({ contents }) => {
-    const telling = contents.subarray(0, TELLING_BYTES);
-    return lastIndexOf(written, joined([bytesOfText(STREAM), telling])) >= 0;
+function appendTable(output: Output, ref: PDFRef, table: PDFCrossRefStream, lastStreams: readonly PDFStream[]): number {
+  table.updateDict();
+  const plain = table.getUnencodedContents();
+  const deflated = deflate(plain);
+  const written = joined([ascii.encode(STREAM), deflated]);
+  const opensLast = lastStreams.some((stream) => {
+    const telling = stream.getContents().subarray(0, TELLING_BYTES);
+    return lastIndexOf(written, joined([ascii.encode(STREAM), telling])) >= 0;
   });
-  const content = opensLast ? table.contents : deflated;
-  const dictionary = dictionaryText({
-    ...trailer,
-    Type: '/XRef',
-    Size: String(number + 1),
-    Length: String(content.length),
-    ...table.entries,
-    ...(opensLast ? {} : { Filter: '/FlateDecode' }),
-  });
-  return appendContents(output, number, dictionary, content).start;
+  const content = opensLast ? plain : deflated;
+  if (!opensLast) table.dict.set(PDFName.of('Filter'), PDFName.of('FlateDecode'));
+  table.dict.set(PDFName.of('Length'), PDFNumber.of(content.length));
+  return appendContents(output, ref, table.dict.toString(), content).start;
 }
 
 /**
- * The file of all objects (ISO 32000-1, 7.5): streams, then plain objects in object streams, then the last streams and the table.
+ * The file of all objects: what pdf-lib's own writer gives, with the plain objects joined in bulk. It would size and copy each of thousands of
+ * structure elements by itself.
  *
- * @param objects by object number
- * @param trailer entries of the trailer
  * @param last numbers of the streams that stand behind everything but the table: how such a stream begins, with the keyword before it, is not to
  * be found after it
  */
-export function serialiseFile(
-  objects: ReadonlyMap<number, StoredObject>,
-  trailer: Entries,
-  last: ReadonlySet<number> = new Set(),
-): Serialised {
+export function serialiseFile(context: PDFContext, last: ReadonlySet<number> = new Set()): Serialised {
   const output: Output = { parts: [], bytes: 0 };
-  append(output, bytesOfText(HEADER));
-  const sorted = [...objects].sort(([one], [other]) => one - other);
-  const plain: [number: number, text: string][] = [];
-  const lastStreams: [number: number, stream: Stream][] = [];
+  const header = PDFHeader.forVersion(1, 7);
+  const opening = new Uint8Array(header.sizeInBytes() + 2).fill(0x0a);
+  header.copyBytesInto(opening, 0);
+  append(output, opening);
+  const { Root, Info, ID } = context.trailerInfo;
+  const table = PDFCrossRefStream.create(context.obj({ Root, Info, ID }), false);
+  const first = context.largestObjectNumber + 1;
+  const chunks: Written[][] = [];
+  const plain: Written[] = [];
+  const lastStreams: [ref: PDFRef, stream: PDFStream][] = [];
   const places = new Map<number, StreamPlace>();
-  const rows = new Map<number, TableRow>();
-  const write = (number: number, stream: Stream): void => {
-    const place = appendStream(output, number, stream);
-    places.set(number, place);
-    rows.set(number, rowAt(place.start));
+  const write = (ref: PDFRef, stream: PDFStream): void => {
+    places.set(ref.objectNumber, appendStream(output, ref, stream));
   };
-  for (const [number, object] of sorted) {
-    if (typeof object === 'string') plain.push([number, object]);
-    else if (last.has(number)) lastStreams.push([number, object]);
-    else write(number, object);
+  for (const [ref, object] of context.enumerateIndirectObjects()) {
+    if (!(object instanceof PDFStream)) plain.push([ref, object]);
+    else if (last.has(ref.objectNumber)) lastStreams.push([ref, object]);
+    else write(ref, object);
   }
-  let next = (sorted.at(-1)?.[0] ?? 0) + 1;
-  for (let at = 0; at < plain.length; at += OBJECTS_PER_STREAM) {
-    const chunk = plain.slice(at, at + OBJECTS_PER_STREAM);
-    for (const [index, [number]] of chunk.entries()) rows.set(number, rowWithin(next, index));
-    rows.set(next, rowAt(appendObjects(output, next, chunk)));
-    next++;
-  }
-  for (const [number, stream] of lastStreams) write(number, stream);
-  rows.set(next, rowAt(output.bytes));
+  for (let at = 0; at < plain.length; at += OBJECTS_PER_STREAM) chunks.push(plain.slice(at, at + OBJECTS_PER_STREAM));
+  const chunkStarts = chunks.map((chunk, i) => appendObjects(output, PDFRef.of(first + i), chunk));
+  for (const [ref, stream] of lastStreams) write(ref, stream);
+  // Entries of the table stand in the order of object numbers.
+  const entries = [
+    ...[...places].map(([number, { start }]) => ({
+      number,
+      add: () => table.addUncompressedEntry(PDFRef.of(number), start),
+    })),
+    ...plain.map(([ref], i) => ({
+      number: ref.objectNumber,
+      add: () =>
+        table.addCompressedEntry(ref, PDFRef.of(first + Math.floor(i / OBJECTS_PER_STREAM)), i % OBJECTS_PER_STREAM),
+    })),
+    ...chunkStarts.map((start, i) => ({
+      number: first + i,
+      add: () => table.addUncompressedEntry(PDFRef.of(first + i), start),
+    })),
+  ];
+  for (const { add } of entries.sort((one, other) => one.number - other.number)) add();
+  const tableRef = PDFRef.of(first + chunks.length);
+  table.dict.set(PDFName.of('Size'), PDFNumber.of(tableRef.objectNumber + 1));
+  table.addUncompressedEntry(tableRef, output.bytes);
   const lasts = lastStreams.map(([, stream]) => stream);
-  const tableAt = appendTable(output, next, trailer, crossReferenceTable(rows), lasts);
-  append(output, bytesOfText(`startxref\n${tableAt}\n%%EOF`));
+  const tableAt = appendTable(output, tableRef, table, lasts);
+  const trailer = PDFTrailer.forLastCrossRefSectionOffset(tableAt);
+  const closing = new Uint8Array(trailer.sizeInBytes());
+  trailer.copyBytesInto(closing, 0);
+  append(output, closing);
   return { bytes: joined(output.parts), places };
 }

@@ -3,8 +3,7 @@ import type { Annex } from '../annex/read-annex.ts';
 import { pictureName } from '../draw/draw-picture.ts';
 import type { PictureSource } from '../measure/item.ts';
 import type { Picture } from '../picture/picture.ts';
-import type { ObjectStore } from './object-store.ts';
-import type { Entries } from './serialise-file.ts';
+import type { ObjectStore, StreamEntries } from './object-store.ts';
 import { serialiseObject } from './serialise-object.ts';
 
 function writeImage(picture: Picture, store: ObjectStore): string {
@@ -31,7 +30,7 @@ function writeAnnex({ objects }: Annex, store: ObjectStore): ReadonlyMap<number,
       store.put(reference, serialiseObject(object, referenceTo));
       continue;
     }
-    const entries: Entries = Object.fromEntries(
+    const entries: StreamEntries = Object.fromEntries(
       [...object.dictionary].map(([key, value]) => [key, serialiseObject(value, referenceTo)]),
     );
     store.putStream(reference, object.bytes, entries);
