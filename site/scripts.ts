@@ -21,6 +21,7 @@ async function bundled(names: readonly string[], folder: string, called = '[name
     format: 'esm',
     target: 'es2022',
     platform: 'browser',
+    alias: { '@pdf-lib/standard-fonts': join(import.meta.dirname, '../worker/print/file/no-standard-fonts.ts') },
     logLevel: 'error',
   });
 }

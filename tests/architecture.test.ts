@@ -57,7 +57,9 @@ function moduleAt(path: string): Module {
     .replace(/(^|\s)\/\/.*$/gm, '');
   const specifiers = [...code.matchAll(IMPORT)].map(([, from, bare, dynamic]) => from ?? bare ?? dynamic ?? '');
   const imports = specifiers.map((specifier) =>
-    specifier.startsWith('.') ? normalize(join(dirname(path), specifier)) : specifier,
+    specifier.startsWith('.')
+      ? normalize(join(dirname(path), specifier))
+      : specifier.replace(/^#?(pdf-lib)(?:\/.*)?$/, '$1'),
   );
   return { path, text, code, imports };
 }

@@ -14,9 +14,6 @@ type ValueName = { [Name in keyof Regime]: Regime[Name] extends Sourced<unknown>
 
 /** Values of a regime, as a row of a table names them. */
 const VALUE_NAMES: Readonly<Record<ValueName, string>> = {
-  whoMaySign: phrase`who may sign`,
-  entryDays: phrase`entry days`,
-  releaseScope: phrase`release scope`,
   approvalNeeded: phrase`approval needed`,
   secondInspection: phrase`second inspection`,
   reweighYears: phrase`reweigh years`,
@@ -33,7 +30,6 @@ const VALUE_NAMES: Readonly<Record<ValueName, string>> = {
   soloMassHighKg: phrase`solo mass high`,
   minimumPayload: phrase`minimum payload`,
   deferralsCarried: phrase`deferrals carried`,
-  retentionMonths: phrase`retention months`,
 };
 
 const isValueName = (name: string): name is ValueName => name in VALUE_NAMES;

@@ -1,4 +1,4 @@
-import { PDFContext, PDFDict, PDFName, PDFNumber, PDFRawStream, PDFRef } from 'pdf-lib';
+import { PDFContext, PDFDict, PDFName, PDFNumber, PDFRawStream, PDFRef } from '#pdf-lib';
 import { deflate } from './deflate.ts';
 import { RawObject } from './raw-object.ts';
 import { type StreamPlace, serialiseFile } from './serialise-file.ts';

@@ -1,4 +1,4 @@
-import { PDFObject } from 'pdf-lib';
+import { PDFObject } from '#pdf-lib';
 
 /** A PDF object that is already written out. Thousands of structure elements are built as text many times faster than as dictionaries. */
 export class RawObject extends PDFObject {

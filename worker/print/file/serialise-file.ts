@@ -8,7 +8,7 @@ import {
   PDFRef,
   PDFStream,
   PDFTrailer,
-} from 'pdf-lib';
+} from '#pdf-lib';
 import { joined } from '../bytes/byte-text.ts';
 import { lastIndexOf } from '../bytes/find-bytes.ts';
 import { deflate } from './deflate.ts';
