@@ -11,6 +11,7 @@ export const RunComparison = z.object({
   least: orUndefined(z.number()),
   most: orUndefined(z.number()),
   isWithin: z.boolean(),
-  isChanged: z.boolean().describe('The change is more than one step of the instrument'),
+  /** The change is more than one step of the instrument. */
+  isChanged: z.boolean(),
 });
 export type RunComparison = z.infer<typeof RunComparison>;

@@ -20,11 +20,15 @@ export type ChangeKind = z.infer<typeof ChangeKind>;
 /** A signed line of the equipment change: removals are negative. */
 export const ChangeLine = PlacedMass.extend({
   kind: ChangeKind,
-  modification: orUndefined(z.string()).describe('Modification it belongs to; none for a record correction'),
+  /** Modification it belongs to; none for a record correction. */
+  modification: orUndefined(z.string()),
   item: z.string(),
-  name: orUndefined(z.string()).describe('As the list has it; none where the item is not on the list'),
-  standardMassKg: z.number().describe('Standard uncertainty of the mass, zero where no limit is stated'),
-  unlisted: z.boolean().describe('The item is not on the list, so the line counts nothing'),
+  /** As the list has it; none where the item is not on the list. */
+  name: orUndefined(z.string()),
+  /** Standard uncertainty of the mass, zero where no limit is stated. */
+  standardMassKg: z.number(),
+  /** The item is not on the list, so the line counts nothing. */
+  unlisted: z.boolean(),
   pointer: z.string(),
 });
 export type ChangeLine = z.infer<typeof ChangeLine>;

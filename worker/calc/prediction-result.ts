@@ -5,7 +5,8 @@ import { orUndefined } from './result-field.ts';
 /** The empty condition that the papers and the changes lead to. */
 export const Prediction = PlacedMass.extend({
   baseline: PlacedMass,
-  standard: MassArmUncertainty.describe('From the stated limits alone; a mass without a limit counts as exact'),
+  /** From the stated limits alone; a mass without a limit counts as exact. */
+  standard: MassArmUncertainty,
 });
 export type Prediction = z.infer<typeof Prediction>;
 
@@ -14,7 +15,8 @@ export const Comparison = z.object({
   differenceKg: z.number(),
   differenceMm: z.number(),
   standard: MassArmUncertainty.describe('Standard uncertainty of the differences'),
-  massRatio: z.number().describe('Difference in units of its standard uncertainty; zero where nothing is uncertain'),
+  /** Difference in units of its standard uncertainty; zero where nothing is uncertain. */
+  massRatio: z.number(),
   armRatio: z.number(),
   isSignificant: z.boolean(),
 });
@@ -24,7 +26,9 @@ export type Comparison = z.infer<typeof Comparison>;
 export const Residual = z.object({
   massKg: z.number(),
   expandedKg: z.number().describe('k = 2'),
-  armMm: orUndefined(z.number()).describe('Where such a mass would sit; none where the mass may be scatter alone'),
-  isTold: z.boolean().describe('The mass is more than its expanded uncertainty'),
+  /** Where such a mass would sit; none where the mass may be scatter alone. */
+  armMm: orUndefined(z.number()),
+  /** The mass is more than its expanded uncertainty. */
+  isTold: z.boolean(),
 });
 export type Residual = z.infer<typeof Residual>;

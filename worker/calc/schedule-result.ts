@@ -28,7 +28,8 @@ export const Schedule = PlacedMass.extend({
   expanded: orUndefined(MassArmUncertainty).describe('k = 2, where known'),
   weighedOn: orUndefined(z.string()),
   changesSinceWeighing: z.number().describe('Computed changes since the last weighing'),
-  usefulLoadKg: z.number().describe('Crew, baggage and usable fuel together, by whichever limit is met first'),
+  /** Crew, baggage and usable fuel together, by whichever limit is met first. */
+  usefulLoadKg: z.number(),
   supersedes: orUndefined(z.string()),
   history: z.array(HistoryEntry),
 });

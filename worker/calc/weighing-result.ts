@@ -34,9 +34,8 @@ export const Adjustment = PlacedMass.extend({
   line: AdjustmentLine,
   why: z.enum(['aboard', 'missing', 'fuel', 'unusable-fuel']),
   pointer: z.string(),
-  massLimitKg: z
-    .number()
-    .describe('Limit of error of its mass, zero where none is stated; also where the mass itself is zero'),
+  /** Limit of error of its mass, zero where none is stated; also where the mass itself is zero. */
+  massLimitKg: z.number(),
 });
 export type Adjustment = z.infer<typeof Adjustment>;
 
@@ -66,8 +65,10 @@ export const WeighingResult = z.object({
   points: z.array(ReducedPoint),
   asWeighed: MassMoment.describe('What the scales felt, tare taken off'),
   adjustments: z.array(Adjustment),
-  empty: PlacedMass.describe('As weighed, less what was aboard, plus what was missing'),
-  runTotalsKg: z.array(z.number()).describe('Total of each run, where all points have the same number of runs'),
+  /** As weighed, less what was aboard, plus what was missing. */
+  empty: PlacedMass,
+  /** Total of each run, where all points have the same number of runs. */
+  runTotalsKg: z.array(z.number()),
   budget: z.array(Contribution),
   standard: MassArmUncertainty,
   expanded: MassArmUncertainty.describe('k = 2'),

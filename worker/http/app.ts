@@ -1,4 +1,5 @@
 import { type Context, Hono } from 'hono';
+import { methodNotAllowed } from 'hono/method-not-allowed';
 import type { World } from '../world.ts';
 import { admit } from './access.ts';
 import { ArchiveDamaged, ArchiveUnavailable } from './answer.ts';
@@ -7,19 +8,20 @@ import { lexiconOfReader } from './lexicon-of-reader.ts';
 import { problemResponse, Refusal } from './problem.ts';
 import { PROBLEM_KINDS } from './problem-kinds.ts';
 import { rateHeaders } from './rate-limit.ts';
-import type { Call, Caller, Dependencies, Method, Route } from './route.ts';
+import type { Call, Caller, Dependencies, Route } from './route.ts';
 import { ROUTES } from './routes.ts';
-import { secured } from './security-headers.ts';
+import { securityHeaders } from './security-headers.ts';
 
 /** The service: the route table bound to what it depends on. */
 export function createApp(dependencies: Dependencies): Hono {
   const app = new Hono();
+  app.use(securityHeaders, methodNotAllowed({ app, onMethodNotAllowed: refusedMethod }));
   for (const route of ROUTES) {
     const [method, path] = route;
     app.on(method, path.replaceAll(/\{(\w+)\}/g, ':$1'), (context) => handled(context, route, dependencies));
   }
-  app.notFound(({ req }) => secured(nothingFor(req.raw, req.path, nothingAt(req.method, req.path))));
-  app.onError((error) => secured(failed(error, 'none', dependencies.world)));
+  app.notFound(({ req }) => nothingFor(req.raw, req.path));
+  app.onError((error) => failed(error, 'none', dependencies.world));
   return app;
 }
 
@@ -32,9 +34,9 @@ async function handled(context: Context, route: Route, dependencies: Dependencie
     const caller = await admit(request, access, { ...dependencies, later });
     const params = context.req.param() as Record<string, string>;
     const call = { ...dependencies, request, url: new URL(request.url), params, caller, later };
-    return secured(withRate(await operation.handle(call), caller));
+    return withRate(await operation.handle(call), caller);
   } catch (error) {
-    return secured(toReader(request, path, failed(error, path, dependencies.world)));
+    return toReader(request, path, failed(error, path, dependencies.world));
   }
 }
 
@@ -80,21 +82,17 @@ function toReader(request: Request, path: string, response: Response): Response 
 }
 
 /** Somebody who typed an address is led on; whoever asks for data gets the problem as data. */
-function nothingFor({ headers }: Request, path: string, refusal: Refusal): Response {
+function nothingFor({ headers }: Request, path: string): Response {
   const isReader = headers.get('Accept')?.includes('text/html') && !path.startsWith('/v1/');
-  if (!isReader || refusal.kind !== 'not-found') return problemResponse(refusal);
-  return htmlPage('nothing-page', {}, { status: 404 });
+  if (isReader) return htmlPage('nothing-page', {}, { status: 404 });
+  return problemResponse(new Refusal('not-found', 'No such address; /v1/openapi.json lists them all'));
 }
 
-/** Nothing there at all, or nothing for this method. */
-function nothingAt(method: string, path: string): Refusal {
-  const methods = ROUTES.filter((route) => patternOf(route).test(path)).flatMap(([allowed]) => methodsFor(allowed));
-  if (methods.length === 0) return new Refusal('not-found', 'No such address; /v1/openapi.json lists them all');
-  const allowed = [...new Set(methods)].join(', ');
-  return new Refusal('method-not-allowed', `${method} must be one of ${allowed}`, { headers: { Allow: allowed } });
+/** An address that is there, for other methods. */
+function refusedMethod(context: Context, methods: readonly string[]): Response {
+  // Hono would keep the headers of the answer that this one replaces.
+  context.res = undefined;
+  const allowed = methods.join(', ');
+  const detail = `${context.req.method} must be one of ${allowed}`;
+  return problemResponse(new Refusal('method-not-allowed', detail, { headers: { Allow: allowed } }));
 }
-
-const methodsFor = (method: Method): string[] => (method === 'GET' ? ['GET', 'HEAD'] : [method]);
-
-const patternOf = ([, path]: Route): RegExp =>
-  new RegExp(`^${path.replaceAll('.', '\\.').replaceAll(/\{\w+\}/g, '[^/]+')}$`);

@@ -32,13 +32,14 @@ import { getVisit, listVisits } from './resources/visits.ts';
 import { withdrawPack } from './resources/withdrawal.ts';
 import { createWorkshop, listKeys, makeKey, revokeKey, rotateKey } from './resources/workshops.ts';
 import type { Operation, Route } from './route.ts';
+import { OPEN_TO_ALL } from './security-headers.ts';
 
 const getOpenapi: Operation = {
   id: 'getOpenapi',
   summary: 'This description',
   answers: { 200: { description: 'OpenAPI 3.1', content: { 'application/json': z.looseObject({}) } } },
   handle() {
-    const headers = { 'Content-Type': 'application/json', 'Access-Control-Allow-Origin': '*' };
+    const headers = { 'Content-Type': 'application/json', ...OPEN_TO_ALL };
     return new Response(`${JSON.stringify(openapi(ROUTES), null, 2)}\n`, { headers });
   },
 };

@@ -13,9 +13,8 @@ export type PlacedJob = z.infer<typeof PlacedJob>;
 
 /** A job set into time. */
 export const PlannedJob = PlacedJob.extend({
-  isCritical: z
-    .boolean()
-    .describe('It decides when everything is done: a minute more here is a minute more at the end'),
+  /** It decides when everything is done: a minute more here is a minute more at the end. */
+  isCritical: z.boolean(),
 });
 export type PlannedJob = z.infer<typeof PlannedJob>;
 
@@ -23,22 +22,23 @@ export const WorkPlan = z.object({
   jobs: z.array(PlannedJob),
   totalMin: z.number(),
   next: orUndefined(PlannedJob).describe('The one thing to do next'),
-  circle: z.array(z.string()).describe('Jobs that wait for each other in a circle, so that none can begin'),
+  /** Jobs that wait for each other in a circle, so that none can begin. */
+  circle: z.array(z.string()),
 });
 export type WorkPlan = z.infer<typeof WorkPlan>;
 
 /** When the aircraft can be released, and what that leaves before the departure. */
 export const ReleaseClock = z.object({
   plan: WorkPlan,
-  readyAt: z.string().describe('The time of the assessment and what is left of the work'),
-  slackMin: orUndefined(z.number()).describe(
-    'Minutes between being ready and the latest take-off; negative when too late. None without a departure',
-  ),
+  /** The time of the assessment and what is left of the work. */
+  readyAt: z.string(),
+  /** Minutes between being ready and the latest take-off; negative when too late. None without a departure. */
+  slackMin: orUndefined(z.number()),
   arrivalAt: orUndefined(z.string()),
   sunsetAt: orUndefined(z.string()),
-  daylightMin: orUndefined(z.number()).describe(
-    'Minutes between arrival and sunset at the destination; none where the sun does not set or rise that day',
-  ),
-  isDarkAtArrival: orUndefined(z.boolean()).describe('Whether the sun is below the horizon at the arrival'),
+  /** Minutes between arrival and sunset at the destination; none where the sun does not set or rise that day. */
+  daylightMin: orUndefined(z.number()),
+  /** Whether the sun is below the horizon at the arrival. */
+  isDarkAtArrival: orUndefined(z.boolean()),
 });
 export type ReleaseClock = z.infer<typeof ReleaseClock>;

@@ -34,7 +34,8 @@ export type Coefficients = z.infer<typeof Coefficients>;
 export const Correction = z.object({
   B: z.number(),
   C: z.number(),
-  setSouthDeg: z.number().describe('What the compass is set to on south with the correctors'),
+  /** What the compass is set to on south with the correctors. */
+  setSouthDeg: z.number(),
   setWestDeg: z.number(),
 });
 export type Correction = z.infer<typeof Correction>;
@@ -50,7 +51,8 @@ export const SwingResult = z.object({
   correction: orUndefined(Correction),
   greatestDeviationDeg: z.number(),
   greatestResidualDeg: z.number(),
-  card: z.array(CardLine).describe('Empty where the headings do not go round the circle'),
+  /** Empty where the headings do not go round the circle. */
+  card: z.array(CardLine),
 });
 export type SwingResult = z.infer<typeof SwingResult>;
 

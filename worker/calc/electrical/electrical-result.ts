@@ -12,17 +12,18 @@ export type Sum = z.infer<typeof Sum>;
 export const PhaseLoad = Sum.extend({
   phase: z.enum(PHASES),
   before: Sum.describe('As it was before the visit'),
-  capacityA: orUndefined(z.number()).describe('What the sources give; none on the battery alone'),
+  /** What the sources give; none on the battery alone. */
+  capacityA: orUndefined(z.number()),
 });
 export type PhaseLoad = z.infer<typeof PhaseLoad>;
 
 /** A stretch of flight on the battery. */
 export const Stretch = z.object({
-  use: z
-    .enum(['before-shedding', 'essential-loads', 'landing'])
-    .describe('Until loads are shed, on essential loads alone, or approach and landing'),
+  /** Until loads are shed, on essential loads alone, or approach and landing. */
+  use: z.enum(['before-shedding', 'essential-loads', 'landing']),
   loadA: z.number(),
-  minutes: orUndefined(z.number()).describe('None where nothing draws current: it does not end'),
+  /** None where nothing draws current: it does not end. */
+  minutes: orUndefined(z.number()),
   ampMinutes: z.number(),
 });
 export type Stretch = z.infer<typeof Stretch>;
@@ -47,23 +48,22 @@ export type Drop = z.infer<typeof Drop>;
 
 export const CircuitResult = z.object({
   id: z.string(),
-  continuousA: z.number().describe('Greatest of any phase; of a source’s main feeder at least its rated current'),
-  peakA: z.number().describe('Of a main feeder at least its rated current, or the five-minute rate of the battery'),
-  ampacity: orUndefined(Ampacity).describe('None where neither record nor table rates the wire'),
+  /** Greatest of any phase; of a source’s main feeder at least its rated current. */
+  continuousA: z.number(),
+  /** Of a main feeder at least its rated current, or the five-minute rate of the battery. */
+  peakA: z.number(),
+  /** None where neither record nor table rates the wire. */
+  ampacity: orUndefined(Ampacity),
   conductorC: z.number().describe('Estimated, at the continuous current'),
-  continuousDrop: orUndefined(Drop).describe(
-    'Of a main feeder at its rated current; none for a size that the table lacks',
-  ),
-  peakDrop: orUndefined(Drop).describe(
-    'None where the circuit has no intermittent load, and for a main feeder, whose limit holds for any',
-  ),
+  /** Of a main feeder at its rated current; none for a size that the table lacks. */
+  continuousDrop: orUndefined(Drop),
+  /** None where the circuit has no intermittent load, and for a main feeder, whose limit holds for any. */
+  peakDrop: orUndefined(Drop),
   measuredLimitV: z.number().describe('Limit of a drop measured under load'),
-  longestRunM: orUndefined(z.number()).describe(
-    'Longest run at the current of the continuous drop; none where nothing flows all the time',
-  ),
-  protectionLimit: orUndefined(
-    z.object({ limitA: z.number(), from: z.enum(['record', 'table', 'ampacity']) }),
-  ).describe('Of a size that the chart lacks, what the wire can carry'),
+  /** Longest run at the current of the continuous drop; none where nothing flows all the time. */
+  longestRunM: orUndefined(z.number()),
+  /** Of a size that the chart lacks, what the wire can carry. */
+  protectionLimit: orUndefined(z.object({ limitA: z.number(), from: z.enum(['record', 'table', 'ampacity']) })),
 });
 export type CircuitResult = z.infer<typeof CircuitResult>;
 

@@ -9,16 +9,14 @@ export const Due = z.object({
   basis: Life.shape.basis,
   dueDate: orUndefined(z.string()),
   dueHours: orUndefined(z.number()),
-  meter: orUndefined(z.string()).describe(
-    'Identifier of the meter that its hours are read on; the one of the airframe where none is named',
-  ),
+  /** Identifier of the meter that its hours are read on; the one of the airframe where none is named. */
+  meter: orUndefined(z.string()),
   dueLandings: orUndefined(z.number()),
   daysLeft: orUndefined(z.number()).describe('Negative when overdue'),
   hoursLeft: orUndefined(z.number()),
   landingsLeft: orUndefined(z.number()),
-  forecastDate: orUndefined(z.string()).describe(
-    'The day on which it is expected to come due, by whichever clock comes first; none where use is not known',
-  ),
+  /** The day on which it is expected to come due, by whichever clock comes first; none where use is not known. */
+  forecastDate: orUndefined(z.string()),
   isOverdue: z.boolean(),
   isWithinTolerance: z.boolean().describe('Overdue, but within the tolerance'),
 });

@@ -14,20 +14,19 @@ export type Extreme = z.infer<typeof Extreme>;
 /** The place where a set of loadings comes nearest to a limit, or goes furthest beyond it. */
 export const Margin = z.object({
   side: z.enum(['forward', 'aft', 'below', 'above']),
-  margin: z
-    .number()
-    .describe('Arm between the centre of gravity and the limit, positive inside; for `below` and `above`, mass in kg'),
+  /** Arm between the centre of gravity and the limit, positive inside; for `below` and `above`, mass in kg. */
+  margin: z.number(),
   limit: z.number(),
   loading: Loading,
 });
 export type Margin = z.infer<typeof Margin>;
 
 export const Extremes = z.object({
-  forward: Extreme.describe('The legal loading with the foremost centre of gravity'),
+  /** The legal loading with the foremost centre of gravity. */
+  forward: Extreme,
   aft: Extreme,
-  margins: z
-    .array(Margin)
-    .describe('Where legal loadings come nearest to each limit, or beyond it; only with an envelope'),
+  /** Where legal loadings come nearest to each limit, or beyond it; only with an envelope. */
+  margins: z.array(Margin),
 });
 export type Extremes = z.infer<typeof Extremes>;
 
@@ -35,9 +34,8 @@ export type Extremes = z.infer<typeof Extremes>;
 export const LeastPilot = z.object({
   station: z.string(),
   kg: orUndefined(z.number()).describe('None where nobody may fly alone'),
-  governedBy: z
-    .enum(['placard', 'custom', 'envelope'])
-    .describe('`custom`: the aircraft states none, so the figure of the regime is taken'),
+  /** `custom`: the aircraft states none, so the figure of the regime is taken. */
+  governedBy: z.enum(['placard', 'custom', 'envelope']),
 });
 export type LeastPilot = z.infer<typeof LeastPilot>;
 
@@ -62,8 +60,10 @@ export type Allowance = z.infer<typeof Allowance>;
 /** A payload with full tanks that is too heavy to land at once. */
 export const AfterBurn = z.object({
   payloadKg: z.number(),
-  burnKg: z.number().describe('Least fuel to be burnt before landing with it'),
-  leftKg: z.number().describe('Usable fuel that is left at the most once that is burnt'),
+  /** Least fuel to be burnt before landing with it. */
+  burnKg: z.number(),
+  /** Usable fuel that is left at the most once that is burnt. */
+  leftKg: z.number(),
 });
 export type AfterBurn = z.infer<typeof AfterBurn>;
 
@@ -91,18 +91,16 @@ export type ExceededLimit = z.infer<typeof ExceededLimit>;
 export const OverLimit = z.object({
   state: z.literal('limit-exceeded'),
   exceeded: ExceededLimit,
+  /** Nobody sits where the aircraft is flown from. */
+  /** The pilot is lighter than the aircraft states for the seat, or alone and lighter than the least solo pilot. */
   overKg: z.number(),
 });
 
 /** Why a loading may not be flown, but for a mass limit. */
 export const OTHER_REFUSALS = [
   z.object({ state: z.literal('outside'), worst: Margin }),
-  z.object({ state: z.literal('no-pilot') }).describe('Nobody sits where the aircraft is flown from'),
-  z
-    .object({ state: z.literal('too-light'), station: z.string(), leastKg: z.number(), underKg: z.number() })
-    .describe(
-      'The pilot is lighter than the aircraft states for the seat, or alone and lighter than the least solo pilot',
-    ),
+  z.object({ state: z.literal('no-pilot') }),
+  z.object({ state: z.literal('too-light'), station: z.string(), leastKg: z.number(), underKg: z.number() }),
   z.object({ state: z.literal('no-solo'), station: z.string() }).describe('Alone, where nobody may be'),
   z.object({ state: z.literal('too-heavy'), overKg: z.number() }),
 ] as const;
@@ -128,9 +126,8 @@ export const CrewFuelRow = z.object({
 export type CrewFuelRow = z.infer<typeof CrewFuelRow>;
 
 export const CrewFuelTable = z.object({
-  usableL: z
-    .array(z.number())
-    .describe('Usable fuel of each column, all tanks together; each tank is filled to the same share'),
+  /** Usable fuel of each column, all tanks together; each tank is filled to the same share. */
+  usableL: z.array(z.number()),
   seats: z
     .array(z.object({ aboard: CrewAboard, stations: z.array(z.string()) }))
     .meta({ description: 'Stations that each crew of the rows sits on; every other seat is empty' }),

@@ -8,7 +8,8 @@ export const AddressResult = z.object({
   binary: z.string(),
   state: orUndefined(z.string()).describe('State whose block holds the address'),
   isReserved: z.boolean(),
-  registration: orUndefined(z.string()).describe('Follows from the address, where a State publishes the rule'),
+  /** Follows from the address, where a State publishes the rule. */
+  registration: orUndefined(z.string()),
 });
 export type AddressResult = z.infer<typeof AddressResult>;
 
@@ -40,16 +41,15 @@ export type Difference = z.infer<typeof Difference>;
 /** A figure against its limits; `least` and `most` are left out where there is none. */
 export const Limited = z.object({
   figure: z.enum(FIGURES),
-  at: z
-    .object({ value: z.number(), unit: z.string() })
-    .exactOptional()
-    .describe('The altitude or pressure at which it was read'),
+  /** The altitude or pressure at which it was read. */
+  at: z.object({ value: z.number(), unit: z.string() }).exactOptional(),
   value: z.number(),
   unit: z.string(),
   least: z.number().exactOptional(),
   most: z.number().exactOptional(),
   isWithin: z.boolean(),
-  terms: Difference.exactOptional().describe('Where the figure is a difference: what was read, and against what'),
+  /** Where the figure is a difference: what was read, and against what. */
+  terms: Difference.exactOptional(),
 });
 export type Limited = z.infer<typeof Limited>;
 
@@ -91,7 +91,8 @@ export const EncoderResult = z.object({
   encoderFt: z.number(),
   differenceFt: z.number(),
   isWithin: z.boolean(),
-  pulses: z.string().describe('Twelve pulses D1 to C4 that belong to the altimeter’s level'),
+  /** Twelve pulses D1 to C4 that belong to the altimeter’s level. */
+  pulses: z.string(),
 });
 export type EncoderResult = z.infer<typeof EncoderResult>;
 
@@ -102,10 +103,10 @@ export type StaticSystemResult = z.infer<typeof StaticSystemResult>;
 /** All tests of the surveillance and altimetry equipment. */
 export const SurveillanceTests = z.object({
   transponder: z.array(Limited),
-  modeS: z.array(Check).describe('What a Mode S transponder has to show besides its figures'),
-  transponderMissing: z
-    .array(TransponderOmission)
-    .describe('Figures of the transponder test that are not in the record'),
+  /** What a Mode S transponder has to show besides its figures. */
+  modeS: z.array(Check),
+  /** Figures of the transponder test that are not in the record. */
+  transponderMissing: z.array(TransponderOmission),
   encoder: z.array(EncoderResult),
   altimeter: z.array(Limited),
   altimeterOmissions: z.array(Omission).describe('What the altimeter test leaves out'),

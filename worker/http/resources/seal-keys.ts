@@ -5,6 +5,7 @@ import { found, json, reached } from '../answer.ts';
 import { Refusal } from '../problem.ts';
 import { defect, requestBody } from '../request-body.ts';
 import type { Operation } from '../route.ts';
+import { OPEN_TO_ALL } from '../security-headers.ts';
 import { takeNewKey } from '../workshop-seal.ts';
 
 const PublishedKeys = z
@@ -25,7 +26,7 @@ export const getSealKeys: Operation = {
     const keys = WORKSHOP.test(workshop)
       ? reached(await call.world.archive.workshop(workshop, (calls) => calls.sealKeys()))
       : null;
-    const headers = { 'Cache-Control': 'public, max-age=300', 'Access-Control-Allow-Origin': '*' };
+    const headers = { 'Cache-Control': 'public, max-age=300', ...OPEN_TO_ALL };
     return json(keySet(found(keys, 'such workshop')), 200, headers);
   },
 };

@@ -2,6 +2,7 @@ import * as z from 'zod';
 import { visitJsonSchema } from '../../visit/json-schema.ts';
 import { json } from '../answer.ts';
 import type { Operation } from '../route.ts';
+import { OPEN_TO_ALL } from '../security-headers.ts';
 
 const PUBLISHED = { 'Content-Type': 'application/json', 'Cache-Control': 'public, max-age=300' } as const;
 
@@ -12,7 +13,7 @@ export const getVisitSchema: Operation = {
     200: { description: 'JSON Schema 2020-12', content: { 'application/schema+json': z.looseObject({}) } },
   },
   handle() {
-    const headers = { ...PUBLISHED, 'Content-Type': 'application/schema+json', 'Access-Control-Allow-Origin': '*' };
+    const headers = { ...PUBLISHED, 'Content-Type': 'application/schema+json', ...OPEN_TO_ALL };
     return new Response(`${JSON.stringify(visitJsonSchema(), null, 2)}\n`, { headers });
   },
 };
