@@ -2,6 +2,7 @@
 // Writes the static site into site/dist.
 import { cpSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
+import { documentSheet } from '../worker/markup/styles.ts';
 import { writeExamples } from './examples.ts';
 import { writeFonts } from './fonts.ts';
 import { writeGallery } from './gallery/write-gallery.ts';
@@ -14,8 +15,17 @@ import { writeTables } from './tables.ts';
 const OUTPUT = join(import.meta.dirname, 'dist');
 const ASSETS = join(OUTPUT, 'assets');
 
-/** One sheet for every page, in this order: the site, the pages of a link, the documents of a pack. Exports take some of them. */
-const STYLES = ['base', 'owner', 'live', 'document', 'docs', 'bench', 'shop', 'print'];
+const siteSheet = (name: string): string => readFileSync(join(import.meta.dirname, 'styles', `${name}.css`), 'utf8');
+
+/** One sheet for every page, in this order: the site, the pages of a link, the documents of a pack. */
+const STYLES = [
+  documentSheet('base'),
+  documentSheet('owner'),
+  siteSheet('live'),
+  documentSheet('document'),
+  ...['docs', 'bench', 'shop'].map(siteSheet),
+  documentSheet('print'),
+];
 
 /** Headers for what is served without running the Worker. */
 const HEADERS = `/*
@@ -31,11 +41,9 @@ const HEADERS = `/*
   Cache-Control: public, max-age=604800
 `;
 
-const styleOf = (name: string): string => readFileSync(join(import.meta.dirname, 'styles', `${name}.css`), 'utf8');
-
 rmSync(OUTPUT, { recursive: true, force: true });
 cpSync(join(import.meta.dirname, 'assets'), ASSETS, { recursive: true });
-writeFileSync(join(ASSETS, 'page.css'), STYLES.map(styleOf).join('\n'));
+writeFileSync(join(ASSETS, 'page.css'), STYLES.join('\n'));
 await writeGallery(join(ASSETS, 'gallery'));
 writeTables(join(ASSETS, 'csv'));
 await writeFonts(join(ASSETS, 'fonts'));

@@ -1,4 +1,4 @@
-import { codeIn, type Html, html } from './html.ts';
+import { codeIn, type Html, html } from '../worker/markup/html.ts';
 import { boundsOf, isPart, kindOf, type SchemaNode } from './schema-node.ts';
 
 /** The fields of one part of a schema; each has an anchor of its own, `path.field`. */

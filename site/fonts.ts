@@ -2,7 +2,7 @@ import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { join } from 'node:path';
 import subsetFont from 'subset-font';
-import { PRINTABLE_RANGES, PRINTABLE_SIGNS } from '../worker/units/printable.ts';
+import { PRINTABLE_RANGES, PRINTABLE_SIGNS } from '../worker/text/printable.ts';
 import { mathSigns } from './formulas/math-signs.ts';
 import { formulas } from './pages/formulas.ts';
 

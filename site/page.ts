@@ -1,4 +1,4 @@
-import type { Html } from './html.ts';
+import type { Html } from '../worker/markup/html.ts';
 
 /** One page of the static site. */
 export interface Page {

@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs';
-import { Html } from './html.ts';
+import { Html } from '../worker/markup/html.ts';
 import { contentPath, markupOf } from './prose.ts';
 
 /** What to know about each part of the record before filling it in, by the name of the part. */

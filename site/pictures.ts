@@ -4,12 +4,12 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { getDocument, type PDFDocumentProxy } from 'pdfjs-dist/legacy/build/pdf.mjs';
-import { launchBrowser } from '../tests/browser/launch.ts';
 import { bundle } from '../worker/embedded/bundle.ts';
 import { pdfOf, putDemo } from '../worker/embedded/demo.ts';
 import { startEmbedded } from '../worker/embedded/embedded.ts';
 import { freePort } from '../worker/embedded/free-port.ts';
 import { pagePicture } from './gallery/page-picture.ts';
+import { launchBrowser } from './launch-browser.ts';
 
 const PICTURES = join(import.meta.dirname, 'assets/pictures');
 const PAGE_WIDTH_PX = 780;

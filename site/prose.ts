@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { Marked } from 'marked';
-import { Html } from './html.ts';
+import { Html } from '../worker/markup/html.ts';
 
 /** What a heading is found by: its words, in lower case, joined by hyphens. */
 const anchorOf = (text: string): string => text.toLowerCase().replaceAll(/[^a-z0-9]+/g, '-');

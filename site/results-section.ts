@@ -1,4 +1,4 @@
-import { type Html, html } from './html.ts';
+import { type Html, html } from '../worker/markup/html.ts';
 
 /** Where the results of what is written above are shown. */
 export const resultsSection = (of: 'record' | 'form'): Html => html`<section aria-labelledby="results">

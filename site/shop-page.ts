@@ -1,4 +1,4 @@
-import { type Html, html } from './html.ts';
+import { type Html, html } from '../worker/markup/html.ts';
 import type { Page } from './page.ts';
 import { prose } from './prose.ts';
 

@@ -6,7 +6,7 @@ import { REGIMES } from '../worker/gate/regimes/table.ts';
 const WORKER = `${import.meta.dirname}/../worker`;
 
 /** Stages from left to right: each may import itself and what stands to its left. */
-const STAGES = ['words', 'units', 'visit', 'calc', 'gate', 'pack', 'print', 'seal', 'pipeline'];
+const STAGES = ['units', 'words', 'text', 'visit', 'calc', 'gate', 'pack', 'print', 'seal', 'pipeline'];
 
 /** Free to every stage: bounds without behaviour. */
 const FREE = ['limits.ts'];
@@ -117,8 +117,10 @@ describe('at the edge', () => {
   test('only pack/render.ts knows the compiled templates', () =>
     expect(importersOf(/templates\/generated/, /^pack\/render\.ts$/)).toEqual([]));
 
-  test('only the embedded service and the build scripts run on Node', () =>
-    expect(importersOf(/^node:/, /^embedded\//).filter((path) => !BUILD_SCRIPTS.includes(path))).toEqual([]));
+  test('only the embedded service, the style sheets and the build scripts run on Node', () =>
+    expect(
+      importersOf(/^node:/, /^embedded\/|^markup\/styles\.ts$/).filter((path) => !BUILD_SCRIPTS.includes(path)),
+    ).toEqual([]));
 
   test('the archive knows nothing of HTTP routes', () =>
     expect(importersOf(/^http\//, /^(http\/|index\.ts$|client\/generate\.ts$|embedded\/command\/)/)).toEqual([]));
@@ -133,6 +135,12 @@ describe('at the edge', () => {
     const imported = MODULES.filter(({ path }) => path.startsWith('csv/')).flatMap(({ imports }) => imports);
     expect(imported.filter((name) => !/^(csv|visit)\/|^(zod|papaparse)$/.test(name))).toEqual([]);
     expect(importersOf(/^csv\/|^papaparse$/, /^(csv|embedded)\//)).toEqual([]);
+  });
+
+  test('what pages and exported folders are written with stands below both', () => {
+    const imported = MODULES.filter(({ path }) => path.startsWith('markup/')).flatMap(({ imports }) => imports);
+    expect(imported.filter((name) => !/^(markup\/|node:)/.test(name))).toEqual([]);
+    expect(importersOf(/^markup\//, /^(markup|embedded)\//)).toEqual([]);
   });
 
   test('nothing imports the embedded service', () => expect(importersOf(/^embedded\//, /^embedded\//)).toEqual([]));
@@ -169,8 +177,8 @@ describe('the stages are pure', () => {
   });
 });
 
-test('nothing is rounded before it is printed: the printer of units alone rounds figures, calc and gate round nothing', () => {
-  expect(importersOf(/^units\/rounding\.ts$/, /^units\/print\.ts$/)).toEqual([]);
+test('nothing is rounded before it is printed: text alone rounds figures, calc and gate round nothing', () => {
+  expect(importersOf(/^units\/rounding\.ts$/, /^text\//)).toEqual([]);
   // An altitude code counts whole steps: that is its definition.
   const rounding = PURE.filter(
     ({ path, code }) => /^(calc|gate)\//.test(path) && /\bMath\.round\b|\.to(Fixed|Precision)\(/.test(code),

@@ -1,6 +1,6 @@
 // One aircraft as its workshop sees it: what stands, what is in hand, what is due, its history, its packs and their links.
 import { ifThere, type Slipmark } from '../../worker/client/client.ts';
-import { printerFor } from '../../worker/units/print.ts';
+import { printerFor } from '../../worker/text/print.ts';
 import { localZone } from '../../worker/visit/local-zone.ts';
 import type { VisitRecord } from '../../worker/visit/record.ts';
 import { ENGLISH_LEXICON } from '../../worker/words/lexicon.ts';

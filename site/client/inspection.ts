@@ -10,6 +10,7 @@ import { type ReadVisit, readVisit, type VisitName } from './inspection/read-vis
 import { startRelease } from './inspection/release-form.ts';
 import { showSealed } from './inspection/sealed.ts';
 import { ticksOf } from './inspection/ticks.ts';
+import { messageOf } from './message-of.ts';
 import { verdictOf } from './sheet/findings-list.ts';
 import { openPreview } from './sheet/preview.ts';
 import { newestFirst, packStanding } from './shop/pack-standing.ts';
@@ -71,6 +72,11 @@ async function showComparison({ before, record }: ReadVisit): Promise<void> {
   }
   const { pack, issuedAt, withdrawal } = before.pack;
   const now = { record, at: new Date().toISOString() };
-  const groups = await core.comparison({ record: before.record, at: issuedAt }, now);
-  place.replaceChildren(...comparisonTables(groups, withdrawal ? `${pack}, withdrawn` : pack));
+  try {
+    const groups = await core.comparison({ record: before.record, at: issuedAt }, now);
+    place.replaceChildren(...comparisonTables(groups, withdrawal ? `${pack}, withdrawn` : pack));
+  } catch (error) {
+    // The rest of the page came from the service, and can be worked with.
+    place.replaceChildren(element('p', {}, `Not compared with ${pack}: ${messageOf(error)}`));
+  }
 }

@@ -2,7 +2,7 @@ import type { LoadingCheck } from '../../worker/calc/loading/check.ts';
 import { cgMm } from '../../worker/calc/mass-moment.ts';
 import { envelopeDrawing } from '../../worker/pack/chart/envelope-drawing.ts';
 import type { LoadingFacts } from '../../worker/pack/loading-facts.ts';
-import { type Printer, printerFor } from '../../worker/units/print.ts';
+import { type Printer, printerFor } from '../../worker/text/print.ts';
 import { browserLexicon } from '../../worker/words/browser-lexicon.ts';
 import { element } from './element.ts';
 import { answerTo } from './loading/answer.ts';

@@ -1,5 +1,5 @@
 import { pagePolicy } from '../../worker/http/page-policy.ts';
-import { printMoment } from '../../worker/units/calendar.ts';
+import { printMoment } from '../../worker/text/dates.ts';
 import { browserLexicon } from '../../worker/words/browser-lexicon.ts';
 import { wordsOf } from '../../worker/words/words.ts';
 import type { KeepMessage } from './offline/kept-pages.ts';

@@ -2,7 +2,7 @@ import { addressForms, parseAddress } from '../../worker/calc/surveillance/addre
 import { altitudeCode, codedAltitudeFt } from '../../worker/calc/surveillance/altitude-code.ts';
 import { stateOf } from '../../worker/calc/surveillance/state-blocks.ts';
 import { usRegistration } from '../../worker/calc/surveillance/us-registration.ts';
-import { printNumber } from '../../worker/units/rounding.ts';
+import { printNumber } from '../../worker/text/numbers.ts';
 import { inputOf } from './case-of.ts';
 import type { Formula, Topic } from './formula.ts';
 import { numbered, said, sum, summed } from './steps.ts';

@@ -1,5 +1,5 @@
-import type { PublishedCase } from '../../tests/published-table.ts';
-import { readFixture } from '../../tests/read-fixture.ts';
+import type { PublishedCase } from '../published/published-table.ts';
+import { readFixture } from '../published/read-fixture.ts';
 
 /** What a published case gives, in the units of its source. */
 export function inputOf<Input>(id: string): Input {

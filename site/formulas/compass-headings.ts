@@ -1,7 +1,7 @@
-import { COMPASS_TOPICS } from '../../tests/published/compass-cases.ts';
 import { deviationAt } from '../../worker/calc/compass/coefficients.ts';
 import { reduceSwing } from '../../worker/calc/compass/swing.ts';
 import { variationAt } from '../../worker/calc/compass/variation.ts';
+import { COMPASS_TOPICS } from '../published/compass-cases.ts';
 import { inputOf } from './case-of.ts';
 import { DEMO } from './demo.ts';
 import type { Formula } from './formula.ts';

@@ -1,6 +1,6 @@
-import { COMPASS_TOPICS } from '../../tests/published/compass-cases.ts';
 import { correctionOf } from '../../worker/calc/compass/coefficients.ts';
 import { reduceSwing } from '../../worker/calc/compass/swing.ts';
+import { COMPASS_TOPICS } from '../published/compass-cases.ts';
 import { inputOf } from './case-of.ts';
 import { coefficients } from './compass-coefficients.ts';
 import { headings } from './compass-headings.ts';

@@ -1,6 +1,6 @@
-import { readVisit } from '../../tests/calc/read-visit.ts';
 import { reduceWeighing, type WeighingResult } from '../../worker/calc/weighing.ts';
 import type { Circuit, Electrical, Weighing } from '../../worker/visit/visit.ts';
+import { readVisit } from '../published/read-visit.ts';
 
 /** The demo visit, from which examples take their numbers where nobody has published any. */
 export const DEMO = readVisit('nose-wheel-full');

@@ -1,7 +1,7 @@
-import { CLOCK_TOPICS } from '../../tests/published/clock-cases.ts';
 import { dueList, type Life } from '../../worker/calc/lives/due.ts';
 import { hoursOf, totalHours } from '../../worker/calc/total-hours.ts';
-import { printDate } from '../../worker/units/calendar.ts';
+import { printDate } from '../../worker/text/dates.ts';
+import { CLOCK_TOPICS } from '../published/clock-cases.ts';
 import { inputOf } from './case-of.ts';
 import { DEMO } from './demo.ts';
 import type { Formula, Topic } from './formula.ts';

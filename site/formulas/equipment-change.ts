@@ -1,7 +1,7 @@
-import { type EquipmentInput, equipmentChangeCase } from '../../tests/published/equipment-change-case.ts';
 import { baselineEmpty } from '../../worker/calc/baseline.ts';
 import { equipmentChange } from '../../worker/calc/equipment-change.ts';
 import { predictEmpty } from '../../worker/calc/prediction.ts';
+import { type EquipmentInput, equipmentChangeCase } from '../published/equipment-change-case.ts';
 import { inputOf } from './case-of.ts';
 import type { Formula, Topic } from './formula.ts';
 import { revised } from './revised-schedule.ts';

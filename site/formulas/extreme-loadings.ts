@@ -1,7 +1,7 @@
-import { extremeCase } from '../../tests/published/loading-case.ts';
 import { boundary } from '../../worker/calc/loading/boundary.ts';
 import { loadingExtremes } from '../../worker/calc/loading/extremes.ts';
 import { boundsOf, loadSpaces, loadStationsOf } from '../../worker/calc/loading/load-space.ts';
+import { extremeCase } from '../published/loading-case.ts';
 import { inputOf } from './case-of.ts';
 import { DEMO, demoWeighing } from './demo.ts';
 import type { Formula } from './formula.ts';

@@ -1,9 +1,9 @@
-import { SETTINGS } from '../../tests/calc/read-visit.ts';
 import { checkLoading } from '../../worker/calc/loading/check.ts';
 import { envelopeOf } from '../../worker/calc/loading/envelope.ts';
 import { minimumSoloKg } from '../../worker/calc/loading/solo.ts';
 import { judgeOf } from '../../worker/calc/loading/verdict.ts';
 import { atArm } from '../../worker/calc/mass-moment.ts';
+import { SETTINGS } from '../published/read-visit.ts';
 import { DEMO, demoWeighing } from './demo.ts';
 import type { Formula } from './formula.ts';
 import { said, sum } from './steps.ts';

@@ -1,8 +1,8 @@
-import { readVisit } from '../../tests/calc/read-visit.ts';
-import { fuelBurn } from '../../tests/published/fuel-burn.ts';
 import { burnPathOf } from '../../worker/calc/loading/burn-path.ts';
 import { checkLoading } from '../../worker/calc/loading/check.ts';
 import { atArm } from '../../worker/calc/mass-moment.ts';
+import { fuelBurn } from '../published/fuel-burn.ts';
+import { readVisit } from '../published/read-visit.ts';
 import { inputOf } from './case-of.ts';
 import { limiting } from './flight-limits.ts';
 import type { Formula, Topic } from './formula.ts';

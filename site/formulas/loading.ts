@@ -1,6 +1,6 @@
-import { loadingCase } from '../../tests/published/loading-case.ts';
 import { armOn, envelopeOf } from '../../worker/calc/loading/envelope.ts';
 import { loadingOf } from '../../worker/calc/loading/loading-of.ts';
+import { loadingCase } from '../published/loading-case.ts';
 import { inputOf } from './case-of.ts';
 import { DEMO } from './demo.ts';
 import { adverse } from './extreme-loadings.ts';

@@ -1,8 +1,8 @@
-import { readVisit } from '../../tests/calc/read-visit.ts';
 import { equipmentChange } from '../../worker/calc/equipment-change.ts';
 import { compareWeighing, predictEmpty } from '../../worker/calc/prediction.ts';
 import { residualOf } from '../../worker/calc/residual.ts';
 import { COVERAGE_FACTOR } from '../../worker/calc/uncertainty.ts';
+import { readVisit } from '../published/read-visit.ts';
 import { DEMO, demoWeighing } from './demo.ts';
 import type { Formula, Topic } from './formula.ts';
 import { said, sum } from './steps.ts';

@@ -1,10 +1,10 @@
-import { SETTINGS } from '../../tests/calc/read-visit.ts';
-import { TOPICS } from '../../tests/published/topics.ts';
 import { crewFuelTable } from '../../worker/calc/loading/crew-fuel-table.ts';
 import { loadLimitsOf } from '../../worker/calc/loading/load-limits.ts';
 import { judgeOf } from '../../worker/calc/loading/verdict.ts';
 import { loadingSheet } from '../../worker/calc/loading-sheet.ts';
 import { payloadAgainst } from '../../worker/calc/payload.ts';
+import { SETTINGS } from '../published/read-visit.ts';
+import { TOPICS } from '../published/topics.ts';
 import { inputOf } from './case-of.ts';
 import { DEMO, demoWeighing } from './demo.ts';
 import type { Formula } from './formula.ts';

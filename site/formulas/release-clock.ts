@@ -1,10 +1,10 @@
-import { SETTINGS } from '../../tests/calc/read-visit.ts';
-import { CLOCK_TOPICS } from '../../tests/published/clock-cases.ts';
 import { placeJobs } from '../../worker/calc/clock/place-jobs.ts';
 import { releaseClock } from '../../worker/calc/clock/release-clock.ts';
 import { planWork } from '../../worker/calc/clock/schedule-work.ts';
 import { instantOf } from '../../worker/units/calendar.ts';
 import type { Job } from '../../worker/visit/visit.ts';
+import { CLOCK_TOPICS } from '../published/clock-cases.ts';
+import { SETTINGS } from '../published/read-visit.ts';
 import { inputOf } from './case-of.ts';
 import { DEMO } from './demo.ts';
 import type { Formula, Topic } from './formula.ts';

@@ -1,10 +1,10 @@
-import { readVisit } from '../../tests/calc/read-visit.ts';
-import { visitChanging } from '../../tests/published/equipment-change-case.ts';
-import { negligibleCase } from '../../tests/published/negligible-case.ts';
 import { equipmentChange } from '../../worker/calc/equipment-change.ts';
 import { emptyMassHistory } from '../../worker/calc/history.ts';
 import { predictEmpty } from '../../worker/calc/prediction.ts';
 import { revisedSchedule } from '../../worker/calc/schedule.ts';
+import { visitChanging } from '../published/equipment-change-case.ts';
+import { negligibleCase } from '../published/negligible-case.ts';
+import { readVisit } from '../published/read-visit.ts';
 import { inputOf } from './case-of.ts';
 import type { Formula } from './formula.ts';
 import { said, sum } from './steps.ts';

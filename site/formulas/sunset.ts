@@ -1,7 +1,7 @@
-import { CLOCK_TOPICS } from '../../tests/published/clock-cases.ts';
 import { sunsetFor } from '../../worker/calc/clock/daylight.ts';
 import { compareRuns } from '../../worker/calc/engine-runs.ts';
-import { printMoment } from '../../worker/units/calendar.ts';
+import { printMoment } from '../../worker/text/dates.ts';
+import { CLOCK_TOPICS } from '../published/clock-cases.ts';
 import { inputOf } from './case-of.ts';
 import { DEMO } from './demo.ts';
 import type { Formula } from './formula.ts';

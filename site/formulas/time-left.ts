@@ -1,7 +1,8 @@
-import { SETTINGS } from '../../tests/calc/read-visit.ts';
 import { type Due, dueList, forecastDate, type Life } from '../../worker/calc/lives/due.ts';
 import { hoursOf } from '../../worker/calc/total-hours.ts';
-import { dateOf, daysBetween, printDate } from '../../worker/units/calendar.ts';
+import { printDate } from '../../worker/text/dates.ts';
+import { dateOf, daysBetween } from '../../worker/units/calendar.ts';
+import { SETTINGS } from '../published/read-visit.ts';
 import { DEMO } from './demo.ts';
 import type { Formula } from './formula.ts';
 import { said, sum } from './steps.ts';

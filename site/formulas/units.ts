@@ -1,6 +1,6 @@
-import { TOPICS } from '../../tests/published/topics.ts';
 import { factorOf } from '../../worker/units/quantity.ts';
 import { roundForPrint, roundWithin } from '../../worker/units/rounding.ts';
+import { TOPICS } from '../published/topics.ts';
 import type { Formula, Topic } from './formula.ts';
 import { sum } from './steps.ts';
 

@@ -1,6 +1,6 @@
-import { weighingCase } from '../../tests/published/weighing-case.ts';
 import { reduceWeighing, scaleCorrectionKg } from '../../worker/calc/weighing.ts';
 import { weighingAdjustments } from '../../worker/calc/weighing-adjustments.ts';
+import { weighingCase } from '../published/weighing-case.ts';
 import { inputOf } from './case-of.ts';
 import { demoWeighing } from './demo.ts';
 import type { Formula, Topic } from './formula.ts';

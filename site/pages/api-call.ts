@@ -1,7 +1,7 @@
 import { PROBLEM_KINDS, type ProblemKind } from '../../worker/http/problem-kinds.ts';
 import type { Route } from '../../worker/http/route.ts';
+import { codeIn, type Html, html } from '../../worker/markup/html.ts';
 import { fieldTable } from '../field-table.ts';
-import { codeIn, type Html, html } from '../html.ts';
 import type { SchemaNode } from '../schema-node.ts';
 
 type Content = Readonly<Record<string, { schema: SchemaNode }>>;

@@ -2,7 +2,7 @@ import { openapi } from '../../worker/http/openapi.ts';
 import { PROBLEM_KINDS } from '../../worker/http/problem-kinds.ts';
 import type { Route } from '../../worker/http/route.ts';
 import { ROUTES } from '../../worker/http/routes.ts';
-import { type Html, html } from '../html.ts';
+import { type Html, html } from '../../worker/markup/html.ts';
 import type { Page } from '../page.ts';
 import { prose } from '../prose.ts';
 import { anchorOfCall, callOf, type Described } from './api-call.ts';

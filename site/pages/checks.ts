@@ -1,7 +1,7 @@
-import { type CaseStatus, type PublishedRow, publishedTable } from '../../tests/published-table.ts';
-import { type Html, html } from '../html.ts';
+import { type Html, html } from '../../worker/markup/html.ts';
 import type { Page } from '../page.ts';
 import { prose } from '../prose.ts';
+import { type CaseStatus, type PublishedRow, publishedTable } from '../published/published-table.ts';
 
 const STATUS: Readonly<Record<CaseStatus, string>> = {
   read: 'inputs and results read in the source',

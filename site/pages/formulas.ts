@@ -1,9 +1,9 @@
+import { type Html, html } from '../../worker/markup/html.ts';
 import { exampleOf } from '../formulas/example-part.ts';
 import type { Formula, Meaning, Topic } from '../formulas/formula.ts';
 import { frame, math } from '../formulas/math.ts';
 import { originOf } from '../formulas/origins.ts';
 import { TOPICS } from '../formulas/topics.ts';
-import { type Html, html } from '../html.ts';
 import type { Page } from '../page.ts';
 import { prose } from '../prose.ts';
 

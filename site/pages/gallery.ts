@@ -1,6 +1,6 @@
+import { type Html, html } from '../../worker/markup/html.ts';
 import { PACK_DOCUMENTS, type ShownDocument } from '../gallery/pack.ts';
 import { pictureName } from '../gallery/write-gallery.ts';
-import { type Html, html } from '../html.ts';
 import type { Page } from '../page.ts';
 import { prose } from '../prose.ts';
 

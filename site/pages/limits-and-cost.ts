@@ -1,4 +1,5 @@
 import { LIMITS } from '../../worker/limits.ts';
+import { codeIn, type Html, html } from '../../worker/markup/html.ts';
 import {
   ASSUMED,
   type Assumption,
@@ -9,7 +10,6 @@ import {
   type Priced,
   usedInMonth,
 } from '../cost.ts';
-import { codeIn, type Html, html } from '../html.ts';
 import type { Page } from '../page.ts';
 import { prose } from '../prose.ts';
 

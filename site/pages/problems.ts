@@ -1,6 +1,6 @@
 import { PROBLEM_KINDS } from '../../worker/http/problem-kinds.ts';
 import { ROUTES } from '../../worker/http/routes.ts';
-import { html } from '../html.ts';
+import { html } from '../../worker/markup/html.ts';
 import type { Page } from '../page.ts';
 import { anchorOfCall } from './api-call.ts';
 import { PROBLEM_HELP } from './problem-help.ts';

@@ -1,6 +1,6 @@
+import { type Html, html } from '../../worker/markup/html.ts';
 import { visitJsonSchema } from '../../worker/visit/json-schema.ts';
 import { fieldTable } from '../field-table.ts';
-import { type Html, html } from '../html.ts';
 import type { Page } from '../page.ts';
 import { partExample } from '../part-examples.ts';
 import { PART_GUIDES } from '../part-guides.ts';

@@ -5,7 +5,7 @@ import type { Rule } from '../../worker/gate/rule.ts';
 import { RULE_SET } from '../../worker/gate/rule-set.ts';
 import { RULES } from '../../worker/gate/rules.ts';
 import type { Source } from '../../worker/gate/source.ts';
-import { type Html, html } from '../html.ts';
+import { type Html, html } from '../../worker/markup/html.ts';
 import type { Page } from '../page.ts';
 import { prose } from '../prose.ts';
 

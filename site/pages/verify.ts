@@ -1,4 +1,4 @@
-import { html } from '../html.ts';
+import { html } from '../../worker/markup/html.ts';
 import type { Page } from '../page.ts';
 import { prose } from '../prose.ts';
 

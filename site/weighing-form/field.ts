@@ -1,6 +1,6 @@
 import { REGIMES } from '../../worker/gate/regimes/table.ts';
+import { type Html, html } from '../../worker/markup/html.ts';
 import { visitJsonSchema } from '../../worker/visit/json-schema.ts';
-import { type Html, html } from '../html.ts';
 import type { SchemaNode } from '../schema-node.ts';
 
 const SCHEMA: SchemaNode = visitJsonSchema();

@@ -2,7 +2,7 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { htmlPage } from '../../worker/http/html-page.ts';
 import type { TighterLimit } from '../../worker/pack/tighter-limits.ts';
 import { tighterText } from '../../worker/pack/tighter-text.ts';
-import { printerFor } from '../../worker/units/print.ts';
+import { printerFor } from '../../worker/text/print.ts';
 import { lexiconFor } from '../../worker/words/lexicons.ts';
 import { openSite, type Site } from './site.ts';
 

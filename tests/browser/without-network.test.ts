@@ -4,12 +4,12 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import { launchBrowser } from '../../site/launch-browser.ts';
 import { slipmark } from '../../worker/client/client.ts';
 import { bundle } from '../../worker/embedded/bundle.ts';
 import { putDemo } from '../../worker/embedded/demo.ts';
 import { type Embedded, startEmbedded } from '../../worker/embedded/embedded.ts';
 import { freePort } from '../../worker/embedded/free-port.ts';
-import { launchBrowser } from './launch.ts';
 import { PHONE } from './phone.ts';
 
 const storage = mkdtempSync(join(tmpdir(), 'slipmark-'));

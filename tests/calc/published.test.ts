@@ -1,5 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import { type CaseStatus, type PublishedCase, type PublishedRow, publishedTable } from '../published-table.ts';
+import {
+  type CaseStatus,
+  type PublishedCase,
+  type PublishedRow,
+  publishedTable,
+} from '../../site/published/published-table.ts';
 import { fixturesIn, readFixture } from '../read-fixture.ts';
 
 const ROWS = publishedTable();

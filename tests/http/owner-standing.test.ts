@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { KeptPack } from '../../worker/archive/ledger/ledger-calls.ts';
 import { standingOf } from '../../worker/http/owner-standing.ts';
-import { printerFor } from '../../worker/units/print.ts';
+import { printerFor } from '../../worker/text/print.ts';
 import { ENGLISH_LEXICON } from '../../worker/words/lexicon.ts';
 
 const say = printerFor({ mass: 'kg', arm: 'mm', volume: 'l' }, ENGLISH_LEXICON, '+01:00');

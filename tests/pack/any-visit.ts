@@ -4,6 +4,7 @@ import { packContext } from '../../worker/pack/context.ts';
 import { packDocuments } from '../../worker/pack/pack-documents.ts';
 import { printPack } from '../../worker/pipeline/print-pack.ts';
 import { type Assessed, assess, draftPdf, seal } from '../../worker/pipeline.ts';
+import { PAPER_NAMES } from '../../worker/units/paper-size.ts';
 import { ARM_UNITS, MASS_UNITS, VOLUME_UNITS } from '../../worker/units/quantity.ts';
 import { FIXTURE_FILES } from '../fixture-files.ts';
 import { RELEASABLE_AT } from '../gate/assess-record.ts';
@@ -149,7 +150,7 @@ export const anyVisit: fc.Arbitrary<AnyVisit> = fc
       arm: fc.constantFrom(...ARM_UNITS),
       volume: fc.constantFrom(...VOLUME_UNITS),
     }),
-    paper: fc.constantFrom('A4', 'Letter'),
+    paper: fc.constantFrom(...PAPER_NAMES),
     language: fc.constantFrom('en', 'de'),
     texts: fc.oneof({ weight: 2, arbitrary: fc.constant(undefined) }, { weight: 1, arbitrary: longText(4000) }),
     isDraft: fc.boolean(),
@@ -284,7 +285,7 @@ async function printedAsReleased(assessed: Assessed, by: string, at: string): Pr
     sealedBy: undefined,
   };
   const { recordSha256, recordJson } = assessed;
-  const context = packContext(assessed, { identity, recordSha256, released: released as unknown as ReleasedVisit });
+  const context = packContext(assessed, { of: identity, recordSha256, released: released as unknown as ReleasedVisit });
   const { documents } = await packDocuments(context);
   const { findings } = await printPack(context, documents, { recordJson, files: FIXTURE_FILES.files });
   return findings;

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { nextDue } from '../../worker/pack/next-due.ts';
-import { printerFor } from '../../worker/units/print.ts';
+import { printerFor } from '../../worker/text/print.ts';
 import { AT, assessed, posted } from './fixture.ts';
 
 interface Putting {

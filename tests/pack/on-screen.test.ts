@@ -1,5 +1,10 @@
+import { type DefaultTreeAdapterTypes, parseFragment } from 'parse5';
 import { describe, expect, test } from 'vitest';
-import { onScreen } from '../../worker/pack/on-screen.ts';
+import { onScreen, picturesIn } from '../../worker/pack/on-screen.ts';
+import { draftDocuments } from '../../worker/pipeline.ts';
+import { RELEASABLE_AT } from '../gate/assess-record.ts';
+import { fixturesIn } from '../read-fixture.ts';
+import { AT, assessed, posted } from './fixture.ts';
 
 const PLACE = { base: '/p/x/documents/', documents: [{ id: 'cover' }, { id: 'weighing-report' }] };
 
@@ -29,5 +34,50 @@ describe('onScreen()', () => {
       `<figure><img src="/p/x/documents/${source}" alt="Photograph A1: loom" loading="lazy"></figure>`,
     );
     expect(onScreen(html, PLACE)).toBe('<figure><p>Photograph A1: loom</p></figure>');
+  });
+});
+
+type Element = DefaultTreeAdapterTypes.Element;
+
+/** Elements of some markup as a parser of HTML finds them. */
+function elementsOf(html: string): Element[] {
+  const within = (node: DefaultTreeAdapterTypes.ChildNode): Element[] =>
+    'tagName' in node ? [node, ...node.childNodes.flatMap(within)] : [];
+  return parseFragment(html).childNodes.flatMap(within);
+}
+
+const attribute = ({ attrs }: Element, of: string): string | undefined => attrs.find(({ name }) => name === of)?.value;
+const named = (elements: readonly Element[], ...names: string[]): Element[] =>
+  elements.filter(({ tagName }) => names.includes(tagName));
+
+/** A text of a record that looks like everything that is changed for the screen. */
+const LIKE_MARKUP = `<table> </table> <svg> <img src="attachments/${'cd'.repeat(32)}" alt="x"> <a href="#cover">`;
+
+describe('onScreen() agrees with a parser of HTML', () => {
+  const cases = [...fixturesIn('visits').map((name) => [name, false] as const), ['nose-wheel-full', true] as const];
+  test.each(cases)('over the documents of %s, hostile texts: %s', async (name, isHostile) => {
+    const record = posted(name) as { visit: { summary: string } };
+    if (isHostile) record.visit.summary = LIKE_MARKUP;
+    const at = RELEASABLE_AT[name] ?? AT;
+    const documents = await draftDocuments(await assessed(record, at), at);
+    for (const { html } of documents) {
+      const before = elementsOf(html);
+      const after = elementsOf(onScreen(html, { base: '/d/', documents, pictures: (sha256) => `/files/${sha256}` }));
+      const wide = named(after, 'table', 'svg');
+      expect(wide).toHaveLength(named(before, 'table', 'svg').length);
+      expect(after.filter((each) => attribute(each, 'class') === 'scroll')).toHaveLength(wide.length);
+      for (const { parentNode } of wide) expect(attribute(parentNode as Element, 'class')).toBe('scroll');
+      const pictures = named(before, 'img').map((each) => attribute(each, 'src')?.replace('attachments/', ''));
+      expect(picturesIn(html)).toEqual(pictures);
+      expect(named(after, 'img').map((each) => attribute(each, 'src'))).toEqual(
+        pictures.map((each) => `/files/${each}`),
+      );
+      const ids = new Set(documents.map(({ id }) => `#${id}`));
+      const references = named(before, 'a').map((each) => attribute(each, 'href') ?? '');
+      expect(named(after, 'a').map((each) => attribute(each, 'href'))).toEqual(
+        references.map((href) => (ids.has(href) ? `/d/${href.slice(1)}` : href)),
+      );
+    }
+    if (isHostile) expect(documents.map(({ html }) => html).join('')).toContain('&lt;table&gt;');
   });
 });

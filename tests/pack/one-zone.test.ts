@@ -21,7 +21,7 @@ async function released(at: string, record: Record<string, unknown> = posted('no
     sealedBy: undefined,
   };
   const { recordSha256 } = assessment;
-  const options = { identity, recordSha256, released: outcome.released };
+  const options = { of: identity, recordSha256, released: outcome.released };
   const context = packContext(assessment, { ...options, ...(language && { lexicon: lexiconFor(language) }) });
   const { documents } = await packDocuments(context);
   const text = (html: string): string => html.replaceAll(/<[^>]+>/g, ' ').replaceAll(/\s+/g, ' ');

@@ -24,7 +24,7 @@ async function answerOf(record: Record<string, unknown>, language?: 'de'): Promi
   const lexicon = language && { lexicon: lexiconFor(language) };
   const { recordSha256 } = assessment;
   return ownerSummaryView(
-    packContext(assessment, { identity: IDENTITY, recordSha256, released: outcome.released, ...lexicon }),
+    packContext(assessment, { of: IDENTITY, recordSha256, released: outcome.released, ...lexicon }),
   ).answer;
 }
 

@@ -7,21 +7,11 @@ import { ownerSummaryView } from '../../worker/pack/views/owner-summary.ts';
 import { weightAndBalanceScheduleView } from '../../worker/pack/views/weight-and-balance-schedule.ts';
 import { AT, assessed, posted } from './fixture.ts';
 
-const IDENTITY = {
-  pack: '–',
-  issue: '–',
-  issuedAt: AT,
-  visit: 'v',
-  previous: undefined,
-  supersedes: undefined,
-  sealedBy: undefined,
-};
-
 /** The demo visit with other limits, as its documents print it: without marks, and with plain blanks. */
 async function documentsWith(aircraft: Record<string, unknown>, name = 'nose-wheel-full') {
   const record = posted(name);
   const assessment = await assessed({ ...record, aircraft: { ...(record.aircraft as object), ...aircraft } });
-  const context = packContext(assessment, { identity: IDENTITY, recordSha256: assessment.recordSha256 });
+  const context = packContext(assessment, { of: { draftAt: AT }, recordSha256: assessment.recordSha256 });
   const plain = (template: string, view: View): string =>
     render(template, view)
       .replaceAll(/<[^>]+>/g, ' ')

@@ -1,22 +1,21 @@
 import { draftPdf, seal } from '../../worker/pipeline.ts';
+import type { PaperSize } from '../../worker/units/paper-size.ts';
 import { RELEASABLE_AT } from '../gate/assess-record.ts';
 import { assessed, FILES, posted } from './fixture.ts';
 
-export type Paper = 'A4' | 'Letter';
-
 interface Posted {
-  workshop: { paper?: Paper };
+  workshop: { paper?: PaperSize };
   release: { by: string };
 }
 
-function postedOn(name: string, paper: Paper | undefined): Posted {
+function postedOn(name: string, paper: PaperSize | undefined): Posted {
   const record = posted(name) as unknown as Posted;
   if (paper) record.workshop.paper = paper;
   return record;
 }
 
 /** The sealed pack of a visit of `fixtures/visits/`, at the moment at which it can be released. */
-export async function sealedFixture(name: string, paper?: Paper): Promise<Uint8Array> {
+export async function sealedFixture(name: string, paper?: PaperSize): Promise<Uint8Array> {
   const record = postedOn(name, paper);
   const at = RELEASABLE_AT[name] ?? '';
   const visit = await assessed(record, at);
@@ -28,7 +27,7 @@ export async function sealedFixture(name: string, paper?: Paper): Promise<Uint8A
 }
 
 /** The same visit before its release, marked on every page. */
-export async function draftFixture(name: string, paper?: Paper): Promise<Uint8Array> {
+export async function draftFixture(name: string, paper?: PaperSize): Promise<Uint8Array> {
   const at = RELEASABLE_AT[name] ?? '';
   return (await draftPdf(await assessed(postedOn(name, paper), at), at, { files: FILES })).bytes;
 }

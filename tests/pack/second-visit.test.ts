@@ -55,11 +55,11 @@ async function later(carried: object[], open: OpenItem[]): Promise<Assessed> {
 async function documentsOf(
   assessment: Assessed,
   language?: 'de',
-  identity: PackIdentity = IDENTITY,
+  of: PackIdentity | { draftAt: string } = IDENTITY,
 ): Promise<Map<string, string>> {
   const { recordSha256 } = assessment;
   const lexicon = language && { lexicon: lexiconFor(language) };
-  const context = packContext(assessment, { identity, recordSha256, ...lexicon });
+  const context = packContext(assessment, { of, recordSha256, ...lexicon });
   const { documents } = await packDocuments(context);
   const text = (html: string): string =>
     html
@@ -123,7 +123,7 @@ describe('the pack of a small job after a big one', () => {
     for (const id of ['owner-summary', 'due-list', 'findings', 'release-statement'])
       expect(numbered.get(id)).toMatch(/Q-SLM-P2\/F4\b/);
     expect(numbered.get('due-list')).toContain('Q-SLM-P2/L02 ');
-    const draft = await documentsOf(first, undefined, { ...IDENTITY, pack: '–' });
+    const draft = await documentsOf(first, undefined, { draftAt: AT });
     for (const text of draft.values()) expect(text).not.toContain('Q-SLM-P2');
     expect(draft.get('owner-summary')).toContain(' F4 Nose leg');
   });

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { tighterText } from '../../worker/pack/tighter-text.ts';
-import { printerFor } from '../../worker/units/print.ts';
+import { printerFor } from '../../worker/text/print.ts';
 import { lexiconFor } from '../../worker/words/lexicons.ts';
 
 test('tighterText() says our names in the language of the reader, and those of the record as they were written', () => {

@@ -39,16 +39,7 @@ function unfit(view: unknown, path: string): string[] {
 describe.each(VISITS)('views of %s', (name) => {
   test('hold text, lists and choices alone, and every name that their templates use', async () => {
     const assessment = await assessed(posted(name), AT);
-    const identity = {
-      pack: '–',
-      issue: '–',
-      issuedAt: AT,
-      visit: 'v',
-      previous: undefined,
-      supersedes: undefined,
-      sealedBy: undefined,
-    };
-    const context = packContext(assessment, { identity, recordSha256: assessment.recordSha256 });
+    const context = packContext(assessment, { of: { draftAt: AT }, recordSha256: assessment.recordSha256 });
     const body = DOCUMENT_KINDS.flatMap((kind) =>
       kind.instances(context).map((instance) => ({ ...instance, template: kind.template })),
     );

@@ -8,16 +8,7 @@ import { assessed, posted } from './fixture.ts';
 
 const AT = '2026-10-22T16:30:00+01:00';
 const assessment = await assessed(posted('trike'), AT);
-const identity = {
-  pack: '–',
-  issue: '–',
-  issuedAt: AT,
-  visit: 'v',
-  previous: undefined,
-  supersedes: undefined,
-  sealedBy: undefined,
-};
-const CONTEXT = packContext(assessment, { identity, recordSha256: assessment.recordSha256 });
+const CONTEXT = packContext(assessment, { of: { draftAt: AT }, recordSha256: assessment.recordSha256 });
 
 describe('an aircraft without an envelope', () => {
   test('loadingSheetView() has no chart, no extremes and no verdict on the centre of gravity', () => {

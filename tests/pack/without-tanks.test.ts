@@ -5,21 +5,11 @@ import { loadingSheetView } from '../../worker/pack/views/loading-sheet.ts';
 import { ownerSummaryView } from '../../worker/pack/views/owner-summary.ts';
 import { AT, assessed, posted } from './fixture.ts';
 
-const IDENTITY = {
-  pack: '–',
-  issue: '–',
-  issuedAt: AT,
-  visit: 'v',
-  previous: undefined,
-  supersedes: undefined,
-  sealedBy: undefined,
-};
-
 /** The demo aircraft with other stations, as loading sheet and summary print it. */
 async function printed(changes: Record<string, unknown>): Promise<{ sheet: string; summary: string }> {
   const record = posted('nose-wheel-full');
   const assessment = await assessed({ ...record, aircraft: { ...(record.aircraft as object), ...changes } });
-  const context = packContext(assessment, { identity: IDENTITY, recordSha256: assessment.recordSha256 });
+  const context = packContext(assessment, { of: { draftAt: AT }, recordSha256: assessment.recordSha256 });
   const plain = (template: string, view: View): string =>
     render(template, view)
       .replaceAll(/<[^>]+>/g, ' ')

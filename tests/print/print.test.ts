@@ -44,7 +44,7 @@ test('print() gives the same bytes whatever the clock says', async () => {
   expect(Buffer.from(second.bytes).equals(Buffer.from(first.bytes))).toBe(true);
 });
 
-test('print() sets A4 and Letter', async () => {
+test('print() sets sheets of ISO 216 and ANSI Y14.1', async () => {
   for (const [paper, size] of [
     ['A4', [595.28, 841.89]],
     ['Letter', [612, 792]],

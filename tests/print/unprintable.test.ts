@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { print } from '../../worker/print/index.ts';
-import { PRINTABLE_RANGES, PRINTABLE_SIGNS } from '../../worker/units/printable.ts';
+import { PRINTABLE_RANGES, PRINTABLE_SIGNS } from '../../worker/text/printable.ts';
 import { pageTexts } from './read-back.ts';
 import { jobOf } from './sample-job.ts';
 

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { type Answer, answerTo } from '../../site/client/loading/answer.ts';
 import { type Asked, entryOf, fieldsFor, hintOf } from '../../site/client/loading/fields.ts';
 import { type LoadingFacts, loadingFacts } from '../../worker/pack/loading-facts.ts';
-import { printerFor } from '../../worker/units/print.ts';
+import { printerFor } from '../../worker/text/print.ts';
 import { RELEASABLE_AT } from '../gate/assess-record.ts';
 import { assessed, posted } from '../pack/fixture.ts';
 

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { type OpenEntry, openEntry, openLists } from '../../site/client/shop/open-lists.ts';
 import type { DueList } from '../../worker/client/client.ts';
-import { printerFor } from '../../worker/units/print.ts';
+import { printerFor } from '../../worker/text/print.ts';
 import { lexiconFor } from '../../worker/words/lexicons.ts';
 
 const UNITS = { mass: 'kg', arm: 'mm', volume: 'l' } as const;

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { printDate, printMoment } from '../../worker/text/dates.ts';
 import {
   addMonths,
   dateOf,
@@ -8,8 +9,6 @@ import {
   isDate,
   isMoment,
   momentLike,
-  printDate,
-  printMoment,
   timeOf,
 } from '../../worker/units/calendar.ts';
 import { RUNS } from '../property-runs.ts';

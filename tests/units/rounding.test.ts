@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { printNumber, printSigned, roundForPrint } from '../../worker/units/rounding.ts';
+import { printNumber, printSigned } from '../../worker/text/numbers.ts';
+import { roundForPrint } from '../../worker/units/rounding.ts';
 import { RUNS } from '../property-runs.ts';
 
 describe('roundForPrint() half away from zero, on the decimal that names the number', () => {

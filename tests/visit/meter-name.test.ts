@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { printerFor } from '../../worker/units/print.ts';
+import { printerFor } from '../../worker/text/print.ts';
 import { countedName, hoursOnMeter } from '../../worker/visit/meter-name.ts';
 import type { Visit } from '../../worker/visit/visit.ts';
 

@@ -84,7 +84,7 @@ describe.each(VISITS)('every text in the pack of %s', (name, at) => {
       sealedBy: undefined,
     };
     const lexicon = markingLexicon();
-    const context = packContext(assessment, { identity, recordSha256: assessment.recordSha256, lexicon });
+    const context = packContext(assessment, { of: identity, recordSha256: assessment.recordSha256, lexicon });
     const { documents } = await packDocuments(context);
     const { regime, findings } = assessment;
     const known = [

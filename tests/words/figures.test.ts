@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { printDate, printMoment } from '../../worker/units/calendar.ts';
-import { printerFor } from '../../worker/units/print.ts';
-import { printNumber, printSigned } from '../../worker/units/rounding.ts';
+import { printDate, printMoment } from '../../worker/text/dates.ts';
+import { printNumber, printSigned } from '../../worker/text/numbers.ts';
+import { printerFor } from '../../worker/text/print.ts';
 import { FIGURES } from '../../worker/words/figures.ts';
 import { lexiconFor } from '../../worker/words/lexicons.ts';
 

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { unprintableIn } from '../../worker/units/printable.ts';
+import { unprintableIn } from '../../worker/text/printable.ts';
 import browser from '../../worker/words/de/browser.json' with { type: 'json' };
 import { GERMAN } from '../../worker/words/de/catalogue.ts';
 import { englishTexts, textAt } from './english-texts.ts';

@@ -1,5 +1,5 @@
 import type { Check } from '../calc/surveillance/surveillance-result.ts';
-import type { Printer } from '../units/print.ts';
+import type { Printer } from '../text/print.ts';
 import { phrase } from '../words/words.ts';
 
 /** What is so when a check is passed, in English. */

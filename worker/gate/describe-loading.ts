@@ -1,6 +1,6 @@
 import { usableFuel } from '../calc/fuel.ts';
 import type { Loading } from '../calc/loading/boundary.ts';
-import type { Printer } from '../units/print.ts';
+import type { Printer } from '../text/print.ts';
 import type { Station, Visit } from '../visit/visit.ts';
 
 /**

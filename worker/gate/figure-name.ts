@@ -1,5 +1,5 @@
 import type { Figure, Limited } from '../calc/surveillance/surveillance-result.ts';
-import type { Printer } from '../units/print.ts';
+import type { Printer } from '../text/print.ts';
 import { phrase } from '../words/words.ts';
 
 /** Figures of the tests, as a row of a table names them. */

@@ -1,5 +1,5 @@
+import type { Printer } from '../text/print.ts';
 import { dateOf } from '../units/calendar.ts';
-import type { Printer } from '../units/print.ts';
 import type { Scope } from '../visit/people.ts';
 import type { Visit } from '../visit/visit.ts';
 

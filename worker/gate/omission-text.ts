@@ -1,5 +1,5 @@
 import type { Omission, TransponderOmission } from '../calc/surveillance/surveillance-result.ts';
-import type { Printer } from '../units/print.ts';
+import type { Printer } from '../text/print.ts';
 import { phrase } from '../words/words.ts';
 
 /** Parts of an altimeter test, inside a sentence. */

@@ -1,5 +1,5 @@
 import { isAtLeast } from '../calc/limit-met.ts';
-import type { Printer } from '../units/print.ts';
+import type { Printer } from '../text/print.ts';
 
 /**
  * Limits in words.

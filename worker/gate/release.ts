@@ -1,4 +1,4 @@
-import type { Printer } from '../units/print.ts';
+import type { Printer } from '../text/print.ts';
 import { recordPrinter } from '../visit/record-printer.ts';
 import type { Person, Release } from '../visit/visit.ts';
 import type { Finding } from './finding.ts';

@@ -1,7 +1,7 @@
 import type { OpenItem } from '../calc/open-items/open-item.ts';
 import type { Readings } from '../calc/open-items/readings.ts';
 import type { Results } from '../calc/results.ts';
-import type { Printer } from '../units/print.ts';
+import type { Printer } from '../text/print.ts';
 import { pointer } from '../visit/pointer.ts';
 import type { Visit } from '../visit/visit.ts';
 import type { Finding, Severity } from './finding.ts';

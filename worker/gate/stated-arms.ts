@@ -1,4 +1,4 @@
-import type { Printer } from '../units/print.ts';
+import type { Printer } from '../text/print.ts';
 import type { Visit } from '../visit/visit.ts';
 
 /** An arm that the record states, of what, and where. */

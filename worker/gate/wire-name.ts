@@ -1,6 +1,6 @@
 import type { Conductor } from '../calc/electrical/wire-table.ts';
 import { nodeKey } from '../calc/wiring/pin-graph.ts';
-import type { Printer } from '../units/print.ts';
+import type { Printer } from '../text/print.ts';
 import type { Wire } from '../visit/visit.ts';
 
 /** What a wire is called: its mark, else its ends. */

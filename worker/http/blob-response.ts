@@ -2,9 +2,10 @@ import { ArchiveDamaged, reached } from './answer.ts';
 import { wantedRange } from './byte-range.ts';
 import { entityTag, isKnown } from './conditions.ts';
 import { blobOf } from './lies-shared.ts';
+import type { OwnedPack } from './owned-pack.ts';
 import { Refusal } from './problem.ts';
 import type { Call } from './route.ts';
-import { type OwnedPack, sealedFile } from './sealed-file.ts';
+import { sealedFile } from './sealed-file.ts';
 import { PDF_POLICY } from './security-headers.ts';
 
 interface BlobOptions {

@@ -5,9 +5,9 @@ import type { Manifest, PackDocument } from '../pipeline.ts';
 import { isOwnKey, keySet } from '../seal/key.ts';
 import { verifyFile } from '../seal/verify.ts';
 import { ArchiveDamaged, found, reached } from './answer.ts';
+import type { OwnedPack } from './owned-pack.ts';
+import { shownIn } from './pack-attachments.ts';
 import type { Call } from './route.ts';
-import type { OwnedPack } from './sealed-file.ts';
-import { shownFiles } from './shown-files.ts';
 
 /**
  * Where a file of a pack may be read. The first edition kept the files of all workshops in one place, and believed the digests of an
@@ -35,12 +35,20 @@ async function wasSealedHere(call: Call, owned: OwnedPack, digest: string): Prom
   return isPart || (await isShown(call, owned, digest));
 }
 
-/** Where the documents are damaged, nothing is known to be shown. */
-async function isShown(call: Call, owned: OwnedPack, digest: string): Promise<boolean> {
+/** Whether the documents of a pack that was sealed here show a file. Where they are damaged, nothing is known to be shown. */
+async function isShown(call: Call, { name, pack }: OwnedPack, digest: string): Promise<boolean> {
+  const { archive } = call.world;
+  const part = async <T>(sha256: string): Promise<T> => {
+    const bytes = reached(await archive.blob({ workshop: name.workshop, sha256, isShared: true }));
+    if (!bytes) throw new ArchiveDamaged(`${pack.summary.pack} ${sha256}`);
+    return jsonIn<T>(bytes);
+  };
   try {
-    return (await shownFiles(call, owned)).has(digest);
+    const documents = await part<PackDocument[]>(pack.documentsSha256);
+    const manifest = await part<Partial<Manifest> | null>(pack.manifestSha256);
+    return shownIn(documents, manifest).has(digest);
   } catch (error) {
-    if (error instanceof ArchiveDamaged) return false;
+    if (error instanceof ArchiveDamaged || error instanceof SyntaxError) return false;
     throw error;
   }
 }

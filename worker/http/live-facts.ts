@@ -1,12 +1,12 @@
 import type { LiveFacts } from '../pack/views/owner-page.ts';
 import type { Assessed } from '../pipeline.ts';
+import type { Printer } from '../text/print.ts';
 import { dateOf } from '../units/calendar.ts';
-import type { Printer } from '../units/print.ts';
 import { reached } from './answer.ts';
 import { openBefore } from './open-before.ts';
+import type { OwnedPack } from './owned-pack.ts';
 import type { Call } from './route.ts';
 import type { UsableFacts } from './sealed-facts.ts';
-import type { OwnedPack } from './sealed-file.ts';
 import { sealedRecord } from './sealed-record.ts';
 
 /** A pack as its page reads it. */

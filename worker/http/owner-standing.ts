@@ -1,6 +1,6 @@
 import type { Aftermath, KeptPack } from '../archive/ledger/ledger-calls.ts';
 import type { Standing } from '../pack/views/owner-page.ts';
-import type { Printer } from '../units/print.ts';
+import type { Printer } from '../text/print.ts';
 import { sentence } from '../words/sentence.ts';
 
 /**

@@ -1,6 +1,6 @@
 import * as z from 'zod';
 import { LIMITS } from '../limits.ts';
-import { unprintableIn } from '../units/printable.ts';
+import { unprintableIn } from '../text/printable.ts';
 
 /** One line of text that people are shown: no control characters, nothing that turns the direction of what follows. */
 export const printableLine = (max: number = LIMITS.lineLength) =>

@@ -1,7 +1,8 @@
 import type { PackDocument } from '../pipeline.ts';
 import { ArchiveDamaged } from './answer.ts';
+import type { OwnedPack } from './owned-pack.ts';
 import type { Call } from './route.ts';
-import { type OwnedPack, sealedJson } from './sealed-file.ts';
+import { sealedJson } from './sealed-file.ts';
 
 /**
  * The documents of a pack, as pages show them. Those of a pack of before restorations were held to our markup are held to it here.

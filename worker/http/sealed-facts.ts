@@ -1,8 +1,9 @@
 import { readOwnerFacts } from '../pack/owner-facts-schema.ts';
 import { NO_READINGS, type PackFacts } from '../pipeline.ts';
 import { OpenFacts, SealedBy } from './facts-form.ts';
+import type { OwnedPack } from './owned-pack.ts';
 import type { Call } from './route.ts';
-import { type OwnedPack, sealedJson } from './sealed-file.ts';
+import { sealedJson } from './sealed-file.ts';
 
 /** Facts as far as they can be used. The name of a workshop is believed only of what was sealed in this deployment. */
 export interface UsableFacts extends Pick<PackFacts, 'open'> {

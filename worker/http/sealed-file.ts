@@ -1,14 +1,7 @@
-import type { LedgerName } from '../archive/archive.ts';
-import type { KeptPack } from '../archive/ledger/ledger-calls.ts';
 import { ArchiveDamaged, reached } from './answer.ts';
 import { blobOf } from './lies-shared.ts';
+import type { OwnedPack } from './owned-pack.ts';
 import type { Call } from './route.ts';
-
-/** A pack, and whose it is. */
-export interface OwnedPack {
-  name: LedgerName;
-  pack: KeptPack;
-}
 
 /**
  * A file that the ledger names, as it was kept.

@@ -1,6 +1,7 @@
 import type { VisitRecord } from '../visit/record.ts';
+import type { OwnedPack } from './owned-pack.ts';
 import type { Call } from './route.ts';
-import { type OwnedPack, sealedJson } from './sealed-file.ts';
+import { sealedJson } from './sealed-file.ts';
 
 /** Who stands in the record that a pack was sealed from: its people, and the workshop as it signs. */
 export type Letterhead = Partial<Pick<VisitRecord, 'people' | 'workshop'>>;

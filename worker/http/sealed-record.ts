@@ -1,6 +1,7 @@
 import type { ArchiveFacts, Assessed } from '../pipeline.ts';
+import type { OwnedPack } from './owned-pack.ts';
 import type { Call } from './route.ts';
-import { type OwnedPack, sealedJson } from './sealed-file.ts';
+import { sealedJson } from './sealed-file.ts';
 
 /**
  * What the core makes of the record that a pack was sealed from.

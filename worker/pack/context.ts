@@ -1,13 +1,16 @@
 import type { Assessment } from '../gate/gate.ts';
 import type { ReleasedVisit } from '../gate/release.ts';
-import type { Printer } from '../units/print.ts';
+import type { Printer } from '../text/print.ts';
 import { recordPrinter } from '../visit/record-printer.ts';
 import type { Lexicon } from '../words/lexicon.ts';
 import type { PackIdentity } from './identity.ts';
 
 /** All that a view may look at. */
 export interface PackContext extends Pick<Assessment, 'visit' | 'results' | 'regime' | 'findings' | 'attachments'> {
-  identity: PackIdentity;
+  /** Undefined in a draft. */
+  identity: PackIdentity | undefined;
+  /** When the pack was issued, or the draft was made. */
+  issuedAt: string;
   /** Present only when the gate released the visit. */
   released: ReleasedVisit | undefined;
   /** SHA-256 of the record in canonical JSON, in hex. */
@@ -15,18 +18,18 @@ export interface PackContext extends Pick<Assessment, 'visit' | 'results' | 'reg
   say: Printer;
 }
 
+interface ContextOptions {
+  /** Of an issued pack, or when a draft was made. */
+  of: PackIdentity | { draftAt: string };
+  recordSha256: string;
+  released?: ReleasedVisit;
+  /** @default that of the record */
+  lexicon?: Lexicon;
+}
+
 export function packContext(
   assessment: Assessment,
-  {
-    lexicon,
-    ...options
-  }: {
-    identity: PackIdentity;
-    recordSha256: string;
-    released?: ReleasedVisit;
-    /** @default that of the record */
-    lexicon?: Lexicon;
-  },
+  { of, recordSha256, released, lexicon }: ContextOptions,
 ): PackContext {
   const { visit, results, regime, findings, attachments } = assessment;
   return {
@@ -36,7 +39,8 @@ export function packContext(
     findings,
     attachments,
     say: recordPrinter(visit, lexicon),
-    released: undefined,
-    ...options,
+    released,
+    recordSha256,
+    ...('draftAt' in of ? { identity: undefined, issuedAt: of.draftAt } : { identity: of, issuedAt: of.issuedAt }),
   };
 }

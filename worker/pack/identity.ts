@@ -1,11 +1,10 @@
 import { phrase } from '../words/words.ts';
 
-/** Where a pack stands in the archive, and when it was issued. */
+/** Where an issued pack stands in the archive, and when it was issued. A draft has none. */
 export interface PackIdentity {
-  /** Pack number, `Q-SLM-P3-1`; a dash in a draft. */
+  /** Pack number, `Q-SLM-P3-1`. */
   pack: string;
   issue: string;
-  /** When it was issued, or when a draft was made. */
   issuedAt: string;
   visit: string;
   previous: { pack: string; manifestSha256: string } | undefined;

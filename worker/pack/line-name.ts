@@ -1,6 +1,6 @@
 import type { HistoryCause } from '../calc/schedule-result.ts';
 import type { AdjustmentLine, BudgetComponent } from '../calc/weighing-result.ts';
-import type { Printer } from '../units/print.ts';
+import type { Printer } from '../text/print.ts';
 
 type Words = Pick<Printer, 'words'>;
 

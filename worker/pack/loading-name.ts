@@ -1,5 +1,5 @@
 import type { ShownLoading } from '../calc/loading-sheet.ts';
-import type { Printer } from '../units/print.ts';
+import type { Printer } from '../text/print.ts';
 import { phrase } from '../words/words.ts';
 
 const NAMES: Readonly<Record<ShownLoading, string>> = {

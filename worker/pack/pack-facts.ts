@@ -2,6 +2,7 @@ import { openAfter } from '../calc/open-items/carry-over.ts';
 import type { OpenItem } from '../calc/open-items/open-item.ts';
 import { NO_READINGS, type Readings, readingsWith } from '../calc/open-items/readings.ts';
 import type { PackContext } from './context.ts';
+import type { PackIdentity } from './identity.ts';
 import { openDigest, type SealedBefore } from './open-digest.ts';
 import { ownerFacts } from './owner-facts.ts';
 import type { OwnerFacts } from './owner-facts-schema.ts';
@@ -29,7 +30,7 @@ export interface PackFacts {
 }
 
 export async function packFacts(
-  { identity, visit, results }: PackContext,
+  { identity, visit, results }: PackContext & { identity: PackIdentity },
   {
     place,
     recordSha256,

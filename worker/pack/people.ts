@@ -1,3 +1,4 @@
+import { DASH } from '../text/dash.ts';
 import type { Person, Visit } from '../visit/visit.ts';
 
 /** The person of that identifier. */
@@ -9,9 +10,6 @@ export function personOf(visit: Visit, id: string | undefined): Person | undefin
 export function nameOf(visit: Visit, id: string | undefined): string {
   return personOf(visit, id)?.name ?? id ?? DASH;
 }
-
-/** What stands where there is nothing to say. */
-export const DASH = '–';
 
 /** A field to sign: who, in what capacity, with what number. */
 export interface SignatureView {

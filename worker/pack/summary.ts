@@ -1,5 +1,6 @@
 import type { ReleasedVisit } from '../gate/release.ts';
 import type { PackContext } from './context.ts';
+import type { PackIdentity } from './identity.ts';
 
 /** What lists and the owner's page show of a pack without opening it. */
 export interface PackSummary {
@@ -20,7 +21,7 @@ export interface PackSummary {
 export function summaryOf(
   released: ReleasedVisit,
   place: { number: number; issue: number },
-  { identity, results }: PackContext,
+  { identity, results }: PackContext & { identity: PackIdentity },
 ): PackSummary {
   const count = (severity: string): number =>
     released.findings.filter((finding) => finding.severity === severity).length;

@@ -1,4 +1,4 @@
-import type { Printer } from '../units/print.ts';
+import type { Printer } from '../text/print.ts';
 import { hoursOnMeter } from '../visit/meter-name.ts';
 import type { Visit } from '../visit/visit.ts';
 import { OWNER_LIMIT_NAMES } from './owner-limit-names.ts';

@@ -1,23 +1,13 @@
 import type { Finding } from '../gate/finding.ts';
 import { type PackContext, packContext } from '../pack/context.ts';
-import type { PackIdentity } from '../pack/identity.ts';
 import { type PackDocument, packDocuments } from '../pack/pack-documents.ts';
-import { DASH } from '../pack/people.ts';
+import type { PaperSize } from '../units/paper-size.ts';
 import type { Assessed } from './assess.ts';
 import { printFindings } from './print-finding.ts';
 import { type AttachedFiles, printPack } from './print-pack.ts';
 
 function draftContext(assessed: Assessed, at: string): PackContext {
-  const identity: PackIdentity = {
-    pack: DASH,
-    issue: DASH,
-    issuedAt: at,
-    visit: DASH,
-    previous: undefined,
-    supersedes: undefined,
-    sealedBy: undefined,
-  };
-  return packContext(assessed, { identity, recordSha256: assessed.recordSha256 });
+  return packContext(assessed, { of: { draftAt: at }, recordSha256: assessed.recordSha256 });
 }
 
 /** What stands now, as documents. Nothing in them is released. */
@@ -29,7 +19,7 @@ export interface DraftOptions {
   /** One document alone. @default the whole pack */
   document?: string;
   /** @default what the workshop prints on */
-  paper?: 'A4' | 'Letter';
+  paper?: PaperSize;
   /** @default none: what needs a file says that it is missing */
   files?: AttachedFiles;
 }

@@ -1,7 +1,7 @@
 import type { Finding } from '../gate/finding.ts';
 import type { PrintFinding } from '../print/index.ts';
-import type { Printer } from '../units/print.ts';
-import { codePointName, normaliseText, unprintableIn } from '../units/printable.ts';
+import type { Printer } from '../text/print.ts';
+import { codePointName, normaliseText, unprintableIn } from '../text/printable.ts';
 import { pointer } from '../visit/pointer.ts';
 import type { Assessed } from './assess.ts';
 

@@ -4,6 +4,7 @@ import type { PackDocument } from '../pack/pack-documents.ts';
 import { imageSource } from '../pack/views/photographs.ts';
 import { type Part, type PrintAttachment, type PrintDocument, type Printed, print } from '../print/index.ts';
 import { emptySlot, SLOT_NAME, type Slot, slotAt, slotBytes } from '../seal/slot.ts';
+import { DEFAULT_PAPER, type PaperSize } from '../units/paper-size.ts';
 
 /** The files of attachments, by the SHA-256 that the record names. */
 export type AttachedFiles = Readonly<Record<string, Uint8Array>>;
@@ -11,7 +12,7 @@ export type AttachedFiles = Readonly<Record<string, Uint8Array>>;
 interface PrintPackOptions {
   recordJson: string;
   manifestJson?: string;
-  paper?: 'A4' | 'Letter' | undefined;
+  paper?: PaperSize | undefined;
   files: AttachedFiles;
   hasSlot?: boolean;
 }
@@ -22,7 +23,7 @@ export function printPack(
   documents: readonly PackDocument[],
   options: PrintPackOptions,
 ): Promise<Printed> {
-  const { visit, identity, released, recordSha256, say } = context;
+  const { visit, released, identity, issuedAt, recordSha256, say } = context;
   const { registration, maker, model } = visit.aircraft;
   return print({
     documents: documents.map((document) => withPages(document, options.files)),
@@ -30,20 +31,22 @@ export function printPack(
     header: { left: visit.workshop.name, right: registration },
     footer: {
       left: registration,
-      centre: released
-        ? say.words`Pack ${identity.pack} · issue ${identity.issue}`
-        : say.words`Draft · record ${recordSha256.slice(0, 12)}`,
+      centre:
+        released && identity
+          ? say.words`Pack ${identity.pack} · issue ${identity.issue}`
+          : say.words`Draft · record ${recordSha256.slice(0, 12)}`,
     },
     ...(released ? {} : { mark: say.term(NOT_RELEASED) }),
-    paper: options.paper ?? visit.workshop.paper ?? 'A4',
+    paper: options.paper ?? visit.workshop.paper ?? DEFAULT_PAPER,
     metadata: {
-      title: released
-        ? say.words`Release pack ${registration}, ${identity.pack}`
-        : say.words`Release pack ${registration}, draft`,
+      title:
+        released && identity
+          ? say.words`Release pack ${registration}, ${identity.pack}`
+          : say.words`Release pack ${registration}, draft`,
       subject: say.words`Modification record and release pack, ${maker} ${model}`,
       author: visit.workshop.name,
       language: say.lexicon.language,
-      issuedAt: identity.issuedAt,
+      issuedAt,
       identifier: recordSha256.slice(0, 32),
     },
     attachments: attachments(context, options),

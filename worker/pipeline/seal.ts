@@ -84,7 +84,7 @@ export async function seal(
     supersedes: place.supersedes,
     sealedBy: sealing && { ...sealing.workshop, kid: sealing.key.kid },
   };
-  const context = packContext(assessed, { identity, recordSha256, released });
+  const context = { ...packContext(assessed, { of: identity, recordSha256, released }), identity };
   const { documents, digests } = await packDocuments(context);
   const summary = summaryOf(released, place, context);
   const factsJson = canonicalJson(await packFacts(context, { place, recordSha256, summary }));

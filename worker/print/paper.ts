@@ -1,3 +1,5 @@
+import { PAPER_SIZES, type PaperSize } from '../units/paper-size.ts';
+
 /** A sheet and the rectangle that text is set in. Points; y counts down from the top edge. */
 export interface Paper {
   widthPt: number;
@@ -16,21 +18,35 @@ export function pointsFromMm(lengthMm: number): number {
   return lengthMm * POINTS_PER_MM;
 }
 
-// One design on two sheets: the side margins take up the difference in width, so that lines break alike.
+// One design on all sheets: the side margins take up the difference in width, so that lines break alike. A sheet too narrow for
+// that has a narrower column.
 const COLUMN_PT = pointsFromMm(174);
+const MIN_SIDE_PT = pointsFromMm(12);
 const TOP_PT = pointsFromMm(23);
 const BOTTOM_PT = pointsFromMm(22);
 
-function paper(widthPt: number, heightPt: number): Paper {
+/** The text area of a sheet. What does not fit it is a finding. */
+export function paperOf(size: PaperSize): Paper {
+  return textArea(PAPER_SIZES[size]);
+}
+
+/**
+ * The text area of a sheet of any size.
+ *
+ * @throws Error when nothing is left between the margins
+ */
+export function textArea({ widthPt, heightPt }: Pick<Paper, 'widthPt' | 'heightPt'>): Paper {
+  const columnPt = Math.min(COLUMN_PT, widthPt - 2 * MIN_SIDE_PT);
+  if (columnPt <= 0 || heightPt <= TOP_PT + BOTTOM_PT)
+    throw new Error(
+      `Cannot print: the sheet must be larger than its margins: current value is ${widthPt} × ${heightPt} pt`,
+    );
   return {
     widthPt,
     heightPt,
-    leftPt: (widthPt - COLUMN_PT) / 2,
+    leftPt: (widthPt - columnPt) / 2,
     topPt: TOP_PT,
-    columnPt: COLUMN_PT,
+    columnPt,
     bodyPt: heightPt - TOP_PT - BOTTOM_PT,
   };
 }
-
-/** ISO 216 A4 and ANSI/ASME Y14.1 A. */
-export const PAPERS = { A4: paper(595.28, 841.89), Letter: paper(612, 792) } as const;

@@ -1,3 +1,4 @@
+import type { PaperSize } from '../units/paper-size.ts';
 import type { Words } from '../words/words.ts';
 
 /** What is to be typeset. The bytes of the file depend on nothing else. */
@@ -8,7 +9,7 @@ export interface PrintJob {
   header: { left: string; right: string };
   /** Words that stand large and light on every page, in its footer, and inside every cut-out, such as `NOT RELEASED`. */
   mark?: string;
-  paper: 'A4' | 'Letter';
+  paper: PaperSize;
   metadata: PrintMetadata;
   attachments: readonly PrintAttachment[];
   /** JPEG and PNG pictures, by the `src` of `<img>`. What `inspectAttachment` refuses must not be among them. */

@@ -1,5 +1,3 @@
-import { ENGLISH_FIGURES, type Figures } from '../words/figures.ts';
-
 /** Calendar arithmetic on ISO 8601 text. Pure: the present moment always comes in as a value. */
 
 const MILLISECONDS_PER_DAY = 86_400_000;
@@ -65,7 +63,8 @@ export function momentLike(moment: string, instantMs: number): string {
   return `${local.endsWith('.000Z') ? local.slice(0, 19) : local.slice(0, 23)}${offset}`;
 }
 
-function offsetOf(moment: string): string {
+/** The offset of a moment, `+01:00` or `Z`. */
+export function offsetOf(moment: string): string {
   return /(Z|[+-]\d{2}:\d{2})$/.exec(moment)?.[0] ?? 'Z';
 }
 
@@ -95,16 +94,4 @@ export function endOfMonth(date: string): string {
 
 function isoDate(year: number, month: number, day: number): string {
   return `${String(year).padStart(4, '0')}-${String(month).padStart(2, '0')}-${String(day).padStart(2, '0')}`;
-}
-
-/** A date as print shows it, in English `3 Nov 2026`. */
-export function printDate(date: string, figures: Figures = ENGLISH_FIGURES): string {
-  const [year = '', month = '1', day = '1'] = date.split('-');
-  return figures.date(year, Number(month), Number(day));
-}
-
-/** A moment as print shows it, in English `3 Nov 2026 16:20 +01:00`. */
-export function printMoment(moment: string, figures: Figures = ENGLISH_FIGURES): string {
-  const offset = offsetOf(moment);
-  return `${printDate(dateOf(moment), figures)}${figures.beforeTime}${timeOf(moment)}\u00a0${offset === 'Z' ? 'UTC' : offset.replace('-', '\u2212')}`;
 }

@@ -1,4 +1,4 @@
-import type { Bound, Printer } from '../units/print.ts';
+import type { Bound, Printer } from '../text/print.ts';
 import type { Visit } from './visit.ts';
 
 type Meter = Pick<NonNullable<Visit['meters']>['readings'][number], 'id' | 'of' | 'basis'>;

@@ -1,4 +1,4 @@
-import { type Printer, printerFor } from '../units/print.ts';
+import { type Printer, printerFor } from '../text/print.ts';
 import { languageOf } from '../words/language.ts';
 import type { Lexicon } from '../words/lexicon.ts';
 import { lexiconFor } from '../words/lexicons.ts';

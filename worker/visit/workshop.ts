@@ -1,4 +1,5 @@
 import type * as z from 'zod';
+import { PAPER_NAMES } from '../units/paper-size.ts';
 import { LANGUAGES } from '../words/language.ts';
 import { choice, line, moment, part, prose } from './field.ts';
 
@@ -25,7 +26,7 @@ export const Workshop = part('Workshop', 'Who took the aircraft in', {
     'AUD',
     'NZD',
   ] as const).optional(),
-  paper: choice('Paper', 'Paper that its packs are printed on', ['A4', 'Letter'] as const).optional(),
+  paper: choice('Paper', 'Paper that its packs are printed on', PAPER_NAMES).optional(),
   language: choice(
     'Language',
     'Language that its packs, pages and findings are written in, ISO 639-1',

@@ -1,7 +1,7 @@
 import { dueLimit } from '../../../worker/pack/views/due-limit.ts';
 import { wireEnd } from '../../../worker/pack/views/wire-end.ts';
 import type { Assessed } from '../../../worker/pipeline.ts';
-import { type Printer, printerFor } from '../../../worker/units/print.ts';
+import { type Printer, printerFor } from '../../../worker/text/print.ts';
 import type { ComparisonGroup } from './protocol.ts';
 
 type Compared = Pick<Assessed, 'visit' | 'results'>;

@@ -1,7 +1,7 @@
 import type { Results } from '../../../worker/calc/results.ts';
 import type { Assessed } from '../../../worker/pipeline.ts';
-import { type Printer, printerFor } from '../../../worker/units/print.ts';
-import { printNumber } from '../../../worker/units/rounding.ts';
+import { printNumber } from '../../../worker/text/numbers.ts';
+import { type Printer, printerFor } from '../../../worker/text/print.ts';
 import type { Figure } from './protocol.ts';
 
 type Topic = (results: Results, say: Printer) => Figure[];

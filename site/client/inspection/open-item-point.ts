@@ -1,4 +1,4 @@
-import { printerFor } from '../../../worker/units/print.ts';
+import { printerFor } from '../../../worker/text/print.ts';
 import { localZone } from '../../../worker/visit/local-zone.ts';
 import { ENGLISH_LEXICON } from '../../../worker/words/lexicon.ts';
 import { sentence } from '../../../worker/words/sentence.ts';

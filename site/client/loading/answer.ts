@@ -5,7 +5,7 @@ import { envelopeOf } from '../../../worker/calc/loading/envelope.ts';
 import { cgMm } from '../../../worker/calc/mass-moment.ts';
 import type { LoadingFacts } from '../../../worker/pack/loading-facts.ts';
 import { MASS_LIMIT_NAMES } from '../../../worker/pack/mass-limit-name.ts';
-import type { Printer } from '../../../worker/units/print.ts';
+import type { Printer } from '../../../worker/text/print.ts';
 import { type Asked, BURN, type Entry, mustBeTyped, type Typed } from './fields.ts';
 
 /** What is said of a loading. Only what is judged in full and found inside is `inside`. */

@@ -2,7 +2,7 @@ import { tanksOf } from '../../../worker/calc/fuel.ts';
 import { isAtMost } from '../../../worker/calc/limit-met.ts';
 import { loadStationsOf } from '../../../worker/calc/loading/load-space.ts';
 import type { LoadingFacts } from '../../../worker/pack/loading-facts.ts';
-import type { Printer } from '../../../worker/units/print.ts';
+import type { Printer } from '../../../worker/text/print.ts';
 import { factorOf } from '../../../worker/units/quantity.ts';
 import { typedNumber } from '../typed-number.ts';
 

@@ -1,4 +1,4 @@
-import type { Printer } from '../../../worker/units/print.ts';
+import type { Printer } from '../../../worker/text/print.ts';
 import { element } from '../element.ts';
 import { type Asked, entryOf, hintOf, mustBeTyped, type Typed } from './fields.ts';
 

@@ -1,4 +1,3 @@
-import { onScreen } from '../../../worker/pack/on-screen.ts';
 import type { PageFiles, Sheet } from '../core/protocol.ts';
 import { element, there } from '../element.ts';
 
@@ -20,11 +19,11 @@ export function openPreview(): Preview {
   let drawn = '';
   const draw = async (): Promise<void> => {
     const shown = documents.find(({ id }) => id === choice.value);
-    // Templates escape all that comes from a record, so what they give is markup of ours alone.
     if (drawn !== choice.value) frame.scrollTop = 0;
     drawn = choice.value;
-    frame.innerHTML = shown ? onScreen(shown.html, { base: '#', documents, pictures: '' }) : '';
-    for (const picture of frame.querySelectorAll('img')) await fill(picture, files);
+    const { content, pictures } = markupOf(shown?.html ?? '');
+    frame.replaceChildren(...content);
+    for (const picture of pictures) await fill(picture, files);
   };
   choice.addEventListener('change', () => void draw());
   frame.addEventListener('click', (event) => {
@@ -57,6 +56,28 @@ export function openPreview(): Preview {
   };
 }
 
+/**
+ * Elements of a document in the tree of the page: references work, and what is read aloud and searched is one text. Tables and drawings are
+ * framed, to be moved sideways. Templates escape all that comes from a record, so the markup is ours alone.
+ */
+function markupOf(html: string): { content: Node[]; pictures: HTMLImageElement[] } {
+  // Nothing of a document that is parsed here is fetched before it stands in the page.
+  const { body } = new DOMParser().parseFromString(html, 'text/html');
+  // The page may have an element of that name itself, such as its findings.
+  body.querySelector('article')?.removeAttribute('id');
+  for (const wide of body.querySelectorAll('table, svg')) {
+    const scroll = element('div', { className: 'scroll', tabIndex: 0 });
+    wide.replaceWith(scroll);
+    scroll.appendChild(wide);
+  }
+  const pictures = [...body.querySelectorAll('img')];
+  for (const picture of pictures) {
+    picture.dataset.file = picture.getAttribute('src')?.split('/').at(-1) ?? '';
+    picture.removeAttribute('src');
+  }
+  return { content: [...body.childNodes], pictures };
+}
+
 /** The line of the document that has the words: a whole cell before a part of a text. */
 function within(frame: HTMLElement, words: string): Element | undefined {
   const lines = Array.from(frame.querySelectorAll('td, th, dd, dt, li, p, h2, h3')) as unknown as HTMLElement[];
@@ -67,7 +88,7 @@ function within(frame: HTMLElement, words: string): Element | undefined {
 
 /** A picture out of the files that the page was handed; its words where it was not. */
 async function fill(picture: HTMLImageElement, files: PageFiles): Promise<void> {
-  const bytes = files[picture.getAttribute('src')?.split('/').at(-1) ?? ''];
+  const bytes = files[picture.dataset.file ?? ''];
   if (bytes) picture.src = await dataUrl(bytes);
   else picture.replaceWith(element('p', {}, picture.alt));
 }

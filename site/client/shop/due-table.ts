@@ -1,6 +1,6 @@
 import type { DueList } from '../../../worker/client/client.ts';
 import { tighterText } from '../../../worker/pack/tighter-text.ts';
-import type { Printer } from '../../../worker/units/print.ts';
+import type { Printer } from '../../../worker/text/print.ts';
 import type { VisitRecord } from '../../../worker/visit/record.ts';
 import { element } from '../element.ts';
 import { type OpenEntry, type OpenList, openLists } from './open-lists.ts';

@@ -1,6 +1,6 @@
 import type { Baseline } from '../../../worker/client/client.ts';
 import { historyChart } from '../../../worker/pack/chart/history-chart.ts';
-import type { Printer } from '../../../worker/units/print.ts';
+import type { Printer } from '../../../worker/text/print.ts';
 import { element } from '../element.ts';
 import { table } from './table.ts';
 

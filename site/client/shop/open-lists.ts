@@ -2,7 +2,7 @@ import { isAtLeast } from '../../../worker/calc/limit-met.ts';
 import type { DueList } from '../../../worker/client/client.ts';
 import { daysText, landingsText } from '../../../worker/pack/views/counts.ts';
 import { dueLimit, eitherOf } from '../../../worker/pack/views/due-limit.ts';
-import type { Printer } from '../../../worker/units/print.ts';
+import type { Printer } from '../../../worker/text/print.ts';
 import { hoursOnMeter, type NamedMeter } from '../../../worker/visit/meter-name.ts';
 import type { VisitRecord } from '../../../worker/visit/record.ts';
 

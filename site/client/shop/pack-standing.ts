@@ -1,5 +1,6 @@
 import type { Pack } from '../../../worker/client/client.ts';
-import { dateOf, printDate } from '../../../worker/units/calendar.ts';
+import { printDate } from '../../../worker/text/dates.ts';
+import { dateOf } from '../../../worker/units/calendar.ts';
 import { sentence } from '../../../worker/words/sentence.ts';
 
 /** What became of a pack. Only one that stands is to be worked with. */

@@ -1,5 +1,5 @@
 import type { LinkAndItsUse, Pack, Slipmark } from '../../../worker/client/client.ts';
-import { printMoment } from '../../../worker/units/calendar.ts';
+import { printMoment } from '../../../worker/text/dates.ts';
 import { element } from '../element.ts';
 import { fetchFile } from './fetch-file.ts';
 import { fetchPdf } from './fetch-pdf.ts';

@@ -1,6 +1,6 @@
 import type { Verification } from '../../../worker/client/client.ts';
 import type { Verdict } from '../../../worker/seal/verify.ts';
-import { printMoment } from '../../../worker/units/calendar.ts';
+import { printMoment } from '../../../worker/text/dates.ts';
 import { sentence } from '../../../worker/words/sentence.ts';
 
 /** What the page says of a file. */

@@ -7,7 +7,7 @@ import { deviationChart } from '../../../worker/pack/chart/deviation-chart.ts';
 import { envelopeDrawing } from '../../../worker/pack/chart/envelope-drawing.ts';
 import { historyChart } from '../../../worker/pack/chart/history-chart.ts';
 import { runsChart } from '../../../worker/pack/chart/runs-chart.ts';
-import { printerFor } from '../../../worker/units/print.ts';
+import { printerFor } from '../../../worker/text/print.ts';
 
 const SAY = printerFor({ mass: 'kg', arm: 'mm', volume: 'l' });
 

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { shortened } from '../../../worker/pack/chart/shortened.ts';
 import { textWidthPt } from '../../../worker/print/fonts/face.ts';
-import { PRINTABLE_RANGES, PRINTABLE_SIGNS } from '../../../worker/units/printable.ts';
+import { PRINTABLE_RANGES, PRINTABLE_SIGNS } from '../../../worker/text/printable.ts';
 import { RUNS } from '../../property-runs.ts';
 
 const SIGNS = [

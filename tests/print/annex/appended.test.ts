@@ -1,6 +1,7 @@
 import { deflateSync } from 'node:zlib';
 import { describe, expect, test } from 'vitest';
 import { type Printed, type PrintJob, print } from '../../../worker/print/index.ts';
+import { PAPER_NAMES } from '../../../worker/units/paper-size.ts';
 import { pagePictures } from '../../pack/pages/page-pictures.ts';
 import { archivalDefects } from '../archival/checks.ts';
 import { nodesOf, openFile, pageTexts, structureOf } from '../read-back.ts';
@@ -98,7 +99,7 @@ describe('print() claims PDF/A and PDF/UA', () => {
     const figures = Object.keys(images).map((source) => `<figure><img src="${source}" alt="Shown"></figure>`);
     const html = `<article id="photographs" lang="en"><h1>Photographs</h1>${figures.join('')}</article>`;
     const documents = [{ id: 'photographs', title: 'Photographs', html }, ...jobWith(CERTIFICATE).documents];
-    for (const paper of ['A4', 'Letter'] as const) {
+    for (const paper of PAPER_NAMES) {
       const { bytes } = await printed(CERTIFICATE, { documents, images, paper, mark: 'NOT RELEASED' });
       expect(await archivalDefects(bytes)).toEqual({});
     }

@@ -1,10 +1,11 @@
 import { describe, expect, test } from 'vitest';
+import { PAPER_NAMES } from '../../../worker/units/paper-size.ts';
 import { draftFixture, sealedFixture } from '../../pack/printed-fixture.ts';
 import { fixturesIn } from '../../read-fixture.ts';
 import { archivalDefects } from './checks.ts';
 
 const PACKS = fixturesIn('visits').flatMap((name) =>
-  (['A4', 'Letter'] as const).flatMap((paper) => [
+  PAPER_NAMES.flatMap((paper) => [
     { name, paper, state: 'sealed', printed: sealedFixture },
     { name, paper, state: 'draft', printed: draftFixture },
   ]),

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { BUILT_FACES, FACE_CHARACTERS, type FaceName, kerning, textWidthPt } from '../../../worker/print/fonts/face.ts';
-import { unprintableIn } from '../../../worker/units/printable.ts';
+import { unprintableIn } from '../../../worker/text/printable.ts';
 
 const faces = Object.keys(BUILT_FACES) as FaceName[];
 

@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { cutOutBlock } from '../../../worker/print/measure/cut-out.ts';
 import { flow } from '../../../worker/print/measure/flow.ts';
 import type { Item } from '../../../worker/print/measure/item.ts';
-import { PAPERS, pointsFromMm } from '../../../worker/print/paper.ts';
+import { paperOf, pointsFromMm } from '../../../worker/print/paper.ts';
 import { childElements } from '../../../worker/print/parse/markup.ts';
 import { parseArticle } from '../../../worker/print/parse/parse-article.ts';
 import { BODY } from '../../../worker/print/style/text-style.ts';
@@ -13,7 +13,7 @@ const rulesIn = (items: readonly Item[]): Extract<Item, { kind: 'rule' }>[] =>
   items.flatMap((item) => (item.kind === 'group' ? rulesIn(item.items) : item.kind === 'rule' ? [item] : []));
 
 test('cutOutBlock() outlines the true size', () => {
-  const { columnPt, bodyPt } = PAPERS.A4;
+  const { columnPt, bodyPt } = paperOf('A4');
   const html = '<article><div class="cut" data-width-mm="148" data-height-mm="105"><p>Text</p></div></article>';
   const [cut] = childElements(parseArticle(html));
   if (!cut) throw new Error('The article must hold a cut-out');

@@ -1,5 +1,4 @@
 import { DurableObject } from 'cloudflare:workers';
-import type { Bindings } from '../../env.ts';
 import { canonicalJson } from '../../pack/canonical-json.ts';
 import type { PackPlace, PackSummary } from '../../pipeline.ts';
 import { hasTables, migrate } from '../migrate.ts';
@@ -21,17 +20,20 @@ import * as visits from './visits-table.ts';
 /** What a request comes to: an answer at once, or an event with the change that goes with it and the answer after it. */
 type Decision<T> = { answer: T } | { event: Event; change(): T };
 
+/** What a ledger uses of what the platform binds. */
+type LedgerBindings = { INDEX: D1Database };
+
 /**
  * The ledger of one aircraft of one workshop: visits, packs, links and the chain of digests over all of them.
  * Every change is one transaction that also extends the chain. A ledger that was only ever asked has no tables.
  */
-export class Ledger extends DurableObject<Bindings> implements Calls.LedgerCalls {
+export class Ledger extends DurableObject<LedgerBindings> implements Calls.LedgerCalls {
   readonly #storage: DurableObjectStorage;
   readonly #inTurn = turns();
   readonly #sealing = new SealingTurn();
   #hasTables: boolean;
 
-  constructor(state: DurableObjectState, env: Bindings) {
+  constructor(state: DurableObjectState, env: LedgerBindings) {
     super(state, env);
     this.#storage = state.storage;
     this.#hasTables = hasTables(state.storage);

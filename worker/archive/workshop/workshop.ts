@@ -1,5 +1,4 @@
 import { DurableObject } from 'cloudflare:workers';
-import type { Bindings } from '../../env.ts';
 import { LIMITS } from '../../limits.ts';
 import { DamagedRow } from '../damaged-row.ts';
 import { migrate } from '../migrate.ts';
@@ -43,11 +42,11 @@ function scopesIn(text: string): KeyScope[] {
 }
 
 /** One workshop and its keys, kept as digests. The text of a key names the object, so that no key is ever searched for. */
-export class Workshop extends DurableObject<Bindings> implements WorkshopCalls {
+export class Workshop extends DurableObject<unknown> implements WorkshopCalls {
   readonly #sql: SqlStorage;
   readonly #rates = createRates();
 
-  constructor(state: DurableObjectState, env: Bindings) {
+  constructor(state: DurableObjectState, env: unknown) {
     super(state, env);
     this.#sql = state.storage.sql;
     state.blockConcurrencyWhile(async () => {

@@ -1,15 +1,6 @@
+import type { Finding, Place } from './finding.ts';
 import type { Output } from './output.ts';
-import type { Place, RecordFile } from './record-file.ts';
-
-export interface Finding {
-  code: string;
-  severity: string;
-  pointer: string;
-  sentence: string;
-  remedy: string;
-  /** Person who has accepted a caution. */
-  acknowledgedBy?: string | undefined;
-}
+import type { RecordFile } from './record-file.ts';
 
 export type PlacedFinding = Finding & Place;
 

@@ -1,6 +1,7 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import * as pipeline from '../../pipeline.ts';
+import { PAPER_CHOICE, PAPER_NAMES, type PaperSize, paperSize } from '../../units/paper-size.ts';
 import { assessedFile } from './assessed-file.ts';
 import { command, UsageError } from './command.ts';
 import { countLine, type PlacedFinding, placed, sayFindings } from './findings.ts';
@@ -10,17 +11,14 @@ import { onlyOne } from './only-one.ts';
 /** What the process answers with. */
 const EXIT = { releasable: 0, blocked: 1, notReadable: 2 } as const;
 
-const PAPERS = ['A4', 'Letter'] as const;
-type Paper = (typeof PAPERS)[number];
-
 export const pack = command({
-  forms: ['RECORD.json [--out DIR] [--attachments DIR] [--paper A4|Letter]'],
+  forms: [`RECORD.json [--out DIR] [--attachments DIR] [--paper ${PAPER_NAMES.join('|')}]`],
   options: {
     out: { type: 'string', value: 'DIR', help: 'folder for what is written; out where it is not given' },
     attachments: { type: 'string', value: 'DIR', help: 'folder with the files that the record names' },
     at: { type: 'string', value: 'MOMENT', help: 'as if it were 2026-11-05T15:00:00Z; now where it is not given' },
     draft: { type: 'boolean', help: 'says nothing more: without a service every pack is a draft' },
-    paper: { type: 'string', value: 'PAPER', help: 'A4 or Letter; what the record says where it is not given' },
+    paper: { type: 'string', value: 'PAPER', help: `${PAPER_CHOICE}; what the record says where it is not given` },
   },
   exits: {
     0: 'the draft is written; nothing stands against the release',
@@ -57,10 +55,10 @@ export const pack = command({
   },
 });
 
-function paperFrom(paper: string | undefined): Paper | undefined {
-  const known = PAPERS.find((name) => name === paper);
+function paperFrom(paper: string | undefined): PaperSize | undefined {
+  const known = paperSize(paper);
   if (paper === undefined || known) return known;
-  throw new UsageError(`--paper must be A4 or Letter: it is ${paper}`);
+  throw new UsageError(`--paper must be ${PAPER_CHOICE}: it is ${paper}`);
 }
 
 function save(out: string, files: Readonly<Record<string, string | Uint8Array>>): string[] {

@@ -2,7 +2,7 @@ import { findNodeAtLocation, type Node, parseTree } from 'jsonc-parser';
 import { jsonFault } from '../../http/json-fault.ts';
 import { structuralDefects } from '../../http/json-structure.ts';
 import { FileError } from './command.ts';
-import type { Finding } from './findings.ts';
+import type { Finding, Place } from './finding.ts';
 import { textOf } from './read-file.ts';
 
 /** A record as it stands in a file. */
@@ -13,12 +13,6 @@ export interface RecordFile {
   /** What JSON allows and a record must not have. */
   defects: Finding[];
   placeOf(pointer: string): Place;
-}
-
-/** From 1, as editors count. */
-export interface Place {
-  line: number;
-  column: number;
 }
 
 /** @throws FileError with line and column where the file is no JSON */

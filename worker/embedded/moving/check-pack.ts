@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import type { JSONWebKeySet } from 'jose';
 import type { ReplayedPack } from '../../archive/ledger/replay.ts';
 import type { Manifest } from '../../pack/manifest.ts';
+import { picturesIn } from '../../pack/on-screen.ts';
 import type { PackDocument } from '../../pipeline.ts';
 import type { SealClaims } from '../../seal/claims.ts';
 import { verifyFile } from '../../seal/verify.ts';
@@ -81,9 +82,9 @@ function manifestDefects(pack: PackToCheck, at: string): FolderDefect[] {
 
 /** Digests of the files that the documents show, or are followed by: those were there when the pack was sealed. */
 function shownIn(documents: readonly PackDocument[]): Set<string> {
-  const pictures = documents.flatMap(({ html }) => [...html.matchAll(/<img src="attachments\/([0-9a-f]{64})"/g)]);
+  const pictures = documents.flatMap(({ html }) => picturesIn(html));
   const appended = documents.flatMap(({ appends }) => (appends === undefined ? [] : [appends]));
-  return new Set([...pictures.map(([, sha256 = '']) => sha256), ...appended]);
+  return new Set([...pictures, ...appended]);
 }
 
 interface Attached extends Pick<PackToCheck, 'folder' | 'registration' | 'exported'> {

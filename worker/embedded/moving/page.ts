@@ -1,7 +1,5 @@
-import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
-import { Html, html } from '../../../site/html.ts';
-import { ROOT } from '../places.ts';
+import { Html, html } from '../../markup/html.ts';
+import { DOCUMENT_SHEETS, documentSheet } from '../../markup/styles.ts';
 import { PLACES } from './format.ts';
 
 /** Opened from a disk, a page has no server to send this along. */
@@ -57,8 +55,7 @@ ${rows.map((cells) => html`<tr>${cells.map((cell) => html`<td>${cell}</td>`)}</t
 
 /** The sheets of the documents, without the fonts: those are addresses of the site. */
 export function folderStyle(): string {
-  const sheets = ['base', 'owner', 'document', 'print'].map((name) =>
-    readFileSync(join(ROOT, 'site/styles', `${name}.css`), 'utf8'),
-  );
-  return sheets.join('\n').replaceAll(/@font-face \{[^}]*\}\n*/g, '');
+  return DOCUMENT_SHEETS.map(documentSheet)
+    .join('\n')
+    .replaceAll(/@font-face \{[^}]*\}\n*/g, '');
 }

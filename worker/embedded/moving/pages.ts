@@ -1,7 +1,7 @@
-import { type Html, html } from '../../../site/html.ts';
+import { type Html, html } from '../../markup/html.ts';
 import { onScreen } from '../../pack/on-screen.ts';
 import type { PackDocument } from '../../pipeline.ts';
-import { printMoment } from '../../units/calendar.ts';
+import { printMoment } from '../../text/dates.ts';
 import type { AircraftFile, ExportedFile, ExportedPack, LedgerFile, WorkshopFile } from './format.ts';
 import { asItIs, folderPage, table } from './page.ts';
 
@@ -101,20 +101,15 @@ export function documentPages(pack: ExportedPack, documents: readonly PackDocume
   const list = documents.map(({ id, title }) => html`<li><a href="${id}.html">${title}</a></li>\n`);
   const index = html`<h1>Documents of ${name}</h1>\n<ul>\n${list}</ul>`;
   const pages = new Map([['index', folderPage({ title: `Documents of ${name}`, toTop, banner, body: index })]]);
+  // Pictures lie once for each aircraft, under names that tell what they are.
+  const files = new Map(pack.attachments.map(({ sha256, file }) => [sha256, file]));
+  const pictures = (sha256: string): string | undefined => {
+    const file = files.get(sha256);
+    return file ? `../../../${file}` : undefined;
+  };
   for (const { id, title, html: article } of documents) {
-    const shown = onScreen(article, { base: '', ending: '.html', documents, pictures: '' });
-    const body = asItIs(withPictures(shown, pack.attachments));
+    const body = asItIs(onScreen(article, { base: '', ending: '.html', documents, pictures }));
     pages.set(id, folderPage({ title: `${title}, ${name}`, toTop, banner, body }));
   }
   return pages;
-}
-
-/** Pictures lie once for each aircraft, under names that tell what they are. */
-function withPictures(article: string, attachments: readonly ExportedFile[]): string {
-  const files = new Map(attachments.map(({ sha256, file }) => [sha256, file]));
-  const picture = /<img src="attachments\/([0-9a-f]{64})" alt="([^"]*)"[^>]*>/g;
-  return article.replaceAll(picture, (_, sha256, alternative) => {
-    const file = files.get(sha256);
-    return file ? `<img src="../../../${file}" alt="${alternative}">` : `<p>${alternative}</p>`;
-  });
 }

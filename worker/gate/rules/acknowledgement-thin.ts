@@ -1,4 +1,4 @@
-import { printableLineOf } from '../../units/printable.ts';
+import { printableLineOf } from '../../text/printable.ts';
 import { phrase } from '../../words/words.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
 

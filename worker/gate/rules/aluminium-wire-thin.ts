@@ -1,5 +1,5 @@
 import { type Conductor, LEAST_ALUMINIUM } from '../../calc/electrical/wire-table.ts';
-import type { Printer } from '../../units/print.ts';
+import type { Printer } from '../../text/print.ts';
 import { isThinner } from '../../visit/wire-size.ts';
 import { phrase } from '../../words/words.ts';
 import { type Hit, type Rule, read } from '../rule.ts';

@@ -1,4 +1,4 @@
-import { saysSomething } from '../../units/printable.ts';
+import { saysSomething } from '../../text/printable.ts';
 import { phrase } from '../../words/words.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
 

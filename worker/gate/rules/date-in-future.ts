@@ -1,5 +1,5 @@
+import type { Printer } from '../../text/print.ts';
 import { dateOf, instantOf } from '../../units/calendar.ts';
-import type { Printer } from '../../units/print.ts';
 import type { Visit } from '../../visit/visit.ts';
 import { phrase } from '../../words/words.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';

@@ -1,6 +1,6 @@
 import { isWatched, needsWatching, warnsInTime } from '../../calc/electrical/monitoring.ts';
 import { isAtMost } from '../../calc/limit-met.ts';
-import type { Printer } from '../../units/print.ts';
+import type { Printer } from '../../text/print.ts';
 import type { Electrical } from '../../visit/visit.ts';
 import { phrase } from '../../words/words.ts';
 import { PHASE_NAMES } from '../phase-names.ts';

@@ -1,5 +1,5 @@
-import type { Printer } from '../../units/print.ts';
-import { codePointName, unprintableIn } from '../../units/printable.ts';
+import type { Printer } from '../../text/print.ts';
+import { codePointName, unprintableIn } from '../../text/printable.ts';
 import { phrase } from '../../words/words.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
 

@@ -1,6 +1,6 @@
 import { nodeKey } from '../../calc/wiring/pin-graph.ts';
 import type { WiringResult } from '../../calc/wiring/results.ts';
-import type { Printer } from '../../units/print.ts';
+import type { Printer } from '../../text/print.ts';
 import type { Wiring } from '../../visit/visit.ts';
 import { phrase } from '../../words/words.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';

@@ -2,9 +2,9 @@ import { dateOf } from '../../units/calendar.ts';
 import { Baseline } from '../../visit/baseline.ts';
 import { json } from '../answer.ts';
 import { missing, openedLink } from '../opened-link.ts';
+import type { OwnedPack } from '../owned-pack.ts';
 import { Refusal } from '../problem.ts';
 import type { Call, Operation } from '../route.ts';
-import type { OwnedPack } from '../sealed-file.ts';
 import { sealedRecord } from '../sealed-record.ts';
 import { ownedPack } from './packs.ts';
 

@@ -2,11 +2,11 @@ import type { Assessed, OpenDue } from '../../pipeline.ts';
 import { found, json, reached } from '../answer.ts';
 import { requireNotLost } from '../known-aircraft.ts';
 import { openBefore } from '../open-before.ts';
+import type { OwnedPack } from '../owned-pack.ts';
 import { ledgerOf } from '../params.ts';
 import type { Call, Operation } from '../route.ts';
 import { DueAnswer } from '../schemas.ts';
 import { factsOf } from '../sealed-facts.ts';
-import type { OwnedPack } from '../sealed-file.ts';
 import { sealedRecord } from '../sealed-record.ts';
 
 export const getDue: Operation = {

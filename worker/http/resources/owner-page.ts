@@ -1,7 +1,7 @@
 import { onScreen } from '../../pack/on-screen.ts';
 import { needsCare, ownerPage } from '../../pack/views/owner-page.ts';
 import type { Assessed } from '../../pipeline.ts';
-import { type Printer, printerFor } from '../../units/print.ts';
+import { type Printer, printerFor } from '../../text/print.ts';
 import type { Units } from '../../units/quantity.ts';
 import { recordPrinter } from '../../visit/record-printer.ts';
 import type { Lexicon } from '../../words/lexicon.ts';

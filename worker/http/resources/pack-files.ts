@@ -5,11 +5,11 @@ import { sha256 } from '../../pack/digest.ts';
 import type { Manifest } from '../../pipeline.ts';
 import { json, reached } from '../answer.ts';
 import { blobOf } from '../lies-shared.ts';
+import type { OwnedPack } from '../owned-pack.ts';
+import { attachmentsIn } from '../pack-attachments.ts';
 import { Refusal } from '../problem.ts';
 import { readBytes } from '../read-bytes.ts';
 import type { Call, Operation } from '../route.ts';
-import type { OwnedPack } from '../sealed-file.ts';
-import { attachmentsIn } from '../shown-files.ts';
 import { digestOf } from './attachments.ts';
 import { ownedPack } from './packs.ts';
 

@@ -3,10 +3,11 @@ import type { VisitRecord } from '../../visit/record.ts';
 import { ArchiveDamaged, found, json, reached } from '../answer.ts';
 import { blobResponse, IMMUTABLE } from '../blob-response.ts';
 import { blobOf } from '../lies-shared.ts';
+import type { OwnedPack } from '../owned-pack.ts';
 import { nextLink, PAGE_QUERY, packOf, pageRequestOf } from '../params.ts';
 import type { Call, Operation } from '../route.ts';
 import * as schemas from '../schemas.ts';
-import { type OwnedPack, sealedJson } from '../sealed-file.ts';
+import { sealedJson } from '../sealed-file.ts';
 import { shownFiles } from '../shown-files.ts';
 import { digestOf, originalFile } from './attachments.ts';
 

@@ -1,5 +1,6 @@
 import { onScreen } from '../../pack/on-screen.ts';
 import type { PackDocument } from '../../pipeline.ts';
+import { PAPER_CHOICE, paperSize } from '../../units/paper-size.ts';
 import { preferred } from '../accept.ts';
 import { json } from '../answer.ts';
 import { attachedFiles } from '../attached.ts';
@@ -14,7 +15,7 @@ import { type Standing, standing } from '../standing.ts';
 
 const NOT_RELEASED = 'Not released';
 
-const PAPER = { paper: 'A4 or Letter; what the record says where left out' } as const;
+const PAPER = { paper: `${PAPER_CHOICE}; what the record says where left out` } as const;
 
 export const getAssessment: Operation = {
   id: 'getAssessment',
@@ -93,8 +94,8 @@ function draftPage(document: PackDocument, documents: readonly PackDocument[]): 
 
 async function draftPdf(call: Call, { assessed, kept, at }: Standing, document?: string): Promise<Response> {
   const asked = call.url.searchParams.get('paper');
-  const paper = (['A4', 'Letter'] as const).find((name) => name === asked);
-  if (asked !== null && !paper) throw new Refusal('malformed-request', 'paper must be A4 or Letter');
+  const paper = paperSize(asked);
+  if (asked !== null && !paper) throw new Refusal('malformed-request', `paper must be ${PAPER_CHOICE}`);
   const options = { ...(paper && { paper }), ...(document !== undefined && { document }) };
   const files = await attachedFiles(call, assessed);
   const { bytes } = await call.pipeline.draftPdf(assessed, at, { ...options, files });

@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import { saysSomething } from '../../units/printable.ts';
+import { saysSomething } from '../../text/printable.ts';
 import { found, json, reached } from '../answer.ts';
 import { actorOf, withdrawerName } from '../in-whose-name.ts';
 import { packOf } from '../params.ts';

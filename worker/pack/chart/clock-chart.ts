@@ -1,5 +1,5 @@
 import type { ReleaseClock } from '../../calc/clock/release-clock.ts';
-import type { Printer } from '../../units/print.ts';
+import type { Printer } from '../../text/print.ts';
 import { axisFor } from './axis.ts';
 import { GRID, INK, PALE, SHADE } from './ink.ts';
 import { label, line } from './plot.ts';

@@ -1,6 +1,6 @@
 import { deviationAt } from '../../calc/compass/coefficients.ts';
 import type { SwingResult } from '../../calc/compass/swing.ts';
-import type { Printer } from '../../units/print.ts';
+import type { Printer } from '../../text/print.ts';
 import { axisFor } from './axis.ts';
 import { INK } from './ink.ts';
 import { axisNames, grid, line, type Plot, plotOf } from './plot.ts';

@@ -1,6 +1,6 @@
 import type { EnvelopeCorner } from '../../calc/loading/envelope.ts';
 import { cgMm, type MassMoment } from '../../calc/mass-moment.ts';
-import type { Printer } from '../../units/print.ts';
+import type { Printer } from '../../text/print.ts';
 import { factorOf } from '../../units/quantity.ts';
 import { axisFor } from './axis.ts';
 import { AREA, INK } from './ink.ts';

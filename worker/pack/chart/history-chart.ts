@@ -1,4 +1,4 @@
-import type { Printer } from '../../units/print.ts';
+import type { Printer } from '../../text/print.ts';
 import { type Axis, axisFor } from './axis.ts';
 import { INK } from './ink.ts';
 import { axisNames, grid, plotOf } from './plot.ts';

@@ -1,4 +1,4 @@
-import type { Printer } from '../../units/print.ts';
+import type { Printer } from '../../text/print.ts';
 import { INK, PALE, SHADE } from './ink.ts';
 import { label, line } from './plot.ts';
 import { drawing, element } from './svg.ts';

@@ -1,4 +1,4 @@
-import type { Printer } from '../../units/print.ts';
+import type { Printer } from '../../text/print.ts';
 import type { Axis } from './axis.ts';
 import { GRID, INK } from './ink.ts';
 import { element, type Point, text } from './svg.ts';

@@ -1,5 +1,5 @@
 import type { RunComparison } from '../../calc/engine-runs.ts';
-import type { Printer } from '../../units/print.ts';
+import type { Printer } from '../../text/print.ts';
 import { INK, PALE } from './ink.ts';
 import { label, line } from './plot.ts';
 import { shortened } from './shortened.ts';

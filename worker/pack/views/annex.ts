@@ -1,4 +1,4 @@
-import type { Printer } from '../../units/print.ts';
+import type { Printer } from '../../text/print.ts';
 import type { Attachment } from '../../visit/visit.ts';
 import { retold } from '../../words/retold.ts';
 import type { PackContext } from '../context.ts';

@@ -1,7 +1,7 @@
 import type { AntennaResult, Spacing } from '../../calc/antennas/results.ts';
+import { DASH } from '../../text/dash.ts';
 import type { Visit } from '../../visit/visit.ts';
 import type { PackContext } from '../context.ts';
-import { DASH } from '../people.ts';
 import type { View } from '../render.ts';
 import { common, sources } from './common.ts';
 

@@ -1,6 +1,6 @@
+import { DASH } from '../../text/dash.ts';
 import type { Attachment } from '../../visit/visit.ts';
 import type { PackContext } from '../context.ts';
-import { DASH } from '../people.ts';
 
 /** What an attachment belongs to, in words: its identifier and what that is. */
 export function concernsLine({ visit, say }: PackContext, { concerns }: Attachment): string {

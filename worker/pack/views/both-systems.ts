@@ -1,6 +1,6 @@
-import type { Printer } from '../../units/print.ts';
+import { DASH } from '../../text/dash.ts';
+import type { Printer } from '../../text/print.ts';
 import type { Quantity } from '../../units/quantity.ts';
-import { DASH } from '../people.ts';
 
 /** A measure in the units of the record, with the other system in small. */
 export interface BothSystems {

@@ -1,8 +1,8 @@
 import type { Applies } from '../../calc/lives/applicability.ts';
+import { DASH } from '../../text/dash.ts';
 import type { Visit } from '../../visit/visit.ts';
 import { phrase } from '../../words/words.ts';
 import type { PackContext } from '../context.ts';
-import { DASH } from '../people.ts';
 import type { View } from '../render.ts';
 import { common, sources } from './common.ts';
 import { dueLimit } from './due-limit.ts';

@@ -1,8 +1,9 @@
 import type { OpenItem } from '../../calc/open-items/open-item.ts';
+import { DASH } from '../../text/dash.ts';
 import type { CARRIED_ANSWERS } from '../../visit/carried.ts';
 import { phrase } from '../../words/words.ts';
 import type { PackContext } from '../context.ts';
-import { DASH, nameOf } from '../people.ts';
+import { nameOf } from '../people.ts';
 import { itemName, openUntil } from './open-items.ts';
 
 type Answer = NonNullable<PackContext['visit']['carried']>[number];

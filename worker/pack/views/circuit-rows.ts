@@ -1,9 +1,9 @@
 import type { CircuitResult } from '../../calc/electrical/electrical-result.ts';
 import { type Conductor, copperGauge } from '../../calc/electrical/wire-table.ts';
-import type { Printer } from '../../units/print.ts';
+import { DASH } from '../../text/dash.ts';
+import type { Printer } from '../../text/print.ts';
 import type { Circuit } from '../../visit/visit.ts';
 import type { PackContext } from '../context.ts';
-import { DASH } from '../people.ts';
 import type { View } from '../render.ts';
 import { printGauge } from './print-gauge.ts';
 

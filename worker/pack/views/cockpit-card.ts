@@ -1,4 +1,5 @@
 import { envelopeOf } from '../../calc/loading/envelope.ts';
+import { DASH } from '../../text/dash.ts';
 import type { PackContext } from '../context.ts';
 import type { View } from '../render.ts';
 import { bothSystems, inBrackets } from './both-systems.ts';
@@ -7,15 +8,15 @@ import { stationRows } from './station-rows.ts';
 
 /** A card for the cockpit, to be cut out: what the pilot needs to work out a loading, and every limit that forbids one. */
 export function cockpitCard(context: PackContext): View {
-  const { visit, results, released, say, identity } = context;
+  const { visit, results, released, say, identity, issuedAt } = context;
   const { schedule } = results;
   const cgLimits = cgRows(context);
   const joined = visit.aircraft.loadingLimits ?? [];
   return {
     card: {
       registration: visit.aircraft.registration,
-      date: say.day(identity.issuedAt),
-      pack: identity.pack,
+      date: say.day(issuedAt),
+      pack: identity?.pack ?? DASH,
       isReleased: released !== undefined,
       empty: schedule
         ? say.words`${say.measure('mass', schedule.massKg)} at ${say.measure('arm', schedule.armMm)}, moment ${say.measure('moment', schedule.momentKgMm)}`

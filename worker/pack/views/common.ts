@@ -3,13 +3,13 @@ import type { PackContext } from '../context.ts';
 
 /** What every document says of itself: its aircraft, and whether the pack is released. */
 export function common(context: PackContext): { aircraft: string; isReleased: boolean; status: string } {
-  const { released, identity, say } = context;
+  const { released, issuedAt, say } = context;
   return {
     aircraft: aircraftLine(context),
     isReleased: released !== undefined,
     status: released
       ? say.words`Released ${say.moment(released.releasedAt)} by ${released.releasedBy.name}`
-      : say.words`State of ${say.moment(identity.issuedAt)}`,
+      : say.words`State of ${say.moment(issuedAt)}`,
   };
 }
 

@@ -1,8 +1,9 @@
 import type { SwingResult } from '../../calc/compass/swing.ts';
+import { DASH } from '../../text/dash.ts';
 import { phrase } from '../../words/words.ts';
 import { deviationChart } from '../chart/deviation-chart.ts';
 import type { PackContext } from '../context.ts';
-import { DASH, nameOf, signatureOf } from '../people.ts';
+import { nameOf, signatureOf } from '../people.ts';
 import type { View } from '../render.ts';
 import { common, sources } from './common.ts';
 
@@ -79,7 +80,7 @@ function swingView(
 }
 
 /** The card to cut out, in two halves, with a column for each electrical state. */
-function cardView({ visit, identity, say }: PackContext, swings: readonly SwingResult[]): View {
+function cardView({ visit, issuedAt, say }: PackContext, swings: readonly SwingResult[]): View {
   const withCard = swings.filter(({ card }) => card.length > 0);
   const rows = (withCard[0]?.card ?? []).map(({ forDeg }, index) => ({
     for: threeFigures(forDeg),
@@ -89,7 +90,7 @@ function cardView({ visit, identity, say }: PackContext, swings: readonly SwingR
   return {
     registration: visit.aircraft.registration,
     serial: visit.compass?.serial ?? DASH,
-    date: say.day(visit.compass?.swungAt ?? identity.issuedAt),
+    date: say.day(visit.compass?.swungAt ?? issuedAt),
     by: nameOf(visit, visit.compass?.by),
     heads: withCard.map(({ state }) => (state === 'equipment-on' ? say.words`Steer, on` : say.words`Steer, off`)),
     halves: [{ rows: rows.slice(0, half) }, { rows: rows.slice(half) }],

@@ -1,5 +1,6 @@
+import { DASH } from '../../text/dash.ts';
 import type { PackContext } from '../context.ts';
-import { DASH, nameOf } from '../people.ts';
+import { nameOf } from '../people.ts';
 import type { View } from '../render.ts';
 
 /** What was disturbed near the controls, and how each control was proved by direction. */

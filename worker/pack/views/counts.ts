@@ -1,4 +1,4 @@
-import type { Printer } from '../../units/print.ts';
+import type { Printer } from '../../text/print.ts';
 
 /** So many landings, in words. */
 export function landingsText(landings: number, say: Printer): string {

@@ -1,9 +1,10 @@
 import type { ReleaseClock } from '../../calc/clock/release-clock.ts';
 import { isAtLeast } from '../../calc/limit-met.ts';
 import type { Finding } from '../../gate/finding.ts';
+import { DASH } from '../../text/dash.ts';
 import { clockChart } from '../chart/clock-chart.ts';
 import type { PackContext } from '../context.ts';
-import { DASH, nameOf } from '../people.ts';
+import { nameOf } from '../people.ts';
 import type { View } from '../render.ts';
 import { common } from './common.ts';
 import { durationText } from './duration.ts';
@@ -22,7 +23,7 @@ export interface Following {
  * @param absent titles of documents that a reader would look for, and that are not in the pack
  */
 export function coverView(context: PackContext, following: readonly Following[], absent: readonly string[]): View {
-  const { visit, identity, findings, released, say } = context;
+  const { visit, identity, issuedAt, findings, released, say } = context;
   const of = (severity: Finding['severity']): Finding[] => findings.filter((finding) => finding.severity === severity);
   const blocks = of('blocks');
   const cautions = of('caution');
@@ -32,10 +33,10 @@ export function coverView(context: PackContext, following: readonly Following[],
     workshop: visit.workshop.name,
     address: visit.workshop.address ?? DASH,
     approval: visit.workshop.approval ?? DASH,
-    pack: identity.pack,
-    issue: identity.issue,
-    issuedAt: say.moment(identity.issuedAt),
-    supersedes: identity.supersedes ?? say.words`none`,
+    pack: identity?.pack ?? DASH,
+    issue: identity?.issue ?? DASH,
+    issuedAt: say.moment(issuedAt),
+    supersedes: identity?.supersedes ?? say.words`none`,
     sealedBy: sealedByLine(context),
     arrived: say.moment(visit.visit.arrivedAt),
     built: visit.aircraft.yearBuilt === undefined ? DASH : String(visit.aircraft.yearBuilt),

@@ -1,9 +1,9 @@
 import { type OpenDue, timeLeft } from '../../calc/open-items/time-left.ts';
-import type { Bound } from '../../units/print.ts';
+import { DASH } from '../../text/dash.ts';
+import type { Bound } from '../../text/print.ts';
 import { hoursOnMeter } from '../../visit/meter-name.ts';
 import { phrase } from '../../words/words.ts';
 import type { PackContext } from '../context.ts';
-import { DASH } from '../people.ts';
 import type { View } from '../render.ts';
 import { common, sources } from './common.ts';
 import { daysText, landingsText } from './counts.ts';
@@ -26,9 +26,9 @@ export function hasDue(context: PackContext): boolean {
 
 /** All that comes due: lives, recurring and open bulletins, and findings that were put off. */
 export function dueListView(context: PackContext): View {
-  const { identity, say } = context;
+  const { issuedAt, say } = context;
   const { hoursPerYear } = context.results.readings;
-  const lines = timeLeft(dueItems(context), context.results.readings, say.local(identity.issuedAt));
+  const lines = timeLeft(dueItems(context), context.results.readings, say.local(issuedAt));
   return {
     ...common(context),
     meters: meterRows(context),

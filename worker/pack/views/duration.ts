@@ -1,4 +1,4 @@
-import type { Printer } from '../../units/print.ts';
+import type { Printer } from '../../text/print.ts';
 import { daysText } from './counts.ts';
 
 const HOUR_MIN = 60;

@@ -1,11 +1,11 @@
 import type { Endurance, PhaseLoad } from '../../calc/electrical/electrical-result.ts';
 import { PHASE_NAMES } from '../../gate/phase-names.ts';
-import type { Printer } from '../../units/print.ts';
+import { DASH } from '../../text/dash.ts';
+import type { Printer } from '../../text/print.ts';
 import type { Electrical } from '../../visit/visit.ts';
 import { phrase } from '../../words/words.ts';
 import { loadChart } from '../chart/load-chart.ts';
 import type { PackContext } from '../context.ts';
-import { DASH } from '../people.ts';
 import type { View } from '../render.ts';
 import { stretchName } from '../stretch-name.ts';
 import { circuitRows } from './circuit-rows.ts';

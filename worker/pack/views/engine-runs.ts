@@ -1,9 +1,10 @@
 import { lastRun, type RunComparison, runsByTime } from '../../calc/engine-runs.ts';
 import { rangeText } from '../../gate/range-text.ts';
-import type { Printer } from '../../units/print.ts';
+import { DASH } from '../../text/dash.ts';
+import type { Printer } from '../../text/print.ts';
 import { runsChart } from '../chart/runs-chart.ts';
 import type { PackContext } from '../context.ts';
-import { DASH, nameOf, signatureOf } from '../people.ts';
+import { nameOf, signatureOf } from '../people.ts';
 import type { View } from '../render.ts';
 import { common, sources } from './common.ts';
 

@@ -1,6 +1,6 @@
+import { DASH } from '../../text/dash.ts';
 import type { EquipmentItem } from '../../visit/visit.ts';
 import type { PackContext } from '../context.ts';
-import { DASH } from '../people.ts';
 import type { View } from '../render.ts';
 import { changeRows, unitHeads } from './change-rows.ts';
 import { common, sources } from './common.ts';

@@ -2,9 +2,9 @@ import type { Check, Limited } from '../../calc/surveillance/surveillance-result
 import { checkName } from '../../gate/check-name.ts';
 import { figureName } from '../../gate/figure-name.ts';
 import { rangeText } from '../../gate/range-text.ts';
-import type { Printer } from '../../units/print.ts';
+import { DASH } from '../../text/dash.ts';
+import type { Printer } from '../../text/print.ts';
 import { phrase } from '../../words/words.ts';
-import { DASH } from '../people.ts';
 
 /** Rows of figures against limits, with what was subtracted where a figure is a difference. */
 export function limitedRows(say: Printer, figures: readonly Limited[], decimals: number): Record<string, string>[] {

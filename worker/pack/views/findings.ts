@@ -1,7 +1,8 @@
+import { DASH } from '../../text/dash.ts';
 import type { VisitFinding } from '../../visit/visit.ts';
 import { phrase } from '../../words/words.ts';
 import type { PackContext } from '../context.ts';
-import { DASH, nameOf } from '../people.ts';
+import { nameOf } from '../people.ts';
 import type { View } from '../render.ts';
 import { carriedRows } from './carried-rows.ts';
 import { common, sources } from './common.ts';

@@ -1,8 +1,9 @@
+import { DASH } from '../../text/dash.ts';
 import { dateOf, timeOf } from '../../units/calendar.ts';
 import type { Task } from '../../visit/visit.ts';
 import { phrase } from '../../words/words.ts';
 import type { PackContext } from '../context.ts';
-import { DASH, nameOf } from '../people.ts';
+import { nameOf } from '../people.ts';
 import type { View } from '../render.ts';
 import { common, sources } from './common.ts';
 import { controlRows } from './control-rows.ts';

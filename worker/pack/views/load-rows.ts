@@ -1,9 +1,9 @@
 import { currentA } from '../../calc/electrical/load.ts';
 import { PHASE_NAMES } from '../../gate/phase-names.ts';
+import { DASH } from '../../text/dash.ts';
 import { PHASES } from '../../visit/electrical.ts';
 import type { Electrical } from '../../visit/visit.ts';
 import type { PackContext } from '../context.ts';
-import { DASH } from '../people.ts';
 import type { View } from '../render.ts';
 
 /** Every load with its current in each phase: what the sums of the phases are made of. */

@@ -5,11 +5,11 @@ import { armOn, type Envelope, type LimitPiece } from '../../calc/loading/envelo
 import type { LoadingSheet, NamedLoading } from '../../calc/loading-sheet.ts';
 import { cgMm } from '../../calc/mass-moment.ts';
 import { describeLoading } from '../../gate/describe-loading.ts';
+import { DASH } from '../../text/dash.ts';
 import { phrase } from '../../words/words.ts';
 import { envelopeChart } from '../chart/envelope-chart.ts';
 import type { PackContext } from '../context.ts';
 import { loadingInCaption, loadingName } from '../loading-name.ts';
-import { DASH } from '../people.ts';
 import type { View } from '../render.ts';
 import { bothSystems, inBrackets } from './both-systems.ts';
 import { unitHeads } from './change-rows.ts';

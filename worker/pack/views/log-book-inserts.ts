@@ -1,9 +1,10 @@
 import { totalHours } from '../../calc/total-hours.ts';
+import { DASH } from '../../text/dash.ts';
 import { hoursOnMeter } from '../../visit/meter-name.ts';
 import { sentence } from '../../words/sentence.ts';
 import { phrase } from '../../words/words.ts';
 import type { PackContext } from '../context.ts';
-import { DASH, personOf } from '../people.ts';
+import { personOf } from '../people.ts';
 import type { View } from '../render.ts';
 import { common, sources } from './common.ts';
 import { bulletinsDone, closedSince, type Product, partsFitted, rectified } from './work-done.ts';
@@ -16,7 +17,7 @@ const BOOKS = [
 
 /** One slip for each log book, to be cut out, signed over its edge and pasted in. */
 export function logBookInsertsView(context: PackContext): View {
-  const { visit, identity, released, results, say } = context;
+  const { visit, identity, issuedAt, released, results, say } = context;
   const { aircraft } = visit;
   const signer = personOf(visit, visit.release?.by);
   const serials = { airframe: aircraft.serial, engine: aircraft.engine?.serial, propeller: aircraft.propeller?.serial };
@@ -27,14 +28,14 @@ export function logBookInsertsView(context: PackContext): View {
       title: say.term(title),
       serial: serials[of] ?? DASH,
       registration: aircraft.registration,
-      date: visit.visit.workEndedAt ? say.day(visit.visit.workEndedAt) : say.day(identity.issuedAt),
+      date: visit.visit.workEndedAt ? say.day(visit.visit.workEndedAt) : say.day(issuedAt),
       hours: hoursText(context, of),
       work: workLines(context, of),
       weight:
         of === 'airframe' && schedule
           ? say.words`Empty mass ${say.measure('mass', schedule.massKg)} at ${say.measure('arm', schedule.armMm)}, ${say.term(schedule.basis)}.`
           : '',
-      pack: identity.pack,
+      pack: identity?.pack ?? DASH,
       isReleased: released !== undefined,
       signer: signer?.name ?? DASH,
       authorisation: signer?.authorisation ?? DASH,

@@ -1,8 +1,9 @@
+import { DASH } from '../../text/dash.ts';
 import type { Modification } from '../../visit/visit.ts';
 import { phrase } from '../../words/words.ts';
 import type { PackContext } from '../context.ts';
 import type { DocumentInstance } from '../document.ts';
-import { DASH, nameOf, signatureOf } from '../people.ts';
+import { nameOf, signatureOf } from '../people.ts';
 import type { View } from '../render.ts';
 import { changeRows, unitHeads } from './change-rows.ts';
 import { common } from './common.ts';

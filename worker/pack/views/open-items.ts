@@ -2,7 +2,6 @@ import { withNames } from '../../calc/open-items/carry-over.ts';
 import { isSame, type OpenItem } from '../../calc/open-items/open-item.ts';
 import type { PackContext } from '../context.ts';
 import { numberOf } from '../pack-number.ts';
-import { DASH } from '../people.ts';
 import { landingsText } from './counts.ts';
 import { dueLimit, eitherOf } from './due-limit.ts';
 
@@ -23,7 +22,7 @@ export function heldOver({ results }: PackContext, ...kinds: Kind[]): OpenItem[]
  * brings is told apart from what stood in the issue before only by the archive: there it is its identifier in the record.
  */
 export function itemName({ results, identity }: PackContext, open: OpenItem): string {
-  if (open.item !== undefined || identity.pack === DASH || identity.issue !== '1') return open.item ?? open.id;
+  if (open.item !== undefined || identity?.issue !== '1') return open.item ?? open.id;
   const { standing: all } = results.open;
   const index = all.findIndex((other) => other.item === undefined && isSame(other, open) && other.id === open.id);
   const naming = { issue: numberOf(identity.pack), at: identity.issuedAt, names: [] };

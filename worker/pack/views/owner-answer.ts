@@ -1,5 +1,5 @@
+import { DASH } from '../../text/dash.ts';
 import type { PackContext } from '../context.ts';
-import { DASH } from '../people.ts';
 
 /**
  * Whether the aircraft may be flown, as far as its release says so: what the statement that was signed covers, and no more.

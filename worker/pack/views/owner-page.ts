@@ -1,4 +1,4 @@
-import type { Printer } from '../../units/print.ts';
+import type { Printer } from '../../text/print.ts';
 import type { LoadingFacts } from '../loading-facts.ts';
 import { onScreen } from '../on-screen.ts';
 import type { PackDocument } from '../pack-documents.ts';

@@ -28,7 +28,7 @@ export function ownerSummaryView(context: PackContext): View {
   );
   const limitations = limitationTexts(context);
   const held = heldOver(context, 'deferral', 'watch');
-  const due = nextDue(context, context.identity.issuedAt).slice(0, MOST_DUE);
+  const due = nextDue(context, context.issuedAt).slice(0, MOST_DUE);
   return {
     ...common(context),
     answer: ownerAnswer(context, limitations.length > 0),

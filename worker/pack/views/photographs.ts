@@ -1,7 +1,8 @@
+import { DASH } from '../../text/dash.ts';
 import type { Attachment } from '../../visit/visit.ts';
 import { retold } from '../../words/retold.ts';
 import type { PackContext } from '../context.ts';
-import { DASH, nameOf } from '../people.ts';
+import { nameOf } from '../people.ts';
 import type { View } from '../render.ts';
 import { concernsLine } from './attached.ts';
 import { common, sources } from './common.ts';

@@ -1,6 +1,6 @@
 import { tanksOf } from '../../calc/fuel.ts';
 import type { Governing } from '../../calc/loading/load-limits.ts';
-import type { Bound } from '../../units/print.ts';
+import type { Bound } from '../../text/print.ts';
 import { phrase } from '../../words/words.ts';
 import type { PackContext } from '../context.ts';
 import { type BothSystems, bothSystems } from './both-systems.ts';

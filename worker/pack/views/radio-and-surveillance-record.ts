@@ -1,9 +1,10 @@
 import { addressForms } from '../../calc/surveillance/address.ts';
 import type { DeviceResult, SurveillanceRecord, SurveillanceResult } from '../../calc/surveillance/results.ts';
 import type { TransponderTest } from '../../calc/surveillance/transponder-checks.ts';
-import type { Printer } from '../../units/print.ts';
+import { DASH } from '../../text/dash.ts';
+import type { Printer } from '../../text/print.ts';
 import type { PackContext } from '../context.ts';
-import { DASH, nameOf, type SignatureView, signatureOf } from '../people.ts';
+import { nameOf, type SignatureView, signatureOf } from '../people.ts';
 import type { View } from '../render.ts';
 import { altimetryView } from './altimetry.ts';
 import { common, sources } from './common.ts';

@@ -2,10 +2,10 @@ import type { PayloadRule } from '../../calc/payload.ts';
 import type { Regime, Sourced } from '../../gate/regimes/regime.ts';
 import { RULE_SET } from '../../gate/rule-set.ts';
 import { RULES } from '../../gate/rules.ts';
-import type { Printer } from '../../units/print.ts';
+import { DASH } from '../../text/dash.ts';
+import type { Printer } from '../../text/print.ts';
 import { phrase } from '../../words/words.ts';
 import type { PackContext } from '../context.ts';
-import { DASH } from '../people.ts';
 import type { View } from '../render.ts';
 import { common, sources } from './common.ts';
 import { sealedByLine } from './sealed-by.ts';
@@ -42,17 +42,17 @@ export interface DocumentDigest {
 }
 
 export function recordOfIssueView(context: PackContext, digests: readonly DocumentDigest[]): View {
-  const { identity, recordSha256, regime, findings, say } = context;
+  const { identity, issuedAt, recordSha256, regime, findings, say } = context;
   const notes = findings.filter(({ severity }) => severity === 'note');
   return {
     ...common(context),
-    pack: identity.pack,
-    issue: identity.issue,
-    issuedAt: say.moment(identity.issuedAt),
-    visit: identity.visit,
+    pack: identity?.pack ?? DASH,
+    issue: identity?.issue ?? DASH,
+    issuedAt: say.moment(issuedAt),
+    visit: identity?.visit ?? DASH,
     sealedBy: sealedByLine(context),
-    supersedes: identity.supersedes ?? say.words`none`,
-    previous: identity.previous
+    supersedes: identity?.supersedes ?? say.words`none`,
+    previous: identity?.previous
       ? say.words`${identity.previous.pack}, manifest ${identity.previous.manifestSha256}`
       : say.words`none: the first pack of this aircraft here`,
     ruleSet: say.words`${RULE_SET}, ${RULES.length} rules`,

@@ -1,5 +1,5 @@
+import { DASH } from '../../text/dash.ts';
 import type { PackContext } from '../context.ts';
-import { DASH } from '../people.ts';
 import type { View } from '../render.ts';
 import { common, sources } from './common.ts';
 import { meterRows } from './meter-rows.ts';
@@ -17,8 +17,8 @@ export function releaseStatementView(context: PackContext): View {
     title: statement?.title ?? DASH,
     text: statement?.text ?? say.words`No statement of the regime was chosen.`,
     scope: release?.scope ?? DASH,
-    pack: identity.pack,
-    issue: identity.issue,
+    pack: identity?.pack ?? DASH,
+    issue: identity?.issue ?? DASH,
     regime: regime.title,
     regimeVersion: say.date(regime.version),
     statementSource: statement

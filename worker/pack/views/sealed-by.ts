@@ -1,4 +1,4 @@
-import { printableLineOf } from '../../units/printable.ts';
+import { printableLineOf } from '../../text/printable.ts';
 import type { PackContext } from '../context.ts';
 
 /**
@@ -6,7 +6,7 @@ import type { PackContext } from '../context.ts';
  * is printed as far as it can be; the identifier beside it tells whose it is.
  */
 export function sealedByLine({ identity, say }: PackContext): string {
-  const { sealedBy } = identity;
+  const sealedBy = identity?.sealedBy;
   if (!sealedBy) return say.words`nobody: it has no seal`;
   const name = printableLineOf(sealedBy.name) || sealedBy.id;
   return say.words`${name} (${sealedBy.id}), with the key ${sealedBy.kid}`;

@@ -1,9 +1,9 @@
 import { payloadAgainst } from '../../calc/payload.ts';
+import { DASH } from '../../text/dash.ts';
 import { factorOf } from '../../units/quantity.ts';
 import { historyChart } from '../chart/history-chart.ts';
 import type { PackContext } from '../context.ts';
 import { historyReason } from '../line-name.ts';
-import { DASH } from '../people.ts';
 import type { View } from '../render.ts';
 import { type BothSystems, bothSystems } from './both-systems.ts';
 import { unitHeads } from './change-rows.ts';

@@ -1,6 +1,6 @@
+import { DASH } from '../../text/dash.ts';
 import type { FoundWire } from '../../visit/visit.ts';
 import type { PackContext } from '../context.ts';
-import { DASH } from '../people.ts';
 import type { View } from '../render.ts';
 import { common, sources } from './common.ts';
 import { printGauge } from './print-gauge.ts';

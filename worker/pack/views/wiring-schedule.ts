@@ -1,7 +1,8 @@
 import type { Harness } from '../../calc/wiring/harness-mass.ts';
+import { DASH } from '../../text/dash.ts';
 import type { Visit } from '../../visit/visit.ts';
 import type { PackContext } from '../context.ts';
-import { DASH, nameOf, signatureOf } from '../people.ts';
+import { nameOf, signatureOf } from '../people.ts';
 import type { View } from '../render.ts';
 import { common, sources } from './common.ts';
 import { printGauge } from './print-gauge.ts';

@@ -1,13 +1,14 @@
 import type { PictureSource } from '../measure/item.ts';
 import { DOCUMENT_TAG } from '../measure/measure-article.ts';
-import type { Pages } from '../paginate/pages.ts';
+import type { Pages } from '../paginate/page.ts';
 import type { Paper } from '../paper.ts';
 import { createCanvas } from './canvas.ts';
 import type { PlacedLink } from './draw-line.ts';
 import { drawMark } from './draw-mark.ts';
-import { type Bookmark, drawItems, type Marks, type Place } from './draw-page.ts';
+import { drawItems } from './draw-page.ts';
 import { type RunningHeads, runningHeads } from './running-heads.ts';
 import { createStructure, type Structure } from './structure.ts';
+import type { Bookmark, Marks, Place } from './surface.ts';
 
 /** Everything the file is made of that stands on pages. */
 export interface Drawn {

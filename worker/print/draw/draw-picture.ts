@@ -1,6 +1,6 @@
 import type { PlacedPicture } from '../measure/item.ts';
-import type { Surface } from './draw-page.ts';
 import { number, ratio } from './pdf-text.ts';
+import type { Surface } from './surface.ts';
 
 /** The name of a picture among the resources of its page. */
 export function pictureName(index: number): string {

@@ -32,14 +32,15 @@ function shortened(text: string, roomPt: number, style: typeof STYLE): string {
   return `${text.slice(0, end).trimEnd()}…`;
 }
 
-function place(
-  text: string,
-  align: Align,
-  baselinePt: number,
-  columnPt: number,
-  roomPt: number,
-  style = STYLE,
-): Item[] {
+/** Where a text stands on its line: `columnPt` is the length of the line, `roomPt` what the text may take of it. */
+interface LinePlace {
+  align: Align;
+  baselinePt: number;
+  columnPt: number;
+  roomPt: number;
+}
+
+function place(text: string, { align, baselinePt, columnPt, roomPt }: LinePlace, style = STYLE): Item[] {
   if (text === '' || roomPt <= 0) return [];
   const shown = shortened(text, roomPt, style);
   const widthPt = textWidthPt(shown, style.face, style.sizePt);
@@ -54,9 +55,9 @@ function row(texts: readonly [string, string, string], baselinePt: number, colum
   const leftPt = Math.min(widthPt(left), columnPt * 0.4);
   const besidePt = Math.max(leftPt, rightPt) + GAP_PT;
   return [
-    ...place(left, 'left', baselinePt, columnPt, leftPt + 0.01),
-    ...place(centre, 'centre', baselinePt, columnPt, columnPt - 2 * besidePt),
-    ...place(right, 'right', baselinePt, columnPt, rightPt + 0.01),
+    ...place(left, { align: 'left', baselinePt, columnPt, roomPt: leftPt + 0.01 }),
+    ...place(centre, { align: 'centre', baselinePt, columnPt, roomPt: columnPt - 2 * besidePt }),
+    ...place(right, { align: 'right', baselinePt, columnPt, roomPt: rightPt + 0.01 }),
   ];
 }
 
@@ -69,6 +70,6 @@ export function runningHeads(heads: RunningHeads, paper: Paper): Item[] {
     ...horizontalRule(0, HEAD_BASELINE_PT + 5, columnPt, RULE_PT.hair),
     ...horizontalRule(0, footPt, columnPt, RULE_PT.hair),
     ...row([heads.footLeft, heads.footCentre, heads.footRight], footPt + 11, columnPt),
-    ...place(heads.mark, 'centre', footPt + 21.5, columnPt, columnPt, STRONG),
+    ...place(heads.mark, { align: 'centre', baselinePt: footPt + 21.5, columnPt, roomPt: columnPt }, STRONG),
   ];
 }

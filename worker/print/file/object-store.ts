@@ -6,7 +6,7 @@ import { type StreamPlace, serialiseFile } from './serialise-file.ts';
 /** Further entries of a stream's dictionary: each value a complete PDF object. */
 export type StreamEntries = Readonly<Record<string, string>>;
 
-/** The objects of one file: pdf-lib numbers, compresses and saves them. A reference is text, such as `12 0 R`. */
+/** The objects of one file: pdf-lib numbers them, `serialise-file.ts` writes them. A reference is text, such as `12 0 R`. */
 export interface ObjectStore {
   reserve: () => string;
   put: (reference: string, object: string) => void;

@@ -13,14 +13,15 @@ import { writeOutline } from './write-outline.ts';
 import { writePictures } from './write-pictures.ts';
 import { writeStructure } from './write-structure.ts';
 
-function writePages(
-  drawn: Drawn,
-  pages: readonly string[],
-  links: readonly WrittenLink[],
-  paper: Paper,
-  store: ObjectStore,
-  named: NamedStreams,
-): string {
+/** What pages are written into: the objects of the file, the references reserved for them, and the streams that are named. */
+interface PagesToWrite {
+  pages: readonly string[];
+  links: readonly WrittenLink[];
+  store: ObjectStore;
+  named: NamedStreams;
+}
+
+function writePages(drawn: Drawn, paper: Paper, { pages, links, store, named }: PagesToWrite): string {
   const tree = store.reserve();
   const fonts = writeFonts(store);
   const resources = store.add(`<</Font${fonts}/ProcSet[/PDF/Text]>>`);
@@ -70,7 +71,7 @@ export function writeFile(
   const catalogue = store.reserve();
   const pages = drawn.contents.map(() => store.reserve());
   const links = writeLinks(drawn, pages, store);
-  const tree = writePages(drawn, pages, links, paper, store, named);
+  const tree = writePages(drawn, paper, { pages, links, store, named });
   const structure = writeStructure(drawn.structure, links, pages, store);
   const outline = writeOutline(drawn.bookmarks, pages, store);
   const attached = writeAttachments(attachments, pages.length, metadata.issuedAt, store, named);

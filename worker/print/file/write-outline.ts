@@ -1,5 +1,5 @@
-import type { Bookmark } from '../draw/draw-page.ts';
 import { number, textString } from '../draw/pdf-text.ts';
+import type { Bookmark } from '../draw/surface.ts';
 import type { ObjectStore } from './object-store.ts';
 
 interface Entry {

@@ -4,7 +4,7 @@ import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { deflateSync } from 'node:zlib';
 import subsetFont from 'subset-font';
-import { PRINTABLE_RANGES, PRINTABLE_SIGNS } from '../../units/printable.ts';
+import { PRINTABLE_RANGES, PRINTABLE_SIGNS } from '../../text/printable.ts';
 import type { BuiltFace } from './built-face.ts';
 import { type FontFacts, readFontFacts, readFontKerning } from './sfnt.ts';
 

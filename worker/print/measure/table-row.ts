@@ -18,6 +18,24 @@ export interface TableLook {
   innerRulePt: number;
 }
 
+/** What all rows of one table are set with: the widths of its columns, its look and where it stands. */
+export interface TableSetting {
+  widthsPt: readonly number[];
+  look: TableLook;
+  setting: Setting;
+  flow: Flow;
+}
+
+/** Where a row stands in its table. */
+interface RowPlace {
+  /** The structure element of the group of rows. */
+  tag: Tag | null;
+  /** The rule at its foot. */
+  belowRulePt: number;
+  /** What a page has room for. */
+  maxHeightPt: number;
+}
+
 /** The look of a table by its classes: `compact` is smaller and closer, `plain` has no rules between rows. */
 export function tableLook(classes: ReadonlySet<string>, scale: number): TableLook {
   const compact = classes.has('compact');
@@ -67,17 +85,13 @@ function cellStrips(cell: GridCell, row: GridRow, setting: Setting, flow: Flow):
   return setting.tag && !plain ? withItem(named, { kind: 'present', tag: setting.tag }) : named;
 }
 
-/** A row as one strip, or as several when it is longer than `mostPt`. `belowRulePt` is the rule at its foot. */
+/** A row as one strip, or as several when it is higher than a page has room for. */
 export function rowStrips(
   row: GridRow,
-  widthsPt: readonly number[],
-  look: TableLook,
-  belowRulePt: number,
-  mostPt: number,
-  setting: Setting,
-  flow: Flow,
+  { tag, belowRulePt, maxHeightPt }: RowPlace,
+  { widthsPt, look, setting, flow }: TableSetting,
 ): Strip[] {
-  const rowTag = childTag(setting.tag, 'TR');
+  const rowTag = childTag(tag, 'TR');
   const edgesPt = [0];
   for (const widthPt of widthsPt) edgesPt.push((edgesPt.at(-1) ?? 0) + widthPt);
   const cells = row.cells.map((cell): Cell => {
@@ -91,7 +105,7 @@ export function rowStrips(
     };
     return { xPt: leftPt, strips: cellStrips(cell, row, inside, flow) };
   });
-  const slices = sideBySide(cells, mostPt - 2 * look.padYPt, row.group === 'thead' ? 'bottom' : 'top');
+  const slices = sideBySide(cells, maxHeightPt - 2 * look.padYPt, row.group === 'thead' ? 'bottom' : 'top');
   const widthPt = edgesPt.at(-1) ?? 0;
   const strips = slices.map((slice, i) => {
     const heightPt = slice.heightPt + 2 * look.padYPt;

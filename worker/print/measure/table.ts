@@ -5,11 +5,11 @@ import { contentWidthsPt } from '../text/break-lines.ts';
 import { columnWidthsPt } from './column-widths.ts';
 import { horizontalRule } from './horizontal-rule.ts';
 import { wordsIn } from './paragraph.ts';
-import type { BlockRule, Flow, Setting } from './setting.ts';
+import type { BlockRule, Setting } from './setting.ts';
 import { heightOf, stack } from './stack.ts';
 import { BREAK, type Break, type Strip, spaced, strip, withItem } from './strip.ts';
 import { type Grid, type GridCell, type GridRow, gridOf, type RowGroup } from './table-model.ts';
-import { cellText, rowStrips, type TableLook, tableLook } from './table-row.ts';
+import { cellText, rowStrips, type TableLook, type TableSetting, tableLook } from './table-row.ts';
 import { childTag, type Tag } from './tag.ts';
 import { styledText } from './text-block.ts';
 
@@ -74,62 +74,50 @@ function belowRule(rows: readonly GridRow[], index: number, look: TableLook): nu
   return parted ? RULE_PT.medium : look.innerRulePt;
 }
 
-function captionStrips(caption: Markup | null, continued: boolean, setting: Setting): Strip[] {
+function captionStrips(caption: Markup | null, isContinued: boolean, setting: Setting): Strip[] {
   if (!caption) return [];
-  const children = continued ? [...caption.children, ` ${setting.words`(continued)`}`] : caption.children;
+  const children = isContinued ? [...caption.children, ` ${setting.words`(continued)`}`] : caption.children;
   return styledText({ ...caption, children }, BLOCK_STYLES.caption, 'Caption', setting);
 }
 
-function headStrips(
-  grid: Grid,
-  widthsPt: readonly number[],
-  look: TableLook,
-  tag: Tag | null,
-  continued: boolean,
-  setting: Setting,
-  flow: Flow,
-): Strip[] {
-  const caption = captionStrips(grid.caption, continued, { ...setting, tag });
-  const inside = { ...setting, tag: childTag(tag, 'THead') };
+/** Where a head stands: at the table, or again on a page that the table runs on to, where it is an artefact and says nothing new. */
+interface HeadPlace {
+  tag: Tag | null;
+  isContinued: boolean;
+}
+
+function headStrips(grid: Grid, { tag, isContinued }: HeadPlace, table: TableSetting): Strip[] {
+  const { widthsPt, look, setting } = table;
+  const caption = captionStrips(grid.caption, isContinued, { ...setting, tag });
+  const groupTag = childTag(tag, 'THead');
   const rows = grid.rows.filter((row) => row.group === 'thead');
   const head = rows.flatMap((row, i) => {
-    return rowStrips(
-      row,
-      widthsPt,
-      look,
-      i === rows.length - 1 ? RULE_PT.medium : look.innerRulePt,
-      setting.bodyPt,
-      inside,
-      flow,
-    );
+    const belowRulePt = i === rows.length - 1 ? RULE_PT.medium : look.innerRulePt;
+    return rowStrips(row, { tag: groupTag, belowRulePt, maxHeightPt: setting.bodyPt }, table);
   });
   const widthPt = widthsPt.reduce((total, each) => total + each, 0);
   const topRule = horizontalRule(0, 0, widthPt, RULE_PT.heavy);
-  const [topRow] = head;
-  if (!topRow)
+  const [topRow, ...lowerRows] = head;
+  if (!topRow) {
     return [
       ...caption,
       strip({ heightPt: 0, items: topRule, breakBefore: caption.length > 0 ? BREAK.never : BREAK.free }),
     ];
-  topRow.items = [...topRow.items, ...topRule];
-  return [...caption, ...head].map((each, i) => (i === 0 ? each : { ...each, breakBefore: BREAK.never }));
-}
-
-// On the pages that a table runs on to, its head is an artefact: it says nothing new.
-function repeatedHead(strips: readonly Strip[]): Strip {
-  return strip(stack(strips));
+  }
+  const ruled = { ...topRow, items: [...topRow.items, ...topRule] };
+  return [...caption, ruled, ...lowerRows].map((each, i) => (i === 0 ? each : { ...each, breakBefore: BREAK.never }));
 }
 
 /** `<table>`: one structure element however many pages it runs over. */
 export const tableBlock: BlockRule = (block, setting, flow) => {
   const grid = gridOf(block);
   const look = tableLook(block.classes, setting.scale);
-  const widthsPt = widthsFor(grid, look, setting);
+  const table: TableSetting = { widthsPt: widthsFor(grid, look, setting), look, setting, flow };
   const tag = childTag(setting.tag, 'Table');
-  const head = headStrips(grid, widthsPt, look, tag, false, setting, flow);
-  const silent = { ...setting, report: () => {} };
-  const repeat = repeatedHead(headStrips(grid, widthsPt, look, null, true, silent, flow));
-  const mostPt = setting.bodyPt - Math.max(heightOf(head), repeat.heightPt);
+  const head = headStrips(grid, { tag, isContinued: false }, table);
+  const silent = { ...table, setting: { ...setting, report: () => {} } };
+  const repeat = strip(stack(headStrips(grid, { tag: null, isContinued: true }, silent)));
+  const maxHeightPt = setting.bodyPt - Math.max(heightOf(head), repeat.heightPt);
   const groupTags: Record<RowGroup, Tag | null> = {
     thead: null,
     tbody: childTag(tag, 'TBody'),
@@ -137,8 +125,8 @@ export const tableBlock: BlockRule = (block, setting, flow) => {
   };
   const body = grid.rows.flatMap((row, i): Strip[] => {
     if (row.group === 'thead') return [];
-    const inside = { ...setting, tag: groupTags[row.group] };
-    const strips = rowStrips(row, widthsPt, look, belowRule(grid.rows, i, look), mostPt, inside, flow);
+    const place = { tag: groupTags[row.group], belowRulePt: belowRule(grid.rows, i, look), maxHeightPt };
+    const strips = rowStrips(row, place, table);
     return strips.map((each, n) => ({ ...each, repeat, breakBefore: n === 0 ? rowBreak(grid.rows, i) : BREAK.free }));
   });
   const named =

@@ -7,7 +7,7 @@ import { childTag, type Tag } from '../measure/tag.ts';
 import { type Paper, pointsFromMm } from '../paper.ts';
 import type { PrintDocument } from '../print-job.ts';
 import { RULE_PT } from '../style/block-style.ts';
-import type { Page } from './pages.ts';
+import type { Page } from './page.ts';
 
 // Between the rules of our head and foot, and as wide as printers reach.
 const TOP_PT = 50;

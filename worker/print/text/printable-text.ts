@@ -1,4 +1,4 @@
-import { normaliseText, unprintableIn } from '../../units/printable.ts';
+import { normaliseText, unprintableIn } from '../../text/printable.ts';
 import type { PrintFinding } from '../print-job.ts';
 
 const STAND_IN = '□';

@@ -4,7 +4,6 @@ import { payloadAgainst } from '../../worker/calc/payload.ts';
 import { combine, ofLimit } from '../../worker/calc/uncertainty.ts';
 import { addMonths } from '../../worker/units/calendar.ts';
 import { factorOf, type Quantity, type Units } from '../../worker/units/quantity.ts';
-import { readVisit } from '../calc/read-visit.ts';
 import { ANTENNA_TOPICS } from './antenna-cases.ts';
 import { CLOCK_TOPICS } from './clock-cases.ts';
 import { COMPASS_TOPICS } from './compass-cases.ts';
@@ -13,6 +12,7 @@ import { equipmentChangeCase } from './equipment-change-case.ts';
 import { fuelBurn } from './fuel-burn.ts';
 import { extremeCase, loadingCase } from './loading-case.ts';
 import { negligibleCase } from './negligible-case.ts';
+import { readVisit } from './read-visit.ts';
 import { SURVEILLANCE_TOPICS } from './surveillance-cases.ts';
 import { weighingCase } from './weighing-case.ts';
 

@@ -4,7 +4,7 @@ import { loadingOf } from '../../worker/calc/loading/loading-of.ts';
 import { cgMm, type MassMoment } from '../../worker/calc/mass-moment.ts';
 import { factorOf, type Units } from '../../worker/units/quantity.ts';
 import type { Aircraft } from '../../worker/visit/visit.ts';
-import { readVisit } from '../calc/read-visit.ts';
+import { readVisit } from './read-visit.ts';
 
 interface LoadingInput {
   units: Units;

@@ -1,7 +1,7 @@
 import { reduceWeighing } from '../../worker/calc/weighing.ts';
 import { factorOf, type Units } from '../../worker/units/quantity.ts';
-import { visitFrom } from '../calc/read-visit.ts';
-import { readFixture } from '../read-fixture.ts';
+import { readFixture } from './read-fixture.ts';
+import { visitFrom } from './read-visit.ts';
 
 interface Loose {
   name: string;

@@ -1,20 +1,13 @@
+import { dateOf, inZoneOf } from '../units/calendar.ts';
+import { factorOf, otherUnits, type Quantity, type Units, unitOf } from '../units/quantity.ts';
+import { type Bound, decimalsApart, decimalsStated, roundForPrint, roundWithin } from '../units/rounding.ts';
+import { slackOf } from '../units/slack.ts';
 import { ENGLISH_LEXICON, type Lexicon } from '../words/lexicon.ts';
 import { type Words, wordsOf } from '../words/words.ts';
-import { dateOf, inZoneOf, printDate, printMoment } from './calendar.ts';
-import { factorOf, otherUnits, type Quantity, type Units, unitOf } from './quantity.ts';
-import {
-  type Bound,
-  decimalsApart,
-  decimalsStated,
-  printAsIs,
-  printNumber,
-  printSigned,
-  roundForPrint,
-  roundWithin,
-} from './rounding.ts';
-import { slackOf } from './slack.ts';
+import { printDate, printMoment } from './dates.ts';
+import { printAsIs, printNumber, printSigned } from './numbers.ts';
 
-export type { Bound } from './rounding.ts';
+export type { Bound } from '../units/rounding.ts';
 
 /** How many decimals each quantity is printed with, by the unit it is printed in: about a tenth of what a shop can measure. */
 const DECIMALS: Record<string, number> = {

@@ -1,5 +1,5 @@
-import { TOPICS } from './published/topics.ts';
 import { fixturesIn, readFixture } from './read-fixture.ts';
+import { TOPICS } from './topics.ts';
 
 /**
  * How sure the case is: `read`, inputs and output were read in a text; `read-in`, only the inputs were; `memory`, recalled and

@@ -2,7 +2,7 @@ import { sunsetFor } from '../../worker/calc/clock/daylight.ts';
 import { planWork } from '../../worker/calc/clock/schedule-work.ts';
 import { dueList, type Life } from '../../worker/calc/lives/due.ts';
 import type { Job } from '../../worker/visit/visit.ts';
-import { readVisit, SETTINGS } from '../calc/read-visit.ts';
+import { readVisit, SETTINGS } from './read-visit.ts';
 
 /** For each job its duration, what it waits for, and who does it. */
 type Jobs = Record<string, [durationMin: number, after: string[], by?: string]>;

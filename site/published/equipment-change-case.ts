@@ -2,8 +2,8 @@ import { equipmentChange } from '../../worker/calc/equipment-change.ts';
 import { predictEmpty } from '../../worker/calc/prediction.ts';
 import { factorOf, type Units } from '../../worker/units/quantity.ts';
 import type { Visit } from '../../worker/visit/visit.ts';
-import { visitFrom } from '../calc/read-visit.ts';
-import { readFixture } from '../read-fixture.ts';
+import { readFixture } from './read-fixture.ts';
+import { visitFrom } from './read-visit.ts';
 
 interface Item {
   name: string;

@@ -6,7 +6,7 @@ import {
   PRINTABLE_SIGNS,
   printableLineOf,
   unprintableIn,
-} from '../../worker/units/printable.ts';
+} from '../../worker/text/printable.ts';
 import { RUNS } from '../property-runs.ts';
 
 describe('normaliseText()', () => {

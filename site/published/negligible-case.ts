@@ -2,8 +2,8 @@ import { compute } from '../../worker/calc/results.ts';
 import { generic } from '../../worker/gate/regimes/generic.ts';
 import { ruleInput } from '../../worker/gate/rule-input.ts';
 import { negligibleChange } from '../../worker/gate/rules/negligible-change.ts';
-import { SETTINGS } from '../calc/read-visit.ts';
 import { type EquipmentInput, visitChanging } from './equipment-change-case.ts';
+import { SETTINGS } from './read-visit.ts';
 
 type NegligibleInput = Pick<EquipmentInput, 'units' | 'empty' | 'mac'> & {
   installed: { name: string; mass: number; arm: number };

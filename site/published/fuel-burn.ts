@@ -2,7 +2,7 @@ import { burnPathOf } from '../../worker/calc/loading/burn-path.ts';
 import { loadingOf } from '../../worker/calc/loading/loading-of.ts';
 import { cgMm } from '../../worker/calc/mass-moment.ts';
 import { factorOf, type Units } from '../../worker/units/quantity.ts';
-import { readVisit } from '../calc/read-visit.ts';
+import { readVisit } from './read-visit.ts';
 
 interface BurnInput {
   units: Units;

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { printerFor } from '../../worker/units/print.ts';
+import { printerFor } from '../../worker/text/print.ts';
 import { factorOf, type Units } from '../../worker/units/quantity.ts';
 import { RUNS } from '../property-runs.ts';
 

@@ -4,7 +4,7 @@ import { variationAt } from '../../worker/calc/compass/variation.ts';
 import { compute } from '../../worker/calc/results.ts';
 import { passGate } from '../../worker/gate/gate.ts';
 import { wrap360 } from '../../worker/units/angle.ts';
-import { readVisit, SETTINGS } from '../calc/read-visit.ts';
+import { readVisit, SETTINGS } from './read-visit.ts';
 
 const POINTS = { N: 0, NE: 45, E: 90, SE: 135, S: 180, SW: 225, W: 270, NW: 315 } as const;
 type Point = keyof typeof POINTS;

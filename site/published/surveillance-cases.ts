@@ -12,7 +12,7 @@ import { staticSystemResult } from '../../worker/calc/surveillance/static-system
 import { modeSChecks, type TransponderTest } from '../../worker/calc/surveillance/transponder-checks.ts';
 import { type TransponderFigures, transponderFigures } from '../../worker/calc/surveillance/transponder-limits.ts';
 import { usRegistration } from '../../worker/calc/surveillance/us-registration.ts';
-import { readVisit } from '../calc/read-visit.ts';
+import { readVisit } from './read-visit.ts';
 
 const yes = (holds: boolean): number => (holds ? 1 : 0);
 

@@ -1,0 +1,27 @@
+import type { Words } from '../words/words.ts';
+import type { HeadsOf } from './draw/draw-pages.ts';
+import type { PrintFinding, PrintJob } from './print-job.ts';
+import { printableText } from './text/printable-text.ts';
+
+/** Running heads of every page of a job, and its mark, in characters that can be printed; others are reported. */
+export function headsFor(
+  job: PrintJob,
+  { pages, words }: { pages: number; words: Words },
+  report: (finding: PrintFinding) => void,
+): { headsOf: HeadsOf; mark: string } {
+  const printable = (text: string): string => printableText(text, '', report);
+  const [left, right] = [printable(job.header.left), printable(job.header.right)];
+  const [footLeft, footCentre] = [printable(job.footer.left), printable(job.footer.centre)];
+  const mark = printable(job.mark ?? '');
+  const titles = new Map(job.documents.map(({ title }) => [title, printable(title)]));
+  const headsOf: HeadsOf = (page, title) => ({
+    headLeft: left,
+    headCentre: titles.get(title) ?? '',
+    headRight: right,
+    footLeft,
+    footCentre,
+    footRight: printable(words`page ${page + 1} of ${pages}`),
+    mark,
+  });
+  return { headsOf, mark };
+}

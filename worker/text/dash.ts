@@ -1,0 +1,2 @@
+/** Printed where a value is missing. */
+export const DASH = '–';
