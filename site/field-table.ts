@@ -1,5 +1,5 @@
 import { codeIn, type Html, html } from '../worker/markup/html.ts';
-import { boundsOf, isPart, kindOf, type SchemaNode } from './schema-node.ts';
+import { boundsOf, isPart, kindOf, relationOf, type SchemaNode } from './schema-node.ts';
 
 /** The fields of one part of a schema; each has an anchor of its own, `path.field`. */
 export function fieldTable(path: string, node: SchemaNode): Html {
@@ -19,7 +19,7 @@ function fieldRow(path: string, name: string, field: SchemaNode, isNeeded: boole
   const key = isPart(inner)
     ? html`<th scope="row"><a href="#${anchor}">${label}</a>`
     : html`<th scope="row" id="${anchor}"><a class="self" href="#${anchor}">${label}</a>`;
-  const kind = [kindOf(field), boundsOf(field)].filter(Boolean).join(', ');
+  const kind = [kindOf(field), boundsOf(field), relationOf(inner)].filter(Boolean).join(', ');
   return html`<tr>${key}<span class="kind">${kind}${unitOf(inner)}</span>${isNeeded ? html`<span class="needed">required</span>` : ''}</th>
 <td>${codeIn(field.description ?? field.title ?? '')}${exampleOf(inner)}</td></tr>
 `;

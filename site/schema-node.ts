@@ -1,4 +1,5 @@
 import { LIMITS } from '../worker/limits.ts';
+import { ENTRIES, type EntryKind } from '../worker/visit/meaning.ts';
 
 /** As much of JSON Schema as the schemas of this service use. */
 export interface SchemaNode {
@@ -11,6 +12,11 @@ export interface SchemaNode {
   enum?: readonly unknown[];
   format?: string;
   unit?: string;
+  identifies?: EntryKind;
+  refersTo?: readonly EntryKind[];
+  notBefore?: readonly string[];
+  notAfter?: readonly string[];
+  within?: string;
   minimum?: number;
   maximum?: number;
   minLength?: number;
@@ -36,6 +42,17 @@ export function kindOf(node: SchemaNode): string {
   if (oneOf ?? anyOf) return (oneOf ?? anyOf ?? []).map(kindOf).join(' or ');
   if (type === 'object') return 'part';
   return FORMATS[format ?? ''] ?? NAMES[type] ?? type;
+}
+
+/** What a value has to do with the rest of the record, in a few words; empty where nothing. */
+export function relationOf({ identifies, refersTo, notBefore = [], notAfter = [], within }: SchemaNode): string {
+  const times = [
+    ...(notBefore.length > 0 ? [`not before ${notBefore.join(' or ')}`] : []),
+    ...(notAfter.length > 0 ? [`not after ${notAfter.join(' or ')}`] : []),
+  ];
+  if (identifies) return `identifies: ${ENTRIES[identifies]}`;
+  if (refersTo) return `refers to: ${refersTo.map((kind) => ENTRIES[kind]).join(', ')}`;
+  return within === undefined ? times.join(', ') : `within the ${within}`;
 }
 
 /** Whether the node has fields of its own to describe. */

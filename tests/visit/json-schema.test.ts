@@ -1,15 +1,14 @@
 import { Ajv2020 } from 'ajv/dist/2020.js';
 import addFormats from 'ajv-formats';
 import { describe, expect, test } from 'vitest';
-import { visitJsonSchema } from '../../worker/visit/json-schema.ts';
+import { ANNOTATIONS, visitJsonSchema } from '../../worker/visit/json-schema.ts';
 import { type Operation, patched } from '../json-patch.ts';
 import { fixturesIn, readFixture } from '../read-fixture.ts';
 
 type Node = Record<string, unknown>;
 
 const SCHEMA = visitJsonSchema();
-// `unit` and `quantity` are ours: annotations for editors and for the documentation.
-const ajv = new Ajv2020({ allErrors: true, strict: true, strictTypes: false, keywords: ['unit', 'quantity'] });
+const ajv = new Ajv2020({ allErrors: true, strict: true, strictTypes: false, keywords: [...ANNOTATIONS] });
 addFormats.default(ajv);
 const isValid = ajv.compile(SCHEMA);
 
@@ -54,6 +53,26 @@ describe('visitJsonSchema()', () => {
       expect(typeof node.unit, path).toBe('string');
       expect([typeof node.minimum, typeof node.maximum], path).toEqual(['number', 'number']);
     }
+  });
+
+  test('says what a field refers to, and between which times it lies', () => {
+    const at = (path: string): Node | undefined => NODES.find((entry) => entry.path === path)?.node;
+    expect(at('/attachments/[]/concerns')?.refersTo).toEqual([
+      'finding',
+      'modification',
+      'part',
+      'task',
+      'bulletin',
+      'found-wire',
+    ]);
+    expect(at('/weighing/by')?.refersTo).toEqual(['person']);
+    expect(at('/findings/[]/id')?.identifies).toBe('finding');
+    expect(at('/findings/[]/closedAt')).toMatchObject({
+      notBefore: ['visit.arrivedAt', 'foundAt'],
+      notAfter: ['visit.workEndedAt', 'now'],
+    });
+    expect(at('/wiring/found/[]/arm')?.within).toBe('airframe');
+    expect(at('/aircraft/airframe/aft')?.within).toBeUndefined();
   });
 
   test('refuses unknown keys, and bounds every list and text', () => {

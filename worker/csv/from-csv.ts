@@ -84,7 +84,7 @@ function meantBy(cell: string, { kind, schema }: FilledColumn['column'], mark: D
   if (kind === 'names') return cell.trim().split(/[\s,;]+/);
   const text = restored(cell);
   // Spaces at the ends belong to text, and are a slip in what is chosen or numbered.
-  return !schema.safeParse(text).success && schema.safeParse(text.trim()).success ? text.trim() : text;
+  return !z.safeParse(schema, text).success && z.safeParse(schema, text.trim()).success ? text.trim() : text;
 }
 
 /** Puts a value at its path. An empty cell leaves a gap in a list, which the schema refuses: a run that was left out is no run fewer. */

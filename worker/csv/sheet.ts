@@ -1,5 +1,7 @@
 import * as z from 'zod';
 import { Baseline } from '../visit/baseline.ts';
+import { quantityOf } from '../visit/meaning.ts';
+import { nodeOf, type Schema, withoutOptional } from '../visit/schema-node.ts';
 import type { UnitsPart } from '../visit/units.ts';
 import { Weighing } from '../visit/weighing.ts';
 import { Worksheet } from '../visit/worksheet.ts';
@@ -23,7 +25,7 @@ export interface Column {
   /** Where the record declares its unit, which the head line then says: `mass (kg)`. */
   quantity: 'mass' | 'arm' | undefined;
   isNeeded: boolean;
-  schema: z.ZodType;
+  schema: Schema;
 }
 
 /** Stands for the number of a repeated field. */
@@ -33,7 +35,7 @@ const sheet = (name: SheetName, place: readonly string[], list: z.ZodArray): She
   name,
   place,
   list,
-  columns: columnsOf(list.element as z.ZodObject),
+  columns: columnsOf(list.element),
 });
 
 /** Every sheet; its columns follow from the schema of the record, so that none can be forgotten. */
@@ -44,28 +46,32 @@ export const SHEETS: Readonly<Record<SheetName, Sheet>> = {
   worksheet: sheet('worksheet', ['worksheet'], Worksheet as unknown as z.ZodArray),
 };
 
-function columnsOf({ shape }: z.ZodObject): Column[] {
-  return Object.entries(shape).flatMap(([name, schema]) => columnsAt([name], schema as z.ZodType, true));
+function columnsOf(item: Schema): Column[] {
+  return columnsAt([], item, true);
 }
 
-function columnsAt(path: Column['path'], schema: z.ZodType, isNeeded: boolean): Column[] {
-  if (schema instanceof z.ZodOptional) return columnsAt(path, schema.unwrap() as z.ZodType, false);
-  if (schema instanceof z.ZodArray) {
-    const item = schema.element as z.ZodType;
-    if (item instanceof z.ZodString) return [{ path, kind: 'names', quantity: undefined, isNeeded, schema }];
-    return columnsAt([...path, NUMBER], item, isNeeded);
+function columnsAt(path: Column['path'], field: Schema, isNeeded: boolean): Column[] {
+  const [schema, node] = [withoutOptional(field), nodeOf(field)];
+  const needed = isNeeded && schema === field;
+  if (node.kind === 'list') {
+    const names = withoutOptional(node.item) instanceof z.ZodString;
+    return names
+      ? [{ path, kind: 'names', quantity: undefined, isNeeded: needed, schema }]
+      : columnsAt([...path, NUMBER], node.item, needed);
   }
-  if (schema instanceof z.ZodObject)
-    return Object.entries(schema.shape).flatMap(([name, field]) =>
-      columnsAt([...path, name], field as z.ZodType, isNeeded),
-    );
-  const quantity = z.globalRegistry.get(schema)?.quantity as Column['quantity'];
-  return [{ path, kind: kindOf(schema), quantity, isNeeded, schema }];
+  if (node.kind === 'part')
+    return Object.entries(node.fields).flatMap(([name, inner]) => columnsAt([...path, name], inner, needed));
+  return [{ path, kind: kindOf(schema), quantity: declaredOf(quantityOf(schema)), isNeeded: needed, schema }];
 }
 
-function kindOf(schema: z.ZodType): Column['kind'] {
+function kindOf(schema: Schema): Column['kind'] {
   if (schema instanceof z.ZodNumber) return 'number';
   return schema instanceof z.ZodBoolean ? 'flag' : 'text';
+}
+
+/** Of the quantities, those whose unit a head line states. */
+function declaredOf(quantity: ReturnType<typeof quantityOf>): Column['quantity'] {
+  return quantity === 'mass' || quantity === 'arm' ? quantity : undefined;
 }
 
 export type Units = Pick<UnitsPart, 'mass' | 'arm'>;

@@ -1,9 +1,8 @@
 import type { Results } from '../calc/results.ts';
 import { recordPrinter } from '../visit/record-printer.ts';
 import type { Visit } from '../visit/visit.ts';
+import { fieldsOf } from '../visit/visit-fields.ts';
 import type { Lexicon } from '../words/lexicon.ts';
-import { statedMoments } from './moments.ts';
-import { namedPeople } from './named-people.ts';
 import type { Regime } from './regimes/regime.ts';
 import type { ArchiveFacts, RuleInput } from './rule.ts';
 
@@ -30,8 +29,8 @@ export function ruleInput(
     at,
     facts,
     cautionCodes: new Set(),
-    people: namedPeople(visit, at, say),
-    moments: statedMoments(visit, say),
+    people: fieldsOf(visit, 'person'),
+    timestamps: fieldsOf(visit, 'timestamp'),
     say,
   };
 }

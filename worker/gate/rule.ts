@@ -3,10 +3,9 @@ import type { Readings } from '../calc/open-items/readings.ts';
 import type { Results } from '../calc/results.ts';
 import type { Printer } from '../text/print.ts';
 import { pointer } from '../visit/pointer.ts';
+import type { Place } from '../visit/record-index.ts';
 import type { Visit } from '../visit/visit.ts';
 import type { Finding, Severity } from './finding.ts';
-import type { StatedMoment } from './moments.ts';
-import type { NamedPerson } from './named-people.ts';
 import type { Regime } from './regimes/regime.ts';
 import type { Source } from './source.ts';
 
@@ -88,9 +87,9 @@ export interface RuleInput {
   facts: ArchiveFacts;
   /** Codes of the cautions that arose; empty while they are being looked for. */
   cautionCodes: ReadonlySet<string>;
-  /** Every place where the record names a person, and every moment that it states: several rules look at them. */
-  people: readonly NamedPerson[];
-  moments: readonly StatedMoment[];
+  /** Every place where the record names a person, and every time that it states: several rules look at them. */
+  people: readonly Place<'person'>[];
+  timestamps: readonly Place<'timestamp'>[];
   /** Says things in the units and the language of the record. */
   say: Printer;
 }

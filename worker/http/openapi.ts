@@ -1,5 +1,5 @@
-import * as z from 'zod';
-import { visitJsonSchema } from '../visit/json-schema.ts';
+import type * as z from 'zod';
+import { jsonSchemaOf, visitJsonSchema } from '../visit/json-schema.ts';
 import { Problem } from './problem.ts';
 import { PROBLEM_KINDS, type ProblemKind } from './problem-kinds.ts';
 import type { Access, Operation, Route } from './route.ts';
@@ -110,7 +110,7 @@ function schemaOf(schema: Content): Json {
 }
 
 function jsonSchema(schema: z.ZodType): Json {
-  const { $schema: _, ...rest } = z.toJSONSchema(schema, { target: 'draft-2020-12', reused: 'inline', io: 'input' });
+  const { $schema: _, ...rest } = jsonSchemaOf(schema, 'input');
   return rest;
 }
 

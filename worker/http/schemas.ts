@@ -4,7 +4,7 @@ import { KEY_SCOPES } from '../archive/workshop/workshop-calls.ts';
 import { Due } from '../calc/lives/due-result.ts';
 import { OpenItem } from '../calc/open-items/open-item-result.ts';
 import { AssessmentResults } from '../pipeline/results-schema.ts';
-import { SCOPES } from '../visit/people.ts';
+import { SCOPES } from '../visit/scopes.ts';
 import { Defect } from './problem.ts';
 
 /** Shapes of the answers, as the interface description gives them. */

@@ -1,5 +1,6 @@
 import type * as z from 'zod';
-import { arm, choice, count, flow, id, line, list, mass, number, part } from './field.ts';
+import { phrase } from '../words/words.ts';
+import { arm, choice, count, distance, flow, id, line, list, mass, number, part } from './field.ts';
 import { LoadingLimit, Station } from './station.ts';
 
 const Product = {
@@ -17,19 +18,26 @@ export const Engine = part('Engine', 'The engine fitted', {
 export const Propeller = part('Propeller', 'The propeller fitted', Product);
 
 export const EnvelopePoint = part('Envelope point', 'A corner of the mass and balance envelope', {
-  arm: arm('Arm', 'Centre of gravity at this corner', 2050),
+  arm: arm('Arm', 'Centre of gravity at this corner', 2050, { of: phrase`corner {0} of the envelope` }),
   mass: mass('Mass', 'Aircraft mass at this corner', 600),
 });
 
 export const Mac = part('Mean aerodynamic chord', 'Where limits are given in per cent of the chord', {
-  leadingEdgeArm: arm('Leading edge', 'Arm of the leading edge of the mean aerodynamic chord', 1780),
-  length: arm('Length', 'Length of the mean aerodynamic chord', 1250, { min: 0.001 }),
+  leadingEdgeArm: arm('Leading edge', 'Arm of the leading edge of the mean aerodynamic chord', 1780, {
+    of: phrase`the mean aerodynamic chord`,
+  }),
+  length: distance('Length', 'Length of the mean aerodynamic chord', 1250, { min: 0.001 }),
 });
 
-const Range = (title: string, description: string, forward: number, aft: number) =>
+const Range = (
+  title: string,
+  description: string,
+  [forward, aft]: readonly [forward: number, aft: number],
+  more: Parameters<typeof arm>[3],
+) =>
   part(title, description, {
-    forward: arm('Forward', 'Forward end', forward),
-    aft: arm('Aft', 'Aft end', aft),
+    forward: arm('Forward', 'Forward end', forward, more),
+    aft: arm('Aft', 'Aft end', aft, more),
   });
 
 export const Aircraft = part('Aircraft', 'The aircraft as its papers and limits describe it', {
@@ -56,14 +64,14 @@ export const Aircraft = part('Aircraft', 'The aircraft as its papers and limits 
     'Front face of the propeller flange',
   ),
   levelling: line('Levelling means', 'How the aircraft is set level for weighing', 'Cockpit longeron level both ways'),
-  airframe: Range('Airframe extent', 'Arms of the foremost and the rearmost point of the airframe', -300, 6100),
+  airframe: Range('Airframe extent', 'Arms of the foremost and the rearmost point of the airframe', [-300, 6100], {
+    of: phrase`the airframe`,
+    outside: 'It is the extent of the airframe itself',
+  }),
   mac: Mac.optional(),
-  emptyRange: Range(
-    'Empty range',
-    'Permitted range of the empty centre of gravity, where given',
-    1990,
-    2120,
-  ).optional(),
+  emptyRange: Range('Empty range', 'Permitted range of the empty centre of gravity, where given', [1990, 2120], {
+    of: phrase`the range of the empty centre of gravity`,
+  }).optional(),
   envelope: list(
     'Envelope',
     'Corners of the permitted area of mass against centre of gravity, in order round it; absent where none is specified, as on weight-shift aircraft',

@@ -1,17 +1,17 @@
 import type * as z from 'zod';
-import { arm, choice, count, flag, id, line, list, number, part } from './field.ts';
+import { arm, choice, count, distance, flag, identifier, line, list, number, part, reference } from './field.ts';
 
 export const AntennaPosition = part('Position', 'Where it stands', {
   arm: arm('Arm', 'Arm of its base', 3180),
-  right: arm('Right', 'Distance right of the middle; left is negative', 0),
-  up: arm('Up', 'Height above the levelling line; below is negative', 620),
+  right: distance('Right', 'Distance right of the middle; left is negative', 0),
+  up: distance('Up', 'Height above the levelling line; below is negative', 620),
   side: choice('Side', 'Which side of the airframe', ['top', 'bottom', 'fin', 'inside'] as const),
 });
 
 export const GroundPlane = part('Ground plane', 'The metal under the antenna', {
   kind: choice('Kind', 'What it is', ['metal-skin', 'sheet', 'mesh', 'foil', 'radials'] as const),
   size: line('Size', 'Shape and size', '600 mm by 600 mm', 60),
-  leastRadius: arm('Least radius', 'From the base to its nearest edge', 300, { min: 0 }),
+  leastRadius: distance('Least radius', 'From the base to its nearest edge', 300, { min: 0 }),
 });
 
 export const AntennaCable = part('Cable', 'The feed', {
@@ -29,7 +29,7 @@ export const StandingWave = part('Standing wave', 'Standing wave ratio at one fr
 });
 
 export const Antenna = part('Antenna', 'One antenna', {
-  id: id('Identifier', 'How the record names it', 'A-VHF'),
+  id: identifier(['antenna'], 'Identifier', 'How the record names it', 'A-VHF'),
   name: line('Name', 'What it is', 'VHF whip', 80),
   use: choice('Use', 'What it serves', [
     'vhf-radio',
@@ -41,7 +41,7 @@ export const Antenna = part('Antenna', 'One antenna', {
     'other',
   ] as const),
   frequencyMhz: number('Frequency', 'Middle of its band', 'MHz', 127, { min: 0.1, max: 10_000 }),
-  item: id('Item', 'Line of the equipment list', 'E32').optional(),
+  item: reference('equipment-item', 'Item', 'Line of the equipment list', 'E32').optional(),
   change: choice('Change', 'What the visit did to it', ['kept', 'added', 'moved'] as const),
   position: AntennaPosition,
   needsGroundPlane: flag('Needs a ground plane', 'False for a dipole or a patch that brings its own', true),
@@ -60,7 +60,9 @@ export const Antenna = part('Antenna', 'One antenna', {
     min: 0,
     max: 10_000,
   }).optional(),
-  leastSpacing: arm('Least spacing', 'Distance to other antennas asked for by its maker', 700, { min: 0 }).optional(),
+  leastSpacing: distance('Least spacing', 'Distance to other antennas asked for by its maker', 700, {
+    min: 0,
+  }).optional(),
 });
 
 export const Antennas = part('Antennas', 'Antennas, their ground planes, feeds and spacing', {

@@ -1,14 +1,17 @@
 import * as z from 'zod';
+import { phrase } from '../words/words.ts';
 import { EquipmentFields } from './equipment.ts';
-import { choice, id, line, list, part } from './field.ts';
+import { arm, choice, identifier, line, list, part, person, reference } from './field.ts';
 
-const item = id('Item', 'Line of the baseline equipment list', 'E07');
+const item = reference('equipment-item', 'Item', 'Line of the baseline equipment list', 'E07', {
+  code: 'AS_FOUND_ITEM_NOT_LISTED',
+});
 const disposition = line(
   'Disposition',
   'What was decided about it',
   'Not aboard for years; struck off the list',
 ).optional();
-const by = id('Found by', 'Person who found it', 'mila').optional();
+const by = person('Found by', 'Person who found it', 'mila', phrase`surveyed the aircraft`).optional();
 
 const Missing = part('Listed but missing', 'The list names it, the aircraft does not have it', {
   kind: choice('Kind', 'What differs', ['missing'] as const),
@@ -19,7 +22,9 @@ const Missing = part('Listed but missing', 'The list names it, the aircraft does
 
 const Unlisted = part('Present but unlisted', 'The aircraft has it, the list does not', {
   kind: choice('Kind', 'What differs', ['unlisted'] as const),
-  id: id('Identifier', 'Line number that the item gets', 'E31'),
+  id: identifier(['equipment-item'], 'Identifier', 'Line number that the item gets', 'E31', {
+    repeatable: 'INSTALLED_ITEM_ALREADY_LISTED says it, over list and changes together',
+  }),
   ...EquipmentFields,
   disposition,
   by,
@@ -33,14 +38,19 @@ const DifferentSerial = part('Different serial', 'The serial number read is not 
   by,
 });
 
-const DifferentMass = part('Different mass or arm', 'The mass or arm found is not the one listed', {
-  kind: choice('Kind', 'What differs', ['different-mass'] as const),
-  item,
-  mass: EquipmentFields.mass,
-  arm: EquipmentFields.arm,
-  disposition,
-  by,
-});
+const DifferentMass = part(
+  'Different mass or arm',
+  'The mass or arm found is not the one listed',
+  {
+    kind: choice('Kind', 'What differs', ['different-mass'] as const),
+    item,
+    mass: EquipmentFields.mass,
+    arm: arm('Arm', 'Arm of the item as installed', 1620, { of: phrase`item {0}` }),
+    disposition,
+    by,
+  },
+  'item',
+);
 
 const Difference = z
   .discriminatedUnion('kind', [Missing, Unlisted, DifferentSerial, DifferentMass])

@@ -1,5 +1,7 @@
 import type * as z from 'zod';
-import { choice, date, id, line, list, number, part } from './field.ts';
+import { phrase } from '../words/words.ts';
+import { choice, date, line, list, number, part, pastDate, person, reference } from './field.ts';
+import { meaning } from './meaning.ts';
 
 export const SerialRange = part(
   'Serial range',
@@ -22,7 +24,7 @@ export const Applicability = part('Applicability', 'What it applies to', {
 });
 
 export const Bulletin = part('Bulletin', 'A service bulletin or directive looked at', {
-  id: line('Number', 'Its number', 'D2-SB-014', 40),
+  id: meaning(line('Number', 'Its number', 'D2-SB-014', 40), { kind: 'identifier', of: ['bulletin'], isText: true }),
   revision: line('Revision', 'Its revision', 'B', 20).optional(),
   issuer: line('Issuer', 'Who issued it', 'Ravel Light Aircraft', 80),
   subject: line('Subject', 'What it is about', 'Flap hinge bolts'),
@@ -32,23 +34,29 @@ export const Bulletin = part('Bulletin', 'A service bulletin or directive looked
   reason: line('Reason', 'Why it does not apply, or was declined', 'Later bolts fitted at build').optional(),
   method: line('Method', 'How it was complied with; parts done and left', 'Option 2: bolts replaced').optional(),
   evidence: line('Evidence', 'Where that stands', 'Task T31').optional(),
-  doneOn: date('Done on', 'Day', '2026-11-04').optional(),
+  doneOn: pastDate('Done on', 'Day', '2026-11-04', phrase`compliance with {0}`).optional(),
   nextDueDate: date('Next due', 'For a recurring one: the day', '2027-11-04').optional(),
   nextDueHours: number('Next due, hours', 'For a recurring one: total hours', 'h', 1304.9, {
     min: 0,
     max: 200_000,
   }).optional(),
-  meter: id(
+  meter: reference(
+    'meter',
     'Meter',
     'The meter that the hours are read on; the one of the airframe, if left out',
     'airframe',
   ).optional(),
-  by: id('By', 'Person who assessed it', 'jonas').optional(),
+  by: person('By', 'Person who assessed it', 'jonas', phrase`assessed {0}`).optional(),
 });
 export type Bulletin = z.infer<typeof Bulletin>;
 
 export const Bulletins = part('Bulletins', 'Service bulletins and directives', {
-  searchedOn: date('Searched on', 'Day on which the sources were searched', '2026-11-03').optional(),
+  searchedOn: pastDate(
+    'Searched on',
+    'Day on which the sources were searched',
+    '2026-11-03',
+    phrase`search for bulletins`,
+  ).optional(),
   sources: list('Sources', 'Where was searched', line('Source', 'A source', 'Maker’s list of 2026-11-01'), {
     max: 30,
   }).optional(),

@@ -1,6 +1,8 @@
-import * as z from 'zod';
+import type * as z from 'zod';
 import { factorOf, QUANTITY_SUFFIX, type Quantity, type Units } from '../units/quantity.ts';
 import type { Measured } from './field.ts';
+import { quantityOf } from './meaning.ts';
+import { nodeOf, type Schema, withoutOptional } from './schema-node.ts';
 
 type Suffix = typeof QUANTITY_SUFFIX;
 
@@ -34,9 +36,9 @@ interface Plan {
 }
 
 const UNTOUCHED: Plan = { suffix: '' };
-const plans = new WeakMap<z.core.$ZodType, Plan>();
+const plans = new WeakMap<Schema, Plan>();
 
-function planOf(schema: z.core.$ZodType): Plan {
+function planOf(schema: Schema): Plan {
   const known = plans.get(schema);
   if (known) return known;
   const plan = makePlan(schema);
@@ -44,26 +46,23 @@ function planOf(schema: z.core.$ZodType): Plan {
   return plan;
 }
 
-function makePlan(schema: z.core.$ZodType): Plan {
-  const quantity = z.globalRegistry.get(schema)?.quantity as Quantity | undefined;
-  if (quantity) {
-    return { suffix: QUANTITY_SUFFIX[quantity], convert: (value, factors) => (value as number) * factors[quantity] };
-  }
-  if (schema instanceof z.ZodOptional) return planOf(schema.unwrap() as z.core.$ZodType);
-  if (schema instanceof z.ZodArray) return arrayPlan(planOf(schema.element as z.core.$ZodType));
-  if (schema instanceof z.ZodObject) return objectPlan(schema);
-  if (schema instanceof z.ZodDiscriminatedUnion) return unionPlan(schema);
-  return UNTOUCHED;
+function makePlan(schema: Schema): Plan {
+  const node = nodeOf(schema);
+  if (node.kind === 'list') return listPlan(planOf(node.item));
+  if (node.kind === 'part') return partPlan(node.fields);
+  if (node.kind === 'variants') return variantsPlan(node.by, node.variants);
+  const quantity = quantityOf(withoutOptional(schema));
+  if (!quantity) return UNTOUCHED;
+  return { suffix: QUANTITY_SUFFIX[quantity], convert: (value, factors) => (value as number) * factors[quantity] };
 }
 
-function arrayPlan(item: Plan): Plan {
-  const { convert, suffix } = item;
+function listPlan({ convert, suffix }: Plan): Plan {
   if (!convert) return UNTOUCHED;
   return { suffix, convert: (value, factors) => (value as unknown[]).map((entry) => convert(entry, factors)) };
 }
 
-function objectPlan(schema: z.ZodObject): Plan {
-  const fields = Object.entries(schema.shape).map(([key, field]) => ({ key, plan: planOf(field as z.core.$ZodType) }));
+function partPlan(shape: Readonly<Record<string, Schema>>): Plan {
+  const fields = Object.entries(shape).map(([key, field]) => ({ key, plan: planOf(field) }));
   if (fields.every(({ plan }) => !plan.convert)) return UNTOUCHED;
   return {
     suffix: '',
@@ -80,17 +79,12 @@ function objectPlan(schema: z.ZodObject): Plan {
   };
 }
 
-function unionPlan(schema: z.ZodDiscriminatedUnion): Plan {
-  const by = schema.def.discriminator;
-  const options = new Map<unknown, Plan>();
-  for (const option of schema.options) {
-    const key = (option as z.ZodObject).shape[by] as z.ZodEnum;
-    for (const value of key.options) options.set(value, planOf(option as z.core.$ZodType));
-  }
+function variantsPlan(by: string, variants: ReadonlyMap<unknown, Schema>): Plan {
+  const plansByKind = new Map([...variants].map(([kind, variant]) => [kind, planOf(variant)]));
   return {
     suffix: '',
     convert: (value, factors) =>
-      options.get((value as Record<string, unknown>)[by])?.convert?.(value, factors) ?? value,
+      plansByKind.get((value as Record<string, unknown>)[by])?.convert?.(value, factors) ?? value,
   };
 }
 

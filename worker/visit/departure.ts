@@ -1,10 +1,24 @@
 import type * as z from 'zod';
+import { phrase } from '../words/words.ts';
 import { Position } from './compass.ts';
-import { line, moment, number, part } from './field.ts';
+import { line, number, part, timestamp } from './field.ts';
+
+/** A departure is planned, not done; whether the work is ready by then is for DEPARTURE_BEFORE_READY. */
+const PLANNED = {
+  early: 'It may be past, and then is only late',
+  late: 'It follows the work',
+  future: 'It is planned',
+};
 
 export const Departure = part('Departure', 'When and where the owner means to fly', {
-  plannedAt: moment('Planned', 'Planned take-off', '2026-11-05T15:30:00+01:00'),
-  latestAt: moment('Latest', 'Latest take-off, for weather or closing', '2026-11-05T16:00:00+01:00').optional(),
+  plannedAt: timestamp('Planned', 'Planned take-off', '2026-11-05T15:30:00+01:00', phrase`planned take-off`, PLANNED),
+  latestAt: timestamp(
+    'Latest',
+    'Latest take-off, for weather or closing',
+    '2026-11-05T16:00:00+01:00',
+    phrase`latest take-off`,
+    PLANNED,
+  ).optional(),
   limit: line(
     'Limit',
     'What sets the latest take-off',

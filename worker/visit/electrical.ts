@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import { choice, count, flag, id, line, list, number, part } from './field.ts';
+import { choice, count, flag, identifier, line, list, number, part, reference } from './field.ts';
 import { GAUGES, MATERIALS } from './wire-size.ts';
 
 /** What the aircraft is doing while a load is on; `sourceFailed` is flight on the battery alone. */
@@ -28,9 +28,9 @@ export const OutputPoint = part('Output', 'What a source gives at one engine spe
 });
 
 export const PowerSource = part('Source', 'An alternator or generator with its regulator', {
-  id: id('Identifier', 'How the record names it', 'alternator'),
+  id: identifier(['source'], 'Identifier', 'How the record names it', 'alternator'),
   name: line('Name', 'What it is', 'Alternator, permanent magnet', 80),
-  item: id('Item', 'Line of the equipment list', 'E01').optional(),
+  item: reference('equipment-item', 'Item', 'Line of the equipment list', 'E01').optional(),
   ratedA: amps('Rating', 'Current it can give without end', 20),
   regulatorA: amps('Regulator', 'Current that its regulator can pass without end', 22).optional(),
   outputBySpeed: list('Output by speed', 'By rising engine speed', OutputPoint, { min: 1, max: 20 }).optional(),
@@ -52,7 +52,7 @@ export const LowVoltageWarning = part('Low-voltage warning', 'A light or a messa
 });
 
 export const Battery = part('Battery', 'The battery that carries the loads when the source has failed', {
-  item: id('Item', 'Line of the equipment list', 'E03').optional(),
+  item: reference('equipment-item', 'Item', 'Line of the equipment list', 'E03').optional(),
   capacityAh: number('Capacity', 'Rated capacity', 'Ah', 18, { min: 0, max: 1000 }),
   usableFactor: number('Usable factor', 'Share of it to count on at its age and charge, to the cut-off', '1', 0.75, {
     min: 0,
@@ -70,23 +70,23 @@ export const Battery = part('Battery', 'The battery that carries the loads when 
 });
 
 export const Bus = part('Bus', 'What loads hang on together', {
-  id: id('Identifier', 'How the record names it', 'avionics'),
+  id: identifier(['bus'], 'Identifier', 'How the record names it', 'avionics'),
   name: line('Name', 'What it is called aboard', 'Avionics bus', 80),
   isAliveOnBattery: flag('Alive on battery', 'Stays alive when the source has failed and loads are shed', true),
 });
 
 export const Load = part('Load', 'Something that draws current', {
-  id: id('Identifier', 'How the record names it', 'L-RADIO'),
+  id: identifier(['load'], 'Identifier', 'How the record names it', 'L-RADIO'),
   name: line('Name', 'What it is', 'VHF radio', 80),
-  item: id('Item', 'Line of the equipment list', 'E31').optional(),
+  item: reference('equipment-item', 'Item', 'Line of the equipment list', 'E31').optional(),
   change: choice('Change', 'What the visit did to it', ['kept', 'added', 'removed'] as const),
   duty: choice('Duty', 'Continuous, or for moments only, such as a transmission', [
     'continuous',
     'intermittent',
   ] as const),
   isEssential: flag('Essential', 'Needed to fly on and land after the source has failed', true),
-  bus: id('Bus', 'Bus that it hangs on', 'avionics'),
-  circuit: id('Circuit', 'Circuit that feeds it', 'C-RADIO').optional(),
+  bus: reference('bus', 'Bus', 'Bus that it hangs on', 'avionics'),
+  circuit: reference('circuit', 'Circuit', 'Circuit that feeds it', 'C-RADIO').optional(),
   amps: byPhase('Current', 'Current in each phase', 'A', 0.6, 1000).optional(),
   watts: byPhase('Power', 'Power in each phase, where the current is not given', 'W', 8, 30_000).optional(),
   measuredA: amps('Measured', 'Current as measured', 0.55).optional(),
@@ -110,7 +110,7 @@ export const StatedRating = part('Rating', 'Current-carrying capacity read from 
 
 const FromSource = part('From a source', 'It carries a source at its rating', {
   kind: choice('Kind', 'What it carries', ['source'] as const),
-  source: id('Source', 'Which source', 'alternator'),
+  source: reference('source', 'Source', 'Which source', 'alternator'),
 });
 
 const FromBattery = part('From the battery', 'It carries the battery', {
@@ -124,9 +124,9 @@ export const MainFeeder = z.discriminatedUnion('kind', [FromSource, FromBattery]
 });
 
 export const Circuit = part('Circuit', 'A protected feeder with its wire', {
-  id: id('Identifier', 'How the record names it', 'C-RADIO'),
+  id: identifier(['circuit'], 'Identifier', 'How the record names it', 'C-RADIO'),
   name: line('Name', 'As on the breaker', 'RADIO', 60),
-  feedsBus: id('Feeds bus', 'Bus whose loads all come through it', 'avionics').optional(),
+  feedsBus: reference('bus', 'Feeds bus', 'Bus whose loads all come through it', 'avionics').optional(),
   mainFeeder: MainFeeder.optional(),
   protection: Protection.optional(),
   unprotectedBecause: line(

@@ -1,5 +1,6 @@
 import type * as z from 'zod';
-import { choice, flag, id, line, list, moment, number, part } from './field.ts';
+import { phrase } from '../words/words.ts';
+import { choice, flag, line, list, number, part, person, timestamp } from './field.ts';
 
 export const RunValue = part('Value', 'One instrument reading of a run', {
   name: line('Name', 'What was read; the same name before and after', 'Oil temperature', 60),
@@ -10,17 +11,25 @@ export const RunValue = part('Value', 'One instrument reading of a run', {
   most: number('Most', 'Greatest value allowed', 'as stated', 130).optional(),
 });
 
-export const EngineRun = part('Engine run', 'A run of the engine on the ground', {
-  when: choice('When', 'Before the aircraft was touched or after all work', ['before', 'after'] as const),
-  at: moment('At', 'When it ended', '2026-11-05T13:28:00+01:00'),
-  by: id('By', 'Person at the controls', 'mila'),
-  restraint: line('Restraint', 'How the aircraft was held', 'Chocks and tail tied to the ring').optional(),
-  heldBy: id('Held by', 'Person who watched outside', 'tomas').optional(),
-  airTemperatureC: number('Air temperature', 'Outside air temperature', '°C', 9, { min: -60, max: 60 }).optional(),
-  pressureHpa: number('Pressure', 'Pressure at the aerodrome', 'hPa', 1012, { min: 500, max: 1100 }).optional(),
-  values: list('Values', 'Readings', RunValue, { min: 1, max: 60 }),
-  leaksLookedFor: flag('Leaks looked for', 'Looked for leaks by torch after stopping', true).optional(),
-});
+export const EngineRun = part(
+  'Engine run',
+  'A run of the engine on the ground',
+  {
+    when: choice('When', 'Before the aircraft was touched or after all work', ['before', 'after'] as const),
+    at: timestamp('At', 'When it ended', '2026-11-05T13:28:00+01:00', {
+      before: phrase`engine run before the work`,
+      after: phrase`engine run after the work`,
+    }),
+    by: person('By', 'Person at the controls', 'mila', phrase`ran the engine`),
+    restraint: line('Restraint', 'How the aircraft was held', 'Chocks and tail tied to the ring').optional(),
+    heldBy: person('Held by', 'Person who watched outside', 'tomas', phrase`watched a run of the engine`).optional(),
+    airTemperatureC: number('Air temperature', 'Outside air temperature', '°C', 9, { min: -60, max: 60 }).optional(),
+    pressureHpa: number('Pressure', 'Pressure at the aerodrome', 'hPa', 1012, { min: 500, max: 1100 }).optional(),
+    values: list('Values', 'Readings', RunValue, { min: 1, max: 60 }),
+    leaksLookedFor: flag('Leaks looked for', 'Looked for leaks by torch after stopping', true).optional(),
+  },
+  'when',
+);
 export type EngineRun = z.infer<typeof EngineRun>;
 
 export const EngineRuns = list('Engine runs', 'Runs before and after the work', EngineRun, { max: 10 });

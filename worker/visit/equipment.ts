@@ -1,5 +1,5 @@
 import type * as z from 'zod';
-import { arm, choice, flag, id, line, mass, part } from './field.ts';
+import { arm, choice, flag, identifier, line, mass, part } from './field.ts';
 
 export const MASS_SOURCES = ['weighed', 'maker', 'estimated'] as const;
 
@@ -19,7 +19,7 @@ export const EquipmentFields = {
 };
 
 export const EquipmentItem = part('Equipment item', 'A line of the equipment list', {
-  id: id('Identifier', 'Number of the line; it stays with the item for good', 'E14'),
+  id: identifier(['equipment-item'], 'Identifier', 'Number of the line; it stays with the item for good', 'E14'),
   ...EquipmentFields,
 });
 export type EquipmentItem = z.infer<typeof EquipmentItem>;

@@ -2,10 +2,19 @@ import * as z from 'zod';
 import { LIMITS } from '../limits.ts';
 import { isDate, isMoment } from '../units/calendar.ts';
 import type { Quantity } from '../units/quantity.ts';
+import {
+  type ArmMeaning,
+  type Authority,
+  type EntryKind,
+  type IdentifierMeaning,
+  meaning,
+  type Naming,
+  type ReferenceMeaning,
+} from './meaning.ts';
 
 /**
  * The kinds of field a record is made of. Each carries title, description, unit and example, because the published JSON
- * Schema is what an editor completes and checks a record with.
+ * Schema is what an editor completes and checks a record with; and what it means, by which gate, tables and pages find it.
  */
 interface Bounds {
   min?: number;
@@ -27,20 +36,52 @@ export function line(title: string, description: string, example: string, max: n
     .min(1)
     .max(max)
     .regex(/^[^\n\r]*$/, 'one line');
-  return described(schema, title, description, example);
+  return meaning(described(schema, title, description, example), { kind: 'text' });
 }
 
 /** Text of several lines. */
 export function prose(title: string, description: string, example: string) {
-  return described(z.string().min(1).max(LIMITS.proseLength), title, description, example);
+  const schema = z.string().min(1).max(LIMITS.proseLength);
+  return meaning(described(schema, title, description, example), { kind: 'text' });
 }
 
-/** An identifier by which parts of the record name each other. */
+/** A short name without blanks. One of something in the record is an `identifier`, a `reference` or a `person`. */
 export function id(title: string, description: string, example: string) {
   const schema = z
     .string()
     .regex(/^[A-Za-z0-9][A-Za-z0-9._-]{0,39}$/, 'letters, digits, dot, hyphen or underscore, at most 40');
   return described(schema, title, description, example);
+}
+
+/** The name by which other parts of the record refer to an entry. */
+export function identifier(
+  of: IdentifierMeaning['of'],
+  title: string,
+  description: string,
+  example: string,
+  more: Pick<IdentifierMeaning, 'repeatable'> = {},
+) {
+  return meaning(id(title, description, example), { kind: 'identifier', of, ...more });
+}
+
+/** An entry of another part of the record; a name that no such entry has is a finding. */
+export function reference(
+  to: EntryKind | ReferenceMeaning['to'],
+  title: string,
+  description: string,
+  example: string,
+  more: Omit<ReferenceMeaning, 'kind' | 'to'> = {},
+) {
+  return meaning(id(title, description, example), {
+    kind: 'reference',
+    to: typeof to === 'string' ? [to] : to,
+    ...more,
+  });
+}
+
+/** A person of the record: what they do there, and what they must be authorised for. */
+export function person(title: string, description: string, example: string, doing: Naming, authority?: Authority) {
+  return meaning(id(title, description, example), { kind: 'person', doing, ...(authority && { authority }) });
 }
 
 /** SHA-256 of a file, in lower-case hexadecimal. */
@@ -54,10 +95,39 @@ export function date(title: string, description: string, example: string) {
   return described(schema, title, description, example, { format: 'date' });
 }
 
-/** A moment with its offset from UTC, so that the order of events is never in doubt. */
-export function moment(title: string, description: string, example: string) {
+/** A day on which something had happened when the record was made: in the future it is a finding. */
+export function pastDate(title: string, description: string, example: string, event: Naming, code?: string) {
+  return meaning(date(title, description, example), { kind: 'past-date', event, ...(code !== undefined && { code }) });
+}
+
+interface TimeBounds {
+  after?: readonly string[];
+  before?: readonly string[];
+  earlierUntil?: string;
+  early?: string;
+  late?: string;
+  future?: string;
+}
+
+/**
+ * A point in time with its offset from UTC, so that the order of events is never in doubt. It lies between the arrival and the end of
+ * work, unless `early` or `late` say why not, and not in the future, unless `future` does.
+ */
+export function timestamp(
+  title: string,
+  description: string,
+  example: string,
+  event: Naming,
+  { after = [], before = [], ...bounds }: TimeBounds = {},
+) {
   const schema = z.string().refine(isMoment, 'a moment with seconds and UTC offset, as 2026-11-03T16:20:00+01:00');
-  return described(schema, title, description, example, { format: 'date-time' });
+  return meaning(described(schema, title, description, example, { format: 'date-time' }), {
+    kind: 'timestamp',
+    event,
+    after: [...(bounds.early === undefined ? ['visit.arrivedAt'] : []), ...after],
+    before: [...(bounds.late === undefined ? ['visit.workEndedAt'] : []), ...before],
+    ...bounds,
+  });
 }
 
 export function flag(title: string, description: string, example: boolean) {
@@ -91,23 +161,42 @@ declare const quantityOf: unique symbol;
 export type Measured<Name extends Quantity> = number & { readonly [quantityOf]: Name };
 
 /** A number in the unit that the record declares for its quantity; the door converts it to the units of calculation. */
+function measured<Name extends Quantity>(
+  quantity: Name,
+  [title, description, example]: readonly [title: string, description: string, example: number],
+  { min = -LIMITS.number, max = LIMITS.number }: Bounds,
+) {
+  const schema = z.number().min(min).max(max);
+  const unit = { unit: `units.${quantity}`, quantity };
+  return described(schema, title, description, example, unit) as unknown as z.ZodType<Measured<Name>, number>;
+}
+
 function quantity<Name extends Quantity>(name: Name, defaults: Bounds) {
-  return (title: string, description: string, example: number, { min, max }: Bounds = {}) => {
-    const schema = z
-      .number()
-      .min(min ?? defaults.min ?? -LIMITS.number)
-      .max(max ?? defaults.max ?? LIMITS.number);
-    const meta = { unit: `units.${name}`, quantity: name };
-    return described(schema, title, description, example, meta) as unknown as z.ZodType<Measured<Name>, number>;
-  };
+  return (title: string, description: string, example: number, bounds: Bounds = {}) =>
+    meaning(measured(name, [title, description, example], { ...defaults, ...bounds }), {
+      kind: 'quantity',
+      quantity: name,
+    });
 }
 
 export const mass = quantity('mass', { min: 0 });
-export const arm = quantity('arm', {});
 export const momentOfMass = quantity('moment', {});
 export const volume = quantity('volume', { min: 0 });
 export const density = quantity('density', { min: 0 });
 export const flow = quantity('flow', { min: 0 });
+
+/** A length or an offset in the unit of arms, not measured from the datum. */
+export const distance = quantity('arm', {});
+
+/** An arm from the datum: outside the airframe it is a finding, unless `outside` says why not. */
+export function arm(
+  title: string,
+  description: string,
+  example: number,
+  more: Pick<ArmMeaning, 'of' | 'outside'> = {},
+) {
+  return meaning(measured('arm', [title, description, example], {}), { kind: 'arm', quantity: 'arm', ...more });
+}
 
 /** A list with an upper bound on its length: every list of a record has one. */
 export function list<Item extends z.ZodType>(
@@ -119,7 +208,13 @@ export function list<Item extends z.ZodType>(
   return z.array(item).min(min).max(max).meta({ title, description });
 }
 
-/** An object that refuses unknown keys. */
-export function part<Shape extends z.core.$ZodLooseShape>(title: string, description: string, shape: Shape) {
-  return z.strictObject(shape).meta({ title, description });
+/** An object that refuses unknown keys. @param calledBy the field that a sentence calls it by; its identifier, if left out */
+export function part<Shape extends z.core.$ZodLooseShape>(
+  title: string,
+  description: string,
+  shape: Shape,
+  calledBy?: keyof Shape & string,
+) {
+  const schema = z.strictObject(shape).meta({ title, description });
+  return calledBy === undefined ? schema : meaning(schema, { kind: 'part', calledBy });
 }

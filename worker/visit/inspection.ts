@@ -1,24 +1,31 @@
 import type * as z from 'zod';
-import { choice, flag, id, line, list, moment, part } from './field.ts';
-import { SCOPES } from './people.ts';
+import { phrase } from '../words/words.ts';
+import { choice, flag, identifier, line, list, part, person, reference, timestamp } from './field.ts';
+import { SCOPES } from './scopes.ts';
 
 export const SecondInspection = part('Second inspection', 'Independent inspection by another person', {
-  by: id('By', 'Person, not one who did the task', 'jonas'),
-  at: moment('At', 'When', '2026-11-05T13:10:00+01:00'),
+  by: person('By', 'Person, not one who did the task', 'jonas', phrase`inspected task {0} independently`, {
+    scope: 'independent-inspection',
+    on: ['at'],
+  }),
+  at: timestamp('At', 'When', '2026-11-05T13:10:00+01:00', phrase`second inspection of task {0}`),
   method: line('Method', 'How it was checked', 'Visual, full and free travel, direction seen from the seat').optional(),
 });
 
 export const Task = part('Task', 'A line of the inspection record', {
-  id: id('Identifier', 'How the record names this task', 'T12'),
+  id: identifier(['task'], 'Identifier', 'How the record names this task', 'T12'),
   zone: line('Zone', 'Group of the inspection programme', 'Engine and nacelle', 60),
   text: line('Text', 'What was inspected or done', 'Oil and filter changed, filter cut open'),
   reference: line('Reference', 'Programme or manual reference', 'MM 12-20').optional(),
   kind: choice('Kind of work', 'What authorisation it takes', SCOPES).optional(),
   result: choice('Result', 'Outcome', ['satisfactory', 'rectified', 'failed', 'not-applicable', 'open'] as const),
   value: line('Value', 'Measured value with its limit', '4.1 mm, limit 3.0 mm min.').optional(),
-  finding: id('Finding', 'Finding that a failed task led to', 'F2').optional(),
-  by: id('By', 'Person who did it', 'mila').optional(),
-  at: moment('At', 'When', '2026-11-05T11:00:00+01:00').optional(),
+  finding: reference('finding', 'Finding', 'Finding that a failed task led to', 'F2').optional(),
+  by: person('By', 'Person who did it', 'mila', phrase`did task {0}`, {
+    scope: { field: 'kind' },
+    on: ['at'],
+  }).optional(),
+  at: timestamp('At', 'When', '2026-11-05T11:00:00+01:00', phrase`task {0}`).optional(),
   critical: flag('Critical', 'Whether a second inspection is owed, as after work on controls', true).optional(),
   secondInspection: SecondInspection.optional(),
 });

@@ -1,10 +1,36 @@
 import * as z from 'zod';
+import { type Meaning, meaningOf } from './meaning.ts';
 import { VisitRecord } from './record.ts';
 
-/** The record as JSON Schema 2020-12, with title, description, unit and example on every field. */
+/** The record as JSON Schema 2020-12, with title, description, unit and example on every field, and what it means. */
 export function visitJsonSchema(): Record<string, unknown> {
   return {
     $id: '/v1/schema/visit.json',
-    ...z.toJSONSchema(VisitRecord, { target: 'draft-2020-12', reused: 'inline' }),
+    ...jsonSchemaOf(VisitRecord),
   };
+}
+
+/** A schema as JSON Schema, its fields with what they mean. */
+export function jsonSchemaOf(schema: z.ZodType, io: 'input' | 'output' = 'output'): Record<string, unknown> {
+  return z.toJSONSchema(schema, {
+    target: 'draft-2020-12',
+    reused: 'inline',
+    io,
+    override: ({ zodSchema, jsonSchema }) => {
+      Object.assign(jsonSchema, annotationsOf(meaningOf(zodSchema)));
+    },
+  });
+}
+
+/** Keywords of our own, for editors and for the documentation; no validator looks at them. */
+export const ANNOTATIONS = ['unit', 'quantity', 'identifies', 'refersTo', 'notBefore', 'notAfter', 'within'] as const;
+
+function annotationsOf(means: Meaning | undefined): Partial<Record<(typeof ANNOTATIONS)[number], unknown>> {
+  if (means?.kind === 'identifier') return { identifies: means.of[0] };
+  if (means?.kind === 'person') return { refersTo: ['person'] };
+  if (means?.kind === 'reference') return { refersTo: means.to };
+  if (means?.kind === 'arm') return means.outside === undefined ? { within: 'airframe' } : {};
+  if (means?.kind === 'past-date') return { notAfter: ['now'] };
+  if (means?.kind !== 'timestamp') return {};
+  return { notBefore: means.after, notAfter: [...means.before, ...(means.future === undefined ? ['now'] : [])] };
 }

@@ -1,5 +1,6 @@
 import type * as z from 'zod';
-import { choice, count, date, flag, id, line, list, number, part } from './field.ts';
+import { phrase } from '../words/words.ts';
+import { choice, count, date, flag, identifier, line, list, number, part, pastDate, reference } from './field.ts';
 
 export const LifeLimit = part('Interval', 'How often, by whichever comes first', {
   hours: number('Hours', 'Interval in hours', 'h', 100, { min: 0.1, max: 100_000 }).optional(),
@@ -12,17 +13,26 @@ export const LifeLimit = part('Interval', 'How often, by whichever comes first',
   ).optional(),
 });
 
-export const Done = part('Done', 'When it was done', {
-  date: date('Date', 'Day', '2026-11-04').optional(),
+const counters = {
   hours: number('Hours', 'Total hours then, of what the meter named counts', 'h', 1204.6, {
     min: 0,
     max: 200_000,
   }).optional(),
   landings: count('Landings', 'Landings then', 2311, { max: 10_000_000 }).optional(),
+};
+
+export const Done = part('Done', 'When it was done', {
+  date: pastDate('Date', 'Day', '2026-11-04', phrase`last time that {0} was done`).optional(),
+  ...counters,
+});
+
+export const WasDue = part('Done', 'When it was done', {
+  date: date('Date', 'Day', '2026-11-04').optional(),
+  ...counters,
 });
 
 export const Life = part('Life', 'Something that comes due', {
-  id: id('Identifier', 'How the record names this line', 'L04'),
+  id: identifier(['due-line'], 'Identifier', 'How the record names this line', 'L04'),
   item: line('Item', 'What comes due', 'Oil and filter'),
   basis: choice('Basis', 'Why it comes due', [
     'directive',
@@ -31,11 +41,11 @@ export const Life = part('Life', 'Something that comes due', {
     'recommendation',
     'owner',
   ] as const),
-  meter: id('Meter', 'Meter that its hours are counted on', 'airframe').optional(),
+  meter: reference('meter', 'Meter', 'Meter that its hours are counted on', 'airframe').optional(),
   interval: LifeLimit,
   lastDone: Done,
   /** Counting from the point where it had been due keeps tolerances from adding up. */
-  wasDueAt: Done.optional(),
+  wasDueAt: WasDue.optional(),
   toleranceHours: number('Tolerance, hours', 'How much later it may be done', 'h', 10, {
     min: 0,
     max: 10_000,

@@ -1,8 +1,8 @@
 import type * as z from 'zod';
-import { choice, count, id, line, list, number, part } from './field.ts';
+import { choice, count, identifier, line, list, number, part } from './field.ts';
 
 export const Meter = part('Meter', 'A running meter read at arrival and at release', {
-  id: id('Identifier', 'How the record names this meter', 'airframe-hours'),
+  id: identifier(['meter'], 'Identifier', 'How the record names this meter', 'airframe-hours'),
   of: choice('Of', 'What it counts for', ['airframe', 'engine', 'propeller'] as const),
   basis: choice('Basis', 'How it counts', ['flight', 'tacho', 'hour-meter'] as const),
   inHours: number('In', 'Reading at arrival', 'h', 1204.6, { min: 0, max: 200_000 }),

@@ -1,14 +1,29 @@
 import * as z from 'zod';
+import { phrase } from '../words/words.ts';
 import { EquipmentFields, EquipmentItem } from './equipment.ts';
-import { arm, choice, date, flag, id, line, list, mass, moment, part, prose } from './field.ts';
+import {
+  arm,
+  choice,
+  flag,
+  identifier,
+  line,
+  list,
+  mass,
+  part,
+  pastDate,
+  person,
+  prose,
+  reference,
+  timestamp,
+} from './field.ts';
 
 export const FATES = ['owner', 'scrapped', 'quarantined', 'returned', 'refitted'] as const;
 
-const item = id('Item', 'Line of the equipment list', 'E07');
-const part_ = id('Part', 'Entry of the parts trace that this item came from', 'P3').optional();
+const item = (code: string) => reference('equipment-item', 'Item', 'Line of the equipment list', 'E07', { code });
+const part_ = reference('part', 'Part', 'Entry of the parts trace that this item came from', 'P3').optional();
 
 const taken = {
-  item,
+  item: item('REMOVED_ITEM_NOT_LISTED'),
   serial: line('Serial removed', 'Serial number read on the item taken out', '11873', 60).optional(),
   mass: mass('Mass removed', 'Mass taken out, where it was weighed', 1.9).optional(),
   fate: choice('Fate', 'Where the item taken out went', FATES),
@@ -21,17 +36,24 @@ const Removed = part('Removed', 'An item taken out', {
 
 const Installed = part('Installed', 'An item put in', {
   kind: choice('Kind', 'What was done', ['installed'] as const),
-  id: id('Identifier', 'Line number that the item gets', 'E32'),
+  id: identifier(['equipment-item'], 'Identifier', 'Line number that the item gets', 'E32', {
+    repeatable: 'INSTALLED_ITEM_ALREADY_LISTED says it, over list and changes together',
+  }),
   ...EquipmentFields,
   part: part_,
 });
 
-const Relocated = part('Relocated', 'An item moved within the aircraft', {
-  kind: choice('Kind', 'What was done', ['relocated'] as const),
-  item,
-  arm: arm('New arm', 'Arm after the move', 3350),
-  location: line('New location', 'Where it sits now', 'Behind seat bulkhead', 80).optional(),
-});
+const Relocated = part(
+  'Relocated',
+  'An item moved within the aircraft',
+  {
+    kind: choice('Kind', 'What was done', ['relocated'] as const),
+    item: item('RELOCATED_ITEM_NOT_LISTED'),
+    arm: arm('New arm', 'Arm after the move', 3350, { of: phrase`item {0}` }),
+    location: line('New location', 'Where it sits now', 'Behind seat bulkhead', 80).optional(),
+  },
+  'item',
+);
 
 const Replaced = part('Replaced', 'An item taken out and another put in its place', {
   kind: choice('Kind', 'What was done', ['replaced'] as const),
@@ -48,8 +70,13 @@ export type Change = z.infer<typeof Change>;
 export const OwedTest = part('Test owed', 'A test that the modification calls for', {
   text: line('Text', 'What is to be shown', 'Transponder test to the maker’s procedure'),
   result: choice('Result', 'How it went', ['passed', 'failed', 'not-done', 'after-release'] as const),
-  doneAt: moment('Done', 'When it was done', '2026-11-05T10:20:00+01:00').optional(),
-  by: id('By', 'Person who did it', 'mila').optional(),
+  doneAt: timestamp(
+    'Done',
+    'When it was done',
+    '2026-11-05T10:20:00+01:00',
+    phrase`test of modification {0}`,
+  ).optional(),
+  by: person('By', 'Person who did it', 'mila', phrase`tested {0}`).optional(),
   reference: line('Reference', 'Where its record is', 'Test sheet 3').optional(),
 });
 
@@ -60,7 +87,7 @@ const Paper = (title: string, description: string, example: string) =>
   });
 
 export const Modification = part('Modification', 'A change to the aircraft’s configuration', {
-  id: id('Number', 'Number of the modification', 'M1'),
+  id: identifier(['modification'], 'Number', 'Number of the modification', 'M1'),
   title: line('Title', 'What was changed', 'VHF radio and antenna replaced', 100),
   classification: choice('Classification', 'Class under the regime', [
     'minor',
@@ -68,7 +95,7 @@ export const Modification = part('Modification', 'A change to the aircraft’s c
     'standard-change',
     'maker-approved',
   ] as const),
-  classifiedBy: id('Classified by', 'Person who decided the class', 'mila').optional(),
+  classifiedBy: person('Classified by', 'Person who decided the class', 'mila', phrase`classified {0}`).optional(),
   basis: line(
     'Basis',
     'Data that the work follows: document and revision',
@@ -79,16 +106,34 @@ export const Modification = part('Modification', 'A change to the aircraft’s c
     'Reference of the approval, where the class needs one',
     'PMA-2216',
   ).optional(),
-  approvedOn: date('Approved on', 'Date of that approval', '2026-10-20').optional(),
+  approvedOn: pastDate(
+    'Approved on',
+    'Date of that approval',
+    '2026-10-20',
+    phrase`approval of modification {0}`,
+  ).optional(),
   description: prose(
     'Description',
     'What was done, so that the next person can follow it',
     'Old radio and tray removed. …',
   ),
-  finishedAt: moment('Finished', 'When the work on it was finished', '2026-11-04T17:30:00+01:00'),
-  by: list('Embodied by', 'Who did the work', id('Person', 'A person', 'mila'), { min: 1, max: 20 }),
-  inspectedBy: id('Inspected by', 'Who inspected it', 'jonas').optional(),
-  inspectedAt: moment('Inspected', 'When it was inspected', '2026-11-05T08:30:00+01:00').optional(),
+  finishedAt: timestamp(
+    'Finished',
+    'When the work on it was finished',
+    '2026-11-04T17:30:00+01:00',
+    phrase`end of modification {0}`,
+  ),
+  by: list('Embodied by', 'Who did the work', person('Person', 'A person', 'mila', phrase`embodied {0}`), {
+    min: 1,
+    max: 20,
+  }),
+  inspectedBy: person('Inspected by', 'Who inspected it', 'jonas', phrase`inspected {0}`).optional(),
+  inspectedAt: timestamp(
+    'Inspected',
+    'When it was inspected',
+    '2026-11-05T08:30:00+01:00',
+    phrase`inspection of modification {0}`,
+  ).optional(),
   changes: list('Changes', 'Items removed, installed, relocated, replaced', Change, { max: 200 }),
   drawings: list(
     'Drawings',

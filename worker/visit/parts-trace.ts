@@ -1,5 +1,6 @@
 import type * as z from 'zod';
-import { choice, date, id, line, list, number, part } from './field.ts';
+import { phrase } from '../words/words.ts';
+import { choice, date, identifier, line, list, number, part, pastDate, person } from './field.ts';
 
 export const ReleaseDocument = part('Release document', 'The paper that a part came with', {
   kind: choice('Kind', 'Kind of document', [
@@ -10,11 +11,11 @@ export const ReleaseDocument = part('Release document', 'The paper that a part c
     'standard-part',
   ] as const),
   reference: line('Reference', 'Its number', 'RC-88213'),
-  date: date('Date', 'Its date', '2026-09-14').optional(),
+  date: pastDate('Date', 'Its date', '2026-09-14', phrase`release document of part {0}`).optional(),
 });
 
 export const Part = part('Part', 'A part or material fitted', {
-  id: id('Identifier', 'How the record names this part', 'P3'),
+  id: identifier(['part'], 'Identifier', 'How the record names this part', 'P3'),
   description: line('Description', 'What it is', 'Brake lining'),
   partNumber: line('Part number', 'Part number or specification', 'BL-66', 60).optional(),
   serialOrBatch: line('Serial or batch', 'Serial or batch number', 'B 2291', 60).optional(),
@@ -28,8 +29,8 @@ export const Part = part('Part', 'A part or material fitted', {
   ] as const).optional(),
   releaseDocument: ReleaseDocument.optional(),
   shelfLifeUntil: date('Shelf life', 'Last day on which it may be fitted', '2028-01-31').optional(),
-  fittedOn: date('Fitted on', 'When it was fitted', '2026-11-04').optional(),
-  receivedBy: id('Received by', 'Person who inspected it on receipt', 'mila').optional(),
+  fittedOn: pastDate('Fitted on', 'When it was fitted', '2026-11-04', phrase`fitting of part {0}`).optional(),
+  receivedBy: person('Received by', 'Person who inspected it on receipt', 'mila', phrase`received part {0}`).optional(),
 });
 export type Part = z.infer<typeof Part>;
 

@@ -3,6 +3,7 @@ import { LIMITS } from '../limits.ts';
 import { nearest } from './nearest.ts';
 import { pointer } from './pointer.ts';
 import { VisitRecord } from './record.ts';
+import { nodeOf, type Schema, type SchemaNode, withoutOptional } from './schema-node.ts';
 
 /** Why a record does not fit the schema: what is wrong where, and what to do. */
 export interface RecordIssue {
@@ -29,7 +30,8 @@ export function recordIssues(error: z.ZodError, input: unknown): RecordIssue[] {
 // Only what is said is worded: the nearest of the known fields is sought for each unknown one.
 function issuesOf(issue: ZodIssue, input: unknown, most: number): RecordIssue[] {
   if (issue.code === 'unrecognized_keys') {
-    const known = Object.keys(shapeOf(schemaAt(issue.path, input)) ?? {});
+    const node = nodeOf(schemaAt(issue.path, input) ?? VisitRecord);
+    const known = node.kind === 'part' ? Object.keys(node.fields) : [];
     return issue.keys.slice(0, most).map((key) => unknownKey(issue.path, key, known));
   }
   const value = valueAt(input, issue.path);
@@ -66,9 +68,8 @@ function wanted(issue: ZodIssue, input: unknown): string {
 }
 
 function kindsAt(path: readonly PropertyKey[], input: unknown): unknown[] {
-  const union = bare(schemaAt(path, input));
-  if (!(union instanceof z.ZodDiscriminatedUnion)) return [];
-  return union.options.flatMap((option) => (option as z.ZodObject).shape[union.def.discriminator]?.options ?? []);
+  const node = nodeOf(schemaAt(path, input) ?? VisitRecord);
+  return node.kind === 'variants' ? [...node.variants.keys()] : [];
 }
 
 const SHOWN_LENGTH = 60;
@@ -97,38 +98,24 @@ function valueAt(input: unknown, path: readonly PropertyKey[]): unknown {
 }
 
 /** The schema of the field at a path, following the kinds that the input itself names. */
-function schemaAt(path: readonly PropertyKey[], input: unknown): z.core.$ZodType | undefined {
-  let schema: z.core.$ZodType | undefined = VisitRecord;
+function schemaAt(path: readonly PropertyKey[], input: unknown): Schema | undefined {
+  let schema: Schema | undefined = VisitRecord;
   let value = input;
   for (const step of path) {
-    schema = typeof step === 'number' ? elementOf(schema) : shapeOf(chosen(schema, value))?.[String(step)];
+    schema = schema && fieldOf(nodeOf(chosen(schema, value)), step);
     value = (value as Record<PropertyKey, unknown> | undefined)?.[step];
   }
-  return chosen(schema, value);
+  return schema && chosen(schema, value);
 }
 
-function bare(schema: z.core.$ZodType | undefined): z.core.$ZodType | undefined {
-  return schema instanceof z.ZodOptional ? bare(schema.unwrap() as z.core.$ZodType) : schema;
+function fieldOf(node: SchemaNode, step: PropertyKey): Schema | undefined {
+  if (typeof step === 'number') return node.kind === 'list' ? node.item : undefined;
+  return node.kind === 'part' ? node.fields[String(step)] : undefined;
 }
 
-function elementOf(schema: z.core.$ZodType | undefined): z.core.$ZodType | undefined {
-  const array = bare(schema);
-  return array instanceof z.ZodArray ? (array.element as z.core.$ZodType) : undefined;
-}
-
-function shapeOf(schema: z.core.$ZodType | undefined): Record<string, z.core.$ZodType> | undefined {
-  const object = bare(schema);
-  return object instanceof z.ZodObject ? object.shape : undefined;
-}
-
-function chosen(schema: z.core.$ZodType | undefined, value: unknown): z.core.$ZodType | undefined {
-  const union = bare(schema);
-  if (!(union instanceof z.ZodDiscriminatedUnion)) return schema;
-  const kind = (value as Record<string, unknown> | undefined)?.[union.def.discriminator];
-  return (
-    (union.options.find((option) => {
-      const field = (option as z.ZodObject).shape[union.def.discriminator] as z.ZodEnum;
-      return (field.options as unknown[]).includes(kind);
-    }) as z.core.$ZodType | undefined) ?? schema
-  );
+/** Of several kinds, the one that the value names; the schema itself where it names none. */
+function chosen(schema: Schema, value: unknown): Schema {
+  const node = nodeOf(schema);
+  if (node.kind !== 'variants') return withoutOptional(schema);
+  return node.variants.get((value as Record<string, unknown> | undefined)?.[node.by]) ?? withoutOptional(schema);
 }

@@ -1,14 +1,14 @@
 import * as z from 'zod';
-import { arm, choice, count, density, id, line, list, mass, part, volume } from './field.ts';
+import { arm, choice, count, density, identifier, line, list, mass, part, reference, volume } from './field.ts';
 
-const common = {
-  id: id('Identifier', 'How the record names this station', 'left-seat'),
+const common = (kind: 'load-station' | 'fuel-station') => ({
+  id: identifier(['station', kind], 'Identifier', 'How the record names this station', 'left-seat'),
   name: line('Name', 'Name as printed on the loading sheet', 'Left seat', 40),
-};
+});
 
 /** A seat or a baggage place: mass at one arm. */
 export const LoadStation = part('Load station', 'A seat or a baggage place', {
-  ...common,
+  ...common('load-station'),
   kind: choice('Kind', 'What is carried here; the aircraft cannot fly without a pilot', [
     'pilot',
     'passenger',
@@ -30,7 +30,7 @@ export const TankLevel = part('Tank level', 'Arm of the fuel at one content', {
 
 /** A tank, with one arm or a table of arm against content. */
 export const FuelStation = part('Fuel station', 'A fuel tank', {
-  ...common,
+  ...common('fuel-station'),
   kind: choice('Kind', 'A tank', ['fuel'] as const),
   arm: arm('Arm', 'Arm of the fuel, where it does not move with content', 2310).optional(),
   armByVolume: list(
@@ -56,12 +56,12 @@ export const Station = z
   .meta({ title: 'Station', description: 'A place that takes load' });
 
 export const LoadingLimit = part('Loading limit', 'Greatest total that several stations may carry together', {
-  id: id('Identifier', 'How the record names this limit', 'two-seats'),
+  id: identifier(['loading-limit'], 'Identifier', 'How the record names this limit', 'two-seats'),
   text: line('Text', 'Wording of the limit or placard', 'Both seats together: not above 172 kg'),
   stations: list(
     'Stations',
     'The load stations it joins',
-    id('Station', 'A load station of this aircraft', 'left-seat'),
+    reference('load-station', 'Station', 'A load station of this aircraft', 'left-seat'),
     { min: 1, max: 40 },
   ),
   maximumMass: mass('Maximum mass', 'Greatest total of those stations', 172),

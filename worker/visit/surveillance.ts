@@ -1,6 +1,7 @@
 import type * as z from 'zod';
+import { phrase } from '../words/words.ts';
 import { AltimeterTest, Encoder, StaticSystem } from './altimetry.ts';
-import { choice, count, flag, id, line, list, moment, number, part } from './field.ts';
+import { choice, count, flag, identifier, line, list, number, part, person, reference, timestamp } from './field.ts';
 import { TransponderTest } from './transponder-test.ts';
 
 const address = (title: string, description: string) => line(title, description, 'F00A31', 24);
@@ -8,14 +9,14 @@ const address = (title: string, description: string) => line(title, description,
 export const ReadBack = part('Read-back', 'What was received off the air', {
   address: address('Address', 'Address as received, six hexadecimal digits'),
   flightIdentity: line('Flight identity', 'Flight identity as received', 'QSLM', 8).optional(),
-  at: moment('At', 'When', '2026-11-05T09:30:00+01:00'),
-  by: id('By', 'Person who received it', 'jonas'),
+  at: timestamp('At', 'When', '2026-11-05T09:30:00+01:00', phrase`read-back of {0}`),
+  by: person('By', 'Person who received it', 'jonas', phrase`received {0}`),
 });
 
 export const Device = part('Device', 'A transponder, conspicuity device or other transmitter of an aircraft address', {
-  id: id('Identifier', 'How the record names this device', 'transponder'),
+  id: identifier(['device'], 'Identifier', 'How the record names this device', 'transponder'),
   kind: choice('Kind', 'What it is', ['transponder', 'conspicuity', 'locator'] as const),
-  item: id('Item', 'Line of the equipment list', 'E33').optional(),
+  item: reference('equipment-item', 'Item', 'Line of the equipment list', 'E33').optional(),
   addressSet: address(
     'Address set',
     'Address as entered, in hexadecimal, octal (8 digits) or binary (24 digits)',
@@ -45,9 +46,9 @@ export const Device = part('Device', 'A transponder, conspicuity device or other
 });
 
 export const RadioCheck = part('Radio check', 'A two-way check of a radio', {
-  item: id('Item', 'Line of the equipment list', 'E31').optional(),
-  at: moment('At', 'When', '2026-11-05T13:20:00+01:00'),
-  by: id('By', 'Person who made it', 'mila'),
+  item: reference('equipment-item', 'Item', 'Line of the equipment list', 'E31').optional(),
+  at: timestamp('At', 'When', '2026-11-05T13:20:00+01:00', phrase`radio check`),
+  by: person('By', 'Person who made it', 'mila', phrase`checked a radio`),
   with: line('With', 'Station and distance', 'Lower Meadow Radio, 4 km'),
   frequencyMhz: number('Frequency', 'Frequency', 'MHz', 122.005, { min: 100, max: 500 }),
   readability: count('Readability', '1 to 5', 5, { min: 1, max: 5 }),

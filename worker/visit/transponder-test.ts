@@ -1,4 +1,5 @@
-import { choice, count, date, flag, id, line, moment, number, part } from './field.ts';
+import { phrase } from '../words/words.ts';
+import { choice, count, date, flag, line, number, part, person, timestamp } from './field.ts';
 
 export const TestSet = part('Test set', 'The instrument used', {
   serial: line('Serial number', 'Serial number', 'TS-118', 60),
@@ -64,8 +65,8 @@ export const ModeSChecks = part('Mode S checks', 'What a Mode S transponder has 
 });
 
 export const TransponderTest = part('Transponder test', 'Figures of the transponder test', {
-  at: moment('At', 'When', '2026-11-05T09:30:00+01:00'),
-  by: id('By', 'Person who tested', 'jonas'),
+  at: timestamp('At', 'When', '2026-11-05T09:30:00+01:00', phrase`transponder test`),
+  by: person('By', 'Person who tested', 'jonas', phrase`tested the transponder`),
   testSet: TestSet,
   class: choice('Class', 'Class of the transponder: AC for Mode A and C, S for Mode S', TRANSPONDER_CLASSES),
   hasNarrowFrequency: flag(

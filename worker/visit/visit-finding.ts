@@ -1,20 +1,44 @@
 import type * as z from 'zod';
-import { choice, count, date, flag, id, line, list, moment, number, part } from './field.ts';
+import { phrase } from '../words/words.ts';
+import {
+  choice,
+  count,
+  date,
+  flag,
+  identifier,
+  line,
+  list,
+  number,
+  part,
+  pastDate,
+  person,
+  reference,
+  timestamp,
+} from './field.ts';
 
 export const Deferral = part('Deferral', 'A finding carried forward', {
-  by: id('By', 'Person who decided', 'jonas'),
+  by: person('By', 'Person who decided', 'jonas', phrase`deferred {0}`, {
+    scope: 'release',
+    on: ['foundAt', 'visit.arrivedAt'],
+  }),
   reason: line('Reason', 'Why it can wait', 'Part on order; no effect on safe flight by day'),
   untilDate: date('Until date', 'Last day by which it must be done', '2027-01-31').optional(),
   untilHours: number('Until hours', 'Total hours by which it must be done', 'h', 1230, {
     min: 0,
     max: 200_000,
   }).optional(),
-  meter: id(
+  meter: reference(
+    'meter',
     'Meter',
     'The meter that the hours are read on; the one of the airframe, if left out',
     'airframe',
   ).optional(),
-  firstDeferredOn: date('First deferred on', 'Date of the first deferral; carried over unchanged', '2026-11-05'),
+  firstDeferredOn: pastDate(
+    'First deferred on',
+    'Date of the first deferral; carried over unchanged',
+    '2026-11-05',
+    phrase`first time that {0} was deferred`,
+  ),
   timesCarried: count('Times carried', 'How often it was carried forward before', 0, { max: 99 }).optional(),
   placard: line('Placard', 'Placard fitted', 'LANDING LIGHT INOPERATIVE').optional(),
   ownerInformed: flag('Owner informed', 'Whether the owner was told', true),
@@ -22,11 +46,15 @@ export const Deferral = part('Deferral', 'A finding carried forward', {
 
 export const Declined = part('Declined', 'Work that the owner did not want', {
   by: line('By', 'Name of the owner or the owner’s representative', 'R. Lindqvist', 80),
-  at: moment('At', 'When', '2026-11-04T16:00:00+01:00'),
+  at: timestamp('At', 'When', '2026-11-04T16:00:00+01:00', phrase`owner’s decision on finding {0}`, {
+    after: ['foundAt'],
+    early: 'The owner may have declined it at an earlier visit',
+    late: 'The owner may decide when taking the aircraft over',
+  }),
 });
 
 export const VisitFinding = part('Finding', 'Something found wrong with the aircraft', {
-  id: id('Identifier', 'How the record names this finding', 'F1'),
+  id: identifier(['finding'], 'Identifier', 'How the record names this finding', 'F1'),
   place: line('Place', 'Where', 'Left main wheel', 80),
   text: line('Text', 'What was found', 'Brake lining at 3.2 mm, near the limit of 3.0 mm'),
   severity: choice('Severity', 'What it means for flight', ['airworthiness', 'limit', 'watch', 'advice'] as const),
@@ -37,11 +65,16 @@ export const VisitFinding = part('Finding', 'Something found wrong with the airc
     'monitor',
     'open',
   ] as const).optional(),
-  foundBy: id('Found by', 'Person who found it', 'mila').optional(),
-  foundAt: moment('Found', 'When', '2026-11-03T11:00:00+01:00').optional(),
+  foundBy: person('Found by', 'Person who found it', 'mila', phrase`found {0}`).optional(),
+  // What was deferred before this visit was found before it, too.
+  foundAt: timestamp('Found', 'When', '2026-11-03T11:00:00+01:00', phrase`finding {0}`, {
+    earlierUntil: 'deferral.firstDeferredOn',
+  }).optional(),
   action: line('Action', 'What was done about it', 'Lining replaced').optional(),
-  closedBy: id('Closed by', 'Person who closed it', 'mila').optional(),
-  closedAt: moment('Closed', 'When', '2026-11-04T12:00:00+01:00').optional(),
+  closedBy: person('Closed by', 'Person who closed it', 'mila', phrase`closed {0}`).optional(),
+  closedAt: timestamp('Closed', 'When', '2026-11-04T12:00:00+01:00', phrase`closing of finding {0}`, {
+    after: ['foundAt'],
+  }).optional(),
   consequence: line('Consequence', 'What follows if it is left', 'Disc scored within some 20 landings').optional(),
   costNow: number('Cost now', 'What it costs to put right now, in the workshop’s currency', 'workshop.currency', 140, {
     min: 0,

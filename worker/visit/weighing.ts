@@ -1,5 +1,23 @@
 import type * as z from 'zod';
-import { arm, choice, date, flag, id, line, list, mass, moment, number, part, volume } from './field.ts';
+import { phrase } from '../words/words.ts';
+import {
+  arm,
+  choice,
+  date,
+  distance,
+  flag,
+  identifier,
+  line,
+  list,
+  mass,
+  number,
+  part,
+  pastDate,
+  person,
+  reference,
+  timestamp,
+  volume,
+} from './field.ts';
 
 export const Correction = part('Scale correction', 'What the calibration certificate adds at one reading', {
   reading: mass('Reading', 'Scale reading', 200),
@@ -7,12 +25,18 @@ export const Correction = part('Scale correction', 'What the calibration certifi
 });
 
 export const Scale = part('Scale', 'A scale or load cell', {
-  id: id('Identifier', 'How the record names this scale', 'S1'),
+  id: identifier(['scale'], 'Identifier', 'How the record names this scale', 'S1'),
   serial: line('Serial number', 'Serial number', '44-107', 60),
   capacity: mass('Capacity', 'Greatest load', 500),
   resolution: mass('Resolution', 'Smallest step shown', 0.1),
   errorLimit: mass('Error limit', 'Limit of error from its certificate, plus or minus', 0.2),
-  calibratedOn: date('Calibrated on', 'Date of the certificate', '2026-02-10').optional(),
+  calibratedOn: pastDate(
+    'Calibrated on',
+    'Date of the certificate',
+    '2026-02-10',
+    phrase`calibration of scale {0}`,
+    'SCALE_CALIBRATION_EXPIRED',
+  ).optional(),
   calibrationDueOn: date('Calibration due', 'Last day on which the calibration holds', '2027-02-10'),
   corrections: list('Corrections', 'Corrections from the certificate, in any order; linear between them', Correction, {
     max: 40,
@@ -20,12 +44,12 @@ export const Scale = part('Scale', 'A scale or load cell', {
 });
 
 export const WeighingPoint = part('Weighing point', 'A wheel or jacking point on a scale', {
-  id: id('Identifier', 'How the record names this point', 'left'),
+  id: identifier(['weighing-point'], 'Identifier', 'How the record names this point', 'left'),
   name: line('Name', 'Name as printed', 'Left main', 40),
   side: choice('Side', 'Which side of the centre line', ['left', 'right', 'centre'] as const),
-  scale: id('Scale', 'Scale under this point', 'S1'),
+  scale: reference('scale', 'Scale', 'Scale under this point', 'S1'),
   arm: arm('Arm', 'Measured arm of the point', 2210),
-  armLimit: arm('Arm limit', 'Limit of error of that arm, plus or minus', 2, { min: 0 }),
+  armLimit: distance('Arm limit', 'Limit of error of that arm, plus or minus', 2, { min: 0 }),
   tare: mass('Tare', 'Chocks, blocks and jigs on the scale', 0.8).optional(),
   readings: list(
     'Readings',
@@ -47,17 +71,22 @@ export const LooseItem = part('Item', 'A mass that the scales felt wrongly', {
 });
 
 export const FuelAboard = part('Fuel aboard', 'Fuel in one tank when weighed', {
-  station: id('Station', 'Fuel station of the aircraft', 'main-tank'),
+  station: reference('fuel-station', 'Station', 'Fuel station of the aircraft', 'main-tank', {
+    once: phrase`content for tank`,
+  }),
   volume: volume('Volume', 'Total content when weighed, unusable fuel included', 2),
   volumeLimit: volume('Volume limit', 'Limit of error of that volume, plus or minus', 0.5).optional(),
 });
 
 export const Weighing = part('Weighing', 'The weighing', {
-  weighedAt: moment('Weighed', 'When the last run ended', '2026-11-05T12:40:00+01:00'),
+  weighedAt: timestamp('Weighed', 'When the last run ended', '2026-11-05T12:40:00+01:00', phrase`weighing`),
   place: line('Place', 'Where', 'Hangar 2'),
   indoors: flag('Indoors', 'In a closed hangar, out of the wind', true),
-  by: id('By', 'Person who weighed', 'mila'),
-  checkedBy: id('Checked by', 'Person who checked', 'jonas').optional(),
+  by: person('By', 'Person who weighed', 'mila', phrase`weighed the aircraft`, {
+    scope: 'weighing',
+    on: ['weighedAt'],
+  }),
+  checkedBy: person('Checked by', 'Person who checked', 'jonas', phrase`checked the weighing`).optional(),
   scales: list('Scales', 'Scales used', Scale, { min: 1, max: 12 }),
   points: list('Points', 'Weighing points', WeighingPoint, { min: 1, max: 12 }),
   level: part('Level', 'Attitude as measured', {

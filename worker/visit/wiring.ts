@@ -1,6 +1,23 @@
 import type * as z from 'zod';
-import { arm, choice, flag, id, line, list, moment, number, part } from './field.ts';
+import { phrase } from '../words/words.ts';
+import {
+  arm,
+  choice,
+  distance,
+  flag,
+  identifier,
+  line,
+  list,
+  number,
+  part,
+  person,
+  reference,
+  timestamp,
+} from './field.ts';
 import { GAUGES, MATERIALS } from './wire-size.ts';
+
+/** Wires may be recorded without the electrical part, and then name circuits of a drawing. */
+const CIRCUITS = { unlessAbsent: 'electrical' };
 
 export const Pin = part('Pin', 'One contact of a connector', {
   pin: line('Pin', 'As marked on the connector', '5', 12),
@@ -32,57 +49,62 @@ export const Pin = part('Pin', 'One contact of a connector', {
 });
 
 export const Connector = part('Connector', 'A connector and what its contacts carry', {
-  id: id('Identifier', 'As in the drawing', 'J101'),
+  id: identifier(['connector'], 'Identifier', 'As in the drawing', 'J101'),
   name: line('Name', 'What it belongs to', 'VHF radio, rear', 80),
-  item: id('Item', 'Line of the equipment list', 'E31').optional(),
+  item: reference('equipment-item', 'Item', 'Line of the equipment list', 'E31').optional(),
   partNumber: line('Part number', 'Connector and crimp', 'D-sub 15, crimp', 60).optional(),
   pins: list('Pins', 'Every contact that is fitted', Pin, { min: 1, max: 130 }),
 });
 
 export const WiringPoint = part('Point', 'A place other than a connector where wires end', {
-  id: id('Identifier', 'As in the drawing', 'GB1'),
+  id: identifier(['wiring-point'], 'Identifier', 'As in the drawing', 'GB1'),
   name: line('Name', 'What it is', 'Ground block, firewall', 80),
   kind: choice('Kind', 'What it does', ['ground', 'bus', 'protection', 'splice', 'terminal', 'switch'] as const),
-  circuit: id('Circuit', 'Circuit that a protection opens', 'C-RADIO').optional(),
+  circuit: reference('circuit', 'Circuit', 'Circuit that a protection opens', 'C-RADIO', CIRCUITS).optional(),
 });
 
 export const WireEnd = part('End', 'Where a wire ends', {
-  at: id('At', 'Connector or point', 'J101'),
+  at: reference(['connector', 'wiring-point'], 'At', 'Connector or point', 'J101', { code: 'WIRE_END_OPEN' }),
   pin: line('Pin', 'Contact, on a connector', '5', 12).optional(),
 });
 
-export const Wire = part('Wire', 'One wire with both ends', {
-  mark: line('Mark', 'As printed on the wire at both ends', 'LM-R01', 24).optional(),
-  change: choice('Change', 'What the visit did to it', ['added', 'kept', 'removed'] as const),
-  from: WireEnd,
-  to: WireEnd,
-  gauge: choice('Gauge', 'Size', GAUGES),
-  material: choice('Material', 'Metal of the conductor; copper where nothing is stated', MATERIALS).optional(),
-  lengthM: number('Length', 'Length', 'm', 1.2, { min: 0, max: 200 }),
-  gramPerM: number('Mass', 'Mass of a metre by its maker, in place of the estimate', 'g/m', 5.1, {
-    min: 0,
-    max: 5000,
-  }).optional(),
-  kind: line('Kind', 'Specification', 'M22759/16', 60).optional(),
-  colour: line('Colour', 'Colour', 'white', 30).optional(),
-  shield: choice('Shield', 'Which ends of the screen are grounded', [
-    'none',
-    'from-end',
-    'to-end',
-    'both-ends',
-    'open',
-  ] as const),
-  circuit: id('Circuit', 'Circuit that it belongs to', 'C-RADIO').optional(),
-  arm: arm('Arm', 'Arm of its middle', 1260).optional(),
-  continuity: choice('Continuity', 'End to end', ['passed', 'failed'] as const).optional(),
-  insulationMohm: number('Insulation', 'Resistance to the structure and its neighbours', 'MΩ', 100, {
-    min: 0,
-    max: 1_000_000,
-  }).optional(),
-});
+export const Wire = part(
+  'Wire',
+  'One wire with both ends',
+  {
+    mark: line('Mark', 'As printed on the wire at both ends', 'LM-R01', 24).optional(),
+    change: choice('Change', 'What the visit did to it', ['added', 'kept', 'removed'] as const),
+    from: WireEnd,
+    to: WireEnd,
+    gauge: choice('Gauge', 'Size', GAUGES),
+    material: choice('Material', 'Metal of the conductor; copper where nothing is stated', MATERIALS).optional(),
+    lengthM: number('Length', 'Length', 'm', 1.2, { min: 0, max: 200 }),
+    gramPerM: number('Mass', 'Mass of a metre by its maker, in place of the estimate', 'g/m', 5.1, {
+      min: 0,
+      max: 5000,
+    }).optional(),
+    kind: line('Kind', 'Specification', 'M22759/16', 60).optional(),
+    colour: line('Colour', 'Colour', 'white', 30).optional(),
+    shield: choice('Shield', 'Which ends of the screen are grounded', [
+      'none',
+      'from-end',
+      'to-end',
+      'both-ends',
+      'open',
+    ] as const),
+    circuit: reference('circuit', 'Circuit', 'Circuit that it belongs to', 'C-RADIO', CIRCUITS).optional(),
+    arm: arm('Arm', 'Arm of its middle', 1260, { of: phrase`wire {0}` }).optional(),
+    continuity: choice('Continuity', 'End to end', ['passed', 'failed'] as const).optional(),
+    insulationMohm: number('Insulation', 'Resistance to the structure and its neighbours', 'MΩ', 100, {
+      min: 0,
+      max: 1_000_000,
+    }).optional(),
+  },
+  'mark',
+);
 
 export const FoundWire = part('Found wire', 'A wire found in the aircraft, of unknown use at first', {
-  id: id('Identifier', 'How the record names it', 'X07'),
+  id: identifier(['found-wire'], 'Identifier', 'How the record names it', 'X07'),
   mark: line('Mark', 'Mark on it now', 'LM-X07', 24).optional(),
   from: line('From', 'One end', 'Battery bus, stud 3', 80),
   to: line('To', 'The other end', 'Cut behind the panel', 80),
@@ -104,20 +126,20 @@ export const FoundWire = part('Found wire', 'A wire found in the aircraft, of un
   gauge: choice('Gauge', 'Size', GAUGES).optional(),
   material: choice('Material', 'Metal of the conductor; copper where nothing is stated', MATERIALS).optional(),
   lengthM: number('Length', 'Length taken out', 'm', 2.1, { min: 0, max: 200 }).optional(),
-  arm: arm('Arm', 'Arm of its middle', 1180).optional(),
+  arm: arm('Arm', 'Arm of its middle', 1180, { of: phrase`wire {0}` }).optional(),
 });
 
 export const NearControl = part('Near a control', 'A wire or loom that passes close to a control, as somebody saw it', {
   what: line('What', 'Wire or loom, found or new', 'Loom to the fin, with X03', 80),
   control: line('Control', 'What moves beside it', 'Elevator push-rod, frame 5', 80),
-  distance: arm('Distance', 'Least distance over the whole travel of the control', 90, { min: 0 }),
+  distance: distance('Distance', 'Least distance over the whole travel of the control', 90, { min: 0 }),
   isSecured: flag('Secured', 'Clamped so that it cannot reach the control when any one clamp fails', true),
   isGuarded: flag('Guarded', 'A guard or conduit keeps it off the control', false),
 });
 
 export const WiringTest = part('Test', 'Continuity and insulation test of the wires of this visit', {
-  at: moment('At', 'When', '2026-11-05T08:40:00+01:00'),
-  by: id('By', 'Person who tested', 'tomas'),
+  at: timestamp('At', 'When', '2026-11-05T08:40:00+01:00', phrase`test of the wiring`),
+  by: person('By', 'Person who tested', 'tomas', phrase`tested the wiring`),
   instrument: line('Instrument', 'What it was measured with', 'Insulation tester IT-5, serial 0442', 80),
   insulationLimitMohm: number('Insulation limit', 'Least insulation resistance allowed', 'MΩ', 2, {
     min: 0,

@@ -1,7 +1,8 @@
 import type * as z from 'zod';
 import { PAPER_NAMES } from '../units/paper-size.ts';
 import { LANGUAGES } from '../words/language.ts';
-import { choice, line, moment, part, prose } from './field.ts';
+import { phrase } from '../words/words.ts';
+import { choice, line, part, prose, timestamp } from './field.ts';
 
 export const Workshop = part('Workshop', 'Who took the aircraft in', {
   name: line('Name', 'Name of the workshop as it signs', 'Lower Meadow Hangar'),
@@ -36,11 +37,15 @@ export const Workshop = part('Workshop', 'Who took the aircraft in', {
 export type Workshop = z.infer<typeof Workshop>;
 
 export const Visit = part('Visit', 'The visit as a whole', {
-  arrivedAt: moment('Arrived', 'When the aircraft was taken in', '2026-11-03T09:10:00+01:00'),
-  workEndedAt: moment(
+  arrivedAt: timestamp('Arrived', 'When the aircraft was taken in', '2026-11-03T09:10:00+01:00', phrase`arrival`, {
+    early: 'It is the arrival itself',
+  }),
+  workEndedAt: timestamp(
     'Work ended',
     'When the last task of the visit was finished',
     '2026-11-05T14:05:00+01:00',
+    phrase`end of work`,
+    { late: 'It is the end of work itself' },
   ).optional(),
   summary: prose(
     'Summary',

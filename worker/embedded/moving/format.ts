@@ -1,7 +1,7 @@
 import * as z from 'zod';
 import type { ChainEntry } from '../../archive/ledger/ledger-calls.ts';
 import type { PackSummary } from '../../pipeline.ts';
-import { SCOPES } from '../../visit/people.ts';
+import { SCOPES } from '../../visit/scopes.ts';
 
 /** The form of an exported folder. What reads it takes nothing in it for granted: a folder may come from anywhere. */
 export const FORMAT = 'slipmark-export/1';

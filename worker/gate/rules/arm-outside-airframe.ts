@@ -1,8 +1,9 @@
 import { isAtLeast, isAtMost } from '../../calc/limit-met.ts';
+import { fieldsOf } from '../../visit/visit-fields.ts';
 import { phrase } from '../../words/words.ts';
+import { armName } from '../field-name.ts';
 import { armOutside } from '../range-text.ts';
 import { type Rule, read } from '../rule.ts';
-import { statedArms } from '../stated-arms.ts';
 
 export const armOutsideAirframe: Rule = {
   code: 'ARM_OUTSIDE_AIRFRAME',
@@ -12,13 +13,16 @@ export const armOutsideAirframe: Rule = {
   source: read('AC 43.13-1B ch. 10 (arms signed from the datum)'),
   check: ({ visit, say }) => {
     const { forwardMm, aftMm } = visit.aircraft.airframe;
-    return statedArms(visit, say)
-      .filter(({ armMm }) => !(isAtLeast(armMm, forwardMm) && isAtMost(armMm, aftMm)))
-      .map(({ armMm, what, path }) => {
+    return fieldsOf(visit, 'arm')
+      .filter(
+        ({ value, means }) => means.outside === undefined && !(isAtLeast(value, forwardMm) && isAtMost(value, aftMm)),
+      )
+      .map((place) => {
+        const { value: armMm, path } = place;
         const { arm, forward, aft } = armOutside(armMm, { forwardMm, aftMm }, say);
         return {
           path,
-          sentence: say.words`The arm of ${what}, ${arm}, is outside the airframe (${forward} to ${aft})`,
+          sentence: say.words`The arm of ${armName(place, say)}, ${arm}, is outside the airframe (${forward} to ${aft})`,
           data: { armMm, forwardMm, aftMm },
         };
       });

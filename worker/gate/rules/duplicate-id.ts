@@ -1,5 +1,8 @@
+import { ENTRIES } from '../../visit/meaning.ts';
+import type { Place } from '../../visit/record-index.ts';
+import type { Visit } from '../../visit/visit.ts';
+import { fieldsOf } from '../../visit/visit-fields.ts';
 import { phrase } from '../../words/words.ts';
-import { identifiedLists } from '../identified.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
 
 export const duplicateId: Rule = {
@@ -8,18 +11,29 @@ export const duplicateId: Rule = {
   meaning: 'Two entries of one list have the same identifier',
   remedy: phrase`Give each its own identifier`,
   source: PRACTICE,
-  check: ({ visit, say }) =>
-    identifiedLists(visit).flatMap(({ what, path, key, ids }) =>
-      ids.flatMap((id, index): Hit[] =>
-        ids.indexOf(id) === index
-          ? []
-          : [
-              {
-                path: [...path, index, key],
-                sentence: say.words`There is already a ${say.term(what)} “${id}”`,
-                data: { id },
-              },
-            ],
-      ),
-    ),
+  check: ({ visit, say }) => {
+    const seen = new Set<string>();
+    return identities(visit).flatMap(({ what, value, path }): Hit[] => {
+      const inList = `${path.slice(0, -2).join('/')} ${value}`;
+      if (!seen.has(inList)) {
+        seen.add(inList);
+        return [];
+      }
+      return [{ path, sentence: say.words`There is already a ${say.term(what)} “${value}”`, data: { id: value } }];
+    });
+  },
 };
+
+/** What may stand only once in its list. */
+function identities(visit: Visit): (Pick<Place, 'path'> & { what: string; value: string })[] {
+  return [
+    ...fieldsOf(visit, 'identifier').flatMap(({ means, value, path, around }) =>
+      means.repeatable !== undefined || around.at(-1)?.position === undefined
+        ? []
+        : [{ what: ENTRIES[means.of[0]], value, path }],
+    ),
+    ...fieldsOf(visit, 'reference').flatMap(({ means, value, path }) =>
+      means.once === undefined ? [] : [{ what: means.once, value, path }],
+    ),
+  ];
+}

@@ -1,4 +1,5 @@
 import { phrase } from '../../words/words.ts';
+import { fieldName } from '../field-name.ts';
 import { PRACTICE, type Rule } from '../rule.ts';
 
 export const personUnknown: Rule = {
@@ -10,11 +11,11 @@ export const personUnknown: Rule = {
   check: ({ visit, people, say }) => {
     const known = new Set(visit.people.map(({ id }) => id));
     return people
-      .filter(({ person }) => !known.has(person))
-      .map(({ person, path, doing }) => ({
-        path,
-        sentence: say.words`“${person}”, who ${doing}, is not among the people of the record`,
-        data: { person },
+      .filter(({ value }) => !known.has(value))
+      .map((place) => ({
+        path: place.path,
+        sentence: say.words`“${place.value}”, who ${fieldName(place.means.doing, place, say)}, is not among the people of the record`,
+        data: { person: place.value },
       }));
   },
 };

@@ -8,7 +8,7 @@ export const personUnused: Rule = {
   remedy: phrase`Nothing, or take the person out`,
   source: PRACTICE,
   check: ({ visit, people, say }) => {
-    const used = new Set(people.map(({ person }) => person));
+    const used = new Set(people.map(({ value }) => value));
     return visit.people.flatMap(({ id, name }, index): Hit[] =>
       used.has(id)
         ? []

@@ -1,5 +1,6 @@
 import type { Printer } from '../../text/print.ts';
 import { codePointName, unprintableIn } from '../../text/printable.ts';
+import { eachField } from '../../visit/visit-fields.ts';
 import { phrase } from '../../words/words.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
 
@@ -11,22 +12,10 @@ export const textUnprintable: Rule = {
   source: PRACTICE,
   check: ({ visit, say }) => {
     const hits: Hit[] = [];
-    // One path, lengthened and shortened on the way: nearly no text is worth a copy of it.
-    const path: (string | number)[] = [];
-    const walk = (within: object): void => {
-      for (const key in within) {
-        const value: unknown = within[key as keyof object];
-        if (typeof value === 'string') {
-          const characters = unprintableIn(value);
-          if (characters.length > 0) hits.push(hitAt(say, [...path, key], characters.map(codePointName)));
-        } else if (typeof value === 'object' && value !== null) {
-          path.push(key);
-          walk(value);
-          path.pop();
-        }
-      }
-    };
-    walk(visit);
+    eachField(visit, 'text', (value, place) => {
+      const characters = unprintableIn(value);
+      if (characters.length > 0) hits.push(hitAt(say, place().path, characters.map(codePointName)));
+    });
     return hits;
   },
 };

@@ -1,7 +1,7 @@
 import * as z from 'zod';
 import { LIMITS } from '../../limits.ts';
 import { isDate } from '../../units/calendar.ts';
-import { SCOPES } from '../../visit/people.ts';
+import { SCOPES } from '../../visit/scopes.ts';
 import { found, json, reached } from '../answer.ts';
 import { printableLine } from '../printable-line.ts';
 import { Refusal } from '../problem.ts';

@@ -1,0 +1,27 @@
+import { dateOf } from '../units/calendar.ts';
+import type { Place } from './record-index.ts';
+
+/** A text of the record, and where it stands. */
+export interface Stated {
+  value: string;
+  path: readonly (string | number)[];
+}
+
+/**
+ * The text at a path such as `foundAt` or `visit.arrivedAt`, seen from a place of the record: from the nearest part around it that has
+ * such a text.
+ */
+export function near({ around, path }: Pick<Place, 'around' | 'path'>, name: string): Stated | undefined {
+  const steps = name.split('.');
+  for (const { value, depth } of around.toReversed()) {
+    const found = steps.reduce<unknown>((at, step) => (at as Record<string, unknown> | undefined)?.[step], value);
+    if (typeof found === 'string') return { value: found, path: [...path.slice(0, depth), ...steps] };
+  }
+  return undefined;
+}
+
+/** The day of the first of several texts that is stated. */
+export function firstDay(place: Pick<Place, 'around' | 'path'>, names: readonly string[]): string | undefined {
+  const first = names.map((name) => near(place, name)).find((stated) => stated !== undefined);
+  return first && dateOf(first.value);
+}

@@ -1,0 +1,163 @@
+import { QUANTITY_SUFFIX } from '../units/quantity.ts';
+import { type IdentifierMeaning, type Meaning, meaningOf, quantityOf, type TextMeaning } from './meaning.ts';
+import { nodeOf, type Schema, withoutOptional } from './schema-node.ts';
+
+export type FieldKind = 'identifier' | 'person' | 'reference' | 'timestamp' | 'past-date' | 'arm' | 'text';
+
+export type MeaningOf<Kind extends FieldKind> = Kind extends 'text'
+  ? TextMeaning | IdentifierMeaning
+  : Extract<Meaning, { kind: Kind }>;
+
+type ValueOf<Kind extends FieldKind> = Kind extends 'arm' ? number : string;
+
+/** A field of a kind that a record states. */
+export interface Place<Kind extends FieldKind = FieldKind> {
+  value: ValueOf<Kind>;
+  /** In the record as posted. */
+  path: readonly (string | number)[];
+  means: MeaningOf<Kind>;
+  /** The parts that it stands in, from the record itself inwards. */
+  around: readonly Around[];
+}
+
+/** A part of a record, with as much as names it. */
+export interface Around {
+  value: Readonly<Record<string, unknown>>;
+  /** Length of its path. */
+  depth: number;
+  /** Its place in a list, from 0. */
+  position: number | undefined;
+  calledBy: CalledBy | undefined;
+}
+
+/** The field that a sentence calls a part by. */
+interface CalledBy {
+  key: string;
+  /** Whether it holds a choice of the schema, which is said in the language of the record, and no text of its own. */
+  isChoice: boolean;
+}
+
+/** As posted, or in the units of calculation, where measured fields have their unit in their names. */
+export type RecordForm = 'posted' | 'calculation';
+
+type Plan<Kind extends FieldKind> =
+  | { at: 'field'; means: MeaningOf<Kind> }
+  | { at: 'list'; item: Plan<Kind> }
+  | { at: 'variants'; by: string; variants: ReadonlyMap<unknown, Plan<Kind>> }
+  | { at: 'part'; calledBy: CalledBy | undefined; fields: readonly PlannedField<Kind>[] };
+
+interface PlannedField<Kind extends FieldKind> {
+  key: string;
+  /** Its name after the door. */
+  renamed: string;
+  plan: Plan<Kind>;
+}
+
+/** What is called for each field of a kind; the place is made only where it is asked for. */
+export type FieldVisitor<Kind extends FieldKind> = (value: ValueOf<Kind>, place: () => Place<Kind>) => void;
+
+/** A walk over all values of one schema, for one kind of field. */
+export type FieldWalk<Kind extends FieldKind> = (value: object, form: RecordForm, visit: FieldVisitor<Kind>) => void;
+
+/**
+ * The walk over every field of a kind. What has no such field below is not entered: which that is follows from the schema, once.
+ *
+ * @example recordIndex(VisitRecord, 'timestamp')(visit, 'calculation', (value, place) => …)
+ */
+export function recordIndex<Kind extends FieldKind>(schema: Schema, kind: Kind): FieldWalk<Kind> {
+  const plan = planOf(schema, kind);
+  return (value, form, visit) => {
+    if (plan) walk(plan, value, { form, visit, path: [], around: [] });
+  };
+}
+
+function planOf<Kind extends FieldKind>(schema: Schema, kind: Kind): Plan<Kind> | undefined {
+  const means = meaningOf(withoutOptional(schema));
+  if (isOfKind(means, kind)) return { at: 'field', means };
+  const node = nodeOf(schema);
+  if (node.kind === 'list') {
+    const item = planOf(node.item, kind);
+    return item && { at: 'list', item };
+  }
+  if (node.kind === 'variants') {
+    const variants = [...node.variants].flatMap(([name, variant]) => {
+      const plan = planOf(variant, kind);
+      return plan ? [[name, plan] as const] : [];
+    });
+    return variants.length === 0 ? undefined : { at: 'variants', by: node.by, variants: new Map(variants) };
+  }
+  if (node.kind !== 'part') return undefined;
+  const fields = Object.entries(node.fields).flatMap(([key, field]) => {
+    const plan = planOf(field, kind);
+    return plan ? [{ key, renamed: renamed(key, field), plan }] : [];
+  });
+  return fields.length === 0 ? undefined : { at: 'part', calledBy: calledBy(schema, node.fields), fields };
+}
+
+function isOfKind<Kind extends FieldKind>(means: Meaning | undefined, kind: Kind): means is MeaningOf<Kind> & Meaning {
+  return means !== undefined && (means.kind === kind || (kind === 'text' && 'isText' in means));
+}
+
+function renamed(key: string, field: Schema): string {
+  const quantity = quantityOf(withoutOptional(field));
+  return quantity === undefined ? key : key + QUANTITY_SUFFIX[quantity];
+}
+
+/** What a part is called by: as it says itself, or its identifier. */
+function calledBy(schema: Schema, fields: Readonly<Record<string, Schema>>): CalledBy | undefined {
+  const own = meaningOf(withoutOptional(schema));
+  const key =
+    own?.kind === 'part'
+      ? own.calledBy
+      : Object.keys(fields).find((name) => meaningAt(fields, name)?.kind === 'identifier');
+  return key === undefined ? undefined : { key, isChoice: meaningAt(fields, key) === undefined };
+}
+
+function meaningAt(fields: Readonly<Record<string, Schema>>, key: string): Meaning | undefined {
+  const field = fields[key];
+  return field && meaningOf(withoutOptional(field));
+}
+
+interface Walk<Kind extends FieldKind> {
+  form: RecordForm;
+  visit: FieldVisitor<Kind>;
+  /** Lengthened and shortened on the way: few places are worth a copy. */
+  path: (string | number)[];
+  around: Around[];
+}
+
+function walk<Kind extends FieldKind>(plan: Plan<Kind>, value: unknown, on: Walk<Kind>): void {
+  if (plan.at === 'field') {
+    const stated = value as ValueOf<Kind>;
+    on.visit(stated, () => ({ value: stated, path: [...on.path], means: plan.means, around: [...on.around] }));
+  } else if (plan.at === 'list') {
+    for (const [index, item] of (value as readonly unknown[]).entries()) {
+      on.path.push(index);
+      walk(plan.item, item, on);
+      on.path.pop();
+    }
+  } else walkPart(plan, value as Readonly<Record<string, unknown>>, on);
+}
+
+function walkPart<Kind extends FieldKind>(
+  plan: Extract<Plan<Kind>, { at: 'part' | 'variants' }>,
+  value: Readonly<Record<string, unknown>>,
+  on: Walk<Kind>,
+): void {
+  if (plan.at === 'variants') {
+    const variant = plan.variants.get(value[plan.by]);
+    if (variant) walk(variant, value, on);
+    return;
+  }
+  const last = on.path.at(-1);
+  const position = typeof last === 'number' ? last : undefined;
+  on.around.push({ value, depth: on.path.length, position, calledBy: plan.calledBy });
+  for (const { key, renamed: name, plan: field } of plan.fields) {
+    const stated = value[on.form === 'posted' ? key : name];
+    if (stated === undefined) continue;
+    on.path.push(key);
+    walk(field, stated, on);
+    on.path.pop();
+  }
+  on.around.pop();
+}

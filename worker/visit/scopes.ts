@@ -1,0 +1,12 @@
+/** What a person may sign for. `release` is the right to release the aircraft; the others are kinds of work. */
+export const SCOPES = [
+  'airframe',
+  'engine',
+  'propeller',
+  'avionics',
+  'electrical',
+  'weighing',
+  'independent-inspection',
+  'release',
+] as const;
+export type Scope = (typeof SCOPES)[number];
