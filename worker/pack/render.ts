@@ -27,7 +27,7 @@ interface Told {
 function words(text: string, ...given: unknown[]): string {
   const { data } = given.pop() as { data: Told };
   const values = given.map((value) => {
-    if (typeof value !== 'string') throw new Error(`Cannot render ${data.template}: a name in "${text}" is missing`);
+    if (typeof value !== 'string') throw new Error(`a name in "${text}" is missing`);
     return engine.escapeExpression(value);
   });
   return filled(data.lexicon.find(text, data.template), values);
@@ -42,5 +42,9 @@ export function render(template: string, view: View, lexicon: Lexicon = ENGLISH_
   const fill = compiled.get(template);
   if (!fill) throw new Error(`Cannot render: no template is named ${template}`);
   const data: Told = { lexicon, language: lexicon.language, template };
-  return fill(view, { data });
+  try {
+    return fill(view, { data });
+  } catch (cause) {
+    throw new Error(`Cannot render ${template}: ${cause instanceof Error ? cause.message : cause}`, { cause });
+  }
 }
