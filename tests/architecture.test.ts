@@ -8,15 +8,15 @@ const WORKER = `${import.meta.dirname}/../worker`;
 /** Stages from left to right: each may import itself and what stands to its left. */
 const STAGES = ['units', 'words', 'text', 'visit', 'calc', 'gate', 'pack', 'print', 'seal', 'pipeline'];
 
-/** Free to every stage: bounds without behaviour. */
-const FREE = ['limits.ts'];
+/** Free to every stage: bounds and forms of names, without behaviour. */
+const FREE = ['limits.ts', 'patterns.ts'];
 
 /** The door to the stages, so it may see all of them, and nothing of the edge. */
 const JOINTS = ['pipeline.ts'];
 
 /** What a stage may take from outside, and in which files or folders. Everything else is its own. */
 const FROM_OUTSIDE: Readonly<Record<string, readonly string[]>> = {
-  zod: ['visit/', 'calc/', 'pack/owner-facts-schema.ts', 'pipeline/results-schema.ts'],
+  zod: ['visit/', 'calc/', 'pack/owner-facts-schema.ts', 'pack/summary.ts', 'pipeline/results-schema.ts'],
   jose: ['seal/'],
   geomagnetism: ['calc/compass/'],
   'astronomy-engine': ['calc/clock/'],

@@ -17,7 +17,7 @@ export { type AssessmentAnswer, assessmentAnswer } from './pipeline/answer.ts';
 export { type Assessed, assess } from './pipeline/assess.ts';
 export { draftDocuments, draftPdf } from './pipeline/draft.ts';
 export { openAfterPack, type Past } from './pipeline/open-after-pack.ts';
-export { isOwnMarkup } from './pipeline/own-markup.ts';
+export { isOwnMarkup, picturesShown } from './pipeline/own-markup.ts';
 export type { AttachedFiles } from './pipeline/print-pack.ts';
 export { type Attestation, type PackPlace, type SealedPack, seal } from './pipeline/seal.ts';
 export { cleanImage, INSPECTION, inspectAttachment } from './print/index.ts';

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { isOwnMarkup } from '../../worker/pipeline/own-markup.ts';
+import { isOwnMarkup, picturesShown } from '../../worker/pipeline/own-markup.ts';
 import { seal } from '../../worker/pipeline.ts';
 import { RELEASABLE_AT } from '../gate/assess-record.ts';
 import { assessed, FILES, posted } from './fixture.ts';
@@ -23,6 +23,15 @@ describe('isOwnMarkup()', () => {
     expect(isOwnMarkup(article('<p>x</p>', 'loading'))).toBe(false);
     expect(isOwnMarkup(article('<p id="loading">x</p>'))).toBe(false);
     expect(isOwnMarkup(article('<p id="cover">x</p>'))).toBe(false);
+  });
+
+  test('tells the pictures of a document, however their tags are written', () => {
+    const [first, second] = ['ab'.repeat(32), 'cd'.repeat(32)];
+    const html = article(
+      `<figure><img src="attachments/${first}" alt="x"></figure><figure><img alt='x' src='attachments/${second}'></figure>`,
+    );
+    expect(picturesShown(html)).toEqual([first, second]);
+    expect(picturesShown(html.replace('</section>', '<script></script></section>'))).toEqual([]);
   });
 
   test.each(Object.entries(RELEASABLE_AT))('takes every document of %s', async (name, at) => {

@@ -1,5 +1,6 @@
 import type { Pipeline } from '../../worker/http/route.ts';
 import { sha256 } from '../../worker/pack/digest.ts';
+import { picturesIn } from '../../worker/pack/on-screen.ts';
 import type { Assessed, AssessmentAnswer } from '../../worker/pipeline.ts';
 
 /** A record as the double understands it. */
@@ -66,6 +67,7 @@ export const pipelineDouble: Pipeline = {
   openDigest: async (packs) => sha256(JSON.stringify(packs)),
   timeLeft: (items) => items.map((item) => ({ ...item, isOverdue: false, isWithinTolerance: false })),
   isOwnMarkup: (html) => html.startsWith('<article'),
+  picturesShown: picturesIn,
   inspectAttachment: async () => ({
     ok: true,
     kind: 'pdf',

@@ -1,6 +1,5 @@
 import { LIMITS } from '../limits.ts';
-
-const DAY_MS = 86_400_000;
+import { DAY_MS } from '../units/calendar.ts';
 
 /** Where files lie that were handed in, for a record or for a restoration. */
 const HANDED_IN = ['attachments/', 'staged/'] as const;

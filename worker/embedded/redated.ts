@@ -1,4 +1,4 @@
-const DAY_MS = 86_400_000;
+import { DAY_MS } from '../units/calendar.ts';
 
 const MONTHS = [
   'January',

@@ -1,10 +1,10 @@
 import type { AttachmentName } from '../archive/archive.ts';
+import { SHA256 } from '../patterns.ts';
 import type { ArchiveFacts, Assessed, AttachmentFact } from '../pipeline.ts';
 import { reached, reachedOrNone } from './answer.ts';
 import { Refusal } from './problem.ts';
 import type { Call } from './route.ts';
 
-const DIGEST = /^[0-9a-f]{64}$/;
 /** The schema allows fewer: a record with more is refused by it. */
 const MOST_ASKED = 100;
 
@@ -54,7 +54,7 @@ function digestsIn(value: unknown): string[] {
   const attachments = (value as { attachments?: unknown } | null)?.attachments;
   if (!Array.isArray(attachments)) return [];
   const digests = attachments.slice(0, MOST_ASKED).map((entry: { sha256?: unknown } | null) => entry?.sha256);
-  return [...new Set(digests.filter((sha256) => typeof sha256 === 'string' && DIGEST.test(sha256)))] as string[];
+  return [...new Set(digests.filter((sha256) => typeof sha256 === 'string' && SHA256.test(sha256)))] as string[];
 }
 
 /**

@@ -1,7 +1,7 @@
 import * as z from 'zod';
 import { OpenItem, OpenLimit, Readings, ReadLandings, ReadMeter } from '../calc/open-items/open-item-result.ts';
 import { OwnerDue, OwnerLimit } from '../pack/owner-facts-schema.ts';
-import { PackSummary } from './schemas.ts';
+import { PackSummary } from '../pack/summary.ts';
 
 /** Something that stands open, as it is kept. */
 const KeptItem = OpenItem.extend({ until: OpenLimit.loose(), done: OpenLimit.loose().exactOptional() }).loose();

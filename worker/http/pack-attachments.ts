@@ -1,6 +1,5 @@
+import { SHA256 } from '../patterns.ts';
 import type { Manifest, PackDocument } from '../pipeline.ts';
-
-const DIGEST = /^[0-9a-f]{64}$/;
 
 /** Digests of the attachments that a manifest names, whoever made it. */
 export function attachmentsIn(manifest: Partial<Manifest> | null): string[] {
@@ -8,7 +7,7 @@ export function attachmentsIn(manifest: Partial<Manifest> | null): string[] {
   const digests = Array.isArray(attachments)
     ? attachments.map((entry: { sha256?: unknown } | null) => entry?.sha256)
     : [];
-  return digests.filter((digest) => typeof digest === 'string' && DIGEST.test(digest)) as string[];
+  return digests.filter((digest) => typeof digest === 'string' && SHA256.test(digest)) as string[];
 }
 
 /** Digests of the photographs and papers that documents show, or are followed by. */

@@ -2,12 +2,9 @@ import * as z from 'zod';
 import type { LedgerName } from '../archive/archive.ts';
 import type { PageRequest } from '../archive/page.ts';
 import { LIMITS } from '../limits.ts';
+import { IDENTIFIER, PACK_NAME, REGISTRATION } from '../patterns.ts';
 import { Refusal } from './problem.ts';
 import type { Call } from './route.ts';
-
-const REGISTRATION = /^[A-Z0-9]{1,4}-?[A-Z0-9]{1,8}$/;
-const VISIT = /^[A-Za-z0-9][A-Za-z0-9._-]{0,39}$/;
-const PACK = /^([A-Z0-9]{1,4}-?[A-Z0-9]{1,8})-P[1-9][0-9]{0,5}-[1-9][0-9]{0,5}$/;
 
 /** The registration in the path, in capitals. */
 export function registrationOf({ params }: Call): string {
@@ -17,7 +14,7 @@ export function registrationOf({ params }: Call): string {
 }
 
 export function visitOf({ params }: Call): string {
-  if (VISIT.test(params.visit ?? '')) return params.visit ?? '';
+  if (IDENTIFIER.test(params.visit ?? '')) return params.visit ?? '';
   throw new Refusal('malformed-request', 'A visit is named by letters, digits, dot, hyphen or underscore, at most 40');
 }
 
@@ -29,7 +26,7 @@ export function ledgerOf(call: Call): LedgerName {
 /** A pack names its aircraft, so its ledger follows from its name. */
 export function packOf({ params, caller }: Call): { pack: string; ledger: LedgerName } {
   const pack = params.pack?.toUpperCase() ?? '';
-  const registration = PACK.exec(pack)?.[1];
+  const registration = PACK_NAME.exec(pack)?.[1];
   if (!registration) throw new Refusal('not-found', 'There is no such pack');
   return { pack, ledger: { workshop: caller.workshop, registration } };
 }

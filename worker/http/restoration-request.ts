@@ -4,11 +4,12 @@ import type { KeptPack, KeptVisit, Restoration } from '../archive/ledger/ledger-
 import { isDigestOfRecord } from '../archive/ledger/record-digest.ts';
 import { type ReplayedPack, replay } from '../archive/ledger/replay.ts';
 import { LIMITS } from '../limits.ts';
+import { PackSummary } from '../pack/summary.ts';
 import { type Defect, Refusal } from './problem.ts';
 import { defect } from './request-body.ts';
 import { restoredPack, type Staged } from './restored-pack.ts';
 import type { Call } from './route.ts';
-import { ChainEntry, PackSummary } from './schemas.ts';
+import { ChainEntry } from './schemas.ts';
 
 const strict = <Shape extends z.ZodRawShape>(schema: z.ZodObject<Shape>) => z.strictObject(schema.shape);
 

@@ -2,6 +2,7 @@ import * as z from 'zod';
 import type { LedgerName, SealFacts } from '../archive/archive.ts';
 import type { ReplayedPack } from '../archive/ledger/replay.ts';
 import { sha256 } from '../pack/digest.ts';
+import { SHA256 } from '../patterns.ts';
 import type { Assessed, PackSummary } from '../pipeline.ts';
 import { reached } from './answer.ts';
 import { FactsForm } from './facts-form.ts';
@@ -9,7 +10,7 @@ import type { Defect } from './problem.ts';
 import { defect } from './request-body.ts';
 import type { Call } from './route.ts';
 
-const digest = z.string().regex(/^[0-9a-f]{64}$/);
+const digest = z.string().regex(SHA256);
 
 /** As much of a manifest, of any form, as a restoration needs. */
 const Manifest = z.looseObject({
@@ -70,7 +71,7 @@ export async function restoredPack(call: Call, pack: PackToRestore): Promise<Res
   const defects = [
     ...manifestDefects(pack, manifest),
     ...(await documentDefects(call, pack, manifest, documents)),
-    ...shownDefects(pack, documents),
+    ...shownDefects(call, pack, documents),
   ];
   if (defects.length > 0) return { ok: false, defects };
   const assessed = await call.pipeline.assess(record, replayed.issuedAt);
@@ -158,10 +159,10 @@ async function documentDefects(call: Call, pack: PackToRestore, manifest: Manife
 }
 
 /** Every file that a document shows, or is followed by, was brought: a digest alone opens nothing. */
-function shownDefects(pack: PackToRestore, documents: Documents): Defect[] {
-  const pictures = documents.flatMap(({ html }) => [...html.matchAll(/<img src="attachments\/([0-9a-f]{64})"/g)]);
+function shownDefects(call: Call, pack: PackToRestore, documents: Documents): Defect[] {
+  const pictures = documents.flatMap(({ html }) => call.pipeline.picturesShown(html));
   const appended = documents.flatMap(({ appends }) => (appends === undefined ? [] : [appends]));
-  const shown = new Set([...pictures.map(([, file = '']) => file), ...appended]);
+  const shown = new Set([...pictures, ...appended]);
   return [...shown]
     .filter((file) => !pack.staged.has(file))
     .map((file) => defect('BLOB_MISSING', '', `A file that ${pack.replayed.pack} shows was not brought: ${file}`));

@@ -22,6 +22,7 @@ export type Pipeline = Pick<
   | 'nextDue'
   | 'openAfterPack'
   | 'openDigest'
+  | 'picturesShown'
   | 'seal'
   | 'tighterText'
   | 'timeLeft'

@@ -1,18 +1,16 @@
 import * as z from 'zod';
-import { AUDIENCES } from '../archive/ledger/ledger-calls.ts';
+import { AUDIENCES, CHAIN_KINDS } from '../archive/ledger/ledger-calls.ts';
 import { KEY_SCOPES } from '../archive/workshop/workshop-calls.ts';
 import { Due } from '../calc/lives/due-result.ts';
 import { OpenItem } from '../calc/open-items/open-item-result.ts';
+import { PackSummary } from '../pack/summary.ts';
+import { SHA256 } from '../patterns.ts';
 import { AssessmentResults } from '../pipeline/results-schema.ts';
 import { SCOPES } from '../visit/scopes.ts';
 import { Defect } from './problem.ts';
 
 /** Shapes of the answers, as the interface description gives them. */
-const sha256 = (description: string) =>
-  z
-    .string()
-    .regex(/^[0-9a-f]{64}$/)
-    .meta({ description });
+const sha256 = (description: string) => z.string().regex(SHA256).meta({ description });
 const moment = (description: string) => z.string().meta({ description, format: 'date-time' });
 
 /** A list in an answer; the next page is in the `Link` header. */
@@ -85,23 +83,6 @@ export const KeptAnswer = VisitState.extend({
   isReleasable: z.boolean(),
   findings: z.array(Defect),
 }).meta({ title: 'Kept visit' });
-
-export const PackSummary = z
-  .object({
-    registration: z.string(),
-    pack: z.string(),
-    number: z.int(),
-    issue: z.int(),
-    visit: z.string(),
-    issuedAt: moment('When it was sealed'),
-    releasedBy: z.string(),
-    regime: z.string(),
-    emptyMassKg: z.number().nullable(),
-    emptyArmMm: z.number().nullable(),
-    supersedes: z.string().nullable(),
-    findings: z.object({ cautions: z.int(), notes: z.int() }),
-  })
-  .meta({ title: 'Pack summary' });
 
 export const PackAnswer = PackSummary.extend({
   supersededBy: z.string().nullable(),
@@ -212,7 +193,7 @@ export const ChainEntry = z
   .object({
     seq: z.int(),
     at: moment('When it happened'),
-    kind: z.enum(['visit-kept', 'pack-sealed', 'pack-withdrawn', 'link-made', 'link-revoked']),
+    kind: z.enum(CHAIN_KINDS),
     body: z.string().meta({ description: 'JSON text; digested as it stands here' }),
     previous: sha256('Digest of the entry before'),
     digest: sha256('SHA-256 of the UTF-8 text of the JSON array [previous, seq, at, kind, body], without spaces'),

@@ -1,7 +1,7 @@
 import type { ReleasedVisit } from '../gate/release.ts';
 import { RULE_SET } from '../gate/rule-set.ts';
+import type { DocumentDigest } from './document-digest.ts';
 import type { PackIdentity } from './identity.ts';
-import type { DocumentDigest } from './views/record-of-issue.ts';
 
 export const MANIFEST_FORMAT = 'slipmark-manifest/2';
 

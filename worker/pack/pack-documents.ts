@@ -1,9 +1,10 @@
 import type { PackContext } from './context.ts';
 import { sha256 } from './digest.ts';
+import type { DocumentDigest } from './document-digest.ts';
 import { DOCUMENT_KINDS } from './documents.ts';
 import { render } from './render.ts';
 import { coverView } from './views/cover.ts';
-import { type DocumentDigest, recordOfIssueView } from './views/record-of-issue.ts';
+import { recordOfIssueView } from './views/record-of-issue.ts';
 
 /** A document as one article of the HTML subset: what the browser shows and the typesetter prints. */
 export interface PackDocument {

@@ -1,22 +1,26 @@
+import * as z from 'zod';
 import type { ReleasedVisit } from '../gate/release.ts';
 import type { PackContext } from './context.ts';
 import type { PackIdentity } from './identity.ts';
 
 /** What lists and the owner's page show of a pack without opening it. */
-export interface PackSummary {
-  registration: string;
-  pack: string;
-  number: number;
-  issue: number;
-  visit: string;
-  issuedAt: string;
-  releasedBy: string;
-  regime: string;
-  emptyMassKg: number | null;
-  emptyArmMm: number | null;
-  supersedes: string | null;
-  findings: { cautions: number; notes: number };
-}
+export const PackSummary = z
+  .object({
+    registration: z.string(),
+    pack: z.string(),
+    number: z.int(),
+    issue: z.int(),
+    visit: z.string(),
+    issuedAt: z.string().meta({ description: 'When it was sealed', format: 'date-time' }),
+    releasedBy: z.string(),
+    regime: z.string(),
+    emptyMassKg: z.number().nullable(),
+    emptyArmMm: z.number().nullable(),
+    supersedes: z.string().nullable(),
+    findings: z.object({ cautions: z.int(), notes: z.int() }),
+  })
+  .meta({ title: 'Pack summary' });
+export type PackSummary = z.infer<typeof PackSummary>;
 
 export function summaryOf(
   released: ReleasedVisit,

@@ -6,19 +6,31 @@ import { parseArticle } from '../print/parse/parse-article.ts';
 const ARTICLE_NAME = /^(cover|record-of-issue|modification-[a-z0-9_-]+|annex-\d+)$/;
 const DOCUMENT_NAMES = new Set(DOCUMENT_KINDS.map(({ template }) => template));
 
-const PICTURE = /^attachments\/[0-9a-f]{64}$/;
+const PICTURE = /^attachments\/([0-9a-f]{64})$/;
 
 /**
  * Whether the HTML of a document is of the kind that our templates make: the elements and attributes of the subset, pictures by the digest
  * of a file of the pack, references within the pack, and nothing else. What comes from elsewhere is shown on a page only then.
  */
 export function isOwnMarkup(html: string): boolean {
+  return ownArticle(html) !== undefined;
+}
+
+/** Digests of the pictures that a document shows; none of one that is not of that kind. */
+export function picturesShown(html: string): string[] {
+  const within = (node: MarkupNode): string[] =>
+    typeof node === 'string' ? [] : [node.attributes.src ?? '', ...node.children.flatMap(within)];
+  return within(ownArticle(html) ?? '').flatMap((source) => PICTURE.exec(source)?.[1] ?? []);
+}
+
+function ownArticle(html: string): Markup | undefined {
   // Comments and declarations are in no template, and browsers read them in ways of their own.
-  if (/<[!?]/.test(html)) return false;
+  if (/<[!?]/.test(html)) return undefined;
   try {
-    return holds(parseArticle(html));
+    const article = parseArticle(html);
+    return holds(article) ? article : undefined;
   } catch {
-    return false;
+    return undefined;
   }
 }
 

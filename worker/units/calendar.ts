@@ -1,6 +1,6 @@
 /** Calendar arithmetic on ISO 8601 text. Pure: the present moment always comes in as a value. */
 
-const MILLISECONDS_PER_DAY = 86_400_000;
+export const DAY_MS = 86_400_000;
 
 /** Whether a text is a real date, `2028-02-29` yes and `2027-02-29` no. */
 export function isDate(text: string): boolean {
@@ -70,7 +70,7 @@ export function offsetOf(moment: string): string {
 
 /** Whole days from one date to another; negative when `to` is earlier. */
 export function daysBetween(from: string, to: string): number {
-  return Math.round((Date.parse(`${to}T00:00:00Z`) - Date.parse(`${from}T00:00:00Z`)) / MILLISECONDS_PER_DAY);
+  return Math.round((Date.parse(`${to}T00:00:00Z`) - Date.parse(`${from}T00:00:00Z`)) / DAY_MS);
 }
 
 /**

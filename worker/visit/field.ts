@@ -1,5 +1,6 @@
 import * as z from 'zod';
 import { LIMITS } from '../limits.ts';
+import { IDENTIFIER, SHA256 } from '../patterns.ts';
 import { isDate, isMoment } from '../units/calendar.ts';
 import type { Quantity } from '../units/quantity.ts';
 import {
@@ -47,9 +48,7 @@ export function prose(title: string, description: string, example: string) {
 
 /** A short name without blanks. One of something in the record is an `identifier`, a `reference` or a `person`. */
 export function id(title: string, description: string, example: string) {
-  const schema = z
-    .string()
-    .regex(/^[A-Za-z0-9][A-Za-z0-9._-]{0,39}$/, 'letters, digits, dot, hyphen or underscore, at most 40');
+  const schema = z.string().regex(IDENTIFIER, 'letters, digits, dot, hyphen or underscore, at most 40');
   return described(schema, title, description, example);
 }
 
@@ -86,7 +85,7 @@ export function person(title: string, description: string, example: string, doin
 
 /** SHA-256 of a file, in lower-case hexadecimal. */
 export function digest(title: string, description: string) {
-  const schema = z.string().regex(/^[0-9a-f]{64}$/, '64 hexadecimal digits, lower case');
+  const schema = z.string().regex(SHA256, '64 hexadecimal digits, lower case');
   return described(schema, title, description, 'e3b0c44298fc1c149afbf4c8996fb92427ae41e4649b934ca495991b7852b855');
 }
 

@@ -203,11 +203,15 @@ export type Repeated =
   | { kind: 'repeated'; pack: KeptPack; wasStanding: boolean }
   | { kind: 'key-reused' };
 
+/** What an entry of the chain tells. */
+export const CHAIN_KINDS = ['visit-kept', 'pack-sealed', 'pack-withdrawn', 'link-made', 'link-revoked'] as const;
+export type ChainKind = (typeof CHAIN_KINDS)[number];
+
 /** One link of the chain: `digest` is the SHA-256 of the JSON array `[previous, seq, at, kind, body]`, `body` being text. */
 export interface ChainEntry {
   seq: number;
   at: string;
-  kind: 'visit-kept' | 'pack-sealed' | 'pack-withdrawn' | 'link-made' | 'link-revoked';
+  kind: ChainKind;
   body: string;
   previous: string;
   digest: string;

@@ -1,5 +1,6 @@
 import * as z from 'zod';
 import { canonicalJson } from '../../pack/canonical-json.ts';
+import { IDENTIFIER, SHA256 } from '../../patterns.ts';
 import { BODY_FORM, brokenEntry } from './chain.ts';
 import type { ChainEntry, KeptPack, VisitState } from './ledger-calls.ts';
 
@@ -28,13 +29,13 @@ export interface FalseEntry {
 
 export type ReplayOutcome = { ok: true; replay: Replay } | { ok: false; fault: FalseEntry };
 
-const digest = z.string().regex(/^[0-9a-f]{64}$/);
+const digest = z.string().regex(SHA256);
 const name = z.string().min(1).max(400);
 
 /** Bodies of before they named the key that made the entry. */
 const FIRST_BODIES = {
   'visit-kept': z.strictObject({
-    visit: z.string().regex(/^[A-Za-z0-9][A-Za-z0-9._-]{0,39}$/),
+    visit: z.string().regex(IDENTIFIER),
     version: z.int(),
     recordSha256: digest,
   }),

@@ -1,4 +1,5 @@
 import { LIMITS } from '../../limits.ts';
+import { DAY_MS } from '../../units/calendar.ts';
 import type { RequestKey } from './ledger-calls.ts';
 
 /** Outcome of an earlier request under a key: the pack or link that it was answered with. */
@@ -9,8 +10,6 @@ export interface RequestOutcome {
 }
 
 export type Earlier = { kind: 'first' } | ({ kind: 'repeated' } & RequestOutcome) | { kind: 'key-reused' };
-
-const DAY_MS = 86_400_000;
 
 export function earlierRequest(sql: SqlStorage, request: RequestKey | undefined): Earlier {
   if (!request) return { kind: 'first' };

@@ -1,4 +1,4 @@
-import { addMonths, dateOf, daysBetween, endOfMonth } from '../../units/calendar.ts';
+import { addMonths, DAY_MS, dateOf, daysBetween, endOfMonth } from '../../units/calendar.ts';
 import { byText } from '../../units/order.ts';
 import type { Visit } from '../../visit/visit.ts';
 import { isAtLeast } from '../limit-met.ts';
@@ -104,7 +104,7 @@ export function forecastDate(
 }
 
 function daysLater(date: string, days: number): string {
-  const moved = Date.parse(`${date}T00:00:00Z`) + Math.floor(Math.min(Math.max(days, -1e5), 1e5)) * 86_400_000;
+  const moved = Date.parse(`${date}T00:00:00Z`) + Math.floor(Math.min(Math.max(days, -1e5), 1e5)) * DAY_MS;
   return new Date(moved).toISOString().slice(0, 10);
 }
 

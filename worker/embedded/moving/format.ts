@@ -1,15 +1,16 @@
 import * as z from 'zod';
-import type { ChainEntry } from '../../archive/ledger/ledger-calls.ts';
-import type { PackSummary } from '../../pipeline.ts';
+import { CHAIN_KINDS, type ChainEntry } from '../../archive/ledger/ledger-calls.ts';
+import { PackSummary } from '../../pack/summary.ts';
+import { IDENTIFIER, PACK_NAME, REGISTRATION, SHA256, WORKSHOP } from '../../patterns.ts';
 import { SCOPES } from '../../visit/scopes.ts';
 
 /** The form of an exported folder. What reads it takes nothing in it for granted: a folder may come from anywhere. */
 export const FORMAT = 'slipmark-export/1';
 
-const digest = z.string().regex(/^[0-9a-f]{64}$/);
-const registration = z.string().regex(/^[A-Z0-9]{1,4}-?[A-Z0-9]{1,8}$/);
-const packName = z.string().regex(/^[A-Z0-9]{1,4}-?[A-Z0-9]{1,8}-P[1-9][0-9]{0,5}-[1-9][0-9]{0,5}$/);
-const visitName = z.string().regex(/^[A-Za-z0-9][A-Za-z0-9._-]{0,39}$/);
+const digest = z.string().regex(SHA256);
+const registration = z.string().regex(REGISTRATION);
+const packName = z.string().regex(PACK_NAME);
+const visitName = z.string().regex(IDENTIFIER);
 
 /** A photograph or paper that a record names; `file` is null where it was never handed in, or cleared away. */
 const ExportedFile = z.strictObject({
@@ -34,24 +35,17 @@ const ExportedVisit = z.strictObject({
 export type ExportedVisit = z.infer<typeof ExportedVisit>;
 
 const Summary = z.strictObject({
-  registration: z.string(),
+  ...PackSummary.shape,
   pack: packName,
-  number: z.int(),
-  issue: z.int(),
   visit: visitName,
-  issuedAt: z.string(),
-  releasedBy: z.string(),
-  regime: z.string(),
-  emptyMassKg: z.number().nullable(),
-  emptyArmMm: z.number().nullable(),
   supersedes: packName.nullable(),
-  findings: z.strictObject({ cautions: z.int(), notes: z.int() }),
-}) satisfies z.ZodType<PackSummary>;
+  findings: z.strictObject(PackSummary.shape.findings.shape),
+});
 
 const Entry = z.strictObject({
   seq: z.int(),
   at: z.string(),
-  kind: z.enum(['visit-kept', 'pack-sealed', 'pack-withdrawn', 'link-made', 'link-revoked']),
+  kind: z.enum(CHAIN_KINDS),
   body: z.string(),
   previous: digest,
   digest,
@@ -68,7 +62,7 @@ export type ExportedPack = z.infer<typeof ExportedPack>;
 /** `workshop.json`: whose folder it is, and which aircraft are in it. */
 export const WorkshopFile = z.strictObject({
   format: z.literal(FORMAT),
-  workshop: z.string().regex(/^[a-z0-9][a-z0-9-]{0,38}$/),
+  workshop: z.string().regex(WORKSHOP),
   aircraft: z.array(registration),
 });
 export type WorkshopFile = z.infer<typeof WorkshopFile>;
@@ -125,7 +119,7 @@ export const PeopleFile = z.strictObject({
   format: z.literal(FORMAT),
   people: z.array(
     z.strictObject({
-      id: z.string().regex(/^[A-Za-z0-9][A-Za-z0-9._-]{0,39}$/),
+      id: z.string().regex(IDENTIFIER),
       name: z.string(),
       capacity: z.string(),
       licence: z.string().nullable(),

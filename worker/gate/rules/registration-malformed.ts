@@ -1,3 +1,4 @@
+import { REGISTRATION } from '../../patterns.ts';
 import { phrase } from '../../words/words.ts';
 import { memory, type Rule } from '../rule.ts';
 
@@ -9,7 +10,7 @@ export const registrationMalformed: Rule = {
   source: memory('ICAO Annex 7'),
   check: ({ visit, say }) => {
     const { registration } = visit.aircraft;
-    if (/^[A-Z0-9]{1,4}-?[A-Z0-9]{1,8}$/.test(registration)) return [];
+    if (REGISTRATION.test(registration)) return [];
     return [
       {
         path: ['aircraft', 'registration'],

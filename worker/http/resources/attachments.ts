@@ -1,14 +1,13 @@
 import type { AttachmentName } from '../../archive/archive.ts';
 import { LIMITS } from '../../limits.ts';
 import { sha256 } from '../../pack/digest.ts';
+import { SHA256 } from '../../patterns.ts';
 import { found, json, reached, reachedOrNone } from '../answer.ts';
 import { inspected, isCurrent } from '../attached.ts';
 import { Refusal } from '../problem.ts';
 import { readBytes } from '../read-bytes.ts';
 import type { Call, Operation } from '../route.ts';
 import { AttachmentAnswer } from '../schemas.ts';
-
-const DIGEST = /^[0-9a-f]{64}$/;
 
 const answered = (description: string) => ({ description, content: { 'application/json': AttachmentAnswer } });
 
@@ -79,6 +78,6 @@ export function originalFile(body: Uint8Array): Response {
 
 export function digestOf({ params }: Call): string {
   const { sha256: digest = '' } = params;
-  if (DIGEST.test(digest)) return digest;
+  if (SHA256.test(digest)) return digest;
   throw new Refusal('malformed-request', 'An attachment is named by its SHA-256 in 64 lower-case hexadecimal digits');
 }

@@ -2,6 +2,7 @@ import * as z from 'zod';
 import { AUDIENCES } from '../../archive/ledger/ledger-calls.ts';
 import { LIMITS } from '../../limits.ts';
 import { sha256 } from '../../pack/digest.ts';
+import { DAY_MS } from '../../units/calendar.ts';
 import { found, json, reached } from '../answer.ts';
 import { keyReused, linkToken, requestKeyOf } from '../idempotency.ts';
 import { actorOf } from '../in-whose-name.ts';
@@ -10,8 +11,6 @@ import { requestBody } from '../request-body.ts';
 import type { Operation } from '../route.ts';
 import * as schemas from '../schemas.ts';
 import { ownedPack } from './packs.ts';
-
-const DAY_MS = 86_400_000;
 
 const LinkRequest = z.strictObject({
   audience: z.enum(AUDIENCES).meta({ description: 'For whom it is' }),

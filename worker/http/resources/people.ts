@@ -1,5 +1,6 @@
 import * as z from 'zod';
 import { LIMITS } from '../../limits.ts';
+import { IDENTIFIER } from '../../patterns.ts';
 import { isDate } from '../../units/calendar.ts';
 import { SCOPES } from '../../visit/scopes.ts';
 import { found, json, reached } from '../answer.ts';
@@ -8,8 +9,6 @@ import { Refusal } from '../problem.ts';
 import { requestBody } from '../request-body.ts';
 import type { Call, Operation } from '../route.ts';
 import * as schemas from '../schemas.ts';
-
-const PERSON = /^[A-Za-z0-9][A-Za-z0-9._-]{0,39}$/;
 
 const day = (description: string) =>
   z
@@ -94,6 +93,6 @@ export const putPerson: Operation = {
 
 function personOf({ params }: Call): string {
   const { person = '' } = params;
-  if (PERSON.test(person)) return person;
+  if (IDENTIFIER.test(person)) return person;
   throw new Refusal('malformed-request', 'A person is named by letters, digits, dot, hyphen or underscore, at most 40');
 }

@@ -1,5 +1,6 @@
 import * as z from 'zod';
 import { LIMITS } from '../../limits.ts';
+import { WORKSHOP } from '../../patterns.ts';
 import { keySet, publicSealKey } from '../../seal/key.ts';
 import { found, json, reached } from '../answer.ts';
 import { Refusal } from '../problem.ts';
@@ -11,8 +12,6 @@ import { takeNewKey } from '../workshop-seal.ts';
 const PublishedKeys = z
   .object({ keys: z.array(z.looseObject({ kty: z.string(), kid: z.string(), alg: z.string() })) })
   .meta({ title: 'JSON Web Key Set', description: 'RFC 7517' });
-
-const WORKSHOP = /^[a-z0-9][a-z0-9-]{0,38}$/;
 
 export const getSealKeys: Operation = {
   id: 'getSealKeys',

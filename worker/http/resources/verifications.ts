@@ -1,5 +1,6 @@
 import * as z from 'zod';
 import type { TracedPack } from '../../archive/ledger/ledger-calls.ts';
+import { SHA256 } from '../../patterns.ts';
 import { json, reached } from '../answer.ts';
 import { requestBody } from '../request-body.ts';
 import type { Call, Operation } from '../route.ts';
@@ -8,7 +9,7 @@ import { workshopName } from '../workshop-seal.ts';
 const VerificationRequest = z.strictObject({
   pdfSha256: z
     .string()
-    .regex(/^[0-9a-f]{64}$/)
+    .regex(SHA256)
     .meta({ description: 'SHA-256 of the file as it is: the file itself need not leave whoever has it' }),
 });
 

@@ -2,6 +2,7 @@ import * as z from 'zod';
 import { type AddKey, KEY_SCOPES } from '../../archive/workshop/workshop-calls.ts';
 import { LIMITS } from '../../limits.ts';
 import { sha256 } from '../../pack/digest.ts';
+import { IDENTIFIER, WORKSHOP } from '../../patterns.ts';
 import { keyText } from '../access.ts';
 import { found, json, reached } from '../answer.ts';
 import { printableLine } from '../printable-line.ts';
@@ -13,7 +14,7 @@ import * as schemas from '../schemas.ts';
 const WorkshopRequest = z.strictObject({
   id: z
     .string()
-    .regex(/^[a-z0-9][a-z0-9-]{0,38}$/)
+    .regex(WORKSHOP)
     .meta({ description: 'Lower-case letters, digits and hyphens', examples: ['lower-meadow'] }),
   name: printableLine().meta({
     description: 'As packs print it beside the seal: Latin letters and the signs that a pack can print',
@@ -26,7 +27,7 @@ const KeyRequest = z.strictObject({
   scopes: z.array(z.enum(KEY_SCOPES)).min(1).max(KEY_SCOPES.length),
   person: z
     .string()
-    .regex(/^[A-Za-z0-9][A-Za-z0-9._-]{0,39}$/)
+    .regex(IDENTIFIER)
     .optional()
     .meta({
       description: 'Person of the records in whose hand it is: with it nobody else can release',

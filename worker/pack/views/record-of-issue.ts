@@ -6,6 +6,7 @@ import { DASH } from '../../text/dash.ts';
 import type { Printer } from '../../text/print.ts';
 import { phrase } from '../../words/words.ts';
 import type { PackContext } from '../context.ts';
+import type { DocumentDigest } from '../document-digest.ts';
 import type { View } from '../render.ts';
 import { common, sources } from './common.ts';
 import { sealedByLine } from './sealed-by.ts';
@@ -33,13 +34,6 @@ const VALUE_NAMES: Readonly<Record<ValueName, string>> = {
 };
 
 const isValueName = (name: string): name is ValueName => name in VALUE_NAMES;
-
-/** The digests of the documents before this one, and how the pack is proved unaltered. */
-export interface DocumentDigest {
-  id: string;
-  title: string;
-  sha256: string;
-}
 
 export function recordOfIssueView(context: PackContext, digests: readonly DocumentDigest[]): View {
   const { identity, issuedAt, recordSha256, regime, findings, say } = context;
