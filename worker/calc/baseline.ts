@@ -6,7 +6,7 @@ import type { MassMoment } from './mass-moment.ts';
  *
  * @source common practice, no source
  */
-export function baselineEmpty(visit: Visit): MassMoment | undefined {
+export function baselineEmpty(visit: Pick<Visit, 'baseline'>): MassMoment | undefined {
   const { baseline } = visit;
   if (!baseline) return undefined;
   const { emptyMassKg: massKg, emptyMomentKgMm, emptyArmMm } = baseline;

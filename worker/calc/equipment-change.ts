@@ -1,9 +1,10 @@
 import { pointer } from '../visit/pointer.ts';
-import type { EquipmentItem, Visit } from '../visit/visit.ts';
+import type { EquipmentItem } from '../visit/visit.ts';
 import type { ChangeLine, EquipmentChangeTotal } from './equipment-change-result.ts';
 import {
   type ChangeStep,
   type CorrectionStep,
+  type EquipmentParts,
   type EquipmentWalk,
   incomingItem,
   walkEquipment,
@@ -25,7 +26,7 @@ type Place = Pick<ChangeLine, 'kind' | 'modification' | 'pointer'>;
  *
  * @source FAA-H-8083-1B ch. 7, read in a copy; the rules of sign also in FAA-H-8083-30, read
  */
-export function equipmentChange(visit: Visit): EquipmentChange {
+export function equipmentChange(visit: EquipmentParts): EquipmentChange {
   const walk = walkEquipment(visit);
   const lines = [...walk.corrections.flatMap(correctionLines), ...walk.changes.flatMap(changeLines)];
   return { ...walk, lines, ...total(lines) };

@@ -28,10 +28,13 @@ export interface EquipmentWalk {
   after: EquipmentItem[];
 }
 
+/** The parts of a visit that change the equipment list. */
+export type EquipmentParts = Pick<Visit, 'baseline' | 'asFound' | 'modifications'>;
+
 type List = Map<string, EquipmentItem>;
 
 /** Applies record corrections and then every modification, in their order, to the baseline equipment list. */
-export function walkEquipment(visit: Visit): EquipmentWalk {
+export function walkEquipment(visit: EquipmentParts): EquipmentWalk {
   const before = visit.baseline?.equipment ?? [];
   const list: List = new Map(before.map((item) => [item.id, item]));
   const corrections = (visit.asFound ?? []).map((line, index) => correct(list, line, ['asFound', index]));

@@ -8,12 +8,19 @@ import type { WeighingResult } from './weighing-result.ts';
 
 export type { HistoryEntry } from './schedule-result.ts';
 
+/** The parts of a visit that its history is made of. */
+export type HistoryParts = Pick<Visit, 'baseline' | 'visit' | 'modifications' | 'weighing'>;
+
 /**
  * The history in the papers, then this visit's corrections, modifications and weighing.
  *
  * @source common practice, no source
  */
-export function emptyMassHistory(visit: Visit, change: EquipmentChange, weighing?: WeighingResult): HistoryEntry[] {
+export function emptyMassHistory(
+  visit: HistoryParts,
+  change: EquipmentChange,
+  weighing?: WeighingResult,
+): HistoryEntry[] {
   const entries: HistoryEntry[] = [];
   let at: MassMoment | undefined;
   const push = (date: string, cause: HistoryCause, after: MassMoment): void => {
@@ -57,7 +64,7 @@ interface Step {
   lines: ChangeLine[];
 }
 
-function steps(visit: Visit, { lines }: EquipmentChange): Step[] {
+function steps(visit: HistoryParts, { lines }: EquipmentChange): Step[] {
   const corrections = lines.filter(({ modification }) => modification === undefined);
   const arrived = dateOf(visit.visit.arrivedAt);
   const corrected: Step = { date: arrived, cause: { kind: 'record-corrected' }, lines: corrections };

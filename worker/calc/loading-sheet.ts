@@ -47,7 +47,11 @@ export interface LoadingSettings {
  *
  * @source common practice, no source
  */
-export function loadingSheet(visit: Visit, empty: MassMoment, settings: LoadingSettings): LoadingSheet {
+export function loadingSheet(
+  visit: Pick<Visit, 'aircraft' | 'units'>,
+  empty: MassMoment,
+  settings: LoadingSettings,
+): LoadingSheet {
   const { aircraft } = visit;
   const envelope = aircraft.envelope && envelopeOf(aircraft.envelope);
   const options = { empty, leastPilotKg: settings.leastPilotKg };
@@ -78,7 +82,11 @@ export function loadingSheet(visit: Visit, empty: MassMoment, settings: LoadingS
 }
 
 /** One and two standard persons without baggage, with the fuel that the maximum mass allows. */
-function standardCrews(visit: Visit, empty: MassMoment, personKg: number): { kind: ShownLoading; loading: Loading }[] {
+function standardCrews(
+  visit: Pick<Visit, 'aircraft'>,
+  empty: MassMoment,
+  personKg: number,
+): { kind: ShownLoading; loading: Loading }[] {
   const { aircraft } = visit;
   const seats = loadStationsOf(aircraft);
   const pilot = seats.filter(({ kind }) => kind === 'pilot').slice(0, 1);
@@ -96,7 +104,7 @@ function standardCrews(visit: Visit, empty: MassMoment, personKg: number): { kin
   });
 }
 
-function fuelShare(roomKg: number, visit: Visit): number {
+function fuelShare(roomKg: number, visit: Pick<Visit, 'aircraft'>): number {
   const fullKg = fullFuelKg(visit.aircraft);
   return fullKg > 0 ? Math.min(1, Math.max(0, roomKg / fullKg)) : 0;
 }
@@ -105,7 +113,7 @@ function fuelShare(roomKg: number, visit: Visit): number {
 const ROWS = { kg: { from: 50, step: 10 }, lb: { from: 120, step: 20 } } as const;
 const MOST_ROWS = 8;
 
-function crewMasses(visit: Visit): number[] {
+function crewMasses(visit: Pick<Visit, 'units'>): number[] {
   const { from, step } = ROWS[visit.units.mass];
   const unitKg = factorOf('mass', visit.units);
   return Array.from({ length: MOST_ROWS }, (_, row) => (from + step * row) * unitKg);

@@ -21,7 +21,7 @@ export interface Payload {
  *
  * @source the rule of payload for ultralights as told in a pilots’ forum, read; the figures stand with the regime
  */
-export function payloadAgainst(visit: Visit, emptyKg: number, rule: PayloadRule): Payload {
+export function payloadAgainst(visit: Pick<Visit, 'aircraft'>, emptyKg: number, rule: PayloadRule): Payload {
   const { aircraft } = visit;
   const densityKgPerL = tanksOf(aircraft)[0]?.densityKgPerL ?? 0;
   const availableKg = aircraft.maximumMassKg - emptyKg;

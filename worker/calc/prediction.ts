@@ -14,7 +14,7 @@ export type { Comparison, Prediction } from './prediction-result.ts';
  *
  * @source FAA-H-8083-1B ch. 7, read in a copy; uncertainty: JCGM 100:2008 (GUM), 5.1.2, from memory
  */
-export function predictEmpty(visit: Visit, change: EquipmentChange): Prediction | undefined {
+export function predictEmpty(visit: Pick<Visit, 'baseline'>, change: EquipmentChange): Prediction | undefined {
   const before = baselineEmpty(visit);
   if (!before) return undefined;
   const after = total([before, change]);

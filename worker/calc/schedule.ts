@@ -1,7 +1,7 @@
 import { dateOf } from '../units/calendar.ts';
 import type { Visit } from '../visit/visit.ts';
 import type { EquipmentChange } from './equipment-change.ts';
-import { emptyMassHistory } from './history.ts';
+import { emptyMassHistory, type HistoryParts } from './history.ts';
 import { loadLimitsOf } from './loading/load-limits.ts';
 import { percentMac } from './mac.ts';
 import { cgMm } from './mass-moment.ts';
@@ -17,7 +17,7 @@ export type { Schedule } from './schedule-result.ts';
  * @source common practice, no source
  */
 export function revisedSchedule(
-  visit: Visit,
+  visit: Pick<Visit, 'aircraft'> & HistoryParts,
   change: EquipmentChange,
   weighing: WeighingResult | undefined,
   prediction: Prediction | undefined,

@@ -16,7 +16,7 @@ export function totalHours({ outHours, offsetHours = 0 }: Meter): number {
  *
  * @source common practice, no source
  */
-export function hoursOf({ meters }: Visit, product: Meter['of']): number | undefined {
+export function hoursOf({ meters }: Pick<Visit, 'meters'>, product: Meter['of']): number | undefined {
   const meter = meters?.readings.find(({ of }) => of === product);
   return meter && totalHours(meter);
 }

@@ -145,7 +145,7 @@ export const DueAnswer = z
     items: z
       .array(
         Due.extend({
-          basis: OpenItem.shape.basis.unwrap(),
+          basis: OpenItem.shape.basis.unwrap().optional(),
           openItem,
           of: z.string().meta({ description: 'What its hours count: airframe, engine or propeller' }),
           meter: z.string().optional().meta({ description: 'The meter, where the record names one' }),
@@ -181,6 +181,7 @@ export const DueAnswer = z
       .meta({ description: 'What the rules of today allow less of than the pack says: keep to the lesser' }),
   })
   .meta({ title: 'Due list' });
+export type DueAnswer = z.infer<typeof DueAnswer>;
 
 export const DraftDocuments = z
   .object({

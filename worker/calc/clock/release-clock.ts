@@ -22,7 +22,7 @@ function lightAt(place: Place | undefined, at: string | undefined, sunset: Sunse
  *
  * @source common practice, no source
  */
-export function releaseClock(visit: Visit, at: string): ReleaseClock {
+export function releaseClock(visit: Pick<Visit, 'worksheet' | 'departure' | 'visit'>, at: string): ReleaseClock {
   const plan = planWork(visit.worksheet ?? []);
   const local = (instantMs: number): string => momentLike(localZone(visit), instantMs);
   const readyMs = instantOf(at) + plan.totalMin * MINUTE_MS;

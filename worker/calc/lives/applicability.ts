@@ -30,7 +30,7 @@ export function isInSerialRange(serial: string, range: { from: string; to: strin
 
 /** Judges the applicability of a bulletin from what the record says of the aircraft and its equipment. */
 export function applicabilityOf(
-  visit: Visit,
+  visit: Pick<Visit, 'aircraft'>,
   equipment: readonly { partNumber?: string | undefined; serial?: string | undefined }[],
   bulletin: Bulletin,
 ): Applies {
@@ -44,7 +44,10 @@ export function applicabilityOf(
   return verdicts.includes('undecided') ? 'undecided' : 'does-not-apply';
 }
 
-function serialOf({ aircraft }: Visit, product: 'airframe' | 'engine' | 'propeller'): string | undefined {
+function serialOf(
+  { aircraft }: Pick<Visit, 'aircraft'>,
+  product: 'airframe' | 'engine' | 'propeller',
+): string | undefined {
   return product === 'airframe' ? aircraft.serial : aircraft[product]?.serial;
 }
 

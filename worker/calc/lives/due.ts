@@ -23,14 +23,14 @@ const NEVER = '9999-12-31';
  * @source calendar months: 14 CFR 91.411, 91.413 and 91.409(a), read; excess counted toward the next interval: 14 CFR
  * 91.409(b), read
  */
-export function dueList(visit: Visit, record: LivesRecord, at: string): Due[] {
+export function dueList(visit: Pick<Visit, 'meters'>, record: LivesRecord, at: string): Due[] {
   const today = dateOf(at);
   return record.items
     .map((life) => dueOf(visit, life, today, record.hoursPerYear))
     .sort((a, b) => byText(a.forecastDate ?? NEVER, b.forecastDate ?? NEVER) || byText(a.id, b.id));
 }
 
-function dueOf(visit: Visit, life: Life, today: string, hoursPerYear: number | undefined): Due {
+function dueOf(visit: Pick<Visit, 'meters'>, life: Life, today: string, hoursPerYear: number | undefined): Due {
   const { interval, lastDone, wasDueAt } = life;
   const from = countedFrom(lastDone, wasDueAt);
   const hoursNow = hoursNowOf(visit, life);
@@ -73,7 +73,7 @@ function countedFrom(lastDone: Life['lastDone'], wasDueAt: Life['wasDueAt']): Li
 }
 
 /** Total hours at release by the meter of a line; without a name, by the one that counts the airframe. */
-function hoursNowOf(visit: Visit, { meter }: Life): number | undefined {
+function hoursNowOf(visit: Pick<Visit, 'meters'>, { meter }: Life): number | undefined {
   if (meter === undefined) return hoursOf(visit, 'airframe');
   const found = visit.meters?.readings.find(({ id }) => id === meter);
   return found && totalHours(found);

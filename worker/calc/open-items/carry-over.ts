@@ -9,9 +9,12 @@ import {
   wasDone,
   withEarlierLimits,
 } from './open-item.ts';
-import { type StatedItem, standsOpen } from './stands-open.ts';
+import { type OpenParts, type StatedItem, standsOpen } from './stands-open.ts';
 
 type Answer = NonNullable<Visit['carried']>[number];
+
+/** The parts of a visit that leave something open, or answer for what stood open. */
+type CarriedParts = Pick<Visit, 'carried'> & OpenParts;
 
 /** What a visit makes of what stood open before it. */
 export interface CarryOver {
@@ -47,7 +50,7 @@ export interface CarryOver {
  * @param at the moment of the assessment
  * @source common practice, no source
  */
-export function carryOver(known: readonly OpenItem[] | undefined, visit: Visit, at: string): CarryOver {
+export function carryOver(known: readonly OpenItem[] | undefined, visit: CarriedParts, at: string): CarryOver {
   const before = known ?? [];
   const stated = standsOpen(visit, at);
   const answers = visit.carried ?? [];
@@ -166,11 +169,11 @@ interface OpenAfter {
   /** A release that was withdrawn closes and extends nothing; what it found open stands, with the earlier of two limits. */
   isWithdrawn?: boolean;
   /** The issues before the newest, the oldest first: what stood in them keeps its name. */
-  earlier?: readonly { visit: Visit; at: string }[];
+  earlier?: readonly { visit: CarriedParts; at: string }[];
 }
 
 /** What stands open after a pack, by its names for the life of the aircraft. */
-export function openAfter(before: readonly OpenItem[], visit: Visit, pack: OpenAfter): OpenItem[] {
+export function openAfter(before: readonly OpenItem[], visit: CarriedParts, pack: OpenAfter): OpenItem[] {
   const { earlier = [], isWithdrawn = false } = pack;
   const names: OpenItem[] = [];
   for (const [index, issue] of earlier.entries()) {
@@ -190,7 +193,7 @@ const nameOf = (pack: string, index: number): { issue: string } => ({
   issue: index === 0 ? pack : `${pack}-${index + 1}`,
 });
 
-function unnamedAfter(before: readonly OpenItem[], visit: Visit, at: string): OpenItem[] {
+function unnamedAfter(before: readonly OpenItem[], visit: CarriedParts, at: string): OpenItem[] {
   return carryOver(before, visit, at).standing.map((open) =>
     open.item === undefined ? open : { ...open, timesCarried: (open.timesCarried ?? 0) + 1 },
   );

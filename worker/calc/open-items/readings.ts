@@ -12,7 +12,11 @@ export const NO_READINGS: Readings = { meters: [] };
  * @param readFor the pack, once the visit has one. One that was withdrawn says only that the aircraft has flown so far, or less
  * @source common practice, no source
  */
-export function readingsWith(before: Readings, { meters, lives }: Visit, readFor: ReadFor = {}): Readings {
+export function readingsWith(
+  before: Readings,
+  { meters, lives }: Pick<Visit, 'meters' | 'lives'>,
+  readFor: ReadFor = {},
+): Readings {
   const isNews = readFor.isWithdrawn
     ? (now: number, then: number | undefined) => then === undefined || now > then
     : () => true;

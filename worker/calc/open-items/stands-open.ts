@@ -7,6 +7,9 @@ export interface StatedItem extends OpenItem {
   path: (string | number)[];
 }
 
+/** The parts of a visit that can leave something open. */
+export type OpenParts = Pick<Visit, 'findings' | 'lives' | 'bulletins' | 'release' | 'modifications' | 'meters'>;
+
 /**
  * Everything that a record leaves open: findings put off or watched, what comes due, bulletins that recur or are open, limitations of
  * the release, and flight tests owed.
@@ -14,7 +17,7 @@ export interface StatedItem extends OpenItem {
  * @param at the moment of the assessment
  * @source common practice, no source
  */
-export function standsOpen(visit: Visit, at: string): StatedItem[] {
+export function standsOpen(visit: OpenParts, at: string): StatedItem[] {
   return [
     ...findingsOf(visit),
     ...livesOf(visit, at),
@@ -31,12 +34,15 @@ const limit = (date?: string, hours?: number, landings?: number): OpenLimit => (
 });
 
 /** What hours are counted of: the product of the meter that is named, and the airframe where none is. */
-export function namedMeter({ meters }: Visit, meter: string | undefined): Pick<OpenItem, 'of' | 'meter'> {
+export function namedMeter(
+  { meters }: Pick<Visit, 'meters'>,
+  meter: string | undefined,
+): Pick<OpenItem, 'of' | 'meter'> {
   const of = meters?.readings.find(({ id }) => id === meter)?.of ?? 'airframe';
   return { of, ...(meter !== undefined && { meter }) };
 }
 
-function findingsOf(visit: Visit): StatedItem[] {
+function findingsOf(visit: OpenParts): StatedItem[] {
   return (visit.findings ?? []).flatMap(({ id, text, place, disposition, deferral }, index): StatedItem[] => {
     if (disposition !== 'deferred' && disposition !== 'monitor') return [];
     const kind = disposition === 'deferred' ? 'deferral' : 'watch';
@@ -51,7 +57,7 @@ function findingsOf(visit: Visit): StatedItem[] {
   });
 }
 
-function livesOf(visit: Visit, at: string): StatedItem[] {
+function livesOf(visit: OpenParts, at: string): StatedItem[] {
   const { lives } = visit;
   if (!lives) return [];
   return dueList(visit, lives, at).flatMap(({ id, dueDate, dueHours, dueLandings }): StatedItem[] => {
@@ -77,7 +83,7 @@ function livesOf(visit: Visit, at: string): StatedItem[] {
 }
 
 /** One that was never done is open whatever it is called; recommendations that were only noted are not. */
-function bulletinsOf(visit: Visit): StatedItem[] {
+function bulletinsOf(visit: OpenParts): StatedItem[] {
   return (visit.bulletins?.items ?? []).flatMap((bulletin, index): StatedItem[] => {
     const { id, subject, kind, status, doneOn, nextDueDate, nextDueHours, meter } = bulletin;
     const isOpen = status === 'open' && (kind === 'directive' || kind === 'mandatory');
@@ -99,7 +105,7 @@ function bulletinsOf(visit: Visit): StatedItem[] {
   });
 }
 
-function limitationsOf({ release }: Visit): StatedItem[] {
+function limitationsOf({ release }: OpenParts): StatedItem[] {
   return (release?.limitations ?? []).map((text, index) => ({
     id: `limitation-${index + 1}`,
     kind: 'limitation',
@@ -110,7 +116,7 @@ function limitationsOf({ release }: Visit): StatedItem[] {
   }));
 }
 
-function testsOf({ modifications = [] }: Visit): StatedItem[] {
+function testsOf({ modifications = [] }: OpenParts): StatedItem[] {
   return modifications.flatMap(({ id, title, flightTest }, index): StatedItem[] =>
     flightTest === 'owed'
       ? [{ id, kind: 'test', text: title, until: {}, of: 'airframe', path: ['modifications', index] }]

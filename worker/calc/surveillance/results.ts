@@ -32,7 +32,7 @@ export interface SurveillanceResult extends SurveillanceTests {
  *
  * @source encoder: 14 CFR 43 Appendix E (c) and 91.217, read
  */
-export function surveillanceResults(visit: Visit, record: SurveillanceRecord): SurveillanceResult {
+export function surveillanceResults(visit: Pick<Visit, 'aircraft'>, record: SurveillanceRecord): SurveillanceResult {
   const { address24 } = visit.aircraft;
   const { transponderTest, altimeter, staticSystem } = record;
   const address = address24 === undefined ? undefined : parseAddress(address24);

@@ -37,26 +37,26 @@ export const getDue: Operation = {
       issuedAt: pack.summary.issuedAt,
       withdrawn: newest.withdrawal === null ? null : newest.summary.pack,
       items: ofKind('due', 'bulletin').map(dueAnswer),
-      deferred: ofKind('deferral').map(({ id, item, text, until, of, meter, daysLeft, hoursLeft, isOverdue }) => {
+      deferred: ofKind('deferral').map(({ id, item = id, text, until, of, meter, daysLeft, hoursLeft, isOverdue }) => {
         const limits = { untilDate: until.date, untilHours: until.hours, of, meter };
         return { id, openItem: item, text, ...limits, daysLeft, hoursLeft, isOverdue };
       }),
-      watched: ofKind('watch').map(({ id, item, text }) => ({ id, openItem: item, text })),
-      limitations: ofKind('limitation').map(({ item, text }) => ({ openItem: item, text })),
-      flightTests: ofKind('test').map(({ id, item, text }) => ({ id, openItem: item, text })),
+      watched: ofKind('watch').map(({ id, item = id, text }) => ({ id, openItem: item, text })),
+      limitations: ofKind('limitation').map(({ id, item = id, text }) => ({ openItem: item, text })),
+      flightTests: ofKind('test').map(({ id, item = id, text }) => ({ id, openItem: item, text })),
       tighter: await tighterThan(call, { name, pack }, assessed),
-    });
+    } satisfies DueAnswer);
   },
 };
 
 /** Limits of which the rules of today allow less than a pack says. */
-async function tighterThan(call: Call, owned: OwnedPack, { visit, results }: Assessed): Promise<object[]> {
+async function tighterThan(call: Call, owned: OwnedPack, { visit, results }: Assessed): Promise<DueAnswer['tighter']> {
   const kept = (await factsOf(call, owned))?.owner;
   return call.pipeline.factsToday({ visit, results }, { kept, summary: owned.pack.summary }).tighter;
 }
 
-function dueAnswer(due: OpenDue) {
-  const { id, item, basis, text, of, meter, until, daysLeft, hoursLeft, landingsLeft, forecastDate } = due;
+function dueAnswer(due: OpenDue): DueAnswer['items'][number] {
+  const { id, item = id, basis, text, of, meter, until, daysLeft, hoursLeft, landingsLeft, forecastDate } = due;
   const { isOverdue, isWithinTolerance } = due;
   const limits = { dueDate: until.date, dueHours: until.hours, dueLandings: until.landings };
   const left = { daysLeft, hoursLeft, landingsLeft, forecastDate };
