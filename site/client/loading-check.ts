@@ -2,6 +2,7 @@ import type { LoadingCheck } from '../../worker/calc/loading/check.ts';
 import { cgMm } from '../../worker/calc/mass-moment.ts';
 import { envelopeDrawing } from '../../worker/pack/chart/envelope-drawing.ts';
 import type { LoadingFacts } from '../../worker/pack/loading-facts.ts';
+import * as m from '../../worker/text/generated/messages.ts';
 import { type Printer, printerFor } from '../../worker/text/print.ts';
 import { browserLexicon } from '../../worker/words/browser-lexicon.ts';
 import { element } from './element.ts';
@@ -37,12 +38,15 @@ function drawChart(chart: HTMLElement, { takeOff, path }: LoadingCheck, facts: L
   const { envelope: corners, maximumMassKg } = facts.aircraft;
   chart.hidden = corners === undefined;
   if (!corners) return;
-  const label = say.words`Take-off at ${say.measure('mass', takeOff.massKg)} and ${say.measure('arm', cgMm(takeOff))} in the envelope.`;
+  const label = say.text(m.loadingCheck_takeOffEnvelope, {
+    mass: say.measure('mass', takeOff.massKg),
+    cg: say.measure('arm', cgMm(takeOff)),
+  });
   const picture = {
     corners,
     maximumMassKg,
     empty: facts.empty,
-    ways: [{ name: say.words`take-off`, path }],
+    ways: [{ name: say.text(m.loadingCheck_takeOff), path }],
     say,
     label,
   };

@@ -1,5 +1,6 @@
 import { pagePolicy } from '../../worker/http/page-policy.ts';
 import { printMoment } from '../../worker/text/dates.ts';
+import * as m from '../../worker/text/generated/messages.ts';
 import { browserLexicon } from '../../worker/words/browser-lexicon.ts';
 import { wordsOf } from '../../worker/words/words.ts';
 import type { KeepMessage } from './offline/kept-pages.ts';
@@ -16,12 +17,12 @@ export const pageAsItCame = (): string => `<!doctype html>\n${document.documentE
 export function startOffline(html: string): void {
   if (!('serviceWorker' in navigator)) return;
   const lexicon = browserLexicon(document.documentElement.lang);
-  const words = wordsOf(lexicon);
+  const say = sayIn(lexicon);
   const isCopy = document.body.dataset.asRead !== undefined;
   // A copy is kept already, and not to be kept as it is marked.
   void (isCopy ? Promise.resolve(true) : keepThisPage(html)).then((isKept) => {
     const note = document.querySelector<HTMLElement>('#kept');
-    if (note && isKept) note.textContent = words`Kept on this device: it opens without a network, too.`;
+    if (note && isKept) note.textContent = say(m.offlinePage_keptDeviceOpensWithout);
   });
   const notice = document.querySelector<HTMLElement>('#offline');
   const openedAt = printMoment(document.body.dataset.openedAt ?? '', lexicon.figures);
@@ -35,8 +36,8 @@ export function startOffline(html: string): void {
     if (!notice) return;
     notice.hidden = !isDoubtful;
     notice.textContent = isReached
-      ? words`As it stood on ${openedAt}. Load the page anew to learn whether it was replaced or withdrawn since.`
-      : words`Without a network: as it stood on ${openedAt}. Whether it was replaced or withdrawn since is not known.`;
+      ? say(m.offlinePage_stoodLoadPageAnew, { openedAt })
+      : say(m.withoutNetworkStoodWhether, { openedAt });
   };
   const check = async (): Promise<void> => {
     const isReached = await fetch('/healthz', { cache: 'no-store', signal: AbortSignal.timeout(PATIENCE_MS) }).then(

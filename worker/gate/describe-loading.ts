@@ -1,5 +1,8 @@
 import { usableFuel } from '../calc/fuel.ts';
 import type { Loading } from '../calc/loading/boundary.ts';
+import * as figure from '../text/figure.ts';
+import * as m from '../text/generated/messages.ts';
+import { said } from '../text/message.ts';
 import type { Printer } from '../text/print.ts';
 import type { Station, Visit } from '../visit/visit.ts';
 
@@ -15,16 +18,16 @@ export function describeLoading(visit: Visit, { load }: Loading, say: Printer, l
     const isAlone = station.kind === 'pilot' && loadKg >= leastPilotKg;
     const { least, most } = limitsOn(station);
     const limits = { least: isAlone ? Math.max(least, leastPilotKg) : least, most };
-    return say.measure('mass', loadKg, { bound: say.inward('mass', loadKg, limits) });
+    return figure.measure('mass', loadKg, { bound: say.inward('mass', loadKg, limits) });
   };
   const parts = visit.aircraft.stations
     .filter(({ id }) => (load[id] ?? 0) > 0)
     .map((station) =>
       station.kind === 'fuel'
-        ? say.words`${station.name} ${massOn(station)} of usable fuel`
+        ? said(m.describeLoading_usableFuel, { station: station.name, massOn: massOn(station) })
         : `${station.name} ${massOn(station)}`,
     );
-  return parts.join(', ') || say.words`nothing aboard`;
+  return parts.join(', ') || said(m.describeLoading_nothingAboard);
 }
 
 function limitsOn(station: Station): { least: number; most: number } {

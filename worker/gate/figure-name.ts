@@ -1,41 +1,43 @@
 import type { Figure, Limited } from '../calc/surveillance/surveillance-result.ts';
+import * as figure from '../text/figure.ts';
+import * as m from '../text/generated/messages.ts';
+import { type Message, said } from '../text/message.ts';
 import type { Printer } from '../text/print.ts';
-import { phrase } from '../words/words.ts';
 
 /** Figures of the tests, as a row of a table names them. */
-const FIGURE_NAMES: Readonly<Record<Figure, string>> = {
-  'scale-error': phrase`Scale error`,
-  'hysteresis-50': phrase`Hysteresis at 50 %`,
-  'hysteresis-40': phrase`Hysteresis at 40 %`,
-  'after-effect': phrase`After-effect`,
-  friction: phrase`Friction`,
-  'case-leak': phrase`Case leak`,
-  'barometric-scale': phrase`Barometric scale`,
-  'raised-above-aerodrome': phrase`Raised above the aerodrome`,
-  'loss-in-one-minute': phrase`Loss in one minute`,
-  'reply-frequency': phrase`Reply frequency`,
-  'output-power': phrase`Peak output power`,
-  sensitivity: phrase`Sensitivity`,
-  'sensitivity-difference': phrase`Mode 3/A less Mode C sensitivity`,
-  'sidelobe-replies': phrase`Replies with P2 equal to P1`,
-  'wanted-replies': phrase`Replies with P2 9 dB down`,
-  'antenna-isolation': phrase`Isolation of the other antenna`,
+const FIGURE_NAMES: Readonly<Record<Figure, Message>> = {
+  'scale-error': m.figureName_scaleError,
+  'hysteresis-50': m.figureName_hysteresis50,
+  'hysteresis-40': m.figureName_hysteresis40,
+  'after-effect': m.figureName_afterEffect,
+  friction: m.figureName_friction,
+  'case-leak': m.figureName_caseLeak,
+  'barometric-scale': m.figureName_barometricScale,
+  'raised-above-aerodrome': m.figureName_raisedAboveAerodrome,
+  'loss-in-one-minute': m.figureName_lossOneMinute,
+  'reply-frequency': m.figureName_replyFrequency,
+  'output-power': m.figureName_peakOutputPower,
+  sensitivity: m.figureName_sensitivity,
+  'sensitivity-difference': m.figureName_mode3LessMode,
+  'sidelobe-replies': m.figureName_repliesP2EqualP1,
+  'wanted-replies': m.figureName_repliesP29Db,
+  'antenna-isolation': m.figureName_isolationOtherAntenna,
 };
 
 /** Figures of the static system inside a sentence, where they begin with a small letter. */
-const IN_SENTENCE: Readonly<Partial<Record<Figure, string>>> = {
-  'raised-above-aerodrome': phrase`raised above the aerodrome`,
-  'loss-in-one-minute': phrase`loss in one minute`,
+const IN_SENTENCE: Readonly<Partial<Record<Figure, Message>>> = {
+  'raised-above-aerodrome': m.figureName_raisedAboveAerodrome2,
+  'loss-in-one-minute': m.figureName_lossOneMinute2,
 };
 
 /** The name of a figure inside a sentence. */
 export function figureInSentence(figure: Figure, say: Pick<Printer, 'term'>): string {
-  return say.term(IN_SENTENCE[figure] ?? FIGURE_NAMES[figure]);
+  return said(IN_SENTENCE[figure] ?? FIGURE_NAMES[figure]);
 }
 
 /** The name of a figure, wherever it was read. */
 export function nameOfFigure(figure: Figure, say: Pick<Printer, 'term'>): string {
-  return say.term(FIGURE_NAMES[figure]);
+  return said(FIGURE_NAMES[figure]);
 }
 
 /**
@@ -45,5 +47,7 @@ export function nameOfFigure(figure: Figure, say: Pick<Printer, 'term'>): string
  */
 export function figureName({ figure, at }: Pick<Limited, 'figure' | 'at'>, say: Printer): string {
   const name = nameOfFigure(figure, say);
-  return at ? say.words`${name} at ${say.plain(at.value, Number.isInteger(at.value) ? 0 : 1)} ${at.unit}` : name;
+  return at
+    ? said(m.at, { name, at: figure.plain(at.value, Number.isInteger(at.value) ? 0 : 1), unit: at.unit })
+    : name;
 }

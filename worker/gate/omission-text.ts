@@ -1,31 +1,33 @@
 import type { Omission, TransponderOmission } from '../calc/surveillance/surveillance-result.ts';
+import * as figure from '../text/figure.ts';
+import * as m from '../text/generated/messages.ts';
+import { type Message, said } from '../text/message.ts';
 import type { Printer } from '../text/print.ts';
-import { phrase } from '../words/words.ts';
 
 /** Parts of an altimeter test, inside a sentence. */
-const PARTS: Readonly<Record<Omission['figure'], string>> = {
-  'scale-error': phrase`scale error`,
-  hysteresis: phrase`hysteresis`,
-  'after-effect': phrase`after-effect`,
-  friction: phrase`friction`,
-  'case-leak': phrase`case leak`,
-  'barometric-scale': phrase`barometric scale`,
+const PARTS: Readonly<Record<Omission['figure'], Message>> = {
+  'scale-error': m.omissionText_scaleError,
+  hysteresis: m.omissionText_hysteresis,
+  'after-effect': m.omissionText_afterEffect,
+  friction: m.omissionText_friction,
+  'case-leak': m.omissionText_caseLeak,
+  'barometric-scale': m.omissionText_barometricScale,
 };
 
-const OF_TRANSPONDER: Readonly<Record<TransponderOmission, string>> = {
-  'sensitivity-by-mode': phrase`sensitivity in Mode 3/A and in Mode C`,
-  diversity: phrase`whether it has diversity`,
-  'antenna-isolation': phrase`isolation between its antennas`,
+const OF_TRANSPONDER: Readonly<Record<TransponderOmission, Message>> = {
+  'sensitivity-by-mode': m.omissionText_sensitivityMode3Mode,
+  diversity: m.omissionText_whetherDiversity,
+  'antenna-isolation': m.omissionText_isolationBetweenAntennas,
 };
 
 /** The part of an altimeter test that is left out, wherever it is. */
 export function omittedPart({ figure }: Pick<Omission, 'figure'>, say: Pick<Printer, 'term'>): string {
-  return say.term(PARTS[figure]);
+  return said(PARTS[figure]);
 }
 
 /** A figure that a transponder test leaves out. */
 export function transponderOmission(omission: TransponderOmission, say: Pick<Printer, 'term'>): string {
-  return say.term(OF_TRANSPONDER[omission]);
+  return said(OF_TRANSPONDER[omission]);
 }
 
 /**
@@ -36,5 +38,7 @@ export function transponderOmission(omission: TransponderOmission, say: Pick<Pri
 export function omissionText(omission: Omission, say: Printer): string {
   const part = omittedPart(omission, say);
   const { at, unit } = omission;
-  return at.length === 0 ? part : say.words`${part} at ${at.map((value) => say.plain(value, 0)).join(', ')} ${unit}`;
+  return at.length === 0
+    ? part
+    : said(m.at, { name: part, at: at.map((value) => figure.plain(value, 0)).join(', '), unit });
 }

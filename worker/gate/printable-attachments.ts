@@ -1,4 +1,4 @@
-import { phrase } from '../words/words.ts';
+import { fault } from '../text/faults.ts';
 import type { Finding } from './finding.ts';
 import type { AttachmentFact } from './rule.ts';
 import { attachmentsTakeTooMuch } from './rules/attachments-take-too-much.ts';
@@ -14,7 +14,7 @@ const TOO_MUCH: ReadonlySet<string> = new Set([attachmentsTooLarge.code, attachm
  */
 export function printableAttachments(facts: Facts, findings: readonly Finding[]): Facts {
   if (!findings.some(({ code }) => TOO_MUCH.has(code))) return facts;
-  const detail = phrase`all files together are more than one pack can hold`;
+  const detail = fault('all-files-together-more-than-one');
   return Object.fromEntries(
     Object.entries(facts).map(([sha256, fact]) => [
       sha256,

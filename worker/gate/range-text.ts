@@ -1,4 +1,7 @@
 import { isAtLeast } from '../calc/limit-met.ts';
+import * as figure from '../text/figure.ts';
+import * as m from '../text/generated/messages.ts';
+import { said } from '../text/message.ts';
 import type { Printer } from '../text/print.ts';
 
 /**
@@ -11,9 +14,9 @@ export function rangeText(
   say: Printer,
 ): string {
   const text = say.asIs;
-  if (least !== undefined && most !== undefined) return say.words`${text(least)} to ${text(most)}`;
-  if (least !== undefined) return say.words`not below ${text(least)}`;
-  return most === undefined ? say.words`none` : say.words`not above ${text(most)}`;
+  if (least !== undefined && most !== undefined) return said(m.to, { text: text(least), text2: text(most) });
+  if (least !== undefined) return said(m.rangeText_notBelow, { text: text(least) });
+  return most === undefined ? said(m.none) : said(m.rangeText_notAbove, { text: text(most) });
 }
 
 /** An arm outside its range, and the two ends of the range, with as many digits as show that it is. */
@@ -23,10 +26,10 @@ export function armOutside(
   say: Printer,
 ): { arm: string; forward: string; aft: string } {
   const isForward = !isAtLeast(armMm, forwardMm);
-  const [arm, broken] = say.apart('arm', armMm, isForward ? forwardMm : aftMm);
+  const [arm, broken] = figure.apart('arm', armMm, isForward ? forwardMm : aftMm);
   return {
     arm,
-    forward: isForward ? broken : say.measure('arm', forwardMm),
-    aft: isForward ? say.measure('arm', aftMm) : broken,
+    forward: isForward ? broken : figure.measure('arm', forwardMm),
+    aft: isForward ? figure.measure('arm', aftMm) : broken,
   };
 }

@@ -1,3 +1,5 @@
+import * as m from '../text/generated/messages.ts';
+import { said } from '../text/message.ts';
 import type { Printer } from '../text/print.ts';
 import { recordPrinter } from '../visit/record-printer.ts';
 import type { Person, Release } from '../visit/visit.ts';
@@ -46,8 +48,8 @@ function otherPerson(say: Printer, by: string, expected: string): Finding {
     code: 'RELEASED_BY_ANOTHER',
     severity: 'blocks',
     pointer: '/release/by',
-    sentence: say.words`“${by}” asks to release; the record names “${expected}”`,
-    remedy: say.words`Have the person named release, or amend the record`,
+    sentence: said(m.release_asksReleaseRecordNames, { by, expected }),
+    remedy: said(m.release_remedy),
     source: 'common practice, no source',
     data: { by, expected },
   };
@@ -58,8 +60,8 @@ function hazardNotDenied(say: Printer): Finding {
     code: 'HAZARD_NOT_DENIED',
     severity: 'blocks',
     pointer: '/release',
-    sentence: say.words`The releasing person did not state that they know of no condition that endangers flight`,
-    remedy: say.words`State it as an act of your own, or do not release`,
+    sentence: said(m.release_releasingPersonDidNot),
+    remedy: said(m.release_stateActYourOwnNot),
     source: 'UK ANO 2016 art. 47(3); ML.A.801',
     data: {},
   };

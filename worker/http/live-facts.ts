@@ -1,5 +1,6 @@
 import type { LiveFacts } from '../pack/views/owner-page.ts';
 import type { Assessed } from '../pipeline.ts';
+import * as m from '../text/generated/messages.ts';
 import type { Printer } from '../text/print.ts';
 import { dateOf } from '../units/calendar.ts';
 import { reached } from './answer.ts';
@@ -43,7 +44,7 @@ export function liveFacts({ pipeline, world }: Call, owned: OwnedPack, read: Rea
   return {
     loading,
     // Where the weighing alone was released, nobody said that anything may be flown without a limit.
-    until: until ?? (isOfWeighingAlone ? '' : say.words`no limit in the record`),
+    until: until ?? (isOfWeighingAlone ? '' : say.text(m.liveFacts_noLimitRecord)),
     isOfWeighingAlone,
     past: due
       .filter(({ date, isOverdue }) => isOverdue || (date !== undefined && date < today))

@@ -1,4 +1,4 @@
-import { phrase } from '../words/words.ts';
+import * as m from '../text/generated/messages.ts';
 import type { PackContext } from './context.ts';
 import { type DocumentKind, single } from './document.ts';
 import { annexes } from './views/annex.ts';
@@ -32,61 +32,46 @@ const hasEquipment = ({ results }: PackContext): boolean =>
  * folder of templates, a view and a line here.
  */
 export const DOCUMENT_KINDS: readonly DocumentKind[] = [
-  single('owner-summary', phrase`Owner’s summary`, ownerSummaryView),
-  single('release-statement', phrase`Release statement`, releaseStatementView),
+  single('owner-summary', m.ownerSSummary, ownerSummaryView),
+  single('release-statement', m.releaseStatement, releaseStatementView),
   { template: 'modification-record', instances: modificationRecords },
-  single('equipment-list', phrase`Equipment list and change sheet`, equipmentListView, hasEquipment),
-  single(
-    'weighing-report',
-    phrase`Weighing report`,
-    weighingReportView,
-    ({ results }) => results.weighing !== undefined,
-  ),
+  single('equipment-list', m.equipmentListChangeSheet, equipmentListView, hasEquipment),
+  single('weighing-report', m.weighingReport, weighingReportView, ({ results }) => results.weighing !== undefined),
   single(
     'weight-and-balance-schedule',
-    phrase`Weight and balance schedule`,
+    m.weightBalanceSchedule,
     weightAndBalanceScheduleView,
     ({ results }) => results.schedule !== undefined,
   ),
-  single('loading-sheet', phrase`Loading sheet`, loadingSheetView, ({ results }) => results.loading !== undefined),
+  single('loading-sheet', m.loadingSheet, loadingSheetView, ({ results }) => results.loading !== undefined),
   single(
     'electrical-load-analysis',
-    phrase`Electrical load analysis`,
+    m.electricalLoadAnalysis,
     electricalLoadAnalysisView,
     ({ visit }) => visit.electrical !== undefined,
   ),
-  single('wiring-schedule', phrase`Wiring schedule`, wiringScheduleView, ({ visit }) => visit.wiring !== undefined),
-  single('wire-marks', phrase`Wire marks`, wireMarksView, ({ visit }) => visit.wiring !== undefined),
-  single('antenna-record', phrase`Antenna record`, antennaRecordView, ({ visit }) => visit.antennas !== undefined),
+  single('wiring-schedule', m.wiringSchedule, wiringScheduleView, ({ visit }) => visit.wiring !== undefined),
+  single('wire-marks', m.wireMarks, wireMarksView, ({ visit }) => visit.wiring !== undefined),
+  single('antenna-record', m.antennaRecord, antennaRecordView, ({ visit }) => visit.antennas !== undefined),
   single(
     'radio-and-surveillance-record',
-    phrase`Radio and surveillance record`,
+    m.radioSurveillanceRecord,
     radioAndSurveillanceView,
     ({ visit }) => visit.surveillance !== undefined,
   ),
-  single('compass-card', phrase`Compass card`, compassCardView, ({ visit }) => visit.compass !== undefined),
-  single(
-    'inspection-record',
-    phrase`Inspection record`,
-    inspectionRecordView,
-    ({ visit }) => visit.inspection !== undefined,
-  ),
-  single(
-    'engine-runs',
-    phrase`Engine runs compared`,
-    engineRunsView,
-    ({ visit }) => (visit.engineRuns ?? []).length > 0,
-  ),
+  single('compass-card', m.compassCard, compassCardView, ({ visit }) => visit.compass !== undefined),
+  single('inspection-record', m.inspectionRecord, inspectionRecordView, ({ visit }) => visit.inspection !== undefined),
+  single('engine-runs', m.engineRunsCompared, engineRunsView, ({ visit }) => (visit.engineRuns ?? []).length > 0),
   single(
     'findings',
-    phrase`Findings and deferred items`,
+    m.findingsDeferredItems,
     findingsView,
     ({ visit, results }) => (visit.findings ?? []).length + results.open.before.length > 0,
   ),
-  single('bulletins', phrase`Bulletins and directives`, bulletinsView, ({ visit }) => visit.bulletins !== undefined),
-  single('due-list', phrase`Due list`, dueListView, hasDue),
-  single('parts-trace', phrase`Parts trace`, partsTraceView, ({ visit }) => (visit.parts ?? []).length > 0),
-  single('photographs', phrase`Photographs`, photographsView, hasPhotographs),
-  single('log-book-inserts', phrase`Log-book inserts`, logBookInsertsView, ({ visit }) => visit.release !== undefined),
+  single('bulletins', m.bulletinsDirectives, bulletinsView, ({ visit }) => visit.bulletins !== undefined),
+  single('due-list', m.dueList, dueListView, hasDue),
+  single('parts-trace', m.partsTrace, partsTraceView, ({ visit }) => (visit.parts ?? []).length > 0),
+  single('photographs', m.photographs, photographsView, hasPhotographs),
+  single('log-book-inserts', m.logBookInserts, logBookInsertsView, ({ visit }) => visit.release !== undefined),
   { template: 'annex', instances: annexes },
 ];

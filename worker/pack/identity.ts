@@ -1,4 +1,4 @@
-import { phrase } from '../words/words.ts';
+import * as m from '../text/generated/messages.ts';
 
 /** Where an issued pack stands in the archive, and when it was issued. A draft has none. */
 export interface PackIdentity {
@@ -14,4 +14,4 @@ export interface PackIdentity {
 }
 
 /** What stands on every page of a pack that no one has released. */
-export const NOT_RELEASED = phrase`NOT RELEASED`;
+export const NOT_RELEASED = m.identity_notReleased;

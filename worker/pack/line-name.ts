@@ -1,5 +1,6 @@
 import type { HistoryCause } from '../calc/schedule-result.ts';
 import type { AdjustmentLine, BudgetComponent } from '../calc/weighing-result.ts';
+import * as m from '../text/generated/messages.ts';
 import type { Printer } from '../text/print.ts';
 
 type Words = Pick<Printer, 'words'>;
@@ -11,11 +12,11 @@ export function adjustmentName(line: AdjustmentLine, say: Words): string {
     case 'item-missing':
       return line.item;
     case 'stated-fuel':
-      return say.words`Fuel, ${line.tank}`;
+      return say.text(m.lineName_fuel, { tank: line.tank });
     case 'usable-fuel':
-      return say.words`Usable fuel, ${line.tank}`;
+      return say.text(m.lineName_usableFuel, { tank: line.tank });
     case 'unusable-fuel':
-      return say.words`Unusable fuel, ${line.tank}`;
+      return say.text(m.lineName_unusableFuel, { tank: line.tank });
   }
 }
 
@@ -23,15 +24,15 @@ export function adjustmentName(line: AdjustmentLine, say: Words): string {
 export function budgetName(component: BudgetComponent, say: Words): string {
   switch (component.kind) {
     case 'scale-error-limit':
-      return say.words`Scale ${component.scale}, error limit of its certificate`;
+      return say.text(m.lineName_scaleErrorLimitCertificate, { scale: component.scale });
     case 'display-step':
-      return say.words`${component.point}, step of the display`;
+      return say.text(m.lineName_stepDisplay, { point: component.point });
     case 'arm-as-measured':
-      return say.words`${component.point}, arm as measured`;
+      return say.text(m.lineName_armMeasured, { point: component.point });
     case 'scatter':
-      return say.words`${component.point}, scatter of ${component.runs} runs`;
+      return say.text(m.lineName_scatterRuns, { point: component.point, runs: component.runs });
     case 'mass-as-stated':
-      return say.words`${adjustmentName(component.line, say)}, mass as stated`;
+      return say.text(m.lineName_massStated, { line: adjustmentName(component.line, say) });
   }
 }
 
@@ -45,8 +46,8 @@ export function historyReason(cause: HistoryCause, say: Words): string {
     case 'modification':
       return `${cause.modification} ${cause.title}`;
     case 'record-corrected':
-      return say.words`Record corrected as found`;
+      return say.text(m.lineName_recordCorrectedFound);
     case 'weighed':
-      return say.words`Weighed`;
+      return say.text(m.weighed);
   }
 }

@@ -1,10 +1,11 @@
 import type { ExceededLimit } from '../calc/loading/verdict.ts';
-import { phrase } from '../words/words.ts';
+import * as m from '../text/generated/messages.ts';
+import type { Message } from '../text/message.ts';
 
 type OfAircraft = Exclude<ExceededLimit, { id: string }>;
 
 /** Mass limits of the aircraft, inside a sentence. */
-export const MASS_LIMIT_NAMES: Readonly<Record<OfAircraft['kind'], string>> = {
-  'zero-fuel-mass': phrase`maximum zero-fuel mass`,
-  'landing-mass': phrase`maximum landing mass`,
+export const MASS_LIMIT_NAMES: Readonly<Record<OfAircraft['kind'], Message>> = {
+  'zero-fuel-mass': m.maximumZeroFuelMass,
+  'landing-mass': m.maximumLandingMass,
 };

@@ -1,13 +1,13 @@
-import { phrase } from '../words/words.ts';
+import * as m from '../text/generated/messages.ts';
 
 /** Limits that follow from the visit and stand in every pack, by their identifiers. */
 export const OWNER_LIMIT_NAMES = {
-  'empty-mass': phrase`Empty mass`,
-  'empty-arm': phrase`Empty centre of gravity`,
-  'maximum-mass': phrase`Maximum mass`,
-  'zero-fuel-mass': phrase`Maximum zero-fuel mass`,
-  'landing-mass': phrase`Maximum landing mass`,
-  'useful-load': phrase`Crew, baggage and fuel together`,
-  'full-tanks-payload': phrase`Left for crew and baggage with full tanks`,
-  'least-pilot': phrase`Least solo pilot`,
+  'empty-mass': m.emptyMass,
+  'empty-arm': m.emptyCentreGravity,
+  'maximum-mass': m.maximumMass,
+  'zero-fuel-mass': m.maximumZeroFuelMass2,
+  'landing-mass': m.maximumLandingMass2,
+  'useful-load': m.crewBaggageFuelTogether,
+  'full-tanks-payload': m.leftCrewBaggageFull,
+  'least-pilot': m.leastSoloPilot,
 } as const;

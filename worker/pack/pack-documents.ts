@@ -1,3 +1,4 @@
+import * as m from '../text/generated/messages.ts';
 import type { PackContext } from './context.ts';
 import { sha256 } from './digest.ts';
 import type { DocumentDigest } from './document-digest.ts';
@@ -31,11 +32,11 @@ export async function packDocuments(
       .instances(context)
       .map(({ view, ...document }) => ({ ...document, html: render(kind.template, view, lexicon) })),
   );
-  const recordOfIssue = { id: 'record-of-issue', title: words`Record of issue` };
+  const recordOfIssue = { id: 'record-of-issue', title: say(m.recordIssue) };
   const following = [...body, recordOfIssue].map(({ id, title }) => ({ id, title, isAboard: alone === undefined }));
   const cover = {
     id: 'cover',
-    title: words`Cover and contents`,
+    title: say(m.packDocuments_coverContents),
     html: render('cover', coverView(context, following, absentTitles(context, body)), lexicon),
   };
   const before = [cover, ...body];

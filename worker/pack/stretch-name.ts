@@ -1,14 +1,15 @@
 import type { Stretch } from '../calc/electrical/electrical-result.ts';
+import * as m from '../text/generated/messages.ts';
+import type { Message } from '../text/message.ts';
 import type { Printer } from '../text/print.ts';
-import { phrase } from '../words/words.ts';
 
-const NAMES: Readonly<Record<Stretch['use'], string>> = {
-  'before-shedding': phrase`Until loads are shed`,
-  'essential-loads': phrase`Essential loads`,
-  landing: phrase`Approach and landing`,
+const NAMES: Readonly<Record<Stretch['use'], Message>> = {
+  'before-shedding': m.stretchName_untilLoadsShed,
+  'essential-loads': m.stretchName_essentialLoads,
+  landing: m.stretchName_approachLanding,
 };
 
 /** A stretch of flight on the battery. */
 export function stretchName(use: Stretch['use'], say: Pick<Printer, 'term'>): string {
-  return say.term(NAMES[use]);
+  return say.text(NAMES[use]);
 }

@@ -1,3 +1,4 @@
+import * as m from '../text/generated/messages.ts';
 import type { Printer } from '../text/print.ts';
 import { hoursOnMeter } from '../visit/meter-name.ts';
 import type { Visit } from '../visit/visit.ts';
@@ -11,8 +12,8 @@ export function tighterText(limit: TighterLimit, visit: Pick<Visit, 'meters'>, s
   const name = limit.id in OWNER_LIMIT_NAMES ? say.term(limit.name) : limit.name;
   const [now, sealed] = valuesText(limit, visit, say);
   return sealed === undefined
-    ? say.words`${name}: ${now} today; the pack does not say it`
-    : say.words`${name}: ${now} today; the pack says ${sealed}`;
+    ? say.text(m.tighterText_todayPackNotSay, { name, now })
+    : say.text(m.tighterText_todayPackSays, { name, now, sealed });
 }
 
 function valuesText(limit: TighterLimit, visit: Pick<Visit, 'meters'>, say: Printer): [now: string, sealed?: string] {
@@ -29,7 +30,7 @@ function valueText(
   visit: Pick<Visit, 'meters'>,
   say: Printer,
 ): string {
-  if (value === null) return say.words`none allowed`;
+  if (value === null) return say.text(m.noneAllowed);
   if (typeof value === 'string') return say.date(value);
   if (quantity === 'hours') return hoursOnMeter(visit, { hours: value, meter }, say, 'most');
   if (quantity === 'landings') return landingsText(value, say);

@@ -1,5 +1,6 @@
 import type { Finding } from '../gate/finding.ts';
 import type { PrintFinding } from '../print/index.ts';
+import * as m from '../text/generated/messages.ts';
 import type { Printer } from '../text/print.ts';
 import { codePointName, normaliseText, unprintableIn } from '../text/printable.ts';
 import { pointer } from '../visit/pointer.ts';
@@ -14,8 +15,12 @@ function findingOf(finding: PrintFinding, at: string, say: Printer): Finding {
       ...COMMON,
       code: finding.code,
       pointer: at,
-      sentence: say.words`Document ${finding.documentId} has characters that cannot be printed: ${characters.join(' ')}, near “${finding.context}”`,
-      remedy: say.words`Write it in Latin letters and the signs listed in the guide`,
+      sentence: say.text(m.printFinding_documentCharactersCannotPrinted, {
+        documentId: finding.documentId,
+        characters: characters.join(' '),
+        context: finding.context,
+      }),
+      remedy: say.text(m.writeLatinLettersSigns),
       data: { document: finding.documentId, characters: characters.join(' ') },
     };
   }
@@ -23,8 +28,11 @@ function findingOf(finding: PrintFinding, at: string, say: Printer): Finding {
     ...COMMON,
     code: finding.code,
     pointer: at,
-    sentence: say.words`Document ${finding.documentId} has content that does not fit: ${finding.context}`,
-    remedy: say.words`Shorten the text, or split it into several entries of the record`,
+    sentence: say.text(m.printFinding_documentContentNotFit, {
+      documentId: finding.documentId,
+      context: finding.context,
+    }),
+    remedy: say.text(m.printFinding_remedy),
     data: { document: finding.documentId },
   };
 }

@@ -4,6 +4,7 @@ import type { PackDocument } from '../pack/pack-documents.ts';
 import { imageSource } from '../pack/views/photographs.ts';
 import { type Part, type PrintAttachment, type PrintDocument, type Printed, print } from '../print/index.ts';
 import { emptySlot, SLOT_NAME, type Slot, slotAt, slotBytes } from '../seal/slot.ts';
+import * as m from '../text/generated/messages.ts';
 import { DEFAULT_PAPER, type PaperSize } from '../units/paper-size.ts';
 
 /** The files of attachments, by the SHA-256 that the record names. */
@@ -33,17 +34,17 @@ export function printPack(
       left: registration,
       centre:
         released && identity
-          ? say.words`Pack ${identity.pack} · issue ${identity.issue}`
-          : say.words`Draft · record ${recordSha256.slice(0, 12)}`,
+          ? say.text(m.printPack_packIssue, { pack: identity.pack, issue: identity.issue })
+          : say.text(m.printPack_draftRecord, { recordSha256: recordSha256.slice(0, 12) }),
     },
     ...(released ? {} : { mark: say.term(NOT_RELEASED) }),
     paper: options.paper ?? visit.workshop.paper ?? DEFAULT_PAPER,
     metadata: {
       title:
         released && identity
-          ? say.words`Release pack ${registration}, ${identity.pack}`
-          : say.words`Release pack ${registration}, draft`,
-      subject: say.words`Modification record and release pack, ${maker} ${model}`,
+          ? say.text(m.printPack_releasePack, { registration, pack: identity.pack })
+          : say.text(m.printPack_releasePackDraft, { registration }),
+      subject: say.text(m.printPack_modificationRecordReleasePack, { maker, model }),
       author: visit.workshop.name,
       language: say.lexicon.language,
       issuedAt,
@@ -99,11 +100,11 @@ function attachments(
     relationship,
   });
   return [
-    attached('record.json', recordJson, say.words`The visit record that this pack was made from`, 'Source'),
+    attached('record.json', recordJson, say.text(m.printPack_visitRecordPackMade), 'Source'),
     ...(manifestJson
-      ? [attached('manifest.json', manifestJson, say.words`Digests of the record and of every document`, 'Data')]
+      ? [attached('manifest.json', manifestJson, say.text(m.printPack_digestsRecordEveryDocument), 'Data')]
       : []),
-    ...(hasSlot ? [sealSlot(say.words`Seal of the workshop over every byte of this file but its own`)] : []),
+    ...(hasSlot ? [sealSlot(say.text(m.printPack_sealWorkshopOverEvery))] : []),
   ];
 }
 

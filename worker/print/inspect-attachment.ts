@@ -1,5 +1,5 @@
 import { LIMITS } from '../limits.ts';
-import { inEnglish, phrase } from '../words/words.ts';
+import { fault } from '../text/faults.ts';
 import { MOST_INKS, mixtureCode } from './annex/inks.ts';
 import { pdfStart } from './annex/pdf-file.ts';
 import { type Annex, readAnnex, tooManyBytes } from './annex/read-annex.ts';
@@ -43,7 +43,7 @@ const MOST_OBSTACLES = 10;
 function firstOf(obstacles: readonly string[]): string[] {
   const more = obstacles.length - MOST_OBSTACLES;
   if (more <= 0) return [...obstacles];
-  return [...obstacles.slice(0, MOST_OBSTACLES), inEnglish`and so on: ${obstacles.length} points in all`];
+  return [...obstacles.slice(0, MOST_OBSTACLES), fault('so-points-all', { count: obstacles.length })];
 }
 
 function paperFacts({ pages, obstacles, inks }: Annex, budget: Budget): InspectedAttachment {
@@ -75,8 +75,7 @@ export function inspectAttachment(bytes: Uint8Array, budget = new Budget()): Pro
   try {
     return Promise.resolve(inspect(bytes, budget));
   } catch (error) {
-    const refused =
-      error instanceof RefusedError ? error : new RefusedError('damaged', phrase`it is not to be understood`);
+    const refused = error instanceof RefusedError ? error : new RefusedError('damaged', fault('not-understood'));
     return Promise.resolve({ ok: false, refusal: refused.refusal, detail: refused.message });
   }
 }

@@ -1,4 +1,5 @@
-import type { Words } from '../words/words.ts';
+import * as m from '../text/generated/messages.ts';
+import type { Say } from '../words/words.ts';
 import type { HeadsOf } from './draw/draw-pages.ts';
 import type { PrintFinding, PrintJob } from './print-job.ts';
 import { printableText } from './text/printable-text.ts';
@@ -6,7 +7,7 @@ import { printableText } from './text/printable-text.ts';
 /** Running heads of every page of a job, and its mark, in characters that can be printed; others are reported. */
 export function headsFor(
   job: PrintJob,
-  { pages, words }: { pages: number; words: Words },
+  { pages, words }: { pages: number; say: Say },
   report: (finding: PrintFinding) => void,
 ): { headsOf: HeadsOf; mark: string } {
   const printable = (text: string): string => printableText(text, '', report);
@@ -20,7 +21,7 @@ export function headsFor(
     headRight: right,
     footLeft,
     footCentre,
-    footRight: printable(words`page ${page + 1} of ${pages}`),
+    footRight: printable(say(m.jobHeads_page, { page: page + 1, pages })),
     mark,
   });
   return { headsOf, mark };

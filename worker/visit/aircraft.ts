@@ -1,5 +1,5 @@
 import type * as z from 'zod';
-import { phrase } from '../words/words.ts';
+import * as m from '../text/generated/messages.ts';
 import { arm, choice, count, distance, flow, id, line, list, mass, number, part } from './field.ts';
 import { LoadingLimit, Station } from './station.ts';
 
@@ -18,13 +18,13 @@ export const Engine = part('Engine', 'The engine fitted', {
 export const Propeller = part('Propeller', 'The propeller fitted', Product);
 
 export const EnvelopePoint = part('Envelope point', 'A corner of the mass and balance envelope', {
-  arm: arm('Arm', 'Centre of gravity at this corner', 2050, { of: phrase`corner {0} of the envelope` }),
+  arm: arm('Arm', 'Centre of gravity at this corner', 2050, { of: m.aircraft_cornerEnvelope }),
   mass: mass('Mass', 'Aircraft mass at this corner', 600),
 });
 
 export const Mac = part('Mean aerodynamic chord', 'Where limits are given in per cent of the chord', {
   leadingEdgeArm: arm('Leading edge', 'Arm of the leading edge of the mean aerodynamic chord', 1780, {
-    of: phrase`the mean aerodynamic chord`,
+    of: m.aircraft_meanAerodynamicChord,
   }),
   length: distance('Length', 'Length of the mean aerodynamic chord', 1250, { min: 0.001 }),
 });
@@ -65,12 +65,12 @@ export const Aircraft = part('Aircraft', 'The aircraft as its papers and limits 
   ),
   levelling: line('Levelling means', 'How the aircraft is set level for weighing', 'Cockpit longeron level both ways'),
   airframe: Range('Airframe extent', 'Arms of the foremost and the rearmost point of the airframe', [-300, 6100], {
-    of: phrase`the airframe`,
+    of: m.aircraft_airframe,
     outside: 'It is the extent of the airframe itself',
   }),
   mac: Mac.optional(),
   emptyRange: Range('Empty range', 'Permitted range of the empty centre of gravity, where given', [1990, 2120], {
-    of: phrase`the range of the empty centre of gravity`,
+    of: m.aircraft_rangeEmptyCentreGravity,
   }).optional(),
   envelope: list(
     'Envelope',

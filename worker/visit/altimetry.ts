@@ -1,4 +1,4 @@
-import { phrase } from '../words/words.ts';
+import * as m from '../text/generated/messages.ts';
 import { choice, flag, list, number, part, person, timestamp } from './field.ts';
 
 const altitude = (title: string, description: string, example: number) =>
@@ -16,8 +16,8 @@ export const EncoderPoint = part('Encoder point', 'Encoder against altimeter at 
 });
 
 export const Encoder = part('Encoder', 'Altitude encoder against altimeter', {
-  at: timestamp('At', 'When', '2026-11-05T09:45:00+01:00', phrase`encoder comparison`),
-  by: person('By', 'Person who tested', 'jonas', phrase`compared the encoder`),
+  at: timestamp('At', 'When', '2026-11-05T09:45:00+01:00', m.altimetry_encoderComparison),
+  by: person('By', 'Person who tested', 'jonas', m.altimetry_comparedEncoder),
   points: list('Points', 'Every level', EncoderPoint, { min: 1, max: 60 }),
 });
 
@@ -68,8 +68,8 @@ export const BarometricScale = part('Barometric scale', 'Pressure scale of the a
 });
 
 export const AltimeterTest = part('Altimeter test', 'Figures of the altimeter test', {
-  at: timestamp('At', 'When', '2026-11-05T09:10:00+01:00', phrase`altimeter test`),
-  by: person('By', 'Person who tested', 'jonas', phrase`tested the altimeter`),
+  at: timestamp('At', 'When', '2026-11-05T09:10:00+01:00', m.altimetry_altimeterTest),
+  by: person('By', 'Person who tested', 'jonas', m.altimetry_testedAltimeter),
   maximumFt: number('Maximum altitude', 'Altitude to which it was tested', 'ft', 12_000, { min: 0, max: 50_000 }),
   scale: list('Scale', 'Scale error', ScalePoint, { min: 1, max: 60 }),
   hysteresis: Hysteresis.optional(),
@@ -80,8 +80,8 @@ export const AltimeterTest = part('Altimeter test', 'Figures of the altimeter te
 });
 
 export const StaticSystem = part('Static system', 'Test of the static pressure system in the aircraft', {
-  at: timestamp('At', 'When', '2026-11-05T08:50:00+01:00', phrase`test of the static system`),
-  by: person('By', 'Person who tested', 'jonas', phrase`tested the static system`),
+  at: timestamp('At', 'When', '2026-11-05T08:50:00+01:00', m.altimetry_testStaticSystem),
+  by: person('By', 'Person who tested', 'jonas', m.altimetry_testedStaticSystem),
   raisedFt: number('Raised', 'How far the altimeter was raised above the aerodrome', 'ft', 1000, {
     min: 0,
     max: 50_000,

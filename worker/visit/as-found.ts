@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import { phrase } from '../words/words.ts';
+import * as m from '../text/generated/messages.ts';
 import { EquipmentFields } from './equipment.ts';
 import { arm, choice, identifier, line, list, part, person, reference } from './field.ts';
 
@@ -11,7 +11,7 @@ const disposition = line(
   'What was decided about it',
   'Not aboard for years; struck off the list',
 ).optional();
-const by = person('Found by', 'Person who found it', 'mila', phrase`surveyed the aircraft`).optional();
+const by = person('Found by', 'Person who found it', 'mila', m.asFound_surveyedAircraft).optional();
 
 const Missing = part('Listed but missing', 'The list names it, the aircraft does not have it', {
   kind: choice('Kind', 'What differs', ['missing'] as const),
@@ -45,7 +45,7 @@ const DifferentMass = part(
     kind: choice('Kind', 'What differs', ['different-mass'] as const),
     item,
     mass: EquipmentFields.mass,
-    arm: arm('Arm', 'Arm of the item as installed', 1620, { of: phrase`item {0}` }),
+    arm: arm('Arm', 'Arm of the item as installed', 1620, { of: m.item }),
     disposition,
     by,
   },

@@ -1,5 +1,5 @@
 import type * as z from 'zod';
-import { phrase } from '../words/words.ts';
+import * as m from '../text/generated/messages.ts';
 import { choice, digest, identifier, line, list, part, person, reference, timestamp } from './field.ts';
 
 export const Attachment = part('Attachment', 'A photograph that is shown in the pack, or a paper appended to it', {
@@ -12,13 +12,13 @@ export const Attachment = part('Attachment', 'A photograph that is shown in the 
     'Concerns',
     'Finding, modification, part, task, bulletin or found wire that it belongs to',
     'F3',
-    { called: phrase`entry that an attachment can belong to` },
+    { called: m.attachment_entryAttachmentCanBelong },
   ).optional(),
-  takenAt: timestamp('Taken', 'When the photograph was taken', '2026-11-03T11:05:00+01:00', phrase`photograph {0}`, {
+  takenAt: timestamp('Taken', 'When the photograph was taken', '2026-11-03T11:05:00+01:00', m.attachment_photograph, {
     early: 'The owner may have taken it before the visit, to show what was wrong',
     late: 'It may show the aircraft as it was handed over',
   }).optional(),
-  by: person('By', 'Person who took it, or received the paper', 'mila', phrase`took or received {0}`).optional(),
+  by: person('By', 'Person who took it, or received the paper', 'mila', m.attachment_tookReceived).optional(),
 });
 export type Attachment = z.infer<typeof Attachment>;
 

@@ -1,10 +1,10 @@
 import type * as z from 'zod';
-import { phrase } from '../words/words.ts';
+import * as m from '../text/generated/messages.ts';
 import { EquipmentItem } from './equipment.ts';
 import { arm, choice, id, line, list, mass, momentOfMass, part, pastDate } from './field.ts';
 
 export const EmptyMassEntry = part('Empty-mass entry', 'One step of the running empty-mass history', {
-  date: pastDate('Date', 'Day of the weighing or the change', '2023-04-18', phrase`step {0} of the empty-mass history`),
+  date: pastDate('Date', 'Day of the weighing or the change', '2023-04-18', m.baseline_stepEmptyMassHistory),
   reason: line('Reason', 'What was done', 'Weighed after repaint'),
   mass: mass('Empty mass', 'Empty mass after this step', 318.4),
   moment: momentOfMass('Empty moment', 'Empty moment after this step', 655_267),
@@ -20,13 +20,13 @@ export const Baseline = part(
       'Pack number, or the reference of the schedule it replaces',
       'Schedule 4 of 2023-04-18',
     ),
-    date: pastDate('Date', 'Date of that schedule', '2023-04-18', phrase`baseline`, 'BASELINE_IN_FUTURE'),
+    date: pastDate('Date', 'Date of that schedule', '2023-04-18', m.baseline_baseline, 'BASELINE_IN_FUTURE'),
     basis: choice('Basis', 'Whether its empty mass was weighed or computed', ['weighed', 'computed'] as const),
     weighedOn: pastDate(
       'Weighed on',
       'Date of the last weighing behind it',
       '2023-04-18',
-      phrase`weighing behind the baseline`,
+      m.baseline_weighingBehindBaseline,
     ).optional(),
     airframeSerial: line('Airframe serial', 'Airframe serial number in the papers', 'D2-0117', 60).optional(),
     engineSerial: line('Engine serial', 'Engine serial number in the papers', 'T4-2217', 60).optional(),
@@ -34,7 +34,7 @@ export const Baseline = part(
     emptyMass: mass('Empty mass', 'Empty mass in the schedule', 318.4),
     emptyMassLimit: mass('Empty-mass limit', 'Expanded uncertainty (k = 2) of that mass, where stated', 0.6).optional(),
     emptyArm: arm('Empty arm', 'Empty centre of gravity in the schedule; give this or the moment', 2058, {
-      of: phrase`the baseline`,
+      of: m.baseline_baseline2,
     }).optional(),
     emptyMoment: momentOfMass(
       'Empty moment',

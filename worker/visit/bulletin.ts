@@ -1,5 +1,5 @@
 import type * as z from 'zod';
-import { phrase } from '../words/words.ts';
+import * as m from '../text/generated/messages.ts';
 import { choice, date, line, list, number, part, pastDate, person, reference } from './field.ts';
 import { meaning } from './meaning.ts';
 
@@ -34,7 +34,7 @@ export const Bulletin = part('Bulletin', 'A service bulletin or directive looked
   reason: line('Reason', 'Why it does not apply, or was declined', 'Later bolts fitted at build').optional(),
   method: line('Method', 'How it was complied with; parts done and left', 'Option 2: bolts replaced').optional(),
   evidence: line('Evidence', 'Where that stands', 'Task T31').optional(),
-  doneOn: pastDate('Done on', 'Day', '2026-11-04', phrase`compliance with {0}`).optional(),
+  doneOn: pastDate('Done on', 'Day', '2026-11-04', m.bulletin_compliance).optional(),
   nextDueDate: date('Next due', 'For a recurring one: the day', '2027-11-04').optional(),
   nextDueHours: number('Next due, hours', 'For a recurring one: total hours', 'h', 1304.9, {
     min: 0,
@@ -46,7 +46,7 @@ export const Bulletin = part('Bulletin', 'A service bulletin or directive looked
     'The meter that the hours are read on; the one of the airframe, if left out',
     'airframe',
   ).optional(),
-  by: person('By', 'Person who assessed it', 'jonas', phrase`assessed {0}`).optional(),
+  by: person('By', 'Person who assessed it', 'jonas', m.bulletin_assessed).optional(),
 });
 export type Bulletin = z.infer<typeof Bulletin>;
 
@@ -55,7 +55,7 @@ export const Bulletins = part('Bulletins', 'Service bulletins and directives', {
     'Searched on',
     'Day on which the sources were searched',
     '2026-11-03',
-    phrase`search for bulletins`,
+    m.bulletin_searchBulletins,
   ).optional(),
   sources: list('Sources', 'Where was searched', line('Source', 'A source', 'Maker’s list of 2026-11-01'), {
     max: 30,

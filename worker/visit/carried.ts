@@ -1,5 +1,5 @@
 import type * as z from 'zod';
-import { phrase } from '../words/words.ts';
+import * as m from '../text/generated/messages.ts';
 import { choice, line, list, part, person, timestamp } from './field.ts';
 
 /** What can become of something that stood open. */
@@ -21,12 +21,12 @@ export const Carried = part(
       CARRIED_ANSWERS,
     ),
     // To give it more time is to decide on the release; to say what was done is not.
-    by: person('By', 'Person who decided it', 'jonas', phrase`answered for {0}`, {
+    by: person('By', 'Person who decided it', 'jonas', m.carried_answered, {
       scope: 'release',
       on: ['at'],
       where: { answer: 'extended' },
     }),
-    at: timestamp('At', 'When', '2026-11-05T13:10:00+01:00', phrase`answer for {0}`),
+    at: timestamp('At', 'When', '2026-11-05T13:10:00+01:00', m.carried_answer),
     reason: line('Reason', 'Why; owed for all but repeated', 'Damper overhauled, no play left').optional(),
     evidence: line(
       'Evidence',

@@ -1,5 +1,5 @@
 import type * as z from 'zod';
-import { phrase } from '../words/words.ts';
+import * as m from '../text/generated/messages.ts';
 import { choice, flag, line, list, number, part, person, timestamp } from './field.ts';
 
 const heading = (title: string, description: string, example: number) =>
@@ -52,8 +52,8 @@ export const Compass = part('Compass', 'The compass swing', {
   method: choice('Method', 'What gave the headings', ['surveyed-base', 'datum-compass', 'satellite-track'] as const),
   reference: choice('Reference', 'Whether the headings are magnetic or true', ['magnetic', 'true'] as const),
   position: Position.optional(),
-  swungAt: timestamp('Swung', 'When the last reading was taken', '2026-11-05T11:05:00+01:00', phrase`compass swing`),
-  by: person('By', 'Person who swung it', 'mila', phrase`swung the compass`),
+  swungAt: timestamp('Swung', 'When the last reading was taken', '2026-11-05T11:05:00+01:00', m.compass_compassSwing),
+  by: person('By', 'Person who swung it', 'mila', m.compass_swungCompass),
   engineRunning: flag('Engine running', 'Whether the engine ran', true),
   level: flag('Level', 'Whether the aircraft stood in the attitude of level flight', true),
   swings: list('Swings', 'One for each electrical state', Swing, { min: 1, max: 4 }),

@@ -1,5 +1,5 @@
 import type * as z from 'zod';
-import { phrase } from '../words/words.ts';
+import * as m from '../text/generated/messages.ts';
 import { choice, flag, line, list, part, person, timestamp } from './field.ts';
 
 export const AXES = ['ailerons', 'elevator', 'rudder', 'trim', 'flaps', 'throttle', 'weight-shift'] as const;
@@ -10,7 +10,7 @@ export const Disturbance = part(
   {
     axis: choice('Axis', 'Control that it touches', AXES),
     what: line('What', 'What was disturbed', 'Push rod undone to pass the new loom'),
-    at: timestamp('Closed', 'When it was put back', '2026-11-04T17:00:00+01:00', phrase`reassembly of {0}`),
+    at: timestamp('Closed', 'When it was put back', '2026-11-04T17:00:00+01:00', m.controlCheck_reassembly),
   },
   'axis',
 );
@@ -20,9 +20,9 @@ export const ControlCheck = part(
   'A control proved by direction, not only by movement',
   {
     axis: choice('Axis', 'Control', AXES),
-    at: timestamp('At', 'When', '2026-11-05T13:40:00+01:00', phrase`proof of {0}`),
-    by: person('By', 'Person in the seat', 'mila', phrase`proved {0}`),
-    secondBy: person('Second person', 'Person who watched the surface', 'jonas', phrase`watched {0}`).optional(),
+    at: timestamp('At', 'When', '2026-11-05T13:40:00+01:00', m.controlCheck_proof),
+    by: person('By', 'Person in the seat', 'mila', m.controlCheck_proved),
+    secondBy: person('Second person', 'Person who watched the surface', 'jonas', m.controlCheck_watched).optional(),
     input: line('Input', 'What the hand or foot did', 'Stick left', 60),
     response: line('Response', 'What the surface did', 'Left aileron up, right aileron down', 100),
     isDirectionRight: flag('Direction right', 'The surface moved the way it must', true),

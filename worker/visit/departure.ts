@@ -1,5 +1,5 @@
 import type * as z from 'zod';
-import { phrase } from '../words/words.ts';
+import * as m from '../text/generated/messages.ts';
 import { Position } from './compass.ts';
 import { line, number, part, timestamp } from './field.ts';
 
@@ -11,12 +11,12 @@ const PLANNED = {
 };
 
 export const Departure = part('Departure', 'When and where the owner means to fly', {
-  plannedAt: timestamp('Planned', 'Planned take-off', '2026-11-05T15:30:00+01:00', phrase`planned take-off`, PLANNED),
+  plannedAt: timestamp('Planned', 'Planned take-off', '2026-11-05T15:30:00+01:00', m.departure_plannedTakeOff, PLANNED),
   latestAt: timestamp(
     'Latest',
     'Latest take-off, for weather or closing',
     '2026-11-05T16:00:00+01:00',
-    phrase`latest take-off`,
+    m.departure_latestTakeOff,
     PLANNED,
   ).optional(),
   limit: line(

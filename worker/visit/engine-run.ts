@@ -1,5 +1,5 @@
 import type * as z from 'zod';
-import { phrase } from '../words/words.ts';
+import * as m from '../text/generated/messages.ts';
 import { choice, flag, line, list, number, part, person, timestamp } from './field.ts';
 
 export const RunValue = part('Value', 'One instrument reading of a run', {
@@ -17,12 +17,12 @@ export const EngineRun = part(
   {
     when: choice('When', 'Before the aircraft was touched or after all work', ['before', 'after'] as const),
     at: timestamp('At', 'When it ended', '2026-11-05T13:28:00+01:00', {
-      before: phrase`engine run before the work`,
-      after: phrase`engine run after the work`,
+      before: m.engineRun_engineRunBeforeWork,
+      after: m.engineRun_engineRunAfterWork,
     }),
-    by: person('By', 'Person at the controls', 'mila', phrase`ran the engine`),
+    by: person('By', 'Person at the controls', 'mila', m.engineRun_ranEngine),
     restraint: line('Restraint', 'How the aircraft was held', 'Chocks and tail tied to the ring').optional(),
-    heldBy: person('Held by', 'Person who watched outside', 'tomas', phrase`watched a run of the engine`).optional(),
+    heldBy: person('Held by', 'Person who watched outside', 'tomas', m.engineRun_watchedRunEngine).optional(),
     airTemperatureC: number('Air temperature', 'Outside air temperature', '°C', 9, { min: -60, max: 60 }).optional(),
     pressureHpa: number('Pressure', 'Pressure at the aerodrome', 'hPa', 1012, { min: 500, max: 1100 }).optional(),
     values: list('Values', 'Readings', RunValue, { min: 1, max: 60 }),

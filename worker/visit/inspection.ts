@@ -1,14 +1,14 @@
 import type * as z from 'zod';
-import { phrase } from '../words/words.ts';
+import * as m from '../text/generated/messages.ts';
 import { choice, flag, identifier, line, list, part, person, reference, timestamp } from './field.ts';
 import { SCOPES } from './scopes.ts';
 
 export const SecondInspection = part('Second inspection', 'Independent inspection by another person', {
-  by: person('By', 'Person, not one who did the task', 'jonas', phrase`inspected task {0} independently`, {
+  by: person('By', 'Person, not one who did the task', 'jonas', m.inspection_inspectedTaskIndependently, {
     scope: 'independent-inspection',
     on: ['at'],
   }),
-  at: timestamp('At', 'When', '2026-11-05T13:10:00+01:00', phrase`second inspection of task {0}`),
+  at: timestamp('At', 'When', '2026-11-05T13:10:00+01:00', m.inspection_secondInspectionTask),
   method: line('Method', 'How it was checked', 'Visual, full and free travel, direction seen from the seat').optional(),
 });
 
@@ -21,11 +21,11 @@ export const Task = part('Task', 'A line of the inspection record', {
   result: choice('Result', 'Outcome', ['satisfactory', 'rectified', 'failed', 'not-applicable', 'open'] as const),
   value: line('Value', 'Measured value with its limit', '4.1 mm, limit 3.0 mm min.').optional(),
   finding: reference('finding', 'Finding', 'Finding that a failed task led to', 'F2').optional(),
-  by: person('By', 'Person who did it', 'mila', phrase`did task {0}`, {
+  by: person('By', 'Person who did it', 'mila', m.inspection_didTask, {
     scope: { field: 'kind' },
     on: ['at'],
   }).optional(),
-  at: timestamp('At', 'When', '2026-11-05T11:00:00+01:00', phrase`task {0}`).optional(),
+  at: timestamp('At', 'When', '2026-11-05T11:00:00+01:00', m.inspection_task).optional(),
   critical: flag('Critical', 'Whether a second inspection is owed, as after work on controls', true).optional(),
   secondInspection: SecondInspection.optional(),
 });

@@ -1,5 +1,5 @@
 import type * as z from 'zod';
-import { phrase } from '../words/words.ts';
+import * as m from '../text/generated/messages.ts';
 import { choice, count, date, flag, identifier, line, list, number, part, pastDate, reference } from './field.ts';
 
 export const LifeLimit = part('Interval', 'How often, by whichever comes first', {
@@ -22,7 +22,7 @@ const counters = {
 };
 
 export const Done = part('Done', 'When it was done', {
-  date: pastDate('Date', 'Day', '2026-11-04', phrase`last time that {0} was done`).optional(),
+  date: pastDate('Date', 'Day', '2026-11-04', m.life_lastTimeDone).optional(),
   ...counters,
 });
 

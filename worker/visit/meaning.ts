@@ -1,37 +1,37 @@
 import * as z from 'zod';
+import * as m from '../text/generated/messages.ts';
 import type { Quantity } from '../units/quantity.ts';
-import { phrase } from '../words/words.ts';
 import type { Schema } from './schema-node.ts';
 import type { Scope } from './scopes.ts';
 
 /** The kinds of entry that a record identifies, and what a sentence calls each. */
 export const ENTRIES = {
-  person: phrase`person`,
-  station: phrase`station`,
-  'load-station': phrase`load station`,
-  'fuel-station': phrase`fuel station`,
-  'loading-limit': phrase`loading limit`,
-  'equipment-item': phrase`equipment item`,
-  meter: phrase`meter`,
-  job: phrase`job`,
-  modification: phrase`modification`,
-  task: phrase`task`,
-  finding: phrase`finding`,
-  part: phrase`part`,
-  attachment: phrase`attachment`,
-  source: phrase`source`,
-  bus: phrase`bus`,
-  load: phrase`load`,
-  circuit: phrase`circuit`,
-  connector: phrase`connector`,
-  'wiring-point': phrase`wiring point`,
-  'found-wire': phrase`found wire`,
-  antenna: phrase`antenna`,
-  device: phrase`device`,
-  bulletin: phrase`bulletin`,
-  'due-line': phrase`due line`,
-  scale: phrase`scale`,
-  'weighing-point': phrase`weighing point`,
+  person: m.meaning_person,
+  station: m.meaning_station,
+  'load-station': m.meaning_loadStation,
+  'fuel-station': m.meaning_fuelStation,
+  'loading-limit': m.meaning_loadingLimit,
+  'equipment-item': m.meaning_equipmentItem,
+  meter: m.meaning_meter,
+  job: m.meaning_job,
+  modification: m.meaning_modification,
+  task: m.meaning_task,
+  finding: m.meaning_finding,
+  part: m.meaning_part,
+  attachment: m.meaning_attachment,
+  source: m.meaning_source,
+  bus: m.meaning_bus,
+  load: m.meaning_load,
+  circuit: m.meaning_circuit,
+  connector: m.meaning_connector,
+  'wiring-point': m.meaning_wiringPoint,
+  'found-wire': m.foundWire,
+  antenna: m.meaning_antenna,
+  device: m.meaning_device,
+  bulletin: m.bulletin,
+  'due-line': m.meaning_dueLine,
+  scale: m.meaning_scale,
+  'weighing-point': m.meaning_weighingPoint,
 } as const;
 export type EntryKind = keyof typeof ENTRIES;
 

@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import { phrase } from '../words/words.ts';
+import * as m from '../text/generated/messages.ts';
 import { EquipmentFields, EquipmentItem } from './equipment.ts';
 import {
   arm,
@@ -49,7 +49,7 @@ const Relocated = part(
   {
     kind: choice('Kind', 'What was done', ['relocated'] as const),
     item: item('RELOCATED_ITEM_NOT_LISTED'),
-    arm: arm('New arm', 'Arm after the move', 3350, { of: phrase`item {0}` }),
+    arm: arm('New arm', 'Arm after the move', 3350, { of: m.item }),
     location: line('New location', 'Where it sits now', 'Behind seat bulkhead', 80).optional(),
   },
   'item',
@@ -74,9 +74,9 @@ export const OwedTest = part('Test owed', 'A test that the modification calls fo
     'Done',
     'When it was done',
     '2026-11-05T10:20:00+01:00',
-    phrase`test of modification {0}`,
+    m.modification_testModification,
   ).optional(),
-  by: person('By', 'Person who did it', 'mila', phrase`tested {0}`).optional(),
+  by: person('By', 'Person who did it', 'mila', m.modification_tested).optional(),
   reference: line('Reference', 'Where its record is', 'Test sheet 3').optional(),
 });
 
@@ -95,7 +95,7 @@ export const Modification = part('Modification', 'A change to the aircraft’s c
     'standard-change',
     'maker-approved',
   ] as const),
-  classifiedBy: person('Classified by', 'Person who decided the class', 'mila', phrase`classified {0}`).optional(),
+  classifiedBy: person('Classified by', 'Person who decided the class', 'mila', m.modification_classified).optional(),
   basis: line(
     'Basis',
     'Data that the work follows: document and revision',
@@ -110,7 +110,7 @@ export const Modification = part('Modification', 'A change to the aircraft’s c
     'Approved on',
     'Date of that approval',
     '2026-10-20',
-    phrase`approval of modification {0}`,
+    m.modification_approvalModification,
   ).optional(),
   description: prose(
     'Description',
@@ -121,18 +121,18 @@ export const Modification = part('Modification', 'A change to the aircraft’s c
     'Finished',
     'When the work on it was finished',
     '2026-11-04T17:30:00+01:00',
-    phrase`end of modification {0}`,
+    m.modification_endModification,
   ),
-  by: list('Embodied by', 'Who did the work', person('Person', 'A person', 'mila', phrase`embodied {0}`), {
+  by: list('Embodied by', 'Who did the work', person('Person', 'A person', 'mila', m.modification_embodied), {
     min: 1,
     max: 20,
   }),
-  inspectedBy: person('Inspected by', 'Who inspected it', 'jonas', phrase`inspected {0}`).optional(),
+  inspectedBy: person('Inspected by', 'Who inspected it', 'jonas', m.modification_inspected).optional(),
   inspectedAt: timestamp(
     'Inspected',
     'When it was inspected',
     '2026-11-05T08:30:00+01:00',
-    phrase`inspection of modification {0}`,
+    m.modification_inspectionModification,
   ).optional(),
   changes: list('Changes', 'Items removed, installed, relocated, replaced', Change, { max: 200 }),
   drawings: list(

@@ -1,5 +1,5 @@
 import type * as z from 'zod';
-import { phrase } from '../words/words.ts';
+import * as m from '../text/generated/messages.ts';
 import { choice, date, identifier, line, list, number, part, pastDate, person } from './field.ts';
 
 export const ReleaseDocument = part('Release document', 'The paper that a part came with', {
@@ -11,7 +11,7 @@ export const ReleaseDocument = part('Release document', 'The paper that a part c
     'standard-part',
   ] as const),
   reference: line('Reference', 'Its number', 'RC-88213'),
-  date: pastDate('Date', 'Its date', '2026-09-14', phrase`release document of part {0}`).optional(),
+  date: pastDate('Date', 'Its date', '2026-09-14', m.partsTrace_releaseDocumentPart).optional(),
 });
 
 export const Part = part('Part', 'A part or material fitted', {
@@ -29,8 +29,8 @@ export const Part = part('Part', 'A part or material fitted', {
   ] as const).optional(),
   releaseDocument: ReleaseDocument.optional(),
   shelfLifeUntil: date('Shelf life', 'Last day on which it may be fitted', '2028-01-31').optional(),
-  fittedOn: pastDate('Fitted on', 'When it was fitted', '2026-11-04', phrase`fitting of part {0}`).optional(),
-  receivedBy: person('Received by', 'Person who inspected it on receipt', 'mila', phrase`received part {0}`).optional(),
+  fittedOn: pastDate('Fitted on', 'When it was fitted', '2026-11-04', m.partsTrace_fittingPart).optional(),
+  receivedBy: person('Received by', 'Person who inspected it on receipt', 'mila', m.partsTrace_receivedPart).optional(),
 });
 export type Part = z.infer<typeof Part>;
 

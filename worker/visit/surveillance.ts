@@ -1,5 +1,5 @@
 import type * as z from 'zod';
-import { phrase } from '../words/words.ts';
+import * as m from '../text/generated/messages.ts';
 import { AltimeterTest, Encoder, StaticSystem } from './altimetry.ts';
 import { choice, count, flag, identifier, line, list, number, part, person, reference, timestamp } from './field.ts';
 import { TransponderTest } from './transponder-test.ts';
@@ -9,8 +9,8 @@ const address = (title: string, description: string) => line(title, description,
 export const ReadBack = part('Read-back', 'What was received off the air', {
   address: address('Address', 'Address as received, six hexadecimal digits'),
   flightIdentity: line('Flight identity', 'Flight identity as received', 'QSLM', 8).optional(),
-  at: timestamp('At', 'When', '2026-11-05T09:30:00+01:00', phrase`read-back of {0}`),
-  by: person('By', 'Person who received it', 'jonas', phrase`received {0}`),
+  at: timestamp('At', 'When', '2026-11-05T09:30:00+01:00', m.surveillance_readBack),
+  by: person('By', 'Person who received it', 'jonas', m.surveillance_received),
 });
 
 export const Device = part('Device', 'A transponder, conspicuity device or other transmitter of an aircraft address', {
@@ -47,8 +47,8 @@ export const Device = part('Device', 'A transponder, conspicuity device or other
 
 export const RadioCheck = part('Radio check', 'A two-way check of a radio', {
   item: reference('equipment-item', 'Item', 'Line of the equipment list', 'E31').optional(),
-  at: timestamp('At', 'When', '2026-11-05T13:20:00+01:00', phrase`radio check`),
-  by: person('By', 'Person who made it', 'mila', phrase`checked a radio`),
+  at: timestamp('At', 'When', '2026-11-05T13:20:00+01:00', m.surveillance_radioCheck),
+  by: person('By', 'Person who made it', 'mila', m.surveillance_checkedRadio),
   with: line('With', 'Station and distance', 'Lower Meadow Radio, 4 km'),
   frequencyMhz: number('Frequency', 'Frequency', 'MHz', 122.005, { min: 100, max: 500 }),
   readability: count('Readability', '1 to 5', 5, { min: 1, max: 5 }),

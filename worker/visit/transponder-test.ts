@@ -1,4 +1,4 @@
-import { phrase } from '../words/words.ts';
+import * as m from '../text/generated/messages.ts';
 import { choice, count, date, flag, line, number, part, person, timestamp } from './field.ts';
 
 export const TestSet = part('Test set', 'The instrument used', {
@@ -65,8 +65,8 @@ export const ModeSChecks = part('Mode S checks', 'What a Mode S transponder has 
 });
 
 export const TransponderTest = part('Transponder test', 'Figures of the transponder test', {
-  at: timestamp('At', 'When', '2026-11-05T09:30:00+01:00', phrase`transponder test`),
-  by: person('By', 'Person who tested', 'jonas', phrase`tested the transponder`),
+  at: timestamp('At', 'When', '2026-11-05T09:30:00+01:00', m.transponderTest_transponderTest),
+  by: person('By', 'Person who tested', 'jonas', m.transponderTest_testedTransponder),
   testSet: TestSet,
   class: choice('Class', 'Class of the transponder: AC for Mode A and C, S for Mode S', TRANSPONDER_CLASSES),
   hasNarrowFrequency: flag(

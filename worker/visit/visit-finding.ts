@@ -1,5 +1,5 @@
 import type * as z from 'zod';
-import { phrase } from '../words/words.ts';
+import * as m from '../text/generated/messages.ts';
 import {
   choice,
   count,
@@ -17,7 +17,7 @@ import {
 } from './field.ts';
 
 export const Deferral = part('Deferral', 'A finding carried forward', {
-  by: person('By', 'Person who decided', 'jonas', phrase`deferred {0}`, {
+  by: person('By', 'Person who decided', 'jonas', m.visitFinding_deferred, {
     scope: 'release',
     on: ['foundAt', 'visit.arrivedAt'],
   }),
@@ -37,7 +37,7 @@ export const Deferral = part('Deferral', 'A finding carried forward', {
     'First deferred on',
     'Date of the first deferral; carried over unchanged',
     '2026-11-05',
-    phrase`first time that {0} was deferred`,
+    m.visitFinding_firstTimeDeferred,
   ),
   timesCarried: count('Times carried', 'How often it was carried forward before', 0, { max: 99 }).optional(),
   placard: line('Placard', 'Placard fitted', 'LANDING LIGHT INOPERATIVE').optional(),
@@ -46,7 +46,7 @@ export const Deferral = part('Deferral', 'A finding carried forward', {
 
 export const Declined = part('Declined', 'Work that the owner did not want', {
   by: line('By', 'Name of the owner or the owner’s representative', 'R. Lindqvist', 80),
-  at: timestamp('At', 'When', '2026-11-04T16:00:00+01:00', phrase`owner’s decision on finding {0}`, {
+  at: timestamp('At', 'When', '2026-11-04T16:00:00+01:00', m.visitFinding_ownerSDecisionFinding, {
     after: ['foundAt'],
     early: 'The owner may have declined it at an earlier visit',
     late: 'The owner may decide when taking the aircraft over',
@@ -65,14 +65,14 @@ export const VisitFinding = part('Finding', 'Something found wrong with the airc
     'monitor',
     'open',
   ] as const).optional(),
-  foundBy: person('Found by', 'Person who found it', 'mila', phrase`found {0}`).optional(),
+  foundBy: person('Found by', 'Person who found it', 'mila', m.visitFinding_found).optional(),
   // What was deferred before this visit was found before it, too.
-  foundAt: timestamp('Found', 'When', '2026-11-03T11:00:00+01:00', phrase`finding {0}`, {
+  foundAt: timestamp('Found', 'When', '2026-11-03T11:00:00+01:00', m.visitFinding_finding, {
     earlierUntil: 'deferral.firstDeferredOn',
   }).optional(),
   action: line('Action', 'What was done about it', 'Lining replaced').optional(),
-  closedBy: person('Closed by', 'Person who closed it', 'mila', phrase`closed {0}`).optional(),
-  closedAt: timestamp('Closed', 'When', '2026-11-04T12:00:00+01:00', phrase`closing of finding {0}`, {
+  closedBy: person('Closed by', 'Person who closed it', 'mila', m.visitFinding_closed).optional(),
+  closedAt: timestamp('Closed', 'When', '2026-11-04T12:00:00+01:00', m.visitFinding_closingFinding, {
     after: ['foundAt'],
   }).optional(),
   consequence: line('Consequence', 'What follows if it is left', 'Disc scored within some 20 landings').optional(),

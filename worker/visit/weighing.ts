@@ -1,5 +1,5 @@
 import type * as z from 'zod';
-import { phrase } from '../words/words.ts';
+import * as m from '../text/generated/messages.ts';
 import {
   arm,
   choice,
@@ -34,7 +34,7 @@ export const Scale = part('Scale', 'A scale or load cell', {
     'Calibrated on',
     'Date of the certificate',
     '2026-02-10',
-    phrase`calibration of scale {0}`,
+    m.weighing_calibrationScale,
     'SCALE_CALIBRATION_EXPIRED',
   ).optional(),
   calibrationDueOn: date('Calibration due', 'Last day on which the calibration holds', '2027-02-10'),
@@ -72,21 +72,21 @@ export const LooseItem = part('Item', 'A mass that the scales felt wrongly', {
 
 export const FuelAboard = part('Fuel aboard', 'Fuel in one tank when weighed', {
   station: reference('fuel-station', 'Station', 'Fuel station of the aircraft', 'main-tank', {
-    once: phrase`content for tank`,
+    once: m.weighing_contentTank,
   }),
   volume: volume('Volume', 'Total content when weighed, unusable fuel included', 2),
   volumeLimit: volume('Volume limit', 'Limit of error of that volume, plus or minus', 0.5).optional(),
 });
 
 export const Weighing = part('Weighing', 'The weighing', {
-  weighedAt: timestamp('Weighed', 'When the last run ended', '2026-11-05T12:40:00+01:00', phrase`weighing`),
+  weighedAt: timestamp('Weighed', 'When the last run ended', '2026-11-05T12:40:00+01:00', m.weighing_weighing),
   place: line('Place', 'Where', 'Hangar 2'),
   indoors: flag('Indoors', 'In a closed hangar, out of the wind', true),
-  by: person('By', 'Person who weighed', 'mila', phrase`weighed the aircraft`, {
+  by: person('By', 'Person who weighed', 'mila', m.weighing_weighedAircraft, {
     scope: 'weighing',
     on: ['weighedAt'],
   }),
-  checkedBy: person('Checked by', 'Person who checked', 'jonas', phrase`checked the weighing`).optional(),
+  checkedBy: person('Checked by', 'Person who checked', 'jonas', m.weighing_checkedWeighing).optional(),
   scales: list('Scales', 'Scales used', Scale, { min: 1, max: 12 }),
   points: list('Points', 'Weighing points', WeighingPoint, { min: 1, max: 12 }),
   level: part('Level', 'Attitude as measured', {

@@ -1,5 +1,5 @@
 import type * as z from 'zod';
-import { phrase } from '../words/words.ts';
+import * as m from '../text/generated/messages.ts';
 import {
   arm,
   choice,
@@ -93,7 +93,7 @@ export const Wire = part(
       'open',
     ] as const),
     circuit: reference('circuit', 'Circuit', 'Circuit that it belongs to', 'C-RADIO', CIRCUITS).optional(),
-    arm: arm('Arm', 'Arm of its middle', 1260, { of: phrase`wire {0}` }).optional(),
+    arm: arm('Arm', 'Arm of its middle', 1260, { of: m.wiring_wire }).optional(),
     continuity: choice('Continuity', 'End to end', ['passed', 'failed'] as const).optional(),
     insulationMohm: number('Insulation', 'Resistance to the structure and its neighbours', 'MΩ', 100, {
       min: 0,
@@ -126,7 +126,7 @@ export const FoundWire = part('Found wire', 'A wire found in the aircraft, of un
   gauge: choice('Gauge', 'Size', GAUGES).optional(),
   material: choice('Material', 'Metal of the conductor; copper where nothing is stated', MATERIALS).optional(),
   lengthM: number('Length', 'Length taken out', 'm', 2.1, { min: 0, max: 200 }).optional(),
-  arm: arm('Arm', 'Arm of its middle', 1180, { of: phrase`wire {0}` }).optional(),
+  arm: arm('Arm', 'Arm of its middle', 1180, { of: m.wiring_wire }).optional(),
 });
 
 export const NearControl = part('Near a control', 'A wire or loom that passes close to a control, as somebody saw it', {
@@ -138,8 +138,8 @@ export const NearControl = part('Near a control', 'A wire or loom that passes cl
 });
 
 export const WiringTest = part('Test', 'Continuity and insulation test of the wires of this visit', {
-  at: timestamp('At', 'When', '2026-11-05T08:40:00+01:00', phrase`test of the wiring`),
-  by: person('By', 'Person who tested', 'tomas', phrase`tested the wiring`),
+  at: timestamp('At', 'When', '2026-11-05T08:40:00+01:00', m.wiring_testWiring),
+  by: person('By', 'Person who tested', 'tomas', m.wiring_testedWiring),
   instrument: line('Instrument', 'What it was measured with', 'Insulation tester IT-5, serial 0442', 80),
   insulationLimitMohm: number('Insulation limit', 'Least insulation resistance allowed', 'MΩ', 2, {
     min: 0,

@@ -1,7 +1,7 @@
 import type * as z from 'zod';
+import * as m from '../text/generated/messages.ts';
 import { PAPER_NAMES } from '../units/paper-size.ts';
 import { LANGUAGES } from '../words/language.ts';
-import { phrase } from '../words/words.ts';
 import { choice, line, part, prose, timestamp } from './field.ts';
 
 export const Workshop = part('Workshop', 'Who took the aircraft in', {
@@ -37,14 +37,14 @@ export const Workshop = part('Workshop', 'Who took the aircraft in', {
 export type Workshop = z.infer<typeof Workshop>;
 
 export const Visit = part('Visit', 'The visit as a whole', {
-  arrivedAt: timestamp('Arrived', 'When the aircraft was taken in', '2026-11-03T09:10:00+01:00', phrase`arrival`, {
+  arrivedAt: timestamp('Arrived', 'When the aircraft was taken in', '2026-11-03T09:10:00+01:00', m.workshop_arrival, {
     early: 'It is the arrival itself',
   }),
   workEndedAt: timestamp(
     'Work ended',
     'When the last task of the visit was finished',
     '2026-11-05T14:05:00+01:00',
-    phrase`end of work`,
+    m.workshop_endWork,
     { late: 'It is the end of work itself' },
   ).optional(),
   summary: prose(

@@ -5,6 +5,7 @@ import { envelopeOf } from '../../../worker/calc/loading/envelope.ts';
 import { cgMm } from '../../../worker/calc/mass-moment.ts';
 import type { LoadingFacts } from '../../../worker/pack/loading-facts.ts';
 import { MASS_LIMIT_NAMES } from '../../../worker/pack/mass-limit-name.ts';
+import * as m from '../../../worker/text/generated/messages.ts';
 import type { Printer } from '../../../worker/text/print.ts';
 import { type Asked, BURN, type Entry, mustBeTyped, type Typed } from './fields.ts';
 
@@ -30,18 +31,14 @@ export function answerTo(typed: Typed, facts: LoadingFacts, asked: readonly Aske
   const [firstWrong, ...others] = wrong;
   if (firstWrong !== undefined) return { tone: 'outside', head: firstWrong, lines: others };
   if (asked.every((field) => entryFor(field).state === 'empty'))
-    return neutral(
-      hasTanks(asked)
-        ? say.words`Type in who and what goes aboard, the fuel, and what the flight burns.`
-        : say.words`Type in who and what goes aboard.`,
-    );
+    return neutral(hasTanks(asked) ? say.text(m.answer_typeWhoWhatGoes) : say.text(m.answer_typeWhoWhatGoesAboard));
   const check = checkOf(typed, facts, asked);
   const { state } = check.verdict;
-  if (state === 'no-pilot') return neutral(say.words`Enter the pilot first.`);
+  if (state === 'no-pilot') return neutral(say.text(m.answer_enterPilotFirst));
   const missing = asked.filter((field) => mustBeTyped(field) && entryFor(field).state === 'empty');
   if (missing.length > 0 && !isSettled(check, facts, missing)) {
     const names = missing.map(({ name }) => name).join('; ');
-    return neutral(say.words`Still to be typed: ${names}. Type 0 for none.`);
+    return neutral(say.text(m.answer_stillTypedType0, { names }));
   }
   return {
     tone: state === 'inside' ? 'inside' : 'outside',
@@ -73,11 +70,10 @@ const hasTanks = (asked: readonly Asked[]): boolean => asked.some(({ kind }) => 
 const neutral = (head: string): Answer => ({ tone: 'neutral', head, lines: [] });
 
 function wrongLine({ name, most, unit }: Asked, { state }: Entry, say: Printer): string[] {
-  if (state === 'unreadable')
-    return [say.words`Not judged: ${name} is not a number that can be read. Type it as 85 or ${say.asIs(8.5)}.`];
-  if (state === 'negative') return [say.words`Not judged: ${name} cannot be negative.`];
+  if (state === 'unreadable') return [say.text(m.answer_notJudgedNotNumber, { name, value: say.asIs(8.5) })];
+  if (state === 'negative') return [say.text(m.answer_notJudgedCannotNegative, { name })];
   if (state === 'more-than-it-holds')
-    return [say.words`Not judged: ${name} cannot be more than the tank holds, ${say.asIs(most, 1, 'most')} ${unit}.`];
+    return [say.text(m.answer_notJudgedCannotMore, { name, most: say.asIs(most, 1, 'most'), unit })];
   return [];
 }
 
@@ -99,24 +95,29 @@ function checkOf(typed: Typed, facts: LoadingFacts, asked: readonly Asked[]): Lo
 function headline({ verdict }: LoadingCheck, { aircraft }: LoadingFacts, say: Printer): string {
   const nameOf = (id: string): string => aircraft.stations.find((station) => station.id === id)?.name ?? id;
   if (verdict.state === 'inside' && aircraft.envelope)
-    return tanksOf(aircraft).length > 0 ? say.words`Inside, until the fuel is gone` : say.words`Inside`;
-  if (verdict.state === 'inside') return say.words`Within its masses; there is no envelope to judge the balance by`;
-  if (verdict.state === 'no-pilot') return say.words`Enter the pilot first.`;
-  if (verdict.state === 'no-solo') return say.words`${nameOf(verdict.station)}: nobody may fly alone`;
+    return tanksOf(aircraft).length > 0 ? say.text(m.answer_insideUntilFuelGone) : say.text(m.answer_inside);
+  if (verdict.state === 'inside') return say.text(m.answer_withinMassesThereNo);
+  if (verdict.state === 'no-pilot') return say.text(m.answer_enterPilotFirst);
+  if (verdict.state === 'no-solo') return say.text(m.answer_nobodyMayFlyAlone, { station: nameOf(verdict.station) });
   if (verdict.state === 'too-light')
-    return say.words`${nameOf(verdict.station)}: ${say.measure('mass', verdict.underKg, ENOUGH)} below the least pilot of ${say.measure('mass', verdict.leastKg, ENOUGH)}`;
-  if (verdict.state === 'no-fuel') return say.words`No usable fuel is aboard.`;
-  if (verdict.state === 'no-reserve') return say.words`This burns all usable fuel: nothing is left as a reserve.`;
-  if (verdict.state === 'too-little-fuel') return say.words`More is to be burnt than is aboard.`;
-  if (verdict.state === 'too-heavy') return say.words`Too heavy by ${say.measure('mass', verdict.overKg, ENOUGH)}`;
+    return say.text(m.answer_belowLeastPilot, {
+      station: nameOf(verdict.station),
+      under: say.measure('mass', verdict.underKg, ENOUGH),
+      least: say.measure('mass', verdict.leastKg, ENOUGH),
+    });
+  if (verdict.state === 'no-fuel') return say.text(m.answer_noUsableFuelAboard);
+  if (verdict.state === 'no-reserve') return say.text(m.answer_burnsAllUsableFuel);
+  if (verdict.state === 'too-little-fuel') return say.text(m.answer_moreBurntThanAboard);
+  if (verdict.state === 'too-heavy')
+    return say.text(m.answer_tooHeavy, { over: say.measure('mass', verdict.overKg, ENOUGH) });
   if (verdict.state === 'limit-exceeded') return overLimit(verdict, aircraft, say);
   const { side, margin } = verdict.worst;
   const [byMass, byArm] = [say.measure('mass', -margin, ENOUGH), say.measure('arm', -margin, ENOUGH)];
-  if (side === 'below') return say.words`Outside: below the masses of the envelope by ${byMass}`;
-  if (side === 'above') return say.words`Outside: above the masses of the envelope by ${byMass}`;
+  if (side === 'below') return say.text(m.answer_outsideBelowMassesEnvelope, { byMass });
+  if (side === 'above') return say.text(m.answer_outsideAboveMassesEnvelope, { byMass });
   return side === 'forward'
-    ? say.words`Outside: ${byArm} beyond the forward limit at some point of the flight`
-    : say.words`Outside: ${byArm} beyond the aft limit at some point of the flight`;
+    ? say.text(m.answer_outsideBeyondForwardLimit, { byArm })
+    : say.text(m.answer_outsideBeyondAftLimit, { byArm });
 }
 
 /** Over the limit of a station, over one that the record says in a sentence, or over a mass of the aircraft. */
@@ -128,13 +129,13 @@ function overLimit(
   const over = say.measure('mass', overKg, ENOUGH);
   if (exceeded.kind === 'station') {
     const station = stations.find(({ id }) => id === exceeded.id);
-    return say.words`Over the limit of ${station?.name ?? exceeded.id} by ${over}`;
+    return say.text(m.answer_overLimit, { station: station?.name ?? exceeded.id, over });
   }
   if (exceeded.kind === 'loading-limit') {
     const stated = loadingLimits.find(({ id }) => id === exceeded.id);
-    return say.words`${over} over the limit “${stated?.text ?? exceeded.id}”`;
+    return say.text(m.answer_overLimit2, { over, stated: stated?.text ?? exceeded.id });
   }
-  return say.words`Over the ${say.term(MASS_LIMIT_NAMES[exceeded.kind])} by ${over}`;
+  return say.text(m.answer_over, { massLimitNames: say.term(MASS_LIMIT_NAMES[exceeded.kind]), over });
 }
 
 /** Mass and balance at take-off and where the planned burn ends, each beside its maximum. */
@@ -143,13 +144,15 @@ function stateLines({ takeOff, landing, path }: LoadingCheck, { aircraft }: Load
   const hasArms = aircraft.envelope !== undefined;
   const state = (name: string, at: { massKg: number; momentKgMm: number }, maximumKg: number | undefined): string => {
     const line = hasArms
-      ? say.words`${name}: ${say.measure('mass', at.massKg)} at ${say.measure('arm', cgMm(at))}`
+      ? say.text(m.answer_at, { name, mass: say.measure('mass', at.massKg), cg: say.measure('arm', cgMm(at)) })
       : `${name}: ${say.measure('mass', at.massKg)}`;
-    return maximumKg === undefined ? `${line}.` : say.words`${line}. Maximum ${say.measure('mass', maximumKg, MOST)}.`;
+    return maximumKg === undefined
+      ? `${line}.`
+      : say.text(m.answer_maximum, { line, maximum: say.measure('mass', maximumKg, MOST) });
   };
   return [
-    state(say.words`Take-off`, takeOff, maximumMassKg),
-    ...(landing && path.length > 1 ? [state(say.words`After the planned burn`, landing, maximumLandingMassKg)] : []),
+    state(say.text(m.takeOff), takeOff, maximumMassKg),
+    ...(landing && path.length > 1 ? [state(say.text(m.answer_afterPlannedBurn), landing, maximumLandingMassKg)] : []),
   ];
 }
 
@@ -157,8 +160,8 @@ function stateLines({ takeOff, landing, path }: LoadingCheck, { aircraft }: Load
 function cureLines({ verdict, cures }: LoadingCheck, say: Printer, asked: readonly Asked[]): string[] {
   if (cures.length > 0) return cures.map((cure) => cureLine(cure, say, asked));
   if (verdict.state === 'too-heavy' || verdict.state === 'limit-exceeded')
-    return [say.words`No single change is enough: ${say.measure('mass', verdict.overKg, ENOUGH)} must go.`];
-  return verdict.state === 'outside' ? [say.words`No single change is enough.`] : [];
+    return [say.text(m.answer_noSingleChangeEnough, { over: say.measure('mass', verdict.overKg, ENOUGH) })];
+  return verdict.state === 'outside' ? [say.text(m.answer_noSingleChangeEnough2)] : [];
 }
 
 /** Steps are half units of the field, so the amount needs no rounding but where all that is there has to go. */
@@ -166,5 +169,5 @@ function cureLine({ station, byKg }: Cure, say: Printer, asked: readonly Asked[]
   const field = asked.find(({ id }) => id === station);
   const amount = say.asIs(Math.abs(byKg) / (field?.kgPerUnit ?? 1), 1, byKg < 0 ? 'least' : 'most');
   const [name, much] = [field?.name ?? station, `${amount} ${field?.unit ?? say.unit('mass')}`];
-  return byKg < 0 ? say.words`Inside with less on ${name}: ${much}.` : say.words`Inside with more on ${name}: ${much}.`;
+  return byKg < 0 ? say.text(m.answer_insideLess, { name, much }) : say.text(m.answer_insideMore, { name, much });
 }

@@ -2,6 +2,7 @@ import { tanksOf } from '../../../worker/calc/fuel.ts';
 import { isAtMost } from '../../../worker/calc/limit-met.ts';
 import { loadStationsOf } from '../../../worker/calc/loading/load-space.ts';
 import type { LoadingFacts } from '../../../worker/pack/loading-facts.ts';
+import * as m from '../../../worker/text/generated/messages.ts';
 import type { Printer } from '../../../worker/text/print.ts';
 import { factorOf } from '../../../worker/units/quantity.ts';
 import { typedNumber } from '../typed-number.ts';
@@ -40,13 +41,18 @@ export function fieldsFor({ aircraft, leastPilot, units }: LoadingFacts, say: Pr
   });
   const tanks = tanksOf(aircraft).map(({ id, name, capacityL, unusableL, densityKgPerL }): Asked => {
     const most = Math.max(0, capacityL - unusableL) / l;
-    const named = { id, name: say.words`${name}, usable fuel`, unit: say.unit('volume'), kind: 'fuel' } as const;
+    const named = {
+      id,
+      name: say.text(m.fields_usableFuel, { name }),
+      unit: say.unit('volume'),
+      kind: 'fuel',
+    } as const;
     return { ...named, least: 0, most, kgPerUnit: l * densityKgPerL };
   });
   const [first] = tanks;
   if (!first) return seats;
   const most = tanks.reduce((sum, tank) => sum + tank.most, 0);
-  return [...seats, ...tanks, { ...first, id: BURN, name: say.words`Fuel burnt on the flight`, kind: 'burn', most }];
+  return [...seats, ...tanks, { ...first, id: BURN, name: say.text(m.fields_fuelBurntFlight), kind: 'burn', most }];
 }
 
 /** Whether a field has to be typed, be it as 0, before anything is found inside: whoever may fly, every tank, and the burn. */
@@ -57,7 +63,9 @@ export function mustBeTyped({ kind }: Asked): boolean {
 /** Between what the amount has to be, as the field says it. */
 export function hintOf({ least, most }: Asked, say: Printer): string {
   const upTo = say.asIs(most, 1, 'most');
-  return least > 0 ? say.words`at least ${say.asIs(least, 1, 'least')}, at most ${upTo}` : say.words`at most ${upTo}`;
+  return least > 0
+    ? say.text(m.fields_leastMost, { least: say.asIs(least, 1, 'least'), upTo })
+    : say.text(m.fields_most, { upTo });
 }
 
 /** Reads what was typed into a field; the unit of the field may stand behind the number. */

@@ -1,3 +1,4 @@
+import * as m from '../../../worker/text/generated/messages.ts';
 import type { Printer } from '../../../worker/text/print.ts';
 import { element } from '../element.ts';
 import { type Asked, entryOf, hintOf, mustBeTyped, type Typed } from './fields.ts';
@@ -34,7 +35,7 @@ export function markForm(
     const isMarked = isWrong || field.id === station;
     input.setAttribute('aria-invalid', String(isMarked));
     const hint = hintOf(field, say);
-    const words = isMarked ? element('strong', {}, say.words`Check: ${hint}`) : hint;
+    const words = isMarked ? element('strong', {}, say.text(m.form_check, { hint })) : hint;
     input.parentElement?.querySelector('small')?.replaceChildren(words);
   }
 }

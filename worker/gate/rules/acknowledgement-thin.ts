@@ -1,5 +1,6 @@
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { printableLineOf } from '../../text/printable.ts';
-import { phrase } from '../../words/words.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
 
 /** Characters below which a reason cannot be a sentence. */
@@ -9,16 +10,16 @@ export const acknowledgementThin: Rule = {
   code: 'ACKNOWLEDGEMENT_THIN',
   severity: 'blocks',
   meaning: 'The reason given for accepting a caution says nothing',
-  remedy: phrase`Say in a sentence why it is acceptable`,
+  remedy: m.acknowledgementThin_remedy,
   source: PRACTICE,
-  check: ({ visit, say }) =>
+  check: ({ visit }) =>
     (visit.release?.acknowledgements ?? []).flatMap(({ code, reason }, index): Hit[] =>
       printableLineOf(reason).length >= LEAST_LENGTH
         ? []
         : [
             {
               path: ['release', 'acknowledgements', index, 'reason'],
-              sentence: say.words`The reason for accepting ${code} is too short to be understood later`,
+              sentence: said(m.acknowledgementThin_reasonAcceptingTooShort, { code }),
               data: { code },
             },
           ],

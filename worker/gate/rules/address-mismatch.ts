@@ -1,14 +1,15 @@
 import { addressForms } from '../../calc/surveillance/address.ts';
-import { phrase } from '../../words/words.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
 
 export const addressMismatch: Rule = {
   code: 'ADDRESS_MISMATCH',
   severity: 'blocks',
   meaning: 'A device is set to an address that is not the one in the papers',
-  remedy: phrase`Set the device again and read it back off the air`,
+  remedy: m.addressMismatch_remedy,
   source: read('EASA SIB 2011-20 (wrong 24-bit address) as summarised'),
-  check: ({ visit, results, say }) => {
+  check: ({ visit, results }) => {
     const record = visit.surveillance;
     const found = results.surveillance;
     if (!record || !found) return [];
@@ -19,7 +20,7 @@ export const addressMismatch: Rule = {
       return [
         {
           path: ['surveillance', 'devices', index, 'addressSet'],
-          sentence: say.words`Device ${id} is set to ${is}; the papers have ${must}`,
+          sentence: said(m.addressMismatch_deviceSetPapers, { id, is, must }),
           data: { device: id, set: is, papers: must },
         },
       ];

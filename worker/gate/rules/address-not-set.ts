@@ -1,20 +1,21 @@
-import { phrase } from '../../words/words.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
 
 export const addressNotSet: Rule = {
   code: 'ADDRESS_NOT_SET',
   severity: 'blocks',
   meaning: 'A transmitter of an aircraft address has none entered',
-  remedy: phrase`Enter the address and read it back off the air`,
+  remedy: m.addressNotSet_remedy,
   source: PRACTICE,
-  check: ({ visit, say }) =>
+  check: ({ visit }) =>
     (visit.surveillance?.devices ?? []).flatMap(({ id, addressSet }, index): Hit[] =>
       addressSet
         ? []
         : [
             {
               path: ['surveillance', 'devices', index, 'addressSet'],
-              sentence: say.words`Device ${id} has no address entered`,
+              sentence: said(m.addressNotSet_deviceNoAddressEntered, { id }),
               data: { device: id },
             },
           ],

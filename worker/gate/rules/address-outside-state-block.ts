@@ -1,4 +1,5 @@
-import { phrase } from '../../words/words.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { type Rule, read } from '../rule.ts';
 
 /** Q begins no nationality mark (ITU Radio Regulations, App. 42, from memory): demo aircraft have no block of their own. */
@@ -6,9 +7,9 @@ export const addressOutsideStateBlock: Rule = {
   code: 'ADDRESS_OUTSIDE_STATE_BLOCK',
   severity: 'caution',
   meaning: 'The address is in the block of no State, or the registration that follows from it is another',
-  remedy: phrase`Compare with the certificate of registration`,
+  remedy: m.addressOutsideStateBlock_remedy,
   source: read('two open data files that agree on the block, named in state-blocks.ts'),
-  check: ({ visit, results, say }) => {
+  check: ({ visit, results }) => {
     const { forms } = results.surveillance ?? {};
     if (!forms) return [];
     const path = ['aircraft', 'address24'];
@@ -18,7 +19,11 @@ export const addressOutsideStateBlock: Rule = {
       return [
         {
           path,
-          sentence: say.words`Address ${forms.hexadecimal} belongs to ${forms.registration}, not to ${registration}`,
+          sentence: said(m.addressOutsideStateBlock_addressBelongsNot, {
+            hexadecimal: forms.hexadecimal,
+            registration: forms.registration,
+            registration2: registration,
+          }),
           data: { address: forms.hexadecimal },
         },
       ];
@@ -26,7 +31,7 @@ export const addressOutsideStateBlock: Rule = {
     return [
       {
         path,
-        sentence: say.words`Address ${forms.hexadecimal} is in no block known here`,
+        sentence: said(m.addressOutsideStateBlock_addressNoBlockKnown, { hexadecimal: forms.hexadecimal }),
         data: { address: forms.hexadecimal },
       },
     ];

@@ -1,4 +1,6 @@
-import { phrase } from '../../words/words.ts';
+import * as figure from '../../text/figure.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { figureName } from '../figure-name.ts';
 import { rangeText } from '../range-text.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
@@ -7,7 +9,7 @@ export const altimeterTestFailed: Rule = {
   code: 'ALTIMETER_TEST_FAILED',
   severity: 'blocks',
   meaning: 'A figure of the altimeter test is outside its limits',
-  remedy: phrase`Have the altimeter or the static system put right and test again`,
+  remedy: m.altimeterTestFailed_remedy,
   source: read('14 CFR 43 Appendix E'),
   check: ({ results, say }) =>
     (results.surveillance?.altimeter ?? []).flatMap((figure): Hit[] =>
@@ -16,7 +18,12 @@ export const altimeterTestFailed: Rule = {
         : [
             {
               path: ['surveillance', 'altimeter'],
-              sentence: say.words`${figureName(figure, say)}: ${say.plain(figure.value, Number.isInteger(figure.value) ? 0 : 1)} ${figure.unit} is outside its limits ${rangeText(figure, say)}`,
+              sentence: said(m.outsideLimits, {
+                figure: figureName(figure, say),
+                figure2: figure.plain(figure.value, Number.isInteger(figure.value) ? 0 : 1),
+                unit: figure.unit,
+                figure3: rangeText(figure, say),
+              }),
               data: { value: figure.value },
             },
           ],

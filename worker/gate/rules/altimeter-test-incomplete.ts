@@ -1,4 +1,5 @@
-import { phrase } from '../../words/words.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { omissionText } from '../omission-text.ts';
 import { type Rule, read } from '../rule.ts';
 
@@ -6,7 +7,7 @@ export const altimeterTestIncomplete: Rule = {
   code: 'ALTIMETER_TEST_INCOMPLETE',
   severity: 'caution',
   meaning: 'The altimeter test leaves out a part of the whole test, which flight under instrument rules needs',
-  remedy: phrase`Test it, or acknowledge that the aircraft does not fly under instrument rules`,
+  remedy: m.altimeterTestIncomplete_remedy,
   source: read('14 CFR 43 Appendix E (b)(1), 14 CFR 91.411(a)(1)'),
   check: ({ results, say }) => {
     const missing = (results.surveillance?.altimeterOmissions ?? []).map((omission) => omissionText(omission, say));
@@ -14,7 +15,7 @@ export const altimeterTestIncomplete: Rule = {
     return [
       {
         path: ['surveillance', 'altimeter'],
-        sentence: say.words`The altimeter test does not record: ${missing.join('; ')}`,
+        sentence: said(m.altimeterTestIncomplete_altimeterTestNotRecord, { missing: missing.join('; ') }),
         data: { missing: missing.length },
       },
     ];

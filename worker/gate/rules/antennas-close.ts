@@ -1,22 +1,29 @@
 import { isAtLeast } from '../../calc/limit-met.ts';
-import { phrase } from '../../words/words.ts';
+import * as figure from '../../text/figure.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
 
 export const antennasClose: Rule = {
   code: 'ANTENNAS_CLOSE',
   severity: 'caution',
   meaning: 'Two antennas stand closer than their makers ask for',
-  remedy: phrase`Move one, or show by test that neither disturbs the other`,
+  remedy: m.antennasClose_remedy,
   source: PRACTICE,
-  check: ({ visit, results, say }) => {
+  check: ({ visit, results }) => {
     const items = visit.antennas?.items ?? [];
     return (results.antennas?.spacings ?? []).flatMap(({ first, second, distanceMm, neededMm }): Hit[] => {
       if (neededMm === undefined || isAtLeast(distanceMm, neededMm)) return [];
-      const [distanceText, neededText] = say.apart('arm', distanceMm, neededMm);
+      const [distanceText, neededText] = figure.apart('arm', distanceMm, neededMm);
       return [
         {
           path: ['antennas', 'items', second, 'position'],
-          sentence: say.words`${items[first]?.name ?? ''} and ${items[second]?.name ?? ''} stand ${distanceText} apart; their makers ask for ${neededText}`,
+          sentence: said(m.antennasClose_standApartTheirMakers, {
+            items: items[first]?.name ?? '',
+            items2: items[second]?.name ?? '',
+            distance: distanceText,
+            needed: neededText,
+          }),
           data: { distanceMm, neededMm },
         },
       ];

@@ -1,14 +1,15 @@
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { saysSomething } from '../../text/printable.ts';
-import { phrase } from '../../words/words.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
 
 export const applicabilityUndecided: Rule = {
   code: 'APPLICABILITY_UNDECIDED',
   severity: 'blocks',
   meaning: 'Whether a binding bulletin applies cannot be told from the serial numbers',
-  remedy: phrase`Give the serial number, or the reason why it does not apply`,
+  remedy: m.applicabilityUndecided_remedy,
   source: read('AMC M.A.305(d) (applicability shown)'),
-  check: ({ visit, results, say }) =>
+  check: ({ visit, results }) =>
     (visit.bulletins?.items ?? []).flatMap(({ id, kind, status, reason, subject }, index): Hit[] => {
       const binds = kind === 'directive' || kind === 'mandatory';
       if (
@@ -21,7 +22,7 @@ export const applicabilityUndecided: Rule = {
       return [
         {
           path: ['bulletins', 'items', index, 'applicability'],
-          sentence: say.words`Whether ${id}, ${subject}, applies cannot be told`,
+          sentence: said(m.applicabilityUndecided_whetherAppliesCannotTold, { id, subject }),
           data: { bulletin: id },
         },
       ];

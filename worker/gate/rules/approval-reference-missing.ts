@@ -1,19 +1,24 @@
-import { phrase } from '../../words/words.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
+import { termOf } from '../../text/terms.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
 
 export const approvalReferenceMissing: Rule = {
   code: 'APPROVAL_REFERENCE_MISSING',
   severity: 'blocks',
   meaning: 'A modification of a class that needs approval names none',
-  remedy: phrase`Give the approval reference, or correct the class`,
+  remedy: m.approvalReferenceMissing_remedy,
   source: read('CS-STAN (revision quoted); 14 CFR 91.327; local rules come first'),
-  check: ({ visit, regime, say }) =>
+  check: ({ visit, regime }) =>
     (visit.modifications ?? []).flatMap(({ id, classification, approvalReference }, index): Hit[] => {
       if (approvalReference || !regime.approvalNeeded.value.includes(classification)) return [];
       return [
         {
           path: ['modifications', index, 'approvalReference'],
-          sentence: say.words`Modification ${id} is classed ${say.term(classification)} and names no approval`,
+          sentence: said(m.approvalReferenceMissing_modificationClassedNamesNo, {
+            id,
+            classification: termOf(classification),
+          }),
           data: { modification: id, classification },
         },
       ];

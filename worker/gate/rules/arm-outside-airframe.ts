@@ -1,6 +1,7 @@
 import { isAtLeast, isAtMost } from '../../calc/limit-met.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { fieldsOf } from '../../visit/visit-fields.ts';
-import { phrase } from '../../words/words.ts';
 import { armName } from '../field-name.ts';
 import { armOutside } from '../range-text.ts';
 import { type Rule, read } from '../rule.ts';
@@ -9,7 +10,7 @@ export const armOutsideAirframe: Rule = {
   code: 'ARM_OUTSIDE_AIRFRAME',
   severity: 'blocks',
   meaning: 'An arm lies outside the airframe: a wrong sign or unit',
-  remedy: phrase`Measure it again from the datum`,
+  remedy: m.armOutsideAirframe_remedy,
   source: read('AC 43.13-1B ch. 10 (arms signed from the datum)'),
   check: ({ visit, say }) => {
     const { forwardMm, aftMm } = visit.aircraft.airframe;
@@ -22,7 +23,7 @@ export const armOutsideAirframe: Rule = {
         const { arm, forward, aft } = armOutside(armMm, { forwardMm, aftMm }, say);
         return {
           path,
-          sentence: say.words`The arm of ${armName(place, say)}, ${arm}, is outside the airframe (${forward} to ${aft})`,
+          sentence: said(m.armOutsideAirframe_armOutsideAirframe, { place: armName(place, say), arm, forward, aft }),
           data: { armMm, forwardMm, aftMm },
         };
       });

@@ -1,13 +1,14 @@
-import { phrase } from '../../words/words.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
 
 export const asFoundRequiredMissing: Rule = {
   code: 'AS_FOUND_REQUIRED_MISSING',
   severity: 'blocks',
   meaning: 'A required item was found missing and nothing was put in its place',
-  remedy: phrase`Fit it, or show that it is not required`,
+  remedy: m.asFoundRequiredMissing_remedy,
   source: read('14 CFR 43.11; ML.A.403'),
-  check: ({ visit, results, say }) => {
+  check: ({ visit, results }) => {
     const now = new Set(results.change.after.filter(({ required }) => required).map(({ name }) => name));
     return (visit.asFound ?? []).flatMap((line, index): Hit[] => {
       const listed =
@@ -16,7 +17,10 @@ export const asFoundRequiredMissing: Rule = {
       return [
         {
           path: ['asFound', index],
-          sentence: say.words`Item ${listed.id}, ${listed.name}, is required and was found missing`,
+          sentence: said(m.asFoundRequiredMissing_itemRequiredFoundMissing, {
+            listed: listed.id,
+            listed2: listed.name,
+          }),
           data: { item: listed.id },
         },
       ];

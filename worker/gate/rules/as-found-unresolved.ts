@@ -1,20 +1,22 @@
-import { phrase } from '../../words/words.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
+import { termOf } from '../../text/terms.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
 
 export const asFoundUnresolved: Rule = {
   code: 'AS_FOUND_UNRESOLVED',
   severity: 'caution',
   meaning: 'Something differs from the papers and nobody decided what follows',
-  remedy: phrase`Decide and enter the disposition`,
+  remedy: m.asFoundUnresolved_remedy,
   source: PRACTICE,
-  check: ({ visit, say }) =>
+  check: ({ visit }) =>
     (visit.asFound ?? []).flatMap(({ disposition, kind }, index): Hit[] =>
       disposition
         ? []
         : [
             {
               path: ['asFound', index, 'disposition'],
-              sentence: say.words`A line of the survey (${say.term(kind)}) has no disposition`,
+              sentence: said(m.asFoundUnresolved_lineSurveyNoDisposition, { kind: termOf(kind) }),
               data: { kind },
             },
           ],

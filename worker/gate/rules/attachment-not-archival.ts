@@ -1,5 +1,6 @@
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { retold } from '../../words/retold.ts';
-import { phrase } from '../../words/words.ts';
 import { type Hit, type Rule, type RuleInput, read } from '../rule.ts';
 
 /** The inks of a paper that one before it mixes otherwise, as each names them. */
@@ -20,7 +21,7 @@ export const attachmentNotArchival: Rule = {
   code: 'ATTACHMENT_NOT_ARCHIVAL',
   severity: 'note',
   meaning: 'An appended paper keeps the pack from being called an archival and accessible PDF',
-  remedy: phrase`Have it saved as PDF/A of level a or u; the pack is whole and sealed without it all the same`,
+  remedy: m.attachmentNotArchival_remedy,
   source: read('ISO 19005-3 and ISO 14289-1, as far as the checks of this project go'),
   check: (input) => {
     const { visit, facts, say } = input;
@@ -30,13 +31,13 @@ export const attachmentNotArchival: Rule = {
       if (!fact?.ok || fact.kind !== 'pdf') return [];
       const reasons = [
         ...fact.obstacles.map((obstacle) => retold(obstacle, say.lexicon)),
-        ...mixedOtherwise(sha256).map((ink) => say.words`another paper mixes the ink ${ink} in another way`),
+        ...mixedOtherwise(sha256).map((ink) => said(m.attachmentNotArchival_anotherPaperMixesInk, { ink })),
       ];
       if (reasons.length === 0) return [];
       return [
         {
           path: ['attachments', index, 'sha256'],
-          sentence: say.words`${id}, ${title}, keeps the pack from being an archival PDF: ${reasons.join('; ')}`,
+          sentence: said(m.attachmentNotArchival_keepsPackBeingArchival, { id, title, reasons: reasons.join('; ') }),
           data: { attachment: id },
         },
       ];

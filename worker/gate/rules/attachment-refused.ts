@@ -1,12 +1,13 @@
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { retold } from '../../words/retold.ts';
-import { phrase } from '../../words/words.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
 
 export const attachmentRefused: Rule = {
   code: 'ATTACHMENT_REFUSED',
   severity: 'caution',
   meaning: 'A file cannot be put into the pack: it is damaged, encrypted, too large, or does things when it is opened',
-  remedy: phrase`Hand in a plain copy, printed to PDF or saved as JPEG, or release without it and say why`,
+  remedy: m.attachmentRefused_remedy,
   source: PRACTICE,
   check: ({ visit, facts, say }) =>
     (visit.attachments ?? []).flatMap(({ id, title, sha256 }, index): Hit[] => {
@@ -15,7 +16,7 @@ export const attachmentRefused: Rule = {
       return [
         {
           path: ['attachments', index, 'sha256'],
-          sentence: say.words`The file of ${id}, ${title}, is left out: ${retold(fact.detail, say.lexicon)}`,
+          sentence: said(m.attachmentRefused_fileLeftOut, { id, title, retold: retold(fact.detail, say.lexicon) }),
           data: { attachment: id, refusal: fact.refusal },
         },
       ];

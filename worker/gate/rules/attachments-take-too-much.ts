@@ -1,5 +1,7 @@
 import { LIMITS } from '../../limits.ts';
-import { phrase } from '../../words/words.ts';
+import * as figure from '../../text/figure.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { type AttachmentWork, type Hit, PRACTICE, type Rule } from '../rule.ts';
 
 const MILLION = 1_000_000;
@@ -8,16 +10,16 @@ export const attachmentsTakeTooMuch: Rule = {
   code: 'ATTACHMENTS_TAKE_TOO_MUCH',
   severity: 'blocks',
   meaning: 'The files of all attachments together take more to unpack and to print than one pack may',
-  remedy: phrase`Hand in plainer copies: pictures as JPEG, papers with fewer pages; or leave some out`,
+  remedy: m.attachmentsTakeTooMuch_remedy,
   source: PRACTICE,
-  check: ({ visit, facts, say }) => {
+  check: ({ visit, facts }) => {
     const files = new Set((visit.attachments ?? []).map(({ sha256 }) => sha256));
     const total = (kind: keyof AttachmentWork): number =>
       [...files].reduce((sum, sha256) => {
         const fact = facts.attachments?.[sha256];
         return sum + (fact?.ok ? (fact.work?.[kind] ?? 0) : 0);
       }, 0);
-    const millions = (value: number): string => say.plain(value / MILLION, 1);
+    const millions = (value: number): string => figure.plain(value / MILLION, 1);
     const pixels = total('unpackedPixels');
     const bytes = total('unpackedBytes');
     const objects = total('objects');
@@ -27,22 +29,34 @@ export const attachmentsTakeTooMuch: Rule = {
       void hits.push({ path: ['attachments'], sentence, data });
     if (!(pixels <= LIMITS.packUnpackedPixels))
       hit(
-        say.words`The transparent or interlaced pictures have ${millions(pixels)} million pixels together; a pack holds ${millions(LIMITS.packUnpackedPixels)} million`,
+        said(m.attachmentsTakeTooMuch_transparentInterlacedPicturesMillion, {
+          millions: millions(pixels),
+          millions2: millions(LIMITS.packUnpackedPixels),
+        }),
         { pixels },
       );
     if (!(bytes <= LIMITS.packUnpackedBytes))
       hit(
-        say.words`The papers unpack to ${millions(bytes)} MB together; a pack holds ${millions(LIMITS.packUnpackedBytes)} MB`,
+        said(m.attachmentsTakeTooMuch_papersUnpackMbTogether, {
+          millions: millions(bytes),
+          millions2: millions(LIMITS.packUnpackedBytes),
+        }),
         { bytes },
       );
     if (!(objects <= LIMITS.packObjects))
       hit(
-        say.words`The papers have ${millions(objects)} million objects together; a pack holds ${millions(LIMITS.packObjects)} million`,
+        said(m.attachmentsTakeTooMuch_papersMillionObjectsTogether, {
+          millions: millions(objects),
+          millions2: millions(LIMITS.packObjects),
+        }),
         { objects },
       );
     if (!(tokens <= LIMITS.packTokens))
       hit(
-        say.words`The papers are drawn in ${millions(tokens)} million steps together; a pack holds ${millions(LIMITS.packTokens)} million`,
+        said(m.attachmentsTakeTooMuch_papersDrawnMillionSteps, {
+          millions: millions(tokens),
+          millions2: millions(LIMITS.packTokens),
+        }),
         { tokens },
       );
     return hits;

@@ -1,5 +1,7 @@
 import { LIMITS } from '../../limits.ts';
-import { phrase } from '../../words/words.ts';
+import * as figure from '../../text/figure.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { PRACTICE, type Rule } from '../rule.ts';
 
 const MEGABYTE = 1_000_000;
@@ -8,20 +10,23 @@ export const attachmentsTooLarge: Rule = {
   code: 'ATTACHMENTS_TOO_LARGE',
   severity: 'blocks',
   meaning: 'The files of all attachments together are more than one pack can hold',
-  remedy: phrase`Hand in smaller copies, or leave some out`,
+  remedy: m.attachmentsTooLarge_remedy,
   source: PRACTICE,
-  check: ({ visit, facts, say }) => {
+  check: ({ visit, facts }) => {
     const files = new Set((visit.attachments ?? []).map(({ sha256 }) => sha256));
     const bytes = [...files].reduce((sum, sha256) => {
       const fact = facts.attachments?.[sha256];
       return sum + (fact?.ok ? fact.bytes : 0);
     }, 0);
     if (bytes <= LIMITS.attachedBytes) return [];
-    const inMegabytes = (value: number): string => say.plain(value / MEGABYTE, 1);
+    const inMegabytes = (value: number): string => figure.plain(value / MEGABYTE, 1);
     return [
       {
         path: ['attachments'],
-        sentence: say.words`The attachments have ${inMegabytes(bytes)} MB together; a pack holds ${inMegabytes(LIMITS.attachedBytes)} MB`,
+        sentence: said(m.attachmentsTooLarge_attachmentsMbTogetherPack, {
+          inMegabytes: inMegabytes(bytes),
+          inMegabytes2: inMegabytes(LIMITS.attachedBytes),
+        }),
         data: { bytes },
       },
     ];

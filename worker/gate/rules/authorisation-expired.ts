@@ -1,4 +1,6 @@
-import { phrase } from '../../words/words.ts';
+import * as figure from '../../text/figure.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { owedAuthority } from '../authority.ts';
 import { fieldName } from '../field-name.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
@@ -7,7 +9,7 @@ export const authorisationExpired: Rule = {
   code: 'AUTHORISATION_EXPIRED',
   severity: 'blocks',
   meaning: 'An authorisation had run out, or was not stated, on the day it was used',
-  remedy: phrase`Have a person sign whose authorisation held on that day`,
+  remedy: m.authorisationExpired_remedy,
   source: read('14 CFR 43.9 and 43.11 (certificate of the signatory); ML.A.801'),
   check: ({ visit, people, at, say }) =>
     people.flatMap((place): Hit[] => {
@@ -18,11 +20,19 @@ export const authorisationExpired: Rule = {
       const until = person.validUntil;
       if (until === undefined && scope !== 'release') return [];
       if (until !== undefined && until >= on) return [];
-      const state = until === undefined ? say.words`has no stated validity` : say.words`held until ${say.date(until)}`;
+      const state =
+        until === undefined
+          ? said(m.authorisationExpired_noStatedValidity)
+          : said(m.authorisationExpired_heldUntil, { until: figure.date(until) });
       return [
         {
           path: place.path,
-          sentence: say.words`${person.name} ${fieldName(place.means.doing, place, say)} on ${say.date(on)}; the authorisation ${state}`,
+          sentence: said(m.authorisationExpired_authorisation, {
+            person: person.name,
+            doing: fieldName(place.means.doing, place, say),
+            on: figure.date(on),
+            state,
+          }),
           data: { person: person.id, on, until: until ?? '' },
         },
       ];

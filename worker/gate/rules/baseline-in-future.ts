@@ -1,21 +1,26 @@
+import * as figure from '../../text/figure.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { dateOf } from '../../units/calendar.ts';
-import { phrase } from '../../words/words.ts';
 import { PRACTICE, type Rule } from '../rule.ts';
 
 export const baselineInFuture: Rule = {
   code: 'BASELINE_IN_FUTURE',
   severity: 'blocks',
   meaning: 'The baseline is dated after the aircraft arrived',
-  remedy: phrase`Give the schedule that held on arrival`,
+  remedy: m.baselineInFuture_remedy,
   source: PRACTICE,
-  check: ({ visit, say }) => {
+  check: ({ visit }) => {
     const { baseline } = visit;
     const arrived = dateOf(visit.visit.arrivedAt);
     if (!baseline || baseline.date <= arrived) return [];
     return [
       {
         path: ['baseline', 'date'],
-        sentence: say.words`The baseline is dated ${say.date(baseline.date)}, after the arrival ${say.date(arrived)}`,
+        sentence: said(m.baselineInFuture_baselineDatedAfterArrival, {
+          date: figure.date(baseline.date),
+          arrived: figure.date(arrived),
+        }),
         data: { date: baseline.date },
       },
     ];

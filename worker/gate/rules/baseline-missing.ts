@@ -1,20 +1,21 @@
-import { phrase } from '../../words/words.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { PRACTICE, type Rule } from '../rule.ts';
 
 export const baselineMissing: Rule = {
   code: 'BASELINE_MISSING',
   severity: 'blocks',
   meaning: 'There is no empty mass to start from',
-  remedy: phrase`Give the last schedule as baseline, or weigh the aircraft`,
+  remedy: m.baselineMissing_remedy,
   source: PRACTICE,
-  check: ({ visit, results, say }) => {
+  check: ({ visit, results }) => {
     const { baseline } = visit;
     const isStated = visit.weighing || (baseline?.emptyArmMm ?? baseline?.emptyMomentKgMm) !== undefined;
     if (!results.schedule && !isStated)
       return [
         {
           path: ['baseline'],
-          sentence: say.words`The record has neither a weighing nor a baseline with a mass and an arm or moment`,
+          sentence: said(m.baselineMissing_recordNeitherWeighingNor),
         },
       ];
     const changes = (visit.modifications ?? []).some(({ changes: made }) =>
@@ -24,7 +25,7 @@ export const baselineMissing: Rule = {
     return [
       {
         path: ['baseline', 'equipment'],
-        sentence: say.words`Items were taken out or moved, but the record has no equipment list`,
+        sentence: said(m.baselineMissing_itemsTakenOutMoved),
       },
     ];
   },

@@ -1,5 +1,7 @@
+import * as figure from '../../text/figure.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { dateOf, daysBetween } from '../../units/calendar.ts';
-import { phrase } from '../../words/words.ts';
 import { PRACTICE, type Rule } from '../rule.ts';
 
 const FRESH_DAYS = 7;
@@ -8,15 +10,15 @@ export const bulletinSearchOld: Rule = {
   code: 'BULLETIN_SEARCH_OLD',
   severity: 'caution',
   meaning: 'Nothing tells when bulletins were searched, or it was long before the release',
-  remedy: phrase`Search again`,
+  remedy: m.bulletinSearchOld_remedy,
   source: PRACTICE,
-  check: ({ visit, at, say }) => {
+  check: ({ visit, at }) => {
     if (!visit.bulletins) return [];
     const { searchedOn } = visit.bulletins;
     if (searchedOn !== undefined && daysBetween(searchedOn, dateOf(at)) <= FRESH_DAYS) return [];
     const sentence = searchedOn
-      ? say.words`Bulletins were searched ${say.date(searchedOn)}`
-      : say.words`Nothing tells when bulletins were searched`;
+      ? said(m.bulletinSearchOld_bulletinsSearched, { searchedOn: figure.date(searchedOn) })
+      : said(m.bulletinSearchOld_nothingTellsWhenBulletins);
     return [{ path: ['bulletins', 'searchedOn'], sentence }];
   },
 };

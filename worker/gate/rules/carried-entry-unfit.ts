@@ -1,4 +1,5 @@
-import { phrase } from '../../words/words.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { PRACTICE, type Rule } from '../rule.ts';
 
 export const carriedEntryUnfit: Rule = {
@@ -6,14 +7,14 @@ export const carriedEntryUnfit: Rule = {
   severity: 'blocks',
   meaning:
     'An open item is extended by an entry of another kind or without its limit, or superseded by one that binds less, has no limit or is the item itself',
-  remedy: phrase`Name an entry of the same kind with a limit, or one that binds as much`,
+  remedy: m.carriedEntryUnfit_remedy,
   source: PRACTICE,
-  check: ({ visit, results, say }) =>
+  check: ({ visit, results }) =>
     results.open.unfit.map((index) => {
       const { item = '', evidence = '' } = visit.carried?.[index] ?? {};
       return {
         path: ['carried', index, 'evidence'],
-        sentence: say.words`${item} cannot go on as “${evidence}”, which is of another kind, binds less or lacks a limit`,
+        sentence: said(m.carriedEntryUnfit_cannotGoAnotherKind, { item, evidence }),
         data: { item },
       };
     }),

@@ -1,5 +1,6 @@
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { saysSomething } from '../../text/printable.ts';
-import { phrase } from '../../words/words.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
 
 export const carriedIncomplete: Rule = {
@@ -7,9 +8,9 @@ export const carriedIncomplete: Rule = {
   severity: 'blocks',
   meaning:
     'An answer to an open item lacks its reason or its evidence; where it is extended or superseded, the evidence is the entry of this record that holds the new limit or takes its place',
-  remedy: phrase`Give the reason, and as evidence where it was done, or the entry of this record that holds the new limit`,
+  remedy: m.carriedIncomplete_remedy,
   source: PRACTICE,
-  check: ({ visit, results, say }) => {
+  check: ({ visit, results }) => {
     const withoutEntry = new Set(results.open.withoutEntry);
     return (visit.carried ?? []).flatMap(({ item, answer, reason, evidence }, index): Hit[] => {
       const path = ['carried', index];
@@ -17,16 +18,22 @@ export const carriedIncomplete: Rule = {
       if (answer === 'repeated') return [];
       return [
         ...(!saysSomething(reason)
-          ? [{ path: [...path, 'reason'], sentence: say.words`${item} is answered for without a reason`, data }]
+          ? [{ path: [...path, 'reason'], sentence: said(m.carriedIncomplete_answeredWithoutReason, { item }), data }]
           : []),
         ...(!saysSomething(evidence)
-          ? [{ path: [...path, 'evidence'], sentence: say.words`${item} is answered for without evidence`, data }]
+          ? [
+              {
+                path: [...path, 'evidence'],
+                sentence: said(m.carriedIncomplete_answeredWithoutEvidence, { item }),
+                data,
+              },
+            ]
           : []),
         ...(saysSomething(evidence) && withoutEntry.has(index)
           ? [
               {
                 path: [...path, 'evidence'],
-                sentence: say.words`${item} refers to “${evidence}”, which is nothing in this record that stands open`,
+                sentence: said(m.carriedIncomplete_refersNothingRecordStands, { item, evidence }),
                 data,
               },
             ]

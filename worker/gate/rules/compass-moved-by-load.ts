@@ -1,5 +1,7 @@
 import { isAtMost } from '../../calc/limit-met.ts';
-import { phrase } from '../../words/words.ts';
+import * as figure from '../../text/figure.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
 
 const NOTICED_DEG = 2;
@@ -8,16 +10,16 @@ export const compassMovedByLoad: Rule = {
   code: 'COMPASS_MOVED_BY_LOAD',
   severity: 'caution',
   meaning: 'A piece of equipment moves the compass when it is switched on',
-  remedy: phrase`Name it on the card, or move it or its wires`,
+  remedy: m.compassMovedByLoad_remedy,
   source: read('former 23.1547 (loads that move it more than 10° are named)'),
-  check: ({ results, say }) =>
+  check: ({ results }) =>
     (results.compass?.loads ?? []).flatMap(({ name, shiftDeg }, index): Hit[] =>
       isAtMost(Math.abs(shiftDeg), NOTICED_DEG)
         ? []
         : [
             {
               path: ['compass', 'loads', index],
-              sentence: say.words`${name} moves the compass by ${say.signed(shiftDeg, 1)}°`,
+              sentence: said(m.compassMovedByLoad_movesCompass, { name, shift: figure.signed(shiftDeg, 1) }),
               data: { shiftDeg },
             },
           ],

@@ -1,15 +1,17 @@
+import * as figure from '../../text/figure.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { instantOf } from '../../units/calendar.ts';
 import type { Change } from '../../visit/visit.ts';
-import { phrase } from '../../words/words.ts';
 import { type Rule, read } from '../rule.ts';
 
 export const compassSwingOwed: Rule = {
   code: 'COMPASS_SWING_OWED',
   severity: 'blocks',
   meaning: 'Electrical equipment near the compass changed and it was not swung since',
-  remedy: phrase`Swing the compass`,
+  remedy: m.compassSwingOwed_remedy,
   source: read('AC 43.13-1B para 12-37 (a swing is due after a change of the electrical system)'),
-  check: ({ visit, say }) => {
+  check: ({ visit }) => {
     const changed = (visit.modifications ?? []).filter(({ changes }) => changes.some(isElectrical));
     const last = changed
       .map(({ finishedAt }) => finishedAt)
@@ -20,7 +22,7 @@ export const compassSwingOwed: Rule = {
     return [
       {
         path: ['compass'],
-        sentence: say.words`Equipment was changed until ${say.moment(last)}; the compass was not swung after that`,
+        sentence: said(m.compassSwingOwed_equipmentChangedUntilCompass, { last: figure.moment(last) }),
         data: { last },
       },
     ];

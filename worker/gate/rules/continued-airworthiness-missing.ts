@@ -1,20 +1,21 @@
-import { phrase } from '../../words/words.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
 
 export const continuedAirworthinessMissing: Rule = {
   code: 'CONTINUED_AIRWORTHINESS_MISSING',
   severity: 'caution',
   meaning: 'A modification says nothing about keeping it airworthy',
-  remedy: phrase`Write the instructions, or “none”`,
+  remedy: m.continuedAirworthinessMissing_remedy,
   source: read('CS-STAN; AMC M.A.305(d)'),
-  check: ({ visit, say }) =>
+  check: ({ visit }) =>
     (visit.modifications ?? []).flatMap(({ id, continuedAirworthiness }, index): Hit[] =>
       continuedAirworthiness?.length
         ? []
         : [
             {
               path: ['modifications', index, 'continuedAirworthiness'],
-              sentence: say.words`Modification ${id} has no instructions for continued airworthiness`,
+              sentence: said(m.continuedAirworthinessMissing_modificationNoInstructionsContinued, { id }),
               data: { modification: id },
             },
           ],

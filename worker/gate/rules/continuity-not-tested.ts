@@ -1,4 +1,5 @@
-import { phrase } from '../../words/words.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
 import { wireName } from '../wire-name.ts';
 
@@ -6,7 +7,7 @@ export const continuityNotTested: Rule = {
   code: 'CONTINUITY_NOT_TESTED',
   severity: 'blocks',
   meaning: 'A wire put in by this visit was not tested end to end, or failed',
-  remedy: phrase`Test continuity from end to end and enter the result`,
+  remedy: m.continuityNotTested_remedy,
   source: PRACTICE,
   check: ({ visit, say }) => {
     const wiring = visit.wiring;
@@ -17,8 +18,8 @@ export const continuityNotTested: Rule = {
           path: ['wiring', 'wires', index, 'continuity'],
           sentence:
             wire.continuity === 'failed'
-              ? say.words`Wire ${wireName(wire, say)} failed the continuity test`
-              : say.words`The continuity of wire ${wireName(wire, say)} was not tested`,
+              ? said(m.continuityNotTested_wireFailedContinuityTest, { wire: wireName(wire, say) })
+              : said(m.continuityNotTested_continuityWireNotTested, { wire: wireName(wire, say) }),
           data: { wire: wireName(wire, say) },
         },
       ];

@@ -1,14 +1,16 @@
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
+import { termOf } from '../../text/terms.ts';
 import { instantOf } from '../../units/calendar.ts';
-import { phrase } from '../../words/words.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
 
 export const controlDirectionNotProved: Rule = {
   code: 'CONTROL_DIRECTION_NOT_PROVED',
   severity: 'blocks',
   meaning: 'A control that was disturbed was not proved by direction afterwards',
-  remedy: phrase`Move it from the seat while a second person calls what the surface does`,
+  remedy: m.controlDirectionNotProved_remedy,
   source: read('public accident reports on crossed controls after maintenance'),
-  check: ({ visit, say }) =>
+  check: ({ visit }) =>
     (visit.controls?.disturbed ?? []).flatMap(({ axis, what, at }, index): Hit[] => {
       const proof = visit.controls?.checks.some(
         (check) => check.axis === axis && check.isDirectionRight && instantOf(check.at) >= instantOf(at),
@@ -18,7 +20,7 @@ export const controlDirectionNotProved: Rule = {
         : [
             {
               path: ['controls', 'disturbed', index],
-              sentence: say.words`${what}: ${say.term(axis)} not proved by direction after that`,
+              sentence: said(m.controlDirectionNotProved_notProvedDirectionAfter, { what, axis: termOf(axis) }),
               data: { axis },
             },
           ];

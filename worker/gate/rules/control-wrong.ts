@@ -1,13 +1,15 @@
-import { phrase } from '../../words/words.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
+import { termOf } from '../../text/terms.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
 
 export const controlWrong: Rule = {
   code: 'CONTROL_WRONG',
   severity: 'blocks',
   meaning: 'A control moves the wrong way or binds',
-  remedy: phrase`Ground the aircraft and put it right`,
+  remedy: m.controlWrong_remedy,
   source: read('public accident reports on crossed controls after maintenance'),
-  check: ({ visit, say }) =>
+  check: ({ visit }) =>
     (visit.controls?.checks ?? []).flatMap(
       ({ axis, input, response, isDirectionRight, isFullAndFree }, index): Hit[] =>
         isDirectionRight && isFullAndFree
@@ -15,7 +17,7 @@ export const controlWrong: Rule = {
           : [
               {
                 path: ['controls', 'checks', index],
-                sentence: `${say.term(axis)}: ${input}, ${response}: ${isDirectionRight ? say.words`not full and free` : say.words`the wrong way`}`,
+                sentence: `${termOf(axis)}: ${input}, ${response}: ${isDirectionRight ? said(m.controlWrong_notFullFree) : said(m.controlWrong_wrongWay)}`,
                 data: { axis },
               },
             ],

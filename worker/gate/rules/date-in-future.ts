@@ -1,6 +1,8 @@
+import * as figure from '../../text/figure.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { dateOf, instantOf } from '../../units/calendar.ts';
 import { fieldsOf } from '../../visit/visit-fields.ts';
-import { phrase } from '../../words/words.ts';
 import { fieldName } from '../field-name.ts';
 import { PRACTICE, type Rule } from '../rule.ts';
 
@@ -8,21 +10,27 @@ export const dateInFuture: Rule = {
   code: 'DATE_IN_FUTURE',
   severity: 'blocks',
   meaning: 'The record dates something after the present moment',
-  remedy: phrase`Correct the date`,
+  remedy: m.dateInFuture_remedy,
   source: PRACTICE,
   check: ({ visit, timestamps, at, say }) => [
     ...timestamps
       .filter(({ value, means }) => means.future === undefined && instantOf(value) > instantOf(at))
       .map((place) => ({
         path: place.path,
-        sentence: say.words`The ${fieldName(place.means.event, place, say)} is dated ${say.moment(place.value)}, which is still to come`,
+        sentence: said(m.dateInFuture_datedStillCome, {
+          event: fieldName(place.means.event, place, say),
+          place: figure.moment(place.value),
+        }),
         data: { stated: place.value, at },
       })),
     ...fieldsOf(visit, 'past-date')
       .filter(({ value, means }) => means.code === undefined && value > dateOf(at))
       .map((place) => ({
         path: place.path,
-        sentence: say.words`The ${fieldName(place.means.event, place, say)} is dated ${say.date(place.value)}, which is still to come`,
+        sentence: said(m.dateInFuture_datedStillCome, {
+          event: fieldName(place.means.event, place, say),
+          place: figure.date(place.value),
+        }),
         data: { stated: place.value, at },
       })),
   ],

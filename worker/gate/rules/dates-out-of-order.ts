@@ -1,4 +1,6 @@
-import { phrase } from '../../words/words.ts';
+import * as figure from '../../text/figure.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { fieldName } from '../field-name.ts';
 import { type Hit, PRACTICE, type Rule, type RuleInput } from '../rule.ts';
 import { type BrokenBound, brokenBound } from '../time-bounds.ts';
@@ -7,7 +9,7 @@ export const datesOutOfOrder: Rule = {
   code: 'DATES_OUT_OF_ORDER',
   severity: 'blocks',
   meaning: 'Something is dated before the aircraft arrived, after the work had ended, or before what it follows',
-  remedy: phrase`Correct the date, or the arrival or end of work`,
+  remedy: m.datesOutOfOrder_remedy,
   source: PRACTICE,
   check: (input) =>
     input.timestamps.flatMap((place): Hit[] => {
@@ -15,15 +17,15 @@ export const datesOutOfOrder: Rule = {
       if (!broken) return [];
       const { value, path, means } = place;
       const { say } = input;
-      const [what, when] = [fieldName(means.event, place, say), say.moment(value)];
-      const [bound, bounds] = [boundName(input, broken), say.moment(broken.value)];
+      const [what, when] = [fieldName(means.event, place, say), figure.moment(value)];
+      const [bound, bounds] = [boundName(input, broken), figure.moment(broken.value)];
       return [
         {
           path,
           sentence:
             broken.side === 'before'
-              ? say.words`The ${what} is dated ${when}, before the ${bound} ${bounds}`
-              : say.words`The ${what} is dated ${when}, after the ${bound} ${bounds}`,
+              ? said(m.datesOutOfOrder_datedBefore, { what, when, bound, bounds })
+              : said(m.datesOutOfOrder_datedAfter, { what, when, bound, bounds }),
           data: { stated: value },
         },
       ];

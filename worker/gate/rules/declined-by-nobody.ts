@@ -1,19 +1,20 @@
-import { phrase } from '../../words/words.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
 
 export const declinedByNobody: Rule = {
   code: 'DECLINED_BY_NOBODY',
   severity: 'caution',
   meaning: 'Work is entered as declined, but not by whom and when',
-  remedy: phrase`Have the owner say so and enter name and time`,
+  remedy: m.declinedByNobody_remedy,
   source: PRACTICE,
-  check: ({ visit, say }) =>
+  check: ({ visit }) =>
     (visit.findings ?? []).flatMap(({ id, disposition, declined }, index): Hit[] =>
       disposition === 'declined' && !declined
         ? [
             {
               path: ['findings', index, 'declined'],
-              sentence: say.words`Finding ${id} is declined, but not by whom and when`,
+              sentence: said(m.declinedByNobody_findingDeclinedButNot, { id }),
               data: { finding: id },
             },
           ]

@@ -1,13 +1,14 @@
-import { phrase } from '../../words/words.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
 
 export const deferralWithoutLimit: Rule = {
   code: 'DEFERRAL_WITHOUT_LIMIT',
   severity: 'blocks',
   meaning: 'A deferred item has no limit in time or hours',
-  remedy: phrase`Give the date or hours by which it must be done`,
+  remedy: m.deferralWithoutLimit_remedy,
   source: read('ML.A.403; 14 CFR 43.11'),
-  check: ({ visit, say }) =>
+  check: ({ visit }) =>
     (visit.findings ?? []).flatMap(({ id, disposition, deferral }, index): Hit[] => {
       if (
         disposition !== 'deferred' ||
@@ -19,7 +20,7 @@ export const deferralWithoutLimit: Rule = {
       return [
         {
           path: ['findings', index, 'deferral'],
-          sentence: say.words`Finding ${id} is deferred without a date or hours by which it must be done`,
+          sentence: said(m.deferralWithoutLimit_findingDeferredWithoutDate, { id }),
           data: { finding: id },
         },
       ];

@@ -1,13 +1,15 @@
-import { phrase } from '../../words/words.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
+import { termOf } from '../../text/terms.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
 
 export const directiveOpen: Rule = {
   code: 'DIRECTIVE_OPEN',
   severity: 'blocks',
   meaning: 'A directive or mandatory bulletin that applies is open or declined',
-  remedy: phrase`Comply with it before flight`,
+  remedy: m.directiveOpen_remedy,
   source: read('14 CFR 91.417; ML.A.301(d)'),
-  check: ({ visit, results, say }) =>
+  check: ({ visit, results }) =>
     (visit.bulletins?.items ?? []).flatMap(({ id, kind, status, subject }, index): Hit[] => {
       const binds = kind === 'directive' || kind === 'mandatory';
       if (!binds || results.applicability[index] === 'does-not-apply' || (status !== 'open' && status !== 'declined'))
@@ -15,7 +17,7 @@ export const directiveOpen: Rule = {
       return [
         {
           path: ['bulletins', 'items', index, 'status'],
-          sentence: say.words`${id}, ${subject}, binds and is ${say.term(status)}`,
+          sentence: said(m.directiveOpen_binds, { id, subject, status: termOf(status) }),
           data: { bulletin: id },
         },
       ];

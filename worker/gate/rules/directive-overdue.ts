@@ -1,17 +1,18 @@
 import { isAtLeast } from '../../calc/limit-met.ts';
 import { hoursRead } from '../../calc/open-items/readings.ts';
 import { namedMeter } from '../../calc/open-items/stands-open.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { dateOf } from '../../units/calendar.ts';
-import { phrase } from '../../words/words.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
 
 export const directiveOverdue: Rule = {
   code: 'DIRECTIVE_OVERDUE',
   severity: 'blocks',
   meaning: 'A recurring directive is past its date or hours',
-  remedy: phrase`Do it before flight`,
+  remedy: m.beforeFlight,
   source: read('14 CFR 91.417 (next due of recurring directives)'),
-  check: ({ visit, results, at, say }) =>
+  check: ({ visit, results, at }) =>
     (visit.bulletins?.items ?? []).flatMap(
       ({ id, subject, status, nextDueDate, nextDueHours, meter }, index): Hit[] => {
         const path = ['bulletins', 'items', index];
@@ -19,20 +20,20 @@ export const directiveOverdue: Rule = {
         const hours = hoursRead(results.readings, namedMeter(visit, meter));
         if (nextDueDate === undefined && nextDueHours === undefined)
           return [
-            { path, sentence: say.words`${id}, ${subject}, recurs, but nothing tells when`, data: { bulletin: id } },
+            { path, sentence: said(m.directiveOverdue_recursButNothingTells, { id, subject }), data: { bulletin: id } },
           ];
         if (nextDueHours !== undefined && hours === undefined)
           return [
             {
               path,
-              sentence: say.words`${id}, ${subject}, recurs by hours, but the record has none`,
+              sentence: said(m.directiveOverdue_recursHoursButRecord, { id, subject }),
               data: { bulletin: id },
             },
           ];
         const isLate =
           (nextDueDate !== undefined && nextDueDate < dateOf(at)) ||
           (nextDueHours !== undefined && hours !== undefined && !isAtLeast(nextDueHours, hours));
-        return isLate ? [{ path, sentence: say.words`${id}, ${subject}, is overdue`, data: { bulletin: id } }] : [];
+        return isLate ? [{ path, sentence: said(m.overdue, { id, subject }), data: { bulletin: id } }] : [];
       },
     ),
 };

@@ -1,17 +1,19 @@
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
+import { termOf } from '../../text/terms.ts';
 import { ENTRIES } from '../../visit/meaning.ts';
 import type { Place } from '../../visit/record-index.ts';
 import type { Visit } from '../../visit/visit.ts';
 import { fieldsOf } from '../../visit/visit-fields.ts';
-import { phrase } from '../../words/words.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
 
 export const duplicateId: Rule = {
   code: 'DUPLICATE_ID',
   severity: 'blocks',
   meaning: 'Two entries of one list have the same identifier',
-  remedy: phrase`Give each its own identifier`,
+  remedy: m.duplicateId_remedy,
   source: PRACTICE,
-  check: ({ visit, say }) => {
+  check: ({ visit }) => {
     const seen = new Set<string>();
     return identities(visit).flatMap(({ what, value, path }): Hit[] => {
       const inList = `${path.slice(0, -2).join('/')} ${value}`;
@@ -19,7 +21,7 @@ export const duplicateId: Rule = {
         seen.add(inList);
         return [];
       }
-      return [{ path, sentence: say.words`There is already a ${say.term(what)} “${value}”`, data: { id: value } }];
+      return [{ path, sentence: said(m.duplicateId_thereAlready, { what: termOf(what), value }), data: { id: value } }];
     });
   },
 };

@@ -1,5 +1,6 @@
 import { isAtLeast, isAtMost } from '../../calc/limit-met.ts';
-import { phrase } from '../../words/words.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { armOutside } from '../range-text.ts';
 import { type Rule, read } from '../rule.ts';
 
@@ -7,7 +8,7 @@ export const emptyCgOutsideRange: Rule = {
   code: 'EMPTY_CG_OUTSIDE_RANGE',
   severity: 'blocks',
   meaning: 'The empty centre of gravity is outside its permitted range',
-  remedy: phrase`Correct it with ballast or by moving equipment, or check the weighing`,
+  remedy: m.emptyCgOutsideRange_remedy,
   source: read('AC 43.13-1B ch. 10 (empty-weight CG range)'),
   check: ({ visit, results, say }) => {
     const range = visit.aircraft.emptyRange;
@@ -17,7 +18,7 @@ export const emptyCgOutsideRange: Rule = {
     return [
       {
         path: ['aircraft', 'emptyRange'],
-        sentence: say.words`The empty centre of gravity, ${arm}, is outside ${forward} to ${aft}`,
+        sentence: said(m.emptyCgOutsideRange_emptyCentreGravityOutside, { arm, forward, aft }),
         data: { armMm, forwardMm: range.forwardMm, aftMm: range.aftMm },
       },
     ];

@@ -1,21 +1,27 @@
 import { ENCODER_TOLERANCE_FT } from '../../calc/surveillance/altimeter-limits.ts';
-import { phrase } from '../../words/words.ts';
+import * as figure from '../../text/figure.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
 
 export const encoderCorrespondenceFailed: Rule = {
   code: 'ENCODER_CORRESPONDENCE_FAILED',
   severity: 'blocks',
   meaning: 'The encoder reports a level that differs too much from the altimeter',
-  remedy: phrase`Adjust or replace the encoder and compare again`,
+  remedy: m.encoderCorrespondenceFailed_remedy,
   source: read('14 CFR 43 Appendix E (c); CS-ACNS'),
-  check: ({ results, say }) =>
+  check: ({ results }) =>
     (results.surveillance?.encoder ?? []).flatMap(({ altimeterFt, encoderFt, differenceFt, isWithin }, index): Hit[] =>
       isWithin
         ? []
         : [
             {
               path: ['surveillance', 'encoder', 'points', index],
-              sentence: say.words`At ${say.plain(altimeterFt, 0)} ft the encoder reports ${say.plain(encoderFt, 0)} ft; the limit is ${ENCODER_TOLERANCE_FT} ft`,
+              sentence: said(m.encoderCorrespondenceFailed_ftEncoderReportsFt, {
+                altimeter: figure.plain(altimeterFt, 0),
+                encoder: figure.plain(encoderFt, 0),
+                encoderToleranceFt: ENCODER_TOLERANCE_FT,
+              }),
               data: { altimeterFt, differenceFt },
             },
           ],

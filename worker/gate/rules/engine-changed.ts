@@ -1,5 +1,7 @@
 import { isAtMost } from '../../calc/limit-met.ts';
-import { phrase } from '../../words/words.ts';
+import * as figure from '../../text/figure.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
 
 /** Air temperature and pressure move every reading by this much from one day to another. */
@@ -9,9 +11,9 @@ export const engineChanged: Rule = {
   code: 'ENGINE_CHANGED',
   severity: 'caution',
   meaning: 'An instrument moved by more than its reading explains',
-  remedy: phrase`Explain it, or find the cause`,
+  remedy: m.engineChanged_remedy,
   source: PRACTICE,
-  check: ({ results, say }) =>
+  check: ({ results }) =>
     results.engineRuns.flatMap(({ name, unit, before, after, change, isChanged, isWithin }): Hit[] => {
       const share = change !== undefined && before ? Math.abs(change / before) : 0;
       if (!isChanged || !isWithin || isAtMost(share, NOTICED_SHARE) || before === undefined || after === undefined)
@@ -19,7 +21,13 @@ export const engineChanged: Rule = {
       return [
         {
           path: ['engineRuns'],
-          sentence: say.words`${name} was ${say.asIs(before)} ${unit} before and ${say.asIs(after)} ${unit} after the work`,
+          sentence: said(m.engineChanged_beforeAfterWork, {
+            name,
+            before: figure.asIs(before),
+            unit,
+            after: figure.asIs(after),
+            unit2: unit,
+          }),
           data: { name, change: change ?? 0 },
         },
       ];

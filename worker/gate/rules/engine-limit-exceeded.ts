@@ -1,4 +1,6 @@
-import { phrase } from '../../words/words.ts';
+import * as figure from '../../text/figure.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { rangeText } from '../range-text.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
 
@@ -6,7 +8,7 @@ export const engineLimitExceeded: Rule = {
   code: 'ENGINE_LIMIT_EXCEEDED',
   severity: 'blocks',
   meaning: 'An instrument was outside its limits after the work',
-  remedy: phrase`Find the cause and run again`,
+  remedy: m.engineLimitExceeded_remedy,
   source: read('14 CFR 43.15(c) as summarised; limits from the record'),
   check: ({ results, say }) =>
     results.engineRuns.flatMap(({ name, unit, after, least, most, isWithin }): Hit[] =>
@@ -15,7 +17,12 @@ export const engineLimitExceeded: Rule = {
         : [
             {
               path: ['engineRuns'],
-              sentence: say.words`${name}: ${say.asIs(after)} ${unit} is outside its limits ${rangeText({ least, most }, say)}`,
+              sentence: said(m.outsideLimits, {
+                figure: name,
+                figure2: figure.asIs(after),
+                unit,
+                figure3: rangeText({ least, most }, say),
+              }),
               data: { name, after },
             },
           ],

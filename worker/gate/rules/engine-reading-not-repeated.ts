@@ -1,5 +1,7 @@
 import { lastRun } from '../../calc/engine-runs.ts';
-import { phrase } from '../../words/words.ts';
+import * as figure from '../../text/figure.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
 
 export const engineReadingNotRepeated: Rule = {
@@ -7,9 +9,9 @@ export const engineReadingNotRepeated: Rule = {
   severity: 'caution',
   meaning:
     'An instrument was read in the last run before the work and not, or in another unit, in the last run after it',
-  remedy: phrase`Read it in another run, under the same name and in the same unit`,
+  remedy: m.engineReadingNotRepeated_remedy,
   source: PRACTICE,
-  check: ({ visit, results, say }) => {
+  check: ({ visit, results }) => {
     const last = lastRun(visit.engineRuns ?? [], 'after');
     if (!last) return [];
     return results.engineRuns.flatMap(({ name, unit, before, after }): Hit[] =>
@@ -18,7 +20,12 @@ export const engineReadingNotRepeated: Rule = {
         : [
             {
               path: ['engineRuns', last.index, 'values'],
-              sentence: say.words`${name} was ${say.asIs(before)} ${unit} before the work and was not read after it in ${unit}`,
+              sentence: said(m.engineReadingNotRepeated_beforeWorkNotRead, {
+                name,
+                before: figure.asIs(before),
+                unit,
+                unit2: unit,
+              }),
               data: { name, before },
             },
           ],

@@ -1,24 +1,25 @@
 import { lastRun } from '../../calc/engine-runs.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { instantOf } from '../../units/calendar.ts';
-import { phrase } from '../../words/words.ts';
 import { PRACTICE, type Rule } from '../rule.ts';
 
 export const engineRunBeforeLastWork: Rule = {
   code: 'ENGINE_RUN_BEFORE_LAST_WORK',
   severity: 'blocks',
   meaning: 'The last run is older than the last modification or engine task',
-  remedy: phrase`Run the engine again`,
+  remedy: m.engineRunBeforeLastWork_remedy,
   source: PRACTICE,
-  check: ({ visit, say }) => {
+  check: ({ visit }) => {
     const last = lastRun(visit.engineRuns ?? [], 'after');
     if (!last) return [];
     const tasks = (visit.inspection?.tasks ?? []).filter(
       ({ kind, zone }) => (kind === 'engine' || kind === 'propeller') && !/run|lauf/i.test(zone),
     );
     const work = [
-      ...tasks.map(({ id, at }) => ({ what: say.words`Task ${id}`, at })),
+      ...tasks.map(({ id, at }) => ({ what: said(m.engineRunBeforeLastWork_task, { id }), at })),
       ...(visit.modifications ?? []).map(({ id, finishedAt }) => ({
-        what: say.words`Modification ${id}`,
+        what: said(m.engineRunBeforeLastWork_modification, { id }),
         at: finishedAt,
       })),
     ];
@@ -27,7 +28,7 @@ export const engineRunBeforeLastWork: Rule = {
       ? [
           {
             path: ['engineRuns', last.index, 'at'],
-            sentence: say.words`${later.what} was done after the last run of the engine`,
+            sentence: said(m.engineRunBeforeLastWork_doneAfterLastRun, { what: later.what }),
             data: { work: later.what },
           },
         ]

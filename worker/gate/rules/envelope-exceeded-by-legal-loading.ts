@@ -1,5 +1,7 @@
 import { isAtLeast } from '../../calc/limit-met.ts';
-import { phrase } from '../../words/words.ts';
+import * as figure from '../../text/figure.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { describeLoading } from '../describe-loading.ts';
 import { type Rule, type RuleInput, read } from '../rule.ts';
 
@@ -7,7 +9,7 @@ export const envelopeExceededByLegalLoading: Rule = {
   code: 'ENVELOPE_EXCEEDED_BY_LEGAL_LOADING',
   severity: 'blocks',
   meaning: 'A loading that every stated limit allows lies outside the envelope',
-  remedy: phrase`Add a loading limit or placard that forbids it, or correct station limits or ballast`,
+  remedy: m.envelopeExceededByLegalLoading_remedy,
   source: read('AC 43.13-1B ch. 10 (adverse-loaded checks)'),
   check: ({ visit, results, say }) => {
     const margins = results.loading?.extremes?.margins ?? [];
@@ -23,10 +25,22 @@ export const envelopeExceededByLegalLoading: Rule = {
 
 function outsideSentence(side: string, margin: number, limit: number, say: RuleInput['say']): string {
   if (side === 'below')
-    return say.words`A legal loading is ${say.measure('mass', -margin)} lighter than the envelope reaches, ${say.measure('mass', limit)}`;
+    return said(m.envelopeExceededByLegalLoading_legalLoadingLighterThan, {
+      margin: figure.measure('mass', -margin),
+      limit: figure.measure('mass', limit),
+    });
   if (side === 'above')
-    return say.words`A legal loading is ${say.measure('mass', -margin)} heavier than the envelope reaches, ${say.measure('mass', limit)}`;
+    return said(m.envelopeExceededByLegalLoading_legalLoadingHeavierThan, {
+      margin: figure.measure('mass', -margin),
+      limit: figure.measure('mass', limit),
+    });
   if (side === 'forward')
-    return say.words`A legal loading is ${say.measure('arm', -margin)} forward of the limit of ${say.measure('arm', limit)}`;
-  return say.words`A legal loading is ${say.measure('arm', -margin)} aft of the limit of ${say.measure('arm', limit)}`;
+    return said(m.envelopeExceededByLegalLoading_legalLoadingForwardLimit, {
+      margin: figure.measure('arm', -margin),
+      limit: figure.measure('arm', limit),
+    });
+  return said(m.envelopeExceededByLegalLoading_legalLoadingAftLimit, {
+    margin: figure.measure('arm', -margin),
+    limit: figure.measure('arm', limit),
+  });
 }

@@ -1,5 +1,8 @@
 import { isAtLeast } from '../../calc/limit-met.ts';
-import { phrase } from '../../words/words.ts';
+import * as figure from '../../text/figure.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
+import { termOf } from '../../text/terms.ts';
 import { describeLoading } from '../describe-loading.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
 
@@ -7,7 +10,7 @@ export const envelopeWithinUncertainty: Rule = {
   code: 'ENVELOPE_WITHIN_UNCERTAINTY',
   severity: 'caution',
   meaning: 'A legal loading comes nearer to a limit than the uncertainty of the empty centre of gravity',
-  remedy: phrase`Weigh better, or keep away from that corner`,
+  remedy: m.envelopeWithinUncertainty_remedy,
   source: read('JCGM 100:2008'),
   check: ({ visit, results, say }) => {
     const { schedule, loading } = results;
@@ -21,7 +24,12 @@ export const envelopeWithinUncertainty: Rule = {
       return [
         {
           path: ['aircraft', 'envelope'],
-          sentence: say.words`${describeLoading(visit, at, say)} stays ${say.measure('arm', margin, { extra: 1 })} inside the ${say.term(side)} limit; the uncertainty there is ${say.measure('arm', uncertaintyMm, { extra: 1 })} (k = 2)`,
+          sentence: said(m.envelopeWithinUncertainty_staysInsideLimitUncertainty, {
+            describeLoading: describeLoading(visit, at, say),
+            margin: figure.measure('arm', margin, { extra: 1 }),
+            side: termOf(side),
+            uncertainty: figure.measure('arm', uncertaintyMm, { extra: 1 }),
+          }),
           data: { side, margin, uncertaintyMm },
         },
       ];

@@ -1,22 +1,24 @@
 import { isAtMost } from '../../calc/limit-met.ts';
-import { phrase } from '../../words/words.ts';
+import * as figure from '../../text/figure.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { PRACTICE, type Rule } from '../rule.ts';
 
 export const equipmentSumExceedsEmptyMass: Rule = {
   code: 'EQUIPMENT_SUM_EXCEEDS_EMPTY_MASS',
   severity: 'blocks',
   meaning: 'The equipment alone weighs more than the empty aircraft',
-  remedy: phrase`Check units and masses of the list`,
+  remedy: m.equipmentSumExceedsEmptyMass_remedy,
   source: PRACTICE,
-  check: ({ results, say }) => {
+  check: ({ results }) => {
     const { schedule, change } = results;
     const sumKg = change.after.reduce((sum, { massKg }) => sum + massKg, 0);
     if (!schedule || isAtMost(sumKg, schedule.massKg) || change.after.length === 0) return [];
-    const [sumText, massText] = say.apart('mass', sumKg, schedule.massKg);
+    const [sumText, massText] = figure.apart('mass', sumKg, schedule.massKg);
     return [
       {
         path: ['baseline', 'equipment'],
-        sentence: say.words`The equipment adds up to ${sumText}, more than the empty mass of ${massText}`,
+        sentence: said(m.equipmentSumExceedsEmptyMass_equipmentAddsUpMore, { sum: sumText, mass: massText }),
         data: { sumKg, emptyKg: schedule.massKg },
       },
     ];

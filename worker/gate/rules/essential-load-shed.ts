@@ -1,13 +1,14 @@
-import { phrase } from '../../words/words.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
 
 export const essentialLoadShed: Rule = {
   code: 'ESSENTIAL_LOAD_SHED',
   severity: 'blocks',
   meaning: 'A load that is needed to land hangs on a bus that goes dead when the source has failed',
-  remedy: phrase`Move it to a bus that stays alive, or show that it is not essential`,
+  remedy: m.essentialLoadShed_remedy,
   source: PRACTICE,
-  check: ({ visit, say }) => {
+  check: ({ visit }) => {
     const { buses = [], loads = [] } = visit.electrical ?? {};
     const dead = new Set(buses.filter(({ isAliveOnBattery }) => !isAliveOnBattery).map(({ id }) => id));
     return loads.flatMap(({ name, isEssential, bus, change }, index): Hit[] => {
@@ -15,7 +16,7 @@ export const essentialLoadShed: Rule = {
       return [
         {
           path: ['electrical', 'loads', index, 'bus'],
-          sentence: say.words`${name} is essential, and bus ${bus} is dead when the source has failed`,
+          sentence: said(m.essentialLoadShed_essentialBusDeadWhen, { name, bus }),
           data: { bus },
         },
       ];

@@ -1,13 +1,14 @@
-import { phrase } from '../../words/words.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
 
 export const flightIdentityDiffers: Rule = {
   code: 'FLIGHT_IDENTITY_DIFFERS',
   severity: 'blocks',
   meaning: 'The flight identity entered is neither the marks nor a call sign of letters and figures',
-  remedy: phrase`Enter the marks without hyphen, or the call sign`,
+  remedy: m.flightIdentityDiffers_remedy,
   source: read('CS-ACNS (identity as in item 7 of the flight plan)'),
-  check: ({ visit, say }) => {
+  check: ({ visit }) => {
     const marks = visit.aircraft.registration.replace('-', '');
     return (visit.surveillance?.devices ?? []).flatMap(({ id, flightIdentitySet }, index): Hit[] => {
       if (
@@ -19,7 +20,7 @@ export const flightIdentityDiffers: Rule = {
       return [
         {
           path: ['surveillance', 'devices', index, 'flightIdentitySet'],
-          sentence: say.words`Device ${id} has the flight identity ${flightIdentitySet}; the marks are ${marks}`,
+          sentence: said(m.flightIdentityDiffers_deviceFlightIdentityMarks, { id, flightIdentitySet, marks }),
           data: { device: id, flightIdentitySet },
         },
       ];

@@ -1,11 +1,12 @@
-import { phrase } from '../../words/words.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
 
 export const flightTestOwedUnstated: Rule = {
   code: 'FLIGHT_TEST_OWED_UNSTATED',
   severity: 'blocks',
   meaning: 'A flight test is owed and the release does not say so, or a major modification says nothing about one',
-  remedy: phrase`State the flight test among the limitations of the release, or that none is needed`,
+  remedy: m.flightTestOwedUnstated_remedy,
   source: read('operating limitations quoted in 8130.2 (flight test after a major change)'),
   check: ({ visit, say }) => {
     const stated = (visit.release?.limitations ?? []).some((text) => /\btest|prüfflug|erprobung/i.test(text));
@@ -15,7 +16,7 @@ export const flightTestOwedUnstated: Rule = {
         return [
           {
             path,
-            sentence: say.words`Modification ${id} is major and does not say whether a flight test is owed`,
+            sentence: said(m.flightTestOwedUnstated_modificationMajorNotSay, { id }),
             data: { modification: id },
           },
         ];
@@ -23,7 +24,7 @@ export const flightTestOwedUnstated: Rule = {
       return [
         {
           path,
-          sentence: say.words`Modification ${id} owes a flight test that no limitation of the release mentions`,
+          sentence: said(m.flightTestOwedUnstated_modificationOwesFlightTest, { id }),
           data: { modification: id },
         },
       ];

@@ -1,18 +1,19 @@
 import { tanksOf } from '../../calc/fuel.ts';
-import { phrase } from '../../words/words.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
 
 export const fuelStateUnstated: Rule = {
   code: 'FUEL_STATE_UNSTATED',
   severity: 'blocks',
   meaning: 'The weighing does not say what fuel was aboard',
-  remedy: phrase`State the fuel state, and the content of each tank where it was neither drained nor full`,
+  remedy: m.fuelStateUnstated_remedy,
   source: read('AC 43.13-1B ch. 10; CAP 562 weighing leaflet'),
   check: ({ visit, say }) => {
     const { weighing } = visit;
     if (!weighing) return [];
     if (weighing.fuelState === undefined)
-      return [{ path: ['weighing', 'fuelState'], sentence: say.words`The weighing does not say what fuel was aboard` }];
+      return [{ path: ['weighing', 'fuelState'], sentence: said(m.fuelStateUnstated_weighingNotSayWhat) }];
     if (weighing.fuelState !== 'stated') return [];
     const stated = new Set((weighing.fuelAboard ?? []).map(({ station }) => station));
     return tanksOf(visit.aircraft).flatMap(({ id, name }): Hit[] =>
@@ -21,7 +22,7 @@ export const fuelStateUnstated: Rule = {
         : [
             {
               path: ['weighing', 'fuelAboard'],
-              sentence: say.words`The weighing does not say what ${name} held`,
+              sentence: said(m.fuelStateUnstated_weighingNotSayWhatHeld, { name }),
               data: { station: id },
             },
           ],

@@ -1,13 +1,14 @@
-import { phrase } from '../../words/words.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
 
 export const inspectionTaskFailedUnresolved: Rule = {
   code: 'INSPECTION_TASK_FAILED_UNRESOLVED',
   severity: 'blocks',
   meaning: 'A task failed and no settled finding answers for it',
-  remedy: phrase`Rectify it, or link the finding that settles it`,
+  remedy: m.inspectionTaskFailedUnresolved_remedy,
   source: read('14 CFR 43.11 (list of discrepancies)'),
-  check: ({ visit, say }) =>
+  check: ({ visit }) =>
     (visit.inspection?.tasks ?? []).flatMap(({ id, text, result, finding: answer }, index): Hit[] => {
       if (result !== 'failed') return [];
       const finding = visit.findings?.find((known) => known.id === answer);
@@ -15,7 +16,7 @@ export const inspectionTaskFailedUnresolved: Rule = {
       return [
         {
           path: ['inspection', 'tasks', index],
-          sentence: say.words`Task ${id}, ${text}, failed and no rectified or deferred finding answers for it`,
+          sentence: said(m.inspectionTaskFailedUnresolved_taskFailedNoRectified, { id, text }),
           data: { task: id },
         },
       ];

@@ -1,19 +1,20 @@
-import { phrase } from '../../words/words.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
 
 export const inspectionTaskOpen: Rule = {
   code: 'INSPECTION_TASK_OPEN',
   severity: 'blocks',
   meaning: 'A task of the inspection is open',
-  remedy: phrase`Do it, or say why it does not apply`,
+  remedy: m.inspectionTaskOpen_remedy,
   source: read('14 CFR 43.11; ML.A.302'),
-  check: ({ visit, say }) =>
+  check: ({ visit }) =>
     (visit.inspection?.tasks ?? []).flatMap(({ id, text, result }, index): Hit[] =>
       result === 'open'
         ? [
             {
               path: ['inspection', 'tasks', index, 'result'],
-              sentence: say.words`Task ${id}, ${text}, is open`,
+              sentence: said(m.inspectionTaskOpen_taskOpen, { id, text }),
               data: { task: id },
             },
           ]

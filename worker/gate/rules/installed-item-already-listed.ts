@@ -1,13 +1,14 @@
-import { phrase } from '../../words/words.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
 
 export const installedItemAlreadyListed: Rule = {
   code: 'INSTALLED_ITEM_ALREADY_LISTED',
   severity: 'blocks',
   meaning: 'An item was put in, or entered as found, under a line number that is taken',
-  remedy: phrase`Give it a line number of its own`,
+  remedy: m.installedItemAlreadyListed_remedy,
   source: PRACTICE,
-  check: ({ results, say }) => {
+  check: ({ results }) => {
     const { corrections, changes } = results.change;
     const entered = corrections.map(({ path, taken }) => ({ path, taken }));
     const put = changes.map(({ change, path, taken }) => ({
@@ -20,7 +21,7 @@ export const installedItemAlreadyListed: Rule = {
         : [
             {
               path: [...path, 'id'],
-              sentence: say.words`The equipment list already has an item ${taken}`,
+              sentence: said(m.installedItemAlreadyListed_equipmentListAlreadyItem, { taken }),
               data: { item: taken },
             },
           ],

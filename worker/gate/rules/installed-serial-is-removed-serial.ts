@@ -1,4 +1,5 @@
-import { phrase } from '../../words/words.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
 import { sameSerial } from '../serial.ts';
 
@@ -6,9 +7,9 @@ export const installedSerialIsRemovedSerial: Rule = {
   code: 'INSTALLED_SERIAL_IS_REMOVED_SERIAL',
   severity: 'blocks',
   meaning: 'The item put in carries the serial number of the one taken out',
-  remedy: phrase`Read the serial number off the item that is fitted now`,
+  remedy: m.installedSerialIsRemovedSerial_remedy,
   source: PRACTICE,
-  check: ({ results, say }) =>
+  check: ({ results }) =>
     results.change.changes.flatMap(({ change, path }): Hit[] => {
       if (
         change.kind !== 'replaced' ||
@@ -20,7 +21,10 @@ export const installedSerialIsRemovedSerial: Rule = {
       return [
         {
           path: [...path, 'by', 'serial'],
-          sentence: say.words`Item ${change.by.id} is entered with serial number ${change.serial}, which was taken out`,
+          sentence: said(m.installedSerialIsRemovedSerial_itemEnteredSerialNumber, {
+            by: change.by.id,
+            serial: change.serial,
+          }),
           data: { serial: change.serial },
         },
       ];

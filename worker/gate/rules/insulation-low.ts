@@ -1,5 +1,7 @@
 import { isAtLeast } from '../../calc/limit-met.ts';
-import { phrase } from '../../words/words.ts';
+import * as figure from '../../text/figure.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
 import { wireName } from '../wire-name.ts';
 
@@ -7,7 +9,7 @@ export const insulationLow: Rule = {
   code: 'INSULATION_LOW',
   severity: 'caution',
   meaning: 'The insulation of a wire is below the limit of the record',
-  remedy: phrase`Find the damage, dry or replace the wire, and measure again`,
+  remedy: m.insulationLow_remedy,
   source: PRACTICE,
   check: ({ visit, say }) => {
     const limitMohm = visit.wiring?.test?.insulationLimitMohm;
@@ -15,11 +17,15 @@ export const insulationLow: Rule = {
     return (visit.wiring?.wires ?? []).flatMap((wire, index): Hit[] => {
       const { insulationMohm } = wire;
       if (wire.change === 'removed' || insulationMohm === undefined || isAtLeast(insulationMohm, limitMohm)) return [];
-      const [valueText, limitText] = say.plainApart(insulationMohm, limitMohm, 1);
+      const [valueText, limitText] = figure.plainApart(insulationMohm, limitMohm, 1);
       return [
         {
           path: ['wiring', 'wires', index, 'insulationMohm'],
-          sentence: say.words`Insulation of wire ${wireName(wire, say)}: ${valueText} MΩ; the limit is ${limitText} MΩ`,
+          sentence: said(m.insulationLow_insulationWireMLimit, {
+            wire: wireName(wire, say),
+            value: valueText,
+            limit: limitText,
+          }),
           data: { insulationMohm, limitMohm },
         },
       ];

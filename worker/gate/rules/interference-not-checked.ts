@@ -1,18 +1,19 @@
-import { phrase } from '../../words/words.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { PRACTICE, type Rule } from '../rule.ts';
 
 export const interferenceNotChecked: Rule = {
   code: 'INTERFERENCE_NOT_CHECKED',
   severity: 'caution',
   meaning: 'Nobody checked whether the equipment disturbs radio and compass',
-  remedy: phrase`Run the engine with everything on, on several channels`,
+  remedy: m.interferenceNotChecked_remedy,
   source: PRACTICE,
-  check: ({ visit, say }) =>
+  check: ({ visit }) =>
     visit.surveillance && visit.surveillance.interferenceChecked !== true
       ? [
           {
             path: ['surveillance', 'interferenceChecked'],
-            sentence: say.words`Nobody checked whether the equipment disturbs radio and compass`,
+            sentence: said(m.interferenceNotChecked_nobodyCheckedWhetherEquipment),
           },
         ]
       : [],

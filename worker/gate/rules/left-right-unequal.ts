@@ -1,14 +1,16 @@
 import { isAtMost } from '../../calc/limit-met.ts';
-import { phrase } from '../../words/words.ts';
+import * as figure from '../../text/figure.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { PRACTICE, type Rule } from '../rule.ts';
 
 export const leftRightUnequal: Rule = {
   code: 'LEFT_RIGHT_UNEQUAL',
   severity: 'caution',
   meaning: 'The main wheels carry unlike loads',
-  remedy: phrase`Check level, tyres, fuel and the scales`,
+  remedy: m.leftRightUnequal_remedy,
   source: PRACTICE,
-  check: ({ results, regime, say }) => {
+  check: ({ results, regime }) => {
     const sideKg = (side: 'left' | 'right'): number =>
       (results.weighing?.points ?? [])
         .filter((point) => point.side === side)
@@ -20,7 +22,11 @@ export const leftRightUnequal: Rule = {
     return [
       {
         path: ['weighing', 'points'],
-        sentence: say.words`Left ${say.measure('mass', leftKg)} and right ${say.measure('mass', rightKg)} differ by ${say.plain(share * 100, 1)} % of their sum`,
+        sentence: said(m.leftRightUnequal_leftRightDifferTheir, {
+          left: figure.measure('mass', leftKg),
+          right: figure.measure('mass', rightKg),
+          share: figure.plain(share * 100, 1),
+        }),
         data: { leftKg, rightKg, share },
       },
     ];

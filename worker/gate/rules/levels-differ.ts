@@ -1,13 +1,15 @@
-import { phrase } from '../../words/words.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
+import { termOf } from '../../text/terms.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
 
 export const levelsDiffer: Rule = {
   code: 'LEVELS_DIFFER',
   severity: 'blocks',
   meaning: 'Contacts of different electrical levels are joined',
-  remedy: phrase`High to high, low to low, one kind of level: correct the wiring`,
+  remedy: m.levelsDiffer_remedy,
   source: PRACTICE,
-  check: ({ results, say }) =>
+  check: ({ results }) =>
     (results.wiring?.nets ?? []).flatMap((net): Hit[] => {
       const [first, ...others] = net.pins.filter(({ pin }) => pin.level !== undefined);
       const second = others.find(({ pin }) => pin.level !== first?.pin.level);
@@ -15,7 +17,12 @@ export const levelsDiffer: Rule = {
       return [
         {
           path: first.path,
-          sentence: say.words`${first.key} is ${say.term(first.pin.level ?? '')} and ${second.key} is ${say.term(second.pin.level ?? '')}, on one conductor`,
+          sentence: said(m.levelsDiffer_oneConductor, {
+            first: first.key,
+            level: termOf(first.pin.level ?? ''),
+            second: second.key,
+            level2: termOf(second.pin.level ?? ''),
+          }),
           data: { pin: first.key },
         },
       ];

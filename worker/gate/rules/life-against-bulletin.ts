@@ -1,6 +1,8 @@
 import { isAtLeast, isAtMost } from '../../calc/limit-met.ts';
 import { namedMeter } from '../../calc/open-items/stands-open.ts';
-import { phrase } from '../../words/words.ts';
+import * as figure from '../../text/figure.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
 
 /** Hours are compared where both count those of one product. */
@@ -8,9 +10,9 @@ export const lifeAgainstBulletin: Rule = {
   code: 'LIFE_AGAINST_BULLETIN',
   severity: 'caution',
   meaning: 'A life that names a recurring bulletin comes due at another date or hour than the bulletin',
-  remedy: phrase`Correct whichever is wrong, or say which one holds`,
+  remedy: m.lifeAgainstBulletin_remedy,
   source: PRACTICE,
-  check: ({ visit, results, say }) => {
+  check: ({ visit, results }) => {
     const due = new Map(results.due.map((each) => [each.id, each]));
     return (visit.lives?.items ?? []).flatMap(({ id, reference, meter }, index): Hit[] => {
       const bulletin = visit.bulletins?.items.find(
@@ -22,15 +24,15 @@ export const lifeAgainstBulletin: Rule = {
       const isOfOne = namedMeter(visit, meter).of === namedMeter(visit, bulletin.meter).of;
       const hit = (own: string, other: string): Hit => ({
         path: ['lives', 'items', index],
-        sentence: say.words`${id} is due at ${own}, the bulletin that it names, ${bulletin.id}, at ${other}`,
+        sentence: said(m.lifeAgainstBulletin_dueBulletinNames, { id, own, bulletin: bulletin.id, other }),
         data: { life: id, bulletin: bulletin.id },
       });
       if (isOfOne && dueHours !== undefined && nextDueHours !== undefined && differ(dueHours, nextDueHours)) {
-        const [own, other] = say.plainApart(dueHours, nextDueHours, 1);
+        const [own, other] = figure.plainApart(dueHours, nextDueHours, 1);
         return [hit(`${own}\u00a0h`, `${other}\u00a0h`)];
       }
       return dueDate !== undefined && nextDueDate !== undefined && dueDate !== nextDueDate
-        ? [hit(say.date(dueDate), say.date(nextDueDate))]
+        ? [hit(figure.date(dueDate), figure.date(nextDueDate))]
         : [];
     });
   },

@@ -1,6 +1,8 @@
 import type { Due } from '../../calc/lives/due.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
+import { termOf } from '../../text/terms.ts';
 import type { Life } from '../../visit/life.ts';
-import { phrase } from '../../words/words.ts';
 import { lifePath } from '../life-path.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
 
@@ -8,9 +10,9 @@ export const lifeClockMissing: Rule = {
   code: 'LIFE_CLOCK_MISSING',
   severity: 'blocks',
   meaning: 'An interval has a clock that the last entry or the meters do not',
-  remedy: phrase`Enter the date, hours or landings of the last time, and of now`,
+  remedy: m.lifeClockMissing_remedy,
   source: read('UK accident report on a propeller lost after a calendar interval was not counted'),
-  check: ({ visit, results, say }) => [
+  check: ({ visit, results }) => [
     ...(visit.lives?.items ?? []).flatMap(({ id, item, interval, lastDone }, index): Hit[] => {
       const clocks = lackingThen(interval, lastDone);
       const hasOne = lastDone.date !== undefined || lastDone.hours !== undefined || lastDone.landings !== undefined;
@@ -19,7 +21,11 @@ export const lifeClockMissing: Rule = {
         : [
             {
               path: ['lives', 'items', index, 'lastDone'],
-              sentence: say.words`${id}, ${item}: the last entry lacks ${clocks.map((clock) => say.term(clock)).join(say.words` and `)}`,
+              sentence: said(m.lifeClockMissing_lastEntryLacks, {
+                id,
+                item,
+                clocks: clocks.map((clock) => termOf(clock)).join(said(m.lifeClockMissing_and)),
+              }),
               data: { life: id },
             },
           ];
@@ -31,7 +37,11 @@ export const lifeClockMissing: Rule = {
         : [
             {
               path: lifePath(visit, due.id),
-              sentence: say.words`${due.id}, ${due.item}: the record does not have the ${clocks.map((clock) => say.term(clock)).join(say.words` and `)} of now`,
+              sentence: said(m.lifeClockMissing_recordNotNow, {
+                due: due.id,
+                item: due.item,
+                clocks: clocks.map((clock) => termOf(clock)).join(said(m.lifeClockMissing_and)),
+              }),
               data: { life: due.id },
             },
           ];

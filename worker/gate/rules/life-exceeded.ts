@@ -1,4 +1,5 @@
-import { phrase } from '../../words/words.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { isPastLimit } from '../held-items.ts';
 import { lifePath } from '../life-path.ts';
 import { type Rule, read } from '../rule.ts';
@@ -7,12 +8,12 @@ export const lifeExceeded: Rule = {
   code: 'LIFE_EXCEEDED',
   severity: 'blocks',
   meaning: 'Something that binds is overdue',
-  remedy: phrase`Do it before flight`,
+  remedy: m.beforeFlight,
   source: read('14 CFR 91.417; AMC M.A.305 (status of life-limited parts)'),
-  check: ({ visit, results, say }) =>
+  check: ({ visit, results }) =>
     results.due.filter(isPastLimit).map(({ id, item }) => ({
       path: lifePath(visit, id),
-      sentence: say.words`${id}, ${item}, is overdue`,
+      sentence: said(m.overdue, { id, subject: item }),
       data: { life: id },
     })),
 };

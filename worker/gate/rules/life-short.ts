@@ -1,4 +1,5 @@
-import { phrase } from '../../words/words.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { comesSoon } from '../comes-soon.ts';
 import { lifePath } from '../life-path.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
@@ -7,13 +8,13 @@ export const lifeShort: Rule = {
   code: 'LIFE_SHORT',
   severity: 'caution',
   meaning: 'Something comes due within days or a few hours',
-  remedy: phrase`Plan it, or do it now`,
+  remedy: m.planNow,
   source: PRACTICE,
-  check: ({ visit, results, say }) =>
+  check: ({ visit, results }) =>
     results.due.flatMap((due): Hit[] => {
       const { id, item, isOverdue } = due;
       return comesSoon(due) && !isOverdue
-        ? [{ path: lifePath(visit, id), sentence: say.words`${id}, ${item}, comes due soon`, data: { life: id } }]
+        ? [{ path: lifePath(visit, id), sentence: said(m.lifeShort_comesDueSoon, { id, item }), data: { life: id } }]
         : [];
     }),
 };

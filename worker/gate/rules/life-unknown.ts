@@ -1,4 +1,5 @@
-import { phrase } from '../../words/words.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { lifePath } from '../life-path.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
 
@@ -6,9 +7,9 @@ export const lifeUnknown: Rule = {
   code: 'LIFE_UNKNOWN',
   severity: 'blocks',
   meaning: 'Nothing tells when something that binds was last done',
-  remedy: phrase`Find the entry, or do it now: unknown is not new`,
+  remedy: m.lifeUnknown_remedy,
   source: PRACTICE,
-  check: ({ visit, results, say }) =>
+  check: ({ visit, results }) =>
     results.due.flatMap(({ id, item, basis, dueDate, dueHours, dueLandings }): Hit[] => {
       const isKnown = dueDate !== undefined || dueHours !== undefined || dueLandings !== undefined;
       return isKnown || basis === 'owner' || basis === 'recommendation'
@@ -16,7 +17,7 @@ export const lifeUnknown: Rule = {
         : [
             {
               path: lifePath(visit, id),
-              sentence: say.words`${id}, ${item}: nothing tells when it comes due`,
+              sentence: said(m.lifeUnknown_nothingTellsWhenComes, { id, item }),
               data: { life: id },
             },
           ];

@@ -1,19 +1,20 @@
-import { phrase } from '../../words/words.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
 
 export const loadCircuitUnstated: Rule = {
   code: 'LOAD_CIRCUIT_UNSTATED',
   severity: 'caution',
   meaning: 'A load that the visit added or kept has no circuit in the record',
-  remedy: phrase`Trace its feeder and enter the circuit`,
+  remedy: m.loadCircuitUnstated_remedy,
   source: PRACTICE,
-  check: ({ visit, say }) =>
+  check: ({ visit }) =>
     (visit.electrical?.loads ?? []).flatMap(({ name, change, circuit, id }, index): Hit[] => {
       if (change === 'removed' || circuit !== undefined) return [];
       return [
         {
           path: ['electrical', 'loads', index, 'circuit'],
-          sentence: say.words`No circuit is stated for ${name}: what protects it is not known`,
+          sentence: said(m.loadCircuitUnstated_noCircuitStatedWhat, { name }),
           data: { load: id },
         },
       ];

@@ -1,14 +1,17 @@
 import { isAtMost } from '../../calc/limit-met.ts';
-import { phrase } from '../../words/words.ts';
+import * as figure from '../../text/figure.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
+import { termOf } from '../../text/terms.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
 
 export const mainFeederDropExceeded: Rule = {
   code: 'MAIN_FEEDER_DROP_EXCEEDED',
   severity: 'blocks',
   meaning: 'A main power wire loses more than 2 % of the regulated voltage at rated current',
-  remedy: phrase`Take a thicker wire or a shorter run, and look at its joints`,
+  remedy: m.mainFeederDropExceeded_remedy,
   source: read('FAA-H-8083-31 chapter 9, voltage drop in wires: 2 % from source or battery to the bus'),
-  check: ({ visit, results, say }) =>
+  check: ({ visit, results }) =>
     (visit.electrical?.circuits ?? []).flatMap(({ name, mainFeeder, measuredDropV }, index): Hit[] => {
       const result = results.electrical?.circuits[index];
       if (!mainFeeder || !result) return [];
@@ -19,10 +22,15 @@ export const mainFeederDropExceeded: Rule = {
       ]
         .filter(({ dropV }) => !isAtMost(dropV, limitV))
         .map(({ what, dropV }) => {
-          const [dropText, limitText] = say.plainApart(dropV, limitV, 2);
+          const [dropText, limitText] = figure.plainApart(dropV, limitV, 2);
           return {
             path: ['electrical', 'circuits', index],
-            sentence: say.words`Main power wire ${name}: ${say.term(what)} voltage drop ${dropText} V; the limit is ${limitText} V`,
+            sentence: said(m.mainFeederDropExceeded_mainPowerWireVoltage, {
+              name,
+              what: termOf(what),
+              drop: dropText,
+              limit: limitText,
+            }),
             data: { dropV, limitV },
           };
         });

@@ -1,18 +1,19 @@
-import { phrase } from '../../words/words.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { type Rule, read } from '../rule.ts';
 
 export const massZero: Rule = {
   code: 'MASS_ZERO',
   severity: 'caution',
   meaning: 'An item put in has no mass',
-  remedy: phrase`Weigh it`,
+  remedy: m.massZero_remedy,
   source: read('FAA-H-8083-1B ch. 7'),
-  check: ({ results, say }) =>
+  check: ({ results }) =>
     results.change.lines
       .filter(({ kind, massKg }) => kind === 'installed' && massKg === 0)
       .map(({ item, name = '', pointer }) => ({
         path: `${pointer}/mass`,
-        sentence: say.words`Item ${item}, ${name}, was put in with no mass`,
+        sentence: said(m.massZero_itemPutNoMass, { item, name }),
         data: { item },
       })),
 };

@@ -1,12 +1,13 @@
 import { standsOpen } from '../../calc/open-items/stands-open.ts';
-import { phrase } from '../../words/words.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
 
 export const meterAmbiguous: Rule = {
   code: 'METER_AMBIGUOUS',
   severity: 'blocks',
   meaning: 'Something comes due by hours, several meters count them, and it does not say on which it is read',
-  remedy: phrase`Name the meter`,
+  remedy: m.meterAmbiguous_remedy,
   source: PRACTICE,
   check: ({ visit, at, say }) => {
     const meters = (visit.meters?.readings ?? []).filter(({ of }) => of === 'airframe').map(({ id }) => id);
@@ -16,7 +17,7 @@ export const meterAmbiguous: Rule = {
       return [
         {
           path: kind === 'deferral' ? [...path, 'deferral'] : path,
-          sentence: say.words`${id}, ${text}, does not say which meter its hours are read on: ${meters.join(', ')}`,
+          sentence: said(m.meterAmbiguous_notSayMeterHours, { id, text, meters: meters.join(', ') }),
           data: { id },
         },
       ];

@@ -1,7 +1,9 @@
 import { isAtLeast } from '../../calc/limit-met.ts';
 import { sameMeter } from '../../calc/open-items/readings.ts';
 import { totalHours } from '../../calc/total-hours.ts';
-import { phrase } from '../../words/words.ts';
+import * as figure from '../../text/figure.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { type Hit, PRACTICE, type Rule, type RuleInput } from '../rule.ts';
 
 export const metersRunBack: Rule = {
@@ -9,19 +11,19 @@ export const metersRunBack: Rule = {
   severity: 'blocks',
   meaning:
     'A meter reads less at release than at arrival, or its total or the landings are fewer than at an earlier visit',
-  remedy: phrase`Correct the reading; where a meter was replaced, give what the one before had counted as its offset; where the earlier visit is wrong, correct that first`,
+  remedy: m.metersRunBack_remedy,
   source: PRACTICE,
   check: (input) => [...withinVisit(input), ...sinceEarlier(input)],
 };
 
-function withinVisit({ visit, say }: RuleInput): Hit[] {
+function withinVisit({ visit }: RuleInput): Hit[] {
   return (visit.meters?.readings ?? []).flatMap(({ id, inHours, outHours }, index): Hit[] => {
     if (isAtLeast(outHours, inHours)) return [];
-    const [inText, outText] = say.plainApart(inHours, outHours, 1);
+    const [inText, outText] = figure.plainApart(inHours, outHours, 1);
     return [
       {
         path: ['meters', 'readings', index, 'outHours'],
-        sentence: say.words`Meter ${id} read ${inText} h at arrival and ${outText} h at release`,
+        sentence: said(m.metersRunBack_meterReadHArrival, { id, in: inText, out: outText }),
         data: { inHours, outHours },
       },
     ];
@@ -29,18 +31,23 @@ function withinVisit({ visit, say }: RuleInput): Hit[] {
 }
 
 /** What a withdrawn pack read may be what was wrong with it, and binds nobody. */
-function sinceEarlier({ visit, facts, say }: RuleInput): Hit[] {
+function sinceEarlier({ visit, facts }: RuleInput): Hit[] {
   const { readings } = facts;
   if (!readings) return [];
   const hits = (visit.meters?.readings ?? []).flatMap((meter, index): Hit[] => {
     const before = sameMeter(readings, meter);
     const hours = totalHours(meter);
     if (!before || before.isWithdrawn || isAtLeast(hours, before.hours)) return [];
-    const [beforeText, hoursText] = say.plainApart(before.hours, hours, 1);
+    const [beforeText, hoursText] = figure.plainApart(before.hours, hours, 1);
     return [
       {
         path: ['meters', 'readings', index, 'outHours'],
-        sentence: say.words`Meter ${meter.id} has ${hoursText} h in total; ${before.pack ?? ''} had ${beforeText} h`,
+        sentence: said(m.metersRunBack_meterHTotalH, {
+          meter: meter.id,
+          hours: hoursText,
+          pack: before.pack ?? '',
+          before: beforeText,
+        }),
         data: { beforeHours: before.hours, hours },
       },
     ];
@@ -50,7 +57,11 @@ function sinceEarlier({ visit, facts, say }: RuleInput): Hit[] {
   if (before && !before.isWithdrawn && count !== undefined && count < before.count)
     hits.push({
       path: ['meters', 'landings'],
-      sentence: say.words`The record has ${say.plain(count, 0)} landings; ${before.pack ?? ''} had ${say.plain(before.count, 0)}`,
+      sentence: said(m.metersRunBack_recordLandings, {
+        count: figure.plain(count, 0),
+        pack: before.pack ?? '',
+        count2: figure.plain(before.count, 0),
+      }),
       data: { before: before.count, landings: count },
     });
   return hits;

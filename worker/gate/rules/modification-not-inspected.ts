@@ -1,18 +1,19 @@
-import { phrase } from '../../words/words.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
 
 export const modificationNotInspected: Rule = {
   code: 'MODIFICATION_NOT_INSPECTED',
   severity: 'blocks',
   meaning: 'A modification names no inspector, or one who did the work',
-  remedy: phrase`Have another person inspect it`,
+  remedy: m.modificationNotInspected_remedy,
   source: PRACTICE,
-  check: ({ visit, say }) =>
+  check: ({ visit }) =>
     (visit.modifications ?? []).flatMap(({ id, by, inspectedBy }, index): Hit[] => {
       if (inspectedBy && !by.includes(inspectedBy)) return [];
       const sentence = inspectedBy
-        ? say.words`Modification ${id} was inspected by a person who did the work`
-        : say.words`Modification ${id} was not inspected`;
+        ? said(m.modificationNotInspected_modificationInspectedPersonWho, { id })
+        : said(m.modificationNotInspected_modificationNotInspected, { id });
       return [{ path: ['modifications', index, 'inspectedBy'], sentence, data: { modification: id } }];
     }),
 };

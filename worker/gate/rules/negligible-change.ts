@@ -1,12 +1,14 @@
 import { isAtLeast, isAtMost } from '../../calc/limit-met.ts';
-import { phrase } from '../../words/words.ts';
+import * as figure from '../../text/figure.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { type Rule, type RuleInput, read } from '../rule.ts';
 
 export const negligibleChange: Rule = {
   code: 'NEGLIGIBLE_CHANGE',
   severity: 'note',
   meaning: 'The change of empty mass and of its centre of gravity is small enough to count as none',
-  remedy: phrase`Nothing`,
+  remedy: m.negligibleChange_remedy,
   source: read('AC 43.13-1B para 10-2c'),
   check: (input) => {
     const { say } = input;
@@ -18,11 +20,17 @@ export const negligibleChange: Rule = {
     if (limitKg === null || lines.length === 0 || !isAtMost(totalKg, limitKg)) return [];
     // Without a chord the shift cannot be judged, and half a pound moved from nose to tail is not negligible.
     if (shiftPercent === undefined || (limitPercent !== null && isAtLeast(shiftPercent, limitPercent))) return [];
-    const masses = say.words`${say.measure('mass', totalKg, { extra: 1 })} in all (limit ${say.measure('mass', limitKg, { extra: 1 })})`;
+    const masses = said(m.negligibleChange_allLimit, {
+      total: figure.measure('mass', totalKg, { extra: 1 }),
+      limit: figure.measure('mass', limitKg, { extra: 1 }),
+    });
     return [
       {
         path: ['modifications'],
-        sentence: say.words`The changes count as negligible: ${masses}, and the centre of gravity moves by ${say.plain(shiftPercent, 3)} % of the chord`,
+        sentence: said(m.negligibleChange_changesCountNegligibleCentre, {
+          masses,
+          shiftPercent: figure.plain(shiftPercent, 3),
+        }),
         data: { totalKg, changeKg: massKg, limitKg, shiftPercent },
       },
     ];

@@ -1,12 +1,13 @@
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { saysSomething } from '../../text/printable.ts';
-import { phrase } from '../../words/words.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
 
 export const notApplicableContradicted: Rule = {
   code: 'NOT_APPLICABLE_CONTRADICTED',
   severity: 'blocks',
   meaning: 'A bulletin is said not to apply, but its serial numbers say that it does',
-  remedy: phrase`Correct the status, or give the reason`,
+  remedy: m.notApplicableContradicted_remedy,
   source: read('AMC M.A.305(d) (applicability shown)'),
   check: ({ visit, results, say }) =>
     (visit.bulletins?.items ?? []).flatMap(({ id, status, reason, subject }, index): Hit[] => {
@@ -14,7 +15,7 @@ export const notApplicableContradicted: Rule = {
       return [
         {
           path: ['bulletins', 'items', index, 'status'],
-          sentence: say.words`${id}, ${subject}, applies by its serial numbers, and no reason is given`,
+          sentence: said(m.notApplicableContradicted_appliesSerialNumbersNo, { id, subject }),
           data: { bulletin: id },
         },
       ];

@@ -1,20 +1,21 @@
-import { phrase } from '../../words/words.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
 
 export const notReadBack: Rule = {
   code: 'NOT_READ_BACK',
   severity: 'caution',
   meaning: 'Nobody received a device off the air',
-  remedy: phrase`Receive it and enter address and flight identity as received`,
+  remedy: m.notReadBack_remedy,
   source: read('EASA SIB 2011-20 as summarised'),
-  check: ({ visit, say }) =>
+  check: ({ visit }) =>
     (visit.surveillance?.devices ?? []).flatMap(({ id, kind, readBack }, index): Hit[] =>
       readBack || kind === 'locator'
         ? []
         : [
             {
               path: ['surveillance', 'devices', index, 'readBack'],
-              sentence: say.words`Device ${id} was not received off the air`,
+              sentence: said(m.notReadBack_deviceNotReceivedOff, { id }),
               data: { device: id },
             },
           ],

@@ -1,4 +1,5 @@
-import { phrase } from '../../words/words.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { heldItems, isPastLimit } from '../held-items.ts';
 import { isOfWeighingAlone } from '../of-weighing-alone.ts';
 import { type Rule, read } from '../rule.ts';
@@ -8,7 +9,7 @@ export const openItemOverdue: Rule = {
   severity: 'blocks',
   meaning:
     'Something that binds and that an earlier pack left open is past its limit, and this record has no entry of it',
-  remedy: phrase`Do it and close it under carried, or put on record what gives it more time and answer for it as extended`,
+  remedy: m.openItemOverdue_remedy,
   source: read('ML.A.403 (within the stated limit); 14 CFR 91.417 (next due of recurring directives)'),
   check: (input) => {
     // A weighing says nothing of airworthiness.
@@ -18,7 +19,7 @@ export const openItemOverdue: Rule = {
       .filter(isPastLimit)
       .map(({ item = '', text }) => ({
         path: '/carried',
-        sentence: say.words`${item}, “${text}”, is overdue`,
+        sentence: said(m.overdue2, { item, text }),
         data: { item },
       }));
   },

@@ -1,4 +1,5 @@
-import { phrase } from '../../words/words.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { PRACTICE, type Rule } from '../rule.ts';
 
 export const openItemPutOff: Rule = {
@@ -6,12 +7,12 @@ export const openItemPutOff: Rule = {
   severity: 'blocks',
   meaning:
     'Something that an earlier pack left open has a later limit than before, or none, was not done since, and nobody answers for extending it',
-  remedy: phrase`Give the limit that it had, or answer for it under carried as extended, with the reason`,
+  remedy: m.openItemPutOff_remedy,
   source: PRACTICE,
-  check: ({ results, say }) =>
+  check: ({ results }) =>
     results.open.putOff.map(({ item, now }) => ({
       path: now.path,
-      sentence: say.words`${item.item ?? item.id}, “${item.text}”, is given more time than before`,
+      sentence: said(m.openItemPutOff_givenMoreTimeThan, { item: item.item ?? item.id, item2: item.text }),
       data: { item: item.item ?? item.id },
     })),
 };

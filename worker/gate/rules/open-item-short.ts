@@ -1,4 +1,5 @@
-import { phrase } from '../../words/words.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { comesSoon } from '../comes-soon.ts';
 import { heldItems, isPastLimit } from '../held-items.ts';
 import { isOfWeighingAlone } from '../of-weighing-alone.ts';
@@ -9,7 +10,7 @@ export const openItemShort: Rule = {
   severity: 'caution',
   meaning:
     'Something that an earlier pack left open comes due within days or a few hours, or is overdue and stops no release: within its tolerance, recommended only, or at a weighing alone',
-  remedy: phrase`Plan it, or do it now`,
+  remedy: m.planNow,
   source: PRACTICE,
   check: (input) => {
     const { say } = input;
@@ -18,8 +19,8 @@ export const openItemShort: Rule = {
       const { item = '', text } = due;
       const hit = (sentence: string): Hit[] => [{ path: '/carried', sentence, data: { item } }];
       if (isPastLimit(due) && !isWeighing) return [];
-      if (due.isOverdue) return hit(say.words`${item}, “${text}”, is overdue`);
-      return comesSoon(due) ? hit(say.words`${item}, “${text}”, comes due soon`) : [];
+      if (due.isOverdue) return hit(said(m.overdue2, { item, text }));
+      return comesSoon(due) ? hit(said(m.openItemShort_comesDueSoon, { item, text })) : [];
     });
   },
 };

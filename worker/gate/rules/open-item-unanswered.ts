@@ -1,4 +1,4 @@
-import { phrase } from '../../words/words.ts';
+import * as m from '../../text/generated/messages.ts';
 import { PRACTICE, type Rule } from '../rule.ts';
 import { unansweredItems } from '../unanswered-items.ts';
 
@@ -7,7 +7,7 @@ export const openItemUnanswered: Rule = {
   severity: 'blocks',
   meaning:
     'An earlier pack left something open (a deferral, something that comes due, a recurring or open bulletin, a limitation, a flight test owed), and the record neither closes nor repeats it',
-  remedy: phrase`Answer for it under carried: closed with the evidence, repeated, extended or superseded`,
+  remedy: m.openItemUnanswered_remedy,
   source: PRACTICE,
   check: (input) => unansweredItems(input, ({ kind }) => kind !== 'watch'),
 };

@@ -1,5 +1,7 @@
 import { hoursOf } from '../../calc/total-hours.ts';
-import { phrase } from '../../words/words.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
+import { termOf } from '../../text/terms.ts';
 import { isOfWeighingAlone } from '../of-weighing-alone.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
 
@@ -7,12 +9,12 @@ export const openItemUncounted: Rule = {
   code: 'OPEN_ITEM_UNCOUNTED',
   severity: 'blocks',
   meaning: 'Something that an earlier pack left open comes due by hours or landings that this record does not give',
-  remedy: phrase`Read the meter, or give the landings`,
+  remedy: m.openItemUncounted_remedy,
   source: PRACTICE,
   check: (input) => {
     // A weighing says nothing of airworthiness.
     if (isOfWeighingAlone(input)) return [];
-    const { visit, results, say } = input;
+    const { visit, results } = input;
     return results.open.held.flatMap(({ item = '', text, until, of }): Hit[] => {
       const path = '/meters';
       const data = { item };
@@ -20,12 +22,12 @@ export const openItemUncounted: Rule = {
         return [
           {
             path,
-            sentence: say.words`${item}, “${text}”, comes due by hours, and this record reads no meter of the ${say.term(of)}`,
+            sentence: said(m.openItemUncounted_comesDueHoursRecord, { item, text, of: termOf(of) }),
             data,
           },
         ];
       return until.landings !== undefined && visit.meters?.landings === undefined
-        ? [{ path, sentence: say.words`${item}, “${text}”, comes due by landings, and this record has none`, data }]
+        ? [{ path, sentence: said(m.openItemUncounted_comesDueLandingsRecord, { item, text }), data }]
         : [];
     });
   },

@@ -1,18 +1,19 @@
-import { phrase } from '../../words/words.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { type Rule, read } from '../rule.ts';
 
 export const panelsNotClosed: Rule = {
   code: 'PANELS_NOT_CLOSED',
   severity: 'blocks',
   meaning: 'Nobody stated that all panels were refitted',
-  remedy: phrase`Close the panels and state it`,
+  remedy: m.panelsNotClosed_remedy,
   source: read('145.A.48 (access panels refitted)'),
-  check: ({ visit, say }) =>
+  check: ({ visit }) =>
     visit.inspection && visit.inspection.panelsClosed !== true
       ? [
           {
             path: ['inspection', 'panelsClosed'],
-            sentence: say.words`The record does not state that all panels were refitted`,
+            sentence: said(m.panelsNotClosed_recordNotStateAll),
           },
         ]
       : [],

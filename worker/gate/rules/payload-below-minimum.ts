@@ -1,15 +1,17 @@
 import { isAtLeast } from '../../calc/limit-met.ts';
 import { payloadAgainst } from '../../calc/payload.ts';
-import { phrase } from '../../words/words.ts';
+import * as figure from '../../text/figure.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { memory, type Rule } from '../rule.ts';
 
 export const payloadBelowMinimum: Rule = {
   code: 'PAYLOAD_BELOW_MINIMUM',
   severity: 'blocks',
   meaning: 'Too little payload is left for what the regime asks',
-  remedy: phrase`Take equipment out; see the payload line of the schedule`,
+  remedy: m.payloadBelowMinimum_remedy,
   source: memory('BCAR Section S, payload per seat and fuel'),
-  check: ({ visit, results, regime, say }) => {
+  check: ({ visit, results, regime }) => {
     const asked = regime.minimumPayload.value;
     if (!asked || !results.schedule) return [];
     const payload = payloadAgainst(visit, results.schedule.massKg, asked);
@@ -17,7 +19,11 @@ export const payloadBelowMinimum: Rule = {
     return [
       {
         path: ['aircraft', 'maximumMass'],
-        sentence: say.words`Payload ${say.measure('mass', payload.availableKg)} falls short of ${say.measure('mass', payload.personsKg + payload.fuelKg)} by ${say.measure('mass', -payload.sparePayloadKg)}`,
+        sentence: said(m.payloadBelowMinimum_payloadFallsShort, {
+          available: figure.measure('mass', payload.availableKg),
+          persons: figure.measure('mass', payload.personsKg + payload.fuelKg),
+          sparePayload: figure.measure('mass', -payload.sparePayloadKg),
+        }),
         data: { ...payload },
       },
     ];

@@ -1,4 +1,5 @@
-import { phrase } from '../../words/words.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { type Hit, PRACTICE, type RegisteredPerson, type Rule } from '../rule.ts';
 
 export const personNotAsRegistered: Rule = {
@@ -6,27 +7,30 @@ export const personNotAsRegistered: Rule = {
   severity: 'blocks',
   meaning:
     'A person of the record has another name, capacity, licence or scope, or a longer validity, than the table of people of the workshop says',
-  remedy: phrase`Correct the record, or have an administrator correct the table of people`,
+  remedy: m.personNotAsRegistered_remedy,
   source: PRACTICE,
-  check: ({ visit, facts, say }) =>
+  check: ({ visit, facts }) =>
     visit.people.flatMap((person, index): Hit[] => {
       const registered = facts.people?.find(({ id }) => id === person.id);
       if (!registered) return [];
       const data = { person: person.id };
       return differences(person, registered).map((field) => ({
         path: ['people', index, field],
-        sentence: say.words`${person.name}: the ${say.term(FIELDS[field])} is not as in the table of people of the workshop`,
+        sentence: said(m.personNotAsRegistered_notTablePeopleWorkshop, {
+          person: person.name,
+          fields: said(FIELDS[field]),
+        }),
         data: { ...data, field },
       }));
     }),
 };
 
 const FIELDS = {
-  name: phrase`name`,
-  capacity: phrase`capacity`,
-  authorisation: phrase`licence or authorisation`,
-  scope: phrase`scope`,
-  validUntil: phrase`validity`,
+  name: m.personNotAsRegistered_name,
+  capacity: m.personNotAsRegistered_capacity,
+  authorisation: m.personNotAsRegistered_licenceAuthorisation,
+  scope: m.personNotAsRegistered_scope,
+  validUntil: m.personNotAsRegistered_validity,
 } as const;
 
 type Field = keyof typeof FIELDS;

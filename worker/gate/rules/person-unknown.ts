@@ -1,4 +1,5 @@
-import { phrase } from '../../words/words.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { fieldName } from '../field-name.ts';
 import { PRACTICE, type Rule } from '../rule.ts';
 
@@ -6,7 +7,7 @@ export const personUnknown: Rule = {
   code: 'PERSON_UNKNOWN',
   severity: 'blocks',
   meaning: 'The record names a person who is not among its people',
-  remedy: phrase`Add the person to people, or correct the name`,
+  remedy: m.personUnknown_remedy,
   source: PRACTICE,
   check: ({ visit, people, say }) => {
     const known = new Set(visit.people.map(({ id }) => id));
@@ -14,7 +15,10 @@ export const personUnknown: Rule = {
       .filter(({ value }) => !known.has(value))
       .map((place) => ({
         path: place.path,
-        sentence: say.words`“${place.value}”, who ${fieldName(place.means.doing, place, say)}, is not among the people of the record`,
+        sentence: said(m.personUnknown_whoNotAmongPeople, {
+          place: place.value,
+          doing: fieldName(place.means.doing, place, say),
+        }),
         data: { person: place.value },
       }));
   },

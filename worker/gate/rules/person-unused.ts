@@ -1,13 +1,14 @@
-import { phrase } from '../../words/words.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
 
 export const personUnused: Rule = {
   code: 'PERSON_UNUSED',
   severity: 'note',
   meaning: 'Somebody among the people is named nowhere else',
-  remedy: phrase`Nothing, or take the person out`,
+  remedy: m.personUnused_remedy,
   source: PRACTICE,
-  check: ({ visit, people, say }) => {
+  check: ({ visit, people }) => {
     const used = new Set(people.map(({ value }) => value));
     return visit.people.flatMap(({ id, name }, index): Hit[] =>
       used.has(id)
@@ -15,7 +16,7 @@ export const personUnused: Rule = {
         : [
             {
               path: ['people', index],
-              sentence: say.words`${name} is named nowhere else in the record`,
+              sentence: said(m.personUnused_namedNowhereElseRecord, { name }),
               data: { person: id },
             },
           ],

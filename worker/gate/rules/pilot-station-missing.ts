@@ -1,14 +1,15 @@
-import { phrase } from '../../words/words.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { PRACTICE, type Rule } from '../rule.ts';
 
 export const pilotStationMissing: Rule = {
   code: 'PILOT_STATION_MISSING',
   severity: 'blocks',
   meaning: 'No station carries the pilot, so no loading can be computed',
-  remedy: phrase`Give the pilot’s seat as a station`,
+  remedy: m.pilotStationMissing_remedy,
   source: PRACTICE,
-  check: ({ visit, say }) =>
+  check: ({ visit }) =>
     visit.aircraft.stations.some(({ kind }) => kind === 'pilot')
       ? []
-      : [{ path: ['aircraft', 'stations'], sentence: say.words`The aircraft has no station for the pilot` }],
+      : [{ path: ['aircraft', 'stations'], sentence: said(m.pilotStationMissing_aircraftNoStationPilot) }],
 };

@@ -1,14 +1,15 @@
 import { nodeKey } from '../../calc/wiring/pin-graph.ts';
-import { phrase } from '../../words/words.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
 
 export const pinUsedTwice: Rule = {
   code: 'PIN_USED_TWICE',
   severity: 'blocks',
   meaning: 'A contact stands twice in its connector, or has more than one wire',
-  remedy: phrase`One wire a contact: join wires at a splice`,
+  remedy: m.pinUsedTwice_remedy,
   source: PRACTICE,
-  check: ({ visit, results, say }) =>
+  check: ({ visit, results }) =>
     (visit.wiring?.connectors ?? []).flatMap(({ id, pins }, i) =>
       pins.flatMap(({ pin }, j): Hit[] => {
         const first = pins.findIndex((other) => other.pin === pin);
@@ -19,8 +20,8 @@ export const pinUsedTwice: Rule = {
             path: ['wiring', 'connectors', i, 'pins', j],
             sentence:
               first === j
-                ? say.words`${wires.length} wires end at ${id} pin ${pin}`
-                : say.words`Connector ${id} has pin ${pin} more than once`,
+                ? said(m.pinUsedTwice_wiresEndPin, { count: wires.length, id, pin })
+                : said(m.pinUsedTwice_connectorPinMoreThan, { id, pin }),
             data: { connector: id, pin, wires: wires.length },
           },
         ];

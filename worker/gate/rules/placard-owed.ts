@@ -1,13 +1,14 @@
-import { phrase } from '../../words/words.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
 
 export const placardOwed: Rule = {
   code: 'PLACARD_OWED',
   severity: 'blocks',
   meaning: 'A placard that a modification calls for is not in place',
-  remedy: phrase`Fit the placard`,
+  remedy: m.placardOwed_remedy,
   source: PRACTICE,
-  check: ({ visit, say }) =>
+  check: ({ visit }) =>
     (visit.modifications ?? []).flatMap(({ id, placards }, index) =>
       (placards ?? []).flatMap(({ text, state }, step): Hit[] =>
         state === 'in-place'
@@ -15,7 +16,7 @@ export const placardOwed: Rule = {
           : [
               {
                 path: ['modifications', index, 'placards', step, 'state'],
-                sentence: say.words`Modification ${id}: the placard “${text}” is not in place`,
+                sentence: said(m.placardOwed_modificationPlacardNotPlace, { id, text }),
                 data: { modification: id },
               },
             ],

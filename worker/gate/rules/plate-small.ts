@@ -1,14 +1,16 @@
 import { isAtLeast } from '../../calc/limit-met.ts';
-import { phrase } from '../../words/words.ts';
+import * as figure from '../../text/figure.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
 
 export const plateSmall: Rule = {
   code: 'PLATE_SMALL',
   severity: 'caution',
   meaning: 'A ground plane is smaller than a quarter wave around the antenna, or missing',
-  remedy: phrase`Fit a larger plane, or show by test that the range suffices`,
+  remedy: m.plateSmall_remedy,
   source: read('AC 43.13-2B chapter 3 as quoted by a beacon maker: a quarter wavelength on every side'),
-  check: ({ visit, results, say }) =>
+  check: ({ visit, results }) =>
     (visit.antennas?.items ?? []).flatMap(({ name, needsGroundPlane, groundPlane }, index): Hit[] => {
       const quarterMm = results.antennas?.antennas[index]?.quarterWaveMm;
       if (
@@ -18,13 +20,13 @@ export const plateSmall: Rule = {
       )
         return [];
       const radiusMm = groundPlane?.leastRadiusMm ?? 0;
-      const [radiusText, quarterText] = say.apart('arm', radiusMm, quarterMm);
+      const [radiusText, quarterText] = figure.apart('arm', radiusMm, quarterMm);
       return [
         {
           path: ['antennas', 'items', index, 'groundPlane'],
           sentence: groundPlane
-            ? say.words`${name}: ground plane ${radiusText} to its nearest edge; a quarter wave is ${quarterText}`
-            : say.words`${name}: no ground plane; a quarter wave is ${quarterText}`,
+            ? said(m.plateSmall_groundPlaneNearestEdge, { name, radius: radiusText, quarter: quarterText })
+            : said(m.plateSmall_noGroundPlaneQuarter, { name, quarter: quarterText }),
           data: { radiusMm, quarterMm },
         },
       ];

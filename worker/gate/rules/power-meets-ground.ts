@@ -1,13 +1,14 @@
-import { phrase } from '../../words/words.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
 
 export const powerMeetsGround: Rule = {
   code: 'POWER_MEETS_GROUND',
   severity: 'blocks',
   meaning: 'A supply is joined to ground',
-  remedy: phrase`Correct the wiring before power is applied`,
+  remedy: m.powerMeetsGround_remedy,
   source: PRACTICE,
-  check: ({ results, say }) =>
+  check: ({ results }) =>
     (results.wiring?.nets ?? []).flatMap((net): Hit[] => {
       const isSupplied =
         net.reaches.has('bus') ||
@@ -20,7 +21,7 @@ export const powerMeetsGround: Rule = {
       return [
         {
           path: first.path,
-          sentence: say.words`The conductor of ${first.key} (${first.pin.signal}) reaches both supply and ground`,
+          sentence: said(m.powerMeetsGround_conductorReachesBothSupply, { first: first.key, signal: first.pin.signal }),
           data: { pin: first.key },
         },
       ];

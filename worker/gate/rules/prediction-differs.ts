@@ -1,27 +1,34 @@
 import { isAtMost } from '../../calc/limit-met.ts';
 import { COVERAGE_FACTOR } from '../../calc/uncertainty.ts';
-import { phrase } from '../../words/words.ts';
+import * as figure from '../../text/figure.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { PRACTICE, type Rule } from '../rule.ts';
 
 export const predictionDiffers: Rule = {
   code: 'PREDICTION_DIFFERS',
   severity: 'caution',
   meaning: 'The weighing differs from what the papers and the changes lead to by more than both uncertainties explain',
-  remedy: phrase`Look for an item that the papers lack, a wrong arm or a scale; accept only with a reason`,
+  remedy: m.predictionDiffers_remedy,
   source: PRACTICE,
-  check: ({ results, regime, say }) => {
+  check: ({ results, regime }) => {
     const { comparison } = results;
     if (!comparison) return [];
     const massLimitKg = Math.max(regime.predictionToleranceKg.value, COVERAGE_FACTOR * comparison.standard.massKg);
     const armLimitMm = Math.max(regime.predictionToleranceMm.value, COVERAGE_FACTOR * comparison.standard.armMm);
     const { differenceKg, differenceMm } = comparison;
     if (isAtMost(Math.abs(differenceKg), massLimitKg) && isAtMost(Math.abs(differenceMm), armLimitMm)) return [];
-    const [massText, massLimitText] = say.apart('mass', differenceKg, massLimitKg, { signed: true });
-    const [armText, armLimitText] = say.apart('arm', differenceMm, armLimitMm, { signed: true });
+    const [massText, massLimitText] = figure.apart('mass', differenceKg, massLimitKg, { signed: true });
+    const [armText, armLimitText] = figure.apart('arm', differenceMm, armLimitMm, { signed: true });
     return [
       {
         path: ['weighing'],
-        sentence: say.words`Weighed less predicted: ${massText} (limit ${massLimitText}) and ${armText} (limit ${armLimitText})`,
+        sentence: said(m.predictionDiffers_weighedLessPredictedLimit, {
+          mass: massText,
+          massLimit: massLimitText,
+          arm: armText,
+          armLimit: armLimitText,
+        }),
         data: { differenceKg, massLimitKg, differenceMm, armLimitMm },
       },
     ];

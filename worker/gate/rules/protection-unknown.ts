@@ -1,4 +1,5 @@
-import { phrase } from '../../words/words.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
 import { conductorName } from '../wire-name.ts';
 
@@ -6,7 +7,7 @@ export const protectionUnknown: Rule = {
   code: 'PROTECTION_UNKNOWN',
   severity: 'blocks',
   meaning: 'What protector the wire allows is not known: neither chart nor record gives it',
-  remedy: phrase`State the limit of its maker for this wire`,
+  remedy: m.protectionUnknown_remedy,
   source: read('AC 43.13-1B table 11-3, sizes 22 to 0'),
   check: ({ visit, results, say }) =>
     (visit.electrical?.circuits ?? []).flatMap(({ name, gauge, material, protection }, index): Hit[] => {
@@ -15,7 +16,10 @@ export const protectionUnknown: Rule = {
       return [
         {
           path: ['electrical', 'circuits', index, 'protection'],
-          sentence: say.words`Circuit ${name}: no chart gives a protector for wire ${conductorName({ gauge, material }, say)} in this place`,
+          sentence: said(m.protectionUnknown_circuitNoChartGives, {
+            name,
+            conductor: conductorName({ gauge, material }, say),
+          }),
           data: { gauge },
         },
       ];

@@ -1,14 +1,15 @@
-import { phrase } from '../../words/words.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { PRACTICE, type Rule } from '../rule.ts';
 
 export const radioCheckMissing: Rule = {
   code: 'RADIO_CHECK_MISSING',
   severity: 'blocks',
   meaning: 'Radios are recorded, but no two-way check',
-  remedy: phrase`Call a station and have it answer`,
+  remedy: m.radioCheckMissing_remedy,
   source: PRACTICE,
-  check: ({ visit, say }) =>
+  check: ({ visit }) =>
     visit.surveillance && !visit.surveillance.radioChecks?.length
-      ? [{ path: ['surveillance', 'radioChecks'], sentence: say.words`No two-way check of a radio is recorded` }]
+      ? [{ path: ['surveillance', 'radioChecks'], sentence: said(m.radioCheckMissing_noTwoWayCheck) }]
       : [],
 };

@@ -1,4 +1,5 @@
-import { phrase } from '../../words/words.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
 
 /** Readable with little difficulty. */
@@ -8,16 +9,16 @@ export const radioReadabilityLow: Rule = {
   code: 'RADIO_READABILITY_LOW',
   severity: 'caution',
   meaning: 'A station could hardly read the radio',
-  remedy: phrase`Look at antenna, cable, microphone and noise`,
+  remedy: m.radioReadabilityLow_remedy,
   source: PRACTICE,
-  check: ({ visit, say }) =>
+  check: ({ visit }) =>
     (visit.surveillance?.radioChecks ?? []).flatMap(({ with: station, readability }, index): Hit[] =>
       readability >= LEAST_READABILITY
         ? []
         : [
             {
               path: ['surveillance', 'radioChecks', index, 'readability'],
-              sentence: say.words`${station} read the radio ${readability} of 5`,
+              sentence: said(m.radioReadabilityLow_readRadio5, { station, readability }),
               data: { readability },
             },
           ],

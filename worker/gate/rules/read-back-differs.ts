@@ -1,13 +1,14 @@
-import { phrase } from '../../words/words.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
 
 export const readBackDiffers: Rule = {
   code: 'READ_BACK_DIFFERS',
   severity: 'blocks',
   meaning: 'What was received off the air is not what was entered',
-  remedy: phrase`Find out which is wrong, set it again and receive it again`,
+  remedy: m.readBackDiffers_remedy,
   source: read('EASA SIB 2011-20 as summarised; CS-ACNS'),
-  check: ({ visit, results, say }) => {
+  check: ({ visit, results }) => {
     const record = visit.surveillance;
     const found = results.surveillance;
     if (!record || !found) return [];
@@ -20,7 +21,11 @@ export const readBackDiffers: Rule = {
         return [
           {
             path,
-            sentence: say.words`Device ${device.id} is set to ${device.addressSet ?? say.words`nothing`}, received was ${readBack.address}`,
+            sentence: said(m.readBackDiffers_deviceSetReceived, {
+              device: device.id,
+              addressSet: device.addressSet ?? said(m.nothing),
+              address: readBack.address,
+            }),
             data: { device: device.id },
           },
         ];
@@ -28,7 +33,11 @@ export const readBackDiffers: Rule = {
         return [
           {
             path,
-            sentence: say.words`Device ${device.id}: flight identity ${flightIdentitySet} was entered, ${readBack.flightIdentity} received`,
+            sentence: said(m.readBackDiffers_deviceFlightIdentityEntered, {
+              device: device.id,
+              flightIdentitySet,
+              flightIdentity: readBack.flightIdentity,
+            }),
             data: { device: device.id },
           },
         ];

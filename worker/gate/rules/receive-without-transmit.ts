@@ -1,13 +1,14 @@
-import { phrase } from '../../words/words.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
 
 export const receiveWithoutTransmit: Rule = {
   code: 'RECEIVE_WITHOUT_TRANSMIT',
   severity: 'caution',
   meaning: 'An input is joined to nothing that could drive it',
-  remedy: phrase`Trace the signal to its source`,
+  remedy: m.receiveWithoutTransmit_remedy,
   source: PRACTICE,
-  check: ({ results, say }) =>
+  check: ({ results }) =>
     (results.wiring?.nets ?? []).flatMap((net): Hit[] => {
       const first = net.pins.find(({ pin }) => pin.direction === 'in');
       const isDriven =
@@ -16,7 +17,7 @@ export const receiveWithoutTransmit: Rule = {
       return [
         {
           path: first.path,
-          sentence: say.words`Nothing drives input ${first.key} (${first.pin.signal})`,
+          sentence: said(m.receiveWithoutTransmit_nothingDrivesInput, { first: first.key, signal: first.pin.signal }),
           data: { pin: first.key },
         },
       ];

@@ -1,4 +1,5 @@
-import { phrase } from '../../words/words.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { REGIMES } from '../regimes/table.ts';
 import { PRACTICE, type Rule } from '../rule.ts';
 
@@ -6,15 +7,18 @@ export const regimeUnknown: Rule = {
   code: 'REGIME_UNKNOWN',
   severity: 'blocks',
   meaning: 'The record names a regime that is not known here',
-  remedy: phrase`Name a known regime, or generic where none fits`,
+  remedy: m.regimeUnknown_remedy,
   source: PRACTICE,
-  check: ({ visit, say }) => {
+  check: ({ visit }) => {
     const { regime } = visit.aircraft;
     if (REGIMES.some(({ id }) => id === regime)) return [];
     return [
       {
         path: ['aircraft', 'regime'],
-        sentence: say.words`Regime “${regime}” is not known; known are ${REGIMES.map(({ id }) => id).join(', ')}`,
+        sentence: said(m.regimeUnknown_regimeNotKnownKnown, {
+          regime,
+          regimes: REGIMES.map(({ id }) => id).join(', '),
+        }),
         data: { regime },
       },
     ];

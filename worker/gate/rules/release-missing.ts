@@ -1,11 +1,12 @@
-import { phrase } from '../../words/words.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { type Rule, read } from '../rule.ts';
 
 export const releaseMissing: Rule = {
   code: 'RELEASE_MISSING',
   severity: 'blocks',
   meaning: 'The record does not say who releases and with what statement',
-  remedy: phrase`Fill in the release`,
+  remedy: m.releaseMissing_remedy,
   source: read('14 CFR 43.9; ML.A.801; UK ANO 2016 art. 47'),
   check: ({ visit, say }) =>
     visit.release
@@ -13,7 +14,7 @@ export const releaseMissing: Rule = {
       : [
           {
             path: ['release'],
-            sentence: say.words`The record does not say who releases the aircraft and with what statement`,
+            sentence: said(m.releaseMissing_recordNotSayWho),
           },
         ],
 };

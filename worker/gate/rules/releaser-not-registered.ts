@@ -1,5 +1,7 @@
+import * as figure from '../../text/figure.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { dateOf } from '../../units/calendar.ts';
-import { phrase } from '../../words/words.ts';
 import { PRACTICE, type Rule } from '../rule.ts';
 
 export const releaserNotRegistered: Rule = {
@@ -7,9 +9,9 @@ export const releaserNotRegistered: Rule = {
   severity: 'blocks',
   meaning:
     'The person who is to release is not in the table of people of the workshop, or not with the right to release on this day; asked of workshops that keep such a table',
-  remedy: phrase`Have an administrator enter the person, or name one who may release`,
+  remedy: m.releaserNotRegistered_remedy,
   source: PRACTICE,
-  check: ({ visit, facts, at, say }) => {
+  check: ({ visit, facts, at }) => {
     const { people = [] } = facts;
     const by = visit.release?.by;
     if (people.length === 0 || by === undefined) return [];
@@ -22,8 +24,8 @@ export const releaserNotRegistered: Rule = {
       {
         path: ['release', 'by'],
         sentence: registered
-          ? say.words`${registered.name} may not release on ${say.date(on)} by the table of people of the workshop`
-          : say.words`“${by}” is not in the table of people of the workshop`,
+          ? said(m.releaserNotRegistered_mayNotReleaseTable, { registered: registered.name, on: figure.date(on) })
+          : said(m.releaserNotRegistered_notTablePeopleWorkshop, { by }),
         data: { person: by },
       },
     ];

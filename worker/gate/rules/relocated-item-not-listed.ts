@@ -1,19 +1,20 @@
-import { phrase } from '../../words/words.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
 
 export const relocatedItemNotListed: Rule = {
   code: 'RELOCATED_ITEM_NOT_LISTED',
   severity: 'blocks',
   meaning: 'An item was moved that the equipment list does not have',
-  remedy: phrase`Correct the line number, or enter the item as found but unlisted`,
+  remedy: m.correctLineNumberEnter,
   source: PRACTICE,
-  check: ({ results, say }) =>
+  check: ({ results }) =>
     results.change.changes.flatMap(({ change, listed, path }): Hit[] => {
       if (change.kind !== 'relocated' || listed) return [];
       return [
         {
           path: [...path, 'item'],
-          sentence: say.words`Item ${change.item} was moved, but the equipment list does not have it`,
+          sentence: said(m.relocatedItemNotListed_itemMovedButEquipment, { item: change.item }),
           data: { item: change.item },
         },
       ];

@@ -1,16 +1,18 @@
 import { changedSinceKg } from '../../calc/history.ts';
 import { isAtMost } from '../../calc/limit-met.ts';
+import * as figure from '../../text/figure.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { addMonths, dateOf } from '../../units/calendar.ts';
-import { phrase } from '../../words/words.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
 
 export const reweighDue: Rule = {
   code: 'REWEIGH_DUE',
   severity: 'caution',
   meaning: 'The last weighing is old, or too much has changed since',
-  remedy: phrase`Weigh the aircraft`,
+  remedy: m.reweighDue_remedy,
   source: PRACTICE,
-  check: ({ visit, results, regime, at, say }) => {
+  check: ({ visit, results, regime, at }) => {
     const { schedule, prediction } = results;
     if (visit.weighing || !schedule || !prediction) return [];
     const hits: Hit[] = [];
@@ -18,7 +20,7 @@ export const reweighDue: Rule = {
     if (years !== null && schedule.weighedOn && addMonths(schedule.weighedOn, 12 * years) < dateOf(at)) {
       hits.push({
         path: ['baseline', 'weighedOn'],
-        sentence: say.words`Last weighed ${say.date(schedule.weighedOn)}, more than ${years} years ago`,
+        sentence: said(m.reweighDue_lastWeighedMoreThan, { weighedOn: figure.date(schedule.weighedOn), years }),
         data: { weighedOn: schedule.weighedOn, years },
       });
     }
@@ -27,7 +29,10 @@ export const reweighDue: Rule = {
     if (share !== null && !isAtMost(movedKg, share * prediction.baseline.massKg)) {
       hits.push({
         path: ['modifications'],
-        sentence: say.words`Changes of ${say.measure('mass', movedKg)} since the weighing are more than ${say.plain(share * 100, 1)} % of the empty mass`,
+        sentence: said(m.reweighDue_changesSinceWeighingMore, {
+          moved: figure.measure('mass', movedKg),
+          share: figure.plain(share * 100, 1),
+        }),
         data: { movedKg, share },
       });
     }

@@ -1,13 +1,14 @@
-import { phrase } from '../../words/words.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
 
 export const runConditionsUnstated: Rule = {
   code: 'RUN_CONDITIONS_UNSTATED',
   severity: 'note',
   meaning: 'A run has no air temperature and pressure, so its figures compare badly',
-  remedy: phrase`Enter them next time`,
+  remedy: m.runConditionsUnstated_remedy,
   source: read('South African 43.04.9 (ambient temperature and pressure recorded)'),
-  check: ({ visit, say }) =>
+  check: ({ visit }) =>
     (visit.engineRuns ?? []).flatMap(({ when, airTemperatureC, pressureHpa }, index): Hit[] =>
       airTemperatureC !== undefined && pressureHpa !== undefined
         ? []
@@ -16,8 +17,8 @@ export const runConditionsUnstated: Rule = {
               path: ['engineRuns', index],
               sentence:
                 when === 'before'
-                  ? say.words`The run before the work has no air temperature and pressure`
-                  : say.words`The run after the work has no air temperature and pressure`,
+                  ? said(m.runConditionsUnstated_runBeforeWorkNo)
+                  : said(m.runConditionsUnstated_runAfterWorkNo),
             },
           ],
     ),

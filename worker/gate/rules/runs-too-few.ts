@@ -1,19 +1,20 @@
-import { phrase } from '../../words/words.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { type Rule, read } from '../rule.ts';
 
 export const runsTooFew: Rule = {
   code: 'RUNS_TOO_FEW',
   severity: 'caution',
   meaning: 'Only one run was weighed, so nothing is known of the scatter',
-  remedy: phrase`Lift the aircraft off and weigh again`,
+  remedy: m.runsTooFew_remedy,
   source: read('CAP 562 weighing leaflet (several readings)'),
-  check: ({ visit, say }) => {
+  check: ({ visit }) => {
     const runs = Math.min(...(visit.weighing?.points ?? []).map(({ readingsKg }) => readingsKg.length));
     if (runs !== 1) return [];
     return [
       {
         path: ['weighing', 'points'],
-        sentence: say.words`Only one run was weighed; its scatter is not known and not in the uncertainty`,
+        sentence: said(m.runsTooFew_onlyOneRunWeighed),
         data: { runs },
       },
     ];

@@ -1,14 +1,16 @@
+import * as figure from '../../text/figure.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { dateOf } from '../../units/calendar.ts';
-import { phrase } from '../../words/words.ts';
 import { type Hit, memory, type Rule } from '../rule.ts';
 
 export const scaleCalibrationExpired: Rule = {
   code: 'SCALE_CALIBRATION_EXPIRED',
   severity: 'blocks',
   meaning: 'The calibration of a scale did not hold on the day of the weighing',
-  remedy: phrase`Weigh again with a calibrated scale`,
+  remedy: m.scaleCalibrationExpired_remedy,
   source: memory('ML.A.402 (calibrated tools)'),
-  check: ({ visit, say }) => {
+  check: ({ visit }) => {
     const { weighing } = visit;
     if (!weighing) return [];
     const on = dateOf(weighing.weighedAt);
@@ -18,7 +20,11 @@ export const scaleCalibrationExpired: Rule = {
         return [
           {
             path: [...path, 'calibratedOn'],
-            sentence: say.words`Scale ${id} was calibrated ${say.date(calibratedOn)}, after the weighing ${say.date(on)}`,
+            sentence: said(m.scaleCalibrationExpired_scaleCalibratedAfterWeighing, {
+              id,
+              calibratedOn: figure.date(calibratedOn),
+              on: figure.date(on),
+            }),
             data: { scale: id },
           },
         ];
@@ -26,7 +32,11 @@ export const scaleCalibrationExpired: Rule = {
       return [
         {
           path: [...path, 'calibrationDueOn'],
-          sentence: say.words`The calibration of scale ${id} ran out ${say.date(calibrationDueOn)}; weighed ${say.date(on)}`,
+          sentence: said(m.scaleCalibrationExpired_calibrationScaleRanOut, {
+            id,
+            calibrationDueOn: figure.date(calibrationDueOn),
+            on: figure.date(on),
+          }),
           data: { scale: id, calibrationDueOn, weighedOn: on },
         },
       ];

@@ -1,4 +1,6 @@
-import { phrase } from '../../words/words.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
+import { termOf } from '../../text/terms.ts';
 import { type Hit, memory, type Rule } from '../rule.ts';
 import { sameSerial } from '../serial.ts';
 
@@ -6,9 +8,9 @@ export const serialDiffersFromBaseline: Rule = {
   code: 'SERIAL_DIFFERS_FROM_BASELINE',
   severity: 'blocks',
   meaning: 'A serial number read this visit is not the one in the papers',
-  remedy: phrase`Read the data plate again; correct the record, or the papers with a reason`,
+  remedy: m.serialDiffersFromBaseline_remedy,
   source: memory('Part-ML, ML.A.305 (marks and serial numbers in the records)'),
-  check: ({ visit, say }) => {
+  check: ({ visit }) => {
     const { aircraft, baseline } = visit;
     const pairs = [
       { product: 'Airframe', read: aircraft.serial, papers: baseline?.airframeSerial, path: ['aircraft', 'serial'] },
@@ -30,7 +32,11 @@ export const serialDiffersFromBaseline: Rule = {
       return [
         {
           path,
-          sentence: say.words`${say.term(product)} serial number read is ${read}; the papers have ${papers}`,
+          sentence: said(m.serialDiffersFromBaseline_serialNumberReadPapers, {
+            product: termOf(product),
+            read,
+            papers,
+          }),
           data: { read, papers },
         },
       ];

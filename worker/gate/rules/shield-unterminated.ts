@@ -1,4 +1,5 @@
-import { phrase } from '../../words/words.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
 import { wireName } from '../wire-name.ts';
 
@@ -6,7 +7,7 @@ export const shieldUnterminated: Rule = {
   code: 'SHIELD_UNTERMINATED',
   severity: 'caution',
   meaning: 'The screen of a wire is grounded at neither end',
-  remedy: phrase`Ground it as the installation manual says`,
+  remedy: m.shieldUnterminated_remedy,
   source: PRACTICE,
   check: ({ visit, say }) =>
     (visit.wiring?.wires ?? []).flatMap((wire, index): Hit[] => {
@@ -14,7 +15,7 @@ export const shieldUnterminated: Rule = {
       return [
         {
           path: ['wiring', 'wires', index, 'shield'],
-          sentence: say.words`The screen of wire ${wireName(wire, say)} is grounded at neither end`,
+          sentence: said(m.shieldUnterminated_screenWireGroundedNeither, { wire: wireName(wire, say) }),
           data: { wire: wireName(wire, say) },
         },
       ];

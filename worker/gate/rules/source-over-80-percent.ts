@@ -1,8 +1,11 @@
 import { isWatched, needsWatching, warnsInTime } from '../../calc/electrical/monitoring.ts';
 import { isAtMost } from '../../calc/limit-met.ts';
+import * as figure from '../../text/figure.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import type { Printer } from '../../text/print.ts';
+import { termOf } from '../../text/terms.ts';
 import type { Electrical } from '../../visit/visit.ts';
-import { phrase } from '../../words/words.ts';
 import { PHASE_NAMES } from '../phase-names.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
 
@@ -10,7 +13,7 @@ export const sourceOver80Percent: Rule = {
   code: 'SOURCE_OVER_80_PERCENT',
   severity: 'caution',
   meaning: 'The continuous load is over 80 % of what the sources give, and nothing shows the crew the load',
-  remedy: phrase`Reduce the load, or fit a placard, an instrument or a low-voltage warning by which it is kept down, and name it`,
+  remedy: m.sourceOver80Percent_remedy,
   source: read('AC 43.13-1B 11-35a: 80 % of the generator without placards or monitoring'),
   check: ({ visit, results, say }) => {
     const { electrical } = visit;
@@ -21,7 +24,12 @@ export const sourceOver80Percent: Rule = {
       return [
         {
           path: ['electrical', 'sources'],
-          sentence: say.words`${say.term(PHASE_NAMES[phase])}: continuous load ${say.plain(continuousA, 1)} A is over 80 % of ${say.plain(capacityA, 1)} A; ${whatIsFitted(say, electrical)}`,
+          sentence: said(m.sourceOver80Percent_continuousLoadOver80, {
+            phaseNames: termOf(PHASE_NAMES[phase]),
+            continuousA: figure.plain(continuousA, 1),
+            capacityA: figure.plain(capacityA, 1),
+            whatIsFitted: whatIsFitted(say, electrical),
+          }),
           data: { phase, continuousA, capacityA },
         },
       ];
@@ -34,15 +42,20 @@ function whatIsFitted(say: Printer, { sources, lowVoltageWarning }: Electrical):
   const unwatched = sources
     .filter((source) => !isWatched(source))
     .map(({ name, isMonitored }) =>
-      isMonitored ? say.words`what ${name} is watched by is not stated` : say.words`nothing watches ${name}`,
+      isMonitored
+        ? said(m.sourceOver80Percent_whatWatchedNotStated, { name })
+        : said(m.sourceOver80Percent_nothingWatches, { name }),
     );
-  return [...unwatched, say.words`low-voltage warning ${stateOf(say, lowVoltageWarning)}`].join(', ');
+  return [
+    ...unwatched,
+    said(m.sourceOver80Percent_lowVoltageWarning, { lowVoltageWarning: stateOf(say, lowVoltageWarning) }),
+  ].join(', ');
 }
 
 function stateOf(say: Printer, warning: Electrical['lowVoltageWarning']): string {
-  if (!warning) return say.words`not stated`;
-  if (!warning.isFitted) return say.words`not fitted`;
+  if (!warning) return said(m.notStated);
+  if (!warning.isFitted) return said(m.sourceOver80Percent_notFitted);
   return warning.setPointV === undefined
-    ? say.words`without a set point`
-    : say.words`at ${say.plain(warning.setPointV, 1)} V`;
+    ? said(m.sourceOver80Percent_withoutSetPoint)
+    : said(m.sourceOver80Percent_v, { setPointV: figure.plain(warning.setPointV, 1) });
 }

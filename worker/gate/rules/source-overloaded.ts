@@ -1,5 +1,8 @@
 import { isAtMost } from '../../calc/limit-met.ts';
-import { phrase } from '../../words/words.ts';
+import * as figure from '../../text/figure.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
+import { termOf } from '../../text/terms.ts';
 import { PHASE_NAMES } from '../phase-names.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
 
@@ -7,16 +10,20 @@ export const sourceOverloaded: Rule = {
   code: 'SOURCE_OVERLOADED',
   severity: 'blocks',
   meaning: 'The continuous load in a phase is more than the sources can give',
-  remedy: phrase`Take loads off, or fit a greater source`,
+  remedy: m.sourceOverloaded_remedy,
   source: read('AC 43.13-1B 11-35: load within the capacity of the generator'),
-  check: ({ results, say }) =>
+  check: ({ results }) =>
     (results.electrical?.phases ?? []).flatMap(({ phase, continuousA, capacityA }): Hit[] => {
       if (capacityA === undefined || isAtMost(continuousA, capacityA)) return [];
-      const [loadText, capacityText] = say.plainApart(continuousA, capacityA, 1);
+      const [loadText, capacityText] = figure.plainApart(continuousA, capacityA, 1);
       return [
         {
           path: ['electrical', 'sources'],
-          sentence: say.words`${say.term(PHASE_NAMES[phase])}: continuous load ${loadText} A; the sources give ${capacityText} A`,
+          sentence: said(m.sourceOverloaded_continuousLoadSourcesGive, {
+            phaseNames: termOf(PHASE_NAMES[phase]),
+            load: loadText,
+            capacity: capacityText,
+          }),
           data: { phase, continuousA, capacityA },
         },
       ];

@@ -1,5 +1,7 @@
 import { isAtMost } from '../../calc/limit-met.ts';
-import { phrase } from '../../words/words.ts';
+import * as figure from '../../text/figure.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { type Hit, memory, type Rule } from '../rule.ts';
 
 const USUAL_LIMIT = 2;
@@ -8,17 +10,17 @@ export const standingWaveHigh: Rule = {
   code: 'STANDING_WAVE_HIGH',
   severity: 'caution',
   meaning: 'The standing wave ratio of an antenna is over its limit',
-  remedy: phrase`Look at connectors, ground plane and length; measure again`,
+  remedy: m.standingWaveHigh_remedy,
   source: memory('installation practice: not over 2, or the limit of the record'),
-  check: ({ visit, results, say }) =>
+  check: ({ visit, results }) =>
     (visit.antennas?.items ?? []).flatMap(({ name, standingWaveLimit = USUAL_LIMIT }, index): Hit[] => {
       const ratio = results.antennas?.antennas[index]?.standingWave;
       if (ratio === undefined || isAtMost(ratio, standingWaveLimit)) return [];
-      const [ratioText, limitText] = say.plainApart(ratio, standingWaveLimit, 1);
+      const [ratioText, limitText] = figure.plainApart(ratio, standingWaveLimit, 1);
       return [
         {
           path: ['antennas', 'items', index, 'standingWaves'],
-          sentence: say.words`${name}: standing wave ratio ${ratioText}; the limit is ${limitText}`,
+          sentence: said(m.standingWaveHigh_standingWaveRatioLimit, { name, ratio: ratioText, limit: limitText }),
           data: { ratio, limit: standingWaveLimit },
         },
       ];

@@ -1,4 +1,6 @@
-import { phrase } from '../../words/words.ts';
+import * as figure from '../../text/figure.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { CHECK_NAMES, checkName } from '../check-name.ts';
 import { figureInSentence } from '../figure-name.ts';
 import { rangeText } from '../range-text.ts';
@@ -10,7 +12,7 @@ export const staticSystemTestFailed: Rule = {
   code: 'STATIC_SYSTEM_TEST_FAILED',
   severity: 'blocks',
   meaning: 'The static pressure system leaks or is at fault, or it was tested at too little suction',
-  remedy: phrase`Have the static pressure system put right and test again`,
+  remedy: m.staticSystemTestFailed_remedy,
   source: read('14 CFR 43 Appendix E (a); 14 CFR 23.1325(b)(2)(i) before 2017'),
   check: ({ results, say }) => {
     const { figures = [], checks = [] } = results.surveillance?.staticSystem ?? {};
@@ -21,7 +23,12 @@ export const staticSystemTestFailed: Rule = {
           : [
               {
                 path: PATH,
-                sentence: say.words`Static system, ${figureInSentence(figure.figure, say)}: ${say.plain(figure.value, 0)} ${figure.unit} is outside its limits ${rangeText(figure, say)}`,
+                sentence: said(m.staticSystemTestFailed_staticSystemOutsideLimits, {
+                  figureInSentence: figureInSentence(figure.figure, say),
+                  figure: figure.plain(figure.value, 0),
+                  unit: figure.unit,
+                  figure2: rangeText(figure, say),
+                }),
                 data: { value: figure.value },
               },
             ],
@@ -31,7 +38,10 @@ export const staticSystemTestFailed: Rule = {
           ? [
               {
                 path: PATH,
-                sentence: say.words`The static system failed a check, ${check.paragraph}: ${checkName(check, say)}`,
+                sentence: said(m.staticSystemTestFailed_staticSystemFailedCheck, {
+                  paragraph: check.paragraph,
+                  check: checkName(check, say),
+                }),
                 data: { name: CHECK_NAMES[check.check], check: check.check },
               },
             ]

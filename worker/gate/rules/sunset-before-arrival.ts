@@ -1,13 +1,15 @@
-import { phrase } from '../../words/words.ts';
+import * as figure from '../../text/figure.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { PRACTICE, type Rule } from '../rule.ts';
 
 export const sunsetBeforeArrival: Rule = {
   code: 'SUNSET_BEFORE_ARRIVAL',
   severity: 'caution',
   meaning: 'The flight home would end after sunset',
-  remedy: phrase`Fly another day, or from a nearer place`,
+  remedy: m.sunsetBeforeArrival_remedy,
   source: PRACTICE,
-  check: ({ results, say }) => {
+  check: ({ results }) => {
     const { daylightMin, sunsetAt, isDarkAtArrival } = results.clock;
     if (!isDarkAtArrival) return [];
     return [
@@ -15,8 +17,11 @@ export const sunsetBeforeArrival: Rule = {
         path: ['departure'],
         sentence:
           daylightMin === undefined || sunsetAt === undefined
-            ? say.words`The flight would end in the dark: the sun has been down for more than a day`
-            : say.words`The flight would end ${say.plain(-daylightMin, 0)} minutes after sunset, ${say.moment(sunsetAt)}`,
+            ? said(m.sunsetBeforeArrival_flightWouldEndDark)
+            : said(m.sunsetBeforeArrival_flightWouldEndMinutes, {
+                daylightMin: figure.plain(-daylightMin, 0),
+                sunsetAt: figure.moment(sunsetAt),
+              }),
         data: daylightMin === undefined ? {} : { daylightMin },
       },
     ];

@@ -1,18 +1,19 @@
-import { phrase } from '../../words/words.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
 
 export const supplementOwed: Rule = {
   code: 'SUPPLEMENT_OWED',
   severity: 'blocks',
   meaning: 'The flight manual lacks a supplement for a modification, and nobody stated that none is needed',
-  remedy: phrase`Put the supplement in the manual, or state that nothing changes for the pilot`,
+  remedy: m.supplementOwed_remedy,
   source: read('CS-STAN (manual supplement)'),
-  check: ({ visit, say }) =>
+  check: ({ visit }) =>
     (visit.modifications ?? []).flatMap(({ id, supplement, noSupplementNeeded }, index): Hit[] => {
       if (supplement?.state === 'in-place' || (!supplement && noSupplementNeeded)) return [];
       const sentence = supplement
-        ? say.words`Modification ${id}: supplement “${supplement.text}” is owed`
-        : say.words`Modification ${id} says nothing about a manual supplement`;
+        ? said(m.supplementOwed_modificationSupplementOwed, { id, supplement: supplement.text })
+        : said(m.supplementOwed_modificationSaysNothingAbout, { id });
       return [{ path: ['modifications', index, 'supplement'], sentence, data: { modification: id } }];
     }),
 };

@@ -1,6 +1,9 @@
 import { greatestGapDeg, OPEN_GAP_DEG, WIDE_GAP_DEG } from '../../calc/compass/coverage.ts';
 import { isAtMost } from '../../calc/limit-met.ts';
-import { phrase } from '../../words/words.ts';
+import * as figure from '../../text/figure.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
+import { termOf } from '../../text/terms.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
 
 const LEAST_HEADINGS = 8;
@@ -9,16 +12,16 @@ export const swingHeadingsTooFew: Rule = {
   code: 'SWING_HEADINGS_TOO_FEW',
   severity: 'caution',
   meaning: 'Too few headings were read for a card of every 30°, or they leave a wide gap',
-  remedy: phrase`Read at least eight headings, evenly spread`,
+  remedy: m.readLeastEightHeadings,
   source: read('former 23.1547 (card in steps of not more than 30°)'),
-  check: ({ results, say }) =>
+  check: ({ results }) =>
     (results.compass?.swings ?? []).flatMap(({ state, readings }, index): Hit[] => {
       const path = ['compass', 'swings', index, 'readings'];
       if (readings.length < LEAST_HEADINGS)
         return [
           {
             path,
-            sentence: say.words`Only ${readings.length} headings were read (${say.term(state)})`,
+            sentence: said(m.swingHeadingsTooFew_onlyHeadingsRead, { count: readings.length, state: termOf(state) }),
             data: { readings: readings.length },
           },
         ];
@@ -28,7 +31,10 @@ export const swingHeadingsTooFew: Rule = {
         : [
             {
               path,
-              sentence: say.words`No heading was read over ${say.plain(gapDeg, 0)}° of the circle (${say.term(state)})`,
+              sentence: said(m.swingHeadingsTooFew_noHeadingReadOver, {
+                gap: figure.plain(gapDeg, 0),
+                state: termOf(state),
+              }),
               data: { gapDeg },
             },
           ];

@@ -1,13 +1,14 @@
-import { phrase } from '../../words/words.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
 
 export const tankNotUsable: Rule = {
   code: 'TANK_NOT_USABLE',
   severity: 'blocks',
   meaning: 'A tank has no arm, or its figures contradict each other',
-  remedy: phrase`Give one arm or a rising table, and an unusable content below the capacity`,
+  remedy: m.tankNotUsable_remedy,
   source: PRACTICE,
-  check: ({ visit, say }) =>
+  check: ({ visit }) =>
     visit.aircraft.stations.flatMap((station, index): Hit[] => {
       if (station.kind !== 'fuel') return [];
       const path = ['aircraft', 'stations', index];
@@ -16,7 +17,7 @@ export const tankNotUsable: Rule = {
         return [
           {
             path,
-            sentence: say.words`${station.name} has neither an arm nor a table of arms`,
+            sentence: said(m.tankNotUsable_neitherArmNorTable, { station: station.name }),
             data: { station: station.id },
           },
         ];
@@ -24,7 +25,7 @@ export const tankNotUsable: Rule = {
         return [
           {
             path,
-            sentence: say.words`${station.name}: the unusable content is not below the capacity`,
+            sentence: said(m.tankNotUsable_unusableContentNotBelow, { station: station.name }),
             data: { station: station.id },
           },
         ];
@@ -32,7 +33,7 @@ export const tankNotUsable: Rule = {
         return [
           {
             path: [...path, 'armByVolume'],
-            sentence: say.words`${station.name}: the table of arms does not rise`,
+            sentence: said(m.tankNotUsable_tableArmsNotRise, { station: station.name }),
             data: { station: station.id },
           },
         ];

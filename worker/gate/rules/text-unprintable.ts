@@ -1,14 +1,15 @@
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import type { Printer } from '../../text/print.ts';
 import { codePointName, unprintableIn } from '../../text/printable.ts';
 import { eachField } from '../../visit/visit-fields.ts';
-import { phrase } from '../../words/words.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
 
 export const textUnprintable: Rule = {
   code: 'TEXT_UNPRINTABLE',
   severity: 'blocks',
   meaning: 'A text has characters that no pack can print',
-  remedy: phrase`Write it in Latin letters and the signs listed in the guide`,
+  remedy: m.writeLatinLettersSigns,
   source: PRACTICE,
   check: ({ visit, say }) => {
     const hits: Hit[] = [];
@@ -23,7 +24,7 @@ export const textUnprintable: Rule = {
 function hitAt(say: Printer, path: Hit['path'], characters: readonly string[]): Hit {
   return {
     path,
-    sentence: say.words`The text has characters that cannot be printed: ${characters.join(', ')}`,
+    sentence: said(m.textUnprintable_textCharactersCannotPrinted, { characters: characters.join(', ') }),
     data: { characters: characters.join(' ') },
   };
 }

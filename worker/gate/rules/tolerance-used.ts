@@ -1,4 +1,5 @@
-import { phrase } from '../../words/words.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { lifePath } from '../life-path.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
 
@@ -6,15 +7,15 @@ export const toleranceUsed: Rule = {
   code: 'TOLERANCE_USED',
   severity: 'caution',
   meaning: 'Something is overdue within its tolerance',
-  remedy: phrase`Do it soon; the next interval counts from where it was due`,
+  remedy: m.toleranceUsed_remedy,
   source: read('ML.A.302 (tolerance, next interval)'),
-  check: ({ visit, results, say }) =>
+  check: ({ visit, results }) =>
     results.due.flatMap(({ id, item, basis, isWithinTolerance }): Hit[] =>
       isWithinTolerance && basis === 'programme'
         ? [
             {
               path: lifePath(visit, id),
-              sentence: say.words`${id}, ${item}, is overdue, within its tolerance`,
+              sentence: said(m.toleranceUsed_overdueWithinTolerance, { id, item }),
               data: { life: id },
             },
           ]

@@ -1,4 +1,6 @@
-import { phrase } from '../../words/words.ts';
+import * as figure from '../../text/figure.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { CHECK_NAMES, checkName } from '../check-name.ts';
 import { nameOfFigure } from '../figure-name.ts';
 import { rangeText } from '../range-text.ts';
@@ -10,7 +12,7 @@ export const transponderTestFailed: Rule = {
   code: 'TRANSPONDER_TEST_FAILED',
   severity: 'blocks',
   meaning: 'A figure of the transponder test is outside its limits, or the transponder answers wrongly',
-  remedy: phrase`Have the transponder, antenna or cable put right and test again`,
+  remedy: m.transponderTestFailed_remedy,
   source: read('14 CFR 43 Appendix F'),
   check: ({ results, say }) => {
     const { transponder = [], modeS = [] } = results.surveillance ?? {};
@@ -21,7 +23,12 @@ export const transponderTestFailed: Rule = {
           : [
               {
                 path: PATH,
-                sentence: say.words`${nameOfFigure(figure.figure, say)} ${say.plain(figure.value, 1)} ${figure.unit} is outside its limits ${rangeText(figure, say)}`,
+                sentence: said(m.transponderTestFailed_outsideLimits, {
+                  nameOfFigure: nameOfFigure(figure.figure, say),
+                  figure: figure.plain(figure.value, 1),
+                  unit: figure.unit,
+                  figure2: rangeText(figure, say),
+                }),
                 data: { value: figure.value },
               },
             ],
@@ -31,7 +38,10 @@ export const transponderTestFailed: Rule = {
           ? [
               {
                 path: PATH,
-                sentence: say.words`The transponder failed a check of Mode S, ${check.paragraph}: ${checkName(check, say)}`,
+                sentence: said(m.transponderTestFailed_transponderFailedCheckMode, {
+                  paragraph: check.paragraph,
+                  check: checkName(check, say),
+                }),
                 data: { name: CHECK_NAMES[check.check], check: check.check },
               },
             ]

@@ -1,4 +1,5 @@
-import { phrase } from '../../words/words.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { unrecordedChecks } from '../check-name.ts';
 import { transponderOmission } from '../omission-text.ts';
 import { type Rule, read } from '../rule.ts';
@@ -7,7 +8,7 @@ export const transponderTestIncomplete: Rule = {
   code: 'TRANSPONDER_TEST_INCOMPLETE',
   severity: 'blocks',
   meaning: 'The transponder test leaves out something that the class of the transponder needs',
-  remedy: phrase`Measure it, or enter what was measured`,
+  remedy: m.transponderTestIncomplete_remedy,
   source: read('14 CFR 43 Appendix F (c)(2) and (e) to (j)'),
   check: ({ results, say }) => {
     const { transponderMissing = [], modeS = [] } = results.surveillance ?? {};
@@ -19,7 +20,7 @@ export const transponderTestIncomplete: Rule = {
     return [
       {
         path: ['surveillance', 'transponderTest'],
-        sentence: say.words`The transponder test does not record: ${missing.join('; ')}`,
+        sentence: said(m.transponderTestIncomplete_transponderTestNotRecord, { missing: missing.join('; ') }),
         data: { missing: missing.length },
       },
     ];

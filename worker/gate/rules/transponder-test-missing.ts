@@ -1,13 +1,14 @@
-import { phrase } from '../../words/words.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { type Rule, read } from '../rule.ts';
 
 export const transponderTestMissing: Rule = {
   code: 'TRANSPONDER_TEST_MISSING',
   severity: 'blocks',
   meaning: 'A transponder was fitted or replaced and no test is recorded',
-  remedy: phrase`Test it`,
+  remedy: m.transponderTestMissing_remedy,
   source: read('14 CFR 91.413'),
-  check: ({ visit, results, say }) => {
+  check: ({ visit, results }) => {
     const isNew = results.change.changes.some(({ change }) => {
       const item = change.kind === 'replaced' ? change.by : change;
       return (
@@ -23,7 +24,7 @@ export const transponderTestMissing: Rule = {
       ? [
           {
             path: visit.surveillance ? ['surveillance', 'transponderTest'] : ['surveillance'],
-            sentence: say.words`A transponder was fitted in this visit, but no test of it is recorded`,
+            sentence: said(m.transponderTestMissing_transponderFittedVisitBut),
           },
         ]
       : [];

@@ -1,5 +1,7 @@
 import { isAtLeast, isAtMost } from '../../calc/limit-met.ts';
-import { phrase } from '../../words/words.ts';
+import * as figure from '../../text/figure.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { PRACTICE, type Rule } from '../rule.ts';
 
 /** Empty mass as a share of maximum mass: from bare weight-shift machines to overloaded two-seaters. */
@@ -10,9 +12,9 @@ export const unitImplausible: Rule = {
   code: 'UNIT_IMPLAUSIBLE',
   severity: 'blocks',
   meaning: 'A mass does not fit the aircraft at all: most often pounds taken for kilograms',
-  remedy: phrase`Check the units that the record declares, and the figure`,
+  remedy: m.unitImplausible_remedy,
   source: PRACTICE,
-  check: ({ visit, results, say }) => {
+  check: ({ visit, results }) => {
     const { schedule } = results;
     if (!schedule) return [];
     const share = schedule.massKg / visit.aircraft.maximumMassKg;
@@ -21,7 +23,10 @@ export const unitImplausible: Rule = {
     return [
       {
         path,
-        sentence: say.words`An empty mass of ${say.measure('mass', schedule.massKg)} does not fit a maximum mass of ${say.measure('mass', visit.aircraft.maximumMassKg)}`,
+        sentence: said(m.unitImplausible_emptyMassNotFit, {
+          mass: figure.measure('mass', schedule.massKg),
+          maximumMass: figure.measure('mass', visit.aircraft.maximumMassKg),
+        }),
         data: { emptyKg: schedule.massKg, maximumKg: visit.aircraft.maximumMassKg },
       },
     ];

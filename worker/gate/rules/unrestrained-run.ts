@@ -1,11 +1,12 @@
-import { phrase } from '../../words/words.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
 
 export const unrestrainedRun: Rule = {
   code: 'UNRESTRAINED_RUN',
   severity: 'blocks',
   meaning: 'A run of the engine does not say how the aircraft was held',
-  remedy: phrase`Never start an engine with the aircraft unrestrained; enter how it was held`,
+  remedy: m.unrestrainedRun_remedy,
   source: PRACTICE,
   check: ({ visit, say }) =>
     (visit.engineRuns ?? []).flatMap(({ restraint, when }, index): Hit[] =>
@@ -15,9 +16,7 @@ export const unrestrainedRun: Rule = {
             {
               path: ['engineRuns', index, 'restraint'],
               sentence:
-                when === 'before'
-                  ? say.words`The run before the work does not say how the aircraft was held`
-                  : say.words`The run after the work does not say how the aircraft was held`,
+                when === 'before' ? said(m.unrestrainedRun_runBeforeWorkNot) : said(m.unrestrainedRun_runAfterWorkNot),
             },
           ],
     ),

@@ -1,18 +1,19 @@
-import { phrase } from '../../words/words.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { PRACTICE, type Rule } from '../rule.ts';
 
 export const variationMissing: Rule = {
   code: 'VARIATION_MISSING',
   severity: 'blocks',
   meaning: 'Headings were true, but no position is given for the magnetic variation',
-  remedy: phrase`Give the position of the base`,
+  remedy: m.variationMissing_remedy,
   source: PRACTICE,
-  check: ({ visit, say }) =>
+  check: ({ visit }) =>
     visit.compass?.reference === 'true' && !visit.compass.position
       ? [
           {
             path: ['compass', 'position'],
-            sentence: say.words`The headings were true; without a position their variation is not known`,
+            sentence: said(m.variationMissing_headingsTrueWithoutPosition),
           },
         ]
       : [],

@@ -1,4 +1,4 @@
-import { phrase } from '../../words/words.ts';
+import * as m from '../../text/generated/messages.ts';
 import { PRACTICE, type Rule } from '../rule.ts';
 import { unansweredItems } from '../unanswered-items.ts';
 
@@ -6,7 +6,7 @@ export const watchedItemUnanswered: Rule = {
   code: 'WATCHED_ITEM_UNANSWERED',
   severity: 'caution',
   meaning: 'An earlier pack said that something is to be watched, and the record says nothing of it',
-  remedy: phrase`Look at it again and record it, or answer for it under carried`,
+  remedy: m.watchedItemUnanswered_remedy,
   source: PRACTICE,
   check: (input) => unansweredItems(input, ({ kind }) => kind === 'watch'),
 };

@@ -1,14 +1,16 @@
+import * as figure from '../../text/figure.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { instantOf } from '../../units/calendar.ts';
-import { phrase } from '../../words/words.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
 
 export const weighedBeforeLastModification: Rule = {
   code: 'WEIGHED_BEFORE_LAST_MODIFICATION',
   severity: 'blocks',
   meaning: 'The aircraft was weighed before the last modification was finished',
-  remedy: phrase`Weigh again, or use the computed schedule and take the weighing out`,
+  remedy: m.weighedBeforeLastModification_remedy,
   source: read('AC 43.13-1B ch. 10 (equipment in place when weighed)'),
-  check: ({ visit, say }) => {
+  check: ({ visit }) => {
     const { weighing } = visit;
     if (!weighing) return [];
     return (visit.modifications ?? []).flatMap(({ id, finishedAt, changes }): Hit[] => {
@@ -16,7 +18,11 @@ export const weighedBeforeLastModification: Rule = {
       return [
         {
           path: ['weighing', 'weighedAt'],
-          sentence: say.words`Weighed ${say.moment(weighing.weighedAt)}, before modification ${id} was finished ${say.moment(finishedAt)}`,
+          sentence: said(m.weighedBeforeLastModification_weighedBeforeModificationFinished, {
+            weighedAt: figure.moment(weighing.weighedAt),
+            id,
+            finishedAt: figure.moment(finishedAt),
+          }),
           data: { modification: id, weighedAt: weighing.weighedAt, finishedAt },
         },
       ];

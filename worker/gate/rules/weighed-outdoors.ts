@@ -1,18 +1,19 @@
-import { phrase } from '../../words/words.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { type Rule, read } from '../rule.ts';
 
 export const weighedOutdoors: Rule = {
   code: 'WEIGHED_OUTDOORS',
   severity: 'caution',
   meaning: 'The aircraft was weighed in the open',
-  remedy: phrase`Weigh in a closed hangar, or accept several readings in little wind`,
+  remedy: m.weighedOutdoors_remedy,
   source: read('CAP 562 weighing leaflet'),
-  check: ({ visit, say }) =>
+  check: ({ visit }) =>
     visit.weighing?.indoors === false
       ? [
           {
             path: ['weighing', 'indoors'],
-            sentence: say.words`The aircraft was weighed in the open, where wind disturbs the scales`,
+            sentence: said(m.weighedOutdoors_aircraftWeighedOpenWhere),
           },
         ]
       : [],

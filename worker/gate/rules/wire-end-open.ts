@@ -1,8 +1,9 @@
 import { nodeKey } from '../../calc/wiring/pin-graph.ts';
 import type { WiringResult } from '../../calc/wiring/results.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import type { Printer } from '../../text/print.ts';
 import type { Wiring } from '../../visit/visit.ts';
-import { phrase } from '../../words/words.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
 import { wireName } from '../wire-name.ts';
 
@@ -10,7 +11,7 @@ export const wireEndOpen: Rule = {
   code: 'WIRE_END_OPEN',
   severity: 'blocks',
   meaning: 'A wire ends at nothing that the record has, or a contact that carries a signal has no wire',
-  remedy: phrase`Enter where it ends, or mark the contact as spare`,
+  remedy: m.wireEndOpen_remedy,
   source: PRACTICE,
   check: ({ visit, results, say }) =>
     visit.wiring && results.wiring
@@ -30,7 +31,7 @@ function looseWires(say: Printer, { wires, connectors, points }: Wiring): Hit[] 
       return [
         {
           path: ['wiring', 'wires', index, end],
-          sentence: say.words`Wire ${wireName(wire, say)} ends at ${key}, which the record has not`,
+          sentence: said(m.wireEndOpen_wireEndsRecordNot, { wire: wireName(wire, say), key }),
           data: { at: key },
         },
       ];
@@ -45,7 +46,7 @@ function emptyPins(say: Printer, { connectors }: Wiring, { graph }: WiringResult
       return [
         {
           path: ['wiring', 'connectors', i, 'pins', j],
-          sentence: say.words`No wire leads to ${id} pin ${pin}, ${signal}`,
+          sentence: said(m.wireEndOpen_noWireLeadsPin, { id, pin, signal }),
           data: { connector: id, pin },
         },
       ];

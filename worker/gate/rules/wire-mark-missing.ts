@@ -1,5 +1,6 @@
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import type { FoundWire } from '../../visit/visit.ts';
-import { phrase } from '../../words/words.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
 import { wireName } from '../wire-name.ts';
 
@@ -7,13 +8,13 @@ export const wireMarkMissing: Rule = {
   code: 'WIRE_MARK_MISSING',
   severity: 'caution',
   meaning: 'A wire that stays in the aircraft has no mark',
-  remedy: phrase`Mark both ends and enter the mark`,
+  remedy: m.wireMarkMissing_remedy,
   source: PRACTICE,
   check: ({ visit, say }) => {
     const { wires = [], found = [] } = visit.wiring ?? {};
     const bare = (path: Hit['path'], name: string): Hit => ({
       path,
-      sentence: say.words`Wire ${name} has no mark`,
+      sentence: said(m.wireMarkMissing_wireNoMark, { name }),
       data: { wire: name },
     });
     return [

@@ -1,13 +1,14 @@
-import { phrase } from '../../words/words.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
 
 export const wireMarkRepeated: Rule = {
   code: 'WIRE_MARK_REPEATED',
   severity: 'blocks',
   meaning: 'Two wires have the same mark',
-  remedy: phrase`Give each wire a mark of its own`,
+  remedy: m.wireMarkRepeated_remedy,
   source: PRACTICE,
-  check: ({ visit, say }) => {
+  check: ({ visit }) => {
     const { wires = [], found = [] } = visit.wiring ?? {};
     const marked = [
       ...wires.map(({ mark, change }, index) => ({
@@ -23,7 +24,7 @@ export const wireMarkRepeated: Rule = {
     return marked.flatMap(({ mark, path }): Hit[] => {
       if (mark === undefined) return [];
       if (seen.has(mark))
-        return [{ path, sentence: say.words`Mark ${mark} stands on more than one wire`, data: { mark } }];
+        return [{ path, sentence: said(m.wireMarkRepeated_markStandsMoreThan, { mark }), data: { mark } }];
       seen.add(mark);
       return [];
     });

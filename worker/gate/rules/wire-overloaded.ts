@@ -1,6 +1,8 @@
 import { isTooHot } from '../../calc/electrical/ampacity.ts';
 import { isAtMost } from '../../calc/limit-met.ts';
-import { phrase } from '../../words/words.ts';
+import * as figure from '../../text/figure.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
 import { conductorName } from '../wire-name.ts';
 
@@ -8,7 +10,7 @@ export const wireOverloaded: Rule = {
   code: 'WIRE_OVERLOADED',
   severity: 'blocks',
   meaning: 'A wire carries more than it can without end in this bundle, place and altitude',
-  remedy: phrase`Take a thicker wire, a smaller bundle or less load`,
+  remedy: m.wireOverloaded_remedy,
   source: read('AC 43.13-1B table 11-9 and 11-67'),
   check: ({ visit, results, say }) =>
     (visit.electrical?.circuits ?? []).flatMap((circuit, index): Hit[] => {
@@ -17,11 +19,16 @@ export const wireOverloaded: Rule = {
       if (!result?.ampacity || isTooHot(circuit) || isAtMost(result.continuousA, result.ampacity.currentA)) return [];
       const { name, gauge } = circuit;
       const { continuousA, ampacity } = result;
-      const [loadText, capacityText] = say.plainApart(continuousA, ampacity.currentA, 1);
+      const [loadText, capacityText] = figure.plainApart(continuousA, ampacity.currentA, 1);
       return [
         {
           path: ['electrical', 'circuits', index, 'gauge'],
-          sentence: say.words`Circuit ${name}: ${loadText} A without end in wire ${conductorName(circuit, say)}, which carries ${capacityText} A`,
+          sentence: said(m.wireOverloaded_circuitWithoutEndWire, {
+            name,
+            load: loadText,
+            circuit: conductorName(circuit, say),
+            capacity: capacityText,
+          }),
           data: { continuousA, ampacityA: ampacity.currentA, gauge },
         },
       ];

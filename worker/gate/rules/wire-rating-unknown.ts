@@ -1,5 +1,6 @@
 import { wireSize } from '../../calc/electrical/wire-table.ts';
-import { phrase } from '../../words/words.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
 import { conductorName } from '../wire-name.ts';
 
@@ -7,7 +8,7 @@ export const wireRatingUnknown: Rule = {
   code: 'WIRE_RATING_UNKNOWN',
   severity: 'blocks',
   meaning: 'What a wire can carry is not known: it lies outside the table, and no chart was read',
-  remedy: phrase`Read free-air current, bundle and altitude factors off the charts and state them`,
+  remedy: m.wireRatingUnknown_remedy,
   source: read('AC 43.13-1B table 11-9, note 1: 70 °C, 33 wires, 20 % used, 60,000 ft'),
   check: ({ visit, results, say }) =>
     (visit.electrical?.circuits ?? []).flatMap(({ name, gauge, material }, index): Hit[] => {
@@ -17,8 +18,8 @@ export const wireRatingUnknown: Rule = {
         {
           path: ['electrical', 'circuits', index, 'rating'],
           sentence: wireSize({ gauge, material })
-            ? say.words`Circuit ${name}: the table does not rate wire ${wire} in this bundle, place and altitude`
-            : say.words`Circuit ${name}: no table rates wire ${wire}`,
+            ? said(m.wireRatingUnknown_circuitTableNotRate, { name, wire })
+            : said(m.wireRatingUnknown_circuitNoTableRates, { name, wire }),
           data: { gauge },
         },
       ];

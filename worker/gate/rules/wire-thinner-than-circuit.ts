@@ -1,6 +1,7 @@
 import { type Conductor, copperGauge } from '../../calc/electrical/wire-table.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { isThinner } from '../../visit/wire-size.ts';
-import { phrase } from '../../words/words.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
 import { conductorName, wireName } from '../wire-name.ts';
 
@@ -8,7 +9,7 @@ export const wireThinnerThanCircuit: Rule = {
   code: 'WIRE_THINNER_THAN_CIRCUIT',
   severity: 'blocks',
   meaning: 'A wire is thinner than its circuit was computed with',
-  remedy: phrase`Enter the thinnest wire of the run in the circuit, or replace the wire`,
+  remedy: m.wireThinnerThanCircuit_remedy,
   source: read('AC 43.13-1B 11-48: the protector guards the wire'),
   check: ({ visit, say }) =>
     (visit.wiring?.wires ?? []).flatMap((wire, index): Hit[] => {
@@ -17,7 +18,12 @@ export const wireThinnerThanCircuit: Rule = {
       return [
         {
           path: ['wiring', 'wires', index, 'gauge'],
-          sentence: say.words`Wire ${wireName(wire, say)} is ${conductorName(wire, say)}; circuit ${circuit.name} was computed with ${conductorName(circuit, say)}`,
+          sentence: said(m.wireThinnerThanCircuit_wireCircuitComputed, {
+            wire: wireName(wire, say),
+            wire2: conductorName(wire, say),
+            circuit: circuit.name,
+            circuit2: conductorName(circuit, say),
+          }),
           data: { gauge: wire.gauge, circuitGauge: circuit.gauge },
         },
       ];

@@ -1,20 +1,21 @@
-import { phrase } from '../../words/words.ts';
+import * as m from '../../text/generated/messages.ts';
+import { said } from '../../text/message.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
 
 export const wireUnidentified: Rule = {
   code: 'WIRE_UNIDENTIFIED',
   severity: 'blocks',
   meaning: 'A wire found in the aircraft is not identified, or nothing was decided about it',
-  remedy: phrase`Trace it end to end; then keep and mark it, cap it, or take it out`,
+  remedy: m.wireUnidentified_remedy,
   source: PRACTICE,
-  check: ({ visit, say }) =>
+  check: ({ visit }) =>
     (visit.wiring?.found ?? []).flatMap(({ id, from, to, decision, identifiedBy }, index): Hit[] => {
       const isKept = decision === 'traced' || decision === 'retained';
       if (decision !== 'unidentified' && !(isKept && identifiedBy === 'not-identified')) return [];
       return [
         {
           path: ['wiring', 'found', index, 'decision'],
-          sentence: say.words`Wire ${id}, from ${from} to ${to}, is not identified`,
+          sentence: said(m.wireUnidentified_wireNotIdentified, { id, from, to }),
           data: { wire: id },
         },
       ];

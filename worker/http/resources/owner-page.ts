@@ -1,6 +1,7 @@
 import { onScreen } from '../../pack/on-screen.ts';
 import { needsCare, ownerPage } from '../../pack/views/owner-page.ts';
 import type { Assessed } from '../../pipeline.ts';
+import * as m from '../../text/generated/messages.ts';
 import { type Printer, printerFor } from '../../text/print.ts';
 import type { Units } from '../../units/quantity.ts';
 import { recordPrinter } from '../../visit/record-printer.ts';
@@ -116,7 +117,7 @@ const METRIC: Units = { mass: 'kg', arm: 'mm', volume: 'l' };
 /** The workshop that a reader is sent to, and how it is reached. */
 async function askWhom(call: Call, owned: OwnedLink, letterhead: Letterhead, { words }: Printer): Promise<string> {
   const { name = await workshopName(call, owned.name.workshop), at } = reachedAt(letterhead);
-  return words`To be asked: ${[name, ...at].join(', ')}`;
+  return say(m.ownerPage_asked, { value: [name, ...at].join(', ') });
 }
 
 /** The workshop that sealed a pack, by the name under which the deployment knows it, and its key where that was kept. */

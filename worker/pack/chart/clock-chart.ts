@@ -1,4 +1,5 @@
 import type { ReleaseClock } from '../../calc/clock/release-clock.ts';
+import * as m from '../../text/generated/messages.ts';
 import type { Printer } from '../../text/print.ts';
 import { axisFor } from './axis.ts';
 import { GRID, INK, PALE, SHADE } from './ink.ts';
@@ -34,9 +35,9 @@ export function clockChart({ plan, slackMin }: ReleaseClock, say: Printer): stri
   const latest = isShown
     ? line({ x: across(latestMin), y: HEAD - 4 }, { x: across(latestMin), y: foot }, INK, 1.4, '4 2.5')
     : '';
-  const said = plan.jobs.map(
-    ({ id, startMin, endMin }) => say.words`${id} from ${Math.round(startMin)} to ${Math.round(endMin)}`,
+  const said = plan.jobs.map(({ id, startMin, endMin }) =>
+    say.text(m.clockChart_fromTo, { id, startMin: Math.round(startMin), endMin: Math.round(endMin) }),
   );
-  const title = say.words`Jobs left, in minutes from now: ${said.join('; ')}.`;
+  const title = say.text(m.clockChart_jobsLeftMinutesNow, { said: said.join('; ') });
   return drawing(WIDTH, foot + 4, WIDTH_MM, title, grid.join('') + bars.join('') + latest);
 }

@@ -1,5 +1,6 @@
 import { deviationAt } from '../../calc/compass/coefficients.ts';
 import type { SwingResult } from '../../calc/compass/swing.ts';
+import * as m from '../../text/generated/messages.ts';
 import type { Printer } from '../../text/print.ts';
 import { axisFor } from './axis.ts';
 import { INK } from './ink.ts';
@@ -23,7 +24,7 @@ export function deviationChart(swings: readonly SwingResult[], say: Printer): st
     grid(plot, say, threeFigures),
     line(plot.at(0, 0), plot.at(360, 0), INK, 0.8),
     ...swings.map((swing, index) => swingMarks(plot, swing, curves[index] ?? [])),
-    axisNames(plot, say.words`magnetic heading, °`, say.words`deviation, °, east positive`),
+    axisNames(plot, say.text(m.deviationChart_magneticHeading), say.text(m.deviationChart_deviationEastPositive)),
   ];
   return drawing(WIDTH, HEIGHT, WIDTH_MM, describe(swings, say), content.join(''));
 }
@@ -54,7 +55,7 @@ function describe(swings: readonly SwingResult[], say: Printer): string {
     const list = readings.map(
       ({ headingDeg, deviationDeg }) => `${threeFigures(Math.round(headingDeg))} ${say.signed(deviationDeg, 1)}`,
     );
-    return `${state === 'equipment-on' ? say.words`Equipment on` : say.words`Equipment off`}: ${list.join(', ')}`;
+    return `${state === 'equipment-on' ? say.text(m.equipment) : say.text(m.equipmentOff)}: ${list.join(', ')}`;
   });
-  return say.words`Deviation in degrees over magnetic heading. ${said.join('. ')}.`;
+  return say.text(m.deviationChart_deviationDegreesOverMagnetic, { said: said.join('. ') });
 }

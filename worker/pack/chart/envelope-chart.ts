@@ -1,5 +1,6 @@
 import type { LoadingSheet } from '../../calc/loading-sheet.ts';
 import { cgMm, type MassMoment } from '../../calc/mass-moment.ts';
+import * as m from '../../text/generated/messages.ts';
 import type { PackContext } from '../context.ts';
 import { loadingName } from '../loading-name.ts';
 import { envelopeDrawing } from './envelope-drawing.ts';
@@ -17,10 +18,17 @@ export function envelopeChart(context: PackContext, sheet: LoadingSheet): string
 function describe({ say, results, visit }: PackContext, sheet: LoadingSheet): string {
   const { schedule } = results;
   const where = (state: MassMoment): string =>
-    say.words`${say.measure('mass', state.massKg)} at ${say.measure('arm', cgMm(state))}`;
-  const paths = sheet.loadings.map(
-    ({ kind, path }) =>
-      say.words`${loadingName(kind, say)}: from ${path[0] ? where(path[0]) : '–'} to ${path.at(-1) ? where(path.at(-1) as MassMoment) : '–'}`,
+    say.text(m.envelopeChart_at, { mass: say.measure('mass', state.massKg), cg: say.measure('arm', cgMm(state)) });
+  const paths = sheet.loadings.map(({ kind, path }) =>
+    say.text(m.envelopeChart_fromTo, {
+      kind: loadingName(kind, say),
+      where: path[0] ? where(path[0]) : '–',
+      where2: path.at(-1) ? where(path.at(-1) as MassMoment) : '–',
+    }),
   );
-  return say.words`Mass against centre of gravity, maximum ${say.measure('mass', visit.aircraft.maximumMassKg)}. Empty: ${schedule ? where(schedule) : '–'}. ${paths.join('. ')}.`;
+  return say.text(m.envelopeChart_massAgainstCentreGravity, {
+    maximumMass: say.measure('mass', visit.aircraft.maximumMassKg),
+    where: schedule ? where(schedule) : '–',
+    paths: paths.join('. '),
+  });
 }

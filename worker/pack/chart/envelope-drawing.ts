@@ -1,5 +1,6 @@
 import type { EnvelopeCorner } from '../../calc/loading/envelope.ts';
 import { cgMm, type MassMoment } from '../../calc/mass-moment.ts';
+import * as m from '../../text/generated/messages.ts';
 import type { Printer } from '../../text/print.ts';
 import { factorOf } from '../../units/quantity.ts';
 import { axisFor } from './axis.ts';
@@ -43,8 +44,8 @@ export function envelopeDrawing({ corners, maximumMassKg, empty, ways, say, labe
     emptyMark(on(placed(empty)), plot, say),
     axisNames(
       plot,
-      say.words`centre of gravity, ${say.unit('arm')} aft of datum`,
-      say.words`mass, ${say.unit('mass')}`,
+      say.text(m.envelopeDrawing_centreGravityAftDatum, { arm: say.unit('arm') }),
+      say.text(m.envelopeDrawing_mass, { mass: say.unit('mass') }),
     ),
   ].join('');
   return drawing(WIDTH, HEIGHT, WIDTH_MM, text, content);
@@ -87,5 +88,8 @@ function emptyMark({ x, y }: Point, plot: Plot, say: Printer): string {
     'stroke-width': 1.2,
   });
   const isRear = x > plot.width / 2;
-  return square + label(say.words`empty`, { x: isRear ? x - 7 : x + 7, y: y + 3.5 }, isRear ? 'end' : 'start');
+  return (
+    square +
+    label(say.text(m.envelopeDrawing_empty), { x: isRear ? x - 7 : x + 7, y: y + 3.5 }, isRear ? 'end' : 'start')
+  );
 }

@@ -1,3 +1,4 @@
+import * as m from '../../text/generated/messages.ts';
 import type { Printer } from '../../text/print.ts';
 import { type Axis, axisFor } from './axis.ts';
 import { INK } from './ink.ts';
@@ -23,9 +24,13 @@ export function historyChart(name: string, unit: string, values: readonly number
     grid(plot, say),
     element('polyline', { points: points(stair), fill: 'none', stroke: INK, 'stroke-width': 1.2 }),
     ...dots,
-    axisNames(plot, say.words`step of the history`, `${name}, ${unit}`),
+    axisNames(plot, say.text(m.historyChart_stepHistory), `${name}, ${unit}`),
   ];
-  const label = say.words`${name} in ${unit} after each step: ${values.map((value) => say.plain(value, 1)).join(', ')}.`;
+  const label = say.text(m.historyChart_afterEachStep, {
+    name,
+    unit,
+    values: values.map((value) => say.plain(value, 1)).join(', '),
+  });
   return drawing(WIDTH, HEIGHT, WIDTH_MM, label, content.join(''));
 }
 

@@ -1,3 +1,4 @@
+import * as m from '../../text/generated/messages.ts';
 import type { Printer } from '../../text/print.ts';
 import { INK, PALE, SHADE } from './ink.ts';
 import { label, line } from './plot.ts';
@@ -25,15 +26,18 @@ export function loadChart(bars: readonly LoadBar[], say: Printer): string {
   const greatest = Math.max(1, ...supplied.flatMap(({ peakA, capacityA = 0 }) => [peakA, capacityA]));
   const across = (amps: number): number => Math.min(1, amps / greatest) * (WIDTH - LEFT - RIGHT);
   const rows = bars.map((bar, index) => row(bar, 8 + index * ROW, { across, say }));
-  const figures = bars.map(
-    ({ name, loadA, capacityA }) =>
-      say.words`${name}: ${say.plain(loadA, 1)} A of ${capacityA === undefined ? say.words`no source` : `${say.plain(capacityA, 1)} A`}`,
+  const figures = bars.map(({ name, loadA, capacityA }) =>
+    say.text(m.loadChart_aOf, {
+      name,
+      loadA: say.plain(loadA, 1),
+      noSource: capacityA === undefined ? say.text(m.loadChart_noSource) : `${say.plain(capacityA, 1)} A`,
+    }),
   );
   return drawing(
     WIDTH,
     16 + bars.length * ROW,
     125,
-    say.words`Load against capacity. ${figures.join('; ')}.`,
+    say.text(m.loadChart_loadAgainstCapacity, { figures: figures.join('; ') }),
     rows.join(''),
   );
 }

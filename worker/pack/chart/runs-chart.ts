@@ -1,4 +1,5 @@
 import type { RunComparison } from '../../calc/engine-runs.ts';
+import * as m from '../../text/generated/messages.ts';
 import type { Printer } from '../../text/print.ts';
 import { INK, PALE } from './ink.ts';
 import { label, line } from './plot.ts';
@@ -14,11 +15,12 @@ const NAME_EM = 15.5;
 /** Every instrument between its limits, before the work (open) and after it (filled); each row has a scale of its own. */
 export function runsChart(comparisons: readonly RunComparison[], say: Printer): string {
   const rows = comparisons.map((comparison, index) => row(comparison, 6 + index * ROW));
-  const shown = (value: number | undefined): string => (value === undefined ? say.words`not read` : say.asIs(value));
-  const said = comparisons.map(
-    ({ name, unit, before, after }) => say.words`${name}: ${shown(before)} before, ${shown(after)} after, ${unit}`,
+  const shown = (value: number | undefined): string =>
+    value === undefined ? say.text(m.runsChart_notRead) : say.asIs(value);
+  const said = comparisons.map(({ name, unit, before, after }) =>
+    say.text(m.runsChart_beforeAfter, { name, shown: shown(before), shown2: shown(after), unit }),
   );
-  const label = say.words`Instruments between their limits. ${said.join('; ')}.`;
+  const label = say.text(m.runsChart_instrumentsBetweenTheirLimits, { said: said.join('; ') });
   return drawing(WIDTH, 10 + comparisons.length * ROW, WIDTH_MM, label, rows.join(''));
 }
 

@@ -1,5 +1,6 @@
 import type { SurveillanceRecord, SurveillanceResult } from '../../calc/surveillance/results.ts';
 import { omissionText } from '../../gate/omission-text.ts';
+import * as m from '../../text/generated/messages.ts';
 import type { PackContext } from '../context.ts';
 import { nameOf } from '../people.ts';
 import type { View } from '../render.ts';
@@ -12,7 +13,7 @@ export function altimetryView(
   { encoder, altimeter, altimeterOmissions, staticSystem }: SurveillanceResult,
 ): View {
   const doneBy = (test: { at: string; by: string } | undefined): string =>
-    test ? say.words`${say.moment(test.at)} by ${nameOf(visit, test.by)}` : '';
+    test ? say.text(m.by, { at: say.moment(test.at), visit: nameOf(visit, test.by) }) : '';
   return {
     hasStatic: staticSystem !== undefined,
     staticBy: doneBy(record.staticSystem),
@@ -31,7 +32,7 @@ export function altimetryView(
       encoder: say.plain(encoderFt, 0),
       difference: say.signed(differenceFt, 0),
       pulses,
-      verdict: isWithin ? '✓' : say.words`OUTSIDE`,
+      verdict: isWithin ? '✓' : say.text(m.outside),
     })),
   };
 }

@@ -1,3 +1,4 @@
+import * as m from '../../text/generated/messages.ts';
 import type { Printer } from '../../text/print.ts';
 import type { Attachment } from '../../visit/visit.ts';
 import { retold } from '../../words/retold.ts';
@@ -17,7 +18,7 @@ export function annexes(context: PackContext): DocumentInstance[] {
     const isAppended = fact?.ok === true && fact.kind === 'pdf';
     return {
       id,
-      title: context.say.words`Annex ${index + 1}: ${paper.title}`,
+      title: context.say.text(m.annex_annex, { index: index + 1, paper: paper.title }),
       view: annexView(context, paper, { articleId: id, number: String(index + 1) }),
       ...(isAppended && { appends: paper.sha256 }),
     };
@@ -36,15 +37,13 @@ function annexView(context: PackContext, paper: Attachment, place: { articleId: 
     receivedBy: nameOf(visit, paper.by),
     sha256: paper.sha256,
     pages: pagesLine(fact, say),
-    ...sources(
-      say.words`The pages that follow are the paper as it was handed in, made smaller where they had to be; the head and foot are those of this pack. The digest is that of the file.`,
-    ),
+    ...sources(say.text(m.annex_pagesFollowPaperHanded)),
   };
 }
 
 function pagesLine(fact: PackContext['attachments'][string] | undefined, say: Printer): string {
-  if (fact === undefined) return say.words`LEFT OUT: the file was not handed in`;
-  if (!fact.ok) return say.words`LEFT OUT: ${retold(fact.detail, say.lexicon)}`;
-  if (fact.kind !== 'pdf') return say.words`LEFT OUT: the file is no PDF`;
-  return fact.pages === 1 ? say.words`1 page follows` : say.words`${fact.pages} pages follow`;
+  if (fact === undefined) return say.text(m.annex_leftOutFileNot);
+  if (!fact.ok) return say.text(m.annex_leftOut, { retold: retold(fact.detail, say.lexicon) });
+  if (fact.kind !== 'pdf') return say.text(m.annex_leftOutFileNo);
+  return fact.pages === 1 ? say.text(m.annex_1PageFollows) : say.text(m.annex_pagesFollow, { pages: fact.pages });
 }

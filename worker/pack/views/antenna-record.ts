@@ -1,5 +1,6 @@
 import type { AntennaResult, Spacing } from '../../calc/antennas/results.ts';
 import { DASH } from '../../text/dash.ts';
+import * as m from '../../text/generated/messages.ts';
 import type { Visit } from '../../visit/visit.ts';
 import type { PackContext } from '../context.ts';
 import type { View } from '../render.ts';
@@ -19,10 +20,7 @@ export function antennaRecordView(context: PackContext): View {
     feeds: items.map((antenna, index) => feedRow(context, antenna, found.antennas[index])),
     hasSpacings: found.spacings.length > 0,
     spacings: found.spacings.map((spacing) => spacingRow(context, items, spacing)),
-    ...sources(
-      say.words`Quarter wave from c = 299 792 458 m/s; a plate has at least a quarter wave in every direction and is bonded (AC 43.13-2B on ground planes, as reproduced). Bond below 2.5 mΩ (AC 43.13-1B para 11-188).`,
-      say.words`Drag D = 0.000327·A·V² (lb, ft², mph; AC 43.13-2, from memory; the factor already allows for the streamlined shape). Transmit only if you hold the papers.`,
-    ),
+    ...sources(say.text(m.antennaRecord_quarterWaveC299), say.text(m.antennaRecord_dragD0000327)),
   };
 }
 
@@ -31,8 +29,8 @@ function antennaRow({ say }: PackContext, antenna: Antenna, result: AntennaResul
   const plate = groundPlane
     ? `${say.term(groundPlane.kind)}, ${groundPlane.size}`
     : needsGroundPlane
-      ? say.words`NONE`
-      : say.words`not needed`;
+      ? say.text(m.none2)
+      : say.text(m.antennaRecord_notNeeded);
   return {
     name,
     use: say.term(use),

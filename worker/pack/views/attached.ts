@@ -1,4 +1,5 @@
 import { DASH } from '../../text/dash.ts';
+import * as m from '../../text/generated/messages.ts';
 import type { Attachment } from '../../visit/visit.ts';
 import type { PackContext } from '../context.ts';
 
@@ -7,12 +8,12 @@ export function concernsLine({ visit, say }: PackContext, { concerns }: Attachme
   if (concerns === undefined) return DASH;
   const { findings = [], modifications = [], parts = [], inspection, bulletins, wiring } = visit;
   const named = [
-    ...findings.map(({ id, text }) => ({ id, what: say.words`finding: ${text}` })),
-    ...modifications.map(({ id, title }) => ({ id, what: say.words`modification: ${title}` })),
-    ...parts.map(({ id, description }) => ({ id, what: say.words`part: ${description}` })),
-    ...(inspection?.tasks ?? []).map(({ id, text }) => ({ id, what: say.words`task: ${text}` })),
-    ...(bulletins?.items ?? []).map(({ id, subject }) => ({ id, what: say.words`bulletin: ${subject}` })),
-    ...(wiring?.found ?? []).map(({ id }) => ({ id, what: say.words`found wire` })),
+    ...findings.map(({ id, text }) => ({ id, what: say.text(m.attached_finding, { text }) })),
+    ...modifications.map(({ id, title }) => ({ id, what: say.text(m.attached_modification, { title }) })),
+    ...parts.map(({ id, description }) => ({ id, what: say.text(m.attached_part, { description }) })),
+    ...(inspection?.tasks ?? []).map(({ id, text }) => ({ id, what: say.text(m.attached_task, { text }) })),
+    ...(bulletins?.items ?? []).map(({ id, subject }) => ({ id, what: say.text(m.attached_bulletin, { subject }) })),
+    ...(wiring?.found ?? []).map(({ id }) => ({ id, what: say.text(m.foundWire) })),
   ];
   const found = named.find(({ id }) => id === concerns);
   return found ? `${concerns}, ${found.what}` : concerns;

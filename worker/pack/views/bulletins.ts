@@ -1,7 +1,8 @@
 import type { Applies } from '../../calc/lives/applicability.ts';
 import { DASH } from '../../text/dash.ts';
+import * as m from '../../text/generated/messages.ts';
+import type { Message } from '../../text/message.ts';
 import type { Visit } from '../../visit/visit.ts';
-import { phrase } from '../../words/words.ts';
 import type { PackContext } from '../context.ts';
 import type { View } from '../render.ts';
 import { common, sources } from './common.ts';
@@ -9,17 +10,17 @@ import { dueLimit } from './due-limit.ts';
 
 type Bulletin = NonNullable<Visit['bulletins']>['items'][number];
 
-const APPLIES: Record<Applies, string> = {
-  applies: phrase`applies`,
-  'does-not-apply': phrase`does not apply`,
-  undecided: phrase`UNDECIDED`,
+const APPLIES: Record<Applies, Message> = {
+  applies: m.bulletins_applies,
+  'does-not-apply': m.bulletins_notApply,
+  undecided: m.bulletins_undecided,
 };
 const STATES = {
-  complied: phrase`complied`,
-  recurring: phrase`recurring`,
-  'not-applicable': phrase`not applicable`,
-  declined: phrase`declined`,
-  open: phrase`OPEN`,
+  complied: m.bulletins_complied,
+  recurring: m.bulletins_recurring,
+  'not-applicable': m.bulletins_notApplicable,
+  declined: m.bulletins_declined,
+  open: m.open,
 } as const;
 
 export function bulletinsView(context: PackContext): View {
@@ -27,14 +28,15 @@ export function bulletinsView(context: PackContext): View {
   const record = visit.bulletins;
   return {
     ...common(context),
-    searched: say.words`Searched ${record?.searchedOn ? say.date(record.searchedOn) : say.words`on no stated day`} in: ${record?.sources?.join('; ') ?? DASH}.`,
+    searched: say.text(m.bulletins_searched, {
+      searchedOn: record?.searchedOn ? say.date(record.searchedOn) : say.text(m.bulletins_noStatedDay),
+      sources: record?.sources?.join('; ') ?? DASH,
+    }),
     count: String(record?.items.length ?? 0),
     items: (record?.items ?? []).map((bulletin, index) =>
       bulletinRow(context, bulletin, results.applicability[index] ?? 'undecided'),
     ),
-    ...sources(
-      say.words`Applicability as it follows from serial and part numbers in the record; a reason given by a person stands beside it. A directive or mandatory bulletin that applies cannot be declined.`,
-    ),
+    ...sources(say.text(m.bulletins_applicabilityFollowsSerialPart)),
   };
 }
 
@@ -55,13 +57,13 @@ function bulletinRow({ visit, say }: PackContext, bulletin: Bulletin, applies: A
     nextDueHours,
     meter,
   } = bulletin;
-  const serials = applicability.serials?.map(({ from, to }) => say.words`${from} to ${to}`).join(', ');
+  const serials = applicability.serials?.map(({ from, to }) => say.text(m.to, { text: from, text2: to })).join(', ');
   return {
-    id: `${id}${revision ? say.words`, rev. ${revision}` : ''}`,
+    id: `${id}${revision ? say.text(m.bulletins_rev, { revision }) : ''}`,
     subject: `${subject} (${issuer})`,
     kind: say.term(kind),
-    concerns: `${[say.term(applicability.product), serials, applicability.partNumbers?.join(', ')].filter(Boolean).join(': ')}; ${say.term(APPLIES[applies])}`,
-    status: say.term(STATES[status]),
+    concerns: `${[say.term(applicability.product), serials, applicability.partNumbers?.join(', ')].filter(Boolean).join(': ')}; ${say.text(APPLIES[applies])}`,
+    status: say.text(STATES[status]),
     how: [reason, method, evidence].filter(Boolean).join('; ') || DASH,
     done: doneOn ? say.date(doneOn) : DASH,
     next: dueLimit(visit, { date: nextDueDate, hours: nextDueHours, meter }, say) ?? DASH,

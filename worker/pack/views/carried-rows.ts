@@ -1,18 +1,19 @@
 import type { OpenItem } from '../../calc/open-items/open-item.ts';
 import { DASH } from '../../text/dash.ts';
+import * as m from '../../text/generated/messages.ts';
+import type { Message } from '../../text/message.ts';
 import type { CARRIED_ANSWERS } from '../../visit/carried.ts';
-import { phrase } from '../../words/words.ts';
 import type { PackContext } from '../context.ts';
 import { nameOf } from '../people.ts';
 import { itemName, openUntil } from './open-items.ts';
 
 type Answer = NonNullable<PackContext['visit']['carried']>[number];
 
-const ANSWERS: Readonly<Record<(typeof CARRIED_ANSWERS)[number], string>> = {
-  closed: phrase`closed`,
-  repeated: phrase`stands on`,
-  extended: phrase`given more time`,
-  superseded: phrase`replaced by another entry`,
+const ANSWERS: Readonly<Record<(typeof CARRIED_ANSWERS)[number], Message>> = {
+  closed: m.carriedRows_closed,
+  repeated: m.carriedRows_stands,
+  extended: m.carriedRows_givenMoreTime,
+  superseded: m.carriedRows_replacedAnotherEntry,
 };
 
 /** What earlier packs left open, and what this visit made of each. */
@@ -32,7 +33,7 @@ export function carriedRows(context: PackContext): Record<string, string>[] {
 }
 
 function became({ results, say }: PackContext, open: OpenItem, answer: Answer | undefined): string {
-  if (answer) return say.term(ANSWERS[answer.answer]);
+  if (answer) return say.text(ANSWERS[answer.answer]);
   const isInRecord = !results.open.held.includes(open);
-  return isInRecord ? say.words`stands on, as in this record` : say.words`NOT ANSWERED: stands on`;
+  return isInRecord ? say.text(m.carriedRows_standsRecord) : say.text(m.carriedRows_notAnsweredStands);
 }

@@ -1,13 +1,14 @@
 import type { ChangeLine } from '../../calc/equipment-change.ts';
 import { total } from '../../calc/mass-moment.ts';
-import { phrase } from '../../words/words.ts';
+import * as m from '../../text/generated/messages.ts';
+import type { Message } from '../../text/message.ts';
 import type { PackContext } from '../context.ts';
 
-const KINDS: Record<ChangeLine['kind'], string> = {
-  removed: phrase`out`,
-  installed: phrase`in`,
-  relocated: phrase`moved`,
-  correction: phrase`record`,
+const KINDS: Record<ChangeLine['kind'], Message> = {
+  removed: m.changeRows_out,
+  installed: m.changeRows_in,
+  relocated: m.changeRows_moved,
+  correction: m.changeRows_record,
 };
 
 /** Signed lines of an equipment change with their total, as printed. */
@@ -18,10 +19,10 @@ export function changeRows(
   const sum = total(lines);
   return {
     rows: lines.map(({ kind, item, name, massKg, armMm, momentKgMm, modification }) => ({
-      kind: say.term(KINDS[kind]),
+      kind: say.text(KINDS[kind]),
       item,
-      name: name ?? say.words`Not on the list`,
-      modification: modification ?? say.words`as found`,
+      name: name ?? say.text(m.changeRows_notList),
+      modification: modification ?? say.text(m.changeRows_found),
       mass: say.number('mass', massKg, { signed: true, extra: 1 }),
       arm: say.number('arm', armMm),
       moment: say.number('moment', momentKgMm, { signed: true }),

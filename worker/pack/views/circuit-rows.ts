@@ -1,6 +1,7 @@
 import type { CircuitResult } from '../../calc/electrical/electrical-result.ts';
 import { type Conductor, copperGauge } from '../../calc/electrical/wire-table.ts';
 import { DASH } from '../../text/dash.ts';
+import * as m from '../../text/generated/messages.ts';
 import type { Printer } from '../../text/print.ts';
 import type { Circuit } from '../../visit/visit.ts';
 import type { PackContext } from '../context.ts';
@@ -19,9 +20,9 @@ export function circuitRows(
   });
   const notes = circuits.flatMap(({ name, gauge, material, rating, protection, unprotectedBecause }) => [
     ...aluminiumNote(say, name, { gauge, material }),
-    ...(rating ? [say.words`${name}: capacity of the wire from ${rating.from}`] : []),
-    ...(protection?.limitA === undefined ? [] : [say.words`${name}: greatest protection as the record states it`]),
-    ...(unprotectedBecause === undefined ? [] : [say.words`${name}: not protected. ${unprotectedBecause}`]),
+    ...(rating ? [say.text(m.circuitRows_capacityWire, { name, from: rating.from })] : []),
+    ...(protection?.limitA === undefined ? [] : [say.text(m.circuitRows_greatestProtectionRecordStates, { name })]),
+    ...(unprotectedBecause === undefined ? [] : [say.text(m.circuitRows_notProtected, { name, unprotectedBecause })]),
   ]);
   const feeders = pairs.flatMap(({ circuit, result }) => feederNote(say, circuit, result));
   return {
@@ -39,10 +40,10 @@ function feederNote(say: Printer, { name, mainFeeder }: Circuit, { continuousDro
   if (!mainFeeder) return [];
   const what =
     mainFeeder.kind === 'source'
-      ? say.words`the rated current of its source`
-      : say.words`the five-minute rate of the battery`;
+      ? say.text(m.circuitRows_ratedCurrentSource)
+      : say.text(m.circuitRows_fiveMinuteRateBattery);
   return [
-    say.words`${name} is held to 2 % of the regulated voltage at ${orDash(say, continuousDrop?.currentA, 1)} A, ${what}`,
+    say.text(m.circuitRows_held2RegulatedVoltage, { name, orDash: orDash(say, continuousDrop?.currentA, 1), what }),
   ];
 }
 
@@ -50,9 +51,7 @@ function feederNote(say: Printer, { name, mainFeeder }: Circuit, { continuousDro
 function aluminiumNote(say: Printer, name: string, conductor: Conductor): string[] {
   const copper = copperGauge(conductor);
   if (conductor.material !== 'aluminium' || copper === undefined) return [];
-  return [
-    say.words`${name}: aluminium No.\u00a0${conductor.gauge}, computed with current and resistance of copper No.\u00a0${copper}`,
-  ];
+  return [say.text(m.circuitRows_aluminiumNoComputedCurrent, { name, gauge: conductor.gauge, copper })];
 }
 
 function orDash(say: Printer, value: number | undefined, decimals: number): string {
@@ -69,7 +68,7 @@ function circuitRow(say: Printer, circuit: Circuit, result: CircuitResult): Reco
     load: `${print(result.continuousA, 1)} / ${print(result.peakA, 1)}`,
     carries: print(result.ampacity?.currentA, 1),
     heat: print(result.conductorC, 0),
-    protection: protection ? `${say.term(protection.kind)} ${print(protection.ratingA, 1)}` : say.words`none`,
+    protection: protection ? `${say.term(protection.kind)} ${print(protection.ratingA, 1)}` : say.text(m.none),
     allowed: protection ? print(result.protectionLimit?.limitA, 1) : DASH,
     run: print(circuit.runM, 1),
     longest: print(result.longestRunM, 1),

@@ -1,5 +1,6 @@
 import { envelopeOf } from '../../calc/loading/envelope.ts';
 import { DASH } from '../../text/dash.ts';
+import * as m from '../../text/generated/messages.ts';
 import type { PackContext } from '../context.ts';
 import type { View } from '../render.ts';
 import { bothSystems, inBrackets } from './both-systems.ts';
@@ -19,7 +20,11 @@ export function cockpitCard(context: PackContext): View {
       pack: identity?.pack ?? DASH,
       isReleased: released !== undefined,
       empty: schedule
-        ? say.words`${say.measure('mass', schedule.massKg)} at ${say.measure('arm', schedule.armMm)}, moment ${say.measure('moment', schedule.momentKgMm)}`
+        ? say.text(m.cockpitCard_moment, {
+            mass: say.measure('mass', schedule.massKg),
+            arm: say.measure('arm', schedule.armMm),
+            moment: say.measure('moment', schedule.momentKgMm),
+          })
         : '',
       limits: [...massLimitRows(context), ...loadLimitRows(context)].map(cardLimit),
       stations: stationRows(context).map(({ name, arm, least, most }) => ({

@@ -1,3 +1,4 @@
+import * as m from '../../text/generated/messages.ts';
 import { aircraftLine } from '../aircraft-line.ts';
 import type { PackContext } from '../context.ts';
 
@@ -8,8 +9,11 @@ export function common(context: PackContext): { aircraft: string; isReleased: bo
     aircraft: aircraftLine(context),
     isReleased: released !== undefined,
     status: released
-      ? say.words`Released ${say.moment(released.releasedAt)} by ${released.releasedBy.name}`
-      : say.words`State of ${say.moment(issuedAt)}`,
+      ? say.text(m.common_released, {
+          releasedAt: say.moment(released.releasedAt),
+          releasedBy: released.releasedBy.name,
+        })
+      : say.text(m.common_state, { issuedAt: say.moment(issuedAt) }),
   };
 }
 

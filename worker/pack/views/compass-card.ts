@@ -1,17 +1,17 @@
 import type { SwingResult } from '../../calc/compass/swing.ts';
 import { DASH } from '../../text/dash.ts';
-import { phrase } from '../../words/words.ts';
+import * as m from '../../text/generated/messages.ts';
 import { deviationChart } from '../chart/deviation-chart.ts';
 import type { PackContext } from '../context.ts';
 import { nameOf, signatureOf } from '../people.ts';
 import type { View } from '../render.ts';
 import { common, sources } from './common.ts';
 
-const STATES = { 'equipment-off': phrase`Equipment off`, 'equipment-on': phrase`Equipment on` } as const;
+const STATES = { 'equipment-off': m.equipmentOff, 'equipment-on': m.equipment } as const;
 const METHODS = {
-  'surveyed-base': phrase`surveyed base`,
-  'datum-compass': phrase`datum compass`,
-  'satellite-track': phrase`track by satellite`,
+  'surveyed-base': m.compassCard_surveyedBase,
+  'datum-compass': m.compassCard_datumCompass,
+  'satellite-track': m.compassCard_trackSatellite,
 } as const;
 const COEFFICIENTS = ['A', 'B', 'C', 'D', 'E'] as const;
 /** A heading on a card has three figures. */
@@ -27,33 +27,41 @@ export function compassCardView(context: PackContext): View {
     ...common(context),
     serial: compass.serial ?? DASH,
     place: compass.place,
-    method: say.words`${say.term(METHODS[compass.method])}, headings ${say.term(compass.reference)}`,
+    method: say.text(m.compassCard_headings, {
+      methods: say.text(METHODS[compass.method]),
+      reference: say.term(compass.reference),
+    }),
     at: say.moment(compass.swungAt),
     by: nameOf(visit, compass.by),
-    conditions: `${compass.engineRunning ? say.words`engine running` : say.words`ENGINE OFF`}, ${compass.level ? say.words`attitude of level flight` : say.words`NOT LEVEL`}`,
+    conditions: `${compass.engineRunning ? say.text(m.compassCard_engineRunning) : say.text(m.compassCard_engineOff)}, ${compass.level ? say.text(m.compassCard_attitudeLevelFlight) : say.text(m.compassCard_notLevel)}`,
     variation: variationLine(context),
     correctors: compass.correctors ?? DASH,
     indicator: indicator
-      ? say.words`${say.plain(indicator.driftDegPer15Min, 1)}° in 15 minutes; limit ${indicator.limitDegPer15Min === undefined ? DASH : `${say.plain(indicator.limitDegPer15Min, 1)}°`}`
-      : say.words`not checked`,
+      ? say.text(m.compassCard_15MinutesLimit, {
+          driftDegPer15Min: say.plain(indicator.driftDegPer15Min, 1),
+          dash: indicator.limitDegPer15Min === undefined ? DASH : `${say.plain(indicator.limitDegPer15Min, 1)}°`,
+        })
+      : say.text(m.compassCard_notChecked),
     chart: deviationChart(found.swings, context.say),
     swings: found.swings.map((swing) => swingView(context, swing)),
     hasLoads: found.loads.length > 0,
     loads: found.loads.map(({ name, shiftDeg }) => ({ name, shift: say.signed(shiftDeg, 1) })),
     hasCard: found.swings.some(({ card }) => card.length > 0),
     card: cardView(context, found.swings),
-    signatures: [signatureOf(visit, compass.by, say.words`Swung by`, say.day(compass.swungAt))],
-    ...sources(
-      say.words`Deviation = magnetic heading − compass reading, east positive. A to E by least squares over all headings (model: Pub. 226, Handbook of Magnetic Compass Adjustment). Steer = heading − deviation.`,
-      say.words`True for the state shown: keep telephones, magnets and new leads away from the compass. Limit 10° (14 CFR 27.1327, former 23.1327).`,
-    ),
+    signatures: [signatureOf(visit, compass.by, say.text(m.compassCard_swung), say.day(compass.swungAt))],
+    ...sources(say.text(m.compassCard_deviationMagneticHeadingCompass), say.text(m.compassCard_trueStateShownKeep)),
   };
 }
 
 function variationLine({ results, say }: PackContext): string {
   const variation = results.compass?.variation;
-  if (!variation) return say.words`not needed: headings were magnetic`;
-  return say.words`${say.signed(variation.variationDeg, 1)}° (east positive), ${variation.model}, made for ${say.date(variation.validFrom)} to ${say.date(variation.validUntil)}`;
+  if (!variation) return say.text(m.compassCard_notNeededHeadingsMagnetic);
+  return say.text(m.compassCard_eastPositiveMade, {
+    variation: say.signed(variation.variationDeg, 1),
+    model: variation.model,
+    validFrom: say.date(variation.validFrom),
+    validUntil: say.date(variation.validUntil),
+  });
 }
 
 function swingView(
@@ -61,7 +69,7 @@ function swingView(
   { state, readings, coefficients, correction, greatestDeviationDeg, greatestResidualDeg }: SwingResult,
 ): View {
   return {
-    state: say.term(STATES[state]),
+    state: say.text(STATES[state]),
     readings: readings.map(({ headingDeg, compassDeg, deviationDeg, residualDeg }) => ({
       heading: threeFigures(headingDeg),
       compass: say.plain(compassDeg, 1),
@@ -70,10 +78,13 @@ function swingView(
     })),
     coefficients: coefficients
       ? COEFFICIENTS.map((name) => `${name} ${say.signed(coefficients[name], 2)}°`).join(', ')
-      : say.words`too few headings, or not all round`,
+      : say.text(m.compassCard_tooFewHeadingsNot),
     advice: correction
-      ? say.words`Correctors, should it be adjusted again: on south set ${threeFigures(correction.setSouthDeg)}, on west set ${threeFigures(correction.setWestDeg)}.`
-      : say.words`No advice for the correctors: a cardinal heading is missing.`,
+      ? say.text(m.compassCard_correctorsShouldAdjustedAgain, {
+          threeFigures: threeFigures(correction.setSouthDeg),
+          threeFigures2: threeFigures(correction.setWestDeg),
+        })
+      : say.text(m.compassCard_noAdviceCorrectorsCardinal),
     greatest: say.plain(greatestDeviationDeg, 1),
     residual: say.plain(greatestResidualDeg, 2),
   };
@@ -92,7 +103,9 @@ function cardView({ visit, issuedAt, say }: PackContext, swings: readonly SwingR
     serial: visit.compass?.serial ?? DASH,
     date: say.day(visit.compass?.swungAt ?? issuedAt),
     by: nameOf(visit, visit.compass?.by),
-    heads: withCard.map(({ state }) => (state === 'equipment-on' ? say.words`Steer, on` : say.words`Steer, off`)),
+    heads: withCard.map(({ state }) =>
+      state === 'equipment-on' ? say.text(m.compassCard_steer) : say.text(m.compassCard_steerOff),
+    ),
     halves: [{ rows: rows.slice(0, half) }, { rows: rows.slice(half) }],
   };
 }

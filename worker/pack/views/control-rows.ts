@@ -1,4 +1,5 @@
 import { DASH } from '../../text/dash.ts';
+import * as m from '../../text/generated/messages.ts';
 import type { PackContext } from '../context.ts';
 import { nameOf } from '../people.ts';
 import type { View } from '../render.ts';
@@ -8,15 +9,15 @@ export function controlRows({ visit, say }: PackContext): View {
   const { disturbed = [], checks = [] } = visit.controls ?? {};
   return {
     hasDisturbed: disturbed.length > 0,
-    disturbed: disturbed.map(
-      ({ axis, what, at }) => say.words`${what} (${say.term(axis)}), put back ${say.moment(at)}`,
+    disturbed: disturbed.map(({ axis, what, at }) =>
+      say.text(m.controlRows_putBack, { what, axis: say.term(axis), at: say.moment(at) }),
     ),
     hasControls: checks.length > 0,
     controls: checks.map(({ axis, input, response, isDirectionRight, isFullAndFree, travel, by, secondBy, at }) => ({
       axis: say.term(axis),
       input,
       response,
-      verdict: isDirectionRight && isFullAndFree ? '✓' : say.words`WRONG`,
+      verdict: isDirectionRight && isFullAndFree ? '✓' : say.text(m.controlRows_wrong),
       travel: travel ?? DASH,
       people: `${nameOf(visit, by)}, ${nameOf(visit, secondBy)}`,
       at: say.moment(at),

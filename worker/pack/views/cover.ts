@@ -2,6 +2,7 @@ import type { ReleaseClock } from '../../calc/clock/release-clock.ts';
 import { isAtLeast } from '../../calc/limit-met.ts';
 import type { Finding } from '../../gate/finding.ts';
 import { DASH } from '../../text/dash.ts';
+import * as m from '../../text/generated/messages.ts';
 import { clockChart } from '../chart/clock-chart.ts';
 import type { PackContext } from '../context.ts';
 import { nameOf } from '../people.ts';
@@ -36,14 +37,18 @@ export function coverView(context: PackContext, following: readonly Following[],
     pack: identity?.pack ?? DASH,
     issue: identity?.issue ?? DASH,
     issuedAt: say.moment(issuedAt),
-    supersedes: identity?.supersedes ?? say.words`none`,
+    supersedes: identity?.supersedes ?? say.text(m.none),
     sealedBy: sealedByLine(context),
     arrived: say.moment(visit.visit.arrivedAt),
     built: visit.aircraft.yearBuilt === undefined ? DASH : String(visit.aircraft.yearBuilt),
     ended: visit.visit.workEndedAt ? say.moment(visit.visit.workEndedAt) : DASH,
     summary: visit.visit.summary,
     releaseLine: released
-      ? say.words`Released by ${released.releasedBy.name}, ${released.releasedBy.capacity}, ${released.releasedBy.authorisation ?? DASH}`
+      ? say.text(m.cover_released, {
+          releasedBy: released.releasedBy.name,
+          capacity: released.releasedBy.capacity,
+          authorisation: released.releasedBy.authorisation ?? DASH,
+        })
       : openLine(context, blocks.length, cautions.filter(({ acknowledgedBy }) => acknowledgedBy === undefined).length),
     hasBlocks: blocks.length > 0,
     blocks: blocks.map(({ code, sentence, remedy }) => ({ code, sentence, remedy })),
@@ -52,8 +57,11 @@ export function coverView(context: PackContext, following: readonly Following[],
       code: finding.code,
       sentence: finding.sentence,
       accepted: finding.acknowledgedBy
-        ? say.words`Accepted by ${nameOf(visit, finding.acknowledgedBy)}: ${reasonFor(context, finding.code)}`
-        : say.words`Not yet accepted by anybody`,
+        ? say.text(m.cover_accepted, {
+            visit: nameOf(visit, finding.acknowledgedBy),
+            reasonFor: reasonFor(context, finding.code),
+          })
+        : say.text(m.cover_notYetAcceptedAnybody),
     })),
     ...clockView(context),
     hasAbsent: absent.length > 0,
@@ -78,15 +86,15 @@ function clockView(context: PackContext): View {
     sunset: sunsetText(context),
     next: plan.next
       ? `${plan.next.id} ${plan.next.text}, ${nameOf(visit, plan.next.by)}`
-      : say.words`Nothing is left on the worksheet`,
+      : say.text(m.cover_nothingLeftWorksheet),
   };
 }
 
 function workLeft(jobs: number, duration: string, say: PackContext['say']): string {
-  if (jobs === 0) return say.words`none`;
+  if (jobs === 0) return say.text(m.none);
   return jobs === 1
-    ? say.words`1 job, ${duration} with the people at hand`
-    : say.words`${jobs} jobs, ${duration} with the people at hand`;
+    ? say.text(m.cover_1JobPeopleHand, { duration })
+    : say.text(m.cover_jobsPeopleHand, { jobs, duration });
 }
 
 /** Whether the latest take-off lies before this moment, whatever work is left. */
@@ -96,11 +104,11 @@ function isDeparturePast({ plan, slackMin }: ReleaseClock): boolean {
 
 function slackText({ results, say }: PackContext): string {
   const { slackMin } = results.clock;
-  if (slackMin === undefined) return say.words`no departure is planned`;
-  if (isDeparturePast(results.clock)) return say.words`the latest take-off has passed`;
+  if (slackMin === undefined) return say.text(m.cover_noDeparturePlanned);
+  if (isDeparturePast(results.clock)) return say.text(m.cover_latestTakeOffPassed);
   return slackMin < 0
-    ? say.words`${durationText(-slackMin, say)} too late for the latest take-off`
-    : say.words`${durationText(slackMin, say)} to the latest take-off`;
+    ? say.text(m.cover_tooLateLatestTake, { slackMin: durationText(-slackMin, say) })
+    : say.text(m.cover_latestTakeOff, { slackMin: durationText(slackMin, say) });
 }
 
 /** The sunset against the arrival; a flight that can no longer be flown as planned has none. */
@@ -108,22 +116,18 @@ function sunsetText({ results, say }: PackContext): string {
   const { sunsetAt, daylightMin, isDarkAtArrival } = results.clock;
   if (isDarkAtArrival === undefined || isDeparturePast(results.clock)) return DASH;
   if (sunsetAt === undefined || daylightMin === undefined)
-    return isDarkAtArrival
-      ? say.words`the sun is down there for more than a day`
-      : say.words`the sun does not set there that day`;
+    return isDarkAtArrival ? say.text(m.cover_sunDownThereMore) : say.text(m.cover_sunNotSetThere);
   return daylightMin < 0
-    ? say.words`${say.moment(sunsetAt)}, ${durationText(-daylightMin, say)} before arrival`
-    : say.words`${say.moment(sunsetAt)}, ${durationText(daylightMin, say)} after arrival`;
+    ? say.text(m.cover_beforeArrival, { sunsetAt: say.moment(sunsetAt), daylightMin: durationText(-daylightMin, say) })
+    : say.text(m.cover_afterArrival, { sunsetAt: say.moment(sunsetAt), daylightMin: durationText(daylightMin, say) });
 }
 
 function openLine({ results, say }: PackContext, blocks: number, cautions: number): string {
-  if (blocks === 0 && cautions === 0 && !results.open.isKnown)
-    return say.words`Nothing in this record stands in the way of the release; it was not compared with earlier packs of the aircraft`;
-  if (blocks === 0 && cautions === 0)
-    return say.words`Nothing stands in the way of the release; nobody has released it yet`;
-  const stops = blocks === 1 ? say.words`1 point stops` : say.words`${blocks} points stop`;
-  const waits = cautions === 1 ? say.words`1 caution waits` : say.words`${cautions} cautions wait`;
-  return say.words`Not released: ${stops} the release, ${waits} to be accepted`;
+  if (blocks === 0 && cautions === 0 && !results.open.isKnown) return say.text(m.cover_nothingRecordStandsWay);
+  if (blocks === 0 && cautions === 0) return say.text(m.cover_nothingStandsWayRelease);
+  const stops = blocks === 1 ? say.text(m.cover_1PointStops) : say.text(m.cover_pointsStop, { blocks });
+  const waits = cautions === 1 ? say.text(m.cover_1CautionWaits) : say.text(m.cover_cautionsWait, { cautions });
+  return say.text(m.cover_notReleasedReleaseAccepted, { stops, waits });
 }
 
 function reasonFor({ visit }: PackContext, code: string): string {

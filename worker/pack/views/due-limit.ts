@@ -1,3 +1,4 @@
+import * as m from '../../text/generated/messages.ts';
 import type { Printer } from '../../text/print.ts';
 import { hoursOnMeter, type NamedMeter } from '../../visit/meter-name.ts';
 import type { Visit } from '../../visit/visit.ts';
@@ -20,5 +21,5 @@ export function dueLimit(
 
 /** Two limits of which either may be missing. */
 export function eitherOf(say: Printer, first: string | undefined, second: string | undefined): string | undefined {
-  return first && second ? say.words`${first} or ${second}` : first || second || undefined;
+  return first && second ? say.text(m.dueLimit_or, { first, second }) : first || second || undefined;
 }

@@ -1,8 +1,8 @@
 import { type OpenDue, timeLeft } from '../../calc/open-items/time-left.ts';
 import { DASH } from '../../text/dash.ts';
+import * as m from '../../text/generated/messages.ts';
 import type { Bound } from '../../text/print.ts';
 import { hoursOnMeter } from '../../visit/meter-name.ts';
-import { phrase } from '../../words/words.ts';
 import type { PackContext } from '../context.ts';
 import type { View } from '../render.ts';
 import { common, sources } from './common.ts';
@@ -11,12 +11,12 @@ import { meterRows } from './meter-rows.ts';
 import { itemName, standing } from './open-items.ts';
 
 const BASES = {
-  directive: phrase`directive`,
-  bulletin: phrase`bulletin`,
-  'life-limit': phrase`life limit`,
-  programme: phrase`programme`,
-  recommendation: phrase`recommended`,
-  owner: phrase`owner`,
+  directive: m.dueList_directive,
+  bulletin: m.bulletin,
+  'life-limit': m.dueList_lifeLimit,
+  programme: m.dueList_programme,
+  recommendation: m.dueList_recommended,
+  owner: m.dueList_owner,
 } as const;
 
 /** Whether anything comes due, by this record or by an earlier one. */
@@ -34,13 +34,10 @@ export function dueListView(context: PackContext): View {
     meters: meterRows(context),
     use:
       hoursPerYear === undefined
-        ? say.words`not stated: no forecast from hours`
-        : say.words`${say.plain(hoursPerYear, 0)} h in a year`,
+        ? say.text(m.dueList_notStatedNoForecast)
+        : say.text(m.dueList_hYear, { hoursPerYear: say.plain(hoursPerYear, 0) }),
     lines: lines.map((due) => dueRow(context, due)),
-    ...sources(
-      say.words`Due at whichever comes first. Where a line was done late within its tolerance, the next interval counts from where it had been due, so that tolerances do not add up.`,
-      say.words`The forecast assumes the use stated. Intervals as in the record; the maker’s data and the authority’s directives come first.`,
-    ),
+    ...sources(say.text(m.dueList_dueWhicheverComesFirst), say.text(m.dueList_forecastAssumesUseStated)),
   };
 }
 
@@ -57,7 +54,7 @@ function dueRow(context: PackContext, due: OpenDue): Record<string, string> {
   return {
     id: itemName(context, due),
     item: due.text,
-    basis: basis ? say.term(BASES[basis]) : say.words`deferred`,
+    basis: basis ? say.text(BASES[basis]) : say.text(m.deferred),
     last: parts([done.date ? say.date(done.date) : '', hours(done.hours)]),
     due: parts([until.date ? say.date(until.date) : '', hours(until.hours, 'most'), landings(until.landings)]),
     left: parts([
@@ -66,7 +63,11 @@ function dueRow(context: PackContext, due: OpenDue): Record<string, string> {
       landings(due.landingsLeft),
     ]),
     forecast: due.forecastDate ? say.date(due.forecastDate) : DASH,
-    state: due.isOverdue ? (due.isWithinTolerance ? say.words`within tolerance` : say.words`OVERDUE`) : '',
+    state: due.isOverdue
+      ? due.isWithinTolerance
+        ? say.text(m.dueList_withinTolerance)
+        : say.text(m.dueList_overdue)
+      : '',
     reference: life?.reference ?? DASH,
   };
 }

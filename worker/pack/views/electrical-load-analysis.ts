@@ -1,9 +1,9 @@
 import type { Endurance, PhaseLoad } from '../../calc/electrical/electrical-result.ts';
 import { PHASE_NAMES } from '../../gate/phase-names.ts';
 import { DASH } from '../../text/dash.ts';
+import * as m from '../../text/generated/messages.ts';
 import type { Printer } from '../../text/print.ts';
 import type { Electrical } from '../../visit/visit.ts';
-import { phrase } from '../../words/words.ts';
 import { loadChart } from '../chart/load-chart.ts';
 import type { PackContext } from '../context.ts';
 import type { View } from '../render.ts';
@@ -13,7 +13,10 @@ import { common, sources } from './common.ts';
 import { loadRows } from './load-rows.ts';
 import { releaserSignature } from './releaser-signature.ts';
 
-const SYSTEMS = { '14-volt': phrase`14 V, battery 12 V`, '28-volt': phrase`28 V, battery 24 V` } as const;
+const SYSTEMS = {
+  '14-volt': m.electricalLoadAnalysis_14VBattery12,
+  '28-volt': m.electricalLoadAnalysis_28VBattery24,
+} as const;
 
 /** A current, or a dash. */
 function amps(say: Printer, value: number | undefined): string {
@@ -33,12 +36,12 @@ export function electricalLoadAnalysisView(context: PackContext): View {
   }));
   return {
     ...common(context),
-    system: say.term(SYSTEMS[record.system]),
+    system: say.text(SYSTEMS[record.system]),
     altitude: `${say.plain(record.altitudeFt, 0)} ft`,
     powerSources: record.sources.map(({ name, ratedA, regulatorA, isMonitored, monitoredBy }) => ({
       name,
-      rating: `${amps(say, ratedA)} A${regulatorA === undefined ? '' : say.words`, regulator ${amps(say, regulatorA)} A`}`,
-      watchedBy: monitoredBy ?? (isMonitored ? say.words`NOT STATED BY WHAT` : say.words`nothing`),
+      rating: `${amps(say, ratedA)} A${regulatorA === undefined ? '' : say.text(m.electricalLoadAnalysis_regulator, { amps: amps(say, regulatorA) })}`,
+      watchedBy: monitoredBy ?? (isMonitored ? say.text(m.electricalLoadAnalysis_notStatedWhat) : say.text(m.nothing)),
     })),
     lowVoltage: lowVoltageText(context, record.lowVoltageWarning),
     chart: loadChart(bars, say),
@@ -46,21 +49,21 @@ export function electricalLoadAnalysisView(context: PackContext): View {
     ...enduranceView(context, record, found.endurance),
     ...loadRows(context, record),
     ...circuitRows(context, record.circuits, found.circuits),
-    signatures: releaserSignature(context, say.words`Analysis accepted by`),
+    signatures: releaserSignature(context, say.text(m.electricalLoadAnalysis_analysisAccepted)),
     ...sources(
-      say.words`The 80 % line is a rule of thumb, not a proof of adequate supply (AC 43.13-1B para 11-35, which also gives 13 V and 26 V for a low-voltage warning). Start and source failed are on the battery.`,
-      say.words`Drop = R20 · L · I · (234.5 + T2) / 254.5, T2 = T1 + (TR − T1) · √(I / Imax) (AC 43.13-1B para 11-66; the form of T2 from memory). For aluminium 258.1 and 238.1. R20 and capacity of wire: table 11-9; aluminium by the copper wire two numbers thinner, as the note at 11-66 lets it, for table 11-10 was not readable. Limits of drop: table 11-6, from memory, supported by table 11-7; of main power wires and ground returns: FAA-H-8083-31 chapter 9. Protection: table 11-3; its column of breakers was read for 22 to 14 AWG alone, so that a breaker on thicker wire is held to the column of fuses.`,
-      say.words`Loads and lengths as in the record. Electrical work: disconnect the battery first.`,
+      say.text(m.electricalLoadAnalysis_80LineRuleThumb),
+      say.text(m.electricalLoadAnalysis_dropR20LI),
+      say.text(m.electricalLoadAnalysis_loadsLengthsRecordElectrical),
     ),
   };
 }
 
 function lowVoltageText({ say }: PackContext, warning: Electrical['lowVoltageWarning']): string {
-  if (!warning) return say.words`not stated`;
-  if (!warning.isFitted) return say.words`none fitted`;
+  if (!warning) return say.text(m.notStated);
+  if (!warning.isFitted) return say.text(m.electricalLoadAnalysis_noneFitted);
   return warning.setPointV === undefined
-    ? say.words`fitted, SET POINT NOT STATED`
-    : say.words`below ${say.plain(warning.setPointV, 1)} V`;
+    ? say.text(m.electricalLoadAnalysis_fittedSetPointNot)
+    : say.text(m.electricalLoadAnalysis_belowV, { setPointV: say.plain(warning.setPointV, 1) });
 }
 
 function phaseRow(
@@ -85,10 +88,13 @@ function enduranceView({ say }: PackContext, { battery }: Electrical, endurance:
     stretches: endurance.stretches.map(({ use, loadA, minutes, ampMinutes }) => ({
       name: stretchName(use, say),
       load: amps(say, loadA),
-      minutes: minutes === undefined ? say.words`no end` : say.plain(minutes, 1),
+      minutes: minutes === undefined ? say.text(m.electricalLoadAnalysis_noEnd) : say.plain(minutes, 1),
       used: say.plain(ampMinutes, 0),
     })),
-    lasts: endurance.minutes === undefined ? say.words`without end` : `${say.plain(endurance.minutes, 1)} min`,
+    lasts:
+      endurance.minutes === undefined
+        ? say.text(m.electricalLoadAnalysis_withoutEnd)
+        : `${say.plain(endurance.minutes, 1)} min`,
     needed: `${say.plain(endurance.neededMin, 0)} min`,
   };
 }

@@ -1,6 +1,7 @@
 import { lastRun, type RunComparison, runsByTime } from '../../calc/engine-runs.ts';
 import { rangeText } from '../../gate/range-text.ts';
 import { DASH } from '../../text/dash.ts';
+import * as m from '../../text/generated/messages.ts';
 import type { Printer } from '../../text/print.ts';
 import { runsChart } from '../chart/runs-chart.ts';
 import type { PackContext } from '../context.ts';
@@ -21,15 +22,18 @@ export function engineRunsView(context: PackContext): View {
     ...common(context),
     engine: engineText(context),
     runs: runsByTime(runs).map(({ run: { when, at, by, restraint, heldBy, ...run } }) => ({
-      when: when === 'before' ? say.words`Before the work` : say.words`After the work`,
+      when: when === 'before' ? say.text(m.engineRuns_beforeWork) : say.text(m.engineRuns_afterWork),
       at: say.moment(at),
       by: nameOf(visit, by),
-      restraint: say.words`${restraint ?? say.words`NOT STATED`}; watched by ${nameOf(visit, heldBy)}`,
+      restraint: say.text(m.engineRuns_watched, {
+        restraint: restraint ?? say.text(m.notStated2),
+        visit: nameOf(visit, heldBy),
+      }),
       conditions: [
         run.airTemperatureC === undefined ? DASH : `${say.plain(run.airTemperatureC, 0)} °C`,
         run.pressureHpa === undefined ? DASH : `${say.plain(run.pressureHpa, 0)} hPa`,
       ].join(', '),
-      leaks: run.leaksLookedFor ? say.words`looked for, none stated` : say.words`not looked for`,
+      leaks: run.leaksLookedFor ? say.text(m.engineRuns_lookedNoneStated) : say.text(m.engineRuns_notLooked),
     })),
     hasValues: results.engineRuns.length > 0,
     chart: runsChart(results.engineRuns, say),
@@ -41,26 +45,23 @@ export function engineRunsView(context: PackContext): View {
       change:
         change === undefined ? DASH : `${change > 0 ? '+' : change < 0 ? '−' : ''}${shown(say, Math.abs(change))}`,
       limits: rangeText({ least, most }, say),
-      verdict: after === undefined && last ? say.words`NOT READ` : verdictOf(say, row),
+      verdict: after === undefined && last ? say.text(m.engineRuns_notRead) : verdictOf(say, row),
     })),
-    signatures: [signatureOf(visit, last?.by, say.words`Run by`, last ? say.moment(last.at) : DASH)],
-    ...sources(
-      say.words`Limits as in the record, from the manual of the engine. “moved”: the change is more than one step of the instrument; air temperature and pressure move readings too. “NOT READ”: read before the work and not after it.`,
-      say.words`Engine and propeller can kill: restrain the aircraft and clear the propeller before every start.`,
-    ),
+    signatures: [signatureOf(visit, last?.by, say.text(m.engineRuns_run), last ? say.moment(last.at) : DASH)],
+    ...sources(say.text(m.engineRuns_limitsRecordManualEngine), say.text(m.engineRuns_enginePropellerCanKill)),
   };
 }
 
 function verdictOf(say: Printer, { isWithin, isChanged }: Pick<RunComparison, 'isWithin' | 'isChanged'>): string {
-  return `${isWithin ? '✓' : say.words`OUTSIDE`}${isChanged ? say.words`, moved` : ''}`;
+  return `${isWithin ? '✓' : say.text(m.outside)}${isChanged ? say.text(m.engineRuns_moved) : ''}`;
 }
 
 /** Which engine it is that was run, as its plate has it. */
 function engineText({ visit, say }: PackContext): string {
   const { engine } = visit.aircraft;
-  if (!engine) return say.words`the record names no engine`;
+  if (!engine) return say.text(m.engineRuns_recordNamesNoEngine);
   const { maker, model, serial, maximumPowerKw } = engine;
   return maximumPowerKw === undefined
-    ? say.words`${maker} ${model}, serial number ${serial}`
-    : say.words`${maker} ${model}, serial number ${serial}, ${say.asIs(maximumPowerKw, 1)} kW at most`;
+    ? say.text(m.engineRuns_serialNumber, { maker, model, serial })
+    : say.text(m.engineRuns_serialNumberKwMost, { maker, model, serial, maximumPowerKw: say.asIs(maximumPowerKw, 1) });
 }

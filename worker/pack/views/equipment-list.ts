@@ -1,4 +1,5 @@
 import { DASH } from '../../text/dash.ts';
+import * as m from '../../text/generated/messages.ts';
 import type { EquipmentItem } from '../../visit/visit.ts';
 import type { PackContext } from '../context.ts';
 import type { View } from '../render.ts';
@@ -14,18 +15,15 @@ export function equipmentListView(context: PackContext): View {
     ...common(context),
     ...unitHeads(context),
     baseline: visit.baseline
-      ? `${visit.baseline.reference}${visit.baseline.equipmentRevision ? say.words`, list revision ${visit.baseline.equipmentRevision}` : ''}`
-      : say.words`none given`,
-    changeCaption: say.words`Every line of the change, record corrections first`,
+      ? `${visit.baseline.reference}${visit.baseline.equipmentRevision ? say.text(m.equipmentList_listRevision, { equipmentRevision: visit.baseline.equipmentRevision }) : ''}`
+      : say.text(m.equipmentList_noneGiven),
+    changeCaption: say.text(m.equipmentList_everyLineChangeRecord),
     hasChanges: lines.length > 0,
     ...changeRows(context, lines),
     count: String(after.length),
     items: after.map((item) => itemRow(context, item, incoming.has(item.id))),
     sum: say.number('mass', sum, { extra: 1 }),
-    ...sources(
-      say.words`Signed lines: out is negative, in is positive; “record” corrects what the papers had wrong; “moved” changes the moment alone. Arms from the datum, aft positive.`,
-      say.words`The list names removable and required equipment; the bare airframe is not a line of it.`,
-    ),
+    ...sources(say.text(m.equipmentList_signedLinesOutNegative), say.text(m.equipmentList_listNamesRemovableRequired)),
   };
 }
 

@@ -3,8 +3,9 @@ import { checkName } from '../../gate/check-name.ts';
 import { figureName } from '../../gate/figure-name.ts';
 import { rangeText } from '../../gate/range-text.ts';
 import { DASH } from '../../text/dash.ts';
+import * as m from '../../text/generated/messages.ts';
+import type { Message } from '../../text/message.ts';
 import type { Printer } from '../../text/print.ts';
-import { phrase } from '../../words/words.ts';
 
 /** Rows of figures against limits, with what was subtracted where a figure is a difference. */
 export function limitedRows(say: Printer, figures: readonly Limited[], decimals: number): Record<string, string>[] {
@@ -16,7 +17,7 @@ export function limitedRows(say: Printer, figures: readonly Limited[], decimals:
     value: print(figure.value),
     limits: rangeText(figure, say),
     unit: figure.unit,
-    verdict: figure.isWithin ? '✓' : say.words`OUTSIDE`,
+    verdict: figure.isWithin ? '✓' : say.text(m.outside),
   }));
 }
 
@@ -25,10 +26,10 @@ function bracketed(value: number, print: (value: number) => string): string {
   return value < 0 ? `(${print(value)})` : print(value);
 }
 
-const VERDICTS: Record<Check['outcome'], string> = {
+const VERDICTS: Record<Check['outcome'], Message> = {
   passed: '✓',
-  failed: phrase`FAILED`,
-  'not recorded': phrase`NOT RECORDED`,
+  failed: m.failed,
+  'not recorded': m.figureRows_notRecorded,
 };
 
 /** Rows of what has no figure. */
@@ -36,6 +37,6 @@ export function checkRows(say: Printer, checks: readonly Check[]): Record<string
   return checks.map((check) => ({
     name: checkName(check, say),
     paragraph: check.paragraph,
-    verdict: say.term(VERDICTS[check.outcome]),
+    verdict: say.text(VERDICTS[check.outcome]),
   }));
 }

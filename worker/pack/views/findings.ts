@@ -1,6 +1,6 @@
 import { DASH } from '../../text/dash.ts';
+import * as m from '../../text/generated/messages.ts';
 import type { VisitFinding } from '../../visit/visit.ts';
-import { phrase } from '../../words/words.ts';
 import type { PackContext } from '../context.ts';
 import { nameOf } from '../people.ts';
 import type { View } from '../render.ts';
@@ -10,17 +10,17 @@ import { dueLimit } from './due-limit.ts';
 import { findingName } from './open-items.ts';
 
 const SEVERITIES = {
-  airworthiness: phrase`airworthiness`,
-  limit: phrase`near or at a limit`,
-  watch: phrase`to be watched`,
-  advice: phrase`advice`,
+  airworthiness: m.findings_airworthiness,
+  limit: m.findings_nearLimit,
+  watch: m.findings_watched,
+  advice: m.findings_advice,
 } as const;
 const DISPOSITIONS = {
-  rectified: phrase`put right`,
-  deferred: phrase`deferred`,
-  declined: phrase`declined by the owner`,
-  monitor: phrase`watched`,
-  open: phrase`OPEN`,
+  rectified: m.findings_putRight,
+  deferred: m.deferred,
+  declined: m.findings_declinedOwner,
+  monitor: m.findings_watched2,
+  open: m.open,
 } as const;
 
 export function findingsView(context: PackContext): View {
@@ -41,13 +41,11 @@ export function findingsView(context: PackContext): View {
     left: left.map(({ id, text, consequence, disposition, declined }) => ({
       id: findingName(context, id),
       text,
-      disposition: `${say.term(DISPOSITIONS[disposition ?? 'open'])}${declined ? `: ${declined.by}, ${say.day(declined.at)}` : ''}`,
+      disposition: `${say.text(DISPOSITIONS[disposition ?? 'open'])}${declined ? `: ${declined.by}, ${say.day(declined.at)}` : ''}`,
       consequence: consequence ?? DASH,
     })),
     ...costView(context),
-    ...sources(
-      say.words`What bears on airworthiness is put right before flight; it can be neither deferred nor declined. A deferral keeps the date of its first entry.`,
-    ),
+    ...sources(say.text(m.findings_whatBearsAirworthinessPut)),
   };
 }
 
@@ -58,8 +56,8 @@ function findingRow(context: PackContext, finding: VisitFinding): Record<string,
     id: findingName(context, id),
     place,
     text,
-    severity: say.term(SEVERITIES[severity]),
-    disposition: say.term(DISPOSITIONS[disposition ?? 'open']),
+    severity: say.text(SEVERITIES[severity]),
+    disposition: say.text(DISPOSITIONS[disposition ?? 'open']),
     action: action ?? DASH,
     closed: closedBy ? `${nameOf(visit, closedBy)}${closedAt ? `, ${say.day(closedAt)}` : ''}` : DASH,
     evidence: evidence?.join('; ') ?? DASH,
@@ -73,13 +71,16 @@ function deferralRow(context: PackContext, { id, text, deferral }: VisitFinding)
     text,
     limit:
       dueLimit(visit, { date: deferral?.untilDate, hours: deferral?.untilHours, meter: deferral?.meter }, say) ??
-      say.words`NO LIMIT`,
+      say.text(m.noLimit),
     reason: deferral?.reason ?? DASH,
     by: nameOf(visit, deferral?.by),
     first: deferral
-      ? say.words`${say.date(deferral.firstDeferredOn)}, carried ${deferral.timesCarried ?? 0} times`
+      ? say.text(m.findings_carriedTimes, {
+          firstDeferredOn: say.date(deferral.firstDeferredOn),
+          timesCarried: deferral.timesCarried ?? 0,
+        })
       : DASH,
-    placard: deferral?.placard ?? say.words`none`,
+    placard: deferral?.placard ?? say.text(m.none),
   };
 }
 

@@ -1,7 +1,7 @@
 import { DASH } from '../../text/dash.ts';
+import * as m from '../../text/generated/messages.ts';
 import { dateOf, timeOf } from '../../units/calendar.ts';
 import type { Task } from '../../visit/visit.ts';
-import { phrase } from '../../words/words.ts';
 import type { PackContext } from '../context.ts';
 import { nameOf } from '../people.ts';
 import type { View } from '../render.ts';
@@ -12,10 +12,10 @@ import { releaserSignature } from './releaser-signature.ts';
 
 const RESULTS = {
   satisfactory: '✓',
-  rectified: phrase`✓ put right`,
-  failed: phrase`FAILED`,
-  'not-applicable': phrase`n/a`,
-  open: phrase`OPEN`,
+  rectified: m.inspectionRecord_putRight,
+  failed: m.failed,
+  'not-applicable': m.inspectionRecord_n,
+  open: m.open,
 } as const;
 
 export function inspectionRecordView(context: PackContext): View {
@@ -32,21 +32,19 @@ export function inspectionRecordView(context: PackContext): View {
     count: String(inspection.tasks.length),
     criticalCount: String(critical.length),
     tools: inspection.toolsAccountedFor
-      ? say.words`All tools and parts were counted back.`
-      : say.words`NOT STATED: all tools and parts were counted back.`,
+      ? say.text(m.inspectionRecord_allToolsPartsCounted)
+      : say.text(m.inspectionRecord_notStatedAllTools),
     panels: inspection.panelsClosed
-      ? say.words`All panels and covers were refitted.`
-      : say.words`NOT STATED: all panels and covers were refitted.`,
+      ? say.text(m.inspectionRecord_allPanelsCoversRefitted)
+      : say.text(m.inspectionRecord_notStatedAllPanels),
     zones: zones.map((zone) => ({
       zone,
       tasks: inspection.tasks.filter((task) => task.zone === zone).map((task) => taskRow(context, task)),
     })),
     hasSeconds: critical.length > 0,
     seconds: critical.map((task) => secondRow(context, task)),
-    signatures: releaserSignature(context, say.words`Inspection complete`),
-    ...sources(
-      say.words`Zones after 14 CFR 43 Appendix D where the programme has none of its own. A second inspection is by a person who did not do the task, after the last disturbance.`,
-    ),
+    signatures: releaserSignature(context, say.text(m.inspectionRecord_inspectionComplete)),
+    ...sources(say.text(m.inspectionRecord_zonesAfter14Cfr)),
   };
 }
 
@@ -58,8 +56,8 @@ function taskRow(context: PackContext, task: Task): Record<string, string> {
     value: task.value ?? '',
     reference: task.reference ?? DASH,
     result: task.finding
-      ? `${say.term(RESULTS[task.result])}, ${findingName(context, task.finding)}`
-      : say.term(RESULTS[task.result]),
+      ? `${say.text(RESULTS[task.result])}, ${findingName(context, task.finding)}`
+      : say.text(RESULTS[task.result]),
     by: nameOf(visit, task.by),
     at: task.at ? `${dateOf(say.local(task.at)).slice(8)}. ${timeOf(say.local(task.at))}` : DASH,
   };
@@ -71,7 +69,7 @@ function secondRow({ visit, say }: PackContext, task: Task): Record<string, stri
     id: task.id,
     text: task.text,
     by: nameOf(visit, task.by),
-    second: second ? nameOf(visit, second.by) : say.words`MISSING`,
+    second: second ? nameOf(visit, second.by) : say.text(m.inspectionRecord_missing),
     at: second ? say.moment(second.at) : DASH,
     method: second?.method ?? DASH,
   };

@@ -6,7 +6,7 @@ import type { LoadingSheet, NamedLoading } from '../../calc/loading-sheet.ts';
 import { cgMm } from '../../calc/mass-moment.ts';
 import { describeLoading } from '../../gate/describe-loading.ts';
 import { DASH } from '../../text/dash.ts';
-import { phrase } from '../../words/words.ts';
+import * as m from '../../text/generated/messages.ts';
 import { envelopeChart } from '../chart/envelope-chart.ts';
 import type { PackContext } from '../context.ts';
 import { loadingInCaption, loadingName } from '../loading-name.ts';
@@ -38,24 +38,20 @@ export function loadingSheetView(context: PackContext): View {
     ...table(context, sheet),
     ...cockpitCard(context),
     ...sources(
-      ...(sheet.envelope
-        ? [
-            say.words`Foremost and rearmost are the exact extremes of everything that the stated limits allow, solved and not tried out (adverse-loading check, AC 43.13-1B ch. 10).`,
-          ]
-        : []),
-      say.words`Valid for the empty mass and equipment of this pack alone. The pilot must work out the loading of every flight.`,
+      ...(sheet.envelope ? [say.text(m.loadingSheet_foremostRearmostExactExtremes)] : []),
+      say.text(m.loadingSheet_validEmptyMassEquipment),
     ),
   };
 }
 
 const VERDICTS = {
-  inside: phrase`inside`,
-  outside: phrase`OUTSIDE`,
-  'no-pilot': phrase`NO PILOT`,
-  'no-solo': phrase`NOT ALONE`,
-  'too-light': phrase`PILOT TOO LIGHT`,
-  'too-heavy': phrase`TOO HEAVY`,
-  'limit-exceeded': phrase`OVER A LIMIT`,
+  inside: m.loadingSheet_inside,
+  outside: m.outside,
+  'no-pilot': m.loadingSheet_noPilot,
+  'no-solo': m.loadingSheet_notAlone,
+  'too-light': m.loadingSheet_pilotTooLight,
+  'too-heavy': m.loadingSheet_tooHeavy,
+  'limit-exceeded': m.loadingSheet_overLimit,
 } as const;
 
 function loadingRow(context: PackContext, { kind, path, verdict }: NamedLoading, index: number): View {
@@ -79,7 +75,7 @@ function loadingRow(context: PackContext, { kind, path, verdict }: NamedLoading,
     arms: hasEnvelope && {
       start: start ? armText(say, start, isInside ? envelope : undefined) : DASH,
     },
-    verdict: isInside && !hasEnvelope ? say.words`within mass limits` : say.term(VERDICTS[verdict.state]),
+    verdict: isInside && !hasEnvelope ? say.text(m.loadingSheet_withinMassLimits) : say.text(VERDICTS[verdict.state]),
   };
 }
 
@@ -110,33 +106,37 @@ function marginLines(context: PackContext, sheet: LoadingSheet): string[] {
     const mass = `${loadedMass(context, loading)}\u00a0${say.unit('mass')}`;
     const place = `${mass}, ${describeLoading(visit, loading, say, sheet.leastPilot?.kg)}`;
     const within = say.measure(quantity, margin, { signed: true, extra: 1, bound: 'most' });
-    return say.words`Nearest to the ${say.term(side)} limit of ${say.measure(quantity, limit, { bound: BOUNDS[side] })}: ${within}, at ${place}`;
+    return say.text(m.loadingSheet_nearestLimit, {
+      side: say.term(side),
+      quantity: say.measure(quantity, limit, { bound: BOUNDS[side] }),
+      within,
+      place,
+    });
   });
   return spread === undefined
     ? lines
     : [
         ...lines,
-        say.words`Uncertainty of the empty centre of gravity: ± ${say.measure('arm', spread, { extra: 1 })} (k = 2)`,
+        say.text(m.loadingSheet_uncertaintyEmptyCentreGravity, { spread: say.measure('arm', spread, { extra: 1 }) }),
       ];
 }
 
 /** The least solo pilot of the cockpit card, with what it follows from. */
 function soloLine({ say, visit, regime }: PackContext, { leastPilot: least, envelope }: LoadingSheet): string {
-  if (!least) return say.words`The aircraft has no seat for a pilot`;
+  if (!least) return say.text(m.loadingSheet_aircraftNoSeatPilot);
   const seat = visit.aircraft.stations.find(({ id }) => id === least.station)?.name ?? '';
-  if (least.kg === undefined) return say.words`${seat}: no pilot within the seat’s limit may fly alone`;
+  if (least.kg === undefined) return say.text(m.loadingSheet_noPilotWithinSeat, { seat });
   const from = inBrackets(bothSystems(say, 'mass', least.kg, { bound: 'least' }));
   if (least.governedBy === 'envelope' && tanksOf(visit.aircraft).length === 0)
-    return say.words`${seat}: a pilot from ${from} may fly alone without baggage, by the envelope`;
-  if (least.governedBy === 'envelope')
-    return say.words`${seat}: a pilot from ${from} may fly alone without baggage, at every fuel content, by the envelope`;
+    return say.text(m.loadingSheet_pilotMayFlyAlone, { seat, from });
+  if (least.governedBy === 'envelope') return say.text(m.loadingSheet_pilotMayFlyAloneWithout, { seat, from });
   const why =
     least.governedBy === 'placard'
-      ? say.words`as the aircraft states`
-      : say.words`a custom, because the aircraft states none (${regime.title})`;
-  if (envelope) return say.words`${seat}: a pilot from ${from} may fly alone, ${why}; the envelope asks for no more`;
-  const noLimits = say.words`No limits on the centre of gravity are specified for this aircraft: masses and the limits of stations are what counts`;
-  return `${noLimits}. ${say.words`${seat}: a pilot from ${from} may fly alone, ${why}`}`;
+      ? say.text(m.loadingSheet_aircraftStates)
+      : say.text(m.loadingSheet_customBecauseAircraftStates, { regime: regime.title });
+  if (envelope) return say.text(m.loadingSheet_pilotMayFlyAloneEnvelope, { seat, from, why });
+  const noLimits = say.text(m.loadingSheet_noLimitsCentreGravity);
+  return `${noLimits}. ${say.text(m.loadingSheet_pilotMayFlyAlone2, { seat, from, why })}`;
 }
 
 function table({ say, visit }: PackContext, sheet: LoadingSheet): View {
@@ -147,17 +147,21 @@ function table({ say, visit }: PackContext, sheet: LoadingSheet): View {
     hasBaggage: places.length > 0,
     order:
       places.length > MOST_LISTED
-        ? say.words`Baggage places are filled in the order of the stations on the cockpit card; every lesser amount is allowed too.`
+        ? say.text(m.loadingSheet_baggagePlacesFilledOrder)
         : places.length > 1
-          ? say.words`Baggage places are filled in this order: ${places.map(({ name }) => name).join(', ')}; every lesser amount is allowed too.`
+          ? say.text(m.loadingSheet_baggagePlacesFilledOrderEvery, {
+              places: places.map(({ name }) => name).join(', '),
+            })
           : '',
     landing:
       maximumLandingMassKg < maximumMassKg
-        ? say.words`These loads may take off. Above ${say.measure('mass', maximumLandingMassKg, { bound: 'most' })}, the maximum landing mass, the excess must be burnt before landing, and the reserve of fuel be left.`
+        ? say.text(m.loadingSheet_loadsMayTakeOff, {
+            maximumLandingMass: say.measure('mass', maximumLandingMassKg, { bound: 'most' }),
+          })
         : '',
     fuelHeads: hasTanks
       ? sheet.table.usableL.map((usable) => say.number('volume', usable, { bound: 'most' }))
-      : [places.length > 0 ? say.words`Baggage` : say.words`Allowed`],
+      : [places.length > 0 ? say.text(m.loadingSheet_baggage) : say.text(m.loadingSheet_allowed)],
     rows: sheet.table.rows.map(({ aboard, eachKg, cells }) => ({
       crew: crewText(say, aboard, say.number('mass', eachKg)),
       // Without a tank every share of fuel is the same: one column says it.
@@ -172,8 +176,10 @@ function table({ say, visit }: PackContext, sheet: LoadingSheet): View {
 const MOST_LISTED = 4;
 
 function crewText(say: PackContext['say'], aboard: CrewAboard, each: string): string {
-  if (aboard === 'solo') return say.words`Pilot alone, ${each}`;
-  return aboard === 'two' ? say.words`Two, each ${each}` : say.words`All seats, each ${each}`;
+  if (aboard === 'solo') return say.text(m.loadingSheet_pilotAlone, { each });
+  return aboard === 'two'
+    ? say.text(m.loadingSheet_twoEach, { each })
+    : say.text(m.loadingSheet_allSeatsEach, { each });
 }
 
 /** Who sits where, once there are more seats than the crews of the table fill. */
@@ -184,25 +190,25 @@ function crewSeats({ aircraft }: PackContext['visit'], { table }: LoadingSheet, 
   const [[pilot], [first, second]] = [of('solo'), of('two')];
   const seats = aircraft.stations.filter(({ kind }) => kind === 'pilot' || kind === 'passenger');
   if (pilot === undefined || Math.max(seats.length, aircraft.seats) <= 2) return '';
-  const alone = say.words`Pilot alone: ${pilot}, with every other seat empty.`;
+  const alone = say.text(m.loadingSheet_pilotAloneEveryOther, { pilot });
   return first === undefined || second === undefined
     ? alone
-    : `${alone} ${say.words`Two: ${first} and ${second}, with every other seat empty.`}`;
+    : `${alone} ${say.text(m.loadingSheet_twoEveryOtherSeat, { first, second })}`;
 }
 
 const OUTSIDE = {
-  forward: phrase`forward out`,
-  aft: phrase`aft out`,
-  below: phrase`below out`,
-  above: phrase`above out`,
+  forward: m.loadingSheet_forwardOut,
+  aft: m.loadingSheet_aftOut,
+  below: m.loadingSheet_belowOut,
+  above: m.loadingSheet_aboveOut,
 } as const;
 
 const REFUSALS = {
-  'no-pilot': phrase`pilot`,
-  'no-solo': phrase`pilot`,
-  'too-light': phrase`pilot`,
-  'too-heavy': phrase`heavy`,
-  'limit-exceeded': phrase`limit`,
+  'no-pilot': m.loadingSheet_pilot,
+  'no-solo': m.loadingSheet_pilot,
+  'too-light': m.loadingSheet_pilot,
+  'too-heavy': m.loadingSheet_heavy,
+  'limit-exceeded': m.loadingSheet_limit,
 } as const;
 
 /** Baggage is rounded down, so that the printed figure is always allowed; without a place for any, a crew and fuel are or are not. */
@@ -211,5 +217,5 @@ function cellText(say: PackContext['say'], cell: CrewFuelCell, hasBaggage: boole
     const { refused } = cell;
     return say.term(refused.state === 'outside' ? OUTSIDE[refused.worst.side] : REFUSALS[refused.state]);
   }
-  return hasBaggage ? say.number('mass', cell.baggageKg, { bound: 'most' }) : say.words`yes`;
+  return hasBaggage ? say.number('mass', cell.baggageKg, { bound: 'most' }) : say.text(m.yes);
 }

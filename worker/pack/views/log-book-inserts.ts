@@ -1,8 +1,8 @@
 import { totalHours } from '../../calc/total-hours.ts';
 import { DASH } from '../../text/dash.ts';
+import * as m from '../../text/generated/messages.ts';
 import { hoursOnMeter } from '../../visit/meter-name.ts';
 import { sentence } from '../../words/sentence.ts';
-import { phrase } from '../../words/words.ts';
 import type { PackContext } from '../context.ts';
 import { personOf } from '../people.ts';
 import type { View } from '../render.ts';
@@ -10,9 +10,9 @@ import { common, sources } from './common.ts';
 import { bulletinsDone, closedSince, type Product, partsFitted, rectified } from './work-done.ts';
 
 const BOOKS = [
-  { of: 'airframe', title: phrase`Airframe log book` },
-  { of: 'engine', title: phrase`Engine log book` },
-  { of: 'propeller', title: phrase`Propeller log book` },
+  { of: 'airframe', title: m.logBookInserts_airframeLogBook },
+  { of: 'engine', title: m.logBookInserts_engineLogBook },
+  { of: 'propeller', title: m.logBookInserts_propellerLogBook },
 ] as const;
 
 /** One slip for each log book, to be cut out, signed over its edge and pasted in. */
@@ -33,7 +33,11 @@ export function logBookInsertsView(context: PackContext): View {
       work: workLines(context, of),
       weight:
         of === 'airframe' && schedule
-          ? say.words`Empty mass ${say.measure('mass', schedule.massKg)} at ${say.measure('arm', schedule.armMm)}, ${say.term(schedule.basis)}.`
+          ? say.text(m.logBookInserts_emptyMass, {
+              mass: say.measure('mass', schedule.massKg),
+              arm: say.measure('arm', schedule.armMm),
+              basis: say.term(schedule.basis),
+            })
           : '',
       pack: identity?.pack ?? DASH,
       isReleased: released !== undefined,
@@ -41,9 +45,7 @@ export function logBookInsertsView(context: PackContext): View {
       authorisation: signer?.authorisation ?? DASH,
       signedAt: released ? say.moment(released.releasedAt) : DASH,
     })),
-    ...sources(
-      say.words`Each slip is 130 mm wide, and as high as its entry. Sign across its edge once it is pasted in; the entry names this pack, which holds the detail.`,
-    ),
+    ...sources(say.text(m.logBookInserts_eachSlip130Mm)),
   };
 }
 
@@ -62,7 +64,8 @@ function workLines(context: PackContext, of: Product): string[] {
   const { visit, say } = context;
   const inspection = visit.inspection ? [sentence(visit.inspection.kind)] : [];
   const bulletins = bulletinsDone(context, of);
-  const ofBulletins = bulletins.length > 0 ? [say.words`Bulletins done: ${bulletins.join('; ')}.`] : [];
+  const ofBulletins =
+    bulletins.length > 0 ? [say.text(m.logBookInserts_bulletinsDone, { bulletins: bulletins.join('; ') })] : [];
   if (of !== 'airframe') return [...inspection, ...ofBulletins];
   const modifications = (visit.modifications ?? []).map(({ id, title }) => `${id} ${title}`).join('; ');
   const findings = rectified(context).map(({ id, done }) => `${id} ${done}`);
@@ -71,11 +74,11 @@ function workLines(context: PackContext, of: Product): string[] {
   return [
     sentence(visit.visit.summary),
     ...inspection,
-    ...(modifications ? [say.words`Modifications: ${modifications}.`] : []),
-    ...(findings.length > 0 ? [say.words`Rectified: ${findings.join(' ')}`] : []),
-    ...(closed.length > 0 ? [say.words`Closed from earlier packs: ${closed.join('; ')}.`] : []),
+    ...(modifications ? [say.text(m.logBookInserts_modifications, { modifications })] : []),
+    ...(findings.length > 0 ? [say.text(m.logBookInserts_rectified, { findings: findings.join(' ') })] : []),
+    ...(closed.length > 0 ? [say.text(m.logBookInserts_closedEarlierPacks, { closed: closed.join('; ') })] : []),
     ...ofBulletins,
-    ...(parts ? [say.words`Parts fitted: ${parts}.`] : []),
-    ...(visit.weighing ? [say.words`Weighed.`] : []),
+    ...(parts ? [say.text(m.logBookInserts_partsFitted, { parts })] : []),
+    ...(visit.weighing ? [say.text(m.weighed2)] : []),
   ];
 }

@@ -1,6 +1,6 @@
 import { DASH } from '../../text/dash.ts';
+import * as m from '../../text/generated/messages.ts';
 import type { Modification } from '../../visit/visit.ts';
-import { phrase } from '../../words/words.ts';
 import type { PackContext } from '../context.ts';
 import type { DocumentInstance } from '../document.ts';
 import { nameOf, signatureOf } from '../people.ts';
@@ -9,15 +9,15 @@ import { changeRows, unitHeads } from './change-rows.ts';
 import { common } from './common.ts';
 
 const RESULTS = {
-  passed: phrase`passed`,
-  failed: phrase`FAILED`,
-  'not-done': phrase`NOT DONE`,
-  'after-release': phrase`after release`,
+  passed: m.modificationRecord_passed,
+  failed: m.failed,
+  'not-done': m.modificationRecord_notDone,
+  'after-release': m.modificationRecord_afterRelease,
 } as const;
 const FLIGHT_TESTS = {
-  none: phrase`none needed`,
-  owed: phrase`OWED before normal use`,
-  done: phrase`done`,
+  none: m.modificationRecord_noneNeeded,
+  owed: m.modificationRecord_owedBeforeNormalUse,
+  done: m.modificationRecord_done,
 } as const;
 
 /** The id of its article. */
@@ -30,7 +30,10 @@ export function modificationRecords(context: PackContext): DocumentInstance[] {
   const { say } = context;
   return (context.visit.modifications ?? []).map((modification) => ({
     id: articleId(modification),
-    title: say.words`Modification record ${modification.id}: ${modification.title}`,
+    title: say.text(m.modificationRecord_modificationRecord, {
+      modification: modification.id,
+      modification2: modification.title,
+    }),
     view: modificationView(context, modification),
   }));
 }
@@ -41,7 +44,7 @@ function modificationView(context: PackContext, modification: Modification): Vie
   return {
     ...common(context),
     articleId: articleId(modification),
-    changeCaption: say.words`Items out, in and moved; arms from the datum, aft positive; moment = mass × arm`,
+    changeCaption: say.text(m.modificationRecord_itemsOutMovedArms),
     ...facts(context, modification),
     ...unitHeads(context),
     hasChanges: lines.length > 0,
@@ -50,23 +53,26 @@ function modificationView(context: PackContext, modification: Modification): Vie
     hasTests: (modification.tests ?? []).length > 0,
     tests: (modification.tests ?? []).map(({ text, result, doneAt, by, reference }) => ({
       text,
-      result: say.term(RESULTS[result]),
+      result: say.text(RESULTS[result]),
       done: doneAt ? say.moment(doneAt) : DASH,
       by: nameOf(visit, by),
       reference: reference ?? DASH,
     })),
     placards: listed(
-      (modification.placards ?? []).map(
-        ({ text, state }) => say.words`“${text}”: ${state === 'in-place' ? say.words`in place` : say.words`OWED`}`,
+      (modification.placards ?? []).map(({ text, state }) =>
+        say.text(m.modificationRecord_text, {
+          text,
+          place: state === 'in-place' ? say.text(m.modificationRecord_place) : say.text(m.modificationRecord_owed),
+        }),
       ),
     ),
     instructions: listed(modification.continuedAirworthiness ?? []),
     signatures: [
-      signatureOf(visit, modification.by[0], say.words`Embodied by`, say.day(modification.finishedAt)),
+      signatureOf(visit, modification.by[0], say.text(m.modificationRecord_embodied), say.day(modification.finishedAt)),
       signatureOf(
         visit,
         modification.inspectedBy,
-        say.words`Inspected by`,
+        say.text(m.inspected),
         modification.inspectedAt ? say.day(modification.inspectedAt) : DASH,
       ),
     ],
@@ -82,19 +88,22 @@ function facts({ visit, say }: PackContext, modification: Modification): View {
   return {
     number: id,
     title,
-    classification: say.words`${say.term(classification)}, decided by ${nameOf(visit, classifiedBy)}`,
+    classification: say.text(m.modificationRecord_decided, {
+      classification: say.term(classification),
+      visit: nameOf(visit, classifiedBy),
+    }),
     basis: basis ?? DASH,
     approval: approvalReference
       ? `${approvalReference}${approvedOn ? `, ${say.date(approvedOn)}` : ''}`
-      : say.words`none needed for this class`,
+      : say.text(m.modificationRecord_noneNeededClass),
     description,
     drawings: drawings?.join('; ') ?? DASH,
     supplement: supplement
-      ? `${supplement.text}: ${supplement.state === 'in-place' ? say.words`in the manual` : say.words`OWED`}`
+      ? `${supplement.text}: ${supplement.state === 'in-place' ? say.text(m.modificationRecord_manual) : say.text(m.modificationRecord_owed)}`
       : noSupplementNeeded
-        ? say.words`none: nothing changes for the pilot`
+        ? say.text(m.modificationRecord_noneNothingChangesPilot)
         : DASH,
-    flightTest: flightTest ? say.term(FLIGHT_TESTS[flightTest]) : DASH,
+    flightTest: flightTest ? say.text(FLIGHT_TESTS[flightTest]) : DASH,
     workers: by.map((person) => nameOf(visit, person)).join(', '),
   };
 }
@@ -103,7 +112,7 @@ function fates({ say }: PackContext, { changes }: Modification): string[] {
   return changes.flatMap((change) =>
     change.kind === 'removed' || change.kind === 'replaced'
       ? [
-          `${change.item}${change.serial ? say.words`, serial number ${change.serial}` : ''}: ${change.fate === 'owner' ? say.words`handed to the owner` : say.term(change.fate)}`,
+          `${change.item}${change.serial ? say.text(m.modificationRecord_serialNumber, { serial: change.serial }) : ''}: ${change.fate === 'owner' ? say.text(m.modificationRecord_handedOwner) : say.term(change.fate)}`,
         ]
       : [],
   );

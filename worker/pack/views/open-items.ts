@@ -1,5 +1,6 @@
 import { withNames } from '../../calc/open-items/carry-over.ts';
 import { isSame, type OpenItem } from '../../calc/open-items/open-item.ts';
+import * as m from '../../text/generated/messages.ts';
 import type { PackContext } from '../context.ts';
 import { numberOf } from '../pack-number.ts';
 import { landingsText } from './counts.ts';
@@ -52,8 +53,8 @@ export function limitationTexts(context: PackContext): string[] {
   const { say } = context;
   return [
     ...standing(context, 'limitation').map(({ text }) => text),
-    ...heldOver(context, 'test').map(
-      (open) => say.words`Flight test owed since ${itemName(context, open)}: ${open.text}`,
+    ...heldOver(context, 'test').map((open) =>
+      say.text(m.openItems_flightTestOwedSince, { context: itemName(context, open), open: open.text }),
     ),
   ];
 }

@@ -1,4 +1,5 @@
 import { DASH } from '../../text/dash.ts';
+import * as m from '../../text/generated/messages.ts';
 import type { PackContext } from '../context.ts';
 
 /**
@@ -8,17 +9,17 @@ import type { PackContext } from '../context.ts';
  */
 export function ownerAnswer({ visit, released, say }: PackContext, hasLimitations: boolean): string {
   const { registration } = visit.aircraft;
-  if (!released) return say.words`${registration} is not released. Do not fly on this paper.`;
+  if (!released) return say.text(m.ownerAnswer_notReleasedNotFly, { registration });
   const { name, authorisation = DASH } = released.releasedBy;
   if (released.statement.covers === 'weighing') {
-    const answer = say.words`${name} (${authorisation}) released the weighing of ${registration}, and nothing else. This pack does not say whether the aircraft is airworthy.`;
-    return hasLimitations ? `${answer} ${say.words`The limitations below apply.`}` : answer;
+    const answer = say.text(m.ownerAnswer_releasedWeighingNothingElse, { name, authorisation, registration });
+    return hasLimitations ? `${answer} ${say.text(m.ownerAnswer_limitationsBelowApply)}` : answer;
   }
   if (released.statement.id === 'condition-inspection')
     return hasLimitations
-      ? say.words`${registration} is released by ${name} (${authorisation}) after its condition inspection, within its limits and the limitations below.`
-      : say.words`${registration} is released by ${name} (${authorisation}) after its condition inspection, within its limits.`;
+      ? say.text(m.ownerAnswer_releasedAfterConditionInspection, { registration, name, authorisation })
+      : say.text(m.ownerAnswer_releasedAfterConditionInspectionWithin, { registration, name, authorisation });
   return hasLimitations
-    ? say.words`${registration} is released by ${name} (${authorisation}) for the work described, within its limits and the limitations below.`
-    : say.words`${registration} is released by ${name} (${authorisation}) for the work described, within its limits.`;
+    ? say.text(m.ownerAnswer_releasedWorkDescribedWithin, { registration, name, authorisation })
+    : say.text(m.ownerAnswer_releasedWorkDescribedWithinLimits, { registration, name, authorisation });
 }

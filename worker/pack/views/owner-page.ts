@@ -1,3 +1,4 @@
+import * as m from '../../text/generated/messages.ts';
 import type { Printer } from '../../text/print.ts';
 import type { LoadingFacts } from '../loading-facts.ts';
 import { onScreen } from '../on-screen.ts';
@@ -56,11 +57,10 @@ export function needsCare(live: LiveFacts | undefined): boolean {
 /** Page of a link: what holds today, the leading document and all others. */
 export function ownerPage(page: OwnerPage, say: Printer): View {
   const { summary, standing, live, documents, path } = page;
-  const { words } = say;
   const leading = documents.find(({ id }) => id === page.leading) ?? documents[0];
   const place = { base: '#', documents, pictures: `${path}/documents/` };
   return {
-    title: words`${summary.registration} release pack ${summary.number}`,
+    title: say(m.ownerPage_releasePack, { registration: summary.registration, number: summary.number }),
     registration: summary.registration,
     ...standing,
     releasedBy: summary.releasedBy,
@@ -76,9 +76,7 @@ export function ownerPage(page: OwnerPage, say: Printer): View {
     sealKey: page.sealKey,
     leadingHtml: standing.isCurrent ? onScreen(leading?.html ?? '', place) : '',
     pdfHref: `${path}/pack.pdf`,
-    documentsTitle: standing.isCurrent
-      ? words`Everything in the pack`
-      : words`What stood in the pack, and no longer holds`,
+    documentsTitle: standing.isCurrent ? say(m.ownerPage_everythingPack) : say(m.ownerPage_whatStoodPackNo),
     documents: documents
       .filter((document) => !standing.isCurrent || document !== leading)
       .map(({ id, title, html }) => ({ href: `${place.pictures}${id}`, title, html: onScreen(html, place) })),

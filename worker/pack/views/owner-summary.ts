@@ -1,6 +1,7 @@
 import { tanksOf } from '../../calc/fuel.ts';
 import type { OpenItem } from '../../calc/open-items/open-item.ts';
 import { namedMeter } from '../../calc/open-items/stands-open.ts';
+import * as m from '../../text/generated/messages.ts';
 import { sentence } from '../../words/sentence.ts';
 import type { PackContext } from '../context.ts';
 import { nextDue } from '../next-due.ts';
@@ -35,7 +36,7 @@ export function ownerSummaryView(context: PackContext): View {
     limitations,
     hasLimitations: limitations.length > 0,
     hasSchedule: schedule !== undefined,
-    use: released ? say.words`Use these; take older cards out of the aircraft` : say.words`A draft: do not use`,
+    use: released ? say.text(m.ownerSummary_useTakeOlderCards) : say.text(m.ownerSummary_draftNotUse),
     hasTanks: tanksOf(visit.aircraft).length > 0,
     hasPropeller: visit.aircraft.engine !== undefined || visit.aircraft.propeller !== undefined,
     hasEnvelope: loading?.envelope !== undefined,
@@ -43,25 +44,29 @@ export function ownerSummaryView(context: PackContext): View {
     modifications: (visit.modifications ?? []).map(({ id, title, supplement }) => ({
       id,
       title,
-      read: supplement ? say.words`Read ${supplement.text}.` : say.words`Nothing changes for the pilot.`,
+      read: supplement
+        ? say.text(m.ownerSummary_read, { supplement: supplement.text })
+        : say.text(m.ownerSummary_nothingChangesPilot),
     })),
     hasModifications: (visit.modifications ?? []).length > 0,
     work: sentence(visit.visit.summary),
-    weighing: visit.weighing ? say.words`Weighed.` : '',
+    weighing: visit.weighing ? say.text(m.weighed2) : '',
     inspection: visit.inspection
-      ? say.words`${visit.inspection.kind} done, ${visit.inspection.tasks.length} tasks.`
-      : say.words`No inspection in this visit.`,
+      ? say.text(m.ownerSummary_doneTasks, { kind: visit.inspection.kind, count: visit.inspection.tasks.length })
+      : say.text(m.ownerSummary_noInspectionVisit),
     watch: [
       ...watch.map((finding) => ({
         id: findingName(context, finding.id),
         text: `${finding.place}: ${sentence(finding.text)}`,
         what: watchLine(context, finding),
-        consequence: finding.consequence ? say.words`If it is left: ${sentence(finding.consequence)}` : '',
+        consequence: finding.consequence
+          ? say.text(m.ownerSummary_ifLeft, { sentence: sentence(finding.consequence) })
+          : '',
       })),
       ...held.map((open) => ({
         id: itemName(context, open),
         text: sentence(open.text),
-        what: open.kind === 'watch' ? sentence(say.words`Keep an eye on it`) : toBeDone(context, open),
+        what: open.kind === 'watch' ? sentence(say.text(m.ownerSummary_keepEye)) : toBeDone(context, open),
         consequence: '',
       })),
     ],
@@ -72,9 +77,7 @@ export function ownerSummaryView(context: PackContext): View {
     hasRectified: rectified(context).length > 0,
     closed: closedSince(context),
     hasClosed: closedSince(context).length > 0,
-    ...sources(
-      say.words`This summary is not a release. Results follow from the record as given; they replace neither the maker’s data nor local rules nor the judgement of an authorised person.`,
-    ),
+    ...sources(say.text(m.ownerSummary_summaryNotReleaseResults)),
   };
 }
 
@@ -92,7 +95,7 @@ function limitRows(context: PackContext): View[] {
       note: '',
     })),
     {
-      name: say.words`Empty mass`,
+      name: say.text(m.emptyMass),
       measure: bothSystems(say, 'mass', schedule.massKg),
       note: changeNote(context),
     },
@@ -102,15 +105,17 @@ function limitRows(context: PackContext): View[] {
 function changeNote({ results, say }: PackContext): string {
   const { prediction, schedule } = results;
   if (!prediction || !schedule) return '';
-  return say.words`${say.measure('mass', schedule.massKg - prediction.baseline.massKg, { signed: true })} against the last schedule`;
+  return say.text(m.ownerSummary_againstLastSchedule, {
+    mass: say.measure('mass', schedule.massKg - prediction.baseline.massKg, { signed: true }),
+  });
 }
 
 type OpenFinding = NonNullable<PackContext['visit']['findings']>[number];
 
 function watchLine(context: PackContext, { disposition, deferral, action }: OpenFinding): string {
   const { say } = context;
-  if (disposition === 'declined') return say.words`You declined this work.`;
-  if (disposition === 'monitor') return sentence(action ?? say.words`Keep an eye on it`);
+  if (disposition === 'declined') return say.text(m.ownerSummary_youDeclinedWork);
+  if (disposition === 'monitor') return sentence(action ?? say.text(m.ownerSummary_keepEye));
   const { untilDate: date, untilHours: hours, meter } = deferral ?? {};
   const until = { ...(date !== undefined && { date }), ...(hours !== undefined && { hours }) };
   return toBeDone(context, { until, ...namedMeter(context.visit, meter) });
@@ -118,6 +123,9 @@ function watchLine(context: PackContext, { disposition, deferral, action }: Open
 
 function toBeDone(context: PackContext, open: Pick<OpenItem, 'until' | 'of' | 'meter'>): string {
   const { say } = context;
-  const whichever = Object.keys(open.until).length > 1 ? say.words`, whichever comes first` : '';
-  return say.words`To be done by ${openUntil(context, open) ?? say.words`a limit that nobody has set`}${whichever}.`;
+  const whichever = Object.keys(open.until).length > 1 ? say.text(m.ownerSummary_whicheverComesFirst) : '';
+  return say.text(m.ownerSummary_done, {
+    openUntil: openUntil(context, open) ?? say.text(m.ownerSummary_limitNobodySet),
+    whichever,
+  });
 }

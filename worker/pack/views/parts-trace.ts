@@ -1,18 +1,18 @@
 import { DASH } from '../../text/dash.ts';
+import * as m from '../../text/generated/messages.ts';
 import type { Printer } from '../../text/print.ts';
 import type { Part } from '../../visit/visit.ts';
-import { phrase } from '../../words/words.ts';
 import type { PackContext } from '../context.ts';
 import { nameOf } from '../people.ts';
 import type { View } from '../render.ts';
 import { common, sources } from './common.ts';
 
 const KINDS = {
-  'release-certificate': phrase`release certificate`,
-  'conformity-certificate': phrase`certificate of conformity`,
-  'maker-statement': phrase`maker’s statement`,
-  'owner-declaration': phrase`declaration of the maker of the part`,
-  'standard-part': phrase`standard part`,
+  'release-certificate': m.partsTrace_releaseCertificate,
+  'conformity-certificate': m.partsTrace_certificateConformity,
+  'maker-statement': m.partsTrace_makerSStatement,
+  'owner-declaration': m.partsTrace_declarationMakerPart,
+  'standard-part': m.partsTrace_standardPart,
 } as const;
 
 export function partsTraceView(context: PackContext): View {
@@ -22,7 +22,7 @@ export function partsTraceView(context: PackContext): View {
     ...common(context),
     count: String(parts.length),
     parts: parts.map((part) => partRow(context, part)),
-    ...sources(say.words`Each line names the paper that came with the part; the papers stay with the workshop’s copy.`),
+    ...sources(say.text(m.partsTrace_eachLineNamesPaper)),
   };
 }
 
@@ -43,5 +43,5 @@ function partRow({ visit, say }: PackContext, part: Part): Record<string, string
 }
 
 function paperOf(say: Printer, paper: Part['releaseDocument']): string {
-  return paper ? `${say.term(KINDS[paper.kind])} ${paper.reference}` : say.words`NONE`;
+  return paper ? `${say.text(KINDS[paper.kind])} ${paper.reference}` : say.text(m.none2);
 }

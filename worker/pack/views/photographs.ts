@@ -1,4 +1,5 @@
 import { DASH } from '../../text/dash.ts';
+import * as m from '../../text/generated/messages.ts';
 import type { Attachment } from '../../visit/visit.ts';
 import { retold } from '../../words/retold.ts';
 import type { PackContext } from '../context.ts';
@@ -19,9 +20,7 @@ export function photographsView(context: PackContext): View {
   return {
     ...common(context),
     photographs: photographsOf(context).map((photograph) => photographView(context, photograph)),
-    ...sources(
-      say.words`Photographs as handed in, turned upright; place and camera data were taken out. The digest is that of the file as it was handed in.`,
-    ),
+    ...sources(say.text(m.photographs_photographsHandedTurnedUpright)),
   };
 }
 
@@ -38,9 +37,9 @@ function photographView(context: PackContext, photograph: Attachment): View {
     source: imageSource(sha256),
     leftOut:
       fact === undefined
-        ? say.words`the file was not handed in`
+        ? say.text(m.photographs_fileNotHanded)
         : fact.ok
-          ? say.words`the file is no picture`
+          ? say.text(m.photographs_fileNoPicture)
           : retold(fact.detail, say.lexicon),
     concerns: concernsLine(context, photograph),
     taken: [takenAt ? say.moment(takenAt) : DASH, by ? nameOf(visit, by) : ''].filter(Boolean).join(', '),

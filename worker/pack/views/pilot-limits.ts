@@ -1,7 +1,8 @@
 import { tanksOf } from '../../calc/fuel.ts';
 import type { Governing } from '../../calc/loading/load-limits.ts';
+import * as m from '../../text/generated/messages.ts';
+import type { Message } from '../../text/message.ts';
 import type { Bound } from '../../text/print.ts';
-import { phrase } from '../../words/words.ts';
 import type { PackContext } from '../context.ts';
 import { type BothSystems, bothSystems } from './both-systems.ts';
 
@@ -9,13 +10,13 @@ import { type BothSystems, bothSystems } from './both-systems.ts';
 const MOST = { bound: 'most' } as const;
 const LEAST = { bound: 'least' } as const;
 
-const GOVERNING: Readonly<Record<Governing, string>> = {
-  'maximum-mass': phrase`maximum mass`,
-  envelope: phrase`top of the envelope`,
-  'zero-fuel-mass': phrase`maximum zero-fuel mass`,
-  'landing-mass': phrase`maximum landing mass`,
-  'joint-limits': phrase`combined limits of seats and baggage`,
-  places: phrase`limits of seats and baggage`,
+const GOVERNING: Readonly<Record<Governing, Message>> = {
+  'maximum-mass': m.pilotLimits_maximumMass,
+  envelope: m.pilotLimits_topEnvelope,
+  'zero-fuel-mass': m.maximumZeroFuelMass,
+  'landing-mass': m.maximumLandingMass,
+  'joint-limits': m.pilotLimits_combinedLimitsSeatsBaggage,
+  places: m.pilotLimits_limitsSeatsBaggage,
 };
 
 /** A limit as a pilot reads it: what it is, how much, and what it follows from. */
@@ -31,13 +32,13 @@ export interface LimitRow {
 export function massLimitRows({ visit, say }: PackContext): LimitRow[] {
   const { maximumMassKg, maximumZeroFuelMassKg, maximumLandingMassKg } = visit.aircraft;
   return [
-    row(say.words`Maximum mass`, bothSystems(say, 'mass', maximumMassKg, MOST)),
+    row(say.text(m.maximumMass), bothSystems(say, 'mass', maximumMassKg, MOST)),
     ...(maximumZeroFuelMassKg === undefined
       ? []
-      : [row(say.words`Maximum zero-fuel mass`, bothSystems(say, 'mass', maximumZeroFuelMassKg, MOST))]),
+      : [row(say.text(m.maximumZeroFuelMass2), bothSystems(say, 'mass', maximumZeroFuelMassKg, MOST))]),
     ...(maximumLandingMassKg === undefined
       ? []
-      : [row(say.words`Maximum landing mass`, bothSystems(say, 'mass', maximumLandingMassKg, MOST))]),
+      : [row(say.text(m.maximumLandingMass2), bothSystems(say, 'mass', maximumLandingMassKg, MOST))]),
   ];
 }
 
@@ -50,14 +51,14 @@ export function loadLimitRows(context: PackContext): LimitRow[] {
   const hasTanks = tanksOf(visit.aircraft).length > 0;
   return [
     row(
-      hasTanks ? say.words`Crew, baggage and fuel together` : say.words`Crew and baggage together`,
+      hasTanks ? say.text(m.crewBaggageFuelTogether) : say.text(m.pilotLimits_crewBaggageTogether),
       bothSystems(say, 'mass', usefulLoad.kg, MOST),
       usefulLoadNote(context),
     ),
     ...(hasTanks
       ? [
           row(
-            say.words`Left for crew and baggage with full tanks`,
+            say.text(m.leftCrewBaggageFull),
             bothSystems(say, 'mass', fullTanksPayload.kg, MOST),
             fullTanksNote(context),
           ),
@@ -75,12 +76,12 @@ export function leastPilotRows({ visit, results, say }: PackContext): LimitRow[]
   const seat = pilots.length > 1 ? (pilots.find(({ id }) => id === least.station)?.name ?? '') : '';
   const why = {
     placard: '',
-    custom: say.words`a custom: the aircraft states none`,
-    envelope: say.words`by the envelope`,
+    custom: say.text(m.pilotLimits_customAircraftStatesNone),
+    envelope: say.text(m.pilotLimits_envelope),
   }[least.governedBy];
   const measure =
-    least.kg === undefined ? { value: say.words`none allowed`, other: '' } : bothSystems(say, 'mass', least.kg, LEAST);
-  return [row(say.words`Least solo pilot`, measure, [seat, why].filter(Boolean).join(', '))];
+    least.kg === undefined ? { value: say.text(m.noneAllowed), other: '' } : bothSystems(say, 'mass', least.kg, LEAST);
+  return [row(say.text(m.leastSoloPilot), measure, [seat, why].filter(Boolean).join(', '))];
 }
 
 /** The limit that the useful load meets first. */
@@ -89,7 +90,9 @@ export function usefulLoadNote(context: PackContext): string {
   const { governedBy: governing } = results.loading?.limits.usefulLoad ?? {};
   if (governing === undefined) return '';
   const isToLand = governing === 'landing-mass' && tanksOf(visit.aircraft).length > 0;
-  return isToLand ? say.words`${governedBy(context, governing)}, to land at once` : governedBy(context, governing);
+  return isToLand
+    ? say.text(m.pilotLimits_landOnce, { governedBy: governedBy(context, governing) })
+    : governedBy(context, governing);
 }
 
 /** The limit that a payload meets first; where that is the landing mass, what may take off beyond it, and what has to be burnt then. */
@@ -100,13 +103,13 @@ export function fullTanksNote(context: PackContext): string {
   const { fullTanksPayload } = loading.limits;
   const governing = governedBy(context, fullTanksPayload.governedBy);
   if (fullTanksPayload.governedBy === 'landing-mass') return `${landingNote(context, governing)}. ${burnText(context)}`;
-  return fullTanksPayload.kg < 0 ? say.words`${governing}: full tanks alone are too much` : governing;
+  return fullTanksPayload.kg < 0 ? say.text(m.pilotLimits_fullTanksAloneToo, { governing }) : governing;
 }
 
 function landingNote({ results, say }: PackContext, governing: string): string {
   return (results.loading?.limits.fullTanksPayload.kg ?? 0) < 0
-    ? say.words`${governing}: with full tanks it cannot land at once, even without load`
-    : say.words`${governing}, to land at once with full tanks`;
+    ? say.text(m.pilotLimits_fullTanksCannotLand, { governing })
+    : say.text(m.pilotLimits_landOnceFullTanks, { governing });
 }
 
 /**
@@ -115,18 +118,18 @@ function landingNote({ results, say }: PackContext, governing: string): string {
  */
 function burnText({ visit, results, say }: PackContext): string {
   const beyond = results.loading?.limits.afterBurn;
-  if (!beyond) return say.words`More only if as much fuel is burnt before landing, and the reserve is left`;
+  if (!beyond) return say.text(m.pilotLimits_moreOnlyIfMuch);
   const densities = tanksOf(visit.aircraft).map(({ densityKgPerL }) => densityKgPerL);
   const fuel = (kg: number, densityKgPerL: number, bound: Bound): string =>
     `${say.measure('mass', kg, { bound })} (${say.measure('volume', kg / densityKgPerL, { bound })})`;
   const payload = say.measure('mass', beyond.payloadKg, MOST);
   const burnt = fuel(beyond.burnKg, Math.min(...densities), 'least');
   const left = fuel(beyond.leftKg, Math.max(...densities), 'most');
-  return say.words`To take off with up to ${payload}, plan to burn at least ${burnt} before landing; at most ${left} of usable fuel is left then`;
+  return say.text(m.pilotLimits_takeOffUpPlan, { payload, burnt, left });
 }
 
 export function governedBy({ say }: PackContext, governing: Governing): string {
-  return say.words`Limited by: ${say.term(GOVERNING[governing])}`;
+  return say.text(m.pilotLimits_limited, { governing: say.text(GOVERNING[governing]) });
 }
 
 function row(name: string, measure: BothSystems, note = ''): LimitRow {

@@ -2,6 +2,7 @@ import { addressForms } from '../../calc/surveillance/address.ts';
 import type { DeviceResult, SurveillanceRecord, SurveillanceResult } from '../../calc/surveillance/results.ts';
 import type { TransponderTest } from '../../calc/surveillance/transponder-checks.ts';
 import { DASH } from '../../text/dash.ts';
+import * as m from '../../text/generated/messages.ts';
 import type { Printer } from '../../text/print.ts';
 import type { PackContext } from '../context.ts';
 import { nameOf, type SignatureView, signatureOf } from '../people.ts';
@@ -24,8 +25,8 @@ export function radioAndSurveillanceView(context: PackContext): View {
     ...radioView(context, record),
     signatures: [testedBy(context, record)],
     ...sources(
-      say.words`Limits: 14 CFR 43 Appendix E (static system, altimeter, encoder) and Appendix F (transponder), powers in dBW as printed there; leak of the static system as in 14 CFR 23.1325 before 2017. State block: two open data files that agree; the Annex itself was not read.`,
-      say.words`A wrong address or identity is seen by others. A conspicuity device is an aid to look-out, not separation.`,
+      say.text(m.radioAndSurveillanceRecord_limits14Cfr43),
+      say.text(m.radioAndSurveillanceRecord_wrongAddressIdentitySeen),
     ),
   };
 }
@@ -33,7 +34,7 @@ export function radioAndSurveillanceView(context: PackContext): View {
 /** Who tested, and on which day: the transponder, or else the encoder. */
 function testedBy({ visit, say }: PackContext, { transponderTest, encoder }: SurveillanceRecord): SignatureView {
   const test = transponderTest ?? encoder;
-  return signatureOf(visit, test?.by, say.words`Tested by`, test ? say.day(test.at) : DASH);
+  return signatureOf(visit, test?.by, say.text(m.tested), test ? say.day(test.at) : DASH);
 }
 
 function addressView({ say }: PackContext, { forms }: SurveillanceResult): View {
@@ -41,8 +42,8 @@ function addressView({ say }: PackContext, { forms }: SurveillanceResult): View 
     hexadecimal: forms?.hexadecimal ?? DASH,
     octal: forms?.octal ?? DASH,
     binary: forms?.binary ?? DASH,
-    state: forms?.state ?? say.words`in no block known here`,
-    follows: forms?.registration ?? say.words`no published rule for this block`,
+    state: forms?.state ?? say.text(m.radioAndSurveillanceRecord_noBlockKnownHere),
+    follows: forms?.registration ?? say.text(m.radioAndSurveillanceRecord_noPublishedRuleBlock),
   };
 }
 
@@ -79,7 +80,11 @@ function transponderView(
     hasTransponder: true,
     testedAt: say.moment(test.at),
     testedBy: nameOf(visit, test.by),
-    testSet: say.words`${testSet.serial}, calibration holds until ${say.date(testSet.calibrationDueOn)}${testSet.isPortable ? say.words`; coupled through the air, 3 dB allowed` : ''}`,
+    testSet: say.text(m.radioAndSurveillanceRecord_calibrationHoldsUntil, {
+      serial: testSet.serial,
+      calibrationDueOn: say.date(testSet.calibrationDueOn),
+      coupledThrough: testSet.isPortable ? say.text(m.radioAndSurveillanceRecord_coupledThroughAir3) : '',
+    }),
     figures: limitedRows(say, transponder, 1),
     hasModeS: modeS.length > 0,
     modeS: checkRows(say, modeS),
@@ -93,14 +98,14 @@ function optionsOf(
   { class: transponderClass, hasNarrowFrequency, hasHighPower, modeS }: TransponderTest,
 ): string {
   const diversity = modeS?.hasDiversity
-    ? [say.words`two antennas`]
+    ? [say.text(m.radioAndSurveillanceRecord_twoAntennas)]
     : modeS?.hasDiversity === false
-      ? [say.words`one antenna`]
+      ? [say.text(m.radioAndSurveillanceRecord_oneAntenna)]
       : [];
   return [
     transponderClass,
-    ...(hasNarrowFrequency ? [say.words`reply frequency within 1 MHz`] : []),
-    ...(hasHighPower ? [say.words`high power`] : []),
+    ...(hasNarrowFrequency ? [say.text(m.radioAndSurveillanceRecord_replyFrequencyWithin1)] : []),
+    ...(hasHighPower ? [say.text(m.radioAndSurveillanceRecord_highPower)] : []),
     ...diversity,
   ].join(', ');
 }
@@ -113,10 +118,10 @@ function radioView({ visit, say }: PackContext, { radioChecks = [], interference
       by: nameOf(visit, by),
       station,
       frequency: say.plain(frequencyMhz, 3),
-      readability: say.words`${readability} of 5`,
+      readability: say.text(m.radioAndSurveillanceRecord_5, { readability }),
     })),
     interference: interferenceChecked
-      ? say.words`Checked with everything on and the engine running: nothing disturbs.`
-      : say.words`NOT CHECKED.`,
+      ? say.text(m.radioAndSurveillanceRecord_checkedEverythingEngineRunning)
+      : say.text(m.radioAndSurveillanceRecord_notChecked),
   };
 }

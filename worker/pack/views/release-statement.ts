@@ -1,4 +1,5 @@
 import { DASH } from '../../text/dash.ts';
+import * as m from '../../text/generated/messages.ts';
 import type { PackContext } from '../context.ts';
 import type { View } from '../render.ts';
 import { common, sources } from './common.ts';
@@ -15,14 +16,14 @@ export function releaseStatementView(context: PackContext): View {
   return {
     ...common(context),
     title: statement?.title ?? DASH,
-    text: statement?.text ?? say.words`No statement of the regime was chosen.`,
+    text: statement?.text ?? say.text(m.releaseStatement_noStatementRegimeChosen),
     scope: release?.scope ?? DASH,
     pack: identity?.pack ?? DASH,
     issue: identity?.issue ?? DASH,
     regime: regime.title,
     regimeVersion: say.date(regime.version),
     statementSource: statement
-      ? `${say.term(statement.source.text)}${statement.source.status === 'read' ? '' : say.words`; unverified`}`
+      ? `${say.term(statement.source.text)}${statement.source.status === 'read' ? '' : say.text(m.releaseStatement_unverified)}`
       : DASH,
     completed: visit.visit.workEndedAt ? say.moment(visit.visit.workEndedAt) : DASH,
     meters: meterRows(context),
@@ -30,15 +31,13 @@ export function releaseStatementView(context: PackContext): View {
     limitations,
     hasDeferred: deferred.length > 0,
     deferred: deferred.map((open) => {
-      const limit = openUntil(context, open) ?? say.words`NO LIMIT`;
-      return say.words`${itemName(context, open)}, ${open.text}: to be done by ${limit}`;
+      const limit = openUntil(context, open) ?? say.text(m.noLimit);
+      return say.text(m.releaseStatement_done, { context: itemName(context, open), open: open.text, limit });
     }),
     hazard: released
-      ? say.words`The releasing person stated to know of no condition of the aircraft that endangers flight.`
-      : say.words`The statement that no condition endangering flight is known has not been made.`,
-    signatures: releaserSignature(context, say.words`Releasing person`, true),
-    ...sources(
-      say.words`This statement approves the work described in this pack and nothing else. It replaces neither the maker’s data nor local rules nor the judgement of the person who signs.`,
-    ),
+      ? say.text(m.releaseStatement_releasingPersonStatedKnow)
+      : say.text(m.releaseStatement_statementNoConditionEndangering),
+    signatures: releaserSignature(context, say.text(m.releaseStatement_releasingPerson), true),
+    ...sources(say.text(m.releaseStatement_statementApprovesWorkDescribed)),
   };
 }

@@ -1,3 +1,4 @@
+import * as m from '../../text/generated/messages.ts';
 import { printableLineOf } from '../../text/printable.ts';
 import type { PackContext } from '../context.ts';
 
@@ -7,7 +8,7 @@ import type { PackContext } from '../context.ts';
  */
 export function sealedByLine({ identity, say }: PackContext): string {
   const sealedBy = identity?.sealedBy;
-  if (!sealedBy) return say.words`nobody: it has no seal`;
+  if (!sealedBy) return say.text(m.sealedBy_nobodyNoSeal);
   const name = printableLineOf(sealedBy.name) || sealedBy.id;
-  return say.words`${name} (${sealedBy.id}), with the key ${sealedBy.kid}`;
+  return say.text(m.sealedBy_key, { name, sealedBy: sealedBy.id, kid: sealedBy.kid });
 }

@@ -1,3 +1,4 @@
+import * as m from '../../text/generated/messages.ts';
 import type { PackContext } from '../context.ts';
 import type { View } from '../render.ts';
 import { bothSystems } from './both-systems.ts';
@@ -11,10 +12,13 @@ export function stationRows({ visit, say }: PackContext): View[] {
       const last = table.at(-1);
       const arm =
         first && last
-          ? say.words`${say.number('arm', first.armMm)} to ${say.number('arm', last.armMm)}`
+          ? say.text(m.to, { text: say.number('arm', first.armMm), text2: say.number('arm', last.armMm) })
           : say.number('arm', station.armMm ?? 0);
       return {
-        name: say.words`${station.name}, usable at ${say.measure('density', station.densityKgPerL)}`,
+        name: say.text(m.stationRows_usable, {
+          station: station.name,
+          densityKgPerL: say.measure('density', station.densityKgPerL),
+        }),
         arm,
         least: bothSystems(say, 'mass', undefined),
         most: bothSystems(say, 'volume', station.capacityL - station.unusableL, { bound: 'most' }),

@@ -3,8 +3,8 @@ import type { Residual } from '../../calc/residual.ts';
 import { COVERAGE_FACTOR } from '../../calc/uncertainty.ts';
 import type { WeighingResult } from '../../calc/weighing.ts';
 import { DASH } from '../../text/dash.ts';
+import * as m from '../../text/generated/messages.ts';
 import type { Weighing } from '../../visit/visit.ts';
-import { phrase } from '../../words/words.ts';
 import type { PackContext } from '../context.ts';
 import { adjustmentName } from '../line-name.ts';
 import { nameOf, signatureOf } from '../people.ts';
@@ -14,15 +14,15 @@ import { unitHeads } from './change-rows.ts';
 import { common } from './common.ts';
 
 const FUEL_STATES = {
-  'drained-to-unusable': phrase`drained to the unusable`,
-  dry: phrase`tanks dry; unusable fuel added below`,
-  stated: phrase`as stated below`,
-  full: phrase`full; usable fuel taken off below`,
+  'drained-to-unusable': m.weighingReport_drainedUnusable,
+  dry: m.weighingReport_tanksDryUnusableFuel,
+  stated: m.weighingReport_statedBelow,
+  full: m.weighingReport_fullUsableFuelTaken,
 } as const;
 const OIL_STATES = {
-  full: phrase`full`,
-  drained: phrase`drained; added below`,
-  stated: phrase`as stated below`,
+  full: m.weighingReport_full,
+  drained: m.weighingReport_drainedAddedBelow,
+  stated: m.weighingReport_statedBelow,
 } as const;
 
 export function weighingReportView(context: PackContext): View {
@@ -40,8 +40,8 @@ export function weighingReportView(context: PackContext): View {
     ...budgetRows(context, result),
     ...comparison(context, context.results.comparison),
     signatures: [
-      signatureOf(context.visit, weighing.by, say.words`Weighed by`, say.day(weighing.weighedAt)),
-      signatureOf(context.visit, weighing.checkedBy, say.words`Checked by`, say.day(weighing.weighedAt)),
+      signatureOf(context.visit, weighing.by, say.text(m.weighingReport_weighed), say.day(weighing.weighedAt)),
+      signatureOf(context.visit, weighing.checkedBy, say.text(m.weighingReport_checked), say.day(weighing.weighedAt)),
     ],
   };
 }
@@ -50,15 +50,18 @@ function conditions({ visit, say }: PackContext, weighing: Weighing): View {
   const { level } = weighing;
   return {
     at: say.moment(weighing.weighedAt),
-    place: `${weighing.place}, ${weighing.indoors ? say.words`indoors` : say.words`in the open`}`,
+    place: `${weighing.place}, ${weighing.indoors ? say.text(m.weighingReport_indoors) : say.text(m.weighingReport_open)}`,
     by: nameOf(visit, weighing.by),
     datum: visit.aircraft.datum,
     levelling: visit.aircraft.levelling,
     level: level
-      ? say.words`${say.signed(level.longitudinalDeg, 1)}° nose up, ${say.signed(level.lateralDeg, 1)}° right down`
-      : say.words`not stated`,
-    fuel: weighing.fuelState ? say.term(FUEL_STATES[weighing.fuelState]) : say.words`NOT STATED`,
-    oil: weighing.oilState ? say.term(OIL_STATES[weighing.oilState]) : say.words`NOT STATED`,
+      ? say.text(m.weighingReport_noseUpRightDown, {
+          longitudinal: say.signed(level.longitudinalDeg, 1),
+          lateral: say.signed(level.lateralDeg, 1),
+        })
+      : say.text(m.notStated),
+    fuel: weighing.fuelState ? say.text(FUEL_STATES[weighing.fuelState]) : say.text(m.notStated2),
+    oil: weighing.oilState ? say.text(OIL_STATES[weighing.oilState]) : say.text(m.notStated2),
     note: weighing.note ?? DASH,
   };
 }
@@ -101,7 +104,7 @@ function reduction({ say }: PackContext, result: WeighingResult): View {
   return {
     means: result.points.map(({ name, massKg, armMm, momentKgMm }) => row(name, massKg, armMm, momentKgMm)),
     asWeighed: row(
-      say.words`As weighed`,
+      say.text(m.weighingReport_weighed2),
       asWeighed.massKg,
       asWeighed.momentKgMm / asWeighed.massKg,
       asWeighed.momentKgMm,
@@ -109,7 +112,7 @@ function reduction({ say }: PackContext, result: WeighingResult): View {
     adjustments: adjustments.map(({ line, massKg, armMm, momentKgMm }) =>
       row(reductionName(say, line), massKg, armMm, momentKgMm),
     ),
-    empty: row(say.words`Empty condition`, empty.massKg, empty.armMm, empty.momentKgMm),
+    empty: row(say.text(m.weighingReport_emptyCondition), empty.massKg, empty.armMm, empty.momentKgMm),
     emptyMass: `${say.number('mass', empty.massKg)} ± ${say.measure('mass', expanded.massKg)}`,
     emptyArm: `${say.number('arm', empty.armMm, { extra: 1 })} ± ${say.measure('arm', expanded.armMm, { extra: 1 })}`,
     emptyMoment: say.measure('moment', empty.momentKgMm),
@@ -119,8 +122,8 @@ function reduction({ say }: PackContext, result: WeighingResult): View {
 
 /** What it is, and which way it was counted. */
 function reductionName(say: PackContext['say'], line: WeighingResult['adjustments'][number]['line']): string {
-  if (line.kind === 'item-aboard') return say.words`Off: ${line.item}`;
-  return line.kind === 'item-missing' ? say.words`On: ${line.item}` : adjustmentName(line, say);
+  if (line.kind === 'item-aboard') return say.text(m.weighingReport_off, { item: line.item });
+  return line.kind === 'item-missing' ? say.text(m.weighingReport_on, { item: line.item }) : adjustmentName(line, say);
 }
 
 function comparison({ say, results }: PackContext, held: Comparison | undefined): View {
@@ -141,8 +144,8 @@ function comparison({ say, results }: PackContext, held: Comparison | undefined)
     ratioArm: ratio(held.armRatio),
     residual: residualLine(results.residual, say),
     verdict: held.isSignificant
-      ? say.words`At least one difference is more than ${COVERAGE_FACTOR} standard uncertainties: scatter alone does not explain it.`
-      : say.words`Both differences are within ${COVERAGE_FACTOR} standard uncertainties: weighing and papers agree.`,
+      ? say.text(m.weighingReport_leastOneDifferenceMore, { coverageFactor: COVERAGE_FACTOR })
+      : say.text(m.weighingReport_bothDifferencesWithinStandard, { coverageFactor: COVERAGE_FACTOR }),
   };
 }
 
@@ -151,8 +154,12 @@ function residualLine(residual: Residual | undefined, say: PackContext['say']): 
   if (!residual) return '';
   const mass = `${say.measure('mass', residual.massKg, { signed: true, extra: 1 })} ± ${say.measure('mass', residual.expandedKg, { extra: 1 })} (k = 2)`;
   if (!residual.isTold || residual.armMm === undefined)
-    return say.words`Residual against papers, survey and changes: ${mass}. No item that the papers lack can be told from it.`;
+    return say.text(m.weighingReport_residualAgainstPapersSurvey, { mass });
   const what =
-    residual.massKg > 0 ? say.words`aboard that the papers lack` : say.words`in the papers that is not aboard`;
-  return say.words`Residual against papers, survey and changes: ${mass}, as if at ${say.measure('arm', residual.armMm)}. Something is likely ${what}; the record does not say what.`;
+    residual.massKg > 0 ? say.text(m.weighingReport_aboardPapersLack) : say.text(m.weighingReport_papersNotAboard);
+  return say.text(m.weighingReport_residualAgainstPapersSurveyChanges, {
+    mass,
+    arm: say.measure('arm', residual.armMm),
+    what,
+  });
 }

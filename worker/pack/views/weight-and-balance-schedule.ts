@@ -1,5 +1,6 @@
 import { payloadAgainst } from '../../calc/payload.ts';
 import { DASH } from '../../text/dash.ts';
+import * as m from '../../text/generated/messages.ts';
 import { factorOf } from '../../units/quantity.ts';
 import { historyChart } from '../chart/history-chart.ts';
 import type { PackContext } from '../context.ts';
@@ -23,7 +24,7 @@ export function weightAndBalanceScheduleView(context: PackContext): View {
     isComputed: !isWeighed,
     basis: basisLine(context),
     ...headFigures(context, schedule),
-    supersedes: schedule.supersedes ?? say.words`none`,
+    supersedes: schedule.supersedes ?? say.text(m.none),
     equipmentCount: String(results.change.after.length),
     ...envelopeRows(context),
     stations: stationRows(context),
@@ -38,10 +39,10 @@ export function weightAndBalanceScheduleView(context: PackContext): View {
       arm: say.number('arm', entry.armMm, { extra: 1 }),
       moment: say.number('moment', entry.momentKgMm),
     })),
-    signatures: releaserSignature(context, say.words`Prepared for release by`),
+    signatures: releaserSignature(context, say.text(m.weightAndBalanceSchedule_preparedRelease)),
     ...sources(
-      say.words`Empty mass holds unusable fuel, oil and the equipment of the list in this pack, and nothing else. Void when the equipment changes.`,
-      say.words`Figures of the aircraft (limits, stations, envelope) are those of the record, taken from the maker’s manual; where they differ, the manual is right.`,
+      say.text(m.weightAndBalanceSchedule_emptyMassHoldsUnusable),
+      say.text(m.weightAndBalanceSchedule_figuresAircraftLimitsStations),
     ),
   };
 }
@@ -60,9 +61,15 @@ function headFigures(context: PackContext, schedule: Schedule): View {
     emptyArm: bothSystems(say, 'arm', schedule.armMm, { extra: 1 }),
     emptyMoment: say.measure('moment', schedule.momentKgMm),
     uncertainty: schedule.expanded
-      ? say.words`± ${say.measure('mass', schedule.expanded.massKg)} and ± ${say.measure('arm', schedule.expanded.armMm, { extra: 1 })} (k = 2)`
-      : say.words`not known: computed, not weighed`,
-    mac: schedule.macPercent === undefined ? DASH : say.words`${say.plain(schedule.macPercent, 1)} % MAC`,
+      ? say.text(m.weightAndBalanceSchedule_k2, {
+          mass: say.measure('mass', schedule.expanded.massKg),
+          arm: say.measure('arm', schedule.expanded.armMm, { extra: 1 }),
+        })
+      : say.text(m.weightAndBalanceSchedule_notKnownComputedNot),
+    mac:
+      schedule.macPercent === undefined
+        ? DASH
+        : say.text(m.weightAndBalanceSchedule_mac, { macPercent: say.plain(schedule.macPercent, 1) }),
     datum: aircraft.datum,
     maximumMass: bothSystems(say, 'mass', aircraft.maximumMassKg, MOST),
     landingMass: bothSystems(say, 'mass', aircraft.maximumLandingMassKg, MOST),
@@ -82,8 +89,11 @@ function emptyRange({ visit, say }: PackContext): BothSystems {
   if (!range) return { value: DASH, other: '' };
   const { forwardMm, aftMm } = range;
   return {
-    value: say.words`${say.number('arm', forwardMm, { bound: 'least' })} to ${say.measure('arm', aftMm, { bound: 'most' })}`,
-    other: say.words`${say.other('arm', forwardMm, 'least')} to ${say.other('arm', aftMm, 'most')}`,
+    value: say.text(m.to, {
+      text: say.number('arm', forwardMm, { bound: 'least' }),
+      text2: say.measure('arm', aftMm, { bound: 'most' }),
+    }),
+    other: say.text(m.to, { text: say.other('arm', forwardMm, 'least'), text2: say.other('arm', aftMm, 'most') }),
   };
 }
 
@@ -95,13 +105,13 @@ function historyCharts({ results, say }: PackContext): View {
   return {
     hasCharts: true,
     massChart: historyChart(
-      say.words`empty mass`,
+      say.text(m.weightAndBalanceSchedule_emptyMass),
       say.unit('mass'),
       history.map(({ massKg }) => massKg / mass),
       say,
     ),
     armChart: historyChart(
-      say.words`arm`,
+      say.text(m.weightAndBalanceSchedule_arm),
       say.unit('arm'),
       history.map(({ armMm }) => armMm / arm),
       say,
@@ -112,16 +122,28 @@ function historyCharts({ results, say }: PackContext): View {
 function basisLine({ results, say }: PackContext): string {
   const { schedule } = results;
   if (schedule?.basis === 'weighed')
-    return say.words`Weighed ${schedule.weighedOn ? say.date(schedule.weighedOn) : ''}, see the weighing report in this pack`;
-  const since = schedule?.weighedOn ? say.words`last weighed ${say.date(schedule.weighedOn)}, ` : '';
-  return say.words`Computed, not weighed: ${since}${schedule?.changesSinceWeighing ?? 0} lines of change in this visit`;
+    return say.text(m.weightAndBalanceSchedule_weighedSeeWeighingReport, {
+      weighedOn: schedule.weighedOn ? say.date(schedule.weighedOn) : '',
+    });
+  const since = schedule?.weighedOn
+    ? say.text(m.weightAndBalanceSchedule_lastWeighed, { weighedOn: say.date(schedule.weighedOn) })
+    : '';
+  return say.text(m.weightAndBalanceSchedule_computedNotWeighedLines, {
+    since,
+    changesSinceWeighing: schedule?.changesSinceWeighing ?? 0,
+  });
 }
 
 function payloadLine({ visit, regime, say }: PackContext, emptyKg: number): string {
   const rule = regime.minimumPayload.value;
-  if (!rule) return say.words`the regime sets none`;
+  if (!rule) return say.text(m.weightAndBalanceSchedule_regimeSetsNone);
   const { sparePayloadKg } = payloadAgainst(visit, emptyKg, rule);
-  return say.words`${say.measure('mass', sparePayloadKg, { signed: true, ...MOST })} against ${visit.aircraft.seats} × ${say.measure('mass', rule.perSeatKg)} and ${say.plain(rule.fuelHours, 1)} h of fuel`;
+  return say.text(m.weightAndBalanceSchedule_againstHFuel, {
+    sparePayload: say.measure('mass', sparePayloadKg, { signed: true, ...MOST }),
+    seats: visit.aircraft.seats,
+    perSeat: say.measure('mass', rule.perSeatKg),
+    fuelHours: say.plain(rule.fuelHours, 1),
+  });
 }
 
 function envelopeRows({ visit, say }: PackContext): View {

@@ -1,4 +1,5 @@
 import { DASH } from '../../text/dash.ts';
+import * as m from '../../text/generated/messages.ts';
 import type { FoundWire } from '../../visit/visit.ts';
 import type { PackContext } from '../context.ts';
 import type { View } from '../render.ts';
@@ -24,9 +25,7 @@ export function wireMarksView(context: PackContext): View {
     ...common(context),
     count: String(marks.length),
     marks,
-    ...sources(
-      say.words`Print, cut along the lines and sleeve one mark on each end, readable from the nearer connector.`,
-    ),
+    ...sources(say.text(m.wireMarks_printCutAlongLines)),
   };
 }
 

@@ -1,5 +1,6 @@
 import type { Harness } from '../../calc/wiring/harness-mass.ts';
 import { DASH } from '../../text/dash.ts';
+import * as m from '../../text/generated/messages.ts';
 import type { Visit } from '../../visit/visit.ts';
 import type { PackContext } from '../context.ts';
 import { nameOf, signatureOf } from '../people.ts';
@@ -23,8 +24,12 @@ export function wiringScheduleView(context: PackContext): View {
     ...common(context),
     drawing: record.drawing ?? DASH,
     tested: record.test
-      ? say.words`${say.moment(record.test.at)} by ${nameOf(visit, record.test.by)}; ${record.test.instrument}`
-      : say.words`NOT TESTED`,
+      ? say.text(m.wiringSchedule_by, {
+          at: say.moment(record.test.at),
+          visit: nameOf(visit, record.test.by),
+          instrument: record.test.instrument,
+        })
+      : say.text(m.wiringSchedule_notTested),
     added: harnessText(context, found.harness.added),
     removed: harnessText(context, found.harness.removed),
     connectors: record.connectors.map((connector) => connectorView(context, record, connector)),
@@ -37,23 +42,21 @@ export function wiringScheduleView(context: PackContext): View {
       to,
       identifiedBy: say.term(identifiedBy),
       decision: say.term(decision),
-      live: isLive === undefined ? DASH : isLive ? say.words`YES` : say.words`no`,
+      live: isLive === undefined ? DASH : isLive ? say.text(m.wiringSchedule_yes) : say.text(m.no),
     })),
     hasNearControls: (record.nearControls ?? []).length > 0,
     nearControls: (record.nearControls ?? []).map((near) => ({
       what: near.what,
       control: near.control,
       distance: say.measure('arm', near.distanceMm),
-      secured: near.isSecured ? say.words`yes` : say.words`NO`,
-      guarded: near.isGuarded ? say.words`yes` : say.words`no`,
+      secured: near.isSecured ? say.text(m.yes) : say.text(m.wiringSchedule_no),
+      guarded: near.isGuarded ? say.text(m.yes) : say.text(m.no),
     })),
-    signatures: [
-      signatureOf(visit, record.test?.by, say.words`Tested by`, record.test ? say.day(record.test.at) : DASH),
-    ],
+    signatures: [signatureOf(visit, record.test?.by, say.text(m.tested), record.test ? say.day(record.test.at) : DASH)],
     ...sources(
-      say.words`Direction as seen from the equipment. Masses of wires: conductor by the gauge formula (ASTM B258, from memory) with an allowance for insulation, or the maker’s figure; to be held against the equipment change, never added by itself.`,
-      say.words`Distance from controls: 3 in, or a guard, and clamps of which no single one may fail (AC 43.13-1B paras 11-96 and 11-125, from memory).`,
-      say.words`Electrical work: disconnect the battery first.`,
+      say.text(m.wiringSchedule_directionSeenEquipmentMasses),
+      say.text(m.wiringSchedule_distanceControls3Guard),
+      say.text(m.wiringSchedule_electricalWorkDisconnectBattery),
     ),
   };
 }
@@ -62,8 +65,8 @@ function harnessText({ say }: PackContext, { lengthM, massKg, armMm }: Harness):
   const length = `${say.plain(lengthM, 1)} m`;
   const mass = say.measure('mass', massKg, { extra: 2 });
   return armMm === undefined
-    ? say.words`${length}, about ${mass}`
-    : say.words`${length}, about ${mass} at ${say.measure('arm', armMm)}`;
+    ? say.text(m.wiringSchedule_about, { length, mass })
+    : say.text(m.wiringSchedule_about2, { length, mass, arm: say.measure('arm', armMm) });
 }
 
 function connectorView(
@@ -85,7 +88,7 @@ function connectorView(
         signal,
         direction: say.term(direction, PLACE),
         level: level ? say.term(level) : DASH,
-        wire: own.map(({ mark }) => mark ?? say.words`no mark`).join(', ') || DASH,
+        wire: own.map(({ mark }) => mark ?? say.text(m.wiringSchedule_noMark)).join(', ') || DASH,
         leadsTo: own.map(other).join(', ') || DASH,
       };
     }),
@@ -94,7 +97,7 @@ function connectorView(
 
 function wireRow({ say }: PackContext, wire: Wire): Record<string, string> {
   return {
-    mark: wire.mark ?? say.words`NO MARK`,
+    mark: wire.mark ?? say.text(m.wiringSchedule_noMark2),
     change: say.term(wire.change),
     from: wireEnd(wire.from),
     to: wireEnd(wire.to),

@@ -1,4 +1,4 @@
-import { phrase } from '../../words/words.ts';
+import { fault } from '../../text/faults.ts';
 import { damaged } from '../refusal.ts';
 import type { Resolve } from './decode-stream.ts';
 import { type Box, boxOf, type Matrix } from './page-box.ts';
@@ -57,8 +57,7 @@ function fitting(form: PdfStream, rectangle: Box, resolve: Resolve): Matrix | nu
   if (!(x1 > x0 && y1 > y0)) return null;
   const [across, up] = [(rectangle[2] - rectangle[0]) / (x1 - x0), (rectangle[3] - rectangle[1]) / (y1 - y0)];
   const matrix: Matrix = [across, 0, 0, up, rectangle[0] - x0 * across, rectangle[1] - y0 * up];
-  if (!matrix.every((each) => Math.abs(each) <= MOST))
-    throw damaged(phrase`a note on a page is of no size that can be drawn`);
+  if (!matrix.every((each) => Math.abs(each) <= MOST)) throw damaged(fault('note-page-no-size-can-drawn'));
   return matrix;
 }
 
@@ -85,8 +84,7 @@ export function appearancesOf(page: PdfDictionary, resolve: Resolve): Appearance
     const annotation = dictionaryOf(resolve(each));
     const flags = Number(resolve(annotation.get('F')) ?? 0);
     if ((flags & (HIDDEN | NO_VIEW)) !== 0 || UNSEEN.has(nameOf(resolve(annotation.get('Subtype'))))) return [];
-    if (isFilledWithoutLook(annotation, resolve))
-      throw damaged(phrase`a field of a form in it is filled in and has no look of its own`);
+    if (isFilledWithoutLook(annotation, resolve)) throw damaged(fault('field-form-filled-no-look-own'));
     const form = normalAppearance(annotation, resolve);
     const stream = resolve(form);
     const rectangle = boxOf(resolve(annotation.get('Rect')), resolve);

@@ -1,4 +1,4 @@
-import { phrase } from '../../words/words.ts';
+import { fault } from '../../text/faults.ts';
 import type { Budget } from '../bytes/budget.ts';
 import { damaged } from '../refusal.ts';
 
@@ -59,7 +59,7 @@ export function fromAscii85(bytes: Uint8Array, budget: Budget): Uint8Array {
       length += 4;
       continue;
     }
-    if (byte < FIRST || byte > LAST) throw damaged(phrase`a part coded as text is not to be understood`);
+    if (byte < FIRST || byte > LAST) throw damaged(fault('part-coded-text-not-understood'));
     value = value * 85 + byte - FIRST;
     if (++count === GROUP) put(4);
   }

@@ -1,5 +1,5 @@
 import { LIMITS } from '../../limits.ts';
-import { inEnglish, phrase } from '../../words/words.ts';
+import { fault } from '../../text/faults.ts';
 import type { Budget } from '../bytes/budget.ts';
 import { inflate } from '../bytes/inflate.ts';
 import { cleanEmbeddedJpeg } from '../picture/jpeg.ts';
@@ -28,14 +28,8 @@ const FAX_COLUMNS = 1728;
 
 // How large the pictures are that these give is known to nobody who does not unpack them.
 const UNCOUNTED: ReadonlyMap<string, string> = new Map([
-  [
-    'JBIG2Decode',
-    phrase`a picture in it is packed by JBIG2, and how much that unpacks to cannot be counted; save it with JPEG or plain pictures`,
-  ],
-  [
-    'JPXDecode',
-    phrase`a picture in it is packed by JPEG 2000, and how much that unpacks to cannot be counted; save it with JPEG or plain pictures`,
-  ],
+  ['JBIG2Decode', fault('picture-packed-jbig2-how-much-unpacks')],
+  ['JPXDecode', fault('picture-packed-jpeg2000-how-much')],
 ]);
 
 /** What a stream unpacks to is charged piece by piece, and never held. */
@@ -44,8 +38,7 @@ function goneThrough(bytes: Uint8Array, mostBytes: number, budget: Budget): void
   inflate(bytes, (piece) => {
     budget.spend('passedBytes', piece.length);
     total += piece.length;
-    if (!(total <= mostBytes))
-      throw new RefusedError('too-large', phrase`a picture in it unpacks to more than its size`);
+    if (!(total <= mostBytes)) throw new RefusedError('too-large', fault('picture-unpacks-more-than-size'));
   });
 }
 
@@ -57,8 +50,7 @@ function packed(bytes: Uint8Array, { name, parameters }: Filter): CarriedBytes {
 /** A stream that is no image: left packed where it is simply deflated, and unpacked otherwise. */
 export function carriedBytes({ dictionary, bytes }: PdfStream, { resolve, budget, verify }: Reading): CarriedBytes {
   const filters = filtersOf(dictionary, resolve);
-  if (filters.some(({ name }) => name === 'Crypt'))
-    throw new RefusedError('encrypted', phrase`it is encrypted in part`);
+  if (filters.some(({ name }) => name === 'Crypt')) throw new RefusedError('encrypted', fault('encrypted-part'));
   const [only] = filters;
   if (filters.length !== 1 || only?.name !== 'FlateDecode')
     return { bytes: decodeStream(bytes, filters, resolve, budget), packing: [] };
@@ -99,7 +91,7 @@ export function pixelsOf(dictionary: PdfDictionary, resolve: Resolve): number {
   if (!(pixels <= LIMITS.imagePixels))
     throw new RefusedError(
       'too-large',
-      inEnglish`a picture in it has more than ${LIMITS.imagePixels / 1e6} million pixels`,
+      fault('picture-more-than-million-pixels', { imagePixels: LIMITS.imagePixels / 1e6 }),
     );
   return pixels;
 }
@@ -118,7 +110,7 @@ function photograph(bytes: Uint8Array, last: Filter, dictionary: PdfDictionary, 
   const jpeg = cleanEmbeddedJpeg(bytes);
   const isSame =
     jpeg.columns === numberIn(dictionary, 'Width', resolve) && jpeg.rows === numberIn(dictionary, 'Height', resolve);
-  if (!isSame) throw damaged(phrase`a picture in it is not of the size that it says`);
+  if (!isSame) throw damaged(fault('picture-not-size-says'));
   return packed(jpeg.bytes, last);
 }
 
@@ -147,8 +139,7 @@ function fax(
  */
 export function carriedSamples({ dictionary, bytes }: PdfStream, { resolve, budget, verify }: Reading): CarriedBytes {
   const filters = filtersOf(dictionary, resolve);
-  if (filters.some(({ name }) => name === 'Crypt'))
-    throw new RefusedError('encrypted', phrase`it is encrypted in part`);
+  if (filters.some(({ name }) => name === 'Crypt')) throw new RefusedError('encrypted', fault('encrypted-part'));
   const uncounted = filters.map(({ name }) => UNCOUNTED.get(name)).find((refusal) => refusal !== undefined);
   if (uncounted !== undefined) throw new RefusedError('unknown-type', uncounted);
   const last = filters.at(-1);
@@ -162,6 +153,6 @@ export function carriedSamples({ dictionary, bytes }: PdfStream, { resolve, budg
   }
   const samples = decodeStream(encoded, [last], resolve, budget);
   if (!(samples.length <= samplesBytes(dictionary, resolve)))
-    throw new RefusedError('too-large', phrase`a picture in it unpacks to more than its size`);
+    throw new RefusedError('too-large', fault('picture-unpacks-more-than-size'));
   return { bytes: samples, packing: [] };
 }

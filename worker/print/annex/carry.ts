@@ -1,4 +1,4 @@
-import { phrase } from '../../words/words.ts';
+import { fault } from '../../text/faults.ts';
 import { damaged, RefusedError } from '../refusal.ts';
 import { BLEND_MODES, FORM, FRAME, GLYPH_LISTS, IMAGE, NEVER, PATTERN } from './carried-entries.ts';
 import { carriedBytes, carriedSamples, pixelsOf, type Reading } from './carry-image.ts';
@@ -22,7 +22,7 @@ import {
   type PdfStream,
 } from './pdf-object.ts';
 
-const CMYK = phrase`it uses CMYK colour without saying which`;
+const CMYK = fault('uses-cmyk-colour-without-saying');
 
 const PRINTER_SETTINGS = ['TR', 'TR2', 'HT', 'HTP'];
 
@@ -146,7 +146,7 @@ export class Carrier {
 
   #converted(object: PdfObject, convert: Convert): PdfObject {
     this.#file.budget.spend('objects', 1);
-    if (this.#depth === DEEPEST) throw damaged(phrase`objects are nested too deeply`);
+    if (this.#depth === DEEPEST) throw damaged(fault('objects-nested-too-deeply'));
     this.#depth += 1;
     const converted = convert(object);
     this.#depth -= 1;
@@ -204,9 +204,8 @@ export class Carrier {
     this.#file.budget.spend('objects', modes.length);
     for (const mode of modes)
       if (mode !== null && !BLEND_MODES.has(nameOf(mode)))
-        this.#obstacles.add(phrase`it blends colours in a way that PDF does not define`);
-    if (PRINTER_SETTINGS.some((key) => state.has(key)))
-      this.#obstacles.add(phrase`it has settings for one kind of printer`);
+        this.#obstacles.add(fault('blends-colours-way-pdf-not-define'));
+    if (PRINTER_SETTINGS.some((key) => state.has(key))) this.#obstacles.add(fault('settings-one-kind-printer'));
     return new Map(this.#entriesBut(state, []));
   };
 
@@ -229,7 +228,7 @@ export class Carrier {
     if (!isStream(object)) return null;
     const { dictionary } = object;
     if (this.#resolve(dictionary.get('F')) !== null)
-      throw new RefusedError('scripted', phrase`it takes parts of itself from other files`);
+      throw new RefusedError('scripted', fault('takes-parts-itself-other-files'));
     const subtype = nameOf(this.#resolve(dictionary.get('Subtype')));
     const isPattern = this.#resolve(dictionary.get('PatternType')) === 1;
     if (isPattern) refuseCrowded(dictionary, this.#page.box, this.#file.resolve);
@@ -239,7 +238,7 @@ export class Carrier {
       return this.content(this.#file.decode(object), entries, object, given);
     }
     if (subtype === 'PS') {
-      this.#obstacles.add(phrase`it holds PostScript`);
+      this.#obstacles.add(fault('holds-postscript'));
       return null;
     }
     if (subtype !== 'Image') {

@@ -1,4 +1,4 @@
-import { phrase } from '../../words/words.ts';
+import { fault } from '../../text/faults.ts';
 import type { Budget } from '../bytes/budget.ts';
 import { damaged } from '../refusal.ts';
 import { type ContentWatcher, type FontChoice, UNWATCHED } from './content-watcher.ts';
@@ -87,7 +87,7 @@ class Kept {
 
   /** Replaces what stands between two places. Nothing that is put in is longer than what it is put in for. */
   replace(start: number, end: number, bytes: Uint8Array): void {
-    if (bytes.length > Math.max(1, end - start)) throw damaged(phrase`the picture ends early`);
+    if (bytes.length > Math.max(1, end - start)) throw damaged(fault('picture-ends-early'));
     this.#put(this.#given.subarray(this.#keptTo, start));
     this.#put(bytes);
     this.#keptTo = end;
@@ -171,7 +171,7 @@ class Cleaning {
   }
 
   #save(): void {
-    if (this.#saved.length === DEEPEST_STATES) throw damaged(phrase`objects are nested too deeply`);
+    if (this.#saved.length === DEEPEST_STATES) throw damaged(fault('objects-nested-too-deeply'));
     this.#saved.push(this.#state);
   }
 

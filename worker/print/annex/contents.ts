@@ -1,4 +1,4 @@
-import { phrase } from '../../words/words.ts';
+import { fault } from '../../text/faults.ts';
 import { cleanContent } from './clean-content.ts';
 import type { ContentWatcher, FontChoice } from './content-watcher.ts';
 import { type Drawing, DrawingCosts } from './drawing-costs.ts';
@@ -15,8 +15,8 @@ import {
 } from './pdf-object.ts';
 import { UsedCodes } from './used-codes.ts';
 
-const CMYK = phrase`it uses CMYK colour without saying which`;
-const LZW = phrase`it holds parts packed by LZW`;
+const CMYK = fault('uses-cmyk-colour-without-saying');
+const LZW = fault('holds-parts-packed-lzw');
 
 function use(drawing: Drawing, used: PdfObject, count = 1): void {
   drawing.uses.set(used, (drawing.uses.get(used) ?? 0) + count);
@@ -52,7 +52,7 @@ export class Contents {
     drawing.pixels += clean.pixels;
     if (clean.usesCmyk) this.#obstacles.add(CMYK);
     if (clean.usesLzw) this.#obstacles.add(LZW);
-    if (clean.usesUnknown) this.#obstacles.add(phrase`it uses operators that PDF does not define`);
+    if (clean.usesUnknown) this.#obstacles.add(fault('uses-operators-pdf-not-define'));
     return clean.bytes;
   }
 
@@ -89,7 +89,7 @@ export class Contents {
       shows: (choice, string) => {
         const font = choice ? fontOf(choice) : null;
         if (isDictionary(font)) this.#show(drawing, font, string);
-        else if (string !== '') this.#obstacles.add(phrase`it shows text without a font`);
+        else if (string !== '') this.#obstacles.add(fault('shows-text-without-font'));
       },
       draws: (name) => use(drawing, named('XObject', name)),
       paints: (name) => use(drawing, named('Pattern', name)),

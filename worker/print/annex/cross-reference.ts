@@ -1,4 +1,4 @@
-import { phrase } from '../../words/words.ts';
+import { fault } from '../../text/faults.ts';
 import type { Budget } from '../bytes/budget.ts';
 import { textOfBytes } from '../bytes/byte-text.ts';
 import { damaged, RefusedError } from '../refusal.ts';
@@ -29,7 +29,7 @@ const TAIL_BYTES = 2048;
 function whole(object: PdfObject | undefined, otherwise?: number): number {
   const value = object === undefined ? otherwise : object;
   if (typeof value !== 'number' || !Number.isInteger(value) || value < 0)
-    throw damaged(phrase`its table of objects is not to be understood`);
+    throw damaged(fault('table-objects-not-understood'));
   return value;
 }
 
@@ -37,7 +37,7 @@ function startOf(bytes: Uint8Array, parse: Parser): number {
   const tailStart = Math.max(0, bytes.length - TAIL_BYTES);
   const tail = textOfBytes(bytes.subarray(tailStart));
   const at = tail.lastIndexOf('startxref');
-  if (at < 0) throw damaged(phrase`it ends early`);
+  if (at < 0) throw damaged(fault('ends-early'));
   return whole(parse(bytes, tailStart + at + 'startxref'.length).object);
 }
 
@@ -59,7 +59,7 @@ function readTable(bytes: Uint8Array, start: number, parse: Parser, budget: Budg
       const offset = digits(next());
       digits(next());
       const use = next();
-      if (use !== 'n' && use !== 'f') throw damaged(phrase`its table of objects is not to be understood`);
+      if (use !== 'n' && use !== 'f') throw damaged(fault('table-objects-not-understood'));
       entries.set(first + i, use === 'n' ? { kind: 'at', offset } : { kind: 'deleted' });
     }
   }
@@ -74,7 +74,7 @@ function readStream({ dictionary, decoded }: ReturnType<StreamAt>, budget: Budge
   const given = numbers(dictionary.get('Index'));
   const index = given.length > 0 ? given : [0, whole(dictionary.get('Size'))];
   const size = kindBytes + secondBytes + thirdBytes;
-  if (size === 0 || size > 20) throw damaged(phrase`its table of objects is not to be understood`);
+  if (size === 0 || size > 20) throw damaged(fault('table-objects-not-understood'));
   let at = 0;
   const field = (length: number): number => {
     let value = 0;
@@ -83,7 +83,7 @@ function readStream({ dictionary, decoded }: ReturnType<StreamAt>, budget: Budge
   };
   for (let pair = 0; pair + 1 < index.length; pair += 2) {
     const [first = 0, count = 0] = index.slice(pair, pair + 2);
-    if (at + count * size > decoded.length) throw damaged(phrase`its table of objects ends early`);
+    if (at + count * size > decoded.length) throw damaged(fault('table-objects-ends-early'));
     budget.spend('objects', count);
     for (let i = 0; i < count; i++) {
       const kind = kindBytes === 0 ? 1 : field(kindBytes);
@@ -108,11 +108,11 @@ export function readCrossReference(
   let newest: PdfDictionary | undefined;
   const queue: number[] = [startOf(bytes, parse)];
   const take = (section: Section): void => {
-    if (section.trailer.has('Encrypt')) throw new RefusedError('encrypted', phrase`it is encrypted`);
+    if (section.trailer.has('Encrypt')) throw new RefusedError('encrypted', fault('encrypted'));
     for (const [number, entry] of section.entries) if (!entries.has(number)) entries.set(number, entry);
   };
   for (let start = queue.shift(); start !== undefined; start = queue.shift()) {
-    if (seen.has(start)) throw damaged(phrase`its table of objects leads back to itself`);
+    if (seen.has(start)) throw damaged(fault('table-objects-leads-back-itself'));
     seen.add(start);
     const keyword = tokenAt(bytes, start);
     const isTable = tokenText(bytes, keyword) === 'xref';

@@ -1,4 +1,4 @@
-import { inEnglish, phrase } from '../../words/words.ts';
+import { fault } from '../../text/faults.ts';
 import type { Budget } from '../bytes/budget.ts';
 import { inflated } from '../bytes/inflate.ts';
 import { withoutPredictor } from '../bytes/predictor.ts';
@@ -43,7 +43,7 @@ export function fullFilterName(name: string): string {
 export function filtersOf(dictionary: PdfDictionary, resolve: Resolve): Filter[] {
   const filter = resolve(dictionary.get('Filter'));
   const named = isArray(filter) ? filter : filter === null ? [] : [filter];
-  if (named.length > MOST_FILTERS) throw damaged(phrase`a part is packed too many times over`);
+  if (named.length > MOST_FILTERS) throw damaged(fault('part-packed-too-many-times-over'));
   const given = resolve(dictionary.get('DecodeParms'));
   return named.map((each, i) => ({
     name: fullFilterName(nameOf(resolve(each))),
@@ -64,7 +64,7 @@ function undone(bytes: Uint8Array, filter: string, early: number, budget: Budget
     case 'RunLengthDecode':
       return fromRunLength(bytes, budget);
     default:
-      throw damaged(inEnglish`a part is packed in a way that is not known: ${shortName(filter)}`);
+      throw damaged(fault('part-packed-way-not-known', { filter: shortName(filter) }));
   }
 }
 
@@ -83,7 +83,7 @@ export function decodeStream(
     const decoded = undone(encoded, name, value('EarlyChange', 1), budget);
     const predictor = PREDICTED.has(name) ? value('Predictor', 1) : 1;
     if (predictor === 1) return decoded;
-    if (predictor < 10) throw damaged(phrase`a predictor is not to be understood`);
+    if (predictor < 10) throw damaged(fault('predictor-not-understood'));
     budget.spend('unpackedBytes', decoded.length);
     return withoutPredictor(decoded, value('Columns', 1), value('Colors', 1) * value('BitsPerComponent', 8));
   }, bytes);

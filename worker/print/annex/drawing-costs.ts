@@ -1,4 +1,4 @@
-import { phrase } from '../../words/words.ts';
+import { fault } from '../../text/faults.ts';
 import type { Budget } from '../bytes/budget.ts';
 import { damaged } from '../refusal.ts';
 import type { PdfObject } from './pdf-object.ts';
@@ -46,7 +46,7 @@ export class DrawingCosts {
   #costOf(object: PdfObject, depth: number): Cost {
     const known = this.#costs.get(object);
     if (known) return known;
-    if (depth > DEEPEST) throw damaged(phrase`its pages draw themselves, or too much within one another`);
+    if (depth > DEEPEST) throw damaged(fault('pages-draw-themselves-too-much-within'));
     const { operators, pixels, uses } = this.of(object);
     const cost = { draws: operators, pixels };
     for (const [used, count] of uses) {

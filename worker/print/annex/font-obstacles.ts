@@ -1,4 +1,4 @@
-import { inEnglish } from '../../words/words.ts';
+import { fault } from '../../text/faults.ts';
 import type { Resolve } from './decode-stream.ts';
 import { dictionaryOf, isArray, isName, nameOf, type PdfDictionary } from './pdf-object.ts';
 import { shortName } from './short-name.ts';
@@ -39,10 +39,10 @@ export function fontObstacles(font: PdfDictionary, resolve: Resolve): string[] {
   const descendants = resolve(font.get('DescendantFonts'));
   const descendant = dictionaryOf(isArray(descendants) ? resolve(descendants[0]) : null);
   const holder = subtype === 'Type0' ? descendant : font;
-  if (subtype !== 'Type3' && !hasProgram(holder, resolve)) obstacles.push(inEnglish`the font ${name} is not embedded`);
+  if (subtype !== 'Type3' && !hasProgram(holder, resolve)) obstacles.push(fault('font-not-embedded', { name }));
   if (nameOf(resolve(descendant.get('Subtype'))) === 'CIDFontType2' && resolve(descendant.get('CIDToGIDMap')) === null)
-    obstacles.push(inEnglish`the font ${name} does not map its characters to glyphs`);
+    obstacles.push(fault('font-not-map-characters-glyphs', { name }));
   if (subtype === 'Type0' ? resolve(font.get('ToUnicode')) === null : !saysItsText(font, resolve))
-    obstacles.push(inEnglish`the font ${name} does not say which text its codes stand for`);
+    obstacles.push(fault('font-not-say-text-codes-stand', { name }));
   return obstacles;
 }

@@ -1,4 +1,4 @@
-import { phrase } from '../../words/words.ts';
+import { fault } from '../../text/faults.ts';
 import { RefusedError } from '../refusal.ts';
 import type { PdfFile } from './pdf-file.ts';
 import {
@@ -13,14 +13,14 @@ import {
 
 // Entries that make a file do something, or carry another file within it, whatever object they stand in.
 const KEYS: ReadonlyMap<string, string> = new Map([
-  ['JS', phrase`it holds scripts`],
-  ['JavaScript', phrase`it holds scripts`],
-  ['AA', phrase`it holds actions of its own`],
-  ['XFA', phrase`it holds a form that is a program`],
-  ['EmbeddedFiles', phrase`it holds other files within it`],
-  ['EF', phrase`it holds other files within it`],
-  ['Collection', phrase`it holds other files within it`],
-  ['RichMediaContent', phrase`it holds film or sound`],
+  ['JS', fault('holds-scripts')],
+  ['JavaScript', fault('holds-scripts')],
+  ['AA', fault('holds-actions-own')],
+  ['XFA', fault('holds-form-program')],
+  ['EmbeddedFiles', fault('holds-other-files-within')],
+  ['EF', fault('holds-other-files-within')],
+  ['Collection', fault('holds-other-files-within')],
+  ['RichMediaContent', fault('holds-film-sound')],
 ]);
 
 // ISO 32000-1, table 198: what acts on more than the view.
@@ -37,12 +37,12 @@ const ACTIONS = new Set([
 ]);
 
 const ANNOTATIONS: ReadonlyMap<string, string> = new Map([
-  ['RichMedia', phrase`it holds film or sound`],
-  ['Screen', phrase`it holds film or sound`],
-  ['Movie', phrase`it holds film or sound`],
-  ['Sound', phrase`it holds film or sound`],
-  ['3D', phrase`it holds film or sound`],
-  ['FileAttachment', phrase`it holds other files within it`],
+  ['RichMedia', fault('holds-film-sound')],
+  ['Screen', fault('holds-film-sound')],
+  ['Movie', fault('holds-film-sound')],
+  ['Sound', fault('holds-film-sound')],
+  ['3D', fault('holds-film-sound')],
+  ['FileAttachment', fault('holds-other-files-within')],
 ]);
 
 const scripted = (sentence: string): RefusedError => new RefusedError('scripted', sentence);
@@ -58,11 +58,10 @@ function refuseIn(object: PdfObject): void {
   }
   const type = nameOf(dictionary.get('Type'));
   // Structure elements have an entry of the same name, and may be called anything.
-  if (type !== 'StructElem' && ACTIONS.has(nameOf(dictionary.get('S'))))
-    throw scripted(phrase`it holds actions of its own`);
+  if (type !== 'StructElem' && ACTIONS.has(nameOf(dictionary.get('S')))) throw scripted(fault('holds-actions-own'));
   const annotation = ANNOTATIONS.get(nameOf(dictionary.get('Subtype')));
   if (annotation && dictionary.has('Rect')) throw scripted(annotation);
-  if (type === 'EmbeddedFile') throw scripted(phrase`it holds other files within it`);
+  if (type === 'EmbeddedFile') throw scripted(fault('holds-other-files-within'));
 }
 
 /**
@@ -73,9 +72,9 @@ export function refuseForbidden(file: PdfFile, catalogue: PdfDictionary): void {
   for (const number of file.numbers) refuseIn(file.resolve({ kind: 'reference', number }));
   const opening = file.resolve(catalogue.get('OpenAction'));
   if (isDictionary(opening) && nameOf(file.resolve(opening.get('S'))) !== 'GoTo')
-    throw scripted(phrase`it holds actions of its own`);
+    throw scripted(fault('holds-actions-own'));
   const layers = dictionaryOf(file.resolve(dictionaryOf(file.resolve(catalogue.get('OCProperties'))).get('D')));
   const hidden = file.resolve(layers.get('OFF'));
   if ((isArray(hidden) && hidden.length > 0) || nameOf(layers.get('BaseState')) === 'OFF')
-    throw scripted(phrase`it holds layers that are switched off, so that what is seen depends on the viewer`);
+    throw scripted(fault('holds-layers-switched-off-so-what'));
 }

@@ -1,4 +1,4 @@
-import { inEnglish, phrase } from '../../words/words.ts';
+import { fault } from '../../text/faults.ts';
 import { crc32 } from '../picture/crc32.ts';
 import { damaged } from '../refusal.ts';
 import type { PdfFile } from './pdf-file.ts';
@@ -19,7 +19,7 @@ const DEEPEST = 16;
 
 // An object as text, the same for objects that are alike wherever they stand.
 function likeness(object: PdfObject, file: PdfFile, depth = 0): string {
-  if (depth > DEEPEST) throw damaged(phrase`objects are nested too deeply`);
+  if (depth > DEEPEST) throw damaged(fault('objects-nested-too-deeply'));
   file.budget.spend('objects', 1);
   const found = isReference(object) ? file.resolve(object) : object;
   const within = (part: PdfObject): string => likeness(part, file, depth + 1);
@@ -62,9 +62,9 @@ export class InkList {
     const mixture = likeness([alternate, tint], this.#file);
     const known = this.inks.get(ink);
     if (known === undefined) this.inks.set(ink, mixture);
-    if (this.inks.size > MOST_INKS) this.obstacles.add(inEnglish`it names more than ${MOST_INKS} inks`);
+    if (this.inks.size > MOST_INKS) this.obstacles.add(fault('names-more-than-inks', { mostInks: MOST_INKS }));
     if (known !== undefined && known !== mixture)
-      this.obstacles.add(inEnglish`it mixes the ink ${shortName(ink)} in more than one way`);
+      this.obstacles.add(fault('mixes-ink-more-than-one-way', { ink: shortName(ink) }));
   }
 }
 
@@ -82,5 +82,5 @@ export function inkObstacles(files: readonly Inks[]): string[] {
     mixtures.set(ink, known);
     if (known !== mixture) differing.add(ink);
   }
-  return [...differing].map((ink) => inEnglish`its papers mix the ink ${shortName(ink)} in more than one way`);
+  return [...differing].map((ink) => fault('papers-mix-ink-more-than-one', { ink: shortName(ink) }));
 }

@@ -1,5 +1,5 @@
 import { LIMITS } from '../../limits.ts';
-import { inEnglish, phrase } from '../../words/words.ts';
+import { fault } from '../../text/faults.ts';
 import type { Budget } from '../bytes/budget.ts';
 import { cleanEmbeddedJpeg } from '../picture/jpeg.ts';
 import { damaged, RefusedError } from '../refusal.ts';
@@ -73,7 +73,7 @@ function valueAt(bytes: Uint8Array, from: number, budget: Budget): { tokens: Tok
     const token = tokenAt(bytes, at);
     at = token.end;
     budget.spend('tokens', 1);
-    if (tokens.length === MOST_UNITS) throw damaged(phrase`a picture in it is not to be understood`);
+    if (tokens.length === MOST_UNITS) throw damaged(fault('picture-not-understood'));
     tokens.push(token);
     if (token.kind === '[' || token.kind === '<<') depth += 1;
     else if (token.kind === ']' || token.kind === '>>') depth -= 1;
@@ -123,7 +123,7 @@ function describedAt(bytes: Uint8Array, from: number, budget: Budget): Described
 }
 
 const tooManyPixels = (): RefusedError =>
-  new RefusedError('too-large', inEnglish`a picture in it has more than ${LIMITS.imagePixels / 1e6} million pixels`);
+  new RefusedError('too-large', fault('picture-more-than-million-pixels', { imagePixels: LIMITS.imagePixels / 1e6 }));
 
 // A colour has four components at most, or one for each of its inks, of which eight are many.
 const MOST_COMPONENTS = 8;
@@ -142,15 +142,14 @@ function refuseSwelling(samples: Uint8Array, { filters, numberOf, isMask }: Desc
   const bits = isMask ? 1 : MOST_COMPONENTS * (numberOf('BitsPerComponent') ?? 8);
   const most = rows * (Math.ceil((columns * bits) / 8) + 1) + SLACK_BYTES;
   const decoded = decodeStream(samples, filters, (object) => object ?? null, budget);
-  if (!(decoded.length <= most))
-    throw new RefusedError('too-large', phrase`a picture in it unpacks to more than its size`);
+  if (!(decoded.length <= most)) throw new RefusedError('too-large', fault('picture-unpacks-more-than-size'));
 }
 
 function cleanedPhotograph(samples: Uint8Array, { filters, numberOf }: Described): Uint8Array {
-  if (filters.length > 1) throw damaged(phrase`a picture in it is packed twice over and cannot be looked into`);
+  if (filters.length > 1) throw damaged(fault('picture-packed-twice-over-cannot-looked'));
   const jpeg = cleanEmbeddedJpeg(samples);
   if (jpeg.columns !== numberOf('Width') || jpeg.rows !== numberOf('Height'))
-    throw damaged(phrase`a picture in it is not of the size that it says`);
+    throw damaged(fault('picture-not-size-says'));
   return jpeg.bytes;
 }
 

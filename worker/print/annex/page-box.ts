@@ -1,4 +1,4 @@
-import { phrase } from '../../words/words.ts';
+import { fault } from '../../text/faults.ts';
 import { damaged } from '../refusal.ts';
 import type { Resolve } from './decode-stream.ts';
 import { isArray, type PdfDictionary, type PdfObject } from './pdf-object.ts';
@@ -49,7 +49,7 @@ function turned([x0, y0, x1, y1]: Box, angleDeg: number): Matrix {
 /** How a page is seen: crop box within media box, `Rotate`, `UserUnit`. Refuses a page without a size. */
 export function pageView(page: PdfDictionary, resolve: Resolve): PageView {
   const media = boxOf(resolve(page.get('MediaBox')), resolve);
-  if (!media) throw damaged(phrase`a page has no size`);
+  if (!media) throw damaged(fault('page-no-size'));
   const crop = boxOf(resolve(page.get('CropBox')), resolve) ?? media;
   const box: Box = [
     Math.max(media[0], crop[0]),
@@ -58,12 +58,12 @@ export function pageView(page: PdfDictionary, resolve: Resolve): PageView {
     Math.min(media[3], crop[3]),
   ];
   const [width, height] = [box[2] - box[0], box[3] - box[1]];
-  if (!(Math.min(width, height) >= LEAST && Math.max(width, height) <= MOST)) throw damaged(phrase`a page has no size`);
+  if (!(Math.min(width, height) >= LEAST && Math.max(width, height) <= MOST)) throw damaged(fault('page-no-size'));
   const rotate = resolve(page.get('Rotate'));
   const angleDeg = typeof rotate === 'number' ? (((Math.round(rotate / 90) * 90) % 360) + 360) % 360 : 0;
   const given = resolve(page.get('UserUnit'));
   const unit = typeof given === 'number' && given > 0 ? given : 1;
-  if (!(Math.max(width, height) * unit <= MOST_UNITS)) throw damaged(phrase`a page has no size`);
+  if (!(Math.max(width, height) * unit <= MOST_UNITS)) throw damaged(fault('page-no-size'));
   const [a, b, c, d, e, f] = turned(box, angleDeg);
   const [across, up] = angleDeg % 180 === 0 ? [width, height] : [height, width];
   return {

@@ -1,4 +1,4 @@
-import { phrase } from '../../words/words.ts';
+import { fault } from '../../text/faults.ts';
 import { bytesOfText, joined } from '../bytes/byte-text.ts';
 import { damaged } from '../refusal.ts';
 import { appearancesOf } from './appearances.ts';
@@ -30,7 +30,7 @@ function contentOf(page: PdfDictionary, file: PdfFile): Uint8Array {
   const streams = isArray(contents) ? contents : contents === null ? [] : [contents];
   const pieces = streams.map((each) => {
     const stream = file.resolve(each);
-    if (!isStream(stream)) throw damaged(phrase`the content of a page is missing`);
+    if (!isStream(stream)) throw damaged(fault('content-page-missing'));
     return file.decode(stream);
   });
   const [only] = pieces;

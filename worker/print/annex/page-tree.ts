@@ -1,5 +1,5 @@
 import { LIMITS } from '../../limits.ts';
-import { inEnglish, phrase } from '../../words/words.ts';
+import { fault } from '../../text/faults.ts';
 import { damaged, RefusedError } from '../refusal.ts';
 import type { PdfFile } from './pdf-file.ts';
 import { dictionaryOf, isArray, isReference, type PdfDictionary, type PdfObject } from './pdf-object.ts';
@@ -15,9 +15,9 @@ export function pagesOf(file: PdfFile, catalogue: PdfDictionary): PdfDictionary[
   const pages: PdfDictionary[] = [];
   const seen = new Set<number>();
   const visit = (node: PdfObject, above: PdfDictionary, depth: number): void => {
-    if (depth > DEEPEST) throw damaged(phrase`objects are nested too deeply`);
+    if (depth > DEEPEST) throw damaged(fault('objects-nested-too-deeply'));
     if (isReference(node)) {
-      if (seen.has(node.number)) throw damaged(phrase`its pages lead back to themselves`);
+      if (seen.has(node.number)) throw damaged(fault('pages-lead-back-themselves'));
       seen.add(node.number);
     }
     const own = dictionaryOf(file.resolve(node));
@@ -31,9 +31,9 @@ export function pagesOf(file: PdfFile, catalogue: PdfDictionary): PdfDictionary[
       for (const kid of kids) visit(kid, whole, depth + 1);
       return;
     }
-    if (own.size === 0) throw damaged(phrase`a page is missing`);
+    if (own.size === 0) throw damaged(fault('page-missing'));
     if (pages.length === LIMITS.annexPages)
-      throw new RefusedError('too-large', inEnglish`it has more than ${LIMITS.annexPages} pages`);
+      throw new RefusedError('too-large', fault('more-than-pages', { annexPages: LIMITS.annexPages }));
     pages.push(whole);
   };
   visit(catalogue.get('Pages') ?? null, new Map(), 0);

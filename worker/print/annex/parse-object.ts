@@ -1,4 +1,4 @@
-import { phrase } from '../../words/words.ts';
+import { fault } from '../../text/faults.ts';
 import type { Budget } from '../bytes/budget.ts';
 import { damaged } from '../refusal.ts';
 import { type Token, tokenAt } from './lexer.ts';
@@ -28,7 +28,7 @@ const KEYWORDS: Readonly<Record<string, PdfObject>> = { true: true, false: false
 // A number may be the first of the three tokens of a reference.
 function numberOrReference(bytes: Uint8Array, first: Token): Parsed {
   const value = numberValue(tokenText(bytes, first));
-  if (Number.isNaN(value)) throw damaged(phrase`a number is none`);
+  if (Number.isNaN(value)) throw damaged(fault('number-none'));
   if (Number.isInteger(value) && value >= 0) {
     const second = tokenAt(bytes, first.end);
     if (second.kind === 'number' && /^\d+$/.test(tokenText(bytes, second))) {
@@ -56,7 +56,7 @@ function parseDictionary(bytes: Uint8Array, start: number, depth: number, spend:
   for (let at = start; ; ) {
     const key = tokenAt(bytes, at);
     if (key.kind === '>>') return { object: entries, end: key.end };
-    if (key.kind !== 'name') throw damaged(phrase`a dictionary has an entry without a name`);
+    if (key.kind !== 'name') throw damaged(fault('dictionary-entry-without-name'));
     const { object, end } = parseToken(bytes, tokenAt(bytes, key.end), depth, spend);
     if (object !== null) entries.set(nameValue(tokenText(bytes, key)), object);
     at = end;
@@ -64,7 +64,7 @@ function parseDictionary(bytes: Uint8Array, start: number, depth: number, spend:
 }
 
 function parseToken(bytes: Uint8Array, token: Token, depth: number, spend: Spend): Parsed {
-  if (depth > DEEPEST) throw damaged(phrase`objects are nested too deeply`);
+  if (depth > DEEPEST) throw damaged(fault('objects-nested-too-deeply'));
   spend(token.kind === '<<' ? DICTIONARY_COST : 1);
   const { end } = token;
   switch (token.kind) {
@@ -82,7 +82,7 @@ function parseToken(bytes: Uint8Array, token: Token, depth: number, spend: Spend
       return parseDictionary(bytes, end, depth + 1, spend);
     default: {
       const object = KEYWORDS[token.kind === 'word' ? tokenText(bytes, token) : ''];
-      if (object === undefined) throw damaged(phrase`an object is not to be understood`);
+      if (object === undefined) throw damaged(fault('object-not-understood'));
       return { object, end };
     }
   }

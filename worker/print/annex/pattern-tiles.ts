@@ -1,5 +1,5 @@
 import { LIMITS } from '../../limits.ts';
-import { phrase } from '../../words/words.ts';
+import { fault } from '../../text/faults.ts';
 import { RefusedError } from '../refusal.ts';
 import type { Resolve } from './decode-stream.ts';
 import type { Box } from './page-box.ts';
@@ -17,5 +17,5 @@ export function refuseCrowded(pattern: PdfDictionary, [left, bottom, right, top]
     : [];
   const cell = Math.abs(step('XStep') * step('YStep') * (a * d - b * c));
   if (!(((right - left) * (top - bottom)) / cell <= LIMITS.patternTiles))
-    throw new RefusedError('too-large', phrase`a pattern in it stands side by side more often than can be drawn`);
+    throw new RefusedError('too-large', fault('pattern-stands-side-side-more-often'));
 }

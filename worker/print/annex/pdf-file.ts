@@ -1,4 +1,4 @@
-import { phrase } from '../../words/words.ts';
+import { fault } from '../../text/faults.ts';
 import type { Budget } from '../bytes/budget.ts';
 import { textOfBytes } from '../bytes/byte-text.ts';
 import { damaged } from '../refusal.ts';
@@ -57,7 +57,7 @@ function passedOnly(most: number): Passed {
   let total = 0;
   return (count) => {
     total += count;
-    if (total > most) throw damaged(phrase`parts of it lie over one another`);
+    if (total > most) throw damaged(fault('parts-lie-over-one-another'));
   };
 }
 
@@ -71,12 +71,11 @@ function streamAfter(
   const start = keywordEnd + (bytes[keywordEnd] === 13 && bytes[keywordEnd + 1] === 10 ? 2 : 1);
   const length = resolve(dictionary.get('Length'));
   if (typeof length !== 'number' || !(length >= 0) || start + length > bytes.length)
-    throw damaged(phrase`a stream ends early`);
+    throw damaged(fault('stream-ends-early'));
   let after = start + length;
   while (after < bytes.length && isWhite(bytes[after])) after++;
   passed(after - start);
-  if (textOfBytes(bytes.subarray(after, after + 9)) !== 'endstream')
-    throw damaged(phrase`a stream is not as long as it says`);
+  if (textOfBytes(bytes.subarray(after, after + 9)) !== 'endstream') throw damaged(fault('stream-not-long-says'));
   return { kind: 'stream', dictionary, bytes: bytes.subarray(start, start + length) };
 }
 
@@ -84,7 +83,7 @@ function indirectAt(bytes: Uint8Array, offset: number, parse: Parser, resolve: R
   const [number, generation] = [tokenAt(bytes, offset), tokenAt(bytes, tokenAt(bytes, offset).end)];
   const keyword = tokenAt(bytes, generation.end);
   if (number.kind !== 'number' || tokenText(bytes, keyword) !== 'obj' || keyword.end - offset > LONGEST_HEADER_BYTES)
-    throw damaged(phrase`an object is not where it should be`);
+    throw damaged(fault('object-not-where-should'));
   const { object, next } = parse(bytes, keyword.end);
   const isBefore = isDictionary(object) && next.kind === 'word' && tokenText(bytes, next) === 'stream';
   return {
@@ -101,15 +100,14 @@ function packedObjects(
   resolve: Resolve,
 ): Map<number, () => PdfObject> {
   const [count, first] = [resolve(dictionary.get('N')), resolve(dictionary.get('First'))];
-  if (typeof count !== 'number' || typeof first !== 'number')
-    throw damaged(phrase`packed objects are not to be understood`);
+  if (typeof count !== 'number' || typeof first !== 'number') throw damaged(fault('packed-objects-not-understood'));
   const found = new Map<number, () => PdfObject>();
   for (let i = 0, at = 0; i < count; i++) {
     const number = parse(decoded, at);
     const offset = parse(decoded, number.end);
     at = offset.end;
     if (typeof number.object !== 'number' || typeof offset.object !== 'number' || at > first)
-      throw damaged(phrase`packed objects are not to be understood`);
+      throw damaged(fault('packed-objects-not-understood'));
     const start = first + offset.object;
     found.set(number.object, () => parse(decoded, start).object);
   }
@@ -134,7 +132,7 @@ export function openPdf(given: Uint8Array, budget: Budget): PdfFile {
   };
   const packedIn = (stream: number): Map<number, () => PdfObject> => {
     const object = objectOf(stream);
-    if (!isStream(object)) throw damaged(phrase`packed objects are missing`);
+    if (!isStream(object)) throw damaged(fault('packed-objects-missing'));
     const objects = packed.get(stream) ?? packedObjects(decode(object), object.dictionary, parse, resolve);
     packed.set(stream, objects);
     return objects;
@@ -144,14 +142,14 @@ export function openPdf(given: Uint8Array, budget: Budget): PdfFile {
     if (!entry || entry.kind === 'deleted') return null;
     if (entry.kind === 'in') return packedIn(entry.stream).get(number)?.() ?? null;
     const found = indirectAt(bytes, entry.offset, parse, resolve, passed);
-    if (found.number !== number) throw damaged(phrase`an object is not where it should be`);
+    if (found.number !== number) throw damaged(fault('object-not-where-should'));
     return found.object;
   };
   const objectOf = (number: number): PdfObject => {
     const object = known.get(number);
     if (object !== undefined) return object;
-    if (opening.has(number)) throw damaged(phrase`an object is needed to read itself`);
-    if (opening.size === MOST_OPENING) throw damaged(phrase`objects are nested too deeply`);
+    if (opening.has(number)) throw damaged(fault('object-needed-read-itself'));
+    if (opening.size === MOST_OPENING) throw damaged(fault('objects-nested-too-deeply'));
     opening.add(number);
     const found = read(number);
     opening.delete(number);
@@ -161,7 +159,7 @@ export function openPdf(given: Uint8Array, budget: Budget): PdfFile {
   const resolve: Resolve = (object = null) => {
     let found = object;
     for (let hops = 0; isReference(found); hops++) {
-      if (hops > LONGEST_REFERENCE_CHAIN) throw damaged(phrase`references lead in a circle`);
+      if (hops > LONGEST_REFERENCE_CHAIN) throw damaged(fault('references-lead-circle'));
       found = objectOf(found.number);
     }
     return found;
@@ -169,7 +167,7 @@ export function openPdf(given: Uint8Array, budget: Budget): PdfFile {
 
   reference = readCrossReference(bytes, parse, budget, (offset) => {
     const { object } = indirectAt(bytes, offset, parse, resolve, passed);
-    if (!isStream(object)) throw damaged(phrase`its table of objects is not where it should be`);
+    if (!isStream(object)) throw damaged(fault('table-objects-not-where-should'));
     return { dictionary: dictionaryOf(object), decoded: decode(object) };
   });
   return { trailer: reference.trailer, numbers: [...reference.entries.keys()], resolve, decode, budget };

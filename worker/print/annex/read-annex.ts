@@ -1,5 +1,5 @@
 import { LIMITS } from '../../limits.ts';
-import { inEnglish, phrase } from '../../words/words.ts';
+import { fault } from '../../text/faults.ts';
 import { Budget } from '../bytes/budget.ts';
 import { textOfBytes } from '../bytes/byte-text.ts';
 import { damaged, RefusedError } from '../refusal.ts';
@@ -24,9 +24,9 @@ export interface Annex {
 function claimObstacles(file: PdfFile, catalogue: PdfDictionary, others: readonly string[]): string[] {
   const metadata = file.resolve(catalogue.get('Metadata'));
   const packet = isStream(metadata) ? textOfBytes(file.decode(metadata)) : '';
-  if (!/pdfaid:part(?:>|\s*=\s*["'])\s*[123]\b/.test(packet)) return [phrase`it does not itself claim to be PDF/A`];
+  if (!/pdfaid:part(?:>|\s*=\s*["'])\s*[123]\b/.test(packet)) return [fault('not-itself-claim-pdf')];
   const isBasic = /pdfaid:conformance(?:>|\s*=\s*["'])\s*[Bb]\b/.test(packet);
-  return isBasic && others.length > 0 ? [phrase`it is PDF/A of level b, and level a or u is needed`] : [];
+  return isBasic && others.length > 0 ? [fault('pdf-level-b-level-u-needed')] : [];
 }
 
 interface AnnexOptions {
@@ -45,10 +45,10 @@ export function readAnnex(bytes: Uint8Array, { budget = new Budget(), verify = f
   if (bytes.length > LIMITS.annexBytes) throw tooManyBytes(bytes.length);
   const file = openPdf(bytes, budget);
   const catalogue = dictionaryOf(file.resolve(file.trailer.get('Root')));
-  if (!catalogue.has('Pages')) throw damaged(phrase`it has no pages`);
+  if (!catalogue.has('Pages')) throw damaged(fault('no-pages'));
   refuseForbidden(file, catalogue);
   const found = pagesOf(file, catalogue);
-  if (found.length === 0) throw damaged(phrase`it has no pages`);
+  if (found.length === 0) throw damaged(fault('no-pages'));
   const carrier = new Carrier(file, verify);
   const pages = found.map((page) => pageForm(page, file, carrier));
   const obstacles = carrier.obstacles();
@@ -64,6 +64,6 @@ export function readAnnex(bytes: Uint8Array, { budget = new Budget(), verify = f
 export function tooManyBytes(length: number): RefusedError {
   return new RefusedError(
     'too-large',
-    inEnglish`it has ${(length / 1e6).toFixed(1)} MB, and ${LIMITS.annexBytes / 1e6} MB are the most`,
+    fault('mb-mb-most', { length: (length / 1e6).toFixed(1), annexBytes: LIMITS.annexBytes / 1e6 }),
   );
 }

@@ -1,4 +1,4 @@
-import { phrase } from '../../words/words.ts';
+import { fault } from '../../text/faults.ts';
 import type { Budget } from '../bytes/budget.ts';
 import { GrowingBytes } from '../bytes/growing-bytes.ts';
 import { damaged } from '../refusal.ts';
@@ -53,7 +53,7 @@ export function fromLzw(bytes: Uint8Array, early: number, budget: Budget): Uint8
       continue;
     }
     // The newest code may be used before it is known: then it is the one before it, and its own first byte again.
-    if (code > codes || (code === codes && previous < 0)) throw damaged(phrase`a compressed part has no valid code`);
+    if (code > codes || (code === codes && previous < 0)) throw damaged(fault('compressed-part-no-valid-code'));
     const first = pieceOf(code === codes ? previous : code)[0] ?? 0;
     if (previous >= 0 && codes < MOST_CODES) {
       prefix[codes] = previous;
@@ -61,7 +61,7 @@ export function fromLzw(bytes: Uint8Array, early: number, budget: Budget): Uint8
       lengths[codes] = (lengths[previous] ?? 0) + 1;
       codes += 1;
     }
-    if (code >= codes) throw damaged(phrase`a compressed part has no valid code`);
+    if (code >= codes) throw damaged(fault('compressed-part-no-valid-code'));
     const whole = pieceOf(code);
     budget.spend('unpackedBytes', whole.length);
     out.putAll(whole);

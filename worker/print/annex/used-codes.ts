@@ -1,4 +1,4 @@
-import { inEnglish } from '../../words/words.ts';
+import { fault } from '../../text/faults.ts';
 import { type CodeCutter, codeCutterOf } from './font-codes.ts';
 import { fontNameOf } from './font-obstacles.ts';
 import { textOfCode } from './font-text.ts';
@@ -46,19 +46,14 @@ export class UsedCodes {
       const textOf = textOfCode(font, this.#file);
       if (!textOf) return [];
       const name = fontNameOf(font, this.#file.resolve);
-      if (!isClear)
-        return [
-          inEnglish`the strings of the font ${name} cannot be read: the table of their codes is not in the file, or does not fit them`,
-        ];
+      if (!isClear) return [fault('strings-font-cannot-read-table-their', { name })];
       const found = new Set<string>();
       for (const code of codes) {
         const text = textOf(code);
         spendUnit(this.#file.budget, 0, text?.length ?? 0);
-        if (text === undefined || text === '')
-          found.add(inEnglish`the font ${name} shows characters without saying which text they are`);
-        else if (NO_TEXT.test(text)) found.add(inEnglish`the font ${name} shows characters that it says are none`);
-        else if (PRIVATE.test(text))
-          found.add(inEnglish`the font ${name} shows characters whose text is private to it, such as marks of lists`);
+        if (text === undefined || text === '') found.add(fault('font-shows-characters-without-saying-text', { name }));
+        else if (NO_TEXT.test(text)) found.add(fault('font-shows-characters-says-none', { name }));
+        else if (PRIVATE.test(text)) found.add(fault('font-shows-characters-whose-text-private', { name }));
       }
       return [...found];
     });

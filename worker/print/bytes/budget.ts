@@ -1,5 +1,5 @@
 import { LIMITS } from '../../limits.ts';
-import { inEnglish, phrase } from '../../words/words.ts';
+import { fault } from '../../text/faults.ts';
 import { RefusedError } from '../refusal.ts';
 
 /** The kinds of work that are counted while a file is read. */
@@ -20,13 +20,12 @@ const inMegabytes = (bytes: number): number => bytes / 1e6;
 
 // Each names what there is too much of, so that somebody who made the file can make it smaller.
 const EXCESS: Readonly<Record<Work, (most: number) => string>> = {
-  unpackedBytes: (most) => inEnglish`it unpacks to more than ${inMegabytes(most)} MB`,
-  passedBytes: (most) =>
-    inEnglish`its pictures and fonts take more work to unpack than ${inMegabytes(most)} MB of them may`,
-  objects: () => phrase`it holds more objects than a paper needs`,
-  tokens: () => phrase`its pages are drawn in more steps than a paper needs`,
-  draws: () => phrase`its pages draw the same over and over, more often than a paper needs`,
-  pixels: (most) => inEnglish`its pages show more than ${most / 1e6} million pixels`,
+  unpackedBytes: (most) => fault('unpacks-more-than-mb', { inMegabytes: inMegabytes(most) }),
+  passedBytes: (most) => fault('pictures-fonts-take-more-work-unpack', { inMegabytes: inMegabytes(most) }),
+  objects: () => fault('holds-more-objects-than-paper-needs'),
+  tokens: () => fault('pages-drawn-more-steps-than-paper'),
+  draws: () => fault('pages-draw-same-over-over-more'),
+  pixels: (most) => fault('pages-show-more-than-million-pixels', { most: most / 1e6 }),
 };
 
 /**

@@ -1,5 +1,5 @@
 import pako from 'pako';
-import { phrase } from '../../words/words.ts';
+import { fault } from '../../text/faults.ts';
 import { damaged } from '../refusal.ts';
 import type { Budget } from './budget.ts';
 import { GrowingBytes } from './growing-bytes.ts';
@@ -24,7 +24,7 @@ export function inflate(packed: Uint8Array, sink: Sink): void {
   };
   // Told that more may come, it ends only where the data say that they do.
   unpacking.push(packed as Uint8Array<ArrayBuffer>, false);
-  if (!isWhole) throw damaged(phrase`a compressed part ends early or is not valid`);
+  if (!isWhole) throw damaged(fault('compressed-part-ends-early-not-valid'));
 }
 
 /** Unpacks zlib data whole, charged as what is held; see `inflate`. */

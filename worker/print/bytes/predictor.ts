@@ -1,4 +1,4 @@
-import { phrase } from '../../words/words.ts';
+import { fault } from '../../text/faults.ts';
 import { damaged } from '../refusal.ts';
 
 // The one of three neighbours that is nearest to their plane (PNG, third edition, 9.4).
@@ -36,7 +36,7 @@ export function unfiltered(row: Uint8Array, above: Uint8Array, step: number): vo
 export function withoutPredictor(bytes: Uint8Array, columns: number, bitsPerPixel: number): Uint8Array {
   const rowBytes = 1 + Math.ceil((columns * bitsPerPixel) / 8);
   if (!(columns > 0 && bitsPerPixel > 0 && rowBytes <= bytes.length + 1))
-    throw damaged(phrase`a predictor is not to be understood`);
+    throw damaged(fault('predictor-not-understood'));
   const rows = Math.floor(bytes.length / rowBytes);
   const plain = new Uint8Array(rows * (rowBytes - 1));
   let above = new Uint8Array(rowBytes);

@@ -1,3 +1,4 @@
+import * as m from '../../text/generated/messages.ts';
 import { paginate } from '../paginate/paginate.ts';
 import { pointsFromMm } from '../paper.ts';
 import { childElements, type Markup, textOf } from '../parse/markup.ts';
@@ -60,7 +61,7 @@ interface Card {
 /** Which of several it is, and that no one of them has all: a limit may stand on another. Nothing where there is one. */
 function numbered(index: number, count: number, inside: Setting, flow: Flow): Strip[] {
   if (count === 1) return [];
-  const text = inside.words`card ${index + 1} of ${count}; complete only with all ${count} cards`;
+  const text = inside.text(m.cutOut_cardCompleteOnlyAll, { index: index + 1, count, count2: count });
   return spaced(flow([{ name: 'p', attributes: {}, classes: new Set(), children: [text] }], inside), NUMBER_GAP_PT, 0);
 }
 

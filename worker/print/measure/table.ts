@@ -1,3 +1,4 @@
+import * as m from '../../text/generated/messages.ts';
 import type { Markup, MarkupNode } from '../parse/markup.ts';
 import { BLOCK_GAP_PT, BLOCK_STYLES, RULE_PT } from '../style/block-style.ts';
 import { isInline } from '../style/text-style.ts';
@@ -76,7 +77,7 @@ function belowRule(rows: readonly GridRow[], index: number, look: TableLook): nu
 
 function captionStrips(caption: Markup | null, isContinued: boolean, setting: Setting): Strip[] {
   if (!caption) return [];
-  const children = isContinued ? [...caption.children, ` ${setting.words`(continued)`}`] : caption.children;
+  const children = isContinued ? [...caption.children, ` ${setting.text(m.table_continued)}`] : caption.children;
   return styledText({ ...caption, children }, BLOCK_STYLES.caption, 'Caption', setting);
 }
 

@@ -1,4 +1,5 @@
-import type { Words } from '../../words/words.ts';
+import * as m from '../../text/generated/messages.ts';
+import type { Say } from '../../words/words.ts';
 import type { PageForm } from '../annex/page-form.ts';
 import type { Annex } from '../annex/read-annex.ts';
 import { outline } from '../measure/aside.ts';
@@ -37,7 +38,7 @@ function placed(annex: Annex, page: PageForm, tag: Tag | null, paper: Paper): It
 interface Onto {
   article: Tag;
   paper: Paper;
-  words: Words;
+  say: Say;
 }
 
 /** The pages of a PDF on pages of ours: each one figure, the first with a bookmark. */
@@ -48,7 +49,7 @@ export function foreignPages(
 ): Page[] {
   const section = childTag(article, 'Sect');
   return annex.pages.map((page, i) => {
-    const alt = words`${appended?.title ?? title}, page ${i + 1} of ${annex.pages.length}`;
+    const alt = say(m.foreignPages_page, { appended: appended?.title ?? title, i: i + 1, count: annex.pages.length });
     const bookmark: Item[] = i === 0 ? [{ kind: 'bookmark', level: 2, title: alt }] : [];
     return {
       title,

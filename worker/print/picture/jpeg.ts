@@ -1,5 +1,5 @@
 import { LIMITS } from '../../limits.ts';
-import { inEnglish, phrase } from '../../words/words.ts';
+import { fault } from '../../text/faults.ts';
 import { bytesOfText, joined, textOfBytes } from '../bytes/byte-text.ts';
 import { damaged, RefusedError } from '../refusal.ts';
 import { exifOrientation, orientationAsExif } from './exif-orientation.ts';
@@ -33,20 +33,20 @@ function endOfScan(bytes: Uint8Array, start: number, ending: Ending): number {
     if (next !== 0 && next !== 0xff && (next < 0xd0 || next > 0xd7)) return at;
   }
   if (ending === 'open') return bytes.length;
-  throw damaged(phrase`the picture ends early`);
+  throw damaged(fault('picture-ends-early'));
 }
 
 function segmentsOf(bytes: Uint8Array, ending: Ending = 'marked'): Segment[] {
   const segments: Segment[] = [];
   for (let at = START.length; ; ) {
     if (ending === 'open' && at === bytes.length && segments.length > 0) return segments;
-    if (bytes[at] !== 0xff) throw damaged(phrase`the picture has no marker where one must stand`);
+    if (bytes[at] !== 0xff) throw damaged(fault('picture-no-marker-where-one-must'));
     while (bytes[at + 1] === 0xff) at++;
     const marker = bytes[at + 1];
     if (marker === EOI) return segments;
     const length = ((bytes[at + 2] ?? 0) << 8) | (bytes[at + 3] ?? 0);
     const bodyEnd = at + 2 + length;
-    if (marker === undefined || length < 2 || bodyEnd > bytes.length) throw damaged(phrase`the picture ends early`);
+    if (marker === undefined || length < 2 || bodyEnd > bytes.length) throw damaged(fault('picture-ends-early'));
     const end = marker === SOS ? endOfScan(bytes, bodyEnd, ending) : bodyEnd;
     segments.push({ marker, bytes: bytes.subarray(at, end), body: bytes.subarray(at + 4, bodyEnd) });
     at = end;
@@ -85,27 +85,23 @@ interface Frame {
 // Every scan goes over the whole picture: a small file of thousands of them would keep its readers busy without end.
 function refuseEndless(segments: readonly Segment[]): void {
   if (segments.filter(({ marker }) => marker === SOS).length > LIMITS.imageScans)
-    throw new RefusedError('too-large', inEnglish`the picture is coded in more than ${LIMITS.imageScans} passes`);
+    throw new RefusedError('too-large', fault('picture-coded-more-than-passes', { imageScans: LIMITS.imageScans }));
 }
 
 function frameOf(segments: readonly Segment[]): Frame {
   refuseEndless(segments);
   if (segments.filter(({ marker }) => FRAMES.has(marker)).length > 1)
-    throw damaged(phrase`the picture does not say what it holds`);
+    throw damaged(fault('picture-not-say-what-holds'));
   if (segments.some(({ marker }) => OTHER_FRAMES.has(marker)))
-    throw new RefusedError(
-      'unknown-type',
-      phrase`the JPEG is coded in a way that PDF does not know; baseline and progressive are`,
-    );
+    throw new RefusedError('unknown-type', fault('jpeg-coded-way-pdf-not-know'));
   const at = segments.findIndex(({ marker }) => FRAMES.has(marker));
   const frame = segments[at]?.body ?? new Uint8Array();
   const [precision = 0, rowsHigh = 0, rowsLow = 0, columnsHigh = 0, columnsLow = 0, components = 0] = frame;
   const [rows, columns] = [(rowsHigh << 8) | rowsLow, (columnsHigh << 8) | columnsLow];
   const firstScan = segments.findIndex(({ marker }) => marker === SOS);
   if (at < 0 || firstScan < at || frame.length < 6 + 3 * components || rows === 0 || columns === 0)
-    throw damaged(phrase`the picture does not say what it holds`);
-  if (precision !== 8)
-    throw new RefusedError('colour', inEnglish`the picture has ${precision} bits a sample, and 8 are taken`);
+    throw damaged(fault('picture-not-say-what-holds'));
+  if (precision !== 8) throw new RefusedError('colour', fault('picture-bits-sample8-taken', { precision }));
   return { columns, rows, components };
 }
 
@@ -118,10 +114,7 @@ export function readJpeg(bytes: Uint8Array): Picture {
   const segments = segmentsOf(bytes);
   const { columns, rows, components } = frameOf(segments);
   if (components !== 1 && components !== 3)
-    throw new RefusedError(
-      'colour',
-      inEnglish`the picture has ${components} colour components; grey and RGB are taken, CMYK is not`,
-    );
+    throw new RefusedError('colour', fault('picture-colour-components-grey-rgb-taken', { components }));
   return pictureOf({
     kind: 'jpeg',
     orientation: orientationOf(segments),
@@ -138,7 +131,7 @@ export function readJpeg(bytes: Uint8Array): Picture {
 
 /** A JPEG out of a PDF, of any colours, without metadata; what else PDF does not need of it is left out too. */
 export function cleanEmbeddedJpeg(bytes: Uint8Array): Frame & { bytes: Uint8Array } {
-  if (!isJpeg(bytes)) throw damaged(phrase`a picture in it is no JPEG, though it says so`);
+  if (!isJpeg(bytes)) throw damaged(fault('picture-no-jpeg-though-says-so'));
   const segments = segmentsOf(bytes, 'open');
   return { ...frameOf(segments), bytes: joined([START, ...withoutMetadata(segments), END]) };
 }

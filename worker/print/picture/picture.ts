@@ -1,5 +1,5 @@
 import { LIMITS } from '../../limits.ts';
-import { inEnglish } from '../../words/words.ts';
+import { fault } from '../../text/faults.ts';
 import { RefusedError } from '../refusal.ts';
 
 /** How the stored picture is turned and mirrored to be seen upright, as in tag 274 of TIFF 6.0: 1 is as stored, 5 to 8 lie on their side. */
@@ -35,7 +35,7 @@ export function pictureOf(given: Omit<Picture, 'widthPx' | 'heightPx'>): Picture
   if (columns * rows > LIMITS.imagePixels)
     throw new RefusedError(
       'too-large',
-      inEnglish`the picture has ${columns} × ${rows} pixels, and ${LIMITS.imagePixels / 1e6} million are the most`,
+      fault('picture-pixels-million-most', { columns, rows, imagePixels: LIMITS.imagePixels / 1e6 }),
     );
   const [widthPx, heightPx] = orientation < 5 ? [columns, rows] : [rows, columns];
   return { ...given, widthPx, heightPx };

@@ -1,4 +1,4 @@
-import { phrase } from '../../words/words.ts';
+import { fault } from '../../text/faults.ts';
 import { bytesOfText, joined, textOfBytes } from '../bytes/byte-text.ts';
 import { damaged } from '../refusal.ts';
 import { crc32 } from './crc32.ts';
@@ -23,9 +23,9 @@ export function chunksOf(bytes: Uint8Array): Chunk[] {
   for (let at = SIGNATURE.length; ; ) {
     const length = at + 12 <= bytes.length ? view.getUint32(at) : Number.POSITIVE_INFINITY;
     const end = at + 12 + length;
-    if (end > bytes.length) throw damaged(phrase`the picture ends early`);
+    if (end > bytes.length) throw damaged(fault('picture-ends-early'));
     if (crc32(bytes.subarray(at + 4, end - 4)) !== view.getUint32(end - 4))
-      throw damaged(phrase`a part of the picture does not agree with its check code`);
+      throw damaged(fault('part-picture-not-agree-check-code'));
     const type = textOfBytes(bytes.subarray(at + 4, at + 8));
     chunks.push({ type, body: bytes.subarray(at + 8, end - 4), bytes: bytes.subarray(at, end) });
     if (type === 'IEND') return chunks;

@@ -1,4 +1,4 @@
-import { phrase } from '../../words/words.ts';
+import { fault } from '../../text/faults.ts';
 import { damaged } from '../refusal.ts';
 import type { Chunk } from './png-chunks.ts';
 
@@ -26,13 +26,13 @@ const COLOUR_TYPES: Readonly<Record<number, { channels: number; hasAlpha: boolea
 /** Reads the header. Refuses what the format does not allow. */
 export function pngHeader(chunks: readonly Chunk[]): PngHeader {
   const [first] = chunks;
-  if (first?.type !== 'IHDR' || first.body.length !== 13) throw damaged(phrase`the picture does not say what it holds`);
+  if (first?.type !== 'IHDR' || first.body.length !== 13) throw damaged(fault('picture-not-say-what-holds'));
   const view = new DataView(first.body.buffer, first.body.byteOffset, first.body.length);
   const [columns, rows] = [view.getUint32(0), view.getUint32(4)];
   const [bitDepth, colourType, compression, filter, interlace] = [8, 9, 10, 11, 12].map((at) => view.getUint8(at));
   const colour = COLOUR_TYPES[colourType ?? -1];
   const isKnown = colour?.depths.includes(bitDepth ?? 0) && compression === 0 && filter === 0 && (interlace ?? 2) < 2;
-  if (!colour || !isKnown || columns === 0 || rows === 0) throw damaged(phrase`the picture does not say what it holds`);
+  if (!colour || !isKnown || columns === 0 || rows === 0) throw damaged(fault('picture-not-say-what-holds'));
   const { channels, hasAlpha } = colour;
   return {
     columns,

@@ -1,4 +1,4 @@
-import { phrase } from '../../words/words.ts';
+import { fault } from '../../text/faults.ts';
 import type { Budget } from '../bytes/budget.ts';
 import { inflate } from '../bytes/inflate.ts';
 import { unfiltered } from '../bytes/predictor.ts';
@@ -60,7 +60,7 @@ export function readRows(
   let above = new Uint8Array(row.length);
   const finishRow = (current: Pass): void => {
     budget.spend('passedBytes', BYTES_PER_ROW);
-    if ((row[0] ?? 5) > 4) throw damaged(phrase`the picture has a row of no known filter`);
+    if ((row[0] ?? 5) > 4) throw damaged(fault('picture-row-no-known-filter'));
     if (take) {
       unfiltered(row, above, Math.max(1, bitsPerPixel >> 3));
       take(row.subarray(1), current, index);
@@ -76,7 +76,7 @@ export function readRows(
   inflate(packed, (piece) => {
     budget.spend('passedBytes', piece.length);
     seen += piece.length;
-    if (seen > wanted) throw new RefusedError('too-large', phrase`a compressed part unpacks to more than it may`);
+    if (seen > wanted) throw new RefusedError('too-large', fault('compressed-part-unpacks-more-than-may'));
     for (let from = 0; pass && from < piece.length; ) {
       const part = piece.subarray(from, from + row.length - filled);
       row.set(part, filled);
@@ -85,5 +85,5 @@ export function readRows(
       if (filled === row.length) finishRow(pass);
     }
   });
-  if (seen < wanted) throw damaged(phrase`the picture ends early`);
+  if (seen < wanted) throw damaged(fault('picture-ends-early'));
 }

@@ -1,5 +1,5 @@
 import { LIMITS } from '../../limits.ts';
-import { inEnglish, phrase } from '../../words/words.ts';
+import { fault } from '../../text/faults.ts';
 import type { Budget } from '../bytes/budget.ts';
 import { joined } from '../bytes/byte-text.ts';
 import { damaged, RefusedError } from '../refusal.ts';
@@ -25,7 +25,7 @@ function paletteOf(chunks: readonly Chunk[], { hasPalette, bitDepth }: PngHeader
   if (!hasPalette) return new Uint8Array();
   const given = bodyOf(chunks, 'PLTE') ?? new Uint8Array();
   if (given.length === 0 || given.length % 3 !== 0 || given.length > 3 * 2 ** bitDepth)
-    throw damaged(phrase`the picture has no palette`);
+    throw damaged(fault('picture-no-palette'));
   const alpha = bodyOf(chunks, 'tRNS') ?? new Uint8Array();
   return given.map((value, i) => {
     const share = (alpha[Math.floor(i / 3)] ?? 255) / 255;
@@ -70,7 +70,11 @@ export function readPng(bytes: Uint8Array, verify: boolean, budget: Budget): Pic
   if (mustUnpack && columns * rows > LIMITS.imageUnpackedPixels)
     throw new RefusedError(
       'too-large',
-      inEnglish`the picture is transparent or interlaced and has ${columns} × ${rows} pixels, and ${LIMITS.imageUnpackedPixels / 1e6} million are the most for such`,
+      fault('picture-transparent-interlaced-pixels-million-most', {
+        columns,
+        rows,
+        imageUnpackedPixels: LIMITS.imageUnpackedPixels / 1e6,
+      }),
     );
   if (verify) readRows(samplesOf(chunks), header, budget);
   return picture;

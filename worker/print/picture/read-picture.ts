@@ -1,4 +1,4 @@
-import { phrase } from '../../words/words.ts';
+import { fault } from '../../text/faults.ts';
 import { Budget } from '../bytes/budget.ts';
 import { RefusedError } from '../refusal.ts';
 import { cleanJpeg, isJpeg, readJpeg } from './jpeg.ts';
@@ -6,8 +6,7 @@ import type { Picture } from './picture.ts';
 import { cleanPng, readPng } from './png.ts';
 import { isPng } from './png-chunks.ts';
 
-const unknown = (): RefusedError =>
-  new RefusedError('unknown-type', phrase`it is neither a PDF nor a JPEG or PNG picture`);
+const unknown = (): RefusedError => new RefusedError('unknown-type', fault('neither-pdf-nor-jpeg-png-picture'));
 
 /** Whether bytes begin as a picture of a known kind. */
 export function isPicture(bytes: Uint8Array): boolean {

@@ -1,0 +1,90 @@
+import type { Quantity } from '../units/quantity.ts';
+import type { Bound } from '../units/rounding.ts';
+
+export interface FigureOptions {
+  /** Decimals beyond the usual. @default 0 */
+  extra?: number;
+  /** Always show the sign. @default false */
+  signed?: boolean;
+  /** Of a limit, which way it bounds: it is rounded so that the figure never lies beyond it. @default to the nearest */
+  bound?: Bound | undefined;
+  /** Limits that the figure is not printed beyond when it lies within them. */
+  within?: { least?: number; most?: number };
+}
+
+/** The ways to print a figure, each with its arguments; values are in kg, mm and l. */
+export interface FigureArguments {
+  measure: [quantity: Quantity, value: number, options?: FigureOptions];
+  number: [quantity: Quantity, value: number, options?: FigureOptions];
+  stated: [quantity: Quantity, value: number];
+  other: [quantity: Quantity, value: number, bound?: Bound];
+  unit: [quantity: Quantity];
+  plain: [value: number, decimals: number, bound?: Bound];
+  signed: [value: number, decimals: number];
+  asIs: [value: number, most?: number, bound?: Bound];
+  date: [date: string];
+  moment: [moment: string];
+  day: [moment: string];
+  local: [moment: string];
+}
+
+/** A figure that is printed in the units, the language and the time zone of whoever reads it. */
+export type Figure =
+  | {
+      [Way in keyof FigureArguments]: { readonly print: Way; readonly of: FigureArguments[Way] };
+    }[keyof FigureArguments]
+  | Apart;
+
+/** One of a figure and the limit that it breaks, printed with as many digits as show that it does. */
+export interface Apart {
+  readonly print: 'apart';
+  readonly quantity: Quantity | { decimals: number };
+  readonly pair: readonly [value: number, limit: number];
+  readonly which: 0 | 1;
+  readonly signed: boolean;
+}
+
+const printing =
+  <Way extends keyof FigureArguments>(print: Way) =>
+  (...of: FigureArguments[Way]): Figure =>
+    ({ print, of }) as Figure;
+
+export const measure = printing('measure');
+export const number = printing('number');
+export const stated = printing('stated');
+export const other = printing('other');
+export const unit = printing('unit');
+export const plain = printing('plain');
+export const signed = printing('signed');
+export const asIs = printing('asIs');
+export const date = printing('date');
+export const moment = printing('moment');
+export const day = printing('day');
+export const local = printing('local');
+
+/** A measure and the limit that it breaks. */
+export function apart(
+  quantity: Quantity,
+  value: number,
+  limit: number,
+  { signed: isSigned = false }: Pick<FigureOptions, 'signed'> = {},
+): [value: Figure, limit: Figure] {
+  return pairOf({ quantity, pair: [value, limit], signed: isSigned });
+}
+
+/** A number in a unit that every record shares, and the limit that it breaks. */
+export function plainApart(
+  value: number,
+  limit: number,
+  decimals: number,
+  { signed: isSigned = false }: Pick<FigureOptions, 'signed'> = {},
+): [value: Figure, limit: Figure] {
+  return pairOf({ quantity: { decimals }, pair: [value, limit], signed: isSigned });
+}
+
+function pairOf(of: Pick<Apart, 'quantity' | 'pair' | 'signed'>): [value: Figure, limit: Figure] {
+  return [
+    { print: 'apart', ...of, which: 0 },
+    { print: 'apart', ...of, which: 1 },
+  ];
+}

@@ -1,0 +1,35 @@
+import type { PluralCategory } from 'make-plural/pluralCategories';
+import { FORMATS, PLURALS } from './generated/languages.ts';
+import { LANGUAGES, type Language } from './languages.ts';
+import type { Form, Said, Value } from './message.ts';
+import type { NumberFormat } from './number-format.ts';
+
+/** A language as it is written. */
+export interface Locale {
+  language: Language;
+  format: NumberFormat;
+  plural(count: number): PluralCategory;
+  /**
+   * The text of a message.
+   *
+   * @param text prints a value of the message
+   */
+  render(said: Said, text: (value: Value) => string): string;
+}
+
+/** The locale of a language. */
+export function localeOf(language: Language): Locale {
+  const [index, plural] = [LANGUAGES.indexOf(language), PLURALS[language]];
+  return {
+    language,
+    format: FORMATS[language],
+    plural,
+    render: ({ message, values }, text) => {
+      const form: Form<never> | undefined = message[index];
+      // A message and its values are one by the types of `said`.
+      return typeof form === 'function' ? form(values as never, { text, plural }) : (form ?? '');
+    },
+  };
+}
+
+export const ENGLISH: Locale = localeOf('en');
