@@ -4,14 +4,14 @@ import type { Page } from './page.ts';
 /** The pages that every page leads to. */
 const MAIN_PAGES = [
   ['/', 'Start'],
-  ['/guide', 'Post a visit'],
-  ['/record', 'Record'],
+  ['/guide', 'Connect your tool'],
+  ['/record', 'Record fields'],
   ['/rules', 'Rules'],
   ['/api', 'API'],
-  ['/checks', 'Checks'],
+  ['/checks', 'Published examples'],
   ['/formulas', 'Formulas'],
-  ['/bench', 'Bench'],
-  ['/workshop', 'Workshop'],
+  ['/bench', 'Check a record'],
+  ['/workshop', 'Aircraft and visits'],
   ['/verify', 'Verify'],
   ['/search', 'Search'],
 ] as const;
@@ -20,14 +20,15 @@ const MAIN_PAGES = [
 const FOOT_PAGES = [
   ['/typescript', 'TypeScript'],
   ['/python', 'Python'],
-  ['/tools', 'Command, tables, client'],
+  ['/tools', 'Command line and client'],
   ['/weighing-form', 'Weighing form'],
-  ['/gallery', 'A whole pack'],
-  ['/deploy', 'Deploy your own'],
-  ['/moving-house', 'Back-up and moving house'],
+  ['/gallery', 'Sample pack'],
+  ['/deploy', 'Host it yourself'],
+  ['/moving-house', 'Back-up and move'],
   ['/limits-and-cost', 'Limits and cost'],
-  ['/threats', 'Threat model'],
-  ['/cautions', 'Cautions'],
+  ['/threats', 'Security'],
+  ['/cautions', 'Safety and limits'],
+  ['/plain-words', 'Plain words'],
   ['/changelog', 'Changelog'],
 ] as const;
 

@@ -12,6 +12,7 @@ import { guide } from './pages/guide.ts';
 import { inspection } from './pages/inspection.ts';
 import { limitsAndCost } from './pages/limits-and-cost.ts';
 import { movingHouse } from './pages/moving-house.ts';
+import { plainWords } from './pages/plain-words.ts';
 import { problems } from './pages/problems.ts';
 import { python } from './pages/python.ts';
 import { record } from './pages/record.ts';
@@ -51,5 +52,6 @@ export const PAGES: readonly Page[] = [
   movingHouse,
   limitsAndCost,
   threats,
+  plainWords,
   ...problems,
 ];

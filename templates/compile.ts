@@ -1,7 +1,6 @@
 import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import Handlebars from 'handlebars';
-import { type Program, translated } from './translate.ts';
 
 /**
  * Compiles every template to code, because a Worker may not make code from text. One folder a document, `<name>/<name>.hbs`;
@@ -10,11 +9,8 @@ import { type Program, translated } from './translate.ts';
 const FOLDER = import.meta.dirname;
 const OUTPUT = join(FOLDER, 'generated');
 
-/**
- * Strict: a name that the view lacks throws. No helpers beyond these: choices and numbers belong to the view. `words` is written
- * by the compiler alone, around the text of the template.
- */
-const OPTIONS = { strict: true, knownHelpersOnly: true, knownHelpers: { each: true, if: true, words: true } } as const;
+/** Strict: a name that the view lacks throws. Choices and numbers belong to the view; `t` says a message. */
+const OPTIONS = { strict: true, knownHelpersOnly: true, knownHelpers: { each: true, if: true, t: true } } as const;
 
 const TYPES = `import type { TemplateSpecification } from 'handlebars';
 export declare const templates: Record<string, TemplateSpecification>;
@@ -22,14 +18,29 @@ export declare const partials: Record<string, TemplateSpecification>;
 `;
 
 /** The tree without the line and column of each node, which would be a quarter of the compiled code. */
-function withoutPlaces(tree: Program): Program {
+function withoutPlaces(tree: unknown): unknown {
   return JSON.parse(JSON.stringify(tree, (key, value) => (key === 'loc' ? undefined : value)));
+}
+
+/** The call of `t` in compiled code, with the id of its message. */
+const MESSAGE = /(lookupProperty\(helpers,"t"\)[^"]*?\.call\([^"]*?,)"(\w+)"/g;
+
+/** Compiled code with each message in place of its id. */
+function withMessages(code: string, ids: Set<string>): string {
+  return code.replace(MESSAGE, (_, call: string, id: string) => {
+    ids.add(id);
+    return `${call}m.${id}`;
+  });
 }
 
 function compileAll(files: readonly { name: string; path: string }[]): string {
   const entries = files.map(({ name, path }) => {
-    const { tree } = translated(readFileSync(path, 'utf8'));
-    const code = Handlebars.precompile(withoutPlaces(tree), OPTIONS);
+    const source = readFileSync(path, 'utf8');
+    const ids = new Set<string>();
+    const code = withMessages(String(Handlebars.precompile(withoutPlaces(Handlebars.parse(source)), OPTIONS)), ids);
+    const missed = [...source.matchAll(/\{\{t "(\w+)"/g)].map(([, id = '']) => id).filter((id) => !ids.has(id));
+    if (missed.length > 0)
+      throw new Error(`Cannot compile ${path}: no call was found of the messages ${missed.join(', ')}`);
     return `  ${JSON.stringify(name)}: ${code},\n`;
   });
   return `{\n${entries.join('')}}`;
@@ -47,6 +58,10 @@ const partials = readdirSync(join(FOLDER, 'partials'))
 mkdirSync(OUTPUT, { recursive: true });
 writeFileSync(
   join(OUTPUT, 'templates.js'),
-  `export const templates = ${compileAll(folders)};\nexport const partials = ${compileAll(partials)};\n`,
+  `import * as m from '../../worker/text/generated/messages.ts';
+
+export const templates = ${compileAll(folders)};
+export const partials = ${compileAll(partials)};
+`,
 );
 writeFileSync(join(OUTPUT, 'templates.d.ts'), TYPES);

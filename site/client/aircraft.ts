@@ -1,9 +1,9 @@
 // One aircraft as its workshop sees it: what stands, what is in hand, what is due, its history, its packs and their links.
 import { ifThere, type Slipmark } from '../../worker/client/client.ts';
+import { ENGLISH } from '../../worker/text/locale.ts';
 import { printerFor } from '../../worker/text/print.ts';
 import { localZone } from '../../worker/visit/local-zone.ts';
 import type { VisitRecord } from '../../worker/visit/record.ts';
-import { ENGLISH_LEXICON } from '../../worker/words/lexicon.ts';
 import { element, there } from './element.ts';
 import { startCsv } from './shop/csv-files.ts';
 import { dueTable } from './shop/due-table.ts';
@@ -40,7 +40,7 @@ withKey(async (client) => {
 async function showPapers(client: Slipmark, pack: string, isStanding: boolean): Promise<void> {
   const { bytes } = await client.getPackRecord({ pack });
   const record = JSON.parse(new TextDecoder().decode(bytes)) as VisitRecord;
-  const say = printerFor(record.units, ENGLISH_LEXICON, localZone(record));
+  const say = printerFor(record.units, ENGLISH, localZone(record));
   const due = await ifThere(client.getDue({ registration }));
   there('due', HTMLElement).replaceChildren(
     ...(due

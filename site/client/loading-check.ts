@@ -3,8 +3,9 @@ import { cgMm } from '../../worker/calc/mass-moment.ts';
 import { envelopeDrawing } from '../../worker/pack/chart/envelope-drawing.ts';
 import type { LoadingFacts } from '../../worker/pack/loading-facts.ts';
 import * as m from '../../worker/text/generated/messages.ts';
+import { languageOf } from '../../worker/text/languages.ts';
+import { localeOf } from '../../worker/text/locale.ts';
 import { type Printer, printerFor } from '../../worker/text/print.ts';
-import { browserLexicon } from '../../worker/words/browser-lexicon.ts';
 import { element } from './element.ts';
 import { answerTo } from './loading/answer.ts';
 import { fieldsFor } from './loading/fields.ts';
@@ -16,7 +17,7 @@ export function startLoadingCheck(facts: LoadingFacts): void {
   const answer = document.querySelector<HTMLElement>('#loading-answer');
   const chart = document.querySelector<HTMLElement>('#loading-chart');
   if (!form || !answer || !chart) return;
-  const say = printerFor(facts.units, browserLexicon(document.documentElement.lang));
+  const say = printerFor(facts.units, localeOf(languageOf(document.documentElement.lang)));
   const asked = fieldsFor(facts, say);
   form.replaceChildren(...asked.map((field) => fieldElement(field, say)));
   const update = (): void => {

@@ -1,8 +1,9 @@
 import { pagePolicy } from '../../worker/http/page-policy.ts';
 import { printMoment } from '../../worker/text/dates.ts';
 import * as m from '../../worker/text/generated/messages.ts';
-import { browserLexicon } from '../../worker/words/browser-lexicon.ts';
-import { wordsOf } from '../../worker/words/words.ts';
+import { languageOf } from '../../worker/text/languages.ts';
+import { localeOf } from '../../worker/text/locale.ts';
+import { sayIn } from '../../worker/text/print.ts';
 import type { KeepMessage } from './offline/kept-pages.ts';
 
 /** After so long, somebody who comes back to the page is told when it was read. */
@@ -16,8 +17,8 @@ export const pageAsItCame = (): string => `<!doctype html>\n${document.documentE
 /** Keeps the page for when there is no network, and says so where it is shown without one. */
 export function startOffline(html: string): void {
   if (!('serviceWorker' in navigator)) return;
-  const lexicon = browserLexicon(document.documentElement.lang);
-  const say = sayIn(lexicon);
+  const locale = localeOf(languageOf(document.documentElement.lang));
+  const say = sayIn(locale);
   const isCopy = document.body.dataset.asRead !== undefined;
   // A copy is kept already, and not to be kept as it is marked.
   void (isCopy ? Promise.resolve(true) : keepThisPage(html)).then((isKept) => {
@@ -25,7 +26,7 @@ export function startOffline(html: string): void {
     if (note && isKept) note.textContent = say(m.offlinePage_keptDeviceOpensWithout);
   });
   const notice = document.querySelector<HTMLElement>('#offline');
-  const openedAt = printMoment(document.body.dataset.openedAt ?? '', lexicon.figures);
+  const openedAt = printMoment(document.body.dataset.openedAt ?? '', locale.format);
   const isOld = (): boolean => Date.now() - Date.parse(document.body.dataset.openedAt ?? '') > OLD_MS;
   const show = (isReached: boolean): void => {
     const isDoubtful = !isReached || isCopy || isOld();

@@ -6,7 +6,7 @@ import { resultsSection } from '../results-section.ts';
 /** A record is worked on here, without a service: everything is computed in the browser. */
 export const bench: Page = {
   path: '/bench',
-  title: 'Bench',
+  title: 'Check a record',
   description: 'Type or drop the record of a visit: computed, checked and shown as documents in this browser',
   script: 'bench',
   isWide: true,

@@ -3,7 +3,7 @@ import { prose } from '../prose.ts';
 
 export const cautions: Page = {
   path: '/cautions',
-  title: 'Cautions',
+  title: 'Safety and limits',
   description: 'What a result is, and what can hurt somebody while the work goes on',
   body: prose('cautions'),
 };

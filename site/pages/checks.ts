@@ -53,7 +53,7 @@ ${[...Map.groupBy(cases, ({ id }) => id)].map(([id, quantities]) => caseOf(id, q
 /** Our results beside what others have published, computed when the site is built. */
 export const checks: Page = {
   path: '/checks',
-  title: 'Checks',
+  title: 'Published examples',
   description: 'Results of this code beside published examples, with source, status and residual',
   body: html`${prose('checks')}
 <p>${new Set(rows.map(({ id }) => id)).size} cases, ${rows.length} quantities.</p>

@@ -3,7 +3,7 @@ import { prose } from '../prose.ts';
 
 export const deploy: Page = {
   path: '/deploy',
-  title: 'Deploy your own',
+  title: 'Host it yourself',
   description: 'From an account to a workshop with a key',
   body: prose('deploy'),
 };

@@ -16,7 +16,7 @@ const sheetOf = (title: string, page: number): Html =>
 /** Every page of one pack, drawn when the site is built. */
 export const gallery: Page = {
   path: '/gallery',
-  title: 'A whole pack',
+  title: 'Sample pack',
   description: 'Every page of the release pack of an invented visit of three days, as pictures and as a PDF',
   isWide: true,
   body: html`${prose('gallery')}

@@ -4,7 +4,7 @@ import { prose } from '../prose.ts';
 /** From a first record to the owner's link, call by call. */
 export const guide: Page = {
   path: '/guide',
-  title: 'Post a visit from a tool',
+  title: 'Connect your tool',
   description: 'Keep a record, read what stands against the release, amend it, release it, give the owner a link',
   body: prose('guide'),
 };

@@ -5,7 +5,7 @@ import { shopPage } from '../shop-page.ts';
 /** One visit as an inspector reads and releases it. */
 export const inspection: Page = shopPage({
   path: '/inspection',
-  title: 'Inspection',
+  title: 'Inspect and release',
   description: 'A visit as an inspector reads it: open points, documents, what changed, and the release',
   script: 'inspection',
   text: 'inspection',

@@ -4,7 +4,7 @@ import { prose } from '../prose.ts';
 /** Export, proof and import of an archive, command by command. */
 export const movingHouse: Page = {
   path: '/moving-house',
-  title: 'Back-up and moving house',
+  title: 'Back-up and move',
   description: 'Export an archive as a folder, prove it without a network, import it into another deployment',
   body: prose('moving-house'),
 };

@@ -4,7 +4,7 @@ import { prose } from '../prose.ts';
 /** The whole way of a visit in one script. */
 export const python: Page = {
   path: '/python',
-  title: 'Post a visit from Python',
+  title: 'Connect your tool from Python',
   description: 'One whole script in Python: keep a record, read what stands, release it, save the pack',
   body: prose('python'),
 };

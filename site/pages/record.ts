@@ -44,7 +44,7 @@ function nameOf({ properties = {}, title = '' }: SchemaNode): string {
 /** Every part of the record, field by field, from the schema that the service checks with. */
 export const record: Page = {
   path: '/record',
-  title: 'The record',
+  title: 'Record fields',
   description: 'Every part and field of the visit record, with type, unit, meaning and example',
   body: html`${prose('record')}
 ${contents}

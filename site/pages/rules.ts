@@ -6,6 +6,8 @@ import { RULE_SET } from '../../worker/gate/rule-set.ts';
 import { RULES } from '../../worker/gate/rules.ts';
 import type { Source } from '../../worker/gate/source.ts';
 import { type Html, html } from '../../worker/markup/html.ts';
+import { ENGLISH } from '../../worker/text/locale.ts';
+import { sayIn } from '../../worker/text/print.ts';
 import type { Page } from '../page.ts';
 import { prose } from '../prose.ts';
 
@@ -26,7 +28,7 @@ const sourceOf = ({ text, status }: Source): Html =>
 
 const ruleOf = ({ code, meaning, remedy, source }: Rule): Html => html`<div class="rule" id="${code}">
 <dt><a class="self" href="#${code}"><code>${code}</code></a></dt>
-<dd>${meaning}. <span class="remedy">${remedy}.</span> ${sourceOf(source)}</dd>
+<dd>${meaning}. <span class="remedy">${sayIn(ENGLISH)(remedy)}.</span> ${sourceOf(source)}</dd>
 </div>
 `;
 

@@ -4,7 +4,7 @@ import { prose } from '../prose.ts';
 /** The whole way of a visit in one script. */
 export const typescript: Page = {
   path: '/typescript',
-  title: 'Post a visit from TypeScript',
+  title: 'Connect your tool from TypeScript',
   description: 'One whole script in TypeScript: keep a record, read what stands, release it, save the pack',
   body: prose('typescript'),
 };

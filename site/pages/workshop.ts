@@ -5,7 +5,7 @@ import { shopPage } from '../shop-page.ts';
 /** Every aircraft of a workshop. */
 export const workshop: Page = shopPage({
   path: '/workshop',
-  title: 'Workshop',
+  title: 'Aircraft and visits',
   description: 'Every aircraft of a workshop: what stands for it, and the visits in hand with how far they are',
   script: 'workshop',
   text: 'workshop',

@@ -2,8 +2,8 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { htmlPage } from '../../worker/http/html-page.ts';
 import type { TighterLimit } from '../../worker/pack/tighter-limits.ts';
 import { tighterText } from '../../worker/pack/tighter-text.ts';
+import { localeOf } from '../../worker/text/locale.ts';
 import { printerFor } from '../../worker/text/print.ts';
-import { lexiconFor } from '../../worker/words/lexicons.ts';
 import { openSite, type Site } from './site.ts';
 
 let site: Site;
@@ -58,7 +58,7 @@ const METERS: Parameters<typeof tighterText>[1] = {
 
 /** Every limit in a sentence, as the page of the service has it. */
 const limitsIn = (language: 'en' | 'de'): string[] => {
-  const say = printerFor({ mass: 'kg', arm: 'mm', volume: 'l' }, lexiconFor(language));
+  const say = printerFor({ mass: 'kg', arm: 'mm', volume: 'l' }, localeOf(language));
   return TIGHTER.map((limit) => tighterText(limit, METERS, say));
 };
 
@@ -77,7 +77,7 @@ const COLOURS = `JSON.stringify([...document.querySelectorAll('body, header.stan
 async function open(language: 'en' | 'de'): Promise<void> {
   const { page } = site.phone;
   const view = { ...VIEW, tighter: limitsIn(language) };
-  const made = await htmlPage('owner-page', view, { lexicon: lexiconFor(language) }).text();
+  const made = await htmlPage('owner-page', view, { locale: localeOf(language) }).text();
   const body = made.replaceAll(/<script[^>]*><\/script>/g, '');
   await page.route('**/p/tighter', (route) => route.fulfill({ body, contentType: 'text/html; charset=utf-8' }));
   await page.goto(`${site.service.origin}/p/tighter`);

@@ -33,6 +33,11 @@ describe('reduceWeighing()', () => {
     expect((left?.runs[0]?.correctionKg ?? 0) / lb).toBeCloseTo(0.715, 10);
   });
 
+  test('gives no result where a point has no reading', () => {
+    const points = (FULL.weighing?.points ?? []).map((point) => ({ ...point, readingsKg: [] }));
+    expect(FULL.weighing && reduceWeighing(FULL, { ...FULL.weighing, points })).toBeUndefined();
+  });
+
   test('takes off what was aboard and is no part of it', () => {
     const { asWeighed, empty } = reduce(FULL);
     expect(asWeighed.massKg - empty.massKg).toBeCloseTo(0.4, 10);

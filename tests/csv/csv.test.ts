@@ -117,7 +117,7 @@ describe('findings', () => {
     expect(outcome.ok ? undefined : outcome.findings[0]).toMatchObject({
       pointer: '/worksheet/0/state',
       sentence:
-        'Cannot read the table: row 2, state: State (/worksheet/0/state) must be one of "done", "in-hand", "waiting", "declined": current value is "doing"',
+        'Cannot read the table: row 2, state: Status (/worksheet/0/state) must be one of "done", "in-hand", "waiting", "declined": current value is "doing"',
     });
   });
 

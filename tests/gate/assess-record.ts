@@ -2,8 +2,10 @@ import { compute } from '../../worker/calc/results.ts';
 import { type Assessment, passGate } from '../../worker/gate/gate.ts';
 import { regimeNamed } from '../../worker/gate/regimes/table.ts';
 import type { ArchiveFacts } from '../../worker/gate/rule.ts';
+import { worded } from '../../worker/gate/worded.ts';
+import type { Locale } from '../../worker/text/locale.ts';
 import { readRecord } from '../../worker/visit/read-record.ts';
-import type { Lexicon } from '../../worker/words/lexicon.ts';
+import { recordPrinter } from '../../worker/visit/record-printer.ts';
 import { FIXTURE_FILES } from '../fixture-files.ts';
 
 /** The moment at which each visit of `fixtures/visits/` is releasable. */
@@ -17,17 +19,14 @@ export const RELEASABLE_AT: Readonly<Record<string, string>> = {
 /**
  * Reads, computes and checks a record, without a pack.
  *
- * @param lexicon another language than that of the record
+ * @param locale another language than that of the record
  */
-export function assessRecord(record: unknown, at: string, facts: ArchiveFacts = {}, lexicon?: Lexicon): Assessment {
+export function assessRecord(record: unknown, at: string, facts: ArchiveFacts = {}, locale?: Locale): Assessment {
   const read = readRecord(record);
   if (!read.ok) throw new Error(`The record does not fit the schema: ${JSON.stringify(read.issues)}`);
   const { leastPilotKg, standardPersonKg } = regimeNamed(read.visit.aircraft.regime);
   const settings = { leastPilotKg: leastPilotKg.value, standardPersonKg: standardPersonKg.value, at };
   const known = { attachments: FIXTURE_FILES.facts, ...facts };
-  return passGate(read.visit, compute(read.visit, { ...settings, open: facts.open, readings: facts.readings }), {
-    at,
-    facts: known,
-    ...(lexicon && { lexicon }),
-  });
+  const results = compute(read.visit, { ...settings, open: facts.open, readings: facts.readings });
+  return worded(passGate(read.visit, results, { at, facts: known }), recordPrinter(read.visit, locale));
 }

@@ -3,6 +3,8 @@ import { describe, expect, test } from 'vitest';
 import { REGIMES, regimeNamed } from '../../worker/gate/regimes/table.ts';
 import type { Rule } from '../../worker/gate/rule.ts';
 import { RULES } from '../../worker/gate/rules.ts';
+import { said } from '../../worker/text/message.ts';
+import { inEnglish } from '../../worker/text/print.ts';
 
 const FOLDER = `${import.meta.dirname}/../../worker/gate/rules`;
 const FILES = readdirSync(FOLDER).map((file) => file.replace(/\.ts$/, ''));
@@ -24,7 +26,7 @@ describe('RULES', () => {
 
   test('every rule says what it means, what to do and where it comes from', () => {
     for (const { code, meaning, remedy, source } of RULES) {
-      for (const text of [meaning, remedy, source.text]) expect(text.length, code).toBeGreaterThan(5);
+      for (const text of [meaning, inEnglish(said(remedy)), source.text]) expect(text.length, code).toBeGreaterThan(5);
       expect(meaning, code).not.toMatch(/\.$/);
     }
   });

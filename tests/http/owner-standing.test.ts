@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import type { KeptPack } from '../../worker/archive/ledger/ledger-calls.ts';
 import { standingOf } from '../../worker/http/owner-standing.ts';
+import { ENGLISH } from '../../worker/text/locale.ts';
 import { printerFor } from '../../worker/text/print.ts';
-import { ENGLISH_LEXICON } from '../../worker/words/lexicon.ts';
 
-const say = printerFor({ mass: 'kg', arm: 'mm', volume: 'l' }, ENGLISH_LEXICON, '+01:00');
+const say = printerFor({ mass: 'kg', arm: 'mm', volume: 'l' }, ENGLISH, '+01:00');
 
 const pack = (name: string, issuedAt: string): KeptPack =>
   ({ withdrawal: null, summary: { pack: name, issuedAt, supersedes: null } }) as unknown as KeptPack;

@@ -4,6 +4,7 @@ import { packContext } from '../../worker/pack/context.ts';
 import { packDocuments } from '../../worker/pack/pack-documents.ts';
 import { printPack } from '../../worker/pipeline/print-pack.ts';
 import { type Assessed, assess, draftPdf, seal } from '../../worker/pipeline.ts';
+import { LANGUAGES } from '../../worker/text/languages.ts';
 import { PAPER_NAMES } from '../../worker/units/paper-size.ts';
 import { ARM_UNITS, MASS_UNITS, VOLUME_UNITS } from '../../worker/units/quantity.ts';
 import { FIXTURE_FILES } from '../fixture-files.ts';
@@ -151,7 +152,7 @@ export const anyVisit: fc.Arbitrary<AnyVisit> = fc
       volume: fc.constantFrom(...VOLUME_UNITS),
     }),
     paper: fc.constantFrom(...PAPER_NAMES),
-    language: fc.constantFrom('en', 'de'),
+    language: fc.constantFrom(...LANGUAGES),
     texts: fc.oneof({ weight: 2, arbitrary: fc.constant(undefined) }, { weight: 1, arbitrary: longText(4000) }),
     isDraft: fc.boolean(),
     isSound: fc.boolean(),

@@ -148,5 +148,5 @@ test('what is known of a file is small enough to be kept beside it', async () =>
   const { fact } = await handedIn('forty fonts that are not embedded');
   const obstacles = fact.ok && fact.kind === 'pdf' ? fact.obstacles : [];
   expect(obstacles).toHaveLength(11);
-  expect(obstacles.at(-1)).toBe('and so on: 82 points in all');
+  expect(obstacles.at(-1)).toEqual({ id: 'so-points-all', values: { count: 82 } });
 });

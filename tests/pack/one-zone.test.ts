@@ -3,7 +3,7 @@ import { releaseVisit } from '../../worker/gate/release.ts';
 import { canonicalJson } from '../../worker/pack/canonical-json.ts';
 import { packContext } from '../../worker/pack/context.ts';
 import { packDocuments } from '../../worker/pack/pack-documents.ts';
-import { lexiconFor } from '../../worker/words/lexicons.ts';
+import { localeOf } from '../../worker/text/locale.ts';
 import { assessed, attestation, posted } from './fixture.ts';
 
 /** The demo visit released at a moment, each document as plain text with plain blanks. */
@@ -22,7 +22,7 @@ async function released(at: string, record: Record<string, unknown> = posted('no
   };
   const { recordSha256 } = assessment;
   const options = { of: identity, recordSha256, released: outcome.released };
-  const context = packContext(assessment, { ...options, ...(language && { lexicon: lexiconFor(language) }) });
+  const context = packContext(assessment, { ...options, ...(language && { locale: localeOf(language) }) });
   const { documents } = await packDocuments(context);
   const text = (html: string): string => html.replaceAll(/<[^>]+>/g, ' ').replaceAll(/\s+/g, ' ');
   return new Map(documents.map(({ id, html }) => [id, text(html)]));

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { releaseVisit } from '../../worker/gate/release.ts';
 import { packContext } from '../../worker/pack/context.ts';
 import { ownerSummaryView } from '../../worker/pack/views/owner-summary.ts';
-import { lexiconFor } from '../../worker/words/lexicons.ts';
+import { localeOf } from '../../worker/text/locale.ts';
 import { AT, assessed, attestation, posted } from './fixture.ts';
 
 const IDENTITY = {
@@ -21,10 +21,10 @@ async function answerOf(record: Record<string, unknown>, language?: 'de'): Promi
   const { by } = record.release as { by: string };
   const outcome = releaseVisit(assessment, { ...attestation(assessment), by });
   if (!outcome.ok) throw new Error(JSON.stringify(outcome.findings));
-  const lexicon = language && { lexicon: lexiconFor(language) };
+  const locale = language && { locale: localeOf(language) };
   const { recordSha256 } = assessment;
   return ownerSummaryView(
-    packContext(assessment, { of: IDENTITY, recordSha256, released: outcome.released, ...lexicon }),
+    packContext(assessment, { of: IDENTITY, recordSha256, released: outcome.released, ...locale }),
   ).answer;
 }
 

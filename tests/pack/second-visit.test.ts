@@ -4,7 +4,7 @@ import { packContext } from '../../worker/pack/context.ts';
 import type { PackIdentity } from '../../worker/pack/identity.ts';
 import { packDocuments } from '../../worker/pack/pack-documents.ts';
 import { type Assessed, assess, type OpenItem } from '../../worker/pipeline.ts';
-import { lexiconFor } from '../../worker/words/lexicons.ts';
+import { localeOf } from '../../worker/text/locale.ts';
 import { FIXTURE_FILES } from '../fixture-files.ts';
 import { AT, assessed, posted } from './fixture.ts';
 
@@ -58,8 +58,8 @@ async function documentsOf(
   of: PackIdentity | { draftAt: string } = IDENTITY,
 ): Promise<Map<string, string>> {
   const { recordSha256 } = assessment;
-  const lexicon = language && { lexicon: lexiconFor(language) };
-  const context = packContext(assessment, { of, recordSha256, ...lexicon });
+  const locale = language && { locale: localeOf(language) };
+  const context = packContext(assessment, { of, recordSha256, ...locale });
   const { documents } = await packDocuments(context);
   const text = (html: string): string =>
     html

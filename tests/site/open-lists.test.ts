@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { type OpenEntry, openEntry, openLists } from '../../site/client/shop/open-lists.ts';
 import type { DueList } from '../../worker/client/client.ts';
+import { localeOf } from '../../worker/text/locale.ts';
 import { printerFor } from '../../worker/text/print.ts';
-import { lexiconFor } from '../../worker/words/lexicons.ts';
 
 const UNITS = { mass: 'kg', arm: 'mm', volume: 'l' } as const;
 const say = printerFor(UNITS);
@@ -71,13 +71,13 @@ describe('openLists()', () => {
       { id: 'tac', of: 'engine', basis: 'tacho', inHours: 900, outHours: 910 },
       { id: 'engfl', of: 'engine', basis: 'flight', inHours: 700, outHours: 710 },
     ];
-    const on = (meter: string, lexicon?: Parameters<typeof printerFor>[1]): string | undefined =>
+    const on = (meter: string, locale?: Parameters<typeof printerFor>[1]): string | undefined =>
       openLists(
         { ...NOTHING, items: [{ ...ITEM, of: 'engine', meter, dueHours: 950, hoursLeft: 40 }] },
-        { record: { meters: { readings } } as typeof record, say: printerFor(UNITS, lexicon) },
+        { record: { meters: { readings } } as typeof record, say: printerFor(UNITS, locale) },
       )[0]?.entries[0]?.due?.left.replaceAll('\u00a0', ' ');
     expect([on('tac'), on('engfl')]).toEqual(['40.0 h, engine (tacho)', '40.0 h, engine (flight)']);
-    expect(on('tac', lexiconFor('de'))).toBe('40,0 h, Triebwerk (Drehzahlzähler)');
+    expect(on('tac', localeOf('de'))).toBe('40,0 h, Triebwerk (Drehzahlzähler)');
   });
 
   test('names every clock, and never more time than there is', () => {

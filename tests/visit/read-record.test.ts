@@ -44,7 +44,7 @@ describe('readRecord() names every place that does not fit, at once', () => {
     expect(issue?.sentence).toBe(
       'Cannot read the record: Mass unit (/units/mass) must be one of "kg", "lb": current value is "stone"',
     );
-    expect(issue?.remedy).toBe('Correct it: Unit of every mass; for example "kg"');
+    expect(issue?.remedy).toBe('Correct it: For all masses in the record; for example "kg"');
   });
 
   for (const input of [null, 7, 'text', [], true, undefined]) {

@@ -59,7 +59,7 @@ export const pipelineDouble: Pipeline = {
   factsToday: () => ({ loading: undefined, tighter: [] }),
   tighterText: ({ name }) => name,
   nextDue: () => [],
-  INSPECTION: 3,
+  INSPECTION: 4,
   cleanImage: (bytes) => bytes,
   openAfterPack: (past) => past,
   flownUntil: () => undefined,

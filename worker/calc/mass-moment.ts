@@ -31,9 +31,11 @@ export function total(parts: readonly MassMoment[]): MassMoment {
 }
 
 /**
- * Centre of gravity in mm aft of the datum: CG = M / m. NaN when there is no mass.
+ * Centre of gravity in mm aft of the datum: CG = M / m.
  *
+ * @returns NaN when there is no mass: ask `hasMass` first
  * @source FAA-H-8083-1B ch. 2, from memory
+ * @example cgMm({ massKg: 400, momentKgMm: 880_000 })  // 2200
  */
 export function cgMm({ massKg, momentKgMm }: MassMoment): number {
   return massKg === 0 ? Number.NaN : momentKgMm / massKg;

@@ -19,7 +19,7 @@ export interface Payload {
 /**
  * maximum mass − empty mass − seats × person − fuel flow × time × density. The fuel part needs the engine's fuel flow.
  *
- * @source the rule of payload for ultralights as told in a pilots’ forum, read; the figures stand with the regime
+ * @source common practice, no source; the figures stand with the regime
  */
 export function payloadAgainst(visit: Pick<Visit, 'aircraft'>, emptyKg: number, rule: PayloadRule): Payload {
   const { aircraft } = visit;

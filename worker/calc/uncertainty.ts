@@ -13,6 +13,7 @@ export const COVERAGE_FACTOR = 2;
  * Standard uncertainty of a quantity known to lie within ± a limit: u = a / √3.
  *
  * @source JCGM 100:2008 (GUM), 4.3.7, from memory; agrees with its example H.1, read as restated
+ * @example ofLimit(0.3)  // 0.173
  */
 export function ofLimit(limit: number): number {
   return limit / Math.sqrt(3);
@@ -22,6 +23,7 @@ export function ofLimit(limit: number): number {
  * Standard uncertainty of one reading of a display with steps of d: u = d / √12.
  *
  * @source JCGM 100:2008 (GUM), F.2.2.1, from memory
+ * @example ofResolution(0.1)  // 0.0289
  */
 export function ofResolution(step: number): number {
   return step / Math.sqrt(12);
@@ -30,8 +32,9 @@ export function ofResolution(step: number): number {
 /**
  * Mean of repeated readings.
  *
- * @returns NaN for no readings: there is no mean of none
+ * @returns NaN for no readings
  * @source JCGM 100:2008 (GUM), 4.2.1, from memory
+ * @example meanOf([1, 2, 6])  // 3
  */
 export function meanOf(values: readonly number[]): number {
   return values.reduce((sum, value) => sum + value, 0) / values.length;
@@ -42,6 +45,7 @@ export function meanOf(values: readonly number[]): number {
  * its own scatter.
  *
  * @source JCGM 100:2008 (GUM), 4.2.3, from memory
+ * @example ofMean([1, 2, 3])  // 0.577
  */
 export function ofMean(values: readonly number[]): number {
   if (values.length < 2) return 0;
@@ -56,6 +60,7 @@ export type Influence = Pick<Contribution, 'standard' | 'massSensitivity' | 'mom
 /**
  * Combines independent contributions for a mass and the centre of gravity that follows from it.
  *
+ * @param massKg more than zero
  * u²(m) = Σ (∂m/∂q · u)²        u²(x) = Σ ((∂M/∂q − x·∂m/∂q) / m · u)²
  *
  * @source JCGM 100:2008 (GUM), 5.1.2, from memory, with x = M/m; agrees with its example H.1, read as restated

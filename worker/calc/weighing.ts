@@ -12,7 +12,7 @@ export type { ReducedPoint, ReducedRun, WeighingResult } from './weighing-result
 /**
  * Reduces a weighing to the empty mass and centre of gravity with their uncertainty.
  *
- * @returns undefined when tare and items leave no mass
+ * @returns undefined when tare and items leave no mass, or a point has no reading
  * @source method: FAA-H-8083-1B ch. 3; uncertainty: JCGM 100:2008
  */
 export function reduceWeighing({ aircraft }: Pick<Visit, 'aircraft'>, weighing: Weighing): WeighingResult | undefined {

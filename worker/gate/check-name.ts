@@ -1,9 +1,8 @@
 import type { Check } from '../calc/surveillance/surveillance-result.ts';
 import * as m from '../text/generated/messages.ts';
-import { type Message, said } from '../text/message.ts';
-import type { Printer } from '../text/print.ts';
+import { type Message, said, type Value } from '../text/message.ts';
 
-/** What is so when a check is passed, in English. */
+/** What is so when a check is passed. */
 export const CHECK_NAMES: Readonly<Record<Check['check'], Message>> = {
   'own-address-only': m.checkName_repliesOwnAddressNot,
   'altitude-agrees': m.checkName_altitudeRepliesUf4,
@@ -18,13 +17,13 @@ export const CHECK_NAMES: Readonly<Record<Check['check'], Message>> = {
 };
 
 /** A check that has no figure, by what is so when it is passed. */
-export function checkName({ check }: Pick<Check, 'check'>, say: Pick<Printer, 'term'>): string {
+export function checkName({ check }: Pick<Check, 'check'>): Value {
   return said(CHECK_NAMES[check]);
 }
 
 /** Checks that the record says nothing of, each with its paragraph. */
-export function unrecordedChecks(checks: readonly Check[], say: Pick<Printer, 'term'>): string[] {
+export function unrecordedChecks(checks: readonly Check[]): Value[] {
   return checks
     .filter(({ outcome }) => outcome === 'not recorded')
-    .map((check) => `${check.paragraph} ${checkName(check, say)}`);
+    .map((check) => said(m.paragraphNamed, { paragraph: check.paragraph, name: checkName(check) }));
 }

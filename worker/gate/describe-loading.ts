@@ -2,8 +2,7 @@ import { usableFuel } from '../calc/fuel.ts';
 import type { Loading } from '../calc/loading/boundary.ts';
 import * as figure from '../text/figure.ts';
 import * as m from '../text/generated/messages.ts';
-import { said } from '../text/message.ts';
-import type { Printer } from '../text/print.ts';
+import { list, said, type Value } from '../text/message.ts';
 import type { Station, Visit } from '../visit/visit.ts';
 
 /**
@@ -12,22 +11,22 @@ import type { Station, Visit } from '../visit/visit.ts';
  * @param leastPilotKg least solo pilot, which a pilot who is no lighter is not printed below
  * @example 'Left seat 55.0 kg, Baggage 20.0 kg, Main tank 14.4 kg of usable fuel'
  */
-export function describeLoading(visit: Visit, { load }: Loading, say: Printer, leastPilotKg = 0): string {
-  const massOn = (station: Station): string => {
+export function describeLoading(visit: Visit, { load }: Loading, leastPilotKg = 0): Value {
+  const massOn = (station: Station): Value => {
     const loadKg = load[station.id] ?? 0;
     const isAlone = station.kind === 'pilot' && loadKg >= leastPilotKg;
     const { least, most } = limitsOn(station);
     const limits = { least: isAlone ? Math.max(least, leastPilotKg) : least, most };
-    return figure.measure('mass', loadKg, { bound: say.inward('mass', loadKg, limits) });
+    return figure.measure('mass', loadKg, { within: limits });
   };
   const parts = visit.aircraft.stations
     .filter(({ id }) => (load[id] ?? 0) > 0)
     .map((station) =>
       station.kind === 'fuel'
         ? said(m.describeLoading_usableFuel, { station: station.name, massOn: massOn(station) })
-        : `${station.name} ${massOn(station)}`,
+        : said(m.describeLoading_load, { station: station.name, mass: massOn(station) }),
     );
-  return parts.join(', ') || said(m.describeLoading_nothingAboard);
+  return parts.length > 0 ? list(parts) : said(m.describeLoading_nothingAboard);
 }
 
 function limitsOn(station: Station): { least: number; most: number } {

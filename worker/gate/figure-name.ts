@@ -1,8 +1,7 @@
 import type { Figure, Limited } from '../calc/surveillance/surveillance-result.ts';
 import * as figure from '../text/figure.ts';
 import * as m from '../text/generated/messages.ts';
-import { type Message, said } from '../text/message.ts';
-import type { Printer } from '../text/print.ts';
+import { type Message, said, type Value } from '../text/message.ts';
 
 /** Figures of the tests, as a row of a table names them. */
 const FIGURE_NAMES: Readonly<Record<Figure, Message>> = {
@@ -31,22 +30,22 @@ const IN_SENTENCE: Readonly<Partial<Record<Figure, Message>>> = {
 };
 
 /** The name of a figure inside a sentence. */
-export function figureInSentence(figure: Figure, say: Pick<Printer, 'term'>): string {
+export function figureInSentence(figure: Figure): Value {
   return said(IN_SENTENCE[figure] ?? FIGURE_NAMES[figure]);
 }
 
 /** The name of a figure, wherever it was read. */
-export function nameOfFigure(figure: Figure, say: Pick<Printer, 'term'>): string {
+export function nameOfFigure(figure: Figure): Value {
   return said(FIGURE_NAMES[figure]);
 }
 
 /**
  * A figure by name and, where there are several, by the place at which it was read.
  *
- * @example figureName({ figure: 'friction', at: { value: 5000, unit: 'ft' } }, say)  // 'Friction at 5000 ft'
+ * @example figureName({ figure: 'friction', at: { value: 5000, unit: 'ft' } })  // 'Friction at 5000 ft'
  */
-export function figureName({ figure, at }: Pick<Limited, 'figure' | 'at'>, say: Printer): string {
-  const name = nameOfFigure(figure, say);
+export function figureName({ figure: measured, at }: Pick<Limited, 'figure' | 'at'>): Value {
+  const name = nameOfFigure(measured);
   return at
     ? said(m.at, { name, at: figure.plain(at.value, Number.isInteger(at.value) ? 0 : 1), unit: at.unit })
     : name;

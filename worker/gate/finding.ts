@@ -1,16 +1,16 @@
 /** `blocks` stops the release; `caution` must be acknowledged by a named person; `note` is only printed. */
 export type Severity = 'blocks' | 'caution' | 'note';
 
-/** Something the gate has to say about a visit, as it is answered. Codes are stable for ever. */
-export type Finding = {
+/** A finding on a visit: in words, or as messages where it comes from the gate. Codes are stable for ever. */
+export type Finding<Text = string> = {
   code: string;
   severity: Severity;
   /** JSON pointer (RFC 6901) into the record as posted. */
   pointer: string;
   /** What is wrong, with the numbers, in the units of the record. */
-  sentence: string;
+  sentence: Text;
   /** One sentence on what to do. */
-  remedy: string;
+  remedy: Text;
   /** Where the rule comes from. */
   source: string;
   /** The numbers, in the units of calculation, named with their unit. */

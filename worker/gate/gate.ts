@@ -1,4 +1,5 @@
 import type { Results } from '../calc/results.ts';
+import type { Said } from '../text/message.ts';
 import type { Visit } from '../visit/visit.ts';
 import type { Finding, Severity } from './finding.ts';
 import { printableAttachments } from './printable-attachments.ts';
@@ -8,11 +9,12 @@ import { type AttachmentFact, findingsOf } from './rule.ts';
 import { type GateOptions, ruleInput } from './rule-input.ts';
 import { RULES } from './rules.ts';
 
-export interface Assessment {
+/** A visit held against every rule. */
+export interface Assessment<Text = string> {
   visit: Visit;
   results: Results;
   regime: Regime;
-  findings: Finding[];
+  findings: Finding<Text>[];
   /** Nothing blocks, and every caution is acknowledged. */
   isReleasable: boolean;
   /** What is known of the files of its attachments, by SHA-256; each is left out where all together are too much. */
@@ -22,7 +24,7 @@ export interface Assessment {
 const ORDER: Record<Severity, number> = { blocks: 0, caution: 1, note: 2 };
 
 /** Holds every rule against a computed visit and lists all findings at once, blocks first. */
-export function passGate(visit: Visit, results: Results, options: GateOptions): Assessment {
+export function passGate(visit: Visit, results: Results, options: GateOptions): Assessment<Said> {
   const regime = regimeNamed(visit.aircraft.regime);
   const input = ruleInput(visit, results, regime, options);
   const weighty = RULES.filter(({ severity }) => severity !== 'note').flatMap((rule) => findingsOf(rule, input));
@@ -38,12 +40,12 @@ export function passGate(visit: Visit, results: Results, options: GateOptions): 
 }
 
 /** Whether a finding no longer stands in the way: a note, or a caution that somebody answers for. */
-export function isSettled({ severity, acknowledgedBy }: Finding): boolean {
+export function isSettled({ severity, acknowledgedBy }: Pick<Finding, 'severity' | 'acknowledgedBy'>): boolean {
   return severity === 'note' || (severity === 'caution' && acknowledgedBy !== undefined);
 }
 
 /** Blocks cannot be accepted; a caution can, by a person of the record with a reason. */
-function acknowledged(visit: Visit, finding: Finding): Finding {
+function acknowledged(visit: Visit, finding: Finding<Said>): Finding<Said> {
   if (finding.severity !== 'caution') return finding;
   const acceptance = visit.release?.acknowledgements?.find(({ code }) => code === finding.code);
   return acceptance ? { ...finding, acknowledgedBy: acceptance.by } : finding;

@@ -1,8 +1,7 @@
 import type { Omission, TransponderOmission } from '../calc/surveillance/surveillance-result.ts';
 import * as figure from '../text/figure.ts';
 import * as m from '../text/generated/messages.ts';
-import { type Message, said } from '../text/message.ts';
-import type { Printer } from '../text/print.ts';
+import { list, type Message, said, type Value } from '../text/message.ts';
 
 /** Parts of an altimeter test, inside a sentence. */
 const PARTS: Readonly<Record<Omission['figure'], Message>> = {
@@ -21,24 +20,22 @@ const OF_TRANSPONDER: Readonly<Record<TransponderOmission, Message>> = {
 };
 
 /** The part of an altimeter test that is left out, wherever it is. */
-export function omittedPart({ figure }: Pick<Omission, 'figure'>, say: Pick<Printer, 'term'>): string {
+export function omittedPart({ figure }: Pick<Omission, 'figure'>): Value {
   return said(PARTS[figure]);
 }
 
 /** A figure that a transponder test leaves out. */
-export function transponderOmission(omission: TransponderOmission, say: Pick<Printer, 'term'>): string {
+export function transponderOmission(omission: TransponderOmission): Value {
   return said(OF_TRANSPONDER[omission]);
 }
 
 /**
  * What an altimeter test leaves out, in words.
  *
- * @example omissionText({ figure: 'friction', at: [1000, 2000], unit: 'ft' }, say)  // 'friction at 1000, 2000 ft'
+ * @example omissionText({ figure: 'friction', at: [1000, 2000], unit: 'ft' })  // 'friction at 1000, 2000 ft'
  */
-export function omissionText(omission: Omission, say: Printer): string {
-  const part = omittedPart(omission, say);
+export function omissionText(omission: Omission): Value {
+  const part = omittedPart(omission);
   const { at, unit } = omission;
-  return at.length === 0
-    ? part
-    : said(m.at, { name: part, at: at.map((value) => figure.plain(value, 0)).join(', '), unit });
+  return at.length === 0 ? part : said(m.at, { name: part, at: list(at.map((value) => figure.plain(value, 0))), unit });
 }

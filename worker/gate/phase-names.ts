@@ -1,11 +1,13 @@
+import * as m from '../text/generated/messages.ts';
+import type { Message } from '../text/message.ts';
 import type { Phase } from '../visit/electrical.ts';
 
-/** The phases of a load analysis in words. */
-export const PHASE_NAMES: Readonly<Record<Phase, string>> = {
-  start: 'Start',
-  taxi: 'Taxi',
-  takeOff: 'Take-off',
-  cruise: 'Cruise',
-  landing: 'Landing',
-  sourceFailed: 'Source failed',
+/** The phases of a load analysis. */
+export const PHASE_NAMES: Readonly<Record<Phase, Message>> = {
+  start: m.phaseNames_start,
+  taxi: m.phaseNames_taxi,
+  takeOff: m.phaseNames_takeOff,
+  cruise: m.phaseNames_cruise,
+  landing: m.phaseNames_landing,
+  sourceFailed: m.phaseNames_sourceFailed,
 };

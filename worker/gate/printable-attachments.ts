@@ -12,7 +12,7 @@ const TOO_MUCH: ReadonlySet<string> = new Set([attachmentsTooLarge.code, attachm
  * What is known of the files, for whoever prints them. Where all together are more than one pack may hold, each is left out: a draft of a record
  * that cannot be released is printed all the same, and must not cost what no pack may.
  */
-export function printableAttachments(facts: Facts, findings: readonly Finding[]): Facts {
+export function printableAttachments(facts: Facts, findings: readonly Pick<Finding, 'code' | 'data'>[]): Facts {
   if (!findings.some(({ code }) => TOO_MUCH.has(code))) return facts;
   const detail = fault('all-files-together-more-than-one');
   return Object.fromEntries(

@@ -1,19 +1,15 @@
 import { isAtLeast } from '../calc/limit-met.ts';
 import * as figure from '../text/figure.ts';
 import * as m from '../text/generated/messages.ts';
-import { said } from '../text/message.ts';
-import type { Printer } from '../text/print.ts';
+import { said, type Value } from '../text/message.ts';
 
 /**
  * Limits in words.
  *
- * @example rangeText({ least: 1087, most: 1093 }, say)  // '1087 to 1093'
+ * @example rangeText({ least: 1087, most: 1093 })  // '1087 to 1093'
  */
-export function rangeText(
-  { least, most }: { least?: number | undefined; most?: number | undefined },
-  say: Printer,
-): string {
-  const text = say.asIs;
+export function rangeText({ least, most }: { least?: number | undefined; most?: number | undefined }): Value {
+  const text = figure.asIs;
   if (least !== undefined && most !== undefined) return said(m.to, { text: text(least), text2: text(most) });
   if (least !== undefined) return said(m.rangeText_notBelow, { text: text(least) });
   return most === undefined ? said(m.none) : said(m.rangeText_notAbove, { text: text(most) });
@@ -23,8 +19,7 @@ export function rangeText(
 export function armOutside(
   armMm: number,
   { forwardMm, aftMm }: { forwardMm: number; aftMm: number },
-  say: Printer,
-): { arm: string; forward: string; aft: string } {
+): { arm: Value; forward: Value; aft: Value } {
   const isForward = !isAtLeast(armMm, forwardMm);
   const [arm, broken] = figure.apart('arm', armMm, isForward ? forwardMm : aftMm);
   return {

@@ -1,11 +1,11 @@
 import * as m from '../text/generated/messages.ts';
-import { said } from '../text/message.ts';
-import type { Printer } from '../text/print.ts';
+import { type Said, said } from '../text/message.ts';
 import { recordPrinter } from '../visit/record-printer.ts';
 import type { Person, Release } from '../visit/visit.ts';
 import type { Finding } from './finding.ts';
 import { type Assessment, isSettled } from './gate.ts';
 import type { Statement } from './regimes/regime.ts';
+import { wordedFinding } from './worded.ts';
 
 /** What the releasing person does: names themselves and states that they know of no hazard. */
 export interface Attestation {
@@ -32,18 +32,21 @@ export function releaseVisit(assessment: Assessment, { by, knowsOfNoHazard, at }
   const { visit, regime } = assessment;
   const { release } = visit;
   const say = recordPrinter(visit);
+  const own = [
+    ...(release && by !== release.by ? [otherPerson(by, release.by)] : []),
+    ...(knowsOfNoHazard ? [] : [hazardNotDenied()]),
+  ];
   const releasedBy = visit.people.find(({ id }) => id === release?.by);
   const statement = regime.statements.find(({ id }) => id === release?.statement);
   const open = [
     ...assessment.findings.filter((finding) => !isSettled(finding)),
-    ...(release && by !== release.by ? [otherPerson(say, by, release.by)] : []),
-    ...(knowsOfNoHazard ? [] : [hazardNotDenied(say)]),
+    ...own.map((finding) => wordedFinding(finding, say)),
   ];
   if (open.length > 0 || !release || !releasedBy || !statement) return { ok: false, findings: open };
   return { ok: true, released: { ...assessment, release, releasedBy, statement, releasedAt: at } as ReleasedVisit };
 }
 
-function otherPerson(say: Printer, by: string, expected: string): Finding {
+function otherPerson(by: string, expected: string): Finding<Said> {
   return {
     code: 'RELEASED_BY_ANOTHER',
     severity: 'blocks',
@@ -55,7 +58,7 @@ function otherPerson(say: Printer, by: string, expected: string): Finding {
   };
 }
 
-function hazardNotDenied(say: Printer): Finding {
+function hazardNotDenied(): Finding<Said> {
   return {
     code: 'HAZARD_NOT_DENIED',
     severity: 'blocks',

@@ -1,8 +1,6 @@
 import type { Results } from '../calc/results.ts';
-import { recordPrinter } from '../visit/record-printer.ts';
 import type { Visit } from '../visit/visit.ts';
 import { fieldsOf } from '../visit/visit-fields.ts';
-import type { Lexicon } from '../words/lexicon.ts';
 import type { Regime } from './regimes/regime.ts';
 import type { ArchiveFacts, RuleInput } from './rule.ts';
 
@@ -10,18 +8,10 @@ export interface GateOptions {
   /** The moment of the assessment. */
   at: string;
   facts: ArchiveFacts;
-  /** @default that of the record */
-  lexicon?: Lexicon;
 }
 
 /** What the rules look at, gathered once; no caution has arisen yet. */
-export function ruleInput(
-  visit: Visit,
-  results: Results,
-  regime: Regime,
-  { at, facts, lexicon }: GateOptions,
-): RuleInput {
-  const say = recordPrinter(visit, lexicon);
+export function ruleInput(visit: Visit, results: Results, regime: Regime, { at, facts }: GateOptions): RuleInput {
   return {
     visit,
     results,
@@ -31,6 +21,5 @@ export function ruleInput(
     cautionCodes: new Set(),
     people: fieldsOf(visit, 'person'),
     timestamps: fieldsOf(visit, 'timestamp'),
-    say,
   };
 }

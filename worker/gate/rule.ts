@@ -1,7 +1,8 @@
 import type { OpenItem } from '../calc/open-items/open-item.ts';
 import type { Readings } from '../calc/open-items/readings.ts';
 import type { Results } from '../calc/results.ts';
-import type { Printer } from '../text/print.ts';
+import type { Fault } from '../text/faults.ts';
+import { type Message, type Said, said } from '../text/message.ts';
 import { pointer } from '../visit/pointer.ts';
 import type { Place } from '../visit/record-index.ts';
 import type { Visit } from '../visit/visit.ts';
@@ -29,7 +30,7 @@ export type AttachmentFact =
       kind: 'pdf';
       bytes: number;
       pages: number;
-      obstacles: readonly string[];
+      obstacles: readonly (Fault | string)[];
       work?: AttachmentWork;
       /** How each ink that it names is mixed, in a few figures. */
       inks?: Readonly<Record<string, string>>;
@@ -44,7 +45,7 @@ export type AttachmentFact =
       work?: AttachmentWork;
       inspection?: number;
     }
-  | { ok: false; refusal: string; detail: string };
+  | { ok: false; refusal: string; detail: Fault | string };
 
 /** Somebody as the workshop knows them. */
 export interface RegisteredPerson {
@@ -90,14 +91,12 @@ export interface RuleInput {
   /** Every place where the record names a person, and every time that it states: several rules look at them. */
   people: readonly Place<'person'>[];
   timestamps: readonly Place<'timestamp'>[];
-  /** Says things in the units and the language of the record. */
-  say: Printer;
 }
 
 /** One place where a rule is not met. */
 export interface Hit {
   path: readonly (string | number)[] | string;
-  sentence: string;
+  sentence: Said;
   data?: Finding['data'];
 }
 
@@ -108,19 +107,19 @@ export interface Rule {
   /** What it means, for the catalogue. */
   meaning: string;
   /** What to do, in one sentence. */
-  remedy: string;
+  remedy: Message;
   source: Source;
   check(input: RuleInput): Hit[];
 }
 
 /** The findings of one rule. */
-export function findingsOf(rule: Rule, input: RuleInput): Finding[] {
+export function findingsOf(rule: Rule, input: RuleInput): Finding<Said>[] {
   return rule.check(input).map(({ path, sentence, data = {} }) => ({
     code: rule.code,
     severity: rule.severity,
     pointer: typeof path === 'string' ? path : pointer(...path),
     sentence,
-    remedy: input.say.term(rule.remedy),
+    remedy: said(rule.remedy),
     source: rule.source.text,
     data,
   }));

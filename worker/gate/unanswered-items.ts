@@ -4,7 +4,7 @@ import { said } from '../text/message.ts';
 import type { Hit, RuleInput } from './rule.ts';
 
 /** What earlier packs left open and the record says nothing of. */
-export function unansweredItems({ results, say }: RuleInput, isWanted: (item: OpenItem) => boolean): Hit[] {
+export function unansweredItems({ results }: RuleInput, isWanted: (item: OpenItem) => boolean): Hit[] {
   return results.open.unanswered.filter(isWanted).map(({ item = '', text }) => ({
     path: '/carried',
     sentence: said(m.unansweredItems_standsOpenRecordNot, { item, text }),

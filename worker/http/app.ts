@@ -4,7 +4,7 @@ import type { World } from '../world.ts';
 import { admit } from './access.ts';
 import { ArchiveDamaged, ArchiveUnavailable } from './answer.ts';
 import { htmlPage } from './html-page.ts';
-import { lexiconOfReader } from './lexicon-of-reader.ts';
+import { localeOfReader } from './locale-of-reader.ts';
 import { problemResponse, Refusal } from './problem.ts';
 import { PROBLEM_KINDS } from './problem-kinds.ts';
 import { rateHeaders } from './rate-limit.ts';
@@ -78,7 +78,7 @@ function toReader(request: Request, path: string, response: Response): Response 
   if (!isReader || response.status < 500) return response;
   const { status } = response;
   const view = { isDamaged: status !== PROBLEM_KINDS.unavailable.status };
-  return htmlPage('trouble-page', view, { status, lexicon: lexiconOfReader(request) });
+  return htmlPage('trouble-page', view, { status, locale: localeOfReader(request) });
 }
 
 /** Somebody who typed an address is led on; whoever asks for data gets the problem as data. */

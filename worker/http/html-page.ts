@@ -1,5 +1,5 @@
 import { render, type View } from '../pack/render.ts';
-import type { Lexicon } from '../words/lexicon.ts';
+import type { Locale } from '../text/locale.ts';
 import { pagePolicy } from './page-policy.ts';
 
 interface PageOptions {
@@ -8,14 +8,14 @@ interface PageOptions {
   /** @default false */
   hasScript?: boolean;
   /** @default English */
-  lexicon?: Lexicon;
+  locale?: Locale;
 }
 
 /** A page that is for one reader only, and never kept. */
 export function htmlPage(
   template: string,
   view: View,
-  { status = 200, hasScript = false, lexicon }: PageOptions = {},
+  { status = 200, hasScript = false, locale }: PageOptions = {},
 ): Response {
   const headers = {
     'Content-Type': 'text/html; charset=utf-8',
@@ -23,5 +23,5 @@ export function htmlPage(
     'Content-Security-Policy': pagePolicy(hasScript),
     'X-Robots-Tag': 'noindex',
   };
-  return new Response(render(template, view, lexicon), { status, headers });
+  return new Response(render(template, view, locale), { status, headers });
 }

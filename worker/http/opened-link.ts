@@ -3,7 +3,7 @@ import type { Opened, OpenedLink } from '../archive/ledger/ledger-calls.ts';
 import { sha256 } from '../pack/digest.ts';
 import { causeOf, reached } from './answer.ts';
 import { htmlPage } from './html-page.ts';
-import { lexiconOfReader } from './lexicon-of-reader.ts';
+import { localeOfReader } from './locale-of-reader.ts';
 import type { Call } from './route.ts';
 
 const NOBODYS = { workshop: '', registration: '' };
@@ -39,5 +39,5 @@ export async function openedLink(call: Call, what: Opened): Promise<OwnedLink | 
 
 /** What a reader is told whose link leads nowhere: the same for all that do. */
 export function missing({ request }: Call): Response {
-  return htmlPage('missing-page', {}, { status: 404, lexicon: lexiconOfReader(request) });
+  return htmlPage('missing-page', {}, { status: 404, locale: localeOfReader(request) });
 }

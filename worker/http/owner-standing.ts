@@ -2,7 +2,7 @@ import type { Aftermath, KeptPack } from '../archive/ledger/ledger-calls.ts';
 import type { Standing } from '../pack/views/owner-page.ts';
 import * as m from '../text/generated/messages.ts';
 import type { Printer } from '../text/print.ts';
-import { sentence } from '../words/sentence.ts';
+import { sentence } from '../text/sentence.ts';
 
 /**
  * The first thing that a reader must know: whether what follows still holds.
@@ -14,52 +14,53 @@ export function standingOf(
   say: Printer,
   { withdrawnBy, readOn }: { withdrawnBy: string; readOn: string } = { withdrawnBy: '', readOn: '' },
 ): Standing {
+  const { text } = say;
   const { withdrawal } = pack;
   if (withdrawal) {
-    const detail = say(m.ownerStanding_withdrewReleaseNotFly, {
+    const detail = text(m.ownerStanding_withdrewReleaseNotFly, {
       withdrawnBy,
       at: say.moment(withdrawal.at),
       sentence: sentence(withdrawal.reason),
     });
-    return { isCurrent: false, headline: say(m.ownerStanding_withdrawn), detail, detailThen: '' };
+    return { isCurrent: false, headline: text(m.ownerStanding_withdrawn), detail, detailThen: '' };
   }
   if (later?.withdrawal) {
     const when = say.day(later.withdrawal.at);
-    const detail = say(m.ownerStanding_laterReleaseWithdrawnNo, { pack: later.summary.pack, when });
-    return { isCurrent: false, headline: say(m.ownerStanding_noReleaseStands), detail, detailThen: '' };
+    const detail = text(m.ownerStanding_laterReleaseWithdrawnNo, { pack: later.summary.pack, when });
+    return { isCurrent: false, headline: text(m.ownerStanding_noReleaseStands), detail, detailThen: '' };
   }
   if (later && Date.parse(later.summary.issuedAt) < Date.parse(pack.summary.issuedAt)) {
-    const detail = say(m.ownerStanding_correctsEarlierReleaseReleased, {
+    const detail = text(m.ownerStanding_correctsEarlierReleaseReleased, {
       pack: later.summary.pack,
       pack2: later.summary.pack,
     });
-    return { isCurrent: false, headline: say(m.ownerStanding_laterReleaseMustCorrected), detail, detailThen: '' };
+    return { isCurrent: false, headline: text(m.ownerStanding_laterReleaseMustCorrected), detail, detailThen: '' };
   }
   if (later) {
     const { issuedAt } = later.summary;
     const when = say.day(issuedAt);
-    const detail = say(m.ownerStanding_laterReleaseReplacesOne, { when, pack: later.summary.pack });
-    return { isCurrent: false, headline: say(m.ownerStanding_superseded), detail, detailThen: '' };
+    const detail = text(m.ownerStanding_laterReleaseReplacesOne, { when, pack: later.summary.pack });
+    return { isCurrent: false, headline: text(m.ownerStanding_superseded), detail, detailThen: '' };
   }
   const [changed] = corrected;
   if (changed) {
     const detail = changed.withdrawal
-      ? say(m.ownerStanding_earlierReleaseOneWorked, {
+      ? text(m.ownerStanding_earlierReleaseOneWorked, {
           pack: changed.summary.pack,
           sentence: sentence(changed.withdrawal.reason),
         })
-      : say(m.ownerStanding_earlierReleaseOneWorkedOut, { pack: changed.summary.pack });
-    return { isCurrent: false, headline: say(m.ownerStanding_workedOutFiguresCorrected), detail, detailThen: '' };
+      : text(m.ownerStanding_earlierReleaseOneWorkedOut, { pack: changed.summary.pack });
+    return { isCurrent: false, headline: text(m.ownerStanding_workedOutFiguresCorrected), detail, detailThen: '' };
   }
   const { supersedes } = pack.summary;
   const [detail, detailThen] = supersedes
     ? [
-        say(m.ownerStanding_newestIssueReplacesWhose, { supersedes }),
-        say(m.ownerStanding_newestIssueReplacesWhoseFigures, { readOn, supersedes }),
+        text(m.ownerStanding_newestIssueReplacesWhose, { supersedes }),
+        text(m.ownerStanding_newestIssueReplacesWhoseFigures, { readOn, supersedes }),
       ]
     : [
-        say(m.ownerStanding_newestReleaseAircraftWorkshop),
-        say(m.ownerStanding_newestReleaseAircraftWorkshopIssued, { readOn }),
+        text(m.ownerStanding_newestReleaseAircraftWorkshop),
+        text(m.ownerStanding_newestReleaseAircraftWorkshopIssued, { readOn }),
       ];
-  return { isCurrent: true, headline: say(m.released), detail, detailThen };
+  return { isCurrent: true, headline: text(m.released), detail, detailThen };
 }

@@ -47,7 +47,7 @@ export function carriedForward(
       : undefined,
     history: schedule.history.map(({ date: on, cause, massKg, momentKgMm }) => ({
       date: on,
-      reason: historyReason(cause, say),
+      reason: say.value(historyReason(cause)),
       mass: massKg / mass,
       moment: momentKgMm / moment,
     })),

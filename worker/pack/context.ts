@@ -1,8 +1,8 @@
 import type { Assessment } from '../gate/gate.ts';
 import type { ReleasedVisit } from '../gate/release.ts';
+import type { Locale } from '../text/locale.ts';
 import type { Printer } from '../text/print.ts';
 import { recordPrinter } from '../visit/record-printer.ts';
-import type { Lexicon } from '../words/lexicon.ts';
 import type { PackIdentity } from './identity.ts';
 
 /** All that a view may look at. */
@@ -24,12 +24,12 @@ interface ContextOptions {
   recordSha256: string;
   released?: ReleasedVisit;
   /** @default that of the record */
-  lexicon?: Lexicon;
+  locale?: Locale;
 }
 
 export function packContext(
   assessment: Assessment,
-  { of, recordSha256, released, lexicon }: ContextOptions,
+  { of, recordSha256, released, locale }: ContextOptions,
 ): PackContext {
   const { visit, results, regime, findings, attachments } = assessment;
   return {
@@ -38,7 +38,7 @@ export function packContext(
     regime,
     findings,
     attachments,
-    say: recordPrinter(visit, lexicon),
+    say: recordPrinter(visit, locale),
     released,
     recordSha256,
     ...('draftAt' in of ? { identity: undefined, issuedAt: of.draftAt } : { identity: of, issuedAt: of.issuedAt }),

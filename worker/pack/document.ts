@@ -1,3 +1,4 @@
+import type { Message } from '../text/message.ts';
 import type { PackContext } from './context.ts';
 import type { View } from './render.ts';
 
@@ -15,8 +16,8 @@ export interface DocumentInstance {
 export interface DocumentKind {
   /** Folder of its template. */
   template: string;
-  /** Of a kind of which a pack holds at most one, its English title. */
-  title?: string;
+  /** Of a kind of which a pack holds at most one, its title. */
+  title?: Message;
   /** The instances that a visit calls for; none when it does not apply. */
   instances(context: PackContext): DocumentInstance[];
 }
@@ -24,13 +25,13 @@ export interface DocumentKind {
 /** A kind of which a pack holds at most one. */
 export function single(
   id: string,
-  title: string,
+  title: Message,
   view: (context: PackContext) => View,
   applies: (context: PackContext) => boolean = () => true,
 ): DocumentKind {
   return {
     template: id,
     title,
-    instances: (context) => (applies(context) ? [{ id, title: context.say.term(title), view: view(context) }] : []),
+    instances: (context) => (applies(context) ? [{ id, title: context.say.text(title), view: view(context) }] : []),
   };
 }

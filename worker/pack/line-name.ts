@@ -1,53 +1,51 @@
 import type { HistoryCause } from '../calc/schedule-result.ts';
 import type { AdjustmentLine, BudgetComponent } from '../calc/weighing-result.ts';
 import * as m from '../text/generated/messages.ts';
-import type { Printer } from '../text/print.ts';
-
-type Words = Pick<Printer, 'words'>;
+import { said, type Value } from '../text/message.ts';
 
 /** The item or the fuel of a line of the reduction. Names that the record gives are printed as they are. */
-export function adjustmentName(line: AdjustmentLine, say: Words): string {
+export function adjustmentName(line: AdjustmentLine): Value {
   switch (line.kind) {
     case 'item-aboard':
     case 'item-missing':
       return line.item;
     case 'stated-fuel':
-      return say.text(m.lineName_fuel, { tank: line.tank });
+      return said(m.lineName_fuel, { tank: line.tank });
     case 'usable-fuel':
-      return say.text(m.lineName_usableFuel, { tank: line.tank });
+      return said(m.lineName_usableFuel, { tank: line.tank });
     case 'unusable-fuel':
-      return say.text(m.lineName_unusableFuel, { tank: line.tank });
+      return said(m.lineName_unusableFuel, { tank: line.tank });
   }
 }
 
 /** A component of the uncertainty budget. */
-export function budgetName(component: BudgetComponent, say: Words): string {
+export function budgetName(component: BudgetComponent): Value {
   switch (component.kind) {
     case 'scale-error-limit':
-      return say.text(m.lineName_scaleErrorLimitCertificate, { scale: component.scale });
+      return said(m.lineName_scaleErrorLimitCertificate, { scale: component.scale });
     case 'display-step':
-      return say.text(m.lineName_stepDisplay, { point: component.point });
+      return said(m.lineName_stepDisplay, { point: component.point });
     case 'arm-as-measured':
-      return say.text(m.lineName_armMeasured, { point: component.point });
+      return said(m.lineName_armMeasured, { point: component.point });
     case 'scatter':
-      return say.text(m.lineName_scatterRuns, { point: component.point, runs: component.runs });
+      return said(m.lineName_scatterRuns, { point: component.point, runs: component.runs });
     case 'mass-as-stated':
-      return say.text(m.lineName_massStated, { line: adjustmentName(component.line, say) });
+      return said(m.lineName_massStated, { line: adjustmentName(component.line) });
   }
 }
 
 /** Why the empty mass changed. */
-export function historyReason(cause: HistoryCause, say: Words): string {
+export function historyReason(cause: HistoryCause): Value {
   switch (cause.kind) {
     case 'stated':
       return cause.reason;
     case 'baseline':
       return cause.reference;
     case 'modification':
-      return `${cause.modification} ${cause.title}`;
+      return said(m.lineName_modification, { modification: cause.modification, title: cause.title });
     case 'record-corrected':
-      return say.text(m.lineName_recordCorrectedFound);
+      return said(m.lineName_recordCorrectedFound);
     case 'weighed':
-      return say.text(m.weighed);
+      return said(m.weighed);
   }
 }

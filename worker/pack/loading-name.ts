@@ -1,7 +1,6 @@
 import type { ShownLoading } from '../calc/loading-sheet.ts';
 import * as m from '../text/generated/messages.ts';
-import type { Message } from '../text/message.ts';
-import type { Printer } from '../text/print.ts';
+import { type Message, said, type Value } from '../text/message.ts';
 
 const NAMES: Readonly<Record<ShownLoading, Message>> = {
   foremost: m.loadingName_foremostLegalLoading,
@@ -19,11 +18,11 @@ const CAPTIONS: Readonly<Record<ShownLoading, Message>> = {
 };
 
 /** A loading of the loading sheet, as a row of a table names it. */
-export function loadingName(kind: ShownLoading, say: Pick<Printer, 'term'>): string {
-  return say.text(NAMES[kind]);
+export function loadingName(kind: ShownLoading): Value {
+  return said(NAMES[kind]);
 }
 
 /** A loading of the loading sheet inside a sentence. */
-export function loadingInCaption(kind: ShownLoading, say: Pick<Printer, 'term'>): string {
-  return say.text(CAPTIONS[kind]);
+export function loadingInCaption(kind: ShownLoading): Value {
+  return said(CAPTIONS[kind]);
 }

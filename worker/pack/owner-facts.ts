@@ -1,6 +1,8 @@
 import { tanksOf } from '../calc/fuel.ts';
 import { loadStationsOf } from '../calc/loading/load-space.ts';
 import type { Results } from '../calc/results.ts';
+import { said } from '../text/message.ts';
+import { inEnglish } from '../text/print.ts';
 import { recordPrinter } from '../visit/record-printer.ts';
 import type { Aircraft, Visit } from '../visit/visit.ts';
 import { loadingFacts } from './loading-facts.ts';
@@ -31,7 +33,13 @@ function ownLimits({ aircraft }: Visit, { schedule, loading }: Results): OwnerLi
   const { leastPilot } = loading;
   const { maximumMassKg, maximumZeroFuelMassKg, maximumLandingMassKg } = aircraft;
   const limit = (id: LimitId, bound: OwnerLimit['bound'], value: number | null, governedBy?: string): OwnerLimit => ({
-    ...{ id, name: OWNER_LIMIT_NAMES[id], quantity: id === 'empty-arm' ? 'arm' : 'mass', bound, value },
+    ...{
+      id,
+      name: inEnglish(said(OWNER_LIMIT_NAMES[id])),
+      quantity: id === 'empty-arm' ? 'arm' : 'mass',
+      bound,
+      value,
+    },
     ...(governedBy !== undefined && { governedBy }),
   });
   return [

@@ -26,24 +26,24 @@ export async function packDocuments(
   context: PackContext,
   { alone }: PackDocumentsOptions = {},
 ): Promise<{ documents: PackDocument[]; digests: DocumentDigest[] }> {
-  const { words, lexicon } = context.say;
+  const { text, locale } = context.say;
   const body = DOCUMENT_KINDS.flatMap((kind) =>
     kind
       .instances(context)
-      .map(({ view, ...document }) => ({ ...document, html: render(kind.template, view, lexicon) })),
+      .map(({ view, ...document }) => ({ ...document, html: render(kind.template, view, locale) })),
   );
-  const recordOfIssue = { id: 'record-of-issue', title: say(m.recordIssue) };
+  const recordOfIssue = { id: 'record-of-issue', title: text(m.recordIssue) };
   const following = [...body, recordOfIssue].map(({ id, title }) => ({ id, title, isAboard: alone === undefined }));
   const cover = {
     id: 'cover',
-    title: say(m.packDocuments_coverContents),
-    html: render('cover', coverView(context, following, absentTitles(context, body)), lexicon),
+    title: text(m.packDocuments_coverContents),
+    html: render('cover', coverView(context, following, absentTitles(context, body)), locale),
   };
   const before = [cover, ...body];
   const digests = await Promise.all(
     before.map(async ({ id, title, html }) => ({ id, title, sha256: await sha256(html) })),
   );
-  const last = { ...recordOfIssue, html: render('record-of-issue', recordOfIssueView(context, digests), lexicon) };
+  const last = { ...recordOfIssue, html: render('record-of-issue', recordOfIssueView(context, digests), locale) };
   return {
     documents: [...before, last],
     digests: [...digests, { id: last.id, title: last.title, sha256: await sha256(last.html) }],
@@ -64,7 +64,7 @@ const LOOKED_FOR = [
 function absentTitles({ say }: PackContext, body: readonly { id: string }[]): string[] {
   return DOCUMENT_KINDS.flatMap(({ template, title }) =>
     title !== undefined && LOOKED_FOR.includes(template) && !body.some(({ id }) => id === template)
-      ? [say.term(title)]
+      ? [say.text(title)]
       : [],
   );
 }

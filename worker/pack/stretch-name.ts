@@ -1,7 +1,6 @@
 import type { Stretch } from '../calc/electrical/electrical-result.ts';
 import * as m from '../text/generated/messages.ts';
-import type { Message } from '../text/message.ts';
-import type { Printer } from '../text/print.ts';
+import { type Message, said, type Value } from '../text/message.ts';
 
 const NAMES: Readonly<Record<Stretch['use'], Message>> = {
   'before-shedding': m.stretchName_untilLoadsShed,
@@ -10,6 +9,6 @@ const NAMES: Readonly<Record<Stretch['use'], Message>> = {
 };
 
 /** A stretch of flight on the battery. */
-export function stretchName(use: Stretch['use'], say: Pick<Printer, 'term'>): string {
-  return say.text(NAMES[use]);
+export function stretchName(use: Stretch['use']): Value {
+  return said(NAMES[use]);
 }

@@ -8,13 +8,19 @@ import { landingsText } from './views/counts.ts';
 
 /** What a pack says and what today's rules allow, in a sentence. */
 export function tighterText(limit: TighterLimit, visit: Pick<Visit, 'meters'>, say: Printer): string {
-  // Every other name is a text of the record.
-  const name = limit.id in OWNER_LIMIT_NAMES ? say.term(limit.name) : limit.name;
+  const name = nameOf(limit, say);
   const [now, sealed] = valuesText(limit, visit, say);
   return sealed === undefined
     ? say.text(m.tighterText_todayPackNotSay, { name, now })
     : say.text(m.tighterText_todayPackSays, { name, now, sealed });
 }
+
+/** Every name but those of ours is a text of the record. */
+function nameOf({ id, name }: TighterLimit, say: Printer): string {
+  return isOurs(id) ? say.text(OWNER_LIMIT_NAMES[id]) : name;
+}
+
+const isOurs = (id: string): id is keyof typeof OWNER_LIMIT_NAMES => Object.hasOwn(OWNER_LIMIT_NAMES, id);
 
 function valuesText(limit: TighterLimit, visit: Pick<Visit, 'meters'>, say: Printer): [now: string, sealed?: string] {
   const { quantity, now, sealed } = limit;

@@ -13,18 +13,15 @@ import { omittedPart, transponderOmission } from '../gate/omission-text.ts';
 import { adjustmentName, budgetName, historyReason } from '../pack/line-name.ts';
 import { MASS_LIMIT_NAMES } from '../pack/mass-limit-name.ts';
 import { stretchName } from '../pack/stretch-name.ts';
+import { said } from '../text/message.ts';
+import { inEnglish } from '../text/print.ts';
 import type { Visit } from '../visit/visit.ts';
-import { ENGLISH_LEXICON } from '../words/lexicon.ts';
-import { wordsOf } from '../words/words.ts';
 import type { AssessmentResults } from './results-schema.ts';
 
 type Answered<Part extends keyof AssessmentResults> = NonNullable<AssessmentResults[Part]>;
 
-/** Answers are in English, whatever the language of the record. */
-const ENGLISH = { words: wordsOf(ENGLISH_LEXICON), term: (text: string) => text };
-
 /**
- * The results of a visit as they are answered: its codes are said in English, too.
+ * Results of a visit as they are answered: their codes are said in English, too, whatever the language of the record.
  *
  * @returns plain data without the whole of what calc and gate need of each other, such as the list at every step
  */
@@ -66,13 +63,13 @@ function answeredChange({ lines, massKg, momentKgMm, after }: Results['change'])
 function answeredWeighing(weighing: WeighingResult): Answered<'weighing'> {
   return {
     ...weighing,
-    adjustments: weighing.adjustments.map((each) => ({ ...each, name: adjustmentName(each.line, ENGLISH) })),
-    budget: weighing.budget.map((each) => ({ ...each, source: budgetName(each.component, ENGLISH) })),
+    adjustments: weighing.adjustments.map((each) => ({ ...each, name: inEnglish(adjustmentName(each.line)) })),
+    budget: weighing.budget.map((each) => ({ ...each, source: inEnglish(budgetName(each.component)) })),
   };
 }
 
 function answeredSchedule(schedule: Schedule): Answered<'schedule'> {
-  const history = schedule.history.map((entry) => ({ ...entry, reason: historyReason(entry.cause, ENGLISH) }));
+  const history = schedule.history.map((entry) => ({ ...entry, reason: inEnglish(historyReason(entry.cause)) }));
   return { ...schedule, history };
 }
 
@@ -94,11 +91,13 @@ function answeredCell(cell: CrewFuelCell): Answered<'loading'>['table']['rows'][
   const { refused } = cell;
   if (refused.state !== 'limit-exceeded') return { refused };
   const { exceeded } = refused;
-  return { refused: { ...refused, limit: 'id' in exceeded ? exceeded.id : MASS_LIMIT_NAMES[exceeded.kind] } };
+  return {
+    refused: { ...refused, limit: 'id' in exceeded ? exceeded.id : inEnglish(said(MASS_LIMIT_NAMES[exceeded.kind])) },
+  };
 }
 
 function answeredElectrical({ endurance, ...electrical }: ElectricalResult): Answered<'electrical'> {
-  const stretches = endurance?.stretches.map((each) => ({ ...each, name: stretchName(each.use, ENGLISH) })) ?? [];
+  const stretches = endurance?.stretches.map((each) => ({ ...each, name: inEnglish(stretchName(each.use)) })) ?? [];
   return { ...electrical, endurance: endurance && { ...endurance, stretches } };
 }
 
@@ -122,9 +121,9 @@ function answeredSurveillance(result: SurveillanceResult): Answered<'surveillanc
     devices: devices.map(({ id, set, received }) => ({ id, set: hexadecimal(set), received: hexadecimal(received) })),
     transponder: tests.transponder.map(namedFigure),
     modeS: tests.modeS.map(namedCheck),
-    transponderOmissions: tests.transponderMissing.map((omission) => transponderOmission(omission, ENGLISH)),
+    transponderOmissions: tests.transponderMissing.map((omission) => inEnglish(transponderOmission(omission))),
     altimeter: tests.altimeter.map(namedFigure),
-    altimeterOmissions: tests.altimeterOmissions.map((each) => ({ ...each, what: omittedPart(each, ENGLISH) })),
+    altimeterOmissions: tests.altimeterOmissions.map((each) => ({ ...each, what: inEnglish(omittedPart(each)) })),
     staticSystem: staticSystem && {
       figures: staticSystem.figures.map(namedFigure),
       checks: staticSystem.checks.map(namedCheck),
@@ -132,5 +131,5 @@ function answeredSurveillance(result: SurveillanceResult): Answered<'surveillanc
   };
 }
 
-const namedFigure = (each: Limited) => ({ ...each, name: nameOfFigure(each.figure, ENGLISH) });
-const namedCheck = (each: Check) => ({ ...each, name: checkName(each, ENGLISH) });
+const namedFigure = (each: Limited) => ({ ...each, name: inEnglish(nameOfFigure(each.figure)) });
+const namedCheck = (each: Check) => ({ ...each, name: inEnglish(checkName(each)) });

@@ -3,6 +3,7 @@ import { type Assessment, passGate } from '../gate/gate.ts';
 import { regimeNamed } from '../gate/regimes/table.ts';
 import type { ArchiveFacts } from '../gate/rule.ts';
 import { RULE_SET } from '../gate/rule-set.ts';
+import { worded } from '../gate/worded.ts';
 import { canonicalJson } from '../pack/canonical-json.ts';
 import { sha256 } from '../pack/digest.ts';
 import { inZoneOf } from '../units/calendar.ts';
@@ -10,6 +11,7 @@ import { localZone } from '../visit/local-zone.ts';
 import { readRecord } from '../visit/read-record.ts';
 import type { VisitRecord } from '../visit/record.ts';
 import type { RecordIssue } from '../visit/record-issue.ts';
+import { recordPrinter } from '../visit/record-printer.ts';
 
 /** A record that fits the schema, computed and checked. */
 export interface Assessed extends Assessment {
@@ -43,7 +45,7 @@ export async function assess(input: unknown, at: string, facts: ArchiveFacts = {
   const { open, readings } = facts;
   const regime = { leastPilotKg: leastPilotKg.value, standardPersonKg: standardPersonKg.value };
   const results = compute(visit, { ...regime, at: local, open, readings });
-  const assessment = passGate(visit, results, { at: local, facts });
+  const assessment = worded(passGate(visit, results, { at: local, facts }), recordPrinter(visit));
   const recordSha256 = await digesting;
   const read = {
     recordSha256,

@@ -37,7 +37,7 @@ export function printPack(
           ? say.text(m.printPack_packIssue, { pack: identity.pack, issue: identity.issue })
           : say.text(m.printPack_draftRecord, { recordSha256: recordSha256.slice(0, 12) }),
     },
-    ...(released ? {} : { mark: say.term(NOT_RELEASED) }),
+    ...(released ? {} : { mark: say.text(NOT_RELEASED) }),
     paper: options.paper ?? visit.workshop.paper ?? DEFAULT_PAPER,
     metadata: {
       title:
@@ -46,12 +46,12 @@ export function printPack(
           : say.text(m.printPack_releasePackDraft, { registration }),
       subject: say.text(m.printPack_modificationRecordReleasePack, { maker, model }),
       author: visit.workshop.name,
-      language: say.lexicon.language,
+      language: say.locale.language,
       issuedAt,
       identifier: recordSha256.slice(0, 32),
     },
     attachments: attachments(context, options),
-    words: say.words,
+    say: say.text,
   });
 }
 

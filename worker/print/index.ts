@@ -1,5 +1,5 @@
-import { ENGLISH_LEXICON } from '../words/lexicon.ts';
-import { type Words, wordsOf } from '../words/words.ts';
+import { ENGLISH } from '../text/locale.ts';
+import { type Say, sayIn } from '../text/print.ts';
 import { inkObstacles } from './annex/inks.ts';
 import type { Annex } from './annex/read-annex.ts';
 import { drawPages } from './draw/draw-pages.ts';
@@ -28,7 +28,7 @@ export type {
 } from './print-job.ts';
 
 /** Sets each document from parse to pages; each begins a new page, and the pages appended to it follow. */
-function setPages(job: PrintJob, paper: Paper, words: Words): Pages & { annexes: Annex[] } {
+function setPages(job: PrintJob, paper: Paper, say: Say): Pages & { annexes: Annex[] } {
   const pages: Page[] = [];
   const startPage: Record<string, number> = {};
   const findings: PrintFinding[] = [];
@@ -44,12 +44,12 @@ function setPages(job: PrintJob, paper: Paper, words: Words): Pages & { annexes:
     startPage[id] = pages.length + 1;
     const article = parseArticle(html);
     const tag = articleTag(article);
-    const strips = measureArticle(article, tag, paper, { documentId: id, report, pictureOf, mark, words });
+    const strips = measureArticle(article, tag, paper, { documentId: id, report, pictureOf, mark, say });
     pages.push(...articlePages(strips, document, paper.bodyPt, report));
     const annex = annexOf(document);
     if (!annex) continue;
     annexes.push(annex);
-    pages.push(...foreignPages(annex, document, { article: tag, paper, words }));
+    pages.push(...foreignPages(annex, document, { article: tag, paper, say }));
   }
   return { pages, startPage, findings, annexes };
 }
@@ -63,10 +63,10 @@ function setPages(job: PrintJob, paper: Paper, words: Words): Pages & { annexes:
  */
 export async function print(job: PrintJob): Promise<Printed> {
   const paper = paperOf(job.paper);
-  const words = job.words ?? wordsOf(ENGLISH_LEXICON);
-  const { annexes, ...set } = setPages(job, paper, words);
+  const say = job.say ?? sayIn(ENGLISH);
+  const { annexes, ...set } = setPages(job, paper, say);
   const findings = [...set.findings];
-  const { headsOf, mark } = headsFor(job, { pages: set.pages.length, words }, (finding) => findings.push(finding));
+  const { headsOf, mark } = headsFor(job, { pages: set.pages.length, say }, (finding) => findings.push(finding));
   const drawn = drawPages(set, paper, headsOf, mark);
   const obstacles = [...annexes.flatMap((annex) => annex.obstacles), ...inkObstacles(annexes.map(({ inks }) => inks))];
   const claims = obstacles.length === 0;

@@ -1,5 +1,5 @@
 import { LIMITS } from '../limits.ts';
-import { fault } from '../text/faults.ts';
+import { type Fault, fault } from '../text/faults.ts';
 import { MOST_INKS, mixtureCode } from './annex/inks.ts';
 import { pdfStart } from './annex/pdf-file.ts';
 import { type Annex, readAnnex, tooManyBytes } from './annex/read-annex.ts';
@@ -11,7 +11,7 @@ import { type Refusal, RefusedError } from './refusal.ts';
 /**
  * Which inspection it was: a file that an earlier one let pass is looked into again, since a release must not fail for what was let pass.
  */
-export const INSPECTION = 3;
+export const INSPECTION = 4;
 
 /** What a file is, by its content, and whether a pack can hold it. */
 export type InspectedAttachment =
@@ -20,7 +20,7 @@ export type InspectedAttachment =
       kind: 'pdf';
       pages: number;
       /** Why a pack that holds it cannot claim PDF/A and PDF/UA, in words; none if it can. Of many the first, and how many more there are. */
-      obstacles: string[];
+      obstacles: Fault[];
       /** What it costs to print it, so that a pack can be bounded as a whole. */
       work: { unpackedBytes: number; objects: number; tokens: number };
       /** Inks that it names, each with a few figures that tell how it is mixed; left out where there are none. */
@@ -35,12 +35,12 @@ export type InspectedAttachment =
       /** What it costs to print it, so that a pack can be bounded as a whole. */
       work: { unpackedPixels: number };
     }
-  | { ok: false; refusal: Refusal; detail: string };
+  | { ok: false; refusal: Refusal; detail: Fault };
 
 // What is known of a file is kept beside it, where 2 kB are the most.
 const MOST_OBSTACLES = 10;
 
-function firstOf(obstacles: readonly string[]): string[] {
+function firstOf(obstacles: readonly Fault[]): Fault[] {
   const more = obstacles.length - MOST_OBSTACLES;
   if (more <= 0) return [...obstacles];
   return [...obstacles.slice(0, MOST_OBSTACLES), fault('so-points-all', { count: obstacles.length })];
@@ -76,6 +76,6 @@ export function inspectAttachment(bytes: Uint8Array, budget = new Budget()): Pro
     return Promise.resolve(inspect(bytes, budget));
   } catch (error) {
     const refused = error instanceof RefusedError ? error : new RefusedError('damaged', fault('not-understood'));
-    return Promise.resolve({ ok: false, refusal: refused.refusal, detail: refused.message });
+    return Promise.resolve({ ok: false, refusal: refused.refusal, detail: refused.fault });
   }
 }

@@ -1,5 +1,5 @@
 import * as m from '../text/generated/messages.ts';
-import type { Say } from '../words/words.ts';
+import type { Say } from '../text/print.ts';
 import type { HeadsOf } from './draw/draw-pages.ts';
 import type { PrintFinding, PrintJob } from './print-job.ts';
 import { printableText } from './text/printable-text.ts';
@@ -7,7 +7,7 @@ import { printableText } from './text/printable-text.ts';
 /** Running heads of every page of a job, and its mark, in characters that can be printed; others are reported. */
 export function headsFor(
   job: PrintJob,
-  { pages, words }: { pages: number; say: Say },
+  { pages, say }: { pages: number; say: Say },
   report: (finding: PrintFinding) => void,
 ): { headsOf: HeadsOf; mark: string } {
   const printable = (text: string): string => printableText(text, '', report);

@@ -1,5 +1,5 @@
+import type { Say } from '../text/print.ts';
 import type { PaperSize } from '../units/paper-size.ts';
-import type { Words } from '../words/words.ts';
 
 /** What is to be typeset. The bytes of the file depend on nothing else. */
 export interface PrintJob {
@@ -15,7 +15,7 @@ export interface PrintJob {
   /** JPEG and PNG pictures, by the `src` of `<img>`. What `inspectAttachment` refuses must not be among them. */
   images?: Readonly<Record<string, Uint8Array>>;
   /** Says what the typesetter adds of its own: numbers of pages, tables that go on. @default English */
-  words?: Words;
+  say?: Say;
 }
 
 export interface PrintDocument {

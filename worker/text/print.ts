@@ -2,10 +2,13 @@ import { dateOf, inZoneOf } from '../units/calendar.ts';
 import { factorOf, otherUnits, type Quantity, type Units, unitOf } from '../units/quantity.ts';
 import { type Bound, decimalsApart, decimalsStated, roundForPrint, roundWithin } from '../units/rounding.ts';
 import { slackOf } from '../units/slack.ts';
-import { ENGLISH_LEXICON, type Lexicon } from '../words/lexicon.ts';
-import { type Words, wordsOf } from '../words/words.ts';
 import { printDate, printMoment } from './dates.ts';
+import type { Apart, Figure, FigureArguments, FigureOptions } from './figure.ts';
+import { ENGLISH, type Locale } from './locale.ts';
+import { type Filling, type Message, said, type Value } from './message.ts';
+import type { NumberFormat } from './number-format.ts';
 import { printAsIs, printNumber, printSigned } from './numbers.ts';
+import { termOf } from './terms.ts';
 
 export type { Bound } from '../units/rounding.ts';
 
@@ -38,126 +41,133 @@ function decimalsOf(quantity: Quantity, units: Units): number {
   return DECIMALS[unitOf(quantity, units)] ?? 1;
 }
 
-export interface PrintOptions {
-  /** Decimals beyond the usual. @default 0 */
-  extra?: number;
-  /** Always show the sign. @default false */
-  signed?: boolean;
-  /** Of a limit, which way it bounds: it is then rounded so that the figure never lies beyond it. @default to the nearest */
-  bound?: Bound | undefined;
-}
+/** Prints one figure in each way, in the units and the language of one record. Rounding happens here and nowhere before. */
+export type Figures = {
+  [Way in keyof FigureArguments]: (...of: FigureArguments[Way]) => string;
+};
 
-/** Prints values of calculation (kg, mm, l) in the units and the language of one record. Rounding happens here and nowhere before. */
-export interface Printer {
+/** Prints values of calculation (kg, mm, l) and messages in the units and the language of one record. */
+export interface Printer extends Figures {
   units: Units;
-  lexicon: Lexicon;
-  /** A sentence of ours, as a tagged template. */
-  words: Words;
-  /** A text of ours that is kept as data, such as a choice of the schema; in a document of this name, where it means something else there. */
-  term(text: string, document?: string): string;
-  /** The number alone, for a column whose head carries the unit. */
-  number(quantity: Quantity, value: number, options?: PrintOptions): string;
-  /** The number alone as it was stated: with more than the usual decimals where it has them. */
-  stated(quantity: Quantity, value: number): string;
-  /** The number with its unit, joined by a no-break space. */
-  measure(quantity: Quantity, value: number, options?: PrintOptions): string;
+  locale: Locale;
+  /** The text of a message. */
+  text<Values extends object>(message: Message<Values>, ...filling: Filling<Values>): string;
+  /** The text of any value of a message. */
+  value(value: Value): string;
+  /** What the record or a result names by a value, such as a choice of the schema; in a document of this name, where it means something else there. */
+  term(value: string, document?: string): string;
   /**
    * Which way to round a figure that lies within limits, so that print does not carry it beyond what is printed of them; undefined where
    * the nearest figure is within, or where the figure itself lies beyond.
    */
   inward(quantity: Quantity, value: number, limits: { least?: number; most?: number }): Bound | undefined;
-  /** The same measure in the other system of units; of a limit, the figure printed in the own system, rounded inward once more. */
-  other(quantity: Quantity, value: number, bound?: Bound): string;
   /** A measure and the limit that it breaks, with as many digits as show that it does. */
   apart(
     quantity: Quantity,
     value: number,
     limit: number,
-    options?: Pick<PrintOptions, 'signed'>,
+    options?: Pick<FigureOptions, 'signed'>,
   ): [value: string, limit: string];
-  unit(quantity: Quantity): string;
-  /** A number in a unit that every record shares; a limit is rounded inward. */
-  plain(value: number, decimals: number, bound?: Bound): string;
   /** A number and the limit that it breaks, with as many digits as show that it does. */
   plainApart(
     value: number,
     limit: number,
     decimals: number,
-    options?: Pick<PrintOptions, 'signed'>,
+    options?: Pick<FigureOptions, 'signed'>,
   ): [value: string, limit: string];
-  /** The same with its sign always shown. */
-  signed(value: number, decimals: number): string;
-  /** A number with the digits that it has; at most so many decimals, 12 unless told; a limit is rounded inward to them. */
-  asIs(value: number, most?: number, bound?: Bound): string;
-  date(date: string): string;
-  /** A moment in the zone of the record. */
-  moment(moment: string): string;
-  /** The day of a moment in the zone of the record. */
-  day(moment: string): string;
-  /** A moment as ISO text, written in the zone of the record. */
-  local(moment: string): string;
 }
 
 /**
  * A printer for the units a record declares.
  *
- * @param lexicon the language of the record
+ * @param locale the language of the record
  * @param zone a moment with the offset in which all others are printed; without it each stands in its own
  * @example printerFor({ mass: 'lb', arm: 'in', volume: 'usgal' }).measure('arm', 254)  // '10.00 in'
  */
-export function printerFor(units: Units, lexicon: Lexicon = ENGLISH_LEXICON, zone?: string): Printer {
-  const { figures } = lexicon;
-  const local = (moment: string): string => (zone === undefined ? moment : inZoneOf(zone, moment));
-  const number = (
-    quantity: Quantity,
-    value: number,
-    { extra = 0, signed = false, bound }: PrintOptions = {},
-  ): string => {
-    const print = signed ? printSigned : printNumber;
-    const decimals = decimalsOf(quantity, units) + extra;
-    return print(rounded(value / factorOf(quantity, units), decimals, bound), decimals, figures);
+export function printerFor(units: Units, locale: Locale = ENGLISH, zone?: string): Printer {
+  const figures = figuresIn(units, locale, zone);
+  const value = (of: Value): string => {
+    if (typeof of === 'string') return of;
+    if (typeof of === 'number') return figures.asIs(of);
+    if ('items' in of) return of.items.map(value).join(value(of.between));
+    return 'print' in of ? figureText(of, figures, units) : locale.render(of, value);
   };
-  const measure: Printer['measure'] = (quantity, value, options) =>
-    `${number(quantity, value, options)}\u00a0${unitOf(quantity, units)}`;
+  const both = (quantity: Apart['quantity'], of: Apart['pair'], { signed = false } = {}): [string, string] => {
+    const text = (which: Apart['which']): string =>
+      figureText({ print: 'apart', quantity, pair: of, which, signed }, figures, units);
+    return [text(0), text(1)];
+  };
   return {
+    ...figures,
     units,
-    lexicon,
-    words: wordsOf(lexicon),
-    term: (text, document) => lexicon.find(text, document),
+    locale,
+    text: (message, ...filling) => locale.render(said(message, ...filling), value),
+    value,
+    term: (term, document) => value(termOf(term, document)),
+    inward: (quantity, of, limits) => inwardOf(units, quantity, of, limits),
+    apart: (quantity, of, limit, options) => both(quantity, [of, limit], options),
+    plainApart: (of, limit, decimals, options) => both({ decimals }, [of, limit], options),
+  };
+}
+
+function figuresIn(units: Units, { format }: Locale, zone: string | undefined): Figures {
+  const local = (moment: string): string => (zone === undefined ? moment : inZoneOf(zone, moment));
+  const number: Figures['number'] = (quantity, value, { extra = 0, signed = false, bound, within } = {}) => {
+    const decimals = decimalsOf(quantity, units) + extra;
+    const inward = bound ?? (within && inwardOf(units, quantity, value, within));
+    const print = signed ? printSigned : printNumber;
+    return print(rounded(value / factorOf(quantity, units), decimals, inward), decimals, format);
+  };
+  return {
     number,
+    measure: (quantity, value, options) => `${number(quantity, value, options)}\u00a0${unitOf(quantity, units)}`,
     stated: (quantity, value) => {
       const [converted, usual] = [value / factorOf(quantity, units), decimalsOf(quantity, units)];
-      return printNumber(converted, decimalsStated(converted, usual), figures);
+      return printNumber(converted, decimalsStated(converted, usual), format);
     },
-    measure,
-    inward: (quantity, value, { least = Number.NEGATIVE_INFINITY, most = Number.POSITIVE_INFINITY }) => {
-      const [factor, decimals] = [factorOf(quantity, units), decimalsOf(quantity, units)];
-      const nearest = roundForPrint(value / factor, decimals);
-      const slack = slackOf(value);
-      const isWithin = value >= least - slack && value <= most + slack;
-      if (!isWithin) return undefined;
-      if (Number.isFinite(most) && nearest > roundWithin(most / factor, decimals, 'most')) return 'most';
-      return Number.isFinite(least) && nearest < roundWithin(least / factor, decimals, 'least') ? 'least' : undefined;
-    },
-    other: (quantity, value, bound) => inOtherUnits(lexicon, units, { quantity, value, bound }),
-    apart: (quantity, value, limit, options) => {
-      const [factor, usual] = [factorOf(quantity, units), decimalsOf(quantity, units)];
-      const extra = decimalsApart(value / factor, limit / factor, usual) - usual;
-      return [measure(quantity, value, { extra, ...options }), measure(quantity, limit, { extra })];
-    },
+    other: (quantity, value, bound) => inOtherUnits(format, units, { quantity, value, bound }),
     unit: (quantity) => unitOf(quantity, units),
-    plain: (value, decimals, bound) => printNumber(rounded(value, decimals, bound), decimals, figures),
-    plainApart: (value, limit, usual, { signed = false } = {}) => {
-      const decimals = decimalsApart(value, limit, usual);
-      return [(signed ? printSigned : printNumber)(value, decimals, figures), printNumber(limit, decimals, figures)];
-    },
-    signed: (value, decimals) => printSigned(value, decimals, figures),
-    asIs: (value, most = 12, bound) => printAsIs(rounded(value, most, bound), most, figures),
-    date: (date) => printDate(date, figures),
-    moment: (moment) => printMoment(local(moment), figures),
-    day: (moment) => printDate(dateOf(local(moment)), figures),
+    plain: (value, decimals, bound) => printNumber(rounded(value, decimals, bound), decimals, format),
+    signed: (value, decimals) => printSigned(value, decimals, format),
+    asIs: (value, most = 12, bound) => printAsIs(rounded(value, most, bound), most, format),
+    date: (date) => printDate(date, format),
+    moment: (moment) => printMoment(local(moment), format),
+    day: (moment) => printDate(dateOf(local(moment)), format),
     local,
   };
+}
+
+function figureText(figure: Figure, figures: Figures, units: Units): string {
+  if (figure.print === 'apart') return apartText(figure, figures, units);
+  // The arguments are those of this way of printing, by the type of a figure.
+  return (figures[figure.print] as (...of: readonly unknown[]) => string)(...figure.of);
+}
+
+function apartText({ quantity, pair, which, signed }: Apart, figures: Figures, units: Units): string {
+  const [value, limit] = pair;
+  const isSigned = signed && which === 0;
+  if (typeof quantity === 'object') {
+    const decimals = decimalsApart(value, limit, quantity.decimals);
+    return (isSigned ? figures.signed : figures.plain)(pair[which], decimals);
+  }
+  const [factor, usual] = [factorOf(quantity, units), decimalsOf(quantity, units)];
+  const extra = decimalsApart(value / factor, limit / factor, usual) - usual;
+  return figures.measure(quantity, pair[which], { extra, signed: isSigned });
+}
+
+function inwardOf(
+  units: Units,
+  quantity: Quantity,
+  value: number,
+  { least = Number.NEGATIVE_INFINITY, most = Number.POSITIVE_INFINITY }: { least?: number; most?: number },
+): Bound | undefined {
+  const [factor, decimals] = [factorOf(quantity, units), decimalsOf(quantity, units)];
+  const nearest = roundForPrint(value / factor, decimals);
+  const slack = slackOf(value);
+  const isWithin = value >= least - slack && value <= most + slack;
+  if (!isWithin) return undefined;
+  if (Number.isFinite(most) && nearest > roundWithin(most / factor, decimals, 'most')) return 'most';
+  return Number.isFinite(least) && nearest < roundWithin(least / factor, decimals, 'least') ? 'least' : undefined;
 }
 
 /** A limit rounded inward; anything else is left to the printing. */
@@ -172,9 +182,24 @@ interface Other {
 }
 
 /** A limit is converted as it is printed in its own unit, so that the two figures say the same. */
-function inOtherUnits({ figures }: Lexicon, units: Units, { quantity, value, bound }: Other): string {
+function inOtherUnits(format: NumberFormat, units: Units, { quantity, value, bound }: Other): string {
   const [own, other] = [factorOf(quantity, units), otherUnits(units)];
   const decimals = decimalsOf(quantity, other);
   const converted = (rounded(value / own, decimalsOf(quantity, units), bound) * own) / factorOf(quantity, other);
-  return `${printNumber(rounded(converted, decimals, bound), decimals, figures)}\u00a0${unitOf(quantity, other)}`;
+  return `${printNumber(rounded(converted, decimals, bound), decimals, format)}\u00a0${unitOf(quantity, other)}`;
+}
+
+const METRIC: Units = { mass: 'kg', arm: 'mm', volume: 'l' };
+
+/** Says messages. */
+export type Say = Printer['text'];
+
+/** What says messages in a language, where no record gives the units of their figures: in metric ones. */
+export function sayIn(locale: Locale): Say {
+  return printerFor(METRIC, locale).text;
+}
+
+/** A value of a message in English. */
+export function inEnglish(value: Value): string {
+  return printerFor(METRIC, ENGLISH).value(value);
 }

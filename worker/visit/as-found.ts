@@ -1,28 +1,25 @@
 import * as z from 'zod';
+import { fieldText } from '../text/field-texts.ts';
 import * as m from '../text/generated/messages.ts';
 import { EquipmentFields } from './equipment.ts';
 import { arm, choice, identifier, line, list, part, person, reference } from './field.ts';
 
-const item = reference('equipment-item', 'Item', 'Line of the baseline equipment list', 'E07', {
+const item = reference('equipment-item', 'item', 'E07', {
   code: 'AS_FOUND_ITEM_NOT_LISTED',
 });
-const disposition = line(
-  'Disposition',
-  'What was decided about it',
-  'Not aboard for years; struck off the list',
-).optional();
-const by = person('Found by', 'Person who found it', 'mila', m.asFound_surveyedAircraft).optional();
+const disposition = line('disposition', 'Not aboard for years; struck off the list').optional();
+const by = person('by', 'mila', m.asFound_surveyedAircraft).optional();
 
-const Missing = part('Listed but missing', 'The list names it, the aircraft does not have it', {
-  kind: choice('Kind', 'What differs', ['missing'] as const),
+const Missing = part('missing', {
+  kind: choice('missing_kind', ['missing'] as const),
   item,
   disposition,
   by,
 });
 
-const Unlisted = part('Present but unlisted', 'The aircraft has it, the list does not', {
-  kind: choice('Kind', 'What differs', ['unlisted'] as const),
-  id: identifier(['equipment-item'], 'Identifier', 'Line number that the item gets', 'E31', {
+const Unlisted = part('unlisted', {
+  kind: choice('unlisted_kind', ['unlisted'] as const),
+  id: identifier(['equipment-item'], 'unlisted_id', 'E31', {
     repeatable: 'INSTALLED_ITEM_ALREADY_LISTED says it, over list and changes together',
   }),
   ...EquipmentFields,
@@ -30,22 +27,21 @@ const Unlisted = part('Present but unlisted', 'The aircraft has it, the list doe
   by,
 });
 
-const DifferentSerial = part('Different serial', 'The serial number read is not the one listed', {
-  kind: choice('Kind', 'What differs', ['different-serial'] as const),
+const DifferentSerial = part('differentSerial', {
+  kind: choice('differentSerial_kind', ['different-serial'] as const),
   item,
-  serial: line('Serial read', 'Serial number read on the item', '30417', 60),
+  serial: line('differentSerial_serial', '30417', 60),
   disposition,
   by,
 });
 
 const DifferentMass = part(
-  'Different mass or arm',
-  'The mass or arm found is not the one listed',
+  'differentMass',
   {
-    kind: choice('Kind', 'What differs', ['different-mass'] as const),
+    kind: choice('differentMass_kind', ['different-mass'] as const),
     item,
     mass: EquipmentFields.mass,
-    arm: arm('Arm', 'Arm of the item as installed', 1620, { of: m.item }),
+    arm: arm('differentMass_arm', 1620, { of: m.item }),
     disposition,
     by,
   },
@@ -54,10 +50,10 @@ const DifferentMass = part(
 
 const Difference = z
   .discriminatedUnion('kind', [Missing, Unlisted, DifferentSerial, DifferentMass])
-  .meta({ title: 'Difference', description: 'One way in which the aircraft differs from its papers' });
+  .meta({ ...fieldText('difference') });
 
 /** The survey of the aircraft against its equipment list; each line becomes a record correction. */
-export const AsFound = list('As found', 'Where the aircraft was found to differ from its papers', Difference, {
+export const AsFound = list('asFound', Difference, {
   max: 300,
 });
 export type AsFound = z.infer<typeof AsFound>;

@@ -1,8 +1,7 @@
 import type * as z from 'zod';
 import { factorOf, QUANTITY_SUFFIX, type Quantity, type Units } from '../units/quantity.ts';
 import type { Measured } from './field.ts';
-import { quantityOf } from './meaning.ts';
-import { nodeOf, type Schema, withoutOptional } from './schema-node.ts';
+import { type SchemaTree, treeOf } from './schema-tree.ts';
 
 type Suffix = typeof QUANTITY_SUFFIX;
 
@@ -36,23 +35,22 @@ interface Plan {
 }
 
 const UNTOUCHED: Plan = { suffix: '' };
-const plans = new WeakMap<Schema, Plan>();
+const plans = new WeakMap<SchemaTree, Plan>();
 
-function planOf(schema: Schema): Plan {
-  const known = plans.get(schema);
+function planOf(tree: SchemaTree): Plan {
+  const known = plans.get(tree);
   if (known) return known;
-  const plan = makePlan(schema);
-  plans.set(schema, plan);
+  const plan = makePlan(tree);
+  plans.set(tree, plan);
   return plan;
 }
 
-function makePlan(schema: Schema): Plan {
-  const node = nodeOf(schema);
-  if (node.kind === 'list') return listPlan(planOf(node.item));
-  if (node.kind === 'part') return partPlan(node.fields);
-  if (node.kind === 'variants') return variantsPlan(node.by, node.variants);
-  const quantity = quantityOf(withoutOptional(schema));
-  if (!quantity) return UNTOUCHED;
+function makePlan({ means, shape }: SchemaTree): Plan {
+  if (shape.kind === 'list') return listPlan(planOf(shape.item));
+  if (shape.kind === 'part') return partPlan(shape.fields);
+  if (shape.kind === 'variants') return variantsPlan(shape.by, shape.variants);
+  if (means === undefined || !('quantity' in means)) return UNTOUCHED;
+  const { quantity } = means;
   return { suffix: QUANTITY_SUFFIX[quantity], convert: (value, factors) => (value as number) * factors[quantity] };
 }
 
@@ -61,8 +59,8 @@ function listPlan({ convert, suffix }: Plan): Plan {
   return { suffix, convert: (value, factors) => (value as unknown[]).map((entry) => convert(entry, factors)) };
 }
 
-function partPlan(shape: Readonly<Record<string, Schema>>): Plan {
-  const fields = Object.entries(shape).map(([key, field]) => ({ key, plan: planOf(field) }));
+function partPlan(shape: ReadonlyMap<string, SchemaTree>): Plan {
+  const fields = [...shape].map(([key, field]) => ({ key, plan: planOf(field) }));
   if (fields.every(({ plan }) => !plan.convert)) return UNTOUCHED;
   return {
     suffix: '',
@@ -79,7 +77,7 @@ function partPlan(shape: Readonly<Record<string, Schema>>): Plan {
   };
 }
 
-function variantsPlan(by: string, variants: ReadonlyMap<unknown, Schema>): Plan {
+function variantsPlan(by: string, variants: ReadonlyMap<unknown, SchemaTree>): Plan {
   const plansByKind = new Map([...variants].map(([kind, variant]) => [kind, planOf(variant)]));
   return {
     suffix: '',
@@ -101,6 +99,6 @@ export function inCalculationUnits<Schema extends z.ZodType>(
   const factors = Object.fromEntries(
     Object.keys(QUANTITY_SUFFIX).map((quantity) => [quantity, factorOf(quantity as Quantity, units)]),
   ) as Record<Quantity, number>;
-  const { convert } = planOf(schema);
+  const { convert } = planOf(treeOf(schema));
   return (convert ? convert(value, factors) : value) as InCalculationUnits<z.infer<Schema>>;
 }

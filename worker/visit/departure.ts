@@ -10,21 +10,11 @@ const PLANNED = {
   future: 'It is planned',
 };
 
-export const Departure = part('Departure', 'When and where the owner means to fly', {
-  plannedAt: timestamp('Planned', 'Planned take-off', '2026-11-05T15:30:00+01:00', m.departure_plannedTakeOff, PLANNED),
-  latestAt: timestamp(
-    'Latest',
-    'Latest take-off, for weather or closing',
-    '2026-11-05T16:00:00+01:00',
-    m.departure_latestTakeOff,
-    PLANNED,
-  ).optional(),
-  limit: line(
-    'Limit',
-    'What sets the latest take-off',
-    'Front from the west, ceiling below 1,000 ft from 17:00',
-  ).optional(),
+export const Departure = part('departure', {
+  plannedAt: timestamp('departure_plannedAt', '2026-11-05T15:30:00+01:00', m.departure_plannedTakeOff, PLANNED),
+  latestAt: timestamp('departure_latestAt', '2026-11-05T16:00:00+01:00', m.departure_latestTakeOff, PLANNED).optional(),
+  limit: line('departure_limit', 'Front from the west, ceiling below 1,000 ft from 17:00').optional(),
   destination: Position.optional(),
-  tripMinutes: number('Trip', 'Planned time of flight', 'min', 55, { min: 0, max: 1440 }).optional(),
+  tripMinutes: number('departure_tripMinutes', 'min', 55, { min: 0, max: 1440 }).optional(),
 });
 export type Departure = z.infer<typeof Departure>;

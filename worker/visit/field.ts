@@ -1,6 +1,7 @@
 import * as z from 'zod';
 import { LIMITS } from '../limits.ts';
 import { IDENTIFIER, SHA256 } from '../patterns.ts';
+import { type FieldText, fieldText } from '../text/field-texts.ts';
 import { isDate, isMoment } from '../units/calendar.ts';
 import type { Quantity } from '../units/quantity.ts';
 import {
@@ -24,54 +25,51 @@ interface Bounds {
 
 const described = <Schema extends z.ZodType>(
   schema: Schema,
-  title: string,
-  description: string,
+  text: FieldText,
   example: unknown,
   more: Record<string, unknown> = {},
-): Schema => schema.meta({ title, description, examples: [example], ...more }) as Schema;
+): Schema => schema.meta({ ...fieldText(text), examples: [example], ...more }) as Schema;
 
 /** One line of text. */
-export function line(title: string, description: string, example: string, max: number = LIMITS.lineLength) {
+export function line(text: FieldText, example: string, max: number = LIMITS.lineLength) {
   const schema = z
     .string()
     .min(1)
     .max(max)
     .regex(/^[^\n\r]*$/, 'one line');
-  return meaning(described(schema, title, description, example), { kind: 'text' });
+  return meaning(described(schema, text, example), { kind: 'text' });
 }
 
 /** Text of several lines. */
-export function prose(title: string, description: string, example: string) {
+export function prose(text: FieldText, example: string) {
   const schema = z.string().min(1).max(LIMITS.proseLength);
-  return meaning(described(schema, title, description, example), { kind: 'text' });
+  return meaning(described(schema, text, example), { kind: 'text' });
 }
 
 /** A short name without blanks. One of something in the record is an `identifier`, a `reference` or a `person`. */
-export function id(title: string, description: string, example: string) {
+export function id(text: FieldText, example: string) {
   const schema = z.string().regex(IDENTIFIER, 'letters, digits, dot, hyphen or underscore, at most 40');
-  return described(schema, title, description, example);
+  return described(schema, text, example);
 }
 
 /** The name by which other parts of the record refer to an entry. */
 export function identifier(
   of: IdentifierMeaning['of'],
-  title: string,
-  description: string,
+  text: FieldText,
   example: string,
   more: Pick<IdentifierMeaning, 'repeatable'> = {},
 ) {
-  return meaning(id(title, description, example), { kind: 'identifier', of, ...more });
+  return meaning(id(text, example), { kind: 'identifier', of, ...more });
 }
 
 /** An entry of another part of the record; a name that no such entry has is a finding. */
 export function reference(
   to: EntryKind | ReferenceMeaning['to'],
-  title: string,
-  description: string,
+  text: FieldText,
   example: string,
   more: Omit<ReferenceMeaning, 'kind' | 'to'> = {},
 ) {
-  return meaning(id(title, description, example), {
+  return meaning(id(text, example), {
     kind: 'reference',
     to: typeof to === 'string' ? [to] : to,
     ...more,
@@ -79,24 +77,24 @@ export function reference(
 }
 
 /** A person of the record: what they do there, and what they must be authorised for. */
-export function person(title: string, description: string, example: string, doing: Naming, authority?: Authority) {
-  return meaning(id(title, description, example), { kind: 'person', doing, ...(authority && { authority }) });
+export function person(text: FieldText, example: string, doing: Naming, authority?: Authority) {
+  return meaning(id(text, example), { kind: 'person', doing, ...(authority && { authority }) });
 }
 
 /** SHA-256 of a file, in lower-case hexadecimal. */
-export function digest(title: string, description: string) {
+export function digest(text: FieldText) {
   const schema = z.string().regex(SHA256, '64 hexadecimal digits, lower case');
-  return described(schema, title, description, 'e3b0c44298fc1c149afbf4c8996fb92427ae41e4649b934ca495991b7852b855');
+  return described(schema, text, 'e3b0c44298fc1c149afbf4c8996fb92427ae41e4649b934ca495991b7852b855');
 }
 
-export function date(title: string, description: string, example: string) {
+export function date(text: FieldText, example: string) {
   const schema = z.string().refine(isDate, 'a date as YYYY-MM-DD');
-  return described(schema, title, description, example, { format: 'date' });
+  return described(schema, text, example, { format: 'date' });
 }
 
 /** A day on which something had happened when the record was made: in the future it is a finding. */
-export function pastDate(title: string, description: string, example: string, event: Naming, code?: string) {
-  return meaning(date(title, description, example), { kind: 'past-date', event, ...(code !== undefined && { code }) });
+export function pastDate(text: FieldText, example: string, event: Naming, code?: string) {
+  return meaning(date(text, example), { kind: 'past-date', event, ...(code !== undefined && { code }) });
 }
 
 interface TimeBounds {
@@ -113,14 +111,13 @@ interface TimeBounds {
  * work, unless `early` or `late` say why not, and not in the future, unless `future` does.
  */
 export function timestamp(
-  title: string,
-  description: string,
+  text: FieldText,
   example: string,
   event: Naming,
   { after = [], before = [], ...bounds }: TimeBounds = {},
 ) {
   const schema = z.string().refine(isMoment, 'a moment with seconds and UTC offset, as 2026-11-03T16:20:00+01:00');
-  return meaning(described(schema, title, description, example, { format: 'date-time' }), {
+  return meaning(described(schema, text, example, { format: 'date-time' }), {
     kind: 'timestamp',
     event,
     after: [...(bounds.early === undefined ? ['visit.arrivedAt'] : []), ...after],
@@ -129,29 +126,25 @@ export function timestamp(
   });
 }
 
-export function flag(title: string, description: string, example: boolean) {
-  return described(z.boolean(), title, description, example);
+export function flag(text: FieldText, example: boolean) {
+  return described(z.boolean(), text, example);
 }
 
-export function choice<const Values extends readonly [string, ...string[]]>(
-  title: string,
-  description: string,
-  values: Values,
-) {
-  return described(z.enum(values), title, description, values[0]);
+export function choice<const Values extends readonly [string, ...string[]]>(text: FieldText, values: Values) {
+  return described(z.enum(values), text, values[0]);
 }
 
 /** A number in a unit that every record shares, named in the field's own name. */
-export function number(title: string, description: string, unit: string, example: number, { min, max }: Bounds = {}) {
+export function number(text: FieldText, unit: string, example: number, { min, max }: Bounds = {}) {
   const schema = z
     .number()
     .min(min ?? -LIMITS.number)
     .max(max ?? LIMITS.number);
-  return described(schema, title, description, example, { unit });
+  return described(schema, text, example, { unit });
 }
 
-export function count(title: string, description: string, example: number, { min = 0, max = 100_000 }: Bounds = {}) {
-  return described(z.int().min(min).max(max), title, description, example, { unit: '1' });
+export function count(text: FieldText, example: number, { min = 0, max = 100_000 }: Bounds = {}) {
+  return described(z.int().min(min).max(max), text, example, { unit: '1' });
 }
 
 declare const quantityOf: unique symbol;
@@ -162,17 +155,17 @@ export type Measured<Name extends Quantity> = number & { readonly [quantityOf]: 
 /** A number in the unit that the record declares for its quantity; the door converts it to the units of calculation. */
 function measured<Name extends Quantity>(
   quantity: Name,
-  [title, description, example]: readonly [title: string, description: string, example: number],
+  [text, example]: readonly [text: FieldText, example: number],
   { min = -LIMITS.number, max = LIMITS.number }: Bounds,
 ) {
   const schema = z.number().min(min).max(max);
   const unit = { unit: `units.${quantity}`, quantity };
-  return described(schema, title, description, example, unit) as unknown as z.ZodType<Measured<Name>, number>;
+  return described(schema, text, example, unit) as unknown as z.ZodType<Measured<Name>, number>;
 }
 
 function quantity<Name extends Quantity>(name: Name, defaults: Bounds) {
-  return (title: string, description: string, example: number, bounds: Bounds = {}) =>
-    meaning(measured(name, [title, description, example], { ...defaults, ...bounds }), {
+  return (text: FieldText, example: number, bounds: Bounds = {}) =>
+    meaning(measured(name, [text, example], { ...defaults, ...bounds }), {
       kind: 'quantity',
       quantity: name,
     });
@@ -188,32 +181,21 @@ export const flow = quantity('flow', { min: 0 });
 export const distance = quantity('arm', {});
 
 /** An arm from the datum: outside the airframe it is a finding, unless `outside` says why not. */
-export function arm(
-  title: string,
-  description: string,
-  example: number,
-  more: Pick<ArmMeaning, 'of' | 'outside'> = {},
-) {
-  return meaning(measured('arm', [title, description, example], {}), { kind: 'arm', quantity: 'arm', ...more });
+export function arm(text: FieldText, example: number, more: Pick<ArmMeaning, 'of' | 'outside'> = {}) {
+  return meaning(measured('arm', [text, example], {}), { kind: 'arm', quantity: 'arm', ...more });
 }
 
 /** A list with an upper bound on its length: every list of a record has one. */
-export function list<Item extends z.ZodType>(
-  title: string,
-  description: string,
-  item: Item,
-  { min = 0, max = 500 }: Bounds = {},
-) {
-  return z.array(item).min(min).max(max).meta({ title, description });
+export function list<Item extends z.ZodType>(text: FieldText, item: Item, { min = 0, max = 500 }: Bounds = {}) {
+  return z.array(item).min(min).max(max).meta(fieldText(text));
 }
 
 /** An object that refuses unknown keys. @param calledBy the field that a sentence calls it by; its identifier, if left out */
 export function part<Shape extends z.core.$ZodLooseShape>(
-  title: string,
-  description: string,
+  text: FieldText,
   shape: Shape,
   calledBy?: keyof Shape & string,
 ) {
-  const schema = z.strictObject(shape).meta({ title, description });
+  const schema = z.strictObject(shape).meta(fieldText(text));
   return calledBy === undefined ? schema : meaning(schema, { kind: 'part', calledBy });
 }

@@ -1,5 +1,6 @@
-import * as z from 'zod';
+import type * as z from 'zod';
 import * as m from '../text/generated/messages.ts';
+import type { Message, Value } from '../text/message.ts';
 import type { Quantity } from '../units/quantity.ts';
 import type { Schema } from './schema-node.ts';
 import type { Scope } from './scopes.ts';
@@ -36,10 +37,11 @@ export const ENTRIES = {
 export type EntryKind = keyof typeof ENTRIES;
 
 /**
- * How a sentence names a field: a phrase in which `{0}` stands for what identifies the part around it; or one phrase for each value of
+ * How a sentence names a field: a message, of which `entry` is what identifies the part around it; or one message for each value of
  * that.
  */
-export type Naming = string | Readonly<Record<string, string>>;
+export type Naming = Name | Readonly<Record<string, Name>>;
+export type Name = Message | Message<{ entry: Value }>;
 
 /** The name by which other parts of the record refer to an entry. */
 export interface IdentifierMeaning {
@@ -74,11 +76,11 @@ export interface ReferenceMeaning {
   kind: 'reference';
   to: readonly [EntryKind, ...EntryKind[]];
   /** What a sentence calls the target, where there are several kinds. */
-  called?: string;
+  called?: Message;
   /** Part of the record without which there is nothing to refer to, so that any name is taken. */
   unlessAbsent?: string;
   /** What an entry of its own list is called that may refer to the same target only once. */
-  once?: string;
+  once?: Message;
   /** Code of the finding on a dangling reference, where a rule of its own says it. */
   code?: string;
 }
@@ -149,11 +151,11 @@ export type Meaning =
   | PartMeaning;
 
 /** What the fields of the record mean, beside title and description, which zod's own registry has. */
-const MEANINGS = z.registry<Meaning>();
+const MEANINGS = new WeakMap<Schema, Meaning>();
 
 /** The same schema, with its meaning. */
 export function meaning<Field extends z.ZodType>(field: Field, means: Meaning): Field {
-  MEANINGS.add(field, means);
+  MEANINGS.set(field, means);
   return field;
 }
 

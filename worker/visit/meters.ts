@@ -1,27 +1,22 @@
 import type * as z from 'zod';
 import { choice, count, identifier, line, list, number, part } from './field.ts';
 
-export const Meter = part('Meter', 'A running meter read at arrival and at release', {
-  id: identifier(['meter'], 'Identifier', 'How the record names this meter', 'airframe-hours'),
-  of: choice('Of', 'What it counts for', ['airframe', 'engine', 'propeller'] as const),
-  basis: choice('Basis', 'How it counts', ['flight', 'tacho', 'hour-meter'] as const),
-  inHours: number('In', 'Reading at arrival', 'h', 1204.6, { min: 0, max: 200_000 }),
-  outHours: number('Out', 'Reading at release', 'h', 1204.9, { min: 0, max: 200_000 }),
-  offsetHours: number(
-    'Offset',
-    'What is added to the reading for total time, after a meter was replaced',
-    'h',
-    0,
-  ).optional(),
+export const Meter = part('meter', {
+  id: identifier(['meter'], 'meter_id', 'airframe-hours'),
+  of: choice('meter_of', ['airframe', 'engine', 'propeller'] as const),
+  basis: choice('meter_basis', ['flight', 'tacho', 'hour-meter'] as const),
+  inHours: number('meter_inHours', 'h', 1204.6, { min: 0, max: 200_000 }),
+  outHours: number('meter_outHours', 'h', 1204.9, { min: 0, max: 200_000 }),
+  offsetHours: number('meter_offsetHours', 'h', 0).optional(),
 });
 
-export const Meters = part('Meters', 'Times and landings', {
-  readings: list('Readings', 'Every meter', Meter, { max: 12 }),
-  landings: count('Landings', 'Total landings', 2311).optional(),
-  groundRunMinutes: number('Ground running', 'Total engine running on the ground during the visit', 'min', 22, {
+export const Meters = part('meters', {
+  readings: list('meters_readings', Meter, { max: 12 }),
+  landings: count('meters_landings', 2311).optional(),
+  groundRunMinutes: number('meters_groundRunMinutes', 'min', 22, {
     min: 0,
     max: 10_000,
   }).optional(),
-  note: line('Note', 'What a reader must know about these readings', 'Tacho replaced 2019').optional(),
+  note: line('meters_note', 'Tacho replaced 2019').optional(),
 });
 export type Meters = z.infer<typeof Meters>;

@@ -1,6 +1,7 @@
 import { QUANTITY_SUFFIX } from '../units/quantity.ts';
-import { type IdentifierMeaning, type Meaning, meaningOf, quantityOf, type TextMeaning } from './meaning.ts';
-import { nodeOf, type Schema, withoutOptional } from './schema-node.ts';
+import type { IdentifierMeaning, Meaning, TextMeaning } from './meaning.ts';
+import type { Schema } from './schema-node.ts';
+import { type SchemaTree, treeOf } from './schema-tree.ts';
 
 export type FieldKind = 'identifier' | 'person' | 'reference' | 'timestamp' | 'past-date' | 'arm' | 'text';
 
@@ -65,57 +66,46 @@ export type FieldWalk<Kind extends FieldKind> = (value: object, form: RecordForm
  * @example recordIndex(VisitRecord, 'timestamp')(visit, 'calculation', (value, place) => …)
  */
 export function recordIndex<Kind extends FieldKind>(schema: Schema, kind: Kind): FieldWalk<Kind> {
-  const plan = planOf(schema, kind);
+  const plan = planOf(treeOf(schema), kind);
   return (value, form, visit) => {
     if (plan) walk(plan, value, { form, visit, path: [], around: [] });
   };
 }
 
-function planOf<Kind extends FieldKind>(schema: Schema, kind: Kind): Plan<Kind> | undefined {
-  const means = meaningOf(withoutOptional(schema));
+function planOf<Kind extends FieldKind>({ means, shape }: SchemaTree, kind: Kind): Plan<Kind> | undefined {
   if (isOfKind(means, kind)) return { at: 'field', means };
-  const node = nodeOf(schema);
-  if (node.kind === 'list') {
-    const item = planOf(node.item, kind);
+  if (shape.kind === 'value') return undefined;
+  if (shape.kind === 'list') {
+    const item = planOf(shape.item, kind);
     return item && { at: 'list', item };
   }
-  if (node.kind === 'variants') {
-    const variants = [...node.variants].flatMap(([name, variant]) => {
+  if (shape.kind === 'variants') {
+    const variants = [...shape.variants].flatMap(([name, variant]) => {
       const plan = planOf(variant, kind);
       return plan ? [[name, plan] as const] : [];
     });
-    return variants.length === 0 ? undefined : { at: 'variants', by: node.by, variants: new Map(variants) };
+    return variants.length === 0 ? undefined : { at: 'variants', by: shape.by, variants: new Map(variants) };
   }
-  if (node.kind !== 'part') return undefined;
-  const fields = Object.entries(node.fields).flatMap(([key, field]) => {
+  const fields = [...shape.fields].flatMap(([key, field]) => {
     const plan = planOf(field, kind);
     return plan ? [{ key, renamed: renamed(key, field), plan }] : [];
   });
-  return fields.length === 0 ? undefined : { at: 'part', calledBy: calledBy(schema, node.fields), fields };
+  return fields.length === 0 ? undefined : { at: 'part', calledBy: calledBy(means, shape.fields), fields };
 }
 
 function isOfKind<Kind extends FieldKind>(means: Meaning | undefined, kind: Kind): means is MeaningOf<Kind> & Meaning {
   return means !== undefined && (means.kind === kind || (kind === 'text' && 'isText' in means));
 }
 
-function renamed(key: string, field: Schema): string {
-  const quantity = quantityOf(withoutOptional(field));
-  return quantity === undefined ? key : key + QUANTITY_SUFFIX[quantity];
+function renamed(key: string, { means }: SchemaTree): string {
+  return means !== undefined && 'quantity' in means ? key + QUANTITY_SUFFIX[means.quantity] : key;
 }
 
 /** What a part is called by: as it says itself, or its identifier. */
-function calledBy(schema: Schema, fields: Readonly<Record<string, Schema>>): CalledBy | undefined {
-  const own = meaningOf(withoutOptional(schema));
-  const key =
-    own?.kind === 'part'
-      ? own.calledBy
-      : Object.keys(fields).find((name) => meaningAt(fields, name)?.kind === 'identifier');
-  return key === undefined ? undefined : { key, isChoice: meaningAt(fields, key) === undefined };
-}
-
-function meaningAt(fields: Readonly<Record<string, Schema>>, key: string): Meaning | undefined {
-  const field = fields[key];
-  return field && meaningOf(withoutOptional(field));
+function calledBy(means: Meaning | undefined, fields: ReadonlyMap<string, SchemaTree>): CalledBy | undefined {
+  const identifier = [...fields].find(([, field]) => field.means?.kind === 'identifier')?.[0];
+  const key = means?.kind === 'part' ? means.calledBy : identifier;
+  return key === undefined ? undefined : { key, isChoice: fields.get(key)?.means === undefined };
 }
 
 interface Walk<Kind extends FieldKind> {

@@ -1,4 +1,5 @@
 import * as z from 'zod';
+import { fieldText } from '../text/field-texts.ts';
 import { Aircraft } from './aircraft.ts';
 import { Antennas } from './antennas.ts';
 import { AsFound } from './as-found.ts';
@@ -37,13 +38,11 @@ export const VisitRecord = z
       .max(500)
       .optional()
       .meta({
-        title: 'Schema',
-        description: 'Address of this schema, for editors; kept with the record, and nothing is computed from it',
+        ...fieldText('visitRecord_schema'),
         examples: ['/v1/schema/visit.json'],
       }),
     schemaVersion: z.literal(SCHEMA_VERSION).meta({
-      title: 'Schema version',
-      description: 'Version of the record format',
+      ...fieldText('visitRecord_schemaVersion'),
       examples: [SCHEMA_VERSION],
     }),
     units: UnitsPart,
@@ -74,5 +73,5 @@ export const VisitRecord = z
     departure: Departure.optional(),
     release: Release.optional(),
   })
-  .meta({ title: 'Visit record', description: 'The structured record of one workshop visit' });
+  .meta({ ...fieldText('visitRecord') });
 export type VisitRecord = z.infer<typeof VisitRecord>;

@@ -1,69 +1,53 @@
 import * as z from 'zod';
+import { fieldText } from '../text/field-texts.ts';
 import { arm, choice, count, density, identifier, line, list, mass, part, reference, volume } from './field.ts';
 
 const common = (kind: 'load-station' | 'fuel-station') => ({
-  id: identifier(['station', kind], 'Identifier', 'How the record names this station', 'left-seat'),
-  name: line('Name', 'Name as printed on the loading sheet', 'Left seat', 40),
+  id: identifier(['station', kind], 'common_id', 'left-seat'),
+  name: line('common_name', 'Left seat', 40),
 });
 
 /** A seat or a baggage place: mass at one arm. */
-export const LoadStation = part('Load station', 'A seat or a baggage place', {
+export const LoadStation = part('loadStation', {
   ...common('load-station'),
-  kind: choice('Kind', 'What is carried here; the aircraft cannot fly without a pilot', [
-    'pilot',
-    'passenger',
-    'baggage',
-  ] as const),
-  arm: arm('Arm', 'Arm of the load', 2180),
-  minimumMass: mass(
-    'Minimum mass',
-    'Least mass when the station is used; for the pilot, the least solo pilot on the placard',
-    55,
-  ).optional(),
-  maximumMass: mass('Maximum mass', 'Most mass that the station may carry', 110),
+  kind: choice('loadStation_kind', ['pilot', 'passenger', 'baggage'] as const),
+  arm: arm('loadStation_arm', 2180),
+  minimumMass: mass('loadStation_minimumMass', 55).optional(),
+  maximumMass: mass('loadStation_maximumMass', 110),
 });
 
-export const TankLevel = part('Tank level', 'Arm of the fuel at one content', {
-  volume: volume('Volume', 'Total content of the tank', 40),
-  arm: arm('Arm', 'Arm of the whole content', 2310),
+export const TankLevel = part('tankLevel', {
+  volume: volume('tankLevel_volume', 40),
+  arm: arm('tankLevel_arm', 2310),
 });
 
 /** A tank, with one arm or a table of arm against content. */
-export const FuelStation = part('Fuel station', 'A fuel tank', {
+export const FuelStation = part('fuelStation', {
   ...common('fuel-station'),
-  kind: choice('Kind', 'A tank', ['fuel'] as const),
-  arm: arm('Arm', 'Arm of the fuel, where it does not move with content', 2310).optional(),
-  armByVolume: list(
-    'Arm by volume',
-    'Arm of the whole content against content, rising, from empty to full',
-    TankLevel,
-    {
-      min: 2,
-      max: 30,
-    },
-  ).optional(),
-  capacity: volume('Capacity', 'Total content, unusable fuel included', 70, { min: 0.01 }),
-  unusable: volume('Unusable fuel', 'Content that cannot be used; part of the empty mass', 2),
-  density: density('Density', 'Density of the fuel used for planning', 0.72, { min: 0.01, max: 10 }),
-  burnOrder: count('Burn order', 'Tanks with the same number empty together; lower numbers first', 1, {
+  kind: choice('fuelStation_kind', ['fuel'] as const),
+  arm: arm('fuelStation_arm', 2310).optional(),
+  armByVolume: list('fuelStation_armByVolume', TankLevel, {
+    min: 2,
+    max: 30,
+  }).optional(),
+  capacity: volume('fuelStation_capacity', 70, { min: 0.01 }),
+  unusable: volume('fuelStation_unusable', 2),
+  density: density('fuelStation_density', 0.72, { min: 0.01, max: 10 }),
+  burnOrder: count('fuelStation_burnOrder', 1, {
     min: 1,
     max: 20,
   }).optional(),
 });
 
-export const Station = z
-  .discriminatedUnion('kind', [LoadStation, FuelStation])
-  .meta({ title: 'Station', description: 'A place that takes load' });
+export const Station = z.discriminatedUnion('kind', [LoadStation, FuelStation]).meta({ ...fieldText('station') });
 
-export const LoadingLimit = part('Loading limit', 'Greatest total that several stations may carry together', {
-  id: identifier(['loading-limit'], 'Identifier', 'How the record names this limit', 'two-seats'),
-  text: line('Text', 'Wording of the limit or placard', 'Both seats together: not above 172 kg'),
-  stations: list(
-    'Stations',
-    'The load stations it joins',
-    reference('load-station', 'Station', 'A load station of this aircraft', 'left-seat'),
-    { min: 1, max: 40 },
-  ),
-  maximumMass: mass('Maximum mass', 'Greatest total of those stations', 172),
+export const LoadingLimit = part('loadingLimit', {
+  id: identifier(['loading-limit'], 'loadingLimit_id', 'two-seats'),
+  text: line('loadingLimit_text', 'Both seats together: not above 172 kg'),
+  stations: list('loadingLimit_stations', reference('load-station', 'loadingLimit_stations_each', 'left-seat'), {
+    min: 1,
+    max: 40,
+  }),
+  maximumMass: mass('loadingLimit_maximumMass', 172),
 });
 export type LoadingLimit = z.infer<typeof LoadingLimit>;

@@ -16,78 +16,68 @@ import {
   timestamp,
 } from './field.ts';
 
-export const Deferral = part('Deferral', 'A finding carried forward', {
-  by: person('By', 'Person who decided', 'jonas', m.visitFinding_deferred, {
+export const Deferral = part('deferral', {
+  by: person('deferral_by', 'jonas', m.visitFinding_deferred, {
     scope: 'release',
     on: ['foundAt', 'visit.arrivedAt'],
   }),
-  reason: line('Reason', 'Why it can wait', 'Part on order; no effect on safe flight by day'),
-  untilDate: date('Until date', 'Last day by which it must be done', '2027-01-31').optional(),
-  untilHours: number('Until hours', 'Total hours by which it must be done', 'h', 1230, {
+  reason: line('deferral_reason', 'Part on order; no effect on safe flight by day'),
+  untilDate: date('deferral_untilDate', '2027-01-31').optional(),
+  untilHours: number('deferral_untilHours', 'h', 1230, {
     min: 0,
     max: 200_000,
   }).optional(),
-  meter: reference(
-    'meter',
-    'Meter',
-    'The meter that the hours are read on; the one of the airframe, if left out',
-    'airframe',
-  ).optional(),
-  firstDeferredOn: pastDate(
-    'First deferred on',
-    'Date of the first deferral; carried over unchanged',
-    '2026-11-05',
-    m.visitFinding_firstTimeDeferred,
-  ),
-  timesCarried: count('Times carried', 'How often it was carried forward before', 0, { max: 99 }).optional(),
-  placard: line('Placard', 'Placard fitted', 'LANDING LIGHT INOPERATIVE').optional(),
-  ownerInformed: flag('Owner informed', 'Whether the owner was told', true),
+  meter: reference('meter', 'deferral_meter', 'airframe').optional(),
+  firstDeferredOn: pastDate('deferral_firstDeferredOn', '2026-11-05', m.visitFinding_firstTimeDeferred),
+  timesCarried: count('deferral_timesCarried', 0, { max: 99 }).optional(),
+  placard: line('deferral_placard', 'LANDING LIGHT INOPERATIVE').optional(),
+  ownerInformed: flag('deferral_ownerInformed', true),
 });
 
-export const Declined = part('Declined', 'Work that the owner did not want', {
-  by: line('By', 'Name of the owner or the owner’s representative', 'R. Lindqvist', 80),
-  at: timestamp('At', 'When', '2026-11-04T16:00:00+01:00', m.visitFinding_ownerSDecisionFinding, {
+export const Declined = part('declined', {
+  by: line('declined_by', 'R. Lindqvist', 80),
+  at: timestamp('declined_at', '2026-11-04T16:00:00+01:00', m.visitFinding_ownerSDecisionFinding, {
     after: ['foundAt'],
     early: 'The owner may have declined it at an earlier visit',
     late: 'The owner may decide when taking the aircraft over',
   }),
 });
 
-export const VisitFinding = part('Finding', 'Something found wrong with the aircraft', {
-  id: identifier(['finding'], 'Identifier', 'How the record names this finding', 'F1'),
-  place: line('Place', 'Where', 'Left main wheel', 80),
-  text: line('Text', 'What was found', 'Brake lining at 3.2 mm, near the limit of 3.0 mm'),
-  severity: choice('Severity', 'What it means for flight', ['airworthiness', 'limit', 'watch', 'advice'] as const),
-  disposition: choice('Disposition', 'What was decided', [
+export const VisitFinding = part('visitFinding', {
+  id: identifier(['finding'], 'visitFinding_id', 'F1'),
+  place: line('visitFinding_place', 'Left main wheel', 80),
+  text: line('visitFinding_text', 'Brake lining at 3.2 mm, near the limit of 3.0 mm'),
+  severity: choice('visitFinding_severity', ['airworthiness', 'limit', 'watch', 'advice'] as const),
+  disposition: choice('visitFinding_disposition', [
     'rectified',
     'deferred',
     'declined',
     'monitor',
     'open',
   ] as const).optional(),
-  foundBy: person('Found by', 'Person who found it', 'mila', m.visitFinding_found).optional(),
+  foundBy: person('visitFinding_foundBy', 'mila', m.visitFinding_found).optional(),
   // What was deferred before this visit was found before it, too.
-  foundAt: timestamp('Found', 'When', '2026-11-03T11:00:00+01:00', m.visitFinding_finding, {
+  foundAt: timestamp('visitFinding_foundAt', '2026-11-03T11:00:00+01:00', m.visitFinding_finding, {
     earlierUntil: 'deferral.firstDeferredOn',
   }).optional(),
-  action: line('Action', 'What was done about it', 'Lining replaced').optional(),
-  closedBy: person('Closed by', 'Person who closed it', 'mila', m.visitFinding_closed).optional(),
-  closedAt: timestamp('Closed', 'When', '2026-11-04T12:00:00+01:00', m.visitFinding_closingFinding, {
+  action: line('visitFinding_action', 'Lining replaced').optional(),
+  closedBy: person('visitFinding_closedBy', 'mila', m.visitFinding_closed).optional(),
+  closedAt: timestamp('visitFinding_closedAt', '2026-11-04T12:00:00+01:00', m.visitFinding_closingFinding, {
     after: ['foundAt'],
   }).optional(),
-  consequence: line('Consequence', 'What follows if it is left', 'Disc scored within some 20 landings').optional(),
-  costNow: number('Cost now', 'What it costs to put right now, in the workshop’s currency', 'workshop.currency', 140, {
+  consequence: line('visitFinding_consequence', 'Disc scored within some 20 landings').optional(),
+  costNow: number('visitFinding_costNow', 'workshop.currency', 140, {
     min: 0,
   }).optional(),
-  costIfLeft: number('Cost if left', 'What it is likely to cost if it is left', 'workshop.currency', 620, {
+  costIfLeft: number('visitFinding_costIfLeft', 'workshop.currency', 620, {
     min: 0,
   }).optional(),
   declined: Declined.optional(),
   deferral: Deferral.optional(),
-  evidence: list('Evidence', 'Photographs or sheets by reference', line('Reference', 'Reference', 'Photo 14'), {
+  evidence: list('visitFinding_evidence', line('visitFinding_evidence_each', 'Photo 14'), {
     max: 20,
   }).optional(),
 });
 export type VisitFinding = z.infer<typeof VisitFinding>;
 
-export const VisitFindings = list('Findings', 'Everything found', VisitFinding, { max: 300 });
+export const VisitFindings = list('visitFindings', VisitFinding, { max: 300 });

@@ -19,92 +19,81 @@ import {
   volume,
 } from './field.ts';
 
-export const Correction = part('Scale correction', 'What the calibration certificate adds at one reading', {
-  reading: mass('Reading', 'Scale reading', 200),
-  add: mass('Add', 'Mass to add to the reading, negative to take off', 0.1, { min: -1e5 }),
+export const Correction = part('correction', {
+  reading: mass('correction_reading', 200),
+  add: mass('correction_add', 0.1, { min: -1e5 }),
 });
 
-export const Scale = part('Scale', 'A scale or load cell', {
-  id: identifier(['scale'], 'Identifier', 'How the record names this scale', 'S1'),
-  serial: line('Serial number', 'Serial number', '44-107', 60),
-  capacity: mass('Capacity', 'Greatest load', 500),
-  resolution: mass('Resolution', 'Smallest step shown', 0.1),
-  errorLimit: mass('Error limit', 'Limit of error from its certificate, plus or minus', 0.2),
+export const Scale = part('scale', {
+  id: identifier(['scale'], 'scale_id', 'S1'),
+  serial: line('scale_serial', '44-107', 60),
+  capacity: mass('scale_capacity', 500),
+  resolution: mass('scale_resolution', 0.1),
+  errorLimit: mass('scale_errorLimit', 0.2),
   calibratedOn: pastDate(
-    'Calibrated on',
-    'Date of the certificate',
+    'scale_calibratedOn',
     '2026-02-10',
     m.weighing_calibrationScale,
     'SCALE_CALIBRATION_EXPIRED',
   ).optional(),
-  calibrationDueOn: date('Calibration due', 'Last day on which the calibration holds', '2027-02-10'),
-  corrections: list('Corrections', 'Corrections from the certificate, in any order; linear between them', Correction, {
+  calibrationDueOn: date('scale_calibrationDueOn', '2027-02-10'),
+  corrections: list('scale_corrections', Correction, {
     max: 40,
   }).optional(),
 });
 
-export const WeighingPoint = part('Weighing point', 'A wheel or jacking point on a scale', {
-  id: identifier(['weighing-point'], 'Identifier', 'How the record names this point', 'left'),
-  name: line('Name', 'Name as printed', 'Left main', 40),
-  side: choice('Side', 'Which side of the centre line', ['left', 'right', 'centre'] as const),
-  scale: reference('scale', 'Scale', 'Scale under this point', 'S1'),
-  arm: arm('Arm', 'Measured arm of the point', 2210),
-  armLimit: distance('Arm limit', 'Limit of error of that arm, plus or minus', 2, { min: 0 }),
-  tare: mass('Tare', 'Chocks, blocks and jigs on the scale', 0.8).optional(),
-  readings: list(
-    'Readings',
-    'Gross reading of each run, with the aircraft lifted off between',
-    mass('Reading', 'Gross reading; negative where the tail is held down', 131.6, { min: -1e5 }),
-    {
-      min: 1,
-      max: 20,
-    },
-  ),
+export const WeighingPoint = part('weighingPoint', {
+  id: identifier(['weighing-point'], 'weighingPoint_id', 'left'),
+  name: line('weighingPoint_name', 'Left main', 40),
+  side: choice('weighingPoint_side', ['left', 'right', 'centre'] as const),
+  scale: reference('scale', 'weighingPoint_scale', 'S1'),
+  arm: arm('weighingPoint_arm', 2210),
+  armLimit: distance('weighingPoint_armLimit', 2, { min: 0 }),
+  tare: mass('weighingPoint_tare', 0.8).optional(),
+  readings: list('weighingPoint_readings', mass('weighingPoint_readings_each', 131.6, { min: -1e5 }), {
+    min: 1,
+    max: 20,
+  }),
 });
 
 /** Something weighed with the aircraft that is no part of it, or a part of it that was not aboard. */
-export const LooseItem = part('Item', 'A mass that the scales felt wrongly', {
-  name: line('Name', 'What it is', 'Torch left in the footwell', 80),
-  mass: mass('Mass', 'Its mass', 0.4),
-  massLimit: mass('Mass limit', 'Limit of error of that mass, plus or minus', 0.02).optional(),
-  arm: arm('Arm', 'Its arm', 1900),
+export const LooseItem = part('looseItem', {
+  name: line('looseItem_name', 'Torch left in the footwell', 80),
+  mass: mass('looseItem_mass', 0.4),
+  massLimit: mass('looseItem_massLimit', 0.02).optional(),
+  arm: arm('looseItem_arm', 1900),
 });
 
-export const FuelAboard = part('Fuel aboard', 'Fuel in one tank when weighed', {
-  station: reference('fuel-station', 'Station', 'Fuel station of the aircraft', 'main-tank', {
+export const FuelAboard = part('fuelAboard', {
+  station: reference('fuel-station', 'fuelAboard_station', 'main-tank', {
     once: m.weighing_contentTank,
   }),
-  volume: volume('Volume', 'Total content when weighed, unusable fuel included', 2),
-  volumeLimit: volume('Volume limit', 'Limit of error of that volume, plus or minus', 0.5).optional(),
+  volume: volume('fuelAboard_volume', 2),
+  volumeLimit: volume('fuelAboard_volumeLimit', 0.5).optional(),
 });
 
-export const Weighing = part('Weighing', 'The weighing', {
-  weighedAt: timestamp('Weighed', 'When the last run ended', '2026-11-05T12:40:00+01:00', m.weighing_weighing),
-  place: line('Place', 'Where', 'Hangar 2'),
-  indoors: flag('Indoors', 'In a closed hangar, out of the wind', true),
-  by: person('By', 'Person who weighed', 'mila', m.weighing_weighedAircraft, {
+export const Weighing = part('weighing', {
+  weighedAt: timestamp('weighing_weighedAt', '2026-11-05T12:40:00+01:00', m.weighing_weighing),
+  place: line('weighing_place', 'Hangar 2'),
+  indoors: flag('weighing_indoors', true),
+  by: person('weighing_by', 'mila', m.weighing_weighedAircraft, {
     scope: 'weighing',
     on: ['weighedAt'],
   }),
-  checkedBy: person('Checked by', 'Person who checked', 'jonas', m.weighing_checkedWeighing).optional(),
-  scales: list('Scales', 'Scales used', Scale, { min: 1, max: 12 }),
-  points: list('Points', 'Weighing points', WeighingPoint, { min: 1, max: 12 }),
-  level: part('Level', 'Attitude as measured', {
-    longitudinalDeg: number('Longitudinal', 'Nose-up angle from level', '°', 0.1, { min: -90, max: 90 }),
-    lateralDeg: number('Lateral', 'Right-down angle from level', '°', 0, { min: -90, max: 90 }),
+  checkedBy: person('weighing_checkedBy', 'jonas', m.weighing_checkedWeighing).optional(),
+  scales: list('weighing_scales', Scale, { min: 1, max: 12 }),
+  points: list('weighing_points', WeighingPoint, { min: 1, max: 12 }),
+  level: part('weighing_level', {
+    longitudinalDeg: number('weighing_level_longitudinalDeg', '°', 0.1, { min: -90, max: 90 }),
+    lateralDeg: number('weighing_level_lateralDeg', '°', 0, { min: -90, max: 90 }),
   }).optional(),
-  fuelState: choice('Fuel state', 'Fuel aboard when weighed', [
-    'drained-to-unusable',
-    'dry',
-    'stated',
-    'full',
-  ] as const).optional(),
-  fuelAboard: list('Fuel aboard', 'Fuel in each tank, where the state is “stated”', FuelAboard, { max: 20 }).optional(),
-  oilState: choice('Oil state', 'Engine oil aboard when weighed', ['full', 'drained', 'stated'] as const).optional(),
-  itemsAboard: list('Items aboard', 'Aboard, but no part of the empty mass', LooseItem, { max: 60 }).optional(),
-  itemsMissing: list('Items missing', 'Part of the empty mass, but not aboard; oil to be added goes here', LooseItem, {
+  fuelState: choice('weighing_fuelState', ['drained-to-unusable', 'dry', 'stated', 'full'] as const).optional(),
+  fuelAboard: list('weighing_fuelAboard', FuelAboard, { max: 20 }).optional(),
+  oilState: choice('weighing_oilState', ['full', 'drained', 'stated'] as const).optional(),
+  itemsAboard: list('weighing_itemsAboard', LooseItem, { max: 60 }).optional(),
+  itemsMissing: list('weighing_itemsMissing', LooseItem, {
     max: 60,
   }).optional(),
-  note: line('Note', 'What a reader must know', 'Canopy closed, flaps up').optional(),
+  note: line('weighing_note', 'Canopy closed, flaps up').optional(),
 });
 export type Weighing = z.infer<typeof Weighing>;

@@ -1,19 +1,15 @@
 import type * as z from 'zod';
 import * as m from '../text/generated/messages.ts';
+import { LANGUAGES } from '../text/languages.ts';
 import { PAPER_NAMES } from '../units/paper-size.ts';
-import { LANGUAGES } from '../words/language.ts';
 import { choice, line, part, prose, timestamp } from './field.ts';
 
-export const Workshop = part('Workshop', 'Who took the aircraft in', {
-  name: line('Name', 'Name of the workshop as it signs', 'Lower Meadow Hangar'),
-  address: line('Address', 'Postal address on one line', 'Hangar 2, Lower Meadow Airfield').optional(),
-  approval: line(
-    'Approval',
-    'Reference of the approval held by the workshop, where it holds one',
-    'SLM-MO-014',
-  ).optional(),
-  contact: line('Contact', 'How the owner reaches the workshop', 'office@lower-meadow.example').optional(),
-  currency: choice('Currency', 'Currency of costs, ISO 4217', [
+export const Workshop = part('workshop', {
+  name: line('workshop_name', 'Lower Meadow Hangar'),
+  address: line('workshop_address', 'Hangar 2, Lower Meadow Airfield').optional(),
+  approval: line('workshop_approval', 'SLM-MO-014').optional(),
+  contact: line('workshop_contact', 'office@lower-meadow.example').optional(),
+  currency: choice('workshop_currency', [
     'EUR',
     'USD',
     'GBP',
@@ -27,30 +23,18 @@ export const Workshop = part('Workshop', 'Who took the aircraft in', {
     'AUD',
     'NZD',
   ] as const).optional(),
-  paper: choice('Paper', 'Paper that its packs are printed on', PAPER_NAMES).optional(),
-  language: choice(
-    'Language',
-    'Language that its packs, pages and findings are written in, ISO 639-1',
-    LANGUAGES,
-  ).optional(),
+  paper: choice('workshop_paper', PAPER_NAMES).optional(),
+  language: choice('workshop_language', LANGUAGES).optional(),
 });
 export type Workshop = z.infer<typeof Workshop>;
 
-export const Visit = part('Visit', 'The visit as a whole', {
-  arrivedAt: timestamp('Arrived', 'When the aircraft was taken in', '2026-11-03T09:10:00+01:00', m.workshop_arrival, {
+export const Visit = part('visit', {
+  arrivedAt: timestamp('visit_arrivedAt', '2026-11-03T09:10:00+01:00', m.workshop_arrival, {
     early: 'It is the arrival itself',
   }),
-  workEndedAt: timestamp(
-    'Work ended',
-    'When the last task of the visit was finished',
-    '2026-11-05T14:05:00+01:00',
-    m.workshop_endWork,
-    { late: 'It is the end of work itself' },
-  ).optional(),
-  summary: prose(
-    'Summary',
-    'What was asked for and done, in one or two sentences',
-    'New radio and transponder, 100-hour service.',
-  ),
+  workEndedAt: timestamp('visit_workEndedAt', '2026-11-05T14:05:00+01:00', m.workshop_endWork, {
+    late: 'It is the end of work itself',
+  }).optional(),
+  summary: prose('visit_summary', 'New radio and transponder, 100-hour service.'),
 });
 export type Visit = z.infer<typeof Visit>;

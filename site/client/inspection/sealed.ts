@@ -1,5 +1,5 @@
 import type { Pack, Slipmark } from '../../../worker/client/client.ts';
-import { sentence } from '../../../worker/words/sentence.ts';
+import { sentence } from '../../../worker/text/sentence.ts';
 import { element, there } from '../element.ts';
 import { fetchPdf } from '../shop/fetch-pdf.ts';
 import { madeLink } from '../shop/made-link.ts';

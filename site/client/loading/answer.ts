@@ -135,7 +135,7 @@ function overLimit(
     const stated = loadingLimits.find(({ id }) => id === exceeded.id);
     return say.text(m.answer_overLimit2, { over, stated: stated?.text ?? exceeded.id });
   }
-  return say.text(m.answer_over, { massLimitNames: say.term(MASS_LIMIT_NAMES[exceeded.kind]), over });
+  return say.text(m.answer_over, { massLimitNames: say.text(MASS_LIMIT_NAMES[exceeded.kind]), over });
 }
 
 /** Mass and balance at take-off and where the planned burn ends, each beside its maximum. */

@@ -1,7 +1,7 @@
 import type { Pack } from '../../../worker/client/client.ts';
 import { printDate } from '../../../worker/text/dates.ts';
+import { sentence } from '../../../worker/text/sentence.ts';
 import { dateOf } from '../../../worker/units/calendar.ts';
-import { sentence } from '../../../worker/words/sentence.ts';
 
 /** What became of a pack. Only one that stands is to be worked with. */
 export interface PackStanding {

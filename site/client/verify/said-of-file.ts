@@ -1,7 +1,7 @@
 import type { Verification } from '../../../worker/client/client.ts';
 import type { Verdict } from '../../../worker/seal/verify.ts';
 import { printMoment } from '../../../worker/text/dates.ts';
-import { sentence } from '../../../worker/words/sentence.ts';
+import { sentence } from '../../../worker/text/sentence.ts';
 
 /** What the page says of a file. */
 export interface SaidOfFile {

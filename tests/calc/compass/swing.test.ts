@@ -29,6 +29,11 @@ const swungWith = (deviations: readonly number[], change: Partial<CompassRecord>
 const eight = fc.array(fc.double({ min: -9, max: 9, noNaN: true }), { minLength: 8, maxLength: 8 });
 
 describe('reduceSwing()', () => {
+  test('a swing without a reading has no deviation and no card', () => {
+    const [swing] = reduceSwing({ ...COMPASS, swings: [{ state: 'equipment-on', readings: [] }] }).swings;
+    expect(swing).toMatchObject({ greatestDeviationDeg: 0, greatestResidualDeg: 0, card: [], coefficients: undefined });
+  });
+
   test('the card inverts the deviation: who steers what it says flies what was wanted', () => {
     fc.assert(
       fc.property(eight, (deviations) => {

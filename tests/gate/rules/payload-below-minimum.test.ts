@@ -3,6 +3,7 @@ import { generic } from '../../../worker/gate/regimes/generic.ts';
 import type { RuleInput } from '../../../worker/gate/rule.ts';
 import { ruleInput } from '../../../worker/gate/rule-input.ts';
 import { payloadBelowMinimum } from '../../../worker/gate/rules/payload-below-minimum.ts';
+import { inEnglish } from '../../../worker/text/print.ts';
 import { readFixture } from '../../read-fixture.ts';
 import { assessRecord, RELEASABLE_AT } from '../assess-record.ts';
 
@@ -23,5 +24,5 @@ test('payloadBelowMinimum says by how much the payload falls short', () => {
   expect(hit?.path).toEqual(['aircraft', 'maximumMass']);
   // 450 − 277.02 − 2 · 86 − 12 · 0.72 = −7.66 kg
   expect(hit?.data?.sparePayloadKg).toBeCloseTo(-7.66, 9);
-  expect(hit?.sentence).toContain('by 7.7\u00a0kg');
+  expect(hit && inEnglish(hit.sentence)).toContain('by 7.7\u00a0kg');
 });

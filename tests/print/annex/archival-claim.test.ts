@@ -2,6 +2,8 @@ import { readFileSync } from 'node:fs';
 import { decodePDFRawStream, PDFDict, PDFDocument, PDFName, PDFRawStream, PDFRef } from 'pdf-lib';
 import { describe, expect, test } from 'vitest';
 import { inspectAttachment, type Printed, print } from '../../../worker/print/index.ts';
+import { saidFault } from '../../../worker/text/faults.ts';
+import { inEnglish } from '../../../worker/text/print.ts';
 import { jobOf } from '../sample-job.ts';
 import { HOSTILE_FILES } from './hostile-files.ts';
 import { latin1, type OnePage, onePage, streamOf } from './pdf-of.ts';
@@ -17,7 +19,7 @@ const A2B = paper('a2b-simple');
 async function obstaclesOf(bytes: Uint8Array): Promise<string[]> {
   const inspected = await inspectAttachment(bytes);
   if (!inspected.ok || inspected.kind !== 'pdf') throw new Error(JSON.stringify(inspected));
-  return inspected.obstacles;
+  return inspected.obstacles.map((fault) => inEnglish(saidFault(fault)));
 }
 
 function printed(...papers: readonly Uint8Array[]): Promise<Printed> {

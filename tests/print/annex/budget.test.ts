@@ -6,6 +6,8 @@ import { openPdf } from '../../../worker/print/annex/pdf-file.ts';
 import { nameObject } from '../../../worker/print/annex/pdf-object.ts';
 import { Budget, type Work } from '../../../worker/print/bytes/budget.ts';
 import { inspectAttachment } from '../../../worker/print/index.ts';
+import { saidFault } from '../../../worker/text/faults.ts';
+import { inEnglish } from '../../../worker/text/print.ts';
 import { budgetOf } from '../budget-of.ts';
 import { HOSTILE_FILES } from './hostile-files.ts';
 import { attachment, latin1, type OnePage, onePage, pdfOf, streamOf } from './pdf-of.ts';
@@ -21,7 +23,7 @@ const BOUNDS: Readonly<Record<Work, number>> = {
 
 const refusalOf = async (bytes: Uint8Array, budget?: Budget): Promise<string> => {
   const inspected = await inspectAttachment(bytes, budget);
-  return inspected.ok ? 'none' : `${inspected.refusal}: ${inspected.detail}`;
+  return inspected.ok ? 'none' : `${inspected.refusal}: ${inEnglish(saidFault(inspected.detail))}`;
 };
 
 const packed = (bytes: Uint8Array): string => latin1(deflateSync(bytes, { level: 9 }));

@@ -2,6 +2,8 @@ import { deflateSync } from 'node:zlib';
 import { describe, expect, test } from 'vitest';
 import { LIMITS } from '../../../worker/limits.ts';
 import { inspectAttachment } from '../../../worker/print/index.ts';
+import { saidFault } from '../../../worker/text/faults.ts';
+import { inEnglish } from '../../../worker/text/print.ts';
 import { attachment, latin1, type OnePage, onePage, pdfOf, streamOf } from './pdf-of.ts';
 
 describe('inspectAttachment() tells the fixtures', () => {
@@ -29,12 +31,12 @@ describe('inspectAttachment() tells the fixtures', () => {
         kind: 'pdf',
         pages: 1,
         work: { unpackedBytes: 0, objects: 95, tokens: 112 },
-        obstacles: ['the font Helvetica is not embedded', 'it does not itself claim to be PDF/A'],
+        obstacles: [{ id: 'font-not-embedded', values: { name: 'Helvetica' } }, { id: 'not-itself-claim-pdf' }],
       },
     ],
-    ['encrypted.pdf', { ok: false, refusal: 'encrypted', detail: 'it is encrypted' }],
-    ['scripted.pdf', { ok: false, refusal: 'scripted', detail: 'it holds scripts' }],
-    ['truncated.pdf', { ok: false, refusal: 'damaged', detail: 'it ends early' }],
+    ['encrypted.pdf', { ok: false, refusal: 'encrypted', detail: { id: 'encrypted' } }],
+    ['scripted.pdf', { ok: false, refusal: 'scripted', detail: { id: 'holds-scripts' } }],
+    ['truncated.pdf', { ok: false, refusal: 'damaged', detail: { id: 'ends-early' } }],
   ])('%s', async (name, expected) => {
     expect(await inspectAttachment(attachment(name))).toEqual(expected);
   });
@@ -46,7 +48,7 @@ describe('inspectAttachment() tells the fixtures', () => {
 
 const refusalOf = async (bytes: Uint8Array): Promise<string> => {
   const inspected = await inspectAttachment(bytes);
-  return inspected.ok ? 'none' : `${inspected.refusal}: ${inspected.detail}`;
+  return inspected.ok ? 'none' : `${inspected.refusal}: ${inEnglish(saidFault(inspected.detail))}`;
 };
 
 describe('inspectAttachment() refuses what acts or carries', () => {
@@ -179,7 +181,8 @@ describe('inspectAttachment() names what stands against archival claims', () => 
   ])('%s', async (words, given) => {
     const inspected = await inspectAttachment(onePage(given));
     expect(inspected).toMatchObject({ ok: true });
-    expect(inspected.ok && inspected.kind === 'pdf' ? inspected.obstacles.join('; ') : '').toContain(words);
+    const obstacles = inspected.ok && inspected.kind === 'pdf' ? inspected.obstacles : [];
+    expect(obstacles.map((fault) => inEnglish(saidFault(fault))).join('; ')).toContain(words);
   });
 
   test.each([
@@ -194,6 +197,6 @@ describe('inspectAttachment() names what stands against archival claims', () => 
     });
     const inspected = await inspectAttachment(bytes);
     const obstacles = inspected.ok && inspected.kind === 'pdf' ? inspected.obstacles : [];
-    expect(obstacles.includes('it does not itself claim to be PDF/A')).toBe(!claims);
+    expect(obstacles.some(({ id }) => id === 'not-itself-claim-pdf')).toBe(!claims);
   });
 });

@@ -6,8 +6,8 @@ import { paperOf, pointsFromMm } from '../../../worker/print/paper.ts';
 import { childElements } from '../../../worker/print/parse/markup.ts';
 import { parseArticle } from '../../../worker/print/parse/parse-article.ts';
 import { BODY } from '../../../worker/print/style/text-style.ts';
-import { ENGLISH_LEXICON } from '../../../worker/words/lexicon.ts';
-import { wordsOf } from '../../../worker/words/words.ts';
+import { ENGLISH } from '../../../worker/text/locale.ts';
+import { sayIn } from '../../../worker/text/print.ts';
 
 const rulesIn = (items: readonly Item[]): Extract<Item, { kind: 'rule' }>[] =>
   items.flatMap((item) => (item.kind === 'group' ? rulesIn(item.items) : item.kind === 'rule' ? [item] : []));
@@ -30,7 +30,7 @@ test('cutOutBlock() outlines the true size', () => {
     report: () => {},
     pictureOf,
     mark: '',
-    words: wordsOf(ENGLISH_LEXICON),
+    say: sayIn(ENGLISH),
   };
   const dashed = rulesIn(cutOutBlock(cut, setting, flow).flatMap((strip) => strip.items)).filter((rule) => rule.dashed);
   const down = dashed.filter((rule) => rule.fromPt[0] === rule.toPt[0]);

@@ -43,7 +43,7 @@ describe('PUT /v1/attachments/{sha256}', () => {
   });
 
   test('refuses what cannot go into a pack, and remembers why', async () => {
-    const inspectAttachment = async () => ({ ok: false, refusal: 'encrypted', detail: 'it is encrypted' }) as const;
+    const inspectAttachment = async () => ({ ok: false, refusal: 'encrypted', detail: { id: 'encrypted' } }) as const;
     const service = await testService({ pipeline: { inspectAttachment } });
     const name = await sha256(PAPER);
     const response = await handIn(service, name);
@@ -123,7 +123,7 @@ describe('a file that an earlier inspection let pass', () => {
   });
 
   test('is left out where it does not pass any more, and stays', async () => {
-    const refused = { ok: false, refusal: 'too-large', detail: 'it is too much' } as const;
+    const refused = { ok: false, refusal: 'too-large', detail: { id: 'holds-more-objects-than-paper-needs' } } as const;
     const { service, seen } = await earlier(async () => refused);
     await keep(service, await record());
     expect(seen.at(-1)).toEqual({ [await name]: refused });

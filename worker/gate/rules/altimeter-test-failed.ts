@@ -11,20 +11,20 @@ export const altimeterTestFailed: Rule = {
   meaning: 'A figure of the altimeter test is outside its limits',
   remedy: m.altimeterTestFailed_remedy,
   source: read('14 CFR 43 Appendix E'),
-  check: ({ results, say }) =>
-    (results.surveillance?.altimeter ?? []).flatMap((figure): Hit[] =>
-      figure.isWithin
+  check: ({ results }) =>
+    (results.surveillance?.altimeter ?? []).flatMap((measured): Hit[] =>
+      measured.isWithin
         ? []
         : [
             {
               path: ['surveillance', 'altimeter'],
               sentence: said(m.outsideLimits, {
-                figure: figureName(figure, say),
-                figure2: figure.plain(figure.value, Number.isInteger(figure.value) ? 0 : 1),
-                unit: figure.unit,
-                figure3: rangeText(figure, say),
+                figure: figureName(measured),
+                value: figure.plain(measured.value, Number.isInteger(measured.value) ? 0 : 1),
+                unit: measured.unit,
+                range: rangeText(measured),
               }),
-              data: { value: figure.value },
+              data: { value: measured.value },
             },
           ],
     ),

@@ -1,7 +1,6 @@
 import { type Conductor, LEAST_ALUMINIUM } from '../../calc/electrical/wire-table.ts';
 import * as m from '../../text/generated/messages.ts';
-import { said } from '../../text/message.ts';
-import type { Printer } from '../../text/print.ts';
+import { said, type Value } from '../../text/message.ts';
 import { isThinner } from '../../visit/wire-size.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
 import { conductorName, wireName } from '../wire-name.ts';
@@ -12,9 +11,9 @@ export const aluminiumWireThin: Rule = {
   meaning: 'An aluminium wire is thinner than No. 8: it breaks where it is bent or clamped',
   remedy: m.aluminiumWireThin_remedy,
   source: read('AC 43.13-1B 11-66, note on aluminium wire: smaller than No. 8 is not recommended'),
-  check: ({ visit, say }) => [
+  check: ({ visit }) => [
     ...(visit.electrical?.circuits ?? []).flatMap((circuit, index) =>
-      hitOf(say, circuit, said(m.aluminiumWireThin_circuit, { circuit: circuit.name }), [
+      hitOf(circuit, said(m.aluminiumWireThin_circuit, { circuit: circuit.name }), [
         'electrical',
         'circuits',
         index,
@@ -24,24 +23,19 @@ export const aluminiumWireThin: Rule = {
     ...(visit.wiring?.wires ?? []).flatMap((wire, index) =>
       wire.change === 'removed'
         ? []
-        : hitOf(say, wire, said(m.aluminiumWireThin_wire, { wire: wireName(wire, say) }), [
-            'wiring',
-            'wires',
-            index,
-            'gauge',
-          ]),
+        : hitOf(wire, said(m.aluminiumWireThin_wire, { wire: wireName(wire) }), ['wiring', 'wires', index, 'gauge']),
     ),
   ],
 };
 
-function hitOf(say: Printer, conductor: Conductor, name: string, path: Hit['path']): Hit[] {
+function hitOf(conductor: Conductor, name: Value, path: Hit['path']): Hit[] {
   if (conductor.material !== 'aluminium' || !isThinner(conductor.gauge, LEAST_ALUMINIUM)) return [];
   return [
     {
       path,
       sentence: said(m.aluminiumWireThin_wireAluminiumNotRecommended, {
         name,
-        conductor: conductorName(conductor, say),
+        conductor: conductorName(conductor),
         leastAluminium: LEAST_ALUMINIUM,
       }),
       data: { gauge: conductor.gauge },

@@ -12,7 +12,7 @@ export const armOutsideAirframe: Rule = {
   meaning: 'An arm lies outside the airframe: a wrong sign or unit',
   remedy: m.armOutsideAirframe_remedy,
   source: read('AC 43.13-1B ch. 10 (arms signed from the datum)'),
-  check: ({ visit, say }) => {
+  check: ({ visit }) => {
     const { forwardMm, aftMm } = visit.aircraft.airframe;
     return fieldsOf(visit, 'arm')
       .filter(
@@ -20,10 +20,10 @@ export const armOutsideAirframe: Rule = {
       )
       .map((place) => {
         const { value: armMm, path } = place;
-        const { arm, forward, aft } = armOutside(armMm, { forwardMm, aftMm }, say);
+        const { arm, forward, aft } = armOutside(armMm, { forwardMm, aftMm });
         return {
           path,
-          sentence: said(m.armOutsideAirframe_armOutsideAirframe, { place: armName(place, say), arm, forward, aft }),
+          sentence: said(m.armOutsideAirframe_armOutsideAirframe, { place: armName(place), arm, forward, aft }),
           data: { armMm, forwardMm, aftMm },
         };
       });

@@ -1,6 +1,6 @@
+import { saidFault } from '../../text/faults.ts';
 import * as m from '../../text/generated/messages.ts';
-import { said } from '../../text/message.ts';
-import { retold } from '../../words/retold.ts';
+import { list, said } from '../../text/message.ts';
 import { type Hit, type Rule, type RuleInput, read } from '../rule.ts';
 
 /** The inks of a paper that one before it mixes otherwise, as each names them. */
@@ -24,20 +24,20 @@ export const attachmentNotArchival: Rule = {
   remedy: m.attachmentNotArchival_remedy,
   source: read('ISO 19005-3 and ISO 14289-1, as far as the checks of this project go'),
   check: (input) => {
-    const { visit, facts, say } = input;
+    const { visit, facts } = input;
     const mixedOtherwise = otherwiseMixed(input);
     return (visit.attachments ?? []).flatMap(({ id, title, sha256 }, index): Hit[] => {
       const fact = facts.attachments?.[sha256];
       if (!fact?.ok || fact.kind !== 'pdf') return [];
       const reasons = [
-        ...fact.obstacles.map((obstacle) => retold(obstacle, say.lexicon)),
+        ...fact.obstacles.map((obstacle) => saidFault(obstacle)),
         ...mixedOtherwise(sha256).map((ink) => said(m.attachmentNotArchival_anotherPaperMixesInk, { ink })),
       ];
       if (reasons.length === 0) return [];
       return [
         {
           path: ['attachments', index, 'sha256'],
-          sentence: said(m.attachmentNotArchival_keepsPackBeingArchival, { id, title, reasons: reasons.join('; ') }),
+          sentence: said(m.attachmentNotArchival_keepsPackBeingArchival, { id, title, reasons: list(reasons, '; ') }),
           data: { attachment: id },
         },
       ];

@@ -1,6 +1,6 @@
+import { saidFault } from '../../text/faults.ts';
 import * as m from '../../text/generated/messages.ts';
 import { said } from '../../text/message.ts';
-import { retold } from '../../words/retold.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
 
 export const attachmentRefused: Rule = {
@@ -9,14 +9,14 @@ export const attachmentRefused: Rule = {
   meaning: 'A file cannot be put into the pack: it is damaged, encrypted, too large, or does things when it is opened',
   remedy: m.attachmentRefused_remedy,
   source: PRACTICE,
-  check: ({ visit, facts, say }) =>
+  check: ({ visit, facts }) =>
     (visit.attachments ?? []).flatMap(({ id, title, sha256 }, index): Hit[] => {
       const fact = facts.attachments?.[sha256];
       if (!fact || fact.ok) return [];
       return [
         {
           path: ['attachments', index, 'sha256'],
-          sentence: said(m.attachmentRefused_fileLeftOut, { id, title, retold: retold(fact.detail, say.lexicon) }),
+          sentence: said(m.attachmentRefused_fileLeftOut, { id, title, fault: saidFault(fact.detail) }),
           data: { attachment: id, refusal: fact.refusal },
         },
       ];

@@ -1,7 +1,7 @@
 import { LIMITS } from '../../limits.ts';
 import * as figure from '../../text/figure.ts';
 import * as m from '../../text/generated/messages.ts';
-import { said } from '../../text/message.ts';
+import { type Said, said, type Value } from '../../text/message.ts';
 import { type AttachmentWork, type Hit, PRACTICE, type Rule } from '../rule.ts';
 
 const MILLION = 1_000_000;
@@ -19,13 +19,13 @@ export const attachmentsTakeTooMuch: Rule = {
         const fact = facts.attachments?.[sha256];
         return sum + (fact?.ok ? (fact.work?.[kind] ?? 0) : 0);
       }, 0);
-    const millions = (value: number): string => figure.plain(value / MILLION, 1);
+    const millions = (value: number): Value => figure.plain(value / MILLION, 1);
     const pixels = total('unpackedPixels');
     const bytes = total('unpackedBytes');
     const objects = total('objects');
     const tokens = total('tokens');
     const hits: Hit[] = [];
-    const hit = (sentence: string, data: NonNullable<Hit['data']>): void =>
+    const hit = (sentence: Said, data: NonNullable<Hit['data']>): void =>
       void hits.push({ path: ['attachments'], sentence, data });
     if (!(pixels <= LIMITS.packUnpackedPixels))
       hit(

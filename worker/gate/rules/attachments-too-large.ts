@@ -1,7 +1,7 @@
 import { LIMITS } from '../../limits.ts';
 import * as figure from '../../text/figure.ts';
 import * as m from '../../text/generated/messages.ts';
-import { said } from '../../text/message.ts';
+import { said, type Value } from '../../text/message.ts';
 import { PRACTICE, type Rule } from '../rule.ts';
 
 const MEGABYTE = 1_000_000;
@@ -19,7 +19,7 @@ export const attachmentsTooLarge: Rule = {
       return sum + (fact?.ok ? fact.bytes : 0);
     }, 0);
     if (bytes <= LIMITS.attachedBytes) return [];
-    const inMegabytes = (value: number): string => figure.plain(value / MEGABYTE, 1);
+    const inMegabytes = (value: number): Value => figure.plain(value / MEGABYTE, 1);
     return [
       {
         path: ['attachments'],

@@ -11,7 +11,7 @@ export const authorisationExpired: Rule = {
   meaning: 'An authorisation had run out, or was not stated, on the day it was used',
   remedy: m.authorisationExpired_remedy,
   source: read('14 CFR 43.9 and 43.11 (certificate of the signatory); ML.A.801'),
-  check: ({ visit, people, at, say }) =>
+  check: ({ visit, people, at }) =>
     people.flatMap((place): Hit[] => {
       const owed = owedAuthority(place, at);
       const person = owed && visit.people.find(({ id }) => id === place.value);
@@ -29,7 +29,7 @@ export const authorisationExpired: Rule = {
           path: place.path,
           sentence: said(m.authorisationExpired_authorisation, {
             person: person.name,
-            doing: fieldName(place.means.doing, place, say),
+            doing: fieldName(place.means.doing, place),
             on: figure.date(on),
             state,
           }),

@@ -17,7 +17,12 @@ export const controlWrong: Rule = {
           : [
               {
                 path: ['controls', 'checks', index],
-                sentence: `${termOf(axis)}: ${input}, ${response}: ${isDirectionRight ? said(m.controlWrong_notFullFree) : said(m.controlWrong_wrongWay)}`,
+                sentence: said(m.controlWrong_sentence, {
+                  axis: termOf(axis),
+                  input,
+                  response,
+                  fault: isDirectionRight ? said(m.controlWrong_notFullFree) : said(m.controlWrong_wrongWay),
+                }),
                 data: { axis },
               },
             ],

@@ -12,13 +12,13 @@ export const dateInFuture: Rule = {
   meaning: 'The record dates something after the present moment',
   remedy: m.dateInFuture_remedy,
   source: PRACTICE,
-  check: ({ visit, timestamps, at, say }) => [
+  check: ({ visit, timestamps, at }) => [
     ...timestamps
       .filter(({ value, means }) => means.future === undefined && instantOf(value) > instantOf(at))
       .map((place) => ({
         path: place.path,
         sentence: said(m.dateInFuture_datedStillCome, {
-          event: fieldName(place.means.event, place, say),
+          event: fieldName(place.means.event, place),
           place: figure.moment(place.value),
         }),
         data: { stated: place.value, at },
@@ -28,7 +28,7 @@ export const dateInFuture: Rule = {
       .map((place) => ({
         path: place.path,
         sentence: said(m.dateInFuture_datedStillCome, {
-          event: fieldName(place.means.event, place, say),
+          event: fieldName(place.means.event, place),
           place: figure.date(place.value),
         }),
         data: { stated: place.value, at },

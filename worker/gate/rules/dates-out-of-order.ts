@@ -1,6 +1,6 @@
 import * as figure from '../../text/figure.ts';
 import * as m from '../../text/generated/messages.ts';
-import { said } from '../../text/message.ts';
+import { said, type Value } from '../../text/message.ts';
 import { fieldName } from '../field-name.ts';
 import { type Hit, PRACTICE, type Rule, type RuleInput } from '../rule.ts';
 import { type BrokenBound, brokenBound } from '../time-bounds.ts';
@@ -16,8 +16,7 @@ export const datesOutOfOrder: Rule = {
       const broken = brokenBound(place);
       if (!broken) return [];
       const { value, path, means } = place;
-      const { say } = input;
-      const [what, when] = [fieldName(means.event, place, say), figure.moment(value)];
+      const [what, when] = [fieldName(means.event, place), figure.moment(value)];
       const [bound, bounds] = [boundName(input, broken), figure.moment(broken.value)];
       return [
         {
@@ -32,8 +31,8 @@ export const datesOutOfOrder: Rule = {
     }),
 };
 
-function boundName({ timestamps, say }: RuleInput, { path }: BrokenBound): string {
+function boundName({ timestamps }: RuleInput, { path }: BrokenBound): Value {
   const key = path.join('/');
   const bound = timestamps.find((place) => place.path.join('/') === key);
-  return bound ? fieldName(bound.means.event, bound, say) : '';
+  return bound ? fieldName(bound.means.event, bound) : '';
 }

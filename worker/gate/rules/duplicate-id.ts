@@ -1,6 +1,5 @@
 import * as m from '../../text/generated/messages.ts';
-import { said } from '../../text/message.ts';
-import { termOf } from '../../text/terms.ts';
+import { type Message, said } from '../../text/message.ts';
 import { ENTRIES } from '../../visit/meaning.ts';
 import type { Place } from '../../visit/record-index.ts';
 import type { Visit } from '../../visit/visit.ts';
@@ -21,13 +20,13 @@ export const duplicateId: Rule = {
         seen.add(inList);
         return [];
       }
-      return [{ path, sentence: said(m.duplicateId_thereAlready, { what: termOf(what), value }), data: { id: value } }];
+      return [{ path, sentence: said(m.duplicateId_thereAlready, { what: said(what), value }), data: { id: value } }];
     });
   },
 };
 
 /** What may stand only once in its list. */
-function identities(visit: Visit): (Pick<Place, 'path'> & { what: string; value: string })[] {
+function identities(visit: Visit): (Pick<Place, 'path'> & { what: Message; value: string })[] {
   return [
     ...fieldsOf(visit, 'identifier').flatMap(({ means, value, path, around }) =>
       means.repeatable !== undefined || around.at(-1)?.position === undefined

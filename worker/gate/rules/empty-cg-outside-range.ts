@@ -10,11 +10,11 @@ export const emptyCgOutsideRange: Rule = {
   meaning: 'The empty centre of gravity is outside its permitted range',
   remedy: m.emptyCgOutsideRange_remedy,
   source: read('AC 43.13-1B ch. 10 (empty-weight CG range)'),
-  check: ({ visit, results, say }) => {
+  check: ({ visit, results }) => {
     const range = visit.aircraft.emptyRange;
     const armMm = results.schedule?.armMm;
     if (!range || armMm === undefined || (isAtLeast(armMm, range.forwardMm) && isAtMost(armMm, range.aftMm))) return [];
-    const { arm, forward, aft } = armOutside(armMm, range, say);
+    const { arm, forward, aft } = armOutside(armMm, range);
     return [
       {
         path: ['aircraft', 'emptyRange'],

@@ -10,7 +10,7 @@ export const engineLimitExceeded: Rule = {
   meaning: 'An instrument was outside its limits after the work',
   remedy: m.engineLimitExceeded_remedy,
   source: read('14 CFR 43.15(c) as summarised; limits from the record'),
-  check: ({ results, say }) =>
+  check: ({ results }) =>
     results.engineRuns.flatMap(({ name, unit, after, least, most, isWithin }): Hit[] =>
       isWithin || after === undefined
         ? []
@@ -19,9 +19,9 @@ export const engineLimitExceeded: Rule = {
               path: ['engineRuns'],
               sentence: said(m.outsideLimits, {
                 figure: name,
-                figure2: figure.asIs(after),
+                value: figure.asIs(after),
                 unit,
-                figure3: rangeText({ least, most }, say),
+                range: rangeText({ least, most }),
               }),
               data: { name, after },
             },

@@ -17,8 +17,9 @@ export const engineRunBeforeLastWork: Rule = {
       ({ kind, zone }) => (kind === 'engine' || kind === 'propeller') && !/run|lauf/i.test(zone),
     );
     const work = [
-      ...tasks.map(({ id, at }) => ({ what: said(m.engineRunBeforeLastWork_task, { id }), at })),
+      ...tasks.map(({ id, at }) => ({ id, what: said(m.engineRunBeforeLastWork_task, { id }), at })),
       ...(visit.modifications ?? []).map(({ id, finishedAt }) => ({
+        id,
         what: said(m.engineRunBeforeLastWork_modification, { id }),
         at: finishedAt,
       })),
@@ -29,7 +30,7 @@ export const engineRunBeforeLastWork: Rule = {
           {
             path: ['engineRuns', last.index, 'at'],
             sentence: said(m.engineRunBeforeLastWork_doneAfterLastRun, { what: later.what }),
-            data: { work: later.what },
+            data: { work: later.id },
           },
         ]
       : [];

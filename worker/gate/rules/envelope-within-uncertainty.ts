@@ -12,7 +12,7 @@ export const envelopeWithinUncertainty: Rule = {
   meaning: 'A legal loading comes nearer to a limit than the uncertainty of the empty centre of gravity',
   remedy: m.envelopeWithinUncertainty_remedy,
   source: read('JCGM 100:2008'),
-  check: ({ visit, results, say }) => {
+  check: ({ visit, results }) => {
     const { schedule, loading } = results;
     const expanded = schedule?.expanded;
     if (!schedule || !expanded) return [];
@@ -25,7 +25,7 @@ export const envelopeWithinUncertainty: Rule = {
         {
           path: ['aircraft', 'envelope'],
           sentence: said(m.envelopeWithinUncertainty_staysInsideLimitUncertainty, {
-            describeLoading: describeLoading(visit, at, say),
+            describeLoading: describeLoading(visit, at),
             margin: figure.measure('arm', margin, { extra: 1 }),
             side: termOf(side),
             uncertainty: figure.measure('arm', uncertaintyMm, { extra: 1 }),

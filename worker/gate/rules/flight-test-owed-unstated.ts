@@ -8,7 +8,7 @@ export const flightTestOwedUnstated: Rule = {
   meaning: 'A flight test is owed and the release does not say so, or a major modification says nothing about one',
   remedy: m.flightTestOwedUnstated_remedy,
   source: read('operating limitations quoted in 8130.2 (flight test after a major change)'),
-  check: ({ visit, say }) => {
+  check: ({ visit }) => {
     const stated = (visit.release?.limitations ?? []).some((text) => /\btest|prüfflug|erprobung/i.test(text));
     return (visit.modifications ?? []).flatMap(({ id, classification, flightTest }, index): Hit[] => {
       const path = ['modifications', index, 'flightTest'];

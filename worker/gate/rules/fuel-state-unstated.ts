@@ -9,7 +9,7 @@ export const fuelStateUnstated: Rule = {
   meaning: 'The weighing does not say what fuel was aboard',
   remedy: m.fuelStateUnstated_remedy,
   source: read('AC 43.13-1B ch. 10; CAP 562 weighing leaflet'),
-  check: ({ visit, say }) => {
+  check: ({ visit }) => {
     const { weighing } = visit;
     if (!weighing) return [];
     if (weighing.fuelState === undefined)

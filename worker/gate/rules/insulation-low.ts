@@ -11,7 +11,7 @@ export const insulationLow: Rule = {
   meaning: 'The insulation of a wire is below the limit of the record',
   remedy: m.insulationLow_remedy,
   source: PRACTICE,
-  check: ({ visit, say }) => {
+  check: ({ visit }) => {
     const limitMohm = visit.wiring?.test?.insulationLimitMohm;
     if (limitMohm === undefined) return [];
     return (visit.wiring?.wires ?? []).flatMap((wire, index): Hit[] => {
@@ -22,7 +22,7 @@ export const insulationLow: Rule = {
         {
           path: ['wiring', 'wires', index, 'insulationMohm'],
           sentence: said(m.insulationLow_insulationWireMLimit, {
-            wire: wireName(wire, say),
+            wire: wireName(wire),
             value: valueText,
             limit: limitText,
           }),

@@ -8,7 +8,7 @@ export const levelUnstated: Rule = {
   meaning: 'The weighing does not say how level the aircraft stood',
   remedy: m.levelUnstated_remedy,
   source: read('AC 43.13-1B ch. 10; CAP 562 weighing leaflet (rigging position)'),
-  check: ({ visit, say }) =>
+  check: ({ visit }) =>
     visit.weighing && !visit.weighing.level
       ? [{ path: ['weighing', 'level'], sentence: said(m.levelUnstated_weighingNotSayHow) }]
       : [],

@@ -2,7 +2,7 @@ import { isAtLeast, isAtMost } from '../../calc/limit-met.ts';
 import { namedMeter } from '../../calc/open-items/stands-open.ts';
 import * as figure from '../../text/figure.ts';
 import * as m from '../../text/generated/messages.ts';
-import { said } from '../../text/message.ts';
+import { said, type Value } from '../../text/message.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
 
 /** Hours are compared where both count those of one product. */
@@ -22,14 +22,14 @@ export const lifeAgainstBulletin: Rule = {
       if (!bulletin) return [];
       const { nextDueDate, nextDueHours } = bulletin;
       const isOfOne = namedMeter(visit, meter).of === namedMeter(visit, bulletin.meter).of;
-      const hit = (own: string, other: string): Hit => ({
+      const hit = (own: Value, other: Value): Hit => ({
         path: ['lives', 'items', index],
         sentence: said(m.lifeAgainstBulletin_dueBulletinNames, { id, own, bulletin: bulletin.id, other }),
         data: { life: id, bulletin: bulletin.id },
       });
       if (isOfOne && dueHours !== undefined && nextDueHours !== undefined && differ(dueHours, nextDueHours)) {
         const [own, other] = figure.plainApart(dueHours, nextDueHours, 1);
-        return [hit(`${own}\u00a0h`, `${other}\u00a0h`)];
+        return [hit(said(m.hours, { hours: own }), said(m.hours, { hours: other }))];
       }
       return dueDate !== undefined && nextDueDate !== undefined && dueDate !== nextDueDate
         ? [hit(figure.date(dueDate), figure.date(nextDueDate))]

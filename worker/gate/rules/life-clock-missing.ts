@@ -1,6 +1,6 @@
 import type { Due } from '../../calc/lives/due.ts';
 import * as m from '../../text/generated/messages.ts';
-import { said } from '../../text/message.ts';
+import { list, said } from '../../text/message.ts';
 import { termOf } from '../../text/terms.ts';
 import type { Life } from '../../visit/life.ts';
 import { lifePath } from '../life-path.ts';
@@ -24,7 +24,10 @@ export const lifeClockMissing: Rule = {
               sentence: said(m.lifeClockMissing_lastEntryLacks, {
                 id,
                 item,
-                clocks: clocks.map((clock) => termOf(clock)).join(said(m.lifeClockMissing_and)),
+                clocks: list(
+                  clocks.map((clock) => termOf(clock)),
+                  said(m.lifeClockMissing_and),
+                ),
               }),
               data: { life: id },
             },
@@ -40,7 +43,10 @@ export const lifeClockMissing: Rule = {
               sentence: said(m.lifeClockMissing_recordNotNow, {
                 due: due.id,
                 item: due.item,
-                clocks: clocks.map((clock) => termOf(clock)).join(said(m.lifeClockMissing_and)),
+                clocks: list(
+                  clocks.map((clock) => termOf(clock)),
+                  said(m.lifeClockMissing_and),
+                ),
               }),
               data: { life: due.id },
             },

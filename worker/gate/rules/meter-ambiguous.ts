@@ -9,7 +9,7 @@ export const meterAmbiguous: Rule = {
   meaning: 'Something comes due by hours, several meters count them, and it does not say on which it is read',
   remedy: m.meterAmbiguous_remedy,
   source: PRACTICE,
-  check: ({ visit, at, say }) => {
+  check: ({ visit, at }) => {
     const meters = (visit.meters?.readings ?? []).filter(({ of }) => of === 'airframe').map(({ id }) => id);
     if (meters.length < 2) return [];
     return standsOpen(visit, at).flatMap(({ id, text, until, meter, kind, path }): Hit[] => {

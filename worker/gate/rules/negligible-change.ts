@@ -11,7 +11,6 @@ export const negligibleChange: Rule = {
   remedy: m.negligibleChange_remedy,
   source: read('AC 43.13-1B para 10-2c'),
   check: (input) => {
-    const { say } = input;
     const { lines, massKg } = input.results.change;
     const limitKg = input.regime.negligibleMassKg.value;
     const limitPercent = input.regime.negligibleMacPercent.value;

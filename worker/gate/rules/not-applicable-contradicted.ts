@@ -9,7 +9,7 @@ export const notApplicableContradicted: Rule = {
   meaning: 'A bulletin is said not to apply, but its serial numbers say that it does',
   remedy: m.notApplicableContradicted_remedy,
   source: read('AMC M.A.305(d) (applicability shown)'),
-  check: ({ visit, results, say }) =>
+  check: ({ visit, results }) =>
     (visit.bulletins?.items ?? []).flatMap(({ id, status, reason, subject }, index): Hit[] => {
       if (status !== 'not-applicable' || saysSomething(reason) || results.applicability[index] !== 'applies') return [];
       return [

@@ -9,7 +9,7 @@ export const oilStateUnstated: Rule = {
   meaning: 'The weighing does not say whether the oil was aboard',
   remedy: m.oilStateUnstated_remedy,
   source: read('AC 43.13-1B ch. 10 (oil convention)'),
-  check: ({ visit, say }) => {
+  check: ({ visit }) => {
     const { weighing } = visit;
     if (!weighing || !visit.aircraft.engine) return [];
     if (weighing.oilState === undefined)

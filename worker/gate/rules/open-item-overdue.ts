@@ -14,7 +14,6 @@ export const openItemOverdue: Rule = {
   check: (input) => {
     // A weighing says nothing of airworthiness.
     if (isOfWeighingAlone(input)) return [];
-    const { say } = input;
     return heldItems(input)
       .filter(isPastLimit)
       .map(({ item = '', text }) => ({

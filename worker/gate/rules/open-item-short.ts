@@ -1,5 +1,5 @@
 import * as m from '../../text/generated/messages.ts';
-import { said } from '../../text/message.ts';
+import { type Said, said } from '../../text/message.ts';
 import { comesSoon } from '../comes-soon.ts';
 import { heldItems, isPastLimit } from '../held-items.ts';
 import { isOfWeighingAlone } from '../of-weighing-alone.ts';
@@ -13,11 +13,10 @@ export const openItemShort: Rule = {
   remedy: m.planNow,
   source: PRACTICE,
   check: (input) => {
-    const { say } = input;
     const isWeighing = isOfWeighingAlone(input);
     return heldItems(input).flatMap((due): Hit[] => {
       const { item = '', text } = due;
-      const hit = (sentence: string): Hit[] => [{ path: '/carried', sentence, data: { item } }];
+      const hit = (sentence: Said): Hit[] => [{ path: '/carried', sentence, data: { item } }];
       if (isPastLimit(due) && !isWeighing) return [];
       if (due.isOverdue) return hit(said(m.overdue2, { item, text }));
       return comesSoon(due) ? hit(said(m.openItemShort_comesDueSoon, { item, text })) : [];

@@ -9,7 +9,7 @@ export const personUnknown: Rule = {
   meaning: 'The record names a person who is not among its people',
   remedy: m.personUnknown_remedy,
   source: PRACTICE,
-  check: ({ visit, people, say }) => {
+  check: ({ visit, people }) => {
     const known = new Set(visit.people.map(({ id }) => id));
     return people
       .filter(({ value }) => !known.has(value))
@@ -17,7 +17,7 @@ export const personUnknown: Rule = {
         path: place.path,
         sentence: said(m.personUnknown_whoNotAmongPeople, {
           place: place.value,
-          doing: fieldName(place.means.doing, place, say),
+          doing: fieldName(place.means.doing, place),
         }),
         data: { person: place.value },
       }));

@@ -12,7 +12,7 @@ export const protectionAboveWire: Rule = {
   meaning: 'The breaker or fuse is greater than the wire allows',
   remedy: m.protectionAboveWire_remedy,
   source: read('AC 43.13-1B table 11-3 and 11-48'),
-  check: ({ visit, results, say }) =>
+  check: ({ visit, results }) =>
     (visit.electrical?.circuits ?? []).flatMap(({ name, gauge, material, protection }, index): Hit[] => {
       const limit = results.electrical?.circuits[index]?.protectionLimit;
       if (!protection || !limit || isAtMost(protection.ratingA, limit.limitA)) return [];
@@ -24,7 +24,7 @@ export const protectionAboveWire: Rule = {
             name,
             kind: termOf(protection.kind),
             rating: ratingText,
-            conductor: conductorName({ gauge, material }, say),
+            conductor: conductorName({ gauge, material }),
             limit: limitText,
           }),
           data: { ratingA: protection.ratingA, limitA: limit.limitA, gauge },

@@ -9,7 +9,7 @@ export const protectionUnknown: Rule = {
   meaning: 'What protector the wire allows is not known: neither chart nor record gives it',
   remedy: m.protectionUnknown_remedy,
   source: read('AC 43.13-1B table 11-3, sizes 22 to 0'),
-  check: ({ visit, results, say }) =>
+  check: ({ visit, results }) =>
     (visit.electrical?.circuits ?? []).flatMap(({ name, gauge, material, protection }, index): Hit[] => {
       const result = results.electrical?.circuits[index];
       if (!protection || !result || result.protectionLimit) return [];
@@ -18,7 +18,7 @@ export const protectionUnknown: Rule = {
           path: ['electrical', 'circuits', index, 'protection'],
           sentence: said(m.protectionUnknown_circuitNoChartGives, {
             name,
-            conductor: conductorName({ gauge, material }, say),
+            conductor: conductorName({ gauge, material }),
           }),
           data: { gauge },
         },

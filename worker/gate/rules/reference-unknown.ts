@@ -1,6 +1,5 @@
 import * as m from '../../text/generated/messages.ts';
 import { said } from '../../text/message.ts';
-import { termOf } from '../../text/terms.ts';
 import { ENTRIES } from '../../visit/meaning.ts';
 import { fieldsOf } from '../../visit/visit-fields.ts';
 import { PRACTICE, type Rule } from '../rule.ts';
@@ -20,7 +19,7 @@ export const referenceUnknown: Rule = {
       .filter(({ value, means }) => !means.to.some((kind) => known.has(`${kind} ${value}`)))
       .map(({ value, path, means }) => ({
         path,
-        sentence: said(m.referenceUnknown_recordNo, { called: termOf(means.called ?? ENTRIES[means.to[0]]), value }),
+        sentence: said(m.referenceUnknown_recordNo, { called: said(means.called ?? ENTRIES[means.to[0]]), value }),
         data: { id: value },
       }));
   },

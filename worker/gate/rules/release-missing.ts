@@ -8,7 +8,7 @@ export const releaseMissing: Rule = {
   meaning: 'The record does not say who releases and with what statement',
   remedy: m.releaseMissing_remedy,
   source: read('14 CFR 43.9; ML.A.801; UK ANO 2016 art. 47'),
-  check: ({ visit, say }) =>
+  check: ({ visit }) =>
     visit.release
       ? []
       : [

@@ -1,7 +1,7 @@
 import * as m from '../../text/generated/messages.ts';
 import { said } from '../../text/message.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
-import { wireName } from '../wire-name.ts';
+import { wireKey, wireName } from '../wire-name.ts';
 
 export const shieldUnterminated: Rule = {
   code: 'SHIELD_UNTERMINATED',
@@ -9,14 +9,14 @@ export const shieldUnterminated: Rule = {
   meaning: 'The screen of a wire is grounded at neither end',
   remedy: m.shieldUnterminated_remedy,
   source: PRACTICE,
-  check: ({ visit, say }) =>
+  check: ({ visit }) =>
     (visit.wiring?.wires ?? []).flatMap((wire, index): Hit[] => {
       if (wire.change === 'removed' || wire.shield !== 'open') return [];
       return [
         {
           path: ['wiring', 'wires', index, 'shield'],
-          sentence: said(m.shieldUnterminated_screenWireGroundedNeither, { wire: wireName(wire, say) }),
-          data: { wire: wireName(wire, say) },
+          sentence: said(m.shieldUnterminated_screenWireGroundedNeither, { wire: wireName(wire) }),
+          data: { wire: wireKey(wire) },
         },
       ];
     }),

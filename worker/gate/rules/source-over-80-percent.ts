@@ -2,9 +2,7 @@ import { isWatched, needsWatching, warnsInTime } from '../../calc/electrical/mon
 import { isAtMost } from '../../calc/limit-met.ts';
 import * as figure from '../../text/figure.ts';
 import * as m from '../../text/generated/messages.ts';
-import { said } from '../../text/message.ts';
-import type { Printer } from '../../text/print.ts';
-import { termOf } from '../../text/terms.ts';
+import { list, said, type Value } from '../../text/message.ts';
 import type { Electrical } from '../../visit/visit.ts';
 import { PHASE_NAMES } from '../phase-names.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
@@ -15,7 +13,7 @@ export const sourceOver80Percent: Rule = {
   meaning: 'The continuous load is over 80 % of what the sources give, and nothing shows the crew the load',
   remedy: m.sourceOver80Percent_remedy,
   source: read('AC 43.13-1B 11-35a: 80 % of the generator without placards or monitoring'),
-  check: ({ visit, results, say }) => {
+  check: ({ visit, results }) => {
     const { electrical } = visit;
     if (!electrical || electrical.sources.every(isWatched) || warnsInTime(electrical)) return [];
     return (results.electrical?.phases ?? []).flatMap(({ phase, continuousA, capacityA }): Hit[] => {
@@ -25,10 +23,10 @@ export const sourceOver80Percent: Rule = {
         {
           path: ['electrical', 'sources'],
           sentence: said(m.sourceOver80Percent_continuousLoadOver80, {
-            phaseNames: termOf(PHASE_NAMES[phase]),
+            phaseNames: said(PHASE_NAMES[phase]),
             continuousA: figure.plain(continuousA, 1),
             capacityA: figure.plain(capacityA, 1),
-            whatIsFitted: whatIsFitted(say, electrical),
+            whatIsFitted: whatIsFitted(electrical),
           }),
           data: { phase, continuousA, capacityA },
         },
@@ -38,7 +36,7 @@ export const sourceOver80Percent: Rule = {
 };
 
 /** What there is to watch the load by, none of which suffices. */
-function whatIsFitted(say: Printer, { sources, lowVoltageWarning }: Electrical): string {
+function whatIsFitted({ sources, lowVoltageWarning }: Electrical): Value {
   const unwatched = sources
     .filter((source) => !isWatched(source))
     .map(({ name, isMonitored }) =>
@@ -46,13 +44,13 @@ function whatIsFitted(say: Printer, { sources, lowVoltageWarning }: Electrical):
         ? said(m.sourceOver80Percent_whatWatchedNotStated, { name })
         : said(m.sourceOver80Percent_nothingWatches, { name }),
     );
-  return [
+  return list([
     ...unwatched,
-    said(m.sourceOver80Percent_lowVoltageWarning, { lowVoltageWarning: stateOf(say, lowVoltageWarning) }),
-  ].join(', ');
+    said(m.sourceOver80Percent_lowVoltageWarning, { lowVoltageWarning: stateOf(lowVoltageWarning) }),
+  ]);
 }
 
-function stateOf(say: Printer, warning: Electrical['lowVoltageWarning']): string {
+function stateOf(warning: Electrical['lowVoltageWarning']): Value {
   if (!warning) return said(m.notStated);
   if (!warning.isFitted) return said(m.sourceOver80Percent_notFitted);
   return warning.setPointV === undefined

@@ -2,7 +2,6 @@ import { isAtMost } from '../../calc/limit-met.ts';
 import * as figure from '../../text/figure.ts';
 import * as m from '../../text/generated/messages.ts';
 import { said } from '../../text/message.ts';
-import { termOf } from '../../text/terms.ts';
 import { PHASE_NAMES } from '../phase-names.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
 
@@ -20,7 +19,7 @@ export const sourceOverloaded: Rule = {
         {
           path: ['electrical', 'sources'],
           sentence: said(m.sourceOverloaded_continuousLoadSourcesGive, {
-            phaseNames: termOf(PHASE_NAMES[phase]),
+            phaseNames: said(PHASE_NAMES[phase]),
             load: loadText,
             capacity: capacityText,
           }),

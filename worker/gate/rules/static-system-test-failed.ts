@@ -1,7 +1,7 @@
 import * as figure from '../../text/figure.ts';
 import * as m from '../../text/generated/messages.ts';
 import { said } from '../../text/message.ts';
-import { CHECK_NAMES, checkName } from '../check-name.ts';
+import { checkName } from '../check-name.ts';
 import { figureInSentence } from '../figure-name.ts';
 import { rangeText } from '../range-text.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
@@ -14,22 +14,22 @@ export const staticSystemTestFailed: Rule = {
   meaning: 'The static pressure system leaks or is at fault, or it was tested at too little suction',
   remedy: m.staticSystemTestFailed_remedy,
   source: read('14 CFR 43 Appendix E (a); 14 CFR 23.1325(b)(2)(i) before 2017'),
-  check: ({ results, say }) => {
+  check: ({ results }) => {
     const { figures = [], checks = [] } = results.surveillance?.staticSystem ?? {};
     return [
-      ...figures.flatMap((figure): Hit[] =>
-        figure.isWithin
+      ...figures.flatMap((measured): Hit[] =>
+        measured.isWithin
           ? []
           : [
               {
                 path: PATH,
                 sentence: said(m.staticSystemTestFailed_staticSystemOutsideLimits, {
-                  figureInSentence: figureInSentence(figure.figure, say),
-                  figure: figure.plain(figure.value, 0),
-                  unit: figure.unit,
-                  figure2: rangeText(figure, say),
+                  figure: figureInSentence(measured.figure),
+                  value: figure.plain(measured.value, 0),
+                  unit: measured.unit,
+                  range: rangeText(measured),
                 }),
-                data: { value: figure.value },
+                data: { value: measured.value },
               },
             ],
       ),
@@ -40,9 +40,9 @@ export const staticSystemTestFailed: Rule = {
                 path: PATH,
                 sentence: said(m.staticSystemTestFailed_staticSystemFailedCheck, {
                   paragraph: check.paragraph,
-                  check: checkName(check, say),
+                  check: checkName(check),
                 }),
-                data: { name: CHECK_NAMES[check.check], check: check.check },
+                data: { check: check.check },
               },
             ]
           : [],

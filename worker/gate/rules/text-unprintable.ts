@@ -1,6 +1,5 @@
 import * as m from '../../text/generated/messages.ts';
 import { said } from '../../text/message.ts';
-import type { Printer } from '../../text/print.ts';
 import { codePointName, unprintableIn } from '../../text/printable.ts';
 import { eachField } from '../../visit/visit-fields.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
@@ -11,17 +10,17 @@ export const textUnprintable: Rule = {
   meaning: 'A text has characters that no pack can print',
   remedy: m.writeLatinLettersSigns,
   source: PRACTICE,
-  check: ({ visit, say }) => {
+  check: ({ visit }) => {
     const hits: Hit[] = [];
     eachField(visit, 'text', (value, place) => {
       const characters = unprintableIn(value);
-      if (characters.length > 0) hits.push(hitAt(say, place().path, characters.map(codePointName)));
+      if (characters.length > 0) hits.push(hitAt(place().path, characters.map(codePointName)));
     });
     return hits;
   },
 };
 
-function hitAt(say: Printer, path: Hit['path'], characters: readonly string[]): Hit {
+function hitAt(path: Hit['path'], characters: readonly string[]): Hit {
   return {
     path,
     sentence: said(m.textUnprintable_textCharactersCannotPrinted, { characters: characters.join(', ') }),

@@ -1,7 +1,7 @@
 import * as figure from '../../text/figure.ts';
 import * as m from '../../text/generated/messages.ts';
 import { said } from '../../text/message.ts';
-import { CHECK_NAMES, checkName } from '../check-name.ts';
+import { checkName } from '../check-name.ts';
 import { nameOfFigure } from '../figure-name.ts';
 import { rangeText } from '../range-text.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
@@ -14,22 +14,22 @@ export const transponderTestFailed: Rule = {
   meaning: 'A figure of the transponder test is outside its limits, or the transponder answers wrongly',
   remedy: m.transponderTestFailed_remedy,
   source: read('14 CFR 43 Appendix F'),
-  check: ({ results, say }) => {
+  check: ({ results }) => {
     const { transponder = [], modeS = [] } = results.surveillance ?? {};
     return [
-      ...transponder.flatMap((figure): Hit[] =>
-        figure.isWithin
+      ...transponder.flatMap((measured): Hit[] =>
+        measured.isWithin
           ? []
           : [
               {
                 path: PATH,
                 sentence: said(m.transponderTestFailed_outsideLimits, {
-                  nameOfFigure: nameOfFigure(figure.figure, say),
-                  figure: figure.plain(figure.value, 1),
-                  unit: figure.unit,
-                  figure2: rangeText(figure, say),
+                  figure: nameOfFigure(measured.figure),
+                  value: figure.plain(measured.value, 1),
+                  unit: measured.unit,
+                  range: rangeText(measured),
                 }),
-                data: { value: figure.value },
+                data: { value: measured.value },
               },
             ],
       ),
@@ -40,9 +40,9 @@ export const transponderTestFailed: Rule = {
                 path: PATH,
                 sentence: said(m.transponderTestFailed_transponderFailedCheckMode, {
                   paragraph: check.paragraph,
-                  check: checkName(check, say),
+                  check: checkName(check),
                 }),
-                data: { name: CHECK_NAMES[check.check], check: check.check },
+                data: { check: check.check },
               },
             ]
           : [],

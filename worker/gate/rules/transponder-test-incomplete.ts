@@ -1,5 +1,5 @@
 import * as m from '../../text/generated/messages.ts';
-import { said } from '../../text/message.ts';
+import { list, said } from '../../text/message.ts';
 import { unrecordedChecks } from '../check-name.ts';
 import { transponderOmission } from '../omission-text.ts';
 import { type Rule, read } from '../rule.ts';
@@ -10,17 +10,14 @@ export const transponderTestIncomplete: Rule = {
   meaning: 'The transponder test leaves out something that the class of the transponder needs',
   remedy: m.transponderTestIncomplete_remedy,
   source: read('14 CFR 43 Appendix F (c)(2) and (e) to (j)'),
-  check: ({ results, say }) => {
+  check: ({ results }) => {
     const { transponderMissing = [], modeS = [] } = results.surveillance ?? {};
-    const missing = [
-      ...transponderMissing.map((figure) => transponderOmission(figure, say)),
-      ...unrecordedChecks(modeS, say),
-    ];
+    const missing = [...transponderMissing.map((figure) => transponderOmission(figure)), ...unrecordedChecks(modeS)];
     if (missing.length === 0) return [];
     return [
       {
         path: ['surveillance', 'transponderTest'],
-        sentence: said(m.transponderTestIncomplete_transponderTestNotRecord, { missing: missing.join('; ') }),
+        sentence: said(m.transponderTestIncomplete_transponderTestNotRecord, { missing: list(missing, '; ') }),
         data: { missing: missing.length },
       },
     ];

@@ -8,7 +8,7 @@ export const unrestrainedRun: Rule = {
   meaning: 'A run of the engine does not say how the aircraft was held',
   remedy: m.unrestrainedRun_remedy,
   source: PRACTICE,
-  check: ({ visit, say }) =>
+  check: ({ visit }) =>
     (visit.engineRuns ?? []).flatMap(({ restraint, when }, index): Hit[] =>
       restraint
         ? []

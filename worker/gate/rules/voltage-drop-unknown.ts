@@ -11,7 +11,7 @@ export const voltageDropUnknown: Rule = {
     'The voltage drop of a circuit is not known: no table gives the resistance of its wire, and it was not measured',
   remedy: m.voltageDropUnknown_remedy,
   source: read('AC 43.13-1B 11-66: the drop follows from table 11-9, or is measured'),
-  check: ({ visit, say }) =>
+  check: ({ visit }) =>
     (visit.electrical?.circuits ?? []).flatMap((circuit, index): Hit[] => {
       if (wireSize(circuit) || circuit.measuredDropV !== undefined) return [];
       return [
@@ -19,7 +19,7 @@ export const voltageDropUnknown: Rule = {
           path: ['electrical', 'circuits', index, 'measuredDropV'],
           sentence: said(m.voltageDropUnknown_circuitNoTableGives, {
             circuit: circuit.name,
-            circuit2: conductorName(circuit, say),
+            circuit2: conductorName(circuit),
           }),
           data: { gauge: circuit.gauge, material: circuit.material ?? 'copper' },
         },

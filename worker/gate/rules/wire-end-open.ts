@@ -2,7 +2,6 @@ import { nodeKey } from '../../calc/wiring/pin-graph.ts';
 import type { WiringResult } from '../../calc/wiring/results.ts';
 import * as m from '../../text/generated/messages.ts';
 import { said } from '../../text/message.ts';
-import type { Printer } from '../../text/print.ts';
 import type { Wiring } from '../../visit/visit.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
 import { wireName } from '../wire-name.ts';
@@ -13,13 +12,11 @@ export const wireEndOpen: Rule = {
   meaning: 'A wire ends at nothing that the record has, or a contact that carries a signal has no wire',
   remedy: m.wireEndOpen_remedy,
   source: PRACTICE,
-  check: ({ visit, results, say }) =>
-    visit.wiring && results.wiring
-      ? [...looseWires(say, visit.wiring), ...emptyPins(say, visit.wiring, results.wiring)]
-      : [],
+  check: ({ visit, results }) =>
+    visit.wiring && results.wiring ? [...looseWires(visit.wiring), ...emptyPins(visit.wiring, results.wiring)] : [],
 };
 
-function looseWires(say: Printer, { wires, connectors, points }: Wiring): Hit[] {
+function looseWires({ wires, connectors, points }: Wiring): Hit[] {
   const places = new Set([
     ...points.map(({ id }) => nodeKey({ at: id })),
     ...connectors.flatMap(({ id, pins }) => pins.map(({ pin }) => nodeKey({ at: id, pin }))),
@@ -31,7 +28,7 @@ function looseWires(say: Printer, { wires, connectors, points }: Wiring): Hit[] 
       return [
         {
           path: ['wiring', 'wires', index, end],
-          sentence: said(m.wireEndOpen_wireEndsRecordNot, { wire: wireName(wire, say), key }),
+          sentence: said(m.wireEndOpen_wireEndsRecordNot, { wire: wireName(wire), key }),
           data: { at: key },
         },
       ];
@@ -39,7 +36,7 @@ function looseWires(say: Printer, { wires, connectors, points }: Wiring): Hit[] 
   );
 }
 
-function emptyPins(say: Printer, { connectors }: Wiring, { graph }: WiringResult): Hit[] {
+function emptyPins({ connectors }: Wiring, { graph }: WiringResult): Hit[] {
   return connectors.flatMap(({ id, pins }, i) =>
     pins.flatMap(({ pin, signal, direction }, j): Hit[] => {
       if (direction === 'spare' || graph.connections.has(nodeKey({ at: id, pin }))) return [];

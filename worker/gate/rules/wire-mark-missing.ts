@@ -1,8 +1,8 @@
 import * as m from '../../text/generated/messages.ts';
-import { said } from '../../text/message.ts';
+import { said, type Value } from '../../text/message.ts';
 import type { FoundWire } from '../../visit/visit.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
-import { wireName } from '../wire-name.ts';
+import { wireKey, wireName } from '../wire-name.ts';
 
 export const wireMarkMissing: Rule = {
   code: 'WIRE_MARK_MISSING',
@@ -10,21 +10,21 @@ export const wireMarkMissing: Rule = {
   meaning: 'A wire that stays in the aircraft has no mark',
   remedy: m.wireMarkMissing_remedy,
   source: PRACTICE,
-  check: ({ visit, say }) => {
+  check: ({ visit }) => {
     const { wires = [], found = [] } = visit.wiring ?? {};
-    const bare = (path: Hit['path'], name: string): Hit => ({
+    const bare = (path: Hit['path'], name: Value, wire: string): Hit => ({
       path,
       sentence: said(m.wireMarkMissing_wireNoMark, { name }),
-      data: { wire: name },
+      data: { wire },
     });
     return [
       ...wires.flatMap((wire, index) =>
         wire.change === 'removed' || wire.mark !== undefined
           ? []
-          : [bare(['wiring', 'wires', index, 'mark'], wireName(wire, say))],
+          : [bare(['wiring', 'wires', index, 'mark'], wireName(wire), wireKey(wire))],
       ),
       ...found.flatMap(({ decision, mark, id }, index) =>
-        !STAYS.has(decision) || mark !== undefined ? [] : [bare(['wiring', 'found', index, 'mark'], id)],
+        !STAYS.has(decision) || mark !== undefined ? [] : [bare(['wiring', 'found', index, 'mark'], id, id)],
       ),
     ];
   },

@@ -12,7 +12,7 @@ export const wireOverloaded: Rule = {
   meaning: 'A wire carries more than it can without end in this bundle, place and altitude',
   remedy: m.wireOverloaded_remedy,
   source: read('AC 43.13-1B table 11-9 and 11-67'),
-  check: ({ visit, results, say }) =>
+  check: ({ visit, results }) =>
     (visit.electrical?.circuits ?? []).flatMap((circuit, index): Hit[] => {
       const result = results.electrical?.circuits[index];
       // A wire that is too hot for any current is told as such.
@@ -26,7 +26,7 @@ export const wireOverloaded: Rule = {
           sentence: said(m.wireOverloaded_circuitWithoutEndWire, {
             name,
             load: loadText,
-            circuit: conductorName(circuit, say),
+            circuit: conductorName(circuit),
             capacity: capacityText,
           }),
           data: { continuousA, ampacityA: ampacity.currentA, gauge },

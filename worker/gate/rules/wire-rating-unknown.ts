@@ -10,10 +10,10 @@ export const wireRatingUnknown: Rule = {
   meaning: 'What a wire can carry is not known: it lies outside the table, and no chart was read',
   remedy: m.wireRatingUnknown_remedy,
   source: read('AC 43.13-1B table 11-9, note 1: 70 °C, 33 wires, 20 % used, 60,000 ft'),
-  check: ({ visit, results, say }) =>
+  check: ({ visit, results }) =>
     (visit.electrical?.circuits ?? []).flatMap(({ name, gauge, material }, index): Hit[] => {
       if (results.electrical?.circuits[index]?.ampacity) return [];
-      const wire = conductorName({ gauge, material }, say);
+      const wire = conductorName({ gauge, material });
       return [
         {
           path: ['electrical', 'circuits', index, 'rating'],

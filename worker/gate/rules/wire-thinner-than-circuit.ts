@@ -11,7 +11,7 @@ export const wireThinnerThanCircuit: Rule = {
   meaning: 'A wire is thinner than its circuit was computed with',
   remedy: m.wireThinnerThanCircuit_remedy,
   source: read('AC 43.13-1B 11-48: the protector guards the wire'),
-  check: ({ visit, say }) =>
+  check: ({ visit }) =>
     (visit.wiring?.wires ?? []).flatMap((wire, index): Hit[] => {
       const circuit = visit.electrical?.circuits.find(({ id }) => id === wire.circuit);
       if (!circuit || wire.change === 'removed' || !carriesLess(wire, circuit)) return [];
@@ -19,10 +19,10 @@ export const wireThinnerThanCircuit: Rule = {
         {
           path: ['wiring', 'wires', index, 'gauge'],
           sentence: said(m.wireThinnerThanCircuit_wireCircuitComputed, {
-            wire: wireName(wire, say),
-            wire2: conductorName(wire, say),
+            wire: wireName(wire),
+            wire2: conductorName(wire),
             circuit: circuit.name,
-            circuit2: conductorName(circuit, say),
+            circuit2: conductorName(circuit),
           }),
           data: { gauge: wire.gauge, circuitGauge: circuit.gauge },
         },

@@ -11,7 +11,7 @@ export const wireTooHot: Rule = {
   meaning: 'The surroundings of a wire are as hot as its conductor may become, so that it can carry nothing',
   remedy: m.wireTooHot_remedy,
   source: memory('AC 43.13-1B 11-66d(6): current heats a conductor from its surroundings up to its rating'),
-  check: ({ visit, say }) =>
+  check: ({ visit }) =>
     (visit.electrical?.circuits ?? []).flatMap((circuit, index): Hit[] => {
       if (!isTooHot(circuit)) return [];
       const { name, ambientC, temperatureRating } = circuit;
@@ -21,7 +21,7 @@ export const wireTooHot: Rule = {
           sentence: said(m.wireTooHot_circuitSurroundingsCToo, {
             name,
             ambientC: figure.asIs(ambientC),
-            circuit: conductorName(circuit, say),
+            circuit: conductorName(circuit),
             temperatureRating,
           }),
           data: { ambientC, ratedC: Number(temperatureRating) },

@@ -8,7 +8,7 @@ export const workEndUnstated: Rule = {
   meaning: 'The record does not say when the work ended',
   remedy: m.workEndUnstated_remedy,
   source: read('14 CFR 43.9(a)(2) as summarised (date of completion)'),
-  check: ({ visit, say }) => {
+  check: ({ visit }) => {
     const worked = visit.modifications?.length || visit.inspection || visit.worksheet?.length;
     return worked && !visit.visit.workEndedAt
       ? [{ path: ['visit', 'workEndedAt'], sentence: said(m.workEndUnstated_recordNotSayWhen) }]

@@ -2,6 +2,9 @@ import type { AttachmentName } from '../../archive/archive.ts';
 import { LIMITS } from '../../limits.ts';
 import { sha256 } from '../../pack/digest.ts';
 import { SHA256 } from '../../patterns.ts';
+import type { AttachmentFact } from '../../pipeline.ts';
+import { saidFault } from '../../text/faults.ts';
+import { inEnglish } from '../../text/print.ts';
 import { found, json, reached, reachedOrNone } from '../answer.ts';
 import { inspected, isCurrent } from '../attached.ts';
 import { Refusal } from '../problem.ts';
@@ -27,15 +30,22 @@ export const putAttachment: Operation = {
     if (actual !== name.sha256)
       throw new Refusal('digest-differs', `The SHA-256 of what arrived is ${actual}: current value is ${name.sha256}`);
     const known = reachedOrNone(await call.world.archive.attachmentFact(name));
-    if (known?.ok && isCurrent(call, known) && (await isWhole(call, name)))
-      return json({ sha256: name.sha256, ...known });
+    if (known?.ok && isCurrent(call, known) && (await isWhole(call, name))) return json(answerOf(name, known));
     const fact = await inspected(call, bytes);
     // What was taken once is kept, also where it would be refused now.
     if (fact.ok || !known?.ok) reached(await call.world.archive.putAttachment(name, fact, bytes));
-    if (!fact.ok) throw new Refusal('attachment-refused', `The file cannot go into a pack: ${fact.detail}`);
-    return json({ sha256: name.sha256, ...fact }, 201, { Location: call.url.pathname });
+    if (!fact.ok)
+      throw new Refusal('attachment-refused', `The file cannot go into a pack: ${inEnglish(saidFault(fact.detail))}`);
+    return json(answerOf(name, fact), 201, { Location: call.url.pathname });
   },
 };
+
+/** What is known of a file as it is answered: faults in English. */
+function answerOf({ sha256: digest }: AttachmentName, fact: AttachmentFact): object {
+  if (!fact.ok) return { sha256: digest, ...fact, detail: inEnglish(saidFault(fact.detail)) };
+  if (fact.kind !== 'pdf') return { sha256: digest, ...fact };
+  return { sha256: digest, ...fact, obstacles: fact.obstacles.map((fault) => inEnglish(saidFault(fault))) };
+}
 
 /** Whether the file lies there as it came; where it does not, what is handed in takes its place. */
 async function isWhole({ world }: Call, name: AttachmentName): Promise<boolean> {
@@ -50,7 +60,7 @@ export const getAttachment: Operation = {
   async handle(call) {
     const name = { workshop: call.caller.workshop, sha256: digestOf(call) };
     const fact = found(reached(await call.world.archive.attachmentFact(name)), 'such attachment');
-    return json({ sha256: name.sha256, ...fact });
+    return json(answerOf(name, fact));
   },
 };
 

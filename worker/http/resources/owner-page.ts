@@ -2,12 +2,12 @@ import { onScreen } from '../../pack/on-screen.ts';
 import { needsCare, ownerPage } from '../../pack/views/owner-page.ts';
 import type { Assessed } from '../../pipeline.ts';
 import * as m from '../../text/generated/messages.ts';
+import type { Locale } from '../../text/locale.ts';
 import { type Printer, printerFor } from '../../text/print.ts';
 import type { Units } from '../../units/quantity.ts';
 import { recordPrinter } from '../../visit/record-printer.ts';
-import type { Lexicon } from '../../words/lexicon.ts';
 import { blobResponse } from '../blob-response.ts';
-import { lexiconOfDocuments } from '../documents-lexicon.ts';
+import { localeOfDocuments } from '../documents-locale.ts';
 import { htmlPage } from '../html-page.ts';
 import { assessedAsThen, liveFacts } from '../live-facts.ts';
 import { missing, type OwnedLink, openedLink } from '../opened-link.ts';
@@ -33,9 +33,9 @@ export const openLink: Operation = {
     const opened = await openedLink(call, 'page');
     if (!opened) return missing(call);
     const documents = await sealedDocuments(call, opened);
-    const lexicon = lexiconOfDocuments(documents);
+    const locale = localeOfDocuments(documents);
     const assessed = await assessedAsThen(call, opened);
-    const say = printerOf(assessed, lexicon);
+    const say = printerOf(assessed, locale);
     const openedAt = say.local(call.world.now().toISOString());
     const { withdrawal, summary, pdfSha256 } = opened.pack;
     const letterhead = assessed?.record ?? (await letterheadOf(call, opened));
@@ -61,7 +61,7 @@ export const openLink: Operation = {
       },
       say,
     );
-    return htmlPage('owner-page', view, { hasScript: true, lexicon });
+    return htmlPage('owner-page', view, { hasScript: true, locale });
   },
 };
 
@@ -93,8 +93,8 @@ export const openLinkDocument: Operation = {
     const documents = opened ? await sealedDocuments(call, opened) : [];
     const document = documents.find(({ id }) => id === call.params.document);
     if (!opened || !document) return missing(call);
-    const lexicon = lexiconOfDocuments(documents);
-    const { isCurrent, headline } = standingOf(opened, printerOf(undefined, lexicon));
+    const locale = localeOfDocuments(documents);
+    const { isCurrent, headline } = standingOf(opened, printerOf(undefined, locale));
     const base = `/p/${call.params.token}/documents/`;
     const view = {
       title: `${document.title}, ${opened.pack.summary.pack}`,
@@ -103,21 +103,21 @@ export const openLinkDocument: Operation = {
       back: `/p/${call.params.token}`,
       html: onScreen(document.html, { base, documents, pictures: base }),
     };
-    return htmlPage('document-page', view, { lexicon });
+    return htmlPage('document-page', view, { locale });
   },
 };
 
 /** Says everything in the zone of the workshop, as the pack does; each moment in its own where the record is no longer read. */
-function printerOf(assessed: Assessed | undefined, lexicon: Lexicon): Printer {
-  return assessed ? recordPrinter(assessed.visit, lexicon) : printerFor(METRIC, lexicon);
+function printerOf(assessed: Assessed | undefined, locale: Locale): Printer {
+  return assessed ? recordPrinter(assessed.visit, locale) : printerFor(METRIC, locale);
 }
 
 const METRIC: Units = { mass: 'kg', arm: 'mm', volume: 'l' };
 
 /** The workshop that a reader is sent to, and how it is reached. */
-async function askWhom(call: Call, owned: OwnedLink, letterhead: Letterhead, { words }: Printer): Promise<string> {
+async function askWhom(call: Call, owned: OwnedLink, letterhead: Letterhead, { text }: Printer): Promise<string> {
   const { name = await workshopName(call, owned.name.workshop), at } = reachedAt(letterhead);
-  return say(m.ownerPage_asked, { value: [name, ...at].join(', ') });
+  return text(m.ownerPage_asked, { value: [name, ...at].join(', ') });
 }
 
 /** The workshop that sealed a pack, by the name under which the deployment knows it, and its key where that was kept. */

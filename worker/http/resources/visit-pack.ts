@@ -1,19 +1,19 @@
 import { onScreen } from '../../pack/on-screen.ts';
 import type { PackDocument } from '../../pipeline.ts';
+import * as m from '../../text/generated/messages.ts';
+import { sayIn } from '../../text/print.ts';
 import { PAPER_CHOICE, paperSize } from '../../units/paper-size.ts';
 import { preferred } from '../accept.ts';
 import { json } from '../answer.ts';
 import { attachedFiles } from '../attached.ts';
 import { entityTag } from '../conditions.ts';
-import { lexiconOfDocuments } from '../documents-lexicon.ts';
+import { localeOfDocuments } from '../documents-locale.ts';
 import { htmlPage } from '../html-page.ts';
 import { Refusal } from '../problem.ts';
 import type { Call, Operation } from '../route.ts';
 import { AssessmentAnswer, DraftDocuments } from '../schemas.ts';
 import { PDF_POLICY } from '../security-headers.ts';
 import { type Standing, standing } from '../standing.ts';
-
-const NOT_RELEASED = 'Not released';
 
 const PAPER = { paper: `${PAPER_CHOICE}; what the record says where left out` } as const;
 
@@ -81,15 +81,15 @@ export const getDraftDocument: Operation = {
 };
 
 function draftPage(document: PackDocument, documents: readonly PackDocument[]): Response {
-  const lexicon = lexiconOfDocuments(documents);
+  const locale = localeOfDocuments(documents);
   const view = {
     title: document.title,
-    banner: lexicon.find(NOT_RELEASED),
+    banner: sayIn(locale)(m.visitPack_notReleased),
     bannerKind: 'draft',
     back: '',
     html: onScreen(document.html, { base: '', documents }),
   };
-  return htmlPage('document-page', view, { lexicon });
+  return htmlPage('document-page', view, { locale });
 }
 
 async function draftPdf(call: Call, { assessed, kept, at }: Standing, document?: string): Promise<Response> {

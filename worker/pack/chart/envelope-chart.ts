@@ -21,7 +21,7 @@ function describe({ say, results, visit }: PackContext, sheet: LoadingSheet): st
     say.text(m.envelopeChart_at, { mass: say.measure('mass', state.massKg), cg: say.measure('arm', cgMm(state)) });
   const paths = sheet.loadings.map(({ kind, path }) =>
     say.text(m.envelopeChart_fromTo, {
-      kind: loadingName(kind, say),
+      kind: say.value(loadingName(kind)),
       where: path[0] ? where(path[0]) : '–',
       where2: path.at(-1) ? where(path.at(-1) as MassMoment) : '–',
     }),

@@ -1,6 +1,7 @@
 import type { SurveillanceRecord, SurveillanceResult } from '../../calc/surveillance/results.ts';
 import { omissionText } from '../../gate/omission-text.ts';
 import * as m from '../../text/generated/messages.ts';
+import { list } from '../../text/message.ts';
 import type { PackContext } from '../context.ts';
 import { nameOf } from '../people.ts';
 import type { View } from '../render.ts';
@@ -24,7 +25,7 @@ export function altimetryView(
     altimeterTo: say.plain(record.altimeter?.maximumFt ?? 0, 0),
     altimeter: limitedRows(say, altimeter, 0),
     isWhole: altimeterOmissions.length === 0,
-    omissions: altimeterOmissions.map((omission) => omissionText(omission, say)).join('; '),
+    omissions: say.value(list(altimeterOmissions.map(omissionText), '; ')),
     hasEncoder: encoder.length > 0,
     encoderBy: doneBy(record.encoder),
     encoder: encoder.map(({ altimeterFt, encoderFt, differenceFt, isWithin, pulses }) => ({

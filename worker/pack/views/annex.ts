@@ -1,7 +1,7 @@
+import { saidFault } from '../../text/faults.ts';
 import * as m from '../../text/generated/messages.ts';
 import type { Printer } from '../../text/print.ts';
 import type { Attachment } from '../../visit/visit.ts';
-import { retold } from '../../words/retold.ts';
 import type { PackContext } from '../context.ts';
 import type { DocumentInstance } from '../document.ts';
 import { nameOf } from '../people.ts';
@@ -43,7 +43,7 @@ function annexView(context: PackContext, paper: Attachment, place: { articleId: 
 
 function pagesLine(fact: PackContext['attachments'][string] | undefined, say: Printer): string {
   if (fact === undefined) return say.text(m.annex_leftOutFileNot);
-  if (!fact.ok) return say.text(m.annex_leftOut, { retold: retold(fact.detail, say.lexicon) });
+  if (!fact.ok) return say.text(m.annex_leftOut, { fault: saidFault(fact.detail) });
   if (fact.kind !== 'pdf') return say.text(m.annex_leftOutFileNo);
   return fact.pages === 1 ? say.text(m.annex_1PageFollows) : say.text(m.annex_pagesFollow, { pages: fact.pages });
 }

@@ -15,7 +15,7 @@ export function budgetRows({ say }: PackContext, { budget, empty, standard, expa
   const share = (part: number, whole: number): string => say.plain(whole === 0 ? 0 : (part / whole) ** 2 * 100, 0);
   return {
     budget: rows.map(({ component, quantity, massKg, armMm, standard: u }) => ({
-      source: budgetName(component, say),
+      source: say.value(budgetName(component)),
       standard: say.measure(quantity, u, { extra: 2 }),
       mass: say.number('mass', Math.abs(massKg), { extra: 2 }),
       arm: say.number('arm', Math.abs(armMm), { extra: 2 }),

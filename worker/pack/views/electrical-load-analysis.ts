@@ -29,7 +29,7 @@ export function electricalLoadAnalysisView(context: PackContext): View {
   const found = results.electrical;
   if (!record || !found) throw new Error('Cannot fill the electrical load analysis: the visit has none');
   const bars = found.phases.map(({ phase, continuousA, peakA, capacityA }) => ({
-    name: say.term(PHASE_NAMES[phase]),
+    name: say.text(PHASE_NAMES[phase]),
     loadA: continuousA,
     peakA,
     capacityA,
@@ -71,7 +71,7 @@ function phaseRow(
   { phase, before, continuousA, peakA, capacityA }: PhaseLoad,
 ): Record<string, string> {
   return {
-    phase: say.term(PHASE_NAMES[phase]),
+    phase: say.text(PHASE_NAMES[phase]),
     before: amps(say, before.continuousA),
     continuous: amps(say, continuousA),
     peak: amps(say, peakA),
@@ -86,7 +86,7 @@ function enduranceView({ say }: PackContext, { battery }: Electrical, endurance:
     hasEndurance: true,
     battery: `${say.plain(battery.capacityAh, 1)} Ah × ${say.plain(battery.usableFactor, 2)} = ${say.plain(endurance.usableAmpMinutes, 0)} A·min`,
     stretches: endurance.stretches.map(({ use, loadA, minutes, ampMinutes }) => ({
-      name: stretchName(use, say),
+      name: say.value(stretchName(use)),
       load: amps(say, loadA),
       minutes: minutes === undefined ? say.text(m.electricalLoadAnalysis_noEnd) : say.plain(minutes, 1),
       used: say.plain(ampMinutes, 0),

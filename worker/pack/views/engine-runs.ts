@@ -44,7 +44,7 @@ export function engineRunsView(context: PackContext): View {
       after: shown(say, after),
       change:
         change === undefined ? DASH : `${change > 0 ? '+' : change < 0 ? '−' : ''}${shown(say, Math.abs(change))}`,
-      limits: rangeText({ least, most }, say),
+      limits: say.value(rangeText({ least, most })),
       verdict: after === undefined && last ? say.text(m.engineRuns_notRead) : verdictOf(say, row),
     })),
     signatures: [signatureOf(visit, last?.by, say.text(m.engineRuns_run), last ? say.moment(last.at) : DASH)],

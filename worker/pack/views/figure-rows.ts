@@ -12,10 +12,10 @@ export function limitedRows(say: Printer, figures: readonly Limited[], decimals:
   const places = (value: number): number => (Number.isInteger(value) ? decimals : Math.max(decimals, 1));
   const print = (value: number): string => say.plain(value, places(value));
   return figures.map((figure) => ({
-    name: figureName(figure, say),
+    name: say.value(figureName(figure)),
     working: figure.terms ? `${print(figure.terms.read)} − ${bracketed(figure.terms.against, print)}` : DASH,
     value: print(figure.value),
-    limits: rangeText(figure, say),
+    limits: say.value(rangeText(figure)),
     unit: figure.unit,
     verdict: figure.isWithin ? '✓' : say.text(m.outside),
   }));
@@ -26,8 +26,7 @@ function bracketed(value: number, print: (value: number) => string): string {
   return value < 0 ? `(${print(value)})` : print(value);
 }
 
-const VERDICTS: Record<Check['outcome'], Message> = {
-  passed: '✓',
+const OUTCOMES: Record<Exclude<Check['outcome'], 'passed'>, Message> = {
   failed: m.failed,
   'not recorded': m.figureRows_notRecorded,
 };
@@ -35,8 +34,8 @@ const VERDICTS: Record<Check['outcome'], Message> = {
 /** Rows of what has no figure. */
 export function checkRows(say: Printer, checks: readonly Check[]): Record<string, string>[] {
   return checks.map((check) => ({
-    name: checkName(check, say),
+    name: say.value(checkName(check)),
     paragraph: check.paragraph,
-    verdict: say.text(VERDICTS[check.outcome]),
+    verdict: check.outcome === 'passed' ? '✓' : say.text(OUTCOMES[check.outcome]),
   }));
 }

@@ -11,7 +11,7 @@ import { findingName } from './open-items.ts';
 import { releaserSignature } from './releaser-signature.ts';
 
 const RESULTS = {
-  satisfactory: '✓',
+  satisfactory: m.inspectionRecord_satisfactory,
   rectified: m.inspectionRecord_putRight,
   failed: m.failed,
   'not-applicable': m.inspectionRecord_n,

@@ -9,7 +9,7 @@ import type { View } from '../render.ts';
 /** Every load with its current in each phase: what the sums of the phases are made of. */
 export function loadRows({ say }: PackContext, { loads, system }: Electrical): View {
   return {
-    phaseHeads: PHASES.map((phase) => say.term(PHASE_NAMES[phase])),
+    phaseHeads: PHASES.map((phase) => say.text(PHASE_NAMES[phase])),
     loads: loads.map((load) => ({
       name: load.name,
       change: say.term(load.change),

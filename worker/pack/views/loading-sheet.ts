@@ -26,7 +26,7 @@ export function loadingSheetView(context: PackContext): View {
     hasEnvelope: sheet.envelope !== undefined,
     hasTanks: tanksOf(context.visit.aircraft).length > 0,
     chart: envelopeChart(context, sheet),
-    caption: sheet.loadings.map(({ kind }, index) => `${index + 1} ${loadingInCaption(kind, say)}`).join(', '),
+    caption: sheet.loadings.map(({ kind }, index) => `${index + 1} ${say.value(loadingInCaption(kind))}`).join(', '),
     loadings: sheet.loadings.map((loading, index) => loadingRow(context, loading, index)),
     margins: marginLines(context, sheet),
     hasMargins: (sheet.extremes?.margins ?? []).length > 0,
@@ -64,8 +64,8 @@ function loadingRow(context: PackContext, { kind, path, verdict }: NamedLoading,
   const isInside = verdict.state === 'inside';
   return {
     number: String(index + 1),
-    name: loadingName(kind, say),
-    aboard: start ? describeLoading(visit, start, say, leastPilot?.kg) : DASH,
+    name: say.value(loadingName(kind)),
+    aboard: start ? say.value(describeLoading(visit, start, leastPilot?.kg)) : DASH,
     mass: start ? loadedMass(context, start) : DASH,
     burnt: hasTanks && {
       mass: end ? loadedMass(context, end) : DASH,
@@ -104,7 +104,7 @@ function marginLines(context: PackContext, sheet: LoadingSheet): string[] {
   const lines = (sheet.extremes?.margins ?? []).map(({ side, margin, loading, limit }) => {
     const quantity = side === 'below' || side === 'above' ? 'mass' : 'arm';
     const mass = `${loadedMass(context, loading)}\u00a0${say.unit('mass')}`;
-    const place = `${mass}, ${describeLoading(visit, loading, say, sheet.leastPilot?.kg)}`;
+    const place = `${mass}, ${say.value(describeLoading(visit, loading, sheet.leastPilot?.kg))}`;
     const within = say.measure(quantity, margin, { signed: true, extra: 1, bound: 'most' });
     return say.text(m.loadingSheet_nearestLimit, {
       side: say.term(side),
@@ -215,7 +215,7 @@ const REFUSALS = {
 function cellText(say: PackContext['say'], cell: CrewFuelCell, hasBaggage: boolean): string {
   if ('refused' in cell) {
     const { refused } = cell;
-    return say.term(refused.state === 'outside' ? OUTSIDE[refused.worst.side] : REFUSALS[refused.state]);
+    return say.text(refused.state === 'outside' ? OUTSIDE[refused.worst.side] : REFUSALS[refused.state]);
   }
   return hasBaggage ? say.number('mass', cell.baggageKg, { bound: 'most' }) : say.text(m.yes);
 }

@@ -1,8 +1,8 @@
 import { totalHours } from '../../calc/total-hours.ts';
 import { DASH } from '../../text/dash.ts';
 import * as m from '../../text/generated/messages.ts';
+import { sentence } from '../../text/sentence.ts';
 import { hoursOnMeter } from '../../visit/meter-name.ts';
-import { sentence } from '../../words/sentence.ts';
 import type { PackContext } from '../context.ts';
 import { personOf } from '../people.ts';
 import type { View } from '../render.ts';
@@ -25,7 +25,7 @@ export function logBookInsertsView(context: PackContext): View {
   return {
     ...common(context),
     books: BOOKS.filter(({ of }) => serials[of] !== undefined && isTouched(context, of)).map(({ of, title }) => ({
-      title: say.term(title),
+      title: say.text(title),
       serial: serials[of] ?? DASH,
       registration: aircraft.registration,
       date: visit.visit.workEndedAt ? say.day(visit.visit.workEndedAt) : say.day(issuedAt),

@@ -60,7 +60,7 @@ export function ownerPage(page: OwnerPage, say: Printer): View {
   const leading = documents.find(({ id }) => id === page.leading) ?? documents[0];
   const place = { base: '#', documents, pictures: `${path}/documents/` };
   return {
-    title: say(m.ownerPage_releasePack, { registration: summary.registration, number: summary.number }),
+    title: say.text(m.ownerPage_releasePack, { registration: summary.registration, number: summary.number }),
     registration: summary.registration,
     ...standing,
     releasedBy: summary.releasedBy,
@@ -76,7 +76,7 @@ export function ownerPage(page: OwnerPage, say: Printer): View {
     sealKey: page.sealKey,
     leadingHtml: standing.isCurrent ? onScreen(leading?.html ?? '', place) : '',
     pdfHref: `${path}/pack.pdf`,
-    documentsTitle: standing.isCurrent ? say(m.ownerPage_everythingPack) : say(m.ownerPage_whatStoodPackNo),
+    documentsTitle: standing.isCurrent ? say.text(m.ownerPage_everythingPack) : say.text(m.ownerPage_whatStoodPackNo),
     documents: documents
       .filter((document) => !standing.isCurrent || document !== leading)
       .map(({ id, title, html }) => ({ href: `${place.pictures}${id}`, title, html: onScreen(html, place) })),

@@ -2,7 +2,7 @@ import { tanksOf } from '../../calc/fuel.ts';
 import type { OpenItem } from '../../calc/open-items/open-item.ts';
 import { namedMeter } from '../../calc/open-items/stands-open.ts';
 import * as m from '../../text/generated/messages.ts';
-import { sentence } from '../../words/sentence.ts';
+import { sentence } from '../../text/sentence.ts';
 import type { PackContext } from '../context.ts';
 import { nextDue } from '../next-due.ts';
 import type { View } from '../render.ts';

@@ -1,7 +1,7 @@
 import { DASH } from '../../text/dash.ts';
+import { saidFault } from '../../text/faults.ts';
 import * as m from '../../text/generated/messages.ts';
 import type { Attachment } from '../../visit/visit.ts';
-import { retold } from '../../words/retold.ts';
 import type { PackContext } from '../context.ts';
 import { nameOf } from '../people.ts';
 import type { View } from '../render.ts';
@@ -40,7 +40,7 @@ function photographView(context: PackContext, photograph: Attachment): View {
         ? say.text(m.photographs_fileNotHanded)
         : fact.ok
           ? say.text(m.photographs_fileNoPicture)
-          : retold(fact.detail, say.lexicon),
+          : say.value(saidFault(fact.detail)),
     concerns: concernsLine(context, photograph),
     taken: [takenAt ? say.moment(takenAt) : DASH, by ? nameOf(visit, by) : ''].filter(Boolean).join(', '),
   };

@@ -123,7 +123,9 @@ function reduction({ say }: PackContext, result: WeighingResult): View {
 /** What it is, and which way it was counted. */
 function reductionName(say: PackContext['say'], line: WeighingResult['adjustments'][number]['line']): string {
   if (line.kind === 'item-aboard') return say.text(m.weighingReport_off, { item: line.item });
-  return line.kind === 'item-missing' ? say.text(m.weighingReport_on, { item: line.item }) : adjustmentName(line, say);
+  return line.kind === 'item-missing'
+    ? say.text(m.weighingReport_on, { item: line.item })
+    : say.value(adjustmentName(line));
 }
 
 function comparison({ say, results }: PackContext, held: Comparison | undefined): View {

@@ -32,7 +32,7 @@ export function weightAndBalanceScheduleView(context: PackContext): View {
     history: schedule.history.map((entry, index) => ({
       step: String(index + 1),
       date: say.date(entry.date),
-      reason: historyReason(entry.cause, say),
+      reason: say.value(historyReason(entry.cause)),
       changeMass: say.number('mass', entry.changeKg, { signed: true, extra: 1 }),
       changeMoment: say.number('moment', entry.changeKgMm, { signed: true }),
       mass: say.number('mass', entry.massKg, { extra: 1 }),

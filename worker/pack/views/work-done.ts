@@ -1,5 +1,5 @@
+import { sentence } from '../../text/sentence.ts';
 import type { VisitFinding } from '../../visit/visit.ts';
-import { sentence } from '../../words/sentence.ts';
 import type { PackContext } from '../context.ts';
 
 /** The products that have a log book of their own. */

@@ -1,5 +1,5 @@
 import { LIMITS } from '../../limits.ts';
-import { fault } from '../../text/faults.ts';
+import { type Fault, fault } from '../../text/faults.ts';
 import type { Budget } from '../bytes/budget.ts';
 import { inflate } from '../bytes/inflate.ts';
 import { cleanEmbeddedJpeg } from '../picture/jpeg.ts';
@@ -27,7 +27,7 @@ const SLACK_BYTES = 4096;
 const FAX_COLUMNS = 1728;
 
 // How large the pictures are that these give is known to nobody who does not unpack them.
-const UNCOUNTED: ReadonlyMap<string, string> = new Map([
+const UNCOUNTED: ReadonlyMap<string, Fault> = new Map([
   ['JBIG2Decode', fault('picture-packed-jbig2-how-much-unpacks')],
   ['JPXDecode', fault('picture-packed-jpeg2000-how-much')],
 ]);

@@ -1,4 +1,5 @@
-import { fault } from '../../text/faults.ts';
+import { type Fault, fault } from '../../text/faults.ts';
+import { FaultSet } from '../bytes/fault-set.ts';
 import { damaged, RefusedError } from '../refusal.ts';
 import { BLEND_MODES, FORM, FRAME, GLYPH_LISTS, IMAGE, NEVER, PATTERN } from './carried-entries.ts';
 import { carriedBytes, carriedSamples, pixelsOf, type Reading } from './carry-image.ts';
@@ -39,7 +40,7 @@ type Entries = readonly (readonly [string, PdfObject])[];
 export class Carrier {
   /** What was taken over, by number; references within lead here. */
   readonly objects = new Map<number, PdfObject>();
-  readonly #obstacles = new Set<string>();
+  readonly #obstacles = new FaultSet();
   readonly #file: PdfFile;
   readonly #reading: Reading;
   readonly #contents: Contents;
@@ -63,8 +64,9 @@ export class Carrier {
   }
 
   /** Why a file that holds what was taken over cannot make the archival claims, in words. */
-  obstacles(): string[] {
-    return [...new Set([...this.#obstacles, ...this.#contents.obstacles(), ...this.#inks.obstacles])];
+  obstacles(): Fault[] {
+    for (const fault of [...this.#contents.obstacles(), ...this.#inks.obstacles]) this.#obstacles.add(fault);
+    return [...this.#obstacles];
   }
 
   get inks(): Inks {

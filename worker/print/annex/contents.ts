@@ -1,4 +1,5 @@
-import { fault } from '../../text/faults.ts';
+import { type Fault, fault } from '../../text/faults.ts';
+import { FaultSet } from '../bytes/fault-set.ts';
 import { cleanContent } from './clean-content.ts';
 import type { ContentWatcher, FontChoice } from './content-watcher.ts';
 import { type Drawing, DrawingCosts } from './drawing-costs.ts';
@@ -27,7 +28,7 @@ export class Contents {
   readonly costs = new DrawingCosts();
   readonly #file: PdfFile;
   readonly #codes: UsedCodes;
-  readonly #obstacles = new Set<string>();
+  readonly #obstacles = new FaultSet();
   readonly #letters = new Map<PdfDictionary, ReadonlyMap<number, PdfStream>>();
 
   constructor(file: PdfFile) {
@@ -35,7 +36,7 @@ export class Contents {
     this.#codes = new UsedCodes(file);
   }
 
-  obstacles(): string[] {
+  obstacles(): Fault[] {
     return [...this.#obstacles, ...this.#codes.obstacles()];
   }
 

@@ -1,4 +1,4 @@
-import { fault } from '../../text/faults.ts';
+import { type Fault, fault } from '../../text/faults.ts';
 import type { Resolve } from './decode-stream.ts';
 import { dictionaryOf, isArray, isName, nameOf, type PdfDictionary } from './pdf-object.ts';
 import { shortName } from './short-name.ts';
@@ -30,12 +30,12 @@ export function fontNameOf(font: PdfDictionary, resolve: Resolve): string {
 }
 
 /** What of a font keeps a file that holds it from PDF/A-3a and PDF/UA-1, in words (ISO 19005-3, 6.2.11; ISO 14289-1, 7.21). */
-export function fontObstacles(font: PdfDictionary, resolve: Resolve): string[] {
+export function fontObstacles(font: PdfDictionary, resolve: Resolve): Fault[] {
   const subtype = nameOf(resolve(font.get('Subtype')));
   const name = fontNameOf(font, resolve);
   // The lower half of a Type 0 font was looked at with the upper.
   if (subtype.startsWith('CIDFont')) return [];
-  const obstacles: string[] = [];
+  const obstacles: Fault[] = [];
   const descendants = resolve(font.get('DescendantFonts'));
   const descendant = dictionaryOf(isArray(descendants) ? resolve(descendants[0]) : null);
   const holder = subtype === 'Type0' ? descendant : font;

@@ -1,4 +1,4 @@
-import { fault } from '../../text/faults.ts';
+import { type Fault, fault } from '../../text/faults.ts';
 import { RefusedError } from '../refusal.ts';
 import type { PdfFile } from './pdf-file.ts';
 import {
@@ -12,7 +12,7 @@ import {
 } from './pdf-object.ts';
 
 // Entries that make a file do something, or carry another file within it, whatever object they stand in.
-const KEYS: ReadonlyMap<string, string> = new Map([
+const KEYS: ReadonlyMap<string, Fault> = new Map([
   ['JS', fault('holds-scripts')],
   ['JavaScript', fault('holds-scripts')],
   ['AA', fault('holds-actions-own')],
@@ -36,7 +36,7 @@ const ACTIONS = new Set([
   'RichMediaExecute',
 ]);
 
-const ANNOTATIONS: ReadonlyMap<string, string> = new Map([
+const ANNOTATIONS: ReadonlyMap<string, Fault> = new Map([
   ['RichMedia', fault('holds-film-sound')],
   ['Screen', fault('holds-film-sound')],
   ['Movie', fault('holds-film-sound')],
@@ -45,7 +45,7 @@ const ANNOTATIONS: ReadonlyMap<string, string> = new Map([
   ['FileAttachment', fault('holds-other-files-within')],
 ]);
 
-const scripted = (sentence: string): RefusedError => new RefusedError('scripted', sentence);
+const scripted = (what: Fault): RefusedError => new RefusedError('scripted', what);
 
 function refuseIn(object: PdfObject): void {
   if (isArray(object)) object.forEach(refuseIn);

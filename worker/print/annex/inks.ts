@@ -1,4 +1,5 @@
-import { fault } from '../../text/faults.ts';
+import { type Fault, fault } from '../../text/faults.ts';
+import { FaultSet } from '../bytes/fault-set.ts';
 import { crc32 } from '../picture/crc32.ts';
 import { damaged } from '../refusal.ts';
 import type { PdfFile } from './pdf-file.ts';
@@ -47,7 +48,7 @@ export class InkList {
   readonly #file: PdfFile;
   readonly #seen = new Set<readonly PdfObject[]>();
   readonly inks = new Map<string, string>();
-  readonly obstacles = new Set<string>();
+  readonly obstacles = new FaultSet();
 
   constructor(file: PdfFile) {
     this.#file = file;
@@ -74,7 +75,7 @@ export function mixtureCode(mixture: string): string {
 }
 
 /** Inks that several files mix each in its own way, as obstacles for the file that holds them all. */
-export function inkObstacles(files: readonly Inks[]): string[] {
+export function inkObstacles(files: readonly Inks[]): Fault[] {
   const mixtures = new Map<string, string>();
   const differing = new Set<string>();
   for (const [ink, mixture] of files.flatMap((inks) => [...inks])) {

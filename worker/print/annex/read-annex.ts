@@ -1,5 +1,5 @@
 import { LIMITS } from '../../limits.ts';
-import { fault } from '../../text/faults.ts';
+import { type Fault, fault } from '../../text/faults.ts';
 import { Budget } from '../bytes/budget.ts';
 import { textOfBytes } from '../bytes/byte-text.ts';
 import { damaged, RefusedError } from '../refusal.ts';
@@ -15,13 +15,13 @@ import { dictionaryOf, isStream, type PdfDictionary, type PdfObject } from './pd
 export interface Annex {
   pages: readonly PageForm[];
   objects: ReadonlyMap<number, PdfObject>;
-  obstacles: readonly string[];
+  obstacles: readonly Fault[];
   inks: Inks;
 }
 
 // Much of PDF/A cannot be seen without a full validator: what a file does not claim of itself is not claimed for it. Part 4 builds on another
 // version of PDF than the pack. Level b promises nothing of text: where that is what is missing, the paper needs another level.
-function claimObstacles(file: PdfFile, catalogue: PdfDictionary, others: readonly string[]): string[] {
+function claimObstacles(file: PdfFile, catalogue: PdfDictionary, others: readonly Fault[]): Fault[] {
   const metadata = file.resolve(catalogue.get('Metadata'));
   const packet = isStream(metadata) ? textOfBytes(file.decode(metadata)) : '';
   if (!/pdfaid:part(?:>|\s*=\s*["'])\s*[123]\b/.test(packet)) return [fault('not-itself-claim-pdf')];

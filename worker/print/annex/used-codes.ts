@@ -1,4 +1,5 @@
-import { fault } from '../../text/faults.ts';
+import { type Fault, fault } from '../../text/faults.ts';
+import { FaultSet } from '../bytes/fault-set.ts';
 import { type CodeCutter, codeCutterOf } from './font-codes.ts';
 import { fontNameOf } from './font-obstacles.ts';
 import { textOfCode } from './font-text.ts';
@@ -41,13 +42,13 @@ export class UsedCodes {
   }
 
   /** Why a file that holds the fonts cannot say its text, in words; a font that says nothing of its text is named elsewhere. */
-  obstacles(): string[] {
+  obstacles(): Fault[] {
     return [...this.#uses].flatMap(([font, { codes, isClear }]) => {
       const textOf = textOfCode(font, this.#file);
       if (!textOf) return [];
       const name = fontNameOf(font, this.#file.resolve);
       if (!isClear) return [fault('strings-font-cannot-read-table-their', { name })];
-      const found = new Set<string>();
+      const found = new FaultSet();
       for (const code of codes) {
         const text = textOf(code);
         spendUnit(this.#file.budget, 0, text?.length ?? 0);

@@ -1,5 +1,5 @@
 import { LIMITS } from '../../limits.ts';
-import { fault } from '../../text/faults.ts';
+import { type Fault, fault } from '../../text/faults.ts';
 import { RefusedError } from '../refusal.ts';
 
 /** The kinds of work that are counted while a file is read. */
@@ -19,7 +19,7 @@ const BOUNDS: Bounds = {
 const inMegabytes = (bytes: number): number => bytes / 1e6;
 
 // Each names what there is too much of, so that somebody who made the file can make it smaller.
-const EXCESS: Readonly<Record<Work, (most: number) => string>> = {
+const EXCESS: Readonly<Record<Work, (most: number) => Fault>> = {
   unpackedBytes: (most) => fault('unpacks-more-than-mb', { inMegabytes: inMegabytes(most) }),
   passedBytes: (most) => fault('pictures-fonts-take-more-work-unpack', { inMegabytes: inMegabytes(most) }),
   objects: () => fault('holds-more-objects-than-paper-needs'),

@@ -61,7 +61,7 @@ interface Card {
 /** Which of several it is, and that no one of them has all: a limit may stand on another. Nothing where there is one. */
 function numbered(index: number, count: number, inside: Setting, flow: Flow): Strip[] {
   if (count === 1) return [];
-  const text = inside.text(m.cutOut_cardCompleteOnlyAll, { index: index + 1, count, count2: count });
+  const text = inside.say(m.cutOut_cardCompleteOnlyAll, { index: index + 1, count, count2: count });
   return spaced(flow([{ name: 'p', attributes: {}, classes: new Set(), children: [text] }], inside), NUMBER_GAP_PT, 0);
 }
 

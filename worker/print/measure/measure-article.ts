@@ -7,7 +7,7 @@ import { type Strip, withItem } from './strip.ts';
 import type { Tag } from './tag.ts';
 
 /** What an article is measured with, beside its markup. */
-export type ArticleSetting = Pick<Setting, 'documentId' | 'report' | 'pictureOf' | 'mark' | 'words'>;
+export type ArticleSetting = Pick<Setting, 'documentId' | 'report' | 'pictureOf' | 'mark' | 'say'>;
 
 /** The root of the structure tree: every document of the job stands below it. */
 export const DOCUMENT_TAG: Tag = { role: 'Document', parent: null };

@@ -1,4 +1,4 @@
-import type { Words } from '../../words/words.ts';
+import type { Say } from '../../text/print.ts';
 import type { Markup, MarkupNode } from '../parse/markup.ts';
 import type { Picture } from '../picture/picture.ts';
 import type { PrintFinding } from '../print-job.ts';
@@ -22,7 +22,7 @@ export interface Setting {
   /** What stands on everything that nobody has released; empty where it is. */
   mark: string;
   /** Says what measuring adds of its own. */
-  words: Words;
+  say: Say;
 }
 
 /** Measures a mixture of blocks and text: the measuring of a block's content, given to every block rule. */

@@ -77,7 +77,7 @@ function belowRule(rows: readonly GridRow[], index: number, look: TableLook): nu
 
 function captionStrips(caption: Markup | null, isContinued: boolean, setting: Setting): Strip[] {
   if (!caption) return [];
-  const children = isContinued ? [...caption.children, ` ${setting.text(m.table_continued)}`] : caption.children;
+  const children = isContinued ? [...caption.children, ` ${setting.say(m.table_continued)}`] : caption.children;
   return styledText({ ...caption, children }, BLOCK_STYLES.caption, 'Caption', setting);
 }
 

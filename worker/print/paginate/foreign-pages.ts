@@ -1,5 +1,5 @@
 import * as m from '../../text/generated/messages.ts';
-import type { Say } from '../../words/words.ts';
+import type { Say } from '../../text/print.ts';
 import type { PageForm } from '../annex/page-form.ts';
 import type { Annex } from '../annex/read-annex.ts';
 import { outline } from '../measure/aside.ts';
@@ -42,11 +42,7 @@ interface Onto {
 }
 
 /** The pages of a PDF on pages of ours: each one figure, the first with a bookmark. */
-export function foreignPages(
-  annex: Annex,
-  { title, appended }: PrintDocument,
-  { article, paper, words }: Onto,
-): Page[] {
+export function foreignPages(annex: Annex, { title, appended }: PrintDocument, { article, paper, say }: Onto): Page[] {
   const section = childTag(article, 'Sect');
   return annex.pages.map((page, i) => {
     const alt = say(m.foreignPages_page, { appended: appended?.title ?? title, i: i + 1, count: annex.pages.length });
