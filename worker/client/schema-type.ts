@@ -5,6 +5,8 @@ export interface Schema {
   $ref?: string;
   type?: Type | readonly Type[];
   title?: string;
+  /** Name of its type, where that is not its title. */
+  'x-name'?: string;
   description?: string;
   format?: string;
   const?: unknown;
@@ -20,9 +22,9 @@ export interface Schema {
 /** Objects with a title, by the name that their type has. */
 export type NamedTypes = ReadonlyMap<string, Schema>;
 
-/** `Kept visit` as `KeptVisit`. */
-const typeName = (title: string): string =>
-  title.replaceAll(
+/** The name of the type of an object: `Kept visit` is `KeptVisit`. */
+const typeName = (schema: Schema): string =>
+  (schema['x-name'] ?? schema.title ?? '').replaceAll(
     /[^A-Za-z0-9]*([A-Za-z0-9]+)[^A-Za-z0-9]*/g,
     (_all, word: string) => word.charAt(0).toUpperCase() + word.slice(1),
   );
@@ -34,7 +36,7 @@ export function namedTypes(roots: readonly unknown[]): NamedTypes {
     if (typeof value !== 'object' || value === null) return;
     const schema = value as Schema;
     if (schema.type === 'object' && schema.properties && typeof schema.title === 'string') {
-      const name = typeName(schema.title);
+      const name = typeName(schema);
       shapes.set(name, (shapes.get(name) ?? new Map<string, Schema>()).set(JSON.stringify(schema), schema));
     }
     Object.values(value).forEach(walk);
@@ -62,7 +64,7 @@ function typed(type: Type, schema: Schema, named: NamedTypes): string {
   if (type === 'integer') return 'number';
   if (type === 'string' && schema.format === 'binary') return 'Uint8Array';
   if (type !== 'object') return type;
-  const name = typeName(schema.title ?? '');
+  const name = typeName(schema);
   return named.has(name) ? name : objectType(schema, named);
 }
 

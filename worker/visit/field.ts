@@ -190,12 +190,13 @@ export function list<Item extends z.ZodType>(text: FieldText, item: Item, { min 
   return z.array(item).min(min).max(max).meta(fieldText(text));
 }
 
-/** An object that refuses unknown keys. @param calledBy the field that a sentence calls it by; its identifier, if left out */
+/** An object that refuses unknown keys; clients name its type by the id of its text. @param calledBy the field that a sentence calls it by; its identifier, if left out */
 export function part<Shape extends z.core.$ZodLooseShape>(
   text: FieldText,
   shape: Shape,
   calledBy?: keyof Shape & string,
 ) {
-  const schema = z.strictObject(shape).meta(fieldText(text));
+  const name = text.charAt(0).toUpperCase() + text.slice(1);
+  const schema = z.strictObject(shape).meta({ ...fieldText(text), 'x-name': name });
   return calledBy === undefined ? schema : meaning(schema, { kind: 'part', calledBy });
 }

@@ -1,4 +1,4 @@
-import type { CarriedItem, VisitRecord } from '../../../worker/client/client.ts';
+import type { Carried, VisitRecord } from '../../../worker/client/client.ts';
 import { inZoneOf } from '../../../worker/units/calendar.ts';
 import { localZone } from '../../../worker/visit/local-zone.ts';
 import type { Point } from './read-visit.ts';
@@ -48,10 +48,10 @@ export function carriedWith(
   record: VisitRecord,
   { item, answer, by, at, reason, evidence }: TypedAnswer,
   index: number | undefined,
-): CarriedItem[] {
+): Carried[] {
   const entry = {
     item: item.trim(),
-    answer: answer as CarriedItem['answer'],
+    answer: answer as Carried['answer'],
     by,
     at: `${at}:00${offsetOf(record)}`,
     ...(reason.trim() !== '' && { reason: reason.trim() }),
