@@ -4,7 +4,7 @@ import { visitJsonSchema } from '../worker/visit/json-schema.ts';
 /** Records that examples are taken from: the first that has a part gives it. */
 const SOURCES = ['weighing-only', 'nose-wheel-full', 'trike'];
 /** So many entries of a list tell enough. */
-const MOST_SHOWN = 3;
+const MAX_SHOWN = 3;
 
 /** As much of the schema as examples are made from. */
 interface PartSchema {
@@ -31,7 +31,7 @@ function exampleOf(schema: PartSchema | undefined): Value | undefined {
 }
 
 function shortened(value: Value): Value {
-  if (Array.isArray(value)) return value.slice(0, MOST_SHOWN).map(shortened);
+  if (Array.isArray(value)) return value.slice(0, MAX_SHOWN).map(shortened);
   if (typeof value !== 'object' || value === null) return value;
   return Object.fromEntries(Object.entries(value).map(([name, inner]) => [name, shortened(inner)]));
 }

@@ -4,17 +4,17 @@ import { type Editor, openEditor } from './bench/editor.ts';
 import { startExamples } from './bench/examples.ts';
 import { readText } from './bench/record-text.ts';
 import type { PageFiles, Said } from './core/protocol.ts';
-import { there } from './element.ts';
-import { momentOf, setMoment } from './moment-field.ts';
-import { offerPutBack } from './put-back.ts';
+import { debounce } from './debounce.ts';
+import { byId } from './element.ts';
+import { offerUndo } from './offer-undo.ts';
 import { openOutcome } from './sheet/outcome.ts';
-import { whenStill } from './when-still.ts';
+import { setMoment, timestampOf } from './timestamp-field.ts';
 
 /** Where the text is kept for the time that the tab is open, so that a reload loses nothing. */
 const DRAFT = 'slipmark-bench';
 
 const outcome = openOutcome();
-const moment = there('at', HTMLInputElement);
+const moment = byId('at', HTMLInputElement);
 let files: PageFiles = {};
 
 const assess = async (): Promise<void> => {
@@ -36,23 +36,23 @@ const assess = async (): Promise<void> => {
     mark(findings);
     return;
   }
-  const sheet = await outcome.work({ record, at: momentOf(moment), files }, place);
+  const sheet = await outcome.work({ record, at: timestampOf(moment), files }, place);
   if (sheet) mark(sheet.findings);
 };
-const editor: Editor = openEditor(there('record', HTMLElement), whenStill(assess));
+const editor: Editor = openEditor(byId('record', HTMLElement), debounce(assess));
 
 moment.addEventListener('change', () => void assess());
 startAnswers(editor);
 startExamples({
   async take(text, { at, handedIn = files }) {
-    const before = { text: editor.text(), files, at: momentOf(moment) };
+    const before = { text: editor.text(), files, at: timestampOf(moment) };
     const put = (given: typeof before): void => {
       files = given.files;
       setMoment(moment, given.at);
       editor.replace(given.text);
     };
     put({ text, files: handedIn, at });
-    if (before.text.trim() !== '' && before.text !== text) offerPutBack(() => put(before));
+    if (before.text.trim() !== '' && before.text !== text) offerUndo(() => put(before));
   },
   async add(handedIn) {
     files = { ...files, ...handedIn };

@@ -17,7 +17,7 @@ export function element<Tag extends keyof HTMLElementTagNameMap>(
 }
 
 /** The element of that kind under that id: a page and its code are built together, so it is there. */
-export function there<Kind>(id: string, kind: new () => Kind): Kind {
+export function byId<Kind>(id: string, kind: new () => Kind): Kind {
   const found = document.getElementById(id);
   if (found instanceof kind) return found;
   throw new Error(`The page lacks #${id}`);

@@ -1,7 +1,8 @@
 // The inspector's page: open points first, the pack as it would be, what changed, and the release over what was read.
 import type { Pack, Slipmark } from '../../worker/client/client.ts';
 import { startCore } from './core/ask.ts';
-import { element, there } from './element.ts';
+import { byId, element } from './element.ts';
+import { errorMessage } from './error-message.ts';
 import { comparisonTables } from './inspection/comparison-table.ts';
 import { showDocuments } from './inspection/document-ticks.ts';
 import { unwatch, watch } from './inspection/moved.ts';
@@ -10,17 +11,16 @@ import { type ReadVisit, readVisit, type VisitName } from './inspection/read-vis
 import { startRelease } from './inspection/release-form.ts';
 import { showSealed } from './inspection/sealed.ts';
 import { ticksOf } from './inspection/ticks.ts';
-import { messageOf } from './message-of.ts';
 import { verdictOf } from './sheet/findings-list.ts';
 import { openPreview } from './sheet/preview.ts';
 import { newestFirst, packStanding } from './shop/pack-standing.ts';
 import { said, withKey } from './shop/session.ts';
 import { aircraftAddress } from './shop/words.ts';
-import { sayVerdict } from './verdict.ts';
+import { showVerdict } from './show-verdict.ts';
 
 const core = startCore();
 const preview = openPreview();
-const verdict = there('verdict', HTMLElement);
+const verdict = byId('verdict', HTMLElement);
 const asked = new URLSearchParams(location.search);
 const name: VisitName = { registration: asked.get('aircraft') ?? '', visit: asked.get('visit') ?? '' };
 
@@ -32,8 +32,8 @@ withKey(async (client) => {
 
 async function show(client: Slipmark): Promise<void> {
   const read = await readVisit(client, name);
-  there('which', HTMLElement).textContent = `${name.registration}, visit ${name.visit}`;
-  there('aircraft-page', HTMLAnchorElement).href = aircraftAddress(name.registration);
+  byId('which', HTMLElement).textContent = `${name.registration}, visit ${name.visit}`;
+  byId('aircraft-page', HTMLAnchorElement).href = aircraftAddress(name.registration);
   if (read.released) showReleased(client, read.released, read.packs);
   else await showOpen(client, read);
   await showComparison(read);
@@ -43,7 +43,7 @@ async function show(client: Slipmark): Promise<void> {
 function showReleased(client: Slipmark, pack: Pack, packs: readonly Pack[]): void {
   unwatch();
   const { kind, words } = packStanding(pack, packs);
-  sayVerdict(verdict, `${pack.pack}, ${words}`, kind === 'stands');
+  showVerdict(verdict, `${pack.pack}, ${words}`, kind === 'stands');
   for (const part of document.querySelectorAll<HTMLElement>('.until-sealed')) part.hidden = true;
   showSealed(client, pack, packs);
 }
@@ -53,10 +53,10 @@ async function showOpen(client: Slipmark, read: ReadVisit): Promise<void> {
   const again = (): unknown => said(show(client));
   const sealed = (pack: Pack): void => {
     showReleased(client, pack, newestFirst([pack, ...read.packs]));
-    there('release', HTMLElement).scrollIntoView({ block: 'center' });
+    byId('release', HTMLElement).scrollIntoView({ block: 'center' });
   };
   for (const part of document.querySelectorAll<HTMLElement>('.until-sealed')) part.hidden = false;
-  sayVerdict(verdict, verdictOf(read.points), read.isReleasable);
+  showVerdict(verdict, verdictOf(read.points), read.isReleasable);
   preview.update(read.documents, read.files);
   showPoints(client, { name, read, preview, again, reread: () => show(client) });
   const onTick = startRelease(client, { name, read, ticks, show: preview.show, again, sealed });
@@ -65,7 +65,7 @@ async function showOpen(client: Slipmark, read: ReadVisit): Promise<void> {
 }
 
 async function showComparison({ before, record }: ReadVisit): Promise<void> {
-  const place = there('comparison', HTMLElement);
+  const place = byId('comparison', HTMLElement);
   if (!before) {
     place.replaceChildren(element('p', {}, 'There is no earlier pack of this aircraft to compare with.'));
     return;
@@ -77,6 +77,6 @@ async function showComparison({ before, record }: ReadVisit): Promise<void> {
     place.replaceChildren(...comparisonTables(groups, withdrawal ? `${pack}, withdrawn` : pack));
   } catch (error) {
     // The rest of the page came from the service, and can be worked with.
-    place.replaceChildren(element('p', {}, `Not compared with ${pack}: ${messageOf(error)}`));
+    place.replaceChildren(element('p', {}, `Not compared with ${pack}: ${errorMessage(error)}`));
   }
 }

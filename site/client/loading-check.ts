@@ -2,10 +2,10 @@ import type { LoadingCheck } from '../../worker/calc/loading/check.ts';
 import { cgMm } from '../../worker/calc/mass-moment.ts';
 import { envelopeDrawing } from '../../worker/pack/chart/envelope-drawing.ts';
 import type { LoadingFacts } from '../../worker/pack/loading-facts.ts';
+import { type Formatter, formatterFor } from '../../worker/text/formatter.ts';
 import * as m from '../../worker/text/generated/messages.ts';
 import { languageOf } from '../../worker/text/languages.ts';
 import { localeOf } from '../../worker/text/locale.ts';
-import { type Printer, printerFor } from '../../worker/text/print.ts';
 import { element } from './element.ts';
 import { answerTo } from './loading/answer.ts';
 import { fieldsFor } from './loading/fields.ts';
@@ -17,17 +17,17 @@ export function startLoadingCheck(facts: LoadingFacts): void {
   const answer = document.querySelector<HTMLElement>('#loading-answer');
   const chart = document.querySelector<HTMLElement>('#loading-chart');
   if (!form || !answer || !chart) return;
-  const say = printerFor(facts.units, localeOf(languageOf(document.documentElement.lang)));
-  const asked = fieldsFor(facts, say);
-  form.replaceChildren(...asked.map((field) => fieldElement(field, say)));
+  const fmt = formatterFor(facts.units, localeOf(languageOf(document.documentElement.lang)));
+  const asked = fieldsFor(facts, fmt);
+  form.replaceChildren(...asked.map((field) => fieldElement(field, fmt)));
   const update = (): void => {
     const typed = readForm(form, asked);
-    const { tone, head, lines, check, station } = answerTo(typed, facts, asked, say);
-    markForm(form, asked, { typed, station }, say);
+    const { tone, head, lines, check, station } = answerTo(typed, facts, asked, fmt);
+    markForm(form, asked, { typed, station }, fmt);
     const title = element(check ? 'h3' : 'p', {}, head);
     answer.replaceChildren(title, ...lines.map((line) => element('p', {}, line)));
     answer.className = `loading-answer ${tone}`;
-    if (check) drawChart(chart, check, facts, say);
+    if (check) drawChart(chart, check, facts, fmt);
     else chart.hidden = true;
   };
   form.addEventListener('input', update);
@@ -35,20 +35,20 @@ export function startLoadingCheck(facts: LoadingFacts): void {
   update();
 }
 
-function drawChart(chart: HTMLElement, { takeOff, path }: LoadingCheck, facts: LoadingFacts, say: Printer): void {
+function drawChart(chart: HTMLElement, { takeOff, path }: LoadingCheck, facts: LoadingFacts, fmt: Formatter): void {
   const { envelope: corners, maximumMassKg } = facts.aircraft;
   chart.hidden = corners === undefined;
   if (!corners) return;
-  const label = say.text(m.loadingCheck_takeOffEnvelope, {
-    mass: say.measure('mass', takeOff.massKg),
-    cg: say.measure('arm', cgMm(takeOff)),
+  const label = fmt.text(m.loadingCheck_takeOffEnvelope, {
+    mass: fmt.measure('mass', takeOff.massKg),
+    cg: fmt.measure('arm', cgMm(takeOff)),
   });
   const picture = {
     corners,
     maximumMassKg,
     empty: facts.empty,
-    ways: [{ name: say.text(m.loadingCheck_takeOff), path }],
-    say,
+    ways: [{ name: fmt.text(m.loadingCheck_takeOff), path }],
+    fmt,
     label,
   };
   chart.innerHTML = envelopeDrawing(picture);

@@ -1,9 +1,9 @@
 import { pagePolicy } from '../../worker/http/page-policy.ts';
-import { printMoment } from '../../worker/text/dates.ts';
+import { printTimestamp } from '../../worker/text/dates.ts';
+import { sayIn } from '../../worker/text/formatter.ts';
 import * as m from '../../worker/text/generated/messages.ts';
 import { languageOf } from '../../worker/text/languages.ts';
 import { localeOf } from '../../worker/text/locale.ts';
-import { sayIn } from '../../worker/text/print.ts';
 import type { KeepMessage } from './offline/kept-pages.ts';
 
 /** After so long, somebody who comes back to the page is told when it was read. */
@@ -26,7 +26,7 @@ export function startOffline(html: string): void {
     if (note && isKept) note.textContent = say(m.offlinePage_keptDeviceOpensWithout);
   });
   const notice = document.querySelector<HTMLElement>('#offline');
-  const openedAt = printMoment(document.body.dataset.openedAt ?? '', locale.format);
+  const openedAt = printTimestamp(document.body.dataset.openedAt ?? '', locale.format);
   const isOld = (): boolean => Date.now() - Date.parse(document.body.dataset.openedAt ?? '') > OLD_MS;
   const show = (isReached: boolean): void => {
     const isDoubtful = !isReached || isCopy || isOld();

@@ -16,7 +16,7 @@ interface Told extends Waiting {
 }
 
 /** As much of a service worker's surroundings as is used here. */
-interface Surroundings {
+interface WorkerScope {
   addEventListener(type: 'fetch', listener: (event: Fetching) => void): void;
   addEventListener(type: 'install' | 'activate', listener: (event: Waiting) => void): void;
   addEventListener(type: 'message', listener: (event: Told) => void): void;
@@ -31,7 +31,7 @@ const PATIENCE_MS = 3_000;
 const HANGS_FOR_MS = 30_000;
 let hungAt = Number.NEGATIVE_INFINITY;
 
-const surroundings = globalThis as unknown as Surroundings;
+const surroundings = globalThis as unknown as WorkerScope;
 
 surroundings.addEventListener('install', (event) => event.waitUntil(surroundings.skipWaiting()));
 

@@ -1,14 +1,14 @@
 // The search page: everything that can be found comes with the site, and is looked through here.
 import MiniSearch, { type SearchResult } from 'minisearch';
-import { element, there } from './element.ts';
+import { byId, element } from './element.ts';
 import type { SearchEntry } from './search/entry.ts';
 import { excerpt } from './search/excerpt.ts';
 
-const MOST_SHOWN = 40;
+const MAX_SHOWN = 40;
 
-const field = there('query', HTMLInputElement);
-const list = there('found', HTMLElement);
-const count = there('count', HTMLElement);
+const field = byId('query', HTMLInputElement);
+const list = byId('found', HTMLElement);
+const count = byId('count', HTMLElement);
 
 const entries = (await (await fetch('/assets/search.json')).json()) as SearchEntry[];
 const index = new MiniSearch<SearchEntry>({
@@ -21,14 +21,14 @@ index.addAll(entries);
 function show(): void {
   const query = field.value.trim();
   const found = query === '' ? [] : index.search(query);
-  list.replaceChildren(...found.slice(0, MOST_SHOWN).map(lineOf));
+  list.replaceChildren(...found.slice(0, MAX_SHOWN).map(lineOf));
   count.textContent = query === '' ? `${entries.length} places to find.` : countOf(found.length);
   history.replaceState(null, '', query === '' ? '/search' : `/search?q=${encodeURIComponent(query)}`);
 }
 
 function countOf(places: number): string {
   if (places === 0) return 'Nothing has all of these words.';
-  return places > MOST_SHOWN ? `${places} places; the best ${MOST_SHOWN} are shown.` : `${places} places.`;
+  return places > MAX_SHOWN ? `${places} places; the best ${MAX_SHOWN} are shown.` : `${places} places.`;
 }
 
 function lineOf({ id, title, page, text, terms }: SearchResult): HTMLElement {

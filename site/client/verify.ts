@@ -4,7 +4,7 @@ import { sha256 } from '../../worker/pack/digest.ts';
 import { claimedWorkshop } from '../../worker/seal/claimed-workshop.ts';
 import { type Verdict, verifyFile } from '../../worker/seal/verify.ts';
 import { onChosenFiles, onDroppedFiles } from './dropped-files.ts';
-import { messageOf } from './message-of.ts';
+import { errorMessage } from './error-message.ts';
 import { saidOfFile } from './verify/said-of-file.ts';
 
 /** The service that the page came from. */
@@ -60,7 +60,7 @@ const start = ([file]: FileList): void => {
 const wordsOf = (error: unknown): string =>
   error instanceof SlipmarkProblem && error.status === 0
     ? 'The service cannot be reached, so nothing is known of the file. Try again, or verify without this site as below.'
-    : messageOf(error);
+    : errorMessage(error);
 
 if (input) onChosenFiles(input, start);
 onDroppedFiles(start);

@@ -1,18 +1,18 @@
 // The weighing form: fields become a record, and the record a report. Nothing is sent.
 import type { Said } from './core/protocol.ts';
-import { there } from './element.ts';
-import { offerPutBack } from './put-back.ts';
+import { debounce } from './debounce.ts';
+import { byId } from './element.ts';
+import { offerUndo } from './offer-undo.ts';
 import { openOutcome } from './sheet/outcome.ts';
 import { fieldNamed, filledIn, fillFrom, nameOf, showUnits } from './weighing/fields.ts';
 import { recordOfForm } from './weighing/record-of-form.ts';
-import { whenStill } from './when-still.ts';
 
 /** Where what was filled in is kept for the time that the tab is open. */
 const DRAFT = 'slipmark-weighing-form';
 
 const outcome = openOutcome();
-const form = there('form', HTMLFormElement);
-const save = there('save-record', HTMLAnchorElement);
+const form = byId('form', HTMLFormElement);
+const save = byId('save-record', HTMLAnchorElement);
 
 const work = async (): Promise<void> => {
   const filled = filledIn(form);
@@ -37,13 +37,13 @@ function offer(record: unknown): void {
 /** Whether there is something in the form that nobody could type again in a moment. */
 let isTyped = false;
 
-const workWhenStill = whenStill(work);
+const workWhenStill = debounce(work);
 form.addEventListener('input', () => {
   isTyped = true;
   workWhenStill();
 });
 form.addEventListener('submit', (event) => event.preventDefault());
-there('fill-example', HTMLButtonElement).addEventListener('click', () => {
+byId('fill-example', HTMLButtonElement).addEventListener('click', () => {
   fillExample().catch(outcome.fail);
 });
 
@@ -55,7 +55,7 @@ async function fillExample(): Promise<void> {
     void work();
   };
   put(example);
-  if (isTyped) offerPutBack(() => put(before));
+  if (isTyped) offerUndo(() => put(before));
   isTyped = false;
 }
 

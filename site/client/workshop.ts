@@ -1,6 +1,6 @@
 // The fleet of a workshop: every aircraft, what stands for it, and the visits in hand with how far they are.
 import { everyItem, ifThere, type Slipmark, SlipmarkProblem } from '../../worker/client/client.ts';
-import { element, there } from './element.ts';
+import { byId, element } from './element.ts';
 import { type FleetLine, fleetLine } from './shop/fleet-line.ts';
 import { overdueWords } from './shop/overdue.ts';
 import { aircraftStanding } from './shop/pack-standing.ts';
@@ -18,14 +18,14 @@ withKey(async (client) => {
   read.clear();
   const registrations: string[] = [];
   for await (const { registration } of everyItem(client.listAircraft, {})) registrations.push(registration);
-  const search = there('search', HTMLInputElement);
-  const more = there('more', HTMLButtonElement);
+  const search = byId('search', HTMLInputElement);
+  const more = byId('more', HTMLButtonElement);
   let shown = AT_ONCE;
   let asked = 0;
   const draw = async (): Promise<void> => {
     const turn = ++asked;
     const wanted = registrations.filter((registration) => registration.includes(search.value.trim().toUpperCase()));
-    there('count', HTMLElement).textContent = `${wanted.length} of ${registrations.length} aircraft`;
+    byId('count', HTMLElement).textContent = `${wanted.length} of ${registrations.length} aircraft`;
     more.hidden = wanted.length <= shown;
     await fill(client, wanted.slice(0, shown), () => turn === asked);
   };
@@ -39,7 +39,7 @@ withKey(async (client) => {
 
 /** One row after another, so that the first can be read while the last is asked for. */
 async function fill(client: Slipmark, registrations: readonly string[], isWanted: () => boolean): Promise<void> {
-  const body = there('fleet', HTMLTableSectionElement);
+  const body = byId('fleet', HTMLTableSectionElement);
   const heads = [...(body.parentElement?.querySelectorAll('thead th') ?? [])].map((head) => head.textContent ?? '');
   const rowOf = (cells: readonly (Node | string)[]): HTMLElement => tableRow(cells, heads);
   body.replaceChildren(...registrations.map((registration) => rowOf([aircraftLink(registration), 'being read', ''])));

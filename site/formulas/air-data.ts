@@ -58,13 +58,13 @@ const leak: Formula = {
   },
 };
 
-const MOST = 's_2 = s + a + c';
-const LEAST = 's_1 = s - a';
+const MAX = 's_2 = s + a + c';
+const MIN = 's_1 = s - a';
 
 const transponder: Formula = {
   id: 'transponder-limits',
   title: 'Limits of a transponder',
-  tex: [LEAST, MOST, '|f - 1090| \\leq b', 'P_1 \\leq P \\leq 27'],
+  tex: [MIN, MAX, '|f - 1090| \\leq b', 'P_1 \\leq P \\leq 27'],
   symbols: [
     ['s_1', 'least sensitivity', 'dBm'],
     ['s_2', 'greatest sensitivity', 'dBm'],
@@ -90,8 +90,8 @@ const transponder: Formula = {
       case: 'RG-09d',
       given: { s: [-74, 'dBm'], a: [3, 'dB'], c: [3, 'dB'] },
       steps: [
-        sum(LEAST, least, 'dBm'),
-        sum(MOST, most, 'dBm'),
+        sum(MIN, least, 'dBm'),
+        sum(MAX, most, 'dBm'),
         said(`−68 dBm is ${isWithin ? 'within' : 'outside'}.`, { isWithin }),
       ],
     };

@@ -1,5 +1,5 @@
-import { placeJobs } from '../../worker/calc/clock/place-jobs.ts';
 import { releaseClock } from '../../worker/calc/clock/release-clock.ts';
+import { scheduleJobs } from '../../worker/calc/clock/schedule-jobs.ts';
 import { planWork } from '../../worker/calc/clock/schedule-work.ts';
 import { instantOf } from '../../worker/units/calendar.ts';
 import type { Job } from '../../worker/visit/visit.ts';
@@ -22,7 +22,7 @@ const work: Formula = {
     ['t_j', 'time that it still takes', 'min'],
     ['T', 'when everything is done', 'min'],
   ],
-  by: [planWork, placeJobs],
+  by: [planWork, scheduleJobs],
   holds:
     'A person does one job at a time. For up to twelve jobs better orders are searched for; with more, the first good order stands.',
   example() {

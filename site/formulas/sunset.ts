@@ -1,6 +1,6 @@
 import { sunsetFor } from '../../worker/calc/clock/daylight.ts';
 import { compareRuns } from '../../worker/calc/engine-runs.ts';
-import { printMoment } from '../../worker/text/dates.ts';
+import { printTimestamp } from '../../worker/text/dates.ts';
 import { CLOCK_TOPICS } from '../published/clock-cases.ts';
 import { inputOf } from './case-of.ts';
 import { DEMO } from './demo.ts';
@@ -29,7 +29,7 @@ const sunset: Formula = {
       given: {},
       steps: [
         said(
-          `At ${place}, after ${printMoment(input.from)}: ${printMoment(found?.at ?? '')}, ${Math.round(minutes)} minutes later.`,
+          `At ${place}, after ${printTimestamp(input.from)}: ${printTimestamp(found?.at ?? '')}, ${Math.round(minutes)} minutes later.`,
           { minutes },
         ),
       ],

@@ -1,4 +1,4 @@
-import { meanOf, ofLimit, ofMean, ofResolution } from '../../worker/calc/uncertainty.ts';
+import { meanOf, rectangular, resolution, standardErrorOfMean } from '../../worker/calc/uncertainty.ts';
 import { weighingBudget } from '../../worker/calc/weighing-budget.ts';
 import { inputOf } from './case-of.ts';
 import { combining } from './combined-uncertainty.ts';
@@ -16,18 +16,18 @@ const limit: Formula = {
     ['u', 'standard uncertainty', ''],
     ['a', 'limit: the value is known to lie within ± a', ''],
   ],
-  by: [ofLimit],
+  by: [rectangular],
   holds:
     'Every value within the limit is taken as equally likely: scales by their certificate, arms as measured, masses as stated.',
   example() {
     const { limit: a } = inputOf<{ limit: number }>('GU-05b');
-    return { case: 'GU-05b', given: { a: [a, ''] }, steps: [sum(LIMIT, ofLimit(a), '', 'standard')] };
+    return { case: 'GU-05b', given: { a: [a, ''] }, steps: [sum(LIMIT, rectangular(a), '', 'standard')] };
   },
 };
 
 const RESOLUTION = 'u = \\frac{d}{\\sqrt{12}}';
 
-const resolution: Formula = {
+const ofDisplay: Formula = {
   id: 'uncertainty-of-a-display',
   title: 'Standard uncertainty of a display',
   tex: [RESOLUTION],
@@ -35,9 +35,9 @@ const resolution: Formula = {
     ['u', 'standard uncertainty of one reading', 'kg'],
     ['d', 'step of the display', 'kg'],
   ],
-  by: [ofResolution],
+  by: [resolution],
   holds: 'For a steady reading. It is a limit of half a step to either side.',
-  example: () => ({ given: { d: [0.1, 'kg'] }, steps: [sum(RESOLUTION, ofResolution(0.1), 'kg')] }),
+  example: () => ({ given: { d: [0.1, 'kg'] }, steps: [sum(RESOLUTION, resolution(0.1), 'kg')] }),
 };
 
 const MEAN = 'u = \\sqrt{\\frac{\\sum_i (q_i - \\bar{q})^2}{n \\cdot (n - 1)}}';
@@ -52,7 +52,7 @@ const scatter: Formula = {
     ['\\bar{q}', 'mean of the readings', 'kg'],
     ['n', 'number of readings', ''],
   ],
-  by: [meanOf, ofMean],
+  by: [meanOf, standardErrorOfMean],
   holds: 'From two readings on; a single reading says nothing of its own scatter and counts as nought.',
   example() {
     const readings = demoWeighing().weighing.points[0]?.readingsKg ?? [];
@@ -61,7 +61,7 @@ const scatter: Formula = {
       given: { ...numbered('q', readings, 'kg'), n: [readings.length, ''] },
       steps: [
         sum(`\\bar{q} = \\frac{${summed(readings.length, (i) => `q_${i}`)}}{n}`, meanOf(readings), 'kg'),
-        sum(`u = \\sqrt{\\frac{${squares}}{n \\cdot (n - 1)}}`, ofMean(readings), 'kg'),
+        sum(`u = \\sqrt{\\frac{${squares}}{n \\cdot (n - 1)}}`, standardErrorOfMean(readings), 'kg'),
       ],
     };
   },
@@ -109,5 +109,5 @@ const budget: Formula = {
 export const uncertainty: Topic = {
   id: 'uncertainty',
   title: 'Uncertainty',
-  formulas: [limit, resolution, scatter, budget, ...combining],
+  formulas: [limit, ofDisplay, scatter, budget, ...combining],
 };

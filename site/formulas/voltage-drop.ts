@@ -4,8 +4,8 @@ import {
   dropV,
   feederLimitV,
   GROUND_RETURN_LIMIT_MILLIOHM,
-  heatFactor,
-  hotRun,
+  longestRunAtTemperature,
+  resistanceRatio,
 } from '../../worker/calc/electrical/voltage-drop.ts';
 import { ohmPerM } from '../../worker/calc/electrical/wire-table.ts';
 import type { Electrical } from '../../worker/visit/visit.ts';
@@ -30,7 +30,7 @@ const drop: Formula = {
     ['T', 'temperature of the conductor, not below 20 °C', '°C'],
     ['Z', '234.5 for copper, 238.1 for aluminium', '°C'],
   ],
-  by: [dropV, heatFactor, ohmPerM],
+  by: [dropV, resistanceRatio, ohmPerM],
   holds: 'For the wire alone, without the ground return. A colder wire is given no credit.',
   example() {
     const { gauge, runFt, currentA } = inputOf<{ gauge: Gauge; runFt: number; currentA: number }>('EL-08');
@@ -44,7 +44,7 @@ const drop: Formula = {
         L: [runFt * 0.3048, 'm'],
         I: [currentA, 'A'],
       },
-      steps: [sum(HEAT, heatFactor(20)), sum(DROP, dropV(ohm, runFt * 0.3048, currentA), 'V', 'dropV')],
+      steps: [sum(HEAT, resistanceRatio(20)), sum(DROP, dropV(ohm, runFt * 0.3048, currentA), 'V', 'dropV')],
     };
   },
 };
@@ -67,7 +67,7 @@ const hot: Formula = {
     ['L_2', 'longest run of the hot wire', ''],
     ['L_1', 'longest run at 20 °C', ''],
   ],
-  by: [conductorTemperatureC, hotRun],
+  by: [conductorTemperatureC, longestRunAtTemperature],
   holds: 'Of aluminium with 258.1 and 238.1 instead. Runs in any one unit.',
   example() {
     const { coldRunFt, ...at } = inputOf<Heated>('EL-19');
@@ -83,7 +83,7 @@ const hot: Formula = {
       },
       steps: [
         sum(TEMPERATURE, conductorC, '°C', 'conductorC'),
-        sum(HOT_RUN, hotRun(coldRunFt, conductorC), 'ft', 'runFt'),
+        sum(HOT_RUN, longestRunAtTemperature(coldRunFt, conductorC), 'ft', 'runFt'),
       ],
     };
   },

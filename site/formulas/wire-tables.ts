@@ -1,6 +1,6 @@
 import { ampacityOf } from '../../worker/calc/electrical/ampacity.ts';
 import { greatestProtectionA } from '../../worker/calc/electrical/protection-table.ts';
-import { copperGauge, LEAST_ALUMINIUM, ohmPerM, WIRE_TABLE } from '../../worker/calc/electrical/wire-table.ts';
+import { copperGauge, MIN_ALUMINIUM, ohmPerM, WIRE_TABLE } from '../../worker/calc/electrical/wire-table.ts';
 import { gaugeNumber } from '../../worker/calc/wiring/wire-gauge.ts';
 import type { Gauge } from '../../worker/visit/wire-size.ts';
 import { inputOf } from './case-of.ts';
@@ -55,7 +55,7 @@ const aluminium: Formula = {
       given: { n_a: [gaugeNumber(gauge), ''] },
       steps: [
         sum('n_c = n_a + 2', copper, '', 'copper'),
-        said(`The thinnest that the note allows is No. ${LEAST_ALUMINIUM}.`, { least: gaugeNumber(LEAST_ALUMINIUM) }),
+        said(`The thinnest that the note allows is No. ${MIN_ALUMINIUM}.`, { least: gaugeNumber(MIN_ALUMINIUM) }),
       ],
     };
   },

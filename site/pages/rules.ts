@@ -6,8 +6,8 @@ import { RULE_SET } from '../../worker/gate/rule-set.ts';
 import { RULES } from '../../worker/gate/rules.ts';
 import type { Source } from '../../worker/gate/source.ts';
 import { type Html, html } from '../../worker/markup/html.ts';
+import { sayIn } from '../../worker/text/formatter.ts';
 import { ENGLISH } from '../../worker/text/locale.ts';
-import { sayIn } from '../../worker/text/print.ts';
 import type { Page } from '../page.ts';
 import { prose } from '../prose.ts';
 

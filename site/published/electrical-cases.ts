@@ -8,11 +8,11 @@ import {
   dropV,
   feederLimitV,
   GROUND_RETURN_LIMIT_MILLIOHM,
-  hotRun,
+  longestRunAtTemperature,
 } from '../../worker/calc/electrical/voltage-drop.ts';
 import {
   copperGauge,
-  LEAST_ALUMINIUM,
+  MIN_ALUMINIUM,
   ohmPerM,
   type TemperatureRatingC,
   WIRE_TABLE,
@@ -74,13 +74,13 @@ export const ELECTRICAL_TOPICS = {
 
   'hot-run': ({ coldRunFt, material, ...at }: HotRun) => {
     const conductorC = conductorTemperatureC(at);
-    return { conductorC, runFt: hotRun(coldRunFt, conductorC, material) };
+    return { conductorC, runFt: longestRunAtTemperature(coldRunFt, conductorC, material) };
   },
 
   /** Aluminium by the copper wire that it stands for. */
   'aluminium-wire': ({ gauge }: { gauge: Gauge }) => {
     const copper = copperGauge({ gauge, material: 'aluminium' });
-    return { copper: copper === undefined ? Number.NaN : gaugeNumber(copper), least: gaugeNumber(LEAST_ALUMINIUM) };
+    return { copper: copper === undefined ? Number.NaN : gaugeNumber(copper), least: gaugeNumber(MIN_ALUMINIUM) };
   },
 
   'wire-table': ({ gauge, rating }: { gauge: Gauge; rating: TemperatureRatingC }) => ({

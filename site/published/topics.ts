@@ -1,7 +1,7 @@
 import { percentMac } from '../../worker/calc/mac.ts';
 import { atArm, cgMm, total } from '../../worker/calc/mass-moment.ts';
 import { payloadAgainst } from '../../worker/calc/payload.ts';
-import { combine, ofLimit } from '../../worker/calc/uncertainty.ts';
+import { combine, rectangular } from '../../worker/calc/uncertainty.ts';
 import { addMonths } from '../../worker/units/calendar.ts';
 import { factorOf, type Quantity, type Units } from '../../worker/units/quantity.ts';
 import { ANTENNA_TOPICS } from './antenna-cases.ts';
@@ -47,7 +47,7 @@ export const TOPICS: Readonly<Record<string, Topic>> = {
     value: value * factorOf(quantity, units),
   }),
 
-  limit: ({ limit }: { limit: number }) => ({ standard: ofLimit(limit) }),
+  limit: ({ limit }: { limit: number }) => ({ standard: rectangular(limit) }),
 
   combine: ({ standards }: { standards: number[] }) => {
     const source = { source: 'case', quantity: 'mass', massSensitivity: 1, momentSensitivity: 0 } as const;

@@ -2,8 +2,8 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { htmlPage } from '../../worker/http/html-page.ts';
 import type { TighterLimit } from '../../worker/pack/tighter-limits.ts';
 import { tighterText } from '../../worker/pack/tighter-text.ts';
+import { formatterFor } from '../../worker/text/formatter.ts';
 import { localeOf } from '../../worker/text/locale.ts';
-import { printerFor } from '../../worker/text/print.ts';
 import { openSite, type Site } from './site.ts';
 
 let site: Site;
@@ -58,8 +58,8 @@ const METERS: Parameters<typeof tighterText>[1] = {
 
 /** Every limit in a sentence, as the page of the service has it. */
 const limitsIn = (language: 'en' | 'de'): string[] => {
-  const say = printerFor({ mass: 'kg', arm: 'mm', volume: 'l' }, localeOf(language));
-  return TIGHTER.map((limit) => tighterText(limit, METERS, say));
+  const fmt = formatterFor({ mass: 'kg', arm: 'mm', volume: 'l' }, localeOf(language));
+  return TIGHTER.map((limit) => tighterText(limit, METERS, fmt));
 };
 
 const SAID = {

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { combine, meanOf, ofLimit, ofMean, ofResolution } from '../../worker/calc/uncertainty.ts';
+import { combine, meanOf, rectangular, resolution, standardErrorOfMean } from '../../worker/calc/uncertainty.ts';
 import { reduceWeighing, type WeighingResult } from '../../worker/calc/weighing.ts';
 import type { Visit, Weighing } from '../../worker/visit/visit.ts';
 import { readVisit } from './read-visit.ts';
@@ -14,7 +14,7 @@ function drawn(weighing: Weighing, draw: Draw): Weighing {
     (items ?? []).map((item) => ({ ...item, massKg: item.massKg + draw.uniform(item.massLimitKg ?? 0) }));
   const points = weighing.points.map((point): Weighing['points'][number] => {
     const stepKg = weighing.scales.find(({ id }) => id === point.scale)?.resolutionKg ?? 0;
-    const scatterKg = draw.normal(ofMean(point.readingsKg));
+    const scatterKg = draw.normal(standardErrorOfMean(point.readingsKg));
     const shiftKg = (errors.get(point.scale) ?? 0) + scatterKg;
     return {
       ...point,
@@ -77,13 +77,13 @@ describe('reduceWeighing() first-order uncertainty agrees with a Monte Carlo of 
 describe('uncertainty of one quantity', () => {
   test('ofMean() follows s/√n, and says nothing from one reading', () => {
     // s² of 1, 2, 3, 4 is 5/3.
-    expect(ofMean([1, 2, 3, 4])).toBeCloseTo(Math.sqrt(5 / 3 / 4), 12);
-    expect(ofMean([7])).toBe(0);
-    expect(ofMean([5, 5, 5])).toBe(0);
+    expect(standardErrorOfMean([1, 2, 3, 4])).toBeCloseTo(Math.sqrt(5 / 3 / 4), 12);
+    expect(standardErrorOfMean([7])).toBe(0);
+    expect(standardErrorOfMean([5, 5, 5])).toBe(0);
   });
 
   test('ofResolution() is ofLimit() of half a step', () => {
-    expect(ofResolution(0.5)).toBeCloseTo(ofLimit(0.25), 12);
+    expect(resolution(0.5)).toBeCloseTo(rectangular(0.25), 12);
   });
 
   test('combine() a source at the centre of gravity moves the mass and not the centre of gravity', () => {

@@ -5,7 +5,7 @@ import type { ArchiveFacts } from '../../worker/gate/rule.ts';
 import { worded } from '../../worker/gate/worded.ts';
 import type { Locale } from '../../worker/text/locale.ts';
 import { readRecord } from '../../worker/visit/read-record.ts';
-import { recordPrinter } from '../../worker/visit/record-printer.ts';
+import { recordFormatter } from '../../worker/visit/record-formatter.ts';
 import { FIXTURE_FILES } from '../fixture-files.ts';
 
 /** The moment at which each visit of `fixtures/visits/` is releasable. */
@@ -28,5 +28,5 @@ export function assessRecord(record: unknown, at: string, facts: ArchiveFacts = 
   const settings = { leastPilotKg: leastPilotKg.value, standardPersonKg: standardPersonKg.value, at };
   const known = { attachments: FIXTURE_FILES.facts, ...facts };
   const results = compute(read.visit, { ...settings, open: facts.open, readings: facts.readings });
-  return worded(passGate(read.visit, results, { at, facts: known }), recordPrinter(read.visit, locale));
+  return worded(passGate(read.visit, results, { at, facts: known }), recordFormatter(read.visit, locale));
 }

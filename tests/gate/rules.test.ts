@@ -3,8 +3,8 @@ import { describe, expect, test } from 'vitest';
 import { REGIMES, regimeNamed } from '../../worker/gate/regimes/table.ts';
 import type { Rule } from '../../worker/gate/rule.ts';
 import { RULES } from '../../worker/gate/rules.ts';
+import { inEnglish } from '../../worker/text/formatter.ts';
 import { said } from '../../worker/text/message.ts';
-import { inEnglish } from '../../worker/text/print.ts';
 
 const FOLDER = `${import.meta.dirname}/../../worker/gate/rules`;
 const FILES = readdirSync(FOLDER).map((file) => file.replace(/\.ts$/, ''));

@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import type { KeptPack } from '../../worker/archive/ledger/ledger-calls.ts';
 import { standingOf } from '../../worker/http/owner-standing.ts';
+import { formatterFor } from '../../worker/text/formatter.ts';
 import { ENGLISH } from '../../worker/text/locale.ts';
-import { printerFor } from '../../worker/text/print.ts';
 
-const say = printerFor({ mass: 'kg', arm: 'mm', volume: 'l' }, ENGLISH, '+01:00');
+const fmt = formatterFor({ mass: 'kg', arm: 'mm', volume: 'l' }, ENGLISH, '+01:00');
 
 const pack = (name: string, issuedAt: string): KeptPack =>
   ({ withdrawal: null, summary: { pack: name, issuedAt, supersedes: null } }) as unknown as KeptPack;
@@ -15,7 +15,7 @@ const CORRECTION = pack('Q-SLM-P1-2', '2026-11-25T12:00:00Z');
 
 describe('standingOf()', () => {
   test('sends the reader of a pack that a later one replaced to that', () => {
-    const { isCurrent, detail } = standingOf({ pack: FIRST, later: LATER, corrected: [] }, say);
+    const { isCurrent, detail } = standingOf({ pack: FIRST, later: LATER, corrected: [] }, fmt);
     expect([isCurrent, detail]).toEqual([
       false,
       expect.stringContaining('ask the workshop for the link to Q-SLM-P2-1'),
@@ -23,10 +23,10 @@ describe('standingOf()', () => {
   });
 
   test('sends nobody from a correction to the later pack that does not know of it, nor back', () => {
-    const ofCorrection = standingOf({ pack: CORRECTION, later: LATER, corrected: [] }, say);
+    const ofCorrection = standingOf({ pack: CORRECTION, later: LATER, corrected: [] }, fmt);
     expect(ofCorrection).toMatchObject({ isCurrent: false, headline: 'A later release must be corrected too' });
     expect(ofCorrection.detail).toContain('ask the workshop to issue Q-SLM-P2-1 anew');
-    const ofLater = standingOf({ pack: LATER, later: null, corrected: [CORRECTION] }, say);
+    const ofLater = standingOf({ pack: LATER, later: null, corrected: [CORRECTION] }, fmt);
     expect(ofLater.isCurrent).toBe(false);
     expect(ofLater.detail).toContain('by Q-SLM-P1-2. Do not load the aircraft by the figures of this pack');
   });

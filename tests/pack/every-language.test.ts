@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { seal } from '../../worker/pipeline.ts';
+import { sayIn } from '../../worker/text/formatter.ts';
 import * as m from '../../worker/text/generated/messages.ts';
 import { LANGUAGES, type Language } from '../../worker/text/languages.ts';
 import { localeOf } from '../../worker/text/locale.ts';
-import { sayIn } from '../../worker/text/print.ts';
 import { RELEASABLE_AT } from '../gate/assess-record.ts';
 import { openFile, pageTexts } from '../print/read-back.ts';
 import { assessed, FILES, posted } from './fixture.ts';

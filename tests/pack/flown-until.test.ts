@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { flownUntil, type NextDue } from '../../worker/pack/next-due.ts';
-import { recordPrinter } from '../../worker/visit/record-printer.ts';
+import { recordFormatter } from '../../worker/visit/record-formatter.ts';
 import { readVisit } from '../calc/read-visit.ts';
 
 const visit = readVisit('nose-wheel-full');
-const say = recordPrinter(visit);
+const fmt = recordFormatter(visit);
 
 const due = (more: Partial<NextDue>): NextDue => ({
   ...{ id: 'A', what: 'A', limit: '', date: undefined, hours: undefined, hoursLeft: undefined, meter: undefined },
@@ -12,7 +12,7 @@ const due = (more: Partial<NextDue>): NextDue => ({
   ...more,
 });
 
-const until = (...items: Partial<NextDue>[]) => flownUntil(items.map(due), { visit, say })?.replaceAll('\u00a0', ' ');
+const until = (...items: Partial<NextDue>[]) => flownUntil(items.map(due), { visit, fmt })?.replaceAll('\u00a0', ' ');
 
 // Common practice, no source: whichever comes first, on every clock.
 describe('flownUntil()', () => {

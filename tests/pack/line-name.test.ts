@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { adjustmentName, budgetName, historyReason } from '../../worker/pack/line-name.ts';
+import { formatterFor } from '../../worker/text/formatter.ts';
 import { ENGLISH, localeOf } from '../../worker/text/locale.ts';
-import { printerFor } from '../../worker/text/print.ts';
 
 const UNITS = { mass: 'kg', arm: 'mm', volume: 'l' } as const;
-const english = printerFor(UNITS, ENGLISH);
-const german = printerFor(UNITS, localeOf('de'));
+const english = formatterFor(UNITS, ENGLISH);
+const german = formatterFor(UNITS, localeOf('de'));
 
 describe('adjustmentName()', () => {
   test('says which fuel of which tank, and repeats the name of an item', () => {

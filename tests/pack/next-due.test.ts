@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { nextDue } from '../../worker/pack/next-due.ts';
-import { printerFor } from '../../worker/text/print.ts';
+import { formatterFor } from '../../worker/text/formatter.ts';
 import { AT, assessed, posted } from './fixture.ts';
 
 interface Putting {
@@ -8,7 +8,7 @@ interface Putting {
 }
 
 /** The demo visit with its deferred finding put off until something else. */
-const SAY = printerFor({ mass: 'kg', arm: 'mm', volume: 'l' });
+const SAY = formatterFor({ mass: 'kg', arm: 'mm', volume: 'l' });
 
 async function idsWhenDeferred(until: { untilDate?: string; untilHours?: number }): Promise<string[]> {
   const record = posted('nose-wheel-full') as unknown as Putting;
@@ -17,7 +17,7 @@ async function idsWhenDeferred(until: { untilDate?: string; untilHours?: number 
     const { untilDate: _date, untilHours: _hours, ...deferral } = finding.deferral;
     finding.deferral = { ...deferral, ...until };
   }
-  return nextDue({ ...(await assessed(record)), say: SAY }, AT).map(({ id }) => id);
+  return nextDue({ ...(await assessed(record)), fmt: SAY }, AT).map(({ id }) => id);
 }
 
 test('nextDue() sorts deferred findings among the lines of the due list', async () => {

@@ -6,7 +6,7 @@ import { ownerFacts } from '../../worker/pack/owner-facts.ts';
 import { type OwnerFacts, readOwnerFacts } from '../../worker/pack/owner-facts-schema.ts';
 import { type TighterLimit, tighterLimits } from '../../worker/pack/tighter-limits.ts';
 import { tighterText } from '../../worker/pack/tighter-text.ts';
-import { recordPrinter } from '../../worker/visit/record-printer.ts';
+import { recordFormatter } from '../../worker/visit/record-formatter.ts';
 import { RUNS } from '../property-runs.ts';
 import { AT, assessed, posted } from './fixture.ts';
 
@@ -187,12 +187,12 @@ describe('factsToday()', () => {
     const kept = ownerFacts(wide.visit, wide.results, AT);
     const today = factsToday(narrow, { kept, summary });
     expect(today.loading?.limits.fullTanksPayload.governedBy).toBe('zero-fuel-mass');
-    const say = recordPrinter(narrow.visit);
+    const fmt = recordFormatter(narrow.visit);
     const payload = today.tighter.find(({ id }) => id === 'full-tanks-payload');
-    expect(payload && tighterText(payload, narrow.visit, say).replaceAll('\u00a0', ' ')).toBe(
+    expect(payload && tighterText(payload, narrow.visit, fmt).replaceAll('\u00a0', ' ')).toBe(
       'Left for crew and baggage with full tanks: 154.1 kg today; the pack says 218.0 kg',
     );
-    expect(tighterText({ ...payload, sealed: null } as TighterLimit, narrow.visit, say).replaceAll('\u00a0', ' ')).toBe(
+    expect(tighterText({ ...payload, sealed: null } as TighterLimit, narrow.visit, fmt).replaceAll('\u00a0', ' ')).toBe(
       'Left for crew and baggage with full tanks: 154.1 kg today; the pack does not say it',
     );
   });

@@ -2,11 +2,11 @@ import { describe, expect, test } from 'vitest';
 import { loadingFacts } from '../../worker/pack/loading-facts.ts';
 import { render } from '../../worker/pack/render.ts';
 import { type LiveFacts, type OwnerPage, ownerPage } from '../../worker/pack/views/owner-page.ts';
-import { recordPrinter } from '../../worker/visit/record-printer.ts';
+import { recordFormatter } from '../../worker/visit/record-formatter.ts';
 import { assessed, posted } from './fixture.ts';
 
 const { visit, results } = await assessed(posted('nose-wheel-full'));
-const say = recordPrinter(visit);
+const fmt = recordFormatter(visit);
 
 const LIVE: LiveFacts = {
   loading: loadingFacts(visit, results),
@@ -51,7 +51,7 @@ const PAGE: OwnerPage = {
   openedAt: '2026-11-06T09:00:00+01:00',
 };
 
-const htmlOf = (page: Partial<OwnerPage>): string => render('owner-page', ownerPage({ ...PAGE, ...page }, say));
+const htmlOf = (page: Partial<OwnerPage>): string => render('owner-page', ownerPage({ ...PAGE, ...page }, fmt));
 
 describe('ownerPage()', () => {
   test('shows the leading document of a current pack first, and the others below', () => {

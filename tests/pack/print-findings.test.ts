@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { printFindings } from '../../worker/pipeline/print-finding.ts';
 import { draftPdf } from '../../worker/pipeline.ts';
-import { recordPrinter } from '../../worker/visit/record-printer.ts';
+import { recordFormatter } from '../../worker/visit/record-formatter.ts';
 import { AT, assessed, posted } from './fixture.ts';
 
 const CONTROLS = 'Barn \u0007\u001b[2J\u007f\u202e';
@@ -33,8 +33,8 @@ describe('printFindings()', () => {
   const found = (context: string) => ({ code: 'CONTENT_DOES_NOT_FIT', documentId: 'compass-card', context }) as const;
   test('points at the one text that does not fit, and at none where it may be several', async () => {
     const visit = await withName('A name that is too long for the card');
-    const say = recordPrinter(visit.visit);
-    const pointers = (context: string) => printFindings([found(context)], visit, say).map(({ pointer }) => pointer);
+    const fmt = recordFormatter(visit.visit);
+    const pointers = (context: string) => printFindings([found(context)], visit, fmt).map(({ pointer }) => pointer);
     expect(pointers('A name that is too long')).toEqual(['/workshop/name']);
     expect(pointers('e')).toEqual(['']);
     expect(pointers('Nowhere in the record')).toEqual(['']);

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { type Answer, answerTo } from '../../site/client/loading/answer.ts';
 import { type Asked, entryOf, fieldsFor, hintOf } from '../../site/client/loading/fields.ts';
 import { type LoadingFacts, loadingFacts } from '../../worker/pack/loading-facts.ts';
-import { printerFor } from '../../worker/text/print.ts';
+import { formatterFor } from '../../worker/text/formatter.ts';
 import { RELEASABLE_AT } from '../gate/assess-record.ts';
 import { assessed, posted } from '../pack/fixture.ts';
 
@@ -12,8 +12,8 @@ async function page(name: string, change: (facts: LoadingFacts) => LoadingFacts 
   const given = loadingFacts(visit, results);
   if (!given) throw new Error('The visit has a loading');
   const facts = change(JSON.parse(JSON.stringify(given)) as LoadingFacts);
-  const say = printerFor(facts.units);
-  const asked = fieldsFor(facts, say);
+  const fmt = formatterFor(facts.units);
+  const asked = fieldsFor(facts, fmt);
   const field = (id: string): Asked => {
     const found = asked.find((each) => each.id === id);
     if (!found) throw new Error(`No field ${id}`);
@@ -24,9 +24,9 @@ async function page(name: string, change: (facts: LoadingFacts) => LoadingFacts 
       Object.fromEntries(asked.map((each) => [each.id, entryOf(typed[each.id] ?? '', each)])),
       facts,
       asked,
-      say,
+      fmt,
     );
-  return { answer, field, hint: (id: string) => hintOf(field(id), say) };
+  return { answer, field, hint: (id: string) => hintOf(field(id), fmt) };
 }
 
 const plain = (text: string): string => text.replaceAll('\u00a0', ' ');

@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { type OpenEntry, openEntry, openLists } from '../../site/client/shop/open-lists.ts';
 import type { DueList } from '../../worker/client/client.ts';
+import { formatterFor } from '../../worker/text/formatter.ts';
 import { localeOf } from '../../worker/text/locale.ts';
-import { printerFor } from '../../worker/text/print.ts';
 
 const UNITS = { mass: 'kg', arm: 'mm', volume: 'l' } as const;
-const say = printerFor(UNITS);
+const fmt = formatterFor(UNITS);
 
 /** An aircraft with two engines: of two meters that count engines, each is called by its own name. */
 const record = {
@@ -47,7 +47,7 @@ const ITEM: Item = {
 
 /** What comes due, as it is printed, with plain spaces. */
 function printed(item: Partial<Item>): OpenEntry['due'] {
-  return plain(openLists({ ...NOTHING, items: [{ ...ITEM, ...item }] }, { record, say })[0]?.entries[0]?.due);
+  return plain(openLists({ ...NOTHING, items: [{ ...ITEM, ...item }] }, { record, fmt })[0]?.entries[0]?.due);
 }
 
 describe('openLists()', () => {
@@ -71,10 +71,10 @@ describe('openLists()', () => {
       { id: 'tac', of: 'engine', basis: 'tacho', inHours: 900, outHours: 910 },
       { id: 'engfl', of: 'engine', basis: 'flight', inHours: 700, outHours: 710 },
     ];
-    const on = (meter: string, locale?: Parameters<typeof printerFor>[1]): string | undefined =>
+    const on = (meter: string, locale?: Parameters<typeof formatterFor>[1]): string | undefined =>
       openLists(
         { ...NOTHING, items: [{ ...ITEM, of: 'engine', meter, dueHours: 950, hoursLeft: 40 }] },
-        { record: { meters: { readings } } as typeof record, say: printerFor(UNITS, locale) },
+        { record: { meters: { readings } } as typeof record, fmt: formatterFor(UNITS, locale) },
       )[0]?.entries[0]?.due?.left.replaceAll('\u00a0', ' ');
     expect([on('tac'), on('engfl')]).toEqual(['40.0 h, engine (tacho)', '40.0 h, engine (flight)']);
     expect(on('tac', localeOf('de'))).toBe('40,0 h, Triebwerk (Drehzahlzähler)');
@@ -147,7 +147,7 @@ describe('openLists()', () => {
         limitations: [{ openItem: 'Q-SLM-P1/limitation-1', text: 'No aerobatics' }],
         flightTests: [{ ...open('M1'), text: 'Radio replaced' }],
       },
-      { record, say },
+      { record, fmt },
     );
     expect(lists.map(({ title, entries }) => [title, ...entries.map(({ item, what }) => `${item}: ${what}`)])).toEqual([
       ['Comes due', 'Q-SLM-P1/D2-SB-016: D2-SB-016, Nose leg fork, cracks'],
@@ -162,6 +162,6 @@ describe('openLists()', () => {
       state: 'not due yet',
     });
     expect(openEntry(lists, 'Q-SLM-P1/F5')).toBeUndefined();
-    expect(openLists(NOTHING, { record, say })).toEqual([]);
+    expect(openLists(NOTHING, { record, fmt })).toEqual([]);
   });
 });

@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { compileMessage } from '../../worker/text/build/compile-message.ts';
+import { formatterFor } from '../../worker/text/formatter.ts';
 import type { Language } from '../../worker/text/languages.ts';
 import { localeOf } from '../../worker/text/locale.ts';
 import type { Form, Value } from '../../worker/text/message.ts';
-import { printerFor } from '../../worker/text/print.ts';
 
 const UNITS = { mass: 'kg', arm: 'mm', volume: 'l' } as const;
 
@@ -11,7 +11,7 @@ const UNITS = { mass: 'kg', arm: 'mm', volume: 'l' } as const;
 function textOf(message: string, values: Record<string, Value>, language: Language = 'en'): string {
   const { code } = compileMessage(message, ['one', 'other']);
   const form = new Function(`return ${code}`)() as Form<never>;
-  const printer = printerFor(UNITS, localeOf(language));
+  const printer = formatterFor(UNITS, localeOf(language));
   return printer.value({ message: [form, form], values });
 }
 

@@ -1,10 +1,10 @@
 import { expect, test } from 'vitest';
 import { fault, saidFault } from '../../worker/text/faults.ts';
+import { formatterFor } from '../../worker/text/formatter.ts';
 import { ENGLISH, localeOf } from '../../worker/text/locale.ts';
-import { printerFor } from '../../worker/text/print.ts';
 
 const UNITS = { mass: 'kg', arm: 'mm', volume: 'l' } as const;
-const [english, german] = [printerFor(UNITS, ENGLISH), printerFor(UNITS, localeOf('de'))];
+const [english, german] = [formatterFor(UNITS, ENGLISH), formatterFor(UNITS, localeOf('de'))];
 
 test.each([
   [fault('encrypted'), 'it is encrypted', 'verschlüsselt'],

@@ -1,19 +1,19 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { printerFor } from '../../worker/text/print.ts';
+import { formatterFor } from '../../worker/text/formatter.ts';
 import { factorOf, type Units } from '../../worker/units/quantity.ts';
 import { RUNS } from '../property-runs.ts';
 
 const POUNDS: Units = { mass: 'lb', arm: 'in', volume: 'usgal' };
-const say = printerFor(POUNDS);
+const fmt = formatterFor(POUNDS);
 const LB = factorOf('mass', POUNDS);
 const mass = (lb: number, limits: { least?: number; most?: number } = {}): string => {
   const { least, most } = limits;
-  const bound = say.inward('mass', lb * LB, {
+  const bound = fmt.inward('mass', lb * LB, {
     ...(least !== undefined && { least: least * LB }),
     ...(most !== undefined && { most: most * LB }),
   });
-  return say.number('mass', lb * LB, { bound });
+  return fmt.number('mass', lb * LB, { bound });
 };
 
 describe('inward()', () => {

@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { CLDR_VERSION } from '../../worker/text/build/read-format.ts';
-import { printDate, printMoment } from '../../worker/text/dates.ts';
+import { printDate, printTimestamp } from '../../worker/text/dates.ts';
+import { formatterFor } from '../../worker/text/formatter.ts';
 import { FORMATS, PLURALS } from '../../worker/text/generated/languages.ts';
 import { LANGUAGES } from '../../worker/text/languages.ts';
 import { localeOf } from '../../worker/text/locale.ts';
 import { printNumber, printSigned } from '../../worker/text/numbers.ts';
-import { printerFor } from '../../worker/text/print.ts';
 
 const { de, en } = FORMATS;
 
@@ -28,14 +28,14 @@ describe('German figures', () => {
   test('of a date are day, month and year of two, two and four digits', () => {
     expect(printDate('2026-11-25', de)).toBe('25.11.2026');
     expect(printDate('2026-03-04', de)).toBe('04.03.2026');
-    expect(printMoment('2026-11-05T14:20:00+01:00', de)).toBe('05.11.2026, 14:20\u00a0+01:00');
+    expect(printTimestamp('2026-11-05T14:20:00+01:00', de)).toBe('05.11.2026, 14:20\u00a0+01:00');
   });
 
   test('carry the unit of the record', () => {
-    const say = printerFor({ mass: 'kg', arm: 'mm', volume: 'l' }, localeOf('de'));
-    expect(say.measure('moment', 537781.4)).toBe('537.781\u00a0kg·mm');
-    expect(say.measure('mass', 325.86)).toBe('325,9\u00a0kg');
-    expect(say.asIs(-1013.25)).toBe('\u22121013,25');
+    const fmt = formatterFor({ mass: 'kg', arm: 'mm', volume: 'l' }, localeOf('de'));
+    expect(fmt.measure('moment', 537781.4)).toBe('537.781\u00a0kg·mm');
+    expect(fmt.measure('mass', 325.86)).toBe('325,9\u00a0kg');
+    expect(fmt.asIs(-1013.25)).toBe('\u22121013,25');
   });
 });
 

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { printerFor } from '../../worker/text/print.ts';
+import { formatterFor } from '../../worker/text/formatter.ts';
 import { ARM_UNITS, MASS_UNITS, otherUnits, VOLUME_UNITS } from '../../worker/units/quantity.ts';
 import { roundWithin } from '../../worker/units/rounding.ts';
 import { RUNS } from '../property-runs.ts';
@@ -11,24 +11,24 @@ const CUSTOMARY = { mass: 'lb', arm: 'in', volume: 'usgal' } as const;
 describe('a measure in the other system', () => {
   // 600 / 0.45359237 = 1322.7736, 110 / 0.45359237 = 242.5085, 55 / 0.45359237 = 121.2542; 1650.3 / 25.4 = 64.9724; 78 / 3.785411784 = 20.6054.
   test('has the decimals of its unit, and a limit stays within itself', () => {
-    const say = printerFor(METRIC);
-    expect(say.other('mass', 600)).toBe('1322.8\u00a0lb');
-    expect(say.other('mass', 600, 'most')).toBe('1322.7\u00a0lb');
-    expect(say.other('mass', 55, 'least')).toBe('121.3\u00a0lb');
-    expect(say.other('mass', 110, 'least')).toBe('242.6\u00a0lb');
-    expect(say.other('arm', 1650.3)).toBe('64.97\u00a0in');
-    expect(say.other('volume', 78, 'most')).toBe('20.6\u00a0US gal');
+    const fmt = formatterFor(METRIC);
+    expect(fmt.other('mass', 600)).toBe('1322.8\u00a0lb');
+    expect(fmt.other('mass', 600, 'most')).toBe('1322.7\u00a0lb');
+    expect(fmt.other('mass', 55, 'least')).toBe('121.3\u00a0lb');
+    expect(fmt.other('mass', 110, 'least')).toBe('242.6\u00a0lb');
+    expect(fmt.other('arm', 1650.3)).toBe('64.97\u00a0in');
+    expect(fmt.other('volume', 78, 'most')).toBe('20.6\u00a0US gal');
   });
 
   // By hand: 53.647 kg is 53.7 kg at least; 53.7 / 0.45359237 = 118.388, at least 118.4 lb.
   test('of a limit is that of the figure printed in its own unit, so that the two agree', () => {
-    const say = printerFor(METRIC);
+    const fmt = formatterFor(METRIC);
     const least = { bound: 'least' } as const;
-    expect([say.measure('mass', 53.647, least), say.other('mass', 53.647, 'least')]).toEqual([
+    expect([fmt.measure('mass', 53.647, least), fmt.other('mass', 53.647, 'least')]).toEqual([
       '53.7\u00a0kg',
       '118.4\u00a0lb',
     ]);
-    const pounds = printerFor(CUSTOMARY);
+    const pounds = formatterFor(CUSTOMARY);
     expect(pounds.measure('mass', 40 * 0.45359237, { bound: 'most' })).toBe('40.0\u00a0lb');
     expect(pounds.other('mass', 40 * 0.45359237, 'most')).toBe('18.1\u00a0kg');
   });
@@ -39,9 +39,9 @@ describe('a measure in the other system', () => {
     const bounds = fc.constantFrom('least' as const, 'most' as const);
     fc.assert(
       fc.property(fc.double({ min: 1, max: 999, noNaN: true }), bounds, (limitKg, bound) => {
-        const say = printerFor(METRIC);
-        const own = figure(say.measure('mass', limitKg, { bound }));
-        const other = figure(say.other('mass', limitKg, bound)) * 0.45359237;
+        const fmt = formatterFor(METRIC);
+        const own = figure(fmt.measure('mass', limitKg, { bound }));
+        const other = figure(fmt.other('mass', limitKg, bound)) * 0.45359237;
         const [inner, outer] = bound === 'most' ? [other, limitKg] : [limitKg, other];
         expect(inner).toBeLessThanOrEqual(outer + 1e-6);
         expect(bound === 'most' ? own - other : other - own).toBeGreaterThanOrEqual(-1e-6);
@@ -51,9 +51,9 @@ describe('a measure in the other system', () => {
   });
 
   test('of pounds and inches is in kilograms and millimetres', () => {
-    const say = printerFor(CUSTOMARY);
-    expect(say.other('mass', 1232 * 0.45359237, 'most')).toBe('558.8\u00a0kg');
-    expect(say.other('arm', 298.577)).toBe('299\u00a0mm');
+    const fmt = formatterFor(CUSTOMARY);
+    expect(fmt.other('mass', 1232 * 0.45359237, 'most')).toBe('558.8\u00a0kg');
+    expect(fmt.other('arm', 298.577)).toBe('299\u00a0mm');
   });
 
   test('is never in the unit of the record', () => {

@@ -1,15 +1,15 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { printDate, printMoment } from '../../worker/text/dates.ts';
+import { printDate, printTimestamp } from '../../worker/text/dates.ts';
 import {
   addMonths,
   dateOf,
   daysBetween,
   instantOf,
   isDate,
-  isMoment,
-  momentLike,
+  isTimestamp,
   timeOf,
+  timestampLike,
 } from '../../worker/units/calendar.ts';
 import { RUNS } from '../property-runs.ts';
 
@@ -41,7 +41,7 @@ describe('isDate()', () => {
 
 test('isMoment() takes RFC 3339 with an offset, and nothing without', () => {
   for (const text of ['2026-11-03T16:20:00+01:00', '2026-11-03T16:20:00Z', '2026-11-03T23:59:59.999-05:30'])
-    expect(isMoment(text), text).toBe(true);
+    expect(isTimestamp(text), text).toBe(true);
   for (const text of [
     '2026-11-03T16:20:00',
     '2026-11-03T16:20+01:00',
@@ -52,7 +52,7 @@ test('isMoment() takes RFC 3339 with an offset, and nothing without', () => {
     '2026-11-03T16:20:00+0100',
     '2026-11-03T16:20:00+15:00',
   ])
-    expect(isMoment(text), text).toBe(false);
+    expect(isTimestamp(text), text).toBe(false);
 });
 
 test('dateOf() and timeOf() keep the local date and time as written; instantOf() does not', () => {
@@ -106,24 +106,24 @@ test('printDate() writes every month in letters', () => {
 });
 
 test('printMoment() prints local time with its offset', () => {
-  expect(printMoment('2026-11-03T16:20:00+01:00')).toBe('3\u00a0Nov\u00a02026 16:20\u00a0+01:00');
-  expect(printMoment('2026-11-03T16:20:00-05:00')).toBe('3\u00a0Nov\u00a02026 16:20\u00a0\u221205:00');
-  expect(printMoment('2026-11-03T16:20:00Z')).toBe('3\u00a0Nov\u00a02026 16:20\u00a0UTC');
+  expect(printTimestamp('2026-11-03T16:20:00+01:00')).toBe('3\u00a0Nov\u00a02026 16:20\u00a0+01:00');
+  expect(printTimestamp('2026-11-03T16:20:00-05:00')).toBe('3\u00a0Nov\u00a02026 16:20\u00a0\u221205:00');
+  expect(printTimestamp('2026-11-03T16:20:00Z')).toBe('3\u00a0Nov\u00a02026 16:20\u00a0UTC');
 });
 
 describe('momentLike()', () => {
   test('writes an instant with the offset of another moment', () => {
     const instantMs = Date.parse('2026-11-05T23:30:00Z');
-    expect(momentLike('2026-11-03T09:10:00+01:00', instantMs)).toBe('2026-11-06T00:30:00+01:00');
-    expect(momentLike('2026-11-03T09:10:00-03:30', instantMs)).toBe('2026-11-05T20:00:00-03:30');
-    expect(momentLike('2026-11-03T09:10:00Z', instantMs)).toBe('2026-11-05T23:30:00Z');
+    expect(timestampLike('2026-11-03T09:10:00+01:00', instantMs)).toBe('2026-11-06T00:30:00+01:00');
+    expect(timestampLike('2026-11-03T09:10:00-03:30', instantMs)).toBe('2026-11-05T20:00:00-03:30');
+    expect(timestampLike('2026-11-03T09:10:00Z', instantMs)).toBe('2026-11-05T23:30:00Z');
   });
 
   test('is the same instant, whatever the offset', () => {
     const offsets = fc.constantFrom('Z', '+00:00', '+14:00', '-11:30', '+05:45');
     fc.assert(
       fc.property(offsets, fc.integer({ min: 0, max: 4e9 }), (offset, seconds) => {
-        expect(instantOf(momentLike(`2026-11-03T09:10:00${offset}`, seconds * 1000))).toBe(seconds * 1000);
+        expect(instantOf(timestampLike(`2026-11-03T09:10:00${offset}`, seconds * 1000))).toBe(seconds * 1000);
       }),
       RUNS,
     );

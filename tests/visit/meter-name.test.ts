@@ -1,9 +1,9 @@
 import { expect, test } from 'vitest';
-import { printerFor } from '../../worker/text/print.ts';
+import { formatterFor } from '../../worker/text/formatter.ts';
 import { countedName, hoursOnMeter } from '../../worker/visit/meter-name.ts';
 import type { Visit } from '../../worker/visit/visit.ts';
 
-const SAY = printerFor({ mass: 'kg', arm: 'mm', volume: 'l' });
+const SAY = formatterFor({ mass: 'kg', arm: 'mm', volume: 'l' });
 const meter = (id: string, of: 'airframe' | 'engine', basis: 'flight' | 'tacho' | 'hour-meter') => ({
   ...{ id, of, basis },
   ...{ inHours: 10, outHours: 10 },

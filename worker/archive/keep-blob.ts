@@ -18,11 +18,11 @@ const NOTHING_STANDS = new Headers({ 'If-None-Match': '*' });
 export type Stored = { kind: 'whole'; bytes: Uint8Array } | { kind: 'none' } | { kind: 'damaged' };
 
 /** How often a file is read that breaks off: a connection may break, a file that was cut breaks off each time. */
-const MOST_READS = 3;
+const MAX_READS = 3;
 
 /** Reads a file and holds it against its digest. */
 export async function storedAt(bucket: R2Bucket, key: string, digest: string): Promise<Stored> {
-  for (let reads = 0; reads < MOST_READS; reads++) {
+  for (let reads = 0; reads < MAX_READS; reads++) {
     const object = await bucket.get(key);
     if (!object) return { kind: 'none' };
     const buffer = await object.arrayBuffer().catch(() => undefined);

@@ -10,7 +10,7 @@ import {
   walkEquipment,
 } from './equipment-steps.ts';
 import { total } from './mass-moment.ts';
-import { ofLimit } from './uncertainty.ts';
+import { rectangular } from './uncertainty.ts';
 
 export type { ChangeKind, ChangeLine } from './equipment-change-result.ts';
 
@@ -72,7 +72,7 @@ function put(item: EquipmentItem, place: Place): ChangeLine {
     armMm,
     massKg,
     momentKgMm: massKg * armMm,
-    standardMassKg: ofLimit(massLimitKg),
+    standardMassKg: rectangular(massLimitKg),
     unlisted: false,
   };
 }

@@ -111,10 +111,10 @@ function fuelShare(roomKg: number, visit: Pick<Visit, 'aircraft'>): number {
 
 /** Persons' masses for the rows of the crew and fuel table, in round figures of the record's unit. */
 const ROWS = { kg: { from: 50, step: 10 }, lb: { from: 120, step: 20 } } as const;
-const MOST_ROWS = 8;
+const MAX_ROWS = 8;
 
 function crewMasses(visit: Pick<Visit, 'units'>): number[] {
   const { from, step } = ROWS[visit.units.mass];
   const unitKg = factorOf('mass', visit.units);
-  return Array.from({ length: MOST_ROWS }, (_, row) => (from + step * row) * unitKg);
+  return Array.from({ length: MAX_ROWS }, (_, row) => (from + step * row) * unitKg);
 }

@@ -42,11 +42,11 @@ export function cgMm({ massKg, momentKgMm }: MassMoment): number {
 }
 
 /** A gram: below it nothing can be an aircraft, and its centre of gravity is noise. */
-const LEAST_KG = 0.001;
+const MIN_KG = 0.001;
 
 /** Whether there is any mass to have a centre of gravity: not so where tare or removals take away all of it. */
 export function hasMass({ massKg }: MassMoment): boolean {
-  return massKg >= LEAST_KG;
+  return massKg >= MIN_KG;
 }
 
 /**

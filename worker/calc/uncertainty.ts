@@ -15,7 +15,7 @@ export const COVERAGE_FACTOR = 2;
  * @source JCGM 100:2008 (GUM), 4.3.7, from memory; agrees with its example H.1, read as restated
  * @example ofLimit(0.3)  // 0.173
  */
-export function ofLimit(limit: number): number {
+export function rectangular(limit: number): number {
   return limit / Math.sqrt(3);
 }
 
@@ -25,7 +25,7 @@ export function ofLimit(limit: number): number {
  * @source JCGM 100:2008 (GUM), F.2.2.1, from memory
  * @example ofResolution(0.1)  // 0.0289
  */
-export function ofResolution(step: number): number {
+export function resolution(step: number): number {
   return step / Math.sqrt(12);
 }
 
@@ -47,7 +47,7 @@ export function meanOf(values: readonly number[]): number {
  * @source JCGM 100:2008 (GUM), 4.2.3, from memory
  * @example ofMean([1, 2, 3])  // 0.577
  */
-export function ofMean(values: readonly number[]): number {
+export function standardErrorOfMean(values: readonly number[]): number {
   if (values.length < 2) return 0;
   const mean = meanOf(values);
   const variance = values.reduce((sum, value) => sum + (value - mean) ** 2, 0) / (values.length - 1);

@@ -1,5 +1,5 @@
 import type { Weighing } from '../visit/visit.ts';
-import { ofLimit, ofMean, ofResolution } from './uncertainty.ts';
+import { rectangular, resolution, standardErrorOfMean } from './uncertainty.ts';
 import type { Adjustment, Contribution, ReducedPoint } from './weighing-result.ts';
 
 /**
@@ -29,7 +29,7 @@ function scaleContribution(weighing: Weighing, scale: Weighing['scales'][number]
     {
       component: { kind: 'scale-error-limit', scale: scale.id },
       quantity: 'mass',
-      standard: ofLimit(scale.errorLimitKg),
+      standard: rectangular(scale.errorLimitKg),
       massSensitivity: over.length,
       momentSensitivity: over.reduce((sum, { armMm }) => sum + armMm, 0),
     },
@@ -46,11 +46,11 @@ function pointContributions(
   const steps = Math.sqrt(1 / runs + (point.tareKg ? 1 : 0));
   const felt = { quantity: 'mass', massSensitivity: 1, momentSensitivity: point.armMm } as const;
   const contributions: Contribution[] = [
-    { component: { kind: 'display-step', point: point.name }, ...felt, standard: ofResolution(resolutionKg) * steps },
+    { component: { kind: 'display-step', point: point.name }, ...felt, standard: resolution(resolutionKg) * steps },
     {
       component: { kind: 'arm-as-measured', point: point.name },
       quantity: 'arm',
-      standard: ofLimit(point.armLimitMm),
+      standard: rectangular(point.armLimitMm),
       massSensitivity: 0,
       momentSensitivity: reduced?.massKg ?? 0,
     },
@@ -59,7 +59,7 @@ function pointContributions(
     contributions.push({
       component: { kind: 'scatter', point: point.name, runs },
       ...felt,
-      standard: ofMean(point.readingsKg),
+      standard: standardErrorOfMean(point.readingsKg),
     });
   return contributions;
 }
@@ -68,7 +68,7 @@ function adjustmentContribution({ line, massLimitKg, armMm }: Adjustment): Contr
   return {
     component: { kind: 'mass-as-stated', line },
     quantity: 'mass',
-    standard: ofLimit(massLimitKg),
+    standard: rectangular(massLimitKg),
     massSensitivity: 1,
     momentSensitivity: armMm,
   };

@@ -1,7 +1,7 @@
 import type { Defect, Problem } from './generated/api.ts';
 
 /** What is known of a call that failed. */
-interface Particulars extends Partial<Problem> {
+interface ProblemDetails extends Partial<Problem> {
   retryAfterS?: number | undefined;
 }
 
@@ -24,7 +24,7 @@ export class SlipmarkProblem extends Error {
   readonly lines: readonly string[];
 
   /** @param call method and path, as it was asked */
-  constructor(call: string, particulars: Particulars, options?: ErrorOptions) {
+  constructor(call: string, particulars: ProblemDetails, options?: ErrorOptions) {
     const { status = 0, type = 'about:blank', title = '', detail = '', findings = [] } = particulars;
     const sentences = findings.slice(0, 3).map(({ sentence }) => `  ${sentence}`);
     const said = [title, detail].filter(Boolean).join(': ');

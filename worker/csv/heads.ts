@@ -33,14 +33,14 @@ export function readHeads(heads: readonly string[], sheet: Sheet, units: Partial
 }
 
 /** More than any list of a record holds; what it holds at most says the schema. */
-const MOST_REPEATED = 100;
+const MAX_REPEATED = 100;
 
 function readHead(head: string, index: number, sheet: Sheet, read: ReadHeads): void {
   const [, name = '', unit] = /^(.*?)\s*(?:\(([^()]*)\))?$/.exec(head) ?? [];
   const counts = [...name.matchAll(/\d+/g)].map(([digits]) => Number(digits));
   const wanted = name.toLowerCase().replaceAll(/\d+/g, NUMBER).replaceAll(/\s+/g, ' ');
   const column = sheet.columns.find(({ path }) => path.join(' ').toLowerCase() === wanted);
-  if (!column || counts.some((count) => count < 1 || count > MOST_REPEATED)) {
+  if (!column || counts.some((count) => count < 1 || count > MAX_REPEATED)) {
     read.findings.push(unknown(head, sheet));
     return;
   }

@@ -2,7 +2,7 @@ import * as z from 'zod';
 import { nodeOf, type Schema, withoutOptional } from '../visit/schema-node.ts';
 import type { Item } from './from-csv.ts';
 import { SHEETS, type SheetName, type Units } from './sheet.ts';
-import { type CsvForm, csvFromItems, LEAST_REPEATED } from './to-csv.ts';
+import { type CsvForm, csvFromItems, MIN_REPEATED } from './to-csv.ts';
 
 /** A table to fill in: the head line, and the examples of the schema in the line below. */
 export function csvTemplate(name: SheetName, units: Units, form: CsvForm = 'commas'): string {
@@ -15,6 +15,6 @@ function exampleOf(field: Schema): unknown {
     return Object.fromEntries(Object.entries(node.fields).map(([name, inner]) => [name, exampleOf(inner)]));
   const schema = withoutOptional(field);
   if (node.kind !== 'list') return (z.globalRegistry.get(schema)?.examples as unknown[] | undefined)?.[0];
-  const length = withoutOptional(node.item) instanceof z.ZodNumber ? LEAST_REPEATED : 1;
+  const length = withoutOptional(node.item) instanceof z.ZodNumber ? MIN_REPEATED : 1;
   return Array.from({ length }, () => exampleOf(node.item));
 }

@@ -7,7 +7,7 @@ import { type Column, headOf, isRepeated, NUMBER, SHEETS, type SheetName, type U
 export type CsvForm = 'commas' | 'semicolons';
 
 /** Repeated columns that a table has at least, to be filled in. */
-export const LEAST_REPEATED = 3;
+export const MIN_REPEATED = 3;
 
 /**
  * Writes items of the record as a table. `itemsFromCsv` reads the same items back; an empty list in an item is then none.
@@ -59,7 +59,7 @@ function cellsOf(block: readonly Column[], items: readonly Item[]): CellColumn[]
   if (!first || !isRepeated(first)) return block.map((column) => ({ column, count: 1 }));
   const lengths = items.map((item) => (item[String(first.path[0])] as unknown[] | undefined)?.length ?? 0);
   const counts = Array.from(
-    { length: lengths.reduce((most, length) => Math.max(most, length), LEAST_REPEATED) },
+    { length: lengths.reduce((most, length) => Math.max(most, length), MIN_REPEATED) },
     (_, index) => index + 1,
   );
   return counts.flatMap((count) => block.map((column) => ({ column, count })));

@@ -34,7 +34,7 @@ async function createWorkshop(origin: string, adminSecret: string): Promise<stri
 
 async function releaseDemo(client: Slipmark): Promise<string> {
   const record = exampleVisit('nose-wheel-full', new Date());
-  await handIn(client);
+  await uploadFiles(client);
   const visit = { registration: record.aircraft.registration, visit: VISIT };
   // A start that broke off may have kept it, on another day.
   const before = await ifThere(client.getVisit(visit));
@@ -46,7 +46,7 @@ async function releaseDemo(client: Slipmark): Promise<string> {
 }
 
 /** Hands in the files that the demo record names. */
-async function handIn(client: Slipmark): Promise<void> {
+async function uploadFiles(client: Slipmark): Promise<void> {
   const { files, facts } = await filesIn(join(ROOT, 'fixtures/attachments'));
   for (const [sha256, body] of Object.entries(files))
     if (facts[sha256]?.ok) await client.putAttachment({ sha256, body });

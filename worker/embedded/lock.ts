@@ -8,7 +8,7 @@ export interface Lock {
 }
 
 /** How often a lock is tried for that another start is just taking or leaving. */
-const MOST_TRIES = 5;
+const MAX_TRIES = 5;
 
 /**
  * Takes a storage folder for this process until it ends or lets go. The lock is a socket that the process listens on, so that one left
@@ -18,7 +18,7 @@ const MOST_TRIES = 5;
  */
 export async function takeLock(storage: string): Promise<Lock | undefined> {
   const socket = join(storage, 'lock');
-  for (let tries = 0; tries < MOST_TRIES; tries++) {
+  for (let tries = 0; tries < MAX_TRIES; tries++) {
     const server = await listen(socket);
     if (server) return { release: () => closed(server) };
     if (await isHeld(socket)) return undefined;

@@ -1,4 +1,4 @@
-import type { Figure, Limited } from '../calc/surveillance/surveillance-result.ts';
+import type { Figure, LimitCheck } from '../calc/surveillance/surveillance-result.ts';
 import * as figure from '../text/figure.ts';
 import * as m from '../text/generated/messages.ts';
 import { type Message, said, type Value } from '../text/message.ts';
@@ -44,7 +44,7 @@ export function nameOfFigure(figure: Figure): Value {
  *
  * @example figureName({ figure: 'friction', at: { value: 5000, unit: 'ft' } })  // 'Friction at 5000 ft'
  */
-export function figureName({ figure: measured, at }: Pick<Limited, 'figure' | 'at'>): Value {
+export function figureName({ figure: measured, at }: Pick<LimitCheck, 'figure' | 'at'>): Value {
   const name = nameOfFigure(measured);
   return at
     ? said(m.at, { name, at: figure.plain(at.value, Number.isInteger(at.value) ? 0 : 1), unit: at.unit })

@@ -1,10 +1,10 @@
-import type { Omission, TransponderOmission } from '../calc/surveillance/surveillance-result.ts';
+import type { MissingItem, TransponderOmission } from '../calc/surveillance/surveillance-result.ts';
 import * as figure from '../text/figure.ts';
 import * as m from '../text/generated/messages.ts';
 import { list, type Message, said, type Value } from '../text/message.ts';
 
 /** Parts of an altimeter test, inside a sentence. */
-const PARTS: Readonly<Record<Omission['figure'], Message>> = {
+const PARTS: Readonly<Record<MissingItem['figure'], Message>> = {
   'scale-error': m.omissionText_scaleError,
   hysteresis: m.omissionText_hysteresis,
   'after-effect': m.omissionText_afterEffect,
@@ -20,7 +20,7 @@ const OF_TRANSPONDER: Readonly<Record<TransponderOmission, Message>> = {
 };
 
 /** The part of an altimeter test that is left out, wherever it is. */
-export function omittedPart({ figure }: Pick<Omission, 'figure'>): Value {
+export function omittedPart({ figure }: Pick<MissingItem, 'figure'>): Value {
   return said(PARTS[figure]);
 }
 
@@ -34,7 +34,7 @@ export function transponderOmission(omission: TransponderOmission): Value {
  *
  * @example omissionText({ figure: 'friction', at: [1000, 2000], unit: 'ft' })  // 'friction at 1000, 2000 ft'
  */
-export function omissionText(omission: Omission): Value {
+export function omissionText(omission: MissingItem): Value {
   const part = omittedPart(omission);
   const { at, unit } = omission;
   return at.length === 0 ? part : said(m.at, { name: part, at: list(at.map((value) => figure.plain(value, 0))), unit });

@@ -1,6 +1,6 @@
 import * as m from '../text/generated/messages.ts';
 import { type Said, said } from '../text/message.ts';
-import { recordPrinter } from '../visit/record-printer.ts';
+import { recordFormatter } from '../visit/record-formatter.ts';
 import type { Person, Release } from '../visit/visit.ts';
 import type { Finding } from './finding.ts';
 import { type Assessment, isSettled } from './gate.ts';
@@ -31,7 +31,7 @@ export type ReleaseOutcome = { ok: true; released: ReleasedVisit } | { ok: false
 export function releaseVisit(assessment: Assessment, { by, knowsOfNoHazard, at }: Attestation): ReleaseOutcome {
   const { visit, regime } = assessment;
   const { release } = visit;
-  const say = recordPrinter(visit);
+  const fmt = recordFormatter(visit);
   const own = [
     ...(release && by !== release.by ? [otherPerson(by, release.by)] : []),
     ...(knowsOfNoHazard ? [] : [hazardNotDenied()]),
@@ -40,7 +40,7 @@ export function releaseVisit(assessment: Assessment, { by, knowsOfNoHazard, at }
   const statement = regime.statements.find(({ id }) => id === release?.statement);
   const open = [
     ...assessment.findings.filter((finding) => !isSettled(finding)),
-    ...own.map((finding) => wordedFinding(finding, say)),
+    ...own.map((finding) => wordedFinding(finding, fmt)),
   ];
   if (open.length > 0 || !release || !releasedBy || !statement) return { ok: false, findings: open };
   return { ok: true, released: { ...assessment, release, releasedBy, statement, releasedAt: at } as ReleasedVisit };

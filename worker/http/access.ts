@@ -1,7 +1,7 @@
 import type { KeyScope } from '../archive/workshop/workshop-calls.ts';
 import { sha256 } from '../pack/digest.ts';
-import { causeOf, reached } from './answer.ts';
-import { Refusal } from './problem.ts';
+import { causeOf, orUnavailable } from './answer.ts';
+import { HttpProblem } from './problem.ts';
 import { tooMany } from './rate-limit.ts';
 import type { Access, Call, Caller } from './route.ts';
 
@@ -24,12 +24,12 @@ export async function admit(
 ): Promise<Caller> {
   if (access === 'public') return NOBODY;
   const secret = /^Bearer ([\x21-\x7e]+)$/i.exec(request.headers.get('Authorization') ?? '')?.[1];
-  if (!secret) throw new Refusal('unauthorized', 'Send a key as Authorization: Bearer <key>');
+  if (!secret) throw new HttpProblem('unauthorized', 'Send a key as Authorization: Bearer <key>');
   if (access === 'deployment') {
     // Digests are compared, so that the time taken says nothing about the secret.
     const isSame = world.adminSecret && (await sha256(secret)) === (await sha256(world.adminSecret));
     if (isSame) return NOBODY;
-    throw new Refusal('unauthorized', 'Only the secret of the deployment opens this');
+    throw new HttpProblem('unauthorized', 'Only the secret of the deployment opens this');
   }
   return callerWith(secret, access, { world, later });
 }
@@ -40,12 +40,12 @@ async function callerWith(
   { world, later }: Pick<Call, 'world' | 'later'>,
 ): Promise<Caller> {
   const workshop = KEY.exec(secret)?.[1];
-  if (!workshop) throw new Refusal('unauthorized', 'The key is not valid');
+  if (!workshop) throw new HttpProblem('unauthorized', 'The key is not valid');
   const keySha256 = await sha256(secret);
   const at = world.now().toISOString();
   const ask = world.archive.workshop(workshop, (keys) => keys.authenticate(keySha256, at, world.requestsPerMinute));
-  const admission = reached(await ask);
-  if (!admission) throw new Refusal('unauthorized', 'The key is not valid');
+  const admission = orUnavailable(await ask);
+  if (!admission) throw new HttpProblem('unauthorized', 'The key is not valid');
   const { key, rate, isUseNoted } = admission;
   if (!isUseNoted)
     later(async () => {
@@ -53,6 +53,6 @@ async function callerWith(
       if (!noted.ok) world.log({ code: 'NOT_NOTED', what: 'use of a key', cause: causeOf(noted) });
     });
   if (rate.remaining < 0) throw tooMany(rate);
-  if (!key.scopes.includes(scope)) throw new Refusal('forbidden', `The key must have the scope ${scope}`);
+  if (!key.scopes.includes(scope)) throw new HttpProblem('forbidden', `The key must have the scope ${scope}`);
   return { workshop, key: key.key, person: key.person, rate, secret };
 }

@@ -1,5 +1,5 @@
 import type { Reached } from '../archive/archive.ts';
-import { Refusal } from './problem.ts';
+import { HttpProblem } from './problem.ts';
 
 /** A JSON answer; what stands in the archive may change, so it is not kept by caches unless the caller says so. */
 export function json(body: unknown, status = 200, headers: Readonly<Record<string, string>> = {}): Response {
@@ -8,7 +8,7 @@ export function json(body: unknown, status = 200, headers: Readonly<Record<strin
 }
 
 /** The archive's answer; a failure to reach it becomes 503, damage to what it holds 500. */
-export function reached<T>(outcome: Reached<T>): T {
+export function orUnavailable<T>(outcome: Reached<T>): T {
   if (outcome.ok) return outcome.value;
   throw outcome.reason === 'damaged'
     ? new ArchiveDamaged(outcome.what, outcome.remedy)
@@ -16,15 +16,15 @@ export function reached<T>(outcome: Reached<T>): T {
 }
 
 /** The archive's answer, or null where what it holds is damaged: for what is mended by putting it there again. */
-export const reachedOrNone = <T>(outcome: Reached<T | null>): T | null =>
-  !outcome.ok && outcome.reason === 'damaged' ? null : reached(outcome);
+export const orNone = <T>(outcome: Reached<T | null>): T | null =>
+  !outcome.ok && outcome.reason === 'damaged' ? null : orUnavailable(outcome);
 
 /** What the log says of an answer that did not come. */
 export const causeOf = (outcome: Exclude<Reached<unknown>, { ok: true }>): string =>
   outcome.reason === 'damaged' ? outcome.what : outcome.cause;
 
 /** A refusal that remembers what the archive said, for the log only. */
-export class ArchiveUnavailable extends Refusal {
+export class ArchiveUnavailable extends HttpProblem {
   readonly reason: string;
 
   constructor(cause: string) {
@@ -34,7 +34,7 @@ export class ArchiveUnavailable extends Refusal {
 }
 
 /** A refusal that remembers which stored file or row is not what was kept, for the log only. */
-export class ArchiveDamaged extends Refusal {
+export class ArchiveDamaged extends HttpProblem {
   readonly file: string;
 
   constructor(file: string, remedy = 'Bring it back from an export, file by file: slipmark import') {
@@ -44,7 +44,7 @@ export class ArchiveDamaged extends Refusal {
 }
 
 /** Something that has to be there. */
-export function found<T>(value: T | null | undefined, what: string): T {
-  if (value === null || value === undefined) throw new Refusal('not-found', `There is no ${what}`);
+export function orNotFound<T>(value: T | null | undefined, what: string): T {
+  if (value === null || value === undefined) throw new HttpProblem('not-found', `There is no ${what}`);
   return value;
 }

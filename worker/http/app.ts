@@ -5,7 +5,7 @@ import { admit } from './access.ts';
 import { ArchiveDamaged, ArchiveUnavailable } from './answer.ts';
 import { htmlPage } from './html-page.ts';
 import { localeOfReader } from './locale-of-reader.ts';
-import { problemResponse, Refusal } from './problem.ts';
+import { HttpProblem, problemResponse } from './problem.ts';
 import { PROBLEM_KINDS } from './problem-kinds.ts';
 import { rateHeaders } from './rate-limit.ts';
 import type { Call, Caller, Dependencies, Route } from './route.ts';
@@ -62,10 +62,10 @@ function withRate(response: Response, { rate }: Caller): Response {
 function failed(error: unknown, route: string, { log }: World): Response {
   if (error instanceof ArchiveUnavailable) log({ code: 'ARCHIVE_UNAVAILABLE', cause: error.reason });
   if (error instanceof ArchiveDamaged) log({ code: 'FILE_DAMAGED', file: error.file });
-  if (error instanceof Refusal) return problemResponse(error);
+  if (error instanceof HttpProblem) return problemResponse(error);
   log({ code: 'UNEXPECTED_FAILURE', route, ...told(error) });
   return problemResponse(
-    new Refusal('internal', 'The failure was noted; the request changed nothing that it does not say'),
+    new HttpProblem('internal', 'The failure was noted; the request changed nothing that it does not say'),
   );
 }
 
@@ -85,7 +85,7 @@ function toReader(request: Request, path: string, response: Response): Response 
 function nothingFor({ headers }: Request, path: string): Response {
   const isReader = headers.get('Accept')?.includes('text/html') && !path.startsWith('/v1/');
   if (isReader) return htmlPage('nothing-page', {}, { status: 404 });
-  return problemResponse(new Refusal('not-found', 'No such address; /v1/openapi.json lists them all'));
+  return problemResponse(new HttpProblem('not-found', 'No such address; /v1/openapi.json lists them all'));
 }
 
 /** An address that is there, for other methods. */
@@ -94,5 +94,5 @@ function refusedMethod(context: Context, methods: readonly string[]): Response {
   context.res = undefined;
   const allowed = methods.join(', ');
   const detail = `${context.req.method} must be one of ${allowed}`;
-  return problemResponse(new Refusal('method-not-allowed', detail, { headers: { Allow: allowed } }));
+  return problemResponse(new HttpProblem('method-not-allowed', detail, { headers: { Allow: allowed } }));
 }

@@ -1,7 +1,7 @@
 import type { LedgerName } from '../archive/archive.ts';
 import type { VisitAmongPacks } from '../archive/ledger/ledger-calls.ts';
 import type { ArchiveFacts } from '../pipeline.ts';
-import { reached } from './answer.ts';
+import { orUnavailable } from './answer.ts';
 import { openBefore } from './open-before.ts';
 import type { Call } from './route.ts';
 
@@ -11,7 +11,7 @@ export async function archiveFacts(
   name: LedgerName,
   { before, after }: Pick<VisitAmongPacks, 'before' | 'after'>,
 ): Promise<ArchiveFacts> {
-  const people = reached(await call.world.archive.workshop(name.workshop, (calls) => calls.people()));
+  const people = orUnavailable(await call.world.archive.workshop(name.workshop, (calls) => calls.people()));
   const last = before.findLast(({ withdrawal }) => withdrawal === null);
   const withdrawn = before.slice(last ? before.indexOf(last) + 1 : 0);
   const standing = after.filter(({ withdrawal }) => withdrawal === null);

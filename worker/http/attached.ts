@@ -1,12 +1,12 @@
 import type { AttachmentName } from '../archive/archive.ts';
 import { SHA256 } from '../patterns.ts';
 import type { ArchiveFacts, Assessed, AttachmentFact } from '../pipeline.ts';
-import { reached, reachedOrNone } from './answer.ts';
-import { Refusal } from './problem.ts';
+import { orNone, orUnavailable } from './answer.ts';
+import { HttpProblem } from './problem.ts';
 import type { Call } from './route.ts';
 
 /** The schema allows fewer: a record with more is refused by it. */
-const MOST_ASKED = 100;
+const MAX_ASKED = 100;
 
 /**
  * What is known of the files that a record names.
@@ -17,7 +17,7 @@ export async function attachmentFacts(call: Call, value: unknown): Promise<NonNu
   const known = await Promise.all(
     digestsIn(value).map(async (sha256) => {
       const name = { workshop: call.caller.workshop, sha256 };
-      return { name, fact: reachedOrNone(await call.world.archive.attachmentFact(name)) };
+      return { name, fact: orNone(await call.world.archive.attachmentFact(name)) };
     }),
   );
   const facts: Record<string, AttachmentFact> = {};
@@ -43,17 +43,17 @@ export async function inspected({ pipeline }: Call, bytes: Uint8Array): Promise<
 
 /** The file is kept whatever comes of it: it was taken once, and whoever handed it in may want it back. */
 async function lookedIntoAgain(call: Call, name: AttachmentName): Promise<AttachmentFact | null> {
-  const bytes = reachedOrNone(await call.world.archive.attachment(name));
+  const bytes = orNone(await call.world.archive.attachment(name));
   if (!bytes) return null;
   const fact = await inspected(call, bytes);
-  if (fact.ok) reached(await call.world.archive.putAttachment(name, fact, bytes));
+  if (fact.ok) orUnavailable(await call.world.archive.putAttachment(name, fact, bytes));
   return fact;
 }
 
 function digestsIn(value: unknown): string[] {
   const attachments = (value as { attachments?: unknown } | null)?.attachments;
   if (!Array.isArray(attachments)) return [];
-  const digests = attachments.slice(0, MOST_ASKED).map((entry: { sha256?: unknown } | null) => entry?.sha256);
+  const digests = attachments.slice(0, MAX_ASKED).map((entry: { sha256?: unknown } | null) => entry?.sha256);
   return [...new Set(digests.filter((sha256) => typeof sha256 === 'string' && SHA256.test(sha256)))] as string[];
 }
 
@@ -67,8 +67,8 @@ export async function attachedFiles(call: Call, { attachments }: Assessed): Prom
   const wanted = Object.entries(attachments).filter(([, fact]) => fact.ok);
   await Promise.all(
     wanted.map(async ([sha256]) => {
-      const bytes = reached(await call.world.archive.attachment({ workshop: call.caller.workshop, sha256 }));
-      if (!bytes) throw new Refusal('conflict', `The file ${sha256} was cleared away meanwhile: hand it in again`);
+      const bytes = orUnavailable(await call.world.archive.attachment({ workshop: call.caller.workshop, sha256 }));
+      if (!bytes) throw new HttpProblem('conflict', `The file ${sha256} was cleared away meanwhile: hand it in again`);
       files[sha256] = bytes;
     }),
   );

@@ -1,9 +1,9 @@
-import { ArchiveDamaged, reached } from './answer.ts';
+import { ArchiveDamaged, orUnavailable } from './answer.ts';
 import { wantedRange } from './byte-range.ts';
 import { entityTag, isKnown } from './conditions.ts';
 import { blobOf } from './lies-shared.ts';
 import type { OwnedPack } from './owned-pack.ts';
-import { Refusal } from './problem.ts';
+import { HttpProblem } from './problem.ts';
 import type { Call } from './route.ts';
 import { sealedFile } from './sealed-file.ts';
 import { PDF_POLICY } from './security-headers.ts';
@@ -36,13 +36,13 @@ export async function blobResponse(
     ...(options.type === 'application/pdf' && PDF_POLICY),
   };
   if (isKnown(request, sha256)) return new Response(null, { status: 304, headers });
-  const size = reached(await world.archive.sizeOfBlob(await blobOf(call, owned, sha256)));
+  const size = orUnavailable(await world.archive.sizeOfBlob(await blobOf(call, owned, sha256)));
   if (size === null) throw new ArchiveDamaged(`${owned.pack.summary.pack} ${sha256}`);
   const ifRange = request.headers.get('If-Range');
   const wanted = wantedRange(ifRange && ifRange !== tag ? null : request.headers.get('Range'), size);
   if (wanted.kind === 'none') {
     const contentRange = { 'Content-Range': `bytes */${size}` };
-    throw new Refusal('range-not-satisfiable', `The file has ${size} bytes`, { headers: contentRange });
+    throw new HttpProblem('range-not-satisfiable', `The file has ${size} bytes`, { headers: contentRange });
   }
   headers['Content-Type'] = options.type;
   headers['Content-Disposition'] = `inline; filename="${options.fileName}"`;

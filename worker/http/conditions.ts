@@ -1,5 +1,5 @@
 import type { Expected } from '../archive/ledger/ledger-calls.ts';
-import { Refusal } from './problem.ts';
+import { HttpProblem } from './problem.ts';
 
 /** A strong entity tag (RFC 9110, 8.8.3) around a digest. */
 export const entityTag = (digest: string): string => `"${digest}"`;
@@ -9,11 +9,11 @@ export function expectedOf(request: Request): Expected {
   const ifMatch = request.headers.get('If-Match')?.trim();
   const ifNoneMatch = request.headers.get('If-None-Match')?.trim();
   if (ifMatch !== undefined && ifNoneMatch !== undefined)
-    throw new Refusal('malformed-request', 'Send If-Match or If-None-Match, not both');
+    throw new HttpProblem('malformed-request', 'Send If-Match or If-None-Match, not both');
   if (ifMatch === '*') return { kind: 'present' };
   if (ifMatch !== undefined) return { kind: 'one-of', recordSha256: strongTags(ifMatch) };
   if (ifNoneMatch === '*') return { kind: 'absent' };
-  if (ifNoneMatch !== undefined) throw new Refusal('malformed-request', 'If-None-Match of a write must be *');
+  if (ifNoneMatch !== undefined) throw new HttpProblem('malformed-request', 'If-None-Match of a write must be *');
   return { kind: 'unstated' };
 }
 
@@ -36,8 +36,10 @@ export function isKnown(request: Request, digest: string): boolean {
  */
 export function requireMatch(request: Request, digest: string, whatToRead: string): void {
   const header = request.headers.get('If-Match')?.trim();
-  if (!header) throw new Refusal('precondition-required', `If-Match must carry the ETag of ${whatToRead}`);
+  if (!header) throw new HttpProblem('precondition-required', `If-Match must carry the ETag of ${whatToRead}`);
   if (strongTags(header).includes(digest)) return;
   const headers = { ETag: entityTag(digest) };
-  throw new Refusal('precondition-failed', `${whatToRead} has changed since it was read: read it again`, { headers });
+  throw new HttpProblem('precondition-failed', `${whatToRead} has changed since it was read: read it again`, {
+    headers,
+  });
 }

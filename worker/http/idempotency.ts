@@ -2,7 +2,7 @@ import type { RequestKey } from '../archive/ledger/ledger-calls.ts';
 import { LIMITS } from '../limits.ts';
 import { sha256 } from '../pack/digest.ts';
 import { base64url } from '../world.ts';
-import { Refusal } from './problem.ts';
+import { HttpProblem } from './problem.ts';
 import type { Call } from './route.ts';
 
 /** The `Idempotency-Key` of a request, bound to who sent it and to what was asked, or undefined where none was sent. */
@@ -16,7 +16,7 @@ export async function requestKeyOf({ request, url, caller }: Call, body: unknown
 }
 
 export const keyReused = () =>
-  new Refusal('idempotency-key-reused', 'Use a new Idempotency-Key for a request that differs from an earlier one');
+  new HttpProblem('idempotency-key-reused', 'Use a new Idempotency-Key for a request that differs from an earlier one');
 
 /**
  * The token of a new link. Under an `Idempotency-Key` it is derived from the caller's own key, so that a repeated request
@@ -36,5 +36,5 @@ function idempotencyKeyOf(request: Request): string | undefined {
   const key = request.headers.get('Idempotency-Key')?.trim();
   if (key === undefined) return undefined;
   if (key.length > 0 && key.length <= LIMITS.requestKeyLength) return key;
-  throw new Refusal('malformed-request', `Idempotency-Key must be 1 to ${LIMITS.requestKeyLength} characters`);
+  throw new HttpProblem('malformed-request', `Idempotency-Key must be 1 to ${LIMITS.requestKeyLength} characters`);
 }

@@ -1,8 +1,8 @@
 import type { RegisteredPerson } from '../pipeline.ts';
 import { dateOf } from '../units/calendar.ts';
-import { ArchiveDamaged, reached } from './answer.ts';
+import { ArchiveDamaged, orUnavailable } from './answer.ts';
 import { packOf } from './params.ts';
-import { Refusal } from './problem.ts';
+import { HttpProblem } from './problem.ts';
 import type { Call } from './route.ts';
 import { letterheadOf, nameOf } from './sealed-letterhead.ts';
 
@@ -17,10 +17,10 @@ export const actorOf = ({ caller }: Call) => ({ key: caller.key, person: caller.
 export async function personOfKey(call: Call): Promise<RegisteredPerson | undefined> {
   const { person: id, workshop } = call.caller;
   if (id === null) return undefined;
-  const people = reached(await call.world.archive.workshop(workshop, (calls) => calls.people()));
+  const people = orUnavailable(await call.world.archive.workshop(workshop, (calls) => calls.people()));
   const person = people.find((known) => known.id === id);
   if (!person)
-    throw new Refusal(
+    throw new HttpProblem(
       'forbidden',
       `The key is in the hand of ${id}, who is not in the table of people of the workshop: an administrator enters them with PUT /v1/people/${id}`,
     );
@@ -31,7 +31,10 @@ export async function personOfKey(call: Call): Promise<RegisteredPerson | undefi
 function requireRightsToday(call: Call, { id, from, until }: RegisteredPerson): void {
   const on = dateOf(call.world.now().toISOString());
   if ((from ?? on) > on || (until ?? on) < on)
-    throw new Refusal('forbidden', `The rights of ${id} do not hold on ${on} by the table of people of the workshop`);
+    throw new HttpProblem(
+      'forbidden',
+      `The rights of ${id} do not hold on ${on} by the table of people of the workshop`,
+    );
 }
 
 /**
@@ -58,20 +61,20 @@ export async function withdrawerName(call: Call, by: string): Promise<string> {
   const ofKey = await personOfKey(call);
   const isMeant = ({ id, name }: RegisteredPerson): boolean => by === id || by === name;
   if (ofKey && !isMeant(ofKey)) throw otherPerson(ofKey.id, by);
-  const people = reached(await call.world.archive.workshop(call.caller.workshop, (calls) => calls.people()));
+  const people = orUnavailable(await call.world.archive.workshop(call.caller.workshop, (calls) => calls.people()));
   if (people.length === 0) return (await nameInPack(call, by)) ?? by;
   const person = ofKey ?? people.find(isMeant);
-  if (!person) throw new Refusal('forbidden', `${by} is not in the table of people of the workshop`);
+  if (!person) throw new HttpProblem('forbidden', `${by} is not in the table of people of the workshop`);
   requireRightsToday(call, person);
   if (!person.scope.includes('release'))
-    throw new Refusal('forbidden', `${person.name} has no right to release, so none to withdraw`);
+    throw new HttpProblem('forbidden', `${person.name} has no right to release, so none to withdraw`);
   return person.name;
 }
 
 /** The name of a person whom the record of the pack knows by this identifier. Damage to it keeps nobody from withdrawing. */
 async function nameInPack(call: Call, id: string): Promise<string | undefined> {
   const { pack, ledger } = packOf(call);
-  const kept = reached(await call.world.archive.ledger(ledger, (calls) => calls.pack(pack)));
+  const kept = orUnavailable(await call.world.archive.ledger(ledger, (calls) => calls.pack(pack)));
   try {
     return kept ? nameOf(await letterheadOf(call, { name: ledger, pack: kept }), id) : undefined;
   } catch (error) {
@@ -81,4 +84,4 @@ async function nameInPack(call: Call, id: string): Promise<string | undefined> {
 }
 
 const otherPerson = (person: string, by: string) =>
-  new Refusal('forbidden', `The key is in the hand of ${person}: it cannot act as ${by}`);
+  new HttpProblem('forbidden', `The key is in the hand of ${person}: it cannot act as ${by}`);

@@ -1,15 +1,15 @@
 import type { LedgerName } from '../archive/archive.ts';
-import { ArchiveDamaged, reached } from './answer.ts';
+import { ArchiveDamaged, orUnavailable } from './answer.ts';
 import type { Call } from './route.ts';
 
 /** Notes that the workshop has this aircraft, before its ledger is written: the list of aircraft may then name one too many, never one too few. */
 export async function noteAircraft({ world }: Call, { workshop, registration }: LedgerName): Promise<void> {
-  reached(await world.archive.workshop(workshop, (calls) => calls.noteAircraft(registration)));
+  orUnavailable(await world.archive.workshop(workshop, (calls) => calls.noteAircraft(registration)));
 }
 
 /** Notes that something is kept of this aircraft now. */
 export async function noteKept({ world }: Call, { workshop, registration }: LedgerName): Promise<void> {
-  reached(await world.archive.workshop(workshop, (calls) => calls.noteKept(registration)));
+  orUnavailable(await world.archive.workshop(workshop, (calls) => calls.noteKept(registration)));
 }
 
 /**
@@ -23,7 +23,7 @@ export async function noteKept({ world }: Call, { workshop, registration }: Ledg
  */
 export async function requireNotLost({ world }: Call, name: LedgerName): Promise<void> {
   const { workshop, registration } = name;
-  if (!reached(await world.archive.workshop(workshop, (calls) => calls.wasKept(registration)))) return;
-  const { head } = reached(await world.archive.ledger(name, (ledger) => ledger.overview()));
+  if (!orUnavailable(await world.archive.workshop(workshop, (calls) => calls.wasKept(registration)))) return;
+  const { head } = orUnavailable(await world.archive.ledger(name, (ledger) => ledger.overview()));
   if (head.seq === 0) throw new ArchiveDamaged(`ledger of ${registration}`);
 }

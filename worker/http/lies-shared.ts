@@ -4,7 +4,7 @@ import { sha256 } from '../pack/digest.ts';
 import type { Manifest, PackDocument } from '../pipeline.ts';
 import { isOwnKey, keySet } from '../seal/key.ts';
 import { verifyFile } from '../seal/verify.ts';
-import { ArchiveDamaged, found, reached } from './answer.ts';
+import { ArchiveDamaged, orNotFound, orUnavailable } from './answer.ts';
 import type { OwnedPack } from './owned-pack.ts';
 import { shownIn } from './pack-attachments.ts';
 import type { Call } from './route.ts';
@@ -17,14 +17,14 @@ import type { Call } from './route.ts';
 export async function blobOf(call: Call, owned: OwnedPack, digest: string): Promise<BlobName> {
   const own = { workshop: owned.name.workshop, sha256: digest };
   const { archive } = call.world;
-  const isToBeSought = owned.pack.isShared && reached(await archive.sizeOfBlob(own)) === null;
+  const isToBeSought = owned.pack.isShared && orUnavailable(await archive.sizeOfBlob(own)) === null;
   return isToBeSought && (await wasSealedHere(call, owned, digest)) ? { ...own, isShared: true } : own;
 }
 
 async function wasSealedHere(call: Call, owned: OwnedPack, digest: string): Promise<boolean> {
   const { workshop } = owned.name;
-  const keys = found(
-    reached(await call.world.archive.workshop(workshop, (calls) => calls.sealKeys())),
+  const keys = orNotFound(
+    orUnavailable(await call.world.archive.workshop(workshop, (calls) => calls.sealKeys())),
     'such workshop',
   );
   const { pdfSha256, manifestSha256, recordSha256, documentsSha256 } = owned.pack;
@@ -39,7 +39,7 @@ async function wasSealedHere(call: Call, owned: OwnedPack, digest: string): Prom
 async function isShown(call: Call, { name, pack }: OwnedPack, digest: string): Promise<boolean> {
   const { archive } = call.world;
   const part = async <T>(sha256: string): Promise<T> => {
-    const bytes = reached(await archive.blob({ workshop: name.workshop, sha256, isShared: true }));
+    const bytes = orUnavailable(await archive.blob({ workshop: name.workshop, sha256, isShared: true }));
     if (!bytes) throw new ArchiveDamaged(`${pack.summary.pack} ${sha256}`);
     return jsonIn<T>(bytes);
   };
@@ -57,7 +57,7 @@ async function isShown(call: Call, { name, pack }: OwnedPack, digest: string): P
 async function isSealedBy(call: Call, { name, pack }: OwnedPack, keys: readonly KeptSealKey[]): Promise<boolean> {
   const { workshop } = name;
   const read = async (digest: string): Promise<Uint8Array> =>
-    reached(await call.world.archive.blob({ workshop, sha256: digest, isShared: true })) ?? new Uint8Array();
+    orUnavailable(await call.world.archive.blob({ workshop, sha256: digest, isShared: true })) ?? new Uint8Array();
   const verdict = await verifyFile(await read(pack.pdfSha256), keySet(keys));
   if (verdict.kind !== 'genuine') return false;
   const { claims } = verdict;

@@ -1,9 +1,9 @@
 import type { LiveFacts } from '../pack/views/owner-page.ts';
 import type { Assessed } from '../pipeline.ts';
+import type { Formatter } from '../text/formatter.ts';
 import * as m from '../text/generated/messages.ts';
-import type { Printer } from '../text/print.ts';
 import { dateOf } from '../units/calendar.ts';
-import { reached } from './answer.ts';
+import { orUnavailable } from './answer.ts';
 import { openBefore } from './open-before.ts';
 import type { OwnedPack } from './owned-pack.ts';
 import type { Call } from './route.ts';
@@ -15,7 +15,7 @@ interface ReadPack {
   assessed: Assessed;
   /** What was kept with it. */
   facts: UsableFacts | undefined;
-  say: Printer;
+  fmt: Formatter;
 }
 
 /**
@@ -26,29 +26,29 @@ interface ReadPack {
 export async function assessedAsThen(call: Call, owned: OwnedPack): Promise<Assessed | undefined> {
   const { name, pack } = owned;
   const { issuedAt, number } = pack.summary;
-  const packs = reached(await call.world.archive.ledger(name, (ledger) => ledger.newestIssues()));
+  const packs = orUnavailable(await call.world.archive.ledger(name, (ledger) => ledger.newestIssues()));
   const before = packs.filter(({ summary }) => summary.number < number);
   return sealedRecord(call, owned, issuedAt, await openBefore(call, name, before));
 }
 
 /** What loadings follow from, what is due first, and what has to be known of both: as the pack says, or as the rules of today allow less. */
 export function liveFacts({ pipeline, world }: Call, owned: OwnedPack, read: ReadPack): LiveFacts {
-  const { assessed, facts, say } = read;
+  const { assessed, facts, fmt } = read;
   const { visit, results, regime } = assessed;
   const { summary } = owned.pack;
-  const due = pipeline.nextDue({ visit, results, say }, summary.issuedAt);
-  const today = dateOf(say.local(world.now().toISOString()));
+  const due = pipeline.nextDue({ visit, results, fmt }, summary.issuedAt);
+  const today = dateOf(fmt.local(world.now().toISOString()));
   const { loading, tighter } = pipeline.factsToday({ visit, results }, { kept: facts?.owner, summary });
   const isOfWeighingAlone = pipeline.isOfWeighingAlone({ visit, regime });
-  const until = pipeline.flownUntil(due, { visit, say });
+  const until = pipeline.flownUntil(due, { visit, fmt });
   return {
     loading,
     // Where the weighing alone was released, nobody said that anything may be flown without a limit.
-    until: until ?? (isOfWeighingAlone ? '' : say.text(m.liveFacts_noLimitRecord)),
+    until: until ?? (isOfWeighingAlone ? '' : fmt.text(m.liveFacts_noLimitRecord)),
     isOfWeighingAlone,
     past: due
       .filter(({ date, isOverdue }) => isOverdue || (date !== undefined && date < today))
       .map(({ what, limit }) => ({ what, limit })),
-    tighter: tighter.map((limit) => pipeline.tighterText(limit, visit, say)),
+    tighter: tighter.map((limit) => pipeline.tighterText(limit, visit, fmt)),
   };
 }

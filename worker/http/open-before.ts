@@ -1,7 +1,7 @@
 import type { LedgerName } from '../archive/archive.ts';
 import type { KeptPack } from '../archive/ledger/ledger-calls.ts';
 import { NO_READINGS, type Past, type SealedBefore } from '../pipeline.ts';
-import { reached } from './answer.ts';
+import { orUnavailable } from './answer.ts';
 import type { Call } from './route.ts';
 import { factsOf } from './sealed-facts.ts';
 import { sealedJson } from './sealed-file.ts';
@@ -45,7 +45,9 @@ async function earlierIssues(
   { summary }: KeptPack,
 ): Promise<{ record: unknown; issuedAt: string }[]> {
   const { supersedes } = summary;
-  const pack = supersedes ? reached(await call.world.archive.ledger(name, (ledger) => ledger.pack(supersedes))) : null;
+  const pack = supersedes
+    ? orUnavailable(await call.world.archive.ledger(name, (ledger) => ledger.pack(supersedes)))
+    : null;
   if (!pack) return [];
   const record = await sealedJson<unknown>(call, { name, pack }, pack.recordSha256);
   return [...(await earlierIssues(call, name, pack)), { record, issuedAt: pack.summary.issuedAt }];

@@ -1,7 +1,7 @@
 import type { LedgerName } from '../archive/archive.ts';
 import type { Opened, OpenedLink } from '../archive/ledger/ledger-calls.ts';
 import { sha256 } from '../pack/digest.ts';
-import { causeOf, reached } from './answer.ts';
+import { causeOf, orUnavailable } from './answer.ts';
 import { htmlPage } from './html-page.ts';
 import { localeOfReader } from './locale-of-reader.ts';
 import type { Call } from './route.ts';
@@ -25,9 +25,9 @@ export async function openedLink(call: Call, what: Opened): Promise<OwnedLink | 
   if (!TOKEN.test(token)) return undefined;
   const tokenSha256 = await sha256(token);
   // A token that nobody has takes the same way as one that is over: the time taken tells nothing.
-  const name = reached(await world.archive.ledgerOfLink(tokenSha256)) ?? NOBODYS;
+  const name = orUnavailable(await world.archive.ledgerOfLink(tokenSha256)) ?? NOBODYS;
   const at = world.now().toISOString();
-  const opened = reached(await world.archive.ledger(name, (ledger) => ledger.openLink(tokenSha256, at)));
+  const opened = orUnavailable(await world.archive.ledger(name, (ledger) => ledger.openLink(tokenSha256, at)));
   if (!opened) return undefined;
   const { link } = opened.link;
   call.later(async () => {

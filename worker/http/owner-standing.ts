@@ -1,7 +1,7 @@
 import type { Aftermath, KeptPack } from '../archive/ledger/ledger-calls.ts';
 import type { Standing } from '../pack/views/owner-page.ts';
+import type { Formatter } from '../text/formatter.ts';
 import * as m from '../text/generated/messages.ts';
-import type { Printer } from '../text/print.ts';
 import { sentence } from '../text/sentence.ts';
 
 /**
@@ -11,21 +11,21 @@ import { sentence } from '../text/sentence.ts';
  */
 export function standingOf(
   { pack, later, corrected }: { pack: KeptPack } & Aftermath,
-  say: Printer,
+  fmt: Formatter,
   { withdrawnBy, readOn }: { withdrawnBy: string; readOn: string } = { withdrawnBy: '', readOn: '' },
 ): Standing {
-  const { text } = say;
+  const { text } = fmt;
   const { withdrawal } = pack;
   if (withdrawal) {
     const detail = text(m.ownerStanding_withdrewReleaseNotFly, {
       withdrawnBy,
-      at: say.moment(withdrawal.at),
+      at: fmt.timestamp(withdrawal.at),
       sentence: sentence(withdrawal.reason),
     });
     return { isCurrent: false, headline: text(m.ownerStanding_withdrawn), detail, detailThen: '' };
   }
   if (later?.withdrawal) {
-    const when = say.day(later.withdrawal.at);
+    const when = fmt.day(later.withdrawal.at);
     const detail = text(m.ownerStanding_laterReleaseWithdrawnNo, { pack: later.summary.pack, when });
     return { isCurrent: false, headline: text(m.ownerStanding_noReleaseStands), detail, detailThen: '' };
   }
@@ -38,7 +38,7 @@ export function standingOf(
   }
   if (later) {
     const { issuedAt } = later.summary;
-    const when = say.day(issuedAt);
+    const when = fmt.day(issuedAt);
     const detail = text(m.ownerStanding_laterReleaseReplacesOne, { when, pack: later.summary.pack });
     return { isCurrent: false, headline: text(m.ownerStanding_superseded), detail, detailThen: '' };
   }

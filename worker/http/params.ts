@@ -3,19 +3,22 @@ import type { LedgerName } from '../archive/archive.ts';
 import type { PageRequest } from '../archive/page.ts';
 import { LIMITS } from '../limits.ts';
 import { IDENTIFIER, PACK_NAME, REGISTRATION } from '../patterns.ts';
-import { Refusal } from './problem.ts';
+import { HttpProblem } from './problem.ts';
 import type { Call } from './route.ts';
 
 /** The registration in the path, in capitals. */
 export function registrationOf({ params }: Call): string {
   const registration = params.registration?.toUpperCase() ?? '';
   if (REGISTRATION.test(registration)) return registration;
-  throw new Refusal('malformed-request', 'A registration is letters, digits and at most one hyphen, as Q-SLM');
+  throw new HttpProblem('malformed-request', 'A registration is letters, digits and at most one hyphen, as Q-SLM');
 }
 
 export function visitOf({ params }: Call): string {
   if (IDENTIFIER.test(params.visit ?? '')) return params.visit ?? '';
-  throw new Refusal('malformed-request', 'A visit is named by letters, digits, dot, hyphen or underscore, at most 40');
+  throw new HttpProblem(
+    'malformed-request',
+    'A visit is named by letters, digits, dot, hyphen or underscore, at most 40',
+  );
 }
 
 /** The ledger of the aircraft in the path, as the caller's workshop knows it. */
@@ -27,7 +30,7 @@ export function ledgerOf(call: Call): LedgerName {
 export function packOf({ params, caller }: Call): { pack: string; ledger: LedgerName } {
   const pack = params.pack?.toUpperCase() ?? '';
   const registration = PACK_NAME.exec(pack)?.[1];
-  if (!registration) throw new Refusal('not-found', 'There is no such pack');
+  if (!registration) throw new HttpProblem('not-found', 'There is no such pack');
   return { pack, ledger: { workshop: caller.workshop, registration } };
 }
 
@@ -43,7 +46,8 @@ const Query = z.strictObject({
 
 export function pageRequestOf({ url }: Call): PageRequest {
   const parsed = Query.safeParse(Object.fromEntries(url.searchParams));
-  if (!parsed.success) throw new Refusal('malformed-request', `limit must be 1 to ${LIMITS.pageSize}, after a cursor`);
+  if (!parsed.success)
+    throw new HttpProblem('malformed-request', `limit must be 1 to ${LIMITS.pageSize}, after a cursor`);
   const { limit, after } = parsed.data;
   return after === undefined ? { limit } : { limit, after };
 }

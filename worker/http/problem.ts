@@ -29,18 +29,18 @@ export const Problem = z
   .meta({ title: 'Problem' });
 export type Problem = z.infer<typeof Problem>;
 
-interface Particulars {
+interface ProblemDetails {
   findings?: readonly object[];
   at?: { line: number; column: number };
   headers?: Readonly<Record<string, string>>;
 }
 
 /** Ends the handling of a request with a problem. Thrown only in this folder, and turned into an answer in one place. */
-export class Refusal extends Error {
+export class HttpProblem extends Error {
   readonly kind: ProblemKind;
-  readonly particulars: Particulars;
+  readonly particulars: ProblemDetails;
 
-  constructor(kind: ProblemKind, detail: string, particulars: Particulars = {}) {
+  constructor(kind: ProblemKind, detail: string, particulars: ProblemDetails = {}) {
     super(detail);
     this.kind = kind;
     this.particulars = particulars;
@@ -48,7 +48,7 @@ export class Refusal extends Error {
 }
 
 /** The answer to a refused request. */
-export function problemResponse({ kind, message, particulars }: Refusal): Response {
+export function problemResponse({ kind, message, particulars }: HttpProblem): Response {
   const { status, title } = PROBLEM_KINDS[kind];
   const { findings = [], at, headers = {} } = particulars;
   const body = { type: `/problems/${kind}`, title, status, detail: message, findings, ...at };

@@ -1,5 +1,5 @@
 import type { Rate } from '../archive/workshop/workshop-calls.ts';
-import { Refusal } from './problem.ts';
+import { HttpProblem } from './problem.ts';
 
 /** What a key has left of its share, as draft-ietf-httpapi-ratelimit-headers-10 writes it. */
 export function rateHeaders({ limit, remaining, resetS }: Rate): Record<string, string> {
@@ -10,7 +10,7 @@ export function rateHeaders({ limit, remaining, resetS }: Rate): Record<string, 
 }
 
 /** The answer to a key that has used up its share. */
-export function tooMany(rate: Rate): Refusal {
+export function tooMany(rate: Rate): HttpProblem {
   const headers = { ...rateHeaders(rate), 'Retry-After': String(rate.resetS) };
-  return new Refusal('too-many-requests', `A key may make ${rate.limit} requests a minute`, { headers });
+  return new HttpProblem('too-many-requests', `A key may make ${rate.limit} requests a minute`, { headers });
 }

@@ -5,9 +5,9 @@ import { bodyChunks } from './body-chunks.ts';
  *
  * @throws Refusal 413, and 400 when the client breaks off
  */
-export async function readBytes(request: Request, mostBytes: number): Promise<Uint8Array> {
+export async function readBytes(request: Request, maxBytes: number): Promise<Uint8Array> {
   const chunks: Uint8Array[] = [];
-  for await (const chunk of bodyChunks(request, mostBytes)) chunks.push(chunk);
+  for await (const chunk of bodyChunks(request, maxBytes)) chunks.push(chunk);
   const bytes = new Uint8Array(chunks.reduce((size, chunk) => size + chunk.length, 0));
   let at = 0;
   for (const chunk of chunks) {

@@ -2,7 +2,7 @@ import { LIMITS } from '../limits.ts';
 import { bodyChunks } from './body-chunks.ts';
 import { jsonFault } from './json-fault.ts';
 import { structuralDefects } from './json-structure.ts';
-import { Refusal } from './problem.ts';
+import { HttpProblem } from './problem.ts';
 
 /** A body that is JSON: the value, and the text that it was read from. */
 export interface JsonBody {
@@ -18,10 +18,10 @@ export interface JsonBody {
 export async function readJson(
   request: Request,
   type = 'application/json',
-  mostBytes: number = LIMITS.bodyBytes,
+  maxBytes: number = LIMITS.bodyBytes,
 ): Promise<JsonBody> {
   checkType(request, type);
-  const text = await readText(request, mostBytes);
+  const text = await readText(request, maxBytes);
   const defects = structuralDefects(text);
   const tooDeep = defects.filter(({ code }) => code === 'JSON_TOO_DEEP');
   if (tooDeep.length > 0) throw notValid(tooDeep);
@@ -35,15 +35,19 @@ function checkType(request: Request, type: string): void {
   const coding = request.headers.get('Content-Encoding')?.trim().toLowerCase() ?? 'identity';
   if (given === type && coding === 'identity') return;
   const found = given === type ? `Content-Encoding ${coding}` : (given ?? 'none');
-  throw new Refusal('unsupported-media-type', `Content-Type must be ${type}, not encoded: current value is ${found}`, {
-    headers: request.method === 'PATCH' ? { 'Accept-Patch': type } : { Accept: type },
-  });
+  throw new HttpProblem(
+    'unsupported-media-type',
+    `Content-Type must be ${type}, not encoded: current value is ${found}`,
+    {
+      headers: request.method === 'PATCH' ? { 'Accept-Patch': type } : { Accept: type },
+    },
+  );
 }
 
-async function readText(request: Request, mostBytes: number): Promise<string> {
+async function readText(request: Request, maxBytes: number): Promise<string> {
   const decoder = new TextDecoder('utf-8', { fatal: true });
   let text = '';
-  for await (const chunk of bodyChunks(request, mostBytes))
+  for await (const chunk of bodyChunks(request, maxBytes))
     text += decoded(() => decoder.decode(chunk, { stream: true }));
   return text + decoded(() => decoder.decode());
 }
@@ -52,7 +56,7 @@ function decoded(decode: () => string): string {
   try {
     return decode();
   } catch {
-    throw new Refusal('malformed-json', 'The body must be UTF-8');
+    throw new HttpProblem('malformed-json', 'The body must be UTF-8');
   }
 }
 
@@ -64,11 +68,11 @@ function parse(text: string): unknown {
   }
 }
 
-function malformed(text: string): Refusal {
+function malformed(text: string): HttpProblem {
   const { what, at } = jsonFault(text);
   const place = `line ${at.line}, column ${at.column}`;
-  return new Refusal('malformed-json', `The body must be JSON: ${what} at ${place}`, { at });
+  return new HttpProblem('malformed-json', `The body must be JSON: ${what} at ${place}`, { at });
 }
 
 const notValid = (findings: readonly object[]) =>
-  new Refusal('record-not-valid', 'The JSON is not of a form that a record can have', { findings });
+  new HttpProblem('record-not-valid', 'The JSON is not of a form that a record can have', { findings });

@@ -1,7 +1,7 @@
 import type * as z from 'zod';
 import { LIMITS } from '../limits.ts';
 import { pointer } from '../visit/pointer.ts';
-import { type Defect, Refusal } from './problem.ts';
+import { type Defect, HttpProblem } from './problem.ts';
 import { readJson } from './read-json.ts';
 
 /**
@@ -12,14 +12,14 @@ import { readJson } from './read-json.ts';
 export async function requestBody<Schema extends z.ZodType>(
   request: Request,
   schema: Schema,
-  mostBytes: number = LIMITS.bodyBytes,
+  maxBytes: number = LIMITS.bodyBytes,
 ): Promise<z.infer<Schema>> {
-  const { value } = await readJson(request, 'application/json', mostBytes);
+  const { value } = await readJson(request, 'application/json', maxBytes);
   const parsed = schema.safeParse(value);
   if (parsed.success) return parsed.data;
   const { issues } = parsed.error;
   const count = issues.reduce((sum, issue) => sum + (issue.code === 'unrecognized_keys' ? issue.keys.length : 1), 0);
-  throw new Refusal('request-not-valid', `${count} defects`, { findings: defectsOf(issues, LIMITS.recordIssues) });
+  throw new HttpProblem('request-not-valid', `${count} defects`, { findings: defectsOf(issues, LIMITS.recordIssues) });
 }
 
 // Only those that are said are worded.

@@ -5,7 +5,7 @@ import { isDigestOfRecord } from '../archive/ledger/record-digest.ts';
 import { type ReplayedPack, replay } from '../archive/ledger/replay.ts';
 import { LIMITS } from '../limits.ts';
 import { PackSummary } from '../pack/summary.ts';
-import { type Defect, Refusal } from './problem.ts';
+import { type Defect, HttpProblem } from './problem.ts';
 import { defect } from './request-body.ts';
 import { restoredPack, type Staged } from './restored-pack.ts';
 import type { Call } from './route.ts';
@@ -79,7 +79,7 @@ export async function restorationFrom(
 }
 
 const notValid = (defects: Defect[]) =>
-  new Refusal('request-not-valid', `${defects.length} defects; nothing was restored`, {
+  new HttpProblem('request-not-valid', `${defects.length} defects; nothing was restored`, {
     findings: defects.slice(0, LIMITS.recordIssues),
   });
 

@@ -4,7 +4,7 @@ import type { ReplayedPack } from '../archive/ledger/replay.ts';
 import { sha256 } from '../pack/digest.ts';
 import { SHA256 } from '../patterns.ts';
 import type { Assessed, PackSummary } from '../pipeline.ts';
-import { reached } from './answer.ts';
+import { orUnavailable } from './answer.ts';
 import { FactsForm } from './facts-form.ts';
 import type { Defect } from './problem.ts';
 import { defect } from './request-body.ts';
@@ -247,7 +247,7 @@ async function json<Schema extends z.ZodType>(
   file: string,
   schema: Schema,
 ): Promise<z.infer<Schema> | undefined> {
-  const bytes = reached(await call.world.archive.stagedBlob(name, file));
+  const bytes = orUnavailable(await call.world.archive.stagedBlob(name, file));
   try {
     const read = schema.safeParse(JSON.parse(new TextDecoder('utf-8', { fatal: true }).decode(bytes ?? undefined)));
     return read.success ? read.data : undefined;

@@ -1,4 +1,4 @@
-import { ArchiveDamaged, reached } from './answer.ts';
+import { ArchiveDamaged, orUnavailable } from './answer.ts';
 import { blobOf } from './lies-shared.ts';
 import type { OwnedPack } from './owned-pack.ts';
 import type { Call } from './route.ts';
@@ -9,7 +9,7 @@ import type { Call } from './route.ts';
  * @throws Refusal 500 where it is missing or another: what a ledger names was there
  */
 export async function sealedFile(call: Call, owned: OwnedPack, sha256: string): Promise<Uint8Array> {
-  const bytes = reached(await call.world.archive.blob(await blobOf(call, owned, sha256)));
+  const bytes = orUnavailable(await call.world.archive.blob(await blobOf(call, owned, sha256)));
   if (!bytes) throw new ArchiveDamaged(`${owned.pack.summary.pack} ${sha256}`);
   return bytes;
 }

@@ -2,7 +2,7 @@ import * as m from '../text/generated/messages.ts';
 import type { PackContext } from './context.ts';
 
 /** Registration, type and serial number: the line under the title of every document. */
-export function aircraftLine({ visit, say }: PackContext): string {
+export function aircraftLine({ visit, fmt }: PackContext): string {
   const { registration, maker, model, serial } = visit.aircraft;
-  return say.text(m.aircraftLine_serialNumber, { registration, maker, model, serial });
+  return fmt.text(m.aircraftLine_serialNumber, { registration, maker, model, serial });
 }

@@ -2,7 +2,7 @@ import type { Results } from '../calc/results.ts';
 import { factorOf } from '../units/quantity.ts';
 import type { Baseline } from '../visit/baseline.ts';
 import type { EquipmentItem } from '../visit/equipment.ts';
-import { recordPrinter } from '../visit/record-printer.ts';
+import { recordFormatter } from '../visit/record-formatter.ts';
 import type { Visit } from '../visit/visit.ts';
 import { historyReason } from './line-name.ts';
 
@@ -21,7 +21,7 @@ export function carriedForward(
 ): Baseline | undefined {
   if (!schedule) return undefined;
   const { units, aircraft, baseline } = visit;
-  const say = recordPrinter(visit);
+  const fmt = recordFormatter(visit);
   const [mass, arm, moment] = [factorOf('mass', units), factorOf('arm', units), factorOf('moment', units)];
   const { serial, engine, propeller } = aircraft;
   const hasList = baseline?.equipment !== undefined || change.after.length > 0;
@@ -47,7 +47,7 @@ export function carriedForward(
       : undefined,
     history: schedule.history.map(({ date: on, cause, massKg, momentKgMm }) => ({
       date: on,
-      reason: say.value(historyReason(cause)),
+      reason: fmt.value(historyReason(cause)),
       mass: massKg / mass,
       moment: momentKgMm / moment,
     })),

@@ -1,8 +1,8 @@
 import type { Assessment } from '../gate/gate.ts';
 import type { ReleasedVisit } from '../gate/release.ts';
+import type { Formatter } from '../text/formatter.ts';
 import type { Locale } from '../text/locale.ts';
-import type { Printer } from '../text/print.ts';
-import { recordPrinter } from '../visit/record-printer.ts';
+import { recordFormatter } from '../visit/record-formatter.ts';
 import type { PackIdentity } from './identity.ts';
 
 /** All that a view may look at. */
@@ -15,7 +15,7 @@ export interface PackContext extends Pick<Assessment, 'visit' | 'results' | 'reg
   released: ReleasedVisit | undefined;
   /** SHA-256 of the record in canonical JSON, in hex. */
   recordSha256: string;
-  say: Printer;
+  fmt: Formatter;
 }
 
 interface ContextOptions {
@@ -38,7 +38,7 @@ export function packContext(
     regime,
     findings,
     attachments,
-    say: recordPrinter(visit, locale),
+    fmt: recordFormatter(visit, locale),
     released,
     recordSha256,
     ...('draftAt' in of ? { identity: undefined, issuedAt: of.draftAt } : { identity: of, issuedAt: of.issuedAt }),

@@ -32,6 +32,6 @@ export function single(
   return {
     template: id,
     title,
-    instances: (context) => (applies(context) ? [{ id, title: context.say.text(title), view: view(context) }] : []),
+    instances: (context) => (applies(context) ? [{ id, title: context.fmt.text(title), view: view(context) }] : []),
   };
 }

@@ -27,14 +27,14 @@ export interface NextDue {
 
 /** What comes due after a visit, the soonest first: all that stands open with a limit, of this pack and of earlier ones. */
 export function nextDue(
-  { visit, results, say }: Pick<PackContext, 'visit' | 'results' | 'say'>,
+  { visit, results, fmt }: Pick<PackContext, 'visit' | 'results' | 'fmt'>,
   at: string,
 ): NextDue[] {
-  return timeLeft(results.open.standing, results.readings, say.local(at)).flatMap(
+  return timeLeft(results.open.standing, results.readings, fmt.local(at)).flatMap(
     ({ id, item = id, kind, text, until, of, meter, hoursLeft, isOverdue }) => {
       const { date, hours, landings } = until;
-      const counted = landings === undefined ? undefined : landingsText(landings, say);
-      const limit = eitherOf(say, dueLimit(visit, { date, hours, meter, of }, say), counted);
+      const counted = landings === undefined ? undefined : landingsText(landings, fmt);
+      const limit = eitherOf(fmt, dueLimit(visit, { date, hours, meter, of }, fmt), counted);
       const what = kind === 'bulletin' ? `${id}, ${text}` : text;
       return limit === undefined
         ? []
@@ -52,7 +52,7 @@ export function nextDue(
  */
 export function flownUntil(
   due: readonly NextDue[],
-  { visit, say }: Pick<PackContext, 'visit' | 'say'>,
+  { visit, fmt }: Pick<PackContext, 'visit' | 'fmt'>,
 ): string | undefined {
   const [date] = due.flatMap((each) => each.date ?? []).sort();
   const landings = due.flatMap((each) => each.landings ?? []);
@@ -66,8 +66,8 @@ export function flownUntil(
     2 * Math.max(0, Math.min(...[...meters.values()].map(({ hoursLeft = Number.POSITIVE_INFINITY }) => hoursLeft)));
   const binding = [...meters.values()].filter(({ hoursLeft = 0 }) => isAtMost(hoursLeft, most));
   return [
-    date && say.date(date),
-    ...binding.map(({ hours, meter, of }) => dueLimit(visit, { hours, meter, of }, say)),
-    landings.length === 0 ? undefined : landingsText(Math.min(...landings), say),
-  ].reduce((limits, limit) => eitherOf(say, limits, limit));
+    date && fmt.date(date),
+    ...binding.map(({ hours, meter, of }) => dueLimit(visit, { hours, meter, of }, fmt)),
+    landings.length === 0 ? undefined : landingsText(Math.min(...landings), fmt),
+  ].reduce((limits, limit) => eitherOf(fmt, limits, limit));
 }

@@ -1,9 +1,9 @@
 import { tanksOf } from '../calc/fuel.ts';
 import { loadStationsOf } from '../calc/loading/load-space.ts';
 import type { Results } from '../calc/results.ts';
+import { inEnglish } from '../text/formatter.ts';
 import { said } from '../text/message.ts';
-import { inEnglish } from '../text/print.ts';
-import { recordPrinter } from '../visit/record-printer.ts';
+import { recordFormatter } from '../visit/record-formatter.ts';
 import type { Aircraft, Visit } from '../visit/visit.ts';
 import { loadingFacts } from './loading-facts.ts';
 import { nextDue } from './next-due.ts';
@@ -74,7 +74,7 @@ function statedLimits(aircraft: Aircraft): OwnerLimit[] {
 }
 
 function dueFacts(visit: Visit, results: Results, at: string): OwnerDue[] {
-  return nextDue({ visit, results, say: recordPrinter(visit) }, at).map(
+  return nextDue({ visit, results, fmt: recordFormatter(visit) }, at).map(
     ({ limit: _limit, hoursLeft: _hoursLeft, isOverdue: _isOverdue, ...due }) => due as OwnerDue,
   );
 }

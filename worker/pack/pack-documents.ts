@@ -26,7 +26,7 @@ export async function packDocuments(
   context: PackContext,
   { alone }: PackDocumentsOptions = {},
 ): Promise<{ documents: PackDocument[]; digests: DocumentDigest[] }> {
-  const { text, locale } = context.say;
+  const { text, locale } = context.fmt;
   const body = DOCUMENT_KINDS.flatMap((kind) =>
     kind
       .instances(context)
@@ -61,10 +61,10 @@ const LOOKED_FOR = [
   'due-list',
 ];
 
-function absentTitles({ say }: PackContext, body: readonly { id: string }[]): string[] {
+function absentTitles({ fmt }: PackContext, body: readonly { id: string }[]): string[] {
   return DOCUMENT_KINDS.flatMap(({ template, title }) =>
     title !== undefined && LOOKED_FOR.includes(template) && !body.some(({ id }) => id === template)
-      ? [say.text(title)]
+      ? [fmt.text(title)]
       : [],
   );
 }

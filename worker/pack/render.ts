@@ -1,8 +1,8 @@
 import Handlebars from 'handlebars/runtime.js';
 import { partials, templates } from '../../templates/generated/templates.js';
+import { type Say, sayIn } from '../text/formatter.ts';
 import { ENGLISH, type Locale } from '../text/locale.ts';
 import type { Message } from '../text/message.ts';
-import { type Say, sayIn } from '../text/print.ts';
 
 /** What a template may be given: text, lists, and choices already made. Numbers are printed by the view. */
 export type View = { readonly [name: string]: ViewValue };

@@ -1,14 +1,14 @@
-import type { Stretch } from '../calc/electrical/electrical-result.ts';
+import type { BatterySegment } from '../calc/electrical/electrical-result.ts';
 import * as m from '../text/generated/messages.ts';
 import { type Message, said, type Value } from '../text/message.ts';
 
-const NAMES: Readonly<Record<Stretch['use'], Message>> = {
+const NAMES: Readonly<Record<BatterySegment['use'], Message>> = {
   'before-shedding': m.stretchName_untilLoadsShed,
   'essential-loads': m.stretchName_essentialLoads,
   landing: m.stretchName_approachLanding,
 };
 
 /** A stretch of flight on the battery. */
-export function stretchName(use: Stretch['use']): Value {
+export function stretchName(use: BatterySegment['use']): Value {
   return said(NAMES[use]);
 }

@@ -5,7 +5,7 @@ import type { Results } from '../calc/results.ts';
 import type { Schedule } from '../calc/schedule-result.ts';
 import { addressForms } from '../calc/surveillance/address.ts';
 import type { SurveillanceResult } from '../calc/surveillance/results.ts';
-import type { Check, Limited } from '../calc/surveillance/surveillance-result.ts';
+import type { Check, LimitCheck } from '../calc/surveillance/surveillance-result.ts';
 import type { WeighingResult } from '../calc/weighing-result.ts';
 import { checkName } from '../gate/check-name.ts';
 import { nameOfFigure } from '../gate/figure-name.ts';
@@ -13,8 +13,8 @@ import { omittedPart, transponderOmission } from '../gate/omission-text.ts';
 import { adjustmentName, budgetName, historyReason } from '../pack/line-name.ts';
 import { MASS_LIMIT_NAMES } from '../pack/mass-limit-name.ts';
 import { stretchName } from '../pack/stretch-name.ts';
+import { inEnglish } from '../text/formatter.ts';
 import { said } from '../text/message.ts';
-import { inEnglish } from '../text/print.ts';
 import type { Visit } from '../visit/visit.ts';
 import type { AssessmentResults } from './results-schema.ts';
 
@@ -131,5 +131,5 @@ function answeredSurveillance(result: SurveillanceResult): Answered<'surveillanc
   };
 }
 
-const namedFigure = (each: Limited) => ({ ...each, name: inEnglish(nameOfFigure(each.figure)) });
+const namedFigure = (each: LimitCheck) => ({ ...each, name: inEnglish(nameOfFigure(each.figure)) });
 const namedCheck = (each: Check) => ({ ...each, name: inEnglish(checkName(each)) });

@@ -10,8 +10,8 @@ import { inZoneOf } from '../units/calendar.ts';
 import { localZone } from '../visit/local-zone.ts';
 import { readRecord } from '../visit/read-record.ts';
 import type { VisitRecord } from '../visit/record.ts';
+import { recordFormatter } from '../visit/record-formatter.ts';
 import type { RecordIssue } from '../visit/record-issue.ts';
-import { recordPrinter } from '../visit/record-printer.ts';
 
 /** A record that fits the schema, computed and checked. */
 export interface Assessed extends Assessment {
@@ -45,7 +45,7 @@ export async function assess(input: unknown, at: string, facts: ArchiveFacts = {
   const { open, readings } = facts;
   const regime = { leastPilotKg: leastPilotKg.value, standardPersonKg: standardPersonKg.value };
   const results = compute(visit, { ...regime, at: local, open, readings });
-  const assessment = worded(passGate(visit, results, { at: local, facts }), recordPrinter(visit));
+  const assessment = worded(passGate(visit, results, { at: local, facts }), recordFormatter(visit));
   const recordSha256 = await digesting;
   const read = {
     recordSha256,

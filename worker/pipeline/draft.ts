@@ -38,5 +38,5 @@ export async function draftPdf(
     paper: options.paper,
     files: options.files ?? {},
   });
-  return { bytes: printed.bytes, findings: printFindings(printed.findings, assessed, context.say) };
+  return { bytes: printed.bytes, findings: printFindings(printed.findings, assessed, context.fmt) };
 }

@@ -1,26 +1,26 @@
 import type { Finding } from '../gate/finding.ts';
 import type { PrintFinding } from '../print/index.ts';
+import type { Formatter } from '../text/formatter.ts';
 import * as m from '../text/generated/messages.ts';
-import type { Printer } from '../text/print.ts';
 import { codePointName, normaliseText, unprintableIn } from '../text/printable.ts';
 import { pointer } from '../visit/pointer.ts';
 import type { Assessed } from './assess.ts';
 
 const COMMON = { severity: 'blocks', source: 'common practice, no source' } as const;
 
-function findingOf(finding: PrintFinding, at: string, say: Printer): Finding {
+function findingOf(finding: PrintFinding, at: string, fmt: Formatter): Finding {
   if (finding.code === 'TEXT_UNPRINTABLE') {
     const characters = finding.characters.map(codePointName);
     return {
       ...COMMON,
       code: finding.code,
       pointer: at,
-      sentence: say.text(m.printFinding_documentCharactersCannotPrinted, {
+      sentence: fmt.text(m.printFinding_documentCharactersCannotPrinted, {
         documentId: finding.documentId,
         characters: characters.join(' '),
         context: finding.context,
       }),
-      remedy: say.text(m.writeLatinLettersSigns),
+      remedy: fmt.text(m.writeLatinLettersSigns),
       data: { document: finding.documentId, characters: characters.join(' ') },
     };
   }
@@ -28,11 +28,11 @@ function findingOf(finding: PrintFinding, at: string, say: Printer): Finding {
     ...COMMON,
     code: finding.code,
     pointer: at,
-    sentence: say.text(m.printFinding_documentContentNotFit, {
+    sentence: fmt.text(m.printFinding_documentContentNotFit, {
       documentId: finding.documentId,
       context: finding.context,
     }),
-    remedy: say.text(m.printFinding_remedy),
+    remedy: fmt.text(m.printFinding_remedy),
     data: { document: finding.documentId },
   };
 }
@@ -61,14 +61,14 @@ function originsOf(finding: PrintFinding, texts: readonly [at: string, text: str
 export function printFindings(
   found: readonly PrintFinding[],
   { record, findings: said }: Pick<Assessed, 'record' | 'findings'>,
-  say: Printer,
+  fmt: Formatter,
 ): Finding[] {
   if (found.length === 0) return [];
   const texts = textsIn(record);
   const known = new Set(said.map((finding) => `${finding.code} ${finding.pointer}`));
   return found.flatMap((finding) => {
     return originsOf(finding, texts).flatMap((at) => {
-      const placed = findingOf(finding, at, say);
+      const placed = findingOf(finding, at, fmt);
       const key = at === '' ? `${finding.code} ${placed.sentence}` : `${finding.code} ${at}`;
       if (known.has(key)) return [];
       known.add(key);

@@ -24,7 +24,7 @@ export function printPack(
   documents: readonly PackDocument[],
   options: PrintPackOptions,
 ): Promise<Printed> {
-  const { visit, released, identity, issuedAt, recordSha256, say } = context;
+  const { visit, released, identity, issuedAt, recordSha256, fmt } = context;
   const { registration, maker, model } = visit.aircraft;
   return print({
     documents: documents.map((document) => withPages(document, options.files)),
@@ -34,24 +34,24 @@ export function printPack(
       left: registration,
       centre:
         released && identity
-          ? say.text(m.printPack_packIssue, { pack: identity.pack, issue: identity.issue })
-          : say.text(m.printPack_draftRecord, { recordSha256: recordSha256.slice(0, 12) }),
+          ? fmt.text(m.printPack_packIssue, { pack: identity.pack, issue: identity.issue })
+          : fmt.text(m.printPack_draftRecord, { recordSha256: recordSha256.slice(0, 12) }),
     },
-    ...(released ? {} : { mark: say.text(NOT_RELEASED) }),
+    ...(released ? {} : { mark: fmt.text(NOT_RELEASED) }),
     paper: options.paper ?? visit.workshop.paper ?? DEFAULT_PAPER,
     metadata: {
       title:
         released && identity
-          ? say.text(m.printPack_releasePack, { registration, pack: identity.pack })
-          : say.text(m.printPack_releasePackDraft, { registration }),
-      subject: say.text(m.printPack_modificationRecordReleasePack, { maker, model }),
+          ? fmt.text(m.printPack_releasePack, { registration, pack: identity.pack })
+          : fmt.text(m.printPack_releasePackDraft, { registration }),
+      subject: fmt.text(m.printPack_modificationRecordReleasePack, { maker, model }),
       author: visit.workshop.name,
-      language: say.locale.language,
+      language: fmt.locale.language,
       issuedAt,
       identifier: recordSha256.slice(0, 32),
     },
     attachments: attachments(context, options),
-    say: say.text,
+    say: fmt.text,
   });
 }
 
@@ -84,7 +84,7 @@ function imagesOf({ attachments }: PackContext, files: AttachedFiles): Record<st
 }
 
 function attachments(
-  { say }: PackContext,
+  { fmt }: PackContext,
   { recordJson, manifestJson, hasSlot = false }: PrintPackOptions,
 ): PrintAttachment[] {
   const attached = (
@@ -100,11 +100,11 @@ function attachments(
     relationship,
   });
   return [
-    attached('record.json', recordJson, say.text(m.printPack_visitRecordPackMade), 'Source'),
+    attached('record.json', recordJson, fmt.text(m.printPack_visitRecordPackMade), 'Source'),
     ...(manifestJson
-      ? [attached('manifest.json', manifestJson, say.text(m.printPack_digestsRecordEveryDocument), 'Data')]
+      ? [attached('manifest.json', manifestJson, fmt.text(m.printPack_digestsRecordEveryDocument), 'Data')]
       : []),
-    ...(hasSlot ? [sealSlot(say.text(m.printPack_sealWorkshopOverEvery))] : []),
+    ...(hasSlot ? [sealSlot(fmt.text(m.printPack_sealWorkshopOverEvery))] : []),
   ];
 }
 

@@ -2,7 +2,7 @@ import * as z from 'zod';
 import { AntennasResult } from '../calc/antennas/antennas-result.ts';
 import { ReleaseClock } from '../calc/clock/clock-result.ts';
 import { CompassResult } from '../calc/compass/compass-result.ts';
-import { ElectricalResult, Endurance, Stretch } from '../calc/electrical/electrical-result.ts';
+import { BatterySegment, ElectricalResult, Endurance } from '../calc/electrical/electrical-result.ts';
 import { RunComparison } from '../calc/engine-runs-result.ts';
 import { ChangeLine, EquipmentChangeTotal, EquipmentItem } from '../calc/equipment-change-result.ts';
 import { Applies, Due } from '../calc/lives/due-result.ts';
@@ -21,8 +21,8 @@ import { HistoryEntry, Schedule } from '../calc/schedule-result.ts';
 import {
   AddressResult,
   Check,
-  Limited,
-  Omission,
+  LimitCheck,
+  MissingItem,
   StaticSystemResult,
   SurveillanceTests,
 } from '../calc/surveillance/surveillance-result.ts';
@@ -68,7 +68,7 @@ const Loading = z.object({
 });
 
 const Electrical = ElectricalResult.extend({
-  endurance: Endurance.extend({ stretches: z.array(Stretch.extend(said)) }).optional(),
+  endurance: Endurance.extend({ stretches: z.array(BatterySegment.extend(said)) }).optional(),
 });
 
 const Wiring = z.object({
@@ -76,7 +76,7 @@ const Wiring = z.object({
   nets: z.array(z.object({ pins: z.array(z.string()), circuits: z.array(z.string()) })),
 });
 
-const figures = z.array(Limited.extend(said));
+const figures = z.array(LimitCheck.extend(said));
 const checks = z.array(Check.extend(said));
 
 const Surveillance = SurveillanceTests.extend({
@@ -86,7 +86,7 @@ const Surveillance = SurveillanceTests.extend({
   modeS: checks,
   transponderOmissions: z.array(z.string()).describe('What is missing of the transponder test, in English'),
   altimeter: figures,
-  altimeterOmissions: z.array(Omission.extend({ what: z.string().describe('The figure in English') })),
+  altimeterOmissions: z.array(MissingItem.extend({ what: z.string().describe('The figure in English') })),
   staticSystem: StaticSystemResult.extend({ figures, checks }).optional(),
 });
 

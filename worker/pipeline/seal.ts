@@ -102,7 +102,7 @@ export async function seal(
     hasSlot: sealing !== undefined,
   });
   if (printed.findings.length > 0)
-    return { ok: false, findings: printFindings(printed.findings, assessed, context.say) };
+    return { ok: false, findings: printFindings(printed.findings, assessed, context.fmt) };
   const facts = {
     registration: assessed.record.aircraft.registration,
     pack: place.pack,

@@ -1,5 +1,5 @@
+import { type Say, sayIn } from '../text/formatter.ts';
 import { ENGLISH } from '../text/locale.ts';
-import { type Say, sayIn } from '../text/print.ts';
 import { inkObstacles } from './annex/inks.ts';
 import type { Annex } from './annex/read-annex.ts';
 import { drawPages } from './draw/draw-pages.ts';

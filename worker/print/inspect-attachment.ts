@@ -1,6 +1,6 @@
 import { LIMITS } from '../limits.ts';
 import { type Fault, fault } from '../text/faults.ts';
-import { MOST_INKS, mixtureCode } from './annex/inks.ts';
+import { MAX_INKS, mixtureCode } from './annex/inks.ts';
 import { pdfStart } from './annex/pdf-file.ts';
 import { type Annex, readAnnex, tooManyBytes } from './annex/read-annex.ts';
 import { shortName } from './annex/short-name.ts';
@@ -38,16 +38,16 @@ export type InspectedAttachment =
   | { ok: false; refusal: Refusal; detail: Fault };
 
 // What is known of a file is kept beside it, where 2 kB are the most.
-const MOST_OBSTACLES = 10;
+const MAX_OBSTACLES = 10;
 
 function firstOf(obstacles: readonly Fault[]): Fault[] {
-  const more = obstacles.length - MOST_OBSTACLES;
+  const more = obstacles.length - MAX_OBSTACLES;
   if (more <= 0) return [...obstacles];
-  return [...obstacles.slice(0, MOST_OBSTACLES), fault('so-points-all', { count: obstacles.length })];
+  return [...obstacles.slice(0, MAX_OBSTACLES), fault('so-points-all', { count: obstacles.length })];
 }
 
 function paperFacts({ pages, obstacles, inks }: Annex, budget: Budget): InspectedAttachment {
-  const named = [...inks].slice(0, MOST_INKS).map(([ink, mixture]) => [shortName(ink), mixtureCode(mixture)]);
+  const named = [...inks].slice(0, MAX_INKS).map(([ink, mixture]) => [shortName(ink), mixtureCode(mixture)]);
   const { unpackedBytes, objects, tokens } = budget.spent;
   return {
     ok: true,

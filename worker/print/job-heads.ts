@@ -1,5 +1,5 @@
+import type { Say } from '../text/formatter.ts';
 import * as m from '../text/generated/messages.ts';
-import type { Say } from '../text/print.ts';
 import type { HeadsOf } from './draw/draw-pages.ts';
 import type { PrintFinding, PrintJob } from './print-job.ts';
 import { printableText } from './text/printable-text.ts';

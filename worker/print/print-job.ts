@@ -1,4 +1,4 @@
-import type { Say } from '../text/print.ts';
+import type { Say } from '../text/formatter.ts';
 import type { PaperSize } from '../units/paper-size.ts';
 
 /** What is to be typeset. The bytes of the file depend on nothing else. */

@@ -1,5 +1,5 @@
 import { type Fault, saidFault } from '../text/faults.ts';
-import { inEnglish } from '../text/print.ts';
+import { inEnglish } from '../text/formatter.ts';
 
 /** Why a file cannot be put into a pack. */
 export type Refusal = 'unknown-type' | 'too-large' | 'damaged' | 'encrypted' | 'scripted' | 'colour';

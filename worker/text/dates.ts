@@ -9,7 +9,7 @@ export function printDate(date: string, format: NumberFormat = FORMATS.en): stri
 }
 
 /** A moment as print shows it, in English `3 Nov 2026 16:20 +01:00`. */
-export function printMoment(moment: string, format: NumberFormat = FORMATS.en): string {
+export function printTimestamp(moment: string, format: NumberFormat = FORMATS.en): string {
   const offset = offsetOf(moment);
   return `${printDate(dateOf(moment), format)}${format.beforeTime}${timeOf(moment)}\u00a0${offset === 'Z' ? 'UTC' : offset.replace('-', '\u2212')}`;
 }

@@ -23,7 +23,7 @@ export interface FigureArguments {
   signed: [value: number, decimals: number];
   asIs: [value: number, most?: number, bound?: Bound];
   date: [date: string];
-  moment: [moment: string];
+  timestamp: [moment: string];
   day: [moment: string];
   local: [moment: string];
 }
@@ -58,7 +58,7 @@ export const plain = printing('plain');
 export const signed = printing('signed');
 export const asIs = printing('asIs');
 export const date = printing('date');
-export const moment = printing('moment');
+export const timestamp = printing('timestamp');
 export const day = printing('day');
 export const local = printing('local');
 

@@ -18,7 +18,7 @@ function daysInMonth(year: number, month: number): number {
 }
 
 /** Whether a text is a moment with seconds and offset as RFC 3339 has it, `2026-11-03T16:20:00+01:00`. */
-export function isMoment(text: string): boolean {
+export function isTimestamp(text: string): boolean {
   const parts = /^(\d{4}-\d{2}-\d{2})T([01]\d|2[0-3]):[0-5]\d:[0-5]\d(\.\d{1,3})?(Z|[+-](0\d|1[0-4]):[0-5]\d)$/.exec(
     text,
   );
@@ -46,7 +46,7 @@ export function instantOf(moment: string): number {
  * @example inZoneOf('2026-11-05T14:20:00+01:00', '2026-11-05T14:00:00Z')  // '2026-11-05T15:00:00+01:00'
  */
 export function inZoneOf(like: string, moment: string): string {
-  return offsetOf(like) === offsetOf(moment) ? moment : momentLike(like, instantOf(moment));
+  return offsetOf(like) === offsetOf(moment) ? moment : timestampLike(like, instantOf(moment));
 }
 
 /**
@@ -55,7 +55,7 @@ export function inZoneOf(like: string, moment: string): string {
  * @param instantMs milliseconds since the epoch
  * @example momentLike('2026-11-05T14:20:00+01:00', Date.parse('2026-11-05T14:00:00Z'))  // '2026-11-05T15:00:00+01:00'
  */
-export function momentLike(moment: string, instantMs: number): string {
+export function timestampLike(moment: string, instantMs: number): string {
   const offset = offsetOf(moment);
   const [hours = 0, minutes = 0] = offset === 'Z' ? [] : offset.slice(1).split(':').map(Number);
   const aheadMin = (offset.startsWith('-') ? -1 : 1) * (hours * 60 + minutes);

@@ -39,7 +39,7 @@ export function roundWithin(value: number, decimals: number, bound: Bound): numb
 }
 
 /** As many decimals beyond the usual as ever help to tell two figures apart. */
-const MOST_EXTRA = 4;
+const MAX_EXTRA = 4;
 
 /**
  * How many decimals it takes to print two figures differently, whatever their signs: the usual ones or some more; the usual
@@ -49,7 +49,7 @@ const MOST_EXTRA = 4;
  */
 export function decimalsApart(a: number, b: number, usual: number): number {
   const print = (value: number, decimals: number): number => roundForPrint(Math.abs(value), decimals);
-  for (let decimals = usual; decimals <= usual + MOST_EXTRA; decimals++)
+  for (let decimals = usual; decimals <= usual + MAX_EXTRA; decimals++)
     if (print(a, decimals) !== print(b, decimals)) return decimals;
   return usual;
 }
@@ -62,6 +62,6 @@ export function decimalsApart(a: number, b: number, usual: number): number {
 export function decimalsStated(value: number, usual: number): number {
   const slack = slackOf(value);
   let decimals = usual;
-  while (decimals < usual + MOST_EXTRA && Math.abs(roundForPrint(value, decimals) - value) > slack) decimals++;
+  while (decimals < usual + MAX_EXTRA && Math.abs(roundForPrint(value, decimals) - value) > slack) decimals++;
   return decimals;
 }

@@ -2,7 +2,7 @@ import * as z from 'zod';
 import { LIMITS } from '../limits.ts';
 import { IDENTIFIER, SHA256 } from '../patterns.ts';
 import { type FieldText, fieldText } from '../text/field-texts.ts';
-import { isDate, isMoment } from '../units/calendar.ts';
+import { isDate, isTimestamp } from '../units/calendar.ts';
 import type { Quantity } from '../units/quantity.ts';
 import {
   type ArmMeaning,
@@ -116,7 +116,7 @@ export function timestamp(
   event: Naming,
   { after = [], before = [], ...bounds }: TimeBounds = {},
 ) {
-  const schema = z.string().refine(isMoment, 'a moment with seconds and UTC offset, as 2026-11-03T16:20:00+01:00');
+  const schema = z.string().refine(isTimestamp, 'a moment with seconds and UTC offset, as 2026-11-03T16:20:00+01:00');
   return meaning(described(schema, text, example, { format: 'date-time' }), {
     kind: 'timestamp',
     event,

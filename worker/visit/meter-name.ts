@@ -1,4 +1,4 @@
-import type { Bound, Printer } from '../text/print.ts';
+import type { Bound, Formatter } from '../text/formatter.ts';
 import type { Visit } from './visit.ts';
 
 type Meter = Pick<NonNullable<Visit['meters']>['readings'][number], 'id' | 'of' | 'basis'>;
@@ -12,14 +12,14 @@ export interface NamedMeter {
 }
 
 /** What the hours of a meter count, as print names it: its product, and how it counts where the product has several. */
-function meterName({ meters }: Pick<Visit, 'meters'>, { meter, of }: NamedMeter, say: Printer): string {
+function meterName({ meters }: Pick<Visit, 'meters'>, { meter, of }: NamedMeter, fmt: Formatter): string {
   const readings = meters?.readings ?? [];
   const found = readings.find((reading) =>
     meter === undefined ? reading.of === (of ?? 'airframe') : reading.id === meter,
   );
-  if (!found) return of === undefined && meter !== undefined ? meter : say.term(of ?? 'airframe');
+  if (!found) return of === undefined && meter !== undefined ? meter : fmt.term(of ?? 'airframe');
   const isOnly = readings.filter((reading) => reading.of === found.of).length === 1;
-  return isOnly ? say.term(found.of) : countedName(readings, found, say);
+  return isOnly ? fmt.term(found.of) : countedName(readings, found, fmt);
 }
 
 /**
@@ -27,9 +27,9 @@ function meterName({ meters }: Pick<Visit, 'meters'>, { meter, of }: NamedMeter,
  *
  * @example countedName(readings, tacho, say)  // 'engine (tacho)'
  */
-export function countedName(readings: readonly Meter[], { id, of, basis }: Meter, say: Printer): string {
+export function countedName(readings: readonly Meter[], { id, of, basis }: Meter, fmt: Formatter): string {
   const isAlone = readings.filter((other) => other.of === of && other.basis === basis).length === 1;
-  return `${say.term(of)} (${[say.term(basis), ...(isAlone ? [] : [id])].join(', ')})`;
+  return `${fmt.term(of)} (${[fmt.term(basis), ...(isAlone ? [] : [id])].join(', ')})`;
 }
 
 /**
@@ -41,8 +41,8 @@ export function countedName(readings: readonly Meter[], { id, of, basis }: Meter
 export function hoursOnMeter(
   visit: Pick<Visit, 'meters'>,
   { hours, ...named }: { hours: number } & NamedMeter,
-  say: Printer,
+  fmt: Formatter,
   bound?: Bound,
 ): string {
-  return `${say.plain(hours, 1, bound)}\u00a0h, ${meterName(visit, named, say)}`;
+  return `${fmt.plain(hours, 1, bound)}\u00a0h, ${meterName(visit, named, fmt)}`;
 }

@@ -1,12 +1,12 @@
-import { there } from '../element.ts';
+import { byId } from '../element.ts';
 import { carriedEntry } from './carried-entry.ts';
 import type { Editor } from './editor.ts';
 
 /** Puts an answer to an open item, by its name, into the record that is typed; what it needs is typed there. */
 export function startAnswers(editor: Editor): void {
-  const item = there('open-item', HTMLInputElement);
-  const said = there('answer-said', HTMLElement);
-  there('answer-item', HTMLButtonElement).addEventListener('click', () => {
+  const item = byId('open-item', HTMLInputElement);
+  const said = byId('answer-said', HTMLElement);
+  byId('answer-item', HTMLButtonElement).addEventListener('click', () => {
     const name = item.value.trim();
     const entry =
       name === ''

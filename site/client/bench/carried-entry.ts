@@ -1,11 +1,11 @@
 import { applyEdits, type Edit, modify } from 'jsonc-parser';
-import { readText, type Stretch } from './record-text.ts';
+import { readText, type TextRange } from './record-text.ts';
 
 /** What puts an answer to an open item into the text of a record. */
 export interface CarriedEntry {
   edits: Edit[];
   /** Where the reason is typed, once the edits are made. */
-  reason: Stretch;
+  reason: TextRange;
 }
 
 const FORMAT = { insertSpaces: true, tabSize: 2, eol: '\n' } as const;

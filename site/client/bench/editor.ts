@@ -7,10 +7,10 @@ import { EditorState } from '@codemirror/state';
 import { drawSelection, EditorView, highlightActiveLine, keymap, lineNumbers } from '@codemirror/view';
 import { tags } from '@lezer/highlight';
 import type { Edit } from 'jsonc-parser';
-import type { Stretch } from './record-text.ts';
+import type { TextRange } from './record-text.ts';
 
 /** Something to be marked in the text. */
-export interface Mark extends Stretch {
+export interface Mark extends TextRange {
   severity: 'blocks' | 'caution' | 'note';
   message: string;
 }
@@ -20,10 +20,10 @@ export interface Editor {
   text(): string;
   replace(text: string): void;
   /** Changes parts of the text, and leaves the cursor where it is to be typed on. */
-  amend(edits: readonly Edit[], next: Stretch): void;
+  amend(edits: readonly Edit[], next: TextRange): void;
   mark(marks: readonly Mark[]): void;
   /** Selects a stretch, brings it into sight and puts the cursor there. */
-  show(stretch: Stretch): void;
+  show(stretch: TextRange): void;
   lineOf(offset: number): number;
 }
 
@@ -69,7 +69,7 @@ export function openEditor(parent: HTMLElement, onChange: () => void): Editor {
   // What scrolls can be reached by keyboard.
   view.scrollDOM.tabIndex = 0;
   const within = (offset: number): number => Math.min(offset, view.state.doc.length);
-  const show = ({ from, to }: Stretch): void => {
+  const show = ({ from, to }: TextRange): void => {
     const selection = { anchor: within(from), head: within(to) };
     view.dispatch({ selection, effects: EditorView.scrollIntoView(selection.anchor, { y: 'center' }) });
     view.focus();

@@ -1,7 +1,7 @@
 import { sha256 } from '../../../worker/pack/digest.ts';
 import type { PageFiles } from '../core/protocol.ts';
 import { onChosenFiles, onDroppedFiles } from '../dropped-files.ts';
-import { element, there } from '../element.ts';
+import { byId, element } from '../element.ts';
 
 /** A record to start from, as the build lists it. */
 export interface Example {
@@ -25,12 +25,12 @@ export interface Taker {
 
 /** Examples to choose from, and files that are chosen or dropped. */
 export function startExamples(taker: Taker): void {
-  const choice = there('example', HTMLSelectElement);
+  const choice = byId('example', HTMLSelectElement);
   listExamples(choice, taker).catch(taker.failed);
   const takeAll = (files: FileList): void => {
     for (const file of files) takeFile(file, taker).catch(taker.failed);
   };
-  onChosenFiles(there('files', HTMLInputElement), takeAll);
+  onChosenFiles(byId('files', HTMLInputElement), takeAll);
   onDroppedFiles(takeAll);
 }
 

@@ -4,7 +4,7 @@ import { structuralDefects } from '../../../worker/http/json-structure.ts';
 import type { Said } from '../core/protocol.ts';
 
 /** A stretch of the text, by offsets. */
-export interface Stretch {
+export interface TextRange {
   from: number;
   to: number;
 }
@@ -14,7 +14,7 @@ export interface RecordText {
   /** Undefined where the text is no JSON that a record can have. */
   value: unknown;
   findings: Said[];
-  placeOf(pointer: string): Stretch;
+  placeOf(pointer: string): TextRange;
 }
 
 /** Reads a record as it is being typed. */
@@ -54,7 +54,7 @@ function broken(text: string): RecordText {
 const wordsOf = (code: string): string => code.replaceAll(/(?<=[a-z])([A-Z])/g, ' $1').toLowerCase();
 
 /** Where a pointer leads; where nothing stands there, as for a field that is missing, the nearest part around it. */
-function placeIn(tree: Node | undefined, pointer: string): Stretch {
+function placeIn(tree: Node | undefined, pointer: string): TextRange {
   if (!tree) return { from: 0, to: 1 };
   let node = tree;
   for (const step of pointer.split('/').slice(1).map(unescaped)) {
@@ -68,7 +68,7 @@ function placeIn(tree: Node | undefined, pointer: string): Stretch {
 const unescaped = (step: string): string => step.replaceAll('~1', '/').replaceAll('~0', '~');
 
 /** The whole value where it is meant itself; its first line, or the key that names it, where only something in it is. */
-function stretchOf(node: Node, isItself: boolean): Stretch {
+function stretchOf(node: Node, isItself: boolean): TextRange {
   const named = node.parent?.type === 'property' ? node.parent : node;
   const isLong = node.type === 'object' || node.type === 'array';
   if (isItself && !isLong) return { from: named.offset, to: node.offset + node.length };

@@ -1,13 +1,13 @@
 import { dueLimit } from '../../../worker/pack/views/due-limit.ts';
 import { wireEnd } from '../../../worker/pack/views/wire-end.ts';
 import type { Assessed } from '../../../worker/pipeline.ts';
-import { type Printer, printerFor } from '../../../worker/text/print.ts';
+import { type Formatter, formatterFor } from '../../../worker/text/formatter.ts';
 import type { ComparisonGroup } from './protocol.ts';
 
 type Compared = Pick<Assessed, 'visit' | 'results'>;
 /** Lines of one respect, by what stays the same between visits. */
 type Lines = ReadonlyMap<string, string>;
-type Respect = readonly [name: string, lines: (visit: Compared, say: Printer) => Lines, how?: Shown];
+type Respect = readonly [name: string, lines: (visit: Compared, fmt: Formatter) => Lines, how?: Shown];
 
 interface Shown {
   /** Also the lines that are the same. */
@@ -31,9 +31,9 @@ const RESPECTS: readonly Respect[] = [
 
 /** What differs between two visits of one aircraft, printed in the units of the later one. */
 export function comparisonOf(before: Compared, now: Compared): ComparisonGroup[] {
-  const say = printerFor(now.visit.units);
+  const fmt = formatterFor(now.visit.units);
   return RESPECTS.map(([name, linesOf, { showsAll = false, absent = NONE } = {}]) => {
-    const [earlier, later] = [linesOf(before, say), linesOf(now, say)];
+    const [earlier, later] = [linesOf(before, fmt), linesOf(now, fmt)];
     const names = [...new Set([...earlier.keys(), ...later.keys()])];
     const rows = names.map((line) => ({
       name: line,
@@ -45,46 +45,46 @@ export function comparisonOf(before: Compared, now: Compared): ComparisonGroup[]
 }
 
 /** A limit that is not to be passed. */
-const MOST = { bound: 'most' } as const;
+const MAX = { bound: 'most' } as const;
 
-const massOrNone = (say: Printer, massKg: number | undefined): string =>
-  massKg === undefined ? NONE : say.measure('mass', massKg, MOST);
+const massOrNone = (fmt: Formatter, massKg: number | undefined): string =>
+  massKg === undefined ? NONE : fmt.measure('mass', massKg, MAX);
 
-function massAndArm({ results: { schedule, loading } }: Compared, say: Printer): Lines {
+function massAndArm({ results: { schedule, loading } }: Compared, fmt: Formatter): Lines {
   if (!schedule) return new Map();
   return new Map([
-    ['Empty mass', `${say.measure('mass', schedule.massKg)}, ${schedule.basis}`],
-    ['Empty arm', say.measure('arm', schedule.armMm, { extra: 1 })],
-    ['Empty moment', say.measure('moment', schedule.momentKgMm)],
-    ['Crew, baggage and fuel together', say.measure('mass', schedule.usefulLoadKg, MOST)],
-    ...(loading ? [['With full tanks', say.measure('mass', loading.limits.fullTanksPayload.kg, MOST)] as const] : []),
+    ['Empty mass', `${fmt.measure('mass', schedule.massKg)}, ${schedule.basis}`],
+    ['Empty arm', fmt.measure('arm', schedule.armMm, { extra: 1 })],
+    ['Empty moment', fmt.measure('moment', schedule.momentKgMm)],
+    ['Crew, baggage and fuel together', fmt.measure('mass', schedule.usefulLoadKg, MAX)],
+    ...(loading ? [['With full tanks', fmt.measure('mass', loading.limits.fullTanksPayload.kg, MAX)] as const] : []),
   ]);
 }
 
-function limits({ visit: { aircraft, release } }: Compared, say: Printer): Lines {
+function limits({ visit: { aircraft, release } }: Compared, fmt: Formatter): Lines {
   const corner = ({ armMm, massKg }: { armMm: number; massKg: number }): string =>
-    `${say.number('arm', armMm)} at ${say.number('mass', massKg)}`;
+    `${fmt.number('arm', armMm)} at ${fmt.number('mass', massKg)}`;
   const stations = aircraft.stations.map((station) => {
     const most =
       'capacityL' in station
-        ? say.measure('volume', station.capacityL, MOST)
-        : say.measure('mass', station.maximumMassKg, MOST);
+        ? fmt.measure('volume', station.capacityL, MAX)
+        : fmt.measure('mass', station.maximumMassKg, MAX);
     return [`Station ${station.name}`, `at most ${most}`] as const;
   });
   return new Map([
-    ['Maximum mass', say.measure('mass', aircraft.maximumMassKg, MOST)],
-    ['Maximum zero-fuel mass', massOrNone(say, aircraft.maximumZeroFuelMassKg)],
-    ['Maximum landing mass', massOrNone(say, aircraft.maximumLandingMassKg)],
+    ['Maximum mass', fmt.measure('mass', aircraft.maximumMassKg, MAX)],
+    ['Maximum zero-fuel mass', massOrNone(fmt, aircraft.maximumZeroFuelMassKg)],
+    ['Maximum landing mass', massOrNone(fmt, aircraft.maximumLandingMassKg)],
     ['Envelope', (aircraft.envelope ?? []).map(corner).join('; ') || NONE],
     ...stations,
     ...(release?.limitations ?? []).map((text) => [`Limitation: ${text}`, 'stands'] as const),
   ]);
 }
 
-function equipment({ results: { change } }: Compared, say: Printer): Lines {
+function equipment({ results: { change } }: Compared, fmt: Formatter): Lines {
   return new Map(
     change.after.map(({ id, name, serial, massKg, armMm }) => {
-      const where = `${say.measure('mass', massKg, { extra: 1 })} at ${say.measure('arm', armMm)}`;
+      const where = `${fmt.measure('mass', massKg, { extra: 1 })} at ${fmt.measure('arm', armMm)}`;
       return [`${id} ${name}`, `${serial === undefined ? '' : `serial ${serial}, `}${where}`];
     }),
   );
@@ -100,13 +100,13 @@ function wiring({ visit }: Compared): Lines {
   );
 }
 
-function due({ visit, results }: Compared, say: Printer): Lines {
+function due({ visit, results }: Compared, fmt: Formatter): Lines {
   return new Map(
     results.due.map(({ id, item, dueDate: date, dueHours: hours, meter, dueLandings }) => {
       const landings = dueLandings === undefined ? '' : `${dueLandings} landings`;
       return [
         `${id} ${item}`,
-        [dueLimit(visit, { date, hours, meter }, say), landings].filter(Boolean).join(' or ') || NONE,
+        [dueLimit(visit, { date, hours, meter }, fmt), landings].filter(Boolean).join(' or ') || NONE,
       ];
     }),
   );

@@ -1,54 +1,54 @@
 import type { Results } from '../../../worker/calc/results.ts';
 import type { Assessed } from '../../../worker/pipeline.ts';
+import { type Formatter, formatterFor } from '../../../worker/text/formatter.ts';
 import { printNumber } from '../../../worker/text/numbers.ts';
-import { type Printer, printerFor } from '../../../worker/text/print.ts';
 import type { Figure } from './protocol.ts';
 
-type Topic = (results: Results, say: Printer) => Figure[];
+type Topic = (results: Results, fmt: Formatter) => Figure[];
 
 /** What a reader asks first of each topic, each with the document that shows how it was worked out. */
 const TOPICS: readonly Topic[] = [change, weighing, schedule, loading, electrical, compass];
 
 /** The chief results of a visit, as they are printed. */
 export function figuresOf({ results, visit }: Pick<Assessed, 'results' | 'visit'>): Figure[] {
-  const say = printerFor(visit.units);
-  return TOPICS.flatMap((topic) => topic(results, say));
+  const fmt = formatterFor(visit.units);
+  return TOPICS.flatMap((topic) => topic(results, fmt));
 }
 
-function change({ change: { lines, massKg, momentKgMm } }: Results, say: Printer): Figure[] {
+function change({ change: { lines, massKg, momentKgMm } }: Results, fmt: Formatter): Figure[] {
   if (lines.length === 0) return [];
-  const value = `${say.measure('mass', massKg, { signed: true })}, ${say.measure('moment', momentKgMm, { signed: true })}`;
+  const value = `${fmt.measure('mass', massKg, { signed: true })}, ${fmt.measure('moment', momentKgMm, { signed: true })}`;
   return [{ name: 'Change of equipment', value, document: 'equipment-list' }];
 }
 
-function weighing({ weighing: weighed }: Results, say: Printer): Figure[] {
+function weighing({ weighing: weighed }: Results, fmt: Formatter): Figure[] {
   if (!weighed) return [];
   const { empty, expanded } = weighed;
-  const mass = `${say.number('mass', empty.massKg)} ± ${say.measure('mass', expanded.massKg)}`;
-  const arm = `${say.number('arm', empty.armMm, { extra: 1 })} ± ${say.measure('arm', expanded.armMm, { extra: 1 })}`;
+  const mass = `${fmt.number('mass', empty.massKg)} ± ${fmt.measure('mass', expanded.massKg)}`;
+  const arm = `${fmt.number('arm', empty.armMm, { extra: 1 })} ± ${fmt.measure('arm', expanded.armMm, { extra: 1 })}`;
   return [
     { name: 'Weighed empty mass, k = 2', value: mass, document: 'weighing-report' },
     { name: 'Weighed empty arm, k = 2', value: arm, document: 'weighing-report' },
   ];
 }
 
-function schedule({ schedule: revised }: Results, say: Printer): Figure[] {
+function schedule({ schedule: revised }: Results, fmt: Formatter): Figure[] {
   if (!revised) return [];
   const document = 'weight-and-balance-schedule';
   return [
-    { name: 'Empty mass', value: `${say.measure('mass', revised.massKg)}, ${revised.basis}`, document },
-    { name: 'Empty arm', value: say.measure('arm', revised.armMm, { extra: 1 }), document },
+    { name: 'Empty mass', value: `${fmt.measure('mass', revised.massKg)}, ${revised.basis}`, document },
+    { name: 'Empty arm', value: fmt.measure('arm', revised.armMm, { extra: 1 }), document },
     {
       name: 'Crew, baggage and fuel together',
-      value: say.measure('mass', revised.usefulLoadKg, { bound: 'most' }),
+      value: fmt.measure('mass', revised.usefulLoadKg, { bound: 'most' }),
       document,
     },
   ];
 }
 
-function loading({ loading: sheet }: Results, say: Printer): Figure[] {
+function loading({ loading: sheet }: Results, fmt: Formatter): Figure[] {
   if (!sheet) return [];
-  const value = say.measure('mass', sheet.limits.fullTanksPayload.kg, { bound: 'most' });
+  const value = fmt.measure('mass', sheet.limits.fullTanksPayload.kg, { bound: 'most' });
   return [{ name: 'Left for crew and baggage with full tanks', value, document: 'loading-sheet' }];
 }
 

@@ -1,25 +1,25 @@
 // The whole core on a thread of its own, so that typing stays fluid. Nothing leaves it but what the page asks for.
 import type { AttachmentFact } from '../../../worker/gate/rule.ts';
 import { type Assessed, assess, draftDocuments, draftPdf, inspectAttachment } from '../../../worker/pipeline.ts';
-import { messageOf } from '../message-of.ts';
+import { errorMessage } from '../error-message.ts';
 import { comparisonOf } from './comparison.ts';
 import { figuresOf } from './figures.ts';
 import type { ComparisonGroup, MomentRecord, PageFiles, Question, Reply, Sheet } from './protocol.ts';
 
 /** As much of a worker's surroundings as is used here. */
-interface Surroundings {
+interface WorkerScope {
   addEventListener(type: 'message', listener: (event: { data: { id: number; question: Question } }) => void): void;
   postMessage(message: { id: number; reply: Reply }): void;
 }
 
-const surroundings = globalThis as unknown as Surroundings;
+const surroundings = globalThis as unknown as WorkerScope;
 
 /** What was seen in each file; a file is looked into once. */
 const seen = new Map<string, AttachmentFact>();
 
 surroundings.addEventListener('message', ({ data: { id, question } }) => {
   answer(question)
-    .catch((error: unknown): Reply => ({ failure: messageOf(error) }))
+    .catch((error: unknown): Reply => ({ failure: errorMessage(error) }))
     .then((reply) => surroundings.postMessage({ id, reply }));
 });
 

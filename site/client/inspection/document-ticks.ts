@@ -1,4 +1,4 @@
-import { element, there } from '../element.ts';
+import { byId, element } from '../element.ts';
 import type { Preview } from '../sheet/preview.ts';
 import type { ReadVisit } from './read-visit.ts';
 import type { Ticks } from './ticks.ts';
@@ -18,8 +18,8 @@ export function showDocuments({ documents }: ReadVisit, ticks: Ticks, preview: P
     leads.addEventListener('click', () => preview.show(id));
     return element('li', {}, element('label', { className: 'tick', title: `Read: ${title}` }, box), leads);
   });
-  there('ticks', HTMLElement).replaceChildren(...items);
-  const readNext = there('read-next', HTMLButtonElement);
+  byId('ticks', HTMLElement).replaceChildren(...items);
+  const readNext = byId('read-next', HTMLButtonElement);
   readNext.disabled = false;
   readNext.onclick = () => {
     const shown = preview.shown();
@@ -30,6 +30,6 @@ export function showDocuments({ documents }: ReadVisit, ticks: Ticks, preview: P
     const ids = documents.map(({ id }) => id);
     const next = missing.find((id) => ids.indexOf(id) > ids.indexOf(shown)) ?? missing[0];
     if (next !== undefined) preview.show(next);
-    else there('the-release', HTMLElement).scrollIntoView();
+    else byId('the-release', HTMLElement).scrollIntoView();
   };
 }

@@ -1,5 +1,5 @@
 import { type Slipmark, SlipmarkProblem } from '../../../worker/client/client.ts';
-import { element, there } from '../element.ts';
+import { byId, element } from '../element.ts';
 import type { ReadVisit, VisitName } from './read-visit.ts';
 
 const EVERY_MS = 15_000;
@@ -21,7 +21,7 @@ export function watch(client: Slipmark, name: VisitName, { assessmentTag }: Read
 
 export function unwatch(): void {
   clearInterval(timer);
-  there('moved', HTMLElement).hidden = true;
+  byId('moved', HTMLElement).hidden = true;
 }
 
 /** A change made over what was read: where the record moved meanwhile, that is said, and nothing was changed. */
@@ -31,13 +31,13 @@ export async function overWhatWasRead(change: Promise<void>, readAgain: () => vo
   } catch (error) {
     if (!(error instanceof SlipmarkProblem && error.status === 412)) throw error;
     sayMoved(readAgain);
-    there('moved', HTMLElement).scrollIntoView({ block: 'center' });
+    byId('moved', HTMLElement).scrollIntoView({ block: 'center' });
   }
 }
 
 /** Says that what stands on the page is not what stands in the record, and leads to reading it anew. */
 function sayMoved(readAgain: () => void): void {
-  const place = there('moved', HTMLElement);
+  const place = byId('moved', HTMLElement);
   const again = element('button', { type: 'button' }, 'Read it as it is now');
   again.addEventListener('click', readAgain);
   const words = 'The record was changed since you read it. Documents that the change touches lose their tick. ';

@@ -1,5 +1,5 @@
+import { formatterFor } from '../../../worker/text/formatter.ts';
 import { ENGLISH } from '../../../worker/text/locale.ts';
-import { printerFor } from '../../../worker/text/print.ts';
 import { sentence } from '../../../worker/text/sentence.ts';
 import { localZone } from '../../../worker/visit/local-zone.ts';
 import { element } from '../element.ts';
@@ -10,7 +10,7 @@ import type { ReadVisit } from './read-visit.ts';
 /** What stands open on the aircraft, as it is printed; nothing where that is not known. */
 export function printedOpen({ open, record }: ReadVisit): OpenList[] {
   if (!open) return [];
-  return openLists(open, { record, say: printerFor(record.units, ENGLISH, localZone(record)) });
+  return openLists(open, { record, fmt: formatterFor(record.units, ENGLISH, localZone(record)) });
 }
 
 /** An open item as the due list of the aircraft has it; where it is not there, the way to what is. */

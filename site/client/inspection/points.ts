@@ -1,5 +1,5 @@
 import type { Slipmark } from '../../../worker/client/client.ts';
-import { element, there } from '../element.ts';
+import { byId, element } from '../element.ts';
 import { findingItems } from '../sheet/findings-list.ts';
 import type { Preview } from '../sheet/preview.ts';
 import { said } from '../shop/session.ts';
@@ -52,8 +52,8 @@ export function showPoints(client: Slipmark, shown: Shown): void {
     const isOpen = point.acknowledgedBy === undefined;
     item.appendChild(isOpen ? openCaution(client, shown, point, alike.length) : answered(point, read));
   });
-  there('points', HTMLElement).replaceChildren(...items);
-  there('no-points', HTMLElement).hidden = items.length > 0;
+  byId('points', HTMLElement).replaceChildren(...items);
+  byId('no-points', HTMLElement).hidden = items.length > 0;
 }
 
 /** The forms in which points about open items are answered, by the point. */

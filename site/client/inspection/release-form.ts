@@ -1,5 +1,5 @@
 import type { Pack, Slipmark } from '../../../worker/client/client.ts';
-import { element, there } from '../element.ts';
+import { byId, element } from '../element.ts';
 import { said } from '../shop/session.ts';
 import { overWhatWasRead } from './moved.ts';
 import type { ReadVisit, VisitName } from './read-visit.ts';
@@ -31,7 +31,7 @@ export function startRelease(client: Slipmark, reading: Reading): () => void {
   const statement = element('button', { type: 'button', className: 'place' }, 'Release statement');
   statement.addEventListener('click', () => show('release-statement'));
   const knowsOfNone = ' That person knows of no condition of the aircraft that endangers flight.';
-  there('release', HTMLElement).replaceChildren(
+  byId('release', HTMLElement).replaceChildren(
     element('p', {}, 'Statement, scope and limitations: ', statement),
     element('p', {}, 'Released by ', element('strong', {}, personOf(read))),
     element('p', {}, element('label', { className: 'tick' }, hazard, knowsOfNone)),

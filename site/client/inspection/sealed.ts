@@ -1,9 +1,9 @@
 import type { Pack, Slipmark } from '../../../worker/client/client.ts';
 import { sentence } from '../../../worker/text/sentence.ts';
-import { element, there } from '../element.ts';
+import { byId, element } from '../element.ts';
 import { fetchPdf } from '../shop/fetch-pdf.ts';
 import { madeLink } from '../shop/made-link.ts';
-import { onClick } from '../shop/on-click.ts';
+import { onClickOnce } from '../shop/on-click-once.ts';
 import { packStanding } from '../shop/pack-standing.ts';
 import { aircraftAddress } from '../shop/words.ts';
 
@@ -16,15 +16,15 @@ export function showSealed(client: Slipmark, pack: Pack, packs: readonly Pack[])
   const file = element('button', { type: 'button' }, 'Fetch the PDF');
   const link = element('button', { type: 'button' }, 'Make the owner’s link');
   const made = element('div', { role: 'status' });
-  onClick(file, () => fetchPdf(client, pack.pack));
-  onClick(link, async () => {
+  onClickOnce(file, () => fetchPdf(client, pack.pack));
+  onClickOnce(link, async () => {
     const { body } = await client.makeLink({ pack: pack.pack, body: { audience: 'owner' } });
     made.replaceChildren(madeLink(body.url));
   });
   const { kind, words } = packStanding(pack, packs);
   const isStanding = kind === 'stands';
   const standing = isStanding ? `It was ${words}.` : sentence(`It does not stand: ${words}`);
-  there('release', HTMLElement).replaceChildren(
+  byId('release', HTMLElement).replaceChildren(
     element('p', { className: `verdict ${isStanding ? 'good' : 'bad'}` }, `Sealed as ${pack.pack}`),
     element('p', {}, `${standing} An amended record is released anew, as the next issue of this pack.`),
     element('p', { className: 'tools' }, file, ...(isStanding ? [link] : [])),

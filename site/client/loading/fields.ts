@@ -2,8 +2,8 @@ import { tanksOf } from '../../../worker/calc/fuel.ts';
 import { isAtMost } from '../../../worker/calc/limit-met.ts';
 import { loadStationsOf } from '../../../worker/calc/loading/load-space.ts';
 import type { LoadingFacts } from '../../../worker/pack/loading-facts.ts';
+import type { Formatter } from '../../../worker/text/formatter.ts';
 import * as m from '../../../worker/text/generated/messages.ts';
-import type { Printer } from '../../../worker/text/print.ts';
 import { factorOf } from '../../../worker/units/quantity.ts';
 import { typedNumber } from '../typed-number.ts';
 
@@ -32,19 +32,19 @@ export type Entry =
 export type Typed = Readonly<Record<string, Entry>>;
 
 /** What a loading is made of: seats and baggage, tanks, and what the flight burns. */
-export function fieldsFor({ aircraft, leastPilot, units }: LoadingFacts, say: Printer): Asked[] {
+export function fieldsFor({ aircraft, leastPilot, units }: LoadingFacts, fmt: Formatter): Asked[] {
   const [kg, l] = [factorOf('mass', units), factorOf('volume', units)];
   const seats = loadStationsOf(aircraft).map(({ id, name, kind, minimumMassKg, maximumMassKg }): Asked => {
     const leastKg = kind !== 'pilot' ? 0 : ((id === leastPilot?.station ? leastPilot.kg : minimumMassKg) ?? 0);
     const limits = { least: leastKg / kg, most: maximumMassKg / kg };
-    return { id, name, kind, unit: say.unit('mass'), ...limits, kgPerUnit: kg };
+    return { id, name, kind, unit: fmt.unit('mass'), ...limits, kgPerUnit: kg };
   });
   const tanks = tanksOf(aircraft).map(({ id, name, capacityL, unusableL, densityKgPerL }): Asked => {
     const most = Math.max(0, capacityL - unusableL) / l;
     const named = {
       id,
-      name: say.text(m.fields_usableFuel, { name }),
-      unit: say.unit('volume'),
+      name: fmt.text(m.fields_usableFuel, { name }),
+      unit: fmt.unit('volume'),
       kind: 'fuel',
     } as const;
     return { ...named, least: 0, most, kgPerUnit: l * densityKgPerL };
@@ -52,7 +52,7 @@ export function fieldsFor({ aircraft, leastPilot, units }: LoadingFacts, say: Pr
   const [first] = tanks;
   if (!first) return seats;
   const most = tanks.reduce((sum, tank) => sum + tank.most, 0);
-  return [...seats, ...tanks, { ...first, id: BURN, name: say.text(m.fields_fuelBurntFlight), kind: 'burn', most }];
+  return [...seats, ...tanks, { ...first, id: BURN, name: fmt.text(m.fields_fuelBurntFlight), kind: 'burn', most }];
 }
 
 /** Whether a field has to be typed, be it as 0, before anything is found inside: whoever may fly, every tank, and the burn. */
@@ -61,11 +61,11 @@ export function mustBeTyped({ kind }: Asked): boolean {
 }
 
 /** Between what the amount has to be, as the field says it. */
-export function hintOf({ least, most }: Asked, say: Printer): string {
-  const upTo = say.asIs(most, 1, 'most');
+export function hintOf({ least, most }: Asked, fmt: Formatter): string {
+  const upTo = fmt.asIs(most, 1, 'most');
   return least > 0
-    ? say.text(m.fields_leastMost, { least: say.asIs(least, 1, 'least'), upTo })
-    : say.text(m.fields_most, { upTo });
+    ? fmt.text(m.fields_leastMost, { least: fmt.asIs(least, 1, 'least'), upTo })
+    : fmt.text(m.fields_most, { upTo });
 }
 
 /** Reads what was typed into a field; the unit of the field may stand behind the number. */

@@ -1,12 +1,12 @@
+import type { Formatter } from '../../../worker/text/formatter.ts';
 import * as m from '../../../worker/text/generated/messages.ts';
-import type { Printer } from '../../../worker/text/print.ts';
 import { element } from '../element.ts';
 import { type Asked, entryOf, hintOf, mustBeTyped, type Typed } from './fields.ts';
 
 /** A text field: fields for numbers drop a comma that their browser does not expect, and 8,5 becomes 85. */
-export function fieldElement(asked: Asked, say: Printer): HTMLElement {
+export function fieldElement(asked: Asked, fmt: Formatter): HTMLElement {
   const { id, name, unit } = asked;
-  const hint = element('small', {}, hintOf(asked, say));
+  const hint = element('small', {}, hintOf(asked, fmt));
   // A grey 0 would look typed where it has to be.
   const placeholder = mustBeTyped(asked) ? '' : '0';
   const input = element('input', { name: id, inputMode: 'decimal', autocomplete: 'off', placeholder });
@@ -26,7 +26,7 @@ export function markForm(
   form: HTMLFormElement,
   asked: readonly Asked[],
   { typed, station }: { typed: Typed; station: string | undefined },
-  say: Printer,
+  fmt: Formatter,
 ): void {
   for (const field of asked) {
     const input = inputOf(form, field);
@@ -34,8 +34,8 @@ export function markForm(
     const isWrong = entry.state === 'read' ? entry.isBeyond : entry.state !== 'empty';
     const isMarked = isWrong || field.id === station;
     input.setAttribute('aria-invalid', String(isMarked));
-    const hint = hintOf(field, say);
-    const words = isMarked ? element('strong', {}, say.text(m.form_check, { hint })) : hint;
+    const hint = hintOf(field, fmt);
+    const words = isMarked ? element('strong', {}, fmt.text(m.form_check, { hint })) : hint;
     input.parentElement?.querySelector('small')?.replaceChildren(words);
   }
 }

@@ -1,8 +1,8 @@
 import { type Core, startCore } from '../core/ask.ts';
 import type { Figure, RecordQuestion, Said, Sheet } from '../core/protocol.ts';
-import { element, there } from '../element.ts';
-import { messageOf } from '../message-of.ts';
-import { sayVerdict } from '../verdict.ts';
+import { byId, element } from '../element.ts';
+import { errorMessage } from '../error-message.ts';
+import { showVerdict } from '../show-verdict.ts';
 import { type FindingPlace, findingItems, isSettled, verdictOf } from './findings-list.ts';
 import { openPreview } from './preview.ts';
 
@@ -23,18 +23,18 @@ export interface Outcome {
 export function openOutcome(): Outcome {
   const core = startCore();
   const preview = openPreview();
-  const verdict = there('verdict', HTMLElement);
-  const list = there('findings', HTMLElement);
-  const figures = there('figures', HTMLElement);
+  const verdict = byId('verdict', HTMLElement);
+  const list = byId('findings', HTMLElement);
+  const figures = byId('figures', HTMLElement);
   let last: Asked | undefined;
   const pdf = startPdf(core, () => last);
   const say = (findings: readonly Said[], isReadable: boolean, placeOf: (finding: Said) => FindingPlace): void => {
-    sayVerdict(verdict, verdictOf(findings, { isReadable, isAlone: true }), isReadable && isSettled(findings));
+    showVerdict(verdict, verdictOf(findings, { isReadable, isAlone: true }), isReadable && isSettled(findings));
     list.replaceChildren(...findingItems(findings, placeOf));
   };
   // What was computed last stays in sight while a record is broken for a moment, and nothing is made of it.
   const suspend = (): void => {
-    if (last) there('stale', HTMLElement).hidden = false;
+    if (last) byId('stale', HTMLElement).hidden = false;
     last = undefined;
     pdf.reset(false);
   };
@@ -45,7 +45,7 @@ export function openOutcome(): Outcome {
       suspend();
     },
     fail(error) {
-      sayVerdict(verdict, `Not worked out: ${messageOf(error)}`, false);
+      showVerdict(verdict, `Not worked out: ${errorMessage(error)}`, false);
       list.replaceChildren();
       suspend();
     },
@@ -66,7 +66,7 @@ export function openOutcome(): Outcome {
     },
   };
   const show = (sheet: Sheet, files: Asked['files']): void => {
-    there('stale', HTMLElement).hidden = true;
+    byId('stale', HTMLElement).hidden = true;
     figures.replaceChildren(...sheet.figures.map((figure) => figureItem(figure, preview.show)));
     preview.update(sheet.documents, files);
     pdf.reset(true);
@@ -81,8 +81,8 @@ function figureItem({ name, value, document }: Figure, show: (document: string) 
 }
 
 function startPdf(core: Core, asked: () => Asked | undefined): { reset(canBeMade: boolean): void } {
-  const button = there('make-pdf', HTMLButtonElement);
-  const link = there('pdf', HTMLAnchorElement);
+  const button = byId('make-pdf', HTMLButtonElement);
+  const link = byId('pdf', HTMLAnchorElement);
   const words = button.textContent ?? '';
   const make = async (question: Asked): Promise<void> => {
     const bytes = await core.pdf(question);
@@ -101,7 +101,7 @@ function startPdf(core: Core, asked: () => Asked | undefined): { reset(canBeMade
         button.textContent = words;
       })
       .catch((error: unknown) => {
-        button.textContent = `Not made: ${messageOf(error)}`;
+        button.textContent = `Not made: ${errorMessage(error)}`;
       });
   });
   return {

@@ -1,5 +1,5 @@
 import type { PageFiles, Sheet } from '../core/protocol.ts';
-import { element, there } from '../element.ts';
+import { byId, element } from '../element.ts';
 
 /** The documents of a record, one of them shown. */
 export interface Preview {
@@ -12,8 +12,8 @@ export interface Preview {
 
 /** Shows the document that is chosen: as it would stand in the pack, marked as not released by its own words. */
 export function openPreview(): Preview {
-  const choice = there('document', HTMLSelectElement);
-  const frame = there('preview', HTMLElement);
+  const choice = byId('document', HTMLSelectElement);
+  const frame = byId('preview', HTMLElement);
   let documents: Sheet['documents'] = [];
   let files: PageFiles = {};
   let drawn = '';

@@ -1,8 +1,8 @@
 import { everyItem, ifThere, type LedgerEntry, type Pack, type Slipmark } from '../../../worker/client/client.ts';
 import { csvFromItems, csvFromLedger, type Item } from '../../../worker/csv/csv.ts';
-import { there } from '../element.ts';
+import { byId } from '../element.ts';
 import { fetchFile } from './fetch-file.ts';
-import { onClick } from './on-click.ts';
+import { onClickOnce } from './on-click-once.ts';
 
 const TYPE = 'text/csv;charset=utf-8';
 
@@ -12,13 +12,13 @@ const TYPE = 'text/csv;charset=utf-8';
  * @param pack undefined where none was sealed; one that was withdrawn leaves no list to work with
  */
 export function startCsv(client: Slipmark, registration: string, pack: Pack | undefined): void {
-  const equipment = there('equipment-csv', HTMLButtonElement);
-  const ledger = there('ledger-csv', HTMLButtonElement);
+  const equipment = byId('equipment-csv', HTMLButtonElement);
+  const ledger = byId('ledger-csv', HTMLButtonElement);
   const standing = pack?.withdrawal ? undefined : pack;
   equipment.disabled = standing === undefined;
   ledger.disabled = false;
-  if (standing) onClick(equipment, () => equipmentCsv(client, standing));
-  onClick(ledger, () => ledgerCsv(client, registration));
+  if (standing) onClickOnce(equipment, () => equipmentCsv(client, standing));
+  onClickOnce(ledger, () => ledgerCsv(client, registration));
 }
 
 async function equipmentCsv(client: Slipmark, { pack }: Pack): Promise<void> {

@@ -1,19 +1,19 @@
 import type { DueList } from '../../../worker/client/client.ts';
 import { tighterText } from '../../../worker/pack/tighter-text.ts';
-import type { Printer } from '../../../worker/text/print.ts';
+import type { Formatter } from '../../../worker/text/formatter.ts';
 import type { VisitRecord } from '../../../worker/visit/record.ts';
 import { element } from '../element.ts';
 import { type OpenEntry, type OpenList, openLists } from './open-lists.ts';
 import { table } from './table.ts';
 
 /** What stands open, counted from today over all packs; before it what has to be known of the newest pack. */
-export function dueTable(due: DueList, record: Pick<VisitRecord, 'meters'>, say: Printer): HTMLElement[] {
-  const lists = openLists(due, { record, say });
+export function dueTable(due: DueList, record: Pick<VisitRecord, 'meters'>, fmt: Formatter): HTMLElement[] {
+  const lists = openLists(due, { record, fmt });
   const since = 'Hours and landings are counted from where a pack read them last; what was flown since is not in them.';
   const answer = 'The next record answers for each open item under carried, by its name.';
   return [
     ...withdrawnLine(due),
-    ...tighterLines(due, record, say),
+    ...tighterLines(due, record, fmt),
     ...overdueLine(lists),
     ...lists.flatMap(({ title, entries }) => [element('h3', {}, title), listTable(entries)]),
     lists.length === 0
@@ -29,9 +29,9 @@ function withdrawnLine({ pack, withdrawn }: DueList): HTMLElement[] {
   return [warning(element('p', {}, strong('No release stands: '), words))];
 }
 
-function tighterLines({ pack, tighter }: DueList, record: Pick<VisitRecord, 'meters'>, say: Printer): HTMLElement[] {
+function tighterLines({ pack, tighter }: DueList, record: Pick<VisitRecord, 'meters'>, fmt: Formatter): HTMLElement[] {
   if (tighter.length === 0) return [];
-  const lines = tighter.map((limit) => element('li', {}, tighterText(limit, record, say)));
+  const lines = tighter.map((limit) => element('li', {}, tighterText(limit, record, fmt)));
   const head = strong(`By the rules of today ${pack} allows less than the pack says:`);
   const advice = element('p', {}, 'Keep to the lesser, and release the aircraft anew.');
   return [warning(element('p', {}, head), element('ul', {}, ...lines), advice)];

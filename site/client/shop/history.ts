@@ -1,6 +1,6 @@
 import type { Baseline } from '../../../worker/client/client.ts';
 import { historyChart } from '../../../worker/pack/chart/history-chart.ts';
-import type { Printer } from '../../../worker/text/print.ts';
+import type { Formatter } from '../../../worker/text/formatter.ts';
 import { element } from '../element.ts';
 import { table } from './table.ts';
 
@@ -13,21 +13,21 @@ import { table } from './table.ts';
 export function historyFigures(
   baseline: Baseline | undefined,
   { pack, stands }: { pack: string; stands: boolean },
-  say: Printer,
+  fmt: Formatter,
 ): HTMLElement[] {
   const { history = [] } = baseline ?? {};
   if (history.length === 0) return [element('p', {}, `${pack} has no history.`)];
-  const unit = say.unit('mass');
+  const unit = fmt.unit('mass');
   const figure = element('figure', { className: 'history' });
   figure.innerHTML = historyChart(
     'Empty mass',
     unit,
     history.map(({ mass }) => mass),
-    say,
+    fmt,
   );
   const rows = history.map(({ date, reason, mass, moment }, index) => {
-    const arm = `${say.plain(moment / mass, 1)}\u00a0${say.unit('arm')}`;
-    return [`${index + 1}. ${say.date(date)}`, reason, `${say.plain(mass, 1)}\u00a0${unit}`, arm];
+    const arm = `${fmt.plain(moment / mass, 1)}\u00a0${fmt.unit('arm')}`;
+    return [`${index + 1}. ${fmt.date(date)}`, reason, `${fmt.plain(mass, 1)}\u00a0${unit}`, arm];
   });
   const figures = table(['Date', 'Reason', 'Empty mass', 'Arm'], rows);
   const origin = stands

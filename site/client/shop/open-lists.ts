@@ -2,7 +2,7 @@ import { isAtLeast } from '../../../worker/calc/limit-met.ts';
 import type { DueList } from '../../../worker/client/client.ts';
 import { daysText, landingsText } from '../../../worker/pack/views/counts.ts';
 import { dueLimit, eitherOf } from '../../../worker/pack/views/due-limit.ts';
-import type { Printer } from '../../../worker/text/print.ts';
+import type { Formatter } from '../../../worker/text/formatter.ts';
 import { hoursOnMeter, type NamedMeter } from '../../../worker/visit/meter-name.ts';
 import type { VisitRecord } from '../../../worker/visit/record.ts';
 
@@ -23,7 +23,7 @@ export interface OpenList {
 /** The meters by which hours are named, and how to print. */
 interface Printing {
   record: Pick<VisitRecord, 'meters'>;
-  say: Printer;
+  fmt: Formatter;
 }
 
 /** What an item is due by on each of its clocks, and what is left. */
@@ -82,18 +82,18 @@ function withoutClock({ id = '', openItem, text }: { id?: string; openItem: stri
 /** Bulletins of earlier packs begin with their identifier already. */
 const named = (id: string, text: string): string => (id === '' || text.startsWith(`${id}, `) ? text : `${id} ${text}`);
 
-function dueOf(clocks: Clocks, { record, say }: Printing): OpenEntry['due'] {
+function dueOf(clocks: Clocks, { record, fmt }: Printing): OpenEntry['due'] {
   const { date, hours, landings, isOverdue, isWithinTolerance } = clocks;
-  const landed = landings === undefined ? undefined : landingsText(landings, say);
-  const limit = eitherOf(say, dueLimit(record, clocks, say), landed);
+  const landed = landings === undefined ? undefined : landingsText(landings, fmt);
+  const limit = eitherOf(fmt, dueLimit(record, clocks, fmt), landed);
   const parts = [
-    date === undefined ? '' : leftText(clocks.daysLeft, 'days', (days) => daysText(days, say)),
+    date === undefined ? '' : leftText(clocks.daysLeft, 'days', (days) => daysText(days, fmt)),
     hours === undefined
       ? ''
       : leftText(clocks.hoursLeft, 'hours', (left, bound) =>
-          hoursOnMeter(record, { ...clocks, hours: left }, say, bound),
+          hoursOnMeter(record, { ...clocks, hours: left }, fmt, bound),
         ),
-    landings === undefined ? '' : leftText(clocks.landingsLeft, 'landings', (left) => landingsText(left, say)),
+    landings === undefined ? '' : leftText(clocks.landingsLeft, 'landings', (left) => landingsText(left, fmt)),
   ].filter(Boolean);
   const isUnknown = parts.some((part) => part.endsWith(UNKNOWN));
   return {

@@ -1,10 +1,10 @@
 import type { LinkAndItsUse, Pack, Slipmark } from '../../../worker/client/client.ts';
-import { printMoment } from '../../../worker/text/dates.ts';
+import { printTimestamp } from '../../../worker/text/dates.ts';
 import { element } from '../element.ts';
 import { fetchFile } from './fetch-file.ts';
 import { fetchPdf } from './fetch-pdf.ts';
 import { madeLink } from './made-link.ts';
-import { onClick } from './on-click.ts';
+import { onClickOnce } from './on-click-once.ts';
 import { type PackStanding, packStanding } from './pack-standing.ts';
 import { said } from './session.ts';
 
@@ -29,8 +29,8 @@ export function packRows(client: Slipmark, packs: readonly Pack[]): HTMLElement[
 function packRow(client: Slipmark, { pack }: Pack, { kind, words }: PackStanding): HTMLElement {
   const pdf = element('button', { type: 'button', className: 'place' }, FILES[kind]);
   const record = element('button', { type: 'button', className: 'place' }, 'Record');
-  onClick(pdf, () => fetchPdf(client, pack));
-  onClick(record, async () => {
+  onClickOnce(pdf, () => fetchPdf(client, pack));
+  onClickOnce(record, async () => {
     const { bytes } = await client.getPackRecord({ pack });
     fetchFile(bytes, `${pack}-record.json`, 'application/json');
   });
@@ -60,7 +60,7 @@ async function showLinks(client: Slipmark, linked: Linked, place: HTMLElement): 
   const { pack, stands } = linked;
   const { items } = (await client.listLinks({ pack })).body;
   const make = element('button', { type: 'button' }, 'Make the owner’s link');
-  onClick(make, async () => {
+  onClickOnce(make, async () => {
     const { body } = await client.makeLink({ pack, body: { audience: 'owner' } });
     await showLinks(client, linked, place);
     place.appendChild(madeLink(body.url));
@@ -74,15 +74,15 @@ function linkLine(client: Slipmark, pack: string, use: LinkAndItsUse, again: () 
   const { link, audience, expiresAt, revokedAt, timesOpened, openings } = use;
   const last = openings[0];
   const opened = last
-    ? `opened ${timesOpened === 1 ? 'once' : `${timesOpened} times`}, last ${printMoment(last.at)} (${last.what})`
+    ? `opened ${timesOpened === 1 ? 'once' : `${timesOpened} times`}, last ${printTimestamp(last.at)} (${last.what})`
     : 'not opened yet';
-  const state = revokedAt === null ? `until ${printMoment(expiresAt)}` : `revoked ${printMoment(revokedAt)}`;
+  const state = revokedAt === null ? `until ${printTimestamp(expiresAt)}` : `revoked ${printTimestamp(revokedAt)}`;
   const line = element('li', {}, `For the ${audience}, ${state}: ${opened}. `);
   if (revokedAt !== null) return line;
   const revoke = element('button', { type: 'button', className: 'place' }, 'Revoke');
   let isMeant = false;
   // A link that is revoked by a slip cannot be given again.
-  onClick(revoke, async () => {
+  onClickOnce(revoke, async () => {
     if (isMeant) await client.revokeLink({ pack, link }).then(again);
     isMeant = true;
     revoke.textContent = 'Revoke it for good';

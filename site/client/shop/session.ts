@@ -1,6 +1,6 @@
 import { type Slipmark, SlipmarkProblem, slipmark } from '../../../worker/client/client.ts';
-import { element, there } from '../element.ts';
-import { messageOf } from '../message-of.ts';
+import { byId, element } from '../element.ts';
+import { errorMessage } from '../error-message.ts';
 
 /** The key is kept for the time that the tab is open, and nowhere else. */
 const KEPT = 'slipmark-key';
@@ -14,10 +14,10 @@ const KEY = /^[!-~]+$/;
  * @param work called with a client whenever there is a key; what it throws is said on the page
  */
 export function withKey(work: (client: Slipmark) => Promise<void>): void {
-  const form = there('key-form', HTMLFormElement);
-  const field = there('key', HTMLInputElement);
-  const page = there('work', HTMLElement);
-  const forget = there('forget-key', HTMLButtonElement);
+  const form = byId('key-form', HTMLFormElement);
+  const field = byId('key', HTMLInputElement);
+  const page = byId('work', HTMLElement);
+  const forget = byId('forget-key', HTMLButtonElement);
   const show = (hasKey: boolean): void => {
     form.hidden = hasKey;
     page.hidden = !hasKey;
@@ -63,7 +63,7 @@ export function withKey(work: (client: Slipmark) => Promise<void>): void {
  * @returns whether all went well
  */
 export async function said(doing: Promise<void>, drop: () => void = () => undefined): Promise<boolean> {
-  there('problem', HTMLElement).hidden = true;
+  byId('problem', HTMLElement).hidden = true;
   try {
     await doing;
     return true;
@@ -73,20 +73,20 @@ export async function said(doing: Promise<void>, drop: () => void = () => undefi
     sayProblem(isRefused ? 'The key is not valid: give another' : wordsOf(error));
     return false;
   } finally {
-    there('busy', HTMLElement).hidden = true;
+    byId('busy', HTMLElement).hidden = true;
   }
 }
 
 /** What went wrong, as a person at the page is told. */
 export function wordsOf(error: unknown): string {
-  if (!(error instanceof SlipmarkProblem)) return messageOf(error);
+  if (!(error instanceof SlipmarkProblem)) return errorMessage(error);
   if (error.status === 0) return 'The service cannot be reached. What was typed stays here: try again in a moment';
   const sentences = error.findings.map(({ sentence }) => sentence);
   return [error.title, error.detail, ...sentences].filter(Boolean).join('. ');
 }
 
 function sayProblem(words: string): void {
-  const place = there('problem', HTMLElement);
+  const place = byId('problem', HTMLElement);
   place.textContent = words;
   place.hidden = false;
   place.scrollIntoView({ block: 'nearest' });
@@ -95,13 +95,13 @@ function sayProblem(words: string): void {
 function offerAgain(again: () => void): void {
   const button = element('button', { type: 'button' }, 'Try again');
   button.addEventListener('click', again);
-  there('problem', HTMLElement).appendChild(element('p', {}, button));
+  byId('problem', HTMLElement).appendChild(element('p', {}, button));
 }
 
 const sayWait = (seconds: number): void => sayBusy(`The service asks to wait: it is asked again in ${seconds} s.`);
 
 function sayBusy(words: string): void {
-  const place = there('busy', HTMLElement);
+  const place = byId('busy', HTMLElement);
   place.textContent = words;
   place.hidden = false;
 }

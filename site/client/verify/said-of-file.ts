@@ -1,6 +1,6 @@
 import type { Verification } from '../../../worker/client/client.ts';
 import type { Verdict } from '../../../worker/seal/verify.ts';
-import { printMoment } from '../../../worker/text/dates.ts';
+import { printTimestamp } from '../../../worker/text/dates.ts';
 import { sentence } from '../../../worker/text/sentence.ts';
 
 /** What the page says of a file. */
@@ -26,7 +26,7 @@ export function saidOfFile(said: Verification, own: Verdict | undefined): SaidOf
       ],
       state: 'bad',
     };
-  const seal = `Sealed by ${said.workshopName ?? ''} (${said.workshop ?? ''}) on ${momentOf(said.issuedAt)}, released by ${said.releasedBy ?? ''}. Key: ${own.kid}.`;
+  const seal = `Sealed by ${said.workshopName ?? ''} (${said.workshop ?? ''}) on ${timestampText(said.issuedAt)}, released by ${said.releasedBy ?? ''}. Key: ${own.kid}.`;
   const note = 'The workshop is named as this archive knows it; what the letterhead says is the workshop’s own.';
   const outcome = standing(said);
   return { ...outcome, lines: [...outcome.lines, seal, note] };
@@ -50,7 +50,7 @@ function standing({
     return {
       headline: 'Withdrawn',
       lines: [
-        `${pack} is as it was sealed. ${withdrawal?.by ?? ''} withdrew it on ${momentOf(withdrawal?.at)}: ${sentence(withdrawal?.reason ?? '')} Do not fly on it: ask the workshop.`,
+        `${pack} is as it was sealed. ${withdrawal?.by ?? ''} withdrew it on ${timestampText(withdrawal?.at)}: ${sentence(withdrawal?.reason ?? '')} Do not fly on it: ask the workshop.`,
       ],
       state: 'bad',
     };
@@ -77,8 +77,8 @@ function standing({
   };
 }
 
-const momentOf = (iso: string | undefined): string =>
-  iso === undefined ? 'a day that is not known' : printMoment(iso);
+const timestampText = (iso: string | undefined): string =>
+  iso === undefined ? 'a day that is not known' : printTimestamp(iso);
 
 /** What can be said of a file that the archive does not know. */
 function unknownFile(own: Verdict | undefined): SaidOfFile {

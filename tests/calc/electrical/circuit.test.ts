@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { altitudeFactor, ampacityOf, deratedA } from '../../../worker/calc/electrical/ampacity.ts';
 import { circuitResult } from '../../../worker/calc/electrical/circuit.ts';
 import { greatestProtectionA } from '../../../worker/calc/electrical/protection-table.ts';
-import { dropV, heatFactor, hotRun } from '../../../worker/calc/electrical/voltage-drop.ts';
+import { dropV, longestRunAtTemperature, resistanceRatio } from '../../../worker/calc/electrical/voltage-drop.ts';
 import { ohmPerM, tableBundleWires, WIRE_TABLE, wireSize } from '../../../worker/calc/electrical/wire-table.ts';
 import type { Circuit, Electrical, Load } from '../../../worker/visit/visit.ts';
 import { GAUGES, type Gauge } from '../../../worker/visit/wire-size.ts';
@@ -50,12 +50,12 @@ describe('dropV()', () => {
       RUNS,
     ));
 
-  test('gives a cold wire no credit', () => expect(heatFactor(-40)).toBe(1));
+  test('gives a cold wire no credit', () => expect(resistanceRatio(-40)).toBe(1));
 
   test('reaches its limit at the longest run of the hot wire', () =>
     fc.assert(
       fc.property(positive(0.1), positive(50), fc.double({ min: 20, max: 200, noNaN: true }), (ohm, currentA, hotC) => {
-        const longestM = hotRun(0.5 / (ohm * currentA), hotC);
+        const longestM = longestRunAtTemperature(0.5 / (ohm * currentA), hotC);
         expect(dropV(ohm, longestM, currentA, hotC)).toBeCloseTo(0.5, 9);
       }),
       RUNS,

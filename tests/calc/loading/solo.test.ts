@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { type EnvelopeCorner, envelopeOf } from '../../../worker/calc/loading/envelope.ts';
 import { loadingOf } from '../../../worker/calc/loading/loading-of.ts';
-import { LEAST_TRIED_KG, minimumSoloKg } from '../../../worker/calc/loading/solo.ts';
+import { MIN_TRIED_KG, minimumSoloKg } from '../../../worker/calc/loading/solo.ts';
 import { judgeOf } from '../../../worker/calc/loading/verdict.ts';
 import type { Aircraft } from '../../../worker/visit/visit.ts';
 import { RUNS } from '../../property-runs.ts';
@@ -55,7 +55,7 @@ describe('minimumSoloKg()', () => {
           return;
         }
         expect(isInsideAtAnyFuel(aircraft, envelope, leastKg + 1e-4)).toBe(true);
-        if (leastKg > LEAST_TRIED_KG) expect(isInsideAtAnyFuel(aircraft, envelope, leastKg - 0.05)).toBe(false);
+        if (leastKg > MIN_TRIED_KG) expect(isInsideAtAnyFuel(aircraft, envelope, leastKg - 0.05)).toBe(false);
       }),
       RUNS,
     );

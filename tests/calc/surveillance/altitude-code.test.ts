@@ -3,23 +3,23 @@ import { describe, expect, test } from 'vitest';
 import { altitudeCode, codedAltitudeFt } from '../../../worker/calc/surveillance/altitude-code.ts';
 import { RUNS } from '../../property-runs.ts';
 
-const [LEAST_FT, MOST_FT] = [-1200, 126_700];
-const steps = fc.integer({ min: LEAST_FT / 100, max: MOST_FT / 100 }).map((step) => step * 100);
+const [MIN_FT, MAX_FT] = [-1200, 126_700];
+const steps = fc.integer({ min: MIN_FT / 100, max: MAX_FT / 100 }).map((step) => step * 100);
 const pulsesApart = (a: number, b: number): number => (a ^ b).toString(2).replaceAll('0', '').length;
 
 describe('altitudeCode()', () => {
   test('codedAltitudeFt() reads back every step, and no code stands for two', () => {
     const codes = new Set<number>();
-    for (let altitudeFt = LEAST_FT; altitudeFt <= MOST_FT; altitudeFt += 100) {
+    for (let altitudeFt = MIN_FT; altitudeFt <= MAX_FT; altitudeFt += 100) {
       const code = altitudeCode(altitudeFt) ?? Number.NaN;
       expect(codedAltitudeFt(code)).toBe(altitudeFt);
       codes.add(code);
     }
-    expect(codes.size).toBe((MOST_FT - LEAST_FT) / 100 + 1);
+    expect(codes.size).toBe((MAX_FT - MIN_FT) / 100 + 1);
   });
 
   test('neighbours differ in one pulse, so that a reading on the edge is never far off', () => {
-    for (let altitudeFt = LEAST_FT; altitudeFt < MOST_FT; altitudeFt += 100) {
+    for (let altitudeFt = MIN_FT; altitudeFt < MAX_FT; altitudeFt += 100) {
       const [here, above] = [altitudeCode(altitudeFt), altitudeCode(altitudeFt + 100)];
       expect(pulsesApart(here ?? 0, above ?? 0), `${altitudeFt}`).toBe(1);
     }

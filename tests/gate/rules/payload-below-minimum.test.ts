@@ -3,7 +3,7 @@ import { generic } from '../../../worker/gate/regimes/generic.ts';
 import type { RuleInput } from '../../../worker/gate/rule.ts';
 import { ruleInput } from '../../../worker/gate/rule-input.ts';
 import { payloadBelowMinimum } from '../../../worker/gate/rules/payload-below-minimum.ts';
-import { inEnglish } from '../../../worker/text/print.ts';
+import { inEnglish } from '../../../worker/text/formatter.ts';
 import { readFixture } from '../../read-fixture.ts';
 import { assessRecord, RELEASABLE_AT } from '../assess-record.ts';
 

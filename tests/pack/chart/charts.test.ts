@@ -7,9 +7,9 @@ import { deviationChart } from '../../../worker/pack/chart/deviation-chart.ts';
 import { envelopeDrawing } from '../../../worker/pack/chart/envelope-drawing.ts';
 import { historyChart } from '../../../worker/pack/chart/history-chart.ts';
 import { runsChart } from '../../../worker/pack/chart/runs-chart.ts';
-import { printerFor } from '../../../worker/text/print.ts';
+import { formatterFor } from '../../../worker/text/formatter.ts';
 
-const SAY = printerFor({ mass: 'kg', arm: 'mm', volume: 'l' });
+const SAY = formatterFor({ mass: 'kg', arm: 'mm', volume: 'l' });
 
 type Attributes = Record<string, number>;
 
@@ -45,7 +45,7 @@ describe('envelopeDrawing()', () => {
   test('names the empty aircraft inside the drawing, wherever it lies', () => {
     for (let armMm = 100; armMm < 700; armMm += 3) {
       const empty = { massKg: 270, momentKgMm: 270 * armMm };
-      const svg = envelopeDrawing({ corners, maximumMassKg: 525, empty, ways: [], say: SAY, label: 'x' });
+      const svg = envelopeDrawing({ corners, maximumMassKg: 525, empty, ways: [], fmt: SAY, label: 'x' });
       const [, attributes = ''] = /<text ([^>]*)>empty</.exec(svg) ?? [];
       const x = Number(/ ?x="([^"]*)"/.exec(attributes)?.[1]);
       // Five letters of ten units are at most 29 wide; the drawing is 420.

@@ -3,7 +3,7 @@ import { decodePDFRawStream, PDFDict, PDFDocument, PDFName, PDFRawStream, PDFRef
 import { describe, expect, test } from 'vitest';
 import { inspectAttachment, type Printed, print } from '../../../worker/print/index.ts';
 import { saidFault } from '../../../worker/text/faults.ts';
-import { inEnglish } from '../../../worker/text/print.ts';
+import { inEnglish } from '../../../worker/text/formatter.ts';
 import { jobOf } from '../sample-job.ts';
 import { HOSTILE_FILES } from './hostile-files.ts';
 import { latin1, type OnePage, onePage, streamOf } from './pdf-of.ts';

@@ -7,7 +7,7 @@ import { nameObject } from '../../../worker/print/annex/pdf-object.ts';
 import { Budget, type Work } from '../../../worker/print/bytes/budget.ts';
 import { inspectAttachment } from '../../../worker/print/index.ts';
 import { saidFault } from '../../../worker/text/faults.ts';
-import { inEnglish } from '../../../worker/text/print.ts';
+import { inEnglish } from '../../../worker/text/formatter.ts';
 import { budgetOf } from '../budget-of.ts';
 import { HOSTILE_FILES } from './hostile-files.ts';
 import { attachment, latin1, type OnePage, onePage, pdfOf, streamOf } from './pdf-of.ts';
@@ -29,27 +29,27 @@ const refusalOf = async (bytes: Uint8Array, budget?: Budget): Promise<string> =>
 const packed = (bytes: Uint8Array): string => latin1(deflateSync(bytes, { level: 9 }));
 
 describe('inspectAttachment() refuses what costs more than a file may', () => {
-  const MOST = 'than a paper needs';
+  const MAX = 'than a paper needs';
   test.each<[name: string, refusal: string, over: Work | null]>([
     ['blanks as digits, twenty times over', 'it unpacks to more than 16 MB', 'unpackedBytes'],
     ['millions of marks', 'it unpacks to more than 16 MB', 'unpackedBytes'],
     ['zeros as text', 'it unpacks to more than 16 MB', 'unpackedBytes'],
     ['runs of two bytes', 'it unpacks to more than 16 MB', 'unpackedBytes'],
-    ['millions of operators', `its pages are drawn in more steps ${MOST}`, 'tokens'],
-    ['millions of empty strings', `its pages are drawn in more steps ${MOST}`, 'tokens'],
-    ['one content on sixty pages', `its pages are drawn in more steps ${MOST}`, 'tokens'],
-    ['a string cut by a hundred code spaces', `its pages are drawn in more steps ${MOST}`, 'tokens'],
-    ['a string on sixty pages', `its pages are drawn in more steps ${MOST}`, 'tokens'],
-    ['blanks on sixty pages', `its pages are drawn in more steps ${MOST}`, 'tokens'],
-    ['millions of strings before an operator', `its pages are drawn in more steps ${MOST}`, 'tokens'],
-    ['millions of texts of a font', `its pages are drawn in more steps ${MOST}`, 'tokens'],
-    ['modes of one list in thousands of states', `it holds more objects ${MOST}`, 'objects'],
-    ['names of one list in thousands of fonts', `it holds more objects ${MOST}`, 'objects'],
-    ['forms drawn ten billion times', `its pages draw the same over and over, more often ${MOST}`, 'draws'],
-    ['letters drawn ten billion times', `its pages draw the same over and over, more often ${MOST}`, 'draws'],
-    ['masks within masks', `its pages draw the same over and over, more often ${MOST}`, 'draws'],
+    ['millions of operators', `its pages are drawn in more steps ${MAX}`, 'tokens'],
+    ['millions of empty strings', `its pages are drawn in more steps ${MAX}`, 'tokens'],
+    ['one content on sixty pages', `its pages are drawn in more steps ${MAX}`, 'tokens'],
+    ['a string cut by a hundred code spaces', `its pages are drawn in more steps ${MAX}`, 'tokens'],
+    ['a string on sixty pages', `its pages are drawn in more steps ${MAX}`, 'tokens'],
+    ['blanks on sixty pages', `its pages are drawn in more steps ${MAX}`, 'tokens'],
+    ['millions of strings before an operator', `its pages are drawn in more steps ${MAX}`, 'tokens'],
+    ['millions of texts of a font', `its pages are drawn in more steps ${MAX}`, 'tokens'],
+    ['modes of one list in thousands of states', `it holds more objects ${MAX}`, 'objects'],
+    ['names of one list in thousands of fonts', `it holds more objects ${MAX}`, 'objects'],
+    ['forms drawn ten billion times', `its pages draw the same over and over, more often ${MAX}`, 'draws'],
+    ['letters drawn ten billion times', `its pages draw the same over and over, more often ${MAX}`, 'draws'],
+    ['masks within masks', `its pages draw the same over and over, more often ${MAX}`, 'draws'],
     ['a picture shown a million times', 'its pages show more than 1500 million pixels', 'pixels'],
-    ['a table of millions', `it holds more objects ${MOST}`, 'objects'],
+    ['a table of millions', `it holds more objects ${MAX}`, 'objects'],
     [
       'a font that unpacks to a billion',
       'its pictures and fonts take more work to unpack than 400 MB of them may',

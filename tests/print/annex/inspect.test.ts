@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { LIMITS } from '../../../worker/limits.ts';
 import { inspectAttachment } from '../../../worker/print/index.ts';
 import { saidFault } from '../../../worker/text/faults.ts';
-import { inEnglish } from '../../../worker/text/print.ts';
+import { inEnglish } from '../../../worker/text/formatter.ts';
 import { attachment, latin1, type OnePage, onePage, pdfOf, streamOf } from './pdf-of.ts';
 
 describe('inspectAttachment() tells the fixtures', () => {

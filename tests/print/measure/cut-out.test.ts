@@ -6,8 +6,8 @@ import { paperOf, pointsFromMm } from '../../../worker/print/paper.ts';
 import { childElements } from '../../../worker/print/parse/markup.ts';
 import { parseArticle } from '../../../worker/print/parse/parse-article.ts';
 import { BODY } from '../../../worker/print/style/text-style.ts';
+import { sayIn } from '../../../worker/text/formatter.ts';
 import { ENGLISH } from '../../../worker/text/locale.ts';
-import { sayIn } from '../../../worker/text/print.ts';
 
 const rulesIn = (items: readonly Item[]): Extract<Item, { kind: 'rule' }>[] =>
   items.flatMap((item) => (item.kind === 'group' ? rulesIn(item.items) : item.kind === 'rule' ? [item] : []));

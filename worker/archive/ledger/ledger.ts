@@ -3,7 +3,7 @@ import { canonicalJson } from '../../pack/canonical-json.ts';
 import type { PackPlace, PackSummary } from '../../pipeline.ts';
 import { hasTables, migrate } from '../migrate.ts';
 import type { Page, PageRequest } from '../page.ts';
-import { turns } from '../turn.ts';
+import { serialQueue } from '../serial-queue.ts';
 import { append, type Event, entriesAfter, entryAfter, eventBy, headOf, latestEntryAt } from './chain.ts';
 import type * as Calls from './ledger-calls.ts';
 import { LEDGER_MIGRATIONS } from './ledger-migrations.ts';
@@ -29,7 +29,7 @@ type LedgerBindings = { INDEX: D1Database };
  */
 export class Ledger extends DurableObject<LedgerBindings> implements Calls.LedgerCalls {
   readonly #storage: DurableObjectStorage;
-  readonly #inTurn = turns();
+  readonly #inTurn = serialQueue();
   readonly #sealing = new SealingTurn();
   #hasTables: boolean;
 

@@ -1,4 +1,4 @@
-import { instantOf, momentLike } from '../../units/calendar.ts';
+import { instantOf, timestampLike } from '../../units/calendar.ts';
 import { localZone } from '../../visit/local-zone.ts';
 import type { Visit } from '../../visit/visit.ts';
 import { isAtLeast } from '../limit-met.ts';
@@ -24,7 +24,7 @@ function lightAt(place: Place | undefined, at: string | undefined, sunset: Sunse
  */
 export function releaseClock(visit: Pick<Visit, 'worksheet' | 'departure' | 'visit'>, at: string): ReleaseClock {
   const plan = planWork(visit.worksheet ?? []);
-  const local = (instantMs: number): string => momentLike(localZone(visit), instantMs);
+  const local = (instantMs: number): string => timestampLike(localZone(visit), instantMs);
   const readyMs = instantOf(at) + plan.totalMin * MINUTE_MS;
   const readyAt = local(readyMs);
   const { departure } = visit;

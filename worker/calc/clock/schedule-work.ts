@@ -1,6 +1,6 @@
 import type { Job } from '../../visit/visit.ts';
 import type { PlacedJob, WorkPlan } from './clock-result.ts';
-import { type OpenJob, placeJobs } from './place-jobs.ts';
+import { type OpenJob, scheduleJobs } from './schedule-jobs.ts';
 
 /**
  * What is left of the worksheet over people and dependencies. A person does one job at a time; a job without a person
@@ -20,7 +20,7 @@ export function planWork(worksheet: readonly Job[]): WorkPlan {
   );
   const circle = circleIn(nodes);
   if (circle.length > 0) return { jobs: [], totalMin: 0, next: undefined, circle };
-  const placed = placeJobs(nodes);
+  const placed = scheduleJobs(nodes);
   const totalMin = Math.max(0, ...placed.map(({ endMin }) => endMin));
   const critical = criticalIds(nodes, placed, totalMin);
   const jobs = placed

@@ -4,7 +4,7 @@ import { ampacityOf, isTooHot } from './ampacity.ts';
 import type { Ampacity, CircuitResult, Drop, Sum } from './electrical-result.ts';
 import { sumOf } from './load.ts';
 import { greatestProtectionA } from './protection-table.ts';
-import { conductorTemperatureC, DROP_LIMIT_V, dropV, feederLimitV, hotRun } from './voltage-drop.ts';
+import { conductorTemperatureC, DROP_LIMIT_V, dropV, feederLimitV, longestRunAtTemperature } from './voltage-drop.ts';
 import { ohmPerM } from './wire-table.ts';
 
 /** Currents of a circuit and the limits of its voltage drop. */
@@ -103,7 +103,11 @@ function dropOf(
 /** Longest run within the limit of a drop; undefined where nothing flows. */
 function longestRunM(wire: Wire, { currentA, limitV }: Drop): number | undefined {
   if (wire.ohm === undefined || !(currentA > 1e-6)) return undefined;
-  return hotRun(limitV / (wire.ohm * currentA), conductorTemperatureOf(wire, currentA), wire.circuit.material);
+  return longestRunAtTemperature(
+    limitV / (wire.ohm * currentA),
+    conductorTemperatureOf(wire, currentA),
+    wire.circuit.material,
+  );
 }
 
 /** What a circuit feeds, by itself or through a bus. */

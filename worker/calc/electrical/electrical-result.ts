@@ -18,7 +18,7 @@ export const PhaseLoad = Sum.extend({
 export type PhaseLoad = z.infer<typeof PhaseLoad>;
 
 /** A stretch of flight on the battery. */
-export const Stretch = z.object({
+export const BatterySegment = z.object({
   /** Until loads are shed, on essential loads alone, or approach and landing. */
   use: z.enum(['before-shedding', 'essential-loads', 'landing']),
   loadA: z.number(),
@@ -26,11 +26,11 @@ export const Stretch = z.object({
   minutes: orUndefined(z.number()),
   ampMinutes: z.number(),
 });
-export type Stretch = z.infer<typeof Stretch>;
+export type BatterySegment = z.infer<typeof BatterySegment>;
 
 export const Endurance = z.object({
   usableAmpMinutes: z.number(),
-  stretches: z.array(Stretch),
+  stretches: z.array(BatterySegment),
   minutes: orUndefined(z.number()).describe('None where nothing draws current'),
   neededMin: z.number(),
 });

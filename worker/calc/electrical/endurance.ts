@@ -1,8 +1,8 @@
 import type { Electrical } from '../../visit/visit.ts';
-import type { Endurance, Stretch } from './electrical-result.ts';
+import type { BatterySegment, Endurance } from './electrical-result.ts';
 import { currentA, sumOf } from './load.ts';
 
-export type { Endurance, Stretch } from './electrical-result.ts';
+export type { BatterySegment, Endurance } from './electrical-result.ts';
 
 /** Minutes that a battery should last where the record states none: as in 14 CFR 23.1353(h), from memory. */
 const DEFAULT_RESERVE_MIN = 30;
@@ -22,7 +22,7 @@ export function enduranceOn(given: {
 }): Pick<Endurance, 'usableAmpMinutes' | 'stretches' | 'minutes'> {
   const usableAmpMinutes = given.usableAh * 60;
   let leftAmpMinutes = usableAmpMinutes;
-  const take = (use: Stretch['use'], loadA: number, wantedMin: number | undefined): Stretch => {
+  const take = (use: BatterySegment['use'], loadA: number, wantedMin: number | undefined): BatterySegment => {
     const possibleMin = loadA > 0 ? leftAmpMinutes / loadA : undefined;
     const minutes =
       wantedMin === undefined || possibleMin === undefined

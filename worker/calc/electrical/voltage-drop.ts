@@ -37,7 +37,7 @@ const ZERO_C: Readonly<Record<Material, number>> = { copper: 234.5, aluminium: 2
  *
  * @source AC 43.13-1B 11-66d(4), read
  */
-export function heatFactor(conductorC: number, material: Material = 'copper'): number {
+export function resistanceRatio(conductorC: number, material: Material = 'copper'): number {
   return (ZERO_C[material] + Math.max(conductorC, REFERENCE_C)) / (ZERO_C[material] + REFERENCE_C);
 }
 
@@ -53,7 +53,7 @@ export function dropV(
   conductorC = REFERENCE_C,
   material: Material = 'copper',
 ): number {
-  return ohmPerM * runM * currentA * heatFactor(conductorC, material);
+  return ohmPerM * runM * currentA * resistanceRatio(conductorC, material);
 }
 
 /**
@@ -63,8 +63,8 @@ export function dropV(
  * @source AC 43.13-1B 11-66d(4), read
  * @example hotRun(15.5, 182)  // 9.5
  */
-export function hotRun(coldRun: number, conductorC: number, material: Material = 'copper'): number {
-  return coldRun / heatFactor(conductorC, material);
+export function longestRunAtTemperature(coldRun: number, conductorC: number, material: Material = 'copper'): number {
+  return coldRun / resistanceRatio(conductorC, material);
 }
 
 /**

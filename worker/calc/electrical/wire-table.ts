@@ -53,7 +53,7 @@ const COPPER_OF_ALUMINIUM: Readonly<Partial<Record<Gauge, Gauge>>> = {
 };
 
 /** The thinnest aluminium wire that the note does not advise against. */
-export const LEAST_ALUMINIUM: Gauge = '8';
+export const MIN_ALUMINIUM: Gauge = '8';
 
 /** A wire as far as tables know it; copper where no material is stated. */
 export interface Conductor {

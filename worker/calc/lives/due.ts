@@ -1,5 +1,5 @@
 import { addMonths, DAY_MS, dateOf, daysBetween, endOfMonth } from '../../units/calendar.ts';
-import { byText } from '../../units/order.ts';
+import { compareCodeUnits } from '../../units/compare-code-units.ts';
 import type { Visit } from '../../visit/visit.ts';
 import { isAtLeast } from '../limit-met.ts';
 import { hoursOf, totalHours } from '../total-hours.ts';
@@ -27,7 +27,7 @@ export function dueList(visit: Pick<Visit, 'meters'>, record: LivesRecord, at: s
   const today = dateOf(at);
   return record.items
     .map((life) => dueOf(visit, life, today, record.hoursPerYear))
-    .sort((a, b) => byText(a.forecastDate ?? NEVER, b.forecastDate ?? NEVER) || byText(a.id, b.id));
+    .sort((a, b) => compareCodeUnits(a.forecastDate ?? NEVER, b.forecastDate ?? NEVER) || compareCodeUnits(a.id, b.id));
 }
 
 function dueOf(visit: Pick<Visit, 'meters'>, life: Life, today: string, hoursPerYear: number | undefined): Due {

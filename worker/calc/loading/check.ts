@@ -9,7 +9,7 @@ import { loadingOf } from './loading-of.ts';
 import { type JudgedBy, judgeOf, type Verdict } from './verdict.ts';
 
 /** One change, of one station alone, that brings a loading inside. */
-export interface Cure {
+export interface Remedy {
   station: string;
   /** Mass to take out (negative) or put in. */
   byKg: number;
@@ -35,7 +35,7 @@ export interface LoadingCheck {
    * Empty when the loading is inside, when nobody flies it, or when no single change helps; also where fuel is wanting: how much is
    * enough is the pilot's to say.
    */
-  cures: Cure[];
+  cures: Remedy[];
 }
 
 /** What is to be flown. */
@@ -122,23 +122,23 @@ function curesOf(
   load: Readonly<Record<string, number>>,
   stepsKg: Readonly<Record<string, number>>,
   helps: (load: Readonly<Record<string, number>>) => boolean,
-): Cure[] {
+): Remedy[] {
   const baggage = loadStationsOf(aircraft).filter(({ kind }) => kind === 'baggage');
   const places = [
-    ...baggage.map(({ id, maximumMassKg }) => ({ id, mostKg: maximumMassKg })),
-    ...tanksOf(aircraft).map((tank) => ({ id: tank.id, mostKg: usableFuel(tank, tank.capacityL).massKg })),
+    ...baggage.map(({ id, maximumMassKg }) => ({ id, maxKg: maximumMassKg })),
+    ...tanksOf(aircraft).map((tank) => ({ id: tank.id, maxKg: usableFuel(tank, tank.capacityL).massKg })),
   ];
-  return places.flatMap(({ id, mostKg }): Cure[] => {
+  return places.flatMap(({ id, maxKg }): Remedy[] => {
     const nowKg = load[id] ?? 0;
     const stepKg = stepsKg[id] ?? STEP_KG;
     const withKg = (toKg: number): boolean => helps({ ...load, [id]: toKg });
     // What is above the limit of its place has to go in any case.
-    const first = Math.max(1, Math.ceil((nowKg - mostKg) / stepKg));
-    const last = Math.ceil(Math.max(nowKg, mostKg) / stepKg);
+    const first = Math.max(1, Math.ceil((nowKg - maxKg) / stepKg));
+    const last = Math.ceil(Math.max(nowKg, maxKg) / stepKg);
     for (let step = first; step <= last; step++) {
       const byKg = Math.min(step * stepKg, nowKg);
       if (byKg > 0 && withKg(nowKg - byKg)) return [{ station: id, byKg: -byKg }];
-      if (nowKg + step * stepKg <= mostKg && withKg(nowKg + step * stepKg))
+      if (nowKg + step * stepKg <= maxKg && withKg(nowKg + step * stepKg))
         return [{ station: id, byKg: step * stepKg }];
     }
     return [];

@@ -1,7 +1,7 @@
 import type { LoadedAircraft } from '../../visit/visit.ts';
 import { loadStationsOf } from './load-space.ts';
 import type { LeastPilot } from './loading-result.ts';
-import { LEAST_TRIED_KG } from './solo.ts';
+import { MIN_TRIED_KG } from './solo.ts';
 
 export type { LeastPilot } from './loading-result.ts';
 
@@ -23,7 +23,7 @@ export function leastPilot(
   const station = pilot.id;
   if (soloKg === 'nobody') return { station, kg: undefined, governedBy: 'envelope' };
   const statedKg = pilot.minimumMassKg ?? customKg;
-  if (soloKg !== undefined && soloKg > Math.max(statedKg, LEAST_TRIED_KG))
+  if (soloKg !== undefined && soloKg > Math.max(statedKg, MIN_TRIED_KG))
     return { station, kg: soloKg, governedBy: 'envelope' };
   return { station, kg: statedKg, governedBy: pilot.minimumMassKg === undefined ? 'custom' : 'placard' };
 }

@@ -38,9 +38,9 @@ export function loadLimitsOf(aircraft: LoadedAircraft, emptyKg: number): LoadLim
   const landing = { 'landing-mass': maximumLandingMassKg };
   const withoutFuel = { 'zero-fuel-mass': maximumZeroFuelMassKg };
   const places = placesOf(aircraft);
-  const toTakeOff = leastOf([...allowances(takeOff, -fuelKg - emptyKg), ...allowances(withoutFuel, -emptyKg), places]);
-  const fullTanksPayload = leastOf([toTakeOff, ...allowances(landing, -fuelKg - emptyKg)]);
-  const usefulLoad = leastOf([{ ...toTakeOff, kg: toTakeOff.kg + fuelKg }, ...allowances(landing, -emptyKg)]);
+  const toTakeOff = minOf([...allowances(takeOff, -fuelKg - emptyKg), ...allowances(withoutFuel, -emptyKg), places]);
+  const fullTanksPayload = minOf([toTakeOff, ...allowances(landing, -fuelKg - emptyKg)]);
+  const usefulLoad = minOf([{ ...toTakeOff, kg: toTakeOff.kg + fuelKg }, ...allowances(landing, -emptyKg)]);
   const burnFor = (payloadKg: number): number =>
     Math.max(0, emptyKg + Math.max(0, payloadKg) + fuelKg - (maximumLandingMassKg ?? Number.POSITIVE_INFINITY));
   const isByLanding = fullTanksPayload.governedBy === 'landing-mass';
@@ -70,7 +70,7 @@ function allowances(limits: Limits, addedKg: number): Allowance[] {
 }
 
 /** The first of the least: where two limits are met at once, the one of the aircraft is named before those of its places. */
-function leastOf([first, ...rest]: readonly Allowance[]): Allowance {
+function minOf([first, ...rest]: readonly Allowance[]): Allowance {
   return rest.reduce((least, each) => (each.kg < least.kg ? each : least), first as Allowance);
 }
 

@@ -9,10 +9,10 @@ const STEP_KG = 1;
 const CLOSE_KG = 1e-6;
 
 /** The search starts here: an answer of exactly this means that the envelope asks for no least pilot. */
-export const LEAST_TRIED_KG = 30;
+export const MIN_TRIED_KG = 30;
 
 /** The search ends here: no person is heavier, and a limit mistyped by thousands must not keep it going. */
-const MOST_TRIED_KG = 500;
+const MAX_TRIED_KG = 500;
 
 /**
  * The least pilot who may fly alone, without baggage, at every fuel content: in kg.
@@ -32,11 +32,11 @@ export function minimumSoloKg(aircraft: Aircraft, options: LoadSpaceOptions, env
     const extremes = loadingExtremes(aircraft, { ...options, restriction }, envelope);
     return extremes?.margins.every(({ margin }) => isAtLeast(margin, 0)) ?? false;
   };
-  const mostKg = Math.min(pilot.maximumMassKg, MOST_TRIED_KG);
-  if (isInside(Math.min(LEAST_TRIED_KG, mostKg))) return LEAST_TRIED_KG;
-  let [below, above] = [LEAST_TRIED_KG, LEAST_TRIED_KG];
+  const maxKg = Math.min(pilot.maximumMassKg, MAX_TRIED_KG);
+  if (isInside(Math.min(MIN_TRIED_KG, maxKg))) return MIN_TRIED_KG;
+  let [below, above] = [MIN_TRIED_KG, MIN_TRIED_KG];
   // The heaviest pilot that the seat takes is tried too, whatever fraction of a step is left to him.
-  while (above < mostKg && !isInside(above)) [below, above] = [above, Math.min(above + STEP_KG, mostKg)];
+  while (above < maxKg && !isInside(above)) [below, above] = [above, Math.min(above + STEP_KG, maxKg)];
   if (!isInside(above)) return undefined;
   while (above - below > CLOSE_KG) {
     const middle = (above + below) / 2;

@@ -1,5 +1,5 @@
 import { addMonths, dateOf, daysBetween } from '../../units/calendar.ts';
-import { byText } from '../../units/order.ts';
+import { compareCodeUnits } from '../../units/compare-code-units.ts';
 import { isAtLeast } from '../limit-met.ts';
 import { forecastDate } from '../lives/due.ts';
 import type { OpenItem } from './open-item.ts';
@@ -39,8 +39,8 @@ export function timeLeft(items: readonly OpenItem[], readings: Readings, at: str
     .sort(
       (a, b) =>
         Number(b.isOverdue) - Number(a.isOverdue) ||
-        byText(comes(a), comes(b)) ||
-        byText(a.item ?? a.id, b.item ?? b.id),
+        compareCodeUnits(comes(a), comes(b)) ||
+        compareCodeUnits(a.item ?? a.id, b.item ?? b.id),
     );
 }
 

@@ -12,9 +12,9 @@ import {
   scaleToleranceFt,
 } from './altimeter-limits.ts';
 import { limited, limitedDifference } from './limited.ts';
-import type { Limited, Omission } from './surveillance-result.ts';
+import type { LimitCheck, MissingItem } from './surveillance-result.ts';
 
-export type { Omission } from './surveillance-result.ts';
+export type { MissingItem } from './surveillance-result.ts';
 
 export type AltimeterTest = NonNullable<NonNullable<Visit['surveillance']>['altimeter']>;
 type Hysteresis = NonNullable<AltimeterTest['hysteresis']>;
@@ -22,7 +22,7 @@ type Hysteresis = NonNullable<AltimeterTest['hysteresis']>;
 const HYSTERESIS_POINTS = [
   ['halfway', 'hysteresis-50'],
   ['twoFifths', 'hysteresis-40'],
-] as const satisfies [keyof Hysteresis, Limited['figure']][];
+] as const satisfies [keyof Hysteresis, LimitCheck['figure']][];
 /** An altitude stands for a row of a table, and a pressure too, when it rounds to it. */
 const SAME_ALTITUDE_FT = 0.5;
 const SAME_PRESSURE_HPA = 0.5;
@@ -32,7 +32,7 @@ const SAME_PRESSURE_HPA = 0.5;
  *
  * @source 14 CFR 43 Appendix E (b)(1)(i) to (vi) and tables I to IV
  */
-export function altimeterFigures(test: AltimeterTest): Limited[] {
+export function altimeterFigures(test: AltimeterTest): LimitCheck[] {
   const { scale, hysteresis, afterEffectFt, friction = [], caseLeakFt, barometric } = test;
   return [
     ...scale.map(({ trueFt, readFt }) => ({
@@ -57,7 +57,7 @@ export function altimeterFigures(test: AltimeterTest): Limited[] {
   ];
 }
 
-function hysteresisFigures(hysteresis: Hysteresis): Limited[] {
+function hysteresisFigures(hysteresis: Hysteresis): LimitCheck[] {
   return HYSTERESIS_POINTS.map(([point, figure]) => {
     const { risingFt, fallingFt } = hysteresis[point];
     return limitedDifference(figure, { read: fallingFt, against: risingFt }, 'ft', HYSTERESIS_TOLERANCE_FT);
@@ -65,13 +65,13 @@ function hysteresisFigures(hysteresis: Hysteresis): Limited[] {
 }
 
 /** What Appendix E (b)(1) asks for up to the maximum altitude of the test, and the record does not have. */
-export function altimeterOmissions(test: AltimeterTest): Omission[] {
+export function altimeterOmissions(test: AltimeterTest): MissingItem[] {
   const { maximumFt, scale, hysteresis, afterEffectFt, friction = [], caseLeakFt, barometric } = test;
   const scaleFt = scale.map(({ trueFt }) => trueFt);
   const frictionFt = friction.map(({ altitudeFt }) => altitudeFt);
   const setHpa = (barometric?.points ?? []).map(({ settingHpa }) => settingHpa);
   const askedHpa = barometric ? barometricSettingsHpa(barometric) : [];
-  const none = (figure: Omission['figure'], isThere: boolean): Omission[] =>
+  const none = (figure: MissingItem['figure'], isThere: boolean): MissingItem[] =>
     isThere ? [] : [{ figure, at: [], unit: '' }];
   return [
     ...missingAt('scale-error', 'ft', { asked: scaleAltitudesFt(maximumFt), had: scaleFt, within: SAME_ALTITUDE_FT }),
@@ -94,7 +94,7 @@ interface Points {
   within: number;
 }
 
-function missingAt(figure: Omission['figure'], unit: string, { asked, had, within }: Points): Omission[] {
+function missingAt(figure: MissingItem['figure'], unit: string, { asked, had, within }: Points): MissingItem[] {
   const at = asked.filter((value) => !had.some((other) => Math.abs(other - value) <= within));
   return at.length > 0 ? [{ figure, at, unit }] : [];
 }

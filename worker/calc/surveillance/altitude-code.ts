@@ -1,8 +1,8 @@
 /** The altitude code of Mode C replies, 100 ft steps as an encoder sends them (Gillham code). */
 
 const STEP_FT = 100;
-const LEAST_FT = -1200;
-const MOST_FT = 126_700;
+const MIN_FT = -1200;
+const MAX_FT = 126_700;
 /** C1 C2 C4 for the five steps of 100 ft within 500 ft, rising; read backwards in every other 500 ft. */
 const HUNDREDS = [0b001, 0b011, 0b010, 0b110, 0b100] as const;
 
@@ -23,8 +23,8 @@ function fromGray(code: number): number {
  * @source The 1090 MHz Riddle, ch. on Mode A/C
  */
 export function altitudeCode(altitudeFt: number): number | undefined {
-  const steps = Math.round((altitudeFt - LEAST_FT) / STEP_FT);
-  if (!(altitudeFt >= LEAST_FT - STEP_FT / 2 && altitudeFt <= MOST_FT + STEP_FT / 2)) return undefined;
+  const steps = Math.round((altitudeFt - MIN_FT) / STEP_FT);
+  if (!(altitudeFt >= MIN_FT - STEP_FT / 2 && altitudeFt <= MAX_FT + STEP_FT / 2)) return undefined;
   const fiveHundreds = Math.floor(steps / 5);
   const within = steps % 5;
   const hundreds = HUNDREDS[fiveHundreds % 2 === 0 ? within : 4 - within] ?? 0;
@@ -41,6 +41,6 @@ export function codedAltitudeFt(code: number): number | undefined {
   if (place === -1) return undefined;
   const fiveHundreds = fromGray(code >> 3);
   const within = fiveHundreds % 2 === 0 ? place : 4 - place;
-  const altitudeFt = LEAST_FT + (fiveHundreds * 5 + within) * STEP_FT;
-  return altitudeFt >= LEAST_FT && altitudeFt <= MOST_FT ? altitudeFt : undefined;
+  const altitudeFt = MIN_FT + (fiveHundreds * 5 + within) * STEP_FT;
+  return altitudeFt >= MIN_FT && altitudeFt <= MAX_FT ? altitudeFt : undefined;
 }

@@ -1,7 +1,7 @@
 import { isAtLeast, isAtMost } from '../limit-met.ts';
-import type { Difference, Figure, Limited } from './surveillance-result.ts';
+import type { Difference, Figure, LimitCheck } from './surveillance-result.ts';
 
-export type { Limited } from './surveillance-result.ts';
+export type { LimitCheck } from './surveillance-result.ts';
 
 /**
  * A value held against its limits; both ends count as within.
@@ -13,7 +13,7 @@ export function limited(
   value: number,
   unit: string,
   { least, most }: { least?: number; most?: number },
-): Limited {
+): LimitCheck {
   const [lower, upper] = [least ?? Number.NEGATIVE_INFINITY, most ?? Number.POSITIVE_INFINITY];
   const isWithin = isAtLeast(value, lower) && isAtMost(value, upper);
   return { figure, value, unit, ...(least !== undefined && { least }), ...(most !== undefined && { most }), isWithin };
@@ -24,6 +24,6 @@ export function limited(
  *
  * @source definition
  */
-export function limitedDifference(figure: Figure, terms: Difference, unit: string, tolerance: number): Limited {
+export function limitedDifference(figure: Figure, terms: Difference, unit: string, tolerance: number): LimitCheck {
   return { ...limited(figure, terms.read - terms.against, unit, { least: -tolerance, most: tolerance }), terms };
 }

@@ -39,7 +39,7 @@ export const Difference = z.object({ read: z.number(), against: z.number() });
 export type Difference = z.infer<typeof Difference>;
 
 /** A figure against its limits; `least` and `most` are left out where there is none. */
-export const Limited = z.object({
+export const LimitCheck = z.object({
   figure: z.enum(FIGURES),
   /** The altitude or pressure at which it was read. */
   at: z.object({ value: z.number(), unit: z.string() }).exactOptional(),
@@ -51,7 +51,7 @@ export const Limited = z.object({
   /** Where the figure is a difference: what was read, and against what. */
   terms: Difference.exactOptional(),
 });
-export type Limited = z.infer<typeof Limited>;
+export type LimitCheck = z.infer<typeof LimitCheck>;
 
 export const CHECKS = [
   'own-address-only',
@@ -75,12 +75,12 @@ export const Check = z.object({
 export type Check = z.infer<typeof Check>;
 
 /** Something that is asked for and not in the record: the altitudes or pressures at which it is missing, none where all of it is. */
-export const Omission = z.object({
+export const MissingItem = z.object({
   figure: z.enum(['scale-error', 'hysteresis', 'after-effect', 'friction', 'case-leak', 'barometric-scale']),
   at: z.array(z.number()),
   unit: z.string(),
 });
-export type Omission = z.infer<typeof Omission>;
+export type MissingItem = z.infer<typeof MissingItem>;
 
 /** Figures that the class of a transponder asks for. */
 export const TransponderOmission = z.enum(['sensitivity-by-mode', 'diversity', 'antenna-isolation']);
@@ -97,19 +97,19 @@ export const EncoderResult = z.object({
 export type EncoderResult = z.infer<typeof EncoderResult>;
 
 /** A static pressure system against what is asked of it. */
-export const StaticSystemResult = z.object({ figures: z.array(Limited), checks: z.array(Check) });
+export const StaticSystemResult = z.object({ figures: z.array(LimitCheck), checks: z.array(Check) });
 export type StaticSystemResult = z.infer<typeof StaticSystemResult>;
 
 /** All tests of the surveillance and altimetry equipment. */
 export const SurveillanceTests = z.object({
-  transponder: z.array(Limited),
+  transponder: z.array(LimitCheck),
   /** What a Mode S transponder has to show besides its figures. */
   modeS: z.array(Check),
   /** Figures of the transponder test that are not in the record. */
   transponderMissing: z.array(TransponderOmission),
   encoder: z.array(EncoderResult),
-  altimeter: z.array(Limited),
-  altimeterOmissions: z.array(Omission).describe('What the altimeter test leaves out'),
+  altimeter: z.array(LimitCheck),
+  altimeterOmissions: z.array(MissingItem).describe('What the altimeter test leaves out'),
   staticSystem: orUndefined(StaticSystemResult),
 });
 export type SurveillanceTests = z.infer<typeof SurveillanceTests>;

@@ -5,7 +5,7 @@ import type { Check, TransponderOmission } from './surveillance-result.ts';
 export type TransponderTest = NonNullable<NonNullable<Visit['surveillance']>['transponderTest']>;
 
 /** Appendix F (f) asks for at least two addresses that are not its own. */
-const LEAST_OTHERS = 2;
+const MIN_OTHERS = 2;
 
 /** Whether a test is of a Mode S transponder. */
 export function isModeS({ class: transponderClass }: Pick<TransponderTest, 'class'>): boolean {
@@ -48,7 +48,7 @@ function answersRightly({
   otherAddressesTried = 0,
 }: TransponderTest): boolean | undefined {
   if (repliesToOwnAddress === false || repliedToOther === true) return false;
-  const isShown = repliesToOwnAddress && repliedToOther === false && otherAddressesTried >= LEAST_OTHERS;
+  const isShown = repliesToOwnAddress && repliedToOther === false && otherAddressesTried >= MIN_OTHERS;
   return isShown ? true : undefined;
 }
 

@@ -1,6 +1,6 @@
 import type { TRANSPONDER_CLASSES } from '../../visit/transponder-test.ts';
 import { limited, limitedDifference } from './limited.ts';
-import type { Limited } from './surveillance-result.ts';
+import type { LimitCheck } from './surveillance-result.ts';
 
 export type TransponderClass = (typeof TRANSPONDER_CLASSES)[number];
 
@@ -33,7 +33,7 @@ export interface TransponderFigures {
  *
  * @source 14 CFR 43 Appendix F, first paragraph and (a) to (e); limits of power taken in dBW as printed, 125 W being 20.97 dBW
  */
-export function transponderFigures(test: TransponderFigures): Limited[] {
+export function transponderFigures(test: TransponderFigures): LimitCheck[] {
   const isModeS = test.class.startsWith('S');
   const coupling = test.testSet.isPortable ? COUPLING_DB : 0;
   const offMhz = MODE_S_STRICT.includes(test.class) || (isModeS && test.hasNarrowFrequency) ? 1 : 3;
@@ -56,7 +56,7 @@ export function transponderFigures(test: TransponderFigures): Limited[] {
 }
 
 /** The coupling allowance does not count here: both are measured through the same air. */
-function sensitivityDifference({ sensitivityModeADbm, sensitivityModeCDbm }: TransponderFigures): Limited[] {
+function sensitivityDifference({ sensitivityModeADbm, sensitivityModeCDbm }: TransponderFigures): LimitCheck[] {
   if (sensitivityModeADbm === undefined || sensitivityModeCDbm === undefined) return [];
   const terms = { read: sensitivityModeADbm, against: sensitivityModeCDbm };
   return [limitedDifference('sensitivity-difference', terms, 'dB', SENSITIVITY_DIFFERENCE_DB)];

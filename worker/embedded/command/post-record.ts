@@ -52,7 +52,7 @@ export interface Lacking {
 }
 
 /** Hands in what a record names and the service does not have yet. */
-export async function handInFiles(
+export async function uploadFiles(
   client: Slipmark,
   { attachments = [] }: Pick<VisitRecord, 'attachments'>,
   folder: string | undefined,

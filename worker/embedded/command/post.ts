@@ -6,7 +6,7 @@ import type { Finding } from './finding.ts';
 import { countLine, placed, sayFindings } from './findings.ts';
 import { onlyOne } from './only-one.ts';
 import type { Output } from './output.ts';
-import { handInFiles, postRecord, type VisitName, WHATEVER_IS_KEPT } from './post-record.ts';
+import { postRecord, uploadFiles, type VisitName, WHATEVER_IS_KEPT } from './post-record.ts';
 import { type RecordFile, readRecordFile } from './record-file.ts';
 import { clientFrom, SERVICE_OPTIONS } from './service-options.ts';
 
@@ -79,7 +79,7 @@ async function postAndSay(
 ): Promise<number> {
   const body = record.value as VisitRecord;
   const name = { registration: body.aircraft.registration, visit };
-  const lacking = await handInFiles(client, body, attachments, output);
+  const lacking = await uploadFiles(client, body, attachments, output);
   for (const { title, why } of lacking) output.say(`“${title}” is not in the service: ${why}`);
   output.progress(`Keeping the record as visit ${visit} of ${name.registration}`);
   const posted = await postRecord(client, name, body, over);

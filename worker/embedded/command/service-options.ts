@@ -9,7 +9,7 @@ export const SERVICE_OPTIONS = {
 } as const satisfies Options;
 
 /** Scripts have the time to wait until a share is full again. */
-const MOST_WAITS = 20;
+const MAX_WAITS = 20;
 
 /** @throws UsageError where there is no key, or the address is none */
 export function clientFrom(values: { origin?: string; key?: string }, output: Output): Slipmark {
@@ -18,5 +18,5 @@ export function clientFrom(values: { origin?: string; key?: string }, output: Ou
   if (!/^https?:/.test(origin) || !URL.canParse(origin))
     throw new UsageError(`--origin must be a URL: it is ${origin}`);
   const onWait = (seconds: number): void => output.progress(`The service asks to wait ${seconds} s`);
-  return slipmark({ origin: new URL(origin).origin, key, mostWaits: MOST_WAITS, onWait });
+  return slipmark({ origin: new URL(origin).origin, key, mostWaits: MAX_WAITS, onWait });
 }

@@ -9,7 +9,7 @@ export interface FolderDefect {
 
 export const altered = (path: string, what: string): FolderDefect => ({ kind: 'altered', path, what });
 
-const MOST_SAID = 20;
+const MAX_SAID = 20;
 
 /** Ends what needs a folder without defects; `lines` names the first of them. */
 export class DefectsError extends Error {
@@ -17,7 +17,7 @@ export class DefectsError extends Error {
 
   /** @param before what cannot be done, up to the count */
   constructor(before: string, defects: readonly FolderDefect[]) {
-    const named = defects.slice(0, MOST_SAID).map(({ path, what }) => `  ${path} ${what}`);
+    const named = defects.slice(0, MAX_SAID).map(({ path, what }) => `  ${path} ${what}`);
     const lines = [`${before} ${defects.length} defects`, ...named];
     super(lines.join('\n'));
     this.lines = lines;

@@ -37,7 +37,7 @@ export async function importAircraft(
     const remarks = [`${registration}: something else is kept of it there; nothing was brought`];
     return { registration, packs: 0, isNew: false, isRefused: true, remarks };
   }
-  const remarks = await handIn(client, folder, aircraft);
+  const remarks = await uploadFiles(client, folder, aircraft);
   if (later > 0) remarks.push(`${registration}: ${later} later entries stand there, which the folder does not have`);
   if (!standing) {
     for (const [sha256, path] of blobsOf(aircraft, entries))
@@ -101,7 +101,7 @@ async function healPacks(
     for (let rounds = 0; ; rounds++) {
       const { body } = await client.checkPackFiles({ pack });
       if (body.isWhole) break;
-      if (rounds === MOST_ROUNDS) throw new Error(`Import of ${registration} failed: files of ${pack} stay damaged`);
+      if (rounds === MAX_ROUNDS) throw new Error(`Import of ${registration} failed: files of ${pack} stay damaged`);
       for (const { name, sha256 } of body.files.filter(({ state }) => state !== 'whole')) {
         const path = blobs.get(sha256);
         if (path === undefined)
@@ -115,7 +115,7 @@ async function healPacks(
 }
 
 /** A manifest that was brought back names attachments that may be damaged, too. */
-const MOST_ROUNDS = 2;
+const MAX_ROUNDS = 2;
 
 /** Files of the packs by digest, with where they lie in the folder. */
 function blobsOf({ registration, packs }: AircraftFile, entries: LedgerFile['entries']): Map<string, string> {
@@ -132,7 +132,11 @@ function blobsOf({ registration, packs }: AircraftFile, entries: LedgerFile['ent
 }
 
 /** Hands in what the working records name. A newer service may refuse what an older one took: that does not stop the rest. */
-async function handIn(client: Slipmark, folder: string, { registration, visits }: AircraftFile): Promise<string[]> {
+async function uploadFiles(
+  client: Slipmark,
+  folder: string,
+  { registration, visits }: AircraftFile,
+): Promise<string[]> {
   const remarks: string[] = [];
   for (const { visit, attachments } of visits)
     for (const { sha256, title, file } of attachments) {

@@ -1,7 +1,7 @@
 import { type Html, html } from '../../markup/html.ts';
 import { onScreen } from '../../pack/on-screen.ts';
 import type { PackDocument } from '../../pipeline.ts';
-import { printMoment } from '../../text/dates.ts';
+import { printTimestamp } from '../../text/dates.ts';
 import type { AircraftFile, ExportedFile, ExportedPack, LedgerFile, WorkshopFile } from './format.ts';
 import { asItIs, folderPage, table } from './page.ts';
 
@@ -36,7 +36,7 @@ ${table(
   visits.map(({ visit, state, pack, updatedAt, version, attachments }) => [
     html`<a href="visits/${visit}.json">${visit}</a>`,
     state === 'released' ? `released as ${pack}` : pack ? `amended after ${pack}` : 'open',
-    printMoment(updatedAt),
+    printTimestamp(updatedAt),
     String(version),
     filesOf(attachments, ''),
   ]),
@@ -48,7 +48,7 @@ ${table(
   ['No.', 'When', 'What', 'Digest'],
   entries.map(({ seq, at, kind, body, digest }) => [
     String(seq),
-    printMoment(at),
+    printTimestamp(at),
     `${kind.replace('-', ' ')}: ${subjectOf(body)}`,
     html`<code>${digest}</code>`,
   ]),
@@ -69,7 +69,7 @@ function packPart({ summary, attachments, ...standing }: ExportedPack): Html {
 <h3 id="${summary.pack}">${summary.pack}</h3>
 <dl>
 <dt>State</dt><dd>${standingText(standing)}</dd>
-<dt>Issued</dt><dd>${printMoment(summary.issuedAt)}, by ${summary.releasedBy}</dd>
+<dt>Issued</dt><dd>${printTimestamp(summary.issuedAt)}, by ${summary.releasedBy}</dd>
 <dt>Visit</dt><dd>${summary.visit}</dd>
 <dt>Read</dt><dd><a href="${at}/pack.pdf">pack.pdf</a>, <a href="${at}/documents/index.html">its documents as pages</a></dd>
 <dt>Data</dt><dd><a href="${at}/record.json">record.json</a>, <a href="${at}/manifest.json">manifest.json</a>, <a href="${at}/documents.json">documents.json</a></dd>
@@ -80,7 +80,7 @@ function packPart({ summary, attachments, ...standing }: ExportedPack): Html {
 }
 
 function standingText({ supersededBy, withdrawal }: Pick<ExportedPack, 'supersededBy' | 'withdrawal'>): string {
-  if (withdrawal) return `Withdrawn on ${printMoment(withdrawal.at)} by ${withdrawal.by}: ${withdrawal.reason}`;
+  if (withdrawal) return `Withdrawn on ${printTimestamp(withdrawal.at)} by ${withdrawal.by}: ${withdrawal.reason}`;
   return supersededBy ? `Superseded by ${supersededBy}` : 'Released';
 }
 

@@ -19,7 +19,7 @@ export interface ReadAircraft {
 }
 
 /** How often an aircraft is read again because work on it went on. */
-const MOST_READS = 10;
+const MAX_READS = 10;
 
 /**
  * Reads an aircraft. Whatever changes extends the chain: where its head is the same before and after, all between is of one moment.
@@ -29,7 +29,7 @@ const MOST_READS = 10;
  */
 export async function readAircraft(client: Slipmark, registration: string): Promise<ReadAircraft | undefined> {
   const aircraft = { registration };
-  for (let reads = 0; reads < MOST_READS; reads++) {
+  for (let reads = 0; reads < MAX_READS; reads++) {
     const before = await ifThere(client.getAircraft(aircraft));
     if (!before) return undefined;
     const entries = await allItems(client.listLedger, aircraft);
@@ -45,5 +45,5 @@ export async function readAircraft(client: Slipmark, registration: string): Prom
     const after = await ifThere(client.getAircraft(aircraft));
     if (after?.body.head.digest === before.body.head.digest) return { registration, entries, visits, packs };
   }
-  throw new Error(`Cannot export ${registration}: it was changed each of ${MOST_READS} times that it was read`);
+  throw new Error(`Cannot export ${registration}: it was changed each of ${MAX_READS} times that it was read`);
 }

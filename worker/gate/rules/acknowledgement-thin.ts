@@ -4,7 +4,7 @@ import { printableLineOf } from '../../text/printable.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
 
 /** Characters below which a reason cannot be a sentence. */
-const LEAST_LENGTH = 15;
+const MIN_LENGTH = 15;
 
 export const acknowledgementThin: Rule = {
   code: 'ACKNOWLEDGEMENT_THIN',
@@ -14,7 +14,7 @@ export const acknowledgementThin: Rule = {
   source: PRACTICE,
   check: ({ visit }) =>
     (visit.release?.acknowledgements ?? []).flatMap(({ code, reason }, index): Hit[] =>
-      printableLineOf(reason).length >= LEAST_LENGTH
+      printableLineOf(reason).length >= MIN_LENGTH
         ? []
         : [
             {

@@ -1,4 +1,4 @@
-import { type Conductor, LEAST_ALUMINIUM } from '../../calc/electrical/wire-table.ts';
+import { type Conductor, MIN_ALUMINIUM } from '../../calc/electrical/wire-table.ts';
 import * as m from '../../text/generated/messages.ts';
 import { said, type Value } from '../../text/message.ts';
 import { isThinner } from '../../visit/wire-size.ts';
@@ -29,14 +29,14 @@ export const aluminiumWireThin: Rule = {
 };
 
 function hitOf(conductor: Conductor, name: Value, path: Hit['path']): Hit[] {
-  if (conductor.material !== 'aluminium' || !isThinner(conductor.gauge, LEAST_ALUMINIUM)) return [];
+  if (conductor.material !== 'aluminium' || !isThinner(conductor.gauge, MIN_ALUMINIUM)) return [];
   return [
     {
       path,
       sentence: said(m.aluminiumWireThin_wireAluminiumNotRecommended, {
         name,
         conductor: conductorName(conductor),
-        leastAluminium: LEAST_ALUMINIUM,
+        leastAluminium: MIN_ALUMINIUM,
       }),
       data: { gauge: conductor.gauge },
     },

@@ -22,7 +22,7 @@ export const compassSwingOwed: Rule = {
     return [
       {
         path: ['compass'],
-        sentence: said(m.compassSwingOwed_equipmentChangedUntilCompass, { last: figure.moment(last) }),
+        sentence: said(m.compassSwingOwed_equipmentChangedUntilCompass, { last: figure.timestamp(last) }),
         data: { last },
       },
     ];

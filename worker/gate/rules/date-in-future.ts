@@ -19,7 +19,7 @@ export const dateInFuture: Rule = {
         path: place.path,
         sentence: said(m.dateInFuture_datedStillCome, {
           event: fieldName(place.means.event, place),
-          place: figure.moment(place.value),
+          place: figure.timestamp(place.value),
         }),
         data: { stated: place.value, at },
       })),

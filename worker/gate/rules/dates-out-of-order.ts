@@ -16,8 +16,8 @@ export const datesOutOfOrder: Rule = {
       const broken = brokenBound(place);
       if (!broken) return [];
       const { value, path, means } = place;
-      const [what, when] = [fieldName(means.event, place), figure.moment(value)];
-      const [bound, bounds] = [boundName(input, broken), figure.moment(broken.value)];
+      const [what, when] = [fieldName(means.event, place), figure.timestamp(value)];
+      const [bound, bounds] = [boundName(input, broken), figure.timestamp(broken.value)];
       return [
         {
           path,

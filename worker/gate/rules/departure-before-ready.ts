@@ -18,7 +18,7 @@ export const departureBeforeReady: Rule = {
       {
         path: ['departure'],
         sentence: said(m.departureBeforeReady_workLeftEndsMinutes, {
-          readyAt: figure.moment(readyAt),
+          readyAt: figure.timestamp(readyAt),
           slackMin: figure.plain(-slackMin, 0),
         }),
         data: { slackMin },

@@ -3,7 +3,7 @@ import { said } from '../../text/message.ts';
 import { type Hit, PRACTICE, type Rule } from '../rule.ts';
 
 /** Readable with little difficulty. */
-const LEAST_READABILITY = 4;
+const MIN_READABILITY = 4;
 
 export const radioReadabilityLow: Rule = {
   code: 'RADIO_READABILITY_LOW',
@@ -13,7 +13,7 @@ export const radioReadabilityLow: Rule = {
   source: PRACTICE,
   check: ({ visit }) =>
     (visit.surveillance?.radioChecks ?? []).flatMap(({ with: station, readability }, index): Hit[] =>
-      readability >= LEAST_READABILITY
+      readability >= MIN_READABILITY
         ? []
         : [
             {

@@ -5,7 +5,7 @@ import { said } from '../../text/message.ts';
 import { PRACTICE, type Rule } from '../rule.ts';
 
 /** Below this a spread is within what any set of scales shows. */
-const LEAST_LIMIT_KG = 1;
+const MIN_LIMIT_KG = 1;
 
 export const runsDisagree: Rule = {
   code: 'RUNS_DISAGREE',
@@ -17,7 +17,7 @@ export const runsDisagree: Rule = {
     const totals = results.weighing?.runTotalsKg ?? [];
     if (totals.length < 2 || !results.weighing) return [];
     const spreadKg = Math.max(...totals) - Math.min(...totals);
-    const limitKg = Math.max(LEAST_LIMIT_KG, regime.runsDisagreeShare.value * results.weighing.asWeighed.massKg);
+    const limitKg = Math.max(MIN_LIMIT_KG, regime.runsDisagreeShare.value * results.weighing.asWeighed.massKg);
     if (isAtMost(spreadKg, limitKg)) return [];
     const [spreadText, limitText] = figure.apart('mass', spreadKg, limitKg);
     return [

@@ -19,8 +19,8 @@ export const secondInspectionBeforeTask: Rule = {
           path: ['inspection', 'tasks', index, 'secondInspection', 'at'],
           sentence: said(m.secondInspectionBeforeTask_taskDoneAfterSecond, {
             task: task.id,
-            at: figure.moment(task.at),
-            at2: figure.moment(second.at),
+            at: figure.timestamp(task.at),
+            at2: figure.timestamp(second.at),
           }),
           data: { task: task.id },
         },

@@ -20,7 +20,7 @@ export const sunsetBeforeArrival: Rule = {
             ? said(m.sunsetBeforeArrival_flightWouldEndDark)
             : said(m.sunsetBeforeArrival_flightWouldEndMinutes, {
                 daylightMin: figure.plain(-daylightMin, 0),
-                sunsetAt: figure.moment(sunsetAt),
+                sunsetAt: figure.timestamp(sunsetAt),
               }),
         data: daylightMin === undefined ? {} : { daylightMin },
       },

@@ -6,7 +6,7 @@ import { said } from '../../text/message.ts';
 import { termOf } from '../../text/terms.ts';
 import { type Hit, type Rule, read } from '../rule.ts';
 
-const LEAST_HEADINGS = 8;
+const MIN_HEADINGS = 8;
 
 export const swingHeadingsTooFew: Rule = {
   code: 'SWING_HEADINGS_TOO_FEW',
@@ -17,7 +17,7 @@ export const swingHeadingsTooFew: Rule = {
   check: ({ results }) =>
     (results.compass?.swings ?? []).flatMap(({ state, readings }, index): Hit[] => {
       const path = ['compass', 'swings', index, 'readings'];
-      if (readings.length < LEAST_HEADINGS)
+      if (readings.length < MIN_HEADINGS)
         return [
           {
             path,

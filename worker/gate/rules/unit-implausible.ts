@@ -5,8 +5,8 @@ import { said } from '../../text/message.ts';
 import { PRACTICE, type Rule } from '../rule.ts';
 
 /** Empty mass as a share of maximum mass: from bare weight-shift machines to overloaded two-seaters. */
-const LEAST_SHARE = 0.25;
-const MOST_SHARE = 1.5;
+const MIN_SHARE = 0.25;
+const MAX_SHARE = 1.5;
 
 export const unitImplausible: Rule = {
   code: 'UNIT_IMPLAUSIBLE',
@@ -18,7 +18,7 @@ export const unitImplausible: Rule = {
     const { schedule } = results;
     if (!schedule) return [];
     const share = schedule.massKg / visit.aircraft.maximumMassKg;
-    if (isAtLeast(share, LEAST_SHARE) && isAtMost(share, MOST_SHARE)) return [];
+    if (isAtLeast(share, MIN_SHARE) && isAtMost(share, MAX_SHARE)) return [];
     const path = visit.weighing ? ['weighing'] : ['baseline', 'emptyMass'];
     return [
       {

@@ -19,9 +19,9 @@ export const weighedBeforeLastModification: Rule = {
         {
           path: ['weighing', 'weighedAt'],
           sentence: said(m.weighedBeforeLastModification_weighedBeforeModificationFinished, {
-            weighedAt: figure.moment(weighing.weighedAt),
+            weighedAt: figure.timestamp(weighing.weighedAt),
             id,
-            finishedAt: figure.moment(finishedAt),
+            finishedAt: figure.timestamp(finishedAt),
           }),
           data: { modification: id, weighedAt: weighing.weighedAt, finishedAt },
         },

@@ -1,4 +1,4 @@
-import { found, json, reached } from '../answer.ts';
+import { json, orNotFound, orUnavailable } from '../answer.ts';
 import { requireNotLost } from '../known-aircraft.ts';
 import { ledgerOf, nextLink, PAGE_QUERY, pageRequestOf } from '../params.ts';
 import type { Operation } from '../route.ts';
@@ -21,7 +21,7 @@ export const listAircraft: Operation = {
   async handle(call) {
     const page = pageRequestOf(call);
     const { workshop } = call.caller;
-    const { items, next } = reached(await call.world.archive.workshop(workshop, (calls) => calls.aircraft(page)));
+    const { items, next } = orUnavailable(await call.world.archive.workshop(workshop, (calls) => calls.aircraft(page)));
     return json({ workshop, items }, 200, nextLink(call, next));
   },
 };
@@ -32,10 +32,10 @@ export const getAircraft: Operation = {
   answers: { 200: { description: 'The aircraft', content: { 'application/json': schemas.AircraftAnswer } } },
   async handle(call) {
     const name = ledgerOf(call);
-    const overview = reached(await call.world.archive.ledger(name, (ledger) => ledger.overview()));
+    const overview = orUnavailable(await call.world.archive.ledger(name, (ledger) => ledger.overview()));
     const isEmpty = overview.head.seq === 0;
     if (isEmpty) await requireNotLost(call, name);
-    const { newest, ...rest } = found(isEmpty ? null : overview, 'such aircraft');
+    const { newest, ...rest } = orNotFound(isEmpty ? null : overview, 'such aircraft');
     return json({ registration: name.registration, ...rest, newest: newest && packAnswer(newest) });
   },
 };
@@ -53,7 +53,9 @@ export const listAircraftPacks: Operation = {
   },
   async handle(call) {
     const page = pageRequestOf(call);
-    const { items, next } = reached(await call.world.archive.ledger(ledgerOf(call), (ledger) => ledger.packs(page)));
+    const { items, next } = orUnavailable(
+      await call.world.archive.ledger(ledgerOf(call), (ledger) => ledger.packs(page)),
+    );
     return json({ items: items.map(packAnswer) }, 200, nextLink(call, next));
   },
 };
@@ -73,7 +75,9 @@ export const listLedger: Operation = {
   },
   async handle(call) {
     const page = pageRequestOf(call);
-    const { items, next } = reached(await call.world.archive.ledger(ledgerOf(call), (ledger) => ledger.entries(page)));
+    const { items, next } = orUnavailable(
+      await call.world.archive.ledger(ledgerOf(call), (ledger) => ledger.entries(page)),
+    );
     return json({ items }, 200, nextLink(call, next));
   },
 };

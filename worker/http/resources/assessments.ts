@@ -1,8 +1,8 @@
 import { json } from '../answer.ts';
+import { assessedOr422 } from '../current-assessment.ts';
 import { readJson } from '../read-json.ts';
 import type { Operation } from '../route.ts';
 import { AssessmentAnswer } from '../schemas.ts';
-import { assessedOr422 } from '../standing.ts';
 
 export const assessRecord: Operation = {
   id: 'assessRecord',

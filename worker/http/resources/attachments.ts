@@ -4,10 +4,10 @@ import { sha256 } from '../../pack/digest.ts';
 import { SHA256 } from '../../patterns.ts';
 import type { AttachmentFact } from '../../pipeline.ts';
 import { saidFault } from '../../text/faults.ts';
-import { inEnglish } from '../../text/print.ts';
-import { found, json, reached, reachedOrNone } from '../answer.ts';
+import { inEnglish } from '../../text/formatter.ts';
+import { json, orNone, orNotFound, orUnavailable } from '../answer.ts';
 import { inspected, isCurrent } from '../attached.ts';
-import { Refusal } from '../problem.ts';
+import { HttpProblem } from '../problem.ts';
 import { readBytes } from '../read-bytes.ts';
 import type { Call, Operation } from '../route.ts';
 import { AttachmentAnswer } from '../schemas.ts';
@@ -28,14 +28,20 @@ export const putAttachment: Operation = {
     const bytes = await readBytes(call.request, LIMITS.annexBytes);
     const actual = await sha256(bytes);
     if (actual !== name.sha256)
-      throw new Refusal('digest-differs', `The SHA-256 of what arrived is ${actual}: current value is ${name.sha256}`);
-    const known = reachedOrNone(await call.world.archive.attachmentFact(name));
+      throw new HttpProblem(
+        'digest-differs',
+        `The SHA-256 of what arrived is ${actual}: current value is ${name.sha256}`,
+      );
+    const known = orNone(await call.world.archive.attachmentFact(name));
     if (known?.ok && isCurrent(call, known) && (await isWhole(call, name))) return json(answerOf(name, known));
     const fact = await inspected(call, bytes);
     // What was taken once is kept, also where it would be refused now.
-    if (fact.ok || !known?.ok) reached(await call.world.archive.putAttachment(name, fact, bytes));
+    if (fact.ok || !known?.ok) orUnavailable(await call.world.archive.putAttachment(name, fact, bytes));
     if (!fact.ok)
-      throw new Refusal('attachment-refused', `The file cannot go into a pack: ${inEnglish(saidFault(fact.detail))}`);
+      throw new HttpProblem(
+        'attachment-refused',
+        `The file cannot go into a pack: ${inEnglish(saidFault(fact.detail))}`,
+      );
     return json(answerOf(name, fact), 201, { Location: call.url.pathname });
   },
 };
@@ -59,7 +65,7 @@ export const getAttachment: Operation = {
   answers: { 200: answered('What looking into it gave') },
   async handle(call) {
     const name = { workshop: call.caller.workshop, sha256: digestOf(call) };
-    const fact = found(reached(await call.world.archive.attachmentFact(name)), 'such attachment');
+    const fact = orNotFound(orUnavailable(await call.world.archive.attachmentFact(name)), 'such attachment');
     return json(answerOf(name, fact));
   },
 };
@@ -70,9 +76,9 @@ export const getAttachmentFile: Operation = {
   answers: { 200: { description: 'The file', content: { 'application/octet-stream': 'binary' } } },
   async handle(call) {
     const name = { workshop: call.caller.workshop, sha256: digestOf(call) };
-    const fact = reached(await call.world.archive.attachmentFact(name));
-    const bytes = fact?.ok ? reached(await call.world.archive.attachment(name)) : null;
-    return originalFile(found(bytes, 'such attachment'));
+    const fact = orUnavailable(await call.world.archive.attachmentFact(name));
+    const bytes = fact?.ok ? orUnavailable(await call.world.archive.attachment(name)) : null;
+    return originalFile(orNotFound(bytes, 'such attachment'));
   },
 };
 
@@ -89,5 +95,8 @@ export function originalFile(body: Uint8Array): Response {
 export function digestOf({ params }: Call): string {
   const { sha256: digest = '' } = params;
   if (SHA256.test(digest)) return digest;
-  throw new Refusal('malformed-request', 'An attachment is named by its SHA-256 in 64 lower-case hexadecimal digits');
+  throw new HttpProblem(
+    'malformed-request',
+    'An attachment is named by its SHA-256 in 64 lower-case hexadecimal digits',
+  );
 }

@@ -3,7 +3,7 @@ import { Baseline } from '../../visit/baseline.ts';
 import { json } from '../answer.ts';
 import { missing, openedLink } from '../opened-link.ts';
 import type { OwnedPack } from '../owned-pack.ts';
-import { Refusal } from '../problem.ts';
+import { HttpProblem } from '../problem.ts';
 import type { Call, Operation } from '../route.ts';
 import { sealedRecord } from '../sealed-record.ts';
 import { ownedPack } from './packs.ts';
@@ -42,6 +42,6 @@ async function baselineOf(call: Call, owned: OwnedPack): Promise<object> {
   const assessed = await sealedRecord(call, owned, issuedAt);
   const baseline =
     assessed && call.pipeline.carriedForward(assessed.visit, assessed.results, { pack, date: dateOf(issuedAt) });
-  if (!baseline) throw new Refusal('not-found', 'The pack has no empty mass that could be carried forward');
+  if (!baseline) throw new HttpProblem('not-found', 'The pack has no empty mass that could be carried forward');
   return baseline;
 }

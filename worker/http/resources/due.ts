@@ -1,5 +1,5 @@
 import type { Assessed, OpenDue } from '../../pipeline.ts';
-import { found, json, reached } from '../answer.ts';
+import { json, orNotFound, orUnavailable } from '../answer.ts';
 import { requireNotLost } from '../known-aircraft.ts';
 import { openBefore } from '../open-before.ts';
 import type { OwnedPack } from '../owned-pack.ts';
@@ -19,13 +19,13 @@ export const getDue: Operation = {
   },
   async handle(call) {
     const name = ledgerOf(call);
-    const packs = reached(await call.world.archive.ledger(name, (ledger) => ledger.newestIssues()));
+    const packs = orUnavailable(await call.world.archive.ledger(name, (ledger) => ledger.newestIssues()));
     if (packs.length === 0) await requireNotLost(call, name);
-    const newest = found(packs.at(-1), 'such pack of this aircraft');
+    const newest = orNotFound(packs.at(-1), 'such pack of this aircraft');
     const pack = packs.findLast(({ withdrawal }) => withdrawal === null) ?? newest;
     const at = call.world.now().toISOString();
     const before = packs.filter(({ summary }) => summary.number < pack.summary.number);
-    const assessed = found(
+    const assessed = orNotFound(
       await sealedRecord(call, { name, pack }, at, await openBefore(call, name, before)),
       'due list of this pack',
     );

@@ -1,17 +1,17 @@
 import type { Expected, KeepOutcome } from '../../archive/ledger/ledger-calls.ts';
 import type { Assessed } from '../../pipeline.ts';
-import { found, json, reached } from '../answer.ts';
+import { json, orNotFound, orUnavailable } from '../answer.ts';
 import { archiveFacts } from '../archive-facts.ts';
 import { expectedOf } from '../conditions.ts';
+import { assessedOr422 } from '../current-assessment.ts';
 import { actorOf } from '../in-whose-name.ts';
 import { noteAircraft, noteKept, requireNotLost } from '../known-aircraft.ts';
 import { mergePatch } from '../merge-patch.ts';
 import { ledgerOf, registrationOf, visitOf } from '../params.ts';
-import { Refusal } from '../problem.ts';
+import { HttpProblem } from '../problem.ts';
 import { readJson } from '../read-json.ts';
 import type { Call, Operation } from '../route.ts';
 import { KeptAnswer } from '../schemas.ts';
-import { assessedOr422 } from '../standing.ts';
 import { visitHeaders } from './visits.ts';
 
 const CONDITIONS = {
@@ -59,8 +59,8 @@ export const patchVisit: Operation = {
     if (expected.kind === 'unstated' || expected.kind === 'absent') throw conditionRequired();
     const { value } = await readJson(call.request, 'application/merge-patch+json');
     const visit = visitOf(call);
-    const answer = reached(await call.world.archive.ledger(ledgerOf(call), (ledger) => ledger.visit(visit)));
-    const before = found(answer, 'such visit of this aircraft');
+    const answer = orUnavailable(await call.world.archive.ledger(ledgerOf(call), (ledger) => ledger.visit(visit)));
+    const before = orNotFound(answer, 'such visit of this aircraft');
     const hasMoved = expected.kind === 'one-of' && !expected.recordSha256.includes(before.recordSha256);
     if (hasMoved) throw moved();
     const merged = mergePatch(JSON.parse(before.record), value);
@@ -73,7 +73,7 @@ async function keep(call: Call, value: unknown, record: string, expected: Expect
   const ledger = ledgerOf(call);
   const visit = visitOf(call);
   const at = call.world.now().toISOString();
-  const around = reached(await call.world.archive.ledger(ledger, (calls) => calls.packsAround(visit)));
+  const around = orUnavailable(await call.world.archive.ledger(ledger, (calls) => calls.packsAround(visit)));
   const assessed = await assessedOr422(call, value, at, await archiveFacts(call, ledger, around));
   requireRegistration(assessed, registrationOf(call));
   // Whoever has read a form of the visit writes to an aircraft that is known.
@@ -83,13 +83,13 @@ async function keep(call: Call, value: unknown, record: string, expected: Expect
   const { recordSha256 } = assessed;
   const request = { visit, record, recordSha256, expected, actor: actorOf(call), at };
   const asking = { mayBegin: mayBeNew };
-  const outcome = reached(await call.world.archive.ledger(ledger, (calls) => calls.keep(request), asking));
+  const outcome = orUnavailable(await call.world.archive.ledger(ledger, (calls) => calls.keep(request), asking));
   if (outcome.kind === 'created') await noteKept(call, ledger);
   return answerTo(outcome, assessed, call.url.pathname);
 }
 
 function answerTo(outcome: KeepOutcome, assessed: Assessed, path: string): Response {
-  if (outcome.kind === 'exists') throw new Refusal('precondition-failed', 'The visit exists already');
+  if (outcome.kind === 'exists') throw new HttpProblem('precondition-failed', 'The visit exists already');
   if (outcome.kind === 'moved') throw moved();
   if (outcome.kind === 'condition-required') throw conditionRequired();
   const { assessmentSha256, isReleasable, findings } = assessed;
@@ -109,10 +109,10 @@ function requireRegistration({ record }: Assessed, registration: string): void {
     sentence: `Cannot keep the record: its registration must be that of the address, ${registration}: current value is ${given}`,
     remedy: 'Send it to the address of its own aircraft, or correct the registration',
   };
-  throw new Refusal('record-not-valid', 'There is one defect; nothing was kept', { findings: [finding] });
+  throw new HttpProblem('record-not-valid', 'There is one defect; nothing was kept', { findings: [finding] });
 }
 
-const moved = () => new Refusal('precondition-failed', 'The visit has changed since it was read: read it again');
+const moved = () => new HttpProblem('precondition-failed', 'The visit has changed since it was read: read it again');
 
 const conditionRequired = () =>
-  new Refusal('precondition-required', 'If-Match must carry the ETag of the visit as it was read');
+  new HttpProblem('precondition-required', 'If-Match must carry the ETag of the visit as it was read');

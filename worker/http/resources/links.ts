@@ -3,7 +3,7 @@ import { AUDIENCES } from '../../archive/ledger/ledger-calls.ts';
 import { LIMITS } from '../../limits.ts';
 import { sha256 } from '../../pack/digest.ts';
 import { DAY_MS } from '../../units/calendar.ts';
-import { found, json, reached } from '../answer.ts';
+import { json, orNotFound, orUnavailable } from '../answer.ts';
 import { keyReused, linkToken, requestKeyOf } from '../idempotency.ts';
 import { actorOf } from '../in-whose-name.ts';
 import { packOf } from '../params.ts';
@@ -42,12 +42,12 @@ export const makeLink: Operation = {
     const now = call.world.now();
     const expiresAt = new Date(now.getTime() + days * DAY_MS).toISOString();
     // The pointer goes first: one that the ledger does not know opens nothing, a link without a pointer could not be opened.
-    reached(await call.world.archive.pointLink(tokenSha256, ledger));
+    orUnavailable(await call.world.archive.pointLink(tokenSha256, ledger));
     const made = { tokenSha256, pack, audience, expiresAt, actor: actorOf(call), at: now.toISOString() };
     const add = { ...made, ...(request && { request }) };
-    const outcome = reached(await call.world.archive.ledger(ledger, (calls) => calls.addLink(add)));
+    const outcome = orUnavailable(await call.world.archive.ledger(ledger, (calls) => calls.addLink(add)));
     if (outcome.kind === 'key-reused') throw keyReused();
-    const { link } = found(outcome.kind === 'no-pack' ? null : outcome, 'such pack');
+    const { link } = orNotFound(outcome.kind === 'no-pack' ? null : outcome, 'such pack');
     if (outcome.kind === 'added') call.world.log({ code: 'LINK_MADE', link: link.link, pack, key: call.caller.key });
     return json({ ...link, url: `${call.url.origin}/p/${token}` }, 201, { 'Cache-Control': 'no-store' });
   },
@@ -59,8 +59,8 @@ export const listLinks: Operation = {
   answers: { 200: { description: 'Links', content: { 'application/json': schemas.listOf(schemas.UsedLink) } } },
   async handle(call) {
     const { pack, ledger } = packOf(call);
-    const links = reached(await call.world.archive.ledger(ledger, (calls) => calls.links(pack)));
-    return json({ items: found(links, 'such pack') });
+    const links = orUnavailable(await call.world.archive.ledger(ledger, (calls) => calls.links(pack)));
+    return json({ items: orNotFound(links, 'such pack') });
   },
 };
 
@@ -73,8 +73,8 @@ export const revokeLink: Operation = {
     const { link: name = '' } = call.params;
     const at = call.world.now().toISOString();
     const request = { pack, link: name, actor: actorOf(call), at };
-    const link = found(
-      reached(await call.world.archive.ledger(ledger, (calls) => calls.revokeLink(request))),
+    const link = orNotFound(
+      orUnavailable(await call.world.archive.ledger(ledger, (calls) => calls.revokeLink(request))),
       'such link of this pack',
     );
     call.world.log({ code: 'LINK_REVOKED', link: link.link, pack, key: call.caller.key });

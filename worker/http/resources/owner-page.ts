@@ -1,11 +1,11 @@
 import { onScreen } from '../../pack/on-screen.ts';
 import { needsCare, ownerPage } from '../../pack/views/owner-page.ts';
 import type { Assessed } from '../../pipeline.ts';
+import { type Formatter, formatterFor } from '../../text/formatter.ts';
 import * as m from '../../text/generated/messages.ts';
 import type { Locale } from '../../text/locale.ts';
-import { type Printer, printerFor } from '../../text/print.ts';
 import type { Units } from '../../units/quantity.ts';
-import { recordPrinter } from '../../visit/record-printer.ts';
+import { recordFormatter } from '../../visit/record-formatter.ts';
 import { blobResponse } from '../blob-response.ts';
 import { localeOfDocuments } from '../documents-locale.ts';
 import { htmlPage } from '../html-page.ts';
@@ -35,15 +35,15 @@ export const openLink: Operation = {
     const documents = await sealedDocuments(call, opened);
     const locale = localeOfDocuments(documents);
     const assessed = await assessedAsThen(call, opened);
-    const say = printerOf(assessed, locale);
-    const openedAt = say.local(call.world.now().toISOString());
+    const fmt = printerOf(assessed, locale);
+    const openedAt = fmt.local(call.world.now().toISOString());
     const { withdrawal, summary, pdfSha256 } = opened.pack;
     const letterhead = assessed?.record ?? (await letterheadOf(call, opened));
     const withdrawnBy = withdrawal ? (nameOf(letterhead, withdrawal.by) ?? withdrawal.by) : '';
-    const standing = standingOf(opened, say, { withdrawnBy, readOn: say.moment(openedAt) });
+    const standing = standingOf(opened, fmt, { withdrawnBy, readOn: fmt.timestamp(openedAt) });
     const facts = await factsOf(call, opened);
     // What no longer holds is not to be worked with: it is read as a document of the pack, and never first.
-    const live = standing.isCurrent && assessed ? liveFacts(call, opened, { assessed, facts, say }) : undefined;
+    const live = standing.isCurrent && assessed ? liveFacts(call, opened, { assessed, facts, fmt }) : undefined;
     const isToBeAsked = !standing.isCurrent || needsCare(live);
     const view = ownerPage(
       {
@@ -53,13 +53,13 @@ export const openLink: Operation = {
         documents,
         leading: LEADING[opened.link.audience],
         path: call.url.pathname,
-        askWhom: isToBeAsked ? await askWhom(call, opened, letterhead, say) : undefined,
+        askWhom: isToBeAsked ? await askWhom(call, opened, letterhead, fmt) : undefined,
         ...(await sealedByOf(call, opened, facts)),
         pdfSha256,
         expiresAt: opened.link.expiresAt,
         openedAt,
       },
-      say,
+      fmt,
     );
     return htmlPage('owner-page', view, { hasScript: true, locale });
   },
@@ -108,14 +108,14 @@ export const openLinkDocument: Operation = {
 };
 
 /** Says everything in the zone of the workshop, as the pack does; each moment in its own where the record is no longer read. */
-function printerOf(assessed: Assessed | undefined, locale: Locale): Printer {
-  return assessed ? recordPrinter(assessed.visit, locale) : printerFor(METRIC, locale);
+function printerOf(assessed: Assessed | undefined, locale: Locale): Formatter {
+  return assessed ? recordFormatter(assessed.visit, locale) : formatterFor(METRIC, locale);
 }
 
 const METRIC: Units = { mass: 'kg', arm: 'mm', volume: 'l' };
 
 /** The workshop that a reader is sent to, and how it is reached. */
-async function askWhom(call: Call, owned: OwnedLink, letterhead: Letterhead, { text }: Printer): Promise<string> {
+async function askWhom(call: Call, owned: OwnedLink, letterhead: Letterhead, { text }: Formatter): Promise<string> {
   const { name = await workshopName(call, owned.name.workshop), at } = reachedAt(letterhead);
   return text(m.ownerPage_asked, { value: [name, ...at].join(', ') });
 }

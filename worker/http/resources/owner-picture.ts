@@ -1,5 +1,5 @@
 import type { VisitRecord } from '../../visit/record.ts';
-import { reached } from '../answer.ts';
+import { orUnavailable } from '../answer.ts';
 import { blobOf } from '../lies-shared.ts';
 import { missing, openedLink } from '../opened-link.ts';
 import type { Operation } from '../route.ts';
@@ -23,7 +23,7 @@ export const openLinkPicture: Operation = {
     const record = await sealedJson<VisitRecord>(call, opened, opened.pack.recordSha256);
     const { sha256 } =
       record.attachments?.find((item) => item.kind === 'photograph' && item.sha256 === call.params.sha256) ?? {};
-    const original = sha256 && reached(await call.world.archive.blob(await blobOf(call, opened, sha256)));
+    const original = sha256 && orUnavailable(await call.world.archive.blob(await blobOf(call, opened, sha256)));
     if (!original) return missing(call);
     const bytes = call.pipeline.cleanImage(original);
     const type = TYPES.find(({ signature }) => signature === bytes[0])?.type;

@@ -3,11 +3,11 @@ import type { Reached } from '../../archive/archive.ts';
 import { LIMITS } from '../../limits.ts';
 import { sha256 } from '../../pack/digest.ts';
 import type { Manifest } from '../../pipeline.ts';
-import { json, reached } from '../answer.ts';
+import { json, orUnavailable } from '../answer.ts';
 import { blobOf } from '../lies-shared.ts';
 import type { OwnedPack } from '../owned-pack.ts';
 import { attachmentsIn } from '../pack-attachments.ts';
-import { Refusal } from '../problem.ts';
+import { HttpProblem } from '../problem.ts';
 import { readBytes } from '../read-bytes.ts';
 import type { Call, Operation } from '../route.ts';
 import { digestOf } from './attachments.ts';
@@ -54,10 +54,10 @@ export const bringBackPackFile: Operation = {
     const bytes = await readBytes(call.request, LIMITS.restoredBlobBytes);
     const actual = await sha256(bytes);
     if (actual !== digest)
-      throw new Refusal('digest-differs', `The SHA-256 of what arrived is ${actual}: current value is ${digest}`);
+      throw new HttpProblem('digest-differs', `The SHA-256 of what arrived is ${actual}: current value is ${digest}`);
     const name = (await namedFiles(call, owned)).get(digest);
-    if (name === undefined) throw new Refusal('not-found', 'The pack names no such file');
-    reached(await call.world.archive.putBlobs(owned.name.workshop, new Map([[digest, bytes]])));
+    if (name === undefined) throw new HttpProblem('not-found', 'The pack names no such file');
+    orUnavailable(await call.world.archive.putBlobs(owned.name.workshop, new Map([[digest, bytes]])));
     return json({ name, sha256: digest, state: 'whole' });
   },
 };
@@ -78,7 +78,7 @@ const stateOf = (outcome: Reached<Uint8Array | null>): FileState['state'] =>
 /** @throws Refusal 503 where the archive could not be reached: then nothing is known */
 function reachedOrDamaged(outcome: Reached<unknown>): 'reached' | 'damaged' {
   if (!outcome.ok && outcome.reason === 'damaged') return 'damaged';
-  reached(outcome);
+  orUnavailable(outcome);
   return 'reached';
 }
 

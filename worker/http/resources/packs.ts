@@ -1,6 +1,6 @@
 import type { KeptPack } from '../../archive/ledger/ledger-calls.ts';
 import type { VisitRecord } from '../../visit/record.ts';
-import { ArchiveDamaged, found, json, reached } from '../answer.ts';
+import { ArchiveDamaged, json, orNotFound, orUnavailable } from '../answer.ts';
 import { blobResponse, IMMUTABLE } from '../blob-response.ts';
 import { blobOf } from '../lies-shared.ts';
 import type { OwnedPack } from '../owned-pack.ts';
@@ -22,8 +22,8 @@ export function packAnswer(pack: KeptPack) {
 /** @throws Refusal 404 for what the caller's workshop does not have */
 export async function ownedPack(call: Call): Promise<OwnedPack> {
   const { pack, ledger: name } = packOf(call);
-  const kept = reached(await call.world.archive.ledger(name, (calls) => calls.pack(pack)));
-  return { name, pack: found(kept, 'such pack') };
+  const kept = orUnavailable(await call.world.archive.ledger(name, (calls) => calls.pack(pack)));
+  return { name, pack: orNotFound(kept, 'such pack') };
 }
 
 export const fileNameOf = (pack: string): string => `${pack}-release-pack.pdf`;
@@ -43,7 +43,7 @@ export const listPacks: Operation = {
   },
   async handle(call) {
     const page = pageRequestOf(call);
-    const { items, next } = reached(await call.world.archive.indexedPacks(call.caller.workshop, page));
+    const { items, next } = orUnavailable(await call.world.archive.indexedPacks(call.caller.workshop, page));
     const packs = items.map(({ summary, ...standing }) => ({ ...summary, ...standing }));
     return json({ items: packs }, 200, nextLink(call, next));
   },
@@ -128,7 +128,7 @@ export const getPackFacts: Operation = {
     const { factsSha256, summary } = owned.pack;
     const fileName = `${summary.pack}-facts.json`;
     const options = { type: 'application/json', fileName, cacheControl: IMMUTABLE };
-    return blobResponse(call, owned, found(factsSha256, 'such facts of this pack'), options);
+    return blobResponse(call, owned, orNotFound(factsSha256, 'such facts of this pack'), options);
   },
 };
 
@@ -142,10 +142,10 @@ export const getPackAttachment: Operation = {
     const sha256 = digestOf(call);
     const record = await sealedJson<Pick<VisitRecord, 'attachments'>>(call, owned, owned.pack.recordSha256);
     const isNamed = (record.attachments ?? []).some((attachment) => attachment.sha256 === sha256);
-    const body = isNamed ? reached(await call.world.archive.blob(await blobOf(call, owned, sha256))) : null;
+    const body = isNamed ? orUnavailable(await call.world.archive.blob(await blobOf(call, owned, sha256))) : null;
     // One that could not go into the pack was never kept with it.
     const isLost = isNamed && !body && (await shownFiles(call, owned)).has(sha256);
     if (isLost) throw new ArchiveDamaged(`${owned.pack.summary.pack} ${sha256}`);
-    return originalFile(found(body, 'such file of this pack'));
+    return originalFile(orNotFound(body, 'such file of this pack'));
   },
 };

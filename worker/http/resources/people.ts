@@ -3,9 +3,9 @@ import { LIMITS } from '../../limits.ts';
 import { IDENTIFIER } from '../../patterns.ts';
 import { isDate } from '../../units/calendar.ts';
 import { SCOPES } from '../../visit/scopes.ts';
-import { found, json, reached } from '../answer.ts';
+import { json, orNotFound, orUnavailable } from '../answer.ts';
 import { printableLine } from '../printable-line.ts';
-import { Refusal } from '../problem.ts';
+import { HttpProblem } from '../problem.ts';
 import { requestBody } from '../request-body.ts';
 import type { Call, Operation } from '../route.ts';
 import * as schemas from '../schemas.ts';
@@ -45,7 +45,7 @@ export const listPeople: Operation = {
   answers: { 200: { description: 'People', content: { 'application/json': schemas.listOf(schemas.Person) } } },
   async handle(call) {
     const { workshop } = call.caller;
-    return json({ items: reached(await call.world.archive.workshop(workshop, (calls) => calls.people())) });
+    return json({ items: orUnavailable(await call.world.archive.workshop(workshop, (calls) => calls.people())) });
   },
 };
 
@@ -56,9 +56,9 @@ export const getPerson: Operation = {
   async handle(call) {
     const id = personOf(call);
     const { workshop } = call.caller;
-    const people = reached(await call.world.archive.workshop(workshop, (calls) => calls.people()));
+    const people = orUnavailable(await call.world.archive.workshop(workshop, (calls) => calls.people()));
     return json(
-      found(
+      orNotFound(
         people.find((person) => person.id === id),
         'such person in the table',
       ),
@@ -83,9 +83,9 @@ export const putPerson: Operation = {
     const { workshop, key } = call.caller;
     const person = { id, ...stated, scope: [...new Set(stated.scope)], enteredAt: call.world.now().toISOString() };
     const entered = { ...person, enteredBy: key };
-    const outcome = reached(await call.world.archive.workshop(workshop, (calls) => calls.enterPerson(entered)));
+    const outcome = orUnavailable(await call.world.archive.workshop(workshop, (calls) => calls.enterPerson(entered)));
     if (outcome.kind === 'full')
-      throw new Refusal('conflict', `A workshop may have at most ${LIMITS.workshopPeople} people in its table`);
+      throw new HttpProblem('conflict', `A workshop may have at most ${LIMITS.workshopPeople} people in its table`);
     call.world.log({ code: 'PERSON_ENTERED', person: id, key });
     return json(outcome.person, outcome.isNew ? 201 : 200, outcome.isNew ? { Location: call.url.pathname } : {});
   },
@@ -94,5 +94,8 @@ export const putPerson: Operation = {
 function personOf({ params }: Call): string {
   const { person = '' } = params;
   if (IDENTIFIER.test(person)) return person;
-  throw new Refusal('malformed-request', 'A person is named by letters, digits, dot, hyphen or underscore, at most 40');
+  throw new HttpProblem(
+    'malformed-request',
+    'A person is named by letters, digits, dot, hyphen or underscore, at most 40',
+  );
 }

@@ -4,17 +4,17 @@ import { LIMITS } from '../../limits.ts';
 import { sha256 } from '../../pack/digest.ts';
 import type { AttachedFiles, SealedPack } from '../../pipeline.ts';
 import type { World } from '../../world.ts';
-import { found, json, reached } from '../answer.ts';
+import { json, orNotFound, orUnavailable } from '../answer.ts';
 import { attachedFiles } from '../attached.ts';
 import { requireMatch } from '../conditions.ts';
+import { assessedAmong } from '../current-assessment.ts';
 import { keyReused, requestKeyOf } from '../idempotency.ts';
 import { actorOf, requireReleaser } from '../in-whose-name.ts';
 import { ledgerOf, visitOf } from '../params.ts';
-import { Refusal } from '../problem.ts';
+import { HttpProblem } from '../problem.ts';
 import { requestBody } from '../request-body.ts';
 import type { Call, Operation } from '../route.ts';
 import { PackAnswer } from '../schemas.ts';
-import { assessedAmong } from '../standing.ts';
 import { sealKeyOf, workshopName } from '../workshop-seal.ts';
 import { packAnswer } from './packs.ts';
 
@@ -65,12 +65,12 @@ export const releaseVisit: Operation = {
       const response = await tryRelease(call, body, request);
       if (response) return response;
     }
-    throw new Refusal('conflict', 'The ledger of the aircraft keeps changing: read the assessment again');
+    throw new HttpProblem('conflict', 'The ledger of the aircraft keeps changing: read the assessment again');
   },
 };
 
 async function earlier(call: Call, request: RequestKey): Promise<Response | undefined> {
-  const outcome = reached(await call.world.archive.ledger(ledgerOf(call), (ledger) => ledger.repeated(request)));
+  const outcome = orUnavailable(await call.world.archive.ledger(ledgerOf(call), (ledger) => ledger.repeated(request)));
   if (outcome.kind === 'key-reused') throw keyReused();
   return outcome.kind === 'repeated' ? answer(standingPack(outcome.pack), outcome.wasStanding ? 200 : 201) : undefined;
 }
@@ -79,7 +79,7 @@ async function earlier(call: Call, request: RequestKey): Promise<Response | unde
 function standingPack(pack: KeptPack): KeptPack {
   const { withdrawal, summary } = pack;
   if (!withdrawal) return pack;
-  throw new Refusal(
+  throw new HttpProblem(
     'conflict',
     `${summary.pack} was withdrawn (${withdrawal.reason}): amend the record with what was wrong, and release that; it becomes the next issue`,
   );
@@ -91,7 +91,7 @@ async function standingAnswer(call: Call, pack: KeptPack, request: RequestKey | 
     const at = call.world.now().toISOString();
     const name = ledgerOf(call);
     const ask = call.world.archive.ledger(name, (ledger) => ledger.rememberStanding(request, pack.summary.pack, at));
-    if (reached(await ask).kind === 'key-reused') throw keyReused();
+    if (orUnavailable(await ask).kind === 'key-reused') throw keyReused();
   }
   return answer(pack, 200);
 }
@@ -105,7 +105,7 @@ async function tryRelease(
   const name = ledgerOf(call);
   const visit = visitOf(call);
   const { archive } = call.world;
-  const among = reached(await archive.ledger(name, (ledger) => ledger.visitToSeal(name.registration, visit)));
+  const among = orUnavailable(await archive.ledger(name, (ledger) => ledger.visitToSeal(name.registration, visit)));
   try {
     return await releaseInTurn(call, among, request, key);
   } catch (error) {
@@ -128,8 +128,8 @@ async function releaseInTurn(
   requireMatch(call.request, assessed.assessmentSha256, 'the assessment');
   const { pack: released } = kept;
   if (kept.state === 'released' && released !== null) {
-    const pack = reached(await world.archive.ledger(name, (ledger) => ledger.pack(released)));
-    return standingAnswer(call, standingPack(found(pack, 'such pack')), request);
+    const pack = orUnavailable(await world.archive.ledger(name, (ledger) => ledger.pack(released)));
+    return standingAnswer(call, standingPack(orNotFound(pack, 'such pack')), request);
   }
   const files = await attachedFiles(call, assessed);
   const attestation = { by, knowsOfNoHazard, read: assessed.assessmentSha256, at };
@@ -139,17 +139,17 @@ async function releaseInTurn(
   const outcome = await pipeline.seal(assessed, attestation, place, files, sealing);
   if (!outcome.ok) {
     const { findings } = outcome;
-    throw new Refusal('release-blocked', 'The findings say what stands against the release', { findings });
+    throw new HttpProblem('release-blocked', 'The findings say what stands against the release', { findings });
   }
   const { summary } = outcome.sealed;
   const digests = await store(call, outcome.sealed, files);
   // As with links, the pointer goes first: one to a pack that the ledger does not know leads to nothing.
-  reached(await world.archive.pointFile(digests.pdfSha256, { ...name, pack: place.pack }));
+  orUnavailable(await world.archive.pointFile(digests.pdfSha256, { ...name, pack: place.pack }));
   // From here on an empty ledger of this aircraft is one that was lost.
-  reached(await world.archive.workshop(id, (calls) => calls.noteKept(name.registration)));
+  orUnavailable(await world.archive.workshop(id, (calls) => calls.noteKept(name.registration)));
   const sealed = { place, version: kept.version, digests, summary, actor: actorOf(call), at };
   const commit = { workshop: id, turn: among.turn, ...sealed, ...(request && { request }) };
-  const committed = reached(await world.archive.ledger(name, (ledger) => ledger.commit(commit)));
+  const committed = orUnavailable(await world.archive.ledger(name, (ledger) => ledger.commit(commit)));
   if (committed.kind === 'moved') return undefined;
   if (committed.kind === 'clock-behind') return waitForClock(world, committed.lastAt);
   if (committed.kind === 'key-reused') throw keyReused();
@@ -166,7 +166,7 @@ async function releaseInTurn(
 function waitForClock(world: World, lastAt: string): undefined {
   const now = world.now().toISOString();
   if (Date.parse(now) >= Date.parse(lastAt)) return undefined;
-  throw new Refusal(
+  throw new HttpProblem(
     'conflict',
     `Nothing is sealed before the latest entry of the ledger, ${lastAt}; the clock of the service says ${now}: set it right`,
   );
@@ -186,7 +186,7 @@ async function store({ world, caller }: Call, sealed: SealedPack, files: Attache
     [factsSha256, encode(factsJson)],
     ...Object.entries(files),
   ]);
-  reached(await world.archive.putBlobs(caller.workshop, blobs));
+  orUnavailable(await world.archive.putBlobs(caller.workshop, blobs));
   return { manifestSha256, pdfSha256, recordSha256, documentsSha256, factsSha256 };
 }
 

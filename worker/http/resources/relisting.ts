@@ -3,7 +3,7 @@ import type { LedgerName, Reached } from '../../archive/archive.ts';
 import type { Relisted as ToldAgain } from '../../archive/ledger/ledger-calls.ts';
 import { canonicalJson } from '../../pack/canonical-json.ts';
 import type { PackSummary } from '../../pipeline.ts';
-import { found, json, reached, reachedOrNone } from '../answer.ts';
+import { json, orNone, orNotFound, orUnavailable } from '../answer.ts';
 import { summaryIn } from '../facts-form.ts';
 import { ledgerOf } from '../params.ts';
 import type { Call, Operation } from '../route.ts';
@@ -29,18 +29,18 @@ export const relistAircraft: Operation = {
     const name = ledgerOf(call);
     const { archive } = call.world;
     const relist = async (sealed: PackSummary[]) =>
-      reached(await archive.ledger(name, (ledger) => ledger.relist(name.workshop, sealed)));
+      orUnavailable(await archive.ledger(name, (ledger) => ledger.relist(name.workshop, sealed)));
     const { packs, tokens } = await relist([]);
-    found(packs[0], 'such packs');
+    orNotFound(packs[0], 'such packs');
     let { mended } = await relist(await sealedSummaries(call, name, packs));
     for (const { pack, pdfSha256 } of packs) {
       const way = { ...name, pack };
       if (!leadsTo(await archive.packOfFile(pdfSha256), way)) mended += 1;
-      reached(await archive.pointFile(pdfSha256, way));
+      orUnavailable(await archive.pointFile(pdfSha256, way));
     }
     for (const token of tokens) {
       if (!leadsTo(await archive.ledgerOfLink(token), name)) mended += 1;
-      reached(await archive.pointLink(token, name));
+      orUnavailable(await archive.pointLink(token, name));
     }
     return json({ registration: name.registration, packs: packs.length, mended }, 202);
   },
@@ -48,7 +48,7 @@ export const relistAircraft: Operation = {
 
 /** Whether a way is there, and leads where it should. */
 const leadsTo = (outcome: Reached<object | null>, way: object): boolean =>
-  canonicalJson(reachedOrNone(outcome)) === canonicalJson(way);
+  canonicalJson(orNone(outcome)) === canonicalJson(way);
 
 /** What lists show of packs, as it was sealed, where it can be read. */
 async function sealedSummaries(
@@ -58,7 +58,7 @@ async function sealedSummaries(
 ): Promise<PackSummary[]> {
   const summaries: PackSummary[] = [];
   for (const { factsSha256: sha256 } of packs) {
-    const bytes = sha256 === null ? null : reachedOrNone(await call.world.archive.blob({ workshop, sha256 }));
+    const bytes = sha256 === null ? null : orNone(await call.world.archive.blob({ workshop, sha256 }));
     const summary = bytes && summaryIn(new TextDecoder().decode(bytes));
     if (summary) summaries.push(summary);
   }

@@ -5,10 +5,10 @@ import { LIMITS } from '../../limits.ts';
 import { sha256 } from '../../pack/digest.ts';
 import { keySet } from '../../seal/key.ts';
 import { verifyFile } from '../../seal/verify.ts';
-import { found, json, reached } from '../answer.ts';
+import { json, orNotFound, orUnavailable } from '../answer.ts';
 import { noteAircraft, noteKept } from '../known-aircraft.ts';
 import { ledgerOf } from '../params.ts';
-import { Refusal } from '../problem.ts';
+import { HttpProblem } from '../problem.ts';
 import { readBytes } from '../read-bytes.ts';
 import { requestBody } from '../request-body.ts';
 import { LedgerRequest, restorationFrom } from '../restoration-request.ts';
@@ -37,17 +37,17 @@ export const bringBlob: Operation = {
     const bytes = await readBytes(call.request, LIMITS.restoredBlobBytes);
     const actual = await sha256(bytes);
     if (actual !== digest)
-      throw new Refusal('digest-differs', `The SHA-256 of what arrived is ${actual}: current value is ${digest}`);
+      throw new HttpProblem('digest-differs', `The SHA-256 of what arrived is ${actual}: current value is ${digest}`);
     const seal = await sealOf(call, bytes);
-    reached(await call.world.archive.stageBlob(name, digest, bytes, seal));
+    orUnavailable(await call.world.archive.stageBlob(name, digest, bytes, seal));
     return json({ sha256: digest, bytes: bytes.length, pack: seal?.pack ?? null });
   },
 };
 
 /** What the seal of a file proves, where it is a genuine pack by the keys of the workshop. */
 async function sealOf(call: Call, bytes: Uint8Array): Promise<SealFacts | null> {
-  const keys = reached(await call.world.archive.workshop(call.caller.workshop, (calls) => calls.sealKeys()));
-  const verdict = await verifyFile(bytes, keySet(found(keys, 'such workshop')));
+  const keys = orUnavailable(await call.world.archive.workshop(call.caller.workshop, (calls) => calls.sealKeys()));
+  const verdict = await verifyFile(bytes, keySet(orNotFound(keys, 'such workshop')));
   if (verdict.kind !== 'genuine') return null;
   const { workshop, registration, pack, issuedAt, manifestSha256, recordSha256 } = verdict.claims;
   return { workshop, registration, pack, issuedAt, manifestSha256, recordSha256, kid: verdict.kid };
@@ -72,34 +72,34 @@ export const restoreLedger: Operation = {
     const name = ledgerOf(call);
     const body = await requestBody(call.request, LedgerRequest, LIMITS.restoredLedgerBytes);
     const { archive } = call.world;
-    const standing = reached(await archive.ledger(name, (ledger) => ledger.overview()));
+    const standing = orUnavailable(await archive.ledger(name, (ledger) => ledger.overview()));
     // Asked before anything is checked, because what was brought is forgotten once it stands.
     if (standing.head.digest === body.entries.at(-1)?.digest) return answer(name, standing, 200);
     if (standing.head.seq > 0) throw notEmpty(name);
-    const staged = reached(await archive.stagedBlobs(name));
+    const staged = orUnavailable(await archive.stagedBlobs(name));
     const { restoration, digests } = await restorationFrom(call, name, body, staged);
     await noteAircraft(call, name);
-    reached(await archive.takeOverBlobs(name, digests));
+    orUnavailable(await archive.takeOverBlobs(name, digests));
     await pointFiles(call, name, restoration);
     const asking = { mayBegin: true };
-    const outcome = reached(await archive.ledger(name, (ledger) => ledger.restore(restoration), asking));
+    const outcome = orUnavailable(await archive.ledger(name, (ledger) => ledger.restore(restoration), asking));
     if (outcome.kind === 'not-empty') throw notEmpty(name);
     await noteKept(call, name);
-    reached(await archive.unstageBlobs(name, [...staged.keys()]));
+    orUnavailable(await archive.unstageBlobs(name, [...staged.keys()]));
     const { registration } = name;
     call.world.log({ code: 'LEDGER_RESTORED', registration, entries: restoration.entries.length });
-    const stands = reached(await archive.ledger(name, (ledger) => ledger.overview()));
+    const stands = orUnavailable(await archive.ledger(name, (ledger) => ledger.overview()));
     return answer(name, stands, outcome.kind === 'restored' ? 201 : 200);
   },
 };
 
 const notEmpty = ({ registration }: LedgerName) =>
-  new Refusal('conflict', `The ledger of ${registration} is not empty: nothing was restored`);
+  new HttpProblem('conflict', `The ledger of ${registration} is not empty: nothing was restored`);
 
 /** As with a release, pointers go first: one to a pack that the ledger does not know leads to nothing. */
 async function pointFiles({ world }: Call, name: LedgerName, { packs }: Restoration): Promise<void> {
   for (const { pdfSha256, summary } of packs)
-    reached(await world.archive.pointFile(pdfSha256, { ...name, pack: summary.pack }));
+    orUnavailable(await world.archive.pointFile(pdfSha256, { ...name, pack: summary.pack }));
 }
 
 function answer({ registration }: LedgerName, { head, visits, packs }: AircraftOverview, status: 200 | 201): Response {

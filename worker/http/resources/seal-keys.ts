@@ -2,8 +2,8 @@ import * as z from 'zod';
 import { LIMITS } from '../../limits.ts';
 import { WORKSHOP } from '../../patterns.ts';
 import { keySet, publicSealKey } from '../../seal/key.ts';
-import { found, json, reached } from '../answer.ts';
-import { Refusal } from '../problem.ts';
+import { json, orNotFound, orUnavailable } from '../answer.ts';
+import { HttpProblem } from '../problem.ts';
 import { defect, requestBody } from '../request-body.ts';
 import type { Operation } from '../route.ts';
 import { OPEN_TO_ALL } from '../security-headers.ts';
@@ -23,10 +23,10 @@ export const getSealKeys: Operation = {
   async handle(call) {
     const { workshop = '' } = call.params;
     const keys = WORKSHOP.test(workshop)
-      ? reached(await call.world.archive.workshop(workshop, (calls) => calls.sealKeys()))
+      ? orUnavailable(await call.world.archive.workshop(workshop, (calls) => calls.sealKeys()))
       : null;
     const headers = { 'Cache-Control': 'public, max-age=300', ...OPEN_TO_ALL };
-    return json(keySet(found(keys, 'such workshop')), 200, headers);
+    return json(keySet(orNotFound(keys, 'such workshop')), 200, headers);
   },
 };
 
@@ -40,7 +40,10 @@ export const rotateSealKey: Operation = {
   async handle(call) {
     const { workshop } = call.caller;
     const ask = async () =>
-      found(reached(await call.world.archive.workshop(workshop, (calls) => calls.sealKeys())), 'such workshop');
+      orNotFound(
+        orUnavailable(await call.world.archive.workshop(workshop, (calls) => calls.sealKeys())),
+        'such workshop',
+      );
     const inUse = (await ask()).find(({ retiredAt }) => retiredAt === null);
     const { kid } = await takeNewKey(call, inUse?.kid ?? null);
     call.world.log({ code: 'SEAL_KEY_TAKEN', kid });
@@ -76,16 +79,16 @@ export const takeOverSealKeys: Operation = {
     const findings = retired.flatMap(({ kid }, index) =>
       kid === keys[index]?.kid ? [] : [defect('REQUEST_VALUE_WRONG', `/keys/${index}/kid`, `The key is named ${kid}`)],
     );
-    if (findings.length > 0) throw new Refusal('request-not-valid', `${findings.length} defects`, { findings });
+    if (findings.length > 0) throw new HttpProblem('request-not-valid', `${findings.length} defects`, { findings });
     const { workshop } = call.caller;
     const at = call.world.now().toISOString();
-    const outcome = reached(
+    const outcome = orUnavailable(
       await call.world.archive.workshop(workshop, (calls) => calls.takeOverSealKeys(retired, at)),
     );
     if (outcome.kind === 'seals-already')
-      throw new Refusal('conflict', 'The workshop seals with a key of its own already: it takes over no others');
+      throw new HttpProblem('conflict', 'The workshop seals with a key of its own already: it takes over no others');
     call.world.log({ code: 'SEAL_KEYS_TAKEN_OVER', workshop, added: outcome.added });
-    const all = reached(await call.world.archive.workshop(workshop, (calls) => calls.sealKeys()));
-    return json(keySet(found(all, 'such workshop')));
+    const all = orUnavailable(await call.world.archive.workshop(workshop, (calls) => calls.sealKeys()));
+    return json(keySet(orNotFound(all, 'such workshop')));
   },
 };

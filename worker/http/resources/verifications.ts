@@ -1,7 +1,7 @@
 import * as z from 'zod';
 import type { TracedPack } from '../../archive/ledger/ledger-calls.ts';
 import { SHA256 } from '../../patterns.ts';
-import { json, reached } from '../answer.ts';
+import { json, orUnavailable } from '../answer.ts';
 import { requestBody } from '../request-body.ts';
 import type { Call, Operation } from '../route.ts';
 import { workshopName } from '../workshop-seal.ts';
@@ -68,9 +68,9 @@ export const verify: Operation = {
 
 /** The pack that a file is, byte for byte, and what became of it. */
 async function packOfFile({ world }: Call, pdfSha256: string): Promise<TracedFile | undefined> {
-  const file = reached(await world.archive.packOfFile(pdfSha256));
+  const file = orUnavailable(await world.archive.packOfFile(pdfSha256));
   if (!file) return undefined;
-  const traced = reached(await world.archive.ledger(file, (ledger) => ledger.traced(file.pack)));
+  const traced = orUnavailable(await world.archive.ledger(file, (ledger) => ledger.traced(file.pack)));
   return traced?.pack.pdfSha256 === pdfSha256 ? { workshop: file.workshop, ...traced } : undefined;
 }
 

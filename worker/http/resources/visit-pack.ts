@@ -1,19 +1,19 @@
 import { onScreen } from '../../pack/on-screen.ts';
 import type { PackDocument } from '../../pipeline.ts';
+import { sayIn } from '../../text/formatter.ts';
 import * as m from '../../text/generated/messages.ts';
-import { sayIn } from '../../text/print.ts';
 import { PAPER_CHOICE, paperSize } from '../../units/paper-size.ts';
 import { preferred } from '../accept.ts';
 import { json } from '../answer.ts';
 import { attachedFiles } from '../attached.ts';
 import { entityTag } from '../conditions.ts';
+import { type CurrentAssessment, currentAssessment } from '../current-assessment.ts';
 import { localeOfDocuments } from '../documents-locale.ts';
 import { htmlPage } from '../html-page.ts';
-import { Refusal } from '../problem.ts';
+import { HttpProblem } from '../problem.ts';
 import type { Call, Operation } from '../route.ts';
 import { AssessmentAnswer, DraftDocuments } from '../schemas.ts';
 import { PDF_POLICY } from '../security-headers.ts';
-import { type Standing, standing } from '../standing.ts';
 
 const PAPER = { paper: `${PAPER_CHOICE}; what the record says where left out` } as const;
 
@@ -25,7 +25,7 @@ export const getAssessment: Operation = {
     200: { description: 'Results and findings', content: { 'application/json': AssessmentAnswer }, headers: ['ETag'] },
   },
   async handle(call) {
-    const { assessed } = await standing(call);
+    const { assessed } = await currentAssessment(call);
     const headers = { ETag: entityTag(assessed.assessmentSha256), 'Cache-Control': 'private, no-store' };
     return json(call.pipeline.assessmentAnswer(assessed) satisfies AssessmentAnswer, 200, headers);
   },
@@ -37,7 +37,7 @@ export const getDraftPdf: Operation = {
   query: PAPER,
   answers: { 200: { description: 'The draft', content: { 'application/pdf': 'binary' } } },
   async handle(call) {
-    return draftPdf(call, await standing(call));
+    return draftPdf(call, await currentAssessment(call));
   },
 };
 
@@ -49,7 +49,7 @@ export const getDraftDocuments: Operation = {
     200: { description: 'The documents', content: { 'application/json': DraftDocuments }, headers: ['ETag'] },
   },
   async handle(call) {
-    const { assessed, at } = await standing(call);
+    const { assessed, at } = await currentAssessment(call);
     const { assessmentSha256 } = assessed;
     const documents = await call.pipeline.draftDocuments(assessed, at);
     const items = documents.map(({ id, title, html }) => ({ id, title, html }));
@@ -68,12 +68,12 @@ export const getDraftDocument: Operation = {
   problems: ['not-acceptable'],
   async handle(call) {
     const form = preferred(call.request.headers.get('Accept'), ['text/html', 'application/pdf']);
-    if (!form) throw new Refusal('not-acceptable', 'A document is text/html or application/pdf');
-    const stands = await standing(call);
+    if (!form) throw new HttpProblem('not-acceptable', 'A document is text/html or application/pdf');
+    const stands = await currentAssessment(call);
     const documents = await call.pipeline.draftDocuments(stands.assessed, stands.at);
     const document = documents.find(({ id }) => id === call.params.document);
     const known = documents.map(({ id }) => id).join(', ');
-    if (!document) throw new Refusal('not-found', `There is no such document; those of this visit are ${known}`);
+    if (!document) throw new HttpProblem('not-found', `There is no such document; those of this visit are ${known}`);
     const response = form === 'text/html' ? draftPage(document, documents) : await draftPdf(call, stands, document.id);
     response.headers.set('Vary', 'Accept');
     return response;
@@ -92,10 +92,10 @@ function draftPage(document: PackDocument, documents: readonly PackDocument[]): 
   return htmlPage('document-page', view, { locale });
 }
 
-async function draftPdf(call: Call, { assessed, kept, at }: Standing, document?: string): Promise<Response> {
+async function draftPdf(call: Call, { assessed, kept, at }: CurrentAssessment, document?: string): Promise<Response> {
   const asked = call.url.searchParams.get('paper');
   const paper = paperSize(asked);
-  if (asked !== null && !paper) throw new Refusal('malformed-request', `paper must be ${PAPER_CHOICE}`);
+  if (asked !== null && !paper) throw new HttpProblem('malformed-request', `paper must be ${PAPER_CHOICE}`);
   const options = { ...(paper && { paper }), ...(document !== undefined && { document }) };
   const files = await attachedFiles(call, assessed);
   const { bytes } = await call.pipeline.draftPdf(assessed, at, { ...options, files });

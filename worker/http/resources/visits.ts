@@ -1,5 +1,5 @@
 import type { VisitState } from '../../archive/ledger/ledger-calls.ts';
-import { found, json, reached } from '../answer.ts';
+import { json, orNotFound, orUnavailable } from '../answer.ts';
 import { entityTag, isKnown } from '../conditions.ts';
 import { ledgerOf, nextLink, PAGE_QUERY, pageRequestOf, visitOf } from '../params.ts';
 import type { Operation } from '../route.ts';
@@ -18,7 +18,9 @@ export const listVisits: Operation = {
   },
   async handle(call) {
     const page = pageRequestOf(call);
-    const { items, next } = reached(await call.world.archive.ledger(ledgerOf(call), (ledger) => ledger.visits(page)));
+    const { items, next } = orUnavailable(
+      await call.world.archive.ledger(ledgerOf(call), (ledger) => ledger.visits(page)),
+    );
     return json({ items }, 200, nextLink(call, next));
   },
 };
@@ -33,8 +35,8 @@ export const getVisit: Operation = {
   },
   async handle(call) {
     const visit = visitOf(call);
-    const answer = reached(await call.world.archive.ledger(ledgerOf(call), (ledger) => ledger.visit(visit)));
-    const kept = found(answer, 'such visit of this aircraft');
+    const answer = orUnavailable(await call.world.archive.ledger(ledgerOf(call), (ledger) => ledger.visit(visit)));
+    const kept = orNotFound(answer, 'such visit of this aircraft');
     const headers = visitHeaders(kept);
     if (isKnown(call.request, kept.recordSha256)) return new Response(null, { status: 304, headers });
     return new Response(kept.record, { headers: { 'Content-Type': 'application/json', ...headers } });

@@ -1,6 +1,6 @@
 import * as z from 'zod';
 import { saysSomething } from '../../text/printable.ts';
-import { found, json, reached } from '../answer.ts';
+import { json, orNotFound, orUnavailable } from '../answer.ts';
 import { actorOf, withdrawerName } from '../in-whose-name.ts';
 import { packOf } from '../params.ts';
 import { printableLine } from '../printable-line.ts';
@@ -35,8 +35,8 @@ export const withdrawPack: Operation = {
     const at = call.world.now().toISOString();
     const { workshop, key } = call.caller;
     const request = { workshop, pack, by, reason: stated.reason, actor: actorOf(call), at };
-    const withdrawn = reached(await call.world.archive.ledger(ledger, (calls) => calls.withdraw(request)));
+    const withdrawn = orUnavailable(await call.world.archive.ledger(ledger, (calls) => calls.withdraw(request)));
     call.world.log({ code: 'PACK_WITHDRAWN', pack, key });
-    return json(packAnswer(found(withdrawn, 'such pack')));
+    return json(packAnswer(orNotFound(withdrawn, 'such pack')));
   },
 };

@@ -4,9 +4,9 @@ import { LIMITS } from '../../limits.ts';
 import { sha256 } from '../../pack/digest.ts';
 import { IDENTIFIER, WORKSHOP } from '../../patterns.ts';
 import { keyText } from '../access.ts';
-import { found, json, reached } from '../answer.ts';
+import { json, orNotFound, orUnavailable } from '../answer.ts';
 import { printableLine } from '../printable-line.ts';
-import { Refusal } from '../problem.ts';
+import { HttpProblem } from '../problem.ts';
 import { requestBody } from '../request-body.ts';
 import type { Call, Operation } from '../route.ts';
 import * as schemas from '../schemas.ts';
@@ -62,8 +62,10 @@ export const createWorkshop: Operation = {
     const { id, name } = await requestBody(call.request, WorkshopRequest);
     const { secret, key } = await newKey(call, id, { label: 'first key', scopes: [...KEY_SCOPES], person: null });
     const asking = { mayBegin: true };
-    const outcome = reached(await call.world.archive.workshop(id, (workshop) => workshop.create(name, key), asking));
-    if (outcome.kind === 'exists') throw new Refusal('workshop-exists', `There is a workshop ${id} already`);
+    const outcome = orUnavailable(
+      await call.world.archive.workshop(id, (workshop) => workshop.create(name, key), asking),
+    );
+    if (outcome.kind === 'exists') throw new HttpProblem('workshop-exists', `There is a workshop ${id} already`);
     call.world.log({ code: 'WORKSHOP_CREATED', workshop: id });
     return json({ id, name, key: { ...outcome.key, secret } }, 201, NEVER_KEPT);
   },
@@ -81,9 +83,12 @@ export const makeKey: Operation = {
     const { label, scopes, person = null } = await requestBody(call.request, KeyRequest);
     const { workshop } = call.caller;
     const { secret, key } = await newKey(call, workshop, { label, scopes: [...new Set(scopes)], person });
-    const outcome = reached(await call.world.archive.workshop(workshop, (keys) => keys.addKey(key)));
+    const outcome = orUnavailable(await call.world.archive.workshop(workshop, (keys) => keys.addKey(key)));
     if (outcome.kind === 'full')
-      throw new Refusal('conflict', `A workshop may have at most ${LIMITS.workshopKeys} keys, revoked ones included`);
+      throw new HttpProblem(
+        'conflict',
+        `A workshop may have at most ${LIMITS.workshopKeys} keys, revoked ones included`,
+      );
     call.world.log({ code: 'KEY_MADE', key: outcome.key.key });
     return json({ ...outcome.key, secret }, 201, NEVER_KEPT);
   },
@@ -102,8 +107,10 @@ export const rotateKey: Operation = {
     const secret = keyText(workshop, call.world.newToken());
     const at = call.world.now().toISOString();
     const keySha256 = await sha256(secret);
-    const rotated = reached(await call.world.archive.workshop(workshop, (keys) => keys.rotateKey(key, keySha256, at)));
-    const made = found(rotated, 'such key in use');
+    const rotated = orUnavailable(
+      await call.world.archive.workshop(workshop, (keys) => keys.rotateKey(key, keySha256, at)),
+    );
+    const made = orNotFound(rotated, 'such key in use');
     call.world.log({ code: 'KEY_MADE', key: made.key });
     return json({ ...made, secret }, 201, NEVER_KEPT);
   },
@@ -114,7 +121,9 @@ export const listKeys: Operation = {
   summary: 'The keys of the workshop',
   answers: { 200: { description: 'Keys', content: { 'application/json': schemas.listOf(schemas.Key) } } },
   async handle(call) {
-    return json({ items: reached(await call.world.archive.workshop(call.caller.workshop, (keys) => keys.keys())) });
+    return json({
+      items: orUnavailable(await call.world.archive.workshop(call.caller.workshop, (keys) => keys.keys())),
+    });
   },
 };
 
@@ -126,10 +135,13 @@ export const revokeKey: Operation = {
   problems: ['conflict'],
   async handle(call) {
     const { key = '' } = call.params;
-    if (key === call.caller.key) throw new Refusal('conflict', 'A key cannot revoke itself: use another');
+    if (key === call.caller.key) throw new HttpProblem('conflict', 'A key cannot revoke itself: use another');
     const at = call.world.now().toISOString();
     const { workshop } = call.caller;
-    found(reached(await call.world.archive.workshop(workshop, (keys) => keys.revokeKey(key, at))), 'such key');
+    orNotFound(
+      orUnavailable(await call.world.archive.workshop(workshop, (keys) => keys.revokeKey(key, at))),
+      'such key',
+    );
     call.world.log({ code: 'KEY_REVOKED', key });
     return new Response(null, { status: 204 });
   },

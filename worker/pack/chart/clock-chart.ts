@@ -1,6 +1,6 @@
 import type { ReleaseClock } from '../../calc/clock/release-clock.ts';
+import type { Formatter } from '../../text/formatter.ts';
 import * as m from '../../text/generated/messages.ts';
-import type { Printer } from '../../text/print.ts';
 import { axisFor } from './axis.ts';
 import { GRID, INK, PALE, SHADE } from './ink.ts';
 import { label, line } from './plot.ts';
@@ -12,7 +12,7 @@ const NAME_EM = 16.2;
 const HEAD = 18;
 
 /** What is left of the work: a bar for each job from now on, the critical ones dark, and the latest take-off as a dashed line. */
-export function clockChart({ plan, slackMin }: ReleaseClock, say: Printer): string {
+export function clockChart({ plan, slackMin }: ReleaseClock, fmt: Formatter): string {
   const latestMin = slackMin === undefined ? undefined : plan.totalMin + slackMin;
   const minutes = axisFor([0, plan.totalMin, Math.min(Math.max(latestMin ?? 0, 0), plan.totalMin * 2)], 6);
   const across = (min: number): number =>
@@ -36,8 +36,8 @@ export function clockChart({ plan, slackMin }: ReleaseClock, say: Printer): stri
     ? line({ x: across(latestMin), y: HEAD - 4 }, { x: across(latestMin), y: foot }, INK, 1.4, '4 2.5')
     : '';
   const said = plan.jobs.map(({ id, startMin, endMin }) =>
-    say.text(m.clockChart_fromTo, { id, startMin: Math.round(startMin), endMin: Math.round(endMin) }),
+    fmt.text(m.clockChart_fromTo, { id, startMin: Math.round(startMin), endMin: Math.round(endMin) }),
   );
-  const title = say.text(m.clockChart_jobsLeftMinutesNow, { said: said.join('; ') });
+  const title = fmt.text(m.clockChart_jobsLeftMinutesNow, { said: said.join('; ') });
   return drawing(WIDTH, foot + 4, WIDTH_MM, title, grid.join('') + bars.join('') + latest);
 }

@@ -1,7 +1,7 @@
 import { deviationAt } from '../../calc/compass/coefficients.ts';
 import type { SwingResult } from '../../calc/compass/swing.ts';
+import type { Formatter } from '../../text/formatter.ts';
 import * as m from '../../text/generated/messages.ts';
-import type { Printer } from '../../text/print.ts';
 import { axisFor } from './axis.ts';
 import { INK } from './ink.ts';
 import { axisNames, grid, line, type Plot, plotOf } from './plot.ts';
@@ -15,18 +15,18 @@ const CURVE_STEP_DEG = 5;
 const threeFigures = (deg: number): string => String(deg).padStart(3, '0');
 
 /** Deviation over heading: what was read (dots) and what the coefficients give (curves), a pair for each electrical state. */
-export function deviationChart(swings: readonly SwingResult[], say: Printer): string {
+export function deviationChart(swings: readonly SwingResult[], fmt: Formatter): string {
   const read = swings.flatMap(({ readings }) => readings.map(({ deviationDeg }) => deviationDeg));
   const curves = swings.map(curveOf);
   const deviations = axisFor([-1, 1, ...read, ...curves.flat().map(({ y }) => y)], 6);
   const plot = plotOf(WIDTH, HEIGHT, HEADINGS, deviations);
   const content = [
-    grid(plot, say, threeFigures),
+    grid(plot, fmt, threeFigures),
     line(plot.at(0, 0), plot.at(360, 0), INK, 0.8),
     ...swings.map((swing, index) => swingMarks(plot, swing, curves[index] ?? [])),
-    axisNames(plot, say.text(m.deviationChart_magneticHeading), say.text(m.deviationChart_deviationEastPositive)),
+    axisNames(plot, fmt.text(m.deviationChart_magneticHeading), fmt.text(m.deviationChart_deviationEastPositive)),
   ];
-  return drawing(WIDTH, HEIGHT, WIDTH_MM, describe(swings, say), content.join(''));
+  return drawing(WIDTH, HEIGHT, WIDTH_MM, describe(swings, fmt), content.join(''));
 }
 
 /** The fitted curve, heading and deviation as x and y; empty where the headings were too few. */
@@ -50,12 +50,12 @@ function swingMarks(plot: Plot, { state, readings }: SwingResult, curve: readonl
   return (curve.length > 0 ? element('polyline', { points: way, fill: 'none', ...stroke }) : '') + dots.join('');
 }
 
-function describe(swings: readonly SwingResult[], say: Printer): string {
+function describe(swings: readonly SwingResult[], fmt: Formatter): string {
   const said = swings.map(({ state, readings }) => {
     const list = readings.map(
-      ({ headingDeg, deviationDeg }) => `${threeFigures(Math.round(headingDeg))} ${say.signed(deviationDeg, 1)}`,
+      ({ headingDeg, deviationDeg }) => `${threeFigures(Math.round(headingDeg))} ${fmt.signed(deviationDeg, 1)}`,
     );
-    return `${state === 'equipment-on' ? say.text(m.equipment) : say.text(m.equipmentOff)}: ${list.join(', ')}`;
+    return `${state === 'equipment-on' ? fmt.text(m.equipment) : fmt.text(m.equipmentOff)}: ${list.join(', ')}`;
   });
-  return say.text(m.deviationChart_deviationDegreesOverMagnetic, { said: said.join('. ') });
+  return fmt.text(m.deviationChart_deviationDegreesOverMagnetic, { said: said.join('. ') });
 }

@@ -12,22 +12,22 @@ export function envelopeChart(context: PackContext, sheet: LoadingSheet): string
   if (!corners || !empty) return '';
   const ways = sheet.loadings.map(({ path }, index) => ({ name: String(index + 1), path }));
   const label = describe(context, sheet);
-  return envelopeDrawing({ corners, maximumMassKg, empty, ways, say: context.say, label });
+  return envelopeDrawing({ corners, maximumMassKg, empty, ways, fmt: context.fmt, label });
 }
 
-function describe({ say, results, visit }: PackContext, sheet: LoadingSheet): string {
+function describe({ fmt, results, visit }: PackContext, sheet: LoadingSheet): string {
   const { schedule } = results;
   const where = (state: MassMoment): string =>
-    say.text(m.envelopeChart_at, { mass: say.measure('mass', state.massKg), cg: say.measure('arm', cgMm(state)) });
+    fmt.text(m.envelopeChart_at, { mass: fmt.measure('mass', state.massKg), cg: fmt.measure('arm', cgMm(state)) });
   const paths = sheet.loadings.map(({ kind, path }) =>
-    say.text(m.envelopeChart_fromTo, {
-      kind: say.value(loadingName(kind)),
+    fmt.text(m.envelopeChart_fromTo, {
+      kind: fmt.value(loadingName(kind)),
       where: path[0] ? where(path[0]) : '–',
       where2: path.at(-1) ? where(path.at(-1) as MassMoment) : '–',
     }),
   );
-  return say.text(m.envelopeChart_massAgainstCentreGravity, {
-    maximumMass: say.measure('mass', visit.aircraft.maximumMassKg),
+  return fmt.text(m.envelopeChart_massAgainstCentreGravity, {
+    maximumMass: fmt.measure('mass', visit.aircraft.maximumMassKg),
     where: schedule ? where(schedule) : '–',
     paths: paths.join('. '),
   });

@@ -1,7 +1,7 @@
 import type { EnvelopeCorner } from '../../calc/loading/envelope.ts';
 import { cgMm, type MassMoment } from '../../calc/mass-moment.ts';
+import type { Formatter } from '../../text/formatter.ts';
 import * as m from '../../text/generated/messages.ts';
-import type { Printer } from '../../text/print.ts';
 import { factorOf } from '../../units/quantity.ts';
 import { axisFor } from './axis.ts';
 import { AREA, INK } from './ink.ts';
@@ -17,7 +17,7 @@ export interface EnvelopePicture {
   empty: MassMoment;
   /** Ways from take-off to the end of the fuel; each is named beside its beginning. */
   ways: readonly { name: string; path: readonly MassMoment[] }[];
-  say: Printer;
+  fmt: Formatter;
   /** What stands for the picture where it cannot be seen. */
   label: string;
 }
@@ -28,8 +28,8 @@ interface Place {
 }
 
 /** Mass over centre of gravity: the envelope, the empty aircraft and every way flown. */
-export function envelopeDrawing({ corners, maximumMassKg, empty, ways, say, label: text }: EnvelopePicture): string {
-  const [arm, mass] = [factorOf('arm', say.units), factorOf('mass', say.units)];
+export function envelopeDrawing({ corners, maximumMassKg, empty, ways, fmt, label: text }: EnvelopePicture): string {
+  const [arm, mass] = [factorOf('arm', fmt.units), factorOf('mass', fmt.units)];
   const placed = (state: MassMoment): Place => ({ arm: cgMm(state) / arm, mass: state.massKg / mass });
   const polygon = corners.map(({ armMm, massKg }) => ({ arm: armMm / arm, mass: massKg / mass }));
   const paths = ways.map(({ name, path }) => ({ name, places: path.map(placed) }));
@@ -37,15 +37,15 @@ export function envelopeDrawing({ corners, maximumMassKg, empty, ways, say, labe
   const on = (place: Place): Point => plot.at(place.arm, place.mass);
   const maximum = maximumMassKg / mass;
   const content = [
-    grid(plot, say),
+    grid(plot, fmt),
     element('polygon', { points: points(polygon.map(on)), fill: AREA, stroke: INK, 'stroke-width': 1.4 }),
     line(plot.at(plot.across.from, maximum), plot.at(plot.across.to, maximum), INK, 0.8, '5 3'),
     ...paths.map(({ name, places }) => burnLine(places.map(on), name, plot)),
-    emptyMark(on(placed(empty)), plot, say),
+    emptyMark(on(placed(empty)), plot, fmt),
     axisNames(
       plot,
-      say.text(m.envelopeDrawing_centreGravityAftDatum, { arm: say.unit('arm') }),
-      say.text(m.envelopeDrawing_mass, { mass: say.unit('mass') }),
+      fmt.text(m.envelopeDrawing_centreGravityAftDatum, { arm: fmt.unit('arm') }),
+      fmt.text(m.envelopeDrawing_mass, { mass: fmt.unit('mass') }),
     ),
   ].join('');
   return drawing(WIDTH, HEIGHT, WIDTH_MM, text, content);
@@ -77,7 +77,7 @@ function burnLine(path: readonly Point[], name: string, { width }: Plot): string
 }
 
 /** Named on the side where there is more room: the empty aircraft may be the rearmost thing drawn. */
-function emptyMark({ x, y }: Point, plot: Plot, say: Printer): string {
+function emptyMark({ x, y }: Point, plot: Plot, fmt: Formatter): string {
   const square = element('rect', {
     x: x - 3,
     y: y - 3,
@@ -90,6 +90,6 @@ function emptyMark({ x, y }: Point, plot: Plot, say: Printer): string {
   const isRear = x > plot.width / 2;
   return (
     square +
-    label(say.text(m.envelopeDrawing_empty), { x: isRear ? x - 7 : x + 7, y: y + 3.5 }, isRear ? 'end' : 'start')
+    label(fmt.text(m.envelopeDrawing_empty), { x: isRear ? x - 7 : x + 7, y: y + 3.5 }, isRear ? 'end' : 'start')
   );
 }

@@ -1,15 +1,15 @@
+import type { Formatter } from '../../text/formatter.ts';
 import * as m from '../../text/generated/messages.ts';
-import type { Printer } from '../../text/print.ts';
 import { type Axis, axisFor } from './axis.ts';
 import { INK } from './ink.ts';
 import { axisNames, grid, plotOf } from './plot.ts';
 import { drawing, element, type Point, points } from './svg.ts';
 
 const [WIDTH, HEIGHT, WIDTH_MM] = [240, 126, 80];
-const MOST_FIGURES = 6;
+const MAX_FIGURES = 6;
 
 /** A value of the empty aircraft after each step of its history, as a stair: it holds until the next step. */
-export function historyChart(name: string, unit: string, values: readonly number[], say: Printer): string {
+export function historyChart(name: string, unit: string, values: readonly number[], fmt: Formatter): string {
   const steps: Axis = { from: 0.5, to: values.length + 0.5, ticks: stepTicks(values.length), decimals: 0 };
   const plot = plotOf(WIDTH, HEIGHT, steps, axisFor(values, 4));
   const stair = values.flatMap((value, index): Point[] => [
@@ -21,21 +21,21 @@ export function historyChart(name: string, unit: string, values: readonly number
     return element('circle', { cx: x, cy: y, r: 2.4, fill: INK });
   });
   const content = [
-    grid(plot, say),
+    grid(plot, fmt),
     element('polyline', { points: points(stair), fill: 'none', stroke: INK, 'stroke-width': 1.2 }),
     ...dots,
-    axisNames(plot, say.text(m.historyChart_stepHistory), `${name}, ${unit}`),
+    axisNames(plot, fmt.text(m.historyChart_stepHistory), `${name}, ${unit}`),
   ];
-  const label = say.text(m.historyChart_afterEachStep, {
+  const label = fmt.text(m.historyChart_afterEachStep, {
     name,
     unit,
-    values: values.map((value) => say.plain(value, 1)).join(', '),
+    values: values.map((value) => fmt.plain(value, 1)).join(', '),
   });
   return drawing(WIDTH, HEIGHT, WIDTH_MM, label, content.join(''));
 }
 
 /** Numbers of the steps to write: all of them, or as many as can be told apart. */
 function stepTicks(count: number): number[] {
-  const every = Math.ceil(count / MOST_FIGURES);
+  const every = Math.ceil(count / MAX_FIGURES);
   return Array.from({ length: Math.ceil(count / every) }, (_, index) => 1 + index * every);
 }

@@ -1,5 +1,5 @@
+import type { Formatter } from '../../text/formatter.ts';
 import * as m from '../../text/generated/messages.ts';
-import type { Printer } from '../../text/print.ts';
 import { INK, PALE, SHADE } from './ink.ts';
 import { label, line } from './plot.ts';
 import { drawing, element } from './svg.ts';
@@ -21,23 +21,23 @@ const RIGHT = 78;
  * Continuous load (dark), peak (light) and capacity (line) of each phase, with the 80 % mark dashed. Phases without a source, such as
  * the start, do not set the scale: their bars end at its edge, and the figures beside them say how much it is.
  */
-export function loadChart(bars: readonly LoadBar[], say: Printer): string {
+export function loadChart(bars: readonly LoadBar[], fmt: Formatter): string {
   const supplied = bars.filter(({ capacityA }) => capacityA !== undefined);
   const greatest = Math.max(1, ...supplied.flatMap(({ peakA, capacityA = 0 }) => [peakA, capacityA]));
   const across = (amps: number): number => Math.min(1, amps / greatest) * (WIDTH - LEFT - RIGHT);
-  const rows = bars.map((bar, index) => row(bar, 8 + index * ROW, { across, say }));
+  const rows = bars.map((bar, index) => row(bar, 8 + index * ROW, { across, fmt }));
   const figures = bars.map(({ name, loadA, capacityA }) =>
-    say.text(m.loadChart_aOf, {
+    fmt.text(m.loadChart_aOf, {
       name,
-      loadA: say.plain(loadA, 1),
-      noSource: capacityA === undefined ? say.text(m.loadChart_noSource) : `${say.plain(capacityA, 1)} A`,
+      loadA: fmt.plain(loadA, 1),
+      noSource: capacityA === undefined ? fmt.text(m.loadChart_noSource) : `${fmt.plain(capacityA, 1)} A`,
     }),
   );
   return drawing(
     WIDTH,
     16 + bars.length * ROW,
     125,
-    say.text(m.loadChart_loadAgainstCapacity, { figures: figures.join('; ') }),
+    fmt.text(m.loadChart_loadAgainstCapacity, { figures: figures.join('; ') }),
     rows.join(''),
   );
 }
@@ -45,7 +45,7 @@ export function loadChart(bars: readonly LoadBar[], say: Printer): string {
 function row(
   { name, loadA, peakA, capacityA }: LoadBar,
   y: number,
-  { across, say }: { across: (amps: number) => number; say: Printer },
+  { across, fmt }: { across: (amps: number) => number; fmt: Formatter },
 ): string {
   const bar = (amps: number, fill: string): string =>
     element('rect', { x: LEFT, y: y + 3, width: Math.max(0.01, across(amps)), height: 12, fill });
@@ -54,7 +54,7 @@ function row(
   const limits = capacityA === undefined ? '' : mark(capacityA) + mark(capacityA * 0.8, '2 2');
   const head = label(name, { x: LEFT - 8, y: y + 13 }, 'end');
   const figure = label(
-    `${say.plain(loadA, 1)} / ${say.plain(peakA, 1)} A`,
+    `${fmt.plain(loadA, 1)} / ${fmt.plain(peakA, 1)} A`,
     { x: WIDTH - RIGHT + 8, y: y + 13 },
     'start',
   );

@@ -1,4 +1,4 @@
-import type { Printer } from '../../text/print.ts';
+import type { Formatter } from '../../text/formatter.ts';
 import type { Axis } from './axis.ts';
 import { GRID, INK } from './ink.ts';
 import { element, type Point, text } from './svg.ts';
@@ -32,9 +32,9 @@ export function plotOf(width: number, height: number, across: Axis, up: Axis): P
 }
 
 /** Grid lines with their figures; `print` writes a figure of the axis across. */
-export function grid(plot: Plot, say: Printer, print = figureOf(plot.across, say)): string {
+export function grid(plot: Plot, fmt: Formatter, print = figureOf(plot.across, fmt)): string {
   const { across, up, at } = plot;
-  const printUp = figureOf(up, say);
+  const printUp = figureOf(up, fmt);
   const columns = across.ticks.map((value) => {
     const foot = at(value, up.from);
     return line(foot, at(value, up.to), GRID) + label(print(value), { x: foot.x, y: foot.y + SIZE + 4 }, 'middle');
@@ -81,6 +81,6 @@ export function label(content: string, { x, y }: Point, anchor: 'start' | 'middl
   });
 }
 
-function figureOf(axis: Axis, say: Printer): (value: number) => string {
-  return (value) => say.plain(value, axis.decimals);
+function figureOf(axis: Axis, fmt: Formatter): (value: number) => string {
+  return (value) => fmt.plain(value, axis.decimals);
 }

@@ -1,6 +1,6 @@
 import type { RunComparison } from '../../calc/engine-runs.ts';
+import type { Formatter } from '../../text/formatter.ts';
 import * as m from '../../text/generated/messages.ts';
-import type { Printer } from '../../text/print.ts';
 import { INK, PALE } from './ink.ts';
 import { label, line } from './plot.ts';
 import { shortened } from './shortened.ts';
@@ -13,14 +13,14 @@ const LIMITS = { least: 0.15, most: 0.85 };
 const NAME_EM = 15.5;
 
 /** Every instrument between its limits, before the work (open) and after it (filled); each row has a scale of its own. */
-export function runsChart(comparisons: readonly RunComparison[], say: Printer): string {
+export function runsChart(comparisons: readonly RunComparison[], fmt: Formatter): string {
   const rows = comparisons.map((comparison, index) => row(comparison, 6 + index * ROW));
   const shown = (value: number | undefined): string =>
-    value === undefined ? say.text(m.runsChart_notRead) : say.asIs(value);
+    value === undefined ? fmt.text(m.runsChart_notRead) : fmt.asIs(value);
   const said = comparisons.map(({ name, unit, before, after }) =>
-    say.text(m.runsChart_beforeAfter, { name, shown: shown(before), shown2: shown(after), unit }),
+    fmt.text(m.runsChart_beforeAfter, { name, shown: shown(before), shown2: shown(after), unit }),
   );
-  const label = say.text(m.runsChart_instrumentsBetweenTheirLimits, { said: said.join('; ') });
+  const label = fmt.text(m.runsChart_instrumentsBetweenTheirLimits, { said: said.join('; ') });
   return drawing(WIDTH, 10 + comparisons.length * ROW, WIDTH_MM, label, rows.join(''));
 }
 

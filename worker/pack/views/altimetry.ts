@@ -9,31 +9,31 @@ import { checkRows, limitedRows } from './figure-rows.ts';
 
 /** Static system, altimeter and encoder: part of the radio and surveillance record. */
 export function altimetryView(
-  { visit, say }: PackContext,
+  { visit, fmt }: PackContext,
   record: SurveillanceRecord,
   { encoder, altimeter, altimeterOmissions, staticSystem }: SurveillanceResult,
 ): View {
   const doneBy = (test: { at: string; by: string } | undefined): string =>
-    test ? say.text(m.by, { at: say.moment(test.at), visit: nameOf(visit, test.by) }) : '';
+    test ? fmt.text(m.by, { at: fmt.timestamp(test.at), visit: nameOf(visit, test.by) }) : '';
   return {
     hasStatic: staticSystem !== undefined,
     staticBy: doneBy(record.staticSystem),
-    static: limitedRows(say, staticSystem?.figures ?? [], 0),
-    staticChecks: checkRows(say, staticSystem?.checks ?? []),
+    static: limitedRows(fmt, staticSystem?.figures ?? [], 0),
+    staticChecks: checkRows(fmt, staticSystem?.checks ?? []),
     hasAltimeter: altimeter.length > 0,
     altimeterBy: doneBy(record.altimeter),
-    altimeterTo: say.plain(record.altimeter?.maximumFt ?? 0, 0),
-    altimeter: limitedRows(say, altimeter, 0),
+    altimeterTo: fmt.plain(record.altimeter?.maximumFt ?? 0, 0),
+    altimeter: limitedRows(fmt, altimeter, 0),
     isWhole: altimeterOmissions.length === 0,
-    omissions: say.value(list(altimeterOmissions.map(omissionText), '; ')),
+    omissions: fmt.value(list(altimeterOmissions.map(omissionText), '; ')),
     hasEncoder: encoder.length > 0,
     encoderBy: doneBy(record.encoder),
     encoder: encoder.map(({ altimeterFt, encoderFt, differenceFt, isWithin, pulses }) => ({
-      altimeter: say.plain(altimeterFt, 0),
-      encoder: say.plain(encoderFt, 0),
-      difference: say.signed(differenceFt, 0),
+      altimeter: fmt.plain(altimeterFt, 0),
+      encoder: fmt.plain(encoderFt, 0),
+      difference: fmt.signed(differenceFt, 0),
       pulses,
-      verdict: isWithin ? '✓' : say.text(m.outside),
+      verdict: isWithin ? '✓' : fmt.text(m.outside),
     })),
   };
 }

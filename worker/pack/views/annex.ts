@@ -1,6 +1,6 @@
 import { saidFault } from '../../text/faults.ts';
+import type { Formatter } from '../../text/formatter.ts';
 import * as m from '../../text/generated/messages.ts';
-import type { Printer } from '../../text/print.ts';
 import type { Attachment } from '../../visit/visit.ts';
 import type { PackContext } from '../context.ts';
 import type { DocumentInstance } from '../document.ts';
@@ -18,7 +18,7 @@ export function annexes(context: PackContext): DocumentInstance[] {
     const isAppended = fact?.ok === true && fact.kind === 'pdf';
     return {
       id,
-      title: context.say.text(m.annex_annex, { index: index + 1, paper: paper.title }),
+      title: context.fmt.text(m.annex_annex, { index: index + 1, paper: paper.title }),
       view: annexView(context, paper, { articleId: id, number: String(index + 1) }),
       ...(isAppended && { appends: paper.sha256 }),
     };
@@ -26,7 +26,7 @@ export function annexes(context: PackContext): DocumentInstance[] {
 }
 
 function annexView(context: PackContext, paper: Attachment, place: { articleId: string; number: string }): View {
-  const { visit, attachments, say } = context;
+  const { visit, attachments, fmt } = context;
   const fact = attachments[paper.sha256];
   return {
     ...common(context),
@@ -36,14 +36,14 @@ function annexView(context: PackContext, paper: Attachment, place: { articleId: 
     concerns: concernsLine(context, paper),
     receivedBy: nameOf(visit, paper.by),
     sha256: paper.sha256,
-    pages: pagesLine(fact, say),
-    ...sources(say.text(m.annex_pagesFollowPaperHanded)),
+    pages: pagesLine(fact, fmt),
+    ...sources(fmt.text(m.annex_pagesFollowPaperHanded)),
   };
 }
 
-function pagesLine(fact: PackContext['attachments'][string] | undefined, say: Printer): string {
-  if (fact === undefined) return say.text(m.annex_leftOutFileNot);
-  if (!fact.ok) return say.text(m.annex_leftOut, { fault: saidFault(fact.detail) });
-  if (fact.kind !== 'pdf') return say.text(m.annex_leftOutFileNo);
-  return fact.pages === 1 ? say.text(m.annex_1PageFollows) : say.text(m.annex_pagesFollow, { pages: fact.pages });
+function pagesLine(fact: PackContext['attachments'][string] | undefined, fmt: Formatter): string {
+  if (fact === undefined) return fmt.text(m.annex_leftOutFileNot);
+  if (!fact.ok) return fmt.text(m.annex_leftOut, { fault: saidFault(fact.detail) });
+  if (fact.kind !== 'pdf') return fmt.text(m.annex_leftOutFileNo);
+  return fact.pages === 1 ? fmt.text(m.annex_1PageFollows) : fmt.text(m.annex_pagesFollow, { pages: fact.pages });
 }

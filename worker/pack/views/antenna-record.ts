@@ -9,49 +9,49 @@ import { common, sources } from './common.ts';
 type Antenna = NonNullable<Visit['antennas']>['items'][number];
 
 export function antennaRecordView(context: PackContext): View {
-  const { visit, results, say } = context;
+  const { visit, results, fmt } = context;
   const items = visit.antennas?.items ?? [];
   const found = results.antennas;
   if (!found) throw new Error('Cannot fill the antenna record: the visit has none');
   return {
     ...common(context),
-    armUnit: say.unit('arm'),
+    armUnit: fmt.unit('arm'),
     antennas: items.map((antenna, index) => antennaRow(context, antenna, found.antennas[index])),
     feeds: items.map((antenna, index) => feedRow(context, antenna, found.antennas[index])),
     hasSpacings: found.spacings.length > 0,
     spacings: found.spacings.map((spacing) => spacingRow(context, items, spacing)),
-    ...sources(say.text(m.antennaRecord_quarterWaveC299), say.text(m.antennaRecord_dragD0000327)),
+    ...sources(fmt.text(m.antennaRecord_quarterWaveC299), fmt.text(m.antennaRecord_dragD0000327)),
   };
 }
 
-function antennaRow({ say }: PackContext, antenna: Antenna, result: AntennaResult | undefined): Record<string, string> {
+function antennaRow({ fmt }: PackContext, antenna: Antenna, result: AntennaResult | undefined): Record<string, string> {
   const { name, use, frequencyMhz, position, groundPlane, needsGroundPlane } = antenna;
   const plate = groundPlane
-    ? `${say.term(groundPlane.kind)}, ${groundPlane.size}`
+    ? `${fmt.term(groundPlane.kind)}, ${groundPlane.size}`
     : needsGroundPlane
-      ? say.text(m.none2)
-      : say.text(m.antennaRecord_notNeeded);
+      ? fmt.text(m.none2)
+      : fmt.text(m.antennaRecord_notNeeded);
   return {
     name,
-    use: say.term(use),
-    frequency: say.plain(frequencyMhz, 2),
-    place: `${say.number('arm', position.armMm)}, ${say.term(position.side, 'antenna-record')}`,
-    quarter: result ? say.number('arm', result.quarterWaveMm) : DASH,
+    use: fmt.term(use),
+    frequency: fmt.plain(frequencyMhz, 2),
+    place: `${fmt.number('arm', position.armMm)}, ${fmt.term(position.side, 'antenna-record')}`,
+    quarter: result ? fmt.number('arm', result.quarterWaveMm) : DASH,
     plate,
-    radius: groundPlane ? say.number('arm', groundPlane.leastRadiusMm) : DASH,
-    bond: antenna.bondMilliohm === undefined ? DASH : say.plain(antenna.bondMilliohm, 1),
+    radius: groundPlane ? fmt.number('arm', groundPlane.leastRadiusMm) : DASH,
+    bond: antenna.bondMilliohm === undefined ? DASH : fmt.plain(antenna.bondMilliohm, 1),
   };
 }
 
 function feedRow(
-  { say }: PackContext,
+  { fmt }: PackContext,
   { name, cable, standingWaveLimit }: Antenna,
   result: AntennaResult | undefined,
 ): Record<string, string> {
-  const two = (value: number | undefined): string => (value === undefined ? DASH : say.plain(value, 2));
+  const two = (value: number | undefined): string => (value === undefined ? DASH : fmt.plain(value, 2));
   return {
     name,
-    cable: cable ? `${cable.type}, ${say.plain(cable.lengthM, 1)} m` : DASH,
+    cable: cable ? `${cable.type}, ${fmt.plain(cable.lengthM, 1)} m` : DASH,
     loss: two(result?.cableLossDb),
     limit: two(cable?.limitDb),
     standing: two(result?.standingWave),
@@ -61,13 +61,13 @@ function feedRow(
 }
 
 function spacingRow(
-  { say }: PackContext,
+  { fmt }: PackContext,
   items: readonly Antenna[],
   { first, second, distanceMm, neededMm }: Spacing,
 ): Record<string, string> {
   return {
     pair: `${items[first]?.name ?? DASH} – ${items[second]?.name ?? DASH}`,
-    distance: say.number('arm', distanceMm),
-    needed: neededMm === undefined ? DASH : say.number('arm', neededMm),
+    distance: fmt.number('arm', distanceMm),
+    needed: neededMm === undefined ? DASH : fmt.number('arm', neededMm),
   };
 }

@@ -4,16 +4,16 @@ import type { Attachment } from '../../visit/visit.ts';
 import type { PackContext } from '../context.ts';
 
 /** What an attachment belongs to, in words: its identifier and what that is. */
-export function concernsLine({ visit, say }: PackContext, { concerns }: Attachment): string {
+export function concernsLine({ visit, fmt }: PackContext, { concerns }: Attachment): string {
   if (concerns === undefined) return DASH;
   const { findings = [], modifications = [], parts = [], inspection, bulletins, wiring } = visit;
   const named = [
-    ...findings.map(({ id, text }) => ({ id, what: say.text(m.attached_finding, { text }) })),
-    ...modifications.map(({ id, title }) => ({ id, what: say.text(m.attached_modification, { title }) })),
-    ...parts.map(({ id, description }) => ({ id, what: say.text(m.attached_part, { description }) })),
-    ...(inspection?.tasks ?? []).map(({ id, text }) => ({ id, what: say.text(m.attached_task, { text }) })),
-    ...(bulletins?.items ?? []).map(({ id, subject }) => ({ id, what: say.text(m.attached_bulletin, { subject }) })),
-    ...(wiring?.found ?? []).map(({ id }) => ({ id, what: say.text(m.foundWire) })),
+    ...findings.map(({ id, text }) => ({ id, what: fmt.text(m.attached_finding, { text }) })),
+    ...modifications.map(({ id, title }) => ({ id, what: fmt.text(m.attached_modification, { title }) })),
+    ...parts.map(({ id, description }) => ({ id, what: fmt.text(m.attached_part, { description }) })),
+    ...(inspection?.tasks ?? []).map(({ id, text }) => ({ id, what: fmt.text(m.attached_task, { text }) })),
+    ...(bulletins?.items ?? []).map(({ id, subject }) => ({ id, what: fmt.text(m.attached_bulletin, { subject }) })),
+    ...(wiring?.found ?? []).map(({ id }) => ({ id, what: fmt.text(m.foundWire) })),
   ];
   const found = named.find(({ id }) => id === concerns);
   return found ? `${concerns}, ${found.what}` : concerns;

@@ -1,5 +1,5 @@
 import { DASH } from '../../text/dash.ts';
-import type { Printer } from '../../text/print.ts';
+import type { Formatter } from '../../text/formatter.ts';
 import type { Quantity } from '../../units/quantity.ts';
 
 /** A measure in the units of the record, with the other system in small. */
@@ -16,13 +16,13 @@ export interface BothSystems {
  * @param bound for a limit: which way it bounds, so that neither figure lies beyond it
  */
 export function bothSystems(
-  say: Printer,
+  fmt: Formatter,
   quantity: Quantity,
   value: number | undefined,
   { bound, extra = 0 }: { bound?: 'least' | 'most'; extra?: number } = {},
 ): BothSystems {
   if (value === undefined) return { value: DASH, other: '' };
-  return { value: say.measure(quantity, value, { extra, bound }), other: say.other(quantity, value, bound) };
+  return { value: fmt.measure(quantity, value, { extra, bound }), other: fmt.other(quantity, value, bound) };
 }
 
 /** Both in a run of text, where nothing can stand in small. */

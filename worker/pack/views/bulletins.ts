@@ -24,23 +24,23 @@ const STATES = {
 } as const;
 
 export function bulletinsView(context: PackContext): View {
-  const { visit, results, say } = context;
+  const { visit, results, fmt } = context;
   const record = visit.bulletins;
   return {
     ...common(context),
-    searched: say.text(m.bulletins_searched, {
-      searchedOn: record?.searchedOn ? say.date(record.searchedOn) : say.text(m.bulletins_noStatedDay),
+    searched: fmt.text(m.bulletins_searched, {
+      searchedOn: record?.searchedOn ? fmt.date(record.searchedOn) : fmt.text(m.bulletins_noStatedDay),
       sources: record?.sources?.join('; ') ?? DASH,
     }),
     count: String(record?.items.length ?? 0),
     items: (record?.items ?? []).map((bulletin, index) =>
       bulletinRow(context, bulletin, results.applicability[index] ?? 'undecided'),
     ),
-    ...sources(say.text(m.bulletins_applicabilityFollowsSerialPart)),
+    ...sources(fmt.text(m.bulletins_applicabilityFollowsSerialPart)),
   };
 }
 
-function bulletinRow({ visit, say }: PackContext, bulletin: Bulletin, applies: Applies): Record<string, string> {
+function bulletinRow({ visit, fmt }: PackContext, bulletin: Bulletin, applies: Applies): Record<string, string> {
   const {
     id,
     revision,
@@ -57,15 +57,15 @@ function bulletinRow({ visit, say }: PackContext, bulletin: Bulletin, applies: A
     nextDueHours,
     meter,
   } = bulletin;
-  const serials = applicability.serials?.map(({ from, to }) => say.text(m.to, { text: from, text2: to })).join(', ');
+  const serials = applicability.serials?.map(({ from, to }) => fmt.text(m.to, { text: from, text2: to })).join(', ');
   return {
-    id: `${id}${revision ? say.text(m.bulletins_rev, { revision }) : ''}`,
+    id: `${id}${revision ? fmt.text(m.bulletins_rev, { revision }) : ''}`,
     subject: `${subject} (${issuer})`,
-    kind: say.term(kind),
-    concerns: `${[say.term(applicability.product), serials, applicability.partNumbers?.join(', ')].filter(Boolean).join(': ')}; ${say.text(APPLIES[applies])}`,
-    status: say.text(STATES[status]),
+    kind: fmt.term(kind),
+    concerns: `${[fmt.term(applicability.product), serials, applicability.partNumbers?.join(', ')].filter(Boolean).join(': ')}; ${fmt.text(APPLIES[applies])}`,
+    status: fmt.text(STATES[status]),
     how: [reason, method, evidence].filter(Boolean).join('; ') || DASH,
-    done: doneOn ? say.date(doneOn) : DASH,
-    next: dueLimit(visit, { date: nextDueDate, hours: nextDueHours, meter }, say) ?? DASH,
+    done: doneOn ? fmt.date(doneOn) : DASH,
+    next: dueLimit(visit, { date: nextDueDate, hours: nextDueHours, meter }, fmt) ?? DASH,
   };
 }

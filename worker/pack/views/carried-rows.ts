@@ -18,7 +18,7 @@ const ANSWERS: Readonly<Record<(typeof CARRIED_ANSWERS)[number], Message>> = {
 
 /** What earlier packs left open, and what this visit made of each. */
 export function carriedRows(context: PackContext): Record<string, string>[] {
-  const { visit, results, say } = context;
+  const { visit, results, fmt } = context;
   return results.open.before.map((open) => {
     const answer = (visit.carried ?? []).find(({ item }) => item === open.item);
     return {
@@ -26,14 +26,14 @@ export function carriedRows(context: PackContext): Record<string, string>[] {
       text: open.text,
       limit: openUntil(context, open) ?? DASH,
       became: became(context, open, answer),
-      by: answer ? `${nameOf(visit, answer.by)}, ${say.day(answer.at)}` : DASH,
+      by: answer ? `${nameOf(visit, answer.by)}, ${fmt.day(answer.at)}` : DASH,
       reason: [answer?.reason, answer?.evidence].filter(Boolean).join('; ') || DASH,
     };
   });
 }
 
-function became({ results, say }: PackContext, open: OpenItem, answer: Answer | undefined): string {
-  if (answer) return say.text(ANSWERS[answer.answer]);
+function became({ results, fmt }: PackContext, open: OpenItem, answer: Answer | undefined): string {
+  if (answer) return fmt.text(ANSWERS[answer.answer]);
   const isInRecord = !results.open.held.includes(open);
-  return isInRecord ? say.text(m.carriedRows_standsRecord) : say.text(m.carriedRows_notAnsweredStands);
+  return isInRecord ? fmt.text(m.carriedRows_standsRecord) : fmt.text(m.carriedRows_notAnsweredStands);
 }

@@ -13,36 +13,36 @@ const KINDS: Record<ChangeLine['kind'], Message> = {
 
 /** Signed lines of an equipment change with their total, as printed. */
 export function changeRows(
-  { say }: PackContext,
+  { fmt }: PackContext,
   lines: readonly ChangeLine[],
 ): { rows: Record<string, string>[]; totalMass: string; totalMoment: string } {
   const sum = total(lines);
   return {
     rows: lines.map(({ kind, item, name, massKg, armMm, momentKgMm, modification }) => ({
-      kind: say.text(KINDS[kind]),
+      kind: fmt.text(KINDS[kind]),
       item,
-      name: name ?? say.text(m.changeRows_notList),
-      modification: modification ?? say.text(m.changeRows_found),
-      mass: say.number('mass', massKg, { signed: true, extra: 1 }),
-      arm: say.number('arm', armMm),
-      moment: say.number('moment', momentKgMm, { signed: true }),
+      name: name ?? fmt.text(m.changeRows_notList),
+      modification: modification ?? fmt.text(m.changeRows_found),
+      mass: fmt.number('mass', massKg, { signed: true, extra: 1 }),
+      arm: fmt.number('arm', armMm),
+      moment: fmt.number('moment', momentKgMm, { signed: true }),
     })),
-    totalMass: say.number('mass', sum.massKg, { signed: true, extra: 1 }),
-    totalMoment: say.number('moment', sum.momentKgMm, { signed: true }),
+    totalMass: fmt.number('mass', sum.massKg, { signed: true, extra: 1 }),
+    totalMoment: fmt.number('moment', sum.momentKgMm, { signed: true }),
   };
 }
 
 /** Heads of columns of mass, arm and moment, with the units of the record. */
-export function unitHeads({ say }: PackContext): {
+export function unitHeads({ fmt }: PackContext): {
   massUnit: string;
   armUnit: string;
   momentUnit: string;
   volumeUnit: string;
 } {
   return {
-    massUnit: say.unit('mass'),
-    armUnit: say.unit('arm'),
-    momentUnit: say.unit('moment'),
-    volumeUnit: say.unit('volume'),
+    massUnit: fmt.unit('mass'),
+    armUnit: fmt.unit('arm'),
+    momentUnit: fmt.unit('moment'),
+    volumeUnit: fmt.unit('volume'),
   };
 }

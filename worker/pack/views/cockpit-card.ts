@@ -9,21 +9,21 @@ import { stationRows } from './station-rows.ts';
 
 /** A card for the cockpit, to be cut out: what the pilot needs to work out a loading, and every limit that forbids one. */
 export function cockpitCard(context: PackContext): View {
-  const { visit, results, released, say, identity, issuedAt } = context;
+  const { visit, results, released, fmt, identity, issuedAt } = context;
   const { schedule } = results;
   const cgLimits = cgRows(context);
   const joined = visit.aircraft.loadingLimits ?? [];
   return {
     card: {
       registration: visit.aircraft.registration,
-      date: say.day(issuedAt),
+      date: fmt.day(issuedAt),
       pack: identity?.pack ?? DASH,
       isReleased: released !== undefined,
       empty: schedule
-        ? say.text(m.cockpitCard_moment, {
-            mass: say.measure('mass', schedule.massKg),
-            arm: say.measure('arm', schedule.armMm),
-            moment: say.measure('moment', schedule.momentKgMm),
+        ? fmt.text(m.cockpitCard_moment, {
+            mass: fmt.measure('mass', schedule.massKg),
+            arm: fmt.measure('arm', schedule.armMm),
+            moment: fmt.measure('moment', schedule.momentKgMm),
           })
         : '',
       limits: [...massLimitRows(context), ...loadLimitRows(context)].map(cardLimit),
@@ -35,7 +35,7 @@ export function cockpitCard(context: PackContext): View {
       })),
       joined: joined.map(({ text, maximumMassKg }) => ({
         name: text,
-        most: inBrackets(bothSystems(say, 'mass', maximumMassKg, { bound: 'most' })),
+        most: inBrackets(bothSystems(fmt, 'mass', maximumMassKg, { bound: 'most' })),
       })),
       hasCg: cgLimits.length > 0,
       cg: cgLimits,
@@ -48,7 +48,7 @@ function cardLimit({ name, measure, note }: LimitRow): View {
 }
 
 /** Both ends of the permitted centre of gravity at each mass at which they bend; straight between them, and none beyond. */
-function cgRows({ visit, say }: PackContext): View[] {
+function cgRows({ visit, fmt }: PackContext): View[] {
   const envelope = visit.aircraft.envelope && envelopeOf(visit.aircraft.envelope);
   if (!envelope) return [];
   const { forward, aft } = envelope;
@@ -59,9 +59,9 @@ function cgRows({ visit, say }: PackContext): View[] {
     const forwardMm = Math.max(forward[below]?.toMm ?? -Infinity, forward[above]?.fromMm ?? -Infinity);
     const aftMm = Math.min(aft[below]?.toMm ?? Infinity, aft[above]?.fromMm ?? Infinity);
     return {
-      mass: say.stated('mass', massKg),
-      forward: say.number('arm', forwardMm, { bound: 'least' }),
-      aft: say.number('arm', aftMm, { bound: 'most' }),
+      mass: fmt.stated('mass', massKg),
+      forward: fmt.number('arm', forwardMm, { bound: 'least' }),
+      aft: fmt.number('arm', aftMm, { bound: 'most' }),
     };
   });
 }

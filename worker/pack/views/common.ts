@@ -4,16 +4,16 @@ import type { PackContext } from '../context.ts';
 
 /** What every document says of itself: its aircraft, and whether the pack is released. */
 export function common(context: PackContext): { aircraft: string; isReleased: boolean; status: string } {
-  const { released, issuedAt, say } = context;
+  const { released, issuedAt, fmt } = context;
   return {
     aircraft: aircraftLine(context),
     isReleased: released !== undefined,
     status: released
-      ? say.text(m.common_released, {
-          releasedAt: say.moment(released.releasedAt),
+      ? fmt.text(m.common_released, {
+          releasedAt: fmt.timestamp(released.releasedAt),
           releasedBy: released.releasedBy.name,
         })
-      : say.text(m.common_state, { issuedAt: say.moment(issuedAt) }),
+      : fmt.text(m.common_state, { issuedAt: fmt.timestamp(issuedAt) }),
   };
 }
 

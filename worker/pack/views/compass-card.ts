@@ -18,7 +18,7 @@ const COEFFICIENTS = ['A', 'B', 'C', 'D', 'E'] as const;
 const threeFigures = (deg: number): string => String(Math.round(deg) % 360).padStart(3, '0');
 
 export function compassCardView(context: PackContext): View {
-  const { visit, results, say } = context;
+  const { visit, results, fmt } = context;
   const { compass } = visit;
   const found = results.compass;
   if (!compass || !found) throw new Error('Cannot fill the compass card: the visit has no swing');
@@ -27,71 +27,71 @@ export function compassCardView(context: PackContext): View {
     ...common(context),
     serial: compass.serial ?? DASH,
     place: compass.place,
-    method: say.text(m.compassCard_headings, {
-      methods: say.text(METHODS[compass.method]),
-      reference: say.term(compass.reference),
+    method: fmt.text(m.compassCard_headings, {
+      methods: fmt.text(METHODS[compass.method]),
+      reference: fmt.term(compass.reference),
     }),
-    at: say.moment(compass.swungAt),
+    at: fmt.timestamp(compass.swungAt),
     by: nameOf(visit, compass.by),
-    conditions: `${compass.engineRunning ? say.text(m.compassCard_engineRunning) : say.text(m.compassCard_engineOff)}, ${compass.level ? say.text(m.compassCard_attitudeLevelFlight) : say.text(m.compassCard_notLevel)}`,
+    conditions: `${compass.engineRunning ? fmt.text(m.compassCard_engineRunning) : fmt.text(m.compassCard_engineOff)}, ${compass.level ? fmt.text(m.compassCard_attitudeLevelFlight) : fmt.text(m.compassCard_notLevel)}`,
     variation: variationLine(context),
     correctors: compass.correctors ?? DASH,
     indicator: indicator
-      ? say.text(m.compassCard_15MinutesLimit, {
-          driftDegPer15Min: say.plain(indicator.driftDegPer15Min, 1),
-          dash: indicator.limitDegPer15Min === undefined ? DASH : `${say.plain(indicator.limitDegPer15Min, 1)}°`,
+      ? fmt.text(m.compassCard_15MinutesLimit, {
+          driftDegPer15Min: fmt.plain(indicator.driftDegPer15Min, 1),
+          dash: indicator.limitDegPer15Min === undefined ? DASH : `${fmt.plain(indicator.limitDegPer15Min, 1)}°`,
         })
-      : say.text(m.compassCard_notChecked),
-    chart: deviationChart(found.swings, context.say),
+      : fmt.text(m.compassCard_notChecked),
+    chart: deviationChart(found.swings, context.fmt),
     swings: found.swings.map((swing) => swingView(context, swing)),
     hasLoads: found.loads.length > 0,
-    loads: found.loads.map(({ name, shiftDeg }) => ({ name, shift: say.signed(shiftDeg, 1) })),
+    loads: found.loads.map(({ name, shiftDeg }) => ({ name, shift: fmt.signed(shiftDeg, 1) })),
     hasCard: found.swings.some(({ card }) => card.length > 0),
     card: cardView(context, found.swings),
-    signatures: [signatureOf(visit, compass.by, say.text(m.compassCard_swung), say.day(compass.swungAt))],
-    ...sources(say.text(m.compassCard_deviationMagneticHeadingCompass), say.text(m.compassCard_trueStateShownKeep)),
+    signatures: [signatureOf(visit, compass.by, fmt.text(m.compassCard_swung), fmt.day(compass.swungAt))],
+    ...sources(fmt.text(m.compassCard_deviationMagneticHeadingCompass), fmt.text(m.compassCard_trueStateShownKeep)),
   };
 }
 
-function variationLine({ results, say }: PackContext): string {
+function variationLine({ results, fmt }: PackContext): string {
   const variation = results.compass?.variation;
-  if (!variation) return say.text(m.compassCard_notNeededHeadingsMagnetic);
-  return say.text(m.compassCard_eastPositiveMade, {
-    variation: say.signed(variation.variationDeg, 1),
+  if (!variation) return fmt.text(m.compassCard_notNeededHeadingsMagnetic);
+  return fmt.text(m.compassCard_eastPositiveMade, {
+    variation: fmt.signed(variation.variationDeg, 1),
     model: variation.model,
-    validFrom: say.date(variation.validFrom),
-    validUntil: say.date(variation.validUntil),
+    validFrom: fmt.date(variation.validFrom),
+    validUntil: fmt.date(variation.validUntil),
   });
 }
 
 function swingView(
-  { say }: PackContext,
+  { fmt }: PackContext,
   { state, readings, coefficients, correction, greatestDeviationDeg, greatestResidualDeg }: SwingResult,
 ): View {
   return {
-    state: say.text(STATES[state]),
+    state: fmt.text(STATES[state]),
     readings: readings.map(({ headingDeg, compassDeg, deviationDeg, residualDeg }) => ({
       heading: threeFigures(headingDeg),
-      compass: say.plain(compassDeg, 1),
-      deviation: say.signed(deviationDeg, 1),
-      residual: residualDeg === undefined ? DASH : say.signed(residualDeg, 2),
+      compass: fmt.plain(compassDeg, 1),
+      deviation: fmt.signed(deviationDeg, 1),
+      residual: residualDeg === undefined ? DASH : fmt.signed(residualDeg, 2),
     })),
     coefficients: coefficients
-      ? COEFFICIENTS.map((name) => `${name} ${say.signed(coefficients[name], 2)}°`).join(', ')
-      : say.text(m.compassCard_tooFewHeadingsNot),
+      ? COEFFICIENTS.map((name) => `${name} ${fmt.signed(coefficients[name], 2)}°`).join(', ')
+      : fmt.text(m.compassCard_tooFewHeadingsNot),
     advice: correction
-      ? say.text(m.compassCard_correctorsShouldAdjustedAgain, {
+      ? fmt.text(m.compassCard_correctorsShouldAdjustedAgain, {
           threeFigures: threeFigures(correction.setSouthDeg),
           threeFigures2: threeFigures(correction.setWestDeg),
         })
-      : say.text(m.compassCard_noAdviceCorrectorsCardinal),
-    greatest: say.plain(greatestDeviationDeg, 1),
-    residual: say.plain(greatestResidualDeg, 2),
+      : fmt.text(m.compassCard_noAdviceCorrectorsCardinal),
+    greatest: fmt.plain(greatestDeviationDeg, 1),
+    residual: fmt.plain(greatestResidualDeg, 2),
   };
 }
 
 /** The card to cut out, in two halves, with a column for each electrical state. */
-function cardView({ visit, issuedAt, say }: PackContext, swings: readonly SwingResult[]): View {
+function cardView({ visit, issuedAt, fmt }: PackContext, swings: readonly SwingResult[]): View {
   const withCard = swings.filter(({ card }) => card.length > 0);
   const rows = (withCard[0]?.card ?? []).map(({ forDeg }, index) => ({
     for: threeFigures(forDeg),
@@ -101,10 +101,10 @@ function cardView({ visit, issuedAt, say }: PackContext, swings: readonly SwingR
   return {
     registration: visit.aircraft.registration,
     serial: visit.compass?.serial ?? DASH,
-    date: say.day(visit.compass?.swungAt ?? issuedAt),
+    date: fmt.day(visit.compass?.swungAt ?? issuedAt),
     by: nameOf(visit, visit.compass?.by),
     heads: withCard.map(({ state }) =>
-      state === 'equipment-on' ? say.text(m.compassCard_steer) : say.text(m.compassCard_steerOff),
+      state === 'equipment-on' ? fmt.text(m.compassCard_steer) : fmt.text(m.compassCard_steerOff),
     ),
     halves: [{ rows: rows.slice(0, half) }, { rows: rows.slice(half) }],
   };

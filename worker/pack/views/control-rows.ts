@@ -5,22 +5,22 @@ import { nameOf } from '../people.ts';
 import type { View } from '../render.ts';
 
 /** What was disturbed near the controls, and how each control was proved by direction. */
-export function controlRows({ visit, say }: PackContext): View {
+export function controlRows({ visit, fmt }: PackContext): View {
   const { disturbed = [], checks = [] } = visit.controls ?? {};
   return {
     hasDisturbed: disturbed.length > 0,
     disturbed: disturbed.map(({ axis, what, at }) =>
-      say.text(m.controlRows_putBack, { what, axis: say.term(axis), at: say.moment(at) }),
+      fmt.text(m.controlRows_putBack, { what, axis: fmt.term(axis), at: fmt.timestamp(at) }),
     ),
     hasControls: checks.length > 0,
     controls: checks.map(({ axis, input, response, isDirectionRight, isFullAndFree, travel, by, secondBy, at }) => ({
-      axis: say.term(axis),
+      axis: fmt.term(axis),
       input,
       response,
-      verdict: isDirectionRight && isFullAndFree ? '✓' : say.text(m.controlRows_wrong),
+      verdict: isDirectionRight && isFullAndFree ? '✓' : fmt.text(m.controlRows_wrong),
       travel: travel ?? DASH,
       people: `${nameOf(visit, by)}, ${nameOf(visit, secondBy)}`,
-      at: say.moment(at),
+      at: fmt.timestamp(at),
     })),
   };
 }

@@ -24,7 +24,7 @@ export interface Following {
  * @param absent titles of documents that a reader would look for, and that are not in the pack
  */
 export function coverView(context: PackContext, following: readonly Following[], absent: readonly string[]): View {
-  const { visit, identity, issuedAt, findings, released, say } = context;
+  const { visit, identity, issuedAt, findings, released, fmt } = context;
   const of = (severity: Finding['severity']): Finding[] => findings.filter((finding) => finding.severity === severity);
   const blocks = of('blocks');
   const cautions = of('caution');
@@ -36,15 +36,15 @@ export function coverView(context: PackContext, following: readonly Following[],
     approval: visit.workshop.approval ?? DASH,
     pack: identity?.pack ?? DASH,
     issue: identity?.issue ?? DASH,
-    issuedAt: say.moment(issuedAt),
-    supersedes: identity?.supersedes ?? say.text(m.none),
+    issuedAt: fmt.timestamp(issuedAt),
+    supersedes: identity?.supersedes ?? fmt.text(m.none),
     sealedBy: sealedByLine(context),
-    arrived: say.moment(visit.visit.arrivedAt),
+    arrived: fmt.timestamp(visit.visit.arrivedAt),
     built: visit.aircraft.yearBuilt === undefined ? DASH : String(visit.aircraft.yearBuilt),
-    ended: visit.visit.workEndedAt ? say.moment(visit.visit.workEndedAt) : DASH,
+    ended: visit.visit.workEndedAt ? fmt.timestamp(visit.visit.workEndedAt) : DASH,
     summary: visit.visit.summary,
     releaseLine: released
-      ? say.text(m.cover_released, {
+      ? fmt.text(m.cover_released, {
           releasedBy: released.releasedBy.name,
           capacity: released.releasedBy.capacity,
           authorisation: released.releasedBy.authorisation ?? DASH,
@@ -57,11 +57,11 @@ export function coverView(context: PackContext, following: readonly Following[],
       code: finding.code,
       sentence: finding.sentence,
       accepted: finding.acknowledgedBy
-        ? say.text(m.cover_accepted, {
+        ? fmt.text(m.cover_accepted, {
             visit: nameOf(visit, finding.acknowledgedBy),
             reasonFor: reasonFor(context, finding.code),
           })
-        : say.text(m.cover_notYetAcceptedAnybody),
+        : fmt.text(m.cover_notYetAcceptedAnybody),
     })),
     ...clockView(context),
     hasAbsent: absent.length > 0,
@@ -72,29 +72,29 @@ export function coverView(context: PackContext, following: readonly Following[],
 
 /** What is left of the work and of the day; nothing once the aircraft is released. */
 function clockView(context: PackContext): View {
-  const { results, released, visit, say } = context;
+  const { results, released, visit, fmt } = context;
   const { plan, readyAt } = results.clock;
   if (released || (plan.jobs.length === 0 && !visit.departure)) return { hasClock: false };
   return {
     hasClock: true,
     hasJobs: plan.jobs.length > 0,
-    clockChart: plan.jobs.length > 0 ? clockChart(results.clock, say) : '',
-    left: workLeft(plan.jobs.length, durationText(plan.totalMin, say), say),
-    ready: say.moment(readyAt),
+    clockChart: plan.jobs.length > 0 ? clockChart(results.clock, fmt) : '',
+    left: workLeft(plan.jobs.length, durationText(plan.totalMin, fmt), fmt),
+    ready: fmt.timestamp(readyAt),
     slack: slackText(context),
     limit: visit.departure?.limit ?? '',
     sunset: sunsetText(context),
     next: plan.next
       ? `${plan.next.id} ${plan.next.text}, ${nameOf(visit, plan.next.by)}`
-      : say.text(m.cover_nothingLeftWorksheet),
+      : fmt.text(m.cover_nothingLeftWorksheet),
   };
 }
 
-function workLeft(jobs: number, duration: string, say: PackContext['say']): string {
-  if (jobs === 0) return say.text(m.none);
+function workLeft(jobs: number, duration: string, fmt: PackContext['fmt']): string {
+  if (jobs === 0) return fmt.text(m.none);
   return jobs === 1
-    ? say.text(m.cover_1JobPeopleHand, { duration })
-    : say.text(m.cover_jobsPeopleHand, { jobs, duration });
+    ? fmt.text(m.cover_1JobPeopleHand, { duration })
+    : fmt.text(m.cover_jobsPeopleHand, { jobs, duration });
 }
 
 /** Whether the latest take-off lies before this moment, whatever work is left. */
@@ -102,32 +102,38 @@ function isDeparturePast({ plan, slackMin }: ReleaseClock): boolean {
   return slackMin !== undefined && !isAtLeast(slackMin + plan.totalMin, 0);
 }
 
-function slackText({ results, say }: PackContext): string {
+function slackText({ results, fmt }: PackContext): string {
   const { slackMin } = results.clock;
-  if (slackMin === undefined) return say.text(m.cover_noDeparturePlanned);
-  if (isDeparturePast(results.clock)) return say.text(m.cover_latestTakeOffPassed);
+  if (slackMin === undefined) return fmt.text(m.cover_noDeparturePlanned);
+  if (isDeparturePast(results.clock)) return fmt.text(m.cover_latestTakeOffPassed);
   return slackMin < 0
-    ? say.text(m.cover_tooLateLatestTake, { slackMin: durationText(-slackMin, say) })
-    : say.text(m.cover_latestTakeOff, { slackMin: durationText(slackMin, say) });
+    ? fmt.text(m.cover_tooLateLatestTake, { slackMin: durationText(-slackMin, fmt) })
+    : fmt.text(m.cover_latestTakeOff, { slackMin: durationText(slackMin, fmt) });
 }
 
 /** The sunset against the arrival; a flight that can no longer be flown as planned has none. */
-function sunsetText({ results, say }: PackContext): string {
+function sunsetText({ results, fmt }: PackContext): string {
   const { sunsetAt, daylightMin, isDarkAtArrival } = results.clock;
   if (isDarkAtArrival === undefined || isDeparturePast(results.clock)) return DASH;
   if (sunsetAt === undefined || daylightMin === undefined)
-    return isDarkAtArrival ? say.text(m.cover_sunDownThereMore) : say.text(m.cover_sunNotSetThere);
+    return isDarkAtArrival ? fmt.text(m.cover_sunDownThereMore) : fmt.text(m.cover_sunNotSetThere);
   return daylightMin < 0
-    ? say.text(m.cover_beforeArrival, { sunsetAt: say.moment(sunsetAt), daylightMin: durationText(-daylightMin, say) })
-    : say.text(m.cover_afterArrival, { sunsetAt: say.moment(sunsetAt), daylightMin: durationText(daylightMin, say) });
+    ? fmt.text(m.cover_beforeArrival, {
+        sunsetAt: fmt.timestamp(sunsetAt),
+        daylightMin: durationText(-daylightMin, fmt),
+      })
+    : fmt.text(m.cover_afterArrival, {
+        sunsetAt: fmt.timestamp(sunsetAt),
+        daylightMin: durationText(daylightMin, fmt),
+      });
 }
 
-function openLine({ results, say }: PackContext, blocks: number, cautions: number): string {
-  if (blocks === 0 && cautions === 0 && !results.open.isKnown) return say.text(m.cover_nothingRecordStandsWay);
-  if (blocks === 0 && cautions === 0) return say.text(m.cover_nothingStandsWayRelease);
-  const stops = blocks === 1 ? say.text(m.cover_1PointStops) : say.text(m.cover_pointsStop, { blocks });
-  const waits = cautions === 1 ? say.text(m.cover_1CautionWaits) : say.text(m.cover_cautionsWait, { cautions });
-  return say.text(m.cover_notReleasedReleaseAccepted, { stops, waits });
+function openLine({ results, fmt }: PackContext, blocks: number, cautions: number): string {
+  if (blocks === 0 && cautions === 0 && !results.open.isKnown) return fmt.text(m.cover_nothingRecordStandsWay);
+  if (blocks === 0 && cautions === 0) return fmt.text(m.cover_nothingStandsWayRelease);
+  const stops = blocks === 1 ? fmt.text(m.cover_1PointStops) : fmt.text(m.cover_pointsStop, { blocks });
+  const waits = cautions === 1 ? fmt.text(m.cover_1CautionWaits) : fmt.text(m.cover_cautionsWait, { cautions });
+  return fmt.text(m.cover_notReleasedReleaseAccepted, { stops, waits });
 }
 
 function reasonFor({ visit }: PackContext, code: string): string {

@@ -1,5 +1,5 @@
+import type { Formatter } from '../../text/formatter.ts';
 import * as m from '../../text/generated/messages.ts';
-import type { Printer } from '../../text/print.ts';
 import { hoursOnMeter, type NamedMeter } from '../../visit/meter-name.ts';
 import type { Visit } from '../../visit/visit.ts';
 
@@ -13,13 +13,13 @@ export interface DueBy extends NamedMeter {
 export function dueLimit(
   visit: Pick<Visit, 'meters'>,
   { date, hours, ...named }: DueBy,
-  say: Printer,
+  fmt: Formatter,
 ): string | undefined {
-  const byHours = hours === undefined ? undefined : hoursOnMeter(visit, { hours, ...named }, say, 'most');
-  return eitherOf(say, date && say.date(date), byHours);
+  const byHours = hours === undefined ? undefined : hoursOnMeter(visit, { hours, ...named }, fmt, 'most');
+  return eitherOf(fmt, date && fmt.date(date), byHours);
 }
 
 /** Two limits of which either may be missing. */
-export function eitherOf(say: Printer, first: string | undefined, second: string | undefined): string | undefined {
-  return first && second ? say.text(m.dueLimit_or, { first, second }) : first || second || undefined;
+export function eitherOf(fmt: Formatter, first: string | undefined, second: string | undefined): string | undefined {
+  return first && second ? fmt.text(m.dueLimit_or, { first, second }) : first || second || undefined;
 }

@@ -1,4 +1,4 @@
-import type { Printer } from '../../text/print.ts';
+import type { Formatter } from '../../text/formatter.ts';
 import { daysText } from './counts.ts';
 
 const HOUR_MIN = 60;
@@ -10,9 +10,9 @@ const DAYS_FROM_MIN = 48 * HOUR_MIN;
  *
  * @example durationText(460, say)  // '7 h 40 min'
  */
-export function durationText(minutes: number, say: Printer): string {
-  if (minutes >= DAYS_FROM_MIN) return daysText(Math.floor(minutes / (24 * HOUR_MIN)), say);
+export function durationText(minutes: number, fmt: Formatter): string {
+  if (minutes >= DAYS_FROM_MIN) return daysText(Math.floor(minutes / (24 * HOUR_MIN)), fmt);
   const [hours, rest] = [Math.floor(minutes / HOUR_MIN), Math.floor(minutes % HOUR_MIN)];
-  const ofMinutes = `${say.plain(rest, 0)}\u00a0min`;
-  return hours === 0 ? ofMinutes : `${say.plain(hours, 0)}\u00a0h ${ofMinutes}`;
+  const ofMinutes = `${fmt.plain(rest, 0)}\u00a0min`;
+  return hours === 0 ? ofMinutes : `${fmt.plain(hours, 0)}\u00a0h ${ofMinutes}`;
 }

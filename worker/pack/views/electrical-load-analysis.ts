@@ -1,8 +1,8 @@
 import type { Endurance, PhaseLoad } from '../../calc/electrical/electrical-result.ts';
 import { PHASE_NAMES } from '../../gate/phase-names.ts';
 import { DASH } from '../../text/dash.ts';
+import type { Formatter } from '../../text/formatter.ts';
 import * as m from '../../text/generated/messages.ts';
-import type { Printer } from '../../text/print.ts';
 import type { Electrical } from '../../visit/visit.ts';
 import { loadChart } from '../chart/load-chart.ts';
 import type { PackContext } from '../context.ts';
@@ -19,82 +19,82 @@ const SYSTEMS = {
 } as const;
 
 /** A current, or a dash. */
-function amps(say: Printer, value: number | undefined): string {
-  return value === undefined ? DASH : say.plain(value, 1);
+function amps(fmt: Formatter, value: number | undefined): string {
+  return value === undefined ? DASH : fmt.plain(value, 1);
 }
 
 export function electricalLoadAnalysisView(context: PackContext): View {
-  const { visit, results, say } = context;
+  const { visit, results, fmt } = context;
   const record = visit.electrical;
   const found = results.electrical;
   if (!record || !found) throw new Error('Cannot fill the electrical load analysis: the visit has none');
   const bars = found.phases.map(({ phase, continuousA, peakA, capacityA }) => ({
-    name: say.text(PHASE_NAMES[phase]),
+    name: fmt.text(PHASE_NAMES[phase]),
     loadA: continuousA,
     peakA,
     capacityA,
   }));
   return {
     ...common(context),
-    system: say.text(SYSTEMS[record.system]),
-    altitude: `${say.plain(record.altitudeFt, 0)} ft`,
+    system: fmt.text(SYSTEMS[record.system]),
+    altitude: `${fmt.plain(record.altitudeFt, 0)} ft`,
     powerSources: record.sources.map(({ name, ratedA, regulatorA, isMonitored, monitoredBy }) => ({
       name,
-      rating: `${amps(say, ratedA)} A${regulatorA === undefined ? '' : say.text(m.electricalLoadAnalysis_regulator, { amps: amps(say, regulatorA) })}`,
-      watchedBy: monitoredBy ?? (isMonitored ? say.text(m.electricalLoadAnalysis_notStatedWhat) : say.text(m.nothing)),
+      rating: `${amps(fmt, ratedA)} A${regulatorA === undefined ? '' : fmt.text(m.electricalLoadAnalysis_regulator, { amps: amps(fmt, regulatorA) })}`,
+      watchedBy: monitoredBy ?? (isMonitored ? fmt.text(m.electricalLoadAnalysis_notStatedWhat) : fmt.text(m.nothing)),
     })),
     lowVoltage: lowVoltageText(context, record.lowVoltageWarning),
-    chart: loadChart(bars, say),
+    chart: loadChart(bars, fmt),
     phases: found.phases.map((phase) => phaseRow(context, phase)),
     ...enduranceView(context, record, found.endurance),
     ...loadRows(context, record),
     ...circuitRows(context, record.circuits, found.circuits),
-    signatures: releaserSignature(context, say.text(m.electricalLoadAnalysis_analysisAccepted)),
+    signatures: releaserSignature(context, fmt.text(m.electricalLoadAnalysis_analysisAccepted)),
     ...sources(
-      say.text(m.electricalLoadAnalysis_80LineRuleThumb),
-      say.text(m.electricalLoadAnalysis_dropR20LI),
-      say.text(m.electricalLoadAnalysis_loadsLengthsRecordElectrical),
+      fmt.text(m.electricalLoadAnalysis_80LineRuleThumb),
+      fmt.text(m.electricalLoadAnalysis_dropR20LI),
+      fmt.text(m.electricalLoadAnalysis_loadsLengthsRecordElectrical),
     ),
   };
 }
 
-function lowVoltageText({ say }: PackContext, warning: Electrical['lowVoltageWarning']): string {
-  if (!warning) return say.text(m.notStated);
-  if (!warning.isFitted) return say.text(m.electricalLoadAnalysis_noneFitted);
+function lowVoltageText({ fmt }: PackContext, warning: Electrical['lowVoltageWarning']): string {
+  if (!warning) return fmt.text(m.notStated);
+  if (!warning.isFitted) return fmt.text(m.electricalLoadAnalysis_noneFitted);
   return warning.setPointV === undefined
-    ? say.text(m.electricalLoadAnalysis_fittedSetPointNot)
-    : say.text(m.electricalLoadAnalysis_belowV, { setPointV: say.plain(warning.setPointV, 1) });
+    ? fmt.text(m.electricalLoadAnalysis_fittedSetPointNot)
+    : fmt.text(m.electricalLoadAnalysis_belowV, { setPointV: fmt.plain(warning.setPointV, 1) });
 }
 
 function phaseRow(
-  { say }: PackContext,
+  { fmt }: PackContext,
   { phase, before, continuousA, peakA, capacityA }: PhaseLoad,
 ): Record<string, string> {
   return {
-    phase: say.text(PHASE_NAMES[phase]),
-    before: amps(say, before.continuousA),
-    continuous: amps(say, continuousA),
-    peak: amps(say, peakA),
-    capacity: amps(say, capacityA),
-    share: capacityA ? say.plain((continuousA / capacityA) * 100, 0) : DASH,
+    phase: fmt.text(PHASE_NAMES[phase]),
+    before: amps(fmt, before.continuousA),
+    continuous: amps(fmt, continuousA),
+    peak: amps(fmt, peakA),
+    capacity: amps(fmt, capacityA),
+    share: capacityA ? fmt.plain((continuousA / capacityA) * 100, 0) : DASH,
   };
 }
 
-function enduranceView({ say }: PackContext, { battery }: Electrical, endurance: Endurance | undefined): View {
+function enduranceView({ fmt }: PackContext, { battery }: Electrical, endurance: Endurance | undefined): View {
   if (!battery || !endurance) return { hasEndurance: false };
   return {
     hasEndurance: true,
-    battery: `${say.plain(battery.capacityAh, 1)} Ah × ${say.plain(battery.usableFactor, 2)} = ${say.plain(endurance.usableAmpMinutes, 0)} A·min`,
+    battery: `${fmt.plain(battery.capacityAh, 1)} Ah × ${fmt.plain(battery.usableFactor, 2)} = ${fmt.plain(endurance.usableAmpMinutes, 0)} A·min`,
     stretches: endurance.stretches.map(({ use, loadA, minutes, ampMinutes }) => ({
-      name: say.value(stretchName(use)),
-      load: amps(say, loadA),
-      minutes: minutes === undefined ? say.text(m.electricalLoadAnalysis_noEnd) : say.plain(minutes, 1),
-      used: say.plain(ampMinutes, 0),
+      name: fmt.value(stretchName(use)),
+      load: amps(fmt, loadA),
+      minutes: minutes === undefined ? fmt.text(m.electricalLoadAnalysis_noEnd) : fmt.plain(minutes, 1),
+      used: fmt.plain(ampMinutes, 0),
     })),
     lasts:
       endurance.minutes === undefined
-        ? say.text(m.electricalLoadAnalysis_withoutEnd)
-        : `${say.plain(endurance.minutes, 1)} min`,
-    needed: `${say.plain(endurance.neededMin, 0)} min`,
+        ? fmt.text(m.electricalLoadAnalysis_withoutEnd)
+        : `${fmt.plain(endurance.minutes, 1)} min`,
+    needed: `${fmt.plain(endurance.neededMin, 0)} min`,
   };
 }

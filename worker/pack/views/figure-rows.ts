@@ -1,23 +1,27 @@
-import type { Check, Limited } from '../../calc/surveillance/surveillance-result.ts';
+import type { Check, LimitCheck } from '../../calc/surveillance/surveillance-result.ts';
 import { checkName } from '../../gate/check-name.ts';
 import { figureName } from '../../gate/figure-name.ts';
 import { rangeText } from '../../gate/range-text.ts';
 import { DASH } from '../../text/dash.ts';
+import type { Formatter } from '../../text/formatter.ts';
 import * as m from '../../text/generated/messages.ts';
 import type { Message } from '../../text/message.ts';
-import type { Printer } from '../../text/print.ts';
 
 /** Rows of figures against limits, with what was subtracted where a figure is a difference. */
-export function limitedRows(say: Printer, figures: readonly Limited[], decimals: number): Record<string, string>[] {
+export function limitedRows(
+  fmt: Formatter,
+  figures: readonly LimitCheck[],
+  decimals: number,
+): Record<string, string>[] {
   const places = (value: number): number => (Number.isInteger(value) ? decimals : Math.max(decimals, 1));
-  const print = (value: number): string => say.plain(value, places(value));
+  const print = (value: number): string => fmt.plain(value, places(value));
   return figures.map((figure) => ({
-    name: say.value(figureName(figure)),
+    name: fmt.value(figureName(figure)),
     working: figure.terms ? `${print(figure.terms.read)} − ${bracketed(figure.terms.against, print)}` : DASH,
     value: print(figure.value),
-    limits: say.value(rangeText(figure)),
+    limits: fmt.value(rangeText(figure)),
     unit: figure.unit,
-    verdict: figure.isWithin ? '✓' : say.text(m.outside),
+    verdict: figure.isWithin ? '✓' : fmt.text(m.outside),
   }));
 }
 
@@ -32,10 +36,10 @@ const OUTCOMES: Record<Exclude<Check['outcome'], 'passed'>, Message> = {
 };
 
 /** Rows of what has no figure. */
-export function checkRows(say: Printer, checks: readonly Check[]): Record<string, string>[] {
+export function checkRows(fmt: Formatter, checks: readonly Check[]): Record<string, string>[] {
   return checks.map((check) => ({
-    name: say.value(checkName(check)),
+    name: fmt.value(checkName(check)),
     paragraph: check.paragraph,
-    verdict: check.outcome === 'passed' ? '✓' : say.text(OUTCOMES[check.outcome]),
+    verdict: check.outcome === 'passed' ? '✓' : fmt.text(OUTCOMES[check.outcome]),
   }));
 }

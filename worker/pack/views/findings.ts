@@ -24,7 +24,7 @@ const DISPOSITIONS = {
 } as const;
 
 export function findingsView(context: PackContext): View {
-  const { say } = context;
+  const { fmt } = context;
   const findings = context.visit.findings ?? [];
   const deferred = findings.filter(({ disposition }) => disposition === 'deferred');
   const left = findings.filter(({ disposition }) => disposition === 'declined' || disposition === 'monitor');
@@ -41,54 +41,54 @@ export function findingsView(context: PackContext): View {
     left: left.map(({ id, text, consequence, disposition, declined }) => ({
       id: findingName(context, id),
       text,
-      disposition: `${say.text(DISPOSITIONS[disposition ?? 'open'])}${declined ? `: ${declined.by}, ${say.day(declined.at)}` : ''}`,
+      disposition: `${fmt.text(DISPOSITIONS[disposition ?? 'open'])}${declined ? `: ${declined.by}, ${fmt.day(declined.at)}` : ''}`,
       consequence: consequence ?? DASH,
     })),
     ...costView(context),
-    ...sources(say.text(m.findings_whatBearsAirworthinessPut)),
+    ...sources(fmt.text(m.findings_whatBearsAirworthinessPut)),
   };
 }
 
 function findingRow(context: PackContext, finding: VisitFinding): Record<string, string> {
-  const { visit, say } = context;
+  const { visit, fmt } = context;
   const { id, place, text, severity, disposition, action, closedBy, closedAt, evidence } = finding;
   return {
     id: findingName(context, id),
     place,
     text,
-    severity: say.text(SEVERITIES[severity]),
-    disposition: say.text(DISPOSITIONS[disposition ?? 'open']),
+    severity: fmt.text(SEVERITIES[severity]),
+    disposition: fmt.text(DISPOSITIONS[disposition ?? 'open']),
     action: action ?? DASH,
-    closed: closedBy ? `${nameOf(visit, closedBy)}${closedAt ? `, ${say.day(closedAt)}` : ''}` : DASH,
+    closed: closedBy ? `${nameOf(visit, closedBy)}${closedAt ? `, ${fmt.day(closedAt)}` : ''}` : DASH,
     evidence: evidence?.join('; ') ?? DASH,
   };
 }
 
 function deferralRow(context: PackContext, { id, text, deferral }: VisitFinding): Record<string, string> {
-  const { visit, say } = context;
+  const { visit, fmt } = context;
   return {
     id: findingName(context, id),
     text,
     limit:
-      dueLimit(visit, { date: deferral?.untilDate, hours: deferral?.untilHours, meter: deferral?.meter }, say) ??
-      say.text(m.noLimit),
+      dueLimit(visit, { date: deferral?.untilDate, hours: deferral?.untilHours, meter: deferral?.meter }, fmt) ??
+      fmt.text(m.noLimit),
     reason: deferral?.reason ?? DASH,
     by: nameOf(visit, deferral?.by),
     first: deferral
-      ? say.text(m.findings_carriedTimes, {
-          firstDeferredOn: say.date(deferral.firstDeferredOn),
+      ? fmt.text(m.findings_carriedTimes, {
+          firstDeferredOn: fmt.date(deferral.firstDeferredOn),
           timesCarried: deferral.timesCarried ?? 0,
         })
       : DASH,
-    placard: deferral?.placard ?? say.text(m.none),
+    placard: deferral?.placard ?? fmt.text(m.none),
   };
 }
 
 /** Cost now against cost if left, so that the owner can decide. */
 function costView(context: PackContext): View {
-  const { visit, say } = context;
+  const { visit, fmt } = context;
   const currency = visit.workshop.currency ?? '';
-  const money = (amount: number | undefined): string => (amount === undefined ? DASH : say.plain(amount, 0));
+  const money = (amount: number | undefined): string => (amount === undefined ? DASH : fmt.plain(amount, 0));
   const priced = (visit.findings ?? []).filter(
     ({ costNow, costIfLeft }) => costNow !== undefined || costIfLeft !== undefined,
   );

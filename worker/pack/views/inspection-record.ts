@@ -19,7 +19,7 @@ const RESULTS = {
 } as const;
 
 export function inspectionRecordView(context: PackContext): View {
-  const { say } = context;
+  const { fmt } = context;
   const { inspection } = context.visit;
   if (!inspection) throw new Error('Cannot fill the inspection record: the visit has no inspection');
   const zones = [...new Set(inspection.tasks.map(({ zone }) => zone))];
@@ -32,45 +32,45 @@ export function inspectionRecordView(context: PackContext): View {
     count: String(inspection.tasks.length),
     criticalCount: String(critical.length),
     tools: inspection.toolsAccountedFor
-      ? say.text(m.inspectionRecord_allToolsPartsCounted)
-      : say.text(m.inspectionRecord_notStatedAllTools),
+      ? fmt.text(m.inspectionRecord_allToolsPartsCounted)
+      : fmt.text(m.inspectionRecord_notStatedAllTools),
     panels: inspection.panelsClosed
-      ? say.text(m.inspectionRecord_allPanelsCoversRefitted)
-      : say.text(m.inspectionRecord_notStatedAllPanels),
+      ? fmt.text(m.inspectionRecord_allPanelsCoversRefitted)
+      : fmt.text(m.inspectionRecord_notStatedAllPanels),
     zones: zones.map((zone) => ({
       zone,
       tasks: inspection.tasks.filter((task) => task.zone === zone).map((task) => taskRow(context, task)),
     })),
     hasSeconds: critical.length > 0,
     seconds: critical.map((task) => secondRow(context, task)),
-    signatures: releaserSignature(context, say.text(m.inspectionRecord_inspectionComplete)),
-    ...sources(say.text(m.inspectionRecord_zonesAfter14Cfr)),
+    signatures: releaserSignature(context, fmt.text(m.inspectionRecord_inspectionComplete)),
+    ...sources(fmt.text(m.inspectionRecord_zonesAfter14Cfr)),
   };
 }
 
 function taskRow(context: PackContext, task: Task): Record<string, string> {
-  const { visit, say } = context;
+  const { visit, fmt } = context;
   return {
     id: task.critical ? `${task.id} ▲` : task.id,
     text: task.text,
     value: task.value ?? '',
     reference: task.reference ?? DASH,
     result: task.finding
-      ? `${say.text(RESULTS[task.result])}, ${findingName(context, task.finding)}`
-      : say.text(RESULTS[task.result]),
+      ? `${fmt.text(RESULTS[task.result])}, ${findingName(context, task.finding)}`
+      : fmt.text(RESULTS[task.result]),
     by: nameOf(visit, task.by),
-    at: task.at ? `${dateOf(say.local(task.at)).slice(8)}. ${timeOf(say.local(task.at))}` : DASH,
+    at: task.at ? `${dateOf(fmt.local(task.at)).slice(8)}. ${timeOf(fmt.local(task.at))}` : DASH,
   };
 }
 
-function secondRow({ visit, say }: PackContext, task: Task): Record<string, string> {
+function secondRow({ visit, fmt }: PackContext, task: Task): Record<string, string> {
   const second = task.secondInspection;
   return {
     id: task.id,
     text: task.text,
     by: nameOf(visit, task.by),
-    second: second ? nameOf(visit, second.by) : say.text(m.inspectionRecord_missing),
-    at: second ? say.moment(second.at) : DASH,
+    second: second ? nameOf(visit, second.by) : fmt.text(m.inspectionRecord_missing),
+    at: second ? fmt.timestamp(second.at) : DASH,
     method: second?.method ?? DASH,
   };
 }

@@ -7,20 +7,20 @@ import type { PackContext } from '../context.ts';
 import type { View } from '../render.ts';
 
 /** Every load with its current in each phase: what the sums of the phases are made of. */
-export function loadRows({ say }: PackContext, { loads, system }: Electrical): View {
+export function loadRows({ fmt }: PackContext, { loads, system }: Electrical): View {
   return {
-    phaseHeads: PHASES.map((phase) => say.text(PHASE_NAMES[phase])),
+    phaseHeads: PHASES.map((phase) => fmt.text(PHASE_NAMES[phase])),
     loads: loads.map((load) => ({
       name: load.name,
-      change: say.term(load.change),
-      duty: say.term(load.duty),
+      change: fmt.term(load.change),
+      duty: fmt.term(load.duty),
       bus: load.bus,
       essential: load.isEssential ? '✓' : '',
       currents: PHASES.map((phase) => {
         const amps = currentA(load, phase, system);
-        return amps === 0 ? DASH : say.plain(amps, 2);
+        return amps === 0 ? DASH : fmt.plain(amps, 2);
       }),
-      measured: load.measuredA === undefined ? DASH : say.plain(load.measuredA, 2),
+      measured: load.measuredA === undefined ? DASH : fmt.plain(load.measuredA, 2),
     })),
   };
 }

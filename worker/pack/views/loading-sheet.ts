@@ -17,7 +17,7 @@ import { cockpitCard } from './cockpit-card.ts';
 import { common, sources } from './common.ts';
 
 export function loadingSheetView(context: PackContext): View {
-  const { say } = context;
+  const { fmt } = context;
   const sheet = context.results.loading;
   if (!sheet) throw new Error('Cannot fill the loading sheet: nothing was computed');
   return {
@@ -26,20 +26,20 @@ export function loadingSheetView(context: PackContext): View {
     hasEnvelope: sheet.envelope !== undefined,
     hasTanks: tanksOf(context.visit.aircraft).length > 0,
     chart: envelopeChart(context, sheet),
-    caption: sheet.loadings.map(({ kind }, index) => `${index + 1} ${say.value(loadingInCaption(kind))}`).join(', '),
+    caption: sheet.loadings.map(({ kind }, index) => `${index + 1} ${fmt.value(loadingInCaption(kind))}`).join(', '),
     loadings: sheet.loadings.map((loading, index) => loadingRow(context, loading, index)),
     margins: marginLines(context, sheet),
     hasMargins: (sheet.extremes?.margins ?? []).length > 0,
     limits: (context.visit.aircraft.loadingLimits ?? []).map(
-      ({ text, maximumMassKg }) => `${text} (${say.measure('mass', maximumMassKg, { bound: 'most' })})`,
+      ({ text, maximumMassKg }) => `${text} (${fmt.measure('mass', maximumMassKg, { bound: 'most' })})`,
     ),
     hasLimits: (context.visit.aircraft.loadingLimits ?? []).length > 0,
     solo: soloLine(context, sheet),
     ...table(context, sheet),
     ...cockpitCard(context),
     ...sources(
-      ...(sheet.envelope ? [say.text(m.loadingSheet_foremostRearmostExactExtremes)] : []),
-      say.text(m.loadingSheet_validEmptyMassEquipment),
+      ...(sheet.envelope ? [fmt.text(m.loadingSheet_foremostRearmostExactExtremes)] : []),
+      fmt.text(m.loadingSheet_validEmptyMassEquipment),
     ),
   };
 }
@@ -55,7 +55,7 @@ const VERDICTS = {
 } as const;
 
 function loadingRow(context: PackContext, { kind, path, verdict }: NamedLoading, index: number): View {
-  const { say, visit, results } = context;
+  const { fmt, visit, results } = context;
   const { envelope, leastPilot } = results.loading ?? {};
   const hasEnvelope = envelope !== undefined;
   const start = path[0];
@@ -64,51 +64,51 @@ function loadingRow(context: PackContext, { kind, path, verdict }: NamedLoading,
   const isInside = verdict.state === 'inside';
   return {
     number: String(index + 1),
-    name: say.value(loadingName(kind)),
-    aboard: start ? say.value(describeLoading(visit, start, leastPilot?.kg)) : DASH,
+    name: fmt.value(loadingName(kind)),
+    aboard: start ? fmt.value(describeLoading(visit, start, leastPilot?.kg)) : DASH,
     mass: start ? loadedMass(context, start) : DASH,
     burnt: hasTanks && {
       mass: end ? loadedMass(context, end) : DASH,
-      arm: hasEnvelope && end ? armText(say, end, isInside ? envelope : undefined) : '',
+      arm: hasEnvelope && end ? armText(fmt, end, isInside ? envelope : undefined) : '',
       hasArm: hasEnvelope,
     },
     arms: hasEnvelope && {
-      start: start ? armText(say, start, isInside ? envelope : undefined) : DASH,
+      start: start ? armText(fmt, start, isInside ? envelope : undefined) : DASH,
     },
-    verdict: isInside && !hasEnvelope ? say.text(m.loadingSheet_withinMassLimits) : say.text(VERDICTS[verdict.state]),
+    verdict: isInside && !hasEnvelope ? fmt.text(m.loadingSheet_withinMassLimits) : fmt.text(VERDICTS[verdict.state]),
   };
 }
 
 /** A mass that the aircraft may have is not printed above what it may have. */
-function loadedMass({ say, visit }: PackContext, { massKg }: Loading): string {
-  return say.number('mass', massKg, { bound: say.inward('mass', massKg, { most: visit.aircraft.maximumMassKg }) });
+function loadedMass({ fmt, visit }: PackContext, { massKg }: Loading): string {
+  return fmt.number('mass', massKg, { bound: fmt.inward('mass', massKg, { most: visit.aircraft.maximumMassKg }) });
 }
 
 /** A centre of gravity; within an envelope it is printed within its limits at that mass. */
-function armText(say: PackContext['say'], loading: Loading, envelope: Envelope | undefined): string {
+function armText(fmt: PackContext['fmt'], loading: Loading, envelope: Envelope | undefined): string {
   const armMm = cgMm(loading);
   const at = (pieces: readonly LimitPiece[] = []): number[] =>
     pieces
       .filter(({ fromKg, toKg }) => fromKg <= loading.massKg && loading.massKg <= toKg)
       .map((piece) => armOn(piece, loading.massKg));
   const limits = { least: Math.max(...at(envelope?.forward)), most: Math.min(...at(envelope?.aft)) };
-  return say.number('arm', armMm, { bound: say.inward('arm', armMm, limits) });
+  return fmt.number('arm', armMm, { bound: fmt.inward('arm', armMm, limits) });
 }
 
 /** Which way the limit of each side bounds. */
 const BOUNDS = { forward: 'least', aft: 'most', below: 'least', above: 'most' } as const;
 
 function marginLines(context: PackContext, sheet: LoadingSheet): string[] {
-  const { say, visit, results } = context;
+  const { fmt, visit, results } = context;
   const spread = results.schedule?.expanded?.armMm;
   const lines = (sheet.extremes?.margins ?? []).map(({ side, margin, loading, limit }) => {
     const quantity = side === 'below' || side === 'above' ? 'mass' : 'arm';
-    const mass = `${loadedMass(context, loading)}\u00a0${say.unit('mass')}`;
-    const place = `${mass}, ${say.value(describeLoading(visit, loading, sheet.leastPilot?.kg))}`;
-    const within = say.measure(quantity, margin, { signed: true, extra: 1, bound: 'most' });
-    return say.text(m.loadingSheet_nearestLimit, {
-      side: say.term(side),
-      quantity: say.measure(quantity, limit, { bound: BOUNDS[side] }),
+    const mass = `${loadedMass(context, loading)}\u00a0${fmt.unit('mass')}`;
+    const place = `${mass}, ${fmt.value(describeLoading(visit, loading, sheet.leastPilot?.kg))}`;
+    const within = fmt.measure(quantity, margin, { signed: true, extra: 1, bound: 'most' });
+    return fmt.text(m.loadingSheet_nearestLimit, {
+      side: fmt.term(side),
+      quantity: fmt.measure(quantity, limit, { bound: BOUNDS[side] }),
       within,
       place,
     });
@@ -117,83 +117,83 @@ function marginLines(context: PackContext, sheet: LoadingSheet): string[] {
     ? lines
     : [
         ...lines,
-        say.text(m.loadingSheet_uncertaintyEmptyCentreGravity, { spread: say.measure('arm', spread, { extra: 1 }) }),
+        fmt.text(m.loadingSheet_uncertaintyEmptyCentreGravity, { spread: fmt.measure('arm', spread, { extra: 1 }) }),
       ];
 }
 
 /** The least solo pilot of the cockpit card, with what it follows from. */
-function soloLine({ say, visit, regime }: PackContext, { leastPilot: least, envelope }: LoadingSheet): string {
-  if (!least) return say.text(m.loadingSheet_aircraftNoSeatPilot);
+function soloLine({ fmt, visit, regime }: PackContext, { leastPilot: least, envelope }: LoadingSheet): string {
+  if (!least) return fmt.text(m.loadingSheet_aircraftNoSeatPilot);
   const seat = visit.aircraft.stations.find(({ id }) => id === least.station)?.name ?? '';
-  if (least.kg === undefined) return say.text(m.loadingSheet_noPilotWithinSeat, { seat });
-  const from = inBrackets(bothSystems(say, 'mass', least.kg, { bound: 'least' }));
+  if (least.kg === undefined) return fmt.text(m.loadingSheet_noPilotWithinSeat, { seat });
+  const from = inBrackets(bothSystems(fmt, 'mass', least.kg, { bound: 'least' }));
   if (least.governedBy === 'envelope' && tanksOf(visit.aircraft).length === 0)
-    return say.text(m.loadingSheet_pilotMayFlyAlone, { seat, from });
-  if (least.governedBy === 'envelope') return say.text(m.loadingSheet_pilotMayFlyAloneWithout, { seat, from });
+    return fmt.text(m.loadingSheet_pilotMayFlyAlone, { seat, from });
+  if (least.governedBy === 'envelope') return fmt.text(m.loadingSheet_pilotMayFlyAloneWithout, { seat, from });
   const why =
     least.governedBy === 'placard'
-      ? say.text(m.loadingSheet_aircraftStates)
-      : say.text(m.loadingSheet_customBecauseAircraftStates, { regime: regime.title });
-  if (envelope) return say.text(m.loadingSheet_pilotMayFlyAloneEnvelope, { seat, from, why });
-  const noLimits = say.text(m.loadingSheet_noLimitsCentreGravity);
-  return `${noLimits}. ${say.text(m.loadingSheet_pilotMayFlyAlone2, { seat, from, why })}`;
+      ? fmt.text(m.loadingSheet_aircraftStates)
+      : fmt.text(m.loadingSheet_customBecauseAircraftStates, { regime: regime.title });
+  if (envelope) return fmt.text(m.loadingSheet_pilotMayFlyAloneEnvelope, { seat, from, why });
+  const noLimits = fmt.text(m.loadingSheet_noLimitsCentreGravity);
+  return `${noLimits}. ${fmt.text(m.loadingSheet_pilotMayFlyAlone2, { seat, from, why })}`;
 }
 
-function table({ say, visit }: PackContext, sheet: LoadingSheet): View {
+function table({ fmt, visit }: PackContext, sheet: LoadingSheet): View {
   const hasTanks = tanksOf(visit.aircraft).length > 0;
   const places = visit.aircraft.stations.filter(({ kind }) => kind === 'baggage');
   const { maximumMassKg, maximumLandingMassKg = maximumMassKg } = visit.aircraft;
   return {
     hasBaggage: places.length > 0,
     order:
-      places.length > MOST_LISTED
-        ? say.text(m.loadingSheet_baggagePlacesFilledOrder)
+      places.length > MAX_LISTED
+        ? fmt.text(m.loadingSheet_baggagePlacesFilledOrder)
         : places.length > 1
-          ? say.text(m.loadingSheet_baggagePlacesFilledOrderEvery, {
+          ? fmt.text(m.loadingSheet_baggagePlacesFilledOrderEvery, {
               places: places.map(({ name }) => name).join(', '),
             })
           : '',
     landing:
       maximumLandingMassKg < maximumMassKg
-        ? say.text(m.loadingSheet_loadsMayTakeOff, {
-            maximumLandingMass: say.measure('mass', maximumLandingMassKg, { bound: 'most' }),
+        ? fmt.text(m.loadingSheet_loadsMayTakeOff, {
+            maximumLandingMass: fmt.measure('mass', maximumLandingMassKg, { bound: 'most' }),
           })
         : '',
     fuelHeads: hasTanks
-      ? sheet.table.usableL.map((usable) => say.number('volume', usable, { bound: 'most' }))
-      : [places.length > 0 ? say.text(m.loadingSheet_baggage) : say.text(m.loadingSheet_allowed)],
+      ? sheet.table.usableL.map((usable) => fmt.number('volume', usable, { bound: 'most' }))
+      : [places.length > 0 ? fmt.text(m.loadingSheet_baggage) : fmt.text(m.loadingSheet_allowed)],
     rows: sheet.table.rows.map(({ aboard, eachKg, cells }) => ({
-      crew: crewText(say, aboard, say.number('mass', eachKg)),
+      crew: crewText(fmt, aboard, fmt.number('mass', eachKg)),
       // Without a tank every share of fuel is the same: one column says it.
-      cells: (hasTanks ? cells : cells.slice(0, 1)).map((cell) => cellText(say, cell, places.length > 0)),
+      cells: (hasTanks ? cells : cells.slice(0, 1)).map((cell) => cellText(fmt, cell, places.length > 0)),
     })),
     hasRows: sheet.table.rows.length > 0,
-    crews: crewSeats(visit, sheet, say),
+    crews: crewSeats(visit, sheet, fmt),
   };
 }
 
 /** As many places as are listed by name in a sentence. */
-const MOST_LISTED = 4;
+const MAX_LISTED = 4;
 
-function crewText(say: PackContext['say'], aboard: CrewAboard, each: string): string {
-  if (aboard === 'solo') return say.text(m.loadingSheet_pilotAlone, { each });
+function crewText(fmt: PackContext['fmt'], aboard: CrewAboard, each: string): string {
+  if (aboard === 'solo') return fmt.text(m.loadingSheet_pilotAlone, { each });
   return aboard === 'two'
-    ? say.text(m.loadingSheet_twoEach, { each })
-    : say.text(m.loadingSheet_allSeatsEach, { each });
+    ? fmt.text(m.loadingSheet_twoEach, { each })
+    : fmt.text(m.loadingSheet_allSeatsEach, { each });
 }
 
 /** Who sits where, once there are more seats than the crews of the table fill. */
-function crewSeats({ aircraft }: PackContext['visit'], { table }: LoadingSheet, say: PackContext['say']): string {
+function crewSeats({ aircraft }: PackContext['visit'], { table }: LoadingSheet, fmt: PackContext['fmt']): string {
   const nameOf = (id: string): string => aircraft.stations.find((station) => station.id === id)?.name ?? id;
   const of = (crew: CrewAboard): string[] =>
     table.seats.find(({ aboard }) => aboard === crew)?.stations.map(nameOf) ?? [];
   const [[pilot], [first, second]] = [of('solo'), of('two')];
   const seats = aircraft.stations.filter(({ kind }) => kind === 'pilot' || kind === 'passenger');
   if (pilot === undefined || Math.max(seats.length, aircraft.seats) <= 2) return '';
-  const alone = say.text(m.loadingSheet_pilotAloneEveryOther, { pilot });
+  const alone = fmt.text(m.loadingSheet_pilotAloneEveryOther, { pilot });
   return first === undefined || second === undefined
     ? alone
-    : `${alone} ${say.text(m.loadingSheet_twoEveryOtherSeat, { first, second })}`;
+    : `${alone} ${fmt.text(m.loadingSheet_twoEveryOtherSeat, { first, second })}`;
 }
 
 const OUTSIDE = {
@@ -212,10 +212,10 @@ const REFUSALS = {
 } as const;
 
 /** Baggage is rounded down, so that the printed figure is always allowed; without a place for any, a crew and fuel are or are not. */
-function cellText(say: PackContext['say'], cell: CrewFuelCell, hasBaggage: boolean): string {
+function cellText(fmt: PackContext['fmt'], cell: CrewFuelCell, hasBaggage: boolean): string {
   if ('refused' in cell) {
     const { refused } = cell;
-    return say.text(refused.state === 'outside' ? OUTSIDE[refused.worst.side] : REFUSALS[refused.state]);
+    return fmt.text(refused.state === 'outside' ? OUTSIDE[refused.worst.side] : REFUSALS[refused.state]);
   }
-  return hasBaggage ? say.number('mass', cell.baggageKg, { bound: 'most' }) : say.text(m.yes);
+  return hasBaggage ? fmt.number('mass', cell.baggageKg, { bound: 'most' }) : fmt.text(m.yes);
 }

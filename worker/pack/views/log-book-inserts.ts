@@ -17,7 +17,7 @@ const BOOKS = [
 
 /** One slip for each log book, to be cut out, signed over its edge and pasted in. */
 export function logBookInsertsView(context: PackContext): View {
-  const { visit, identity, issuedAt, released, results, say } = context;
+  const { visit, identity, issuedAt, released, results, fmt } = context;
   const { aircraft } = visit;
   const signer = personOf(visit, visit.release?.by);
   const serials = { airframe: aircraft.serial, engine: aircraft.engine?.serial, propeller: aircraft.propeller?.serial };
@@ -25,27 +25,27 @@ export function logBookInsertsView(context: PackContext): View {
   return {
     ...common(context),
     books: BOOKS.filter(({ of }) => serials[of] !== undefined && isTouched(context, of)).map(({ of, title }) => ({
-      title: say.text(title),
+      title: fmt.text(title),
       serial: serials[of] ?? DASH,
       registration: aircraft.registration,
-      date: visit.visit.workEndedAt ? say.day(visit.visit.workEndedAt) : say.day(issuedAt),
+      date: visit.visit.workEndedAt ? fmt.day(visit.visit.workEndedAt) : fmt.day(issuedAt),
       hours: hoursText(context, of),
       work: workLines(context, of),
       weight:
         of === 'airframe' && schedule
-          ? say.text(m.logBookInserts_emptyMass, {
-              mass: say.measure('mass', schedule.massKg),
-              arm: say.measure('arm', schedule.armMm),
-              basis: say.term(schedule.basis),
+          ? fmt.text(m.logBookInserts_emptyMass, {
+              mass: fmt.measure('mass', schedule.massKg),
+              arm: fmt.measure('arm', schedule.armMm),
+              basis: fmt.term(schedule.basis),
             })
           : '',
       pack: identity?.pack ?? DASH,
       isReleased: released !== undefined,
       signer: signer?.name ?? DASH,
       authorisation: signer?.authorisation ?? DASH,
-      signedAt: released ? say.moment(released.releasedAt) : DASH,
+      signedAt: released ? fmt.timestamp(released.releasedAt) : DASH,
     })),
-    ...sources(say.text(m.logBookInserts_eachSlip130Mm)),
+    ...sources(fmt.text(m.logBookInserts_eachSlip130Mm)),
   };
 }
 
@@ -54,18 +54,18 @@ function isTouched(context: PackContext, of: Product): boolean {
   return of === 'airframe' || context.visit.inspection !== undefined || bulletinsDone(context, of).length > 0;
 }
 
-function hoursText({ visit, say }: PackContext, of: Product): string {
+function hoursText({ visit, fmt }: PackContext, of: Product): string {
   const meter = visit.meters?.readings.find((reading) => reading.of === of);
-  return meter ? hoursOnMeter(visit, { hours: totalHours(meter), meter: meter.id }, say) : DASH;
+  return meter ? hoursOnMeter(visit, { hours: totalHours(meter), meter: meter.id }, fmt) : DASH;
 }
 
 /** What was done on a product, each kind of work a sentence. What the record tells of no product is work on the airframe. */
 function workLines(context: PackContext, of: Product): string[] {
-  const { visit, say } = context;
+  const { visit, fmt } = context;
   const inspection = visit.inspection ? [sentence(visit.inspection.kind)] : [];
   const bulletins = bulletinsDone(context, of);
   const ofBulletins =
-    bulletins.length > 0 ? [say.text(m.logBookInserts_bulletinsDone, { bulletins: bulletins.join('; ') })] : [];
+    bulletins.length > 0 ? [fmt.text(m.logBookInserts_bulletinsDone, { bulletins: bulletins.join('; ') })] : [];
   if (of !== 'airframe') return [...inspection, ...ofBulletins];
   const modifications = (visit.modifications ?? []).map(({ id, title }) => `${id} ${title}`).join('; ');
   const findings = rectified(context).map(({ id, done }) => `${id} ${done}`);
@@ -74,11 +74,11 @@ function workLines(context: PackContext, of: Product): string[] {
   return [
     sentence(visit.visit.summary),
     ...inspection,
-    ...(modifications ? [say.text(m.logBookInserts_modifications, { modifications })] : []),
-    ...(findings.length > 0 ? [say.text(m.logBookInserts_rectified, { findings: findings.join(' ') })] : []),
-    ...(closed.length > 0 ? [say.text(m.logBookInserts_closedEarlierPacks, { closed: closed.join('; ') })] : []),
+    ...(modifications ? [fmt.text(m.logBookInserts_modifications, { modifications })] : []),
+    ...(findings.length > 0 ? [fmt.text(m.logBookInserts_rectified, { findings: findings.join(' ') })] : []),
+    ...(closed.length > 0 ? [fmt.text(m.logBookInserts_closedEarlierPacks, { closed: closed.join('; ') })] : []),
     ...ofBulletins,
-    ...(parts ? [say.text(m.logBookInserts_partsFitted, { parts })] : []),
-    ...(visit.weighing ? [say.text(m.weighed2)] : []),
+    ...(parts ? [fmt.text(m.logBookInserts_partsFitted, { parts })] : []),
+    ...(visit.weighing ? [fmt.text(m.weighed2)] : []),
   ];
 }

@@ -27,10 +27,10 @@ function articleId({ id }: Modification): string {
 
 /** One record for each modification. */
 export function modificationRecords(context: PackContext): DocumentInstance[] {
-  const { say } = context;
+  const { fmt } = context;
   return (context.visit.modifications ?? []).map((modification) => ({
     id: articleId(modification),
-    title: say.text(m.modificationRecord_modificationRecord, {
+    title: fmt.text(m.modificationRecord_modificationRecord, {
       modification: modification.id,
       modification2: modification.title,
     }),
@@ -39,12 +39,12 @@ export function modificationRecords(context: PackContext): DocumentInstance[] {
 }
 
 function modificationView(context: PackContext, modification: Modification): View {
-  const { visit, results, say } = context;
+  const { visit, results, fmt } = context;
   const lines = results.change.lines.filter((line) => line.modification === modification.id);
   return {
     ...common(context),
     articleId: articleId(modification),
-    changeCaption: say.text(m.modificationRecord_itemsOutMovedArms),
+    changeCaption: fmt.text(m.modificationRecord_itemsOutMovedArms),
     ...facts(context, modification),
     ...unitHeads(context),
     hasChanges: lines.length > 0,
@@ -53,27 +53,27 @@ function modificationView(context: PackContext, modification: Modification): Vie
     hasTests: (modification.tests ?? []).length > 0,
     tests: (modification.tests ?? []).map(({ text, result, doneAt, by, reference }) => ({
       text,
-      result: say.text(RESULTS[result]),
-      done: doneAt ? say.moment(doneAt) : DASH,
+      result: fmt.text(RESULTS[result]),
+      done: doneAt ? fmt.timestamp(doneAt) : DASH,
       by: nameOf(visit, by),
       reference: reference ?? DASH,
     })),
     placards: listed(
       (modification.placards ?? []).map(({ text, state }) =>
-        say.text(m.modificationRecord_text, {
+        fmt.text(m.modificationRecord_text, {
           text,
-          place: state === 'in-place' ? say.text(m.modificationRecord_place) : say.text(m.modificationRecord_owed),
+          place: state === 'in-place' ? fmt.text(m.modificationRecord_place) : fmt.text(m.modificationRecord_owed),
         }),
       ),
     ),
     instructions: listed(modification.continuedAirworthiness ?? []),
     signatures: [
-      signatureOf(visit, modification.by[0], say.text(m.modificationRecord_embodied), say.day(modification.finishedAt)),
+      signatureOf(visit, modification.by[0], fmt.text(m.modificationRecord_embodied), fmt.day(modification.finishedAt)),
       signatureOf(
         visit,
         modification.inspectedBy,
-        say.text(m.inspected),
-        modification.inspectedAt ? say.day(modification.inspectedAt) : DASH,
+        fmt.text(m.inspected),
+        modification.inspectedAt ? fmt.day(modification.inspectedAt) : DASH,
       ),
     ],
   };
@@ -81,38 +81,38 @@ function modificationView(context: PackContext, modification: Modification): Vie
 
 const listed = (entries: readonly string[]): string => entries.join('; ') || DASH;
 
-function facts({ visit, say }: PackContext, modification: Modification): View {
+function facts({ visit, fmt }: PackContext, modification: Modification): View {
   const { id, title, classification, classifiedBy, basis, approvalReference, approvedOn, description, drawings } =
     modification;
   const { supplement, noSupplementNeeded, flightTest, by } = modification;
   return {
     number: id,
     title,
-    classification: say.text(m.modificationRecord_decided, {
-      classification: say.term(classification),
+    classification: fmt.text(m.modificationRecord_decided, {
+      classification: fmt.term(classification),
       visit: nameOf(visit, classifiedBy),
     }),
     basis: basis ?? DASH,
     approval: approvalReference
-      ? `${approvalReference}${approvedOn ? `, ${say.date(approvedOn)}` : ''}`
-      : say.text(m.modificationRecord_noneNeededClass),
+      ? `${approvalReference}${approvedOn ? `, ${fmt.date(approvedOn)}` : ''}`
+      : fmt.text(m.modificationRecord_noneNeededClass),
     description,
     drawings: drawings?.join('; ') ?? DASH,
     supplement: supplement
-      ? `${supplement.text}: ${supplement.state === 'in-place' ? say.text(m.modificationRecord_manual) : say.text(m.modificationRecord_owed)}`
+      ? `${supplement.text}: ${supplement.state === 'in-place' ? fmt.text(m.modificationRecord_manual) : fmt.text(m.modificationRecord_owed)}`
       : noSupplementNeeded
-        ? say.text(m.modificationRecord_noneNothingChangesPilot)
+        ? fmt.text(m.modificationRecord_noneNothingChangesPilot)
         : DASH,
-    flightTest: flightTest ? say.text(FLIGHT_TESTS[flightTest]) : DASH,
+    flightTest: flightTest ? fmt.text(FLIGHT_TESTS[flightTest]) : DASH,
     workers: by.map((person) => nameOf(visit, person)).join(', '),
   };
 }
 
-function fates({ say }: PackContext, { changes }: Modification): string[] {
+function fates({ fmt }: PackContext, { changes }: Modification): string[] {
   return changes.flatMap((change) =>
     change.kind === 'removed' || change.kind === 'replaced'
       ? [
-          `${change.item}${change.serial ? say.text(m.modificationRecord_serialNumber, { serial: change.serial }) : ''}: ${change.fate === 'owner' ? say.text(m.modificationRecord_handedOwner) : say.term(change.fate)}`,
+          `${change.item}${change.serial ? fmt.text(m.modificationRecord_serialNumber, { serial: change.serial }) : ''}: ${change.fate === 'owner' ? fmt.text(m.modificationRecord_handedOwner) : fmt.term(change.fate)}`,
         ]
       : [],
   );

@@ -41,20 +41,20 @@ const isHeld = ({ results }: PackContext, item: OpenItem): boolean => results.op
 
 /** By when something that stands open is to be done, on whichever clock comes first; undefined where nobody set a limit. */
 export function openUntil(
-  { visit, say }: Pick<PackContext, 'visit' | 'say'>,
+  { visit, fmt }: Pick<PackContext, 'visit' | 'fmt'>,
   { until, of, meter }: Pick<OpenItem, 'until' | 'of' | 'meter'>,
 ): string | undefined {
-  const landings = until.landings === undefined ? undefined : landingsText(until.landings, say);
-  return eitherOf(say, dueLimit(visit, { date: until.date, hours: until.hours, of, meter }, say), landings);
+  const landings = until.landings === undefined ? undefined : landingsText(until.landings, fmt);
+  return eitherOf(fmt, dueLimit(visit, { date: until.date, hours: until.hours, of, meter }, fmt), landings);
 }
 
 /** Limitations in force, those of earlier packs that nobody lifted among them, and flight tests that earlier packs still owe. */
 export function limitationTexts(context: PackContext): string[] {
-  const { say } = context;
+  const { fmt } = context;
   return [
     ...standing(context, 'limitation').map(({ text }) => text),
     ...heldOver(context, 'test').map((open) =>
-      say.text(m.openItems_flightTestOwedSince, { context: itemName(context, open), open: open.text }),
+      fmt.text(m.openItems_flightTestOwedSince, { context: itemName(context, open), open: open.text }),
     ),
   ];
 }

@@ -7,19 +7,19 @@ import type { PackContext } from '../context.ts';
  *
  * @param hasLimitations whether limitations are listed below
  */
-export function ownerAnswer({ visit, released, say }: PackContext, hasLimitations: boolean): string {
+export function ownerAnswer({ visit, released, fmt }: PackContext, hasLimitations: boolean): string {
   const { registration } = visit.aircraft;
-  if (!released) return say.text(m.ownerAnswer_notReleasedNotFly, { registration });
+  if (!released) return fmt.text(m.ownerAnswer_notReleasedNotFly, { registration });
   const { name, authorisation = DASH } = released.releasedBy;
   if (released.statement.covers === 'weighing') {
-    const answer = say.text(m.ownerAnswer_releasedWeighingNothingElse, { name, authorisation, registration });
-    return hasLimitations ? `${answer} ${say.text(m.ownerAnswer_limitationsBelowApply)}` : answer;
+    const answer = fmt.text(m.ownerAnswer_releasedWeighingNothingElse, { name, authorisation, registration });
+    return hasLimitations ? `${answer} ${fmt.text(m.ownerAnswer_limitationsBelowApply)}` : answer;
   }
   if (released.statement.id === 'condition-inspection')
     return hasLimitations
-      ? say.text(m.ownerAnswer_releasedAfterConditionInspection, { registration, name, authorisation })
-      : say.text(m.ownerAnswer_releasedAfterConditionInspectionWithin, { registration, name, authorisation });
+      ? fmt.text(m.ownerAnswer_releasedAfterConditionInspection, { registration, name, authorisation })
+      : fmt.text(m.ownerAnswer_releasedAfterConditionInspectionWithin, { registration, name, authorisation });
   return hasLimitations
-    ? say.text(m.ownerAnswer_releasedWorkDescribedWithin, { registration, name, authorisation })
-    : say.text(m.ownerAnswer_releasedWorkDescribedWithinLimits, { registration, name, authorisation });
+    ? fmt.text(m.ownerAnswer_releasedWorkDescribedWithin, { registration, name, authorisation })
+    : fmt.text(m.ownerAnswer_releasedWorkDescribedWithinLimits, { registration, name, authorisation });
 }

@@ -1,5 +1,5 @@
+import type { Formatter } from '../../text/formatter.ts';
 import * as m from '../../text/generated/messages.ts';
-import type { Printer } from '../../text/print.ts';
 import type { LoadingFacts } from '../loading-facts.ts';
 import { onScreen } from '../on-screen.ts';
 import type { PackDocument } from '../pack-documents.ts';
@@ -55,16 +55,16 @@ export function needsCare(live: LiveFacts | undefined): boolean {
 }
 
 /** Page of a link: what holds today, the leading document and all others. */
-export function ownerPage(page: OwnerPage, say: Printer): View {
+export function ownerPage(page: OwnerPage, fmt: Formatter): View {
   const { summary, standing, live, documents, path } = page;
   const leading = documents.find(({ id }) => id === page.leading) ?? documents[0];
   const place = { base: '#', documents, pictures: `${path}/documents/` };
   return {
-    title: say.text(m.ownerPage_releasePack, { registration: summary.registration, number: summary.number }),
+    title: fmt.text(m.ownerPage_releasePack, { registration: summary.registration, number: summary.number }),
     registration: summary.registration,
     ...standing,
     releasedBy: summary.releasedBy,
-    issuedAt: say.moment(summary.issuedAt),
+    issuedAt: fmt.timestamp(summary.issuedAt),
     isOfWeighingAlone: live?.isOfWeighingAlone ?? false,
     until: live?.until ?? '',
     past: live?.past ?? [],
@@ -76,16 +76,16 @@ export function ownerPage(page: OwnerPage, say: Printer): View {
     sealKey: page.sealKey,
     leadingHtml: standing.isCurrent ? onScreen(leading?.html ?? '', place) : '',
     pdfHref: `${path}/pack.pdf`,
-    documentsTitle: standing.isCurrent ? say.text(m.ownerPage_everythingPack) : say.text(m.ownerPage_whatStoodPackNo),
+    documentsTitle: standing.isCurrent ? fmt.text(m.ownerPage_everythingPack) : fmt.text(m.ownerPage_whatStoodPackNo),
     documents: documents
       .filter((document) => !standing.isCurrent || document !== leading)
       .map(({ id, title, html }) => ({ href: `${place.pictures}${id}`, title, html: onScreen(html, place) })),
-    expiresOn: say.day(page.expiresAt),
+    expiresOn: fmt.day(page.expiresAt),
     pdfSha256: page.pdfSha256,
     hasLoading: live?.loading !== undefined,
     loadingJson: live?.loading === undefined ? '' : inScript(live.loading),
     openedAt: page.openedAt,
-    openedOn: say.moment(page.openedAt),
+    openedOn: fmt.timestamp(page.openedAt),
   };
 }
 

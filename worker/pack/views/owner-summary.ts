@@ -14,14 +14,14 @@ import { loadLimitRows, massLimitRows } from './pilot-limits.ts';
 import { closedSince, rectified } from './work-done.ts';
 
 /** A limit that is not to be passed. */
-const MOST = { bound: 'most' } as const;
+const MAX = { bound: 'most' } as const;
 
 /** As much of what is due as an owner keeps in mind; the due list has the rest. */
-const MOST_DUE = 3;
+const MAX_DUE = 3;
 
 /** What the owner needs to know before flying home, in plain words. */
 export function ownerSummaryView(context: PackContext): View {
-  const { visit, results, released, say } = context;
+  const { visit, results, released, fmt } = context;
   const { schedule, loading } = results;
   const findings = visit.findings ?? [];
   const watch = findings.filter(
@@ -29,14 +29,14 @@ export function ownerSummaryView(context: PackContext): View {
   );
   const limitations = limitationTexts(context);
   const held = heldOver(context, 'deferral', 'watch');
-  const due = nextDue(context, context.issuedAt).slice(0, MOST_DUE);
+  const due = nextDue(context, context.issuedAt).slice(0, MAX_DUE);
   return {
     ...common(context),
     answer: ownerAnswer(context, limitations.length > 0),
     limitations,
     hasLimitations: limitations.length > 0,
     hasSchedule: schedule !== undefined,
-    use: released ? say.text(m.ownerSummary_useTakeOlderCards) : say.text(m.ownerSummary_draftNotUse),
+    use: released ? fmt.text(m.ownerSummary_useTakeOlderCards) : fmt.text(m.ownerSummary_draftNotUse),
     hasTanks: tanksOf(visit.aircraft).length > 0,
     hasPropeller: visit.aircraft.engine !== undefined || visit.aircraft.propeller !== undefined,
     hasEnvelope: loading?.envelope !== undefined,
@@ -45,28 +45,28 @@ export function ownerSummaryView(context: PackContext): View {
       id,
       title,
       read: supplement
-        ? say.text(m.ownerSummary_read, { supplement: supplement.text })
-        : say.text(m.ownerSummary_nothingChangesPilot),
+        ? fmt.text(m.ownerSummary_read, { supplement: supplement.text })
+        : fmt.text(m.ownerSummary_nothingChangesPilot),
     })),
     hasModifications: (visit.modifications ?? []).length > 0,
     work: sentence(visit.visit.summary),
-    weighing: visit.weighing ? say.text(m.weighed2) : '',
+    weighing: visit.weighing ? fmt.text(m.weighed2) : '',
     inspection: visit.inspection
-      ? say.text(m.ownerSummary_doneTasks, { kind: visit.inspection.kind, count: visit.inspection.tasks.length })
-      : say.text(m.ownerSummary_noInspectionVisit),
+      ? fmt.text(m.ownerSummary_doneTasks, { kind: visit.inspection.kind, count: visit.inspection.tasks.length })
+      : fmt.text(m.ownerSummary_noInspectionVisit),
     watch: [
       ...watch.map((finding) => ({
         id: findingName(context, finding.id),
         text: `${finding.place}: ${sentence(finding.text)}`,
         what: watchLine(context, finding),
         consequence: finding.consequence
-          ? say.text(m.ownerSummary_ifLeft, { sentence: sentence(finding.consequence) })
+          ? fmt.text(m.ownerSummary_ifLeft, { sentence: sentence(finding.consequence) })
           : '',
       })),
       ...held.map((open) => ({
         id: itemName(context, open),
         text: sentence(open.text),
-        what: open.kind === 'watch' ? sentence(say.text(m.ownerSummary_keepEye)) : toBeDone(context, open),
+        what: open.kind === 'watch' ? sentence(fmt.text(m.ownerSummary_keepEye)) : toBeDone(context, open),
         consequence: '',
       })),
     ],
@@ -77,13 +77,13 @@ export function ownerSummaryView(context: PackContext): View {
     hasRectified: rectified(context).length > 0,
     closed: closedSince(context),
     hasClosed: closedSince(context).length > 0,
-    ...sources(say.text(m.ownerSummary_summaryNotReleaseResults)),
+    ...sources(fmt.text(m.ownerSummary_summaryNotReleaseResults)),
   };
 }
 
 /** What may be loaded from now on; the empty mass, which is no limit, stands last. */
 function limitRows(context: PackContext): View[] {
-  const { visit, results, say } = context;
+  const { visit, results, fmt } = context;
   const { schedule } = results;
   if (!schedule) return [];
   return [
@@ -91,41 +91,41 @@ function limitRows(context: PackContext): View[] {
     ...loadLimitRows(context),
     ...(visit.aircraft.loadingLimits ?? []).map(({ text, maximumMassKg }) => ({
       name: text,
-      measure: bothSystems(say, 'mass', maximumMassKg, MOST),
+      measure: bothSystems(fmt, 'mass', maximumMassKg, MAX),
       note: '',
     })),
     {
-      name: say.text(m.emptyMass),
-      measure: bothSystems(say, 'mass', schedule.massKg),
+      name: fmt.text(m.emptyMass),
+      measure: bothSystems(fmt, 'mass', schedule.massKg),
       note: changeNote(context),
     },
   ];
 }
 
-function changeNote({ results, say }: PackContext): string {
+function changeNote({ results, fmt }: PackContext): string {
   const { prediction, schedule } = results;
   if (!prediction || !schedule) return '';
-  return say.text(m.ownerSummary_againstLastSchedule, {
-    mass: say.measure('mass', schedule.massKg - prediction.baseline.massKg, { signed: true }),
+  return fmt.text(m.ownerSummary_againstLastSchedule, {
+    mass: fmt.measure('mass', schedule.massKg - prediction.baseline.massKg, { signed: true }),
   });
 }
 
 type OpenFinding = NonNullable<PackContext['visit']['findings']>[number];
 
 function watchLine(context: PackContext, { disposition, deferral, action }: OpenFinding): string {
-  const { say } = context;
-  if (disposition === 'declined') return say.text(m.ownerSummary_youDeclinedWork);
-  if (disposition === 'monitor') return sentence(action ?? say.text(m.ownerSummary_keepEye));
+  const { fmt } = context;
+  if (disposition === 'declined') return fmt.text(m.ownerSummary_youDeclinedWork);
+  if (disposition === 'monitor') return sentence(action ?? fmt.text(m.ownerSummary_keepEye));
   const { untilDate: date, untilHours: hours, meter } = deferral ?? {};
   const until = { ...(date !== undefined && { date }), ...(hours !== undefined && { hours }) };
   return toBeDone(context, { until, ...namedMeter(context.visit, meter) });
 }
 
 function toBeDone(context: PackContext, open: Pick<OpenItem, 'until' | 'of' | 'meter'>): string {
-  const { say } = context;
-  const whichever = Object.keys(open.until).length > 1 ? say.text(m.ownerSummary_whicheverComesFirst) : '';
-  return say.text(m.ownerSummary_done, {
-    openUntil: openUntil(context, open) ?? say.text(m.ownerSummary_limitNobodySet),
+  const { fmt } = context;
+  const whichever = Object.keys(open.until).length > 1 ? fmt.text(m.ownerSummary_whicheverComesFirst) : '';
+  return fmt.text(m.ownerSummary_done, {
+    openUntil: openUntil(context, open) ?? fmt.text(m.ownerSummary_limitNobodySet),
     whichever,
   });
 }

@@ -1,6 +1,6 @@
 import { DASH } from '../../text/dash.ts';
+import type { Formatter } from '../../text/formatter.ts';
 import * as m from '../../text/generated/messages.ts';
-import type { Printer } from '../../text/print.ts';
 import type { Part } from '../../visit/visit.ts';
 import type { PackContext } from '../context.ts';
 import { nameOf } from '../people.ts';
@@ -16,32 +16,32 @@ const KINDS = {
 } as const;
 
 export function partsTraceView(context: PackContext): View {
-  const { say } = context;
+  const { fmt } = context;
   const parts = context.visit.parts ?? [];
   return {
     ...common(context),
     count: String(parts.length),
     parts: parts.map((part) => partRow(context, part)),
-    ...sources(say.text(m.partsTrace_eachLineNamesPaper)),
+    ...sources(fmt.text(m.partsTrace_eachLineNamesPaper)),
   };
 }
 
-function partRow({ visit, say }: PackContext, part: Part): Record<string, string> {
+function partRow({ visit, fmt }: PackContext, part: Part): Record<string, string> {
   const { releaseDocument, shelfLifeUntil, fittedOn } = part;
   return {
     id: part.id,
     description: part.description,
     partNumber: part.partNumber ?? DASH,
     serial: part.serialOrBatch ?? DASH,
-    quantity: say.plain(part.quantity, Number.isInteger(part.quantity) ? 0 : 1),
-    condition: part.condition ? say.term(part.condition) : DASH,
-    paper: [paperOf(say, releaseDocument), part.supplier].filter(Boolean).join(', '),
-    shelf: shelfLifeUntil ? say.date(shelfLifeUntil) : DASH,
-    fitted: fittedOn ? say.date(fittedOn) : DASH,
+    quantity: fmt.plain(part.quantity, Number.isInteger(part.quantity) ? 0 : 1),
+    condition: part.condition ? fmt.term(part.condition) : DASH,
+    paper: [paperOf(fmt, releaseDocument), part.supplier].filter(Boolean).join(', '),
+    shelf: shelfLifeUntil ? fmt.date(shelfLifeUntil) : DASH,
+    fitted: fittedOn ? fmt.date(fittedOn) : DASH,
     receivedBy: nameOf(visit, part.receivedBy),
   };
 }
 
-function paperOf(say: Printer, paper: Part['releaseDocument']): string {
-  return paper ? `${say.text(KINDS[paper.kind])} ${paper.reference}` : say.text(m.none2);
+function paperOf(fmt: Formatter, paper: Part['releaseDocument']): string {
+  return paper ? `${fmt.text(KINDS[paper.kind])} ${paper.reference}` : fmt.text(m.none2);
 }

@@ -16,16 +16,16 @@ export function hasPhotographs(context: PackContext): boolean {
 }
 
 export function photographsView(context: PackContext): View {
-  const { say } = context;
+  const { fmt } = context;
   return {
     ...common(context),
     photographs: photographsOf(context).map((photograph) => photographView(context, photograph)),
-    ...sources(say.text(m.photographs_photographsHandedTurnedUpright)),
+    ...sources(fmt.text(m.photographs_photographsHandedTurnedUpright)),
   };
 }
 
 function photographView(context: PackContext, photograph: Attachment): View {
-  const { visit, attachments, say } = context;
+  const { visit, attachments, fmt } = context;
   const { id, title, sha256, takenAt, by } = photograph;
   const fact = attachments[sha256];
   const isShown = fact?.ok === true && fact.kind !== 'pdf';
@@ -37,12 +37,12 @@ function photographView(context: PackContext, photograph: Attachment): View {
     source: imageSource(sha256),
     leftOut:
       fact === undefined
-        ? say.text(m.photographs_fileNotHanded)
+        ? fmt.text(m.photographs_fileNotHanded)
         : fact.ok
-          ? say.text(m.photographs_fileNoPicture)
-          : say.value(saidFault(fact.detail)),
+          ? fmt.text(m.photographs_fileNoPicture)
+          : fmt.value(saidFault(fact.detail)),
     concerns: concernsLine(context, photograph),
-    taken: [takenAt ? say.moment(takenAt) : DASH, by ? nameOf(visit, by) : ''].filter(Boolean).join(', '),
+    taken: [takenAt ? fmt.timestamp(takenAt) : DASH, by ? nameOf(visit, by) : ''].filter(Boolean).join(', '),
   };
 }
 

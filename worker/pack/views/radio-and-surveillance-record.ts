@@ -2,8 +2,8 @@ import { addressForms } from '../../calc/surveillance/address.ts';
 import type { DeviceResult, SurveillanceRecord, SurveillanceResult } from '../../calc/surveillance/results.ts';
 import type { TransponderTest } from '../../calc/surveillance/transponder-checks.ts';
 import { DASH } from '../../text/dash.ts';
+import type { Formatter } from '../../text/formatter.ts';
 import * as m from '../../text/generated/messages.ts';
-import type { Printer } from '../../text/print.ts';
 import type { PackContext } from '../context.ts';
 import { nameOf, type SignatureView, signatureOf } from '../people.ts';
 import type { View } from '../render.ts';
@@ -12,7 +12,7 @@ import { common, sources } from './common.ts';
 import { checkRows, limitedRows } from './figure-rows.ts';
 
 export function radioAndSurveillanceView(context: PackContext): View {
-  const { visit, results, say } = context;
+  const { visit, results, fmt } = context;
   const record = visit.surveillance;
   const found = results.surveillance;
   if (!record || !found) throw new Error('Cannot fill the radio and surveillance record: the visit has none');
@@ -25,30 +25,30 @@ export function radioAndSurveillanceView(context: PackContext): View {
     ...radioView(context, record),
     signatures: [testedBy(context, record)],
     ...sources(
-      say.text(m.radioAndSurveillanceRecord_limits14Cfr43),
-      say.text(m.radioAndSurveillanceRecord_wrongAddressIdentitySeen),
+      fmt.text(m.radioAndSurveillanceRecord_limits14Cfr43),
+      fmt.text(m.radioAndSurveillanceRecord_wrongAddressIdentitySeen),
     ),
   };
 }
 
 /** Who tested, and on which day: the transponder, or else the encoder. */
-function testedBy({ visit, say }: PackContext, { transponderTest, encoder }: SurveillanceRecord): SignatureView {
+function testedBy({ visit, fmt }: PackContext, { transponderTest, encoder }: SurveillanceRecord): SignatureView {
   const test = transponderTest ?? encoder;
-  return signatureOf(visit, test?.by, say.text(m.tested), test ? say.day(test.at) : DASH);
+  return signatureOf(visit, test?.by, fmt.text(m.tested), test ? fmt.day(test.at) : DASH);
 }
 
-function addressView({ say }: PackContext, { forms }: SurveillanceResult): View {
+function addressView({ fmt }: PackContext, { forms }: SurveillanceResult): View {
   return {
     hexadecimal: forms?.hexadecimal ?? DASH,
     octal: forms?.octal ?? DASH,
     binary: forms?.binary ?? DASH,
-    state: forms?.state ?? say.text(m.radioAndSurveillanceRecord_noBlockKnownHere),
-    follows: forms?.registration ?? say.text(m.radioAndSurveillanceRecord_noPublishedRuleBlock),
+    state: forms?.state ?? fmt.text(m.radioAndSurveillanceRecord_noBlockKnownHere),
+    follows: forms?.registration ?? fmt.text(m.radioAndSurveillanceRecord_noPublishedRuleBlock),
   };
 }
 
 function deviceRow(
-  { say }: PackContext,
+  { fmt }: PackContext,
   device: SurveillanceRecord['devices'][number],
   result: DeviceResult | undefined,
 ): Record<string, string> {
@@ -56,12 +56,12 @@ function deviceRow(
     address === undefined ? DASH : addressForms(address).hexadecimal;
   return {
     id: device.id,
-    kind: say.term(device.kind),
+    kind: fmt.term(device.kind),
     item: device.item ?? DASH,
     set: hex(result?.set),
     received: hex(result?.received),
     identity: device.flightIdentitySet ?? DASH,
-    category: device.emitterCategory ? say.term(device.emitterCategory) : DASH,
+    category: device.emitterCategory ? fmt.term(device.emitterCategory) : DASH,
     quality:
       device.positionSource === undefined || device.positionSource === 'none'
         ? DASH
@@ -70,7 +70,7 @@ function deviceRow(
 }
 
 function transponderView(
-  { visit, say }: PackContext,
+  { visit, fmt }: PackContext,
   { transponderTest: test }: SurveillanceRecord,
   { transponder, modeS }: SurveillanceResult,
 ): View {
@@ -78,50 +78,50 @@ function transponderView(
   const { testSet } = test;
   return {
     hasTransponder: true,
-    testedAt: say.moment(test.at),
+    testedAt: fmt.timestamp(test.at),
     testedBy: nameOf(visit, test.by),
-    testSet: say.text(m.radioAndSurveillanceRecord_calibrationHoldsUntil, {
+    testSet: fmt.text(m.radioAndSurveillanceRecord_calibrationHoldsUntil, {
       serial: testSet.serial,
-      calibrationDueOn: say.date(testSet.calibrationDueOn),
-      coupledThrough: testSet.isPortable ? say.text(m.radioAndSurveillanceRecord_coupledThroughAir3) : '',
+      calibrationDueOn: fmt.date(testSet.calibrationDueOn),
+      coupledThrough: testSet.isPortable ? fmt.text(m.radioAndSurveillanceRecord_coupledThroughAir3) : '',
     }),
-    figures: limitedRows(say, transponder, 1),
+    figures: limitedRows(fmt, transponder, 1),
     hasModeS: modeS.length > 0,
-    modeS: checkRows(say, modeS),
-    options: optionsOf(say, test),
+    modeS: checkRows(fmt, modeS),
+    options: optionsOf(fmt, test),
   };
 }
 
 /** What of the class and its options decides which limits hold. */
 function optionsOf(
-  say: Printer,
+  fmt: Formatter,
   { class: transponderClass, hasNarrowFrequency, hasHighPower, modeS }: TransponderTest,
 ): string {
   const diversity = modeS?.hasDiversity
-    ? [say.text(m.radioAndSurveillanceRecord_twoAntennas)]
+    ? [fmt.text(m.radioAndSurveillanceRecord_twoAntennas)]
     : modeS?.hasDiversity === false
-      ? [say.text(m.radioAndSurveillanceRecord_oneAntenna)]
+      ? [fmt.text(m.radioAndSurveillanceRecord_oneAntenna)]
       : [];
   return [
     transponderClass,
-    ...(hasNarrowFrequency ? [say.text(m.radioAndSurveillanceRecord_replyFrequencyWithin1)] : []),
-    ...(hasHighPower ? [say.text(m.radioAndSurveillanceRecord_highPower)] : []),
+    ...(hasNarrowFrequency ? [fmt.text(m.radioAndSurveillanceRecord_replyFrequencyWithin1)] : []),
+    ...(hasHighPower ? [fmt.text(m.radioAndSurveillanceRecord_highPower)] : []),
     ...diversity,
   ].join(', ');
 }
 
-function radioView({ visit, say }: PackContext, { radioChecks = [], interferenceChecked }: SurveillanceRecord): View {
+function radioView({ visit, fmt }: PackContext, { radioChecks = [], interferenceChecked }: SurveillanceRecord): View {
   return {
     hasRadio: radioChecks.length > 0,
     radio: radioChecks.map(({ at, by, with: station, frequencyMhz, readability }) => ({
-      at: say.moment(at),
+      at: fmt.timestamp(at),
       by: nameOf(visit, by),
       station,
-      frequency: say.plain(frequencyMhz, 3),
-      readability: say.text(m.radioAndSurveillanceRecord_5, { readability }),
+      frequency: fmt.plain(frequencyMhz, 3),
+      readability: fmt.text(m.radioAndSurveillanceRecord_5, { readability }),
     })),
     interference: interferenceChecked
-      ? say.text(m.radioAndSurveillanceRecord_checkedEverythingEngineRunning)
-      : say.text(m.radioAndSurveillanceRecord_notChecked),
+      ? fmt.text(m.radioAndSurveillanceRecord_checkedEverythingEngineRunning)
+      : fmt.text(m.radioAndSurveillanceRecord_notChecked),
   };
 }

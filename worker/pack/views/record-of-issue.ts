@@ -3,9 +3,9 @@ import type { Regime, Sourced } from '../../gate/regimes/regime.ts';
 import { RULE_SET } from '../../gate/rule-set.ts';
 import { RULES } from '../../gate/rules.ts';
 import { DASH } from '../../text/dash.ts';
+import type { Formatter } from '../../text/formatter.ts';
 import * as m from '../../text/generated/messages.ts';
 import type { Message } from '../../text/message.ts';
-import type { Printer } from '../../text/print.ts';
 import type { PackContext } from '../context.ts';
 import type { DocumentDigest } from '../document-digest.ts';
 import type { View } from '../render.ts';
@@ -37,62 +37,62 @@ const VALUE_NAMES: Readonly<Record<ValueName, Message>> = {
 const isValueName = (name: string): name is ValueName => name in VALUE_NAMES;
 
 export function recordOfIssueView(context: PackContext, digests: readonly DocumentDigest[]): View {
-  const { identity, issuedAt, recordSha256, regime, findings, say } = context;
+  const { identity, issuedAt, recordSha256, regime, findings, fmt } = context;
   const notes = findings.filter(({ severity }) => severity === 'note');
   return {
     ...common(context),
     pack: identity?.pack ?? DASH,
     issue: identity?.issue ?? DASH,
-    issuedAt: say.moment(issuedAt),
+    issuedAt: fmt.timestamp(issuedAt),
     visit: identity?.visit ?? DASH,
     sealedBy: sealedByLine(context),
-    supersedes: identity?.supersedes ?? say.text(m.none),
+    supersedes: identity?.supersedes ?? fmt.text(m.none),
     previous: identity?.previous
-      ? say.text(m.recordOfIssue_manifest, {
+      ? fmt.text(m.recordOfIssue_manifest, {
           pack: identity.previous.pack,
           manifestSha256: identity.previous.manifestSha256,
         })
-      : say.text(m.recordOfIssue_noneFirstPackAircraft),
-    ruleSet: say.text(m.recordOfIssue_rules, { ruleSet: RULE_SET, count: RULES.length }),
+      : fmt.text(m.recordOfIssue_noneFirstPackAircraft),
+    ruleSet: fmt.text(m.recordOfIssue_rules, { ruleSet: RULE_SET, count: RULES.length }),
     recordSha256,
     digests: digests.map(({ id, sha256 }) => ({ id, sha256 })),
-    regime: say.text(m.recordOfIssue_edition, { regime: regime.title, version: say.date(regime.version) }),
-    values: regimeRows(say, regime),
+    regime: fmt.text(m.recordOfIssue_edition, { regime: regime.title, version: fmt.date(regime.version) }),
+    values: regimeRows(fmt, regime),
     hasNotes: notes.length > 0,
     notes: notes.map(({ code, sentence }) => ({ code, sentence })),
     ...sources(
-      say.text(m.recordOfIssue_attachedPdfRecordRecord),
-      say.text(m.recordOfIssue_packIssuedArchiveAlso),
-      say.text(m.recordOfIssue_valueRegimeMarkedUnverified),
+      fmt.text(m.recordOfIssue_attachedPdfRecordRecord),
+      fmt.text(m.recordOfIssue_packIssuedArchiveAlso),
+      fmt.text(m.recordOfIssue_valueRegimeMarkedUnverified),
     ),
   };
 }
 
 /** A row for each value, in the order of the regime. */
-function regimeRows(say: Printer, regime: Regime): Record<string, string>[] {
+function regimeRows(fmt: Formatter, regime: Regime): Record<string, string>[] {
   return Object.keys(regime)
     .filter(isValueName)
     .map((name) => {
       const { value, unit, source } = regime[name];
       return {
-        name: say.text(VALUE_NAMES[name]),
-        value: valueText(say, value),
-        unit: say.term(unit),
-        source: say.term(source.text),
-        status: source.status === 'read' ? say.text(m.recordOfIssue_read) : say.text(m.recordOfIssue_unverified),
+        name: fmt.text(VALUE_NAMES[name]),
+        value: valueText(fmt, value),
+        unit: fmt.term(unit),
+        source: fmt.term(source.text),
+        status: source.status === 'read' ? fmt.text(m.recordOfIssue_read) : fmt.text(m.recordOfIssue_unverified),
       };
     });
 }
 
 type Value = string | number | boolean | readonly string[] | PayloadRule | null;
 
-function valueText(say: Printer, value: Value): string {
+function valueText(fmt: Formatter, value: Value): string {
   if (value === null) return DASH;
-  if (typeof value === 'boolean') return value ? say.text(m.yes) : say.text(m.no);
-  if (typeof value === 'number') return say.asIs(value);
-  if (typeof value === 'string') return say.term(value);
-  return 'perSeatKg' in value ? payloadText(say, value) : value.map((entry) => say.term(entry)).join(', ');
+  if (typeof value === 'boolean') return value ? fmt.text(m.yes) : fmt.text(m.no);
+  if (typeof value === 'number') return fmt.asIs(value);
+  if (typeof value === 'string') return fmt.term(value);
+  return 'perSeatKg' in value ? payloadText(fmt, value) : value.map((entry) => fmt.term(entry)).join(', ');
 }
 
-const payloadText = (say: Printer, { perSeatKg, fuelHours }: PayloadRule): string =>
-  `${say.text(m.recordOfIssue_perSeat)} ${say.asIs(perSeatKg)}, ${say.text(m.recordOfIssue_fuelHours)} ${say.asIs(fuelHours)}`;
+const payloadText = (fmt: Formatter, { perSeatKg, fuelHours }: PayloadRule): string =>
+  `${fmt.text(m.recordOfIssue_perSeat)} ${fmt.asIs(perSeatKg)}, ${fmt.text(m.recordOfIssue_fuelHours)} ${fmt.asIs(fuelHours)}`;

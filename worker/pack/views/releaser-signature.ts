@@ -8,11 +8,11 @@ import { type SignatureView, signatureOf } from '../people.ts';
  * @param withTime whether the time of day stands beside the day
  */
 export function releaserSignature(
-  { visit, released, say }: PackContext,
+  { visit, released, fmt }: PackContext,
   heading: string,
   withTime = false,
 ): SignatureView[] {
   if (!released) return [];
   const { releasedAt } = released;
-  return [signatureOf(visit, released.release.by, heading, withTime ? say.moment(releasedAt) : say.day(releasedAt))];
+  return [signatureOf(visit, released.release.by, heading, withTime ? fmt.timestamp(releasedAt) : fmt.day(releasedAt))];
 }

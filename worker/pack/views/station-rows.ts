@@ -4,7 +4,7 @@ import type { View } from '../render.ts';
 import { bothSystems } from './both-systems.ts';
 
 /** The stations of the aircraft as printed: name, arm, limits. */
-export function stationRows({ visit, say }: PackContext): View[] {
+export function stationRows({ visit, fmt }: PackContext): View[] {
   return visit.aircraft.stations.map((station) => {
     if (station.kind === 'fuel') {
       const table = station.armByVolume ?? [];
@@ -12,23 +12,23 @@ export function stationRows({ visit, say }: PackContext): View[] {
       const last = table.at(-1);
       const arm =
         first && last
-          ? say.text(m.to, { text: say.number('arm', first.armMm), text2: say.number('arm', last.armMm) })
-          : say.number('arm', station.armMm ?? 0);
+          ? fmt.text(m.to, { text: fmt.number('arm', first.armMm), text2: fmt.number('arm', last.armMm) })
+          : fmt.number('arm', station.armMm ?? 0);
       return {
-        name: say.text(m.stationRows_usable, {
+        name: fmt.text(m.stationRows_usable, {
           station: station.name,
-          densityKgPerL: say.measure('density', station.densityKgPerL),
+          densityKgPerL: fmt.measure('density', station.densityKgPerL),
         }),
         arm,
-        least: bothSystems(say, 'mass', undefined),
-        most: bothSystems(say, 'volume', station.capacityL - station.unusableL, { bound: 'most' }),
+        least: bothSystems(fmt, 'mass', undefined),
+        most: bothSystems(fmt, 'volume', station.capacityL - station.unusableL, { bound: 'most' }),
       };
     }
     return {
       name: station.name,
-      arm: say.number('arm', station.armMm),
-      least: bothSystems(say, 'mass', station.minimumMassKg, { bound: 'least' }),
-      most: bothSystems(say, 'mass', station.maximumMassKg, { bound: 'most' }),
+      arm: fmt.number('arm', station.armMm),
+      least: bothSystems(fmt, 'mass', station.minimumMassKg, { bound: 'least' }),
+      most: bothSystems(fmt, 'mass', station.maximumMassKg, { bound: 'most' }),
     };
   });
 }

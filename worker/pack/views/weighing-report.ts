@@ -26,7 +26,7 @@ const OIL_STATES = {
 } as const;
 
 export function weighingReportView(context: PackContext): View {
-  const { say } = context;
+  const { fmt } = context;
   const { weighing } = context.visit;
   const result = context.results.weighing;
   if (!weighing || !result) throw new Error('Cannot fill the weighing report: the visit has no weighing');
@@ -40,45 +40,45 @@ export function weighingReportView(context: PackContext): View {
     ...budgetRows(context, result),
     ...comparison(context, context.results.comparison),
     signatures: [
-      signatureOf(context.visit, weighing.by, say.text(m.weighingReport_weighed), say.day(weighing.weighedAt)),
-      signatureOf(context.visit, weighing.checkedBy, say.text(m.weighingReport_checked), say.day(weighing.weighedAt)),
+      signatureOf(context.visit, weighing.by, fmt.text(m.weighingReport_weighed), fmt.day(weighing.weighedAt)),
+      signatureOf(context.visit, weighing.checkedBy, fmt.text(m.weighingReport_checked), fmt.day(weighing.weighedAt)),
     ],
   };
 }
 
-function conditions({ visit, say }: PackContext, weighing: Weighing): View {
+function conditions({ visit, fmt }: PackContext, weighing: Weighing): View {
   const { level } = weighing;
   return {
-    at: say.moment(weighing.weighedAt),
-    place: `${weighing.place}, ${weighing.indoors ? say.text(m.weighingReport_indoors) : say.text(m.weighingReport_open)}`,
+    at: fmt.timestamp(weighing.weighedAt),
+    place: `${weighing.place}, ${weighing.indoors ? fmt.text(m.weighingReport_indoors) : fmt.text(m.weighingReport_open)}`,
     by: nameOf(visit, weighing.by),
     datum: visit.aircraft.datum,
     levelling: visit.aircraft.levelling,
     level: level
-      ? say.text(m.weighingReport_noseUpRightDown, {
-          longitudinal: say.signed(level.longitudinalDeg, 1),
-          lateral: say.signed(level.lateralDeg, 1),
+      ? fmt.text(m.weighingReport_noseUpRightDown, {
+          longitudinal: fmt.signed(level.longitudinalDeg, 1),
+          lateral: fmt.signed(level.lateralDeg, 1),
         })
-      : say.text(m.notStated),
-    fuel: weighing.fuelState ? say.text(FUEL_STATES[weighing.fuelState]) : say.text(m.notStated2),
-    oil: weighing.oilState ? say.text(OIL_STATES[weighing.oilState]) : say.text(m.notStated2),
+      : fmt.text(m.notStated),
+    fuel: weighing.fuelState ? fmt.text(FUEL_STATES[weighing.fuelState]) : fmt.text(m.notStated2),
+    oil: weighing.oilState ? fmt.text(OIL_STATES[weighing.oilState]) : fmt.text(m.notStated2),
     note: weighing.note ?? DASH,
   };
 }
 
-function scaleRow({ say }: PackContext, scale: Weighing['scales'][number]): Record<string, string> {
+function scaleRow({ fmt }: PackContext, scale: Weighing['scales'][number]): Record<string, string> {
   return {
     id: scale.id,
     serial: scale.serial,
-    capacity: say.number('mass', scale.capacityKg),
-    step: say.number('mass', scale.resolutionKg, { extra: 1 }),
-    limit: `±${say.number('mass', scale.errorLimitKg, { extra: 1 })}`,
-    due: say.date(scale.calibrationDueOn),
+    capacity: fmt.number('mass', scale.capacityKg),
+    step: fmt.number('mass', scale.resolutionKg, { extra: 1 }),
+    limit: `±${fmt.number('mass', scale.errorLimitKg, { extra: 1 })}`,
+    due: fmt.date(scale.calibrationDueOn),
   };
 }
 
 function runRows(
-  { say }: PackContext,
+  { fmt }: PackContext,
   scale: string,
   point: WeighingResult['points'][number] | undefined,
 ): Record<string, string>[] {
@@ -86,82 +86,82 @@ function runRows(
     point: run === 0 ? (point?.name ?? '') : '',
     scale: run === 0 ? scale : '',
     run: String(run + 1),
-    gross: say.number('mass', grossKg, { extra: 1 }),
-    correction: say.number('mass', correctionKg, { signed: true, extra: 1 }),
-    tare: say.number('mass', point?.tareKg ?? 0, { extra: 1 }),
-    net: say.number('mass', netKg, { extra: 1 }),
+    gross: fmt.number('mass', grossKg, { extra: 1 }),
+    correction: fmt.number('mass', correctionKg, { signed: true, extra: 1 }),
+    tare: fmt.number('mass', point?.tareKg ?? 0, { extra: 1 }),
+    net: fmt.number('mass', netKg, { extra: 1 }),
   }));
 }
 
-function reduction({ say }: PackContext, result: WeighingResult): View {
+function reduction({ fmt }: PackContext, result: WeighingResult): View {
   const row = (name: string, massKg: number, armMm: number, momentKgMm: number): Record<string, string> => ({
     name,
-    mass: say.number('mass', massKg, { extra: 1 }),
-    arm: say.number('arm', armMm, { extra: 1 }),
-    moment: say.number('moment', momentKgMm),
+    mass: fmt.number('mass', massKg, { extra: 1 }),
+    arm: fmt.number('arm', armMm, { extra: 1 }),
+    moment: fmt.number('moment', momentKgMm),
   });
   const { asWeighed, empty, adjustments, expanded } = result;
   return {
     means: result.points.map(({ name, massKg, armMm, momentKgMm }) => row(name, massKg, armMm, momentKgMm)),
     asWeighed: row(
-      say.text(m.weighingReport_weighed2),
+      fmt.text(m.weighingReport_weighed2),
       asWeighed.massKg,
       asWeighed.momentKgMm / asWeighed.massKg,
       asWeighed.momentKgMm,
     ),
     adjustments: adjustments.map(({ line, massKg, armMm, momentKgMm }) =>
-      row(reductionName(say, line), massKg, armMm, momentKgMm),
+      row(reductionName(fmt, line), massKg, armMm, momentKgMm),
     ),
-    empty: row(say.text(m.weighingReport_emptyCondition), empty.massKg, empty.armMm, empty.momentKgMm),
-    emptyMass: `${say.number('mass', empty.massKg)} ± ${say.measure('mass', expanded.massKg)}`,
-    emptyArm: `${say.number('arm', empty.armMm, { extra: 1 })} ± ${say.measure('arm', expanded.armMm, { extra: 1 })}`,
-    emptyMoment: say.measure('moment', empty.momentKgMm),
-    runs: result.runTotalsKg.map((totalKg) => say.number('mass', totalKg, { extra: 1 })).join(', ') || DASH,
+    empty: row(fmt.text(m.weighingReport_emptyCondition), empty.massKg, empty.armMm, empty.momentKgMm),
+    emptyMass: `${fmt.number('mass', empty.massKg)} ± ${fmt.measure('mass', expanded.massKg)}`,
+    emptyArm: `${fmt.number('arm', empty.armMm, { extra: 1 })} ± ${fmt.measure('arm', expanded.armMm, { extra: 1 })}`,
+    emptyMoment: fmt.measure('moment', empty.momentKgMm),
+    runs: result.runTotalsKg.map((totalKg) => fmt.number('mass', totalKg, { extra: 1 })).join(', ') || DASH,
   };
 }
 
 /** What it is, and which way it was counted. */
-function reductionName(say: PackContext['say'], line: WeighingResult['adjustments'][number]['line']): string {
-  if (line.kind === 'item-aboard') return say.text(m.weighingReport_off, { item: line.item });
+function reductionName(fmt: PackContext['fmt'], line: WeighingResult['adjustments'][number]['line']): string {
+  if (line.kind === 'item-aboard') return fmt.text(m.weighingReport_off, { item: line.item });
   return line.kind === 'item-missing'
-    ? say.text(m.weighingReport_on, { item: line.item })
-    : say.value(adjustmentName(line));
+    ? fmt.text(m.weighingReport_on, { item: line.item })
+    : fmt.value(adjustmentName(line));
 }
 
-function comparison({ say, results }: PackContext, held: Comparison | undefined): View {
+function comparison({ fmt, results }: PackContext, held: Comparison | undefined): View {
   const { prediction, weighing } = results;
   if (!held || !prediction || !weighing) return { hasComparison: false };
-  const ratio = (value: number): string => say.plain(value, 2);
+  const ratio = (value: number): string => fmt.plain(value, 2);
   return {
     hasComparison: true,
-    predictedMass: say.number('mass', prediction.massKg, { extra: 1 }),
-    predictedArm: say.number('arm', prediction.armMm, { extra: 1 }),
-    weighedMass: say.number('mass', weighing.empty.massKg, { extra: 1 }),
-    weighedArm: say.number('arm', weighing.empty.armMm, { extra: 1 }),
-    differenceMass: say.number('mass', held.differenceKg, { signed: true, extra: 1 }),
-    differenceArm: say.number('arm', held.differenceMm, { signed: true, extra: 1 }),
-    standardMass: say.number('mass', held.standard.massKg, { extra: 1 }),
-    standardArm: say.number('arm', held.standard.armMm, { extra: 1 }),
+    predictedMass: fmt.number('mass', prediction.massKg, { extra: 1 }),
+    predictedArm: fmt.number('arm', prediction.armMm, { extra: 1 }),
+    weighedMass: fmt.number('mass', weighing.empty.massKg, { extra: 1 }),
+    weighedArm: fmt.number('arm', weighing.empty.armMm, { extra: 1 }),
+    differenceMass: fmt.number('mass', held.differenceKg, { signed: true, extra: 1 }),
+    differenceArm: fmt.number('arm', held.differenceMm, { signed: true, extra: 1 }),
+    standardMass: fmt.number('mass', held.standard.massKg, { extra: 1 }),
+    standardArm: fmt.number('arm', held.standard.armMm, { extra: 1 }),
     ratioMass: ratio(held.massRatio),
     ratioArm: ratio(held.armRatio),
-    residual: residualLine(results.residual, say),
+    residual: residualLine(results.residual, fmt),
     verdict: held.isSignificant
-      ? say.text(m.weighingReport_leastOneDifferenceMore, { coverageFactor: COVERAGE_FACTOR })
-      : say.text(m.weighingReport_bothDifferencesWithinStandard, { coverageFactor: COVERAGE_FACTOR }),
+      ? fmt.text(m.weighingReport_leastOneDifferenceMore, { coverageFactor: COVERAGE_FACTOR })
+      : fmt.text(m.weighingReport_bothDifferencesWithinStandard, { coverageFactor: COVERAGE_FACTOR }),
   };
 }
 
 /** Says what the papers may lack, and no more than the scales can tell. */
-function residualLine(residual: Residual | undefined, say: PackContext['say']): string {
+function residualLine(residual: Residual | undefined, fmt: PackContext['fmt']): string {
   if (!residual) return '';
-  const mass = `${say.measure('mass', residual.massKg, { signed: true, extra: 1 })} ± ${say.measure('mass', residual.expandedKg, { extra: 1 })} (k = 2)`;
+  const mass = `${fmt.measure('mass', residual.massKg, { signed: true, extra: 1 })} ± ${fmt.measure('mass', residual.expandedKg, { extra: 1 })} (k = 2)`;
   if (!residual.isTold || residual.armMm === undefined)
-    return say.text(m.weighingReport_residualAgainstPapersSurvey, { mass });
+    return fmt.text(m.weighingReport_residualAgainstPapersSurvey, { mass });
   const what =
-    residual.massKg > 0 ? say.text(m.weighingReport_aboardPapersLack) : say.text(m.weighingReport_papersNotAboard);
-  return say.text(m.weighingReport_residualAgainstPapersSurveyChanges, {
+    residual.massKg > 0 ? fmt.text(m.weighingReport_aboardPapersLack) : fmt.text(m.weighingReport_papersNotAboard);
+  return fmt.text(m.weighingReport_residualAgainstPapersSurveyChanges, {
     mass,
-    arm: say.measure('arm', residual.armMm),
+    arm: fmt.measure('arm', residual.armMm),
     what,
   });
 }

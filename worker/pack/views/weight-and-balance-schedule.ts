@@ -14,7 +14,7 @@ import { releaserSignature } from './releaser-signature.ts';
 import { stationRows } from './station-rows.ts';
 
 export function weightAndBalanceScheduleView(context: PackContext): View {
-  const { results, say } = context;
+  const { results, fmt } = context;
   const { schedule } = results;
   if (!schedule) throw new Error('Cannot fill the weight schedule: the visit has no empty mass');
   const isWeighed = schedule.basis === 'weighed';
@@ -24,25 +24,25 @@ export function weightAndBalanceScheduleView(context: PackContext): View {
     isComputed: !isWeighed,
     basis: basisLine(context),
     ...headFigures(context, schedule),
-    supersedes: schedule.supersedes ?? say.text(m.none),
+    supersedes: schedule.supersedes ?? fmt.text(m.none),
     equipmentCount: String(results.change.after.length),
     ...envelopeRows(context),
     stations: stationRows(context),
     ...historyCharts(context),
     history: schedule.history.map((entry, index) => ({
       step: String(index + 1),
-      date: say.date(entry.date),
-      reason: say.value(historyReason(entry.cause)),
-      changeMass: say.number('mass', entry.changeKg, { signed: true, extra: 1 }),
-      changeMoment: say.number('moment', entry.changeKgMm, { signed: true }),
-      mass: say.number('mass', entry.massKg, { extra: 1 }),
-      arm: say.number('arm', entry.armMm, { extra: 1 }),
-      moment: say.number('moment', entry.momentKgMm),
+      date: fmt.date(entry.date),
+      reason: fmt.value(historyReason(entry.cause)),
+      changeMass: fmt.number('mass', entry.changeKg, { signed: true, extra: 1 }),
+      changeMoment: fmt.number('moment', entry.changeKgMm, { signed: true }),
+      mass: fmt.number('mass', entry.massKg, { extra: 1 }),
+      arm: fmt.number('arm', entry.armMm, { extra: 1 }),
+      moment: fmt.number('moment', entry.momentKgMm),
     })),
-    signatures: releaserSignature(context, say.text(m.weightAndBalanceSchedule_preparedRelease)),
+    signatures: releaserSignature(context, fmt.text(m.weightAndBalanceSchedule_preparedRelease)),
     ...sources(
-      say.text(m.weightAndBalanceSchedule_emptyMassHoldsUnusable),
-      say.text(m.weightAndBalanceSchedule_figuresAircraftLimitsStations),
+      fmt.text(m.weightAndBalanceSchedule_emptyMassHoldsUnusable),
+      fmt.text(m.weightAndBalanceSchedule_figuresAircraftLimitsStations),
     ),
   };
 }
@@ -50,110 +50,110 @@ export function weightAndBalanceScheduleView(context: PackContext): View {
 type Schedule = NonNullable<PackContext['results']['schedule']>;
 
 /** A limit that is not to be passed. */
-const MOST = { bound: 'most' } as const;
+const MAX = { bound: 'most' } as const;
 
 /** What the schedule is read for, first. */
 function headFigures(context: PackContext, schedule: Schedule): View {
-  const { visit, results, say } = context;
+  const { visit, results, fmt } = context;
   const { aircraft } = visit;
   return {
-    emptyMass: bothSystems(say, 'mass', schedule.massKg),
-    emptyArm: bothSystems(say, 'arm', schedule.armMm, { extra: 1 }),
-    emptyMoment: say.measure('moment', schedule.momentKgMm),
+    emptyMass: bothSystems(fmt, 'mass', schedule.massKg),
+    emptyArm: bothSystems(fmt, 'arm', schedule.armMm, { extra: 1 }),
+    emptyMoment: fmt.measure('moment', schedule.momentKgMm),
     uncertainty: schedule.expanded
-      ? say.text(m.weightAndBalanceSchedule_k2, {
-          mass: say.measure('mass', schedule.expanded.massKg),
-          arm: say.measure('arm', schedule.expanded.armMm, { extra: 1 }),
+      ? fmt.text(m.weightAndBalanceSchedule_k2, {
+          mass: fmt.measure('mass', schedule.expanded.massKg),
+          arm: fmt.measure('arm', schedule.expanded.armMm, { extra: 1 }),
         })
-      : say.text(m.weightAndBalanceSchedule_notKnownComputedNot),
+      : fmt.text(m.weightAndBalanceSchedule_notKnownComputedNot),
     mac:
       schedule.macPercent === undefined
         ? DASH
-        : say.text(m.weightAndBalanceSchedule_mac, { macPercent: say.plain(schedule.macPercent, 1) }),
+        : fmt.text(m.weightAndBalanceSchedule_mac, { macPercent: fmt.plain(schedule.macPercent, 1) }),
     datum: aircraft.datum,
-    maximumMass: bothSystems(say, 'mass', aircraft.maximumMassKg, MOST),
-    landingMass: bothSystems(say, 'mass', aircraft.maximumLandingMassKg, MOST),
-    zeroFuelMass: bothSystems(say, 'mass', aircraft.maximumZeroFuelMassKg, MOST),
-    emptyCap: bothSystems(say, 'mass', aircraft.maximumEmptyMassKg, MOST),
+    maximumMass: bothSystems(fmt, 'mass', aircraft.maximumMassKg, MAX),
+    landingMass: bothSystems(fmt, 'mass', aircraft.maximumLandingMassKg, MAX),
+    zeroFuelMass: bothSystems(fmt, 'mass', aircraft.maximumZeroFuelMassKg, MAX),
+    emptyCap: bothSystems(fmt, 'mass', aircraft.maximumEmptyMassKg, MAX),
     emptyRange: emptyRange(context),
-    usefulLoad: bothSystems(say, 'mass', schedule.usefulLoadKg, MOST),
+    usefulLoad: bothSystems(fmt, 'mass', schedule.usefulLoadKg, MAX),
     usefulLoadNote: usefulLoadNote(context),
-    fullFuelPayload: bothSystems(say, 'mass', results.loading?.limits.fullTanksPayload.kg, MOST),
+    fullFuelPayload: bothSystems(fmt, 'mass', results.loading?.limits.fullTanksPayload.kg, MAX),
     fullFuelNote: fullTanksNote(context),
     payloadRule: payloadLine(context, schedule.massKg),
   };
 }
 
-function emptyRange({ visit, say }: PackContext): BothSystems {
+function emptyRange({ visit, fmt }: PackContext): BothSystems {
   const range = visit.aircraft.emptyRange;
   if (!range) return { value: DASH, other: '' };
   const { forwardMm, aftMm } = range;
   return {
-    value: say.text(m.to, {
-      text: say.number('arm', forwardMm, { bound: 'least' }),
-      text2: say.measure('arm', aftMm, { bound: 'most' }),
+    value: fmt.text(m.to, {
+      text: fmt.number('arm', forwardMm, { bound: 'least' }),
+      text2: fmt.measure('arm', aftMm, { bound: 'most' }),
     }),
-    other: say.text(m.to, { text: say.other('arm', forwardMm, 'least'), text2: say.other('arm', aftMm, 'most') }),
+    other: fmt.text(m.to, { text: fmt.other('arm', forwardMm, 'least'), text2: fmt.other('arm', aftMm, 'most') }),
   };
 }
 
 /** Mass and arm side by side, once there are steps enough to see a history in. */
-function historyCharts({ results, say }: PackContext): View {
+function historyCharts({ results, fmt }: PackContext): View {
   const history = results.schedule?.history ?? [];
   if (history.length < 4) return { hasCharts: false };
-  const [mass, arm] = [factorOf('mass', say.units), factorOf('arm', say.units)];
+  const [mass, arm] = [factorOf('mass', fmt.units), factorOf('arm', fmt.units)];
   return {
     hasCharts: true,
     massChart: historyChart(
-      say.text(m.weightAndBalanceSchedule_emptyMass),
-      say.unit('mass'),
+      fmt.text(m.weightAndBalanceSchedule_emptyMass),
+      fmt.unit('mass'),
       history.map(({ massKg }) => massKg / mass),
-      say,
+      fmt,
     ),
     armChart: historyChart(
-      say.text(m.weightAndBalanceSchedule_arm),
-      say.unit('arm'),
+      fmt.text(m.weightAndBalanceSchedule_arm),
+      fmt.unit('arm'),
       history.map(({ armMm }) => armMm / arm),
-      say,
+      fmt,
     ),
   };
 }
 
-function basisLine({ results, say }: PackContext): string {
+function basisLine({ results, fmt }: PackContext): string {
   const { schedule } = results;
   if (schedule?.basis === 'weighed')
-    return say.text(m.weightAndBalanceSchedule_weighedSeeWeighingReport, {
-      weighedOn: schedule.weighedOn ? say.date(schedule.weighedOn) : '',
+    return fmt.text(m.weightAndBalanceSchedule_weighedSeeWeighingReport, {
+      weighedOn: schedule.weighedOn ? fmt.date(schedule.weighedOn) : '',
     });
   const since = schedule?.weighedOn
-    ? say.text(m.weightAndBalanceSchedule_lastWeighed, { weighedOn: say.date(schedule.weighedOn) })
+    ? fmt.text(m.weightAndBalanceSchedule_lastWeighed, { weighedOn: fmt.date(schedule.weighedOn) })
     : '';
-  return say.text(m.weightAndBalanceSchedule_computedNotWeighedLines, {
+  return fmt.text(m.weightAndBalanceSchedule_computedNotWeighedLines, {
     since,
     changesSinceWeighing: schedule?.changesSinceWeighing ?? 0,
   });
 }
 
-function payloadLine({ visit, regime, say }: PackContext, emptyKg: number): string {
+function payloadLine({ visit, regime, fmt }: PackContext, emptyKg: number): string {
   const rule = regime.minimumPayload.value;
-  if (!rule) return say.text(m.weightAndBalanceSchedule_regimeSetsNone);
+  if (!rule) return fmt.text(m.weightAndBalanceSchedule_regimeSetsNone);
   const { sparePayloadKg } = payloadAgainst(visit, emptyKg, rule);
-  return say.text(m.weightAndBalanceSchedule_againstHFuel, {
-    sparePayload: say.measure('mass', sparePayloadKg, { signed: true, ...MOST }),
+  return fmt.text(m.weightAndBalanceSchedule_againstHFuel, {
+    sparePayload: fmt.measure('mass', sparePayloadKg, { signed: true, ...MAX }),
     seats: visit.aircraft.seats,
-    perSeat: say.measure('mass', rule.perSeatKg),
-    fuelHours: say.plain(rule.fuelHours, 1),
+    perSeat: fmt.measure('mass', rule.perSeatKg),
+    fuelHours: fmt.plain(rule.fuelHours, 1),
   });
 }
 
-function envelopeRows({ visit, say }: PackContext): View {
+function envelopeRows({ visit, fmt }: PackContext): View {
   const corners = visit.aircraft.envelope ?? [];
   return {
     hasEnvelope: corners.length > 0,
     envelope: corners.map(({ armMm, massKg }, index) => ({
       corner: String(index + 1),
-      mass: say.stated('mass', massKg),
-      arm: say.stated('arm', armMm),
+      mass: fmt.stated('mass', massKg),
+      arm: fmt.stated('arm', armMm),
     })),
   };
 }

@@ -11,7 +11,7 @@ type Marked = Pick<FoundWire, 'mark' | 'gauge' | 'material'>;
 
 /** A sheet of the marks of the visit: each twice, for both ends of the wire; a capped wire has one end within reach. */
 export function wireMarksView(context: PackContext): View {
-  const { say } = context;
+  const { fmt } = context;
   const { wires = [], found = [] } = context.visit.wiring ?? {};
   const marks = [
     ...wires
@@ -25,7 +25,7 @@ export function wireMarksView(context: PackContext): View {
     ...common(context),
     count: String(marks.length),
     marks,
-    ...sources(say.text(m.wireMarks_printCutAlongLines)),
+    ...sources(fmt.text(m.wireMarks_printCutAlongLines)),
   };
 }
 

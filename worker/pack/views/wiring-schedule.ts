@@ -16,7 +16,7 @@ type Wiring = NonNullable<Visit['wiring']>;
 type Wire = Wiring['wires'][number];
 
 export function wiringScheduleView(context: PackContext): View {
-  const { visit, results, say } = context;
+  const { visit, results, fmt } = context;
   const record = visit.wiring;
   const found = results.wiring;
   if (!record || !found) throw new Error('Cannot fill the wiring schedule: the visit has no wiring');
@@ -24,12 +24,12 @@ export function wiringScheduleView(context: PackContext): View {
     ...common(context),
     drawing: record.drawing ?? DASH,
     tested: record.test
-      ? say.text(m.wiringSchedule_by, {
-          at: say.moment(record.test.at),
+      ? fmt.text(m.wiringSchedule_by, {
+          at: fmt.timestamp(record.test.at),
           visit: nameOf(visit, record.test.by),
           instrument: record.test.instrument,
         })
-      : say.text(m.wiringSchedule_notTested),
+      : fmt.text(m.wiringSchedule_notTested),
     added: harnessText(context, found.harness.added),
     removed: harnessText(context, found.harness.removed),
     connectors: record.connectors.map((connector) => connectorView(context, record, connector)),
@@ -40,37 +40,37 @@ export function wiringScheduleView(context: PackContext): View {
       mark: mark ?? DASH,
       from,
       to,
-      identifiedBy: say.term(identifiedBy),
-      decision: say.term(decision),
-      live: isLive === undefined ? DASH : isLive ? say.text(m.wiringSchedule_yes) : say.text(m.no),
+      identifiedBy: fmt.term(identifiedBy),
+      decision: fmt.term(decision),
+      live: isLive === undefined ? DASH : isLive ? fmt.text(m.wiringSchedule_yes) : fmt.text(m.no),
     })),
     hasNearControls: (record.nearControls ?? []).length > 0,
     nearControls: (record.nearControls ?? []).map((near) => ({
       what: near.what,
       control: near.control,
-      distance: say.measure('arm', near.distanceMm),
-      secured: near.isSecured ? say.text(m.yes) : say.text(m.wiringSchedule_no),
-      guarded: near.isGuarded ? say.text(m.yes) : say.text(m.no),
+      distance: fmt.measure('arm', near.distanceMm),
+      secured: near.isSecured ? fmt.text(m.yes) : fmt.text(m.wiringSchedule_no),
+      guarded: near.isGuarded ? fmt.text(m.yes) : fmt.text(m.no),
     })),
-    signatures: [signatureOf(visit, record.test?.by, say.text(m.tested), record.test ? say.day(record.test.at) : DASH)],
+    signatures: [signatureOf(visit, record.test?.by, fmt.text(m.tested), record.test ? fmt.day(record.test.at) : DASH)],
     ...sources(
-      say.text(m.wiringSchedule_directionSeenEquipmentMasses),
-      say.text(m.wiringSchedule_distanceControls3Guard),
-      say.text(m.wiringSchedule_electricalWorkDisconnectBattery),
+      fmt.text(m.wiringSchedule_directionSeenEquipmentMasses),
+      fmt.text(m.wiringSchedule_distanceControls3Guard),
+      fmt.text(m.wiringSchedule_electricalWorkDisconnectBattery),
     ),
   };
 }
 
-function harnessText({ say }: PackContext, { lengthM, massKg, armMm }: Harness): string {
-  const length = `${say.plain(lengthM, 1)} m`;
-  const mass = say.measure('mass', massKg, { extra: 2 });
+function harnessText({ fmt }: PackContext, { lengthM, massKg, armMm }: Harness): string {
+  const length = `${fmt.plain(lengthM, 1)} m`;
+  const mass = fmt.measure('mass', massKg, { extra: 2 });
   return armMm === undefined
-    ? say.text(m.wiringSchedule_about, { length, mass })
-    : say.text(m.wiringSchedule_about2, { length, mass, arm: say.measure('arm', armMm) });
+    ? fmt.text(m.wiringSchedule_about, { length, mass })
+    : fmt.text(m.wiringSchedule_about2, { length, mass, arm: fmt.measure('arm', armMm) });
 }
 
 function connectorView(
-  { say }: PackContext,
+  { fmt }: PackContext,
   { wires }: Wiring,
   { id, name, partNumber, pins }: Wiring['connectors'][number],
 ): View {
@@ -86,26 +86,26 @@ function connectorView(
       return {
         pin,
         signal,
-        direction: say.term(direction, PLACE),
-        level: level ? say.term(level) : DASH,
-        wire: own.map(({ mark }) => mark ?? say.text(m.wiringSchedule_noMark)).join(', ') || DASH,
+        direction: fmt.term(direction, PLACE),
+        level: level ? fmt.term(level) : DASH,
+        wire: own.map(({ mark }) => mark ?? fmt.text(m.wiringSchedule_noMark)).join(', ') || DASH,
         leadsTo: own.map(other).join(', ') || DASH,
       };
     }),
   };
 }
 
-function wireRow({ say }: PackContext, wire: Wire): Record<string, string> {
+function wireRow({ fmt }: PackContext, wire: Wire): Record<string, string> {
   return {
-    mark: wire.mark ?? say.text(m.wiringSchedule_noMark2),
-    change: say.term(wire.change),
+    mark: wire.mark ?? fmt.text(m.wiringSchedule_noMark2),
+    change: fmt.term(wire.change),
     from: wireEnd(wire.from),
     to: wireEnd(wire.to),
     gauge: printGauge(wire),
-    length: say.plain(wire.lengthM, 2),
-    shield: say.term(wire.shield, PLACE),
+    length: fmt.plain(wire.lengthM, 2),
+    shield: fmt.term(wire.shield, PLACE),
     circuit: wire.circuit ?? DASH,
-    continuity: wire.continuity ? say.term(wire.continuity) : DASH,
-    insulation: wire.insulationMohm === undefined ? DASH : say.plain(wire.insulationMohm, 0),
+    continuity: wire.continuity ? fmt.term(wire.continuity) : DASH,
+    insulation: wire.insulationMohm === undefined ? DASH : fmt.plain(wire.insulationMohm, 0),
   };
 }

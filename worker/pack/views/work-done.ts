@@ -28,8 +28,8 @@ function doneText({ place, action, text }: VisitFinding): string {
  * Bulletins and directives that were done in this visit on a product; those of equipment belong to the airframe that it is fitted
  * to. What was done on an earlier visit stands in the slip of that one.
  */
-export function bulletinsDone({ visit, say }: PackContext, product: Product): string[] {
-  const arrived = say.local(visit.visit.arrivedAt).slice(0, 10);
+export function bulletinsDone({ visit, fmt }: PackContext, product: Product): string[] {
+  const arrived = fmt.local(visit.visit.arrivedAt).slice(0, 10);
   const products: readonly string[] = product === 'airframe' ? ['airframe', 'equipment'] : [product];
   return (visit.bulletins?.items ?? [])
     .filter(({ status }) => status === 'complied' || status === 'recurring')

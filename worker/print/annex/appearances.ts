@@ -26,7 +26,7 @@ const NO_VIEW = 32;
 const UNSEEN = new Set(['Link', 'Popup']);
 
 // Far beyond any page (ISO 32000-1, annex C.2).
-const MOST = 1e9;
+const MAX = 1e9;
 
 const IDENTITY: Matrix = [1, 0, 0, 1, 0, 0];
 
@@ -57,7 +57,7 @@ function fitting(form: PdfStream, rectangle: Box, resolve: Resolve): Matrix | nu
   if (!(x1 > x0 && y1 > y0)) return null;
   const [across, up] = [(rectangle[2] - rectangle[0]) / (x1 - x0), (rectangle[3] - rectangle[1]) / (y1 - y0)];
   const matrix: Matrix = [across, 0, 0, up, rectangle[0] - x0 * across, rectangle[1] - y0 * up];
-  if (!matrix.every((each) => Math.abs(each) <= MOST)) throw damaged(fault('note-page-no-size-can-drawn'));
+  if (!matrix.every((each) => Math.abs(each) <= MAX)) throw damaged(fault('note-page-no-size-can-drawn'));
   return matrix;
 }
 

@@ -21,7 +21,7 @@ export interface Filter {
 const PREDICTED = new Set(['FlateDecode', 'LZWDecode']);
 
 // Filters one upon another can each unpack to the bound; real files have two at the most.
-const MOST_FILTERS = 4;
+const MAX_FILTERS = 4;
 
 // ISO 32000-1, table 94.
 const FULL_FILTERS: ReadonlyMap<string, string> = new Map([
@@ -43,7 +43,7 @@ export function fullFilterName(name: string): string {
 export function filtersOf(dictionary: PdfDictionary, resolve: Resolve): Filter[] {
   const filter = resolve(dictionary.get('Filter'));
   const named = isArray(filter) ? filter : filter === null ? [] : [filter];
-  if (named.length > MOST_FILTERS) throw damaged(fault('part-packed-too-many-times-over'));
+  if (named.length > MAX_FILTERS) throw damaged(fault('part-packed-too-many-times-over'));
   const given = resolve(dictionary.get('DecodeParms'));
   return named.map((each, i) => ({
     name: fullFilterName(nameOf(resolve(each))),

@@ -40,7 +40,7 @@ function isIn(string: string, start: number, { low, high }: CodeSpace): boolean 
 }
 
 // Real tables have a handful of code spaces.
-const MOST_SPACES = 100;
+const MAX_SPACES = 100;
 
 function bySpaces(given: readonly CodeSpace[], budget: Budget): CodeCutter {
   // The shortest code that fits is the one.
@@ -66,7 +66,7 @@ export function codeCutterOf(font: PdfDictionary, { resolve, decode, budget }: P
   const encoding = resolve(font.get('Encoding'));
   if (isStream(encoding)) {
     const { spaces } = readCodeMap(decode(encoding), budget);
-    return spaces.length > 0 && spaces.length <= MOST_SPACES ? bySpaces(spaces, budget) : null;
+    return spaces.length > 0 && spaces.length <= MAX_SPACES ? bySpaces(spaces, budget) : null;
   }
   return /^Identity-[HV]$/.test(nameOf(encoding)) ? inPairs(budget) : null;
 }

@@ -38,7 +38,7 @@ function likeness(object: PdfObject, file: PdfFile, depth = 0): string {
 }
 
 /** Of how many inks of a file it is kept how they are mixed. */
-export const MOST_INKS = 6;
+export const MAX_INKS = 6;
 
 /** Inks of a file by name (`Separation`), each with what tells it from another of that name. */
 export type Inks = ReadonlyMap<string, string>;
@@ -63,7 +63,7 @@ export class InkList {
     const mixture = likeness([alternate, tint], this.#file);
     const known = this.inks.get(ink);
     if (known === undefined) this.inks.set(ink, mixture);
-    if (this.inks.size > MOST_INKS) this.obstacles.add(fault('names-more-than-inks', { mostInks: MOST_INKS }));
+    if (this.inks.size > MAX_INKS) this.obstacles.add(fault('names-more-than-inks', { mostInks: MAX_INKS }));
     if (known !== undefined && known !== mixture)
       this.obstacles.add(fault('mixes-ink-more-than-one-way', { ink: shortName(ink) }));
   }

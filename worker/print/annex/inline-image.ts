@@ -63,7 +63,7 @@ interface Described {
 }
 
 // Colours and parameters of real ones have some dozen.
-const MOST_UNITS = 4096;
+const MAX_UNITS = 4096;
 
 // A value is a lexical unit, or all of them between brackets.
 function valueAt(bytes: Uint8Array, from: number, budget: Budget): { tokens: Token[]; end: number } {
@@ -73,7 +73,7 @@ function valueAt(bytes: Uint8Array, from: number, budget: Budget): { tokens: Tok
     const token = tokenAt(bytes, at);
     at = token.end;
     budget.spend('tokens', 1);
-    if (tokens.length === MOST_UNITS) throw damaged(fault('picture-not-understood'));
+    if (tokens.length === MAX_UNITS) throw damaged(fault('picture-not-understood'));
     tokens.push(token);
     if (token.kind === '[' || token.kind === '<<') depth += 1;
     else if (token.kind === ']' || token.kind === '>>') depth -= 1;
@@ -126,7 +126,7 @@ const tooManyPixels = (): RefusedError =>
   new RefusedError('too-large', fault('picture-more-than-million-pixels', { imagePixels: LIMITS.imagePixels / 1e6 }));
 
 // A colour has four components at most, or one for each of its inks, of which eight are many.
-const MOST_COMPONENTS = 8;
+const MAX_COMPONENTS = 8;
 const FAX_COLUMNS = 1728;
 const SLACK_BYTES = 64;
 
@@ -139,7 +139,7 @@ function refuseSwelling(samples: Uint8Array, { filters, numberOf, isMask }: Desc
     return;
   }
   const [columns, rows] = [numberOf('Width') ?? 0, numberOf('Height') ?? 0];
-  const bits = isMask ? 1 : MOST_COMPONENTS * (numberOf('BitsPerComponent') ?? 8);
+  const bits = isMask ? 1 : MAX_COMPONENTS * (numberOf('BitsPerComponent') ?? 8);
   const most = rows * (Math.ceil((columns * bits) / 8) + 1) + SLACK_BYTES;
   const decoded = decodeStream(samples, filters, (object) => object ?? null, budget);
   if (!(decoded.length <= most)) throw new RefusedError('too-large', fault('picture-unpacks-more-than-size'));

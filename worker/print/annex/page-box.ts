@@ -19,10 +19,10 @@ export interface PageView {
 }
 
 // ISO 32000-1, annex C.2: pages are from 3 to 14,400 units wide and high.
-const [LEAST, MOST] = [3, 14_400];
+const [MIN, MAX] = [3, 14_400];
 
 // A page of the largest size in a unit of a metre.
-const MOST_UNITS = 5e7;
+const MAX_UNITS = 5e7;
 
 // Many objects may name one list, and it may be long.
 const BOX_ITEMS = 4;
@@ -58,12 +58,12 @@ export function pageView(page: PdfDictionary, resolve: Resolve): PageView {
     Math.min(media[3], crop[3]),
   ];
   const [width, height] = [box[2] - box[0], box[3] - box[1]];
-  if (!(Math.min(width, height) >= LEAST && Math.max(width, height) <= MOST)) throw damaged(fault('page-no-size'));
+  if (!(Math.min(width, height) >= MIN && Math.max(width, height) <= MAX)) throw damaged(fault('page-no-size'));
   const rotate = resolve(page.get('Rotate'));
   const angleDeg = typeof rotate === 'number' ? (((Math.round(rotate / 90) * 90) % 360) + 360) % 360 : 0;
   const given = resolve(page.get('UserUnit'));
   const unit = typeof given === 'number' && given > 0 ? given : 1;
-  if (!(Math.max(width, height) * unit <= MOST_UNITS)) throw damaged(fault('page-no-size'));
+  if (!(Math.max(width, height) * unit <= MAX_UNITS)) throw damaged(fault('page-no-size'));
   const [a, b, c, d, e, f] = turned(box, angleDeg);
   const [across, up] = angleDeg % 180 === 0 ? [width, height] : [height, width];
   return {

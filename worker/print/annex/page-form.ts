@@ -2,8 +2,8 @@ import { fault } from '../../text/faults.ts';
 import { bytesOfText, joined } from '../bytes/byte-text.ts';
 import { damaged } from '../refusal.ts';
 import { appearancesOf } from './appearances.ts';
-import type { Carrier } from './carry.ts';
 import { type Box, type Matrix, pageView } from './page-box.ts';
+import type { PdfCopier } from './pdf-copier.ts';
 import type { PdfFile } from './pdf-file.ts';
 import {
   isArray,
@@ -58,7 +58,7 @@ const operator = (matrix: Matrix): string => `${matrix.map((each) => Number(each
  * Takes over a page. Its own group is left out: the page it comes to stand on is one itself, with nothing beneath the form.
  * The looks of annotations are drawn over it.
  */
-export function pageForm(page: PdfDictionary, file: PdfFile, carrier: Carrier): PageForm {
+export function pageForm(page: PdfDictionary, file: PdfFile, carrier: PdfCopier): PageForm {
   const { box, matrix, widthPt, heightPt } = pageView(page, file.resolve);
   const given = page.get('Resources') ?? null;
   const entries = formEntries(box, matrix, carrier.pageResources(given, box));

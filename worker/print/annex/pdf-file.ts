@@ -35,7 +35,7 @@ const LONGEST_HEADER_BYTES = 64;
 const LONGEST_REFERENCE_CHAIN = 8;
 
 // To read an object others may have to be read: the stream it is packed in, and the length of that. Real files need three.
-const MOST_OPENING = 16;
+const MAX_OPENING = 16;
 
 /** Where a PDF begins in the bytes: a few bytes may stand before it; -1 for what is none. */
 export function pdfStart(bytes: Uint8Array): number {
@@ -51,7 +51,7 @@ interface Indirect {
 type Passed = (bytes: number) => void;
 
 // Streams of a sound file do not overlap; that of a table of objects may be read once more as an object.
-const MOST_PASSES = 2;
+const MAX_PASSES = 2;
 
 function passedOnly(most: number): Passed {
   let total = 0;
@@ -124,7 +124,7 @@ export function openPdf(given: Uint8Array, budget: Budget): PdfFile {
   const decodedOf = new Map<Uint8Array, Uint8Array>();
   let reference: CrossReference = { entries: new Map(), trailer: new Map() };
 
-  const passed = passedOnly(MOST_PASSES * bytes.length);
+  const passed = passedOnly(MAX_PASSES * bytes.length);
   const decode = ({ dictionary, bytes: encoded }: PdfStream): Uint8Array => {
     const decoded = decodedOf.get(encoded) ?? decodeStream(encoded, filtersOf(dictionary, resolve), resolve, budget);
     decodedOf.set(encoded, decoded);
@@ -149,7 +149,7 @@ export function openPdf(given: Uint8Array, budget: Budget): PdfFile {
     const object = known.get(number);
     if (object !== undefined) return object;
     if (opening.has(number)) throw damaged(fault('object-needed-read-itself'));
-    if (opening.size === MOST_OPENING) throw damaged(fault('objects-nested-too-deeply'));
+    if (opening.size === MAX_OPENING) throw damaged(fault('objects-nested-too-deeply'));
     opening.add(number);
     const found = read(number);
     opening.delete(number);

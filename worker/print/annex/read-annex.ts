@@ -3,11 +3,11 @@ import { type Fault, fault } from '../../text/faults.ts';
 import { Budget } from '../bytes/budget.ts';
 import { textOfBytes } from '../bytes/byte-text.ts';
 import { damaged, RefusedError } from '../refusal.ts';
-import { Carrier } from './carry.ts';
-import { refuseForbidden } from './forbidden.ts';
+import { refuseForbidden } from './active-content.ts';
 import type { Inks } from './inks.ts';
 import { type PageForm, pageForm } from './page-form.ts';
 import { pagesOf } from './page-tree.ts';
+import { PdfCopier } from './pdf-copier.ts';
 import { openPdf, type PdfFile } from './pdf-file.ts';
 import { dictionaryOf, isStream, type PdfDictionary, type PdfObject } from './pdf-object.ts';
 
@@ -49,7 +49,7 @@ export function readAnnex(bytes: Uint8Array, { budget = new Budget(), verify = f
   refuseForbidden(file, catalogue);
   const found = pagesOf(file, catalogue);
   if (found.length === 0) throw damaged(fault('no-pages'));
-  const carrier = new Carrier(file, verify);
+  const carrier = new PdfCopier(file, verify);
   const pages = found.map((page) => pageForm(page, file, carrier));
   const obstacles = carrier.obstacles();
   return {

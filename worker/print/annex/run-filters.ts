@@ -19,7 +19,7 @@ export function fromRunLength(bytes: Uint8Array, budget: Budget): Uint8Array {
   return out.taken();
 }
 
-const [CLEAR, END, FIRST, MOST_CODES] = [256, 257, 258, 4096];
+const [CLEAR, END, FIRST, MAX_CODES] = [256, 257, 258, 4096];
 
 /**
  * Undoes `LZWDecode` (ISO 32000-1, 7.4.4.2). `early` is its parameter `EarlyChange`.
@@ -28,11 +28,11 @@ const [CLEAR, END, FIRST, MOST_CODES] = [256, 257, 258, 4096];
  */
 export function fromLzw(bytes: Uint8Array, early: number, budget: Budget): Uint8Array {
   budget.spend('unpackedBytes', bytes.length);
-  const prefix = new Uint16Array(MOST_CODES);
-  const suffix = new Uint8Array(MOST_CODES);
-  const lengths = new Uint16Array(MOST_CODES).fill(1);
+  const prefix = new Uint16Array(MAX_CODES);
+  const suffix = new Uint8Array(MAX_CODES);
+  const lengths = new Uint16Array(MAX_CODES).fill(1);
   for (let byte = 0; byte < CLEAR; byte++) suffix[byte] = byte;
-  const piece = new Uint8Array(MOST_CODES);
+  const piece = new Uint8Array(MAX_CODES);
   const out = new GrowingBytes();
   let [hold, held, codes, width] = [0, 0, FIRST, 9];
   let previous = -1;
@@ -55,7 +55,7 @@ export function fromLzw(bytes: Uint8Array, early: number, budget: Budget): Uint8
     // The newest code may be used before it is known: then it is the one before it, and its own first byte again.
     if (code > codes || (code === codes && previous < 0)) throw damaged(fault('compressed-part-no-valid-code'));
     const first = pieceOf(code === codes ? previous : code)[0] ?? 0;
-    if (previous >= 0 && codes < MOST_CODES) {
+    if (previous >= 0 && codes < MAX_CODES) {
       prefix[codes] = previous;
       suffix[codes] = first;
       lengths[codes] = (lengths[previous] ?? 0) + 1;

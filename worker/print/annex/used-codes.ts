@@ -15,7 +15,7 @@ interface Use {
 }
 
 // As many as a font can have glyphs.
-const MOST_CODES = 65_536;
+const MAX_CODES = 65_536;
 
 // Zero, the byte order mark and its mirror image are no text; what the private areas mean is known to nobody (ISO 19005-3, 6.2.11.7.2 and
 // 6.2.11.7.3, from published validation profiles).
@@ -37,8 +37,8 @@ export class UsedCodes {
     // What is shown after that changes nothing.
     if (!use.isClear) return;
     const { codes } = use;
-    const isWhole = use.cut?.(string, (code) => codes.add(code).size <= MOST_CODES) ?? false;
-    use.isClear = isWhole && codes.size <= MOST_CODES;
+    const isWhole = use.cut?.(string, (code) => codes.add(code).size <= MAX_CODES) ?? false;
+    use.isClear = isWhole && codes.size <= MAX_CODES;
   }
 
   /** Why a file that holds the fonts cannot say its text, in words; a font that says nothing of its text is named elsewhere. */

@@ -4,13 +4,13 @@ import { type Canvas, FONT_NAMES } from './canvas.ts';
 import { number, ratio, showOperator } from './pdf-text.ts';
 
 const SHARE_OF_DIAGONAL = 0.72;
-const MOST_SIZE_PT = 110;
+const MAX_SIZE_PT = 110;
 
 /** Draws the mark across the page from corner to corner, in thin grey outline, so that the text over it stays legible in any copy. */
 export function drawMark(canvas: Canvas, mark: string, paper: Paper): void {
   const { widthPt, heightPt } = paper;
   const diagonalPt = Math.hypot(widthPt, heightPt);
-  const sizePt = Math.min(MOST_SIZE_PT, (SHARE_OF_DIAGONAL * diagonalPt) / textWidthPt(mark, 'semibold', 1));
+  const sizePt = Math.min(MAX_SIZE_PT, (SHARE_OF_DIAGONAL * diagonalPt) / textWidthPt(mark, 'semibold', 1));
   const [cos, sin] = [widthPt / diagonalPt, heightPt / diagonalPt];
   const [backPt, downPt] = [textWidthPt(mark, 'semibold', sizePt) / 2, sizePt * 0.33];
   const xPt = widthPt / 2 - backPt * cos + downPt * sin;

@@ -8,12 +8,12 @@ function nameText(name: string): string {
 }
 
 // The largest magnitude that readers take (ISO 32000-1, annex C.2), and that beyond which numbers are written with exponents, unless asked not to.
-const MOST = 3.4e38;
+const MAX = 3.4e38;
 const PLAIN = 1e15;
 
 // No exponents; ten places are finer than any reader computes.
 function numberText(given: number): string {
-  const value = Math.max(-MOST, Math.min(MOST, given));
+  const value = Math.max(-MAX, Math.min(MAX, given));
   if (Math.abs(value) >= PLAIN) return String(BigInt(Math.round(value)));
   return Number.isInteger(value) ? String(value) : value.toFixed(10).replace(/\.?0+$/, '');
 }

@@ -1,6 +1,6 @@
 import { BLOCK_GAP_PT, RULE_PT } from '../style/block-style.ts';
 import type { Item, Point } from './item.ts';
-import type { BlockRule } from './setting.ts';
+import type { BlockRule } from './layout-context.ts';
 import { heightOf } from './stack.ts';
 import { BREAK, type Frame, held, indented, spaced, trimmed } from './strip.ts';
 import { childTag } from './tag.ts';

@@ -49,7 +49,7 @@ export function columnWidthsPt(
     widen(minPt, cell, Math.min(cell.minPt, LONGEST_WORD_SHARE * availablePt * cell.span));
     widen(maxPt, cell, Math.max(cell.minPt, cell.maxPt));
   }
-  const mostPt = sum(maxPt);
+  const allMaxPt = sum(maxPt);
   if (sum(minPt) > availablePt) {
     const limitPt = commonLimitPt(minPt, availablePt);
     return minPt.map((each) => Math.min(each, limitPt));
@@ -58,12 +58,12 @@ export function columnWidthsPt(
   const shortPt = commonLimitPt(maxPt, availablePt);
   const kept = minPt.map((each, i) => ((maxPt[i] ?? 0) <= shortPt ? (maxPt[i] ?? 0) : each));
   const least = sum(kept) <= availablePt ? kept : minPt;
-  const leastPt = sum(least);
-  if (mostPt > availablePt) {
-    const share = (availablePt - leastPt) / (mostPt - leastPt);
+  const allMinPt = sum(least);
+  if (allMaxPt > availablePt) {
+    const share = (availablePt - allMinPt) / (allMaxPt - allMinPt);
     return least.map((each, i) => each + ((maxPt[i] ?? each) - each) * share);
   }
   const elasticPt = sum(maxPt.filter((_, i) => stretch[i]));
   if (elasticPt === 0) return maxPt;
-  return maxPt.map((most, i) => (stretch[i] ? most + ((availablePt - mostPt) * most) / elasticPt : most));
+  return maxPt.map((most, i) => (stretch[i] ? most + ((availablePt - allMaxPt) * most) / elasticPt : most));
 }

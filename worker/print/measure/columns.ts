@@ -1,13 +1,13 @@
 import type { PrintFinding } from '../print-job.ts';
 import { BLOCK_GAP_PT } from '../style/block-style.ts';
-import type { BlockRule } from './setting.ts';
+import type { BlockRule } from './layout-context.ts';
 import { heightOf, stack } from './stack.ts';
 import { BREAK, type Strip, strip } from './strip.ts';
 
 const GUTTER_PT = 19.5;
 
 // Two pages of lines at the least leading; more is too long for a page in any case.
-const MOST_STRIPS = 250;
+const MAX_STRIPS = 250;
 
 // The place to divide strips so that the longer column is shortest; the left one is never the shorter by choice.
 function bestSplit(strips: readonly Strip[]): number {
@@ -27,7 +27,7 @@ export const columnsBlock: BlockRule = (block, setting, flow) => {
   const columnPt = (setting.columnPt - GUTTER_PT) / 2;
   const findings: PrintFinding[] = [];
   const strips = flow(block.children, { ...setting, columnPt, report: (finding) => findings.push(finding) });
-  const at = strips.length > MOST_STRIPS ? 0 : bestSplit(strips);
+  const at = strips.length > MAX_STRIPS ? 0 : bestSplit(strips);
   const [left, right] = [stack(strips.slice(0, at)), stack(strips.slice(at))];
   const heightPt = Math.max(left.heightPt, right.heightPt);
   if (heightPt > setting.bodyPt) return flow(block.children, setting);

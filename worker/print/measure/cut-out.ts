@@ -6,7 +6,7 @@ import { BLOCK_GAP_PT, BLOCK_STYLES, RULE_PT } from '../style/block-style.ts';
 import { textStyle } from '../style/text-style.ts';
 import { outline } from './aside.ts';
 import type { Item, Point } from './item.ts';
-import type { BlockRule, Flow, Setting } from './setting.ts';
+import type { BlockRule, Flow, LayoutContext } from './layout-context.ts';
 import { heightOf, stack } from './stack.ts';
 import { type Strip, spaced, strip } from './strip.ts';
 import { childTag } from './tag.ts';
@@ -49,30 +49,30 @@ function lengthPt(value: string | undefined): number {
 /** What a cut-out is set in: its width, and as much height as a page leaves it. */
 interface Card {
   widthPt: number;
-  leastPt: number;
+  minPt: number;
   /** The height that one card may have inside its edges. */
-  mostPt: number;
+  maxPt: number;
   /** Of several cards each has less, for what stands on all of them. */
-  inside: Setting;
+  inside: LayoutContext;
   /** The heading that a further card begins with, and the line that says which of them it is. */
   head: readonly Strip[];
 }
 
 /** Which of several it is, and that no one of them has all: a limit may stand on another. Nothing where there is one. */
-function numbered(index: number, count: number, inside: Setting, flow: Flow): Strip[] {
+function numbered(index: number, count: number, inside: LayoutContext, flow: Flow): Strip[] {
   if (count === 1) return [];
   const text = inside.say(m.cutOut_cardCompleteOnlyAll, { index: index + 1, count, count2: count });
   return spaced(flow([{ name: 'p', attributes: {}, classes: new Set(), children: [text] }], inside), NUMBER_GAP_PT, 0);
 }
 
 /** The mark of what nobody has released stands inside the line that is cut along, on every card. */
-function marked({ mark }: Setting, inside: Setting, flow: Flow): Strip[] {
+function marked({ mark }: LayoutContext, inside: LayoutContext, flow: Flow): Strip[] {
   if (mark === '') return [];
   const text: Markup = { name: 'strong', attributes: {}, classes: new Set(), children: [mark] };
   return flow([{ name: 'p', attributes: {}, classes: new Set(), children: [text] }], inside);
 }
 
-function cardFor(block: Markup, setting: Setting, flow: Flow): Card {
+function cardFor(block: Markup, setting: LayoutContext, flow: Flow): Card {
   const widthPt = lengthPt(block.attributes['data-width-mm']);
   const scale = block.classes.has('legible') ? SCALES.legible : SCALES.small;
   const text = textStyle('regular', 9.5, 12.5, scale);
@@ -83,12 +83,12 @@ function cardFor(block: Markup, setting: Setting, flow: Flow): Card {
   const silent = { ...inside, tag: null, report: () => {} };
   const head = heading && HEADINGS.has(heading.name) ? styledText(heading, BLOCK_STYLES.h3, 'H3', silent) : [];
   const aboutPt = heightOf([...marked(setting, silent, flow), ...head, ...numbered(0, 2, silent, flow)]);
-  const mostPt = setting.bodyPt - TITLE_ROOM_PT - 2 * MARK_PT - 2 * PADDING_PT;
-  const bodyPt = mostPt - aboutPt - BLOCK_GAP_PT * scale;
+  const maxPt = setting.bodyPt - TITLE_ROOM_PT - 2 * MARK_PT - 2 * PADDING_PT;
+  const bodyPt = maxPt - aboutPt - BLOCK_GAP_PT * scale;
   return {
     widthPt,
-    leastPt: lengthPt(block.attributes['data-height-mm']),
-    mostPt,
+    minPt: lengthPt(block.attributes['data-height-mm']),
+    maxPt,
     inside: { ...inside, bodyPt },
     head,
   };
@@ -99,23 +99,23 @@ function cardFor(block: Markup, setting: Setting, flow: Flow): Card {
  * is longer than a page goes on on a second card.
  */
 export const cutOutBlock: BlockRule = (block, setting, flow) => {
-  const { widthPt, leastPt, mostPt, inside, head } = cardFor(block, setting, flow);
+  const { widthPt, minPt, maxPt, inside, head } = cardFor(block, setting, flow);
   const context = textOf(block).slice(0, 60);
   const report = (): void => setting.report({ code: 'CONTENT_DOES_NOT_FIT', documentId: setting.documentId, context });
   if (widthPt > setting.columnPt + 0.01) report();
   const content = flow(block.children, inside);
-  const isOne = heightOf([...marked(setting, inside, flow), ...content]) <= mostPt;
+  const isOne = heightOf([...marked(setting, inside, flow), ...content]) <= maxPt;
   const cards = isOne ? [{ strips: content, overflows: null }] : paginate(content, inside.bodyPt);
   if (cards.some(({ overflows }) => overflows !== null)) report();
   return cards.map(({ strips }, index) => {
     const further = index === 0 ? [] : head;
     const number = numbered(index, cards.length, inside, flow);
     const { heightPt, items } = stack([...marked(setting, inside, flow), ...further, ...strips, ...number]);
-    return cutStrip(widthPt, Math.max(leastPt, heightPt + 2 * PADDING_PT), items, setting);
+    return cutStrip(widthPt, Math.max(minPt, heightPt + 2 * PADDING_PT), items, setting);
   });
 };
 
-function cutStrip(widthPt: number, heightPt: number, items: readonly Item[], { columnPt }: Setting): Strip {
+function cutStrip(widthPt: number, heightPt: number, items: readonly Item[], { columnPt }: LayoutContext): Strip {
   const content: Item = { kind: 'group', xPt: PADDING_PT, yPt: PADDING_PT, items };
   const marks = [...outline(widthPt, heightPt, RULE_PT.hair, true), ...cornerMarks(widthPt, heightPt)];
   const xPt = Math.max(0, Math.min(MARK_PT, columnPt - widthPt));

@@ -4,7 +4,7 @@ import { printableText } from '../text/printable-text.ts';
 import { pathSegments, shapeSegments } from './drawing-path.ts';
 import type { Colour, Shape } from './drawing-shape.ts';
 import type { View } from './item.ts';
-import type { Setting } from './setting.ts';
+import type { LayoutContext } from './layout-context.ts';
 
 type Attributes = Readonly<Record<string, string>>;
 
@@ -39,7 +39,7 @@ function colour(value: string): Colour | null {
 }
 
 /** A label finds room by itself: what would leave the drawing is moved in from its edge; what is wider than all of it is reported. */
-function lettering(element: Markup, own: Attributes, view: View, setting: Setting): Shape {
+function lettering(element: Markup, own: Attributes, view: View, setting: LayoutContext): Shape {
   const text = printableText(textOf(element), setting.documentId, setting.report);
   const size = Number(own['font-size']);
   const semibold = own['font-weight'] === 'bold' || Number(own['font-weight']) >= 600;
@@ -84,7 +84,7 @@ export function viewOf(svg: Markup): View {
 }
 
 /** The shapes of a drawing in the order they are painted. */
-export function drawingShapes(svg: Markup, view: View, setting: Setting): Shape[] {
+export function drawingShapes(svg: Markup, view: View, setting: LayoutContext): Shape[] {
   const shapes: Shape[] = [];
   const visit = (element: Markup, around: Attributes): void => {
     const { id: _, ...given } = element.attributes;

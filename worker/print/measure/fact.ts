@@ -1,7 +1,7 @@
 import { childElements, type Markup } from '../parse/markup.ts';
 import { inlineStyle, isRunningText, type TextStyle, textStyle } from '../style/text-style.ts';
+import type { Flow, LayoutContext } from './layout-context.ts';
 import { baselinePt, paragraph } from './paragraph.ts';
-import type { Flow, Setting } from './setting.ts';
 import { type Strip, withItem } from './strip.ts';
 import { childTag, type Tag } from './tag.ts';
 
@@ -27,7 +27,7 @@ export function factsOf(list: Markup): Fact[] {
 }
 
 /** The style of labels: small, on the baseline of the larger value beside them. */
-export function labelText({ text, scale }: Setting): TextStyle {
+export function labelText({ text, scale }: LayoutContext): TextStyle {
   const small = textStyle('regular', 8, text.leadingPt / scale, scale);
   // Lines centre their own capitals; the label is let down by the difference.
   return { ...small, risePt: baselinePt(0, small.sizePt) - baselinePt(0, text.sizePt) };
@@ -38,7 +38,7 @@ export function factStrips(
   fact: Fact,
   list: Tag | null,
   widthsPt: readonly [number, number],
-  setting: Setting,
+  setting: LayoutContext,
   flow: Flow,
 ): [Strip[], Strip[]] {
   const itemTag = childTag(list, 'LI');

@@ -4,15 +4,15 @@ import { contentWidthsPt } from '../text/break-lines.ts';
 import { type Fact, factStrips, factsOf, labelText } from './fact.ts';
 import { horizontalRule } from './horizontal-rule.ts';
 import type { Item } from './item.ts';
+import type { BlockRule, Flow, LayoutContext } from './layout-context.ts';
 import { wordsIn } from './paragraph.ts';
-import type { BlockRule, Flow, Setting } from './setting.ts';
 import { type Cell, sideBySide } from './side-by-side.ts';
 import { BREAK, type Strip, spaced, strip } from './strip.ts';
 import { childTag, type Tag } from './tag.ts';
 
 const GUTTER_PT = 19.5;
 const LABEL_GAP_PT = 9;
-const MOST_LABEL_SHARE = 0.42;
+const MAX_LABEL_SHARE = 0.42;
 const PAD_PT = 2;
 // Below this a column is too narrow for two pairs abreast.
 const PAIRED_FROM_PT = 300;
@@ -27,14 +27,14 @@ interface Plan {
 }
 
 // Labels of one list are as wide as the longest, so that the values stand in line.
-function labelWidthPt(facts: readonly Fact[], pairPt: number, setting: Setting): number {
+function labelWidthPt(facts: readonly Fact[], pairPt: number, setting: LayoutContext): number {
   const inside = { ...setting, text: labelText(setting) };
   const widest = (label: Markup): number => contentWidthsPt(wordsIn(label.children, inside)).maxPt;
   const longestPt = Math.max(0, ...facts.flatMap((fact) => fact.labels.map(widest)));
-  return Math.min(longestPt + LABEL_GAP_PT * setting.scale, pairPt * MOST_LABEL_SHARE);
+  return Math.min(longestPt + LABEL_GAP_PT * setting.scale, pairPt * MAX_LABEL_SHARE);
 }
 
-function planFor(block: Markup, facts: readonly Fact[], setting: Setting): Plan {
+function planFor(block: Markup, facts: readonly Fact[], setting: LayoutContext): Plan {
   const paired = block.classes.has('facts') && !block.classes.has('wide');
   const abreast = paired && setting.columnPt > PAIRED_FROM_PT ? 2 : 1;
   const pairPt = (setting.columnPt - (abreast - 1) * GUTTER_PT) / abreast;
@@ -42,7 +42,7 @@ function planFor(block: Markup, facts: readonly Fact[], setting: Setting): Plan 
   return { abreast, pairPt, labelPt: labelWidthPt(facts, pairPt, setting), padPt: PAD_PT * setting.scale, tag };
 }
 
-function rowOf(facts: readonly Fact[], plan: Plan, setting: Setting, flow: Flow): Strip[] {
+function rowOf(facts: readonly Fact[], plan: Plan, setting: LayoutContext, flow: Flow): Strip[] {
   const { pairPt, labelPt, padPt, tag } = plan;
   const cells = facts.flatMap((fact, place): Cell[] => {
     const xPt = place * (pairPt + GUTTER_PT);

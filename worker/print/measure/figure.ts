@@ -2,23 +2,23 @@ import { pointsFromMm } from '../paper.ts';
 import { childElements, type Markup } from '../parse/markup.ts';
 import { BLOCK_GAP_PT, BLOCK_STYLES } from '../style/block-style.ts';
 import { drawingShapes, viewOf } from './drawing.ts';
+import type { BlockRule, LayoutContext } from './layout-context.ts';
 import { photographStrip } from './photograph.ts';
-import type { BlockRule, Setting } from './setting.ts';
 import { BREAK, type Strip, spaced, strip } from './strip.ts';
 import { childTag } from './tag.ts';
 import { styledText } from './text-block.ts';
 
 const CAPTION_ROOM_PT = 60;
 
-function drawingStrip(svg: Markup, setting: Setting): Strip {
+function drawingStrip(svg: Markup, setting: LayoutContext): Strip {
   const alt = svg.attributes['aria-label'];
   if (!alt) throw new Error('Cannot typeset <svg>: aria-label must say what it shows');
   const view = viewOf(svg);
   const widthMm = svg.attributes['data-width-mm'];
   const askedPt = widthMm === undefined ? setting.columnPt : pointsFromMm(Number(widthMm));
   // A drawing keeps its proportions; it is made smaller where the column or the page asks for it.
-  const mostPt = ((setting.bodyPt - CAPTION_ROOM_PT) * view.width) / view.height;
-  const scale = Math.min(askedPt, setting.columnPt, mostPt) / view.width;
+  const maxPt = ((setting.bodyPt - CAPTION_ROOM_PT) * view.width) / view.height;
+  const scale = Math.min(askedPt, setting.columnPt, maxPt) / view.width;
   const tag = childTag(setting.tag, 'Figure', { alt });
   const shapes = drawingShapes(svg, view, setting);
   return strip({

@@ -1,15 +1,15 @@
 import { textWidthPt } from '../fonts/face.ts';
 import { childElements } from '../parse/markup.ts';
 import type { Item } from './item.ts';
+import type { BlockRule, LayoutContext } from './layout-context.ts';
 import { baselinePt } from './paragraph.ts';
-import type { BlockRule, Setting } from './setting.ts';
 import { indented, type Strip, spaced, withItem } from './strip.ts';
 import { childTag, type Tag } from './tag.ts';
 
 const INDENT_PT = 13;
 const ITEM_GAP_PT = 2;
 
-function marker(text: string, setting: Setting, label: Tag | null, indentPt: number): Item {
+function marker(text: string, setting: LayoutContext, label: Tag | null, indentPt: number): Item {
   const { text: style } = setting;
   const widthPt = textWidthPt(text, style.face, style.sizePt);
   const piece = { text: `${text} `, style, widthPt, tag: label, link: null, pageOf: null };

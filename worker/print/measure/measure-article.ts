@@ -2,12 +2,12 @@ import type { Paper } from '../paper.ts';
 import type { Markup } from '../parse/markup.ts';
 import { BODY } from '../style/text-style.ts';
 import { flow } from './flow.ts';
-import type { Setting } from './setting.ts';
+import type { LayoutContext } from './layout-context.ts';
 import { type Strip, withItem } from './strip.ts';
 import type { Tag } from './tag.ts';
 
 /** What an article is measured with, beside its markup. */
-export type ArticleSetting = Pick<Setting, 'documentId' | 'report' | 'pictureOf' | 'mark' | 'say'>;
+export type ArticleSetting = Pick<LayoutContext, 'documentId' | 'report' | 'pictureOf' | 'mark' | 'say'>;
 
 /** The root of the structure tree: every document of the job stands below it. */
 export const DOCUMENT_TAG: Tag = { role: 'Document', parent: null };

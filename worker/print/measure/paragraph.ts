@@ -3,7 +3,7 @@ import { breakLines, type Line } from '../text/break-lines.ts';
 import { inlineRuns } from '../text/inline-runs.ts';
 import { type Word, wordsOf } from '../text/words.ts';
 import type { Align, Item } from './item.ts';
-import type { Setting } from './setting.ts';
+import type { LayoutContext } from './layout-context.ts';
 import { BREAK, type Break, type Strip, strip } from './strip.ts';
 
 // Capitals of the face are 0.66 em high; half of that below the middle of the line centres them in it.
@@ -19,7 +19,7 @@ function lineBreak(index: number, lines: number): Break {
   return index === 1 || index === lines - 1 ? BREAK.orphan : BREAK.free;
 }
 
-function lineStrips(lines: readonly Line[], align: Align, setting: Setting): Strip[] {
+function lineStrips(lines: readonly Line[], align: Align, setting: LayoutContext): Strip[] {
   const { sizePt, leadingPt } = setting.text;
   return lines.map((line, i) => {
     const item: Item = {
@@ -39,7 +39,7 @@ function lineStrips(lines: readonly Line[], align: Align, setting: Setting): Str
 }
 
 /** Inline content set in lines, one strip a line. Empty content is one empty line, so that a row or an entry keeps its height. */
-export function paragraph(content: readonly MarkupNode[], align: Align, setting: Setting): Strip[] {
+export function paragraph(content: readonly MarkupNode[], align: Align, setting: LayoutContext): Strip[] {
   const { runs, ids } = inlineRuns(content, setting);
   const lines = breakLines(wordsOf(runs), setting.columnPt);
   const strips = lineStrips(lines.length > 0 ? lines : [{ pieces: [], widthPt: 0 }], align, setting);
@@ -53,6 +53,6 @@ export function paragraph(content: readonly MarkupNode[], align: Align, setting:
 }
 
 /** The words of inline content, to learn how wide it could be. Reports nothing. */
-export function wordsIn(content: readonly MarkupNode[], setting: Setting): Word[] {
+export function wordsIn(content: readonly MarkupNode[], setting: LayoutContext): Word[] {
   return wordsOf(inlineRuns(content, { ...setting, report: () => {} }).runs);
 }

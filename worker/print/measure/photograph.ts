@@ -2,12 +2,12 @@ import type { Matrix } from '../annex/page-box.ts';
 import { pointsFromMm } from '../paper.ts';
 import type { Markup } from '../parse/markup.ts';
 import type { Orientation } from '../picture/picture.ts';
-import type { Setting } from './setting.ts';
+import type { LayoutContext } from './layout-context.ts';
 import { type Strip, strip } from './strip.ts';
 import { childTag } from './tag.ts';
 
 // Coarser than this, a photograph in print shows its pixels.
-const LEAST_PIXELS_PER_INCH = 150;
+const MIN_PIXELS_PER_INCH = 150;
 
 // Two photographs, each with its heading, caption and digest, fill a page.
 const ROOM_BESIDE_PT = 90;
@@ -32,15 +32,15 @@ function seen(orientation: Orientation, width: number, height: number): Matrix {
  *
  * Throws without `src` or `alt`, and for a source that the job has no picture of: templates are ours.
  */
-export function photographStrip(image: Markup, setting: Setting): Strip {
+export function photographStrip(image: Markup, setting: LayoutContext): Strip {
   const { src, alt, 'data-width-mm': widthMm } = image.attributes;
   if (!src || !alt) throw new Error('Cannot typeset <img>: src and alt must say what it shows');
   const picture = setting.pictureOf(src);
   const askedPt = widthMm === undefined ? setting.columnPt : pointsFromMm(Number(widthMm));
-  const mostHeightPt = Math.max(setting.bodyPt / 2 - ROOM_BESIDE_PT, setting.bodyPt / 4);
-  const mostPt = (mostHeightPt * picture.widthPx) / picture.heightPx;
-  const sharpPt = (picture.widthPx / LEAST_PIXELS_PER_INCH) * 72;
-  const widthPt = Math.min(askedPt, setting.columnPt, mostPt, sharpPt);
+  const maxHeightPt = Math.max(setting.bodyPt / 2 - ROOM_BESIDE_PT, setting.bodyPt / 4);
+  const maxPt = (maxHeightPt * picture.widthPx) / picture.heightPx;
+  const sharpPt = (picture.widthPx / MIN_PIXELS_PER_INCH) * 72;
+  const widthPt = Math.min(askedPt, setting.columnPt, maxPt, sharpPt);
   const heightPt = (widthPt * picture.heightPx) / picture.widthPx;
   return strip({
     heightPt,

@@ -1,4 +1,4 @@
-import type { BlockRule } from './setting.ts';
+import type { BlockRule } from './layout-context.ts';
 import { heightOf } from './stack.ts';
 import { BREAK, held } from './strip.ts';
 import { childTag } from './tag.ts';

@@ -24,13 +24,13 @@ function countFitting(strips: readonly Strip[], from: number, heightPt: number):
  * Cells beside each other as slices, each no higher than `mostPt`: one slice unless a cell is longer. Items are placed from the top of the
  * slice; `bottom` cells stand on its foot.
  */
-export function sideBySide(cells: readonly Cell[], mostPt: number, stand: 'top' | 'bottom' = 'top'): Stack[] {
+export function sideBySide(cells: readonly Cell[], maxPt: number, stand: 'top' | 'bottom' = 'top'): Stack[] {
   const slices: Stack[] = [];
   const done = cells.map(() => 0);
   do {
     const parts = cells.map((cell, i): Stack => {
       const from = done[i] ?? 0;
-      const count = countFitting(cell.strips, from, mostPt);
+      const count = countFitting(cell.strips, from, maxPt);
       done[i] = from + count;
       return stack(cell.strips.slice(from, from + count));
     });

@@ -2,17 +2,23 @@ import type { Markup } from '../parse/markup.ts';
 import { RULE_PT } from '../style/block-style.ts';
 import { type Fact, factStrips, factsOf } from './fact.ts';
 import { horizontalRule } from './horizontal-rule.ts';
-import type { BlockRule, Flow, Setting } from './setting.ts';
+import type { BlockRule, Flow, LayoutContext } from './layout-context.ts';
 import { sideBySide } from './side-by-side.ts';
 import { BREAK, held, type Strip, spaced, strip } from './strip.ts';
 import { childTag, type Tag } from './tag.ts';
 
 const SIGNING_PT = 28;
-const LEAST_FIELD_PT = 68;
-const MOST_FIELDS = 4;
+const MIN_FIELD_PT = 68;
+const MAX_FIELDS = 4;
 const GUTTER_PT = 13;
 
-function fieldRow(facts: readonly Fact[], tag: Tag | null, fields: number, setting: Setting, flow: Flow): Strip[] {
+function fieldRow(
+  facts: readonly Fact[],
+  tag: Tag | null,
+  fields: number,
+  setting: LayoutContext,
+  flow: Flow,
+): Strip[] {
   const widthPt = (setting.columnPt - (fields - 1) * GUTTER_PT) / fields;
   const cells = facts.map((fact, i) => {
     const [labels, values] = factStrips(fact, tag, [widthPt, widthPt], setting, flow);
@@ -21,11 +27,11 @@ function fieldRow(facts: readonly Fact[], tag: Tag | null, fields: number, setti
   return sideBySide(cells, setting.bodyPt).map((slice) => strip({ ...slice, belowPt: 4 * setting.scale }));
 }
 
-function fieldsBlock(list: Markup, setting: Setting, flow: Flow): Strip[] {
+function fieldsBlock(list: Markup, setting: LayoutContext, flow: Flow): Strip[] {
   const facts = factsOf(list);
   const tag = childTag(setting.tag, 'L', { numbering: 'None' });
-  const room = Math.floor((setting.columnPt + GUTTER_PT) / (LEAST_FIELD_PT * setting.scale + GUTTER_PT));
-  const fields = Math.max(1, Math.min(MOST_FIELDS, facts.length, room));
+  const room = Math.floor((setting.columnPt + GUTTER_PT) / (MIN_FIELD_PT * setting.scale + GUTTER_PT));
+  const fields = Math.max(1, Math.min(MAX_FIELDS, facts.length, room));
   const heightPt = SIGNING_PT * setting.scale;
   const line = strip({
     heightPt: heightPt + 3,

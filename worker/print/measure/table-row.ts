@@ -2,8 +2,8 @@ import { RULE_PT } from '../style/block-style.ts';
 import { isRunningText, type TextStyle, textStyle } from '../style/text-style.ts';
 import { horizontalRule } from './horizontal-rule.ts';
 import type { Align, Item } from './item.ts';
+import type { Flow, LayoutContext } from './layout-context.ts';
 import { paragraph } from './paragraph.ts';
-import type { Flow, Setting } from './setting.ts';
 import { type Cell, sideBySide } from './side-by-side.ts';
 import { type Strip, strip, trimmed, withItem } from './strip.ts';
 import type { GridCell, GridRow } from './table-model.ts';
@@ -22,7 +22,7 @@ export interface TableLook {
 export interface TableSetting {
   widthsPt: readonly number[];
   look: TableLook;
-  setting: Setting;
+  setting: LayoutContext;
   flow: Flow;
 }
 
@@ -75,7 +75,7 @@ function cellTag(cell: GridCell, row: GridRow, rowTag: Tag | null): Tag | null {
   return childTag(rowTag, 'TH', { ...columnSpan, scope });
 }
 
-function cellStrips(cell: GridCell, row: GridRow, setting: Setting, flow: Flow): Strip[] {
+function cellStrips(cell: GridCell, row: GridRow, setting: LayoutContext, flow: Flow): Strip[] {
   const { children, attributes } = cell.element;
   const plain = isRunningText(children);
   const content = plain ? paragraph(children, alignOf(cell, row), setting) : trimmed(flow(children, setting));

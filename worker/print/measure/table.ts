@@ -5,8 +5,8 @@ import { isInline } from '../style/text-style.ts';
 import { contentWidthsPt } from '../text/break-lines.ts';
 import { columnWidthsPt } from './column-widths.ts';
 import { horizontalRule } from './horizontal-rule.ts';
+import type { BlockRule, LayoutContext } from './layout-context.ts';
 import { wordsIn } from './paragraph.ts';
-import type { BlockRule, Setting } from './setting.ts';
 import { heightOf, stack } from './stack.ts';
 import { BREAK, type Break, type Strip, spaced, strip, withItem } from './strip.ts';
 import { type Grid, type GridCell, type GridRow, gridOf, type RowGroup } from './table-model.ts';
@@ -17,7 +17,7 @@ import { styledText } from './text-block.ts';
 // A table whose lines fill less of the column than this keeps its own width: figures far apart are hard to read across.
 const FULL_WIDTH_FROM = 0.62;
 
-function contentWidths(content: readonly MarkupNode[], setting: Setting): { minPt: number; maxPt: number } {
+function contentWidths(content: readonly MarkupNode[], setting: LayoutContext): { minPt: number; maxPt: number } {
   const inline = content.filter((node) => typeof node === 'string' || isInline(node.name));
   const blocks = content.flatMap((node) =>
     typeof node === 'string' || isInline(node.name) ? [] : [contentWidths(node.children, setting)],
@@ -30,7 +30,7 @@ function contentWidths(content: readonly MarkupNode[], setting: Setting): { minP
   };
 }
 
-function widthsFor(grid: Grid, look: TableLook, setting: Setting): number[] {
+function widthsFor(grid: Grid, look: TableLook, setting: LayoutContext): number[] {
   const cells = grid.rows.flatMap((row) =>
     row.cells.map((cell) => {
       const { minPt, maxPt } = contentWidths(cell.element.children, { ...setting, text: cellText(cell, row, look) });
@@ -75,7 +75,7 @@ function belowRule(rows: readonly GridRow[], index: number, look: TableLook): nu
   return parted ? RULE_PT.medium : look.innerRulePt;
 }
 
-function captionStrips(caption: Markup | null, isContinued: boolean, setting: Setting): Strip[] {
+function captionStrips(caption: Markup | null, isContinued: boolean, setting: LayoutContext): Strip[] {
   if (!caption) return [];
   const children = isContinued ? [...caption.children, ` ${setting.say(m.table_continued)}`] : caption.children;
   return styledText({ ...caption, children }, BLOCK_STYLES.caption, 'Caption', setting);

@@ -2,16 +2,16 @@ import { type Markup, textOf } from '../parse/markup.ts';
 import { BLOCK_STYLES, type BlockStyle } from '../style/block-style.ts';
 import { textStyle } from '../style/text-style.ts';
 import type { Item } from './item.ts';
+import type { BlockRule, LayoutContext } from './layout-context.ts';
 import { paragraph } from './paragraph.ts';
-import type { BlockRule, Setting } from './setting.ts';
 import { BREAK, held, indented, type Strip } from './strip.ts';
 import { childTag } from './tag.ts';
 
 /** Sets an element's text in a block style under a structure element of its own. The strip after a heading keeps to it. */
-export function styledText(block: Markup, style: BlockStyle, role: string, setting: Setting): Strip[] {
+export function styledText(block: Markup, style: BlockStyle, role: string, setting: LayoutContext): Strip[] {
   const { scale } = setting;
   const indentPt = style.indentPt * scale;
-  const inner: Setting = {
+  const inner: LayoutContext = {
     ...setting,
     columnPt: Math.min(setting.columnPt, style.measurePt * scale) - indentPt,
     text: textStyle(style.face, style.sizePt, style.leadingPt, scale),

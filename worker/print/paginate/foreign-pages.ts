@@ -1,5 +1,5 @@
+import type { Say } from '../../text/formatter.ts';
 import * as m from '../../text/generated/messages.ts';
-import type { Say } from '../../text/print.ts';
 import type { PageForm } from '../annex/page-form.ts';
 import type { Annex } from '../annex/read-annex.ts';
 import { outline } from '../measure/aside.ts';
@@ -35,14 +35,18 @@ function placed(annex: Annex, page: PageForm, tag: Tag | null, paper: Paper): It
 }
 
 /** What the pages are set on: the article that they belong to, and who names them. */
-interface Onto {
+interface Placement {
   article: Tag;
   paper: Paper;
   say: Say;
 }
 
 /** The pages of a PDF on pages of ours: each one figure, the first with a bookmark. */
-export function foreignPages(annex: Annex, { title, appended }: PrintDocument, { article, paper, say }: Onto): Page[] {
+export function foreignPages(
+  annex: Annex,
+  { title, appended }: PrintDocument,
+  { article, paper, say }: Placement,
+): Page[] {
   const section = childTag(article, 'Sect');
   return annex.pages.map((page, i) => {
     const alt = say(m.foreignPages_page, { appended: appended?.title ?? title, i: i + 1, count: annex.pages.length });

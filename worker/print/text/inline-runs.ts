@@ -1,4 +1,4 @@
-import type { Setting } from '../measure/setting.ts';
+import type { LayoutContext } from '../measure/layout-context.ts';
 import { childTag, type Tag } from '../measure/tag.ts';
 import type { MarkupNode } from '../parse/markup.ts';
 import { inlineStyle, type TextStyle } from '../style/text-style.ts';
@@ -17,7 +17,7 @@ export interface Run {
 const PAGE_NUMBER_ROOM = '888';
 
 /** The runs of inline content, and the ids in it. */
-export function inlineRuns(content: readonly MarkupNode[], setting: Setting): { runs: Run[]; ids: string[] } {
+export function inlineRuns(content: readonly MarkupNode[], setting: LayoutContext): { runs: Run[]; ids: string[] } {
   const runs: Run[] = [];
   const ids: string[] = [];
   const visit = (node: MarkupNode, around: Omit<Run, 'text'>): void => {

@@ -4,7 +4,7 @@ import { get, keysOf, listOf, nameOf, numberOf, unfollowed } from '../objects.ts
 import type { PdfFile } from '../pdf-file.ts';
 
 const FILTERS = ['FlateDecode', 'DCTDecode', 'ASCIIHexDecode', 'ASCII85Decode', 'RunLengthDecode', 'CCITTFaxDecode'];
-const MOST = { stringBytes: 32_767, nameBytes: 127, savedStates: 28, objects: 8_388_607 } as const;
+const MAX = { stringBytes: 32_767, nameBytes: 127, savedStates: 28, objects: 8_388_607 } as const;
 
 const latin1 = (bytes: Uint8Array): string =>
   Buffer.from(bytes.buffer, bytes.byteOffset, bytes.length).toString('latin1');
@@ -31,14 +31,14 @@ function lengthDefects({ bytes }: PdfFile): string[] {
 
 function limitDefects({ objects, pages, context }: PdfFile): string[] {
   const strings = objects.filter((object) => object instanceof PDFHexString || object instanceof PDFString);
-  const long = strings.filter((string) => string.asBytes().length > MOST.stringBytes);
-  const names = objects.filter((object) => object instanceof PDFName && object.sizeInBytes() > MOST.nameBytes);
-  const deep = pages.filter(({ content }) => content.deepest > MOST.savedStates);
+  const long = strings.filter((string) => string.asBytes().length > MAX.stringBytes);
+  const names = objects.filter((object) => object instanceof PDFName && object.sizeInBytes() > MAX.nameBytes);
+  const deep = pages.filter(({ content }) => content.deepest > MAX.savedStates);
   return [
     ...long.map((object) => `a string of ${object.asBytes().length} bytes`),
     ...names.map((object) => `a name of ${object.sizeInBytes()} bytes`),
     ...deep.map(({ content }) => `graphics states saved ${content.deepest} deep`),
-    ...(context.largestObjectNumber > MOST.objects ? [`${context.largestObjectNumber} objects`] : []),
+    ...(context.largestObjectNumber > MAX.objects ? [`${context.largestObjectNumber} objects`] : []),
   ];
 }
 

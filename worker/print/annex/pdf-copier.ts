@@ -2,8 +2,8 @@ import { type Fault, fault } from '../../text/faults.ts';
 import { FaultSet } from '../bytes/fault-set.ts';
 import { damaged, RefusedError } from '../refusal.ts';
 import { BLEND_MODES, FORM, FRAME, GLYPH_LISTS, IMAGE, NEVER, PATTERN } from './carried-entries.ts';
-import { carriedBytes, carriedSamples, pixelsOf, type Reading } from './carry-image.ts';
 import { Contents } from './contents.ts';
+import { carriedBytes, carriedSamples, pixelsOf, type Reading } from './copy-image.ts';
 import { fontObstacles } from './font-obstacles.ts';
 import { InkList, type Inks } from './inks.ts';
 import type { Box } from './page-box.ts';
@@ -37,7 +37,7 @@ type Convert = (object: PdfObject) => PdfObject;
 type Entries = readonly (readonly [string, PdfObject])[];
 
 /** Takes over from a file what its pages show, and nothing else; notes what stands against the claims of the file it goes into. */
-export class Carrier {
+export class PdfCopier {
   /** What was taken over, by number; references within lead here. */
   readonly objects = new Map<number, PdfObject>();
   readonly #obstacles = new FaultSet();

@@ -1,7 +1,7 @@
 const PAUSE_MS = 250;
 
 /** Does it once nobody has typed for a moment. */
-export function whenStill(act: () => Promise<void>): () => void {
+export function debounce(act: () => Promise<void>): () => void {
   let timer: ReturnType<typeof setTimeout> | undefined;
   return () => {
     clearTimeout(timer);

@@ -1,14 +1,14 @@
 import type { KeptVisit, VisitAmongPacks } from '../archive/ledger/ledger-calls.ts';
 import type { ArchiveFacts, Assessed, PackPlace } from '../pipeline.ts';
-import { found, reached } from './answer.ts';
+import { orNotFound, orUnavailable } from './answer.ts';
 import { archiveFacts } from './archive-facts.ts';
 import { attachmentFacts } from './attached.ts';
 import { ledgerOf, visitOf } from './params.ts';
-import { Refusal } from './problem.ts';
+import { HttpProblem } from './problem.ts';
 import type { Call } from './route.ts';
 
 /** A kept visit with what the core makes of it now. */
-export interface Standing {
+export interface CurrentAssessment {
   kept: KeptVisit;
   assessed: Assessed;
   /** Where its next pack would stand. */
@@ -21,17 +21,17 @@ export interface Standing {
  *
  * @throws Refusal 404 when the caller's workshop has no such visit
  */
-export async function standing(call: Call): Promise<Standing> {
+export async function currentAssessment(call: Call): Promise<CurrentAssessment> {
   const name = ledgerOf(call);
   const visit = visitOf(call);
   const ask = call.world.archive.ledger(name, (ledger) => ledger.visitAmongPacks(name.registration, visit));
-  return assessedAmong(call, reached(await ask));
+  return assessedAmong(call, orUnavailable(await ask));
 }
 
 /** The visit in the path as it stands, assessed: of this moment, which may be later than the one at which it was asked for. */
-export async function assessedAmong(call: Call, among: VisitAmongPacks): Promise<Standing> {
+export async function assessedAmong(call: Call, among: VisitAmongPacks): Promise<CurrentAssessment> {
   const at = call.world.now().toISOString();
-  const kept = found(among.kept, 'such visit of this aircraft');
+  const kept = orNotFound(among.kept, 'such visit of this aircraft');
   const facts = await archiveFacts(call, ledgerOf(call), among);
   const assessed = await assessedOr422(call, JSON.parse(kept.record), at, facts);
   return { kept, assessed, place: among.place, at };
@@ -44,5 +44,5 @@ export async function assessedOr422(call: Call, value: unknown, at: string, fact
   if (outcome.ok) return outcome.assessed;
   const { issues } = outcome;
   const count = issues.length === 1 ? 'There is one defect' : `There are ${issues.length} defects`;
-  throw new Refusal('record-not-valid', `${count}; nothing was kept`, { findings: issues });
+  throw new HttpProblem('record-not-valid', `${count}; nothing was kept`, { findings: issues });
 }

@@ -1,5 +1,5 @@
 /** Order of two texts by code unit: the same in every place and language. */
-export function byText(a: string, b: string): number {
+export function compareCodeUnits(a: string, b: string): number {
   if (a === b) return 0;
   return a < b ? -1 : 1;
 }

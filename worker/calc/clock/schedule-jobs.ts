@@ -1,4 +1,4 @@
-import { byText } from '../../units/order.ts';
+import { compareCodeUnits } from '../../units/compare-code-units.ts';
 import type { Job } from '../../visit/visit.ts';
 import type { PlacedJob } from './clock-result.ts';
 
@@ -10,9 +10,9 @@ export interface OpenJob {
 }
 
 /** Above this many jobs the first order found stands: with so much left, estimates err by more than a better order saves. */
-const MOST_TO_SEARCH = 12;
+const MAX_TO_SEARCH = 12;
 /** Jobs set into time before the search ends with the best order found; a bound in work, not in time, so that it repeats. */
-const MOST_STEPS = 1000;
+const MAX_STEPS = 1000;
 
 /**
  * Sets jobs into time so that everything ends as early as possible; one person does one job at a time.
@@ -23,8 +23,8 @@ const MOST_STEPS = 1000;
  * @param nodes free of circles
  * @source serial schedule generation with branch and bound (from memory)
  */
-export function placeJobs(nodes: readonly OpenJob[]): PlacedJob[] {
-  const tails = tailLengths(nodes);
+export function scheduleJobs(nodes: readonly OpenJob[]): PlacedJob[] {
+  const tails = longestPathsToEnd(nodes);
   const placed = new Map<string, PlacedJob>();
   const freeAt = new Map<string, number>();
   let best: PlacedJob[] = [];
@@ -46,11 +46,12 @@ export function placeJobs(nodes: readonly OpenJob[]): PlacedJob[] {
       .filter(({ before }) => before.every((id) => placed.has(id)))
       .map((node) => ({ node, startMin: earliest(node) }))
       .sort(
-        (a, b) => a.startMin - b.startMin || tailOf(b.node) - tailOf(a.node) || byText(a.node.job.id, b.node.job.id),
+        (a, b) =>
+          a.startMin - b.startMin || tailOf(b.node) - tailOf(a.node) || compareCodeUnits(a.node.job.id, b.node.job.id),
       );
     for (const { node, startMin } of ready) {
       const isFirstOrder = bestMin === Number.POSITIVE_INFINITY;
-      if (!isFirstOrder && (nodes.length > MOST_TO_SEARCH || steps > MOST_STEPS)) return;
+      if (!isFirstOrder && (nodes.length > MAX_TO_SEARCH || steps > MAX_STEPS)) return;
       if (Math.max(endMin, ...left.map((other) => earliest(other) + tailOf(other))) >= bestMin) return;
       steps++;
       place(node, startMin, () => search(Math.max(endMin, startMin + node.durationMin)));
@@ -73,7 +74,7 @@ export function placeJobs(nodes: readonly OpenJob[]): PlacedJob[] {
 }
 
 /** Longest way from the start of each job to the end of everything that waits for it. */
-function tailLengths(nodes: readonly OpenJob[]): Map<string, number> {
+function longestPathsToEnd(nodes: readonly OpenJob[]): Map<string, number> {
   const tails = new Map<string, number>();
   const tail = (node: OpenJob): number => {
     const known = tails.get(node.job.id);

@@ -2,7 +2,7 @@ import { dateOf, inZoneOf } from '../units/calendar.ts';
 import { factorOf, otherUnits, type Quantity, type Units, unitOf } from '../units/quantity.ts';
 import { type Bound, decimalsApart, decimalsStated, roundForPrint, roundWithin } from '../units/rounding.ts';
 import { slackOf } from '../units/slack.ts';
-import { printDate, printMoment } from './dates.ts';
+import { printDate, printTimestamp } from './dates.ts';
 import type { Apart, Figure, FigureArguments, FigureOptions } from './figure.ts';
 import { ENGLISH, type Locale } from './locale.ts';
 import { type Filling, type Message, said, type Value } from './message.ts';
@@ -42,12 +42,12 @@ function decimalsOf(quantity: Quantity, units: Units): number {
 }
 
 /** Prints one figure in each way, in the units and the language of one record. Rounding happens here and nowhere before. */
-export type Figures = {
+export type FigureFormats = {
   [Way in keyof FigureArguments]: (...of: FigureArguments[Way]) => string;
 };
 
 /** Prints values of calculation (kg, mm, l) and messages in the units and the language of one record. */
-export interface Printer extends Figures {
+export interface Formatter extends FigureFormats {
   units: Units;
   locale: Locale;
   /** The text of a message. */
@@ -82,9 +82,9 @@ export interface Printer extends Figures {
  *
  * @param locale the language of the record
  * @param zone a moment with the offset in which all others are printed; without it each stands in its own
- * @example printerFor({ mass: 'lb', arm: 'in', volume: 'usgal' }).measure('arm', 254)  // '10.00 in'
+ * @example formatterFor({ mass: 'lb', arm: 'in', volume: 'usgal' }).measure('arm', 254)  // '10.00 in'
  */
-export function printerFor(units: Units, locale: Locale = ENGLISH, zone?: string): Printer {
+export function formatterFor(units: Units, locale: Locale = ENGLISH, zone?: string): Formatter {
   const figures = figuresIn(units, locale, zone);
   const value = (of: Value): string => {
     if (typeof of === 'string') return of;
@@ -110,9 +110,9 @@ export function printerFor(units: Units, locale: Locale = ENGLISH, zone?: string
   };
 }
 
-function figuresIn(units: Units, { format }: Locale, zone: string | undefined): Figures {
+function figuresIn(units: Units, { format }: Locale, zone: string | undefined): FigureFormats {
   const local = (moment: string): string => (zone === undefined ? moment : inZoneOf(zone, moment));
-  const number: Figures['number'] = (quantity, value, { extra = 0, signed = false, bound, within } = {}) => {
+  const number: FigureFormats['number'] = (quantity, value, { extra = 0, signed = false, bound, within } = {}) => {
     const decimals = decimalsOf(quantity, units) + extra;
     const inward = bound ?? (within && inwardOf(units, quantity, value, within));
     const print = signed ? printSigned : printNumber;
@@ -131,19 +131,19 @@ function figuresIn(units: Units, { format }: Locale, zone: string | undefined): 
     signed: (value, decimals) => printSigned(value, decimals, format),
     asIs: (value, most = 12, bound) => printAsIs(rounded(value, most, bound), most, format),
     date: (date) => printDate(date, format),
-    moment: (moment) => printMoment(local(moment), format),
+    timestamp: (moment) => printTimestamp(local(moment), format),
     day: (moment) => printDate(dateOf(local(moment)), format),
     local,
   };
 }
 
-function figureText(figure: Figure, figures: Figures, units: Units): string {
+function figureText(figure: Figure, figures: FigureFormats, units: Units): string {
   if (figure.print === 'apart') return apartText(figure, figures, units);
   // The arguments are those of this way of printing, by the type of a figure.
   return (figures[figure.print] as (...of: readonly unknown[]) => string)(...figure.of);
 }
 
-function apartText({ quantity, pair, which, signed }: Apart, figures: Figures, units: Units): string {
+function apartText({ quantity, pair, which, signed }: Apart, figures: FigureFormats, units: Units): string {
   const [value, limit] = pair;
   const isSigned = signed && which === 0;
   if (typeof quantity === 'object') {
@@ -192,14 +192,14 @@ function inOtherUnits(format: NumberFormat, units: Units, { quantity, value, bou
 const METRIC: Units = { mass: 'kg', arm: 'mm', volume: 'l' };
 
 /** Says messages. */
-export type Say = Printer['text'];
+export type Say = Formatter['text'];
 
 /** What says messages in a language, where no record gives the units of their figures: in metric ones. */
 export function sayIn(locale: Locale): Say {
-  return printerFor(METRIC, locale).text;
+  return formatterFor(METRIC, locale).text;
 }
 
 /** A value of a message in English. */
 export function inEnglish(value: Value): string {
-  return printerFor(METRIC, ENGLISH).value(value);
+  return formatterFor(METRIC, ENGLISH).value(value);
 }

@@ -33,12 +33,12 @@ const UNCOUNTED: ReadonlyMap<string, Fault> = new Map([
 ]);
 
 /** What a stream unpacks to is charged piece by piece, and never held. */
-function goneThrough(bytes: Uint8Array, mostBytes: number, budget: Budget): void {
+function goneThrough(bytes: Uint8Array, maxBytes: number, budget: Budget): void {
   let total = 0;
   inflate(bytes, (piece) => {
     budget.spend('passedBytes', piece.length);
     total += piece.length;
-    if (!(total <= mostBytes)) throw new RefusedError('too-large', fault('picture-unpacks-more-than-size'));
+    if (!(total <= maxBytes)) throw new RefusedError('too-large', fault('picture-unpacks-more-than-size'));
   });
 }
 

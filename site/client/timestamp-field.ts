@@ -6,7 +6,7 @@ export function setMoment(field: HTMLInputElement, iso: string): void {
 }
 
 /** What the field says, or the present where it says nothing. */
-export function momentOf(field: HTMLInputElement): string {
+export function timestampOf(field: HTMLInputElement): string {
   const moment = new Date(field.value);
   return (Number.isNaN(moment.getTime()) ? new Date() : moment).toISOString();
 }

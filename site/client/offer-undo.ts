@@ -1,8 +1,8 @@
-import { element, there } from './element.ts';
+import { byId, element } from './element.ts';
 
 /** After something that was typed has been replaced: says so, and puts it back when asked to. */
-export function offerPutBack(back: () => void): void {
-  const place = there('put-back', HTMLElement);
+export function offerUndo(back: () => void): void {
+  const place = byId('put-back', HTMLElement);
   const button = element('button', { type: 'button', className: 'place' }, 'Put it back');
   button.addEventListener('click', () => {
     place.hidden = true;

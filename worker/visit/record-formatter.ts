@@ -1,6 +1,6 @@
+import { type Formatter, formatterFor } from '../text/formatter.ts';
 import { languageOf } from '../text/languages.ts';
 import { type Locale, localeOf } from '../text/locale.ts';
-import { type Printer, printerFor } from '../text/print.ts';
 import { localZone } from './local-zone.ts';
 import type { Visit } from './visit.ts';
 
@@ -9,7 +9,7 @@ import type { Visit } from './visit.ts';
  *
  * @param locale another language than that of the record
  */
-export function recordPrinter(visit: Pick<Visit, 'units' | 'workshop' | 'visit'>, locale?: Locale): Printer {
+export function recordFormatter(visit: Pick<Visit, 'units' | 'workshop' | 'visit'>, locale?: Locale): Formatter {
   const { units, workshop } = visit;
-  return printerFor(units, locale ?? localeOf(languageOf(workshop.language)), localZone(visit));
+  return formatterFor(units, locale ?? localeOf(languageOf(workshop.language)), localZone(visit));
 }

@@ -1,4 +1,4 @@
-import type { Say } from '../../text/print.ts';
+import type { Say } from '../../text/formatter.ts';
 import type { Markup, MarkupNode } from '../parse/markup.ts';
 import type { Picture } from '../picture/picture.ts';
 import type { PrintFinding } from '../print-job.ts';
@@ -7,7 +7,7 @@ import type { Strip } from './strip.ts';
 import type { Tag } from './tag.ts';
 
 /** What a block is set in: the column, the text around it, the structure element above it. */
-export interface Setting {
+export interface LayoutContext {
   columnPt: number;
   /** The height of an empty page. */
   bodyPt: number;
@@ -26,7 +26,7 @@ export interface Setting {
 }
 
 /** Measures a mixture of blocks and text: the measuring of a block's content, given to every block rule. */
-export type Flow = (content: readonly MarkupNode[], setting: Setting) => Strip[];
+export type Flow = (content: readonly MarkupNode[], setting: LayoutContext) => Strip[];
 
 /** Measures one kind of block. */
-export type BlockRule = (block: Markup, setting: Setting, flow: Flow) => Strip[];
+export type BlockRule = (block: Markup, setting: LayoutContext, flow: Flow) => Strip[];

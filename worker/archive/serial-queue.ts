@@ -2,7 +2,7 @@
  * Runs tasks one after another. The gates of a Durable Object let other requests in while it waits for anything but its
  * storage, such as a digest; what reads, waits and then writes must therefore take its turn.
  */
-export function turns(): <T>(task: () => Promise<T>) => Promise<T> {
+export function serialQueue(): <T>(task: () => Promise<T>) => Promise<T> {
   let last: Promise<unknown> = Promise.resolve();
   return (task) => {
     const mine = last.then(task);

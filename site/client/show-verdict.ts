@@ -1,5 +1,5 @@
 /** Says how things stand, in words; whether well is said by the look as well. */
-export function sayVerdict(place: HTMLElement, words: string, isGood: boolean): void {
+export function showVerdict(place: HTMLElement, words: string, isGood: boolean): void {
   place.textContent = words;
   place.className = isGood ? 'verdict good' : 'verdict bad';
 }

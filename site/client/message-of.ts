@@ -1,2 +1,0 @@
-/** What went wrong, whatever was thrown. */
-export const messageOf = (error: unknown): string => (error instanceof Error ? error.message : String(error));
