@@ -58,7 +58,7 @@ const partials = readdirSync(join(FOLDER, 'partials'))
 mkdirSync(OUTPUT, { recursive: true });
 writeFileSync(
   join(OUTPUT, 'templates.js'),
-  `import * as m from '../../worker/text/generated/messages.ts';
+  `import * as m from '../../worker/core/text/generated/messages.ts';
 
 export const templates = ${compileAll(folders)};
 export const partials = ${compileAll(partials)};

@@ -1,40 +1,48 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { dirname, join, normalize } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { REGIMES } from '../worker/gate/regimes/table.ts';
+import { REGIMES } from '../worker/core/gate/regimes/table.ts';
 
 const WORKER = `${import.meta.dirname}/../worker`;
 
 /** Stages from left to right: each may import itself and what stands to its left. */
-const STAGES = ['units', 'text', 'visit', 'calc', 'gate', 'pack', 'print', 'seal', 'pipeline'];
+const STAGES = ['units', 'text', 'record', 'calc', 'gate', 'pack', 'print', 'seal', 'pipeline'].map(
+  (stage) => `core/${stage}`,
+);
 
 /** Free to every stage: bounds and forms of names, without behaviour. */
-const FREE = ['limits.ts', 'patterns.ts'];
+const FREE = ['core/limits.ts', 'core/patterns.ts'];
 
 /** The door to the stages, so it may see all of them, and nothing of the edge. */
-const JOINTS = ['pipeline.ts'];
+const JOINTS = ['core/core.ts'];
 
 /** What a stage may take from outside, and in which files or folders. Everything else is its own. */
 const FROM_OUTSIDE: Readonly<Record<string, readonly string[]>> = {
-  zod: ['visit/', 'calc/', 'pack/owner-facts-schema.ts', 'pack/summary.ts', 'pipeline/results-schema.ts'],
-  'make-plural/pluralCategories': ['text/'],
-  jose: ['seal/'],
-  geomagnetism: ['calc/compass/'],
-  'astronomy-engine': ['calc/clock/'],
-  handlebars: ['pack/render.ts'],
-  'handlebars/runtime.js': ['pack/render.ts'],
-  '../templates/generated/templates.js': ['pack/render.ts'],
-  parse5: ['print/parse/'],
-  'pdf-lib': ['print/file/'],
-  pako: ['print/file/deflate.ts', 'print/bytes/inflate.ts'],
+  zod: [
+    'core/record/',
+    'core/calc/',
+    'core/pack/owner-facts-schema.ts',
+    'core/pack/summary.ts',
+    'core/pipeline/results-schema.ts',
+  ],
+  'make-plural/pluralCategories': ['core/text/'],
+  jose: ['core/seal/'],
+  geomagnetism: ['core/calc/compass/'],
+  'astronomy-engine': ['core/calc/clock/'],
+  handlebars: ['core/pack/render.ts'],
+  'handlebars/runtime.js': ['core/pack/render.ts'],
+  '../templates/generated/templates.js': ['core/pack/render.ts'],
+  parse5: ['core/print/parse/'],
+  'pdf-lib': ['core/print/file/'],
+  pako: ['core/print/file/deflate.ts', 'core/print/bytes/inflate.ts'],
 };
 
 /** Run on the maker's machine before anything is deployed; no stage imports it. */
 const BUILD_SCRIPTS = [
   ...['build', 'catalogue', 'compile-all', 'compile-message', 'house-formats', 'read-format'].map(
-    (name) => `text/build/${name}.ts`,
+    (name) => `core/text/build/${name}.ts`,
   ),
-  'print/fonts/build.ts',
+  'core/print/fonts/build.ts',
   'client/generate.ts',
 ];
 
@@ -71,7 +79,7 @@ function moduleAt(path: string): Module {
   return { path, text, code, imports };
 }
 
-const stageOf = (path: string): string => path.split('/')[0] ?? '';
+const stageOf = (path: string): string => path.split('/').slice(0, 2).join('/');
 const PURE = MODULES.filter(
   ({ path }) => (STAGES.includes(stageOf(path)) || JOINTS.includes(path)) && !BUILD_SCRIPTS.includes(path),
 );
@@ -102,12 +110,12 @@ describe('a stage imports only stages to its left', () => {
   test('and this test would notice if it did not', () => {
     const imported = (path: string, name: string): string[] =>
       foreignImports({ path, text: '', code: '', imports: [name] });
-    expect(imported('calc/mac.ts', 'gate/finding.ts')).toEqual(['gate/finding.ts']);
-    expect(imported('print/paper.ts', 'http/app.ts')).toEqual(['http/app.ts']);
-    expect(imported('gate/gate.ts', 'pdf-lib')).toEqual(['pdf-lib']);
-    expect(imported('pack/summary.ts', 'node:fs')).toEqual(['node:fs']);
-    expect(imported('pack/summary.ts', 'print/index.ts')).toEqual(['print/index.ts']);
-    expect(imported('print/index.ts', 'pack/summary.ts')).toEqual([]);
+    expect(imported('core/calc/mac.ts', 'core/gate/finding.ts')).toEqual(['core/gate/finding.ts']);
+    expect(imported('core/print/paper.ts', 'edge/http/app.ts')).toEqual(['edge/http/app.ts']);
+    expect(imported('core/gate/gate.ts', 'pdf-lib')).toEqual(['pdf-lib']);
+    expect(imported('core/pack/summary.ts', 'node:fs')).toEqual(['node:fs']);
+    expect(imported('core/pack/summary.ts', 'core/print/index.ts')).toEqual(['core/print/index.ts']);
+    expect(imported('core/print/index.ts', 'core/pack/summary.ts')).toEqual([]);
   });
 });
 
@@ -118,39 +126,61 @@ function importersOf(matching: RegExp, outside: RegExp): string[] {
   );
 }
 
-describe('at the edge', () => {
-  test('only print/file knows the PDF library', () => expect(importersOf(/^pdf-lib/, /^print\/file\//)).toEqual([]));
+const wing = (name: string): Module[] => MODULES.filter(({ path }) => path.startsWith(`${name}/`));
+
+describe('four wings', () => {
+  const importedBy = (name: string): string[] =>
+    wing(name)
+      .filter(({ path }) => !BUILD_SCRIPTS.includes(path))
+      .flatMap(({ imports }) => imports);
+
+  test('core imports nothing of edge, local, client or Node', () => {
+    expect(wing('core').length).toBeGreaterThan(500);
+    expect(importedBy('core').filter((name) => /^(edge|local|client)\/|^node:/.test(name))).toEqual([]);
+  });
+
+  test('edge imports nothing of local, client or Node', () =>
+    expect(importedBy('edge').filter((name) => /^(local|client)\/|^node:/.test(name))).toEqual([]));
+
+  test('the client stands alone: it knows the service by its description, and the service does not know it', () => {
+    expect(importedBy('client').filter((name) => !name.startsWith('client/'))).toEqual([]);
+    expect(importersOf(/^client\//, /^(client|local)\//)).toEqual([]);
+  });
+
+  test('nothing imports local but itself', () => expect(importersOf(/^local\//, /^local\//)).toEqual([]));
+});
+
+describe('within the wings', () => {
+  test('only print/file knows the PDF library', () =>
+    expect(importersOf(/^pdf-lib/, /^core\/print\/file\//)).toEqual([]));
 
   test('only pack/render.ts knows the compiled templates', () =>
-    expect(importersOf(/templates\/generated/, /^pack\/render\.ts$/)).toEqual([]));
+    expect(importersOf(/templates\/generated/, /^core\/pack\/render\.ts$/)).toEqual([]));
 
-  test('only the embedded service, the style sheets and the build scripts run on Node', () =>
-    expect(
-      importersOf(/^node:/, /^embedded\/|^markup\/styles\.ts$/).filter((path) => !BUILD_SCRIPTS.includes(path)),
-    ).toEqual([]));
+  test('the reader of foreign PDFs has one door', () =>
+    expect(importersOf(/^core\/print\/import\/(?!index\.ts$)/, /^core\/print\/import\//)).toEqual([]));
 
   test('the archive knows nothing of HTTP routes', () =>
-    expect(importersOf(/^http\//, /^(http\/|index\.ts$|client\/generate\.ts$|embedded\/command\/)/)).toEqual([]));
+    expect(importersOf(/^edge\/http\//, /^(edge\/http\/|index\.ts$|client\/generate\.ts$|local\/command\/)/)).toEqual(
+      [],
+    ));
 
-  test('the client stands by itself: it knows the service by its description alone, and the service does not know it', () => {
-    const known = MODULES.filter(({ path }) => path.startsWith('client/') && !BUILD_SCRIPTS.includes(path));
-    expect(known.flatMap(({ imports }) => imports).filter((name) => !name.startsWith('client/'))).toEqual([]);
-    expect(importersOf(/^client\//, /^(client|embedded)\//)).toEqual([]);
+  test('tables know the record and nothing else', () => {
+    const known = /^(local\/tables|core\/record|core\/text)\/|^(zod|papaparse)$/;
+    expect(
+      wing('local/tables')
+        .flatMap(({ imports }) => imports)
+        .filter((name) => !known.test(name)),
+    ).toEqual([]);
+    expect(importersOf(/^papaparse$/, /^local\/tables\//)).toEqual([]);
   });
 
-  test('tables know the record and nothing else, and never come into the Worker', () => {
-    const imported = MODULES.filter(({ path }) => path.startsWith('csv/')).flatMap(({ imports }) => imports);
-    expect(imported.filter((name) => !/^(csv|visit)\/|^(zod|papaparse)$/.test(name))).toEqual([]);
-    expect(importersOf(/^csv\/|^papaparse$/, /^(csv|embedded)\//)).toEqual([]);
-  });
-
-  test('what pages and exported folders are written with stands below both', () => {
-    const imported = MODULES.filter(({ path }) => path.startsWith('markup/')).flatMap(({ imports }) => imports);
-    expect(imported.filter((name) => !/^(markup\/|node:)/.test(name))).toEqual([]);
-    expect(importersOf(/^markup\//, /^(markup|embedded)\//)).toEqual([]);
-  });
-
-  test('nothing imports the embedded service', () => expect(importersOf(/^embedded\//, /^embedded\//)).toEqual([]));
+  test('what pages and exported folders are written with stands below both', () =>
+    expect(
+      wing('local/markup')
+        .flatMap(({ imports }) => imports)
+        .filter((name) => !/^(local\/markup\/|node:)/.test(name)),
+    ).toEqual([]));
 });
 
 /** Clock, randomness, network, environment and talk: a stage has none, so the same record gives the same bytes. */
@@ -185,22 +215,24 @@ describe('the stages are pure', () => {
 });
 
 test('nothing is rounded before it is printed: text alone rounds figures, calc and gate round nothing', () => {
-  expect(importersOf(/^units\/rounding\.ts$/, /^text\//)).toEqual([]);
+  expect(importersOf(/^core\/units\/rounding\.ts$/, /^core\/text\//)).toEqual([]);
   // An altitude code counts whole steps: that is its definition.
   const rounding = PURE.filter(
-    ({ path, code }) => /^(calc|gate)\//.test(path) && /\bMath\.round\b|\.to(Fixed|Precision)\(/.test(code),
+    ({ path, code }) => /^core\/(calc|gate)\//.test(path) && /\bMath\.round\b|\.to(Fixed|Precision)\(/.test(code),
   );
-  expect(rounding.map(({ path }) => path)).toEqual(['calc/surveillance/altitude-code.ts']);
+  expect(rounding.map(({ path }) => path)).toEqual(['core/calc/surveillance/altitude-code.ts']);
 });
 
 describe('results are declared once', () => {
-  const isSchema = (path: string): boolean => /^calc\/.*-result\.ts$/.test(path);
-  const CORE = MODULES.filter(({ path }) => /^(calc|gate|pack|print|seal)\//.test(path));
+  const isSchema = (path: string): boolean => /^core\/calc\/.*-result\.ts$/.test(path);
+  const CORE = MODULES.filter(({ path }) => /^core\/(calc|gate|pack|print|seal)\//.test(path));
 
   test('by schemas that hold nothing else, of which the stages take the types alone: nothing is parsed, and no page carries them', () => {
-    const zodInCalc = MODULES.filter(({ path, imports }) => path.startsWith('calc/') && imports.includes('zod'));
+    const zodInCalc = MODULES.filter(({ path, imports }) => path.startsWith('core/calc/') && imports.includes('zod'));
     expect(
-      zodInCalc.map(({ path }) => path).filter((path) => !isSchema(path) && path !== 'calc/result-field.ts'),
+      zodInCalc
+        .map(({ path }) => path)
+        .filter((path) => !isSchema(path) && path !== 'core/calc/numbers/result-field.ts'),
     ).toEqual([]);
     const takenAsValue = /^(?:import|export) (?!type )[^;]*-result\.ts'/m;
     expect(CORE.filter(({ path, code }) => !isSchema(path) && takenAsValue.test(code)).map(({ path }) => path)).toEqual(
@@ -208,10 +240,10 @@ describe('results are declared once', () => {
     );
   });
 
-  test('and calc says nothing in words: it answers codes, and the words stand with gate and pack', () => {
+  test('and calc says nothing in words: it answers codes, and the words stand in text', () => {
     // Names of States stand in the table that they are allotted in; `not recorded` is a code of the interface.
-    const spared = (path: string): boolean => isSchema(path) || path === 'calc/surveillance/state-blocks.ts';
-    const calc = CORE.filter(({ path }) => path.startsWith('calc/') && !spared(path));
+    const spared = (path: string): boolean => isSchema(path) || path === 'core/calc/surveillance/state-blocks.ts';
+    const calc = CORE.filter(({ path }) => path.startsWith('core/calc/') && !spared(path));
     const literals = (code: string): string[] =>
       [...code.matchAll(/'([^'\n]*)'|`([^`]*)`/g)].map(([, text, template]) =>
         (text ?? template ?? '').replace(/\$\{[^}]*\}/g, ''),
@@ -219,7 +251,7 @@ describe('results are declared once', () => {
     const inWords = (code: string): string[] =>
       literals(code).filter((text) => /[A-Za-z,] (?:$|[A-Za-z])/.test(text) && text !== 'not recorded');
     expect(calc.flatMap(({ path, code }) => inWords(code).map((text) => `${path}: ${text}`))).toEqual([]);
-    expect(calc.filter(({ imports }) => imports.some((name) => name.startsWith('words/')))).toEqual([]);
+    expect(calc.filter(({ imports }) => imports.some((name) => name.startsWith('core/text/')))).toEqual([]);
     for (const line of ["'Standard pilot alone'", `\`Scale \${id}, error limit\``, `\`Fuel, \${tank}\``])
       expect(inWords(line), line).toHaveLength(1);
   });
@@ -228,7 +260,7 @@ describe('results are declared once', () => {
 test('no code asks for a regime by name: regimes are data', () => {
   const names = REGIMES.map(({ id }) => id).join('|');
   const asks = new RegExp(`regime(Named\\(.*\\))?\\.id\\s*[!=]==?|[!=]==?\\s*'(${names})'|case '(${names})'`);
-  const found = MODULES.filter(({ path, code }) => path !== 'gate/regimes/table.ts' && asks.test(code)).map(
+  const found = MODULES.filter(({ path, code }) => path !== 'core/gate/regimes/table.ts' && asks.test(code)).map(
     ({ path }) => path,
   );
   expect(found).toEqual([]);

@@ -1,4 +1,4 @@
-import { filesIn } from '../worker/embedded/files-in.ts';
+import { filesIn } from '../worker/local/service/files-in.ts';
 
 /** The files that the fixture visits name, looked into once. */
 export const FIXTURE_FILES = await filesIn(`${import.meta.dirname}/../fixtures/attachments`);

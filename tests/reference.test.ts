@@ -1,14 +1,14 @@
 import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { RULES } from '../worker/gate/rules.ts';
-import { openapi } from '../worker/http/openapi.ts';
-import { ROUTES } from '../worker/http/routes.ts';
-import { seal } from '../worker/pipeline.ts';
-import { visitJsonSchema } from '../worker/visit/json-schema.ts';
-import { RELEASABLE_AT } from './gate/assess-record.ts';
-import { assessed, FILES, posted } from './pack/fixture.ts';
-import { pageTexts } from './print/read-back.ts';
+import { seal } from '../worker/core/core.ts';
+import { RULES } from '../worker/core/gate/rules.ts';
+import { visitJsonSchema } from '../worker/core/record/json-schema.ts';
+import { openapi } from '../worker/edge/http/openapi.ts';
+import { ROUTES } from '../worker/edge/http/routes.ts';
+import { RELEASABLE_AT } from './core/gate/assess-record.ts';
+import { assessed, FILES, posted } from './core/pack/fixture.ts';
+import { pageTexts } from './core/print/read-back.ts';
 
 /**
  * What others rely on, kept as files so that a reviewer sees every change of it: the published schema, the description of

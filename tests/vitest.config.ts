@@ -16,7 +16,7 @@ export default defineConfig({
           name: 'core',
           root: ROOT,
           include: ['tests/**/*.test.ts'],
-          exclude: ['tests/worker/**', 'tests/browser/**', 'tests/faults/**'],
+          exclude: ['tests/edge/{archive,faults,http}/**', 'tests/browser/**', 'tests/faults/**'],
         },
       },
       {
@@ -29,7 +29,7 @@ export default defineConfig({
               bindings: {
                 SLIPMARK_ADMIN: 'secret-of-the-test-deployment',
                 SLIPMARK_SEAL: 'seal-secret-of-the-test-deployment',
-                MIGRATIONS: await readD1Migrations(`${ROOT}/worker/archive/migrations`),
+                MIGRATIONS: await readD1Migrations(`${ROOT}/worker/edge/archive/migrations`),
               },
             },
           })),
@@ -40,8 +40,8 @@ export default defineConfig({
           // Every test has a workshop of its own, so that files may share a runtime.
           isolate: false,
           root: ROOT,
-          include: ['tests/worker/**/*.test.ts'],
-          setupFiles: [`${ROOT}/tests/worker/migrated-index.ts`],
+          include: ['tests/edge/{archive,faults,http}/**/*.test.ts'],
+          setupFiles: [`${ROOT}/tests/edge/migrated-index.ts`],
         },
       },
       {

@@ -1,11 +1,11 @@
-import { sweepHandedIn } from './archive/sweep.ts';
-import type { Bindings } from './env.ts';
-import { createApp } from './http/app.ts';
-import * as pipeline from './pipeline.ts';
-import { cloudWorld } from './world.ts';
+import * as pipeline from './core/core.ts';
+import { sweepHandedIn } from './edge/archive/sweep.ts';
+import type { Bindings } from './edge/env.ts';
+import { createApp } from './edge/http/app.ts';
+import { cloudWorld } from './edge/world.ts';
 
-export { Ledger } from './archive/ledger/ledger.ts';
-export { Workshop } from './archive/workshop/workshop.ts';
+export { Ledger } from './edge/archive/ledger/ledger.ts';
+export { Workshop } from './edge/archive/workshop/workshop.ts';
 
 /** The Worker. The bindings are the same for every request, so the service is built once for each set of them. */
 const apps = new WeakMap<Bindings, ReturnType<typeof createApp>>();

@@ -1,8 +1,8 @@
-import { addressForms, parseAddress } from '../../worker/calc/surveillance/address.ts';
-import { altitudeCode, codedAltitudeFt } from '../../worker/calc/surveillance/altitude-code.ts';
-import { stateOf } from '../../worker/calc/surveillance/state-blocks.ts';
-import { usRegistration } from '../../worker/calc/surveillance/us-registration.ts';
-import { printNumber } from '../../worker/text/numbers.ts';
+import { addressForms, parseAddress } from '../../worker/core/calc/surveillance/address.ts';
+import { altitudeCode, codedAltitudeFt } from '../../worker/core/calc/surveillance/altitude-code.ts';
+import { stateOf } from '../../worker/core/calc/surveillance/state-blocks.ts';
+import { usRegistration } from '../../worker/core/calc/surveillance/us-registration.ts';
+import { printNumber } from '../../worker/core/text/numbers.ts';
 import { inputOf } from './case-of.ts';
 import type { Formula, Topic } from './formula.ts';
 import { numbered, said, sum, summed } from './steps.ts';

@@ -1,8 +1,8 @@
-import { altimeterFigures } from '../../worker/calc/surveillance/altimeter.ts';
-import { limited, limitedDifference } from '../../worker/calc/surveillance/limited.ts';
-import { surveillanceResults } from '../../worker/calc/surveillance/results.ts';
-import { staticSystemResult } from '../../worker/calc/surveillance/static-system.ts';
-import { transponderFigures } from '../../worker/calc/surveillance/transponder-limits.ts';
+import { altimeterFigures } from '../../worker/core/calc/surveillance/altimeter.ts';
+import { limited, limitedDifference } from '../../worker/core/calc/surveillance/limited.ts';
+import { surveillanceResults } from '../../worker/core/calc/surveillance/results.ts';
+import { staticSystemResult } from '../../worker/core/calc/surveillance/static-system.ts';
+import { transponderFigures } from '../../worker/core/calc/surveillance/transponder-limits.ts';
 import { SURVEILLANCE_TOPICS } from '../published/surveillance-cases.ts';
 import { inputOf } from './case-of.ts';
 import type { Formula, Topic } from './formula.ts';

@@ -1,7 +1,7 @@
-import { dragLb, dragN } from '../../worker/calc/antennas/drag.ts';
-import { antennaResults, cableLossDb } from '../../worker/calc/antennas/results.ts';
-import { quarterWaveMm, wavelengthMm } from '../../worker/calc/antennas/wavelength.ts';
-import type { Antenna } from '../../worker/visit/visit.ts';
+import { dragLb, dragN } from '../../worker/core/calc/antennas/drag.ts';
+import { antennaResults, cableLossDb } from '../../worker/core/calc/antennas/results.ts';
+import { quarterWaveMm, wavelengthMm } from '../../worker/core/calc/antennas/wavelength.ts';
+import type { Antenna } from '../../worker/core/record/visit.ts';
 import { inputOf } from './case-of.ts';
 import { DEMO } from './demo.ts';
 import type { Formula, Topic } from './formula.ts';

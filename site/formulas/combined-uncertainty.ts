@@ -1,6 +1,6 @@
-import { atArm, total } from '../../worker/calc/mass-moment.ts';
-import { COVERAGE_FACTOR, combine } from '../../worker/calc/uncertainty.ts';
-import { reduceWeighing } from '../../worker/calc/weighing.ts';
+import { atArm, total } from '../../worker/core/calc/mass/mass-moment.ts';
+import { COVERAGE_FACTOR, combine } from '../../worker/core/calc/weighing/uncertainty.ts';
+import { reduceWeighing } from '../../worker/core/calc/weighing/weighing.ts';
 import { inputOf } from './case-of.ts';
 import { demoWeighing } from './demo.ts';
 import type { Formula } from './formula.ts';

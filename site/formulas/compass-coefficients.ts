@@ -1,5 +1,5 @@
-import { coefficientsOf, deviationAt } from '../../worker/calc/compass/coefficients.ts';
-import { solve } from '../../worker/calc/compass/solve.ts';
+import { coefficientsOf, deviationAt } from '../../worker/core/calc/compass/coefficients.ts';
+import { solve } from '../../worker/core/calc/compass/solve.ts';
 import { inputOf } from './case-of.ts';
 import type { Formula } from './formula.ts';
 import { numbered, said, sum, summed } from './steps.ts';

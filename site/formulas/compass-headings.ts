@@ -1,6 +1,6 @@
-import { deviationAt } from '../../worker/calc/compass/coefficients.ts';
-import { reduceSwing } from '../../worker/calc/compass/swing.ts';
-import { variationAt } from '../../worker/calc/compass/variation.ts';
+import { deviationAt } from '../../worker/core/calc/compass/coefficients.ts';
+import { reduceSwing } from '../../worker/core/calc/compass/swing.ts';
+import { variationAt } from '../../worker/core/calc/compass/variation.ts';
 import { COMPASS_TOPICS } from '../published/compass-cases.ts';
 import { inputOf } from './case-of.ts';
 import { DEMO } from './demo.ts';

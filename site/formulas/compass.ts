@@ -1,5 +1,5 @@
-import { correctionOf } from '../../worker/calc/compass/coefficients.ts';
-import { reduceSwing } from '../../worker/calc/compass/swing.ts';
+import { correctionOf } from '../../worker/core/calc/compass/coefficients.ts';
+import { reduceSwing } from '../../worker/core/calc/compass/swing.ts';
 import { COMPASS_TOPICS } from '../published/compass-cases.ts';
 import { inputOf } from './case-of.ts';
 import { coefficients } from './compass-coefficients.ts';

@@ -1,5 +1,5 @@
-import { reduceWeighing, type WeighingResult } from '../../worker/calc/weighing.ts';
-import type { Circuit, Electrical, Weighing } from '../../worker/visit/visit.ts';
+import { reduceWeighing, type WeighingResult } from '../../worker/core/calc/weighing/weighing.ts';
+import type { Circuit, Electrical, Weighing } from '../../worker/core/record/visit.ts';
 import { readVisit } from '../published/read-visit.ts';
 
 /** The demo visit, from which examples take their numbers where nobody has published any. */

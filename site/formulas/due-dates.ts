@@ -1,6 +1,6 @@
-import { dueList, type Life } from '../../worker/calc/lives/due.ts';
-import { hoursOf, totalHours } from '../../worker/calc/total-hours.ts';
-import { printDate } from '../../worker/text/dates.ts';
+import { dueList, type Life } from '../../worker/core/calc/lives/due.ts';
+import { hoursOf, totalHours } from '../../worker/core/calc/lives/total-hours.ts';
+import { printDate } from '../../worker/core/text/dates.ts';
 import { CLOCK_TOPICS } from '../published/clock-cases.ts';
 import { inputOf } from './case-of.ts';
 import { DEMO } from './demo.ts';

@@ -1,5 +1,5 @@
-import { currentA, loadByPhase, REGULATED_V, sumOf } from '../../worker/calc/electrical/load.ts';
-import { needsWatching } from '../../worker/calc/electrical/monitoring.ts';
+import { currentA, loadByPhase, REGULATED_V, sumOf } from '../../worker/core/calc/electrical/load.ts';
+import { needsWatching } from '../../worker/core/calc/electrical/monitoring.ts';
 import { inputOf } from './case-of.ts';
 import { demoElectrical } from './demo.ts';
 import { enduring } from './endurance.ts';

@@ -1,5 +1,5 @@
-import { batteryEndurance, enduranceOn } from '../../worker/calc/electrical/endurance.ts';
-import { currentA } from '../../worker/calc/electrical/load.ts';
+import { batteryEndurance, enduranceOn } from '../../worker/core/calc/electrical/endurance.ts';
+import { currentA } from '../../worker/core/calc/electrical/load.ts';
 import { inputOf } from './case-of.ts';
 import { demoElectrical } from './demo.ts';
 import type { Formula } from './formula.ts';

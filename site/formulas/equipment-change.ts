@@ -1,6 +1,6 @@
-import { baselineEmpty } from '../../worker/calc/baseline.ts';
-import { equipmentChange } from '../../worker/calc/equipment-change.ts';
-import { predictEmpty } from '../../worker/calc/prediction.ts';
+import { baselineEmpty } from '../../worker/core/calc/mass/baseline.ts';
+import { equipmentChange } from '../../worker/core/calc/mass/equipment-change.ts';
+import { predictEmpty } from '../../worker/core/calc/mass/prediction.ts';
 import { type EquipmentInput, equipmentChangeCase } from '../published/equipment-change-case.ts';
 import { inputOf } from './case-of.ts';
 import type { Formula, Topic } from './formula.ts';

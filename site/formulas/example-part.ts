@@ -1,4 +1,4 @@
-import { codeIn, type Html, html } from '../../worker/markup/html.ts';
+import { codeIn, type Html, html } from '../../worker/local/markup/html.ts';
 import type { Example, Formula, Quantity } from './formula.ts';
 import { frame, grouped, math } from './math.ts';
 import { cut, type Worked, worked } from './put-in.ts';

@@ -1,6 +1,6 @@
-import { boundary } from '../../worker/calc/loading/boundary.ts';
-import { loadingExtremes } from '../../worker/calc/loading/extremes.ts';
-import { boundsOf, loadSpaces, loadStationsOf } from '../../worker/calc/loading/load-space.ts';
+import { boundary } from '../../worker/core/calc/loading/boundary.ts';
+import { loadingExtremes } from '../../worker/core/calc/loading/extremes.ts';
+import { boundsOf, loadSpaces, loadStationsOf } from '../../worker/core/calc/loading/load-space.ts';
 import { extremeCase } from '../published/loading-case.ts';
 import { inputOf } from './case-of.ts';
 import { DEMO, demoWeighing } from './demo.ts';

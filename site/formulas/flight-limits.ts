@@ -1,8 +1,8 @@
-import { checkLoading } from '../../worker/calc/loading/check.ts';
-import { envelopeOf } from '../../worker/calc/loading/envelope.ts';
-import { minimumSoloKg } from '../../worker/calc/loading/solo.ts';
-import { judgeOf } from '../../worker/calc/loading/verdict.ts';
-import { atArm } from '../../worker/calc/mass-moment.ts';
+import { checkLoading } from '../../worker/core/calc/loading/check.ts';
+import { envelopeOf } from '../../worker/core/calc/loading/envelope.ts';
+import { minimumSoloKg } from '../../worker/core/calc/loading/solo.ts';
+import { judgeOf } from '../../worker/core/calc/loading/verdict.ts';
+import { atArm } from '../../worker/core/calc/mass/mass-moment.ts';
 import { SETTINGS } from '../published/read-visit.ts';
 import { DEMO, demoWeighing } from './demo.ts';
 import type { Formula } from './formula.ts';

@@ -1,6 +1,6 @@
-import { burnPathOf } from '../../worker/calc/loading/burn-path.ts';
-import { checkLoading } from '../../worker/calc/loading/check.ts';
-import { atArm } from '../../worker/calc/mass-moment.ts';
+import { burnPathOf } from '../../worker/core/calc/loading/burn-path.ts';
+import { checkLoading } from '../../worker/core/calc/loading/check.ts';
+import { atArm } from '../../worker/core/calc/mass/mass-moment.ts';
 import { fuelBurn } from '../published/fuel-burn.ts';
 import { readVisit } from '../published/read-visit.ts';
 import { inputOf } from './case-of.ts';

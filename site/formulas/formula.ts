@@ -31,7 +31,7 @@ export interface Example {
 /** A symbol in TeX, what it means, and the unit that the code has it in; the unit is empty for a bare number. */
 export type Meaning = readonly [symbol: string, meaning: string, unit: string];
 
-/** A function of `worker/calc` or `worker/units` that computes a formula. */
+/** A function of `worker/calc` or `worker/core/units` that computes a formula. */
 export type Computing = (...given: never[]) => unknown;
 
 export interface Formula {

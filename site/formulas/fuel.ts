@@ -1,6 +1,13 @@
-import { fuelArmMm, fuelContent, fuelSteps, fullFuelKg, tanksOf, usableFuel } from '../../worker/calc/fuel.ts';
-import { usableFuelOf } from '../../worker/calc/loading/burn-path.ts';
-import type { FuelStation } from '../../worker/visit/visit.ts';
+import { usableFuelOf } from '../../worker/core/calc/loading/burn-path.ts';
+import {
+  fuelArmMm,
+  fuelContent,
+  fuelSteps,
+  fullFuelKg,
+  tanksOf,
+  usableFuel,
+} from '../../worker/core/calc/loading/fuel.ts';
+import type { FuelStation } from '../../worker/core/record/visit.ts';
 import { DEMO } from './demo.ts';
 import type { Formula, Topic } from './formula.ts';
 import { sum } from './steps.ts';

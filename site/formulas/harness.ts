@@ -1,11 +1,11 @@
-import { gramPerM, harnessMass, INSULATION_SHARE, SCREEN_SHARE } from '../../worker/calc/wiring/harness-mass.ts';
+import { gramPerM, harnessMass, INSULATION_SHARE, SCREEN_SHARE } from '../../worker/core/calc/wiring/harness-mass.ts';
 import {
   areaMm2,
   circularMils,
   diameterMm,
   gaugeNumber,
   solidOhmPer1000Ft,
-} from '../../worker/calc/wiring/wire-gauge.ts';
+} from '../../worker/core/calc/wiring/wire-gauge.ts';
 import { inputOf } from './case-of.ts';
 import { DEMO } from './demo.ts';
 import type { Formula, Topic } from './formula.ts';

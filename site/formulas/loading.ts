@@ -1,5 +1,5 @@
-import { armOn, envelopeOf } from '../../worker/calc/loading/envelope.ts';
-import { loadingOf } from '../../worker/calc/loading/loading-of.ts';
+import { armOn, envelopeOf } from '../../worker/core/calc/loading/envelope.ts';
+import { loadingOf } from '../../worker/core/calc/loading/loading-of.ts';
 import { loadingCase } from '../published/loading-case.ts';
 import { inputOf } from './case-of.ts';
 import { DEMO } from './demo.ts';

@@ -1,6 +1,6 @@
-import { armOn, envelopeOf } from '../../worker/calc/loading/envelope.ts';
-import { worstMargins } from '../../worker/calc/loading/margin.ts';
-import { atArm, minus, total } from '../../worker/calc/mass-moment.ts';
+import { armOn, envelopeOf } from '../../worker/core/calc/loading/envelope.ts';
+import { worstMargins } from '../../worker/core/calc/loading/margin.ts';
+import { atArm, minus, total } from '../../worker/core/calc/mass/mass-moment.ts';
 import type { Formula } from './formula.ts';
 import { sum } from './steps.ts';
 

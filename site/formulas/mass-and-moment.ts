@@ -1,4 +1,4 @@
-import { atArm, cgMm, minus, total } from '../../worker/calc/mass-moment.ts';
+import { atArm, cgMm, minus, total } from '../../worker/core/calc/mass/mass-moment.ts';
 import { inputOf } from './case-of.ts';
 import type { Formula, Topic } from './formula.ts';
 import { shares } from './shares.ts';

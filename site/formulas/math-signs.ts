@@ -1,4 +1,4 @@
-import type { Html } from '../../worker/markup/html.ts';
+import type { Html } from '../../worker/local/markup/html.ts';
 
 /** Where the letters of mathematics stand: what browsers draw a variable of one letter with. */
 const ITALIC = [

@@ -1,5 +1,5 @@
 import temml from 'temml';
-import { Html, html } from '../../worker/markup/html.ts';
+import { Html, html } from '../../worker/local/markup/html.ts';
 
 /** The policy of the site forbids styles inside an element; what temml writes there browsers do by themselves. */
 const STYLE = / style="[^"]*"/g;

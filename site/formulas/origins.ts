@@ -14,7 +14,7 @@ export interface Origin {
 
 const EXPORTED = /(?:\/\*\*((?:(?!\*\/)[\s\S])*)\*\/\n)?export function (\w+)/g;
 
-/** Every exported function of `worker/calc` and `worker/units`, by name. */
+/** Every exported function of `worker/calc` and `worker/core/units`, by name. */
 export const ORIGINS: ReadonlyMap<string, Origin> = new Map(
   globSync('worker/{calc,units}/**/*.ts', { cwd: ROOT })
     .toSorted()

@@ -1,7 +1,7 @@
-import { equipmentChange } from '../../worker/calc/equipment-change.ts';
-import { compareWeighing, predictEmpty } from '../../worker/calc/prediction.ts';
-import { residualOf } from '../../worker/calc/residual.ts';
-import { COVERAGE_FACTOR } from '../../worker/calc/uncertainty.ts';
+import { equipmentChange } from '../../worker/core/calc/mass/equipment-change.ts';
+import { compareWeighing, predictEmpty } from '../../worker/core/calc/mass/prediction.ts';
+import { residualOf } from '../../worker/core/calc/mass/residual.ts';
+import { COVERAGE_FACTOR } from '../../worker/core/calc/weighing/uncertainty.ts';
 import { readVisit } from '../published/read-visit.ts';
 import { DEMO, demoWeighing } from './demo.ts';
 import type { Formula, Topic } from './formula.ts';

@@ -1,8 +1,8 @@
-import { crewFuelTable } from '../../worker/calc/loading/crew-fuel-table.ts';
-import { loadLimitsOf } from '../../worker/calc/loading/load-limits.ts';
-import { judgeOf } from '../../worker/calc/loading/verdict.ts';
-import { loadingSheet } from '../../worker/calc/loading-sheet.ts';
-import { payloadAgainst } from '../../worker/calc/payload.ts';
+import { crewFuelTable } from '../../worker/core/calc/loading/crew-fuel-table.ts';
+import { loadLimitsOf } from '../../worker/core/calc/loading/load-limits.ts';
+import { loadingSheet } from '../../worker/core/calc/loading/loading-sheet.ts';
+import { payloadAgainst } from '../../worker/core/calc/loading/payload.ts';
+import { judgeOf } from '../../worker/core/calc/loading/verdict.ts';
 import { SETTINGS } from '../published/read-visit.ts';
 import { TOPICS } from '../published/topics.ts';
 import { inputOf } from './case-of.ts';

@@ -2,7 +2,7 @@ import {
   barometricDifferenceFt,
   frictionToleranceFt,
   scaleToleranceFt,
-} from '../../worker/calc/surveillance/altimeter-limits.ts';
+} from '../../worker/core/calc/surveillance/altimeter-limits.ts';
 import type { Formula } from './formula.ts';
 import { said, sum } from './steps.ts';
 

@@ -1,8 +1,8 @@
-import { releaseClock } from '../../worker/calc/clock/release-clock.ts';
-import { scheduleJobs } from '../../worker/calc/clock/schedule-jobs.ts';
-import { planWork } from '../../worker/calc/clock/schedule-work.ts';
-import { instantOf } from '../../worker/units/calendar.ts';
-import type { Job } from '../../worker/visit/visit.ts';
+import { releaseClock } from '../../worker/core/calc/clock/release-clock.ts';
+import { scheduleJobs } from '../../worker/core/calc/clock/schedule-jobs.ts';
+import { planWork } from '../../worker/core/calc/clock/schedule-work.ts';
+import type { Job } from '../../worker/core/record/visit.ts';
+import { instantOf } from '../../worker/core/units/calendar.ts';
 import { CLOCK_TOPICS } from '../published/clock-cases.ts';
 import { SETTINGS } from '../published/read-visit.ts';
 import { inputOf } from './case-of.ts';

@@ -1,7 +1,7 @@
-import { equipmentChange } from '../../worker/calc/equipment-change.ts';
-import { emptyMassHistory } from '../../worker/calc/history.ts';
-import { predictEmpty } from '../../worker/calc/prediction.ts';
-import { revisedSchedule } from '../../worker/calc/schedule.ts';
+import { equipmentChange } from '../../worker/core/calc/mass/equipment-change.ts';
+import { emptyMassHistory } from '../../worker/core/calc/mass/history.ts';
+import { predictEmpty } from '../../worker/core/calc/mass/prediction.ts';
+import { revisedSchedule } from '../../worker/core/calc/mass/schedule.ts';
 import { visitChanging } from '../published/equipment-change-case.ts';
 import { negligibleCase } from '../published/negligible-case.ts';
 import { readVisit } from '../published/read-visit.ts';

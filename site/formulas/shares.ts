@@ -1,5 +1,5 @@
-import { interpolate } from '../../worker/calc/interpolate.ts';
-import { percentMac } from '../../worker/calc/mac.ts';
+import { percentMac } from '../../worker/core/calc/mass/mac.ts';
+import { interpolate } from '../../worker/core/calc/numbers/interpolate.ts';
 import { inputOf } from './case-of.ts';
 import type { Formula } from './formula.ts';
 import { sum } from './steps.ts';

@@ -1,6 +1,6 @@
-import { sunsetFor } from '../../worker/calc/clock/daylight.ts';
-import { compareRuns } from '../../worker/calc/engine-runs.ts';
-import { printTimestamp } from '../../worker/text/dates.ts';
+import { sunsetFor } from '../../worker/core/calc/clock/daylight.ts';
+import { compareRuns } from '../../worker/core/calc/engine/engine-runs.ts';
+import { printTimestamp } from '../../worker/core/text/dates.ts';
 import { CLOCK_TOPICS } from '../published/clock-cases.ts';
 import { inputOf } from './case-of.ts';
 import { DEMO } from './demo.ts';

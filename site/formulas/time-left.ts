@@ -1,7 +1,7 @@
-import { type Due, dueList, forecastDate, type Life } from '../../worker/calc/lives/due.ts';
-import { hoursOf } from '../../worker/calc/total-hours.ts';
-import { printDate } from '../../worker/text/dates.ts';
-import { dateOf, daysBetween } from '../../worker/units/calendar.ts';
+import { type Due, dueList, forecastDate, type Life } from '../../worker/core/calc/lives/due.ts';
+import { hoursOf } from '../../worker/core/calc/lives/total-hours.ts';
+import { printDate } from '../../worker/core/text/dates.ts';
+import { dateOf, daysBetween } from '../../worker/core/units/calendar.ts';
 import { SETTINGS } from '../published/read-visit.ts';
 import { DEMO } from './demo.ts';
 import type { Formula } from './formula.ts';

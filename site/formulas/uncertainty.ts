@@ -1,5 +1,5 @@
-import { meanOf, rectangular, resolution, standardErrorOfMean } from '../../worker/calc/uncertainty.ts';
-import { weighingBudget } from '../../worker/calc/weighing-budget.ts';
+import { meanOf, rectangular, resolution, standardErrorOfMean } from '../../worker/core/calc/weighing/uncertainty.ts';
+import { weighingBudget } from '../../worker/core/calc/weighing/weighing-budget.ts';
 import { inputOf } from './case-of.ts';
 import { combining } from './combined-uncertainty.ts';
 import { demoWeighing } from './demo.ts';

@@ -1,5 +1,5 @@
-import { factorOf } from '../../worker/units/quantity.ts';
-import { roundForPrint, roundWithin } from '../../worker/units/rounding.ts';
+import { factorOf } from '../../worker/core/units/quantity.ts';
+import { roundForPrint, roundWithin } from '../../worker/core/units/rounding.ts';
 import { TOPICS } from '../published/topics.ts';
 import type { Formula, Topic } from './formula.ts';
 import { sum } from './steps.ts';

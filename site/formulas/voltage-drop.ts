@@ -1,4 +1,4 @@
-import { REGULATED_V } from '../../worker/calc/electrical/load.ts';
+import { REGULATED_V } from '../../worker/core/calc/electrical/load.ts';
 import {
   conductorTemperatureC,
   dropV,
@@ -6,10 +6,10 @@ import {
   GROUND_RETURN_LIMIT_MILLIOHM,
   longestRunAtTemperature,
   resistanceRatio,
-} from '../../worker/calc/electrical/voltage-drop.ts';
-import { ohmPerM } from '../../worker/calc/electrical/wire-table.ts';
-import type { Electrical } from '../../worker/visit/visit.ts';
-import type { Gauge } from '../../worker/visit/wire-size.ts';
+} from '../../worker/core/calc/electrical/voltage-drop.ts';
+import { ohmPerM } from '../../worker/core/calc/electrical/wire-table.ts';
+import type { Electrical } from '../../worker/core/record/visit.ts';
+import type { Gauge } from '../../worker/core/record/wire-size.ts';
 import { inputOf } from './case-of.ts';
 import type { Formula } from './formula.ts';
 import { said, sum } from './steps.ts';

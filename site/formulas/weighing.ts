@@ -1,5 +1,5 @@
-import { reduceWeighing, scaleCorrectionKg } from '../../worker/calc/weighing.ts';
-import { weighingAdjustments } from '../../worker/calc/weighing-adjustments.ts';
+import { reduceWeighing, scaleCorrectionKg } from '../../worker/core/calc/weighing/weighing.ts';
+import { weighingAdjustments } from '../../worker/core/calc/weighing/weighing-adjustments.ts';
 import { weighingCase } from '../published/weighing-case.ts';
 import { inputOf } from './case-of.ts';
 import { demoWeighing } from './demo.ts';

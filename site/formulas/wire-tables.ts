@@ -1,8 +1,8 @@
-import { ampacityOf } from '../../worker/calc/electrical/ampacity.ts';
-import { greatestProtectionA } from '../../worker/calc/electrical/protection-table.ts';
-import { copperGauge, MIN_ALUMINIUM, ohmPerM, WIRE_TABLE } from '../../worker/calc/electrical/wire-table.ts';
-import { gaugeNumber } from '../../worker/calc/wiring/wire-gauge.ts';
-import type { Gauge } from '../../worker/visit/wire-size.ts';
+import { ampacityOf } from '../../worker/core/calc/electrical/ampacity.ts';
+import { greatestProtectionA } from '../../worker/core/calc/electrical/protection-table.ts';
+import { copperGauge, MIN_ALUMINIUM, ohmPerM, WIRE_TABLE } from '../../worker/core/calc/electrical/wire-table.ts';
+import { gaugeNumber } from '../../worker/core/calc/wiring/wire-gauge.ts';
+import type { Gauge } from '../../worker/core/record/wire-size.ts';
 import { inputOf } from './case-of.ts';
 import { demoCircuit } from './demo.ts';
 import type { Formula } from './formula.ts';

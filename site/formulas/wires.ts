@@ -1,6 +1,6 @@
-import { altitudeFactor, deratedA } from '../../worker/calc/electrical/ampacity.ts';
-import { circuitResult } from '../../worker/calc/electrical/circuit.ts';
-import { ohmPerM } from '../../worker/calc/electrical/wire-table.ts';
+import { altitudeFactor, deratedA } from '../../worker/core/calc/electrical/ampacity.ts';
+import { circuitResult } from '../../worker/core/calc/electrical/circuit.ts';
+import { ohmPerM } from '../../worker/core/calc/electrical/wire-table.ts';
 import { inputOf } from './case-of.ts';
 import { demoCircuit, demoElectrical } from './demo.ts';
 import type { Formula, Topic } from './formula.ts';

@@ -1,8 +1,8 @@
 import { getDocument, type PDFDocumentProxy } from 'pdfjs-dist/legacy/build/pdf.mjs';
-import { exampleRecord } from '../../worker/embedded/example-visit.ts';
-import { filesIn } from '../../worker/embedded/files-in.ts';
-import { assess, seal } from '../../worker/pipeline.ts';
-import { ATTACHMENTS, FULL_EXAMPLE } from '../examples.ts';
+import { assess, seal } from '../../worker/core/core.ts';
+import { exampleRecord } from '../../worker/local/service/example-visit.ts';
+import { filesIn } from '../../worker/local/service/files-in.ts';
+import { ATTACHMENTS, FULL_EXAMPLE } from '../build/examples.ts';
 
 /** A document of the pack that is shown, and the pages that it stands on, from 1. */
 export interface ShownDocument {

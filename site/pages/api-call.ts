@@ -1,8 +1,8 @@
-import { PROBLEM_KINDS, type ProblemKind } from '../../worker/http/problem-kinds.ts';
-import type { Route } from '../../worker/http/route.ts';
-import { codeIn, type Html, html } from '../../worker/markup/html.ts';
-import { fieldTable } from '../field-table.ts';
-import type { SchemaNode } from '../schema-node.ts';
+import { PROBLEM_KINDS, type ProblemKind } from '../../worker/edge/http/problem-kinds.ts';
+import type { Route } from '../../worker/edge/http/route.ts';
+import { codeIn, type Html, html } from '../../worker/local/markup/html.ts';
+import { fieldTable } from '../build/field-table.ts';
+import type { SchemaNode } from '../build/schema-node.ts';
 
 type Content = Readonly<Record<string, { schema: SchemaNode }>>;
 

@@ -1,10 +1,10 @@
-import { openapi } from '../../worker/http/openapi.ts';
-import { PROBLEM_KINDS } from '../../worker/http/problem-kinds.ts';
-import type { Route } from '../../worker/http/route.ts';
-import { ROUTES } from '../../worker/http/routes.ts';
-import { type Html, html } from '../../worker/markup/html.ts';
-import type { Page } from '../page.ts';
-import { prose } from '../prose.ts';
+import { openapi } from '../../worker/edge/http/openapi.ts';
+import { PROBLEM_KINDS } from '../../worker/edge/http/problem-kinds.ts';
+import type { Route } from '../../worker/edge/http/route.ts';
+import { ROUTES } from '../../worker/edge/http/routes.ts';
+import { type Html, html } from '../../worker/local/markup/html.ts';
+import type { Page } from '../build/page.ts';
+import { prose } from '../build/prose.ts';
 import { anchorOfCall, callOf, type Described } from './api-call.ts';
 
 /** Groups of calls, by the first pattern that fits the path. */

@@ -1,7 +1,7 @@
-import { html } from '../../worker/markup/html.ts';
-import type { Page } from '../page.ts';
-import { prose } from '../prose.ts';
-import { resultsSection } from '../results-section.ts';
+import { html } from '../../worker/local/markup/html.ts';
+import type { Page } from '../build/page.ts';
+import { prose } from '../build/prose.ts';
+import { resultsSection } from '../build/results-section.ts';
 
 /** A record is worked on here, without a service: everything is computed in the browser. */
 export const bench: Page = {

@@ -1,6 +1,6 @@
-import { type Html, html } from '../../worker/markup/html.ts';
-import type { Page } from '../page.ts';
-import { prose } from '../prose.ts';
+import { type Html, html } from '../../worker/local/markup/html.ts';
+import type { Page } from '../build/page.ts';
+import { prose } from '../build/prose.ts';
 import { type CaseStatus, type PublishedRow, publishedTable } from '../published/published-table.ts';
 
 const STATUS: Readonly<Record<CaseStatus, string>> = {

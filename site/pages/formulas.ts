@@ -1,11 +1,11 @@
-import { type Html, html } from '../../worker/markup/html.ts';
+import { type Html, html } from '../../worker/local/markup/html.ts';
+import type { Page } from '../build/page.ts';
+import { prose } from '../build/prose.ts';
 import { exampleOf } from '../formulas/example-part.ts';
 import type { Formula, Meaning, Topic } from '../formulas/formula.ts';
 import { frame, math } from '../formulas/math.ts';
 import { originOf } from '../formulas/origins.ts';
 import { TOPICS } from '../formulas/topics.ts';
-import type { Page } from '../page.ts';
-import { prose } from '../prose.ts';
 
 /** The functions of a formula by what they rest on, each source once. */
 function sourcesOf({ by }: Formula): Html {

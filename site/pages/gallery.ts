@@ -1,8 +1,8 @@
-import { type Html, html } from '../../worker/markup/html.ts';
+import { type Html, html } from '../../worker/local/markup/html.ts';
+import type { Page } from '../build/page.ts';
+import { prose } from '../build/prose.ts';
 import { PACK_DOCUMENTS, type ShownDocument } from '../gallery/pack.ts';
 import { pictureName } from '../gallery/write-gallery.ts';
-import type { Page } from '../page.ts';
-import { prose } from '../prose.ts';
 
 const anchorOf = ({ first }: ShownDocument): string => `page-${first}`;
 

@@ -1,5 +1,5 @@
-import { LIMITS } from '../../worker/limits.ts';
-import { codeIn, type Html, html } from '../../worker/markup/html.ts';
+import { LIMITS } from '../../worker/core/limits.ts';
+import { codeIn, type Html, html } from '../../worker/local/markup/html.ts';
 import {
   ASSUMED,
   type Assumption,
@@ -9,9 +9,9 @@ import {
   PRICES,
   type Priced,
   usedInMonth,
-} from '../cost.ts';
-import type { Page } from '../page.ts';
-import { prose } from '../prose.ts';
+} from '../build/cost.ts';
+import type { Page } from '../build/page.ts';
+import { prose } from '../build/prose.ts';
 
 const YEARS = [1, 10] as const;
 

@@ -1,5 +1,5 @@
-import type { Page } from '../page.ts';
-import { prose } from '../prose.ts';
+import type { Page } from '../build/page.ts';
+import { prose } from '../build/prose.ts';
 
 /** Export, proof and import of an archive, command by command. */
 export const movingHouse: Page = {

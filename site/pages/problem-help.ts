@@ -1,5 +1,5 @@
-import type { ProblemKind } from '../../worker/http/problem-kinds.ts';
-import { LIMITS } from '../../worker/limits.ts';
+import { LIMITS } from '../../worker/core/limits.ts';
+import type { ProblemKind } from '../../worker/edge/http/problem-kinds.ts';
 
 /** What the sender can do about each kind of problem. */
 export const PROBLEM_HELP: Readonly<Record<ProblemKind, string>> = {

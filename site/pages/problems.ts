@@ -1,7 +1,7 @@
-import { PROBLEM_KINDS } from '../../worker/http/problem-kinds.ts';
-import { ROUTES } from '../../worker/http/routes.ts';
-import { html } from '../../worker/markup/html.ts';
-import type { Page } from '../page.ts';
+import { PROBLEM_KINDS } from '../../worker/edge/http/problem-kinds.ts';
+import { ROUTES } from '../../worker/edge/http/routes.ts';
+import { html } from '../../worker/local/markup/html.ts';
+import type { Page } from '../build/page.ts';
 import { anchorOfCall } from './api-call.ts';
 import { PROBLEM_HELP } from './problem-help.ts';
 

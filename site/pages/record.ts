@@ -1,11 +1,11 @@
-import { type Html, html } from '../../worker/markup/html.ts';
-import { visitJsonSchema } from '../../worker/visit/json-schema.ts';
-import { fieldTable } from '../field-table.ts';
-import type { Page } from '../page.ts';
-import { partExample } from '../part-examples.ts';
-import { PART_GUIDES } from '../part-guides.ts';
-import { prose } from '../prose.ts';
-import { isPart, type SchemaNode } from '../schema-node.ts';
+import { visitJsonSchema } from '../../worker/core/record/json-schema.ts';
+import { type Html, html } from '../../worker/local/markup/html.ts';
+import { fieldTable } from '../build/field-table.ts';
+import type { Page } from '../build/page.ts';
+import { partExample } from '../build/part-examples.ts';
+import { PART_GUIDES } from '../build/part-guides.ts';
+import { prose } from '../build/prose.ts';
+import { isPart, type SchemaNode } from '../build/schema-node.ts';
 
 const schema: SchemaNode = visitJsonSchema();
 

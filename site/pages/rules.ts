@@ -1,15 +1,15 @@
-import type { Severity } from '../../worker/gate/finding.ts';
-import type { Regime, Sourced } from '../../worker/gate/regimes/regime.ts';
-import { REGIMES } from '../../worker/gate/regimes/table.ts';
-import type { Rule } from '../../worker/gate/rule.ts';
-import { RULE_SET } from '../../worker/gate/rule-set.ts';
-import { RULES } from '../../worker/gate/rules.ts';
-import type { Source } from '../../worker/gate/source.ts';
-import { type Html, html } from '../../worker/markup/html.ts';
-import { sayIn } from '../../worker/text/formatter.ts';
-import { ENGLISH } from '../../worker/text/locale.ts';
-import type { Page } from '../page.ts';
-import { prose } from '../prose.ts';
+import type { Severity } from '../../worker/core/gate/finding.ts';
+import type { Regime, Sourced } from '../../worker/core/gate/regimes/regime.ts';
+import { REGIMES } from '../../worker/core/gate/regimes/table.ts';
+import type { Rule } from '../../worker/core/gate/rule.ts';
+import { RULE_SET } from '../../worker/core/gate/rule-set.ts';
+import { RULES } from '../../worker/core/gate/rules.ts';
+import type { Source } from '../../worker/core/gate/source.ts';
+import { sayIn } from '../../worker/core/text/formatter.ts';
+import { ENGLISH } from '../../worker/core/text/locale.ts';
+import { type Html, html } from '../../worker/local/markup/html.ts';
+import type { Page } from '../build/page.ts';
+import { prose } from '../build/prose.ts';
 
 const SEVERITIES: readonly [Severity, string][] = [
   ['blocks', 'What blocks a release'],

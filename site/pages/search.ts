@@ -1,5 +1,5 @@
-import { html } from '../../worker/markup/html.ts';
-import type { Page } from '../page.ts';
+import { html } from '../../worker/local/markup/html.ts';
+import type { Page } from '../build/page.ts';
 
 /** Looks through every page, in the browser. */
 export const search: Page = {

@@ -1,5 +1,5 @@
-import type { Page } from '../page.ts';
-import { prose } from '../prose.ts';
+import type { Page } from '../build/page.ts';
+import { prose } from '../build/prose.ts';
 
 /** What it is for, how to start it, what comes out. */
 export const start: Page = {

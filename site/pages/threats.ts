@@ -1,5 +1,5 @@
-import type { Page } from '../page.ts';
-import { prose } from '../prose.ts';
+import type { Page } from '../build/page.ts';
+import { prose } from '../build/prose.ts';
 
 /** What could be done against the archive, what is done about it, and what is not. */
 export const threats: Page = {

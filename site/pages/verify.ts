@@ -1,6 +1,6 @@
-import { html } from '../../worker/markup/html.ts';
-import type { Page } from '../page.ts';
-import { prose } from '../prose.ts';
+import { html } from '../../worker/local/markup/html.ts';
+import type { Page } from '../build/page.ts';
+import { prose } from '../build/prose.ts';
 
 /** A file is dropped here and held against its seal, in the browser. */
 export const verify: Page = {

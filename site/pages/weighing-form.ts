@@ -1,7 +1,7 @@
-import { html } from '../../worker/markup/html.ts';
-import type { Page } from '../page.ts';
-import { prose } from '../prose.ts';
-import { resultsSection } from '../results-section.ts';
+import { html } from '../../worker/local/markup/html.ts';
+import type { Page } from '../build/page.ts';
+import { prose } from '../build/prose.ts';
+import { resultsSection } from '../build/results-section.ts';
 import { formField } from '../weighing-form/field.ts';
 import { SECTIONS } from '../weighing-form/sections.ts';
 

@@ -1,6 +1,6 @@
-import { html } from '../../worker/markup/html.ts';
-import type { Page } from '../page.ts';
-import { shopPage } from '../shop-page.ts';
+import { html } from '../../worker/local/markup/html.ts';
+import type { Page } from '../build/page.ts';
+import { shopPage } from '../build/shop-page.ts';
 
 /** Every aircraft of a workshop. */
 export const workshop: Page = shopPage({

@@ -1,5 +1,5 @@
-import { dragLb } from '../../worker/calc/antennas/drag.ts';
-import { quarterWaveMm, wavelengthMm } from '../../worker/calc/antennas/wavelength.ts';
+import { dragLb } from '../../worker/core/calc/antennas/drag.ts';
+import { quarterWaveMm, wavelengthMm } from '../../worker/core/calc/antennas/wavelength.ts';
 
 /** Topics of the antennas, in inches and pounds where the source has them. */
 export const ANTENNA_TOPICS = {

@@ -1,7 +1,7 @@
-import { sunsetFor } from '../../worker/calc/clock/daylight.ts';
-import { planWork } from '../../worker/calc/clock/schedule-work.ts';
-import { dueList, type Life } from '../../worker/calc/lives/due.ts';
-import type { Job } from '../../worker/visit/visit.ts';
+import { sunsetFor } from '../../worker/core/calc/clock/daylight.ts';
+import { planWork } from '../../worker/core/calc/clock/schedule-work.ts';
+import { dueList, type Life } from '../../worker/core/calc/lives/due.ts';
+import type { Job } from '../../worker/core/record/visit.ts';
 import { readVisit, SETTINGS } from './read-visit.ts';
 
 /** For each job its duration, what it waits for, and who does it. */

@@ -1,9 +1,9 @@
-import { coefficientsOf, correctionOf, deviationAt } from '../../worker/calc/compass/coefficients.ts';
-import { type CompassRecord, reduceSwing, type SwingResult } from '../../worker/calc/compass/swing.ts';
-import { variationAt } from '../../worker/calc/compass/variation.ts';
-import { compute } from '../../worker/calc/results.ts';
-import { passGate } from '../../worker/gate/gate.ts';
-import { wrap360 } from '../../worker/units/angle.ts';
+import { coefficientsOf, correctionOf, deviationAt } from '../../worker/core/calc/compass/coefficients.ts';
+import { type CompassRecord, reduceSwing, type SwingResult } from '../../worker/core/calc/compass/swing.ts';
+import { variationAt } from '../../worker/core/calc/compass/variation.ts';
+import { compute } from '../../worker/core/calc/results.ts';
+import { passGate } from '../../worker/core/gate/gate.ts';
+import { wrap360 } from '../../worker/core/units/angle.ts';
 import { readVisit, SETTINGS } from './read-visit.ts';
 
 const POINTS = { N: 0, NE: 45, E: 90, SE: 135, S: 180, SW: 225, W: 270, NW: 315 } as const;

@@ -1,7 +1,7 @@
-import { deratedA } from '../../worker/calc/electrical/ampacity.ts';
-import { enduranceOn } from '../../worker/calc/electrical/endurance.ts';
-import { LOW_VOLTAGE_V, needsWatching } from '../../worker/calc/electrical/monitoring.ts';
-import { greatestProtectionA } from '../../worker/calc/electrical/protection-table.ts';
+import { deratedA } from '../../worker/core/calc/electrical/ampacity.ts';
+import { enduranceOn } from '../../worker/core/calc/electrical/endurance.ts';
+import { LOW_VOLTAGE_V, needsWatching } from '../../worker/core/calc/electrical/monitoring.ts';
+import { greatestProtectionA } from '../../worker/core/calc/electrical/protection-table.ts';
 import {
   conductorTemperatureC,
   DROP_LIMIT_V,
@@ -9,18 +9,18 @@ import {
   feederLimitV,
   GROUND_RETURN_LIMIT_MILLIOHM,
   longestRunAtTemperature,
-} from '../../worker/calc/electrical/voltage-drop.ts';
+} from '../../worker/core/calc/electrical/voltage-drop.ts';
 import {
   copperGauge,
   MIN_ALUMINIUM,
   ohmPerM,
   type TemperatureRatingC,
   WIRE_TABLE,
-} from '../../worker/calc/electrical/wire-table.ts';
-import { isClearOfControl } from '../../worker/calc/wiring/control-clearance.ts';
-import { circularMils, diameterMm, gaugeNumber, solidOhmPer1000Ft } from '../../worker/calc/wiring/wire-gauge.ts';
-import type { Electrical } from '../../worker/visit/visit.ts';
-import { GAUGES, type Gauge, type Material } from '../../worker/visit/wire-size.ts';
+} from '../../worker/core/calc/electrical/wire-table.ts';
+import { isClearOfControl } from '../../worker/core/calc/wiring/control-clearance.ts';
+import { circularMils, diameterMm, gaugeNumber, solidOhmPer1000Ft } from '../../worker/core/calc/wiring/wire-gauge.ts';
+import type { Electrical } from '../../worker/core/record/visit.ts';
+import { GAUGES, type Gauge, type Material } from '../../worker/core/record/wire-size.ts';
 
 const METRES_PER_FOOT = 0.3048;
 

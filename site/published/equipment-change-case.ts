@@ -1,7 +1,7 @@
-import { equipmentChange } from '../../worker/calc/equipment-change.ts';
-import { predictEmpty } from '../../worker/calc/prediction.ts';
-import { factorOf, type Units } from '../../worker/units/quantity.ts';
-import type { Visit } from '../../worker/visit/visit.ts';
+import { equipmentChange } from '../../worker/core/calc/mass/equipment-change.ts';
+import { predictEmpty } from '../../worker/core/calc/mass/prediction.ts';
+import type { Visit } from '../../worker/core/record/visit.ts';
+import { factorOf, type Units } from '../../worker/core/units/quantity.ts';
 import { readFixture } from './read-fixture.ts';
 import { visitFrom } from './read-visit.ts';
 

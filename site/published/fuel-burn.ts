@@ -1,7 +1,7 @@
-import { burnPathOf } from '../../worker/calc/loading/burn-path.ts';
-import { loadingOf } from '../../worker/calc/loading/loading-of.ts';
-import { cgMm } from '../../worker/calc/mass-moment.ts';
-import { factorOf, type Units } from '../../worker/units/quantity.ts';
+import { burnPathOf } from '../../worker/core/calc/loading/burn-path.ts';
+import { loadingOf } from '../../worker/core/calc/loading/loading-of.ts';
+import { cgMm } from '../../worker/core/calc/mass/mass-moment.ts';
+import { factorOf, type Units } from '../../worker/core/units/quantity.ts';
 import { readVisit } from './read-visit.ts';
 
 interface BurnInput {

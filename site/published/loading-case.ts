@@ -1,9 +1,9 @@
-import { loadingExtremes } from '../../worker/calc/loading/extremes.ts';
-import type { Restriction } from '../../worker/calc/loading/load-space.ts';
-import { loadingOf } from '../../worker/calc/loading/loading-of.ts';
-import { cgMm, type MassMoment } from '../../worker/calc/mass-moment.ts';
-import { factorOf, type Units } from '../../worker/units/quantity.ts';
-import type { Aircraft } from '../../worker/visit/visit.ts';
+import { loadingExtremes } from '../../worker/core/calc/loading/extremes.ts';
+import type { Restriction } from '../../worker/core/calc/loading/load-space.ts';
+import { loadingOf } from '../../worker/core/calc/loading/loading-of.ts';
+import { cgMm, type MassMoment } from '../../worker/core/calc/mass/mass-moment.ts';
+import type { Aircraft } from '../../worker/core/record/visit.ts';
+import { factorOf, type Units } from '../../worker/core/units/quantity.ts';
 import { readVisit } from './read-visit.ts';
 
 interface LoadingInput {

@@ -1,7 +1,7 @@
-import { compute } from '../../worker/calc/results.ts';
-import { generic } from '../../worker/gate/regimes/generic.ts';
-import { ruleInput } from '../../worker/gate/rule-input.ts';
-import { negligibleChange } from '../../worker/gate/rules/negligible-change.ts';
+import { compute } from '../../worker/core/calc/results.ts';
+import { generic } from '../../worker/core/gate/regimes/generic.ts';
+import { ruleInput } from '../../worker/core/gate/rule-input.ts';
+import { negligibleChange } from '../../worker/core/gate/rules/equipment/negligible-change.ts';
 import { type EquipmentInput, visitChanging } from './equipment-change-case.ts';
 import { SETTINGS } from './read-visit.ts';
 

@@ -1,6 +1,6 @@
-import { generic } from '../../worker/gate/regimes/generic.ts';
-import { readRecord } from '../../worker/visit/read-record.ts';
-import type { Visit } from '../../worker/visit/visit.ts';
+import { generic } from '../../worker/core/gate/regimes/generic.ts';
+import { readRecord } from '../../worker/core/record/read-record.ts';
+import type { Visit } from '../../worker/core/record/visit.ts';
 import { readFixture } from './read-fixture.ts';
 
 /** The settings that the generic regime gives, on the evening of the demo visit. */

@@ -1,17 +1,17 @@
-import { addressForms, isReserved, parseAddress } from '../../worker/calc/surveillance/address.ts';
-import { altimeterFigures } from '../../worker/calc/surveillance/altimeter.ts';
+import { addressForms, isReserved, parseAddress } from '../../worker/core/calc/surveillance/address.ts';
+import { altimeterFigures } from '../../worker/core/calc/surveillance/altimeter.ts';
 import {
   barometricDifferenceFt,
   frictionToleranceFt,
   scaleToleranceFt,
-} from '../../worker/calc/surveillance/altimeter-limits.ts';
-import { altitudeCode, codedAltitudeFt } from '../../worker/calc/surveillance/altitude-code.ts';
-import { surveillanceResults } from '../../worker/calc/surveillance/results.ts';
-import { stateOf } from '../../worker/calc/surveillance/state-blocks.ts';
-import { staticSystemResult } from '../../worker/calc/surveillance/static-system.ts';
-import { modeSChecks, type TransponderTest } from '../../worker/calc/surveillance/transponder-checks.ts';
-import { type TransponderFigures, transponderFigures } from '../../worker/calc/surveillance/transponder-limits.ts';
-import { usRegistration } from '../../worker/calc/surveillance/us-registration.ts';
+} from '../../worker/core/calc/surveillance/altimeter-limits.ts';
+import { altitudeCode, codedAltitudeFt } from '../../worker/core/calc/surveillance/altitude-code.ts';
+import { surveillanceResults } from '../../worker/core/calc/surveillance/results.ts';
+import { stateOf } from '../../worker/core/calc/surveillance/state-blocks.ts';
+import { staticSystemResult } from '../../worker/core/calc/surveillance/static-system.ts';
+import { modeSChecks, type TransponderTest } from '../../worker/core/calc/surveillance/transponder-checks.ts';
+import { type TransponderFigures, transponderFigures } from '../../worker/core/calc/surveillance/transponder-limits.ts';
+import { usRegistration } from '../../worker/core/calc/surveillance/us-registration.ts';
 import { readVisit } from './read-visit.ts';
 
 const yes = (holds: boolean): number => (holds ? 1 : 0);

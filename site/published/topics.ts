@@ -1,9 +1,9 @@
-import { percentMac } from '../../worker/calc/mac.ts';
-import { atArm, cgMm, total } from '../../worker/calc/mass-moment.ts';
-import { payloadAgainst } from '../../worker/calc/payload.ts';
-import { combine, rectangular } from '../../worker/calc/uncertainty.ts';
-import { addMonths } from '../../worker/units/calendar.ts';
-import { factorOf, type Quantity, type Units } from '../../worker/units/quantity.ts';
+import { payloadAgainst } from '../../worker/core/calc/loading/payload.ts';
+import { percentMac } from '../../worker/core/calc/mass/mac.ts';
+import { atArm, cgMm, total } from '../../worker/core/calc/mass/mass-moment.ts';
+import { combine, rectangular } from '../../worker/core/calc/weighing/uncertainty.ts';
+import { addMonths } from '../../worker/core/units/calendar.ts';
+import { factorOf, type Quantity, type Units } from '../../worker/core/units/quantity.ts';
 import { ANTENNA_TOPICS } from './antenna-cases.ts';
 import { CLOCK_TOPICS } from './clock-cases.ts';
 import { COMPASS_TOPICS } from './compass-cases.ts';

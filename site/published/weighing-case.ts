@@ -1,5 +1,5 @@
-import { reduceWeighing } from '../../worker/calc/weighing.ts';
-import { factorOf, type Units } from '../../worker/units/quantity.ts';
+import { reduceWeighing } from '../../worker/core/calc/weighing/weighing.ts';
+import { factorOf, type Units } from '../../worker/core/units/quantity.ts';
 import { readFixture } from './read-fixture.ts';
 import { visitFrom } from './read-visit.ts';
 

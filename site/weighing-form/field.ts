@@ -1,7 +1,7 @@
-import { REGIMES } from '../../worker/gate/regimes/table.ts';
-import { type Html, html } from '../../worker/markup/html.ts';
-import { visitJsonSchema } from '../../worker/visit/json-schema.ts';
-import type { SchemaNode } from '../schema-node.ts';
+import { REGIMES } from '../../worker/core/gate/regimes/table.ts';
+import { visitJsonSchema } from '../../worker/core/record/json-schema.ts';
+import { type Html, html } from '../../worker/local/markup/html.ts';
+import type { SchemaNode } from '../build/schema-node.ts';
 
 const SCHEMA: SchemaNode = visitJsonSchema();
 

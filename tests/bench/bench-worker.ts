@@ -1,4 +1,4 @@
-import { assess, seal } from '../../worker/pipeline.ts';
+import { assess, seal } from '../../worker/core/core.ts';
 
 /** A Worker for the bench alone: runs one stage as often as it is told, so that the time of many runs can be taken from outside. */
 interface Order {

@@ -5,8 +5,8 @@ import { join } from 'node:path';
 import { gzipSync } from 'node:zlib';
 import { build, transform } from 'esbuild';
 import { Miniflare } from 'miniflare';
-import { bundle } from '../../worker/embedded/bundle.ts';
-import { ROOT } from '../../worker/embedded/places.ts';
+import { bundle } from '../../worker/local/service/bundle.ts';
+import { ROOT } from '../../worker/local/service/places.ts';
 import { enlarged } from './enlarged.ts';
 
 const AT = '2026-11-05T14:20:00+01:00';
@@ -20,7 +20,7 @@ const record = JSON.parse(text) as { release: { by: string } };
 
 async function inNode(): Promise<Record<Stage, { coldMs: number; warmMs: number; cpuMs: number }>> {
   const startMs = performance.now();
-  const { assess, seal } = await import('../../worker/pipeline.ts');
+  const { assess, seal } = await import('../../worker/core/core.ts');
   process.stdout.write(`Node: modules loaded in ${(performance.now() - startMs).toFixed(0)} ms\n`);
   const once: Record<Stage, () => Promise<void>> = {
     assess: async () => {
@@ -67,7 +67,7 @@ function median(values: readonly number[]): number {
 
 /** Assessment of records with lists up to 20 times as long: linear when the last column stays level. */
 async function growing(): Promise<void> {
-  const { assess } = await import('../../worker/pipeline.ts');
+  const { assess } = await import('../../worker/core/core.ts');
   for (const times of [1, 2, 5, 10, 20]) {
     const json = JSON.stringify(enlarged(record, times));
     const { warmMs } = await timed(async () => {

@@ -1,7 +1,7 @@
 // Node script: node tests/bench/print.ts
 // Times the typesetter on ten documents with two tables of 35 rows and a drawing each. Says what this machine takes, judges nothing.
-import { type PrintJob, print } from '../../worker/print/index.ts';
-import { jobOf, paragraphs } from '../print/sample-job.ts';
+import { type PrintJob, print } from '../../worker/core/print/index.ts';
+import { jobOf, paragraphs } from '../core/print/sample-job.ts';
 
 const RUNS = 30;
 

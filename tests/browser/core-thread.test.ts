@@ -14,7 +14,7 @@ afterAll(() => site?.close());
 
 /** Opens the page that computes with something else for the program that does. */
 async function openWith(script: string | undefined): Promise<void> {
-  await page.route('**/assets/core.js', (route) =>
+  await page.route('**/assets/thread.js', (route) =>
     script === undefined ? route.abort() : route.fulfill({ contentType: 'text/javascript', body: script }),
   );
   await page.goto(`${site.service.origin}/bench`);

@@ -1,7 +1,7 @@
 import { globSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { ROOT } from '../../worker/embedded/places.ts';
+import { ROOT } from '../../worker/local/service/places.ts';
 import type { Phone } from './phone.ts';
 import { openSite, type Site } from './site.ts';
 

@@ -1,10 +1,10 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { slipmark } from '../../worker/client/client.ts';
-import { exampleVisit } from '../../worker/embedded/example-visit.ts';
-import { sayIn } from '../../worker/text/formatter.ts';
-import * as m from '../../worker/text/generated/messages.ts';
-import { LANGUAGES, type Language } from '../../worker/text/languages.ts';
-import { localeOf } from '../../worker/text/locale.ts';
+import { sayIn } from '../../worker/core/text/formatter.ts';
+import * as m from '../../worker/core/text/generated/messages.ts';
+import { LANGUAGES, type Language } from '../../worker/core/text/languages.ts';
+import { localeOf } from '../../worker/core/text/locale.ts';
+import { exampleVisit } from '../../worker/local/service/example-visit.ts';
 import type { Phone } from './phone.ts';
 import { openSite, type Site } from './site.ts';
 

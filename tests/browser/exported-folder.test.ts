@@ -4,11 +4,11 @@ import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { slipmark } from '../../worker/client/client.ts';
-import { bundle } from '../../worker/embedded/bundle.ts';
-import { putDemo } from '../../worker/embedded/demo.ts';
-import { startEmbedded } from '../../worker/embedded/embedded.ts';
-import { freePort } from '../../worker/embedded/free-port.ts';
-import { exportFolder } from '../../worker/embedded/moving/export-folder.ts';
+import { exportFolder } from '../../worker/local/backup/export-folder.ts';
+import { bundle } from '../../worker/local/service/bundle.ts';
+import { putDemo } from '../../worker/local/service/demo.ts';
+import { startEmbedded } from '../../worker/local/service/embedded.ts';
+import { freePort } from '../../worker/local/service/free-port.ts';
 import { openPhone, type Phone } from './phone.ts';
 
 const storage = mkdtempSync(join(tmpdir(), 'slipmark-'));

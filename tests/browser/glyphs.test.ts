@@ -2,12 +2,12 @@ import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { launchBrowser } from '../../site/launch-browser.ts';
-import { FACE_CHARACTERS } from '../../worker/print/fonts/face.ts';
-import { print } from '../../worker/print/index.ts';
-import { contentOf, get } from '../print/archival/objects.ts';
-import { openPdf } from '../print/archival/pdf-file.ts';
-import { jobOf } from '../print/sample-job.ts';
+import { launchBrowser } from '../../site/build/launch-browser.ts';
+import { FACE_CHARACTERS } from '../../worker/core/print/fonts/face.ts';
+import { print } from '../../worker/core/print/index.ts';
+import { contentOf, get } from '../core/print/archival/objects.ts';
+import { openPdf } from '../core/print/archival/pdf-file.ts';
+import { jobOf } from '../core/print/sample-job.ts';
 
 const FACES = ['Regular', 'Semibold', 'It'];
 const SIZE_PX = 64;

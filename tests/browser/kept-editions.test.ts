@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { bytesAt, filesUnder } from '../../worker/embedded/moving/folder.ts';
+import { bytesAt, filesUnder } from '../../worker/local/backup/folder.ts';
 import { editionNames } from '../kept/edition.ts';
 import { type OpenEdition, openEdition } from '../kept/open-edition.ts';
 import { openPhone, type Phone } from './phone.ts';

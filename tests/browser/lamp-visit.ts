@@ -1,5 +1,5 @@
 import { type Slipmark, slipmark, type VisitRecord } from '../../worker/client/client.ts';
-import { exampleVisit, withRegistration } from '../../worker/embedded/example-visit.ts';
+import { exampleVisit, withRegistration } from '../../worker/local/service/example-visit.ts';
 
 type Carried = NonNullable<VisitRecord['carried']>;
 

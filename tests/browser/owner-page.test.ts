@@ -3,10 +3,10 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { bundle } from '../../worker/embedded/bundle.ts';
-import { putDemo } from '../../worker/embedded/demo.ts';
-import { type Embedded, startEmbedded } from '../../worker/embedded/embedded.ts';
-import { freePort } from '../../worker/embedded/free-port.ts';
+import { bundle } from '../../worker/local/service/bundle.ts';
+import { putDemo } from '../../worker/local/service/demo.ts';
+import { type Embedded, startEmbedded } from '../../worker/local/service/embedded.ts';
+import { freePort } from '../../worker/local/service/free-port.ts';
 import { openPhone, PHONE, type Phone } from './phone.ts';
 
 const storage = mkdtempSync(join(tmpdir(), 'slipmark-'));

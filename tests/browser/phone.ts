@@ -1,6 +1,6 @@
 import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from 'playwright-core';
-import { launchBrowser } from '../../site/launch-browser.ts';
+import { launchBrowser } from '../../site/build/launch-browser.ts';
 
 /** The rules of WCAG 2.2 up to level AA. */
 const WCAG = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];

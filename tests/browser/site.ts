@@ -1,9 +1,9 @@
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { bundle } from '../../worker/embedded/bundle.ts';
-import { type Embedded, startEmbedded } from '../../worker/embedded/embedded.ts';
-import { freePort } from '../../worker/embedded/free-port.ts';
+import { bundle } from '../../worker/local/service/bundle.ts';
+import { type Embedded, startEmbedded } from '../../worker/local/service/embedded.ts';
+import { freePort } from '../../worker/local/service/free-port.ts';
 import { openPhone, type Phone } from './phone.ts';
 
 /** A service of its own, and a browser that looks at it. */

@@ -1,9 +1,9 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { htmlPage } from '../../worker/http/html-page.ts';
-import type { TighterLimit } from '../../worker/pack/tighter-limits.ts';
-import { tighterText } from '../../worker/pack/tighter-text.ts';
-import { formatterFor } from '../../worker/text/formatter.ts';
-import { localeOf } from '../../worker/text/locale.ts';
+import type { TighterLimit } from '../../worker/core/pack/tighter-limits.ts';
+import { tighterText } from '../../worker/core/pack/tighter-text.ts';
+import { formatterFor } from '../../worker/core/text/formatter.ts';
+import { localeOf } from '../../worker/core/text/locale.ts';
+import { htmlPage } from '../../worker/edge/http/html-page.ts';
 import { openSite, type Site } from './site.ts';
 
 let site: Site;

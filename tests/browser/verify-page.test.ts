@@ -3,11 +3,11 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { slipmark } from '../../worker/client/client.ts';
-import { bundle } from '../../worker/embedded/bundle.ts';
-import { pdfOf, putDemo } from '../../worker/embedded/demo.ts';
-import { type Embedded, startEmbedded } from '../../worker/embedded/embedded.ts';
-import { exampleVisit } from '../../worker/embedded/example-visit.ts';
-import { freePort } from '../../worker/embedded/free-port.ts';
+import { bundle } from '../../worker/local/service/bundle.ts';
+import { pdfOf, putDemo } from '../../worker/local/service/demo.ts';
+import { type Embedded, startEmbedded } from '../../worker/local/service/embedded.ts';
+import { exampleVisit } from '../../worker/local/service/example-visit.ts';
+import { freePort } from '../../worker/local/service/free-port.ts';
 import { openPhone, type Phone } from './phone.ts';
 
 const storage = mkdtempSync(join(tmpdir(), 'slipmark-'));

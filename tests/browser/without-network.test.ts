@@ -4,12 +4,12 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
-import { launchBrowser } from '../../site/launch-browser.ts';
+import { launchBrowser } from '../../site/build/launch-browser.ts';
 import { slipmark } from '../../worker/client/client.ts';
-import { bundle } from '../../worker/embedded/bundle.ts';
-import { putDemo } from '../../worker/embedded/demo.ts';
-import { type Embedded, startEmbedded } from '../../worker/embedded/embedded.ts';
-import { freePort } from '../../worker/embedded/free-port.ts';
+import { bundle } from '../../worker/local/service/bundle.ts';
+import { putDemo } from '../../worker/local/service/demo.ts';
+import { type Embedded, startEmbedded } from '../../worker/local/service/embedded.ts';
+import { freePort } from '../../worker/local/service/free-port.ts';
 import { PHONE } from './phone.ts';
 
 const storage = mkdtempSync(join(tmpdir(), 'slipmark-'));

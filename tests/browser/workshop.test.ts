@@ -1,8 +1,8 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { slipmark } from '../../worker/client/client.ts';
-import { putDemo } from '../../worker/embedded/demo.ts';
-import { redated } from '../../worker/embedded/redated.ts';
+import { putDemo } from '../../worker/local/service/demo.ts';
+import { redated } from '../../worker/local/service/redated.ts';
 import { readFixture } from '../read-fixture.ts';
 import { openSite, type Site } from './site.ts';
 

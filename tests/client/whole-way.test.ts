@@ -3,11 +3,11 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, expectTypeOf, test } from 'vitest';
 import { everyItem, type Slipmark, SlipmarkProblem, slipmark, type VisitRecord } from '../../worker/client/client.ts';
-import { bundle } from '../../worker/embedded/bundle.ts';
-import { type Embedded, startEmbedded } from '../../worker/embedded/embedded.ts';
-import { freePort } from '../../worker/embedded/free-port.ts';
-import { redated } from '../../worker/embedded/redated.ts';
-import type { VisitRecord as Posted } from '../../worker/visit/record.ts';
+import type { VisitRecord as Posted } from '../../worker/core/record/record.ts';
+import { bundle } from '../../worker/local/service/bundle.ts';
+import { type Embedded, startEmbedded } from '../../worker/local/service/embedded.ts';
+import { freePort } from '../../worker/local/service/free-port.ts';
+import { redated } from '../../worker/local/service/redated.ts';
 import { readFixture } from '../read-fixture.ts';
 
 const storage = mkdtempSync(join(tmpdir(), 'slipmark-'));

@@ -6,9 +6,9 @@ import { promisify } from 'node:util';
 import Ajv from 'ajv';
 import { parse } from 'jsonc-parser';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { contentPath } from '../../site/prose.ts';
-import { ROOT, WORKER } from '../../worker/embedded/places.ts';
-import { verifyFile } from '../../worker/seal/verify.ts';
+import { contentPath } from '../../site/build/prose.ts';
+import { verifyFile } from '../../worker/core/seal/verify.ts';
+import { ROOT, WORKER } from '../../worker/local/service/places.ts';
 import { CONTENT_PAGES, fencedBlocks, languagesOf } from './fenced-blocks.ts';
 import { beginReading, type Reader } from './reader.ts';
 

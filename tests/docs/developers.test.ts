@@ -1,11 +1,11 @@
 import { existsSync, globSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
-import { FORMAT as EXPORT_FORMAT } from '../../worker/embedded/moving/format.ts';
-import { ROOT } from '../../worker/embedded/places.ts';
-import { MANIFEST_FORMAT } from '../../worker/pack/manifest.ts';
-import { FACTS_FORMAT } from '../../worker/pack/pack-facts.ts';
-import { SEAL_FORMAT } from '../../worker/seal/claims.ts';
+import { MANIFEST_FORMAT } from '../../worker/core/pack/manifest.ts';
+import { FACTS_FORMAT } from '../../worker/core/pack/pack-facts.ts';
+import { SEAL_FORMAT } from '../../worker/core/seal/claims.ts';
+import { FORMAT as EXPORT_FORMAT } from '../../worker/local/backup/format.ts';
+import { ROOT } from '../../worker/local/service/places.ts';
 
 const text = readFileSync(join(ROOT, 'DEVELOPERS.md'), 'utf8');
 const named = [...text.matchAll(/`([^`\s]+)`/g)].map(([, name = '']) => name);

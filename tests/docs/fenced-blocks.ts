@@ -1,6 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { dirname } from 'node:path';
-import { contentPath } from '../../site/prose.ts';
+import { contentPath } from '../../site/build/prose.ts';
 
 /** Names of the texts of the documentation. */
 export const CONTENT_PAGES: readonly string[] = readdirSync(dirname(contentPath('start')))

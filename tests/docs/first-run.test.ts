@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os';
 import { basename, join } from 'node:path';
 import { promisify } from 'node:util';
 import { afterAll, expect, test } from 'vitest';
-import { ROOT } from '../../worker/embedded/places.ts';
+import { ROOT } from '../../worker/local/service/places.ts';
 
 /** What a clone does not have: it is installed, built, or kept by a service. */
 const NOT_CLONED = new Set(['.git', 'node_modules', 'dist', 'generated', '.slipmark', '.wrangler', 'out']);

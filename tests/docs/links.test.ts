@@ -1,8 +1,8 @@
 import { existsSync, globSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { PROBLEM_KINDS } from '../../worker/http/problem-kinds.ts';
-import { ROUTES } from '../../worker/http/routes.ts';
+import { PROBLEM_KINDS } from '../../worker/edge/http/problem-kinds.ts';
+import { ROUTES } from '../../worker/edge/http/routes.ts';
 
 const DIST = join(import.meta.dirname, '../../site/dist');
 const served = new Set<string>(ROUTES.filter(([method]) => method === 'GET').map(([, path]) => path));

@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { partExample } from '../../site/part-examples.ts';
-import { PART_GUIDES } from '../../site/part-guides.ts';
-import { exampleRecord } from '../../worker/embedded/example-visit.ts';
-import { visitJsonSchema } from '../../worker/visit/json-schema.ts';
-import { readRecord } from '../../worker/visit/read-record.ts';
+import { partExample } from '../../site/build/part-examples.ts';
+import { PART_GUIDES } from '../../site/build/part-guides.ts';
+import { visitJsonSchema } from '../../worker/core/record/json-schema.ts';
+import { readRecord } from '../../worker/core/record/read-record.ts';
+import { exampleRecord } from '../../worker/local/service/example-visit.ts';
 
 /** Parts of the record: what is no single value. */
 const PARTS = Object.entries(visitJsonSchema().properties ?? {}).flatMap(([name, { type }]) =>

@@ -3,11 +3,11 @@ import { cpSync, mkdirSync, mkdtempSync, rmSync, symlinkSync, writeFileSync } fr
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { promisify } from 'node:util';
-import { bundle } from '../../worker/embedded/bundle.ts';
-import { type Embedded, startEmbedded } from '../../worker/embedded/embedded.ts';
-import { exampleVisit } from '../../worker/embedded/example-visit.ts';
-import { freePort } from '../../worker/embedded/free-port.ts';
-import { ROOT } from '../../worker/embedded/places.ts';
+import { bundle } from '../../worker/local/service/bundle.ts';
+import { type Embedded, startEmbedded } from '../../worker/local/service/embedded.ts';
+import { exampleVisit } from '../../worker/local/service/example-visit.ts';
+import { freePort } from '../../worker/local/service/free-port.ts';
+import { ROOT } from '../../worker/local/service/places.ts';
 import { fencedBlocks } from './fenced-blocks.ts';
 import { runPython } from './run-python.ts';
 import { SHELL } from './shell.ts';

@@ -1,8 +1,8 @@
 import { join } from 'node:path';
-import { ROOT } from '../../worker/embedded/places.ts';
+import { ROOT } from '../../worker/local/service/places.ts';
 
 const NODE = `'${process.execPath}'`;
-const SLIPMARK = `${NODE} '${join(ROOT, 'worker/embedded/slipmark.js')}'`;
+const SLIPMARK = `${NODE} '${join(ROOT, 'worker/local/slipmark.js')}'`;
 const ASK_WRANGLER = `${NODE} '${join(ROOT, 'tests/docs/ask-wrangler.ts')}'`;
 
 /**

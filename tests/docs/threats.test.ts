@@ -2,8 +2,8 @@ import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { parse } from 'jsonc-parser';
 import { expect, test } from 'vitest';
-import { contentPath } from '../../site/prose.ts';
-import { ROOT } from '../../worker/embedded/places.ts';
+import { contentPath } from '../../site/build/prose.ts';
+import { ROOT } from '../../worker/local/service/places.ts';
 
 test('the threat model names tests that are there', () => {
   const named = [...readFileSync(contentPath('threats'), 'utf8').matchAll(/`(tests\/[^`]+)`/g)].map(

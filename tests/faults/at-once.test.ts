@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { bundle } from '../../worker/embedded/bundle.ts';
+import { bundle } from '../../worker/local/service/bundle.ts';
 import { type Answer, type Client, clientOf, itemsOf, jsonOf, newWorkshop, tagOf } from './client.ts';
 import { type KillableService, SECRETS, startKillable, temporaryStorage } from './killable-service.ts';
 import { RELEASED_BY, smallRecord } from './small-visit.ts';

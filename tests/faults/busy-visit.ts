@@ -1,6 +1,6 @@
-import { canonicalJson } from '../../worker/pack/canonical-json.ts';
-import { sha256 } from '../../worker/pack/digest.ts';
-import { readRecord } from '../../worker/visit/read-record.ts';
+import { canonicalJson } from '../../worker/core/pack/canonical-json.ts';
+import { sha256 } from '../../worker/core/pack/digest.ts';
+import { readRecord } from '../../worker/core/record/read-record.ts';
 import { type Client, jsonOf, tagOf } from './client.ts';
 import { RELEASED_BY, smallRecord } from './small-visit.ts';
 import type { PackAnswer, Witness } from './witness.ts';

@@ -1,7 +1,7 @@
 import { setTimeout as pause } from 'node:timers/promises';
 import { afterAll, expect, test } from 'vitest';
-import { bundle } from '../../worker/embedded/bundle.ts';
-import { seededRandom } from '../calc/seeded-random.ts';
+import { bundle } from '../../worker/local/service/bundle.ts';
+import { seededRandom } from '../core/calc/seeded-random.ts';
 import { workUntilKilled } from './busy-visit.ts';
 import { type Client, clientOf, itemsOf, newWorkshop } from './client.ts';
 import { type KillableService, SECRETS, startKillable, temporaryStorage } from './killable-service.ts';

@@ -1,6 +1,6 @@
 import { afterAll, expect, test } from 'vitest';
-import { bundle } from '../../worker/embedded/bundle.ts';
-import { holdersOf } from '../../worker/embedded/holders.ts';
+import { bundle } from '../../worker/local/service/bundle.ts';
+import { holdersOf } from '../../worker/local/service/holders.ts';
 import { clientOf, newWorkshop } from './client.ts';
 import { type KillableService, SECRETS, startKillable, temporaryStorage } from './killable-service.ts';
 import { smallRecord } from './small-visit.ts';

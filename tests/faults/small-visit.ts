@@ -1,4 +1,4 @@
-import { redated } from '../../worker/embedded/redated.ts';
+import { redated } from '../../worker/local/service/redated.ts';
 import { readFixture } from '../read-fixture.ts';
 
 /** A record that can be released: a weighing and nothing else. */

@@ -1,9 +1,9 @@
 import type { JSONWebKeySet } from 'jose';
 import { expect } from 'vitest';
-import { brokenEntry } from '../../worker/archive/ledger/chain.ts';
-import type { ChainEntry } from '../../worker/archive/ledger/ledger-calls.ts';
-import { sha256 } from '../../worker/pack/digest.ts';
-import { verifyFile } from '../../worker/seal/verify.ts';
+import { sha256 } from '../../worker/core/pack/digest.ts';
+import { verifyFile } from '../../worker/core/seal/verify.ts';
+import { brokenEntry } from '../../worker/edge/archive/ledger/chain.ts';
+import type { ChainEntry } from '../../worker/edge/archive/ledger/ledger-calls.ts';
 import { type Client, itemsOf, jsonOf } from './client.ts';
 
 export interface PackAnswer {

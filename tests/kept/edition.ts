@@ -1,6 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { ROOT } from '../../worker/embedded/places.ts';
+import { ROOT } from '../../worker/local/service/places.ts';
 
 /** What earlier versions of the code made, one folder each: `storage`, `export` and `edition.json`. Nothing in them is ever edited. */
 export const EDITIONS = join(ROOT, 'fixtures/kept');

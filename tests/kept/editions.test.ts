@@ -1,9 +1,9 @@
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { exportFolder } from '../../worker/embedded/moving/export-folder.ts';
-import { bytesAt, digestOf, filesUnder } from '../../worker/embedded/moving/folder.ts';
-import { importFolder } from '../../worker/embedded/moving/import-folder.ts';
-import { runCommand } from '../embedded/run-command.ts';
+import { exportFolder } from '../../worker/local/backup/export-folder.ts';
+import { bytesAt, digestOf, filesUnder } from '../../worker/local/backup/folder.ts';
+import { importFolder } from '../../worker/local/backup/import-folder.ts';
+import { runCommand } from '../local/command/run-command.ts';
 import { editionNames } from './edition.ts';
 import { type OpenEdition, openEdition } from './open-edition.ts';
 

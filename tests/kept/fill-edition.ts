@@ -1,8 +1,8 @@
 import { join } from 'node:path';
 import type { DueList, Slipmark, VisitRecord } from '../../worker/client/client.ts';
-import { exampleVisit, withRegistration } from '../../worker/embedded/example-visit.ts';
-import { filesIn } from '../../worker/embedded/files-in.ts';
-import { ROOT } from '../../worker/embedded/places.ts';
+import { exampleVisit, withRegistration } from '../../worker/local/service/example-visit.ts';
+import { filesIn } from '../../worker/local/service/files-in.ts';
+import { ROOT } from '../../worker/local/service/places.ts';
 import type { KeptLink } from './edition.ts';
 
 /** As long as a link may live. */

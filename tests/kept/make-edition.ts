@@ -4,10 +4,10 @@ import { cpSync, existsSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { slipmark } from '../../worker/client/client.ts';
-import { bundle } from '../../worker/embedded/bundle.ts';
-import { startEmbedded } from '../../worker/embedded/embedded.ts';
-import { freePort } from '../../worker/embedded/free-port.ts';
-import { exportFolder } from '../../worker/embedded/moving/export-folder.ts';
+import { exportFolder } from '../../worker/local/backup/export-folder.ts';
+import { bundle } from '../../worker/local/service/bundle.ts';
+import { startEmbedded } from '../../worker/local/service/embedded.ts';
+import { freePort } from '../../worker/local/service/free-port.ts';
 import { EDITIONS, type Edition, SECRETS, WORKSHOP } from './edition.ts';
 import { fillEdition } from './fill-edition.ts';
 

@@ -5,9 +5,9 @@ import {
   openItemOf,
   type TypedAnswer,
   typedAnswer,
-} from '../../site/client/inspection/carried-answer.ts';
+} from '../../site/browser/inspection/carried-answer.ts';
 import type { VisitRecord } from '../../worker/client/client.ts';
-import { readRecord } from '../../worker/visit/read-record.ts';
+import { readRecord } from '../../worker/core/record/read-record.ts';
 import { readFixture } from '../read-fixture.ts';
 
 const RECORD = readFixture('visits/nose-wheel-full') as VisitRecord;

@@ -1,6 +1,6 @@
 import { applyEdits } from 'jsonc-parser';
 import { describe, expect, test } from 'vitest';
-import { carriedEntry } from '../../site/client/bench/carried-entry.ts';
+import { carriedEntry } from '../../site/browser/bench/carried-entry.ts';
 import { readFixture } from '../read-fixture.ts';
 
 const ITEM = 'Q-SLM-P1/F4';

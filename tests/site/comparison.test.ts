@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { comparisonOf } from '../../site/client/core/comparison.ts';
-import { assessRecord, RELEASABLE_AT } from '../gate/assess-record.ts';
+import { comparisonOf } from '../../site/browser/thread/comparison.ts';
+import { assessRecord, RELEASABLE_AT } from '../core/gate/assess-record.ts';
 import { readFixture } from '../read-fixture.ts';
 
 const NAME = 'nose-wheel-full';

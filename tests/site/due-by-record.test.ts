@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { dueByRecord } from '../../site/client/inspection/due-by-record.ts';
+import { dueByRecord } from '../../site/browser/inspection/due-by-record.ts';
 import type { DueList } from '../../worker/client/client.ts';
 
 const AT = '2026-11-30T08:00:00Z';

@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import { type Answer, answerTo } from '../../site/client/loading/answer.ts';
-import { type Asked, entryOf, fieldsFor, hintOf } from '../../site/client/loading/fields.ts';
-import { type LoadingFacts, loadingFacts } from '../../worker/pack/loading-facts.ts';
-import { formatterFor } from '../../worker/text/formatter.ts';
-import { RELEASABLE_AT } from '../gate/assess-record.ts';
-import { assessed, posted } from '../pack/fixture.ts';
+import { type Answer, answerTo } from '../../site/browser/loading/answer.ts';
+import { type Asked, entryOf, fieldsFor, hintOf } from '../../site/browser/loading/fields.ts';
+import { type LoadingFacts, loadingFacts } from '../../worker/core/pack/loading-facts.ts';
+import { formatterFor } from '../../worker/core/text/formatter.ts';
+import { RELEASABLE_AT } from '../core/gate/assess-record.ts';
+import { assessed, posted } from '../core/pack/fixture.ts';
 
 /** A page of a visit: what it says to what is typed into its fields, by their names. */
 async function page(name: string, change: (facts: LoadingFacts) => LoadingFacts = (facts) => facts) {

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { type OpenEntry, openEntry, openLists } from '../../site/client/shop/open-lists.ts';
+import { type OpenEntry, openEntry, openLists } from '../../site/browser/shop/open-lists.ts';
 import type { DueList } from '../../worker/client/client.ts';
-import { formatterFor } from '../../worker/text/formatter.ts';
-import { localeOf } from '../../worker/text/locale.ts';
+import { formatterFor } from '../../worker/core/text/formatter.ts';
+import { localeOf } from '../../worker/core/text/locale.ts';
 
 const UNITS = { mass: 'kg', arm: 'mm', volume: 'l' } as const;
 const fmt = formatterFor(UNITS);

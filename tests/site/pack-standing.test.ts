@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { aircraftStanding, newestFirst, packCountedFrom, packStanding } from '../../site/client/shop/pack-standing.ts';
+import { aircraftStanding, newestFirst, packCountedFrom, packStanding } from '../../site/browser/shop/pack-standing.ts';
 import type { Pack } from '../../worker/client/client.ts';
 
 /** A pack sealed on a day of November 2026. */

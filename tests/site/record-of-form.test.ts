@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { type Filled, recordOfForm } from '../../site/client/weighing/record-of-form.ts';
+import { type Filled, recordOfForm } from '../../site/browser/weighing/record-of-form.ts';
 import { SECTIONS } from '../../site/weighing-form/sections.ts';
-import { assess } from '../../worker/pipeline.ts';
+import { assess } from '../../worker/core/core.ts';
 import { readFixture } from '../read-fixture.ts';
 
 const AT = '2026-09-18T22:00:00Z';

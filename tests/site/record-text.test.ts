@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { readText } from '../../site/client/bench/record-text.ts';
+import { readText } from '../../site/browser/bench/record-text.ts';
 
 const TEXT = `{
   "aircraft": { "registration": "Q-SLM", "stations": [{ "id": "a" }, { "id": "b", "1": 2 }] },

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { saidOfFile } from '../../site/client/verify/said-of-file.ts';
+import { saidOfFile } from '../../site/browser/verify/said-of-file.ts';
 import type { Verification } from '../../worker/client/client.ts';
-import type { Verdict } from '../../worker/seal/verify.ts';
+import type { Verdict } from '../../worker/core/seal/verify.ts';
 
 const KID = 'thumbprint-of-the-key';
 

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { excerpt } from '../../site/client/search/excerpt.ts';
-import { searchEntries } from '../../site/search-index.ts';
-import { html } from '../../worker/markup/html.ts';
+import { excerpt } from '../../site/browser/search/excerpt.ts';
+import { searchEntries } from '../../site/build/search-index.ts';
+import { html } from '../../worker/local/markup/html.ts';
 
 const body = html`<p>Before <code>all</code>.</p><h2 id="one">First <code>part</code></h2><p>Text of one.</p>
 <table><tr><th id="one.field" scope="row"><a href="#one.field">field</a><span>number</span></th><td>Its meaning</td></tr></table>

@@ -2,8 +2,8 @@
 // Writes the types of every call, and what the client must know to make it, out of the interface description.
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { openapi } from '../http/openapi.ts';
-import { ROUTES } from '../http/routes.ts';
+import { openapi } from '../edge/http/openapi.ts';
+import { ROUTES } from '../edge/http/routes.ts';
 import { callOf, type Described, operationType } from './operation-type.ts';
 import { comment, namedTypes, objectType, type Schema } from './schema-type.ts';
 

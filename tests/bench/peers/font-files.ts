@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { inflateSync } from 'node:zlib';
-import { BUILT_FACES } from '../../../worker/print/fonts/face.ts';
+import { BUILT_FACES } from '../../../worker/core/print/fonts/face.ts';
 
 /**
  * The fonts of the bench as files: as they are published, which is what a maker is usually given, or with `BENCH_FONTS=subset` the files

@@ -1,4 +1,4 @@
-import type { PrintDocument } from '../../../worker/print/index.ts';
+import type { PrintDocument } from '../../../worker/core/print/index.ts';
 import { contentOf, type PageOfContent } from './content.ts';
 
 function pageHtml({ heading, paragraphs, head, rows, plot }: PageOfContent): string {

@@ -2,10 +2,10 @@
 import { createHash } from 'node:crypto';
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { ROOT } from '../../../worker/embedded/places.ts';
-import { type AttachmentFact, assess, draftPdf } from '../../../worker/pipeline.ts';
-import { print } from '../../../worker/print/index.ts';
-import { jobOf } from '../../print/sample-job.ts';
+import { type AttachmentFact, assess, draftPdf } from '../../../worker/core/core.ts';
+import { print } from '../../../worker/core/print/index.ts';
+import { ROOT } from '../../../worker/local/service/places.ts';
+import { jobOf } from '../../core/print/sample-job.ts';
 import { enlarged } from '../enlarged.ts';
 import { htmlDocuments } from './html-content.ts';
 import { noisePicture } from './noise-picture.ts';

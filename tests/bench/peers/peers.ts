@@ -4,7 +4,7 @@ import { execFile } from 'node:child_process';
 import { join } from 'node:path';
 import { parseArgs, promisify } from 'node:util';
 import { build } from 'esbuild';
-import { ROOT } from '../../../worker/embedded/places.ts';
+import { ROOT } from '../../../worker/local/service/places.ts';
 import { inLittleMemory } from './in-little-memory.ts';
 import { inWorkerd } from './in-workerd.ts';
 import type { Cost } from './measure.ts';

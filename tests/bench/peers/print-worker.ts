@@ -1,5 +1,5 @@
-import { type PrintDocument, print } from '../../../worker/print/index.ts';
-import { jobOf } from '../../print/sample-job.ts';
+import { type PrintDocument, print } from '../../../worker/core/print/index.ts';
+import { jobOf } from '../../core/print/sample-job.ts';
 import { htmlDocuments } from './html-content.ts';
 
 function photographs(names: readonly string[]): PrintDocument[] {

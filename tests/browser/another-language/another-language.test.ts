@@ -6,7 +6,7 @@ import { afterAll, beforeAll, expect, test } from 'vitest';
 import { generatedTexts, type Texts } from './generated-language.ts';
 
 const ROOT = join(import.meta.dirname, '../../..');
-const TEXT = 'worker/text';
+const TEXT = 'worker/core/text';
 /** Croatian has three forms of a plural, and Unicode CLDR knows how it writes numbers and dates. Its words here are none of Croatian. */
 const LANGUAGE = 'hr';
 
@@ -53,11 +53,11 @@ const vitest = (project: string, ...paths: readonly string[]): void =>
 beforeAll(() => {
   scratch = projectWithLanguage();
   for (const script of [
-    'worker/text/build/build.ts',
+    'worker/core/text/build/build.ts',
     'templates/compile.ts',
-    'worker/print/fonts/build.ts',
+    'worker/core/print/fonts/build.ts',
     'worker/client/generate.ts',
-    'site/build.ts',
+    'site/build/build.ts',
   ])
     run(script);
 }, 300_000);
@@ -67,10 +67,10 @@ afterAll(() => rmSync(scratch, { recursive: true, force: true }));
 test('a language that a folder and a line add is complete, and packs in it fit their pages', () => {
   vitest(
     'core',
-    'tests/text/catalogues.test.ts',
-    'tests/text/number-format.test.ts',
-    'tests/pack/every-language.test.ts',
-    'tests/pack/any-visit.test.ts',
+    'tests/core/text/catalogues.test.ts',
+    'tests/core/text/number-format.test.ts',
+    'tests/core/pack/every-language.test.ts',
+    'tests/core/pack/any-visit.test.ts',
   );
 }, 600_000);
 

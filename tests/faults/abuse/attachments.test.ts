@@ -1,6 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
-import { sha256 } from '../../../worker/pack/digest.ts';
+import { sha256 } from '../../../worker/core/pack/digest.ts';
 import { RUNS } from '../../property-runs.ts';
 import { smallRecord, WEIGHED } from '../small-visit.ts';
 import { type Abused, abused } from './abused.ts';

@@ -1,4 +1,4 @@
-import { seededRandom } from '../../calc/seeded-random.ts';
+import { seededRandom } from '../../core/calc/seeded-random.ts';
 
 /** Choices that are the same on every run of one seed. */
 export interface Chance {

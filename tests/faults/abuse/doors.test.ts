@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { ROUTES } from '../../../worker/http/routes.ts';
+import { ROUTES } from '../../../worker/edge/http/routes.ts';
 import { RUNS } from '../../property-runs.ts';
 import { smallRecord, WEIGHED } from '../small-visit.ts';
 import { type Abused, abused, type Sent } from './abused.ts';

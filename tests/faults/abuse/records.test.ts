@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { visitJsonSchema } from '../../../worker/visit/json-schema.ts';
+import { visitJsonSchema } from '../../../worker/core/record/json-schema.ts';
 import { RUNS } from '../../property-runs.ts';
 import { readFixture } from '../../read-fixture.ts';
 import { fitting } from '../../schema-arbitrary.ts';

@@ -1,13 +1,13 @@
 import { join } from 'node:path';
-import { Ledger } from '../../../worker/archive/ledger/ledger.ts';
-import { Workshop } from '../../../worker/archive/workshop/workshop.ts';
-import { migrateIndex } from '../../../worker/embedded/index-migrations.ts';
-import { WORKER } from '../../../worker/embedded/places.ts';
-import type { Bindings } from '../../../worker/env.ts';
-import { createApp } from '../../../worker/http/app.ts';
-import type { LogEvent } from '../../../worker/log-event.ts';
-import * as pipeline from '../../../worker/pipeline.ts';
-import { cloudWorld } from '../../../worker/world.ts';
+import * as pipeline from '../../../worker/core/core.ts';
+import { Ledger } from '../../../worker/edge/archive/ledger/ledger.ts';
+import { Workshop } from '../../../worker/edge/archive/workshop/workshop.ts';
+import type { Bindings } from '../../../worker/edge/env.ts';
+import { createApp } from '../../../worker/edge/http/app.ts';
+import type { LogEvent } from '../../../worker/edge/log-event.ts';
+import { cloudWorld } from '../../../worker/edge/world.ts';
+import { migrateIndex } from '../../../worker/local/service/index-migrations.ts';
+import { WORKER } from '../../../worker/local/service/places.ts';
 import { bucket } from './bucket.ts';
 import { indexDatabase, objectStorage } from './sql-storage.ts';
 

@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import { setTimeout as pause } from 'node:timers/promises';
 import { gzipSync } from 'node:zlib';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { bundle } from '../../../worker/embedded/bundle.ts';
+import { bundle } from '../../../worker/local/service/bundle.ts';
 import { RUNS } from '../../property-runs.ts';
 import { clientOf, jsonOf, newWorkshop } from '../client.ts';
 import { type KillableService, SECRETS, startKillable, temporaryStorage } from '../killable-service.ts';

@@ -1,5 +1,5 @@
 import type { Browser } from 'playwright-core';
-import { launchBrowser } from '../../../../site/launch-browser.ts';
+import { launchBrowser } from '../../../../site/build/launch-browser.ts';
 import { LOOK } from '../content.ts';
 import { fontFiles } from '../font-files.ts';
 import { htmlDocuments } from '../html-content.ts';

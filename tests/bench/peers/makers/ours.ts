@@ -1,5 +1,5 @@
-import { print } from '../../../../worker/print/index.ts';
-import { jobOf } from '../../../print/sample-job.ts';
+import { print } from '../../../../worker/core/print/index.ts';
+import { jobOf } from '../../../core/print/sample-job.ts';
 import { htmlDocuments } from '../html-content.ts';
 import type { Maker } from '../maker.ts';
 

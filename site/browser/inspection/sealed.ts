@@ -1,0 +1,34 @@
+import type { Pack, Slipmark } from '../../../worker/client/client.ts';
+import { sentence } from '../../../worker/core/text/sentence.ts';
+import { byId, element } from '../element.ts';
+import { fetchPdf } from '../shop/fetch-pdf.ts';
+import { madeLink } from '../shop/made-link.ts';
+import { onClickOnce } from '../shop/on-click-once.ts';
+import { packStanding } from '../shop/pack-standing.ts';
+import { aircraftAddress } from '../shop/words.ts';
+
+/**
+ * What came of the release: the pack, and the link that the owner opens.
+ *
+ * @param packs all of the aircraft, the newest first
+ */
+export function showSealed(client: Slipmark, pack: Pack, packs: readonly Pack[]): void {
+  const file = element('button', { type: 'button' }, 'Fetch the PDF');
+  const link = element('button', { type: 'button' }, 'Make the owner’s link');
+  const made = element('div', { role: 'status' });
+  onClickOnce(file, () => fetchPdf(client, pack.pack));
+  onClickOnce(link, async () => {
+    const { body } = await client.makeLink({ pack: pack.pack, body: { audience: 'owner' } });
+    made.replaceChildren(madeLink(body.url));
+  });
+  const { kind, words } = packStanding(pack, packs);
+  const isStanding = kind === 'stands';
+  const standing = isStanding ? `It was ${words}.` : sentence(`It does not stand: ${words}`);
+  byId('release', HTMLElement).replaceChildren(
+    element('p', { className: `verdict ${isStanding ? 'good' : 'bad'}` }, `Sealed as ${pack.pack}`),
+    element('p', {}, `${standing} An amended record is released anew, as the next issue of this pack.`),
+    element('p', { className: 'tools' }, file, ...(isStanding ? [link] : [])),
+    made,
+    element('p', {}, element('a', { href: aircraftAddress(pack.registration) }, `All of ${pack.registration}`)),
+  );
+}

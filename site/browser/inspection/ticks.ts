@@ -1,0 +1,35 @@
+import { sha256 } from '../../../worker/core/pack/digest.ts';
+import type { ReadVisit, VisitName } from './read-visit.ts';
+
+/** Which documents were read, each in the form that it then had. */
+export interface Ticks {
+  has(document: string): boolean;
+  set(document: string, isRead: boolean): void;
+  /** Documents not read yet in the form that they have now. */
+  missing(): string[];
+}
+
+/** What every document says of the moment that it was made at; it is no reason to read it again. */
+const MOMENT = /<aside class="mark">.*?<\/aside>/gs;
+
+/**
+ * Ticks are kept for the time that the tab is open, by the text that was read: where the record moves, the documents that it
+ * changes lose theirs and the others keep them.
+ */
+export async function ticksOf({ registration, visit }: VisitName, documents: ReadVisit['documents']): Promise<Ticks> {
+  const place = `slipmark-read ${registration}/${visit}`;
+  const read = new Set<string>(JSON.parse(sessionStorage.getItem(place) ?? '[]'));
+  const digests = new Map<string, string>();
+  for (const { id, html } of documents) digests.set(id, await sha256(`${id} ${html.replaceAll(MOMENT, '')}`));
+  const has = (document: string): boolean => read.has(digests.get(document) ?? '');
+  return {
+    has,
+    set(document, isRead) {
+      const digest = digests.get(document) ?? '';
+      if (isRead) read.add(digest);
+      else read.delete(digest);
+      sessionStorage.setItem(place, JSON.stringify([...read]));
+    },
+    missing: () => documents.map(({ id }) => id).filter((id) => !has(id)),
+  };
+}

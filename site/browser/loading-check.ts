@@ -1,0 +1,55 @@
+import type { LoadingCheck } from '../../worker/core/calc/loading/check.ts';
+import { cgMm } from '../../worker/core/calc/mass/mass-moment.ts';
+import { envelopeDrawing } from '../../worker/core/pack/chart/envelope-drawing.ts';
+import type { LoadingFacts } from '../../worker/core/pack/loading-facts.ts';
+import { type Formatter, formatterFor } from '../../worker/core/text/formatter.ts';
+import * as m from '../../worker/core/text/generated/messages.ts';
+import { languageOf } from '../../worker/core/text/languages.ts';
+import { localeOf } from '../../worker/core/text/locale.ts';
+import { element } from './element.ts';
+import { answerTo } from './loading/answer.ts';
+import { fieldsFor } from './loading/fields.ts';
+import { fieldElement, markForm, readForm } from './loading/form.ts';
+
+/** Lets the owner work out loadings with the code of the pack: everything follows as figures are typed. */
+export function startLoadingCheck(facts: LoadingFacts): void {
+  const form = document.querySelector<HTMLFormElement>('#loading-form');
+  const answer = document.querySelector<HTMLElement>('#loading-answer');
+  const chart = document.querySelector<HTMLElement>('#loading-chart');
+  if (!form || !answer || !chart) return;
+  const fmt = formatterFor(facts.units, localeOf(languageOf(document.documentElement.lang)));
+  const asked = fieldsFor(facts, fmt);
+  form.replaceChildren(...asked.map((field) => fieldElement(field, fmt)));
+  const update = (): void => {
+    const typed = readForm(form, asked);
+    const { tone, head, lines, check, station } = answerTo(typed, facts, asked, fmt);
+    markForm(form, asked, { typed, station }, fmt);
+    const title = element(check ? 'h3' : 'p', {}, head);
+    answer.replaceChildren(title, ...lines.map((line) => element('p', {}, line)));
+    answer.className = `loading-answer ${tone}`;
+    if (check) drawChart(chart, check, facts, fmt);
+    else chart.hidden = true;
+  };
+  form.addEventListener('input', update);
+  form.addEventListener('submit', (event) => event.preventDefault());
+  update();
+}
+
+function drawChart(chart: HTMLElement, { takeOff, path }: LoadingCheck, facts: LoadingFacts, fmt: Formatter): void {
+  const { envelope: corners, maximumMassKg } = facts.aircraft;
+  chart.hidden = corners === undefined;
+  if (!corners) return;
+  const label = fmt.text(m.loadingCheck_takeOffEnvelope, {
+    mass: fmt.measure('mass', takeOff.massKg),
+    cg: fmt.measure('arm', cgMm(takeOff)),
+  });
+  const picture = {
+    corners,
+    maximumMassKg,
+    empty: facts.empty,
+    ways: [{ name: fmt.text(m.loadingCheck_takeOff), path }],
+    fmt,
+    label,
+  };
+  chart.innerHTML = envelopeDrawing(picture);
+}

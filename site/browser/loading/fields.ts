@@ -1,0 +1,83 @@
+import { tanksOf } from '../../../worker/core/calc/loading/fuel.ts';
+import { loadStationsOf } from '../../../worker/core/calc/loading/load-space.ts';
+import { isAtMost } from '../../../worker/core/calc/numbers/limit-met.ts';
+import type { LoadingFacts } from '../../../worker/core/pack/loading-facts.ts';
+import type { Formatter } from '../../../worker/core/text/formatter.ts';
+import * as m from '../../../worker/core/text/generated/messages.ts';
+import { factorOf } from '../../../worker/core/units/quantity.ts';
+import { typedNumber } from '../typed-number.ts';
+
+export const BURN = 'burn';
+
+/** One line of the form: what is asked for, in which unit, and between which limits. */
+export interface Asked {
+  id: string;
+  name: string;
+  unit: string;
+  kind: 'pilot' | 'passenger' | 'baggage' | 'fuel' | 'burn';
+  /** Of a pilot, the least who may fly alone; 0 where there is none. In units of the field. */
+  least: number;
+  most: number;
+  /** kg in one unit of the field. */
+  kgPerUnit: number;
+}
+
+/** What stands in one field. Left empty a passenger or baggage is nothing aboard; what cannot be is no amount. */
+export type Entry =
+  | { state: 'empty' }
+  | { state: 'read'; kg: number; isBeyond: boolean }
+  | { state: 'unreadable' | 'negative' | 'more-than-it-holds' };
+
+/** What is typed in, by field. */
+export type Typed = Readonly<Record<string, Entry>>;
+
+/** What a loading is made of: seats and baggage, tanks, and what the flight burns. */
+export function fieldsFor({ aircraft, leastPilot, units }: LoadingFacts, fmt: Formatter): Asked[] {
+  const [kg, l] = [factorOf('mass', units), factorOf('volume', units)];
+  const seats = loadStationsOf(aircraft).map(({ id, name, kind, minimumMassKg, maximumMassKg }): Asked => {
+    const leastKg = kind !== 'pilot' ? 0 : ((id === leastPilot?.station ? leastPilot.kg : minimumMassKg) ?? 0);
+    const limits = { least: leastKg / kg, most: maximumMassKg / kg };
+    return { id, name, kind, unit: fmt.unit('mass'), ...limits, kgPerUnit: kg };
+  });
+  const tanks = tanksOf(aircraft).map(({ id, name, capacityL, unusableL, densityKgPerL }): Asked => {
+    const most = Math.max(0, capacityL - unusableL) / l;
+    const named = {
+      id,
+      name: fmt.text(m.fields_usableFuel, { name }),
+      unit: fmt.unit('volume'),
+      kind: 'fuel',
+    } as const;
+    return { ...named, least: 0, most, kgPerUnit: l * densityKgPerL };
+  });
+  const [first] = tanks;
+  if (!first) return seats;
+  const most = tanks.reduce((sum, tank) => sum + tank.most, 0);
+  return [...seats, ...tanks, { ...first, id: BURN, name: fmt.text(m.fields_fuelBurntFlight), kind: 'burn', most }];
+}
+
+/** Whether a field has to be typed, be it as 0, before anything is found inside: whoever may fly, every tank, and the burn. */
+export function mustBeTyped({ kind }: Asked): boolean {
+  return kind === 'pilot' || kind === 'fuel' || kind === 'burn';
+}
+
+/** Between what the amount has to be, as the field says it. */
+export function hintOf({ least, most }: Asked, fmt: Formatter): string {
+  const upTo = fmt.asIs(most, 1, 'most');
+  return least > 0
+    ? fmt.text(m.fields_leastMost, { least: fmt.asIs(least, 1, 'least'), upTo })
+    : fmt.text(m.fields_most, { upTo });
+}
+
+/** Reads what was typed into a field; the unit of the field may stand behind the number. */
+export function entryOf(typed: string, { kind, unit, most, kgPerUnit }: Asked): Entry {
+  const text = typed.trim();
+  if (text === '') return { state: 'empty' };
+  const bare = text.toLowerCase().endsWith(unit.toLowerCase()) ? text.slice(0, -unit.length).trim() : text;
+  const amount = typedNumber(bare);
+  if (amount === undefined) return { state: 'unreadable' };
+  if (amount < 0) return { state: 'negative' };
+  const isBeyond = !isAtMost(amount, most);
+  // More than a tank holds is no loading of it, whereas a seat can be too full.
+  if (isBeyond && kind === 'fuel') return { state: 'more-than-it-holds' };
+  return { state: 'read', kg: amount * kgPerUnit, isBeyond };
+}

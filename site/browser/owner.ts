@@ -1,0 +1,10 @@
+// The owner's page: the loading check, and what stands when there is no network.
+import type { LoadingFacts } from '../../worker/core/pack/loading-facts.ts';
+import { startLoadingCheck } from './loading-check.ts';
+import { pageAsItCame, startOffline } from './offline-page.ts';
+
+const asItCame = pageAsItCame();
+
+const facts = document.querySelector('#loading-facts')?.textContent;
+if (facts) startLoadingCheck(JSON.parse(facts) as LoadingFacts);
+startOffline(asItCame);

@@ -1,0 +1,63 @@
+import { element } from '../element.ts';
+import type { Said } from '../thread/protocol.ts';
+
+const WORDS = { blocks: 'Blocks', caution: 'Caution', note: 'Note' } as const;
+
+/** What is shown of one finding beside what it says. */
+export interface FindingPlace {
+  /** Such as `line 12`. */
+  text: string;
+  /** Goes there. */
+  show: () => void;
+}
+
+/** Findings as entries of a list: what is wrong, what to do, where it is, and the rule behind it. */
+export function findingItems(findings: readonly Said[], placeOf: (finding: Said) => FindingPlace): HTMLElement[] {
+  return findings.map((finding) => {
+    const { severity, code, sentence, remedy, source, acknowledgedBy } = finding;
+    const isAnswered = acknowledgedBy !== undefined;
+    const { text, show } = placeOf(finding);
+    const leads = element('button', { type: 'button', className: 'place' }, text);
+    leads.addEventListener('click', show);
+    const rule = source === undefined ? element('code', {}, code) : element('a', { href: `/rules#${code}` }, code);
+    return element(
+      'li',
+      { className: `finding ${severity}` },
+      element(
+        'p',
+        {},
+        element('strong', {}, `${WORDS[severity]}${isAnswered ? ', answered for' : ''}`),
+        ` ${sentence}`,
+      ),
+      element('p', { className: 'remedy' }, remedy),
+      element('p', { className: 'small' }, leads, ' · ', rule),
+    );
+  });
+}
+
+/** Whether nothing stands against a release: a caution does as long as nobody answers for it. */
+export const isSettled = (findings: readonly Said[]): boolean =>
+  findings.every(({ severity, acknowledgedBy }) => severity === 'note' || acknowledgedBy !== undefined);
+
+/**
+ * One line that says how things stand.
+ *
+ * @param isAlone whether the record was looked at without the archive
+ */
+export function verdictOf(
+  findings: readonly Said[],
+  { isReadable = true, isAlone = false }: { isReadable?: boolean; isAlone?: boolean } = {},
+): string {
+  const count = (severity: Said['severity']): number => findings.filter((said) => said.severity === severity).length;
+  const [blocks, cautions, notes] = [count('blocks'), count('caution'), counted(count('note'), 'note')];
+  if (!isReadable) return `Not readable yet: ${counted(blocks, 'defect')}`;
+  const open = findings.filter((said) => said.severity === 'caution' && !isSettled([said])).length;
+  const toAnswer = `${counted(open, 'caution')} to answer for`;
+  if (blocks > 0) return `${counted(blocks, 'point')} against the release, ${toAnswer}, ${notes}`;
+  if (open > 0) return `Not to be released yet: ${toAnswer}, ${notes}`;
+  const where = isAlone ? ' in this record (what earlier packs left open is not known here)' : '';
+  return `Nothing blocks the release${where}, ${counted(cautions, 'caution')}${cautions > 0 ? ' answered for' : ''}, ${notes}`;
+}
+
+const counted = (count: number, what: string): string =>
+  `${count === 0 ? 'no' : count} ${what}${count === 1 ? '' : 's'}`;

@@ -1,0 +1,14 @@
+import { readFileSync } from 'node:fs';
+import { Html } from '../../worker/local/markup/html.ts';
+import { contentPath, markupOf } from './prose.ts';
+
+/** What to know about each part of the record before filling it in, by the name of the part. */
+export const PART_GUIDES: ReadonlyMap<string, Html> = new Map(
+  readFileSync(contentPath('parts'), 'utf8')
+    .split(/^## /m)
+    .slice(1)
+    .map((section) => {
+      const [name = '', ...lines] = section.split('\n');
+      return [name, new Html(markupOf(lines.join('\n')))];
+    }),
+);

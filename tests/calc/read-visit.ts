@@ -1,1 +1,0 @@
-export { readVisit, SETTINGS, visitFrom } from '../../site/published/read-visit.ts';

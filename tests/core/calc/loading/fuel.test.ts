@@ -1,0 +1,52 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { fuelArmMm, fuelContent, fuelSteps, usableFuel } from '../../../../worker/core/calc/loading/fuel.ts';
+import type { FuelStation } from '../../../../worker/core/record/visit.ts';
+import { RUNS } from '../../../property-runs.ts';
+import { readVisit } from '../read-visit.ts';
+
+const TANK = readVisit('nose-wheel-full').aircraft.stations.find(
+  (station): station is FuelStation => station.kind === 'fuel',
+);
+if (!TANK) throw new Error('the nose-wheel visit has a tank');
+const tank = TANK;
+
+describe('a tank with a table of arms', () => {
+  test('fuelArmMm() is the arm of the whole content', () => {
+    expect([0, 10, 20, 35, 80, 90].map((content) => fuelArmMm(tank, content))).toEqual([
+      1762, 1765, 1768, 1773.5, 1790, 1790,
+    ]);
+  });
+
+  test('usableFuel() is the content less the unusable, in mass and in moment', () => {
+    const { massKg, momentKgMm } = usableFuel(tank, 80);
+    expect(massKg).toBeCloseTo(78 * 0.72, 12);
+    expect(momentKgMm).toBeCloseTo(80 * 0.72 * 1790 - 2 * 0.72 * 1762.6, 6);
+    expect(usableFuel(tank, 2).massKg).toBe(0);
+    expect(usableFuel(tank, 1).massKg).toBeCloseTo(-0.72, 12);
+  });
+
+  test('fuelSteps() rise from unusable to full, finer for one table than for several', () => {
+    const steps = fuelSteps(tank, 1);
+    expect([steps.length, steps[0], steps.at(-1)]).toEqual([33, 2, 80]);
+    expect(steps.every((content, index) => index === 0 || content > (steps[index - 1] ?? content))).toBe(true);
+    expect(fuelSteps(tank, 2)).toHaveLength(13);
+    const { armByVolume: _table, ...plain } = tank;
+    expect(fuelSteps({ ...plain, armMm: 1780 }, 1)).toEqual([2, 80]);
+  });
+
+  test('a chord over one step stays within a few hundredths of a millimetre of the aircraft’s centre of gravity', () => {
+    const steps = fuelSteps(tank, 1);
+    fc.assert(
+      fc.property(fc.integer({ min: 1, max: 32 }), fc.double({ min: 0, max: 1, noNaN: true }), (index, share) => {
+        const [from, to] = [steps[index - 1] ?? 0, steps[index] ?? 0];
+        const chord = (1 - share) * fuelContent(tank, from).momentKgMm + share * fuelContent(tank, to).momentKgMm;
+        const aircraftKg = 380;
+        expect(Math.abs(chord - fuelContent(tank, from + share * (to - from)).momentKgMm) / aircraftKg).toBeLessThan(
+          0.05,
+        );
+      }),
+      RUNS,
+    );
+  });
+});

@@ -1,0 +1,141 @@
+import { fuelArmMm } from '../../../../worker/core/calc/loading/fuel.ts';
+import { type MassMoment, NOTHING } from '../../../../worker/core/calc/mass/mass-moment.ts';
+import type { FuelStation, Station } from '../../../../worker/core/record/visit.ts';
+import type { Loadable } from './random-aircraft.ts';
+
+/** A linear constraint on the masses of the places: Σ aᵢ·xᵢ ≤ b. */
+interface HalfSpace {
+  a: number[];
+  b: number;
+}
+
+interface Range {
+  forwardMm: number;
+  aftMm: number;
+}
+
+const CLOSE = 1e-7;
+
+/**
+ * The extremes of the centre of gravity by brute force: every corner of the polytope of legal loadings, found by solving for
+ * each choice of binding constraints. On a polytope M/m takes its extremes at corners. A tank with a table, of which there may
+ * be one, is stepped through instead, and tried at every content that just meets the maximum mass.
+ *
+ * @param steps contents tried for the tank with a table
+ * @returns undefined when nothing is legal
+ */
+export function vertexExtremes(loadable: Loadable, steps: number): Range | undefined {
+  const { aircraft, empty } = loadable;
+  const tabled = aircraft.stations.find((s): s is FuelStation => s.kind === 'fuel' && s.armByVolume !== undefined);
+  const places = aircraft.stations.filter((station) => station !== tabled);
+  const arms = places.map(({ armMm = 0 }) => armMm);
+  let range: Range | undefined;
+  for (const fuel of tabled ? contentsOf(tabled, loadable, places, steps) : [NOTHING]) {
+    const massKg = empty.massKg + fuel.massKg;
+    const momentKgMm = empty.momentKgMm + fuel.momentKgMm;
+    for (const corner of cornersOf(constraintsOn(loadable, places, massKg))) {
+      const loadedKg = massKg + sumOf(corner);
+      const cgMm = (momentKgMm + corner.reduce((sum, x, i) => sum + x * (arms[i] ?? 0), 0)) / loadedKg;
+      range = { forwardMm: Math.min(range?.forwardMm ?? cgMm, cgMm), aftMm: Math.max(range?.aftMm ?? cgMm, cgMm) };
+    }
+  }
+  return range;
+}
+
+/**
+ * The most that places for crew and baggage may carry together while the tanks are full, and that all places may carry together with
+ * any fuel, by brute force over every corner; undefined when nothing is legal. Every tank must have one arm.
+ */
+export function vertexMost({ aircraft, empty }: Loadable): {
+  fullTanksKg: number | undefined;
+  togetherKg: number | undefined;
+} {
+  const most = (places: readonly Station[], massKg: number): number | undefined => {
+    const corners = cornersOf(constraintsOn({ aircraft, empty }, places, massKg));
+    return corners.length === 0 ? undefined : Math.max(...corners.map(sumOf));
+  };
+  const tanks = aircraft.stations.filter((station): station is FuelStation => station.kind === 'fuel');
+  const fuelKg = tanks.reduce((sum, tank) => sum + (tank.capacityL - tank.unusableL) * tank.densityKgPerL, 0);
+  const load = aircraft.stations.filter(({ kind }) => kind !== 'fuel');
+  return { fullTanksKg: most(load, empty.massKg + fuelKg), togetherKg: most(aircraft.stations, empty.massKg) };
+}
+
+const sumOf = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0);
+
+/** Usable fuel of a tank at the contents to be tried. */
+function contentsOf(tank: FuelStation, { aircraft, empty }: Loadable, places: Station[], steps: number): MassMoment[] {
+  const { unusableL, capacityL, densityKgPerL } = tank;
+  const momentAt = (volumeL: number): number => volumeL * densityKgPerL * fuelArmMm(tank, volumeL);
+  const stepped = Array.from({ length: steps + 1 }, (_, step) => unusableL + ((capacityL - unusableL) * step) / steps);
+  const uncapped = { aircraft: { ...aircraft, maximumMassKg: Number.MAX_SAFE_INTEGER }, empty };
+  const meetingCap = cornersOf(constraintsOn(uncapped, places, empty.massKg))
+    .map((corner) => unusableL + (aircraft.maximumMassKg - empty.massKg - sumOf(corner)) / densityKgPerL)
+    .filter((contentL) => contentL > unusableL && contentL < capacityL);
+  return [...stepped, ...meetingCap].map((contentL) => ({
+    massKg: (contentL - unusableL) * densityKgPerL,
+    momentKgMm: momentAt(contentL) - momentAt(unusableL),
+  }));
+}
+
+function constraintsOn({ aircraft, empty }: Loadable, places: readonly Station[], massKg: number): HalfSpace[] {
+  const over = (holds: (place: Station) => boolean, b: number): HalfSpace => ({
+    a: places.map((place) => (holds(place) ? 1 : 0)),
+    b,
+  });
+  const bounds = places.flatMap((place, index): HalfSpace[] => {
+    const unit = places.map((_, other) => (other === index ? 1 : 0));
+    const [least, most] =
+      place.kind === 'fuel'
+        ? [0, (place.capacityL - place.unusableL) * place.densityKgPerL]
+        : [place.kind === 'pilot' ? (place.minimumMassKg ?? 0) : 0, place.maximumMassKg];
+    return [
+      { a: unit, b: most },
+      { a: unit.map((x) => -x), b: -least },
+    ];
+  });
+  return [
+    ...bounds,
+    over(() => true, aircraft.maximumMassKg - massKg),
+    ...(aircraft.loadingLimits ?? []).map(({ stations, maximumMassKg }) =>
+      over(({ id }) => stations.includes(id), maximumMassKg),
+    ),
+    ...[aircraft.maximumZeroFuelMassKg, aircraft.maximumLandingMassKg].flatMap((maximumKg) =>
+      maximumKg === undefined ? [] : [over(({ kind }) => kind !== 'fuel', maximumKg - empty.massKg)],
+    ),
+  ];
+}
+
+/** Every point where as many constraints bind as there are places, and none is broken. */
+function cornersOf(constraints: readonly HalfSpace[]): number[][] {
+  const size = constraints[0]?.a.length ?? 0;
+  return choicesOf(constraints, size).flatMap((chosen) => {
+    const point = solve(chosen);
+    const isLegal =
+      point && constraints.every(({ a, b }) => a.reduce((sum, x, i) => sum + x * (point[i] ?? 0), 0) <= b + CLOSE);
+    return isLegal ? [point] : [];
+  });
+}
+
+function choicesOf<T>(from: readonly T[], size: number): T[][] {
+  if (size === 0) return [[]];
+  return from.flatMap((first, index) => choicesOf(from.slice(index + 1), size - 1).map((rest) => [first, ...rest]));
+}
+
+/** Gaussian elimination with pivoting; undefined where the equations do not meet in one point. */
+function solve(equations: readonly HalfSpace[]): number[] | undefined {
+  const rows = equations.map(({ a, b }) => [...a, b]);
+  const size = rows.length;
+  for (let column = 0; column < size; column++) {
+    const order = rows.slice(column).sort((p, q) => Math.abs(q[column] ?? 0) - Math.abs(p[column] ?? 0));
+    rows.splice(column, order.length, ...order);
+    const pivotRow = rows[column] ?? [];
+    const pivot = pivotRow[column] ?? 0;
+    if (Math.abs(pivot) < 1e-9) return undefined;
+    for (const [index, row] of rows.entries()) {
+      if (index === column) continue;
+      const factor = (row[column] ?? 0) / pivot;
+      for (let k = column; k <= size; k++) row[k] = (row[k] ?? 0) - factor * (pivotRow[k] ?? 0);
+    }
+  }
+  return rows.map((row, index) => (row[size] ?? 0) / (row[index] ?? 1));
+}

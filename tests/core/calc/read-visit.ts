@@ -1,0 +1,1 @@
+export { readVisit, SETTINGS, visitFrom } from '../../../site/published/read-visit.ts';

@@ -1,0 +1,32 @@
+import { compute } from '../../../worker/core/calc/results.ts';
+import { type Assessment, passGate } from '../../../worker/core/gate/gate.ts';
+import { regimeNamed } from '../../../worker/core/gate/regimes/table.ts';
+import type { ArchiveFacts } from '../../../worker/core/gate/rule.ts';
+import { worded } from '../../../worker/core/gate/worded.ts';
+import { readRecord } from '../../../worker/core/record/read-record.ts';
+import { recordFormatter } from '../../../worker/core/record/record-formatter.ts';
+import type { Locale } from '../../../worker/core/text/locale.ts';
+import { FIXTURE_FILES } from '../../fixture-files.ts';
+
+/** The moment at which each visit of `fixtures/visits/` is releasable. */
+export const RELEASABLE_AT: Readonly<Record<string, string>> = {
+  'nose-wheel-full': '2026-11-05T14:20:00+01:00',
+  'weighing-only': '2026-09-18T16:00:00-05:00',
+  'computed-only': '2026-10-09T16:00:00+02:00',
+  trike: '2026-10-22T16:30:00+01:00',
+};
+
+/**
+ * Reads, computes and checks a record, without a pack.
+ *
+ * @param locale another language than that of the record
+ */
+export function assessRecord(record: unknown, at: string, facts: ArchiveFacts = {}, locale?: Locale): Assessment {
+  const read = readRecord(record);
+  if (!read.ok) throw new Error(`The record does not fit the schema: ${JSON.stringify(read.issues)}`);
+  const { leastPilotKg, standardPersonKg } = regimeNamed(read.visit.aircraft.regime);
+  const settings = { leastPilotKg: leastPilotKg.value, standardPersonKg: standardPersonKg.value, at };
+  const known = { attachments: FIXTURE_FILES.facts, ...facts };
+  const results = compute(read.visit, { ...settings, open: facts.open, readings: facts.readings });
+  return worded(passGate(read.visit, results, { at, facts: known }), recordFormatter(read.visit, locale));
+}

@@ -1,0 +1,18 @@
+import { readFileSync } from 'node:fs';
+import { gzipSync } from 'node:zlib';
+import { transform } from 'esbuild';
+import { expect, test } from 'vitest';
+import { bundle } from '../../../worker/local/service/bundle.ts';
+
+// What is added to it costs every cold start: a larger limit needs its reason in the commit.
+const MAX_GZIP_KIB = 580;
+
+test('the Worker, packed as it is deployed, stays within its size', async () => {
+  const { code } = await transform(readFileSync(await bundle(), 'utf8'), {
+    minify: true,
+    keepNames: true,
+    format: 'esm',
+    target: 'es2024',
+  });
+  expect(gzipSync(code).length / 1024).toBeLessThan(MAX_GZIP_KIB);
+});

@@ -1,0 +1,76 @@
+import * as z from 'zod';
+import { PHASES } from '../../record/electrical.ts';
+import { orUndefined } from '../numbers/result-field.ts';
+
+/** Loads in one phase. */
+export const Sum = z.object({
+  continuousA: z.number(),
+  peakA: z.number().describe('Continuous and intermittent together'),
+});
+export type Sum = z.infer<typeof Sum>;
+
+export const PhaseLoad = Sum.extend({
+  phase: z.enum(PHASES),
+  before: Sum.describe('As it was before the visit'),
+  /** What the sources give; none on the battery alone. */
+  capacityA: orUndefined(z.number()),
+});
+export type PhaseLoad = z.infer<typeof PhaseLoad>;
+
+/** A stretch of flight on the battery. */
+export const BatterySegment = z.object({
+  /** Until loads are shed, on essential loads alone, or approach and landing. */
+  use: z.enum(['before-shedding', 'essential-loads', 'landing']),
+  loadA: z.number(),
+  /** None where nothing draws current: it does not end. */
+  minutes: orUndefined(z.number()),
+  ampMinutes: z.number(),
+});
+export type BatterySegment = z.infer<typeof BatterySegment>;
+
+export const Endurance = z.object({
+  usableAmpMinutes: z.number(),
+  stretches: z.array(BatterySegment),
+  minutes: orUndefined(z.number()).describe('None where nothing draws current'),
+  neededMin: z.number(),
+});
+export type Endurance = z.infer<typeof Endurance>;
+
+export const Ampacity = z.object({
+  currentA: z.number().describe('Greatest continuous current'),
+  from: z.enum(['record', 'table']),
+});
+export type Ampacity = z.infer<typeof Ampacity>;
+
+/** A drop with the limit that it is held to. */
+export const Drop = z.object({ currentA: z.number(), dropV: z.number(), limitV: z.number() });
+export type Drop = z.infer<typeof Drop>;
+
+export const CircuitResult = z.object({
+  id: z.string(),
+  /** Greatest of any phase; of a source’s main feeder at least its rated current. */
+  continuousA: z.number(),
+  /** Of a main feeder at least its rated current, or the five-minute rate of the battery. */
+  peakA: z.number(),
+  /** None where neither record nor table rates the wire. */
+  ampacity: orUndefined(Ampacity),
+  conductorC: z.number().describe('Estimated, at the continuous current'),
+  /** Of a main feeder at its rated current; none for a size that the table lacks. */
+  continuousDrop: orUndefined(Drop),
+  /** None where the circuit has no intermittent load, and for a main feeder, whose limit holds for any. */
+  peakDrop: orUndefined(Drop),
+  measuredLimitV: z.number().describe('Limit of a drop measured under load'),
+  /** Longest run at the current of the continuous drop; none where nothing flows all the time. */
+  longestRunM: orUndefined(z.number()),
+  /** Of a size that the chart lacks, what the wire can carry. */
+  protectionLimit: orUndefined(z.object({ limitA: z.number(), from: z.enum(['record', 'table', 'ampacity']) })),
+});
+export type CircuitResult = z.infer<typeof CircuitResult>;
+
+/** Everything computed for the electrical system. */
+export const ElectricalResult = z.object({
+  phases: z.array(PhaseLoad),
+  endurance: orUndefined(Endurance),
+  circuits: z.array(CircuitResult).describe('In the order of the record'),
+});
+export type ElectricalResult = z.infer<typeof ElectricalResult>;

@@ -1,0 +1,72 @@
+import type { Electrical } from '../../record/visit.ts';
+import type { BatterySegment, Endurance } from './electrical-result.ts';
+import { currentA, sumOf } from './load.ts';
+
+export type { BatterySegment, Endurance } from './electrical-result.ts';
+
+/** Minutes that a battery should last where the record states none: as in 14 CFR 23.1353(h), from memory. */
+const DEFAULT_RESERVE_MIN = 30;
+
+/**
+ * How long a battery carries known loads: usable Ah × 60, less recognition and landing, over what is left on.
+ *
+ * @param usableAh capacity × usable factor
+ * @source worked example of an avionics maker, read
+ * @example enduranceOn({ usableAh: 26.25, recognise: { loadA: 43.5, minutes: 5 }, landing: { loadA: 48.1, minutes: 10 }, shedA: 34 })
+ */
+export function enduranceOn(given: {
+  usableAh: number;
+  recognise: { loadA: number; minutes: number };
+  landing: { loadA: number; minutes: number };
+  shedA: number;
+}): Pick<Endurance, 'usableAmpMinutes' | 'stretches' | 'minutes'> {
+  const usableAmpMinutes = given.usableAh * 60;
+  let leftAmpMinutes = usableAmpMinutes;
+  const take = (use: BatterySegment['use'], loadA: number, wantedMin: number | undefined): BatterySegment => {
+    const possibleMin = loadA > 0 ? leftAmpMinutes / loadA : undefined;
+    const minutes =
+      wantedMin === undefined || possibleMin === undefined
+        ? (wantedMin ?? possibleMin)
+        : Math.min(wantedMin, possibleMin);
+    const ampMinutes = loadA * (minutes ?? 0);
+    leftAmpMinutes = Math.max(0, leftAmpMinutes - ampMinutes);
+    return { use, loadA, minutes, ampMinutes };
+  };
+  // The landing is kept in hand, so it is taken out before the stretch that lasts as long as the rest does.
+  const recognition = take('before-shedding', given.recognise.loadA, given.recognise.minutes);
+  const landing = take('landing', given.landing.loadA, given.landing.minutes);
+  const shed = take('essential-loads', given.shedA, undefined);
+  const stretches = [recognition, shed, landing];
+  const isEndless = stretches.some(({ minutes }) => minutes === undefined);
+  return {
+    usableAmpMinutes,
+    stretches,
+    minutes: isEndless ? undefined : stretches.reduce((sum, { minutes = 0 }) => sum + minutes, 0),
+  };
+}
+
+/**
+ * How long the battery of a visit lasts after its source has failed; undefined without a battery.
+ *
+ * @source as enduranceOn(); reserve of 30 minutes as in 14 CFR 23.1353(h), from memory
+ */
+export function batteryEndurance({ battery, loads, system }: Electrical): Endurance | undefined {
+  if (!battery) return undefined;
+  const fitted = loads.filter(({ change }) => change !== 'removed');
+  const essential = fitted.filter(({ isEssential }) => isEssential);
+  const shedA = sumOf(fitted, 'sourceFailed', system).continuousA;
+  // Whatever is needed to land draws at least what it draws on the battery, and the intermittent loads count in full.
+  const landingA = essential.reduce(
+    (sum, load) => sum + Math.max(currentA(load, 'landing', system), currentA(load, 'sourceFailed', system)),
+    0,
+  );
+  return {
+    ...enduranceOn({
+      usableAh: battery.capacityAh * battery.usableFactor,
+      recognise: { loadA: sumOf(fitted, 'cruise', system).continuousA, minutes: battery.recogniseMin },
+      landing: { loadA: Math.max(landingA, shedA), minutes: battery.landingMin },
+      shedA,
+    }),
+    neededMin: battery.reserveMin ?? DEFAULT_RESERVE_MIN,
+  };
+}

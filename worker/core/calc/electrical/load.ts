@@ -1,0 +1,72 @@
+import { PHASES, type Phase } from '../../record/electrical.ts';
+import type { Electrical, Load } from '../../record/visit.ts';
+import { interpolate } from '../numbers/interpolate.ts';
+import type { PhaseLoad, Sum } from './electrical-result.ts';
+
+/** Volts that the regulator holds, and volts on the battery alone, by which a power becomes a current. */
+export const REGULATED_V: Readonly<Record<Electrical['system'], number>> = { '14-volt': 14, '28-volt': 28 };
+const BATTERY_V: Readonly<Record<Electrical['system'], number>> = { '14-volt': 12, '28-volt': 24 };
+
+/** Phases in which the battery carries the loads: the source does not turn yet, or has failed. */
+const ON_BATTERY: ReadonlySet<Phase> = new Set(['start', 'sourceFailed']);
+
+/**
+ * Current of a load in one phase; from its power where no current is given.
+ *
+ * @source definition of power; 14 or 28 V regulated, 12 or 24 V on the battery: common practice, no source
+ */
+export function currentA(load: Load, phase: Phase, system: Electrical['system']): number {
+  const volts = (ON_BATTERY.has(phase) ? BATTERY_V : REGULATED_V)[system];
+  return load.amps?.[phase] ?? (load.watts?.[phase] ?? 0) / volts;
+}
+
+/**
+ * Sums loads in a phase.
+ *
+ * @source common practice, no source
+ */
+export function sumOf(loads: readonly Load[], phase: Phase, system: Electrical['system']): Sum {
+  const amps = (duty: Load['duty']): number =>
+    loads.filter((load) => load.duty === duty).reduce((sum, load) => sum + currentA(load, phase, system), 0);
+  const continuousA = amps('continuous');
+  return { continuousA, peakA: continuousA + amps('intermittent') };
+}
+
+/**
+ * What one source gives in a phase: by its curve at the engine speed, never above rating or regulator. A curve without a speed
+ * counts with its least output.
+ */
+function outputA(source: Electrical['sources'][number], engineRpm: number | undefined): number {
+  const curve = source.outputBySpeed ?? [];
+  const most = Math.min(source.ratedA, source.regulatorA ?? Number.POSITIVE_INFINITY);
+  if (curve.length === 0) return most;
+  if (engineRpm === undefined) return Math.min(most, ...curve.map((point) => point.outputA));
+  return Math.min(
+    most,
+    interpolate(
+      curve,
+      engineRpm,
+      (point) => point.engineRpm,
+      (point) => point.outputA,
+    ),
+  );
+}
+
+/**
+ * Load before and after the visit against what the sources give, phase by phase.
+ *
+ * @source common practice, no source; curves are the maker’s, read as straight between their points
+ */
+export function loadByPhase(electrical: Electrical): PhaseLoad[] {
+  const { loads, sources, system, engineRpm } = electrical;
+  const after = loads.filter(({ change }) => change !== 'removed');
+  const before = loads.filter(({ change }) => change !== 'added');
+  return PHASES.map((phase) => ({
+    phase,
+    ...sumOf(after, phase, system),
+    before: sumOf(before, phase, system),
+    capacityA: ON_BATTERY.has(phase)
+      ? undefined
+      : sources.reduce((sum, source) => sum + outputA(source, engineRpm?.[phase]), 0),
+  }));
+}

@@ -1,0 +1,44 @@
+import type { Circuit } from '../../record/visit.ts';
+import type { Gauge } from '../../record/wire-size.ts';
+import type { Conductor } from './wire-table.ts';
+
+type Row = Readonly<Partial<Record<Gauge, number>>>;
+
+/**
+ * AC 43.13-1B table 11-3, direct-current wire and circuit protector chart (read). The column of breakers is read for 22 to
+ * 14 AWG only: the copy that was read had lost the cells by which the larger sizes line up.
+ */
+const BREAKER_A: Row = { '22': 5, '20': 7.5, '18': 10, '16': 15, '14': 20 };
+
+const FUSE_A: Row = {
+  '22': 5,
+  '20': 5,
+  '18': 10,
+  '16': 10,
+  '14': 15,
+  '12': 20,
+  '10': 30,
+  '8': 50,
+  '6': 70,
+  '4': 70,
+  '2': 100,
+  '1': 150,
+  '0': 150,
+};
+
+/**
+ * Greatest rating of the protector of a wire. A breaker for 12 AWG and larger is held to the fuse column, the smaller figure
+ * in every row that was read; a limit that the record states comes first. The chart is of copper wire alone.
+ *
+ * @returns undefined where neither the record nor the table has one
+ * @source AC 43.13-1B table 11-3, read; breakers for 12 AWG and larger by the fuse column
+ */
+export function greatestProtectionA(
+  { gauge, material = 'copper' }: Conductor,
+  protection: NonNullable<Circuit['protection']>,
+): { limitA: number; from: 'record' | 'table' } | undefined {
+  if (protection.limitA !== undefined) return { limitA: protection.limitA, from: 'record' };
+  if (material !== 'copper') return undefined;
+  const limitA = (protection.kind === 'breaker' ? BREAKER_A[gauge] : undefined) ?? FUSE_A[gauge];
+  return limitA === undefined ? undefined : { limitA, from: 'table' };
+}

@@ -1,0 +1,92 @@
+import type { LoadedAircraft } from '../../record/visit.ts';
+import { isAtLeast } from '../numbers/limit-met.ts';
+import { envelopeOf } from './envelope.ts';
+import { fullFuelKg } from './fuel.ts';
+import { loadStationsOf } from './load-space.ts';
+import type { AfterBurn, Allowance, Governing, LoadLimits } from './loading-result.ts';
+
+export type { Allowance, Governing, LoadLimits } from './loading-result.ts';
+
+/** Limits in the order in which they are named where two are met at once. */
+const GOVERNING = [
+  'maximum-mass',
+  'envelope',
+  'zero-fuel-mass',
+  'landing-mass',
+  'joint-limits',
+  'places',
+] as const satisfies Governing[];
+/**
+ * The most that may be loaded, in kg, as the least of everything that limits it.
+ *
+ * How much fuel is burnt before a landing, and how much must be left, is for the pilot and the rules of the flight. So the maximum
+ * landing mass bounds the aircraft as it takes off: with these loads it may land at once, and no figure leans on fuel being burnt.
+ * What may take off beyond, where fuel is burnt first, is told beside. The centre of gravity is not asked: whether a load can be
+ * placed inside the envelope is for the loading sheet.
+ *
+ * payload = min(m_max − F, m_envelope − F, m_landing − F, m_zero-fuel) − m_empty, and at most what the places take
+ * useful load = min(m_max, m_envelope, m_landing, m_zero-fuel + F) − m_empty, and at most what places and tanks take; m_envelope is
+ * the greatest mass of the envelope
+ *
+ * @source definitions of the masses: FAA-H-8083-1B, from memory; of the landing mass our own reading, in this comment
+ */
+export function loadLimitsOf(aircraft: LoadedAircraft, emptyKg: number): LoadLimits {
+  const envelope = aircraft.envelope && envelopeOf(aircraft.envelope);
+  const { maximumMassKg, maximumZeroFuelMassKg, maximumLandingMassKg } = aircraft;
+  const fuelKg = fullFuelKg(aircraft);
+  const takeOff = { 'maximum-mass': maximumMassKg, envelope: envelope?.highestKg };
+  const landing = { 'landing-mass': maximumLandingMassKg };
+  const withoutFuel = { 'zero-fuel-mass': maximumZeroFuelMassKg };
+  const places = placesOf(aircraft);
+  const toTakeOff = minOf([...allowances(takeOff, -fuelKg - emptyKg), ...allowances(withoutFuel, -emptyKg), places]);
+  const fullTanksPayload = minOf([toTakeOff, ...allowances(landing, -fuelKg - emptyKg)]);
+  const usefulLoad = minOf([{ ...toTakeOff, kg: toTakeOff.kg + fuelKg }, ...allowances(landing, -emptyKg)]);
+  const burnFor = (payloadKg: number): number =>
+    Math.max(0, emptyKg + Math.max(0, payloadKg) + fuelKg - (maximumLandingMassKg ?? Number.POSITIVE_INFINITY));
+  const isByLanding = fullTanksPayload.governedBy === 'landing-mass';
+  return {
+    usefulLoad,
+    fullTanksPayload,
+    fullFuelKg: fuelKg,
+    leastBurnKg: burnFor(fullTanksPayload.kg),
+    afterBurn: isByLanding ? afterBurn(toTakeOff.kg, burnFor(toTakeOff.kg), fuelKg) : undefined,
+  };
+}
+
+/** Undefined where all fuel would have to be burnt, or more: then no payload of its own can be named. */
+function afterBurn(payloadKg: number, burnKg: number, fuelKg: number): AfterBurn | undefined {
+  return isAtLeast(payloadKg, 0) && !isAtLeast(burnKg, fuelKg)
+    ? { payloadKg, burnKg, leftKg: fuelKg - burnKg }
+    : undefined;
+}
+
+type Limits = Partial<Record<Governing, number | undefined>>;
+
+function allowances(limits: Limits, addedKg: number): Allowance[] {
+  return GOVERNING.flatMap((governedBy): Allowance[] => {
+    const limitKg = limits[governedBy];
+    return limitKg === undefined ? [] : [{ kg: limitKg + addedKg, governedBy }];
+  });
+}
+
+/** The first of the least: where two limits are met at once, the one of the aircraft is named before those of its places. */
+function minOf([first, ...rest]: readonly Allowance[]): Allowance {
+  return rest.reduce((least, each) => (each.kg < least.kg ? each : least), first as Allowance);
+}
+
+/**
+ * What seats and baggage places take together. Filling them one after another up to every limit that joins them gives the most, as
+ * long as no two of these cross; where they do, the gate refuses them, and the figure is not above the truth.
+ */
+function placesOf(aircraft: LoadedAircraft): Allowance {
+  const left = (aircraft.loadingLimits ?? []).map(({ stations, maximumMassKg }) => ({ stations, maximumMassKg }));
+  let [kg, aloneKg] = [0, 0];
+  for (const { id, maximumMassKg } of loadStationsOf(aircraft)) {
+    const joined = left.filter(({ stations }) => stations.includes(id));
+    const roomKg = Math.min(maximumMassKg, ...joined.map((limit) => limit.maximumMassKg));
+    for (const limit of joined) limit.maximumMassKg -= roomKg;
+    kg += roomKg;
+    aloneKg += maximumMassKg;
+  }
+  return { kg, governedBy: kg < aloneKg ? 'joint-limits' : 'places' };
+}

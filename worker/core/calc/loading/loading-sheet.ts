@@ -1,0 +1,120 @@
+import type { Visit } from '../../record/visit.ts';
+import { factorOf } from '../../units/quantity.ts';
+import type { MassMoment } from '../mass/mass-moment.ts';
+import type { Loading } from './boundary.ts';
+import { burnPathOf } from './burn-path.ts';
+import { type CrewFuelTable, crewFuelTable } from './crew-fuel-table.ts';
+import { type Envelope, envelopeOf } from './envelope.ts';
+import { type Extremes, loadingExtremes } from './extremes.ts';
+import { fullFuelKg, tanksOf, usableFuel } from './fuel.ts';
+import { type LeastPilot, leastPilot } from './least-pilot.ts';
+import { type LoadLimits, loadLimitsOf } from './load-limits.ts';
+import { loadStationsOf } from './load-space.ts';
+import { loadingOf } from './loading-of.ts';
+import { minimumSoloKg } from './solo.ts';
+import { judgeOf, type Verdict } from './verdict.ts';
+
+/** Loadings that every loading sheet shows. */
+export type ShownLoading = 'foremost' | 'rearmost' | 'standard-pilot' | 'two-standard-persons';
+
+export interface NamedLoading {
+  kind: ShownLoading;
+  path: Loading[];
+  verdict: Verdict;
+}
+
+export interface LoadingSheet {
+  envelope: Envelope | undefined;
+  /** Undefined when the least legal load is over the maximum mass or another limit. */
+  extremes: Extremes | undefined;
+  loadings: NamedLoading[];
+  table: CrewFuelTable;
+  /** Least solo pilot by the envelope alone; undefined without one or where nobody may. */
+  minimumSoloKg: number | undefined;
+  /** Least solo pilot by envelope, aircraft and regime; undefined where there is no seat for a pilot. */
+  leastPilot: LeastPilot | undefined;
+  /** The most that may be loaded, and what governs it. */
+  limits: LoadLimits;
+}
+
+export interface LoadingSettings {
+  leastPilotKg: number;
+  standardPersonKg: number;
+}
+
+/**
+ * Everything that the loading sheet prints, for one empty condition.
+ *
+ * @source common practice, no source
+ */
+export function loadingSheet(
+  visit: Pick<Visit, 'aircraft' | 'units'>,
+  empty: MassMoment,
+  settings: LoadingSettings,
+): LoadingSheet {
+  const { aircraft } = visit;
+  const envelope = aircraft.envelope && envelopeOf(aircraft.envelope);
+  const options = { empty, leastPilotKg: settings.leastPilotKg };
+  const extremes = loadingExtremes(aircraft, options, envelope);
+  const soloKg = envelope && minimumSoloKg(aircraft, options, envelope);
+  const least = leastPilot(aircraft, envelope && (soloKg ?? 'nobody'), settings.leastPilotKg);
+  const burn = burnPathOf(aircraft);
+  const judge = judgeOf(aircraft, { envelope, leastPilot: least });
+  const named = (kind: ShownLoading, loading: Loading): NamedLoading => ({
+    kind,
+    path: burn(loading),
+    verdict: judge(loading),
+  });
+  return {
+    envelope,
+    extremes,
+    loadings: [
+      ...(extremes && envelope
+        ? [named('foremost', extremes.forward.loading), named('rearmost', extremes.aft.loading)]
+        : []),
+      ...standardCrews(visit, empty, settings.standardPersonKg).map(({ kind, loading }) => named(kind, loading)),
+    ],
+    table: crewFuelTable(aircraft, empty, crewMasses(visit), judge),
+    minimumSoloKg: soloKg,
+    leastPilot: least,
+    limits: loadLimitsOf(aircraft, empty.massKg),
+  };
+}
+
+/** One and two standard persons without baggage, with the fuel that the maximum mass allows. */
+function standardCrews(
+  visit: Pick<Visit, 'aircraft'>,
+  empty: MassMoment,
+  personKg: number,
+): { kind: ShownLoading; loading: Loading }[] {
+  const { aircraft } = visit;
+  const seats = loadStationsOf(aircraft);
+  const pilot = seats.filter(({ kind }) => kind === 'pilot').slice(0, 1);
+  const passenger = seats.filter(({ kind }) => kind === 'passenger').slice(0, 1);
+  const crews = [
+    { kind: 'standard-pilot' as const, used: pilot },
+    ...(passenger.length > 0 ? [{ kind: 'two-standard-persons' as const, used: [...pilot, ...passenger] }] : []),
+  ];
+  return crews.map(({ kind, used }) => {
+    const crew = Object.fromEntries(used.map(({ id, maximumMassKg }) => [id, Math.min(personKg, maximumMassKg)]));
+    const dry = loadingOf(aircraft, empty, crew);
+    const share = fuelShare(aircraft.maximumMassKg - dry.massKg, visit);
+    const fuel = tanksOf(aircraft).map((tank) => [tank.id, usableFuel(tank, tank.capacityL).massKg * share]);
+    return { kind, loading: loadingOf(aircraft, empty, { ...crew, ...Object.fromEntries(fuel) }) };
+  });
+}
+
+function fuelShare(roomKg: number, visit: Pick<Visit, 'aircraft'>): number {
+  const fullKg = fullFuelKg(visit.aircraft);
+  return fullKg > 0 ? Math.min(1, Math.max(0, roomKg / fullKg)) : 0;
+}
+
+/** Persons' masses for the rows of the crew and fuel table, in round figures of the record's unit. */
+const ROWS = { kg: { from: 50, step: 10 }, lb: { from: 120, step: 20 } } as const;
+const MAX_ROWS = 8;
+
+function crewMasses(visit: Pick<Visit, 'units'>): number[] {
+  const { from, step } = ROWS[visit.units.mass];
+  const unitKg = factorOf('mass', visit.units);
+  return Array.from({ length: MAX_ROWS }, (_, row) => (from + step * row) * unitKg);
+}

@@ -1,0 +1,79 @@
+import { isAtLeast, isAtMost } from '../numbers/limit-met.ts';
+import { between, type Loading, type Side } from './boundary.ts';
+import { armOn, type Envelope, type LimitPiece } from './envelope.ts';
+import type { Margin } from './loading-result.ts';
+
+export type { Margin } from './loading-result.ts';
+
+/**
+ * The worst margin to both limits along straight lines of loadings.
+ *
+ * On a line the moment is linear in mass, M = α + β·m, and so is a piece of the limit, F = γ + δ·m. The margin
+ * α/m + β − γ − δ·m is stationary at m = √(−α/δ) alone, so its worst value is there or at an end: no search, no step.
+ *
+ * @source our own derivation, in this comment; held against dense sampling by tests/core/calc/loading/margin.test.ts
+ */
+export function worstMargins(
+  line: readonly Loading[],
+  envelope: Envelope,
+  sides: readonly Side[] = ['forward', 'aft'],
+): Margin[] {
+  const margins = sides.map((side) => worstToLimit(line, envelope, side)).filter((margin) => margin !== undefined);
+  return [...margins, ...massMargins(line, envelope)];
+}
+
+/** Runs thousands of times for one loading sheet: plain numbers, no lists and no functions inside. */
+function worstToLimit(line: readonly Loading[], envelope: Envelope, side: Side): Margin | undefined {
+  const sign = side === 'forward' ? 1 : -1;
+  let worst = Number.POSITIVE_INFINITY;
+  let [worstIndex, worstKg, worstLimitMm] = [-1, 0, 0];
+  for (let index = 0; index < line.length; index++) {
+    const to = line[index] as Loading;
+    const from = line[index - 1] ?? to;
+    // A line of one point alone has no slope and needs none.
+    const beta = from.massKg === to.massKg ? 0 : (to.momentKgMm - from.momentKgMm) / (to.massKg - from.massKg);
+    const alpha = to.momentKgMm - beta * to.massKg;
+    const lightKg = onto(envelope, Math.min(from.massKg, to.massKg));
+    const heavyKg = onto(envelope, Math.max(from.massKg, to.massKg));
+    for (const piece of envelope[side]) {
+      const lowKg = Math.max(lightKg, piece.fromKg);
+      const highKg = Math.min(heavyKg, piece.toKg);
+      if (lowKg > highKg) continue;
+      const stationaryKg = Math.sqrt(-alpha / slopeOf(piece));
+      const isBetween = stationaryKg > lowKg && stationaryKg < highKg;
+      for (let candidate = 0; candidate < (isBetween ? 3 : 2); candidate++) {
+        const massKg = candidate === 0 ? lowKg : candidate === 1 ? highKg : stationaryKg;
+        const limitMm = armOn(piece, massKg);
+        const margin = sign * (alpha / massKg + beta - limitMm);
+        if (margin < worst) [worst, worstIndex, worstKg, worstLimitMm] = [margin, index, massKg, limitMm];
+      }
+    }
+  }
+  const to = line[worstIndex];
+  if (!to) return undefined;
+  const from = line[worstIndex - 1] ?? to;
+  const share = to.massKg === from.massKg ? 1 : (worstKg - from.massKg) / (to.massKg - from.massKg);
+  return { side, margin: worst, limit: worstLimitMm, loading: between(from, to, share) };
+}
+
+/** A mass that stands on an end of the envelope but for what binary sums are off by is on that end, where there are limits. */
+function onto({ lowestKg, highestKg }: Envelope, massKg: number): number {
+  if (massKg > highestKg) return isAtMost(massKg, highestKg) ? highestKg : massKg;
+  return massKg < lowestKg && isAtLeast(massKg, lowestKg) ? lowestKg : massKg;
+}
+
+/** Arm that a piece of a limit gains with each kg. */
+function slopeOf({ fromKg, toKg, fromMm, toMm }: LimitPiece): number {
+  return (toMm - fromMm) / (toKg - fromKg);
+}
+
+/** Masses outside the span of the envelope: its limits say nothing there, so they count as outside. */
+function massMargins(line: readonly Loading[], { lowestKg, highestKg }: Envelope): Margin[] {
+  return line.flatMap((loading): Margin[] => {
+    if (!isAtLeast(loading.massKg, lowestKg))
+      return [{ side: 'below', margin: loading.massKg - lowestKg, loading, limit: lowestKg }];
+    if (!isAtMost(loading.massKg, highestKg))
+      return [{ side: 'above', margin: highestKg - loading.massKg, loading, limit: highestKg }];
+    return [];
+  });
+}

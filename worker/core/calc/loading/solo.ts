@@ -1,0 +1,47 @@
+import type { Aircraft } from '../../record/visit.ts';
+import { isAtLeast } from '../numbers/limit-met.ts';
+import type { Envelope } from './envelope.ts';
+import { loadingExtremes } from './extremes.ts';
+import { type LoadSpaceOptions, loadStationsOf } from './load-space.ts';
+
+/** Step of the first search, in kg, and how closely the answer is then found. */
+const STEP_KG = 1;
+const CLOSE_KG = 1e-6;
+
+/** The search starts here: an answer of exactly this means that the envelope asks for no least pilot. */
+export const MIN_TRIED_KG = 30;
+
+/** The search ends here: no person is heavier, and a limit mistyped by thousands must not keep it going. */
+const MAX_TRIED_KG = 500;
+
+/**
+ * The least pilot who may fly alone, without baggage, at every fuel content: in kg.
+ *
+ * @returns undefined when no pilot up to the seat's maximum may, or there is no pilot's station
+ * @source common practice, no source; the search is our own
+ */
+export function minimumSoloKg(aircraft: Aircraft, options: LoadSpaceOptions, envelope: Envelope): number | undefined {
+  const seats = loadStationsOf(aircraft);
+  const pilot = seats.find(({ kind }) => kind === 'pilot');
+  if (!pilot) return undefined;
+  const others = Object.fromEntries(
+    seats.filter(({ id }) => id !== pilot.id).map(({ id }) => [id, { minimumKg: 0, maximumKg: 0 }]),
+  );
+  const isInside = (pilotKg: number): boolean => {
+    const restriction = { ...others, [pilot.id]: { minimumKg: pilotKg, maximumKg: pilotKg } };
+    const extremes = loadingExtremes(aircraft, { ...options, restriction }, envelope);
+    return extremes?.margins.every(({ margin }) => isAtLeast(margin, 0)) ?? false;
+  };
+  const maxKg = Math.min(pilot.maximumMassKg, MAX_TRIED_KG);
+  if (isInside(Math.min(MIN_TRIED_KG, maxKg))) return MIN_TRIED_KG;
+  let [below, above] = [MIN_TRIED_KG, MIN_TRIED_KG];
+  // The heaviest pilot that the seat takes is tried too, whatever fraction of a step is left to him.
+  while (above < maxKg && !isInside(above)) [below, above] = [above, Math.min(above + STEP_KG, maxKg)];
+  if (!isInside(above)) return undefined;
+  while (above - below > CLOSE_KG) {
+    const middle = (above + below) / 2;
+    if (isInside(middle)) above = middle;
+    else below = middle;
+  }
+  return above;
+}

@@ -1,0 +1,38 @@
+import * as z from 'zod';
+import { EquipmentItem as RecordedItem } from '../../record/equipment.ts';
+import type { EquipmentItem as Item } from '../../record/visit.ts';
+import { orUndefined } from '../numbers/result-field.ts';
+import { MassMoment, PlacedMass } from './mass-result.ts';
+
+const { mass: _mass, massLimit: _massLimit, arm: _arm, ...sameFields } = RecordedItem.shape;
+
+/** A line of the equipment list, in the units of calculation. */
+export const EquipmentItem = z.object({
+  ...sameFields,
+  massKg: z.number(),
+  massLimitKg: z.number().optional(),
+  armMm: z.number(),
+} satisfies { [Field in keyof Item]-?: z.ZodType<Item[Field]> });
+
+export const ChangeKind = z.enum(['removed', 'installed', 'relocated', 'correction']);
+export type ChangeKind = z.infer<typeof ChangeKind>;
+
+/** A signed line of the equipment change: removals are negative. */
+export const ChangeLine = PlacedMass.extend({
+  kind: ChangeKind,
+  /** Modification it belongs to; none for a record correction. */
+  modification: orUndefined(z.string()),
+  item: z.string(),
+  /** As the list has it; none where the item is not on the list. */
+  name: orUndefined(z.string()),
+  /** Standard uncertainty of the mass, zero where no limit is stated. */
+  standardMassKg: z.number(),
+  /** The item is not on the list, so the line counts nothing. */
+  unlisted: z.boolean(),
+  pointer: z.string(),
+});
+export type ChangeLine = z.infer<typeof ChangeLine>;
+
+/** The lines of an equipment change and their total. */
+export const EquipmentChangeTotal = MassMoment.extend({ lines: z.array(ChangeLine) });
+export type EquipmentChangeTotal = z.infer<typeof EquipmentChangeTotal>;

@@ -1,0 +1,80 @@
+import type { AsFoundLine, Change, EquipmentItem, Visit } from '../../record/visit.ts';
+
+interface Step {
+  /** The item that the step names, as the list had it before; undefined when the list did not have it. */
+  listed: EquipmentItem | undefined;
+  path: (string | number)[];
+}
+
+/** A line of the survey applied to the list. */
+export interface CorrectionStep extends Step {
+  line: AsFoundLine;
+  /** The line number that an unlisted item would get, when the list had it already. */
+  taken: string | undefined;
+}
+
+/** One change of a modification, seen against the list that the corrections and earlier changes left. */
+export interface ChangeStep extends Step {
+  modification: string;
+  change: Change;
+  /** The line number that an item put in would get, when the list had it already. */
+  taken: string | undefined;
+}
+
+export interface EquipmentWalk {
+  before: EquipmentItem[];
+  corrections: CorrectionStep[];
+  changes: ChangeStep[];
+  after: EquipmentItem[];
+}
+
+/** The parts of a visit that change the equipment list. */
+export type EquipmentParts = Pick<Visit, 'baseline' | 'asFound' | 'modifications'>;
+
+type List = Map<string, EquipmentItem>;
+
+/** Applies record corrections and then every modification, in their order, to the baseline equipment list. */
+export function walkEquipment(visit: EquipmentParts): EquipmentWalk {
+  const before = visit.baseline?.equipment ?? [];
+  const list: List = new Map(before.map((item) => [item.id, item]));
+  const corrections = (visit.asFound ?? []).map((line, index) => correct(list, line, ['asFound', index]));
+  const changes = (visit.modifications ?? []).flatMap(({ id, changes: made }, index) =>
+    made.map((change, step) => apply(list, id, change, ['modifications', index, 'changes', step])),
+  );
+  return { before, corrections, changes, after: [...list.values()] };
+}
+
+function correct(list: List, line: AsFoundLine, path: (string | number)[]): CorrectionStep {
+  if (line.kind === 'unlisted') {
+    const { kind: _kind, disposition: _disposition, by: _by, ...item } = line;
+    const taken = list.has(item.id) ? item.id : undefined;
+    list.set(item.id, item);
+    return { line, listed: undefined, taken, path };
+  }
+  const listed = list.get(line.item);
+  if (line.kind === 'missing') list.delete(line.item);
+  if (listed && line.kind === 'different-serial') list.set(listed.id, { ...listed, serial: line.serial });
+  if (listed && line.kind === 'different-mass')
+    list.set(listed.id, { ...listed, massKg: line.massKg, armMm: line.armMm });
+  return { line, listed, taken: undefined, path };
+}
+
+function apply(list: List, modification: string, change: Change, path: (string | number)[]): ChangeStep {
+  const listed = change.kind === 'installed' ? undefined : list.get(change.item);
+  if (change.kind === 'removed' || change.kind === 'replaced') list.delete(change.item);
+  if (listed && change.kind === 'relocated') {
+    list.set(listed.id, { ...listed, armMm: change.armMm, location: change.location ?? listed.location });
+  }
+  const incoming = incomingItem(change);
+  const taken = incoming && list.has(incoming.id) ? incoming.id : undefined;
+  if (incoming) list.set(incoming.id, incoming);
+  return { modification, change, listed, taken, path };
+}
+
+/** The item that a change puts in, as a line of the list. */
+export function incomingItem(change: Change): EquipmentItem | undefined {
+  if (change.kind === 'replaced') return change.by;
+  if (change.kind !== 'installed') return undefined;
+  const { kind: _kind, part: _part, ...item } = change;
+  return item;
+}

@@ -1,0 +1,79 @@
+import type { Visit } from '../../record/visit.ts';
+import { dateOf } from '../../units/calendar.ts';
+import type { WeighingResult } from '../weighing/weighing-result.ts';
+import { baselineEmpty } from './baseline.ts';
+import type { ChangeLine, EquipmentChange } from './equipment-change.ts';
+import { cgMm, hasMass, type MassMoment, minus, total } from './mass-moment.ts';
+import type { HistoryCause, HistoryEntry } from './schedule-result.ts';
+
+export type { HistoryEntry } from './schedule-result.ts';
+
+/** The parts of a visit that its history is made of. */
+export type HistoryParts = Pick<Visit, 'baseline' | 'visit' | 'modifications' | 'weighing'>;
+
+/**
+ * The history in the papers, then this visit's corrections, modifications and weighing.
+ *
+ * @source common practice, no source
+ */
+export function emptyMassHistory(
+  visit: HistoryParts,
+  change: EquipmentChange,
+  weighing?: WeighingResult,
+): HistoryEntry[] {
+  const entries: HistoryEntry[] = [];
+  let at: MassMoment | undefined;
+  const push = (date: string, cause: HistoryCause, after: MassMoment): void => {
+    const step = at ? minus(after, at) : { massKg: 0, momentKgMm: 0 };
+    // A step on the way may leave no mass, which has no arm; the gate reports where that comes from.
+    const armMm = hasMass(after) ? cgMm(after) : 0;
+    entries.push({ date, cause, ...after, armMm, changeKg: step.massKg, changeKgMm: step.momentKgMm });
+    at = after;
+  };
+  const { baseline } = visit;
+  for (const { date, reason, massKg, momentKgMm } of baseline?.history ?? [])
+    push(date, { kind: 'stated', reason }, { massKg, momentKgMm });
+  const before = baselineEmpty(visit);
+  if (before && baseline && !isSame(at, before))
+    push(baseline.date, { kind: 'baseline', reference: baseline.reference }, before);
+  if (at) {
+    for (const { date, cause, lines } of steps(visit, change)) push(date, cause, total([at, ...lines]));
+  }
+  if (weighing && visit.weighing) push(dateOf(visit.weighing.weighedAt), { kind: 'weighed' }, weighing.empty);
+  return entries;
+}
+
+/**
+ * Mass by which the empty aircraft was changed since its last weighing: every step by what it added or took away in all, summed without
+ * signs, so that a change that goes back is counted twice.
+ *
+ * @param weighedOn day of that weighing; without it every step is counted
+ * @source common practice, no source
+ */
+export function changedSinceKg(history: readonly HistoryEntry[], weighedOn = ''): number {
+  return history.filter(({ date }) => date > weighedOn).reduce((sum, { changeKg }) => sum + Math.abs(changeKg), 0);
+}
+
+function isSame(a: MassMoment | undefined, b: MassMoment): boolean {
+  return a !== undefined && Math.abs(a.massKg - b.massKg) < 1e-6 && Math.abs(a.momentKgMm - b.momentKgMm) < 1e-3;
+}
+
+interface Step {
+  date: string;
+  cause: HistoryCause;
+  lines: ChangeLine[];
+}
+
+function steps(visit: HistoryParts, { lines }: EquipmentChange): Step[] {
+  const corrections = lines.filter(({ modification }) => modification === undefined);
+  const arrived = dateOf(visit.visit.arrivedAt);
+  const corrected: Step = { date: arrived, cause: { kind: 'record-corrected' }, lines: corrections };
+  const modified = (visit.modifications ?? []).map(
+    ({ id, title, finishedAt }): Step => ({
+      date: dateOf(finishedAt),
+      cause: { kind: 'modification', modification: id, title },
+      lines: lines.filter(({ modification }) => modification === id),
+    }),
+  );
+  return [corrected, ...modified].filter((step) => step.lines.length > 0);
+}

@@ -1,0 +1,67 @@
+import type { Visit } from '../../record/visit.ts';
+import { isAtMost } from '../numbers/limit-met.ts';
+import { COVERAGE_FACTOR, combine, type Influence } from '../weighing/uncertainty.ts';
+import type { WeighingResult } from '../weighing/weighing-result.ts';
+import { baselineEmpty } from './baseline.ts';
+import type { EquipmentChange } from './equipment-change.ts';
+import { cgMm, hasMass, total } from './mass-moment.ts';
+import type { Comparison, Prediction } from './prediction-result.ts';
+
+export type { Comparison, Prediction } from './prediction-result.ts';
+
+/**
+ * Baseline plus record corrections plus modifications; undefined without a baseline, or where no mass is left.
+ *
+ * @source FAA-H-8083-1B ch. 7, read in a copy; uncertainty: JCGM 100:2008 (GUM), 5.1.2, from memory
+ */
+export function predictEmpty(visit: Pick<Visit, 'baseline'>, change: EquipmentChange): Prediction | undefined {
+  const before = baselineEmpty(visit);
+  if (!before) return undefined;
+  const after = total([before, change]);
+  if (!hasMass(before) || !hasMass(after)) return undefined;
+  const baselineMm = cgMm(before);
+  const armMm = cgMm(after);
+  const baselineLimit: Influence = {
+    standard: (visit.baseline?.emptyMassLimitKg ?? 0) / COVERAGE_FACTOR,
+    massSensitivity: 1,
+    momentSensitivity: baselineMm,
+  };
+  const items = change.lines.map(
+    ({ standardMassKg, armMm: itemMm }): Influence => ({
+      standard: standardMassKg,
+      massSensitivity: 1,
+      momentSensitivity: itemMm,
+    }),
+  );
+  return {
+    ...after,
+    armMm,
+    baseline: { ...before, armMm: baselineMm },
+    standard: combine([baselineLimit, ...items], after.massKg, armMm),
+  };
+}
+
+/**
+ * u²(d) = u²(weighed) + u²(predicted); significant when |d| > k·u(d).
+ *
+ * @source JCGM 100:2008 (GUM), 5.1.2, from memory; the limit of k = 2 is our choice
+ */
+export function compareWeighing(weighing: WeighingResult, prediction: Prediction): Comparison {
+  const differenceKg = weighing.empty.massKg - prediction.massKg;
+  const differenceMm = weighing.empty.armMm - prediction.armMm;
+  const standard = {
+    massKg: Math.hypot(weighing.standard.massKg, prediction.standard.massKg),
+    armMm: Math.hypot(weighing.standard.armMm, prediction.standard.armMm),
+  };
+  const ratio = (difference: number, u: number): number => (u > 0 ? Math.abs(difference) / u : 0);
+  return {
+    differenceKg,
+    differenceMm,
+    standard,
+    massRatio: ratio(differenceKg, standard.massKg),
+    armRatio: ratio(differenceMm, standard.armMm),
+    isSignificant:
+      !isAtMost(Math.abs(differenceKg), COVERAGE_FACTOR * standard.massKg) ||
+      !isAtMost(Math.abs(differenceMm), COVERAGE_FACTOR * standard.armMm),
+  };
+}

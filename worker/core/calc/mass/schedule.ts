@@ -1,0 +1,43 @@
+import type { Visit } from '../../record/visit.ts';
+import { dateOf } from '../../units/calendar.ts';
+import { loadLimitsOf } from '../loading/load-limits.ts';
+import type { WeighingResult } from '../weighing/weighing-result.ts';
+import type { EquipmentChange } from './equipment-change.ts';
+import { emptyMassHistory, type HistoryParts } from './history.ts';
+import { percentMac } from './mac.ts';
+import { cgMm } from './mass-moment.ts';
+import type { Prediction } from './prediction-result.ts';
+import type { Schedule } from './schedule-result.ts';
+
+export type { Schedule } from './schedule-result.ts';
+
+/**
+ * The weighed condition where the visit weighed, else the predicted one; undefined when there is neither.
+ *
+ * @source common practice, no source
+ */
+export function revisedSchedule(
+  visit: Pick<Visit, 'aircraft'> & HistoryParts,
+  change: EquipmentChange,
+  weighing: WeighingResult | undefined,
+  prediction: Prediction | undefined,
+): Schedule | undefined {
+  const empty = weighing?.empty ?? prediction;
+  if (!empty) return undefined;
+  const armMm = cgMm(empty);
+  const weighedBefore =
+    visit.baseline?.weighedOn ?? (visit.baseline?.basis === 'weighed' ? visit.baseline.date : undefined);
+  return {
+    basis: weighing ? 'weighed' : 'computed',
+    massKg: empty.massKg,
+    momentKgMm: empty.momentKgMm,
+    armMm,
+    macPercent: percentMac(visit.aircraft.mac, armMm),
+    expanded: weighing?.expanded,
+    weighedOn: weighing && visit.weighing ? dateOf(visit.weighing.weighedAt) : weighedBefore,
+    changesSinceWeighing: weighing ? 0 : change.lines.length,
+    usefulLoadKg: loadLimitsOf(visit.aircraft, empty.massKg).usefulLoad.kg,
+    supersedes: visit.baseline?.reference,
+    history: emptyMassHistory(visit, change, weighing),
+  };
+}

@@ -1,0 +1,51 @@
+import type { Visit } from '../../record/visit.ts';
+import { totalHours } from '../lives/total-hours.ts';
+import type { OpenItem, ReadFor, Readings, ReadMeter } from './open-item-result.ts';
+
+export type { Readings, ReadMeter } from './open-item-result.ts';
+
+export const NO_READINGS: Readings = { meters: [] };
+
+/**
+ * Readings with those of a visit: its own count, and what it did not read stands as it was read last.
+ *
+ * @param readFor the pack, once the visit has one. One that was withdrawn says only that the aircraft has flown so far, or less
+ * @source common practice, no source
+ */
+export function readingsWith(
+  before: Readings,
+  { meters, lives }: Pick<Visit, 'meters' | 'lives'>,
+  readFor: ReadFor = {},
+): Readings {
+  const isNews = readFor.isWithdrawn
+    ? (now: number, then: number | undefined) => then === undefined || now > then
+    : () => true;
+  const own = (meters?.readings ?? [])
+    .map((meter): ReadMeter => ({ id: meter.id, of: meter.of, hours: totalHours(meter), ...readFor }))
+    .filter((meter) => isNews(meter.hours, sameMeter(before, meter)?.hours));
+  const others = before.meters.filter((meter) => !sameMeter({ meters: own }, meter));
+  const count = meters?.landings;
+  const landings =
+    count !== undefined && isNews(count, before.landings?.count) ? { count, ...readFor } : before.landings;
+  const hoursPerYear = lives?.hoursPerYear ?? before.hoursPerYear;
+  return {
+    meters: [...own, ...others],
+    ...(landings && { landings }),
+    ...(hoursPerYear !== undefined && { hoursPerYear }),
+  };
+}
+
+/** The reading of the same meter. */
+export function sameMeter({ meters }: Readings, { id, of }: Pick<ReadMeter, 'id' | 'of'>): ReadMeter | undefined {
+  return meters.find((meter) => meter.id === id && meter.of === of);
+}
+
+/**
+ * Total hours that something is counted by: of its meter, or of the first that counts its product where the newest reading of
+ * that product is of another. Undefined where the product was never read.
+ */
+export function hoursRead({ meters }: Readings, { of, meter }: Pick<OpenItem, 'of' | 'meter'>): number | undefined {
+  const ofProduct = meters.filter((each) => each.of === of);
+  const newest = ofProduct.filter(({ pack }) => pack === ofProduct[0]?.pack);
+  return (newest.find(({ id }) => id === meter) ?? newest[0])?.hours;
+}

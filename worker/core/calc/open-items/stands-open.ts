@@ -1,0 +1,125 @@
+import type { Visit } from '../../record/visit.ts';
+import { dueList } from '../lives/due.ts';
+import type { OpenItem, OpenLimit } from './open-item.ts';
+
+/** An item of a record, and where it stands there. */
+export interface StatedItem extends OpenItem {
+  path: (string | number)[];
+}
+
+/** The parts of a visit that can leave something open. */
+export type OpenParts = Pick<Visit, 'findings' | 'lives' | 'bulletins' | 'release' | 'modifications' | 'meters'>;
+
+/**
+ * Everything that a record leaves open: findings put off or watched, what comes due, bulletins that recur or are open, limitations of
+ * the release, and flight tests owed.
+ *
+ * @param at the moment of the assessment
+ * @source common practice, no source
+ */
+export function standsOpen(visit: OpenParts, at: string): StatedItem[] {
+  return [
+    ...findingsOf(visit),
+    ...livesOf(visit, at),
+    ...bulletinsOf(visit),
+    ...limitationsOf(visit),
+    ...testsOf(visit),
+  ];
+}
+
+const limit = (date?: string, hours?: number, landings?: number): OpenLimit => ({
+  ...(date !== undefined && { date }),
+  ...(hours !== undefined && { hours }),
+  ...(landings !== undefined && { landings }),
+});
+
+/** What hours are counted of: the product of the meter that is named, and the airframe where none is. */
+export function namedMeter(
+  { meters }: Pick<Visit, 'meters'>,
+  meter: string | undefined,
+): Pick<OpenItem, 'of' | 'meter'> {
+  const of = meters?.readings.find(({ id }) => id === meter)?.of ?? 'airframe';
+  return { of, ...(meter !== undefined && { meter }) };
+}
+
+function findingsOf(visit: OpenParts): StatedItem[] {
+  return (visit.findings ?? []).flatMap(({ id, text, place, disposition, deferral }, index): StatedItem[] => {
+    if (disposition !== 'deferred' && disposition !== 'monitor') return [];
+    const kind = disposition === 'deferred' ? 'deferral' : 'watch';
+    const { untilDate, untilHours, meter, timesCarried = 0 } = deferral ?? {};
+    return [
+      {
+        ...{ id, kind, text: `${place}: ${text}`, until: limit(untilDate, untilHours), path: ['findings', index] },
+        ...namedMeter(visit, meter),
+        ...(timesCarried > 0 && { timesCarried }),
+      },
+    ];
+  });
+}
+
+function livesOf(visit: OpenParts, at: string): StatedItem[] {
+  const { lives } = visit;
+  if (!lives) return [];
+  return dueList(visit, lives, at).flatMap(({ id, dueDate, dueHours, dueLandings }): StatedItem[] => {
+    const index = lives.items.findIndex((life) => life.id === id);
+    const life = lives.items[index];
+    if (!life) return [];
+    const { item, basis, meter, lastDone, toleranceHours, toleranceMonths } = life;
+    return [
+      {
+        id,
+        kind: 'due',
+        basis,
+        text: item,
+        until: limit(dueDate, dueHours, dueLandings),
+        ...namedMeter(visit, meter),
+        done: limit(lastDone.date, lastDone.hours, lastDone.landings),
+        ...(toleranceHours !== undefined && { toleranceHours }),
+        ...(toleranceMonths !== undefined && { toleranceMonths }),
+        path: ['lives', 'items', index],
+      },
+    ];
+  });
+}
+
+/** One that was never done is open whatever it is called; recommendations that were only noted are not. */
+function bulletinsOf(visit: OpenParts): StatedItem[] {
+  return (visit.bulletins?.items ?? []).flatMap((bulletin, index): StatedItem[] => {
+    const { id, subject, kind, status, doneOn, nextDueDate, nextDueHours, meter } = bulletin;
+    const isOpen = status === 'open' && (kind === 'directive' || kind === 'mandatory');
+    if (status !== 'recurring' && !isOpen) return [];
+    const until = limit(nextDueDate, nextDueHours);
+    const done = limit(doneOn);
+    return [
+      {
+        id,
+        kind: 'bulletin',
+        basis: kind === 'directive' ? 'directive' : 'bulletin',
+        text: subject,
+        until,
+        ...namedMeter(visit, meter),
+        done,
+        path: ['bulletins', 'items', index],
+      },
+    ];
+  });
+}
+
+function limitationsOf({ release }: OpenParts): StatedItem[] {
+  return (release?.limitations ?? []).map((text, index) => ({
+    id: `limitation-${index + 1}`,
+    kind: 'limitation',
+    text,
+    until: {},
+    of: 'airframe',
+    path: ['release', 'limitations', index],
+  }));
+}
+
+function testsOf({ modifications = [] }: OpenParts): StatedItem[] {
+  return modifications.flatMap(({ id, title, flightTest }, index): StatedItem[] =>
+    flightTest === 'owed'
+      ? [{ id, kind: 'test', text: title, until: {}, of: 'airframe', path: ['modifications', index] }]
+      : [],
+  );
+}

@@ -1,0 +1,77 @@
+import { addMonths, dateOf, daysBetween } from '../../units/calendar.ts';
+import { compareCodeUnits } from '../../units/compare-code-units.ts';
+import { forecastDate } from '../lives/due.ts';
+import { isAtLeast } from '../numbers/limit-met.ts';
+import type { OpenItem } from './open-item.ts';
+import { hoursRead, type Readings } from './readings.ts';
+
+/** An open item with what is left until its limit; negative when it is overdue. */
+export interface OpenDue extends OpenItem {
+  daysLeft?: number;
+  hoursLeft?: number;
+  landingsLeft?: number;
+  /** The day on which it is expected to come due; left out where it has no limit or the use is not known. */
+  forecastDate?: string;
+  isOverdue: boolean;
+  isWithinTolerance: boolean;
+}
+
+/** Sorts after every date. */
+const NEVER = '9999-12-31';
+
+/** Where nobody stated the use, hours are put in order among dates as if an aircraft flew much: too early rather than too late. Common practice, no source. */
+const MUCH_USED_HOURS_PER_YEAR = 300;
+
+/**
+ * What stands open with the time left, what comes first at the top: overdue before all else.
+ *
+ * @param readings how far the aircraft has flown
+ * @param at the moment that it is looked at from
+ * @source common practice, no source
+ */
+export function timeLeft(items: readonly OpenItem[], readings: Readings, at: string): OpenDue[] {
+  const today = dateOf(at);
+  const { hoursPerYear = MUCH_USED_HOURS_PER_YEAR } = readings;
+  const comes = ({ until, hoursLeft }: OpenDue): string =>
+    forecastDate(today, until.date, hoursLeft, hoursPerYear) ?? NEVER;
+  return items
+    .map((item) => leftOf(item, readings, today))
+    .sort(
+      (a, b) =>
+        Number(b.isOverdue) - Number(a.isOverdue) ||
+        compareCodeUnits(comes(a), comes(b)) ||
+        compareCodeUnits(a.item ?? a.id, b.item ?? b.id),
+    );
+}
+
+function leftOf(item: OpenItem, readings: Readings, today: string): OpenDue {
+  const { date, hours, landings } = item.until;
+  const hoursNow = hoursRead(readings, item);
+  const daysLeft = date === undefined ? undefined : daysBetween(today, date);
+  const hoursLeft = hours === undefined || hoursNow === undefined ? undefined : hours - hoursNow;
+  const landingsNow = readings.landings?.count;
+  const landingsLeft = landings === undefined || landingsNow === undefined ? undefined : landings - landingsNow;
+  const forecast = forecastDate(today, date, hoursLeft, readings.hoursPerYear);
+  const isOverdue = [daysLeft, hoursLeft, landingsLeft].some((left) => left !== undefined && !isAtLeast(left, 0));
+  return {
+    ...item,
+    ...(daysLeft !== undefined && { daysLeft }),
+    ...(hoursLeft !== undefined && { hoursLeft }),
+    ...(landingsLeft !== undefined && { landingsLeft }),
+    ...(forecast !== undefined && { forecastDate: forecast }),
+    isOverdue,
+    isWithinTolerance: isOverdue && isTolerated(item, { today, hoursLeft, landingsLeft }),
+  };
+}
+
+function isTolerated(
+  { until, toleranceHours = 0, toleranceMonths = 0 }: OpenItem,
+  {
+    today,
+    hoursLeft,
+    landingsLeft,
+  }: { today: string; hoursLeft: number | undefined; landingsLeft: number | undefined },
+): boolean {
+  const isDate = until.date === undefined || addMonths(until.date, toleranceMonths) >= today;
+  return isDate && isAtLeast(hoursLeft ?? 0, -toleranceHours) && (landingsLeft ?? 0) >= 0;
+}

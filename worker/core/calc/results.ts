@@ -1,0 +1,83 @@
+import type { Visit } from '../record/visit.ts';
+import { type AntennasResult, antennaResults } from './antennas/results.ts';
+import { type ReleaseClock, releaseClock } from './clock/release-clock.ts';
+import { type CompassResult, reduceSwing } from './compass/swing.ts';
+import { type ElectricalResult, electricalResults } from './electrical/results.ts';
+import { compareRuns, type RunComparison } from './engine/engine-runs.ts';
+import { type Applies, applicabilityOf } from './lives/applicability.ts';
+import { type Due, dueList } from './lives/due.ts';
+import { type LoadingSettings, type LoadingSheet, loadingSheet } from './loading/loading-sheet.ts';
+import { type EquipmentChange, equipmentChange } from './mass/equipment-change.ts';
+import { type Comparison, compareWeighing, type Prediction, predictEmpty } from './mass/prediction.ts';
+import { type Residual, residualOf } from './mass/residual.ts';
+import { revisedSchedule, type Schedule } from './mass/schedule.ts';
+import { type CarryOver, carryOver } from './open-items/carry-over.ts';
+import type { OpenItem } from './open-items/open-item.ts';
+import { NO_READINGS, type Readings, readingsWith } from './open-items/readings.ts';
+import { type SurveillanceResult, surveillanceResults } from './surveillance/results.ts';
+import { reduceWeighing, type WeighingResult } from './weighing/weighing.ts';
+import { type WiringResult, wiringResults } from './wiring/results.ts';
+
+/** Everything computed for a visit, unrounded, in kg, mm, l. */
+export interface Results {
+  change: EquipmentChange;
+  prediction: Prediction | undefined;
+  weighing: WeighingResult | undefined;
+  comparison: Comparison | undefined;
+  residual: Residual | undefined;
+  schedule: Schedule | undefined;
+  loading: LoadingSheet | undefined;
+  electrical: ElectricalResult | undefined;
+  wiring: WiringResult | undefined;
+  antennas: AntennasResult | undefined;
+  surveillance: SurveillanceResult | undefined;
+  compass: CompassResult | undefined;
+  engineRuns: RunComparison[];
+  due: Due[];
+  /** For each bulletin, in their order. */
+  applicability: Applies[];
+  clock: ReleaseClock;
+  /** What stood open before the visit and what it makes of that. */
+  open: CarryOver;
+  /** How far the aircraft has flown, by this visit and by those before it. */
+  readings: Readings;
+}
+
+export interface Settings extends LoadingSettings {
+  /** The moment of the assessment: what is due and what is left of the day follow from it. */
+  at: string;
+  /** What earlier packs left open; undefined where none were asked. */
+  open?: readonly OpenItem[] | undefined;
+  /** Meters as earlier visits read them. @default nothing */
+  readings?: Readings | undefined;
+}
+
+/** Runs every topic in reading order. */
+export function compute(visit: Visit, settings: Settings): Results {
+  const change = equipmentChange(visit);
+  const prediction = predictEmpty(visit, change);
+  const weighing = visit.weighing && reduceWeighing(visit, visit.weighing);
+  const comparison = weighing && prediction && compareWeighing(weighing, prediction);
+  const schedule = revisedSchedule(visit, change, weighing, prediction);
+  const loading = schedule && loadingSheet(visit, schedule, settings);
+  return {
+    change,
+    prediction,
+    weighing,
+    comparison,
+    residual: weighing && prediction && comparison && residualOf(weighing, prediction, comparison),
+    schedule,
+    loading,
+    electrical: visit.electrical && electricalResults(visit.electrical),
+    wiring: visit.wiring && wiringResults(visit.wiring),
+    antennas: visit.antennas && antennaResults(visit.antennas),
+    surveillance: visit.surveillance && surveillanceResults(visit, visit.surveillance),
+    compass: visit.compass && reduceSwing(visit.compass),
+    engineRuns: compareRuns(visit.engineRuns ?? []),
+    due: visit.lives ? dueList(visit, visit.lives, settings.at) : [],
+    applicability: (visit.bulletins?.items ?? []).map((bulletin) => applicabilityOf(visit, change.after, bulletin)),
+    clock: releaseClock(visit, settings.at),
+    open: carryOver(settings.open, visit, settings.at),
+    readings: readingsWith(settings.readings ?? NO_READINGS, visit),
+  };
+}

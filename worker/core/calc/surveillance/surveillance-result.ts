@@ -1,0 +1,115 @@
+import * as z from 'zod';
+import { orUndefined } from '../numbers/result-field.ts';
+
+/** A 24-bit address in the forms in which it is written, and what follows from it. */
+export const AddressResult = z.object({
+  hexadecimal: z.string(),
+  octal: z.string(),
+  binary: z.string(),
+  state: orUndefined(z.string()).describe('State whose block holds the address'),
+  isReserved: z.boolean(),
+  /** Follows from the address, where a State publishes the rule. */
+  registration: orUndefined(z.string()),
+});
+export type AddressResult = z.infer<typeof AddressResult>;
+
+/** Figures that a test holds against limits. */
+export const FIGURES = [
+  'scale-error',
+  'hysteresis-50',
+  'hysteresis-40',
+  'after-effect',
+  'friction',
+  'case-leak',
+  'barometric-scale',
+  'raised-above-aerodrome',
+  'loss-in-one-minute',
+  'reply-frequency',
+  'output-power',
+  'sensitivity',
+  'sensitivity-difference',
+  'sidelobe-replies',
+  'wanted-replies',
+  'antenna-isolation',
+] as const;
+export type Figure = (typeof FIGURES)[number];
+
+/** What was read, less what it is held against. */
+export const Difference = z.object({ read: z.number(), against: z.number() });
+export type Difference = z.infer<typeof Difference>;
+
+/** A figure against its limits; `least` and `most` are left out where there is none. */
+export const LimitCheck = z.object({
+  figure: z.enum(FIGURES),
+  /** The altitude or pressure at which it was read. */
+  at: z.object({ value: z.number(), unit: z.string() }).exactOptional(),
+  value: z.number(),
+  unit: z.string(),
+  least: z.number().exactOptional(),
+  most: z.number().exactOptional(),
+  isWithin: z.boolean(),
+  /** Where the figure is a difference: what was read, and against what. */
+  terms: Difference.exactOptional(),
+});
+export type LimitCheck = z.infer<typeof LimitCheck>;
+
+export const CHECKS = [
+  'own-address-only',
+  'altitude-agrees',
+  'identity-agrees',
+  'communication-formats',
+  'all-call',
+  'silent-to-mode-a-all-call',
+  'squitter',
+  'static-clear',
+  'static-port-heater',
+  'static-surface',
+] as const;
+
+/** Something that a test has to show and that has no figure. */
+export const Check = z.object({
+  check: z.enum(CHECKS),
+  paragraph: z.string().describe('Paragraph that asks for it'),
+  outcome: z.enum(['passed', 'failed', 'not recorded']),
+});
+export type Check = z.infer<typeof Check>;
+
+/** Something that is asked for and not in the record: the altitudes or pressures at which it is missing, none where all of it is. */
+export const MissingItem = z.object({
+  figure: z.enum(['scale-error', 'hysteresis', 'after-effect', 'friction', 'case-leak', 'barometric-scale']),
+  at: z.array(z.number()),
+  unit: z.string(),
+});
+export type MissingItem = z.infer<typeof MissingItem>;
+
+/** Figures that the class of a transponder asks for. */
+export const TransponderOmission = z.enum(['sensitivity-by-mode', 'diversity', 'antenna-isolation']);
+export type TransponderOmission = z.infer<typeof TransponderOmission>;
+
+export const EncoderResult = z.object({
+  altimeterFt: z.number(),
+  encoderFt: z.number(),
+  differenceFt: z.number(),
+  isWithin: z.boolean(),
+  /** Twelve pulses D1 to C4 that belong to the altimeter’s level. */
+  pulses: z.string(),
+});
+export type EncoderResult = z.infer<typeof EncoderResult>;
+
+/** A static pressure system against what is asked of it. */
+export const StaticSystemResult = z.object({ figures: z.array(LimitCheck), checks: z.array(Check) });
+export type StaticSystemResult = z.infer<typeof StaticSystemResult>;
+
+/** All tests of the surveillance and altimetry equipment. */
+export const SurveillanceTests = z.object({
+  transponder: z.array(LimitCheck),
+  /** What a Mode S transponder has to show besides its figures. */
+  modeS: z.array(Check),
+  /** Figures of the transponder test that are not in the record. */
+  transponderMissing: z.array(TransponderOmission),
+  encoder: z.array(EncoderResult),
+  altimeter: z.array(LimitCheck),
+  altimeterOmissions: z.array(MissingItem).describe('What the altimeter test leaves out'),
+  staticSystem: orUndefined(StaticSystemResult),
+});
+export type SurveillanceTests = z.infer<typeof SurveillanceTests>;

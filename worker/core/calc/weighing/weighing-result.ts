@@ -1,0 +1,76 @@
+import * as z from 'zod';
+import { WeighingPoint } from '../../record/weighing.ts';
+import { MassArmUncertainty, MassMoment, PlacedMass } from '../mass/mass-result.ts';
+
+/** One run at one point: net = gross + correction − tare. */
+export const ReducedRun = z.object({ grossKg: z.number(), correctionKg: z.number(), netKg: z.number() });
+export type ReducedRun = z.infer<typeof ReducedRun>;
+
+export const ReducedPoint = PlacedMass.extend({
+  id: z.string(),
+  name: z.string(),
+  side: WeighingPoint.shape.side,
+  tareKg: z.number(),
+  runs: z.array(ReducedRun),
+  spreadKg: z.number().describe('Greatest less smallest net reading'),
+});
+export type ReducedPoint = z.infer<typeof ReducedPoint>;
+
+const itemLine = <Kind extends string>(kind: Kind) => z.object({ kind: z.literal(kind), item: z.string() });
+const fuelLine = <Kind extends string>(kind: Kind) => z.object({ kind: z.literal(kind), tank: z.string() });
+
+/** What a line of the reduction stands for, with the name that the record gives to the item or the tank. */
+export const AdjustmentLine = z.discriminatedUnion('kind', [
+  itemLine('item-aboard'),
+  itemLine('item-missing'),
+  fuelLine('stated-fuel'),
+  fuelLine('usable-fuel'),
+  fuelLine('unusable-fuel'),
+]);
+export type AdjustmentLine = z.infer<typeof AdjustmentLine>;
+
+/** A mass taken off or added to come from the weighed to the empty condition; signed. */
+export const Adjustment = PlacedMass.extend({
+  line: AdjustmentLine,
+  why: z.enum(['aboard', 'missing', 'fuel', 'unusable-fuel']),
+  pointer: z.string(),
+  /** Limit of error of its mass, zero where none is stated; also where the mass itself is zero. */
+  massLimitKg: z.number(),
+});
+export type Adjustment = z.infer<typeof Adjustment>;
+
+const ofPoint = <Kind extends string>(kind: Kind) => z.object({ kind: z.literal(kind), point: z.string() });
+
+/** A component of the uncertainty budget, with the names that the record gives. */
+export const BudgetComponent = z.discriminatedUnion('kind', [
+  z.object({ kind: z.literal('scale-error-limit'), scale: z.string() }),
+  ofPoint('display-step'),
+  ofPoint('arm-as-measured'),
+  ofPoint('scatter').extend({ runs: z.int() }),
+  z.object({ kind: z.literal('mass-as-stated'), line: AdjustmentLine }),
+]);
+export type BudgetComponent = z.infer<typeof BudgetComponent>;
+
+/** An independent contribution to an uncertainty and how strongly mass and moment follow it: ∂m/∂q and ∂M/∂q. */
+export const Contribution = z.object({
+  component: BudgetComponent,
+  quantity: z.enum(['mass', 'arm', 'volume']),
+  standard: z.number(),
+  massSensitivity: z.number(),
+  momentSensitivity: z.number(),
+});
+export type Contribution = z.infer<typeof Contribution>;
+
+export const WeighingResult = z.object({
+  points: z.array(ReducedPoint),
+  asWeighed: MassMoment.describe('What the scales felt, tare taken off'),
+  adjustments: z.array(Adjustment),
+  /** As weighed, less what was aboard, plus what was missing. */
+  empty: PlacedMass,
+  /** Total of each run, where all points have the same number of runs. */
+  runTotalsKg: z.array(z.number()),
+  budget: z.array(Contribution),
+  standard: MassArmUncertainty,
+  expanded: MassArmUncertainty.describe('k = 2'),
+});
+export type WeighingResult = z.infer<typeof WeighingResult>;

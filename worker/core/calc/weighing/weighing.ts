@@ -1,0 +1,85 @@
+import { pointer } from '../../record/pointer.ts';
+import type { Scale, Visit, Weighing, WeighingPoint } from '../../record/visit.ts';
+import { cgMm, hasMass, total } from '../mass/mass-moment.ts';
+import { interpolate } from '../numbers/interpolate.ts';
+import { COVERAGE_FACTOR, combine, meanOf } from './uncertainty.ts';
+import { weighingAdjustments } from './weighing-adjustments.ts';
+import { weighingBudget } from './weighing-budget.ts';
+import type { ReducedPoint, WeighingResult } from './weighing-result.ts';
+
+export type { ReducedPoint, ReducedRun, WeighingResult } from './weighing-result.ts';
+
+/**
+ * Reduces a weighing to the empty mass and centre of gravity with their uncertainty.
+ *
+ * @returns undefined when tare and items leave no mass, or a point has no reading
+ * @source method: FAA-H-8083-1B ch. 3; uncertainty: JCGM 100:2008
+ */
+export function reduceWeighing({ aircraft }: Pick<Visit, 'aircraft'>, weighing: Weighing): WeighingResult | undefined {
+  const points = weighing.points.map((point) => reducePoint(point, scaleOf(weighing, point)));
+  const adjustments = weighingAdjustments(aircraft, weighing, pointer('weighing'));
+  const asWeighed = total(points);
+  const empty = total([asWeighed, ...adjustments]);
+  if (!hasMass(asWeighed) || !hasMass(empty)) return undefined;
+  const armMm = cgMm(empty);
+  const budget = weighingBudget(weighing, points, adjustments);
+  const standard = combine(budget, empty.massKg, armMm);
+  return {
+    points,
+    asWeighed,
+    adjustments,
+    empty: { ...empty, armMm },
+    runTotalsKg: runTotals(points),
+    budget,
+    standard,
+    expanded: { massKg: COVERAGE_FACTOR * standard.massKg, armMm: COVERAGE_FACTOR * standard.armMm },
+  };
+}
+
+/** The scale under a point; undefined when the record names none such, which the gate reports. */
+export function scaleOf(weighing: Weighing, point: WeighingPoint): Scale | undefined {
+  return weighing.scales.find(({ id }) => id === point.scale);
+}
+
+/**
+ * What the calibration certificate adds to a reading, linear between its lines.
+ *
+ * @source common practice, no source; the corrections are the certificate’s, read as straight between its lines
+ */
+export function scaleCorrectionKg(scale: Scale | undefined, readingKg: number): number {
+  return interpolate(
+    scale?.corrections ?? [],
+    readingKg,
+    (row) => row.readingKg,
+    (row) => row.addKg,
+  );
+}
+
+function reducePoint(point: WeighingPoint, scale: Scale | undefined): ReducedPoint {
+  const tareKg = point.tareKg ?? 0;
+  const runs = point.readingsKg.map((grossKg) => {
+    const correctionKg = scaleCorrectionKg(scale, grossKg);
+    return { grossKg, correctionKg, netKg: grossKg + correctionKg - tareKg };
+  });
+  const nets = runs.map(({ netKg }) => netKg);
+  const massKg = meanOf(nets);
+  return {
+    id: point.id,
+    name: point.name,
+    side: point.side,
+    armMm: point.armMm,
+    tareKg,
+    runs,
+    massKg,
+    momentKgMm: massKg * point.armMm,
+    spreadKg: Math.max(...nets) - Math.min(...nets),
+  };
+}
+
+function runTotals(points: readonly ReducedPoint[]): number[] {
+  const runs = points[0]?.runs.length ?? 0;
+  if (points.some((point) => point.runs.length !== runs)) return [];
+  return Array.from({ length: runs }, (_, run) =>
+    points.reduce((sum, point) => sum + (point.runs[run]?.netKg ?? 0), 0),
+  );
+}

@@ -1,0 +1,14 @@
+import * as z from 'zod';
+import { orUndefined } from '../numbers/result-field.ts';
+
+/** A mass with its moment, and how much of the length has no arm. */
+export const Harness = z.object({
+  lengthM: z.number(),
+  massKg: z.number(),
+  armMm: orUndefined(z.number()).describe('Of the wires whose arm is stated'),
+});
+export type Harness = z.infer<typeof Harness>;
+
+/** What the wiring of the visit adds and takes out: to be held against the lines of the equipment change. */
+export const HarnessMass = z.object({ added: Harness, removed: Harness });
+export type HarnessMass = z.infer<typeof HarnessMass>;

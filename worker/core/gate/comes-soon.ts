@@ -1,0 +1,21 @@
+import { isAtMost } from '../calc/numbers/limit-met.ts';
+
+const SOON_DAYS = 30;
+const SOON_HOURS = 10;
+
+/**
+ * Whether little time is left until a limit.
+ *
+ * @source common practice, no source
+ */
+export function comesSoon({
+  daysLeft,
+  hoursLeft,
+}: {
+  daysLeft?: number | undefined;
+  hoursLeft?: number | undefined;
+}): boolean {
+  return (
+    (daysLeft !== undefined && daysLeft <= SOON_DAYS) || (hoursLeft !== undefined && isAtMost(hoursLeft, SOON_HOURS))
+  );
+}

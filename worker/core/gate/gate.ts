@@ -1,0 +1,52 @@
+import type { Results } from '../calc/results.ts';
+import type { Visit } from '../record/visit.ts';
+import type { Said } from '../text/message.ts';
+import type { Finding, Severity } from './finding.ts';
+import { printableAttachments } from './printable-attachments.ts';
+import type { Regime } from './regimes/regime.ts';
+import { regimeNamed } from './regimes/table.ts';
+import { type AttachmentFact, findingsOf } from './rule.ts';
+import { type GateOptions, ruleInput } from './rule-input.ts';
+import { RULES } from './rules.ts';
+
+/** A visit held against every rule. */
+export interface Assessment<Text = string> {
+  visit: Visit;
+  results: Results;
+  regime: Regime;
+  findings: Finding<Text>[];
+  /** Nothing blocks, and every caution is acknowledged. */
+  isReleasable: boolean;
+  /** What is known of the files of its attachments, by SHA-256; each is left out where all together are too much. */
+  attachments: Readonly<Record<string, AttachmentFact>>;
+}
+
+const ORDER: Record<Severity, number> = { blocks: 0, caution: 1, note: 2 };
+
+/** Holds every rule against a computed visit and lists all findings at once, blocks first. */
+export function passGate(visit: Visit, results: Results, options: GateOptions): Assessment<Said> {
+  const regime = regimeNamed(visit.aircraft.regime);
+  const input = ruleInput(visit, results, regime, options);
+  const weighty = RULES.filter(({ severity }) => severity !== 'note').flatMap((rule) => findingsOf(rule, input));
+  const cautionCodes = new Set(weighty.filter(({ severity }) => severity === 'caution').map(({ code }) => code));
+  const notes = RULES.filter(({ severity }) => severity === 'note').flatMap((rule) =>
+    findingsOf(rule, { ...input, cautionCodes }),
+  );
+  const findings = [...weighty, ...notes]
+    .map((finding) => acknowledged(visit, finding))
+    .sort((a, b) => ORDER[a.severity] - ORDER[b.severity]);
+  const attachments = printableAttachments(options.facts.attachments ?? {}, findings);
+  return { visit, results, regime, findings, attachments, isReleasable: findings.every(isSettled) };
+}
+
+/** Whether a finding no longer stands in the way: a note, or a caution that somebody answers for. */
+export function isSettled({ severity, acknowledgedBy }: Pick<Finding, 'severity' | 'acknowledgedBy'>): boolean {
+  return severity === 'note' || (severity === 'caution' && acknowledgedBy !== undefined);
+}
+
+/** Blocks cannot be accepted; a caution can, by a person of the record with a reason. */
+function acknowledged(visit: Visit, finding: Finding<Said>): Finding<Said> {
+  if (finding.severity !== 'caution') return finding;
+  const acceptance = visit.release?.acknowledgements?.find(({ code }) => code === finding.code);
+  return acceptance ? { ...finding, acknowledgedBy: acceptance.by } : finding;
+}

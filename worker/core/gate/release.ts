@@ -1,0 +1,71 @@
+import { recordFormatter } from '../record/record-formatter.ts';
+import type { Person, Release } from '../record/visit.ts';
+import * as m from '../text/generated/messages.ts';
+import { type Said, said } from '../text/message.ts';
+import type { Finding } from './finding.ts';
+import { type Assessment, isSettled } from './gate.ts';
+import type { Statement } from './regimes/regime.ts';
+import { wordedFinding } from './worded.ts';
+
+/** What the releasing person does: names themselves and states that they know of no hazard. */
+export interface Attestation {
+  by: string;
+  knowsOfNoHazard: boolean;
+  at: string;
+}
+
+declare const released: unique symbol;
+
+/** A visit that passed the gate and was released by a person entitled to. Only `releaseVisit` makes one; only one can be sealed. */
+export interface ReleasedVisit extends Assessment {
+  readonly [released]: true;
+  release: Release;
+  releasedBy: Person;
+  statement: Statement;
+  releasedAt: string;
+}
+
+export type ReleaseOutcome = { ok: true; released: ReleasedVisit } | { ok: false; findings: Finding[] };
+
+/** Releases an assessed visit, or says everything that stops it. */
+export function releaseVisit(assessment: Assessment, { by, knowsOfNoHazard, at }: Attestation): ReleaseOutcome {
+  const { visit, regime } = assessment;
+  const { release } = visit;
+  const fmt = recordFormatter(visit);
+  const own = [
+    ...(release && by !== release.by ? [otherPerson(by, release.by)] : []),
+    ...(knowsOfNoHazard ? [] : [hazardNotDenied()]),
+  ];
+  const releasedBy = visit.people.find(({ id }) => id === release?.by);
+  const statement = regime.statements.find(({ id }) => id === release?.statement);
+  const open = [
+    ...assessment.findings.filter((finding) => !isSettled(finding)),
+    ...own.map((finding) => wordedFinding(finding, fmt)),
+  ];
+  if (open.length > 0 || !release || !releasedBy || !statement) return { ok: false, findings: open };
+  return { ok: true, released: { ...assessment, release, releasedBy, statement, releasedAt: at } as ReleasedVisit };
+}
+
+function otherPerson(by: string, expected: string): Finding<Said> {
+  return {
+    code: 'RELEASED_BY_ANOTHER',
+    severity: 'blocks',
+    pointer: '/release/by',
+    sentence: said(m.release_asksReleaseRecordNames, { by, expected }),
+    remedy: said(m.release_remedy),
+    source: 'common practice, no source',
+    data: { by, expected },
+  };
+}
+
+function hazardNotDenied(): Finding<Said> {
+  return {
+    code: 'HAZARD_NOT_DENIED',
+    severity: 'blocks',
+    pointer: '/release',
+    sentence: said(m.release_releasingPersonDidNot),
+    remedy: said(m.release_stateActYourOwnNot),
+    source: 'UK ANO 2016 art. 47(3); ML.A.801',
+    data: {},
+  };
+}

@@ -1,0 +1,25 @@
+import type { Results } from '../calc/results.ts';
+import type { Visit } from '../record/visit.ts';
+import { fieldsOf } from '../record/visit-fields.ts';
+import type { Regime } from './regimes/regime.ts';
+import type { ArchiveFacts, RuleInput } from './rule.ts';
+
+export interface GateOptions {
+  /** The moment of the assessment. */
+  at: string;
+  facts: ArchiveFacts;
+}
+
+/** What the rules look at, gathered once; no caution has arisen yet. */
+export function ruleInput(visit: Visit, results: Results, regime: Regime, { at, facts }: GateOptions): RuleInput {
+  return {
+    visit,
+    results,
+    regime,
+    at,
+    facts,
+    cautionCodes: new Set(),
+    people: fieldsOf(visit, 'person'),
+    timestamps: fieldsOf(visit, 'timestamp'),
+  };
+}

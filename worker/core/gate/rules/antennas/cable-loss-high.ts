@@ -1,0 +1,26 @@
+import { isAtMost } from '../../../calc/numbers/limit-met.ts';
+import * as figure from '../../../text/figure.ts';
+import * as m from '../../../text/generated/messages.ts';
+import { said } from '../../../text/message.ts';
+import { type Hit, PRACTICE, type Rule } from '../../rule.ts';
+
+export const cableLossHigh: Rule = {
+  code: 'CABLE_LOSS_HIGH',
+  severity: 'caution',
+  meaning: 'The feed of an antenna loses more than the equipment allows',
+  remedy: m.cableLossHigh_remedy,
+  source: PRACTICE,
+  check: ({ visit, results }) =>
+    (visit.antennas?.items ?? []).flatMap(({ name, cable }, index): Hit[] => {
+      const lossDb = results.antennas?.antennas[index]?.cableLossDb;
+      if (lossDb === undefined || cable?.limitDb === undefined || isAtMost(lossDb, cable.limitDb)) return [];
+      const [lossText, limitText] = figure.plainApart(lossDb, cable.limitDb, 2);
+      return [
+        {
+          path: ['antennas', 'items', index, 'cable'],
+          sentence: said(m.cableLossHigh_feedLosesDbLimit, { name, loss: lossText, limit: limitText }),
+          data: { lossDb, limitDb: cable.limitDb },
+        },
+      ];
+    }),
+};

@@ -1,0 +1,34 @@
+import { LIMITS } from '../../../limits.ts';
+import * as figure from '../../../text/figure.ts';
+import * as m from '../../../text/generated/messages.ts';
+import { said, type Value } from '../../../text/message.ts';
+import { PRACTICE, type Rule } from '../../rule.ts';
+
+const MEGABYTE = 1_000_000;
+
+export const attachmentsTooLarge: Rule = {
+  code: 'ATTACHMENTS_TOO_LARGE',
+  severity: 'blocks',
+  meaning: 'The files of all attachments together are more than one pack can hold',
+  remedy: m.attachmentsTooLarge_remedy,
+  source: PRACTICE,
+  check: ({ visit, facts }) => {
+    const files = new Set((visit.attachments ?? []).map(({ sha256 }) => sha256));
+    const bytes = [...files].reduce((sum, sha256) => {
+      const fact = facts.attachments?.[sha256];
+      return sum + (fact?.ok ? fact.bytes : 0);
+    }, 0);
+    if (bytes <= LIMITS.attachedBytes) return [];
+    const inMegabytes = (value: number): Value => figure.plain(value / MEGABYTE, 1);
+    return [
+      {
+        path: ['attachments'],
+        sentence: said(m.attachmentsTooLarge_attachmentsMbTogetherPack, {
+          inMegabytes: inMegabytes(bytes),
+          inMegabytes2: inMegabytes(LIMITS.attachedBytes),
+        }),
+        data: { bytes },
+      },
+    ];
+  },
+};

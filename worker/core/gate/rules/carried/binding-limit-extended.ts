@@ -1,0 +1,20 @@
+import * as m from '../../../text/generated/messages.ts';
+import { said } from '../../../text/message.ts';
+import { PRACTICE, type Rule } from '../../rule.ts';
+
+export const bindingLimitExtended: Rule = {
+  code: 'BINDING_LIMIT_EXTENDED',
+  severity: 'caution',
+  meaning: 'A limit that the authority or the maker set is given more time',
+  remedy: m.bindingLimitExtended_remedy,
+  source: PRACTICE,
+  check: ({ visit, results }) =>
+    results.open.bindingExtended.map((index) => {
+      const { item = '' } = visit.carried?.[index] ?? {};
+      return {
+        path: ['carried', index],
+        sentence: said(m.bindingLimitExtended_limitAuthorityMakerGiven, { item }),
+        data: { item },
+      };
+    }),
+};

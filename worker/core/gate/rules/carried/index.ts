@@ -1,0 +1,31 @@
+import type { Rule } from '../../rule.ts';
+import { bindingLimitExtended } from './binding-limit-extended.ts';
+import { carriedContradicted } from './carried-contradicted.ts';
+import { carriedEntryUnfit } from './carried-entry-unfit.ts';
+import { carriedIncomplete } from './carried-incomplete.ts';
+import { carriedUnmatched } from './carried-unmatched.ts';
+import { laterPackStands } from './later-pack-stands.ts';
+import { openItemOverdue } from './open-item-overdue.ts';
+import { openItemPutOff } from './open-item-put-off.ts';
+import { openItemShort } from './open-item-short.ts';
+import { openItemUnanswered } from './open-item-unanswered.ts';
+import { openItemUncounted } from './open-item-uncounted.ts';
+import { packWithdrawnUnreplaced } from './pack-withdrawn-unreplaced.ts';
+import { watchedItemUnanswered } from './watched-item-unanswered.ts';
+
+/** What earlier packs left open, and what became of them. */
+export const CARRIED_RULES: readonly Rule[] = [
+  openItemUnanswered,
+  watchedItemUnanswered,
+  openItemPutOff,
+  openItemOverdue,
+  openItemShort,
+  openItemUncounted,
+  carriedIncomplete,
+  carriedEntryUnfit,
+  carriedContradicted,
+  bindingLimitExtended,
+  carriedUnmatched,
+  packWithdrawnUnreplaced,
+  laterPackStands,
+];

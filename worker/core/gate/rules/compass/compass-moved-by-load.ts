@@ -1,0 +1,27 @@
+import { isAtMost } from '../../../calc/numbers/limit-met.ts';
+import * as figure from '../../../text/figure.ts';
+import * as m from '../../../text/generated/messages.ts';
+import { said } from '../../../text/message.ts';
+import { type Hit, type Rule, read } from '../../rule.ts';
+
+const NOTICED_DEG = 2;
+
+export const compassMovedByLoad: Rule = {
+  code: 'COMPASS_MOVED_BY_LOAD',
+  severity: 'caution',
+  meaning: 'A piece of equipment moves the compass when it is switched on',
+  remedy: m.compassMovedByLoad_remedy,
+  source: read('former 23.1547 (loads that move it more than 10° are named)'),
+  check: ({ results }) =>
+    (results.compass?.loads ?? []).flatMap(({ name, shiftDeg }, index): Hit[] =>
+      isAtMost(Math.abs(shiftDeg), NOTICED_DEG)
+        ? []
+        : [
+            {
+              path: ['compass', 'loads', index],
+              sentence: said(m.compassMovedByLoad_movesCompass, { name, shift: figure.signed(shiftDeg, 1) }),
+              data: { shiftDeg },
+            },
+          ],
+    ),
+};

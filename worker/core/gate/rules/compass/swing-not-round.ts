@@ -1,0 +1,28 @@
+import { greatestGapDeg, OPEN_GAP_DEG } from '../../../calc/compass/coverage.ts';
+import { isAtMost } from '../../../calc/numbers/limit-met.ts';
+import * as figure from '../../../text/figure.ts';
+import * as m from '../../../text/generated/messages.ts';
+import { said } from '../../../text/message.ts';
+import { termOf } from '../../../text/terms.ts';
+import { type Hit, PRACTICE, type Rule } from '../../rule.ts';
+
+export const swingNotRound: Rule = {
+  code: 'SWING_NOT_ROUND',
+  severity: 'blocks',
+  meaning: 'The headings of a swing do not go round the circle, so that no card follows from them',
+  remedy: m.readLeastEightHeadings,
+  source: PRACTICE,
+  check: ({ results }) =>
+    (results.compass?.swings ?? []).flatMap(({ state, readings }, index): Hit[] => {
+      const gapDeg = greatestGapDeg(readings.map(({ headingDeg }) => headingDeg));
+      if (isAtMost(gapDeg, OPEN_GAP_DEG)) return [];
+      const [gap, most] = figure.plainApart(gapDeg, OPEN_GAP_DEG, 0);
+      return [
+        {
+          path: ['compass', 'swings', index, 'readings'],
+          sentence: said(m.swingNotRound_headingsLeaveGapCard, { gap, state: termOf(state), most }),
+          data: { gapDeg },
+        },
+      ];
+    }),
+};

@@ -1,0 +1,35 @@
+import type { Rule } from '../../rule.ts';
+import { applicabilityUndecided } from './applicability-undecided.ts';
+import { bulletinSearchOld } from './bulletin-search-old.ts';
+import { bulletinUnassessed } from './bulletin-unassessed.ts';
+import { complianceUnshown } from './compliance-unshown.ts';
+import { directiveOpen } from './directive-open.ts';
+import { directiveOverdue } from './directive-overdue.ts';
+import { lifeAgainstBulletin } from './life-against-bulletin.ts';
+import { lifeClockMissing } from './life-clock-missing.ts';
+import { lifeDoneAhead } from './life-done-ahead.ts';
+import { lifeExceeded } from './life-exceeded.ts';
+import { lifeShort } from './life-short.ts';
+import { lifeUnknown } from './life-unknown.ts';
+import { meterAmbiguous } from './meter-ambiguous.ts';
+import { notApplicableContradicted } from './not-applicable-contradicted.ts';
+import { toleranceUsed } from './tolerance-used.ts';
+
+/** Lives, bulletins and directives. */
+export const DUE_RULES: readonly Rule[] = [
+  lifeExceeded,
+  toleranceUsed,
+  lifeShort,
+  lifeUnknown,
+  lifeClockMissing,
+  lifeDoneAhead,
+  meterAmbiguous,
+  lifeAgainstBulletin,
+  directiveOpen,
+  directiveOverdue,
+  bulletinUnassessed,
+  applicabilityUndecided,
+  notApplicableContradicted,
+  complianceUnshown,
+  bulletinSearchOld,
+];

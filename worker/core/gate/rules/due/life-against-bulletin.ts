@@ -1,0 +1,41 @@
+import { isAtLeast, isAtMost } from '../../../calc/numbers/limit-met.ts';
+import { namedMeter } from '../../../calc/open-items/stands-open.ts';
+import * as figure from '../../../text/figure.ts';
+import * as m from '../../../text/generated/messages.ts';
+import { said, type Value } from '../../../text/message.ts';
+import { type Hit, PRACTICE, type Rule } from '../../rule.ts';
+
+/** Hours are compared where both count those of one product. */
+export const lifeAgainstBulletin: Rule = {
+  code: 'LIFE_AGAINST_BULLETIN',
+  severity: 'caution',
+  meaning: 'A life that names a recurring bulletin comes due at another date or hour than the bulletin',
+  remedy: m.lifeAgainstBulletin_remedy,
+  source: PRACTICE,
+  check: ({ visit, results }) => {
+    const due = new Map(results.due.map((each) => [each.id, each]));
+    return (visit.lives?.items ?? []).flatMap(({ id, reference, meter }, index): Hit[] => {
+      const bulletin = visit.bulletins?.items.find(
+        (each) => each.status === 'recurring' && each.id === reference?.trim(),
+      );
+      const { dueDate, dueHours } = due.get(id) ?? {};
+      if (!bulletin) return [];
+      const { nextDueDate, nextDueHours } = bulletin;
+      const isOfOne = namedMeter(visit, meter).of === namedMeter(visit, bulletin.meter).of;
+      const hit = (own: Value, other: Value): Hit => ({
+        path: ['lives', 'items', index],
+        sentence: said(m.lifeAgainstBulletin_dueBulletinNames, { id, own, bulletin: bulletin.id, other }),
+        data: { life: id, bulletin: bulletin.id },
+      });
+      if (isOfOne && dueHours !== undefined && nextDueHours !== undefined && differ(dueHours, nextDueHours)) {
+        const [own, other] = figure.plainApart(dueHours, nextDueHours, 1);
+        return [hit(said(m.hours, { hours: own }), said(m.hours, { hours: other }))];
+      }
+      return dueDate !== undefined && nextDueDate !== undefined && dueDate !== nextDueDate
+        ? [hit(figure.date(dueDate), figure.date(nextDueDate))]
+        : [];
+    });
+  },
+};
+
+const differ = (a: number, b: number): boolean => !(isAtLeast(a, b) && isAtMost(a, b));

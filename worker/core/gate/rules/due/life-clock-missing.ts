@@ -1,0 +1,73 @@
+import type { Due } from '../../../calc/lives/due.ts';
+import type { Life } from '../../../record/life.ts';
+import * as m from '../../../text/generated/messages.ts';
+import { list, said } from '../../../text/message.ts';
+import { termOf } from '../../../text/terms.ts';
+import { lifePath } from '../../life-path.ts';
+import { type Hit, type Rule, read } from '../../rule.ts';
+
+export const lifeClockMissing: Rule = {
+  code: 'LIFE_CLOCK_MISSING',
+  severity: 'blocks',
+  meaning: 'An interval has a clock that the last entry or the meters do not',
+  remedy: m.lifeClockMissing_remedy,
+  source: read('UK accident report on a propeller lost after a calendar interval was not counted'),
+  check: ({ visit, results }) => [
+    ...(visit.lives?.items ?? []).flatMap(({ id, item, interval, lastDone }, index): Hit[] => {
+      const clocks = lackingThen(interval, lastDone);
+      const hasOne = lastDone.date !== undefined || lastDone.hours !== undefined || lastDone.landings !== undefined;
+      return clocks.length === 0 || !hasOne
+        ? []
+        : [
+            {
+              path: ['lives', 'items', index, 'lastDone'],
+              sentence: said(m.lifeClockMissing_lastEntryLacks, {
+                id,
+                item,
+                clocks: list(
+                  clocks.map((clock) => termOf(clock)),
+                  said(m.lifeClockMissing_and),
+                ),
+              }),
+              data: { life: id },
+            },
+          ];
+    }),
+    ...results.due.flatMap((due): Hit[] => {
+      const clocks = lackingNow(due);
+      return clocks.length === 0
+        ? []
+        : [
+            {
+              path: lifePath(visit, due.id),
+              sentence: said(m.lifeClockMissing_recordNotNow, {
+                due: due.id,
+                item: due.item,
+                clocks: list(
+                  clocks.map((clock) => termOf(clock)),
+                  said(m.lifeClockMissing_and),
+                ),
+              }),
+              data: { life: due.id },
+            },
+          ];
+    }),
+  ],
+};
+
+function lackingThen(interval: Life['interval'], lastDone: Life['lastDone']): string[] {
+  return [
+    ...(['hours', 'landings'] as const).filter(
+      (clock) => interval[clock] !== undefined && lastDone[clock] === undefined,
+    ),
+    ...(interval.months !== undefined && lastDone.date === undefined ? ['date'] : []),
+  ];
+}
+
+/** Clocks on which it is known when a line comes due, but not where they stand. */
+function lackingNow({ dueHours, hoursLeft, dueLandings, landingsLeft }: Due): string[] {
+  return [
+    ...(dueHours !== undefined && hoursLeft === undefined ? ['hours'] : []),
+    ...(dueLandings !== undefined && landingsLeft === undefined ? ['landings'] : []),
+  ];
+}

@@ -1,0 +1,47 @@
+import type { Rule } from '../../rule.ts';
+import { aluminiumWireThin } from './aluminium-wire-thin.ts';
+import { circuitUnprotected } from './circuit-unprotected.ts';
+import { enduranceShort } from './endurance-short.ts';
+import { essentialLoadShed } from './essential-load-shed.ts';
+import { groundReturnHigh } from './ground-return-high.ts';
+import { groundReturnUnstated } from './ground-return-unstated.ts';
+import { loadCircuitUnstated } from './load-circuit-unstated.ts';
+import { loadDrawsMore } from './load-draws-more.ts';
+import { lowVoltageWarningLate } from './low-voltage-warning-late.ts';
+import { mainFeederDropExceeded } from './main-feeder-drop-exceeded.ts';
+import { protectionAboveWire } from './protection-above-wire.ts';
+import { protectionBelowLoad } from './protection-below-load.ts';
+import { protectionUnknown } from './protection-unknown.ts';
+import { sourceCurveAmbiguous } from './source-curve-ambiguous.ts';
+import { sourceOver80Percent } from './source-over-80-percent.ts';
+import { sourceOverloaded } from './source-overloaded.ts';
+import { voltageDropExceeded } from './voltage-drop-exceeded.ts';
+import { voltageDropUnknown } from './voltage-drop-unknown.ts';
+import { wireOverloaded } from './wire-overloaded.ts';
+import { wireRatingUnknown } from './wire-rating-unknown.ts';
+import { wireTooHot } from './wire-too-hot.ts';
+
+/** Rules of sources, battery, loads and circuits. */
+export const ELECTRICAL_RULES: readonly Rule[] = [
+  sourceCurveAmbiguous,
+  sourceOverloaded,
+  sourceOver80Percent,
+  lowVoltageWarningLate,
+  enduranceShort,
+  essentialLoadShed,
+  loadCircuitUnstated,
+  loadDrawsMore,
+  circuitUnprotected,
+  protectionAboveWire,
+  protectionUnknown,
+  protectionBelowLoad,
+  wireTooHot,
+  wireOverloaded,
+  wireRatingUnknown,
+  voltageDropExceeded,
+  voltageDropUnknown,
+  mainFeederDropExceeded,
+  groundReturnHigh,
+  groundReturnUnstated,
+  aluminiumWireThin,
+];

@@ -1,0 +1,59 @@
+import { isWatched, needsWatching, warnsInTime } from '../../../calc/electrical/monitoring.ts';
+import { isAtMost } from '../../../calc/numbers/limit-met.ts';
+import type { Electrical } from '../../../record/visit.ts';
+import * as figure from '../../../text/figure.ts';
+import * as m from '../../../text/generated/messages.ts';
+import { list, said, type Value } from '../../../text/message.ts';
+import { PHASE_NAMES } from '../../phase-names.ts';
+import { type Hit, type Rule, read } from '../../rule.ts';
+
+export const sourceOver80Percent: Rule = {
+  code: 'SOURCE_OVER_80_PERCENT',
+  severity: 'caution',
+  meaning: 'The continuous load is over 80 % of what the sources give, and nothing shows the crew the load',
+  remedy: m.sourceOver80Percent_remedy,
+  source: read('AC 43.13-1B 11-35a: 80 % of the generator without placards or monitoring'),
+  check: ({ visit, results }) => {
+    const { electrical } = visit;
+    if (!electrical || electrical.sources.every(isWatched) || warnsInTime(electrical)) return [];
+    return (results.electrical?.phases ?? []).flatMap(({ phase, continuousA, capacityA }): Hit[] => {
+      if (capacityA === undefined || !isAtMost(continuousA, capacityA) || !needsWatching(continuousA, capacityA))
+        return [];
+      return [
+        {
+          path: ['electrical', 'sources'],
+          sentence: said(m.sourceOver80Percent_continuousLoadOver80, {
+            phaseNames: said(PHASE_NAMES[phase]),
+            continuousA: figure.plain(continuousA, 1),
+            capacityA: figure.plain(capacityA, 1),
+            whatIsFitted: whatIsFitted(electrical),
+          }),
+          data: { phase, continuousA, capacityA },
+        },
+      ];
+    });
+  },
+};
+
+/** What there is to watch the load by, none of which suffices. */
+function whatIsFitted({ sources, lowVoltageWarning }: Electrical): Value {
+  const unwatched = sources
+    .filter((source) => !isWatched(source))
+    .map(({ name, isMonitored }) =>
+      isMonitored
+        ? said(m.sourceOver80Percent_whatWatchedNotStated, { name })
+        : said(m.sourceOver80Percent_nothingWatches, { name }),
+    );
+  return list([
+    ...unwatched,
+    said(m.sourceOver80Percent_lowVoltageWarning, { lowVoltageWarning: stateOf(lowVoltageWarning) }),
+  ]);
+}
+
+function stateOf(warning: Electrical['lowVoltageWarning']): Value {
+  if (!warning) return said(m.notStated);
+  if (!warning.isFitted) return said(m.sourceOver80Percent_notFitted);
+  return warning.setPointV === undefined
+    ? said(m.sourceOver80Percent_withoutSetPoint)
+    : said(m.sourceOver80Percent_v, { setPointV: figure.plain(warning.setPointV, 1) });
+}

@@ -1,0 +1,30 @@
+import { isAtMost } from '../../../calc/numbers/limit-met.ts';
+import * as figure from '../../../text/figure.ts';
+import * as m from '../../../text/generated/messages.ts';
+import { said } from '../../../text/message.ts';
+import { PHASE_NAMES } from '../../phase-names.ts';
+import { type Hit, type Rule, read } from '../../rule.ts';
+
+export const sourceOverloaded: Rule = {
+  code: 'SOURCE_OVERLOADED',
+  severity: 'blocks',
+  meaning: 'The continuous load in a phase is more than the sources can give',
+  remedy: m.sourceOverloaded_remedy,
+  source: read('AC 43.13-1B 11-35: load within the capacity of the generator'),
+  check: ({ results }) =>
+    (results.electrical?.phases ?? []).flatMap(({ phase, continuousA, capacityA }): Hit[] => {
+      if (capacityA === undefined || isAtMost(continuousA, capacityA)) return [];
+      const [loadText, capacityText] = figure.plainApart(continuousA, capacityA, 1);
+      return [
+        {
+          path: ['electrical', 'sources'],
+          sentence: said(m.sourceOverloaded_continuousLoadSourcesGive, {
+            phaseNames: said(PHASE_NAMES[phase]),
+            load: loadText,
+            capacity: capacityText,
+          }),
+          data: { phase, continuousA, capacityA },
+        },
+      ];
+    }),
+};

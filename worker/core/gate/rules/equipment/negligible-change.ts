@@ -1,0 +1,44 @@
+import { isAtLeast, isAtMost } from '../../../calc/numbers/limit-met.ts';
+import * as figure from '../../../text/figure.ts';
+import * as m from '../../../text/generated/messages.ts';
+import { said } from '../../../text/message.ts';
+import { type Rule, type RuleInput, read } from '../../rule.ts';
+
+export const negligibleChange: Rule = {
+  code: 'NEGLIGIBLE_CHANGE',
+  severity: 'note',
+  meaning: 'The change of empty mass and of its centre of gravity is small enough to count as none',
+  remedy: m.negligibleChange_remedy,
+  source: read('AC 43.13-1B para 10-2c'),
+  check: (input) => {
+    const { lines, massKg } = input.results.change;
+    const limitKg = input.regime.negligibleMassKg.value;
+    const limitPercent = input.regime.negligibleMacPercent.value;
+    const shiftPercent = shiftPercentMac(input);
+    const totalKg = lines.reduce((sum, line) => sum + Math.abs(line.massKg), 0);
+    if (limitKg === null || lines.length === 0 || !isAtMost(totalKg, limitKg)) return [];
+    // Without a chord the shift cannot be judged, and half a pound moved from nose to tail is not negligible.
+    if (shiftPercent === undefined || (limitPercent !== null && isAtLeast(shiftPercent, limitPercent))) return [];
+    const masses = said(m.negligibleChange_allLimit, {
+      total: figure.measure('mass', totalKg, { extra: 1 }),
+      limit: figure.measure('mass', limitKg, { extra: 1 }),
+    });
+    return [
+      {
+        path: ['modifications'],
+        sentence: said(m.negligibleChange_changesCountNegligibleCentre, {
+          masses,
+          shiftPercent: figure.plain(shiftPercent, 3),
+        }),
+        data: { totalKg, changeKg: massKg, limitKg, shiftPercent },
+      },
+    ];
+  },
+};
+
+/** How far the changes move the empty centre of gravity, in per cent of the mean aerodynamic chord. */
+function shiftPercentMac({ visit, results }: RuleInput): number | undefined {
+  const { mac } = visit.aircraft;
+  const { prediction } = results;
+  return mac && prediction && (Math.abs(prediction.armMm - prediction.baseline.armMm) / mac.lengthMm) * 100;
+}

@@ -1,0 +1,41 @@
+import type { Rule } from '../../rule.ts';
+import { adviceDeclined } from './advice-declined.ts';
+import { airworthinessFindingDeclined } from './airworthiness-finding-declined.ts';
+import { declinedByNobody } from './declined-by-nobody.ts';
+import { deferralExpired } from './deferral-expired.ts';
+import { deferralMissing } from './deferral-missing.ts';
+import { deferralOwnerNotTold } from './deferral-owner-not-told.ts';
+import { deferralRepeated } from './deferral-repeated.ts';
+import { deferralWithoutLimit } from './deferral-without-limit.ts';
+import { findingNotClosed } from './finding-not-closed.ts';
+import { findingWithoutDisposition } from './finding-without-disposition.ts';
+import { inspectionTaskFailedUnresolved } from './inspection-task-failed-unresolved.ts';
+import { inspectionTaskOpen } from './inspection-task-open.ts';
+import { installedPartUntraced } from './installed-part-untraced.ts';
+import { panelsNotClosed } from './panels-not-closed.ts';
+import { partShelfLife } from './part-shelf-life.ts';
+import { partWithoutReleaseDocument } from './part-without-release-document.ts';
+import { taskUnsigned } from './task-unsigned.ts';
+import { toolsNotAccounted } from './tools-not-accounted.ts';
+
+/** Inspection, findings and parts. */
+export const INSPECTION_RULES: readonly Rule[] = [
+  inspectionTaskOpen,
+  inspectionTaskFailedUnresolved,
+  taskUnsigned,
+  toolsNotAccounted,
+  panelsNotClosed,
+  findingWithoutDisposition,
+  airworthinessFindingDeclined,
+  findingNotClosed,
+  deferralMissing,
+  deferralWithoutLimit,
+  deferralExpired,
+  deferralRepeated,
+  deferralOwnerNotTold,
+  adviceDeclined,
+  declinedByNobody,
+  partWithoutReleaseDocument,
+  partShelfLife,
+  installedPartUntraced,
+];

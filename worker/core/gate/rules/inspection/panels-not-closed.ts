@@ -1,0 +1,20 @@
+import * as m from '../../../text/generated/messages.ts';
+import { said } from '../../../text/message.ts';
+import { type Rule, read } from '../../rule.ts';
+
+export const panelsNotClosed: Rule = {
+  code: 'PANELS_NOT_CLOSED',
+  severity: 'blocks',
+  meaning: 'Nobody stated that all panels were refitted',
+  remedy: m.panelsNotClosed_remedy,
+  source: read('145.A.48 (access panels refitted)'),
+  check: ({ visit }) =>
+    visit.inspection && visit.inspection.panelsClosed !== true
+      ? [
+          {
+            path: ['inspection', 'panelsClosed'],
+            sentence: said(m.panelsNotClosed_recordNotStateAll),
+          },
+        ]
+      : [],
+};

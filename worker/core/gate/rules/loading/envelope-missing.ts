@@ -1,0 +1,22 @@
+import * as m from '../../../text/generated/messages.ts';
+import { said } from '../../../text/message.ts';
+import { type Rule, read } from '../../rule.ts';
+
+export const envelopeMissing: Rule = {
+  code: 'ENVELOPE_MISSING',
+  severity: 'blocks',
+  meaning: 'The aircraft has no envelope, though its layout has limits on the centre of gravity',
+  remedy: m.envelopeMissing_remedy,
+  source: read('FAA-H-8083-1B (weight-shift aircraft alone have no such range)'),
+  check: ({ visit }) => {
+    const { envelope, layout } = visit.aircraft;
+    if (envelope || layout === 'weight-shift') return [];
+    return [
+      {
+        path: ['aircraft', 'envelope'],
+        sentence: said(m.envelopeMissing_recordGivesNoMass),
+        data: { layout },
+      },
+    ];
+  },
+};

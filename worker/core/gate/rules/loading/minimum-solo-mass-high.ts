@@ -1,0 +1,24 @@
+import { isAtMost } from '../../../calc/numbers/limit-met.ts';
+import * as figure from '../../../text/figure.ts';
+import * as m from '../../../text/generated/messages.ts';
+import { said } from '../../../text/message.ts';
+import { PRACTICE, type Rule } from '../../rule.ts';
+
+export const minimumSoloMassHigh: Rule = {
+  code: 'MINIMUM_SOLO_MASS_HIGH',
+  severity: 'caution',
+  meaning: 'Only a heavy pilot may fly alone',
+  remedy: m.minimumSoloMassHigh_remedy,
+  source: PRACTICE,
+  check: ({ results, regime }) => {
+    const least = results.loading?.minimumSoloKg;
+    if (least === undefined || isAtMost(least, regime.soloMassHighKg.value)) return [];
+    return [
+      {
+        path: ['aircraft', 'envelope'],
+        sentence: said(m.minimumSoloMassHigh_leastPilotWhoMay, { least: figure.measure('mass', least) }),
+        data: { leastKg: least },
+      },
+    ];
+  },
+};

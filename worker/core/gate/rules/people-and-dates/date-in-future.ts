@@ -1,0 +1,37 @@
+import { fieldsOf } from '../../../record/visit-fields.ts';
+import * as figure from '../../../text/figure.ts';
+import * as m from '../../../text/generated/messages.ts';
+import { said } from '../../../text/message.ts';
+import { dateOf, instantOf } from '../../../units/calendar.ts';
+import { fieldName } from '../../field-name.ts';
+import { PRACTICE, type Rule } from '../../rule.ts';
+
+export const dateInFuture: Rule = {
+  code: 'DATE_IN_FUTURE',
+  severity: 'blocks',
+  meaning: 'The record dates something after the present moment',
+  remedy: m.dateInFuture_remedy,
+  source: PRACTICE,
+  check: ({ visit, timestamps, at }) => [
+    ...timestamps
+      .filter(({ value, means }) => means.future === undefined && instantOf(value) > instantOf(at))
+      .map((place) => ({
+        path: place.path,
+        sentence: said(m.dateInFuture_datedStillCome, {
+          event: fieldName(place.means.event, place),
+          place: figure.timestamp(place.value),
+        }),
+        data: { stated: place.value, at },
+      })),
+    ...fieldsOf(visit, 'past-date')
+      .filter(({ value, means }) => means.code === undefined && value > dateOf(at))
+      .map((place) => ({
+        path: place.path,
+        sentence: said(m.dateInFuture_datedStillCome, {
+          event: fieldName(place.means.event, place),
+          place: figure.date(place.value),
+        }),
+        data: { stated: place.value, at },
+      })),
+  ],
+};

@@ -1,0 +1,26 @@
+import * as m from '../../../text/generated/messages.ts';
+import { said } from '../../../text/message.ts';
+import { REGIMES } from '../../regimes/table.ts';
+import { PRACTICE, type Rule } from '../../rule.ts';
+
+export const regimeUnknown: Rule = {
+  code: 'REGIME_UNKNOWN',
+  severity: 'blocks',
+  meaning: 'The record names a regime that is not known here',
+  remedy: m.regimeUnknown_remedy,
+  source: PRACTICE,
+  check: ({ visit }) => {
+    const { regime } = visit.aircraft;
+    if (REGIMES.some(({ id }) => id === regime)) return [];
+    return [
+      {
+        path: ['aircraft', 'regime'],
+        sentence: said(m.regimeUnknown_regimeNotKnownKnown, {
+          regime,
+          regimes: REGIMES.map(({ id }) => id).join(', '),
+        }),
+        data: { regime },
+      },
+    ];
+  },
+};

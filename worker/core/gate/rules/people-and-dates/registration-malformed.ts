@@ -1,0 +1,23 @@
+import { REGISTRATION } from '../../../patterns.ts';
+import * as m from '../../../text/generated/messages.ts';
+import { said } from '../../../text/message.ts';
+import { memory, type Rule } from '../../rule.ts';
+
+export const registrationMalformed: Rule = {
+  code: 'REGISTRATION_MALFORMED',
+  severity: 'blocks',
+  meaning: 'The registration is not written as marks are',
+  remedy: m.registrationMalformed_remedy,
+  source: memory('ICAO Annex 7'),
+  check: ({ visit }) => {
+    const { registration } = visit.aircraft;
+    if (REGISTRATION.test(registration)) return [];
+    return [
+      {
+        path: ['aircraft', 'registration'],
+        sentence: said(m.registrationMalformed_registrationNotWrittenMarks, { registration }),
+        data: { registration },
+      },
+    ];
+  },
+};

@@ -1,0 +1,23 @@
+import * as m from '../../../text/generated/messages.ts';
+import { said } from '../../../text/message.ts';
+import { type Hit, type Rule, read } from '../../rule.ts';
+
+export const secondPersonSame: Rule = {
+  code: 'SECOND_PERSON_SAME',
+  severity: 'blocks',
+  meaning: 'The second inspection was done by the person who did the task',
+  remedy: m.secondPersonSame_remedy,
+  source: read('145.A.48 and its acceptable means (independent inspection)'),
+  check: ({ visit }) =>
+    (visit.inspection?.tasks ?? []).flatMap((task, index): Hit[] => {
+      const second = task.secondInspection;
+      if (!second || second.by !== task.by) return [];
+      return [
+        {
+          path: ['inspection', 'tasks', index, 'secondInspection', 'by'],
+          sentence: said(m.secondPersonSame_taskDoneInspectedSame, { task: task.id }),
+          data: { task: task.id, person: second.by },
+        },
+      ];
+    }),
+};

@@ -1,0 +1,25 @@
+import type { Rule } from '../../rule.ts';
+import { acknowledgementThin } from './acknowledgement-thin.ts';
+import { acknowledgementUnmatched } from './acknowledgement-unmatched.ts';
+import { departureBeforeReady } from './departure-before-ready.ts';
+import { releaseMissing } from './release-missing.ts';
+import { statementUnknown } from './statement-unknown.ts';
+import { sunsetBeforeArrival } from './sunset-before-arrival.ts';
+import { textUnprintable } from './text-unprintable.ts';
+import { workEndUnstated } from './work-end-unstated.ts';
+import { workInACircle } from './work-in-a-circle.ts';
+import { workOpen } from './work-open.ts';
+
+/** What is left of work and day, and the release itself. */
+export const RELEASE_RULES: readonly Rule[] = [
+  workInACircle,
+  departureBeforeReady,
+  sunsetBeforeArrival,
+  workOpen,
+  workEndUnstated,
+  releaseMissing,
+  statementUnknown,
+  acknowledgementUnmatched,
+  acknowledgementThin,
+  textUnprintable,
+];

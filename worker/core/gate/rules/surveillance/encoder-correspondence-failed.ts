@@ -1,0 +1,29 @@
+import { ENCODER_TOLERANCE_FT } from '../../../calc/surveillance/altimeter-limits.ts';
+import * as figure from '../../../text/figure.ts';
+import * as m from '../../../text/generated/messages.ts';
+import { said } from '../../../text/message.ts';
+import { type Hit, type Rule, read } from '../../rule.ts';
+
+export const encoderCorrespondenceFailed: Rule = {
+  code: 'ENCODER_CORRESPONDENCE_FAILED',
+  severity: 'blocks',
+  meaning: 'The encoder reports a level that differs too much from the altimeter',
+  remedy: m.encoderCorrespondenceFailed_remedy,
+  source: read('14 CFR 43 Appendix E (c); CS-ACNS'),
+  check: ({ results }) =>
+    (results.surveillance?.encoder ?? []).flatMap(({ altimeterFt, encoderFt, differenceFt, isWithin }, index): Hit[] =>
+      isWithin
+        ? []
+        : [
+            {
+              path: ['surveillance', 'encoder', 'points', index],
+              sentence: said(m.encoderCorrespondenceFailed_ftEncoderReportsFt, {
+                altimeter: figure.plain(altimeterFt, 0),
+                encoder: figure.plain(encoderFt, 0),
+                encoderToleranceFt: ENCODER_TOLERANCE_FT,
+              }),
+              data: { altimeterFt, differenceFt },
+            },
+          ],
+    ),
+};

@@ -1,0 +1,51 @@
+import type { Rule } from '../../rule.ts';
+import { addressMismatch } from './address-mismatch.ts';
+import { addressNotSet } from './address-not-set.ts';
+import { addressOutsideStateBlock } from './address-outside-state-block.ts';
+import { addressReserved } from './address-reserved.ts';
+import { addressUnreadable } from './address-unreadable.ts';
+import { altimeterTestFailed } from './altimeter-test-failed.ts';
+import { altimeterTestIncomplete } from './altimeter-test-incomplete.ts';
+import { emitterCategoryNotSet } from './emitter-category-not-set.ts';
+import { encoderCorrespondenceFailed } from './encoder-correspondence-failed.ts';
+import { flightIdentityDiffers } from './flight-identity-differs.ts';
+import { identitiesDisagree } from './identities-disagree.ts';
+import { interferenceNotChecked } from './interference-not-checked.ts';
+import { notReadBack } from './not-read-back.ts';
+import { positionQualityOverstated } from './position-quality-overstated.ts';
+import { radioCheckMissing } from './radio-check-missing.ts';
+import { radioReadabilityLow } from './radio-readability-low.ts';
+import { readBackDiffers } from './read-back-differs.ts';
+import { staticSystemNotTested } from './static-system-not-tested.ts';
+import { staticSystemTestFailed } from './static-system-test-failed.ts';
+import { testSetCalibrationExpired } from './test-set-calibration-expired.ts';
+import { transponderTestFailed } from './transponder-test-failed.ts';
+import { transponderTestIncomplete } from './transponder-test-incomplete.ts';
+import { transponderTestMissing } from './transponder-test-missing.ts';
+
+/** Addresses, transponder, altimetry and radio. */
+export const SURVEILLANCE_RULES: readonly Rule[] = [
+  addressUnreadable,
+  addressReserved,
+  addressMismatch,
+  addressNotSet,
+  readBackDiffers,
+  notReadBack,
+  addressOutsideStateBlock,
+  flightIdentityDiffers,
+  identitiesDisagree,
+  emitterCategoryNotSet,
+  positionQualityOverstated,
+  transponderTestFailed,
+  transponderTestIncomplete,
+  transponderTestMissing,
+  encoderCorrespondenceFailed,
+  altimeterTestFailed,
+  altimeterTestIncomplete,
+  staticSystemTestFailed,
+  staticSystemNotTested,
+  testSetCalibrationExpired,
+  radioCheckMissing,
+  radioReadabilityLow,
+  interferenceNotChecked,
+];

@@ -1,0 +1,52 @@
+import * as figure from '../../../text/figure.ts';
+import * as m from '../../../text/generated/messages.ts';
+import { said } from '../../../text/message.ts';
+import { checkName } from '../../check-name.ts';
+import { nameOfFigure } from '../../figure-name.ts';
+import { rangeText } from '../../range-text.ts';
+import { type Hit, type Rule, read } from '../../rule.ts';
+
+const PATH = ['surveillance', 'transponderTest'];
+
+export const transponderTestFailed: Rule = {
+  code: 'TRANSPONDER_TEST_FAILED',
+  severity: 'blocks',
+  meaning: 'A figure of the transponder test is outside its limits, or the transponder answers wrongly',
+  remedy: m.transponderTestFailed_remedy,
+  source: read('14 CFR 43 Appendix F'),
+  check: ({ results }) => {
+    const { transponder = [], modeS = [] } = results.surveillance ?? {};
+    return [
+      ...transponder.flatMap((measured): Hit[] =>
+        measured.isWithin
+          ? []
+          : [
+              {
+                path: PATH,
+                sentence: said(m.transponderTestFailed_outsideLimits, {
+                  figure: nameOfFigure(measured.figure),
+                  value: figure.plain(measured.value, 1),
+                  unit: measured.unit,
+                  range: rangeText(measured),
+                }),
+                data: { value: measured.value },
+              },
+            ],
+      ),
+      ...modeS.flatMap((check): Hit[] =>
+        check.outcome === 'failed'
+          ? [
+              {
+                path: PATH,
+                sentence: said(m.transponderTestFailed_transponderFailedCheckMode, {
+                  paragraph: check.paragraph,
+                  check: checkName(check),
+                }),
+                data: { check: check.check },
+              },
+            ]
+          : [],
+      ),
+    ];
+  },
+};

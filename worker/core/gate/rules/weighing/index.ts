@@ -1,0 +1,51 @@
+import type { Rule } from '../../rule.ts';
+import { baselineInFuture } from './baseline-in-future.ts';
+import { baselineMissing } from './baseline-missing.ts';
+import { baselineNotLastPack } from './baseline-not-last-pack.ts';
+import { emptyCgOutsideRange } from './empty-cg-outside-range.ts';
+import { emptyMassAboveCap } from './empty-mass-above-cap.ts';
+import { emptyMassNotPositive } from './empty-mass-not-positive.ts';
+import { fuelStateUnstated } from './fuel-state-unstated.ts';
+import { leftRightUnequal } from './left-right-unequal.ts';
+import { levelExceeded } from './level-exceeded.ts';
+import { levelUnstated } from './level-unstated.ts';
+import { maximumMassExceededEmpty } from './maximum-mass-exceeded-empty.ts';
+import { oilStateUnstated } from './oil-state-unstated.ts';
+import { payloadBelowMinimum } from './payload-below-minimum.ts';
+import { predictionDiffers } from './prediction-differs.ts';
+import { reweighDue } from './reweigh-due.ts';
+import { runsDisagree } from './runs-disagree.ts';
+import { runsTooFew } from './runs-too-few.ts';
+import { scaleCalibrationExpired } from './scale-calibration-expired.ts';
+import { scaleCapacityExceeded } from './scale-capacity-exceeded.ts';
+import { scaleCorrectionsAmbiguous } from './scale-corrections-ambiguous.ts';
+import { tareExceedsGross } from './tare-exceeds-gross.ts';
+import { weighedBeforeLastModification } from './weighed-before-last-modification.ts';
+import { weighedOutdoors } from './weighed-outdoors.ts';
+
+/** The weighing, and the papers it starts from. */
+export const WEIGHING_RULES: readonly Rule[] = [
+  weighedBeforeLastModification,
+  scaleCalibrationExpired,
+  scaleCapacityExceeded,
+  scaleCorrectionsAmbiguous,
+  tareExceedsGross,
+  runsDisagree,
+  runsTooFew,
+  leftRightUnequal,
+  fuelStateUnstated,
+  oilStateUnstated,
+  levelUnstated,
+  levelExceeded,
+  weighedOutdoors,
+  predictionDiffers,
+  emptyMassNotPositive,
+  emptyCgOutsideRange,
+  maximumMassExceededEmpty,
+  emptyMassAboveCap,
+  payloadBelowMinimum,
+  reweighDue,
+  baselineMissing,
+  baselineInFuture,
+  baselineNotLastPack,
+];

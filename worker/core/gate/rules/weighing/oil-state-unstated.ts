@@ -1,0 +1,26 @@
+import * as m from '../../../text/generated/messages.ts';
+import { said } from '../../../text/message.ts';
+import { termOf } from '../../../text/terms.ts';
+import { type Rule, read } from '../../rule.ts';
+
+export const oilStateUnstated: Rule = {
+  code: 'OIL_STATE_UNSTATED',
+  severity: 'blocks',
+  meaning: 'The weighing does not say whether the oil was aboard',
+  remedy: m.oilStateUnstated_remedy,
+  source: read('AC 43.13-1B ch. 10 (oil convention)'),
+  check: ({ visit }) => {
+    const { weighing } = visit;
+    if (!weighing || !visit.aircraft.engine) return [];
+    if (weighing.oilState === undefined)
+      return [{ path: ['weighing', 'oilState'], sentence: said(m.oilStateUnstated_weighingNotSayWhether) }];
+    const added = (weighing.itemsMissing ?? []).some(({ name }) => /\boil|öl/iu.test(name));
+    if (weighing.oilState === 'full' || added) return [];
+    return [
+      {
+        path: ['weighing', 'itemsMissing'],
+        sentence: said(m.oilStateUnstated_oilStateButNo, { oilState: termOf(weighing.oilState) }),
+      },
+    ];
+  },
+};

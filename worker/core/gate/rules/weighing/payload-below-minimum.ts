@@ -1,0 +1,31 @@
+import { payloadAgainst } from '../../../calc/loading/payload.ts';
+import { isAtLeast } from '../../../calc/numbers/limit-met.ts';
+import * as figure from '../../../text/figure.ts';
+import * as m from '../../../text/generated/messages.ts';
+import { said } from '../../../text/message.ts';
+import { memory, type Rule } from '../../rule.ts';
+
+export const payloadBelowMinimum: Rule = {
+  code: 'PAYLOAD_BELOW_MINIMUM',
+  severity: 'blocks',
+  meaning: 'Too little payload is left for what the regime asks',
+  remedy: m.payloadBelowMinimum_remedy,
+  source: memory('BCAR Section S, payload per seat and fuel'),
+  check: ({ visit, results, regime }) => {
+    const asked = regime.minimumPayload.value;
+    if (!asked || !results.schedule) return [];
+    const payload = payloadAgainst(visit, results.schedule.massKg, asked);
+    if (isAtLeast(payload.sparePayloadKg, 0)) return [];
+    return [
+      {
+        path: ['aircraft', 'maximumMass'],
+        sentence: said(m.payloadBelowMinimum_payloadFallsShort, {
+          available: figure.measure('mass', payload.availableKg),
+          persons: figure.measure('mass', payload.personsKg + payload.fuelKg),
+          sparePayload: figure.measure('mass', -payload.sparePayloadKg),
+        }),
+        data: { ...payload },
+      },
+    ];
+  },
+};

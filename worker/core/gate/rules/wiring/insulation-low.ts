@@ -1,0 +1,34 @@
+import { isAtLeast } from '../../../calc/numbers/limit-met.ts';
+import * as figure from '../../../text/figure.ts';
+import * as m from '../../../text/generated/messages.ts';
+import { said } from '../../../text/message.ts';
+import { type Hit, PRACTICE, type Rule } from '../../rule.ts';
+import { wireName } from '../../wire-name.ts';
+
+export const insulationLow: Rule = {
+  code: 'INSULATION_LOW',
+  severity: 'caution',
+  meaning: 'The insulation of a wire is below the limit of the record',
+  remedy: m.insulationLow_remedy,
+  source: PRACTICE,
+  check: ({ visit }) => {
+    const limitMohm = visit.wiring?.test?.insulationLimitMohm;
+    if (limitMohm === undefined) return [];
+    return (visit.wiring?.wires ?? []).flatMap((wire, index): Hit[] => {
+      const { insulationMohm } = wire;
+      if (wire.change === 'removed' || insulationMohm === undefined || isAtLeast(insulationMohm, limitMohm)) return [];
+      const [valueText, limitText] = figure.plainApart(insulationMohm, limitMohm, 1);
+      return [
+        {
+          path: ['wiring', 'wires', index, 'insulationMohm'],
+          sentence: said(m.insulationLow_insulationWireMLimit, {
+            wire: wireName(wire),
+            value: valueText,
+            limit: limitText,
+          }),
+          data: { insulationMohm, limitMohm },
+        },
+      ];
+    });
+  },
+};

@@ -1,0 +1,32 @@
+import * as m from '../../../text/generated/messages.ts';
+import { said } from '../../../text/message.ts';
+import { type Hit, PRACTICE, type Rule } from '../../rule.ts';
+
+export const wireMarkRepeated: Rule = {
+  code: 'WIRE_MARK_REPEATED',
+  severity: 'blocks',
+  meaning: 'Two wires have the same mark',
+  remedy: m.wireMarkRepeated_remedy,
+  source: PRACTICE,
+  check: ({ visit }) => {
+    const { wires = [], found = [] } = visit.wiring ?? {};
+    const marked = [
+      ...wires.map(({ mark, change }, index) => ({
+        mark: change === 'removed' ? undefined : mark,
+        path: ['wiring', 'wires', index, 'mark'],
+      })),
+      ...found.map(({ mark, decision }, index) => ({
+        mark: decision === 'removed' ? undefined : mark,
+        path: ['wiring', 'found', index, 'mark'],
+      })),
+    ];
+    const seen = new Set<string>();
+    return marked.flatMap(({ mark, path }): Hit[] => {
+      if (mark === undefined) return [];
+      if (seen.has(mark))
+        return [{ path, sentence: said(m.wireMarkRepeated_markStandsMoreThan, { mark }), data: { mark } }];
+      seen.add(mark);
+      return [];
+    });
+  },
+};

@@ -1,0 +1,32 @@
+import { near, type Stated } from '../record/near.ts';
+import type { Place } from '../record/record-index.ts';
+import { dateOf, instantOf } from '../units/calendar.ts';
+
+/** A time that another may not lie before or after. */
+export interface BrokenBound extends Stated {
+  side: 'before' | 'after';
+}
+
+const ARRIVAL = 'visit.arrivedAt';
+
+/** The first of its bounds that a time of the record breaks. */
+export function brokenBound(place: Place<'timestamp'>): BrokenBound | undefined {
+  const at = instantOf(place.value);
+  for (const name of place.means.after) {
+    const bound = near(place, name);
+    if (bound && at < instantOf(bound.value) && !(name === ARRIVAL && isCarriedOver(place, bound.value)))
+      return { ...bound, side: 'before' };
+  }
+  for (const name of place.means.before) {
+    const bound = near(place, name);
+    if (bound && at > instantOf(bound.value)) return { ...bound, side: 'after' };
+  }
+  return undefined;
+}
+
+// What was put off before this visit happened before it, too.
+function isCarriedOver(place: Place<'timestamp'>, arrivedAt: string): boolean {
+  const { earlierUntil } = place.means;
+  const until = earlierUntil === undefined ? undefined : near(place, earlierUntil)?.value;
+  return until !== undefined && dateOf(place.value) <= until && until < dateOf(arrivedAt);
+}

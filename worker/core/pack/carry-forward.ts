@@ -1,0 +1,57 @@
+import type { Results } from '../calc/results.ts';
+import type { Baseline } from '../record/baseline.ts';
+import type { EquipmentItem } from '../record/equipment.ts';
+import { recordFormatter } from '../record/record-formatter.ts';
+import type { Visit } from '../record/visit.ts';
+import { factorOf } from '../units/quantity.ts';
+import { historyReason } from './line-name.ts';
+
+/**
+ * The baseline of the next visit: weight schedule, equipment list and history as they stand after this one, in the units and the
+ * language of its record, ready to be put into the next.
+ *
+ * @param pack the sealed pack that it is carried forward from
+ * @param date when that pack was issued
+ * @returns undefined where the visit leaves no empty mass
+ */
+export function carriedForward(
+  visit: Visit,
+  { schedule, change }: Results,
+  { pack, date }: { pack: string; date: string },
+): Baseline | undefined {
+  if (!schedule) return undefined;
+  const { units, aircraft, baseline } = visit;
+  const fmt = recordFormatter(visit);
+  const [mass, arm, moment] = [factorOf('mass', units), factorOf('arm', units), factorOf('moment', units)];
+  const { serial, engine, propeller } = aircraft;
+  const hasList = baseline?.equipment !== undefined || change.after.length > 0;
+  const carried = {
+    source: 'previous-pack' as const,
+    reference: pack,
+    date,
+    basis: schedule.basis,
+    weighedOn: schedule.weighedOn,
+    airframeSerial: serial,
+    engineSerial: engine?.serial,
+    propellerSerial: propeller?.serial,
+    emptyMass: schedule.massKg / mass,
+    emptyMassLimit: schedule.expanded && schedule.expanded.massKg / mass,
+    emptyMoment: schedule.momentKgMm / moment,
+    equipment: hasList
+      ? (change.after.map(({ massKg, massLimitKg, armMm, ...item }) => ({
+          ...item,
+          mass: massKg / mass,
+          massLimit: massLimitKg === undefined ? undefined : massLimitKg / mass,
+          arm: armMm / arm,
+        })) as EquipmentItem[])
+      : undefined,
+    history: schedule.history.map(({ date: on, cause, massKg, momentKgMm }) => ({
+      date: on,
+      reason: fmt.value(historyReason(cause)),
+      mass: massKg / mass,
+      moment: momentKgMm / moment,
+    })),
+  };
+  // What is not known is left out, as a record has it.
+  return JSON.parse(JSON.stringify(carried)) as Baseline;
+}

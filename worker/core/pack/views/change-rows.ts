@@ -1,0 +1,48 @@
+import type { ChangeLine } from '../../calc/mass/equipment-change.ts';
+import { total } from '../../calc/mass/mass-moment.ts';
+import * as m from '../../text/generated/messages.ts';
+import type { Message } from '../../text/message.ts';
+import type { PackContext } from '../context.ts';
+
+const KINDS: Record<ChangeLine['kind'], Message> = {
+  removed: m.changeRows_out,
+  installed: m.changeRows_in,
+  relocated: m.changeRows_moved,
+  correction: m.changeRows_record,
+};
+
+/** Signed lines of an equipment change with their total, as printed. */
+export function changeRows(
+  { fmt }: PackContext,
+  lines: readonly ChangeLine[],
+): { rows: Record<string, string>[]; totalMass: string; totalMoment: string } {
+  const sum = total(lines);
+  return {
+    rows: lines.map(({ kind, item, name, massKg, armMm, momentKgMm, modification }) => ({
+      kind: fmt.text(KINDS[kind]),
+      item,
+      name: name ?? fmt.text(m.changeRows_notList),
+      modification: modification ?? fmt.text(m.changeRows_found),
+      mass: fmt.number('mass', massKg, { signed: true, extra: 1 }),
+      arm: fmt.number('arm', armMm),
+      moment: fmt.number('moment', momentKgMm, { signed: true }),
+    })),
+    totalMass: fmt.number('mass', sum.massKg, { signed: true, extra: 1 }),
+    totalMoment: fmt.number('moment', sum.momentKgMm, { signed: true }),
+  };
+}
+
+/** Heads of columns of mass, arm and moment, with the units of the record. */
+export function unitHeads({ fmt }: PackContext): {
+  massUnit: string;
+  armUnit: string;
+  momentUnit: string;
+  volumeUnit: string;
+} {
+  return {
+    massUnit: fmt.unit('mass'),
+    armUnit: fmt.unit('arm'),
+    momentUnit: fmt.unit('moment'),
+    volumeUnit: fmt.unit('volume'),
+  };
+}

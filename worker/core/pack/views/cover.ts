@@ -1,0 +1,141 @@
+import type { ReleaseClock } from '../../calc/clock/release-clock.ts';
+import { isAtLeast } from '../../calc/numbers/limit-met.ts';
+import type { Finding } from '../../gate/finding.ts';
+import { DASH } from '../../text/dash.ts';
+import * as m from '../../text/generated/messages.ts';
+import { clockChart } from '../chart/clock-chart.ts';
+import type { PackContext } from '../context.ts';
+import { nameOf } from '../people.ts';
+import type { View } from '../render.ts';
+import { common } from './common.ts';
+import { durationText } from './duration.ts';
+import { sealedByLine } from './sealed-by.ts';
+
+/** A document that follows the cover; one that is not aboard the same file has no page there to lead to. */
+export interface Following {
+  id: string;
+  title: string;
+  isAboard: boolean;
+}
+
+/**
+ * Cover and contents. The contents are those of the documents that follow it.
+ *
+ * @param absent titles of documents that a reader would look for, and that are not in the pack
+ */
+export function coverView(context: PackContext, following: readonly Following[], absent: readonly string[]): View {
+  const { visit, identity, issuedAt, findings, released, fmt } = context;
+  const of = (severity: Finding['severity']): Finding[] => findings.filter((finding) => finding.severity === severity);
+  const blocks = of('blocks');
+  const cautions = of('caution');
+  return {
+    ...common(context),
+    registration: visit.aircraft.registration,
+    workshop: visit.workshop.name,
+    address: visit.workshop.address ?? DASH,
+    approval: visit.workshop.approval ?? DASH,
+    pack: identity?.pack ?? DASH,
+    issue: identity?.issue ?? DASH,
+    issuedAt: fmt.timestamp(issuedAt),
+    supersedes: identity?.supersedes ?? fmt.text(m.none),
+    sealedBy: sealedByLine(context),
+    arrived: fmt.timestamp(visit.visit.arrivedAt),
+    built: visit.aircraft.yearBuilt === undefined ? DASH : String(visit.aircraft.yearBuilt),
+    ended: visit.visit.workEndedAt ? fmt.timestamp(visit.visit.workEndedAt) : DASH,
+    summary: visit.visit.summary,
+    releaseLine: released
+      ? fmt.text(m.cover_released, {
+          releasedBy: released.releasedBy.name,
+          capacity: released.releasedBy.capacity,
+          authorisation: released.releasedBy.authorisation ?? DASH,
+        })
+      : openLine(context, blocks.length, cautions.filter(({ acknowledgedBy }) => acknowledgedBy === undefined).length),
+    hasBlocks: blocks.length > 0,
+    blocks: blocks.map(({ code, sentence, remedy }) => ({ code, sentence, remedy })),
+    hasCautions: cautions.length > 0,
+    cautions: cautions.map((finding) => ({
+      code: finding.code,
+      sentence: finding.sentence,
+      accepted: finding.acknowledgedBy
+        ? fmt.text(m.cover_accepted, {
+            visit: nameOf(visit, finding.acknowledgedBy),
+            reasonFor: reasonFor(context, finding.code),
+          })
+        : fmt.text(m.cover_notYetAcceptedAnybody),
+    })),
+    ...clockView(context),
+    hasAbsent: absent.length > 0,
+    absent: absent.join('; '),
+    contents: following.map(({ id, title, isAboard }) => ({ id, title, isAboard })),
+  };
+}
+
+/** What is left of the work and of the day; nothing once the aircraft is released. */
+function clockView(context: PackContext): View {
+  const { results, released, visit, fmt } = context;
+  const { plan, readyAt } = results.clock;
+  if (released || (plan.jobs.length === 0 && !visit.departure)) return { hasClock: false };
+  return {
+    hasClock: true,
+    hasJobs: plan.jobs.length > 0,
+    clockChart: plan.jobs.length > 0 ? clockChart(results.clock, fmt) : '',
+    left: workLeft(plan.jobs.length, durationText(plan.totalMin, fmt), fmt),
+    ready: fmt.timestamp(readyAt),
+    slack: slackText(context),
+    limit: visit.departure?.limit ?? '',
+    sunset: sunsetText(context),
+    next: plan.next
+      ? `${plan.next.id} ${plan.next.text}, ${nameOf(visit, plan.next.by)}`
+      : fmt.text(m.cover_nothingLeftWorksheet),
+  };
+}
+
+function workLeft(jobs: number, duration: string, fmt: PackContext['fmt']): string {
+  if (jobs === 0) return fmt.text(m.none);
+  return jobs === 1
+    ? fmt.text(m.cover_1JobPeopleHand, { duration })
+    : fmt.text(m.cover_jobsPeopleHand, { jobs, duration });
+}
+
+/** Whether the latest take-off lies before this moment, whatever work is left. */
+function isDeparturePast({ plan, slackMin }: ReleaseClock): boolean {
+  return slackMin !== undefined && !isAtLeast(slackMin + plan.totalMin, 0);
+}
+
+function slackText({ results, fmt }: PackContext): string {
+  const { slackMin } = results.clock;
+  if (slackMin === undefined) return fmt.text(m.cover_noDeparturePlanned);
+  if (isDeparturePast(results.clock)) return fmt.text(m.cover_latestTakeOffPassed);
+  return slackMin < 0
+    ? fmt.text(m.cover_tooLateLatestTake, { slackMin: durationText(-slackMin, fmt) })
+    : fmt.text(m.cover_latestTakeOff, { slackMin: durationText(slackMin, fmt) });
+}
+
+/** The sunset against the arrival; a flight that can no longer be flown as planned has none. */
+function sunsetText({ results, fmt }: PackContext): string {
+  const { sunsetAt, daylightMin, isDarkAtArrival } = results.clock;
+  if (isDarkAtArrival === undefined || isDeparturePast(results.clock)) return DASH;
+  if (sunsetAt === undefined || daylightMin === undefined)
+    return isDarkAtArrival ? fmt.text(m.cover_sunDownThereMore) : fmt.text(m.cover_sunNotSetThere);
+  return daylightMin < 0
+    ? fmt.text(m.cover_beforeArrival, {
+        sunsetAt: fmt.timestamp(sunsetAt),
+        daylightMin: durationText(-daylightMin, fmt),
+      })
+    : fmt.text(m.cover_afterArrival, {
+        sunsetAt: fmt.timestamp(sunsetAt),
+        daylightMin: durationText(daylightMin, fmt),
+      });
+}
+
+function openLine({ results, fmt }: PackContext, blocks: number, cautions: number): string {
+  if (blocks === 0 && cautions === 0 && !results.open.isKnown) return fmt.text(m.cover_nothingRecordStandsWay);
+  if (blocks === 0 && cautions === 0) return fmt.text(m.cover_nothingStandsWayRelease);
+  const stops = blocks === 1 ? fmt.text(m.cover_1PointStops) : fmt.text(m.cover_pointsStop, { blocks });
+  const waits = cautions === 1 ? fmt.text(m.cover_1CautionWaits) : fmt.text(m.cover_cautionsWait, { cautions });
+  return fmt.text(m.cover_notReleasedReleaseAccepted, { stops, waits });
+}
+
+function reasonFor({ visit }: PackContext, code: string): string {
+  return visit.release?.acknowledgements?.find((acceptance) => acceptance.code === code)?.reason ?? DASH;
+}

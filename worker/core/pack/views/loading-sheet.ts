@@ -1,0 +1,221 @@
+import type { Loading } from '../../calc/loading/boundary.ts';
+import type { CrewAboard, CrewFuelCell } from '../../calc/loading/crew-fuel-table.ts';
+import { armOn, type Envelope, type LimitPiece } from '../../calc/loading/envelope.ts';
+import { tanksOf } from '../../calc/loading/fuel.ts';
+import type { LoadingSheet, NamedLoading } from '../../calc/loading/loading-sheet.ts';
+import { cgMm } from '../../calc/mass/mass-moment.ts';
+import { describeLoading } from '../../gate/describe-loading.ts';
+import { DASH } from '../../text/dash.ts';
+import * as m from '../../text/generated/messages.ts';
+import { envelopeChart } from '../chart/envelope-chart.ts';
+import type { PackContext } from '../context.ts';
+import { loadingInCaption, loadingName } from '../loading-name.ts';
+import type { View } from '../render.ts';
+import { bothSystems, inBrackets } from './both-systems.ts';
+import { unitHeads } from './change-rows.ts';
+import { cockpitCard } from './cockpit-card.ts';
+import { common, sources } from './common.ts';
+
+export function loadingSheetView(context: PackContext): View {
+  const { fmt } = context;
+  const sheet = context.results.loading;
+  if (!sheet) throw new Error('Cannot fill the loading sheet: nothing was computed');
+  return {
+    ...common(context),
+    ...unitHeads(context),
+    hasEnvelope: sheet.envelope !== undefined,
+    hasTanks: tanksOf(context.visit.aircraft).length > 0,
+    chart: envelopeChart(context, sheet),
+    caption: sheet.loadings.map(({ kind }, index) => `${index + 1} ${fmt.value(loadingInCaption(kind))}`).join(', '),
+    loadings: sheet.loadings.map((loading, index) => loadingRow(context, loading, index)),
+    margins: marginLines(context, sheet),
+    hasMargins: (sheet.extremes?.margins ?? []).length > 0,
+    limits: (context.visit.aircraft.loadingLimits ?? []).map(
+      ({ text, maximumMassKg }) => `${text} (${fmt.measure('mass', maximumMassKg, { bound: 'most' })})`,
+    ),
+    hasLimits: (context.visit.aircraft.loadingLimits ?? []).length > 0,
+    solo: soloLine(context, sheet),
+    ...table(context, sheet),
+    ...cockpitCard(context),
+    ...sources(
+      ...(sheet.envelope ? [fmt.text(m.loadingSheet_foremostRearmostExactExtremes)] : []),
+      fmt.text(m.loadingSheet_validEmptyMassEquipment),
+    ),
+  };
+}
+
+const VERDICTS = {
+  inside: m.loadingSheet_inside,
+  outside: m.outside,
+  'no-pilot': m.loadingSheet_noPilot,
+  'no-solo': m.loadingSheet_notAlone,
+  'too-light': m.loadingSheet_pilotTooLight,
+  'too-heavy': m.loadingSheet_tooHeavy,
+  'limit-exceeded': m.loadingSheet_overLimit,
+} as const;
+
+function loadingRow(context: PackContext, { kind, path, verdict }: NamedLoading, index: number): View {
+  const { fmt, visit, results } = context;
+  const { envelope, leastPilot } = results.loading ?? {};
+  const hasEnvelope = envelope !== undefined;
+  const start = path[0];
+  const end = path.at(-1);
+  const hasTanks = tanksOf(visit.aircraft).length > 0;
+  const isInside = verdict.state === 'inside';
+  return {
+    number: String(index + 1),
+    name: fmt.value(loadingName(kind)),
+    aboard: start ? fmt.value(describeLoading(visit, start, leastPilot?.kg)) : DASH,
+    mass: start ? loadedMass(context, start) : DASH,
+    burnt: hasTanks && {
+      mass: end ? loadedMass(context, end) : DASH,
+      arm: hasEnvelope && end ? armText(fmt, end, isInside ? envelope : undefined) : '',
+      hasArm: hasEnvelope,
+    },
+    arms: hasEnvelope && {
+      start: start ? armText(fmt, start, isInside ? envelope : undefined) : DASH,
+    },
+    verdict: isInside && !hasEnvelope ? fmt.text(m.loadingSheet_withinMassLimits) : fmt.text(VERDICTS[verdict.state]),
+  };
+}
+
+/** A mass that the aircraft may have is not printed above what it may have. */
+function loadedMass({ fmt, visit }: PackContext, { massKg }: Loading): string {
+  return fmt.number('mass', massKg, { bound: fmt.inward('mass', massKg, { most: visit.aircraft.maximumMassKg }) });
+}
+
+/** A centre of gravity; within an envelope it is printed within its limits at that mass. */
+function armText(fmt: PackContext['fmt'], loading: Loading, envelope: Envelope | undefined): string {
+  const armMm = cgMm(loading);
+  const at = (pieces: readonly LimitPiece[] = []): number[] =>
+    pieces
+      .filter(({ fromKg, toKg }) => fromKg <= loading.massKg && loading.massKg <= toKg)
+      .map((piece) => armOn(piece, loading.massKg));
+  const limits = { least: Math.max(...at(envelope?.forward)), most: Math.min(...at(envelope?.aft)) };
+  return fmt.number('arm', armMm, { bound: fmt.inward('arm', armMm, limits) });
+}
+
+/** Which way the limit of each side bounds. */
+const BOUNDS = { forward: 'least', aft: 'most', below: 'least', above: 'most' } as const;
+
+function marginLines(context: PackContext, sheet: LoadingSheet): string[] {
+  const { fmt, visit, results } = context;
+  const spread = results.schedule?.expanded?.armMm;
+  const lines = (sheet.extremes?.margins ?? []).map(({ side, margin, loading, limit }) => {
+    const quantity = side === 'below' || side === 'above' ? 'mass' : 'arm';
+    const mass = `${loadedMass(context, loading)}\u00a0${fmt.unit('mass')}`;
+    const place = `${mass}, ${fmt.value(describeLoading(visit, loading, sheet.leastPilot?.kg))}`;
+    const within = fmt.measure(quantity, margin, { signed: true, extra: 1, bound: 'most' });
+    return fmt.text(m.loadingSheet_nearestLimit, {
+      side: fmt.term(side),
+      quantity: fmt.measure(quantity, limit, { bound: BOUNDS[side] }),
+      within,
+      place,
+    });
+  });
+  return spread === undefined
+    ? lines
+    : [
+        ...lines,
+        fmt.text(m.loadingSheet_uncertaintyEmptyCentreGravity, { spread: fmt.measure('arm', spread, { extra: 1 }) }),
+      ];
+}
+
+/** The least solo pilot of the cockpit card, with what it follows from. */
+function soloLine({ fmt, visit, regime }: PackContext, { leastPilot: least, envelope }: LoadingSheet): string {
+  if (!least) return fmt.text(m.loadingSheet_aircraftNoSeatPilot);
+  const seat = visit.aircraft.stations.find(({ id }) => id === least.station)?.name ?? '';
+  if (least.kg === undefined) return fmt.text(m.loadingSheet_noPilotWithinSeat, { seat });
+  const from = inBrackets(bothSystems(fmt, 'mass', least.kg, { bound: 'least' }));
+  if (least.governedBy === 'envelope' && tanksOf(visit.aircraft).length === 0)
+    return fmt.text(m.loadingSheet_pilotMayFlyAlone, { seat, from });
+  if (least.governedBy === 'envelope') return fmt.text(m.loadingSheet_pilotMayFlyAloneWithout, { seat, from });
+  const why =
+    least.governedBy === 'placard'
+      ? fmt.text(m.loadingSheet_aircraftStates)
+      : fmt.text(m.loadingSheet_customBecauseAircraftStates, { regime: regime.title });
+  if (envelope) return fmt.text(m.loadingSheet_pilotMayFlyAloneEnvelope, { seat, from, why });
+  const noLimits = fmt.text(m.loadingSheet_noLimitsCentreGravity);
+  return `${noLimits}. ${fmt.text(m.loadingSheet_pilotMayFlyAlone2, { seat, from, why })}`;
+}
+
+function table({ fmt, visit }: PackContext, sheet: LoadingSheet): View {
+  const hasTanks = tanksOf(visit.aircraft).length > 0;
+  const places = visit.aircraft.stations.filter(({ kind }) => kind === 'baggage');
+  const { maximumMassKg, maximumLandingMassKg = maximumMassKg } = visit.aircraft;
+  return {
+    hasBaggage: places.length > 0,
+    order:
+      places.length > MAX_LISTED
+        ? fmt.text(m.loadingSheet_baggagePlacesFilledOrder)
+        : places.length > 1
+          ? fmt.text(m.loadingSheet_baggagePlacesFilledOrderEvery, {
+              places: places.map(({ name }) => name).join(', '),
+            })
+          : '',
+    landing:
+      maximumLandingMassKg < maximumMassKg
+        ? fmt.text(m.loadingSheet_loadsMayTakeOff, {
+            maximumLandingMass: fmt.measure('mass', maximumLandingMassKg, { bound: 'most' }),
+          })
+        : '',
+    fuelHeads: hasTanks
+      ? sheet.table.usableL.map((usable) => fmt.number('volume', usable, { bound: 'most' }))
+      : [places.length > 0 ? fmt.text(m.loadingSheet_baggage) : fmt.text(m.loadingSheet_allowed)],
+    rows: sheet.table.rows.map(({ aboard, eachKg, cells }) => ({
+      crew: crewText(fmt, aboard, fmt.number('mass', eachKg)),
+      // Without a tank every share of fuel is the same: one column says it.
+      cells: (hasTanks ? cells : cells.slice(0, 1)).map((cell) => cellText(fmt, cell, places.length > 0)),
+    })),
+    hasRows: sheet.table.rows.length > 0,
+    crews: crewSeats(visit, sheet, fmt),
+  };
+}
+
+/** As many places as are listed by name in a sentence. */
+const MAX_LISTED = 4;
+
+function crewText(fmt: PackContext['fmt'], aboard: CrewAboard, each: string): string {
+  if (aboard === 'solo') return fmt.text(m.loadingSheet_pilotAlone, { each });
+  return aboard === 'two'
+    ? fmt.text(m.loadingSheet_twoEach, { each })
+    : fmt.text(m.loadingSheet_allSeatsEach, { each });
+}
+
+/** Who sits where, once there are more seats than the crews of the table fill. */
+function crewSeats({ aircraft }: PackContext['visit'], { table }: LoadingSheet, fmt: PackContext['fmt']): string {
+  const nameOf = (id: string): string => aircraft.stations.find((station) => station.id === id)?.name ?? id;
+  const of = (crew: CrewAboard): string[] =>
+    table.seats.find(({ aboard }) => aboard === crew)?.stations.map(nameOf) ?? [];
+  const [[pilot], [first, second]] = [of('solo'), of('two')];
+  const seats = aircraft.stations.filter(({ kind }) => kind === 'pilot' || kind === 'passenger');
+  if (pilot === undefined || Math.max(seats.length, aircraft.seats) <= 2) return '';
+  const alone = fmt.text(m.loadingSheet_pilotAloneEveryOther, { pilot });
+  return first === undefined || second === undefined
+    ? alone
+    : `${alone} ${fmt.text(m.loadingSheet_twoEveryOtherSeat, { first, second })}`;
+}
+
+const OUTSIDE = {
+  forward: m.loadingSheet_forwardOut,
+  aft: m.loadingSheet_aftOut,
+  below: m.loadingSheet_belowOut,
+  above: m.loadingSheet_aboveOut,
+} as const;
+
+const REFUSALS = {
+  'no-pilot': m.loadingSheet_pilot,
+  'no-solo': m.loadingSheet_pilot,
+  'too-light': m.loadingSheet_pilot,
+  'too-heavy': m.loadingSheet_heavy,
+  'limit-exceeded': m.loadingSheet_limit,
+} as const;
+
+/** Baggage is rounded down, so that the printed figure is always allowed; without a place for any, a crew and fuel are or are not. */
+function cellText(fmt: PackContext['fmt'], cell: CrewFuelCell, hasBaggage: boolean): string {
+  if ('refused' in cell) {
+    const { refused } = cell;
+    return fmt.text(refused.state === 'outside' ? OUTSIDE[refused.worst.side] : REFUSALS[refused.state]);
+  }
+  return hasBaggage ? fmt.number('mass', cell.baggageKg, { bound: 'most' }) : fmt.text(m.yes);
+}

@@ -1,0 +1,131 @@
+import { tanksOf } from '../../calc/loading/fuel.ts';
+import type { OpenItem } from '../../calc/open-items/open-item.ts';
+import { namedMeter } from '../../calc/open-items/stands-open.ts';
+import * as m from '../../text/generated/messages.ts';
+import { sentence } from '../../text/sentence.ts';
+import type { PackContext } from '../context.ts';
+import { nextDue } from '../next-due.ts';
+import type { View } from '../render.ts';
+import { bothSystems } from './both-systems.ts';
+import { common, sources } from './common.ts';
+import { findingName, heldOver, itemName, limitationTexts, openUntil } from './open-items.ts';
+import { ownerAnswer } from './owner-answer.ts';
+import { loadLimitRows, massLimitRows } from './pilot-limits.ts';
+import { closedSince, rectified } from './work-done.ts';
+
+/** A limit that is not to be passed. */
+const MAX = { bound: 'most' } as const;
+
+/** As much of what is due as an owner keeps in mind; the due list has the rest. */
+const MAX_DUE = 3;
+
+/** What the owner needs to know before flying home, in plain words. */
+export function ownerSummaryView(context: PackContext): View {
+  const { visit, results, released, fmt } = context;
+  const { schedule, loading } = results;
+  const findings = visit.findings ?? [];
+  const watch = findings.filter(
+    ({ disposition }) => disposition === 'deferred' || disposition === 'monitor' || disposition === 'declined',
+  );
+  const limitations = limitationTexts(context);
+  const held = heldOver(context, 'deferral', 'watch');
+  const due = nextDue(context, context.issuedAt).slice(0, MAX_DUE);
+  return {
+    ...common(context),
+    answer: ownerAnswer(context, limitations.length > 0),
+    limitations,
+    hasLimitations: limitations.length > 0,
+    hasSchedule: schedule !== undefined,
+    use: released ? fmt.text(m.ownerSummary_useTakeOlderCards) : fmt.text(m.ownerSummary_draftNotUse),
+    hasTanks: tanksOf(visit.aircraft).length > 0,
+    hasPropeller: visit.aircraft.engine !== undefined || visit.aircraft.propeller !== undefined,
+    hasEnvelope: loading?.envelope !== undefined,
+    limits: limitRows(context),
+    modifications: (visit.modifications ?? []).map(({ id, title, supplement }) => ({
+      id,
+      title,
+      read: supplement
+        ? fmt.text(m.ownerSummary_read, { supplement: supplement.text })
+        : fmt.text(m.ownerSummary_nothingChangesPilot),
+    })),
+    hasModifications: (visit.modifications ?? []).length > 0,
+    work: sentence(visit.visit.summary),
+    weighing: visit.weighing ? fmt.text(m.weighed2) : '',
+    inspection: visit.inspection
+      ? fmt.text(m.ownerSummary_doneTasks, { kind: visit.inspection.kind, count: visit.inspection.tasks.length })
+      : fmt.text(m.ownerSummary_noInspectionVisit),
+    watch: [
+      ...watch.map((finding) => ({
+        id: findingName(context, finding.id),
+        text: `${finding.place}: ${sentence(finding.text)}`,
+        what: watchLine(context, finding),
+        consequence: finding.consequence
+          ? fmt.text(m.ownerSummary_ifLeft, { sentence: sentence(finding.consequence) })
+          : '',
+      })),
+      ...held.map((open) => ({
+        id: itemName(context, open),
+        text: sentence(open.text),
+        what: open.kind === 'watch' ? sentence(fmt.text(m.ownerSummary_keepEye)) : toBeDone(context, open),
+        consequence: '',
+      })),
+    ],
+    hasWatch: watch.length + held.length > 0,
+    due: due.map(({ what, limit }) => ({ what, limit })),
+    hasDue: due.length > 0,
+    rectified: rectified(context),
+    hasRectified: rectified(context).length > 0,
+    closed: closedSince(context),
+    hasClosed: closedSince(context).length > 0,
+    ...sources(fmt.text(m.ownerSummary_summaryNotReleaseResults)),
+  };
+}
+
+/** What may be loaded from now on; the empty mass, which is no limit, stands last. */
+function limitRows(context: PackContext): View[] {
+  const { visit, results, fmt } = context;
+  const { schedule } = results;
+  if (!schedule) return [];
+  return [
+    ...massLimitRows(context),
+    ...loadLimitRows(context),
+    ...(visit.aircraft.loadingLimits ?? []).map(({ text, maximumMassKg }) => ({
+      name: text,
+      measure: bothSystems(fmt, 'mass', maximumMassKg, MAX),
+      note: '',
+    })),
+    {
+      name: fmt.text(m.emptyMass),
+      measure: bothSystems(fmt, 'mass', schedule.massKg),
+      note: changeNote(context),
+    },
+  ];
+}
+
+function changeNote({ results, fmt }: PackContext): string {
+  const { prediction, schedule } = results;
+  if (!prediction || !schedule) return '';
+  return fmt.text(m.ownerSummary_againstLastSchedule, {
+    mass: fmt.measure('mass', schedule.massKg - prediction.baseline.massKg, { signed: true }),
+  });
+}
+
+type OpenFinding = NonNullable<PackContext['visit']['findings']>[number];
+
+function watchLine(context: PackContext, { disposition, deferral, action }: OpenFinding): string {
+  const { fmt } = context;
+  if (disposition === 'declined') return fmt.text(m.ownerSummary_youDeclinedWork);
+  if (disposition === 'monitor') return sentence(action ?? fmt.text(m.ownerSummary_keepEye));
+  const { untilDate: date, untilHours: hours, meter } = deferral ?? {};
+  const until = { ...(date !== undefined && { date }), ...(hours !== undefined && { hours }) };
+  return toBeDone(context, { until, ...namedMeter(context.visit, meter) });
+}
+
+function toBeDone(context: PackContext, open: Pick<OpenItem, 'until' | 'of' | 'meter'>): string {
+  const { fmt } = context;
+  const whichever = Object.keys(open.until).length > 1 ? fmt.text(m.ownerSummary_whicheverComesFirst) : '';
+  return fmt.text(m.ownerSummary_done, {
+    openUntil: openUntil(context, open) ?? fmt.text(m.ownerSummary_limitNobodySet),
+    whichever,
+  });
+}

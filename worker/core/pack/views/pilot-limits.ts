@@ -1,0 +1,137 @@
+import { tanksOf } from '../../calc/loading/fuel.ts';
+import type { Governing } from '../../calc/loading/load-limits.ts';
+import type { Bound } from '../../text/formatter.ts';
+import * as m from '../../text/generated/messages.ts';
+import type { Message } from '../../text/message.ts';
+import type { PackContext } from '../context.ts';
+import { type BothSystems, bothSystems } from './both-systems.ts';
+
+/** Limits that are not to be passed. */
+const MAX = { bound: 'most' } as const;
+const MIN = { bound: 'least' } as const;
+
+const GOVERNING: Readonly<Record<Governing, Message>> = {
+  'maximum-mass': m.pilotLimits_maximumMass,
+  envelope: m.pilotLimits_topEnvelope,
+  'zero-fuel-mass': m.maximumZeroFuelMass,
+  'landing-mass': m.maximumLandingMass,
+  'joint-limits': m.pilotLimits_combinedLimitsSeatsBaggage,
+  places: m.pilotLimits_limitsSeatsBaggage,
+};
+
+/** A limit as a pilot reads it: what it is, how much, and what it follows from. */
+export interface LimitRow {
+  readonly [name: string]: string | BothSystems;
+  name: string;
+  measure: BothSystems;
+  /** Empty where there is nothing to add. */
+  note: string;
+}
+
+/** The masses that bind an aircraft, as its papers state them; those that it has. */
+export function massLimitRows({ visit, fmt }: PackContext): LimitRow[] {
+  const { maximumMassKg, maximumZeroFuelMassKg, maximumLandingMassKg } = visit.aircraft;
+  return [
+    row(fmt.text(m.maximumMass), bothSystems(fmt, 'mass', maximumMassKg, MAX)),
+    ...(maximumZeroFuelMassKg === undefined
+      ? []
+      : [row(fmt.text(m.maximumZeroFuelMass2), bothSystems(fmt, 'mass', maximumZeroFuelMassKg, MAX))]),
+    ...(maximumLandingMassKg === undefined
+      ? []
+      : [row(fmt.text(m.maximumLandingMass2), bothSystems(fmt, 'mass', maximumLandingMassKg, MAX))]),
+  ];
+}
+
+/** What may be loaded, with the limit that is met first, and the least solo pilot. */
+export function loadLimitRows(context: PackContext): LimitRow[] {
+  const { visit, results, fmt } = context;
+  const { loading } = results;
+  if (!loading) return [];
+  const { usefulLoad, fullTanksPayload } = loading.limits;
+  const hasTanks = tanksOf(visit.aircraft).length > 0;
+  return [
+    row(
+      hasTanks ? fmt.text(m.crewBaggageFuelTogether) : fmt.text(m.pilotLimits_crewBaggageTogether),
+      bothSystems(fmt, 'mass', usefulLoad.kg, MAX),
+      usefulLoadNote(context),
+    ),
+    ...(hasTanks
+      ? [
+          row(
+            fmt.text(m.leftCrewBaggageFull),
+            bothSystems(fmt, 'mass', fullTanksPayload.kg, MAX),
+            fullTanksNote(context),
+          ),
+        ]
+      : []),
+    ...leastPilotRows(context),
+  ];
+}
+
+/** The least solo pilot, as a limit that is not to be passed downward. */
+export function leastPilotRows({ visit, results, fmt }: PackContext): LimitRow[] {
+  const least = results.loading?.leastPilot;
+  if (!least) return [];
+  const pilots = visit.aircraft.stations.filter(({ kind }) => kind === 'pilot');
+  const seat = pilots.length > 1 ? (pilots.find(({ id }) => id === least.station)?.name ?? '') : '';
+  const why = {
+    placard: '',
+    custom: fmt.text(m.pilotLimits_customAircraftStatesNone),
+    envelope: fmt.text(m.pilotLimits_envelope),
+  }[least.governedBy];
+  const measure =
+    least.kg === undefined ? { value: fmt.text(m.noneAllowed), other: '' } : bothSystems(fmt, 'mass', least.kg, MIN);
+  return [row(fmt.text(m.leastSoloPilot), measure, [seat, why].filter(Boolean).join(', '))];
+}
+
+/** The limit that the useful load meets first. */
+export function usefulLoadNote(context: PackContext): string {
+  const { results, fmt, visit } = context;
+  const { governedBy: governing } = results.loading?.limits.usefulLoad ?? {};
+  if (governing === undefined) return '';
+  const isToLand = governing === 'landing-mass' && tanksOf(visit.aircraft).length > 0;
+  return isToLand
+    ? fmt.text(m.pilotLimits_landOnce, { governedBy: governedBy(context, governing) })
+    : governedBy(context, governing);
+}
+
+/** The limit that a payload meets first; where that is the landing mass, what may take off beyond it, and what has to be burnt then. */
+export function fullTanksNote(context: PackContext): string {
+  const { results, fmt } = context;
+  const { loading } = results;
+  if (!loading) return '';
+  const { fullTanksPayload } = loading.limits;
+  const governing = governedBy(context, fullTanksPayload.governedBy);
+  if (fullTanksPayload.governedBy === 'landing-mass') return `${landingNote(context, governing)}. ${burnText(context)}`;
+  return fullTanksPayload.kg < 0 ? fmt.text(m.pilotLimits_fullTanksAloneToo, { governing }) : governing;
+}
+
+function landingNote({ results, fmt }: PackContext, governing: string): string {
+  return (results.loading?.limits.fullTanksPayload.kg ?? 0) < 0
+    ? fmt.text(m.pilotLimits_fullTanksCannotLand, { governing })
+    : fmt.text(m.pilotLimits_landOnceFullTanks, { governing });
+}
+
+/**
+ * In kilograms and, as tanks are read, in volume: what is burnt by the lightest fuel aboard and what is left by the heaviest, so that
+ * neither volume flatters.
+ */
+function burnText({ visit, results, fmt }: PackContext): string {
+  const beyond = results.loading?.limits.afterBurn;
+  if (!beyond) return fmt.text(m.pilotLimits_moreOnlyIfMuch);
+  const densities = tanksOf(visit.aircraft).map(({ densityKgPerL }) => densityKgPerL);
+  const fuel = (kg: number, densityKgPerL: number, bound: Bound): string =>
+    `${fmt.measure('mass', kg, { bound })} (${fmt.measure('volume', kg / densityKgPerL, { bound })})`;
+  const payload = fmt.measure('mass', beyond.payloadKg, MAX);
+  const burnt = fuel(beyond.burnKg, Math.min(...densities), 'least');
+  const left = fuel(beyond.leftKg, Math.max(...densities), 'most');
+  return fmt.text(m.pilotLimits_takeOffUpPlan, { payload, burnt, left });
+}
+
+export function governedBy({ fmt }: PackContext, governing: Governing): string {
+  return fmt.text(m.pilotLimits_limited, { governing: fmt.text(GOVERNING[governing]) });
+}
+
+function row(name: string, measure: BothSystems, note = ''): LimitRow {
+  return { name, measure, note };
+}

@@ -1,0 +1,98 @@
+import type { PayloadRule } from '../../calc/loading/payload.ts';
+import type { Regime, Sourced } from '../../gate/regimes/regime.ts';
+import { RULE_SET } from '../../gate/rule-set.ts';
+import { RULES } from '../../gate/rules.ts';
+import { DASH } from '../../text/dash.ts';
+import type { Formatter } from '../../text/formatter.ts';
+import * as m from '../../text/generated/messages.ts';
+import type { Message } from '../../text/message.ts';
+import type { PackContext } from '../context.ts';
+import type { DocumentDigest } from '../document-digest.ts';
+import type { View } from '../render.ts';
+import { common, sources } from './common.ts';
+import { sealedByLine } from './sealed-by.ts';
+
+type ValueName = { [Name in keyof Regime]: Regime[Name] extends Sourced<unknown> ? Name : never }[keyof Regime];
+
+/** Values of a regime, as a row of a table names them. */
+const VALUE_NAMES: Readonly<Record<ValueName, Message>> = {
+  approvalNeeded: m.recordOfIssue_approvalNeeded,
+  secondInspection: m.recordOfIssue_secondInspection,
+  reweighYears: m.recordOfIssue_reweighYears,
+  reweighChangeShare: m.recordOfIssue_reweighChangeShare,
+  negligibleMassKg: m.recordOfIssue_negligibleMass,
+  negligibleMacPercent: m.recordOfIssue_negligibleMac,
+  predictionToleranceKg: m.recordOfIssue_predictionTolerance,
+  predictionToleranceMm: m.recordOfIssue_predictionTolerance,
+  leftRightShare: m.recordOfIssue_leftRightShare,
+  runsDisagreeShare: m.recordOfIssue_runsDisagreeShare,
+  levelToleranceDeg: m.recordOfIssue_levelTolerance,
+  leastPilotKg: m.recordOfIssue_leastPilot,
+  standardPersonKg: m.recordOfIssue_standardPerson,
+  soloMassHighKg: m.recordOfIssue_soloMassHigh,
+  minimumPayload: m.recordOfIssue_minimumPayload,
+  deferralsCarried: m.recordOfIssue_deferralsCarried,
+};
+
+const isValueName = (name: string): name is ValueName => name in VALUE_NAMES;
+
+export function recordOfIssueView(context: PackContext, digests: readonly DocumentDigest[]): View {
+  const { identity, issuedAt, recordSha256, regime, findings, fmt } = context;
+  const notes = findings.filter(({ severity }) => severity === 'note');
+  return {
+    ...common(context),
+    pack: identity?.pack ?? DASH,
+    issue: identity?.issue ?? DASH,
+    issuedAt: fmt.timestamp(issuedAt),
+    visit: identity?.visit ?? DASH,
+    sealedBy: sealedByLine(context),
+    supersedes: identity?.supersedes ?? fmt.text(m.none),
+    previous: identity?.previous
+      ? fmt.text(m.recordOfIssue_manifest, {
+          pack: identity.previous.pack,
+          manifestSha256: identity.previous.manifestSha256,
+        })
+      : fmt.text(m.recordOfIssue_noneFirstPackAircraft),
+    ruleSet: fmt.text(m.recordOfIssue_rules, { ruleSet: RULE_SET, count: RULES.length }),
+    recordSha256,
+    digests: digests.map(({ id, sha256 }) => ({ id, sha256 })),
+    regime: fmt.text(m.recordOfIssue_edition, { regime: regime.title, version: fmt.date(regime.version) }),
+    values: regimeRows(fmt, regime),
+    hasNotes: notes.length > 0,
+    notes: notes.map(({ code, sentence }) => ({ code, sentence })),
+    ...sources(
+      fmt.text(m.recordOfIssue_attachedPdfRecordRecord),
+      fmt.text(m.recordOfIssue_packIssuedArchiveAlso),
+      fmt.text(m.recordOfIssue_valueRegimeMarkedUnverified),
+    ),
+  };
+}
+
+/** A row for each value, in the order of the regime. */
+function regimeRows(fmt: Formatter, regime: Regime): Record<string, string>[] {
+  return Object.keys(regime)
+    .filter(isValueName)
+    .map((name) => {
+      const { value, unit, source } = regime[name];
+      return {
+        name: fmt.text(VALUE_NAMES[name]),
+        value: valueText(fmt, value),
+        unit: fmt.term(unit),
+        source: fmt.term(source.text),
+        status: source.status === 'read' ? fmt.text(m.recordOfIssue_read) : fmt.text(m.recordOfIssue_unverified),
+      };
+    });
+}
+
+type Value = string | number | boolean | readonly string[] | PayloadRule | null;
+
+function valueText(fmt: Formatter, value: Value): string {
+  if (value === null) return DASH;
+  if (typeof value === 'boolean') return value ? fmt.text(m.yes) : fmt.text(m.no);
+  if (typeof value === 'number') return fmt.asIs(value);
+  if (typeof value === 'string') return fmt.term(value);
+  return 'perSeatKg' in value ? payloadText(fmt, value) : value.map((entry) => fmt.term(entry)).join(', ');
+}
+
+const payloadText = (fmt: Formatter, { perSeatKg, fuelHours }: PayloadRule): string =>
+  `${fmt.text(m.recordOfIssue_perSeat)} ${fmt.asIs(perSeatKg)}, ${fmt.text(m.recordOfIssue_fuelHours)} ${fmt.asIs(fuelHours)}`;

@@ -1,0 +1,167 @@
+import type { Comparison } from '../../calc/mass/prediction.ts';
+import type { Residual } from '../../calc/mass/residual.ts';
+import { COVERAGE_FACTOR } from '../../calc/weighing/uncertainty.ts';
+import type { WeighingResult } from '../../calc/weighing/weighing.ts';
+import type { Weighing } from '../../record/visit.ts';
+import { DASH } from '../../text/dash.ts';
+import * as m from '../../text/generated/messages.ts';
+import type { PackContext } from '../context.ts';
+import { adjustmentName } from '../line-name.ts';
+import { nameOf, signatureOf } from '../people.ts';
+import type { View } from '../render.ts';
+import { budgetRows } from './budget-rows.ts';
+import { unitHeads } from './change-rows.ts';
+import { common } from './common.ts';
+
+const FUEL_STATES = {
+  'drained-to-unusable': m.weighingReport_drainedUnusable,
+  dry: m.weighingReport_tanksDryUnusableFuel,
+  stated: m.weighingReport_statedBelow,
+  full: m.weighingReport_fullUsableFuelTaken,
+} as const;
+const OIL_STATES = {
+  full: m.weighingReport_full,
+  drained: m.weighingReport_drainedAddedBelow,
+  stated: m.weighingReport_statedBelow,
+} as const;
+
+export function weighingReportView(context: PackContext): View {
+  const { fmt } = context;
+  const { weighing } = context.visit;
+  const result = context.results.weighing;
+  if (!weighing || !result) throw new Error('Cannot fill the weighing report: the visit has no weighing');
+  return {
+    ...common(context),
+    ...unitHeads(context),
+    ...conditions(context, weighing),
+    scales: weighing.scales.map((scale) => scaleRow(context, scale)),
+    points: weighing.points.flatMap((point, index) => runRows(context, point.scale, result.points[index])),
+    ...reduction(context, result),
+    ...budgetRows(context, result),
+    ...comparison(context, context.results.comparison),
+    signatures: [
+      signatureOf(context.visit, weighing.by, fmt.text(m.weighingReport_weighed), fmt.day(weighing.weighedAt)),
+      signatureOf(context.visit, weighing.checkedBy, fmt.text(m.weighingReport_checked), fmt.day(weighing.weighedAt)),
+    ],
+  };
+}
+
+function conditions({ visit, fmt }: PackContext, weighing: Weighing): View {
+  const { level } = weighing;
+  return {
+    at: fmt.timestamp(weighing.weighedAt),
+    place: `${weighing.place}, ${weighing.indoors ? fmt.text(m.weighingReport_indoors) : fmt.text(m.weighingReport_open)}`,
+    by: nameOf(visit, weighing.by),
+    datum: visit.aircraft.datum,
+    levelling: visit.aircraft.levelling,
+    level: level
+      ? fmt.text(m.weighingReport_noseUpRightDown, {
+          longitudinal: fmt.signed(level.longitudinalDeg, 1),
+          lateral: fmt.signed(level.lateralDeg, 1),
+        })
+      : fmt.text(m.notStated),
+    fuel: weighing.fuelState ? fmt.text(FUEL_STATES[weighing.fuelState]) : fmt.text(m.notStated2),
+    oil: weighing.oilState ? fmt.text(OIL_STATES[weighing.oilState]) : fmt.text(m.notStated2),
+    note: weighing.note ?? DASH,
+  };
+}
+
+function scaleRow({ fmt }: PackContext, scale: Weighing['scales'][number]): Record<string, string> {
+  return {
+    id: scale.id,
+    serial: scale.serial,
+    capacity: fmt.number('mass', scale.capacityKg),
+    step: fmt.number('mass', scale.resolutionKg, { extra: 1 }),
+    limit: `±${fmt.number('mass', scale.errorLimitKg, { extra: 1 })}`,
+    due: fmt.date(scale.calibrationDueOn),
+  };
+}
+
+function runRows(
+  { fmt }: PackContext,
+  scale: string,
+  point: WeighingResult['points'][number] | undefined,
+): Record<string, string>[] {
+  return (point?.runs ?? []).map(({ grossKg, correctionKg, netKg }, run) => ({
+    point: run === 0 ? (point?.name ?? '') : '',
+    scale: run === 0 ? scale : '',
+    run: String(run + 1),
+    gross: fmt.number('mass', grossKg, { extra: 1 }),
+    correction: fmt.number('mass', correctionKg, { signed: true, extra: 1 }),
+    tare: fmt.number('mass', point?.tareKg ?? 0, { extra: 1 }),
+    net: fmt.number('mass', netKg, { extra: 1 }),
+  }));
+}
+
+function reduction({ fmt }: PackContext, result: WeighingResult): View {
+  const row = (name: string, massKg: number, armMm: number, momentKgMm: number): Record<string, string> => ({
+    name,
+    mass: fmt.number('mass', massKg, { extra: 1 }),
+    arm: fmt.number('arm', armMm, { extra: 1 }),
+    moment: fmt.number('moment', momentKgMm),
+  });
+  const { asWeighed, empty, adjustments, expanded } = result;
+  return {
+    means: result.points.map(({ name, massKg, armMm, momentKgMm }) => row(name, massKg, armMm, momentKgMm)),
+    asWeighed: row(
+      fmt.text(m.weighingReport_weighed2),
+      asWeighed.massKg,
+      asWeighed.momentKgMm / asWeighed.massKg,
+      asWeighed.momentKgMm,
+    ),
+    adjustments: adjustments.map(({ line, massKg, armMm, momentKgMm }) =>
+      row(reductionName(fmt, line), massKg, armMm, momentKgMm),
+    ),
+    empty: row(fmt.text(m.weighingReport_emptyCondition), empty.massKg, empty.armMm, empty.momentKgMm),
+    emptyMass: `${fmt.number('mass', empty.massKg)} ± ${fmt.measure('mass', expanded.massKg)}`,
+    emptyArm: `${fmt.number('arm', empty.armMm, { extra: 1 })} ± ${fmt.measure('arm', expanded.armMm, { extra: 1 })}`,
+    emptyMoment: fmt.measure('moment', empty.momentKgMm),
+    runs: result.runTotalsKg.map((totalKg) => fmt.number('mass', totalKg, { extra: 1 })).join(', ') || DASH,
+  };
+}
+
+/** What it is, and which way it was counted. */
+function reductionName(fmt: PackContext['fmt'], line: WeighingResult['adjustments'][number]['line']): string {
+  if (line.kind === 'item-aboard') return fmt.text(m.weighingReport_off, { item: line.item });
+  return line.kind === 'item-missing'
+    ? fmt.text(m.weighingReport_on, { item: line.item })
+    : fmt.value(adjustmentName(line));
+}
+
+function comparison({ fmt, results }: PackContext, held: Comparison | undefined): View {
+  const { prediction, weighing } = results;
+  if (!held || !prediction || !weighing) return { hasComparison: false };
+  const ratio = (value: number): string => fmt.plain(value, 2);
+  return {
+    hasComparison: true,
+    predictedMass: fmt.number('mass', prediction.massKg, { extra: 1 }),
+    predictedArm: fmt.number('arm', prediction.armMm, { extra: 1 }),
+    weighedMass: fmt.number('mass', weighing.empty.massKg, { extra: 1 }),
+    weighedArm: fmt.number('arm', weighing.empty.armMm, { extra: 1 }),
+    differenceMass: fmt.number('mass', held.differenceKg, { signed: true, extra: 1 }),
+    differenceArm: fmt.number('arm', held.differenceMm, { signed: true, extra: 1 }),
+    standardMass: fmt.number('mass', held.standard.massKg, { extra: 1 }),
+    standardArm: fmt.number('arm', held.standard.armMm, { extra: 1 }),
+    ratioMass: ratio(held.massRatio),
+    ratioArm: ratio(held.armRatio),
+    residual: residualLine(results.residual, fmt),
+    verdict: held.isSignificant
+      ? fmt.text(m.weighingReport_leastOneDifferenceMore, { coverageFactor: COVERAGE_FACTOR })
+      : fmt.text(m.weighingReport_bothDifferencesWithinStandard, { coverageFactor: COVERAGE_FACTOR }),
+  };
+}
+
+/** Says what the papers may lack, and no more than the scales can tell. */
+function residualLine(residual: Residual | undefined, fmt: PackContext['fmt']): string {
+  if (!residual) return '';
+  const mass = `${fmt.measure('mass', residual.massKg, { signed: true, extra: 1 })} ± ${fmt.measure('mass', residual.expandedKg, { extra: 1 })} (k = 2)`;
+  if (!residual.isTold || residual.armMm === undefined)
+    return fmt.text(m.weighingReport_residualAgainstPapersSurvey, { mass });
+  const what =
+    residual.massKg > 0 ? fmt.text(m.weighingReport_aboardPapersLack) : fmt.text(m.weighingReport_papersNotAboard);
+  return fmt.text(m.weighingReport_residualAgainstPapersSurveyChanges, {
+    mass,
+    arm: fmt.measure('arm', residual.armMm),
+    what,
+  });
+}

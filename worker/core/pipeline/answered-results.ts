@@ -1,0 +1,135 @@
+import type { ElectricalResult } from '../calc/electrical/electrical-result.ts';
+import type { CrewFuelCell } from '../calc/loading/loading-result.ts';
+import type { LoadingSheet } from '../calc/loading/loading-sheet.ts';
+import type { Schedule } from '../calc/mass/schedule-result.ts';
+import type { Results } from '../calc/results.ts';
+import { addressForms } from '../calc/surveillance/address.ts';
+import type { SurveillanceResult } from '../calc/surveillance/results.ts';
+import type { Check, LimitCheck } from '../calc/surveillance/surveillance-result.ts';
+import type { WeighingResult } from '../calc/weighing/weighing-result.ts';
+import { checkName } from '../gate/check-name.ts';
+import { nameOfFigure } from '../gate/figure-name.ts';
+import { omittedPart, transponderOmission } from '../gate/omission-text.ts';
+import { adjustmentName, budgetName, historyReason } from '../pack/line-name.ts';
+import { MASS_LIMIT_NAMES } from '../pack/mass-limit-name.ts';
+import { stretchName } from '../pack/stretch-name.ts';
+import type { Visit } from '../record/visit.ts';
+import { inEnglish } from '../text/formatter.ts';
+import { said } from '../text/message.ts';
+import type { AssessmentResults } from './results-schema.ts';
+
+type Answered<Part extends keyof AssessmentResults> = NonNullable<AssessmentResults[Part]>;
+
+/**
+ * Results of a visit as they are answered: their codes are said in English, too, whatever the language of the record.
+ *
+ * @returns plain data without the whole of what calc and gate need of each other, such as the list at every step
+ */
+export function answeredResults(visit: Visit, results: Results): AssessmentResults {
+  const { prediction, comparison, residual, antennas, compass, engineRuns, due, clock } = results;
+  const { weighing, schedule, loading, electrical, surveillance } = results;
+  return {
+    change: answeredChange(results.change),
+    prediction,
+    weighing: weighing && answeredWeighing(weighing),
+    comparison,
+    residual,
+    schedule: schedule && answeredSchedule(schedule),
+    loading: loading && answeredLoading(loading),
+    electrical: electrical && answeredElectrical(electrical),
+    wiring: answeredWiring(results.wiring),
+    antennas,
+    surveillance: surveillance && answeredSurveillance(surveillance),
+    compass,
+    engineRuns,
+    due,
+    clock,
+    bulletins: results.applicability.map((applies, index) => ({
+      id: visit.bulletins?.items[index]?.id ?? '',
+      applies,
+    })),
+  };
+}
+
+function answeredChange({ lines, massKg, momentKgMm, after }: Results['change']): Answered<'change'> {
+  return {
+    lines: lines.map((line) => ({ ...line, name: line.name ?? 'Not on the list' })),
+    massKg,
+    momentKgMm,
+    equipment: after,
+  };
+}
+
+function answeredWeighing(weighing: WeighingResult): Answered<'weighing'> {
+  return {
+    ...weighing,
+    adjustments: weighing.adjustments.map((each) => ({ ...each, name: inEnglish(adjustmentName(each.line)) })),
+    budget: weighing.budget.map((each) => ({ ...each, source: inEnglish(budgetName(each.component)) })),
+  };
+}
+
+function answeredSchedule(schedule: Schedule): Answered<'schedule'> {
+  const history = schedule.history.map((entry) => ({ ...entry, reason: inEnglish(historyReason(entry.cause)) }));
+  return { ...schedule, history };
+}
+
+function answeredLoading(sheet: LoadingSheet): Answered<'loading'> {
+  const { extremes, minimumSoloKg, leastPilot, limits, table } = sheet;
+  return {
+    extremes,
+    minimumSoloKg,
+    leastPilot,
+    fullFuelKg: limits.fullFuelKg,
+    payloadFullFuelKg: limits.fullTanksPayload.kg,
+    limits,
+    table: { ...table, rows: table.rows.map((row) => ({ ...row, cells: row.cells.map(answeredCell) })) },
+  };
+}
+
+function answeredCell(cell: CrewFuelCell): Answered<'loading'>['table']['rows'][number]['cells'][number] {
+  if (!('refused' in cell)) return cell;
+  const { refused } = cell;
+  if (refused.state !== 'limit-exceeded') return { refused };
+  const { exceeded } = refused;
+  return {
+    refused: { ...refused, limit: 'id' in exceeded ? exceeded.id : inEnglish(said(MASS_LIMIT_NAMES[exceeded.kind])) },
+  };
+}
+
+function answeredElectrical({ endurance, ...electrical }: ElectricalResult): Answered<'electrical'> {
+  const stretches = endurance?.stretches.map((each) => ({ ...each, name: inEnglish(stretchName(each.use)) })) ?? [];
+  return { ...electrical, endurance: endurance && { ...endurance, stretches } };
+}
+
+function answeredWiring(wiring: Results['wiring']): Answered<'wiring'> | undefined {
+  return (
+    wiring && {
+      harness: wiring.harness,
+      nets: wiring.nets.map(({ pins, circuits }) => ({ pins: pins.map(({ key }) => key), circuits: [...circuits] })),
+    }
+  );
+}
+
+/** Addresses as people read them: six hexadecimal digits. */
+function answeredSurveillance(result: SurveillanceResult): Answered<'surveillance'> {
+  const { address: _, forms, devices, staticSystem, ...tests } = result;
+  const hexadecimal = (address: number | undefined): string | undefined =>
+    address === undefined ? undefined : addressForms(address).hexadecimal;
+  return {
+    ...tests,
+    address: forms,
+    devices: devices.map(({ id, set, received }) => ({ id, set: hexadecimal(set), received: hexadecimal(received) })),
+    transponder: tests.transponder.map(namedFigure),
+    modeS: tests.modeS.map(namedCheck),
+    transponderOmissions: tests.transponderMissing.map((omission) => inEnglish(transponderOmission(omission))),
+    altimeter: tests.altimeter.map(namedFigure),
+    altimeterOmissions: tests.altimeterOmissions.map((each) => ({ ...each, what: inEnglish(omittedPart(each)) })),
+    staticSystem: staticSystem && {
+      figures: staticSystem.figures.map(namedFigure),
+      checks: staticSystem.checks.map(namedCheck),
+    },
+  };
+}
+
+const namedFigure = (each: LimitCheck) => ({ ...each, name: inEnglish(nameOfFigure(each.figure)) });
+const namedCheck = (each: Check) => ({ ...each, name: inEnglish(checkName(each)) });

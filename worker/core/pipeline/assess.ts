@@ -1,0 +1,59 @@
+import { compute } from '../calc/results.ts';
+import { type Assessment, passGate } from '../gate/gate.ts';
+import { regimeNamed } from '../gate/regimes/table.ts';
+import type { ArchiveFacts } from '../gate/rule.ts';
+import { RULE_SET } from '../gate/rule-set.ts';
+import { worded } from '../gate/worded.ts';
+import { canonicalJson } from '../pack/canonical-json.ts';
+import { sha256 } from '../pack/digest.ts';
+import { localZone } from '../record/local-zone.ts';
+import { readRecord } from '../record/read-record.ts';
+import type { VisitRecord } from '../record/record.ts';
+import { recordFormatter } from '../record/record-formatter.ts';
+import type { RecordIssue } from '../record/record-issue.ts';
+import { inZoneOf } from '../units/calendar.ts';
+
+/** A record that fits the schema, computed and checked. */
+export interface Assessed extends Assessment {
+  record: VisitRecord;
+  /** The record in canonical JSON: what is digested, attached and kept. */
+  recordJson: string;
+  /** SHA-256 of `recordJson`. */
+  recordSha256: string;
+  /** SHA-256 over record, rule set, regime and what earlier packs left open and read: what an inspector reads and releases. */
+  assessmentSha256: string;
+}
+
+export type AssessOutcome = { ok: true; assessed: Assessed } | { ok: false; issues: RecordIssue[] };
+
+/**
+ * Reads, computes and checks a record.
+ *
+ * @param input parsed JSON of any shape
+ * @param at the moment of the assessment, ISO 8601 with offset
+ */
+export async function assess(input: unknown, at: string, facts: ArchiveFacts = {}): Promise<AssessOutcome> {
+  const outcome = readRecord(input);
+  if (!outcome.ok) return outcome;
+  const { record, visit } = outcome;
+  const recordJson = canonicalJson(record);
+  // Digested beside the computing: the platform hashes on a thread of its own.
+  const digesting = sha256(recordJson);
+  const { id, version, leastPilotKg, standardPersonKg } = regimeNamed(visit.aircraft.regime);
+  // What is due today and what has run out is asked by the calendar of the workshop.
+  const local = inZoneOf(localZone(visit), at);
+  const { open, readings } = facts;
+  const regime = { leastPilotKg: leastPilotKg.value, standardPersonKg: standardPersonKg.value };
+  const results = compute(visit, { ...regime, at: local, open, readings });
+  const assessment = worded(passGate(visit, results, { at: local, facts }), recordFormatter(visit));
+  const recordSha256 = await digesting;
+  const read = {
+    recordSha256,
+    ruleSet: RULE_SET,
+    regime: { id, version },
+    // An inspector reads what earlier packs left open, too, and it is counted from what they read last.
+    ...((open?.length || readings?.meters.length) && { pastSha256: await sha256(canonicalJson({ open, readings })) }),
+  };
+  const assessmentSha256 = await sha256(canonicalJson(read));
+  return { ok: true, assessed: { ...assessment, record, recordJson, recordSha256, assessmentSha256 } };
+}

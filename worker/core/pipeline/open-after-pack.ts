@@ -1,0 +1,39 @@
+import { openAfter } from '../calc/open-items/carry-over.ts';
+import type { OpenItem } from '../calc/open-items/open-item.ts';
+import { type Readings, readingsWith } from '../calc/open-items/readings.ts';
+import type { SealedBefore } from '../pack/open-digest.ts';
+import { numberOf } from '../pack/pack-number.ts';
+import { readRecord } from '../record/read-record.ts';
+
+/** What earlier packs tell of an aircraft. */
+export interface Past {
+  /** What stands open, by its names. */
+  open: readonly OpenItem[];
+  /** Meters as they were read last. */
+  readings: Readings;
+}
+
+/** A pack, and the records of the issues before its newest, the oldest first. */
+interface SealedIssues extends SealedBefore {
+  earlier?: readonly { record: unknown; issuedAt: string }[];
+}
+
+/**
+ * What is known after a sealed pack. A record that no longer fits the schema leaves everything as it was.
+ *
+ * @param record as it was sealed, of any version
+ */
+export function openAfterPack(past: Past, record: unknown, sealed: SealedIssues): Past {
+  const read = readRecord(record);
+  if (!read.ok) return past;
+  const { issuedAt: at, isWithdrawn } = sealed;
+  const pack = numberOf(sealed.pack);
+  const earlier = (sealed.earlier ?? []).flatMap((issue) => {
+    const before = readRecord(issue.record);
+    return before.ok ? [{ visit: before.visit, at: issue.issuedAt }] : [];
+  });
+  return {
+    open: openAfter(past.open, read.visit, { pack, at, isWithdrawn, earlier }),
+    readings: readingsWith(past.readings, read.visit, { pack, ...(isWithdrawn && { isWithdrawn }) }),
+  };
+}

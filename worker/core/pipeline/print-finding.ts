@@ -1,0 +1,78 @@
+import type { Finding } from '../gate/finding.ts';
+import type { PrintFinding } from '../print/index.ts';
+import { pointer } from '../record/pointer.ts';
+import type { Formatter } from '../text/formatter.ts';
+import * as m from '../text/generated/messages.ts';
+import { codePointName, normaliseText, unprintableIn } from '../text/printable.ts';
+import type { Assessed } from './assess.ts';
+
+const COMMON = { severity: 'blocks', source: 'common practice, no source' } as const;
+
+function findingOf(finding: PrintFinding, at: string, fmt: Formatter): Finding {
+  if (finding.code === 'TEXT_UNPRINTABLE') {
+    const characters = finding.characters.map(codePointName);
+    return {
+      ...COMMON,
+      code: finding.code,
+      pointer: at,
+      sentence: fmt.text(m.printFinding_documentCharactersCannotPrinted, {
+        documentId: finding.documentId,
+        characters: characters.join(' '),
+        context: finding.context,
+      }),
+      remedy: fmt.text(m.writeLatinLettersSigns),
+      data: { document: finding.documentId, characters: characters.join(' ') },
+    };
+  }
+  return {
+    ...COMMON,
+    code: finding.code,
+    pointer: at,
+    sentence: fmt.text(m.printFinding_documentContentNotFit, {
+      documentId: finding.documentId,
+      context: finding.context,
+    }),
+    remedy: fmt.text(m.printFinding_remedy),
+    data: { document: finding.documentId },
+  };
+}
+
+// Every text of a record with its pointer; a record nests no deeper than its schema.
+function textsIn(value: unknown, path: readonly PropertyKey[] = []): [at: string, text: string][] {
+  if (typeof value === 'string') return [[pointer(...path), value]];
+  if (typeof value !== 'object' || value === null) return [];
+  return Object.entries(value).flatMap(([key, within]) => textsIn(within, [...path, key]));
+}
+
+// What does not fit is known by how it begins, which may be a figure that stands in many places: then it points at none of them.
+function originsOf(finding: PrintFinding, texts: readonly [at: string, text: string][]): string[] {
+  const isFrom =
+    finding.code === 'CONTENT_DOES_NOT_FIT'
+      ? (text: string) => normaliseText(text).includes(finding.context)
+      : (text: string) => unprintableIn(text).some((character) => finding.characters.includes(character));
+  const origins = texts.filter(([, text]) => isFrom(text)).map(([at]) => at);
+  return origins.length === 0 || (finding.code === 'CONTENT_DOES_NOT_FIT' && origins.length > 1) ? [''] : origins;
+}
+
+/**
+ * What the typesetter could not print, as findings that block: nothing is left out in silence. Each points at the text of the record that it
+ * comes from, where there is one, and stands once, however often that text is printed; what the assessment says already is not said again.
+ */
+export function printFindings(
+  found: readonly PrintFinding[],
+  { record, findings: said }: Pick<Assessed, 'record' | 'findings'>,
+  fmt: Formatter,
+): Finding[] {
+  if (found.length === 0) return [];
+  const texts = textsIn(record);
+  const known = new Set(said.map((finding) => `${finding.code} ${finding.pointer}`));
+  return found.flatMap((finding) => {
+    return originsOf(finding, texts).flatMap((at) => {
+      const placed = findingOf(finding, at, fmt);
+      const key = at === '' ? `${finding.code} ${placed.sentence}` : `${finding.code} ${at}`;
+      if (known.has(key)) return [];
+      known.add(key);
+      return [placed];
+    });
+  });
+}

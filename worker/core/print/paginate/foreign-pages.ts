@@ -1,0 +1,60 @@
+import type { Say } from '../../text/formatter.ts';
+import * as m from '../../text/generated/messages.ts';
+import type { PageForm } from '../import/page-form.ts';
+import type { Annex } from '../import/read-annex.ts';
+import { outline } from '../measure/aside.ts';
+import type { Item } from '../measure/item.ts';
+import { childTag, type Tag } from '../measure/tag.ts';
+import { type Paper, pointsFromMm } from '../paper.ts';
+import type { PrintDocument } from '../print-job.ts';
+import { RULE_PT } from '../style/block-style.ts';
+import type { Page } from './page.ts';
+
+// Between the rules of our head and foot, and as wide as printers reach.
+const TOP_PT = 50;
+const BOTTOM_PT = 51;
+const SIDE_PT = pointsFromMm(10);
+
+// Makes a page smaller where it has to be, never larger, and sets it in the middle.
+function placed(annex: Annex, page: PageForm, tag: Tag | null, paper: Paper): Item {
+  const [acrossPt, upPt] = [paper.widthPt - 2 * SIDE_PT, paper.heightPt - TOP_PT - BOTTOM_PT];
+  const scale = Math.min(1, acrossPt / page.widthPt, upPt / page.heightPt);
+  const [widthPt, heightPt] = [page.widthPt * scale, page.heightPt * scale];
+  const xPt = (paper.widthPt - widthPt) / 2 - paper.leftPt;
+  const yPt = TOP_PT + (upPt - heightPt) / 2 - paper.topPt;
+  const source = { kind: 'form', annex, page } as const;
+  return {
+    kind: 'group',
+    ...{ xPt, yPt },
+    items: [
+      { kind: 'picture', xPt: 0, yPt: 0, widthPt, heightPt, source, matrix: [scale, 0, 0, scale, 0, 0], tag },
+      // Its edge is drawn, so that nobody takes it for a page of ours.
+      ...outline(widthPt, heightPt, RULE_PT.hair),
+    ],
+  };
+}
+
+/** What the pages are set on: the article that they belong to, and who names them. */
+interface Placement {
+  article: Tag;
+  paper: Paper;
+  say: Say;
+}
+
+/** The pages of a PDF on pages of ours: each one figure, the first with a bookmark. */
+export function foreignPages(
+  annex: Annex,
+  { title, appended }: PrintDocument,
+  { article, paper, say }: Placement,
+): Page[] {
+  const section = childTag(article, 'Sect');
+  return annex.pages.map((page, i) => {
+    const alt = say(m.foreignPages_page, { appended: appended?.title ?? title, i: i + 1, count: annex.pages.length });
+    const bookmark: Item[] = i === 0 ? [{ kind: 'bookmark', level: 2, title: alt }] : [];
+    return {
+      title,
+      items: [...bookmark, placed(annex, page, childTag(section, 'Figure', { alt }), paper)],
+      isForeign: true,
+    };
+  });
+}

@@ -1,0 +1,48 @@
+import type { ArchiveFacts, Assessed, PackPlace } from '../../core/core.ts';
+import type { KeptVisit, VisitAmongPacks } from '../archive/ledger/ledger-calls.ts';
+import { orNotFound, orUnavailable } from './answer.ts';
+import { archiveFacts } from './archive-facts.ts';
+import { attachmentFacts } from './attached.ts';
+import { ledgerOf, visitOf } from './params.ts';
+import { HttpProblem } from './problem.ts';
+import type { Call } from './route.ts';
+
+/** A kept visit with what the core makes of it now. */
+export interface CurrentAssessment {
+  kept: KeptVisit;
+  assessed: Assessed;
+  /** Where its next pack would stand. */
+  place: PackPlace;
+  at: string;
+}
+
+/**
+ * Reads the visit in the path and assesses it, with what is known of its files.
+ *
+ * @throws Refusal 404 when the caller's workshop has no such visit
+ */
+export async function currentAssessment(call: Call): Promise<CurrentAssessment> {
+  const name = ledgerOf(call);
+  const visit = visitOf(call);
+  const ask = call.world.archive.ledger(name, (ledger) => ledger.visitAmongPacks(name.registration, visit));
+  return assessedAmong(call, orUnavailable(await ask));
+}
+
+/** The visit in the path as it stands, assessed: of this moment, which may be later than the one at which it was asked for. */
+export async function assessedAmong(call: Call, among: VisitAmongPacks): Promise<CurrentAssessment> {
+  const at = call.world.now().toISOString();
+  const kept = orNotFound(among.kept, 'such visit of this aircraft');
+  const facts = await archiveFacts(call, ledgerOf(call), among);
+  const assessed = await assessedOr422(call, JSON.parse(kept.record), at, facts);
+  return { kept, assessed, place: among.place, at };
+}
+
+/** @throws Refusal 422 with every issue, when the value is no record */
+export async function assessedOr422(call: Call, value: unknown, at: string, facts: ArchiveFacts): Promise<Assessed> {
+  const attachments = await attachmentFacts(call, value);
+  const outcome = await call.pipeline.assess(value, at, { ...facts, attachments });
+  if (outcome.ok) return outcome.assessed;
+  const { issues } = outcome;
+  const count = issues.length === 1 ? 'There is one defect' : `There are ${issues.length} defects`;
+  throw new HttpProblem('record-not-valid', `${count}; nothing was kept`, { findings: issues });
+}

@@ -1,0 +1,53 @@
+import * as z from 'zod';
+import { OpenItem, OpenLimit, Readings, ReadLandings, ReadMeter } from '../../core/calc/open-items/open-item-result.ts';
+import { OwnerDue, OwnerLimit } from '../../core/pack/owner-facts-schema.ts';
+import { PackSummary } from '../../core/pack/summary.ts';
+
+/** Something that stands open, as it is kept. */
+const KeptItem = OpenItem.extend({ until: OpenLimit.loose(), done: OpenLimit.loose().exactOptional() }).loose();
+
+/** Meters as they were read last, as they are kept. */
+const KeptReadings = Readings.extend({
+  meters: z.array(ReadMeter.loose()),
+  landings: ReadLandings.loose().exactOptional(),
+}).loose();
+
+/** What stands open after a pack. Members that are not known here are let be. */
+export const OpenFacts = z.looseObject({
+  over: z.string().nullable(),
+  items: z.array(KeptItem),
+  readings: KeptReadings,
+});
+
+export const SealedBy = z.looseObject({ id: z.string(), name: z.string(), kid: z.string() });
+
+/** What loadings are worked out from: the figures that everything else is added to. */
+const Loading = z.looseObject({
+  aircraft: z.looseObject({ stations: z.array(z.looseObject({})) }),
+  empty: z.looseObject({ massKg: z.number(), momentKgMm: z.number() }),
+  units: z.looseObject({}),
+  limits: z.looseObject({}),
+});
+
+/** The facts of a pack, whole: what is restored has to be of this form. */
+export const FactsForm = z.looseObject({
+  format: z.literal('slipmark-facts/1'),
+  summary: z.strictObject(PackSummary.shape),
+  sealedBy: SealedBy.nullable(),
+  owner: z.looseObject({
+    limits: z.array(z.looseObject(OwnerLimit.shape)),
+    due: z.array(z.looseObject(OwnerDue.shape)),
+    loading: Loading.nullable(),
+  }),
+  open: OpenFacts,
+});
+export type FactsForm = z.infer<typeof FactsForm>;
+
+/** What lists show of a pack, out of its facts; undefined where they have none that can be read. */
+export function summaryIn(factsJson: string): z.infer<typeof PackSummary> | undefined {
+  try {
+    return z.object({ summary: z.strictObject(PackSummary.shape) }).safeParse(JSON.parse(factsJson)).data?.summary;
+  } catch {
+    return undefined;
+  }
+}

@@ -1,0 +1,17 @@
+import type { Manifest, PackDocument } from '../../core/core.ts';
+import { SHA256 } from '../../core/patterns.ts';
+
+/** Digests of the attachments that a manifest names, whoever made it. */
+export function attachmentsIn(manifest: Partial<Manifest> | null): string[] {
+  const attachments: unknown = manifest?.attachments;
+  const digests = Array.isArray(attachments)
+    ? attachments.map((entry: { sha256?: unknown } | null) => entry?.sha256)
+    : [];
+  return digests.filter((digest) => typeof digest === 'string' && SHA256.test(digest)) as string[];
+}
+
+/** Digests of the photographs and papers that documents show, or are followed by. */
+export function shownIn(documents: readonly PackDocument[], manifest: Partial<Manifest> | null): Set<string> {
+  const text = JSON.stringify(documents);
+  return new Set(attachmentsIn(manifest).filter((digest) => text.includes(digest)));
+}

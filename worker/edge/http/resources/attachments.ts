@@ -1,0 +1,102 @@
+import type { AttachmentFact } from '../../../core/core.ts';
+import { LIMITS } from '../../../core/limits.ts';
+import { sha256 } from '../../../core/pack/digest.ts';
+import { SHA256 } from '../../../core/patterns.ts';
+import { saidFault } from '../../../core/text/faults.ts';
+import { inEnglish } from '../../../core/text/formatter.ts';
+import type { AttachmentName } from '../../archive/archive.ts';
+import { json, orNone, orNotFound, orUnavailable } from '../answer.ts';
+import { inspected, isCurrent } from '../attached.ts';
+import { HttpProblem } from '../problem.ts';
+import { readBytes } from '../read-bytes.ts';
+import type { Call, Operation } from '../route.ts';
+import { AttachmentAnswer } from '../schemas.ts';
+
+const answered = (description: string) => ({ description, content: { 'application/json': AttachmentAnswer } });
+
+export const putAttachment: Operation = {
+  id: 'putAttachment',
+  summary: 'Hand in a photograph or paper under its SHA-256',
+  description:
+    'JPEG, PNG or PDF, told by what the file holds and not by its name. A record then names it under attachments. Handing the same file in again changes nothing.',
+  body: { type: 'application/octet-stream', description: 'The file', schema: 'binary' },
+  answers: { 201: answered('Kept'), 200: answered('Kept before') },
+  problems: ['body-too-large', 'attachment-refused', 'digest-differs'],
+  async handle(call) {
+    const name = { workshop: call.caller.workshop, sha256: digestOf(call) };
+    // Read before anything is answered: a connection with half a body in it breaks for the request after this one.
+    const bytes = await readBytes(call.request, LIMITS.annexBytes);
+    const actual = await sha256(bytes);
+    if (actual !== name.sha256)
+      throw new HttpProblem(
+        'digest-differs',
+        `The SHA-256 of what arrived is ${actual}: current value is ${name.sha256}`,
+      );
+    const known = orNone(await call.world.archive.attachmentFact(name));
+    if (known?.ok && isCurrent(call, known) && (await isWhole(call, name))) return json(answerOf(name, known));
+    const fact = await inspected(call, bytes);
+    // What was taken once is kept, also where it would be refused now.
+    if (fact.ok || !known?.ok) orUnavailable(await call.world.archive.putAttachment(name, fact, bytes));
+    if (!fact.ok)
+      throw new HttpProblem(
+        'attachment-refused',
+        `The file cannot go into a pack: ${inEnglish(saidFault(fact.detail))}`,
+      );
+    return json(answerOf(name, fact), 201, { Location: call.url.pathname });
+  },
+};
+
+/** What is known of a file as it is answered: faults in English. */
+function answerOf({ sha256: digest }: AttachmentName, fact: AttachmentFact): object {
+  if (!fact.ok) return { sha256: digest, ...fact, detail: inEnglish(saidFault(fact.detail)) };
+  if (fact.kind !== 'pdf') return { sha256: digest, ...fact };
+  return { sha256: digest, ...fact, obstacles: fact.obstacles.map((fault) => inEnglish(saidFault(fault))) };
+}
+
+/** Whether the file lies there as it came; where it does not, what is handed in takes its place. */
+async function isWhole({ world }: Call, name: AttachmentName): Promise<boolean> {
+  const kept = await world.archive.attachment(name);
+  return kept.ok && kept.value !== null;
+}
+
+export const getAttachment: Operation = {
+  id: 'getAttachment',
+  summary: 'What is known of a file that was handed in',
+  answers: { 200: answered('What looking into it gave') },
+  async handle(call) {
+    const name = { workshop: call.caller.workshop, sha256: digestOf(call) };
+    const fact = orNotFound(orUnavailable(await call.world.archive.attachmentFact(name)), 'such attachment');
+    return json(answerOf(name, fact));
+  },
+};
+
+export const getAttachmentFile: Operation = {
+  id: 'getAttachmentFile',
+  summary: 'A file that was handed in, as it came',
+  answers: { 200: { description: 'The file', content: { 'application/octet-stream': 'binary' } } },
+  async handle(call) {
+    const name = { workshop: call.caller.workshop, sha256: digestOf(call) };
+    const fact = orUnavailable(await call.world.archive.attachmentFact(name));
+    const bytes = fact?.ok ? orUnavailable(await call.world.archive.attachment(name)) : null;
+    return originalFile(orNotFound(bytes, 'such attachment'));
+  },
+};
+
+/** A file as it came, to be saved: what it holds is a stranger's. */
+export function originalFile(body: Uint8Array): Response {
+  const headers = {
+    'Content-Type': 'application/octet-stream',
+    'Content-Disposition': 'attachment',
+    'Cache-Control': 'private, no-store',
+  };
+  return new Response(body as Uint8Array<ArrayBuffer>, { headers });
+}
+
+export function digestOf({ params }: Call): string {
+  const { sha256: digest = '' } = params;
+  if (SHA256.test(digest)) return digest;
+  throw new HttpProblem(
+    'malformed-request',
+    'An attachment is named by its SHA-256 in 64 lower-case hexadecimal digits',
+  );
+}

@@ -1,0 +1,64 @@
+import type { Assessed, OpenDue } from '../../../core/core.ts';
+import { json, orNotFound, orUnavailable } from '../answer.ts';
+import { requireNotLost } from '../known-aircraft.ts';
+import { openBefore } from '../open-before.ts';
+import type { OwnedPack } from '../owned-pack.ts';
+import { ledgerOf } from '../params.ts';
+import type { Call, Operation } from '../route.ts';
+import { DueAnswer } from '../schemas.ts';
+import { factsOf } from '../sealed-facts.ts';
+import { sealedRecord } from '../sealed-record.ts';
+
+export const getDue: Operation = {
+  id: 'getDue',
+  summary: 'What stands open on an aircraft over all its packs, counted from today',
+  description:
+    'What comes due, recurring and open bulletins, what was put off or is to be watched, limitations and flight tests owed: from the pack in which each first stood until a later record closes it. Hours and landings are counted from where they were read last, whether that pack was withdrawn or not: what was flown since is not known here.',
+  answers: {
+    200: { description: 'What stands open, what comes first at the top', content: { 'application/json': DueAnswer } },
+  },
+  async handle(call) {
+    const name = ledgerOf(call);
+    const packs = orUnavailable(await call.world.archive.ledger(name, (ledger) => ledger.newestIssues()));
+    if (packs.length === 0) await requireNotLost(call, name);
+    const newest = orNotFound(packs.at(-1), 'such pack of this aircraft');
+    const pack = packs.findLast(({ withdrawal }) => withdrawal === null) ?? newest;
+    const at = call.world.now().toISOString();
+    const before = packs.filter(({ summary }) => summary.number < pack.summary.number);
+    const assessed = orNotFound(
+      await sealedRecord(call, { name, pack }, at, await openBefore(call, name, before)),
+      'due list of this pack',
+    );
+    const past = await openBefore(call, name, packs);
+    const open = call.pipeline.timeLeft(past.open, past.readings, at);
+    const ofKind = (...kinds: OpenDue['kind'][]): OpenDue[] => open.filter(({ kind }) => kinds.includes(kind));
+    return json({
+      pack: pack.summary.pack,
+      issuedAt: pack.summary.issuedAt,
+      withdrawn: newest.withdrawal === null ? null : newest.summary.pack,
+      items: ofKind('due', 'bulletin').map(dueAnswer),
+      deferred: ofKind('deferral').map(({ id, item = id, text, until, of, meter, daysLeft, hoursLeft, isOverdue }) => {
+        const limits = { untilDate: until.date, untilHours: until.hours, of, meter };
+        return { id, openItem: item, text, ...limits, daysLeft, hoursLeft, isOverdue };
+      }),
+      watched: ofKind('watch').map(({ id, item = id, text }) => ({ id, openItem: item, text })),
+      limitations: ofKind('limitation').map(({ id, item = id, text }) => ({ openItem: item, text })),
+      flightTests: ofKind('test').map(({ id, item = id, text }) => ({ id, openItem: item, text })),
+      tighter: await tighterThan(call, { name, pack }, assessed),
+    } satisfies DueAnswer);
+  },
+};
+
+/** Limits of which the rules of today allow less than a pack says. */
+async function tighterThan(call: Call, owned: OwnedPack, { visit, results }: Assessed): Promise<DueAnswer['tighter']> {
+  const kept = (await factsOf(call, owned))?.owner;
+  return call.pipeline.factsToday({ visit, results }, { kept, summary: owned.pack.summary }).tighter;
+}
+
+function dueAnswer(due: OpenDue): DueAnswer['items'][number] {
+  const { id, item = id, basis, text, of, meter, until, daysLeft, hoursLeft, landingsLeft, forecastDate } = due;
+  const { isOverdue, isWithinTolerance } = due;
+  const limits = { dueDate: until.date, dueHours: until.hours, dueLandings: until.landings };
+  const left = { daysLeft, hoursLeft, landingsLeft, forecastDate };
+  return { id, openItem: item, item: text, basis, of, meter, ...limits, ...left, isOverdue, isWithinTolerance };
+}

@@ -1,0 +1,118 @@
+import type { Assessed } from '../../../core/core.ts';
+import type { Expected, KeepOutcome } from '../../archive/ledger/ledger-calls.ts';
+import { json, orNotFound, orUnavailable } from '../answer.ts';
+import { archiveFacts } from '../archive-facts.ts';
+import { expectedOf } from '../conditions.ts';
+import { assessedOr422 } from '../current-assessment.ts';
+import { actorOf } from '../in-whose-name.ts';
+import { noteAircraft, noteKept, requireNotLost } from '../known-aircraft.ts';
+import { mergePatch } from '../merge-patch.ts';
+import { ledgerOf, registrationOf, visitOf } from '../params.ts';
+import { HttpProblem } from '../problem.ts';
+import { readJson } from '../read-json.ts';
+import type { Call, Operation } from '../route.ts';
+import { KeptAnswer } from '../schemas.ts';
+import { visitHeaders } from './visits.ts';
+
+const CONDITIONS = {
+  'If-Match': 'ETag of the visit as you read it; needed to change a visit that exists',
+} as const;
+
+const kept = (description: string) =>
+  ({ description, content: { 'application/json': KeptAnswer }, headers: ['ETag'] }) as const;
+
+const PROBLEMS = [
+  'malformed-json',
+  'precondition-failed',
+  'precondition-required',
+  'body-too-large',
+  'unsupported-media-type',
+  'record-not-valid',
+] as const;
+
+export const putVisit: Operation = {
+  id: 'putVisit',
+  summary: 'Keep a working record, or replace it',
+  description:
+    'A record that fits the schema is kept whatever the gate says of it; the answer lists the findings. The ETag of the answer is that of the visit (recordSha256), not that of its assessment.',
+  headers: { ...CONDITIONS, 'If-None-Match': '* keeps the record only where there is none yet' },
+  body: { type: 'application/json', description: 'The whole record', schema: 'VisitRecord' },
+  answers: { 200: kept('Replaced, or kept before in the same form'), 201: kept('Kept for the first time') },
+  problems: PROBLEMS,
+  async handle(call) {
+    const expected = expectedOf(call.request);
+    const { value, text } = await readJson(call.request);
+    return keep(call, value, text, expected);
+  },
+};
+
+export const patchVisit: Operation = {
+  id: 'patchVisit',
+  summary: 'Amend the working record',
+  description: 'JSON Merge Patch (RFC 7396): null removes a field, objects merge, lists are replaced whole.',
+  headers: CONDITIONS,
+  body: { type: 'application/merge-patch+json', description: 'What changes', schema: 'VisitRecord' },
+  answers: { 200: kept('Amended') },
+  problems: PROBLEMS,
+  async handle(call) {
+    const expected = expectedOf(call.request);
+    if (expected.kind === 'unstated' || expected.kind === 'absent') throw conditionRequired();
+    const { value } = await readJson(call.request, 'application/merge-patch+json');
+    const visit = visitOf(call);
+    const answer = orUnavailable(await call.world.archive.ledger(ledgerOf(call), (ledger) => ledger.visit(visit)));
+    const before = orNotFound(answer, 'such visit of this aircraft');
+    const hasMoved = expected.kind === 'one-of' && !expected.recordSha256.includes(before.recordSha256);
+    if (hasMoved) throw moved();
+    const merged = mergePatch(JSON.parse(before.record), value);
+    // The write is bound to the form that was merged into, also where the client said only that there must be one.
+    return keep(call, merged, JSON.stringify(merged), { kind: 'one-of', recordSha256: [before.recordSha256] });
+  },
+};
+
+async function keep(call: Call, value: unknown, record: string, expected: Expected): Promise<Response> {
+  const ledger = ledgerOf(call);
+  const visit = visitOf(call);
+  const at = call.world.now().toISOString();
+  const around = orUnavailable(await call.world.archive.ledger(ledger, (calls) => calls.packsAround(visit)));
+  const assessed = await assessedOr422(call, value, at, await archiveFacts(call, ledger, around));
+  requireRegistration(assessed, registrationOf(call));
+  // Whoever has read a form of the visit writes to an aircraft that is known.
+  const mayBeNew = expected.kind === 'absent' || expected.kind === 'unstated';
+  if (mayBeNew) await noteAircraft(call, ledger);
+  if (mayBeNew && around.state === null) await requireNotLost(call, ledger);
+  const { recordSha256 } = assessed;
+  const request = { visit, record, recordSha256, expected, actor: actorOf(call), at };
+  const asking = { mayBegin: mayBeNew };
+  const outcome = orUnavailable(await call.world.archive.ledger(ledger, (calls) => calls.keep(request), asking));
+  if (outcome.kind === 'created') await noteKept(call, ledger);
+  return answerTo(outcome, assessed, call.url.pathname);
+}
+
+function answerTo(outcome: KeepOutcome, assessed: Assessed, path: string): Response {
+  if (outcome.kind === 'exists') throw new HttpProblem('precondition-failed', 'The visit exists already');
+  if (outcome.kind === 'moved') throw moved();
+  if (outcome.kind === 'condition-required') throw conditionRequired();
+  const { assessmentSha256, isReleasable, findings } = assessed;
+  const headers = visitHeaders(outcome.state);
+  const isNew = outcome.kind === 'created';
+  const body = { ...outcome.state, assessmentSha256, isReleasable, findings };
+  return json(body, isNew ? 201 : 200, isNew ? { ...headers, Location: path } : headers);
+}
+
+function requireRegistration({ record }: Assessed, registration: string): void {
+  const given = record.aircraft.registration;
+  if (given.toUpperCase() === registration) return;
+  const finding = {
+    code: 'RECORD_REGISTRATION_DIFFERS',
+    severity: 'blocks',
+    pointer: '/aircraft/registration',
+    sentence: `Cannot keep the record: its registration must be that of the address, ${registration}: current value is ${given}`,
+    remedy: 'Send it to the address of its own aircraft, or correct the registration',
+  };
+  throw new HttpProblem('record-not-valid', 'There is one defect; nothing was kept', { findings: [finding] });
+}
+
+const moved = () => new HttpProblem('precondition-failed', 'The visit has changed since it was read: read it again');
+
+const conditionRequired = () =>
+  new HttpProblem('precondition-required', 'If-Match must carry the ETag of the visit as it was read');

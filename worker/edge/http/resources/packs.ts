@@ -1,0 +1,151 @@
+import type { VisitRecord } from '../../../core/record/record.ts';
+import type { KeptPack } from '../../archive/ledger/ledger-calls.ts';
+import { ArchiveDamaged, json, orNotFound, orUnavailable } from '../answer.ts';
+import { blobResponse, IMMUTABLE } from '../blob-response.ts';
+import { blobOf } from '../lies-shared.ts';
+import type { OwnedPack } from '../owned-pack.ts';
+import { nextLink, PAGE_QUERY, packOf, pageRequestOf } from '../params.ts';
+import type { Call, Operation } from '../route.ts';
+import * as schemas from '../schemas.ts';
+import { sealedJson } from '../sealed-file.ts';
+import { shownFiles } from '../shown-files.ts';
+import { digestOf, originalFile } from './attachments.ts';
+
+/** A pack as an answer: what lists show, its digests and where its files are. */
+export function packAnswer(pack: KeptPack) {
+  const { summary, previous, supersededBy, withdrawal, manifestSha256, pdfSha256, recordSha256 } = pack;
+  const at = `/v1/packs/${summary.pack}`;
+  const files = { pdf: `${at}/pack.pdf`, record: `${at}/record.json`, manifest: `${at}/manifest.json` };
+  return { ...summary, previous, supersededBy, withdrawal, manifestSha256, pdfSha256, recordSha256, files };
+}
+
+/** @throws Refusal 404 for what the caller's workshop does not have */
+export async function ownedPack(call: Call): Promise<OwnedPack> {
+  const { pack, ledger: name } = packOf(call);
+  const kept = orUnavailable(await call.world.archive.ledger(name, (calls) => calls.pack(pack)));
+  return { name, pack: orNotFound(kept, 'such pack') };
+}
+
+export const fileNameOf = (pack: string): string => `${pack}-release-pack.pdf`;
+
+export const listPacks: Operation = {
+  id: 'listPacks',
+  summary: 'All packs of the workshop, newest first',
+  description:
+    'Out of an index that follows the ledgers within seconds; what must be certain is asked of the aircraft.',
+  query: PAGE_QUERY,
+  answers: {
+    200: {
+      description: 'Packs',
+      content: { 'application/json': schemas.listOf(schemas.IndexedPack) },
+      headers: ['Link'],
+    },
+  },
+  async handle(call) {
+    const page = pageRequestOf(call);
+    const { items, next } = orUnavailable(await call.world.archive.indexedPacks(call.caller.workshop, page));
+    const packs = items.map(({ summary, ...standing }) => ({ ...summary, ...standing }));
+    return json({ items: packs }, 200, nextLink(call, next));
+  },
+};
+
+export const getPack: Operation = {
+  id: 'getPack',
+  summary: 'A sealed pack: summary, digests, files',
+  answers: { 200: { description: 'The pack', content: { 'application/json': schemas.PackAnswer } } },
+  async handle(call) {
+    return json(packAnswer((await ownedPack(call)).pack));
+  },
+};
+
+const file = (description: string, type: string) => ({
+  200: { description, content: { [type]: 'binary' as const }, headers: ['ETag'] },
+  206: { description: 'The part asked for', content: { [type]: 'binary' as const } },
+  304: { description: 'You have it already' },
+});
+
+export const getPackPdf: Operation = {
+  id: 'getPackPdf',
+  summary: 'The sealed PDF',
+  description: 'Never changes; HEAD, If-None-Match and Range are understood.',
+  answers: file('The PDF', 'application/pdf'),
+  problems: ['range-not-satisfiable'],
+  async handle(call) {
+    const owned = await ownedPack(call);
+    const { pdfSha256, summary } = owned.pack;
+    const fileName = fileNameOf(summary.pack);
+    return blobResponse(call, owned, pdfSha256, { type: 'application/pdf', fileName, cacheControl: IMMUTABLE });
+  },
+};
+
+export const getPackRecord: Operation = {
+  id: 'getPackRecord',
+  summary: 'The record that the pack was sealed from, in canonical JSON',
+  answers: file('The record', 'application/json'),
+  problems: ['range-not-satisfiable'],
+  async handle(call) {
+    const owned = await ownedPack(call);
+    const { recordSha256, summary } = owned.pack;
+    const fileName = `${summary.pack}-record.json`;
+    return blobResponse(call, owned, recordSha256, { type: 'application/json', fileName, cacheControl: IMMUTABLE });
+  },
+};
+
+export const getPackManifest: Operation = {
+  id: 'getPackManifest',
+  summary: 'The manifest of the pack, in canonical JSON',
+  answers: file('The manifest', 'application/json'),
+  problems: ['range-not-satisfiable'],
+  async handle(call) {
+    const owned = await ownedPack(call);
+    const { manifestSha256, summary } = owned.pack;
+    const fileName = `${summary.pack}-manifest.json`;
+    return blobResponse(call, owned, manifestSha256, { type: 'application/json', fileName, cacheControl: IMMUTABLE });
+  },
+};
+
+export const getPackDocuments: Operation = {
+  id: 'getPackDocuments',
+  summary: 'The documents of the pack as HTML, in the form in which their digests stand in the manifest',
+  answers: file('A list of documents: id, title, html', 'application/json'),
+  problems: ['range-not-satisfiable'],
+  async handle(call) {
+    const owned = await ownedPack(call);
+    const { documentsSha256, summary } = owned.pack;
+    const fileName = `${summary.pack}-documents.json`;
+    return blobResponse(call, owned, documentsSha256, { type: 'application/json', fileName, cacheControl: IMMUTABLE });
+  },
+};
+
+export const getPackFacts: Operation = {
+  id: 'getPackFacts',
+  summary: 'What was said of the pack when it was released, in canonical JSON',
+  description: 'For lists and pages; packs that were sealed before it was kept have none.',
+  answers: file('The facts', 'application/json'),
+  problems: ['range-not-satisfiable'],
+  async handle(call) {
+    const owned = await ownedPack(call);
+    const { factsSha256, summary } = owned.pack;
+    const fileName = `${summary.pack}-facts.json`;
+    const options = { type: 'application/json', fileName, cacheControl: IMMUTABLE };
+    return blobResponse(call, owned, orNotFound(factsSha256, 'such facts of this pack'), options);
+  },
+};
+
+export const getPackAttachment: Operation = {
+  id: 'getPackAttachment',
+  summary: 'A photograph or paper of the pack as it was handed in',
+  description: 'The original, with all that it tells of place and camera: the pack itself shows it without.',
+  answers: { 200: { description: 'The file', content: { 'application/octet-stream': 'binary' } } },
+  async handle(call) {
+    const owned = await ownedPack(call);
+    const sha256 = digestOf(call);
+    const record = await sealedJson<Pick<VisitRecord, 'attachments'>>(call, owned, owned.pack.recordSha256);
+    const isNamed = (record.attachments ?? []).some((attachment) => attachment.sha256 === sha256);
+    const body = isNamed ? orUnavailable(await call.world.archive.blob(await blobOf(call, owned, sha256))) : null;
+    // One that could not go into the pack was never kept with it.
+    const isLost = isNamed && !body && (await shownFiles(call, owned)).has(sha256);
+    if (isLost) throw new ArchiveDamaged(`${owned.pack.summary.pack} ${sha256}`);
+    return originalFile(orNotFound(body, 'such file of this pack'));
+  },
+};

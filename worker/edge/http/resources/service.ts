@@ -1,0 +1,64 @@
+import * as z from 'zod';
+import { visitJsonSchema } from '../../../core/record/json-schema.ts';
+import { json } from '../answer.ts';
+import type { Operation } from '../route.ts';
+import { OPEN_TO_ALL } from '../security-headers.ts';
+
+const PUBLISHED = { 'Content-Type': 'application/json', 'Cache-Control': 'public, max-age=300' } as const;
+
+export const getVisitSchema: Operation = {
+  id: 'getVisitSchema',
+  summary: 'The record as JSON Schema, for editors and tools',
+  answers: {
+    200: { description: 'JSON Schema 2020-12', content: { 'application/schema+json': z.looseObject({}) } },
+  },
+  handle() {
+    const headers = { ...PUBLISHED, 'Content-Type': 'application/schema+json', ...OPEN_TO_ALL };
+    return new Response(`${JSON.stringify(visitJsonSchema(), null, 2)}\n`, { headers });
+  },
+};
+
+export const getHealth: Operation = {
+  id: 'getHealth',
+  summary: 'Whether the service answers',
+  answers: {
+    200: { description: 'It does', content: { 'application/json': z.object({ status: z.literal('ok') }) } },
+  },
+  handle() {
+    const headers = { 'Content-Type': 'application/json', 'Cache-Control': 'no-store' };
+    return new Response('{ "status": "ok" }\n', { headers });
+  },
+};
+
+const Part = z.enum(['ok', 'failing']);
+
+const Readiness = z
+  .object({
+    status: z.enum(['ready', 'failing']),
+    objects: Part.meta({ description: 'Ledgers and workshops' }),
+    blobs: Part.meta({ description: 'Sealed and handed-in files' }),
+    list: Part.meta({ description: 'The list of all packs, without which everything else works' }),
+  })
+  .meta({ title: 'Readiness' });
+
+export const getReadiness: Operation = {
+  id: 'getReadiness',
+  summary: 'Whether the storage can be read',
+  description: 'Reads a little of each kind of storage. For a supervisor; /healthz says only that the service answers.',
+  answers: {
+    200: { description: 'It can', content: { 'application/json': Readiness } },
+    503: { description: 'Ledgers or files cannot be read', content: { 'application/json': Readiness } },
+  },
+  async handle({ world }) {
+    const { objects, blobs, list } = await world.archive.readiness();
+    const isReady = objects && blobs;
+    const said = (isWell: boolean) => (isWell ? 'ok' : 'failing');
+    const body = {
+      status: isReady ? 'ready' : 'failing',
+      objects: said(objects),
+      blobs: said(blobs),
+      list: said(list),
+    };
+    return json(body, isReady ? 200 : 503, { 'Cache-Control': 'no-store' });
+  },
+};

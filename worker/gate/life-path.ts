@@ -1,7 +1,0 @@
-import type { Visit } from '../visit/visit.ts';
-
-/** Where a line of the due list stands in the record. */
-export function lifePath(visit: Visit, id: string): (string | number)[] {
-  const index = visit.lives?.items.findIndex((life) => life.id === id) ?? 0;
-  return ['lives', 'items', Math.max(0, index)];
-}

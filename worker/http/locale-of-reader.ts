@@ -1,8 +1,0 @@
-import { languageOf } from '../text/languages.ts';
-import { type Locale, localeOf } from '../text/locale.ts';
-
-/** The first language of a reader that we have. */
-export function localeOfReader({ headers }: Request): Locale {
-  const asked = (headers.get('Accept-Language') ?? '').split(',').map((range) => range.trim().slice(0, 2));
-  return localeOf(languageOf(asked.find((wanted) => wanted === languageOf(wanted))));
-}
