@@ -7,7 +7,7 @@ export interface Page {
   title: string;
   /** One sentence for those who search. */
   description: string;
-  /** Name of the code in `site/client` that the page runs, where it runs any. */
+  /** Name of the code in `site/browser` that the page runs, where it runs any. */
   script?: string;
   /** Takes the whole width of the window, where text stands beside what it gives. @default false */
   isWide?: boolean;

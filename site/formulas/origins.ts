@@ -16,7 +16,7 @@ const EXPORTED = /(?:\/\*\*((?:(?!\*\/)[\s\S])*)\*\/\n)?export function (\w+)/g;
 
 /** Every exported function of `worker/calc` and `worker/core/units`, by name. */
 export const ORIGINS: ReadonlyMap<string, Origin> = new Map(
-  globSync('worker/{calc,units}/**/*.ts', { cwd: ROOT })
+  globSync('worker/core/{calc,units}/**/*.ts', { cwd: ROOT })
     .toSorted()
     .flatMap((file) =>
       [...readFileSync(join(ROOT, file), 'utf8').matchAll(EXPORTED)].map(

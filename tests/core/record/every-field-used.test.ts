@@ -9,7 +9,7 @@ import { ROOT } from '../../../worker/local/service/places.ts';
 import { isKey, schemaFields } from './schema-fields.ts';
 
 /** What comes after the door of the record: what computes, checks and prints. */
-const STAGES = globSync('worker/{calc,gate,pack,pipeline}/**/*.ts', { cwd: ROOT });
+const STAGES = globSync('worker/core/{calc,gate,pack,pipeline}/**/*.ts', { cwd: ROOT });
 /** The names that the door gives to measured fields. */
 const UNITS = ['', 'Kg', 'Mm', 'L', 'KgMm', 'KgPerL', 'LPerH'];
 /** Fields that the gate finds by what they mean, not by name. */
