@@ -21,7 +21,9 @@ const sumsOf = ({ steps }: Example): Sum[] => steps.filter((step) => 'tex' in st
 const saidOf = ({ steps }: Example): Said[] => steps.filter((step) => 'say' in step);
 
 describe('what is computed', () => {
-  const exported = [...ORIGINS.values()].filter(({ file }) => file.startsWith('worker/core/calc/')).map(({ name }) => name);
+  const exported = [...ORIGINS.values()]
+    .filter(({ file }) => file.startsWith('worker/core/calc/'))
+    .map(({ name }) => name);
 
   test('every function of calc is named by a formula, or is left out for a reason', () => {
     expect(exported.length).toBeGreaterThan(100);

@@ -23,7 +23,16 @@ export function jsonSchemaOf(schema: z.ZodType, io: 'input' | 'output' = 'output
 }
 
 /** Keywords of our own, for editors and for the documentation; no validator looks at them. */
-export const ANNOTATIONS = ['unit', 'quantity', 'identifies', 'refersTo', 'notBefore', 'notAfter', 'within'] as const;
+export const ANNOTATIONS = [
+  'unit',
+  'x-name',
+  'quantity',
+  'identifies',
+  'refersTo',
+  'notBefore',
+  'notAfter',
+  'within',
+] as const;
 
 function annotationsOf(means: Meaning | undefined): Partial<Record<(typeof ANNOTATIONS)[number], unknown>> {
   if (means?.kind === 'identifier') return { identifies: means.of[0] };

@@ -16,7 +16,7 @@ export async function bundle(): Promise<string> {
     mainFields: ['module', 'main'],
     conditions: ['workerd', 'worker', 'browser'],
     external: ['cloudflare:*'],
-    alias: { '@pdf-lib/standard-fonts': join(WORKER, 'print/file/no-standard-fonts.ts') },
+    alias: { '@pdf-lib/standard-fonts': join(WORKER, 'core/print/file/no-standard-fonts.ts') },
     minifySyntax: true,
     minifyWhitespace: true,
     sourcemap: false,
