@@ -1,8 +1,8 @@
-import { type Annex, readAnnex } from './import/read-annex.ts';
+import { type Annex, readPdf } from './import/index.ts';
 import type { Picture } from './picture/picture.ts';
 import { readPicture } from './picture/read-picture.ts';
 import type { PrintDocument, PrintJob } from './print-job.ts';
-import { RefusedError } from './refusal.ts';
+import { accepted, RefusedError } from './refusal.ts';
 
 /** The files of a job, read when a document shows them. */
 export interface JobFiles {
@@ -33,6 +33,6 @@ export function filesOf({ images = {} }: PrintJob): JobFiles {
       known.set(source, picture);
       return picture;
     },
-    annexOf: ({ id, appended }) => (appended ? inspected(id, () => readAnnex(appended.bytes)) : null),
+    annexOf: ({ id, appended }) => (appended ? inspected(id, () => accepted(readPdf(appended.bytes))) : null),
   };
 }

@@ -1,4 +1,4 @@
-import { isArray, isDictionary, isName, isReference, isString, type PdfObject } from '../import/pdf-object.ts';
+import { isArray, isDictionary, isName, isReference, isString, type PdfObject } from '../pdf-object.ts';
 
 const hex = (character: string): string => character.charCodeAt(0).toString(16).padStart(2, '0');
 

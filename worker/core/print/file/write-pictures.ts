@@ -1,7 +1,7 @@
 import { pictureName } from '../draw/draw-picture.ts';
-import { isStream } from '../import/pdf-object.ts';
-import type { Annex } from '../import/read-annex.ts';
+import type { Annex } from '../import/index.ts';
 import type { PictureSource } from '../measure/item.ts';
+import { isStream } from '../pdf-object.ts';
 import type { Picture } from '../picture/picture.ts';
 import type { ObjectStore, StreamEntries } from './object-store.ts';
 import { serialiseObject } from './serialise-object.ts';

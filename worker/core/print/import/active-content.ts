@@ -1,6 +1,4 @@
 import { type Fault, fault } from '../../text/faults.ts';
-import { RefusedError } from '../refusal.ts';
-import type { PdfFile } from './pdf-file.ts';
 import {
   dictionaryOf,
   isArray,
@@ -9,7 +7,9 @@ import {
   nameOf,
   type PdfDictionary,
   type PdfObject,
-} from './pdf-object.ts';
+} from '../pdf-object.ts';
+import { RefusedError } from '../refusal.ts';
+import type { PdfFile } from './pdf-file.ts';
 
 // Entries that make a file do something, or carry another file within it, whatever object they stand in.
 const KEYS: ReadonlyMap<string, Fault> = new Map([

@@ -1,7 +1,5 @@
 import { fault } from '../../text/faults.ts';
-import { damaged } from '../refusal.ts';
-import type { Resolve } from './decode-stream.ts';
-import { type Box, boxOf, type Matrix } from './page-box.ts';
+import type { Matrix } from '../matrix.ts';
 import {
   dictionaryOf,
   isArray,
@@ -10,7 +8,10 @@ import {
   type PdfDictionary,
   type PdfObject,
   type PdfStream,
-} from './pdf-object.ts';
+} from '../pdf-object.ts';
+import { damaged } from '../refusal.ts';
+import type { Resolve } from './decode-stream.ts';
+import { type Box, boxOf } from './page-box.ts';
 
 /** The look of an annotation, and where it is drawn on its page. */
 export interface Appearance {

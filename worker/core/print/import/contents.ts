@@ -1,10 +1,5 @@
 import { type Fault, fault } from '../../text/faults.ts';
 import { FaultSet } from '../bytes/fault-set.ts';
-import { cleanContent } from './clean-content.ts';
-import type { ContentWatcher, FontChoice } from './content-watcher.ts';
-import { type Drawing, DrawingCosts } from './drawing-costs.ts';
-import { drawnLetters } from './drawn-letters.ts';
-import type { PdfFile } from './pdf-file.ts';
 import {
   dictionaryOf,
   isArray,
@@ -13,7 +8,12 @@ import {
   type PdfDictionary,
   type PdfObject,
   type PdfStream,
-} from './pdf-object.ts';
+} from '../pdf-object.ts';
+import { cleanContent } from './clean-content.ts';
+import type { ContentWatcher, FontChoice } from './content-watcher.ts';
+import { type Drawing, DrawingCosts } from './drawing-costs.ts';
+import { drawnLetters } from './drawn-letters.ts';
+import type { PdfFile } from './pdf-file.ts';
 import { UsedCodes } from './used-codes.ts';
 
 const CMYK = fault('uses-cmyk-colour-without-saying');

@@ -2,10 +2,10 @@ import { LIMITS } from '../../limits.ts';
 import { type Fault, fault } from '../../text/faults.ts';
 import type { Budget } from '../bytes/budget.ts';
 import { inflate } from '../bytes/inflate.ts';
+import { isArray, nameObject, nameOf, type PdfDictionary, type PdfObject, type PdfStream } from '../pdf-object.ts';
 import { cleanEmbeddedJpeg } from '../picture/jpeg.ts';
 import { damaged, RefusedError } from '../refusal.ts';
 import { decodeStream, type Filter, filtersOf, type Resolve } from './decode-stream.ts';
-import { isArray, nameObject, nameOf, type PdfDictionary, type PdfObject, type PdfStream } from './pdf-object.ts';
 
 /** How a stream is read: what it costs is charged, and what is not held is gone through only where that is asked for. */
 export interface Reading {

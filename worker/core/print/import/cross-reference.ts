@@ -1,10 +1,10 @@
 import { fault } from '../../text/faults.ts';
 import type { Budget } from '../bytes/budget.ts';
 import { textOfBytes } from '../bytes/byte-text.ts';
+import { dictionaryOf, isArray, type PdfDictionary, type PdfObject } from '../pdf-object.ts';
 import { damaged, RefusedError } from '../refusal.ts';
 import { tokenAt } from './lexer.ts';
 import type { Parser } from './parse-object.ts';
-import { dictionaryOf, isArray, type PdfDictionary, type PdfObject } from './pdf-object.ts';
 import { tokenText } from './token-value.ts';
 
 /** Where an object stands: at a place of the file, in an object stream, or nowhere because it was deleted. */

@@ -2,11 +2,11 @@ import { fault } from '../../text/faults.ts';
 import type { Budget } from '../bytes/budget.ts';
 import { inflated } from '../bytes/inflate.ts';
 import { withoutPredictor } from '../bytes/predictor.ts';
+import { shortName } from '../bytes/short-name.ts';
+import { dictionaryOf, isArray, nameOf, type PdfDictionary, type PdfObject } from '../pdf-object.ts';
 import { damaged } from '../refusal.ts';
 import { fromAscii85, fromAsciiHex } from './ascii-filters.ts';
-import { dictionaryOf, isArray, nameOf, type PdfDictionary, type PdfObject } from './pdf-object.ts';
 import { fromLzw, fromRunLength } from './run-filters.ts';
-import { shortName } from './short-name.ts';
 
 /** Follows a reference to what it stands for. */
 export type Resolve = (object: PdfObject | undefined) => PdfObject;

@@ -1,7 +1,7 @@
 import { fault } from '../../text/faults.ts';
 import type { Budget } from '../bytes/budget.ts';
+import type { PdfObject } from '../pdf-object.ts';
 import { damaged } from '../refusal.ts';
-import type { PdfObject } from './pdf-object.ts';
 
 /** What showing something once costs its reader, but for what it shows in turn. */
 export interface Drawing {

@@ -1,5 +1,5 @@
+import { dictionaryOf, isArray, isName, isStream, type PdfDictionary, type PdfStream } from '../pdf-object.ts';
 import type { PdfFile } from './pdf-file.ts';
-import { dictionaryOf, isArray, isName, isStream, type PdfDictionary, type PdfStream } from './pdf-object.ts';
 
 /** The drawings of a font of drawn letters by their codes (ISO 32000-1, 9.6.5). */
 export function drawnLetters(font: PdfDictionary, { resolve, budget }: PdfFile): ReadonlyMap<number, PdfStream> {

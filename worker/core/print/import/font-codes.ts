@@ -1,8 +1,8 @@
 import type { Budget } from '../bytes/budget.ts';
+import { isStream, nameOf, type PdfDictionary } from '../pdf-object.ts';
 import { type CodeSpace, codeOf, readCodeMap } from './code-map.ts';
 import { spendBytes } from './lexical-cost.ts';
 import type { PdfFile } from './pdf-file.ts';
-import { isStream, nameOf, type PdfDictionary } from './pdf-object.ts';
 
 /**
  * Cuts a shown string into the codes of a font, and gives each to `take` until that wants no more; false where some of it is no code.

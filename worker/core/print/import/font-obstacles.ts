@@ -1,7 +1,7 @@
 import { type Fault, fault } from '../../text/faults.ts';
+import { shortName } from '../bytes/short-name.ts';
+import { dictionaryOf, isArray, isName, nameOf, type PdfDictionary } from '../pdf-object.ts';
 import type { Resolve } from './decode-stream.ts';
-import { dictionaryOf, isArray, isName, nameOf, type PdfDictionary } from './pdf-object.ts';
-import { shortName } from './short-name.ts';
 
 const PROGRAMS = ['FontFile', 'FontFile2', 'FontFile3'];
 const PLAIN_ENCODINGS = new Set(['WinAnsiEncoding', 'MacRomanEncoding']);

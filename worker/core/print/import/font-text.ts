@@ -1,6 +1,6 @@
+import { dictionaryOf, isArray, isName, isStream, nameOf, type PdfDictionary } from '../pdf-object.ts';
 import { readCodeMap } from './code-map.ts';
 import type { PdfFile } from './pdf-file.ts';
-import { dictionaryOf, isArray, isName, isStream, nameOf, type PdfDictionary } from './pdf-object.ts';
 
 /** The text of a code of a font; undefined where the font does not say it. */
 export type TextOfCode = (code: number) => string | undefined;

@@ -1,8 +1,6 @@
-import { type Fault, fault } from '../../text/faults.ts';
+import { fault } from '../../text/faults.ts';
 import { FaultSet } from '../bytes/fault-set.ts';
-import { crc32 } from '../picture/crc32.ts';
-import { damaged } from '../refusal.ts';
-import type { PdfFile } from './pdf-file.ts';
+import { shortName } from '../bytes/short-name.ts';
 import {
   isArray,
   isDictionary,
@@ -12,8 +10,10 @@ import {
   isString,
   nameOf,
   type PdfObject,
-} from './pdf-object.ts';
-import { shortName } from './short-name.ts';
+} from '../pdf-object.ts';
+import { crc32 } from '../picture/crc32.ts';
+import { damaged } from '../refusal.ts';
+import type { PdfFile } from './pdf-file.ts';
 
 // Functions that mix other functions nest a few levels.
 const DEEPEST = 16;
@@ -67,21 +67,4 @@ export class InkList {
     if (known !== undefined && known !== mixture)
       this.obstacles.add(fault('mixes-ink-more-than-one-way', { ink: shortName(ink) }));
   }
-}
-
-/** A mixture as a few figures, to be kept with what is known of a file. */
-export function mixtureCode(mixture: string): string {
-  return crc32(new TextEncoder().encode(mixture)).toString(16).padStart(8, '0');
-}
-
-/** Inks that several files mix each in its own way, as obstacles for the file that holds them all. */
-export function inkObstacles(files: readonly Inks[]): Fault[] {
-  const mixtures = new Map<string, string>();
-  const differing = new Set<string>();
-  for (const [ink, mixture] of files.flatMap((inks) => [...inks])) {
-    const known = mixtures.get(ink) ?? mixture;
-    mixtures.set(ink, known);
-    if (known !== mixture) differing.add(ink);
-  }
-  return [...differing].map((ink) => fault('papers-mix-ink-more-than-one', { ink: shortName(ink) }));
 }

@@ -1,13 +1,11 @@
 import { fault } from '../../text/faults.ts';
+import type { Matrix } from '../matrix.ts';
+import { isArray, type PdfDictionary, type PdfObject } from '../pdf-object.ts';
 import { damaged } from '../refusal.ts';
 import type { Resolve } from './decode-stream.ts';
-import { isArray, type PdfDictionary, type PdfObject } from './pdf-object.ts';
 
 /** Left, bottom, right, top. */
 export type Box = readonly [number, number, number, number];
-
-/** Six numbers that map one plane to another (ISO 32000-1, 8.3.4). */
-export type Matrix = readonly [number, number, number, number, number, number];
 
 /** A page as seen: cropped, turned, in points from its lower left corner. */
 export interface PageView {

@@ -1,10 +1,6 @@
 import { fault } from '../../text/faults.ts';
 import { bytesOfText, joined } from '../bytes/byte-text.ts';
-import { damaged } from '../refusal.ts';
-import { appearancesOf } from './appearances.ts';
-import { type Box, type Matrix, pageView } from './page-box.ts';
-import type { PdfCopier } from './pdf-copier.ts';
-import type { PdfFile } from './pdf-file.ts';
+import type { Matrix } from '../matrix.ts';
 import {
   isArray,
   isStream,
@@ -13,7 +9,12 @@ import {
   type PdfObject,
   type PdfReference,
   type PdfStream,
-} from './pdf-object.ts';
+} from '../pdf-object.ts';
+import { damaged } from '../refusal.ts';
+import { appearancesOf } from './appearances.ts';
+import { type Box, pageView } from './page-box.ts';
+import type { PdfCopier } from './pdf-copier.ts';
+import type { PdfFile } from './pdf-file.ts';
 
 /** A page as a form XObject: from its lower left corner as seen, in points. */
 export interface PageForm {

@@ -1,8 +1,8 @@
 import { LIMITS } from '../../limits.ts';
 import { fault } from '../../text/faults.ts';
+import { dictionaryOf, isArray, isReference, type PdfDictionary, type PdfObject } from '../pdf-object.ts';
 import { damaged, RefusedError } from '../refusal.ts';
 import type { PdfFile } from './pdf-file.ts';
-import { dictionaryOf, isArray, isReference, type PdfDictionary, type PdfObject } from './pdf-object.ts';
 
 // Passed down the page tree (ISO 32000-1, 7.7.3.4).
 const INHERITED = ['Resources', 'MediaBox', 'CropBox', 'Rotate'] as const;

@@ -1,8 +1,8 @@
 import { fault } from '../../text/faults.ts';
 import type { Budget } from '../bytes/budget.ts';
+import { nameObject, type PdfObject } from '../pdf-object.ts';
 import { damaged } from '../refusal.ts';
 import { type Token, tokenAt } from './lexer.ts';
-import { nameObject, type PdfObject } from './pdf-object.ts';
 import { hexValue, nameValue, numberValue, stringValue, tokenText } from './token-value.ts';
 
 /** An object and the place after it. */

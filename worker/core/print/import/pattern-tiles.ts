@@ -1,9 +1,9 @@
 import { LIMITS } from '../../limits.ts';
 import { fault } from '../../text/faults.ts';
+import { isArray, type PdfDictionary } from '../pdf-object.ts';
 import { RefusedError } from '../refusal.ts';
 import type { Resolve } from './decode-stream.ts';
 import type { Box } from './page-box.ts';
-import { isArray, type PdfDictionary } from './pdf-object.ts';
 
 // Many patterns may name one list, and it may be long.
 const MATRIX_ITEMS = 6;

@@ -1,14 +1,5 @@
 import { type Fault, fault } from '../../text/faults.ts';
 import { FaultSet } from '../bytes/fault-set.ts';
-import { damaged, RefusedError } from '../refusal.ts';
-import { BLEND_MODES, FORM, FRAME, GLYPH_LISTS, IMAGE, NEVER, PATTERN } from './carried-entries.ts';
-import { Contents } from './contents.ts';
-import { carriedBytes, carriedSamples, pixelsOf, type Reading } from './copy-image.ts';
-import { fontObstacles } from './font-obstacles.ts';
-import { InkList, type Inks } from './inks.ts';
-import type { Box } from './page-box.ts';
-import { refuseCrowded } from './pattern-tiles.ts';
-import type { PdfFile } from './pdf-file.ts';
 import {
   dictionaryOf,
   isArray,
@@ -21,7 +12,16 @@ import {
   type PdfObject,
   type PdfReference,
   type PdfStream,
-} from './pdf-object.ts';
+} from '../pdf-object.ts';
+import { damaged, RefusedError } from '../refusal.ts';
+import { BLEND_MODES, FORM, FRAME, GLYPH_LISTS, IMAGE, NEVER, PATTERN } from './carried-entries.ts';
+import { Contents } from './contents.ts';
+import { carriedBytes, carriedSamples, pixelsOf, type Reading } from './copy-image.ts';
+import { fontObstacles } from './font-obstacles.ts';
+import { InkList, type Inks } from './inks.ts';
+import type { Box } from './page-box.ts';
+import { refuseCrowded } from './pattern-tiles.ts';
+import type { PdfFile } from './pdf-file.ts';
 
 const CMYK = fault('uses-cmyk-colour-without-saying');
 

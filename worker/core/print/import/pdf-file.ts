@@ -1,11 +1,6 @@
 import { fault } from '../../text/faults.ts';
 import type { Budget } from '../bytes/budget.ts';
 import { textOfBytes } from '../bytes/byte-text.ts';
-import { damaged } from '../refusal.ts';
-import { type CrossReference, readCrossReference } from './cross-reference.ts';
-import { decodeStream, filtersOf, type Resolve } from './decode-stream.ts';
-import { isWhite, tokenAt } from './lexer.ts';
-import { createParser, type Parser } from './parse-object.ts';
 import {
   dictionaryOf,
   isDictionary,
@@ -14,7 +9,12 @@ import {
   type PdfDictionary,
   type PdfObject,
   type PdfStream,
-} from './pdf-object.ts';
+} from '../pdf-object.ts';
+import { damaged } from '../refusal.ts';
+import { type CrossReference, readCrossReference } from './cross-reference.ts';
+import { decodeStream, filtersOf, type Resolve } from './decode-stream.ts';
+import { isWhite, tokenAt } from './lexer.ts';
+import { createParser, type Parser } from './parse-object.ts';
 import { tokenText } from './token-value.ts';
 
 /** A PDF whose objects are read when they are asked for. */

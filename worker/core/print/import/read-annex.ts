@@ -2,17 +2,18 @@ import { LIMITS } from '../../limits.ts';
 import { type Fault, fault } from '../../text/faults.ts';
 import { Budget } from '../bytes/budget.ts';
 import { textOfBytes } from '../bytes/byte-text.ts';
-import { damaged, RefusedError } from '../refusal.ts';
+import { dictionaryOf, isStream, type PdfDictionary, type PdfObject } from '../pdf-object.ts';
+import { damaged, tooManyBytes, unknownType } from '../refusal.ts';
 import { refuseForbidden } from './active-content.ts';
 import type { Inks } from './inks.ts';
 import { type PageForm, pageForm } from './page-form.ts';
 import { pagesOf } from './page-tree.ts';
 import { PdfCopier } from './pdf-copier.ts';
-import { openPdf, type PdfFile } from './pdf-file.ts';
-import { dictionaryOf, isStream, type PdfDictionary, type PdfObject } from './pdf-object.ts';
+import { openPdf, type PdfFile, pdfStart } from './pdf-file.ts';
 
 /** What is taken over from a PDF: its pages as forms, the objects these use, and why a file holding them cannot make the archival claims. */
 export interface Annex {
+  ok: true;
   pages: readonly PageForm[];
   objects: ReadonlyMap<number, PdfObject>;
   obstacles: readonly Fault[];
@@ -43,6 +44,7 @@ interface AnnexOptions {
  */
 export function readAnnex(bytes: Uint8Array, { budget = new Budget(), verify = false }: AnnexOptions = {}): Annex {
   if (bytes.length > LIMITS.annexBytes) throw tooManyBytes(bytes.length);
+  if (pdfStart(bytes) < 0) throw unknownType();
   const file = openPdf(bytes, budget);
   const catalogue = dictionaryOf(file.resolve(file.trailer.get('Root')));
   if (!catalogue.has('Pages')) throw damaged(fault('no-pages'));
@@ -53,17 +55,10 @@ export function readAnnex(bytes: Uint8Array, { budget = new Budget(), verify = f
   const pages = found.map((page) => pageForm(page, file, carrier));
   const obstacles = carrier.obstacles();
   return {
+    ok: true,
     pages,
     objects: carrier.objects,
     obstacles: [...obstacles, ...claimObstacles(file, catalogue, obstacles)],
     inks: carrier.inks,
   };
-}
-
-/** The refusal of a file of too many bytes. */
-export function tooManyBytes(length: number): RefusedError {
-  return new RefusedError(
-    'too-large',
-    fault('mb-mb-most', { length: (length / 1e6).toFixed(1), annexBytes: LIMITS.annexBytes / 1e6 }),
-  );
 }

@@ -1,11 +1,11 @@
 import { type Fault, fault } from '../../text/faults.ts';
 import { FaultSet } from '../bytes/fault-set.ts';
+import type { PdfDictionary } from '../pdf-object.ts';
 import { type CodeCutter, codeCutterOf } from './font-codes.ts';
 import { fontNameOf } from './font-obstacles.ts';
 import { textOfCode } from './font-text.ts';
 import { spendUnit } from './lexical-cost.ts';
 import type { PdfFile } from './pdf-file.ts';
-import type { PdfDictionary } from './pdf-object.ts';
 
 /** What of a font was shown. */
 interface Use {

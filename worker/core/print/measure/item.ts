@@ -1,6 +1,5 @@
-import type { Matrix } from '../import/page-box.ts';
-import type { PageForm } from '../import/page-form.ts';
-import type { Annex } from '../import/read-annex.ts';
+import type { Annex, PageForm } from '../import/index.ts';
+import type { Matrix } from '../matrix.ts';
 import type { Picture } from '../picture/picture.ts';
 import type { TextStyle } from '../style/text-style.ts';
 import type { Shape } from './drawing-shape.ts';

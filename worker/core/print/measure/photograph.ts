@@ -1,4 +1,4 @@
-import type { Matrix } from '../import/page-box.ts';
+import type { Matrix } from '../matrix.ts';
 import { pointsFromMm } from '../paper.ts';
 import type { Markup } from '../parse/markup.ts';
 import type { Orientation } from '../picture/picture.ts';

@@ -1,7 +1,6 @@
 import type { Say } from '../../text/formatter.ts';
 import * as m from '../../text/generated/messages.ts';
-import type { PageForm } from '../import/page-form.ts';
-import type { Annex } from '../import/read-annex.ts';
+import type { Annex, PageForm } from '../import/index.ts';
 import { outline } from '../measure/aside.ts';
 import type { Item } from '../measure/item.ts';
 import { childTag, type Tag } from '../measure/tag.ts';

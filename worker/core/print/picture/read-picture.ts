@@ -1,12 +1,9 @@
-import { fault } from '../../text/faults.ts';
 import { Budget } from '../bytes/budget.ts';
-import { RefusedError } from '../refusal.ts';
+import { unknownType } from '../refusal.ts';
 import { cleanJpeg, isJpeg, readJpeg } from './jpeg.ts';
 import type { Picture } from './picture.ts';
 import { cleanPng, readPng } from './png.ts';
 import { isPng } from './png-chunks.ts';
-
-const unknown = (): RefusedError => new RefusedError('unknown-type', fault('neither-pdf-nor-jpeg-png-picture'));
 
 /** Whether bytes begin as a picture of a known kind. */
 export function isPicture(bytes: Uint8Array): boolean {
@@ -17,7 +14,7 @@ export function isPicture(bytes: Uint8Array): boolean {
 export function readPicture(bytes: Uint8Array, verify: boolean, budget: Budget = new Budget()): Picture {
   if (isJpeg(bytes)) return readJpeg(bytes);
   if (isPng(bytes)) return readPng(bytes, verify, budget);
-  throw unknown();
+  throw unknownType();
 }
 
 /**
@@ -29,5 +26,5 @@ export function readPicture(bytes: Uint8Array, verify: boolean, budget: Budget =
 export function cleanImage(bytes: Uint8Array): Uint8Array {
   if (isJpeg(bytes)) return cleanJpeg(bytes);
   if (isPng(bytes)) return cleanPng(bytes);
-  throw unknown();
+  throw unknownType();
 }
