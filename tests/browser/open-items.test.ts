@@ -78,7 +78,7 @@ describe('the page of an aircraft', () => {
   test('says what the rules of today allow less of than the pack says', async () => {
     await page.route('**/due', async (route) => {
       const response = await route.fetch();
-      const limit = { id: 'useful-load', name: 'Maximum mass', quantity: 'mass', sealed: 472.5, now: 450.04 };
+      const limit = { id: 'maximum-mass', name: 'Maximum mass', quantity: 'mass', sealed: 472.5, now: 450.04 };
       await route.fulfill({ response, json: { ...(await response.json()), tighter: [limit] } });
     });
     await open(AIRCRAFT);

@@ -12,7 +12,7 @@ import { ROOT, WORKER } from '../../worker/local/service/places.ts';
 import { CONTENT_PAGES, fencedBlocks, languagesOf } from './fenced-blocks.ts';
 import { beginReading, type Reader } from './reader.ts';
 
-const SLIPMARK = join(WORKER, 'embedded/slipmark.js');
+const SLIPMARK = join(WORKER, 'local/slipmark.js');
 
 let reader: Reader;
 

@@ -16,7 +16,7 @@ const FACT = {
   obstacles: [],
   work: { unpackedBytes: 0, objects: 0, tokens: 0 },
   bytes: 13,
-  inspection: 3,
+  inspection: 4,
 };
 
 const handIn = (service: Awaited<ReturnType<typeof testService>>, name: string, body: Uint8Array = PAPER) =>
