@@ -1,4 +1,4 @@
-// The whole way of a record, stage after stage, as edge and command line use it.
+// Entry point of the core: all stages from a record to a sealed pack, for edge and command line.
 export type { OpenItem } from './calc/open-items/open-item.ts';
 export { NO_READINGS, type Readings } from './calc/open-items/readings.ts';
 export { type OpenDue, timeLeft } from './calc/open-items/time-left.ts';

@@ -2,9 +2,9 @@
 export const LIMITS = {
   /** Bytes of a request body. */
   bodyBytes: 1_048_576,
-  /** Bytes of all attachments of one pack together: they are held at once while it is made. */
+  /** Bytes of all attachments of one pack together: they are in memory at once while it is made. */
   attachedBytes: 24_000_000,
-  /** Days for which a file that was handed in is kept, and pages of a listing that one sweep looks through. */
+  /** Days for which an uploaded file is kept, and pages of a listing that one sweep checks. */
   handedInDays: 180,
   sweptPages: 50,
   /** Levels of nesting in a record, and keys of one object: both far above what any schema has. */
@@ -18,11 +18,11 @@ export const LIMITS = {
   number: 1e9,
   /** Findings returned for one record that does not fit the schema. */
   recordIssues: 200,
-  /** Days an owner's link may live. */
+  /** Max. lifetime of an owner's link, in days. */
   linkDays: 3_660,
-  /** Days an owner's link lives when nothing is said. */
+  /** Lifetime of an owner's link by default, in days. */
   linkDefaultDays: 730,
-  /** Openings that are remembered of one link, and how many of them a list shows. */
+  /** Openings recorded per link, and how many of them a list shows. */
   linkOpenings: 1_000,
   openingsListed: 20,
   /** Items on one page of a list. */
@@ -38,7 +38,7 @@ export const LIMITS = {
   /** Bytes of one blob of a ledger that is restored, and of the ledger itself with the records of its visits. */
   restoredBlobBytes: 32_000_000,
   restoredLedgerBytes: 24_000_000,
-  /** Bytes of a record as a ledger holds it: the platform allows 2 MB in a row. */
+  /** Bytes of a record kept in a ledger: the platform allows 2 MB in a row. */
   keptRecordBytes: 1_900_000,
   /** Entries and packs of a ledger that is restored: it is written in one transaction. */
   restoredEntries: 50_000,
@@ -47,9 +47,9 @@ export const LIMITS = {
   takenOverKeys: 1_000,
   /** People in the table of one workshop. */
   workshopPeople: 1_000,
-  /** Packs told to the index in one go. */
+  /** Packs reported to the index in one batch. */
   outboxBatch: 50,
-  /** How often a release is sealed again because the ledger moved meanwhile. */
+  /** Max. attempts to seal a release again after a change of the ledger during sealing. */
   releaseAttempts: 3,
   /** Seconds after which a client may try again when the archive cannot be reached. */
   retryAfterSeconds: 5,
@@ -59,31 +59,32 @@ export const LIMITS = {
   annexBytes: 10_000_000,
   /** Pages of an appended PDF. */
   annexPages: 60,
-  // What reading one file may cost, counted, never timed: the clock of the runtime stands still while it computes. Measured were, of sixty
-  // pages each: text, 0.8 MB unpacked; a tagged print, 1.6 MB and 170,000 tokens; scans, 520 million pixels at 300 dpi, of which 66 MB were
-  // gone through in black and white, 390 MB in colour at 150 dpi; and a drawing of 400,000 lines, 10 MB and 2.6 million tokens.
-  /** Bytes out of every filter, and into those that read text, of what is unpacked of a file and held. */
+  // Cost limits of reading one file, counted, never timed: the clock of the runtime does not advance during
+  // computation. Measured, sixty pages each: text, 0.8 MB unpacked; a tagged print, 1.6 MB and 170,000 tokens; scans,
+  // 520 million pixels at 300 dpi, of which 66 MB were passed through in black and white, 390 MB in colour at 150 dpi;
+  // and a drawing of 400,000 lines, 10 MB and 2.6 million tokens.
+  /** Bytes unpacked from a file and kept in memory: the output of every filter, and the input of those that read text. */
   fileUnpackedBytes: 16_000_000,
-  /** Bytes that pictures and fonts of a file unpack to, gone through piece by piece and not held. */
+  /** Bytes that pictures and fonts of a file unpack to, processed piece by piece and not kept in memory. */
   filePassedBytes: 400_000_000,
-  /** Objects and values read and taken over from a file, and entries of its table of objects. */
+  /** Objects and values read and copied from a file, and entries of its object table. */
   fileObjects: 500_000,
-  /** Lexical units of contents, of tables of fonts, and of pictures within contents. */
+  /** Lexical units of contents, of font tables, and of inline pictures. */
   fileTokens: 4_000_000,
-  /** Operators that a reader carries out to show a paper, each form, pattern and drawn letter as often as it is shown. */
+  /** Operators that a reader executes to show an attachment; each form, pattern and drawn letter counts every time it is shown. */
   fileDraws: 20_000_000,
-  /** Pixels that a reader unpacks to show a paper, each picture as often as it is shown. */
+  /** Pixels that a reader unpacks to show an attachment; each picture counts every time it is shown. */
   filePixels: 1_500_000_000,
-  // What all attachments of one pack together may cost, for they are printed in one go.
+  // Cost limits of all attachments of one pack together: they are printed in one run.
   packUnpackedBytes: 32_000_000,
   packObjects: 1_500_000,
   packTokens: 12_000_000,
   packUnpackedPixels: 30_000_000,
-  /** Pixels of a photograph, and of a picture in a paper; and scans of a JPEG, of which progressive ones have some ten. */
+  /** Pixels of a photograph, and of a picture in an attachment; and scans of a JPEG (progressive ones have about ten). */
   imagePixels: 40_000_000,
   imageScans: 100,
-  /** How often a pattern may stand side by side on a page. */
+  /** Max. repetitions of a pattern on a page. */
   patternTiles: 10_000_000,
-  /** Pixels of a PNG that has to be unpacked here, because it has transparency or is interlaced. */
+  /** Pixels of a PNG that has transparency or is interlaced, and so has to be unpacked here. */
   imageUnpackedPixels: 10_000_000,
 } as const;

@@ -18,7 +18,7 @@ import { type SurveillanceResult, surveillanceResults } from './surveillance/res
 import { reduceWeighing, type WeighingResult } from './weighing/weighing.ts';
 import { type WiringResult, wiringResults } from './wiring/results.ts';
 
-/** Everything computed for a visit, unrounded, in kg, mm, l. */
+/** Results of a visit, unrounded, in kg, mm, l. */
 export interface Results {
   change: EquipmentChange;
   prediction: Prediction | undefined;
@@ -34,21 +34,21 @@ export interface Results {
   compass: CompassResult | undefined;
   engineRuns: RunComparison[];
   due: Due[];
-  /** For each bulletin, in their order. */
+  /** One for each bulletin, in their order. */
   applicability: Applies[];
   clock: ReleaseClock;
-  /** What stood open before the visit and what it makes of that. */
+  /** Open items before the visit, and their state after it. */
   open: CarryOver;
-  /** How far the aircraft has flown, by this visit and by those before it. */
+  /** Hours and landings of the aircraft, by this visit and by those before it. */
   readings: Readings;
 }
 
 export interface Settings extends LoadingSettings {
-  /** The moment of the assessment: what is due and what is left of the day follow from it. */
+  /** Time of the assessment: due items and the rest of the day follow from it. */
   at: string;
-  /** What earlier packs left open; undefined where none were asked. */
+  /** Items that earlier packs left open; undefined if none were consulted. */
   open?: readonly OpenItem[] | undefined;
-  /** Meters as earlier visits read them. @default nothing */
+  /** Meter readings of earlier visits. @default none */
   readings?: Readings | undefined;
 }
 

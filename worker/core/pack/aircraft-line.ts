@@ -1,7 +1,7 @@
 import * as m from '../text/generated/messages.ts';
 import type { PackContext } from './context.ts';
 
-/** Registration, type and serial number: the line under the title of every document. */
+/** Returns registration, type and serial number: the line under the title of every document. */
 export function aircraftLine({ visit, fmt }: PackContext): string {
   const { registration, maker, model, serial } = visit.aircraft;
   return fmt.text(m.aircraftLine_serialNumber, { registration, maker, model, serial });

@@ -1,7 +1,9 @@
 /**
- * JSON in the one form that is digested: keys sorted by UTF-16 code unit, no white space, numbers as ECMAScript writes them.
+ * Returns JSON in the canonical form for digests: keys sorted by UTF-16 code unit, no white space, numbers in
+ * ECMAScript notation.
  *
- * Half a surrogate pair, which the RFC refuses, is written as its escape: a record that holds one is digested, and refused by the gate.
+ * Half a surrogate pair, which the RFC refuses, is written as its escape: a record with one is digested, and refused by
+ * the release check.
  *
  * @throws TypeError for a value that JSON cannot carry
  * @source RFC 8785, JSON Canonicalization Scheme

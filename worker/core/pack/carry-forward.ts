@@ -7,12 +7,12 @@ import { factorOf } from '../units/quantity.ts';
 import { historyReason } from './line-name.ts';
 
 /**
- * The baseline of the next visit: weight schedule, equipment list and history as they stand after this one, in the units and the
- * language of its record, ready to be put into the next.
+ * Returns the baseline of the next visit: weight schedule, equipment list and history after this one, in the units and
+ * the language of its record, ready for the next record.
  *
  * @param pack the sealed pack that it is carried forward from
- * @param date when that pack was issued
- * @returns undefined where the visit leaves no empty mass
+ * @param date date on which that pack was issued
+ * @returns undefined if the visit leaves no empty mass
  */
 export function carriedForward(
   visit: Visit,
@@ -52,6 +52,6 @@ export function carriedForward(
       moment: momentKgMm / moment,
     })),
   };
-  // What is not known is left out, as a record has it.
+  // Unknown values are left out, as in a record.
   return JSON.parse(JSON.stringify(carried)) as Baseline;
 }

@@ -5,13 +5,13 @@ import type { Formatter } from '../text/formatter.ts';
 import type { Locale } from '../text/locale.ts';
 import type { PackIdentity } from './identity.ts';
 
-/** All that a view may look at. */
+/** Data available to a view. */
 export interface PackContext extends Pick<Assessment, 'visit' | 'results' | 'regime' | 'findings' | 'attachments'> {
   /** Undefined in a draft. */
   identity: PackIdentity | undefined;
-  /** When the pack was issued, or the draft was made. */
+  /** Time at which the pack was issued, or the draft was made. */
   issuedAt: string;
-  /** Present only when the gate released the visit. */
+  /** Present only if the release check released the visit. */
   released: ReleasedVisit | undefined;
   /** SHA-256 of the record in canonical JSON, in hex. */
   recordSha256: string;
@@ -19,11 +19,14 @@ export interface PackContext extends Pick<Assessment, 'visit' | 'results' | 'reg
 }
 
 interface ContextOptions {
-  /** Of an issued pack, or when a draft was made. */
+  /** Identity of an issued pack, or the time of a draft. */
   of: PackIdentity | { draftAt: string };
   recordSha256: string;
   released?: ReleasedVisit;
-  /** @default that of the record */
+  /**
+   * @default locale of the record
+   * @default that of the record
+   */
   locale?: Locale;
 }
 

@@ -1,4 +1,4 @@
-/** A document of a pack, as its manifest and its record of issue name it. */
+/** A document of a pack, as its manifest and its issue record name it. */
 export interface DocumentDigest {
   id: string;
   title: string;

@@ -2,27 +2,27 @@ import type { Message } from '../text/message.ts';
 import type { PackContext } from './context.ts';
 import type { View } from './render.ts';
 
-/** One document to be filled: an instance of a kind, such as the record of one modification. */
+/** One document to fill: an instance of a kind, such as the record of one modification. */
 export interface DocumentInstance {
   /** Unique in the pack; the id of its article. */
   id: string;
   title: string;
   view: View;
-  /** SHA-256 of a paper whose pages follow its own. */
+  /** SHA-256 of an attached document whose pages follow. */
   appends?: string;
 }
 
-/** A kind of document. It declares itself: when it applies, its template and its view. */
+/** A kind of document, which declares its conditions, its template and its view. */
 export interface DocumentKind {
   /** Folder of its template. */
   template: string;
-  /** Of a kind of which a pack holds at most one, its title. */
+  /** Title of a kind with only one document per pack. */
   title?: Message;
-  /** The instances that a visit calls for; none when it does not apply. */
+  /** Returns the instances that a visit requires; empty if it does not apply. */
   instances(context: PackContext): DocumentInstance[];
 }
 
-/** A kind of which a pack holds at most one. */
+/** Returns a kind with only one document per pack. */
 export function single(
   id: string,
   title: Message,

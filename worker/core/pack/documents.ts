@@ -28,8 +28,8 @@ const hasEquipment = ({ results }: PackContext): boolean =>
   results.change.after.length > 0 || results.change.lines.length > 0;
 
 /**
- * Every kind of document between the cover and the record of issue, in the order of the pack. Adding a document adds a
- * folder of templates, a view and a line here.
+ * Every kind of document between the cover and the issue record, in the order of the pack. A new document is a folder
+ * of templates, a view and a line here.
  */
 export const DOCUMENT_KINDS: readonly DocumentKind[] = [
   single('owner-summary', m.ownerSSummary, ownerSummaryView),

@@ -6,18 +6,18 @@ import { ownerFacts } from './owner-facts.ts';
 import { type OwnerFacts, readOwnerFacts } from './owner-facts-schema.ts';
 import { type TighterLimit, tighterLimits } from './tighter-limits.ts';
 
-/** What a pilot works with today, and where that is less than the pack says. */
+/** Facts for a pilot today, and the limits that are tighter than the pack states. */
 export interface FactsToday {
-  /** As the pack says, or by today's rules where these allow less; undefined where nothing can be loaded. */
+  /** As in the pack, or by today's rules if these allow less; undefined if nothing can be loaded. */
   loading: LoadingFacts | undefined;
   tighter: TighterLimit[];
 }
 
 /**
- * Holds what today's rules make of a sealed record against what was said of its pack.
+ * Compares the result of today's rules for a sealed record with the facts of its pack.
  *
- * @param visit the sealed record, with what today's rules give for it
- * @param pack what was kept of the owner's facts, where any were, and its summary
+ * @param visit the sealed record, with its results by today's rules
+ * @param pack the kept owner's facts, if any, and the summary
  */
 export function factsToday(
   { visit, results }: { visit: Visit; results: Results },

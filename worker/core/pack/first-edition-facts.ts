@@ -4,19 +4,19 @@ import type { Visit } from '../record/visit.ts';
 import { ownerFacts } from './owner-facts.ts';
 import type { OwnerFacts, OwnerLimit } from './owner-facts-schema.ts';
 
-/** What the list of packs kept of a pack of the first edition: its empty aircraft as it was computed then. */
+/** Summary of a first-edition pack in the list of packs: its empty aircraft as calculated then. */
 export interface FirstEditionSummary {
   emptyMassKg: number | null;
   emptyArmMm: number | null;
 }
 
 /**
- * The owner's facts of a pack of the first edition, which kept none: the payload with full tanks was maximum mass less empty mass less
- * full fuel, the useful load was maximum mass less empty mass, whatever other limits there were. That figures were then rounded to the
- * nearest, and are rounded inward now, is no difference of rules.
+ * Returns the owner's facts of a pack of the first edition, which kept none: the payload with full tanks was maximum
+ * mass less empty mass less full fuel, the useful load was maximum mass less empty mass, independent of other limits.
+ * Figures were then rounded to the nearest and are now rounded inward: that does not count as a difference of rules.
  *
- * @param results of the same record by today's rules
- * @param kept what its summary says of the empty aircraft; without it, what today's rules give
+ * @param results results of the same record by today's rules
+ * @param kept empty aircraft from its summary (default: the result of today's rules)
  */
 export function firstEditionFacts(visit: Visit, results: Results, at: string, kept?: FirstEditionSummary): OwnerFacts {
   const facts = ownerFacts(visit, results, at);

@@ -1,6 +1,6 @@
 import * as m from '../text/generated/messages.ts';
 
-/** Where an issued pack stands in the archive, and when it was issued. A draft has none. */
+/** Position of an issued pack in the archive, and its time of issue. A draft has none. */
 export interface PackIdentity {
   /** Pack number, `Q-SLM-P3-1`. */
   pack: string;
@@ -9,9 +9,9 @@ export interface PackIdentity {
   visit: string;
   previous: { pack: string; manifestSha256: string } | undefined;
   supersedes: string | undefined;
-  /** The workshop that seals the pack, as the deployment knows it, and the thumbprint of its key; undefined where nobody does. */
+  /** The workshop that seals the pack, as known to the deployment, and the thumbprint of its key; undefined without a seal. */
   sealedBy: { id: string; name: string; kid: string } | undefined;
 }
 
-/** What stands on every page of a pack that no one has released. */
+/** Mark on every page of a pack that is not released. */
 export const NOT_RELEASED = m.identity_notReleased;

@@ -3,7 +3,7 @@ import type { AdjustmentLine, BudgetComponent } from '../calc/weighing/weighing-
 import * as m from '../text/generated/messages.ts';
 import { said, type Value } from '../text/message.ts';
 
-/** The item or the fuel of a line of the reduction. Names that the record gives are printed as they are. */
+/** Returns the item or the fuel of a line of the reduction. Names from the record are printed unchanged. */
 export function adjustmentName(line: AdjustmentLine): Value {
   switch (line.kind) {
     case 'item-aboard':
@@ -18,7 +18,7 @@ export function adjustmentName(line: AdjustmentLine): Value {
   }
 }
 
-/** A component of the uncertainty budget. */
+/** Returns the name of a component of the uncertainty budget. */
 export function budgetName(component: BudgetComponent): Value {
   switch (component.kind) {
     case 'scale-error-limit':
@@ -34,7 +34,7 @@ export function budgetName(component: BudgetComponent): Value {
   }
 }
 
-/** Why the empty mass changed. */
+/** Returns the reason for a change of the empty mass. */
 export function historyReason(cause: HistoryCause): Value {
   switch (cause.kind) {
     case 'stated':

@@ -5,18 +5,21 @@ import type { Results } from '../calc/results.ts';
 import type { LoadedAircraft, Visit } from '../record/visit.ts';
 import type { Units } from '../units/quantity.ts';
 
-/** All that a loading is worked out from: the aircraft as it stands after the visit. */
+/** Data for the calculation of loadings: the aircraft after the visit. */
 export interface LoadingFacts {
   aircraft: LoadedAircraft;
   empty: MassMoment;
   units: Units;
-  /** The most that may be loaded, and which limit governs it. */
+  /** Max. loads, and the limits that govern them. */
   limits: LoadLimits;
-  /** Least solo pilot; undefined where there is no seat for a pilot. */
+  /** Min. solo pilot; undefined without a seat for a pilot. */
   leastPilot: LeastPilot | undefined;
 }
 
-/** What a page needs to work out loadings by itself; undefined where the visit leaves no empty mass, or nothing can be loaded. */
+/**
+ * Returns the data with which a page calculates loadings on its own; undefined if the visit leaves no empty mass, or if
+ * nothing can be loaded.
+ */
 export function loadingFacts({ aircraft, units }: Visit, { schedule, loading }: Results): LoadingFacts | undefined {
   const { stations, loadingLimits, envelope } = aircraft;
   const { maximumMassKg, maximumZeroFuelMassKg, maximumLandingMassKg } = aircraft;

@@ -9,7 +9,7 @@ const NAMES: Readonly<Record<ShownLoading, Message>> = {
   'two-standard-persons': m.loadingName_twoStandardPersons,
 };
 
-/** The same inside a sentence. */
+/** Names inside a sentence. */
 const CAPTIONS: Readonly<Record<ShownLoading, Message>> = {
   foremost: m.loadingName_foremostLegalLoading2,
   rearmost: m.loadingName_rearmostLegalLoading2,
@@ -17,12 +17,12 @@ const CAPTIONS: Readonly<Record<ShownLoading, Message>> = {
   'two-standard-persons': m.loadingName_twoStandardPersons2,
 };
 
-/** A loading of the loading sheet, as a row of a table names it. */
+/** Returns the name of a loading in a table row. */
 export function loadingName(kind: ShownLoading): Value {
   return said(NAMES[kind]);
 }
 
-/** A loading of the loading sheet inside a sentence. */
+/** Returns the name of a loading inside a sentence. */
 export function loadingInCaption(kind: ShownLoading): Value {
   return said(CAPTIONS[kind]);
 }

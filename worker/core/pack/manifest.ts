@@ -6,8 +6,9 @@ import type { PackIdentity } from './identity.ts';
 export const MANIFEST_FORMAT = 'slipmark-manifest/2';
 
 /**
- * What a sealed pack is made of, by digest, and who released it on what words: the thing that is sealed. A reader takes the members that
- * it knows and lets others be. Form 1 lacks `sealedBy`, `workshop`, `facts`, `signatures`, `entriesSha256` and `notCovered`.
+ * Components of a sealed pack by digest, the person who released it and the statement: the content that is sealed. A
+ * reader uses the members that it knows and ignores others. Form 1 lacks `sealedBy`, `workshop`, `facts`, `signatures`,
+ * `entriesSha256` and `notCovered`.
  */
 export interface Manifest {
   format: typeof MANIFEST_FORMAT;
@@ -29,27 +30,27 @@ export interface Manifest {
     read: string;
     knowsOfNoHazard: true;
   };
-  /** Everybody whom the record names, with what they hold. */
+  /** Every person named in the record, with their authorisation. */
   people: { id: string; name: string; capacity: string; authorisation: string | null }[];
-  /** Independent inspections of critical tasks: who attests what, and when. */
+  /** Independent inspections of critical tasks: task, inspector and time. */
   secondInspections: { task: string; by: string; at: string }[];
   record: { sha256: string };
   documents: DocumentDigest[];
-  /** Files shown in the pack or appended to it, by the digest under which they were handed in. */
+  /** Files shown in the pack or appended to it, by the digest under which they were uploaded. */
   attachments: { id: string; title: string; sha256: string }[];
   previous: { pack: string; manifestSha256: string } | null;
   supersedes: string | null;
-  /** The workshop as the deployment knows it; null where no service sealed the pack. */
+  /** The workshop as known to the deployment; null if no service sealed the pack. */
   workshop: { id: string; name: string } | null;
-  /** The key of the interface that released it, and the person in whose hand that is where it is a person's. */
+  /** Key of the interface that released it, and the person who owns it, if it belongs to a person. */
   sealedBy: { key: string; person: string | null } | null;
-  /** What was said of the pack when it was released. */
+  /** Statements about the pack at its release. */
   facts: { sha256: string };
-  /** Signatures of people by keys of their own. */
+  /** Signatures of people by their own keys. */
   signatures: readonly never[];
-  /** Digest of what people wrote down one by one, where that was kept. */
+  /** Digest of the entries of people one by one, if kept. */
   entriesSha256: null;
-  /** What the pack does not cover. */
+  /** Parts of the visit that the pack does not cover. */
   notCovered: readonly never[];
 }
 

@@ -4,7 +4,7 @@ import type { Message } from '../text/message.ts';
 
 type OfAircraft = Exclude<ExceededLimit, { id: string }>;
 
-/** Mass limits of the aircraft, inside a sentence. */
+/** Names of the aircraft's mass limits, inside a sentence. */
 export const MASS_LIMIT_NAMES: Readonly<Record<OfAircraft['kind'], Message>> = {
   'zero-fuel-mass': m.maximumZeroFuelMass,
   'landing-mass': m.maximumLandingMass,

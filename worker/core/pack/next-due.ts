@@ -5,27 +5,27 @@ import type { PackContext } from './context.ts';
 import { landingsText } from './views/counts.ts';
 import { dueLimit, eitherOf } from './views/due-limit.ts';
 
-/** Something that has to be done, and by when. */
+/** An item due, with its limit. */
 export interface NextDue {
-  /** Its name for the life of the aircraft; in the pack in which it first stands, its identifier in the record. */
+  /** Name for the life of the aircraft; in the first pack with it, its identifier in the record. */
   id: string;
   what: string;
-  /** Date, hours and landings, whichever comes first. */
+  /** Date, hours and landings, in one text. */
   limit: string;
-  /** The date of the limit alone, where it has one. */
+  /** Date of the limit, if it has one. */
   date: string | undefined;
-  /** Its hours, and the meter that they are read on: that of the airframe where none is named. */
+  /** Hours of the limit, and their meter: the airframe's if none is named. */
   hours: number | undefined;
   meter: string | undefined;
   landings: number | undefined;
   of: OpenItem['of'];
-  /** Hours left at the moment that was asked about, where the meter was read. */
+  /** Hours left at the reference time, if the meter was read. */
   hoursLeft: number | undefined;
-  /** Whether it was past its limit then. */
+  /** Past its limit at that time. */
   isOverdue: boolean;
 }
 
-/** What comes due after a visit, the soonest first: all that stands open with a limit, of this pack and of earlier ones. */
+/** Returns the items due after a visit, the soonest first: all open items with a limit, of this pack and of earlier ones. */
 export function nextDue(
   { visit, results, fmt }: Pick<PackContext, 'visit' | 'results' | 'fmt'>,
   at: string,
@@ -44,9 +44,9 @@ export function nextDue(
 }
 
 /**
- * Until when an aircraft may be flown by what comes due: the earliest date, the fewest hours on each meter and the fewest landings, whichever
- * comes first. Meters of one aircraft run much alike: of one that has more than twice the hours left of another nothing is said.
- * Undefined where nothing has a limit.
+ * Returns the limit up to which the due items allow flight: the earliest date, the fewest hours on each meter and the
+ * fewest landings, the first of them. Meters of one aircraft run at similar rates: one with more than twice the hours
+ * left of another is not listed. Undefined if no item has a limit.
  *
  * @source common practice, no source
  */

@@ -1,7 +1,7 @@
 import { canonicalJson } from './canonical-json.ts';
 import { sha256 } from './digest.ts';
 
-/** A pack that what stands open follows from. */
+/** A pack on which the open items depend. */
 export interface SealedBefore {
   pack: string;
   issuedAt: string;
@@ -9,10 +9,10 @@ export interface SealedBefore {
   isWithdrawn: boolean;
 }
 
-/** Moves when what stands open is worked out in another way: what was kept of it is then worked out again. */
+/** Version of the calculation of open items: kept ones of another version are calculated again. */
 const WAY = 'open/2';
 
-/** Tells whether what was kept of open items follows from these very packs, the oldest first. */
+/** Returns the digest that shows if kept open items follow from exactly these packs, the oldest first. */
 export function openDigest(packs: readonly SealedBefore[]): Promise<string> {
   const told = packs.map(({ pack, issuedAt, recordSha256, isWithdrawn }) => [
     pack,

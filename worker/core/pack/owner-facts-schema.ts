@@ -1,36 +1,36 @@
 import * as z from 'zod';
 
-/** One limit that a pilot works with, in the units of calculation. */
+/** One limit for a pilot, in calculation units. */
 export const OwnerLimit = z.object({
   /** Stable for ever, such as `full-tanks-payload` or `station/left-seat`. */
   id: z.string(),
-  /** As a reader knows it: a text of ours, in English, or the name in the record. */
+  /** Name for the reader: a text of ours, in English, or the name in the record. */
   name: z.string(),
   quantity: z.enum(['mass', 'volume', 'arm']),
-  /** Which way it bounds; `exact` for a figure that is no limit, but that every loading is worked out from. */
+  /** Direction of the limit; `exact` for a figure that is not a limit, but an input of every loading. */
   bound: z.enum(['most', 'least', 'exact']),
-  /** Null where nothing is allowed, as for a least pilot where nobody may fly alone. */
+  /** Null if nothing is allowed, as for a min. pilot mass if nobody may fly alone. */
   value: z.number().nullable(),
-  /** What governs it, where it follows from others. */
+  /** Limit that it follows from, if derived. */
   governedBy: z.string().optional(),
 });
 export type OwnerLimit = z.infer<typeof OwnerLimit>;
 
-/** Something that has to be done, by whichever comes first. */
+/** An item due, by the limit that is reached first. */
 export const OwnerDue = z.object({
   id: z.string(),
   what: z.string(),
   date: z.string().optional(),
   hours: z.number().optional(),
-  /** Identifier of the meter that the hours are read on; the one of the airframe where there is none. */
+  /** Identifier of the meter of the hours; the airframe's by default. */
   meter: z.string().optional(),
-  /** What the hours are counted of. */
+  /** Product that the hours count. */
   of: z.string().optional(),
   landings: z.number().optional(),
 });
 export type OwnerDue = z.infer<typeof OwnerDue>;
 
-/** A list of which every entry that is read is taken, and every other left: what later editions add is none of ours. */
+/** List that keeps every readable entry and drops the others: entries added by later editions are ignored. */
 const readable = <Entry extends z.ZodType>(entry: Entry) =>
   z
     .array(z.unknown())
@@ -42,16 +42,16 @@ const readable = <Entry extends z.ZodType>(entry: Entry) =>
       }),
     );
 
-/** What a pack tells its owner to fly by, as plain JSON: kept beside the pack, and compared with what today's rules give. */
+/** Figures with which the owner flies, as plain JSON: kept with the pack, and compared with the results of today's rules. */
 export const OwnerFacts = z.object({
   limits: readable(OwnerLimit),
   due: readable(OwnerDue),
-  /** What the loading check of the page is worked out from, as `loadingFacts` gives it; null where nothing can be loaded. */
+  /** Data of the page's loading check, from `loadingFacts`; null if nothing can be loaded. */
   loading: z.unknown().transform((loading) => loading ?? null),
 });
 export type OwnerFacts = z.infer<typeof OwnerFacts>;
 
-/** Kept facts, leniently: what is not known is left out. Undefined where there are none. */
+/** Reads kept facts leniently: unknown members are left out. Undefined without any. */
 export function readOwnerFacts(kept: unknown): OwnerFacts | undefined {
   const read = OwnerFacts.safeParse(kept);
   return read.success ? read.data : undefined;

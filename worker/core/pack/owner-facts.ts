@@ -11,9 +11,9 @@ import type { OwnerDue, OwnerFacts, OwnerLimit } from './owner-facts-schema.ts';
 import { OWNER_LIMIT_NAMES } from './owner-limit-names.ts';
 
 /**
- * The owner's facts of a visit: every limit that a pilot works with, and what comes due.
+ * Returns the owner's facts of a visit: every limit for a pilot, and the items due.
  *
- * @param at when the pack was issued
+ * @param at time at which the pack was issued
  */
 export function ownerFacts(visit: Visit, results: Results, at: string): OwnerFacts {
   const facts = {
@@ -21,7 +21,7 @@ export function ownerFacts(visit: Visit, results: Results, at: string): OwnerFac
     due: dueFacts(visit, results, at),
     loading: loadingFacts(visit, results) ?? null,
   };
-  // What is not known is left out, so that what is kept reads back as what it was.
+  // Unknown values are left out, so that the kept facts read back unchanged.
   return JSON.parse(JSON.stringify(facts)) as OwnerFacts;
 }
 
@@ -43,7 +43,7 @@ function ownLimits({ aircraft }: Visit, { schedule, loading }: Results): OwnerLi
     ...(governedBy !== undefined && { governedBy }),
   });
   return [
-    // A heavier empty aircraft carries less: it bounds as a least value does.
+    // A heavier empty aircraft carries less: its mass bounds as a minimum does.
     limit('empty-mass', 'least', schedule.massKg),
     limit('empty-arm', 'exact', schedule.armMm),
     limit('maximum-mass', 'most', maximumMassKg),
@@ -55,7 +55,7 @@ function ownLimits({ aircraft }: Visit, { schedule, loading }: Results): OwnerLi
   ];
 }
 
-/** What the record states of stations, tanks and limits that join stations. */
+/** Returns the limits of stations, of tanks and of joint loads from the record. */
 function statedLimits(aircraft: Aircraft): OwnerLimit[] {
   const limit = (id: string, name: string, quantity: 'mass' | 'volume', value: number): OwnerLimit => ({
     ...{ id, name, quantity, bound: 'most', value },

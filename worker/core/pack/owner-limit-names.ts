@@ -1,6 +1,6 @@
 import * as m from '../text/generated/messages.ts';
 
-/** Limits that follow from the visit and stand in every pack, by their identifiers. */
+/** Limits that follow from the visit and are in every pack, by their identifiers. */
 export const OWNER_LIMIT_NAMES = {
   'empty-mass': m.emptyMass,
   'empty-arm': m.emptyCentreGravity,

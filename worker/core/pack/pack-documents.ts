@@ -7,21 +7,21 @@ import { render } from './render.ts';
 import { coverView } from './views/cover.ts';
 import { recordOfIssueView } from './views/record-of-issue.ts';
 
-/** A document as one article of the HTML subset: what the browser shows and the typesetter prints. */
+/** A document as one article of the HTML subset, for the browser and the typesetter. */
 export interface PackDocument {
   id: string;
   title: string;
   html: string;
-  /** SHA-256 of a paper whose pages follow its own. */
+  /** SHA-256 of an attached document whose pages follow. */
   appends?: string;
 }
 
 export interface PackDocumentsOptions {
-  /** The one document that will be printed by itself. @default all are printed together */
+  /** The only document to print. @default all are printed together */
   alone?: string | undefined;
 }
 
-/** Every document that a visit calls for, filled; the last one holds the digests of those before it. */
+/** Returns every document that a visit requires, filled; the last one contains the digests of those before it. */
 export async function packDocuments(
   context: PackContext,
   { alone }: PackDocumentsOptions = {},
@@ -50,7 +50,7 @@ export async function packDocuments(
   };
 }
 
-/** What a reader looks for in a pack; that nothing is said of it must not look as if all were well. */
+/** Documents that a reader expects in a pack; the cover lists those that are absent, so that silence does not look like a good result. */
 const LOOKED_FOR = [
   'weighing-report',
   'electrical-load-analysis',

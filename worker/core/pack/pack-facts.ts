@@ -12,19 +12,19 @@ import type { PackSummary } from './summary.ts';
 export const FACTS_FORMAT = 'slipmark-facts/1';
 
 /**
- * What is said of a pack beside its documents, made when it is released and kept: rules that change later change nothing of it. Its digest
- * stands in the manifest.
+ * Facts of a pack outside its documents, made at its release and kept: later changes of rules do not change them. Their
+ * digest is in the manifest.
  */
 export interface PackFacts {
   format: typeof FACTS_FORMAT;
   summary: PackSummary;
-  /** The workshop as the deployment knew it, and the thumbprint of the key that it sealed with; null where no service did. */
+  /** The workshop as known to the deployment at the time, and the thumbprint of its seal key; null without a service. */
   sealedBy: { id: string; name: string; kid: string } | null;
-  /** What its owner flies by. */
+  /** Figures with which the owner flies. */
   owner: OwnerFacts;
   /**
-   * What stands open after the pack and the meters as they were read last, and the digest of the packs that this follows from. None with
-   * a correction: what it follows from is then worked out with the issues that it replaces.
+   * Open items after the pack and the last meter readings, and the digest of the packs on which they depend. Left out
+   * for a correction: its basis is then calculated with the issues that it replaces.
    */
   open: { over: string | null; items: OpenItem[]; readings: Readings };
 }

@@ -1,17 +1,17 @@
 import type { Person, Visit } from '../record/visit.ts';
 import { DASH } from '../text/dash.ts';
 
-/** The person of that identifier. */
+/** Returns the person with an identifier. */
 export function personOf(visit: Visit, id: string | undefined): Person | undefined {
   return visit.people.find((person) => person.id === id);
 }
 
-/** Name as printed; a dash where nobody is named. */
+/** Returns a name as printed; a dash if nobody is named. */
 export function nameOf(visit: Visit, id: string | undefined): string {
   return personOf(visit, id)?.name ?? id ?? DASH;
 }
 
-/** A field to sign: who, in what capacity, with what number. */
+/** A signature field: name, capacity and number. */
 export interface SignatureView {
   [name: string]: string;
   heading: string;

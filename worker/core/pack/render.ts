@@ -4,7 +4,7 @@ import { type Say, sayIn } from '../text/formatter.ts';
 import { ENGLISH, type Locale } from '../text/locale.ts';
 import type { Message } from '../text/message.ts';
 
-/** What a template may be given: text, lists, and choices already made. Numbers are printed by the view. */
+/** Data of a template: text, lists, and decided choices. The view formats numbers. */
 export type View = { readonly [name: string]: ViewValue };
 export type ViewValue = string | boolean | readonly ViewValue[] | View;
 
@@ -17,13 +17,13 @@ const compiled = new Map(
   Object.entries(templates).map(([name, specification]) => [name, engine.template(specification)]),
 );
 
-/** What a template is filled with in addition to its view. */
+/** Data of a template in addition to its view. */
 interface RenderData {
   say: Say;
   language: string;
 }
 
-/** A message of a template with its values, in the language of the reader. The message is HTML, the values are not. */
+/** Returns a message of a template with its values, in the language of the reader. The message is HTML, the values are not. */
 function t(
   message: Message<Record<string, string>>,
   { hash, data }: { hash: Record<string, unknown>; data: RenderData },
@@ -38,7 +38,7 @@ function t(
 /**
  * Fills a template.
  *
- * @throws Error when there is no such template, or the view lacks a name that it uses: our own fault
+ * @throws Error for an unknown template, or if the view lacks a name that it uses: an error of ours
  */
 export function render(template: string, view: View, locale: Locale = ENGLISH): string {
   const fill = compiled.get(template);
@@ -47,7 +47,7 @@ export function render(template: string, view: View, locale: Locale = ENGLISH): 
   try {
     return fill(view, { data });
   } catch (error) {
-    // The compiled templates do not say where they stand.
+    // The compiled templates do not state their name.
     const reason = error instanceof Error ? error.message : String(error);
     throw new Error(`Cannot render ${template}: ${reason}`, { cause: error });
   }

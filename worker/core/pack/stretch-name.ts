@@ -8,7 +8,7 @@ const NAMES: Readonly<Record<BatterySegment['use'], Message>> = {
   landing: m.stretchName_approachLanding,
 };
 
-/** A stretch of flight on the battery. */
+/** Returns the name of a segment of flight on the battery. */
 export function stretchName(use: BatterySegment['use']): Value {
   return said(NAMES[use]);
 }

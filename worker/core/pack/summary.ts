@@ -3,7 +3,7 @@ import type { ReleasedVisit } from '../gate/release.ts';
 import type { PackContext } from './context.ts';
 import type { PackIdentity } from './identity.ts';
 
-/** What lists and the owner's page show of a pack without opening it. */
+/** Summary of a pack for lists and the owner's page, available without opening it. */
 export const PackSummary = z
   .object({
     registration: z.string(),

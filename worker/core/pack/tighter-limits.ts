@@ -1,25 +1,26 @@
 import { isAtLeast, isAtMost } from '../calc/numbers/limit-met.ts';
 import type { OwnerDue, OwnerFacts, OwnerLimit } from './owner-facts-schema.ts';
 
-/** A limit that allows less now than a pack said then. */
+/** A limit that allows less now than the pack stated. */
 export interface TighterLimit {
-  /** Identifier of the limit, or `due/` and that of what comes due. */
+  /** Identifier of the limit, or `due/` and the identifier of the item due. */
   id: string;
   /** A text of ours, in English, or of the record. */
   name: string;
   quantity: OwnerLimit['quantity'] | 'date' | 'hours' | 'landings';
-  /** In the units of calculation, a date as text; null where the pack said nothing, or where nothing is allowed. */
+  /** In calculation units, a date as text; null if the pack stated nothing, or if nothing is allowed. */
   sealed: number | string | null;
   now: number | string | null;
-  /** What governs it now, where it follows from others. */
+  /** Limit that it follows from now, if derived. */
   governedBy?: string | undefined;
-  /** Of hours, the meter; that of the airframe where none is named. */
+  /** Meter of the hours; the airframe's if none is named. */
   meter?: string | undefined;
 }
 
 /**
- * Every limit of which the second facts allow less than the first: what today's rules say of a record against what was sealed.
- * The empty centre of gravity is listed when it moved at all, because every loading that was worked out from it is off.
+ * Returns every limit of which the second facts allow less than the first: results of today's rules for a record,
+ * compared with the sealed ones. A moved empty centre of gravity is always listed, because every loading calculated
+ * from it is wrong.
  */
 export function tighterLimits(sealed: OwnerFacts, now: OwnerFacts): TighterLimit[] {
   const limits = now.limits.flatMap((limit): TighterLimit[] => {
@@ -38,7 +39,7 @@ export function tighterLimits(sealed: OwnerFacts, now: OwnerFacts): TighterLimit
   return [...limits, ...due];
 }
 
-/** Whether a limit allows less than a value that was given for it; null allows nothing. */
+/** Whether a limit allows less than a value stated for it; null allows nothing. */
 function allowsLess({ bound, value }: OwnerLimit, before: number | null): boolean {
   if (value === null) return before !== null;
   if (before === null) return false;
@@ -46,7 +47,7 @@ function allowsLess({ bound, value }: OwnerLimit, before: number | null): boolea
   return bound === 'least' ? !isAtMost(value, before) : !(isAtLeast(value, before) && isAtMost(value, before));
 }
 
-/** What has to be done sooner, or was not said to be due at all. */
+/** Returns the items that are due sooner, or were not listed as due. */
 function tighterDue(before: OwnerDue | undefined, now: OwnerDue): TighterLimit[] {
   const entry = { id: `due/${now.id}`, name: now.what };
   const isOtherMeter = before?.meter !== now.meter;

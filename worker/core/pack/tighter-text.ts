@@ -6,7 +6,7 @@ import { OWNER_LIMIT_NAMES } from './owner-limit-names.ts';
 import type { TighterLimit } from './tighter-limits.ts';
 import { landingsText } from './views/counts.ts';
 
-/** What a pack says and what today's rules allow, in a sentence. */
+/** Returns a sentence with the value of the pack and the value that today's rules allow. */
 export function tighterText(limit: TighterLimit, visit: Pick<Visit, 'meters'>, fmt: Formatter): string {
   const name = nameOf(limit, fmt);
   const [now, sealed] = valuesText(limit, visit, fmt);
@@ -15,7 +15,7 @@ export function tighterText(limit: TighterLimit, visit: Pick<Visit, 'meters'>, f
     : fmt.text(m.tighterText_todayPackSays, { name, now, sealed });
 }
 
-/** Every name but those of ours is a text of the record. */
+/** Every name except ours is a text of the record. */
 function nameOf({ id, name }: TighterLimit, fmt: Formatter): string {
   return isOurs(id) ? fmt.text(OWNER_LIMIT_NAMES[id]) : name;
 }

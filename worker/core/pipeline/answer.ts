@@ -4,7 +4,7 @@ import { answeredResults } from './answered-results.ts';
 import type { Assessed } from './assess.ts';
 import type { AssessmentResults } from './results-schema.ts';
 
-/** The answer to an assessment, as plain JSON in the units of calculation: kg, mm, l, and those that names end in. */
+/** Response to an assessment, as plain JSON in calculation units: kg, mm, l, and those at the end of names. */
 export interface AssessmentAnswer {
   recordSha256: string;
   assessmentSha256: string;

@@ -21,9 +21,9 @@ import type { AssessmentResults } from './results-schema.ts';
 type Answered<Part extends keyof AssessmentResults> = NonNullable<AssessmentResults[Part]>;
 
 /**
- * Results of a visit as they are answered: their codes are said in English, too, whatever the language of the record.
+ * Returns the results of a visit for a response: every code also has its English text, in any language of the record.
  *
- * @returns plain data without the whole of what calc and gate need of each other, such as the list at every step
+ * @returns plain data without the internal data of calculations and release check, such as the list at every step
  */
 export function answeredResults(visit: Visit, results: Results): AssessmentResults {
   const { prediction, comparison, residual, antennas, compass, engineRuns, due, clock } = results;
@@ -110,7 +110,7 @@ function answeredWiring(wiring: Results['wiring']): Answered<'wiring'> | undefin
   );
 }
 
-/** Addresses as people read them: six hexadecimal digits. */
+/** Returns addresses in their usual form: six hexadecimal digits. */
 function answeredSurveillance(result: SurveillanceResult): Answered<'surveillance'> {
   const { address: _, forms, devices, staticSystem, ...tests } = result;
   const hexadecimal = (address: number | undefined): string | undefined =>

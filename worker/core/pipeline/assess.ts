@@ -13,14 +13,17 @@ import { recordFormatter } from '../record/record-formatter.ts';
 import type { RecordIssue } from '../record/record-issue.ts';
 import { inZoneOf } from '../units/calendar.ts';
 
-/** A record that fits the schema, computed and checked. */
+/** A record that fits the schema, with its results and findings. */
 export interface Assessed extends Assessment {
   record: VisitRecord;
-  /** The record in canonical JSON: what is digested, attached and kept. */
+  /** The record in canonical JSON: the digested, attached and kept form. */
   recordJson: string;
   /** SHA-256 of `recordJson`. */
   recordSha256: string;
-  /** SHA-256 over record, rule set, regime and what earlier packs left open and read: what an inspector reads and releases. */
+  /**
+   * SHA-256 over record, rule set, regime, and open items and readings of earlier packs: the content that an inspector
+   * reads and releases.
+   */
   assessmentSha256: string;
 }
 
@@ -30,17 +33,17 @@ export type AssessOutcome = { ok: true; assessed: Assessed } | { ok: false; issu
  * Reads, computes and checks a record.
  *
  * @param input parsed JSON of any shape
- * @param at the moment of the assessment, ISO 8601 with offset
+ * @param at time of the assessment, ISO 8601 with offset
  */
 export async function assess(input: unknown, at: string, facts: ArchiveFacts = {}): Promise<AssessOutcome> {
   const outcome = readRecord(input);
   if (!outcome.ok) return outcome;
   const { record, visit } = outcome;
   const recordJson = canonicalJson(record);
-  // Digested beside the computing: the platform hashes on a thread of its own.
+  // Runs in parallel with the computation: the platform hashes on a separate thread.
   const digesting = sha256(recordJson);
   const { id, version, leastPilotKg, standardPersonKg } = regimeNamed(visit.aircraft.regime);
-  // What is due today and what has run out is asked by the calendar of the workshop.
+  // Due and expired items go by the calendar of the workshop.
   const local = inZoneOf(localZone(visit), at);
   const { open, readings } = facts;
   const regime = { leastPilotKg: leastPilotKg.value, standardPersonKg: standardPersonKg.value };
@@ -51,7 +54,7 @@ export async function assess(input: unknown, at: string, facts: ArchiveFacts = {
     recordSha256,
     ruleSet: RULE_SET,
     regime: { id, version },
-    // An inspector reads what earlier packs left open, too, and it is counted from what they read last.
+    // An inspector also reads the items that earlier packs left open, counted from the last readings.
     ...((open?.length || readings?.meters.length) && { pastSha256: await sha256(canonicalJson({ open, readings })) }),
   };
   const assessmentSha256 = await sha256(canonicalJson(read));

@@ -10,21 +10,27 @@ function draftContext(assessed: Assessed, at: string): PackContext {
   return packContext(assessed, { of: { draftAt: at }, recordSha256: assessed.recordSha256 });
 }
 
-/** What stands now, as documents. Nothing in them is released. */
+/** Returns the documents of the current state. Nothing in them is released. */
 export async function draftDocuments(assessed: Assessed, at: string): Promise<PackDocument[]> {
   return (await packDocuments(draftContext(assessed, at))).documents;
 }
 
 export interface DraftOptions {
-  /** One document alone. @default the whole pack */
+  /** The only document to print. @default the whole pack */
   document?: string;
-  /** @default what the workshop prints on */
+  /**
+   * @default paper size of the workshop
+   * @default what the workshop prints on
+   */
   paper?: PaperSize;
-  /** @default none: what needs a file says that it is missing */
+  /**
+   * @default none: documents that need a file state that it is missing
+   * @default none: what needs a file says that it is missing
+   */
   files?: AttachedFiles;
 }
 
-/** What stands now, as a PDF with a NOT RELEASED mark on every page; and what could not be printed. */
+/** Returns a PDF of the current state with a NOT RELEASED mark on every page, and the print findings. */
 export async function draftPdf(
   assessed: Assessed,
   at: string,

@@ -5,11 +5,11 @@ import type { SealedBefore } from '../pack/open-digest.ts';
 import { numberOf } from '../pack/pack-number.ts';
 import { readRecord } from '../record/read-record.ts';
 
-/** What earlier packs tell of an aircraft. */
+/** Known history of an aircraft from earlier packs. */
 export interface Past {
-  /** What stands open, by its names. */
+  /** Open items, with their names. */
   open: readonly OpenItem[];
-  /** Meters as they were read last. */
+  /** Last meter readings. */
   readings: Readings;
 }
 
@@ -19,9 +19,9 @@ interface SealedIssues extends SealedBefore {
 }
 
 /**
- * What is known after a sealed pack. A record that no longer fits the schema leaves everything as it was.
+ * Returns the history after a sealed pack. A record that no longer fits the schema leaves everything unchanged.
  *
- * @param record as it was sealed, of any version
+ * @param record as sealed, of any version
  */
 export function openAfterPack(past: Past, record: unknown, sealed: SealedIssues): Past {
   const read = readRecord(record);

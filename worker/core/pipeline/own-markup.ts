@@ -2,21 +2,21 @@ import { DOCUMENT_KINDS } from '../pack/documents.ts';
 import type { Markup, MarkupNode } from '../print/parse/markup.ts';
 import { parseArticle } from '../print/parse/parse-article.ts';
 
-// Articles are named after their document, its modification or its number; nothing else of ours has an id.
+// Articles are named after their document, its modification or its number; no other element of ours has an id.
 const ARTICLE_NAME = /^(cover|record-of-issue|modification-[a-z0-9_-]+|annex-\d+)$/;
 const DOCUMENT_NAMES = new Set(DOCUMENT_KINDS.map(({ template }) => template));
 
 const PICTURE = /^attachments\/([0-9a-f]{64})$/;
 
 /**
- * Whether the HTML of a document is of the kind that our templates make: the elements and attributes of the subset, pictures by the digest
- * of a file of the pack, references within the pack, and nothing else. What comes from elsewhere is shown on a page only then.
+ * Whether the HTML of a document has the form of our templates: only elements and attributes of the subset, pictures by
+ * the digest of a file of the pack, and references within the pack. Only then is foreign HTML shown on a page.
  */
 export function isOwnMarkup(html: string): boolean {
   return ownArticle(html) !== undefined;
 }
 
-/** Digests of the pictures that a document shows; none of one that is not of that kind. */
+/** Returns the digests of the pictures in a document; empty if it does not have that form. */
 export function picturesShown(html: string): string[] {
   const within = (node: MarkupNode): string[] =>
     typeof node === 'string' ? [] : [node.attributes.src ?? '', ...node.children.flatMap(within)];
@@ -24,7 +24,7 @@ export function picturesShown(html: string): string[] {
 }
 
 function ownArticle(html: string): Markup | undefined {
-  // Comments and declarations are in no template, and browsers read them in ways of their own.
+  // Comments and declarations are in no template, and browsers differ in how they read them.
   if (/<[!?]/.test(html)) return undefined;
   try {
     const article = parseArticle(html);
@@ -38,7 +38,7 @@ function holds(node: MarkupNode): boolean {
   return typeof node === 'string' || (isInner(node) && node.children.every(holds));
 }
 
-// Colours by name or figure alone: a browser fetches what an address names, and nothing of ours is painted by one.
+// Colours only by name or number: a browser fetches the address of a paint, and we paint nothing by address.
 function isInner({ name, attributes }: Markup): boolean {
   const { href, src, id, fill = '', stroke = '' } = attributes;
   const isNamed = id === undefined || (name === 'article' && (DOCUMENT_NAMES.has(id) || ARTICLE_NAME.test(id)));

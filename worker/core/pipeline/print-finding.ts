@@ -37,14 +37,15 @@ function findingOf(finding: PrintFinding, at: string, fmt: Formatter): Finding {
   };
 }
 
-// Every text of a record with its pointer; a record nests no deeper than its schema.
+// Returns every text of a record with its pointer; a record nests no deeper than its schema.
 function textsIn(value: unknown, path: readonly PropertyKey[] = []): [at: string, text: string][] {
   if (typeof value === 'string') return [[pointer(...path), value]];
   if (typeof value !== 'object' || value === null) return [];
   return Object.entries(value).flatMap(([key, within]) => textsIn(within, [...path, key]));
 }
 
-// What does not fit is known by how it begins, which may be a figure that stands in many places: then it points at none of them.
+// A text that does not fit is identified by its start, which may be a figure with many locations: the finding then
+// points at none of them.
 function originsOf(finding: PrintFinding, texts: readonly [at: string, text: string][]): string[] {
   const isFrom =
     finding.code === 'CONTENT_DOES_NOT_FIT'
@@ -55,8 +56,9 @@ function originsOf(finding: PrintFinding, texts: readonly [at: string, text: str
 }
 
 /**
- * What the typesetter could not print, as findings that block: nothing is left out in silence. Each points at the text of the record that it
- * comes from, where there is one, and stands once, however often that text is printed; what the assessment says already is not said again.
+ * Returns texts that the typesetter could not print as blocking findings: nothing is left out silently. Each points at
+ * its text of the record, if any, and is listed once for all its occurrences; findings of the assessment are not
+ * repeated.
  */
 export function printFindings(
   found: readonly PrintFinding[],

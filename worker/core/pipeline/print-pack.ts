@@ -7,7 +7,7 @@ import { emptySlot, SLOT_NAME, type Slot, slotAt, slotBytes } from '../seal/slot
 import * as m from '../text/generated/messages.ts';
 import { DEFAULT_PAPER, type PaperSize } from '../units/paper-size.ts';
 
-/** The files of attachments, by the SHA-256 that the record names. */
+/** Files of attachments, by the SHA-256 in the record. */
 export type AttachedFiles = Readonly<Record<string, Uint8Array>>;
 
 interface PrintPackOptions {
@@ -18,7 +18,7 @@ interface PrintPackOptions {
   hasSlot?: boolean;
 }
 
-/** The mark depends on the release alone: nobody who prints a pack can leave it out. */
+/** Prints a pack. The mark depends only on the release: no caller can leave it out. */
 export function printPack(
   context: PackContext,
   documents: readonly PackDocument[],
@@ -56,9 +56,9 @@ export function printPack(
 }
 
 /**
- * Where the slot for the seal is in a printed pack, and what is signed part by part.
+ * Returns the position of the seal slot in a printed pack, and of the parts that are signed.
  *
- * @throws Error when the pack was printed without a slot
+ * @throws Error if the pack was printed without a slot
  */
 export function placesIn({ parts, plain }: Printed): { slot: Slot; parts: Part[] } {
   const slot = plain.find(({ name }) => name === SLOT_NAME);
@@ -66,7 +66,7 @@ export function placesIn({ parts, plain }: Printed): { slot: Slot; parts: Part[]
   return { slot: slotAt(slot), parts };
 }
 
-/** A document with the pages of the paper that follows it. */
+/** Returns a document with the pages of its attached document. */
 function withPages({ appends, ...document }: PackDocument, files: AttachedFiles): PrintDocument {
   if (appends === undefined) return document;
   const bytes = files[appends];
@@ -74,7 +74,7 @@ function withPages({ appends, ...document }: PackDocument, files: AttachedFiles)
   return { ...document, appended: { bytes, title: document.title } };
 }
 
-/** Pictures by the source under which documents show them. */
+/** Returns pictures by their source in documents. */
 function imagesOf({ attachments }: PackContext, files: AttachedFiles): Record<string, Uint8Array> {
   const pictures = Object.entries(files).filter(([sha256]) => {
     const fact = attachments[sha256];
@@ -108,7 +108,7 @@ function attachments(
   ];
 }
 
-/** Takes the seal: digests of every page, of the record and of the manifest, signed. */
+/** Attachment for the seal: digests of every page, of the record and of the manifest, signed. */
 const sealSlot = (description: string): PrintAttachment => ({
   name: SLOT_NAME,
   bytes: (pages) => emptySlot(slotBytes(pages + 2)),

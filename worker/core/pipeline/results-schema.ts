@@ -30,8 +30,8 @@ import { Adjustment, Contribution, WeighingResult } from '../calc/weighing/weigh
 import { HarnessMass } from '../calc/wiring/wiring-result.ts';
 
 /**
- * The results of an assessment as they are answered: those of calc, in which every code is also said in English. What was not
- * computed is left out.
+ * Results of an assessment in the response: those of calc, in which every code also has its English text. Results that
+ * were not computed are left out.
  */
 const said = { name: z.string().describe('In English') };
 

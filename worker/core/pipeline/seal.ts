@@ -15,28 +15,28 @@ import type { Assessed } from './assess.ts';
 import { printFindings } from './print-finding.ts';
 import { type AttachedFiles, placesIn, printPack } from './print-pack.ts';
 
-/** What the releasing person does: names themselves, what they read, and that they know of no hazard. */
+/** Statement of the releasing person: their name, the assessment that they read, and that they know of no hazard. */
 export interface Attestation extends GateAttestation {
-  /** The `assessmentSha256` that was read. */
+  /** `assessmentSha256` of the assessment read. */
   read: string;
 }
 
-/** With what a pack is sealed, and on whose behalf. */
+/** Key of a seal, and the party on whose behalf it seals. */
 export interface Sealing {
-  /** The workshop as the deployment knows it. */
+  /** The workshop as known to the deployment. */
   workshop: { id: string; name: string };
   key: SealKey;
-  /** The key of the interface that released it, and the person in whose hand that is. */
+  /** Key of the interface that released it, and the person who owns it. */
   by: { key: string; person: string | null };
 }
 
-/** Place of a pack in the archive, given by the ledger before sealing. */
+/** Position of a pack in the archive, assigned by the ledger before sealing. */
 export interface PackPlace {
   pack: string;
   number: number;
   issue: number;
   visit: string;
-  /** The newest issue of every pack before it, the oldest first: what stood open follows from them. */
+  /** The newest issue of every pack before it, the oldest first: the open items follow from them. */
   before: readonly SealedBefore[];
   previous?: { pack: string; manifestSha256: string };
   supersedes?: string;
@@ -48,7 +48,7 @@ export interface SealedPack {
   recordJson: string;
   manifestJson: string;
   manifestSha256: string;
-  /** What was said of the pack when it was released, as JSON. */
+  /** Facts of the pack at its release, as JSON. */
   factsJson: string;
   factsSha256: string;
   pdfSha256: string;
@@ -59,10 +59,11 @@ export interface SealedPack {
 export type SealOutcome = { ok: true; sealed: SealedPack } | { ok: false; findings: Finding[] };
 
 /**
- * Gate, documents, manifest, print: only a visit that the gate releases comes out. The same arguments give the same bytes.
+ * Runs release check, documents, manifest and print: only a visit that the release check releases is sealed. The same
+ * arguments give the same bytes.
  *
- * @param files every file that the assessment found fit for the pack
- * @param sealing without it the pack has no seal of its own, as when it is made without a service
+ * @param files every file that the assessment accepted for the pack
+ * @param sealing left out for a pack without a seal, as without a service
  */
 export async function seal(
   assessed: Assessed,
@@ -122,7 +123,7 @@ export async function seal(
   };
 }
 
-/** @throws Error where a pack is not genuine by the key that is published: nobody could prove it */
+/** @throws Error if a pack is not genuine by the published key: nobody could prove it */
 async function requireGenuine(pdf: Uint8Array, publicJwk: NonNullable<SealKey['publicJwk']>): Promise<void> {
   const { kind } = await verifyFile(pdf, { keys: [publicJwk] });
   if (kind !== 'genuine') throw new Error(`Cannot seal: the pack must be genuine by the published key: it is ${kind}`);

@@ -27,7 +27,7 @@ export type {
   PrintMetadata,
 } from './print-job.ts';
 
-/** Sets each document from parse to pages; each begins a new page, and the pages appended to it follow. */
+/** Processes each document from parsing to pages; each begins a new page, and the pages appended to it follow. */
 function setPages(job: PrintJob, paper: Paper, say: Say): Pages & { annexes: Annex[] } {
   const pages: Page[] = [];
   const startPage: Record<string, number> = {};
@@ -57,9 +57,10 @@ function setPages(job: PrintJob, paper: Paper, say: Say): Pages & { annexes: Ann
 /**
  * Typesets documents of the HTML subset into one tagged, archival PDF.
  *
- * Each document is parsed, measured in its styles and divided into pages; all pages are drawn into content and structure; the file is written
- * around these. Text that the fonts lack and content that does not fit are findings beside the file; markup outside the subset, links that
- * lead nowhere and malformed metadata are our own mistakes and throw.
+ * Each document is parsed, measured in its styles and divided into pages; all pages are drawn into content and
+ * structure; the file is written around these. Text that the fonts lack and content that does not fit are reported as
+ * findings with the file; markup outside the subset, links without a target and malformed metadata are our own errors
+ * and throw.
  */
 export async function print(job: PrintJob): Promise<Printed> {
   const paper = paperOf(job.paper);

@@ -3,9 +3,7 @@ import { inspectPdf, type PdfFacts } from './import/index.ts';
 import { isPicture, readPicture } from './picture/read-picture.ts';
 import { orRefused, type Refused, tooManyBytes } from './refusal.ts';
 
-/**
- * Which inspection it was: a file that an earlier one let pass is looked into again, since a release must not fail for what was let pass.
- */
+/** Version of the inspection: a file accepted by an earlier version is inspected again, so that a release does not fail for it. */
 export const INSPECTION = 4;
 
 /** What a picture is, and what it costs to print it. */

@@ -4,15 +4,15 @@ import { readPicture } from './picture/read-picture.ts';
 import type { PrintDocument, PrintJob } from './print-job.ts';
 import { accepted, RefusedError } from './refusal.ts';
 
-/** The files of a job, read when a document shows them. */
+/** Files of a job, read when a document shows them. */
 export interface JobFiles {
-  /** The picture of a source. */
+  /** Returns the picture of a source. */
   pictureOf: (source: string) => Picture;
-  /** The PDF whose pages follow a document; null where none does. */
+  /** Returns the PDF whose pages follow a document; null for none. */
   annexOf: (document: PrintDocument) => Annex | null;
 }
 
-// Files that are refused do not come here: whoever makes the job has inspected them.
+// Refused files do not get here: the caller of the job has inspected them.
 function inspected<Read>(name: string, read: () => Read): Read {
   try {
     return read();
@@ -22,7 +22,7 @@ function inspected<Read>(name: string, read: () => Read): Read {
   }
 }
 
-/** The files of a job. Each picture is read once, so that it is written once. */
+/** Returns the files of a job. Each picture is read once, so that it is written once. */
 export function filesOf({ images = {} }: PrintJob): JobFiles {
   const known = new Map<string, Picture>();
   return {

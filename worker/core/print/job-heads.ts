@@ -4,7 +4,7 @@ import type { HeadsOf } from './draw/draw-pages.ts';
 import type { PrintFinding, PrintJob } from './print-job.ts';
 import { printableText } from './text/printable-text.ts';
 
-/** Running heads of every page of a job, and its mark, in characters that can be printed; others are reported. */
+/** Returns running heads of every page of a job, and its mark, in printable characters; others are reported. */
 export function headsFor(
   job: PrintJob,
   { pages, say }: { pages: number; say: Say },

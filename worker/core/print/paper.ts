@@ -1,6 +1,6 @@
 import { PAPER_SIZES, type PaperSize } from '../units/paper-size.ts';
 
-/** A sheet and the rectangle that text is set in. Points; y counts down from the top edge. */
+/** A sheet and its text area. Points; y counts down from the top edge. */
 export interface Paper {
   widthPt: number;
   heightPt: number;
@@ -10,30 +10,30 @@ export interface Paper {
   bodyPt: number;
 }
 
-// How many points is one millimetre? 72 points an inch, 25.4 mm an inch (exact).
+// Points per millimetre: 72 points per inch, 25.4 mm per inch (exact).
 const POINTS_PER_MM = 72 / 25.4;
 
-/** Millimetres in points. */
+/** Converts millimetres to points. */
 export function pointsFromMm(lengthMm: number): number {
   return lengthMm * POINTS_PER_MM;
 }
 
-// One design on all sheets: the side margins take up the difference in width, so that lines break alike. A sheet too narrow for
-// that has a narrower column.
+// One design on all sheets: the side margins absorb the difference in width, so that lines break at the same words. A
+// narrower sheet has a narrower column.
 const COLUMN_PT = pointsFromMm(174);
 const MIN_SIDE_PT = pointsFromMm(12);
 const TOP_PT = pointsFromMm(23);
 const BOTTOM_PT = pointsFromMm(22);
 
-/** The text area of a sheet. What does not fit it is a finding. */
+/** Returns the text area of a sheet. Content that does not fit it is a finding. */
 export function paperOf(size: PaperSize): Paper {
   return textArea(PAPER_SIZES[size]);
 }
 
 /**
- * The text area of a sheet of any size.
+ * Returns the text area of a sheet of any size.
  *
- * @throws Error when nothing is left between the margins
+ * @throws Error if nothing is left between the margins
  */
 export function textArea({ widthPt, heightPt }: Pick<Paper, 'widthPt' | 'heightPt'>): Paper {
   const columnPt = Math.min(COLUMN_PT, widthPt - 2 * MIN_SIDE_PT);

@@ -1,20 +1,20 @@
 import type { Say } from '../text/formatter.ts';
 import type { PaperSize } from '../units/paper-size.ts';
 
-/** What is to be typeset. The bytes of the file depend on nothing else. */
+/** Content to typeset. The bytes of the file depend on nothing else. */
 export interface PrintJob {
-  /** Each holds one article of the HTML subset (`parse/subset.ts`) and starts a new page. */
+  /** Each is one article of the HTML subset (`parse/subset.ts`) and starts a new page. */
   documents: readonly PrintDocument[];
   footer: { left: string; centre: string };
   header: { left: string; right: string };
-  /** Words that stand large and light on every page, in its footer, and inside every cut-out, such as `NOT RELEASED`. */
+  /** Words printed large and light on every page, in its footer, and inside every cut-out, such as `NOT RELEASED`. */
   mark?: string;
   paper: PaperSize;
   metadata: PrintMetadata;
   attachments: readonly PrintAttachment[];
-  /** JPEG and PNG pictures, by the `src` of `<img>`. What `inspectAttachment` refuses must not be among them. */
+  /** JPEG and PNG pictures, by the `src` of `<img>`, without any that `inspectAttachment` refuses. */
   images?: Readonly<Record<string, Uint8Array>>;
-  /** Says what the typesetter adds of its own: numbers of pages, tables that go on. @default English */
+  /** Translates the texts that the typesetter adds: page numbers, continued tables. @default English */
   say?: Say;
 }
 
@@ -22,7 +22,7 @@ export interface PrintDocument {
   id: string;
   title: string;
   html: string;
-  /** A PDF whose pages follow the document's own, each within our head and foot. It must have passed `inspectAttachment`. */
+  /** PDF whose pages follow the document's own, each within our head and foot. It must have passed `inspectAttachment`. */
   appended?: { bytes: Uint8Array; title: string };
 }
 
@@ -40,33 +40,33 @@ export interface PrintMetadata {
 
 export interface PrintAttachment {
   name: string;
-  /** The content, or what makes it once the number of pages is known. */
+  /** The content, or the function that makes it once the number of pages is known. */
   bytes: Uint8Array | ((pages: number) => Uint8Array);
   mediaType: string;
   description: string;
   relationship: 'Source' | 'Data' | 'Supplement';
-  /** Stored as it is, so that what is in it can be read and written in the finished file. @default deflated */
+  /** Stored uncompressed, so that its content can be read and written in the finished file. @default deflated */
   isPlain?: boolean;
 }
 
-/** A stretch of the file: from the first byte up to the one after the last. */
+/** A range of the file: from the first byte up to the one after the last. */
 export interface Part {
   name: string;
   start: number;
   end: number;
 }
 
-/** The file, and everything in the job that could not be printed as it was given. `startPage` is keyed by document id. */
+/** The file, and everything in the job that could not be printed unchanged. `startPage` is keyed by document id. */
 export interface Printed {
   bytes: Uint8Array;
   pages: number;
   startPage: Record<string, number>;
   findings: PrintFinding[];
-  /** Where the content of each page and each attachment stands in the file. */
+  /** Positions of each page's content and of each attachment in the file. */
   parts: Part[];
-  /** Where the bytes of each attachment that is stored as it is stand: all else is before them, but for the table of objects. */
+  /** Positions of the uncompressed attachments: all other data are before them, except the table of objects. */
   plain: Part[];
-  /** Whether the file claims PDF/A-3a and PDF/UA-1: not when an appended PDF has obstacles to it. */
+  /** Set if the file claims PDF/A-3a and PDF/UA-1: not with an appended PDF that does not conform. */
   claims: boolean;
 }
 

@@ -2,7 +2,7 @@ import { LIMITS } from '../limits.ts';
 import { type Fault, fault, saidFault } from '../text/faults.ts';
 import { inEnglish } from '../text/formatter.ts';
 
-/** Why a file cannot be put into a pack. */
+/** Reason for which a pack cannot contain a file. */
 export type Refusal = 'unknown-type' | 'too-large' | 'damaged' | 'encrypted' | 'scripted' | 'colour';
 
 /** The refusal of a file, as data. */
@@ -16,7 +16,7 @@ export interface Refused {
 /** Ends the reading of a file that cannot be put into a pack; `orRefused` turns it into data. */
 export class RefusedError extends Error {
   readonly refusal: Refusal;
-  /** What is the matter with the file. */
+  /** Fault of the file. */
   readonly fault: Fault;
 
   constructor(refusal: Refusal, fault: Fault) {
@@ -26,7 +26,7 @@ export class RefusedError extends Error {
   }
 }
 
-/** Ends the reading of a file that does not hold what its own structure says. */
+/** Returns the error that ends the reading of a file whose content contradicts its own structure. */
 export function damaged(fault: Fault): RefusedError {
   return new RefusedError('damaged', fault);
 }

@@ -52,7 +52,7 @@ const Difference = z
   .discriminatedUnion('kind', [Missing, Unlisted, DifferentSerial, DifferentMass])
   .meta({ ...fieldText('difference') });
 
-/** The survey of the aircraft against its equipment list; each line becomes a record correction. */
+/** Differences between the aircraft and its equipment list; each line becomes a record correction. */
 export const AsFound = list('asFound', Difference, {
   max: 300,
 });

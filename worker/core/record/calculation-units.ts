@@ -15,7 +15,7 @@ type Renamed<Key, Value> = Key extends string
   : Key;
 
 /**
- * A record type after the door: every field that the record measures in its own units is in kg, mm, l, and its name says so
+ * Type of a record in calculation units: every field in the record's own units is in kg, mm, l, and its name says so
  * (`mass` becomes `massKg`, `readings` becomes `readingsKg`).
  */
 export type InCalculationUnits<T> =
@@ -30,7 +30,7 @@ export type InCalculationUnits<T> =
 type Convert = (value: unknown, factors: Record<Quantity, number>) => unknown;
 interface Plan {
   suffix: string;
-  /** Absent where nothing below is measured in the record's units. */
+  /** Absent if nothing below is measured in the record's units. */
   convert?: Convert;
 }
 

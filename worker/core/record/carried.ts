@@ -2,7 +2,7 @@ import type * as z from 'zod';
 import * as m from '../text/generated/messages.ts';
 import { choice, line, list, part, person, timestamp } from './field.ts';
 
-/** What can become of something that stood open. */
+/** Outcomes of an item that was open after the last pack. */
 export const CARRIED_ANSWERS = ['closed', 'repeated', 'extended', 'superseded'] as const;
 
 export const Carried = part(
@@ -10,7 +10,7 @@ export const Carried = part(
   {
     item: line('carried_item', 'Q-SLM-P1/F4', 100),
     answer: choice('carried_answer', CARRIED_ANSWERS),
-    // To give it more time is to decide on the release; to say what was done is not.
+    // An extension is a decision about the release; a statement of what was done is not.
     by: person('carried_by', 'jonas', m.carried_answered, {
       scope: 'release',
       on: ['at'],

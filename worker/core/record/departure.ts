@@ -3,7 +3,7 @@ import * as m from '../text/generated/messages.ts';
 import { Position } from './compass.ts';
 import { line, number, part, timestamp } from './field.ts';
 
-/** A departure is planned, not done; whether the work is ready by then is for DEPARTURE_BEFORE_READY. */
+/** A departure is planned, not done; DEPARTURE_BEFORE_READY checks if the work is ready by then. */
 const PLANNED = {
   early: 'It may be past, and then is only late',
   late: 'It follows the work',

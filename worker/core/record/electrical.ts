@@ -3,7 +3,7 @@ import { type FieldText, fieldText } from '../text/field-texts.ts';
 import { choice, count, flag, identifier, line, list, number, part, reference } from './field.ts';
 import { GAUGES, MATERIALS } from './wire-size.ts';
 
-/** What the aircraft is doing while a load is on; `sourceFailed` is flight on the battery alone. */
+/** Phases of flight in which a load is on; `sourceFailed` is flight on the battery only. */
 export const PHASES = ['start', 'taxi', 'takeOff', 'cruise', 'landing', 'sourceFailed'] as const;
 export type Phase = (typeof PHASES)[number];
 

@@ -3,7 +3,7 @@ import { arm, choice, flag, identifier, line, mass, part } from './field.ts';
 
 export const MASS_SOURCES = ['weighed', 'maker', 'estimated'] as const;
 
-/** What every line of an equipment list says of an item. */
+/** Fields of every line of an equipment list. */
 export const EquipmentFields = {
   name: line('equipmentFields_name', 'VHF radio', 80),
   maker: line('equipmentFields_maker', 'Heron Avionics', 80).optional(),

@@ -15,8 +15,8 @@ import {
 } from './meaning.ts';
 
 /**
- * The kinds of field a record is made of. Each carries title, description, unit and example, because the published JSON
- * Schema is what an editor completes and checks a record with; and what it means, by which gate, tables and pages find it.
+ * Kinds of field of a record. Each carries title, description, unit and example, because editors complete and check a
+ * record with the published JSON Schema; and its meaning, by which release check, tables and pages find it.
  */
 interface Bounds {
   min?: number;
@@ -30,7 +30,7 @@ const described = <Schema extends z.ZodType>(
   more: Record<string, unknown> = {},
 ): Schema => schema.meta({ ...fieldText(text), examples: [example], ...more }) as Schema;
 
-/** One line of text. */
+/** Builds a field for one line of text. */
 export function line(text: FieldText, example: string, max: number = LIMITS.lineLength) {
   const schema = z
     .string()
@@ -40,19 +40,19 @@ export function line(text: FieldText, example: string, max: number = LIMITS.line
   return meaning(described(schema, text, example), { kind: 'text' });
 }
 
-/** Text of several lines. */
+/** Builds a field for text of several lines. */
 export function prose(text: FieldText, example: string) {
   const schema = z.string().min(1).max(LIMITS.proseLength);
   return meaning(described(schema, text, example), { kind: 'text' });
 }
 
-/** A short name without blanks. One of something in the record is an `identifier`, a `reference` or a `person`. */
+/** Builds a field for a short name without blanks. A name of a part of the record is an `identifier`, a `reference` or a `person`. */
 export function id(text: FieldText, example: string) {
   const schema = z.string().regex(IDENTIFIER, 'letters, digits, dot, hyphen or underscore, at most 40');
   return described(schema, text, example);
 }
 
-/** The name by which other parts of the record refer to an entry. */
+/** Builds the field by which other parts of the record refer to an entry. */
 export function identifier(
   of: IdentifierMeaning['of'],
   text: FieldText,
@@ -62,7 +62,7 @@ export function identifier(
   return meaning(id(text, example), { kind: 'identifier', of, ...more });
 }
 
-/** An entry of another part of the record; a name that no such entry has is a finding. */
+/** Builds a reference to an entry of another part of the record; a reference to a missing entry is a finding. */
 export function reference(
   to: EntryKind | ReferenceMeaning['to'],
   text: FieldText,
@@ -76,12 +76,12 @@ export function reference(
   });
 }
 
-/** A person of the record: what they do there, and what they must be authorised for. */
+/** Builds a reference to a person of the record, with their role and the authorisation that it requires. */
 export function person(text: FieldText, example: string, doing: Naming, authority?: Authority) {
   return meaning(id(text, example), { kind: 'person', doing, ...(authority && { authority }) });
 }
 
-/** SHA-256 of a file, in lower-case hexadecimal. */
+/** Builds a field for the SHA-256 of a file, in lower-case hexadecimal. */
 export function digest(text: FieldText) {
   const schema = z.string().regex(SHA256, '64 hexadecimal digits, lower case');
   return described(schema, text, 'e3b0c44298fc1c149afbf4c8996fb92427ae41e4649b934ca495991b7852b855');
@@ -92,7 +92,7 @@ export function date(text: FieldText, example: string) {
   return described(schema, text, example, { format: 'date' });
 }
 
-/** A day on which something had happened when the record was made: in the future it is a finding. */
+/** Builds a field for the date of a past event: a date in the future is a finding. */
 export function pastDate(text: FieldText, example: string, event: Naming, code?: string) {
   return meaning(date(text, example), { kind: 'past-date', event, ...(code !== undefined && { code }) });
 }
@@ -107,8 +107,9 @@ interface TimeBounds {
 }
 
 /**
- * A point in time with its offset from UTC, so that the order of events is never in doubt. It lies between the arrival and the end of
- * work, unless `early` or `late` say why not, and not in the future, unless `future` does.
+ * Builds a field for a timestamp with its offset from UTC, so that the order of events is never in doubt. It lies
+ * between the arrival and the end of work, unless `early` or `late` states why not, and not in the future, unless
+ * `future` does.
  */
 export function timestamp(
   text: FieldText,
@@ -134,7 +135,7 @@ export function choice<const Values extends readonly [string, ...string[]]>(text
   return described(z.enum(values), text, values[0]);
 }
 
-/** A number in a unit that every record shares, named in the field's own name. */
+/** Builds a field for a number in a unit that every record shares, named in the field's own name. */
 export function number(text: FieldText, unit: string, example: number, { min, max }: Bounds = {}) {
   const schema = z
     .number()
@@ -149,10 +150,10 @@ export function count(text: FieldText, example: number, { min = 0, max = 100_000
 
 declare const quantityOf: unique symbol;
 
-/** A number in the unit that the record declares for a quantity: never to be mixed with one in a unit of calculation. */
+/** A number in the unit that the record declares for a quantity: never mixed with one in a calculation unit. */
 export type Measured<Name extends Quantity> = number & { readonly [quantityOf]: Name };
 
-/** A number in the unit that the record declares for its quantity; the door converts it to the units of calculation. */
+/** Builds a field for a number in the unit that the record declares for its quantity; the parse step converts it to calculation units. */
 function measured<Name extends Quantity>(
   quantity: Name,
   [text, example]: readonly [text: FieldText, example: number],
@@ -180,17 +181,21 @@ export const flow = quantity('flow', { min: 0 });
 /** A length or an offset in the unit of arms, not measured from the datum. */
 export const distance = quantity('arm', {});
 
-/** An arm from the datum: outside the airframe it is a finding, unless `outside` says why not. */
+/** Builds a field for an arm from the datum: outside the airframe it is a finding, unless `outside` states why not. */
 export function arm(text: FieldText, example: number, more: Pick<ArmMeaning, 'of' | 'outside'> = {}) {
   return meaning(measured('arm', [text, example], {}), { kind: 'arm', quantity: 'arm', ...more });
 }
 
-/** A list with an upper bound on its length: every list of a record has one. */
+/** Builds a list with an upper bound on its length: every list of a record has one. */
 export function list<Item extends z.ZodType>(text: FieldText, item: Item, { min = 0, max = 500 }: Bounds = {}) {
   return z.array(item).min(min).max(max).meta(fieldText(text));
 }
 
-/** An object that refuses unknown keys; clients name its type by the id of its text. @param calledBy the field that a sentence calls it by; its identifier, if left out */
+/**
+ * Builds an object that refuses unknown keys; clients name its type by the id of its text.
+ *
+ * @param calledBy the field that names it in a sentence (default: its identifier)
+ */
 export function part<Shape extends z.core.$ZodLooseShape>(
   text: FieldText,
   shape: Shape,

@@ -2,7 +2,7 @@ import * as z from 'zod';
 import { type Meaning, meaningOf } from './meaning.ts';
 import { VisitRecord } from './record.ts';
 
-/** The record as JSON Schema 2020-12, with title, description, unit and example on every field, and what it means. */
+/** Returns the record as JSON Schema 2020-12, with title, description, unit, example and meaning of every field. */
 export function visitJsonSchema(): Record<string, unknown> {
   return {
     $id: '/v1/schema/visit.json',
@@ -10,7 +10,7 @@ export function visitJsonSchema(): Record<string, unknown> {
   };
 }
 
-/** A schema as JSON Schema, its fields with what they mean. */
+/** Returns a schema as JSON Schema, with the meanings of its fields. */
 export function jsonSchemaOf(schema: z.ZodType, io: 'input' | 'output' = 'output'): Record<string, unknown> {
   return z.toJSONSchema(schema, {
     target: 'draft-2020-12',

@@ -34,7 +34,7 @@ export const Life = part('life', {
   meter: reference('meter', 'life_meter', 'airframe').optional(),
   interval: LifeLimit,
   lastDone: Done,
-  /** Counting from the point where it had been due keeps tolerances from adding up. */
+  /** A count from the point at which it was due keeps tolerances from adding up. */
   wasDueAt: WasDue.optional(),
   toleranceHours: number('life_toleranceHours', 'h', 10, {
     min: 0,

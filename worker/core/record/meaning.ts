@@ -5,7 +5,7 @@ import type { Quantity } from '../units/quantity.ts';
 import type { Schema } from './schema-node.ts';
 import type { Scope } from './scopes.ts';
 
-/** The kinds of entry that a record identifies, and what a sentence calls each. */
+/** Kinds of entry that a record identifies, with their names in a sentence. */
 export const ENTRIES = {
   person: m.meaning_person,
   station: m.meaning_station,
@@ -37,36 +37,36 @@ export const ENTRIES = {
 export type EntryKind = keyof typeof ENTRIES;
 
 /**
- * How a sentence names a field: a message, of which `entry` is what identifies the part around it; or one message for each value of
- * that.
+ * Name of a field in a sentence: a message, of which `entry` identifies the part around it; or one message for each
+ * value of that identifier.
  */
 export type Naming = Name | Readonly<Record<string, Name>>;
 export type Name = Message | Message<{ entry: Value }>;
 
-/** The name by which other parts of the record refer to an entry. */
+/** Identifier by which other parts of the record refer to an entry. */
 export interface IdentifierMeaning {
   kind: 'identifier';
-  /** What it identifies; the first is what a sentence calls it. */
+  /** Kinds that it identifies; the first names it in a sentence. */
   of: readonly [EntryKind, ...EntryKind[]];
-  /** Why an entry of the same list may have the same identifier as far as DUPLICATE_ID is concerned. */
+  /** Reason for which DUPLICATE_ID accepts the same identifier on another entry of the same list. */
   repeatable?: string;
-  /** Whether it is text to be printed, too: the number of a bulletin may have any characters. */
+  /** Set if it is also printed as text: the number of a bulletin may have any characters. */
   isText?: true;
 }
 
-/** What a person must be authorised for at some place, and on which day. */
+/** Authorisation that a person needs, and the day on which it must be valid. */
 export interface Authority {
   scope: Scope | { field: string };
-  /** Times of which the first that is stated gives the day: as in the bounds of a timestamp; or the moment of the assessment. */
+  /** Times of which the first stated one gives the day, named as in the bounds of a timestamp; or the time of the assessment. */
   on: readonly string[] | 'assessment';
-  /** Needed only where a field of the same part has this value. */
+  /** Required only if a field of the same part has this value. */
   where?: Readonly<Record<string, string>>;
 }
 
 /** A person of the record, by identifier. */
 export interface PersonMeaning {
   kind: 'person';
-  /** What the person does there. */
+  /** Role of the person in that field. */
   doing: Naming;
   authority?: Authority;
 }
@@ -75,40 +75,40 @@ export interface PersonMeaning {
 export interface ReferenceMeaning {
   kind: 'reference';
   to: readonly [EntryKind, ...EntryKind[]];
-  /** What a sentence calls the target, where there are several kinds. */
+  /** Name of the target in a sentence, if it can be of several kinds. */
   called?: Message;
-  /** Part of the record without which there is nothing to refer to, so that any name is taken. */
+  /** Part of the record without which no target exists, so that any name is accepted. */
   unlessAbsent?: string;
-  /** What an entry of its own list is called that may refer to the same target only once. */
+  /** Name of an entry in the list of the reference, if only one of them may refer to the same target. */
   once?: Message;
-  /** Code of the finding on a dangling reference, where a rule of its own says it. */
+  /** Code of the finding on a dangling reference, if a separate rule reports it. */
   code?: string;
 }
 
-/** A point in time. */
+/** A timestamp. */
 export interface TimestampMeaning {
   kind: 'timestamp';
-  /** What happened then. */
+  /** Event of that time. */
   event: Naming;
   /**
-   * Times that it may not lie before, and may not lie after: a path from the top of the record, or a field of the nearest part around
-   * it that has it. What is not stated binds nothing.
+   * Times that it may not lie before, and may not lie after: a path from the top of the record, or a field of the
+   * nearest part around it that has it. A missing time sets no bound.
    */
   after: readonly string[];
   before: readonly string[];
-  /** A day that excuses a time before the arrival: itself before the arrival, and not before that time. */
+  /** A day that excuses a time before the arrival: the day lies before the arrival, and not before that time. */
   earlierUntil?: string;
-  /** Why it may lie before the arrival, after the end of work, in the future. */
+  /** Reason for which it may lie before the arrival, after the end of work, in the future. */
   early?: string;
   late?: string;
   future?: string;
 }
 
-/** A day on which something had happened when the record was made. */
+/** Date of an event before the record was made. */
 export interface PastDateMeaning {
   kind: 'past-date';
   event: Naming;
-  /** Code of the finding on a day in the future, where a rule of its own says it. */
+  /** Code of the finding on a date in the future, if a separate rule reports it. */
   code?: string;
 }
 
@@ -116,9 +116,9 @@ export interface PastDateMeaning {
 export interface ArmMeaning {
   kind: 'arm';
   quantity: 'arm';
-  /** What has that arm; the name of the nearest part around it, if left out. */
+  /** Thing with that arm (default: the name of the nearest part around it). */
   of?: Naming;
-  /** Why it may lie outside the airframe. */
+  /** Reason for which it may lie outside the airframe. */
   outside?: string;
 }
 
@@ -128,12 +128,12 @@ export interface QuantityMeaning {
   quantity: Quantity;
 }
 
-/** Text to be printed as it was written. */
+/** Text printed exactly as written. */
 export interface TextMeaning {
   kind: 'text';
 }
 
-/** A part, and which of its fields a sentence calls it by; its identifier, if left out. */
+/** A part, and the field that names it in a sentence (default: its identifier). */
 export interface PartMeaning {
   kind: 'part';
   calledBy: string;
@@ -150,21 +150,21 @@ export type Meaning =
   | TextMeaning
   | PartMeaning;
 
-/** What the fields of the record mean, beside title and description, which zod's own registry has. */
+/** Meanings of the fields of the record, in addition to title and description, which zod's own registry has. */
 const MEANINGS = new WeakMap<Schema, Meaning>();
 
-/** The same schema, with its meaning. */
+/** Returns the same schema, with its meaning. */
 export function meaning<Field extends z.ZodType>(field: Field, means: Meaning): Field {
   MEANINGS.set(field, means);
   return field;
 }
 
-/** What a schema means; undefined for one that is a value and no more. */
+/** Returns the meaning of a schema; undefined for a plain value. */
 export function meaningOf(schema: Schema): Meaning | undefined {
   return MEANINGS.get(schema);
 }
 
-/** The quantity whose unit the record declares for a number. */
+/** Returns the quantity whose unit the record declares for a number. */
 export function quantityOf(schema: Schema): Quantity | undefined {
   const means = meaningOf(schema);
   return means !== undefined && 'quantity' in means ? means.quantity : undefined;

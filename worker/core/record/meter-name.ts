@@ -4,14 +4,18 @@ import type { Visit } from './visit.ts';
 type Meter = Pick<NonNullable<Visit['meters']>['readings'][number], 'id' | 'of' | 'basis'>;
 type Product = Meter['of'];
 
-/** A meter by its identifier; without one, or where the record has no such meter, the one of a product. */
+/** A meter by its identifier; without one, or if the record has no such meter, the one of a product. */
 export interface NamedMeter {
   meter?: string | undefined;
-  /** @default the airframe, for what names no meter */
+  /**
+   * @default airframe, if no meter is named
+   *
+   * @default the airframe, for what names no meter
+   */
   of?: Product | undefined;
 }
 
-/** What the hours of a meter count, as print names it: its product, and how it counts where the product has several. */
+/** Returns the printed name of a meter's hours: its product, and the way of counting if the product has several meters. */
 function meterName({ meters }: Pick<Visit, 'meters'>, { meter, of }: NamedMeter, fmt: Formatter): string {
   const readings = meters?.readings ?? [];
   const found = readings.find((reading) =>
@@ -23,9 +27,9 @@ function meterName({ meters }: Pick<Visit, 'meters'>, { meter, of }: NamedMeter,
 }
 
 /**
- * A meter by its product and how it counts. Of two that are alike in both, the identifier tells which.
+ * Returns the name of a meter: its product and way of counting, and its identifier if two meters agree in both.
  *
- * @example countedName(readings, tacho, say)  // 'engine (tacho)'
+ * @example countedName(readings, tacho, fmt)  // 'engine (tacho)'
  */
 export function countedName(readings: readonly Meter[], { id, of, basis }: Meter, fmt: Formatter): string {
   const isAlone = readings.filter((other) => other.of === of && other.basis === basis).length === 1;
@@ -33,10 +37,10 @@ export function countedName(readings: readonly Meter[], { id, of, basis }: Meter
 }
 
 /**
- * Hours with the meter that they are read on: of two meters neither is the other's.
+ * Returns hours with the meter they are read on: meters do not agree.
  *
- * @param bound for a limit, which way it bounds
- * @example hoursOnMeter(visit, { hours: 963.6, meter: 'engine' }, say, 'most')  // '963.6 h, engine'
+ * @param bound direction of a limit
+ * @example hoursOnMeter(visit, { hours: 963.6, meter: 'engine' }, fmt, 'most')  // '963.6 h, engine'
  */
 export function hoursOnMeter(
   visit: Pick<Visit, 'meters'>,

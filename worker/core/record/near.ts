@@ -1,15 +1,15 @@
 import { dateOf } from '../units/calendar.ts';
 import type { Place } from './record-index.ts';
 
-/** A text of the record, and where it stands. */
+/** A text of the record, and its path. */
 export interface Stated {
   value: string;
   path: readonly (string | number)[];
 }
 
 /**
- * The text at a path such as `foundAt` or `visit.arrivedAt`, seen from a place of the record: from the nearest part around it that has
- * such a text.
+ * Returns the text at a path such as `foundAt` or `visit.arrivedAt`, resolved from a field of the record: from the
+ * nearest part around it that has a text of that name.
  */
 export function near({ around, path }: Pick<Place, 'around' | 'path'>, name: string): Stated | undefined {
   const steps = name.split('.');
@@ -20,7 +20,7 @@ export function near({ around, path }: Pick<Place, 'around' | 'path'>, name: str
   return undefined;
 }
 
-/** The day of the first of several texts that is stated. */
+/** Returns the day of the first stated text of several. */
 export function firstDay(place: Pick<Place, 'around' | 'path'>, names: readonly string[]): string | undefined {
   const first = names.map((name) => near(place, name)).find((stated) => stated !== undefined);
   return first && dateOf(first.value);

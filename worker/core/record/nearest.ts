@@ -1,5 +1,6 @@
 /**
- * The known word nearest to a misspelt one, or undefined where none is near: at most a third of its letters differ.
+ * Returns the known word nearest to a misspelt one, with up to a third of its letters different; undefined if none is
+ * near.
  *
  * @example nearest('regstration', ['registration', 'regime'])  // 'registration'
  */
@@ -12,7 +13,7 @@ export function nearest(word: string, known: readonly string[]): string | undefi
   return best && best.distance <= Math.max(1, Math.floor(word.length / 3)) ? best.candidate : undefined;
 }
 
-/** Levenshtein distance, one row at a time; a long word is not worth comparing. */
+/** Returns the Levenshtein distance, one row at a time; long words are not compared. */
 function editDistance(from: string, to: string): number {
   if (from.length > 60) return from.length;
   let row = Array.from({ length: to.length + 1 }, (_, index) => index);

@@ -1,5 +1,5 @@
 /**
- * A JSON pointer (RFC 6901) to a place in the record.
+ * Returns the JSON pointer (RFC 6901) to a location in the record.
  *
  * @example pointer('modifications', 0, 'changes', 2)  // '/modifications/0/changes/2'
  */

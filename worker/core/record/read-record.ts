@@ -6,8 +6,8 @@ import { type Visit, visitOf } from './visit.ts';
 export type ReadRecord = { ok: true; record: VisitRecord; visit: Visit } | { ok: false; issues: RecordIssue[] };
 
 /**
- * The door: takes parsed JSON of any shape, brings an older record up to the present version, checks it whole and converts
- * it. All issues are returned at once.
+ * Parses a record from JSON of any shape: upgrades it to the current version, validates it whole and converts it.
+ * Returns all issues at once.
  */
 export function readRecord(input: unknown): ReadRecord {
   const upgraded = upgrade(input);

@@ -5,9 +5,9 @@ import { localZone } from './local-zone.ts';
 import type { Visit } from './visit.ts';
 
 /**
- * A printer in the units, the language and the time zone of a record.
+ * Returns a formatter in the units, the language and the time zone of a record.
  *
- * @param locale another language than that of the record
+ * @param locale language other than that of the record
  */
 export function recordFormatter(visit: Pick<Visit, 'units' | 'workshop' | 'visit'>, locale?: Locale): Formatter {
   const { units, workshop } = visit;

@@ -11,34 +11,34 @@ export type MeaningOf<Kind extends FieldKind> = Kind extends 'text'
 
 type ValueOf<Kind extends FieldKind> = Kind extends 'arm' ? number : string;
 
-/** A field of a kind that a record states. */
+/** A field of one kind in a record. */
 export interface Place<Kind extends FieldKind = FieldKind> {
   value: ValueOf<Kind>;
-  /** In the record as posted. */
+  /** Path in the record as posted. */
   path: readonly (string | number)[];
   means: MeaningOf<Kind>;
-  /** The parts that it stands in, from the record itself inwards. */
+  /** Parts that contain it, from the record itself inwards. */
   around: readonly Around[];
 }
 
-/** A part of a record, with as much as names it. */
+/** A part of a record, with the data that names it. */
 export interface Around {
   value: Readonly<Record<string, unknown>>;
   /** Length of its path. */
   depth: number;
-  /** Its place in a list, from 0. */
+  /** Index in its list, from 0. */
   position: number | undefined;
   calledBy: CalledBy | undefined;
 }
 
-/** The field that a sentence calls a part by. */
+/** Field that names a part in a sentence. */
 interface CalledBy {
   key: string;
-  /** Whether it holds a choice of the schema, which is said in the language of the record, and no text of its own. */
+  /** Set if its value is a choice of the schema, printed in the language of the record, and not free text. */
   isChoice: boolean;
 }
 
-/** As posted, or in the units of calculation, where measured fields have their unit in their names. */
+/** As posted, or in calculation units, in which measured fields have their unit in their names. */
 export type RecordForm = 'posted' | 'calculation';
 
 type Plan<Kind extends FieldKind> =
@@ -49,19 +49,20 @@ type Plan<Kind extends FieldKind> =
 
 interface PlannedField<Kind extends FieldKind> {
   key: string;
-  /** Its name after the door. */
+  /** Name in calculation units. */
   renamed: string;
   plan: Plan<Kind>;
 }
 
-/** What is called for each field of a kind; the place is made only where it is asked for. */
+/** Callback for each field of a kind; the location is built only when it is called for. */
 export type FieldVisitor<Kind extends FieldKind> = (value: ValueOf<Kind>, place: () => Place<Kind>) => void;
 
-/** A walk over all values of one schema, for one kind of field. */
+/** Walk over all values of one schema, for one kind of field. */
 export type FieldWalk<Kind extends FieldKind> = (value: object, form: RecordForm, visit: FieldVisitor<Kind>) => void;
 
 /**
- * The walk over every field of a kind. What has no such field below is not entered: which that is follows from the schema, once.
+ * Returns the walk over every field of a kind. Parts without a field of the kind are not entered: the schema decides this,
+ * once.
  *
  * @example recordIndex(VisitRecord, 'timestamp')(visit, 'calculation', (value, place) => …)
  */
@@ -101,7 +102,7 @@ function renamed(key: string, { means }: SchemaTree): string {
   return means !== undefined && 'quantity' in means ? key + QUANTITY_SUFFIX[means.quantity] : key;
 }
 
-/** What a part is called by: as it says itself, or its identifier. */
+/** Returns the field that names a part: the one that it declares, or its identifier. */
 function calledBy(means: Meaning | undefined, fields: ReadonlyMap<string, SchemaTree>): CalledBy | undefined {
   const identifier = [...fields].find(([, field]) => field.means?.kind === 'identifier')?.[0];
   const key = means?.kind === 'part' ? means.calledBy : identifier;
@@ -111,7 +112,7 @@ function calledBy(means: Meaning | undefined, fields: ReadonlyMap<string, Schema
 interface Walk<Kind extends FieldKind> {
   form: RecordForm;
   visit: FieldVisitor<Kind>;
-  /** Lengthened and shortened on the way: few places are worth a copy. */
+  /** Extended and shortened during the walk: few locations need a copy. */
   path: (string | number)[];
   around: Around[];
 }

@@ -5,7 +5,7 @@ import { pointer } from './pointer.ts';
 import { VisitRecord } from './record.ts';
 import { nodeOf, type Schema, type SchemaNode, withoutOptional } from './schema-node.ts';
 
-/** Why a record does not fit the schema: what is wrong where, and what to do. */
+/** Reason for which a record does not fit the schema: location, error and remedy. */
 export interface RecordIssue {
   code: 'RECORD_KEY_UNKNOWN' | 'RECORD_FIELD_MISSING' | 'RECORD_TYPE_WRONG' | 'RECORD_VALUE_WRONG';
   severity: 'blocks';
@@ -16,7 +16,7 @@ export interface RecordIssue {
 
 type ZodIssue = z.core.$ZodIssue;
 
-/** Every way in which a value fails the record schema, each with a JSON pointer, at most `LIMITS.recordIssues`. */
+/** Returns every way in which a value fails the record schema, each with a JSON pointer, up to `LIMITS.recordIssues`. */
 export function recordIssues(error: z.ZodError, input: unknown): RecordIssue[] {
   const issues: RecordIssue[] = [];
   for (const issue of error.issues) {
@@ -27,7 +27,7 @@ export function recordIssues(error: z.ZodError, input: unknown): RecordIssue[] {
   return issues;
 }
 
-// Only what is said is worded: the nearest of the known fields is sought for each unknown one.
+// Only reported issues get a sentence: the search for the nearest known field runs for each unknown one.
 function issuesOf(issue: ZodIssue, input: unknown, most: number): RecordIssue[] {
   if (issue.code === 'unrecognized_keys') {
     const node = nodeOf(schemaAt(issue.path, input) ?? VisitRecord);
@@ -79,7 +79,7 @@ function shown(value: unknown): string {
   return text.length > SHOWN_LENGTH ? `${text.slice(0, SHOWN_LENGTH - 3)}…` : text;
 }
 
-/** As much of a value as can be shown: each entry takes two characters at least. */
+/** Returns as much of a value as can be shown: each entry takes min. two characters. */
 function beginning(value: unknown): unknown {
   if (typeof value === 'string') return value.slice(0, SHOWN_LENGTH);
   if (Array.isArray(value)) return value.slice(0, SHOWN_LENGTH / 2);
@@ -97,7 +97,7 @@ function valueAt(input: unknown, path: readonly PropertyKey[]): unknown {
   return path.reduce<unknown>((at, step) => (at as Record<PropertyKey, unknown> | undefined)?.[step], input);
 }
 
-/** The schema of the field at a path, following the kinds that the input itself names. */
+/** Returns the schema of the field at a path, following the kinds that the input itself names. */
 function schemaAt(path: readonly PropertyKey[], input: unknown): Schema | undefined {
   let schema: Schema | undefined = VisitRecord;
   let value = input;
@@ -113,7 +113,7 @@ function fieldOf(node: SchemaNode, step: PropertyKey): Schema | undefined {
   return node.kind === 'part' ? node.fields[String(step)] : undefined;
 }
 
-/** Of several kinds, the one that the value names; the schema itself where it names none. */
+/** Returns the variant that the value names; the schema itself if it names none. */
 function chosen(schema: Schema, value: unknown): Schema {
   const node = nodeOf(schema);
   if (node.kind !== 'variants') return withoutOptional(schema);

@@ -27,10 +27,10 @@ import { Wiring } from './wiring.ts';
 import { Worksheet } from './worksheet.ts';
 import { Visit as VisitHeader, Workshop } from './workshop.ts';
 
-/** The version of the record that this code reads; older ones are upgraded at the door. */
+/** Version of the record that this code reads; older ones are upgraded during parsing. */
 export const SCHEMA_VERSION = 1;
 
-/** The structured record of one workshop visit, as posted: strict, in the units that it declares. */
+/** Structured record of one workshop visit, as posted: strict, in the units that it declares. */
 export const VisitRecord = z
   .strictObject({
     $schema: z

@@ -2,7 +2,7 @@ import * as z from 'zod';
 
 export type Schema = z.core.$ZodType;
 
-/** A schema of the record by how a value of it is taken apart. */
+/** A schema of the record by its structure. */
 export type SchemaNode =
   | { kind: 'value' }
   | { kind: 'list'; item: Schema }
@@ -11,7 +11,7 @@ export type SchemaNode =
 
 const VALUE: SchemaNode = { kind: 'value' };
 
-/** The node of a schema, optional or not; the one place that reads zod's own objects. */
+/** Returns the node of a schema, optional or not; the one function that reads zod's own objects. */
 export function nodeOf(schema: Schema): SchemaNode {
   if (schema instanceof z.ZodOptional) return nodeOf(schema.unwrap());
   if (schema instanceof z.ZodArray) return { kind: 'list', item: schema.element };
@@ -20,7 +20,7 @@ export function nodeOf(schema: Schema): SchemaNode {
   return VALUE;
 }
 
-/** The schema of the value itself, whether it may be left out or not. */
+/** Returns the schema of the value itself, optional or not. */
 export function withoutOptional(schema: Schema): Schema {
   return schema instanceof z.ZodOptional ? withoutOptional(schema.unwrap()) : schema;
 }

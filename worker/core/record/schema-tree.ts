@@ -1,7 +1,7 @@
 import { type Meaning, meaningOf } from './meaning.ts';
 import { nodeOf, type Schema, withoutOptional } from './schema-node.ts';
 
-/** A schema as plain data, with what it means: what every walk over values of the schema is planned from. */
+/** A schema as plain data, with its meaning: the plan of every walk over values of the schema. */
 export interface SchemaTree {
   means: Meaning | undefined;
   shape: TreeShape;
@@ -15,7 +15,7 @@ type TreeShape =
 
 const trees = new WeakMap<Schema, SchemaTree>();
 
-/** The tree of a schema, read once: zod's objects take longer to ask than a record takes to walk. */
+/** Returns the tree of a schema, read once: access to zod's objects takes longer than the walk over a record. */
 export function treeOf(field: Schema): SchemaTree {
   const schema = withoutOptional(field);
   const known = trees.get(schema);

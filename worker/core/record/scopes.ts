@@ -1,4 +1,4 @@
-/** What a person may sign for. `release` is the right to release the aircraft; the others are kinds of work. */
+/** Scopes of a person's authorisation. `release` is the right to release the aircraft; the others are kinds of work. */
 export const SCOPES = [
   'airframe',
   'engine',

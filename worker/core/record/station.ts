@@ -7,7 +7,7 @@ const common = (kind: 'load-station' | 'fuel-station') => ({
   name: line('common_name', 'Left seat', 40),
 });
 
-/** A seat or a baggage place: mass at one arm. */
+/** A seat or a baggage compartment: mass at one arm. */
 export const LoadStation = part('loadStation', {
   ...common('load-station'),
   kind: choice('loadStation_kind', ['pilot', 'passenger', 'baggage'] as const),

@@ -12,12 +12,12 @@ const WALKS: { [Kind in FieldKind]: FieldWalk<Kind> } = {
   text: recordIndex(VisitRecord, 'text'),
 };
 
-/** Calls the visitor for every field of a kind that a visit states. */
+/** Calls the visitor for every field of a kind in a visit. */
 export function eachField<Kind extends FieldKind>(visit: Visit, kind: Kind, visitor: FieldVisitor<Kind>): void {
   WALKS[kind](visit, 'calculation', visitor);
 }
 
-/** Every field of a kind that a visit states, in the order of the schema. */
+/** Returns every field of a kind in a visit, in the order of the schema. */
 export function fieldsOf<Kind extends FieldKind>(visit: Visit, kind: Kind): Place<Kind>[] {
   const places: Place<Kind>[] = [];
   eachField(visit, kind, (_, place) => places.push(place()));

@@ -56,7 +56,7 @@ export const VisitFinding = part('visitFinding', {
     'open',
   ] as const).optional(),
   foundBy: person('visitFinding_foundBy', 'mila', m.visitFinding_found).optional(),
-  // What was deferred before this visit was found before it, too.
+  // A finding deferred before this visit was also found before it.
   foundAt: timestamp('visitFinding_foundAt', '2026-11-03T11:00:00+01:00', m.visitFinding_finding, {
     earlierUntil: 'deferral.firstDeferredOn',
   }).optional(),

@@ -1,11 +1,11 @@
 import { type InCalculationUnits, inCalculationUnits } from './calculation-units.ts';
 import { VisitRecord } from './record.ts';
 
-/** A valid record in the units of calculation: what every later stage works on. Its `units` are those the pack prints in. */
+/** A valid record in calculation units: the input of every later stage. The pack prints in its `units`. */
 export type Visit = InCalculationUnits<VisitRecord>;
 
 export type Aircraft = Visit['aircraft'];
-/** As much of an aircraft as loading it takes. */
+/** Fields of an aircraft that loading needs. */
 export type LoadedAircraft = Pick<
   Aircraft,
   'stations' | 'loadingLimits' | 'envelope' | 'maximumMassKg' | 'maximumZeroFuelMassKg' | 'maximumLandingMassKg'
@@ -39,7 +39,7 @@ export type FoundWire = NonNullable<Wiring['found']>[number];
 export type Antenna = NonNullable<Visit['antennas']>['items'][number];
 export type Release = NonNullable<Visit['release']>;
 
-/** A valid record in kg, mm, l. */
+/** Converts a valid record to kg, mm, l. */
 export function visitOf(record: VisitRecord): Visit {
   return inCalculationUnits(VisitRecord, record, record.units);
 }

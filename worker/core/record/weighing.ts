@@ -56,7 +56,7 @@ export const WeighingPoint = part('weighingPoint', {
   }),
 });
 
-/** Something weighed with the aircraft that is no part of it, or a part of it that was not aboard. */
+/** Item weighed with the aircraft that does not belong to it, or item of the aircraft that was not aboard. */
 export const LooseItem = part('looseItem', {
   name: line('looseItem_name', 'Torch left in the footwell', 80),
   mass: mass('looseItem_mass', 0.4),

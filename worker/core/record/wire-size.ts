@@ -1,4 +1,4 @@
-/** Sizes of wire, thinnest first, as they are written: American wire gauge, 0 to 0000 in noughts. */
+/** Sizes of wire, thinnest first, in their usual notation: American wire gauge, 0 to 0000 in zeros. */
 export const GAUGES = [
   '26',
   '24',

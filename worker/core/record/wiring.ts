@@ -16,7 +16,7 @@ import {
 } from './field.ts';
 import { GAUGES, MATERIALS } from './wire-size.ts';
 
-/** Wires may be recorded without the electrical part, and then name circuits of a drawing. */
+/** Wires may be recorded without the electrical part; they then name circuits of a drawing. */
 const CIRCUITS = { unlessAbsent: 'electrical' };
 
 export const Pin = part('pin', {

@@ -1,7 +1,7 @@
 import { decodeJwt } from 'jose';
 import { sealIn, slotIn } from './slot.ts';
 
-/** The workshop that a file says it was sealed by, unproved; undefined where it says nothing that can be read. */
+/** Returns the workshop named in the seal of a file, unproved; undefined if none is readable. */
 export function claimedWorkshop(file: Uint8Array): string | undefined {
   const slot = slotIn(file);
   const seal = slot ? sealIn(file, slot) : '';

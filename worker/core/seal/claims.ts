@@ -1,20 +1,20 @@
-/** Every form of a seal that was ever given. */
+/** Every form of a seal ever issued. */
 export const SEAL_FORMATS = ['slipmark-seal/1', 'slipmark-seal/2'] as const;
 
-/** The form that seals are given in now. */
+/** Current form of seals. */
 export const SEAL_FORMAT = 'slipmark-seal/2';
 
-/** A PDF that a seal covers: its name, the digest and the length of the file with an empty slot. */
+/** A PDF that a seal covers: its name, and the digest and the length of the file with an empty slot. */
 export interface SealedPdf {
   name: string;
   sha256: string;
   bytes: number;
 }
 
-/** Name of the file that holds the whole pack. */
+/** Name of the file of the whole pack. */
 export const WHOLE_PACK = 'pack.pdf';
 
-/** What a workshop signs when it seals a pack, in every form. Members that are not known here are let be. */
+/** Content that a workshop signs in a seal, in every form. Unknown members are ignored. */
 export interface SealClaims {
   format: (typeof SEAL_FORMATS)[number];
   workshop: string;
@@ -24,19 +24,22 @@ export interface SealClaims {
   issuedAt: string;
   manifestSha256: string;
   recordSha256: string;
-  /** Every PDF of the pack, the whole pack first. Form 1 has `pdf` instead, the whole pack alone. */
+  /** Every PDF of the pack, the whole pack first. Form 1 has `pdf` instead, only the whole pack. */
   files: SealedPdf[];
   /**
-   * Where a change of the whole pack is: name, first byte, the byte after the last, and the start of a digest. The digest of the file is
-   * the proof.
+   * Parts that locate a change of the whole pack: name, first byte, the byte after the last, and the start of a digest.
+   * The digest of the file is the proof.
    */
   parts: [name: string, start: number, end: number, digest: string][];
 }
 
-/** As form 1 was written. */
+/** Claims in form 1. */
 type FirstClaims = Omit<SealClaims, 'files'> & { pdf: Omit<SealedPdf, 'name'> };
 
-/** Claims as they stand in a seal of any form; undefined where the form is not known, or is not kept to: whoever has a key signs anything. */
+/**
+ * Returns the claims in a seal of any form; undefined if the form is unknown, or if the claims do not match it: the
+ * owner of a key can sign anything.
+ */
 export function claimsIn(payload: unknown): SealClaims | undefined {
   if (!isOfForm(payload)) return undefined;
   const claims = payload as SealClaims | FirstClaims;

@@ -11,10 +11,10 @@ import {
 } from 'jose';
 import type { SealKey } from './seal.ts';
 
-/** A key was kept under another secret, or for another workshop, or its row is damaged: which of these cannot be told. */
+/** The key was kept under another secret, or for another workshop, or its row is damaged; these cases are indistinguishable. */
 export class OtherSecretError extends Error {}
 
-/** What is kept of a key is no key, or its halves do not belong together. */
+/** The kept data is not a key, or its halves do not match. */
 export class NoKeyError extends Error {}
 
 /** A new key in the form in which it is kept. */
@@ -42,10 +42,10 @@ export async function newSealKey(secret: string, workshop: string): Promise<Wrap
 }
 
 /**
- * The key as it signs.
+ * Decrypts a key for signing.
  *
- * @throws OtherSecretError when it was wrapped under another secret, or for another workshop
- * @throws NoKeyError when it is damaged
+ * @throws OtherSecretError if it was wrapped under another secret, or for another workshop
+ * @throws NoKeyError if it is damaged
  */
 export async function openSealKey(kept: WrappedKey, secret: string, workshop: string): Promise<SealKey> {
   const { kid, wrapped, publicJwk } = kept;
@@ -67,23 +67,23 @@ async function unwrapped(wrapped: string, key: Uint8Array): Promise<Uint8Array> 
   }
 }
 
-/** A published key under the name that follows from it (RFC 7638), whatever name it came under. */
+/** Returns a published key under its thumbprint (RFC 7638), independent of the name that it came with. */
 export async function publicSealKey({ kty, crv, x }: { kty: string; crv: string; x: string }) {
   const jwk = { crv, kty, x };
   return { kid: await calculateJwkThumbprint(jwk), publicJwk: JSON.stringify(jwk) };
 }
 
-/** Whether a key was made here. Of one that was taken over from an earlier deployment the private half stayed there. */
+/** Whether a key was made here. A key from an earlier deployment has no private half here. */
 export const isOwnKey = ({ wrapped }: Pick<WrappedKey, 'wrapped'>): boolean => wrapped !== '';
 
-/** The published keys of a workshop (RFC 7517). */
+/** Returns the published keys of a workshop (RFC 7517). */
 export function keySet(keys: readonly Omit<WrappedKey, 'wrapped'>[]): JSONWebKeySet {
   return {
     keys: keys.map(({ kid, publicJwk }) => ({ ...(JSON.parse(publicJwk) as JWK), kid, alg: 'EdDSA', use: 'sig' })),
   };
 }
 
-/** One key of the deployment for each workshop (HKDF, RFC 5869). */
+/** Derives one key of the deployment for each workshop (HKDF, RFC 5869). */
 async function wrappingKey(secret: string, workshop: string): Promise<Uint8Array> {
   const encode = (text: string): Uint8Array<ArrayBuffer> => new TextEncoder().encode(text);
   const material = await crypto.subtle.importKey('raw', encode(secret), 'HKDF', false, ['deriveBits']);

@@ -4,16 +4,16 @@ import type { Part } from '../print/index.ts';
 import { SEAL_FORMAT, type SealClaims, WHOLE_PACK } from './claims.ts';
 import { type Slot, slotIn, withSeal } from './slot.ts';
 
-/** A key that a workshop seals with. Ed25519 signs without chance, so the same file gets the same seal. */
+/** Key with which a workshop seals. Ed25519 is deterministic, so the same file gets the same seal. */
 export interface SealKey {
   /** Name of the key: its thumbprint (RFC 7638). */
   kid: string;
   privateKey: CryptoKey;
-  /** The half that is published, by which every seal is proved before it is given out. */
+  /** Public half, with which every seal is verified before it is returned. */
   publicJwk?: JWK;
 }
 
-/** How many figures of a digest tell a part: enough to find a change, and the digest of the whole proves it. */
+/** Digits of a part's digest: enough to find a change, and the digest of the whole proves it. */
 const PART_FIGURES = 8;
 
 export type SealedFacts = Omit<SealClaims, 'format' | 'files' | 'parts'>;
@@ -22,9 +22,10 @@ export type SealedFacts = Omit<SealClaims, 'format' | 'files' | 'parts'>;
  * Signs a file and writes the signature into its slot.
  *
  * @param file a pack with an empty slot
- * @param places where the slot is, as whoever wrote the file remembers it, and stretches of the file by name, none of them across the slot
+ * @param places position of the slot according to the writer of the file, and ranges of the file by name, none of them
+ *   across the slot
  * @returns the file, with a compact JWS (RFC 7515) in its slot
- * @throws Error when a reader would not find the slot where it is, or it is too short
+ * @throws Error if a reader would not find the slot at that position, or if it is too short
  */
 export async function sealFile(
   file: Uint8Array,
@@ -49,7 +50,7 @@ async function claimOf(file: Uint8Array, { name, start, end }: Part): Promise<Se
   return [name, start, end, await partDigest(file, start, end)];
 }
 
-/** The start of the digest of a stretch of a file. */
+/** Returns the start of the digest of a range of a file. */
 export async function partDigest(file: Uint8Array, start: number, end: number): Promise<string> {
   return (await sha256(file.subarray(start, end))).slice(0, PART_FIGURES);
 }

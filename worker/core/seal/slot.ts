@@ -1,8 +1,8 @@
 import { lastIndexOf } from '../print/bytes/find-bytes.ts';
 
 /**
- * The place in a pack where its seal stands: an attached file of fixed length, stored as it is, so that a seal can be written into the
- * finished file and left out of account when the file is digested.
+ * Slot of the seal in a pack: an attached file of fixed length, stored uncompressed, so that a seal can be written into
+ * the finished file and excluded when the file is digested.
  */
 export const SLOT_NAME = 'seal.jws';
 
@@ -10,24 +10,27 @@ const PREFIX = 'slipmark-seal/1 ';
 const OPENING = new TextEncoder().encode(`stream\n${PREFIX}`);
 const SPACE = 0x20;
 
-/** Bytes of a slot: enough for a signature over the digests of so many parts, also where pages and places have many figures. */
+/**
+ * Returns the bytes of a slot: enough for a signature over the digests of a number of parts, also if pages and
+ * positions have many digits.
+ */
 export function slotBytes(parts: number): number {
   return 1600 + 64 * parts;
 }
 
-/** An empty slot. */
+/** Returns an empty slot. */
 export function emptySlot(bytes: number): Uint8Array {
   return new TextEncoder().encode(PREFIX.padEnd(bytes, ' '));
 }
 
-/** Where the seal stands in a file: from the first byte after the prefix. */
+/** Position of the seal in a file: from the first byte after the prefix. */
 export interface Slot {
   start: number;
   end: number;
 }
 
 /**
- * The slot in a file whose writer says where the attached file stands.
+ * Returns the slot in a file whose writer states the position of the attached file.
  *
  * @param place from its first byte up to the one after its last
  */
@@ -36,17 +39,17 @@ export function slotAt({ start, end }: Slot): Slot {
 }
 
 /**
- * The slot of a pack; undefined where there is none.
+ * Returns the slot of a pack; undefined without a slot.
  *
- * Photographs and papers may hold anything, also what a slot begins with. They stand before the slot: the last place that looks like one is
- * it. To move a seal to any other place of the file would leave the last one without, and be told.
+ * Photographs and attached documents may contain anything, also the prefix of a slot. They come before the slot, so the
+ * last match is the slot. A seal moved to any other position would leave the last one empty, and would be detected.
  */
 export function slotIn(file: Uint8Array): Slot | undefined {
   const at = lastIndexOf(file, OPENING);
   return at < 0 ? undefined : slotFrom(file, at);
 }
 
-/** The last place before a slot that looks like one. */
+/** Returns the last possible slot before another. */
 export function slotBefore(file: Uint8Array, { start }: Slot): Slot | undefined {
   const at = lastIndexOf(file.subarray(0, start - OPENING.length), OPENING);
   return at < 0 ? undefined : slotFrom(file, at);
@@ -59,20 +62,20 @@ function slotFrom(file: Uint8Array, at: number): Slot {
   return { start, end };
 }
 
-/** Characters of a compact JWS (RFC 7515, section 3.1) and the spaces that fill the slot. */
+/** Whether a byte is a character of a compact JWS (RFC 7515, section 3.1) or a space that fills the slot. */
 function isSealByte(byte: number): boolean {
   return byte === SPACE || /[A-Za-z0-9_.-]/.test(String.fromCharCode(byte));
 }
 
-/** The seal that stands in a slot; empty where nobody has sealed the file. */
+/** Returns the seal in a slot; empty if the file is not sealed. */
 export function sealIn(file: Uint8Array, { start, end }: Slot): string {
   return new TextDecoder().decode(file.subarray(start, end)).trimEnd();
 }
 
 /**
- * A copy of the file with a seal in its slot; an empty seal empties the slot.
+ * Returns a copy of the file with a seal in its slot; an empty seal empties the slot.
  *
- * @throws Error when the seal is longer than the slot
+ * @throws Error if the seal is longer than the slot
  */
 export function withSeal(file: Uint8Array, { start, end }: Slot, seal: string): Uint8Array {
   if (seal.length > end - start)

@@ -12,19 +12,19 @@ import { claimsIn, type SealClaims } from './claims.ts';
 import { partDigest } from './seal.ts';
 import { type Slot, sealIn, slotBefore, slotIn, withSeal } from './slot.ts';
 
-/** What a file turns out to be. Whether it is still the newest only the archive knows. */
+/** Result of the verification of a file. Only the archive knows if it is still the newest issue. */
 export type Verdict =
-  /** `kid` is the thumbprint (RFC 7638) of the key, worked out from the key itself. */
+  /** `kid` is the thumbprint (RFC 7638) of the key, calculated from the key itself. */
   | { kind: 'genuine'; claims: SealClaims; kid: string }
-  /** The seal is good and the file is not what was sealed. `parts` names where it differs, as far as can be told. */
+  /** The seal is valid and the file was changed. `parts` names the differences, as far as they can be located. */
   | { kind: 'altered'; claims: SealClaims; kid: string; parts: string[] }
-  /** No seal, or none that is signed by a key of the set. */
+  /** No seal, or one not signed by a key of the set. */
   | { kind: 'not-sealed' }
   | { kind: 'key-unknown'; kid: string }
   | { kind: 'seal-false' };
 
 /**
- * Holds a file against its own seal and the published keys of the workshop. Nothing else is asked.
+ * Checks a file with its own seal and the published keys of the workshop; offline.
  *
  * @param file any bytes
  */
@@ -42,7 +42,7 @@ export async function verifyFile(file: Uint8Array, keys: JSONWebKeySet): Promise
   return { kind: 'altered', claims, kid, parts: await alteredParts(empty, claims) };
 }
 
-/** A sealed pack stays one with something written behind it, also where that is an empty slot: it is altered. */
+/** A sealed pack stays one if data is appended, even an empty slot: it is reported as altered. */
 async function behindEmptySlot(file: Uint8Array, last: Slot, keys: JSONWebKeySet): Promise<Verdict> {
   let slot = slotBefore(file, last);
   while (slot && sealIn(file, slot) === '') slot = slotBefore(file, slot);
@@ -52,7 +52,7 @@ async function behindEmptySlot(file: Uint8Array, last: Slot, keys: JSONWebKeySet
   return { kind: 'altered', claims, kid, parts: await alteredParts(withSeal(file, slot, ''), claims) };
 }
 
-/** Whether something is a set of keys (RFC 7517), whatever keys are in it. */
+/** Whether a value is a set of keys (RFC 7517), with any keys in it. */
 export const isKeySet = (value: unknown): value is JSONWebKeySet =>
   Array.isArray((value as { keys?: unknown } | null)?.keys);
 
@@ -65,7 +65,7 @@ async function claimsOf(seal: string, keys: JSONWebKeySet): Promise<Signed> {
     if (kid === '') return { kind: 'seal-false' };
     const set = createLocalJWKSet(await underTheirThumbprints(keys));
     const { payload } = await compactVerify(seal, set, { algorithms: ['EdDSA'] });
-    // What a key of the set has signed has the form that goes with its name.
+    // Claims signed by a key of the set have the form of their name.
     const claims = claimsIn(JSON.parse(new TextDecoder().decode(payload)));
     return claims ? { kind: 'signed', claims, kid } : { kind: 'seal-false' };
   } catch (error) {
@@ -74,14 +74,14 @@ async function claimsOf(seal: string, keys: JSONWebKeySet): Promise<Signed> {
   }
 }
 
-/** Whoever hands over a set of keys may call them what they like: a key goes by its thumbprint alone. */
+/** Replaces key names by thumbprints: a key set may come with any names. */
 async function underTheirThumbprints(set: JSONWebKeySet): Promise<JSONWebKeySet> {
   const keys = isKeySet(set) ? set.keys : [];
   const named = await Promise.allSettled(keys.map(async (jwk) => ({ ...jwk, kid: await calculateJwkThumbprint(jwk) })));
   return { keys: named.flatMap((key) => (key.status === 'fulfilled' ? [key.value] : [])) };
 }
 
-/** The last figure of a signature has bits that decoders leave unread: none of them may be other than they were written. */
+/** Whether the last character of a signature has its unused bits as written: decoders ignore them. */
 function isCanonical(seal: string): boolean {
   const signature = seal.slice(seal.lastIndexOf('.') + 1);
   try {

@@ -1,2 +1,2 @@
-/** Printed where a value is missing. */
+/** Printed for a missing value. */
 export const DASH = '–';

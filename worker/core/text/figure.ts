@@ -2,17 +2,17 @@ import type { Quantity } from '../units/quantity.ts';
 import type { Bound } from '../units/rounding.ts';
 
 export interface FigureOptions {
-  /** Decimals beyond the usual. @default 0 */
+  /** Extra decimals. @default 0 */
   extra?: number;
-  /** Always show the sign. @default false */
+  /** Always shows the sign. @default false */
   signed?: boolean;
-  /** Of a limit, which way it bounds: it is rounded so that the figure never lies beyond it. @default to the nearest */
+  /** Direction of a limit: it is rounded so that the printed figure never lies beyond it. @default to the nearest */
   bound?: Bound | undefined;
-  /** Limits that the figure is not printed beyond when it lies within them. */
+  /** Limits that the printed figure does not exceed if the value lies within them. */
   within?: { least?: number; most?: number };
 }
 
-/** The ways to print a figure, each with its arguments; values are in kg, mm and l. */
+/** Formats of a figure, each with its arguments; values are in kg, mm and l. */
 export interface FigureArguments {
   measure: [quantity: Quantity, value: number, options?: FigureOptions];
   number: [quantity: Quantity, value: number, options?: FigureOptions];
@@ -28,14 +28,14 @@ export interface FigureArguments {
   local: [moment: string];
 }
 
-/** A figure that is printed in the units, the language and the time zone of whoever reads it. */
+/** A figure, printed in the units, the language and the time zone of the reader. */
 export type Figure =
   | {
       [Way in keyof FigureArguments]: { readonly print: Way; readonly of: FigureArguments[Way] };
     }[keyof FigureArguments]
   | Apart;
 
-/** One of a figure and the limit that it breaks, printed with as many digits as show that it does. */
+/** A figure or the limit that it exceeds, printed with enough digits to show that it does. */
 export interface Apart {
   readonly print: 'apart';
   readonly quantity: Quantity | { decimals: number };
@@ -62,7 +62,7 @@ export const timestamp = printing('timestamp');
 export const day = printing('day');
 export const local = printing('local');
 
-/** A measure and the limit that it breaks. */
+/** Returns a measure and the limit that it exceeds. */
 export function apart(
   quantity: Quantity,
   value: number,
@@ -72,7 +72,7 @@ export function apart(
   return pairOf({ quantity, pair: [value, limit], signed: isSigned });
 }
 
-/** A number in a unit that every record shares, and the limit that it breaks. */
+/** Returns a number in a unit that every record shares, and the limit that it exceeds. */
 export function plainApart(
   value: number,
   limit: number,

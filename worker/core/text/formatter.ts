@@ -12,7 +12,7 @@ import { termOf } from './terms.ts';
 
 export type { Bound } from '../units/rounding.ts';
 
-/** How many decimals each quantity is printed with, by the unit it is printed in: about a tenth of what a shop can measure. */
+/** Printed decimals of each quantity, by its printed unit: about a tenth of what a workshop can measure. */
 const DECIMALS: Record<string, number> = {
   kg: 1,
   lb: 1,
@@ -33,7 +33,7 @@ const DECIMALS: Record<string, number> = {
   lb·in: 1,
 };
 
-/** Densities and flows, whose unit has a stroke in it. */
+/** Densities and flows, whose unit contains a slash. */
 const RATIO_DECIMALS = { density: 3, flow: 1 } as const;
 
 function decimalsOf(quantity: Quantity, units: Units): number {
@@ -41,34 +41,37 @@ function decimalsOf(quantity: Quantity, units: Units): number {
   return DECIMALS[unitOf(quantity, units)] ?? 1;
 }
 
-/** Prints one figure in each way, in the units and the language of one record. Rounding happens here and nowhere before. */
+/** Formats one figure in each way, in the units and the language of one record. Values are rounded here and nowhere before. */
 export type FigureFormats = {
   [Way in keyof FigureArguments]: (...of: FigureArguments[Way]) => string;
 };
 
-/** Prints values of calculation (kg, mm, l) and messages in the units and the language of one record. */
+/** Formats values in calculation units (kg, mm, l) and messages in the units and the language of one record. */
 export interface Formatter extends FigureFormats {
   units: Units;
   locale: Locale;
-  /** The text of a message. */
+  /** Returns the text of a message. */
   text<Values extends object>(message: Message<Values>, ...filling: Filling<Values>): string;
-  /** The text of any value of a message. */
+  /** Returns the text of any value of a message. */
   value(value: Value): string;
-  /** What the record or a result names by a value, such as a choice of the schema; in a document of this name, where it means something else there. */
+  /**
+   * Returns the term for a value of the record or of a result, such as a choice of the schema; a document may have a
+   * different term for it.
+   */
   term(value: string, document?: string): string;
   /**
-   * Which way to round a figure that lies within limits, so that print does not carry it beyond what is printed of them; undefined where
-   * the nearest figure is within, or where the figure itself lies beyond.
+   * Returns the direction in which to round a figure that lies within limits, so that print does not carry it beyond
+   * the printed limits; undefined if the nearest figure is within, or if the figure itself lies beyond.
    */
   inward(quantity: Quantity, value: number, limits: { least?: number; most?: number }): Bound | undefined;
-  /** A measure and the limit that it breaks, with as many digits as show that it does. */
+  /** Returns a measure and the limit that it exceeds, with enough digits to show that it does. */
   apart(
     quantity: Quantity,
     value: number,
     limit: number,
     options?: Pick<FigureOptions, 'signed'>,
   ): [value: string, limit: string];
-  /** A number and the limit that it breaks, with as many digits as show that it does. */
+  /** Returns a number and the limit that it exceeds, with enough digits to show that it does. */
   plainApart(
     value: number,
     limit: number,
@@ -78,10 +81,10 @@ export interface Formatter extends FigureFormats {
 }
 
 /**
- * A printer for the units a record declares.
+ * Returns a formatter for the units that a record declares.
  *
  * @param locale the language of the record
- * @param zone a moment with the offset in which all others are printed; without it each stands in its own
+ * @param zone a timestamp with the offset in which all others are printed (default: each in its own)
  * @example formatterFor({ mass: 'lb', arm: 'in', volume: 'usgal' }).measure('arm', 254)  // '10.00 in'
  */
 export function formatterFor(units: Units, locale: Locale = ENGLISH, zone?: string): Formatter {
@@ -139,7 +142,7 @@ function figuresIn(units: Units, { format }: Locale, zone: string | undefined): 
 
 function figureText(figure: Figure, figures: FigureFormats, units: Units): string {
   if (figure.print === 'apart') return apartText(figure, figures, units);
-  // The arguments are those of this way of printing, by the type of a figure.
+  // The arguments belong to this format, by the type of a figure.
   return (figures[figure.print] as (...of: readonly unknown[]) => string)(...figure.of);
 }
 
@@ -170,7 +173,7 @@ function inwardOf(
   return Number.isFinite(least) && nearest < roundWithin(least / factor, decimals, 'least') ? 'least' : undefined;
 }
 
-/** A limit rounded inward; anything else is left to the printing. */
+/** Rounds a limit inward; other values stay for the formatter to round. */
 function rounded(value: number, decimals: number, bound: Bound | undefined): number {
   return bound ? roundWithin(value, decimals, bound) : value;
 }
@@ -181,7 +184,7 @@ interface Other {
   bound: Bound | undefined;
 }
 
-/** A limit is converted as it is printed in its own unit, so that the two figures say the same. */
+/** Converts a limit from its value as printed in its own unit, so that the two figures agree. */
 function inOtherUnits(format: NumberFormat, units: Units, { quantity, value, bound }: Other): string {
   const [own, other] = [factorOf(quantity, units), otherUnits(units)];
   const decimals = decimalsOf(quantity, other);
@@ -191,15 +194,15 @@ function inOtherUnits(format: NumberFormat, units: Units, { quantity, value, bou
 
 const METRIC: Units = { mass: 'kg', arm: 'mm', volume: 'l' };
 
-/** Says messages. */
+/** Translates a message. */
 export type Say = Formatter['text'];
 
-/** What says messages in a language, where no record gives the units of their figures: in metric ones. */
+/** Returns the translator for a language without a record, with figures in metric units. */
 export function sayIn(locale: Locale): Say {
   return formatterFor(METRIC, locale).text;
 }
 
-/** A value of a message in English. */
+/** Returns a value of a message in English. */
 export function inEnglish(value: Value): string {
   return formatterFor(METRIC, ENGLISH).value(value);
 }

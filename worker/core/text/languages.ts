@@ -1,12 +1,9 @@
-/**
- * The languages that pages and packs are written in. A language is a folder of `messages/` with every message of English, and a line
- * here.
- */
+/** Languages of pages and packs. A language is a folder of `messages/` with every message of English, and a line here. */
 export const LANGUAGES = ['en', 'de'] as const;
 
 export type Language = (typeof LANGUAGES)[number];
 
-/** The language of this tag; English when it is missing or not one of ours. */
+/** Returns the language of a tag; English if it is missing or not supported. */
 export function languageOf(tag: string | undefined): Language {
   return LANGUAGES.find((language) => language === tag) ?? 'en';
 }

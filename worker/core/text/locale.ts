@@ -4,20 +4,20 @@ import { LANGUAGES, type Language } from './languages.ts';
 import type { Form, Said, Value } from './message.ts';
 import type { NumberFormat } from './number-format.ts';
 
-/** A language as it is written. */
+/** A language with its formats. */
 export interface Locale {
   language: Language;
   format: NumberFormat;
   plural(count: number): PluralCategory;
   /**
-   * The text of a message.
+   * Returns the text of a message.
    *
    * @param text prints a value of the message
    */
   render(said: Said, text: (value: Value) => string): string;
 }
 
-/** The locale of a language. */
+/** Returns the locale of a language. */
 export function localeOf(language: Language): Locale {
   const [index, plural] = [LANGUAGES.indexOf(language), PLURALS[language]];
   return {
@@ -26,7 +26,7 @@ export function localeOf(language: Language): Locale {
     plural,
     render: ({ message, values }, text) => {
       const form: Form<never> | undefined = message[index];
-      // A message and its values are one by the types of `said`.
+      // A message and its values match by the types of `said`.
       return typeof form === 'function' ? form(values as never, { text, plural }) : (form ?? '');
     },
   };

@@ -1,13 +1,13 @@
-/** How a language writes numbers and dates. */
+/** Number and date formats of a language. */
 export interface NumberFormat {
   decimalSign: string;
-  /** Between groups of three digits. */
+  /** Separator of groups of three digits. */
   groupSign: string;
-  /** Digits before the decimal sign from which they are grouped. */
+  /** Min. number of digits before the decimal sign that are grouped. */
   groupedFrom: number;
   /** A date: literal text, and `y`, `M` (a name or two digits by the month), `d` (digits of the day). */
   date: readonly DatePart[];
-  /** Between a date and a time of day. */
+  /** Separator of a date and a time of day. */
   beforeTime: string;
 }
 
@@ -17,7 +17,7 @@ export type DatePart =
   | { part: 'month'; names: readonly string[] }
   | { part: 'day'; digits: 1 | 2 };
 
-/** Writes a date. */
+/** Formats a date. */
 export function writeDate(parts: readonly DatePart[], year: string, month: number, day: number): string {
   return parts
     .map((part) => {

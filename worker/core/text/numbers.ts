@@ -2,11 +2,11 @@ import { roundForPrint } from '../units/rounding.ts';
 import { FORMATS } from './generated/languages.ts';
 import type { NumberFormat } from './number-format.ts';
 
-/** A true minus sign: a hyphen is lost beside a figure. */
+/** A true minus sign: a hyphen next to a figure is overlooked. */
 const MINUS = '\u2212';
 
 /**
- * A number as the pack prints it: fixed decimals, digits in groups, a true minus sign, no negative zero.
+ * Formats a number for the pack: fixed decimals, digits in groups, a true minus sign, no negative zero.
  *
  * @example printNumber(-12.5, 0)  // '−13'
  */
@@ -16,7 +16,7 @@ export function printNumber(value: number, decimals: number, format: NumberForma
   return rounded < 0 ? MINUS + digits : digits;
 }
 
-/** Groups of three before the decimal sign, where a language has them. */
+/** Groups the digits before the decimal sign by threes, if the language does so. */
 function grouped(digits: string, { decimalSign, groupSign, groupedFrom }: NumberFormat): string {
   const [whole = '', fraction] = digits.split('.');
   const spaced = whole.length < groupedFrom ? whole : whole.replace(/\B(?=(\d{3})+$)/g, groupSign);
@@ -24,9 +24,9 @@ function grouped(digits: string, { decimalSign, groupSign, groupedFrom }: Number
 }
 
 /**
- * A number with the digits that it has and no more, as an instrument or a paper states it.
+ * Formats a number with its own digits only, as an instrument or a document states it.
  *
- * @param most decimals that are kept
+ * @param most max. decimals
  * @example printAsIs(-1013.25, 3)  // '−1013.25'
  */
 export function printAsIs(value: number, most: number, { decimalSign }: NumberFormat = FORMATS.en): string {
@@ -36,7 +36,7 @@ export function printAsIs(value: number, most: number, { decimalSign }: NumberFo
 }
 
 /**
- * A number with its sign always shown, for changes.
+ * Formats a change, always with its sign.
  *
  * @example printSigned(3, 1)  // '+3.0'
  */

@@ -1,6 +1,6 @@
 /**
- * The characters a pack can print: the fonts are subset to exactly these (`worker/core/print/fonts/build.ts`), and the gate reports
- * any other character in a record as a finding before anything is typeset.
+ * Characters that a pack can print: the fonts are subset to exactly these (`worker/core/print/fonts/build.ts`), and the
+ * release check reports any other character of a record as a finding before layout begins.
  *
  * Ranges are inclusive code points.
  */
@@ -23,7 +23,7 @@ export const PRINTABLE_RANGES: readonly (readonly [from: number, to: number])[] 
 /** Signs outside the ranges that engineering text needs, one character each. */
 export const PRINTABLE_SIGNS = 'ΔΣΩαβγδθλμπρσφω←↑→↓−√∞≈≠≤≥□▲▼●☐☑✓';
 
-/** One spelling for characters that look alike, so that text copied out of a pack is the text that was put in. */
+/** Replacements for look-alike characters, so that text copied from a pack is the text that was entered. */
 const LOOK_ALIKES: ReadonlyMap<string, string> = new Map([
   ['\u00b5', '\u03bc'], // micro sign: Greek mu
   ['\u2126', '\u03a9'], // ohm sign: Greek capital omega
@@ -42,7 +42,7 @@ const LOOK_ALIKES: ReadonlyMap<string, string> = new Map([
 const LOOK_ALIKE = new RegExp(`[${[...LOOK_ALIKES.keys()].join('')}]`, 'gu');
 
 /**
- * Text as it is printed: NFC, and one spelling for each look-alike.
+ * Returns text in its printed form: NFC, and one spelling for each look-alike.
  *
  * @example normaliseText('10\u00b5F')  // '10\u03bcF'
  */
@@ -54,14 +54,14 @@ const CLASS_OF_RANGES = PRINTABLE_RANGES.map(([from, to]) => `\\u{${from.toStrin
   '',
 );
 
-/** Nearly every text of a record: nothing in it needs a second look. */
+/** Fast path for nearly every text of a record: no character needs normalisation. */
 const PLAIN = /^[\x20-\x7e]*$/;
 
-/** Text of which every character is printed as it stands. */
+/** Text whose characters are all printable. */
 const PRINTABLE = new RegExp(`^[\\n${CLASS_OF_RANGES}${PRINTABLE_SIGNS}]*$`, 'u');
 
 /**
- * A character by its code point, for where it cannot be shown.
+ * Returns the code point name of a character that cannot be shown.
  *
  * @example codePointName('\u001b')  // 'U+001B'
  */
@@ -70,7 +70,7 @@ export function codePointName(character: string): string {
 }
 
 /**
- * What of a text a pack can print, on one line; empty where that says nothing.
+ * Returns the printable part of a text, on one line; empty if nothing meaningful is left.
  *
  * @example printableLineOf('Nord \u{1F6E9}\nHangar')  // 'Nord Hangar'
  */
@@ -80,13 +80,13 @@ export function printableLineOf(text: string): string {
   return saysSomething(line) ? line : '';
 }
 
-/** Whether a text says anything: blanks, dots and what cannot be seen do not. */
+/** Whether a text has content: blanks, dots and invisible characters do not count. */
 export function saysSomething(text: string | undefined): text is string {
   return text !== undefined && /[\p{L}\p{N}]/u.test(text);
 }
 
 /**
- * The distinct characters of a text that no pack can print, in order of appearance.
+ * Returns the distinct characters of a text that no pack can print, in order of appearance.
  *
  * @example unprintableIn('Tank \u{1F600} \u4e2d')  // ['\u{1F600}', '\u4e2d']
  */

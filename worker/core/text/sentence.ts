@@ -1,5 +1,5 @@
 /**
- * A text with one full stop behind it: people end what they type with one, or do not.
+ * Returns a text with exactly one full stop at its end, typed or not.
  *
  * @example sentence('Wrong meter read.')  // 'Wrong meter read.'
  */

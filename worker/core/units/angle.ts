@@ -1,6 +1,7 @@
 /**
- * An angle brought to the full circle, 0 up to but not including 360.
+ * Normalises an angle to the full circle.
  *
+ * @returns degrees, 0 ≤ angle < 360
  * @example wrap360(-10)  // 350
  */
 export function wrap360(deg: number): number {
@@ -8,8 +9,9 @@ export function wrap360(deg: number): number {
 }
 
 /**
- * The way from one direction to another by the shorter turn, above −180 up to 180; clockwise is positive.
+ * Returns the shorter turn from one direction to another; clockwise is positive.
  *
+ * @returns degrees, −180 < turn ≤ 180
  * @example signedDifferenceDeg(358, 2)  // 4
  */
 export function signedDifferenceDeg(fromDeg: number, toDeg: number): number {
@@ -17,7 +19,7 @@ export function signedDifferenceDeg(fromDeg: number, toDeg: number): number {
   return turn > 180 ? turn - 360 : turn;
 }
 
-/** Radians of an angle in degrees. */
+/** Converts degrees to radians. */
 export function radians(deg: number): number {
   return (deg * Math.PI) / 180;
 }

@@ -1,4 +1,4 @@
-/** Calendar arithmetic on ISO 8601 text. Pure: the present moment always comes in as a value. */
+/** Calendar arithmetic on ISO 8601 text. Pure: the current time always comes in as a value. */
 
 export const DAY_MS = 86_400_000;
 
@@ -10,14 +10,14 @@ export function isDate(text: string): boolean {
   return month >= 1 && month <= 12 && day >= 1 && day <= daysInMonth(year, month);
 }
 
-/** Days of a month of the Gregorian calendar. */
+/** Returns the days of a month of the Gregorian calendar. */
 function daysInMonth(year: number, month: number): number {
   const isLeap = (year % 4 === 0 && year % 100 !== 0) || year % 400 === 0;
   if (month === 2) return isLeap ? 29 : 28;
   return [4, 6, 9, 11].includes(month) ? 30 : 31;
 }
 
-/** Whether a text is a moment with seconds and offset as RFC 3339 has it, `2026-11-03T16:20:00+01:00`. */
+/** Whether a text is a timestamp with seconds and offset in the form of RFC 3339, `2026-11-03T16:20:00+01:00`. */
 export function isTimestamp(text: string): boolean {
   const parts = /^(\d{4}-\d{2}-\d{2})T([01]\d|2[0-3]):[0-5]\d:[0-5]\d(\.\d{1,3})?(Z|[+-](0\d|1[0-4]):[0-5]\d)$/.exec(
     text,
@@ -25,23 +25,23 @@ export function isTimestamp(text: string): boolean {
   return parts !== null && isDate(parts[1] ?? '');
 }
 
-/** The local calendar date of a moment, as written: no conversion of zones. */
+/** Returns the local calendar date of a timestamp, as written: zones are not converted. */
 export function dateOf(moment: string): string {
   return moment.slice(0, 10);
 }
 
-/** The local time of a moment, as written, to the minute. */
+/** Returns the local time of a timestamp, as written, to the minute. */
 export function timeOf(moment: string): string {
   return moment.slice(11, 16);
 }
 
-/** Milliseconds since the epoch of a moment that carries its offset. */
+/** Returns milliseconds since the epoch of a timestamp with its offset. */
 export function instantOf(moment: string): number {
   return Date.parse(moment);
 }
 
 /**
- * A moment written with the offset of another: the same instant, as people at that place read it.
+ * Returns a timestamp with the offset of another: the same instant, as people there read it.
  *
  * @example inZoneOf('2026-11-05T14:20:00+01:00', '2026-11-05T14:00:00Z')  // '2026-11-05T15:00:00+01:00'
  */
@@ -50,10 +50,11 @@ export function inZoneOf(like: string, moment: string): string {
 }
 
 /**
- * An instant written with the offset of a moment, to the second and finer where it is: the time that people at that place read.
+ * Returns an instant with the offset of a timestamp, to the second or finer if it has fractions: the local time there.
  *
  * @param instantMs milliseconds since the epoch
- * @example momentLike('2026-11-05T14:20:00+01:00', Date.parse('2026-11-05T14:00:00Z'))  // '2026-11-05T15:00:00+01:00'
+ * @example timestampLike('2026-11-05T14:20:00+01:00', Date.parse('2026-11-05T14:00:00Z'))  //
+ *   '2026-11-05T15:00:00+01:00'
  */
 export function timestampLike(moment: string, instantMs: number): string {
   const offset = offsetOf(moment);
@@ -63,18 +64,18 @@ export function timestampLike(moment: string, instantMs: number): string {
   return `${local.endsWith('.000Z') ? local.slice(0, 19) : local.slice(0, 23)}${offset}`;
 }
 
-/** The offset of a moment, `+01:00` or `Z`. */
+/** Returns the offset of a timestamp, `+01:00` or `Z`. */
 export function offsetOf(moment: string): string {
   return /(Z|[+-]\d{2}:\d{2})$/.exec(moment)?.[0] ?? 'Z';
 }
 
-/** Whole days from one date to another; negative when `to` is earlier. */
+/** Returns whole days from one date to another; negative if `to` is earlier. */
 export function daysBetween(from: string, to: string): number {
   return Math.round((Date.parse(`${to}T00:00:00Z`) - Date.parse(`${from}T00:00:00Z`)) / DAY_MS);
 }
 
 /**
- * A date moved by whole months; where the month is shorter, its last day.
+ * Adds whole months to a date; in a shorter month, returns its last day.
  *
  * @example addMonths('2027-01-31', 1)  // '2027-02-28'
  */
@@ -86,7 +87,7 @@ export function addMonths(date: string, months: number): string {
   return isoDate(targetYear, targetMonth + 1, Math.min(day, daysInMonth(targetYear, targetMonth + 1)));
 }
 
-/** The last day of the month of a date. */
+/** Returns the last day of the month of a date. */
 export function endOfMonth(date: string): string {
   const [year = 0, month = 1] = date.split('-').map(Number);
   return isoDate(year, month, daysInMonth(year, month));

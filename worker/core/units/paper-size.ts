@@ -1,4 +1,4 @@
-/** Sizes of sheets in points, as PDF makers write them: ISO 216 A4, ANSI/ASME Y14.1 A. A new size is one line here. */
+/** Sizes of sheets in points, as usual in PDF: ISO 216 A4, ANSI/ASME Y14.1 A. A new size is one line here. */
 export const PAPER_SIZES = {
   A4: { widthPt: 595.28, heightPt: 841.89 },
   Letter: { widthPt: 612, heightPt: 792 },
@@ -22,7 +22,7 @@ export const PAPER_NAMES: readonly [PaperSize, ...PaperSize[]] = [
 /** Names of all sheets as a sentence lists them: `A4 or Letter`. */
 export const PAPER_CHOICE = `${PAPER_NAMES.slice(0, -1).join(', ')} or ${PAPER_NAMES.at(-1)}`;
 
-/** The sheet of a name; undefined where there is none. */
+/** Returns the sheet of a name; undefined if unknown. */
 export function paperSize(name: string | null | undefined): PaperSize | undefined {
   return PAPER_NAMES.find((known) => known === name);
 }

@@ -1,6 +1,6 @@
 /**
- * The quantities a record measures in its own units, and what each is kept in after the door: kg, mm, l and what follows
- * from them. Exact factors; nothing here rounds.
+ * Quantities that a record measures in its own units, and their calculation units: kg, mm, l and combinations of them.
+ * Exact factors, no rounding.
  */
 export const MASS_UNITS = ['kg', 'lb'] as const;
 export const ARM_UNITS = ['mm', 'cm', 'm', 'in'] as const;
@@ -12,16 +12,16 @@ export interface Units {
   volume: (typeof VOLUME_UNITS)[number];
 }
 
-// How many kilograms is one <unit>?  International yard and pound agreement, 1959 (exact); NIST SP 811 App. B.8.
+// Kilograms per <unit>. International yard and pound agreement, 1959 (exact); NIST SP 811 App. B.8.
 const KILOGRAMS_PER = { kg: 1, lb: 0.45359237 } as const;
 
-// How many millimetres is one <unit>?  The inch is 25.4 mm exactly (same agreement).
+// Millimetres per <unit>. The inch is 25.4 mm exactly (same agreement).
 const MILLIMETRES_PER = { mm: 1, cm: 10, m: 1000, in: 25.4 } as const;
 
-// How many litres is one <unit>?  US gallon 231 in³ (exact); imperial gallon 4.54609 l (UK Weights and Measures Act 1985).
+// Litres per <unit>. US gallon 231 in³ (exact); imperial gallon 4.54609 l (UK Weights and Measures Act 1985).
 const LITRES_PER = { l: 1, usgal: 3.785411784, impgal: 4.54609 } as const;
 
-/** Each quantity with the suffix its field names take once it is in the units of calculation. */
+/** Suffix of the field names of each quantity in calculation units. */
 export const QUANTITY_SUFFIX = {
   mass: 'Kg',
   arm: 'Mm',
@@ -34,7 +34,7 @@ export const QUANTITY_SUFFIX = {
 export type Quantity = keyof typeof QUANTITY_SUFFIX;
 
 /**
- * How many calculation units one record unit of a quantity is.
+ * Returns calculation units per record unit of a quantity.
  *
  * @source international yard and pound agreement, 1959; NIST SP 811, appendix B.8, read as restated
  * @example factorOf('moment', { mass: 'lb', arm: 'in', volume: 'usgal' })  // 11.521246198 kg·mm per lb·in
@@ -54,7 +54,7 @@ export function factorOf(quantity: Quantity, units: Units): number {
   return factors[quantity];
 }
 
-/** The units of the other system, for those who think in them. */
+/** Returns the units of the other system, for readers used to them. */
 export function otherUnits({ mass, arm, volume }: Units): Units {
   return {
     mass: mass === 'kg' ? 'lb' : 'kg',
@@ -76,7 +76,7 @@ const PRINTED = {
 } as const;
 
 /**
- * The unit a quantity is printed in.
+ * Returns the printed unit of a quantity.
  *
  * @example unitOf('moment', { mass: 'lb', arm: 'in', volume: 'usgal' })  // 'lb·in'
  */

@@ -20,11 +20,11 @@ export function roundForPrint(value: number, decimals: number): number {
   return value < 0 && rounded !== 0 ? -rounded : rounded;
 }
 
-/** Which way a limit bounds: a least or a greatest value. */
+/** Direction of a limit: `least` for a minimum, `most` for a maximum. */
 export type Bound = 'least' | 'most';
 
 /**
- * Rounds a limit so that the figure never lies beyond it: a greatest value down, a least value up.
+ * Rounds a limit inward: a maximum down, a minimum up.
  *
  * @source common practice, no source
  * @example roundWithin(1322.7736, 1, 'most')  // 1322.7
@@ -32,18 +32,18 @@ export type Bound = 'least' | 'most';
 export function roundWithin(value: number, decimals: number, bound: Bound): number {
   const nearest = roundForPrint(value, decimals);
   const step = 10 ** -decimals;
-  // What differs by less than binary numbers can tell is the limit itself.
+  // A difference within binary rounding error counts as equal to the limit.
   const beyond = bound === 'most' ? nearest - value : value - nearest;
   if (beyond <= step * 1e-6) return nearest;
   return roundForPrint(bound === 'most' ? nearest - step : nearest + step, decimals);
 }
 
-/** As many decimals beyond the usual as ever help to tell two figures apart. */
+/** Max. extra decimals to distinguish two figures. */
 const MAX_EXTRA = 4;
 
 /**
- * How many decimals it takes to print two figures differently, whatever their signs: the usual ones or some more; the usual
- * ones where no number of decimals does.
+ * Returns the decimals that print two figures differently, independent of their signs: the usual ones or more; the usual ones
+ * if no number of decimals does.
  *
  * @example decimalsApart(0.504, 0.5, 2)  // 3
  */
@@ -55,7 +55,7 @@ export function decimalsApart(a: number, b: number, usual: number): number {
 }
 
 /**
- * How many decimals it takes to print a figure as it was stated: the usual ones or some more.
+ * Returns the decimals of a figure as stated: the usual ones or more.
  *
  * @example decimalsStated(1640.25, 0)  // 2
  */

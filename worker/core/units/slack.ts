@@ -2,7 +2,7 @@
 const SHARE = 1e-9;
 
 /**
- * How far a figure may be from another and still be the same.
+ * Returns the tolerance within which two figures count as equal.
  *
  * @source common practice, no source
  */

@@ -11,7 +11,7 @@ export const AntennaResult = z.object({
 });
 export type AntennaResult = z.infer<typeof AntennaResult>;
 
-/** Two antennas and what lies between them. */
+/** Distance between two antennas. */
 export const Spacing = z.object({
   first: z.number().describe('Place of the antenna in the record, from 0'),
   second: z.number(),

@@ -1,13 +1,14 @@
-/** Newtons of a pound-force, square feet of a square centimetre, and miles of a kilometre: all exact. */
+/** Newtons per pound-force, square feet per square centimetre, and miles per kilometre: all exact. */
 const NEWTONS_PER_LBF = 4.4482216152605;
 const CM2_PER_FT2 = 929.0304;
 const KM_PER_MILE = 1.609344;
 
 /**
- * Load of the wind on an antenna in pounds: D = 0.000327 · A · V², A in square feet, V in miles per hour. The factor already
- * holds the reduction by 90 % for a streamlined shape, which must not be taken twice: the flat plate has 0.00327, a drag
- * coefficient of 1.28.
+ * Returns the wind load on an antenna in pounds: D = 0.000327 · A · V², A in square feet, V in miles per hour. The
+ * factor includes the reduction by 90 % for a streamlined shape, which must not be applied twice: the flat plate has
+ * 0.00327, a drag coefficient of 1.28.
  *
+ * @returns pounds-force
  * @source AC 43.13-2B chapter 3, from memory
  * @example dragLb(0.135, 250)  // 2.759
  */
@@ -16,7 +17,7 @@ export function dragLb(areaFt2: number, speedMph: number): number {
 }
 
 /**
- * The same load in newtons.
+ * Returns the wind load on an antenna in newtons, from cm² and km/h.
  *
  * @source AC 43.13-2B chapter 3, from memory; factors of units exact
  */

@@ -8,7 +8,7 @@ export type { AntennaResult, AntennasResult, Spacing } from './antennas-result.t
 export type AntennasRecord = NonNullable<Visit['antennas']>;
 
 /**
- * Waves, loss, drag and spacing of every antenna.
+ * Returns wavelengths, feed loss, drag and spacing of every antenna.
  *
  * @source definition of the distance between two points
  */
@@ -34,7 +34,7 @@ function antennaResult(antenna: Antenna, speedKmh: number | undefined): AntennaR
 }
 
 /**
- * Loss of a feed: its length by the loss of a metre, and every connector.
+ * Returns the loss of a feed in dB: length times loss per metre, plus every connector.
  *
  * @source common practice, no source
  */

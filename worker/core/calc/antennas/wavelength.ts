@@ -2,7 +2,7 @@
 const LIGHT_M_PER_S = 299_792_458;
 
 /**
- * Wavelength in mm: λ = c / f.
+ * Returns the wavelength in mm: λ = c / f. Infinite at 0 MHz.
  *
  * @source definition of the wavelength; speed of light exact by the SI
  * @example wavelengthMm(127)  // 2360.57
@@ -12,10 +12,10 @@ export function wavelengthMm(frequencyMhz: number): number {
 }
 
 /**
- * A quarter of the wavelength, the least radius of a ground plane.
+ * Returns a quarter of the wavelength in mm, the min. radius of a ground plane.
  *
  * @source definition; a ground plane of a quarter wave on every side: AC 43.13-2B chapter 3 as quoted by a beacon
- * maker, read
+ *   manufacturer, read
  */
 export function quarterWaveMm(frequencyMhz: number): number {
   return wavelengthMm(frequencyMhz) / 4;

@@ -3,18 +3,19 @@ import type { Place } from '../compass/place.ts';
 
 const [RISE, SET] = [1, -1] as const;
 
-/** The sunset that a moment is to be held against. */
+/** Sunset next to a time. */
 export interface Sunset {
   /** UTC, to the second. */
   at: string;
-  /** Minutes from the moment to the sunset; negative in the night that follows it. */
+  /** Minutes from the time to the sunset; negative in the night after it. */
   minutesLeft: number;
 }
 
 /**
- * The sunset that ends the day of a moment at a place, or that began its night; undefined where the sun neither rises nor
- * sets within a day. That may be the polar day or the polar night: `isDark` tells which.
+ * Returns the sunset that ends the day of a timestamp at a place, or that began its night. That may be missing for the
+ * polar day or the polar night: `isDark` distinguishes them.
  *
+ * @returns undefined if the sun neither rises nor sets within a day
  * @source upper limb at the horizon with usual refraction, astronomy-engine 2.1
  */
 export function sunsetFor(place: Place, moment: string): Sunset | undefined {
@@ -31,11 +32,11 @@ export function sunsetFor(place: Place, moment: string): Sunset | undefined {
   return { at: `${new Date(found).toISOString().slice(0, 19)}Z`, minutesLeft: (found - from.getTime()) / 60_000 };
 }
 
-/** Altitude of the centre of the sun when its upper limb is on the horizon: 34′ of refraction and 16′ of its radius. */
+/** Altitude of the sun's centre with its upper limb on the horizon: 34′ of refraction and 16′ of its radius. */
 const HORIZON_DEG = -50 / 60;
 
 /**
- * Whether the sun is below the horizon at a moment.
+ * Whether the sun is below the horizon at a time.
  *
  * @source upper limb at the horizon with usual refraction, as sunsetFor(); altitude by astronomy-engine 2.1
  */

@@ -11,14 +11,15 @@ export type { ReleaseClock } from './clock-result.ts';
 
 const MINUTE_MS = 60_000;
 
-/** Near the horizon the search for the sunset is the better judge; where it finds none, the height of the sun is. */
+/** Near the horizon the sunset search is more accurate; without a sunset the altitude of the sun decides. */
 function lightAt(place: Place | undefined, at: string | undefined, sunset: Sunset | undefined): boolean | undefined {
   if (!place || !at) return undefined;
   return sunset ? !isAtLeast(sunset.minutesLeft, 0) : isDark(place, at);
 }
 
 /**
- * Work left, earliest release, slack to the departure and daylight at the destination; moments in the workshop's local time.
+ * Returns remaining work, earliest release, slack to the departure and daylight at the destination; timestamps in the
+ * workshop's local time.
  *
  * @source common practice, no source
  */

@@ -2,25 +2,29 @@ import type { Job } from '../../record/visit.ts';
 import { compareCodeUnits } from '../../units/compare-code-units.ts';
 import type { PlacedJob } from './clock-result.ts';
 
-/** A job still to be done, and the open jobs that must end first. */
+/** An open job, and the open jobs that must end first. */
 export interface OpenJob {
   job: Job;
   durationMin: number;
   before: string[];
 }
 
-/** Above this many jobs the first order found stands: with so much left, estimates err by more than a better order saves. */
+/** Max. number of jobs for the search: above it the first schedule is kept, because estimates err by more than a better order saves. */
 const MAX_TO_SEARCH = 12;
-/** Jobs set into time before the search ends with the best order found; a bound in work, not in time, so that it repeats. */
+/**
+ * Max. number of scheduling steps; the search then ends with the best order so far. A bound in work, not in time, so
+ * that results repeat.
+ */
 const MAX_STEPS = 1000;
 
 /**
- * Sets jobs into time so that everything ends as early as possible; one person does one job at a time.
+ * Schedules jobs so that everything ends as early as possible; one person does one job at a time.
  *
- * The first order takes, of the jobs that can start earliest, the one with the longest way to the end. A few jobs are then
- * searched for a better order, leaving out every beginning that cannot end earlier than the best one.
+ * The first schedule takes, of the jobs that can start earliest, the one with the longest path to the end. For a few
+ * jobs a search then looks through other orders and skips every partial order that cannot end earlier than the best
+ * one.
  *
- * @param nodes free of circles
+ * @param nodes free of cycles
  * @source serial schedule generation with branch and bound (from memory)
  */
 export function scheduleJobs(nodes: readonly OpenJob[]): PlacedJob[] {
@@ -58,7 +62,7 @@ export function scheduleJobs(nodes: readonly OpenJob[]): PlacedJob[] {
     }
   };
 
-  /** Places a job while something is tried, and takes it away again. */
+  /** Schedules a job during an attempt, and removes it again. */
   const place = ({ job, durationMin }: OpenJob, startMin: number, attempt: () => void): void => {
     const { id, text, by } = job;
     const wasFreeAt = freeAt.get(by ?? '') ?? 0;
@@ -73,7 +77,7 @@ export function scheduleJobs(nodes: readonly OpenJob[]): PlacedJob[] {
   return best;
 }
 
-/** Longest way from the start of each job to the end of everything that waits for it. */
+/** Returns the longest path from the start of each job to the end of all jobs that depend on it. */
 function longestPathsToEnd(nodes: readonly OpenJob[]): Map<string, number> {
   const tails = new Map<string, number>();
   const tail = (node: OpenJob): number => {

@@ -3,8 +3,8 @@ import type { PlacedJob, WorkPlan } from './clock-result.ts';
 import { type OpenJob, scheduleJobs } from './schedule-jobs.ts';
 
 /**
- * What is left of the worksheet over people and dependencies. A person does one job at a time; a job without a person
- * needs nobody. With people unlimited this is the critical path method.
+ * Schedules the remaining jobs over people and dependencies. A person does one job at a time; a job without a person
+ * needs nobody. With unlimited people this is the critical path method.
  *
  * @source critical path method (from memory)
  */
@@ -34,7 +34,7 @@ export function planWork(worksheet: readonly Job[]): WorkPlan {
   };
 }
 
-/** Jobs left when everything that can be ordered has been taken away. */
+/** Returns the jobs that remain after every job that can be ordered is removed. */
 function circleIn(nodes: readonly OpenJob[]): string[] {
   let left = [...nodes];
   for (;;) {
@@ -45,7 +45,7 @@ function circleIn(nodes: readonly OpenJob[]): string[] {
   }
 }
 
-/** Walks back from what ends last, through whatever had to end first: a job before it, or the same person's last job. */
+/** Walks back from the job that ends last, through every job that had to end first: a dependency, or the same person's previous job. */
 function criticalIds(nodes: readonly OpenJob[], placed: readonly PlacedJob[], totalMin: number): Set<string> {
   const critical = new Set<string>();
   const follow = (job: PlacedJob): void => {

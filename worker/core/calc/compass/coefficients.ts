@@ -20,18 +20,21 @@ const TERMS = [
   (theta: number) => Math.cos(2 * theta),
 ] as const;
 
-/** Headings from which all five coefficients are told with something to spare; from fewer only A, B and C. Two that are closer count as one. */
+/**
+ * Min. number of headings that determine all five coefficients with some redundancy; fewer give only A, B and C. Two
+ * closer headings count as one.
+ */
 const ENOUGH_FOR_FIVE = 6;
 const APART_DEG = 20;
 
 /**
- * Coefficients A to E by least squares over all headings. D and E turn twice in a circle, so a gap of more than a quarter of it
- * leaves them free; a gap of more than a third leaves all of them free.
+ * Fits coefficients A to E by least squares over all headings. D and E turn twice in a circle, so a gap of more than a
+ * quarter of it leaves them undetermined; a gap of more than a third leaves all of them undetermined.
  *
  * deviation = A + B·sin θ + C·cos θ + D·sin 2θ + E·cos 2θ
  *
- * @returns undefined when the headings do not go round the circle, or do not determine even A, B and C
- * @source model: Handbook of Magnetic Compass Adjustment (Pub. 226), art. 501; the gaps are our own
+ * @returns degrees; undefined if the headings do not cover the circle, or do not determine even A, B and C
+ * @source model: Handbook of Magnetic Compass Adjustment (Pub. 226), art. 501; the limits of the gaps are our own
  */
 export function coefficientsOf(deviations: readonly Deviation[]): Coefficients | undefined {
   const headings = deviations.map(({ headingDeg }) => headingDeg);
@@ -45,7 +48,7 @@ export function coefficientsOf(deviations: readonly Deviation[]): Coefficients |
   return { A, B, C, D, E };
 }
 
-/** Normal equations: (Tᵀ·T)·k = Tᵀ·d. */
+/** Solves the normal equations (Tᵀ·T)·k = Tᵀ·d. */
 function leastSquares(deviations: readonly Deviation[], terms: number): number[] | undefined {
   const rows = deviations.map(({ headingDeg }) => TERMS.slice(0, terms).map((term) => term(radians(headingDeg))));
   const dot = (value: (row: number) => number): number => rows.reduce((sum, _row, index) => sum + value(index), 0);
@@ -57,7 +60,7 @@ function leastSquares(deviations: readonly Deviation[], terms: number): number[]
 }
 
 /**
- * Deviation in degrees that the coefficients give on a heading.
+ * Returns the deviation in degrees that the coefficients give on a heading.
  *
  * @source model: Handbook of Magnetic Compass Adjustment (Pub. 226), art. 501
  */
@@ -67,10 +70,11 @@ export function deviationAt({ A, B, C, D, E }: Coefficients, headingDeg: number)
 }
 
 /**
- * Corrections from the four cardinal headings: B = (E − W) / 2, C = (N − S) / 2; on south the compass is set to its reading
- * less C, on west to its reading less B. Undefined when a cardinal heading was not read within 5°.
+ * Returns the corrections from the four cardinal headings: B = (E − W) / 2, C = (N − S) / 2; on south the compass is
+ * set to its reading less C, on west to its reading less B.
  *
- * @source worksheets in the manner of CAP 562, read as reproduced
+ * @returns undefined if a cardinal heading was not read within 5°
+ * @source worksheets in the style of CAP 562, read as reproduced
  */
 export function correctionOf(
   readings: readonly { headingDeg: number; compassDeg: number; deviationDeg: number }[],

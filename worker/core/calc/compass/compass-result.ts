@@ -20,7 +20,7 @@ export const SwungReading = z.object({
 });
 export type SwungReading = z.infer<typeof SwungReading>;
 
-/** Coefficients of deviation in degrees; D and E are zero where too few headings were read, or too unevenly, to tell them. */
+/** Coefficients of deviation in degrees; D and E are zero if too few headings were read, or too unevenly, to determine them. */
 export const Coefficients = z.object({
   A: z.number(),
   B: z.number(),
@@ -30,17 +30,17 @@ export const Coefficients = z.object({
 });
 export type Coefficients = z.infer<typeof Coefficients>;
 
-/** Coefficients B and C from the cardinal headings alone, as the correction swing takes them. */
+/** Coefficients B and C from the cardinal headings only, used by the correction swing. */
 export const Correction = z.object({
   B: z.number(),
   C: z.number(),
-  /** What the compass is set to on south with the correctors. */
+  /** Compass reading to set on south with the correctors. */
   setSouthDeg: z.number(),
   setWestDeg: z.number(),
 });
 export type Correction = z.infer<typeof Correction>;
 
-/** A line of the card: to fly the heading, steer this by the compass. */
+/** A line of the compass card: to fly the heading, steer this by the compass. */
 export const CardLine = z.object({ forDeg: z.number(), steerDeg: z.number() });
 export type CardLine = z.infer<typeof CardLine>;
 
@@ -51,7 +51,7 @@ export const SwingResult = z.object({
   correction: orUndefined(Correction),
   greatestDeviationDeg: z.number(),
   greatestResidualDeg: z.number(),
-  /** Empty where the headings do not go round the circle. */
+  /** Empty if the headings do not cover the circle. */
   card: z.array(CardLine),
 });
 export type SwingResult = z.infer<typeof SwingResult>;

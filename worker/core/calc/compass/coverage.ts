@@ -1,18 +1,19 @@
 import { wrap360 } from '../../units/angle.ts';
 import { isAtLeast } from '../numbers/limit-met.ts';
 
-/** Two of eight even steps: one heading of them may be missing where more were read elsewhere. */
+/** Two of eight even steps: one heading of them may be missing if more were read elsewhere. */
 export const WIDE_GAP_DEG = 90;
 
 /**
- * Three even steps are the least that go round a circle: with a wider gap nothing holds the curve there, and what it gives on
- * headings that nobody swung is no deviation of the compass.
+ * Three even steps are the minimum that covers a circle: in a wider gap nothing determines the curve, and its values on
+ * headings that nobody swung are not deviations of the compass.
  */
 export const OPEN_GAP_DEG = 120;
 
 /**
- * The widest part of the circle, in degrees, in which no heading lies; the whole circle where none was read.
+ * Returns the largest gap between headings, in degrees; the whole circle if none was read.
  *
+ * @returns 0 to 360
  * @source definition
  */
 export function greatestGapDeg(headingsDeg: readonly number[]): number {
@@ -23,7 +24,8 @@ export function greatestGapDeg(headingsDeg: readonly number[]): number {
 }
 
 /**
- * How many headings lie apart by so much, counted round from the first: what is read twice in one direction tells of one.
+ * Counts headings with a min. angle between them, round from the first: two readings in one direction count as
+ * one.
  *
  * @source our own
  */

@@ -1,7 +1,7 @@
 /**
  * Solves a small system of linear equations by elimination with row exchange.
  *
- * @returns undefined when the equations do not determine the unknowns
+ * @returns undefined if the equations do not determine the unknowns
  * @source Gauss–Jordan elimination with partial pivoting, from memory
  */
 export function solve(matrix: readonly (readonly number[])[], right: readonly number[]): number[] | undefined {

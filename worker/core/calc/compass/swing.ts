@@ -53,7 +53,7 @@ function reduceState({ state, readings }: CompassRecord['swings'][number], varia
 }
 
 /**
- * What a line of a card takes the deviation to be: as for a reading, the heading less what the compass shows on it.
+ * Returns the deviation of a line of the card: as for a reading, the heading less the compass reading on it.
  *
  * @source Handbook of Magnetic Compass Adjustment (Pub. 226), art. 501
  */
@@ -61,7 +61,7 @@ export function cardDeviationDeg({ forDeg, steerDeg }: CardLine): number {
   return signedDifferenceDeg(steerDeg, forDeg);
 }
 
-/** steer = magnetic heading − deviation on it. */
+/** Returns the card of every 30°: steer = magnetic heading − deviation on it. */
 function cardOf(coefficients: Coefficients): CardLine[] {
   return Array.from({ length: 360 / CARD_STEP_DEG }, (_, index) => {
     const forDeg = index * CARD_STEP_DEG;

@@ -3,14 +3,15 @@ import { dateOf, instantOf } from '../../units/calendar.ts';
 import type { Variation } from './compass-result.ts';
 import type { Place } from './place.ts';
 
-/** First and last moment for which the package has an edition; outside them it would write to the console. */
+/** First and last time for which the package has an edition; outside them it would write to the console. */
 const FIRST_MS = Date.parse('2014-12-15T07:00:00Z');
 const LAST_MS = Date.parse('2029-11-13T03:00:00Z');
 
 /**
- * Variation by the World Magnetic Model. Outside its years the nearest edition answers for its first or last day; the dates say so.
+ * Returns the variation by the World Magnetic Model. Outside its years the nearest edition is evaluated on its first or
+ * last day; the dates in the result show it.
  *
- * @source World Magnetic Model, by geomagnetism 0.2; held against the test values that NOAA published
+ * @source World Magnetic Model, by geomagnetism 0.2; checked against the test values that NOAA published
  */
 export function variationAt({ latitudeDeg, longitudeDeg, elevationM = 0 }: Place, moment: string): Variation {
   const date = new Date(Math.min(Math.max(instantOf(moment), FIRST_MS), LAST_MS));

@@ -3,14 +3,15 @@ import { isAtLeast, isAtMost } from '../numbers/limit-met.ts';
 import type { Ampacity } from './electrical-result.ts';
 import { TABLE_CONDITIONS, tableBundleWires, wireSize } from './wire-table.ts';
 
-/** Altitude up to which the factor is known: AC 43.13-1B 11-67, example 2, reads 0.91 off the chart at 20,000 ft. */
+/** Altitude up to which the factor is known: AC 43.13-1B 11-67, example 2, takes 0.91 from the chart at 20,000 ft. */
 const READ_ALTITUDE_FT = 20_000;
 const READ_ALTITUDE_FACTOR = 0.91;
 
 /**
- * Factor by which thin air lowers what a wire can carry: 1 at sea level, 0.91 at 20,000 ft (read), a straight line between.
+ * Returns the factor by which thin air reduces the current of a wire: 1 at sea level, 0.91 at 20,000 ft (read), linear
+ * between.
  *
- * @returns undefined above 20,000 ft, where nobody has read the chart
+ * @returns 0.91 to 1; undefined above 20,000 ft, for which the chart was not read
  * @source AC 43.13-1B 11-67 example 2, read for 20,000 ft; the straight line from sea level is our own
  */
 export function altitudeFactor(altitudeFt: number): number | undefined {
@@ -19,9 +20,9 @@ export function altitudeFactor(altitudeFt: number): number | undefined {
 }
 
 /**
- * Imax = I(free air) × altitude factor × bundle factor.
+ * Returns the derated current: Imax = I(free air) × altitude factor × bundle factor.
  *
- * @returns undefined where the altitude factor is not known
+ * @returns amperes; undefined if the altitude factor is not known
  * @source AC 43.13-1B 11-67 example 2, read
  */
 export function deratedA(rating: NonNullable<Circuit['rating']>, altitudeFt: number): number | undefined {
@@ -30,7 +31,7 @@ export function deratedA(rating: NonNullable<Circuit['rating']>, altitudeFt: num
 }
 
 /**
- * Whether the surroundings of a wire are as hot as its conductor may become: nothing is then left for any current.
+ * Whether the ambient temperature of a wire reaches the rating of its conductor: no margin for current is left.
  *
  * @source AC 43.13-1B 11-66d(6), from memory: current heats a conductor from its surroundings up to its rating
  */
@@ -39,10 +40,10 @@ export function isTooHot({ ambientC, temperatureRating }: Circuit): boolean {
 }
 
 /**
- * What the wire of a circuit can carry without end, nothing where it is too hot; else from the charts as the record read them, else from table 11-9, provided
- * that the circuit is within the conditions of the table.
+ * Returns the continuous current that the wire of a circuit can carry: zero if too hot; else from the charts as the
+ * record read them, else from table 11-9, provided that the circuit is within the conditions of the table.
  *
- * @returns undefined where neither is known: the wire must then not pass
+ * @returns undefined if neither is known: the wire must then not pass
  * @source AC 43.13-1B table 11-9 with its note 1, read
  */
 export function ampacityOf(circuit: Circuit, altitudeFt: number): Ampacity | undefined {
@@ -59,7 +60,7 @@ export function ampacityOf(circuit: Circuit, altitudeFt: number): Ampacity | und
   return row && isWithin ? { currentA: row.ampacityA[circuit.temperatureRating], from: 'table' } : undefined;
 }
 
-/** A single wire heats nothing beside it, so the share of the bundle that is used does not count. */
+/** A single wire heats no neighbour, so the used share of the bundle does not count. */
 function isBundleWithin(circuit: Circuit): boolean {
   const { bundleWires, bundleLoadPercent } = circuit;
   if (bundleWires === 1) return true;

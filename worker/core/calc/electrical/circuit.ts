@@ -11,16 +11,16 @@ import { ohmPerM } from './wire-table.ts';
 interface CircuitLimits {
   continuousA: number;
   peakA: number;
-  /** Undefined where its source is not in the record. */
+  /** Undefined if its source is not in the record. */
   dropCurrentA: number | undefined;
   dropLimitV: number;
-  /** Of the drop at the peak; undefined where the circuit has no such limit. */
+  /** Limit of the drop at the peak; undefined if the circuit has no such limit. */
   peakDropLimitV: number | undefined;
   measuredLimitV: number;
 }
 
 /**
- * Results of a circuit: load, ampacity, voltage drop and protection.
+ * Returns load, ampacity, voltage drop and protection of a circuit.
  *
  * @source AC 43.13-1B 11-66, read; of main feeders FAA-H-8083-31 chapter 9, read
  */
@@ -54,7 +54,10 @@ export function circuitResult(circuit: Circuit, electrical: Electrical): Circuit
   };
 }
 
-/** A main feeder is held to the rating of its source, or to the five-minute rate of its battery, with one limit for any load. */
+/**
+ * Returns the limits of a main feeder: for the rating of its source, or the five-minute rate of its battery, with one
+ * limit for any load.
+ */
 function feederLimits(circuit: Circuit, electrical: Electrical): CircuitLimits {
   const load = loadOf(circuit, electrical);
   const ratedA = feederCurrentA(circuit, electrical);
@@ -71,7 +74,7 @@ function feederLimits(circuit: Circuit, electrical: Electrical): CircuitLimits {
   };
 }
 
-/** Any other circuit is held to its loads, the intermittent ones to a limit of their own. */
+/** Returns the limits of any other circuit: for its loads, with a separate limit for the intermittent ones. */
 function ordinaryLimits(circuit: Circuit, electrical: Electrical): CircuitLimits {
   const { continuousA, peakA, hasPeak } = loadOf(circuit, electrical);
   const { continuous, intermittent } = DROP_LIMIT_V[electrical.system];
@@ -100,7 +103,7 @@ function dropOf(
   return { currentA, dropV: dropV(ohm, circuit.runM, currentA, conductorC, circuit.material), limitV };
 }
 
-/** Longest run within the limit of a drop; undefined where nothing flows. */
+/** Returns the longest run within the limit of a drop; undefined without current. */
 function longestRunM(wire: Wire, { currentA, limitV }: Drop): number | undefined {
   if (wire.ohm === undefined || !(currentA > 1e-6)) return undefined;
   return longestRunAtTemperature(
@@ -110,7 +113,7 @@ function longestRunM(wire: Wire, { currentA, limitV }: Drop): number | undefined
   );
 }
 
-/** What a circuit feeds, by itself or through a bus. */
+/** Returns the loads that a circuit feeds, directly or through a bus. */
 function loadOf(circuit: Circuit, { loads, system }: Electrical): Sum & { hasPeak: boolean } {
   const own = loads.filter(
     ({ circuit: of, bus, change }) => change !== 'removed' && (of === circuit.id || bus === circuit.feedsBus),
@@ -123,15 +126,15 @@ function loadOf(circuit: Circuit, { loads, system }: Electrical): Sum & { hasPea
   };
 }
 
-/** Current that a main feeder is held to; undefined where its source is not in the record. */
+/** Returns the current for the check of a main feeder; undefined if its source is not in the record. */
 function feederCurrentA({ mainFeeder }: Circuit, { sources }: Electrical): number | undefined {
   if (mainFeeder?.kind === 'battery') return mainFeeder.fiveMinuteA;
   return sources.find(({ id }) => id === mainFeeder?.source)?.ratedA;
 }
 
 /**
- * Temperature of the conductor. A wire whose capacity is unknown is taken to be as hot as it may become, and none is colder than
- * what is round it.
+ * Returns the temperature of the conductor. A wire of unknown capacity is assumed to be as hot as its rating permits,
+ * and no wire colder than its surroundings.
  */
 function conductorTemperatureOf({ circuit, ampacity }: Wire, currentA: number): number {
   const { ambientC } = circuit;

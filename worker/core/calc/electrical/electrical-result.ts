@@ -12,17 +12,17 @@ export type Sum = z.infer<typeof Sum>;
 export const PhaseLoad = Sum.extend({
   phase: z.enum(PHASES),
   before: Sum.describe('As it was before the visit'),
-  /** What the sources give; none on the battery alone. */
+  /** Current that the sources give; undefined on the battery only. */
   capacityA: orUndefined(z.number()),
 });
 export type PhaseLoad = z.infer<typeof PhaseLoad>;
 
-/** A stretch of flight on the battery. */
+/** A segment of flight on the battery. */
 export const BatterySegment = z.object({
-  /** Until loads are shed, on essential loads alone, or approach and landing. */
+  /** Until loads are shed, on essential loads only, or approach and landing. */
   use: z.enum(['before-shedding', 'essential-loads', 'landing']),
   loadA: z.number(),
-  /** None where nothing draws current: it does not end. */
+  /** Undefined without current: the segment does not end. */
   minutes: orUndefined(z.number()),
   ampMinutes: z.number(),
 });
@@ -42,32 +42,32 @@ export const Ampacity = z.object({
 });
 export type Ampacity = z.infer<typeof Ampacity>;
 
-/** A drop with the limit that it is held to. */
+/** A voltage drop with its limit. */
 export const Drop = z.object({ currentA: z.number(), dropV: z.number(), limitV: z.number() });
 export type Drop = z.infer<typeof Drop>;
 
 export const CircuitResult = z.object({
   id: z.string(),
-  /** Greatest of any phase; of a source’s main feeder at least its rated current. */
+  /** Maximum over all phases; for a source’s main feeder min. its rated current. */
   continuousA: z.number(),
-  /** Of a main feeder at least its rated current, or the five-minute rate of the battery. */
+  /** For a main feeder min. its rated current, or the five-minute rate of the battery. */
   peakA: z.number(),
-  /** None where neither record nor table rates the wire. */
+  /** Undefined if neither record nor table rates the wire. */
   ampacity: orUndefined(Ampacity),
   conductorC: z.number().describe('Estimated, at the continuous current'),
-  /** Of a main feeder at its rated current; none for a size that the table lacks. */
+  /** For a main feeder at its rated current; undefined for a size that the table lacks. */
   continuousDrop: orUndefined(Drop),
-  /** None where the circuit has no intermittent load, and for a main feeder, whose limit holds for any. */
+  /** Undefined if the circuit has no intermittent load, and for a main feeder, whose limit covers any load. */
   peakDrop: orUndefined(Drop),
   measuredLimitV: z.number().describe('Limit of a drop measured under load'),
-  /** Longest run at the current of the continuous drop; none where nothing flows all the time. */
+  /** Longest run at the current of the continuous drop; undefined without a continuous current. */
   longestRunM: orUndefined(z.number()),
-  /** Of a size that the chart lacks, what the wire can carry. */
+  /** For a size that the chart lacks, the ampacity of the wire. */
   protectionLimit: orUndefined(z.object({ limitA: z.number(), from: z.enum(['record', 'table', 'ampacity']) })),
 });
 export type CircuitResult = z.infer<typeof CircuitResult>;
 
-/** Everything computed for the electrical system. */
+/** Results of the electrical system. */
 export const ElectricalResult = z.object({
   phases: z.array(PhaseLoad),
   endurance: orUndefined(Endurance),

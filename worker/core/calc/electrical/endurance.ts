@@ -4,15 +4,17 @@ import { currentA, sumOf } from './load.ts';
 
 export type { BatterySegment, Endurance } from './electrical-result.ts';
 
-/** Minutes that a battery should last where the record states none: as in 14 CFR 23.1353(h), from memory. */
+/** Minutes that a battery should last if the record states none: as in 14 CFR 23.1353(h), from memory. */
 const DEFAULT_RESERVE_MIN = 30;
 
 /**
- * How long a battery carries known loads: usable Ah × 60, less recognition and landing, over what is left on.
+ * Returns how long a battery carries known loads: usable Ah × 60, less recognition time and landing, divided by the
+ * remaining load.
  *
- * @param usableAh capacity × usable factor
- * @source worked example of an avionics maker, read
- * @example enduranceOn({ usableAh: 26.25, recognise: { loadA: 43.5, minutes: 5 }, landing: { loadA: 48.1, minutes: 10 }, shedA: 34 })
+ * @param usableAh ampere-hours: capacity × usable factor
+ * @source worked example of an avionics manufacturer, read
+ * @example enduranceOn({ usableAh: 26.25, recognise: { loadA: 43.5, minutes: 5 }, landing: { loadA: 48.1, minutes: 10
+ *   }, shedA: 34 })
  */
 export function enduranceOn(given: {
   usableAh: number;
@@ -32,7 +34,7 @@ export function enduranceOn(given: {
     leftAmpMinutes = Math.max(0, leftAmpMinutes - ampMinutes);
     return { use, loadA, minutes, ampMinutes };
   };
-  // The landing is kept in hand, so it is taken out before the stretch that lasts as long as the rest does.
+  // The landing is kept in reserve, so it is subtracted before the segment that uses up the rest.
   const recognition = take('before-shedding', given.recognise.loadA, given.recognise.minutes);
   const landing = take('landing', given.landing.loadA, given.landing.minutes);
   const shed = take('essential-loads', given.shedA, undefined);
@@ -46,7 +48,7 @@ export function enduranceOn(given: {
 }
 
 /**
- * How long the battery of a visit lasts after its source has failed; undefined without a battery.
+ * Returns how long the battery of a visit lasts after a failure of its source; undefined without a battery.
  *
  * @source as enduranceOn(); reserve of 30 minutes as in 14 CFR 23.1353(h), from memory
  */
@@ -55,7 +57,7 @@ export function batteryEndurance({ battery, loads, system }: Electrical): Endura
   const fitted = loads.filter(({ change }) => change !== 'removed');
   const essential = fitted.filter(({ isEssential }) => isEssential);
   const shedA = sumOf(fitted, 'sourceFailed', system).continuousA;
-  // Whatever is needed to land draws at least what it draws on the battery, and the intermittent loads count in full.
+  // A load needed to land counts with min. its current on the battery, and the intermittent loads count in full.
   const landingA = essential.reduce(
     (sum, load) => sum + Math.max(currentA(load, 'landing', system), currentA(load, 'sourceFailed', system)),
     0,

@@ -3,15 +3,15 @@ import type { Electrical, Load } from '../../record/visit.ts';
 import { interpolate } from '../numbers/interpolate.ts';
 import type { PhaseLoad, Sum } from './electrical-result.ts';
 
-/** Volts that the regulator holds, and volts on the battery alone, by which a power becomes a current. */
+/** Regulated voltage, and voltage on the battery only, which convert power to current. */
 export const REGULATED_V: Readonly<Record<Electrical['system'], number>> = { '14-volt': 14, '28-volt': 28 };
 const BATTERY_V: Readonly<Record<Electrical['system'], number>> = { '14-volt': 12, '28-volt': 24 };
 
-/** Phases in which the battery carries the loads: the source does not turn yet, or has failed. */
+/** Phases on battery power: the source does not turn yet, or has failed. */
 const ON_BATTERY: ReadonlySet<Phase> = new Set(['start', 'sourceFailed']);
 
 /**
- * Current of a load in one phase; from its power where no current is given.
+ * Returns the current of a load in one phase in amperes; from its power if no current is stated.
  *
  * @source definition of power; 14 or 28 V regulated, 12 or 24 V on the battery: common practice, no source
  */
@@ -21,7 +21,7 @@ export function currentA(load: Load, phase: Phase, system: Electrical['system'])
 }
 
 /**
- * Sums loads in a phase.
+ * Sums the loads in a phase.
  *
  * @source common practice, no source
  */
@@ -33,8 +33,8 @@ export function sumOf(loads: readonly Load[], phase: Phase, system: Electrical['
 }
 
 /**
- * What one source gives in a phase: by its curve at the engine speed, never above rating or regulator. A curve without a speed
- * counts with its least output.
+ * Returns the current of one source in a phase: by its curve at the engine speed, never above rating or regulator. A
+ * curve without a speed counts with its minimum.
  */
 function outputA(source: Electrical['sources'][number], engineRpm: number | undefined): number {
   const curve = source.outputBySpeed ?? [];
@@ -53,9 +53,9 @@ function outputA(source: Electrical['sources'][number], engineRpm: number | unde
 }
 
 /**
- * Load before and after the visit against what the sources give, phase by phase.
+ * Returns load before and after the visit against the current of the sources, phase by phase.
  *
- * @source common practice, no source; curves are the maker’s, read as straight between their points
+ * @source common practice, no source; curves are the manufacturer’s, linear between their points
  */
 export function loadByPhase(electrical: Electrical): PhaseLoad[] {
   const { loads, sources, system, engineRpm } = electrical;

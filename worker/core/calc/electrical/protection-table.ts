@@ -5,8 +5,8 @@ import type { Conductor } from './wire-table.ts';
 type Row = Readonly<Partial<Record<Gauge, number>>>;
 
 /**
- * AC 43.13-1B table 11-3, direct-current wire and circuit protector chart (read). The column of breakers is read for 22 to
- * 14 AWG only: the copy that was read had lost the cells by which the larger sizes line up.
+ * AC 43.13-1B table 11-3, direct-current wire and circuit protector chart (read). The column of breakers is read for 22
+ * to 14 AWG only: the copy that was read had lost the cells that align the larger sizes.
  */
 const BREAKER_A: Row = { '22': 5, '20': 7.5, '18': 10, '16': 15, '14': 20 };
 
@@ -27,10 +27,10 @@ const FUSE_A: Row = {
 };
 
 /**
- * Greatest rating of the protector of a wire. A breaker for 12 AWG and larger is held to the fuse column, the smaller figure
- * in every row that was read; a limit that the record states comes first. The chart is of copper wire alone.
+ * Returns the max. rating of the protector of a wire. A breaker for 12 AWG and larger uses the fuse column, the smaller
+ * figure in every row that was read; a limit stated in the record comes first. The chart is for copper wire only.
  *
- * @returns undefined where neither the record nor the table has one
+ * @returns amperes; undefined if neither the record nor the table has a rating
  * @source AC 43.13-1B table 11-3, read; breakers for 12 AWG and larger by the fuse column
  */
 export function greatestProtectionA(

@@ -6,7 +6,7 @@ import { loadByPhase } from './load.ts';
 
 export type { ElectricalResult } from './electrical-result.ts';
 
-/** Load, endurance and circuits of a visit. */
+/** Returns load, endurance and circuits of a visit. */
 export function electricalResults(electrical: Electrical): ElectricalResult {
   return {
     phases: loadByPhase(electrical),

@@ -3,8 +3,8 @@ import type { Material } from '../../record/wire-size.ts';
 import { REGULATED_V } from './load.ts';
 
 /**
- * Allowable drop from bus to equipment, AC 43.13-1B table 11-6: from memory, borne out by the row labels of table 11-7 and by
- * the worked example in 11-66, which were read.
+ * Allowable drop from bus to equipment, AC 43.13-1B table 11-6: from memory, confirmed by the row labels of table 11-7
+ * and by the worked example in 11-66, which were read.
  */
 export const DROP_LIMIT_V: Readonly<Record<Electrical['system'], { continuous: number; intermittent: number }>> = {
   '14-volt': { continuous: 0.5, intermittent: 1 },
@@ -15,8 +15,10 @@ export const DROP_LIMIT_V: Readonly<Record<Electrical['system'], { continuous: n
 const FEEDER_SHARE = 0.02;
 
 /**
- * Allowable drop of a main power wire while the source carries its rated current, or the battery its five-minute rate.
+ * Returns the allowable drop of a main power wire with the rated current of the source, or the five-minute rate of the
+ * battery.
  *
+ * @returns volts
  * @source FAA-H-8083-31 chapter 9, read
  * @example feederLimitV('28-volt')  // 0.56
  */
@@ -24,17 +26,18 @@ export function feederLimitV(system: Electrical['system']): number {
   return FEEDER_SHARE * REGULATED_V[system];
 }
 
-/** Resistance of a ground return that is satisfactory: 0.005 Ω, FAA-H-8083-31, chapter 9 (read). */
+/** Max. satisfactory resistance of a ground return: 0.005 Ω, FAA-H-8083-31, chapter 9 (read). */
 export const GROUND_RETURN_LIMIT_MILLIOHM = 5;
 
-/** Temperature at which the table gives the resistance, and inferred temperatures of no resistance, in °C (read). */
+/** Temperature at which the table gives the resistance, and inferred temperatures of zero resistance, in °C (read). */
 const REFERENCE_C = 20;
 const ZERO_C: Readonly<Record<Material, number>> = { copper: 234.5, aluminium: 238.1 };
 
 /**
- * Resistance at a temperature against that at 20 °C: (234.5 + T2) / 254.5 for copper, (238.1 + T2) / 258.1 for aluminium. A
- * colder wire is given no credit.
+ * Returns the ratio of the resistance at a temperature to that at 20 °C: (234.5 + T2) / 254.5 for copper, (238.1 + T2)
+ * / 258.1 for aluminium. A colder wire gets no credit.
  *
+ * @returns 1 or more
  * @source AC 43.13-1B 11-66d(4), read
  */
 export function resistanceRatio(conductorC: number, material: Material = 'copper'): number {
@@ -42,8 +45,10 @@ export function resistanceRatio(conductorC: number, material: Material = 'copper
 }
 
 /**
- * V = R20 · L · I · (234.5 + T2) / 254.5, of aluminium with its own two figures.
+ * Returns the voltage drop: V = R20 · L · I · (234.5 + T2) / 254.5, for aluminium with its own two figures.
  *
+ * @param ohmPerM resistance at 20 °C
+ * @returns volts
  * @source AC 43.13-1B 11-66 and table 11-7, read
  */
 export function dropV(
@@ -57,18 +62,19 @@ export function dropV(
 }
 
 /**
- * Longest run of a hot wire, in the unit of the run allowed at 20 °C: L2 = 254.5 · L1 / (234.5 + T2), of aluminium
- * L2 = 258.1 · L1 / (238.1 + T2).
+ * Returns the longest run of a hot wire, in the unit of the run allowed at 20 °C: L2 = 254.5 · L1 / (234.5 + T2), for
+ * aluminium L2 = 258.1 · L1 / (238.1 + T2).
  *
  * @source AC 43.13-1B 11-66d(4), read
- * @example hotRun(15.5, 182)  // 9.5
+ * @example longestRunAtTemperature(15.5, 182)  // 9.5
  */
 export function longestRunAtTemperature(coldRun: number, conductorC: number, material: Material = 'copper'): number {
   return coldRun / resistanceRatio(conductorC, material);
 }
 
 /**
- * Temperature of a loaded conductor: T2 = T1 + (TR − T1) · √(I2 / Imax). The form gives the figures of the worked example.
+ * Returns the temperature of a loaded conductor: T2 = T1 + (TR − T1) · √(I2 / Imax). The form gives the figures of the
+ * worked example.
  *
  * @source AC 43.13-1B 11-66d(6): symbols read, form of the equation from memory
  * @example conductorTemperatureC({ ambientC: 50, ratedC: 200, currentA: 20, ampacityA: 26 })  // 181.6

@@ -2,11 +2,11 @@ import type { Gauge, Material } from '../../record/wire-size.ts';
 
 export type TemperatureRatingC = '105' | '150' | '200';
 
-/** What one size of tin-plated copper wire carries and resists. */
+/** Ampacity and resistance of one size of tin-plated copper wire. */
 export interface WireSize {
   /** Continuous current by conductor temperature rating, under the conditions of note 1. */
   ampacityA: Readonly<Record<TemperatureRatingC, number>>;
-  /** Greatest resistance of 1000 ft at 20 °C. */
+  /** Max. resistance of 1000 ft at 20 °C. */
   ohmPer1000Ft: number;
 }
 
@@ -15,7 +15,7 @@ const size = (a105: number, a150: number, a200: number, ohmPer1000Ft: number): W
   ohmPer1000Ft,
 });
 
-/** AC 43.13-1B table 11-9, copper wire (read). Stranded aircraft wire: not to be mixed with solid wire of the same gauge. */
+/** AC 43.13-1B table 11-9, copper wire (read). Stranded aircraft wire: not interchangeable with solid wire of the same gauge. */
 export const WIRE_TABLE: Readonly<Partial<Record<Gauge, WireSize>>> = {
   '24': size(2.5, 4, 5, 28.4),
   '22': size(3, 5, 6, 16.2),
@@ -37,9 +37,10 @@ export const WIRE_TABLE: Readonly<Partial<Record<Gauge, WireSize>>> = {
 };
 
 /**
- * Aluminium wire, and the copper wire two numbers thinner whose current and resistance the note at AC 43.13-1B 11-66 lets it be
- * computed with (read). No. 1 would match No. 3, which table 11-9 lacks; below No. 8 the note advises against aluminium. Table
- * 11-10, of aluminium itself, was not readable: as remembered it allows a little more in every size.
+ * Aluminium wire, and the copper wire two numbers thinner with the current and resistance for its calculation by the
+ * note at AC 43.13-1B 11-66 (read). No. 1 would match No. 3, which table 11-9 lacks; below No. 8 the note advises
+ * against aluminium. Table 11-10, for aluminium itself, was not readable: from memory it allows a little more in every
+ * size.
  */
 const COPPER_OF_ALUMINIUM: Readonly<Partial<Record<Gauge, Gauge>>> = {
   '8': '10',
@@ -52,17 +53,17 @@ const COPPER_OF_ALUMINIUM: Readonly<Partial<Record<Gauge, Gauge>>> = {
   '0000': '00',
 };
 
-/** The thinnest aluminium wire that the note does not advise against. */
+/** Thinnest aluminium wire that the note does not advise against. */
 export const MIN_ALUMINIUM: Gauge = '8';
 
-/** A wire as far as tables know it; copper where no material is stated. */
+/** A wire with the data that the tables need; copper if no material is stated. */
 export interface Conductor {
   gauge: Gauge;
   material?: Material | undefined;
 }
 
 /**
- * The copper wire by whose row a wire is computed; undefined for aluminium that has none.
+ * Returns the copper wire whose row a wire is calculated by; undefined for aluminium without one.
  *
  * @source AC 43.13-1B, note at 11-66, read
  */
@@ -70,16 +71,16 @@ export function copperGauge({ gauge, material = 'copper' }: Conductor): Gauge | 
   return material === 'copper' ? gauge : COPPER_OF_ALUMINIUM[gauge];
 }
 
-/** The row of a wire; undefined for a size that the table lacks. */
+/** Returns the row of a wire; undefined for a size that the table lacks. */
 export function wireSize(conductor: Conductor): WireSize | undefined {
   const gauge = copperGauge(conductor);
   return gauge && WIRE_TABLE[gauge];
 }
 
-/** Conditions that the currents of the table hold for: its note 1 (read). */
+/** Conditions of the currents in the table: its note 1 (read). */
 export const TABLE_CONDITIONS = { ambientC: 70, bundleLoadPercent: 20, altitudeFt: 60_000 } as const;
 
-/** Wires of one bundle that the table allows for: 33 for sizes 24 to 10, 9 for 8 and larger. */
+/** Returns the wires of one bundle that the table allows: 33 for sizes 24 to 10, 9 for 8 and larger. */
 export function tableBundleWires(conductor: Conductor): number {
   return ['24', '22', '20', '18', '16', '14', '12', '10'].includes(copperGauge(conductor) ?? '') ? 33 : 9;
 }
@@ -87,7 +88,7 @@ export function tableBundleWires(conductor: Conductor): number {
 const METRES_PER_1000_FT = 304.8;
 
 /**
- * Resistance of a metre at 20 °C, in ohms; undefined for a size that the table lacks.
+ * Returns the resistance of a metre at 20 °C, in ohms; undefined for a size that the table lacks.
  *
  * @source AC 43.13-1B table 11-9, read
  */

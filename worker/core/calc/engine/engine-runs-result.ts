@@ -1,7 +1,7 @@
 import * as z from 'zod';
 import { orUndefined } from '../numbers/result-field.ts';
 
-/** One instrument before and after the work, against its limits. */
+/** One instrument before and after the work, with its limits. */
 export const RunComparison = z.object({
   name: z.string(),
   unit: z.string(),

@@ -8,27 +8,27 @@ export type { RunComparison } from './engine-runs-result.ts';
 type EngineRun = NonNullable<Visit['engineRuns']>[number];
 type RunValue = EngineRun['values'][number];
 
-/** A run and its place in the record. */
+/** A run and its index in the record. */
 export interface PlacedRun {
   run: EngineRun;
   index: number;
 }
 
-/** Runs in the order in which they ended; where two ended at once, in the order of the record. */
+/** Returns runs in the order in which they ended; if two ended at once, in the order of the record. */
 export function runsByTime(runs: readonly EngineRun[]): PlacedRun[] {
   return runs
     .map((run, index) => ({ run, index }))
     .toSorted((one, other) => instantOf(one.run.at) - instantOf(other.run.at) || one.index - other.index);
 }
 
-/** The last run before or after the work, by the time at which it ended and wherever it stands in the record. */
+/** Returns the last run before or after the work, by the time at which it ended, independent of its index in the record. */
 export function lastRun(runs: readonly EngineRun[], when: EngineRun['when']): PlacedRun | undefined {
   return runsByTime(runs).findLast(({ run }) => run.when === when);
 }
 
 /**
- * The last run before and the last run after the work, instrument by instrument: by name and unit, and in their order where a
- * name stands twice. Limits are those of the later run, else of the earlier one.
+ * Compares the last run before and the last run after the work, instrument by instrument: by name and unit, and in
+ * order if a name occurs twice. Limits are those of the later run, else of the earlier one.
  *
  * @source common practice, no source
  */

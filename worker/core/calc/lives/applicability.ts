@@ -6,7 +6,7 @@ export type { Applies } from './due-result.ts';
 export type BulletinsRecord = NonNullable<Visit['bulletins']>;
 export type Bulletin = BulletinsRecord['items'][number];
 
-/** A serial number as letters and a number, so that D2-0117 stands between D2-0050 and D2-0140. */
+/** A serial number as letters and a number, so that D2-0117 sorts between D2-0050 and D2-0140. */
 interface SerialParts {
   letters: string;
   number: number;
@@ -18,8 +18,9 @@ function serialParts(serial: string): SerialParts | undefined {
 }
 
 /**
- * Whether a serial number lies in a range, both ends included. Undefined where that cannot be told: no number is there, the
- * letters differ, or the range runs backwards.
+ * Whether a serial number lies in a range, both ends included.
+ *
+ * @returns undefined if it cannot be compared: no number, other letters, or a reversed range
  */
 export function isInSerialRange(serial: string, range: { from: string; to: string }): boolean | undefined {
   const [own, from, to] = [serialParts(serial), serialParts(range.from), serialParts(range.to)];
@@ -28,7 +29,7 @@ export function isInSerialRange(serial: string, range: { from: string; to: strin
   return own.number >= from.number && own.number <= to.number;
 }
 
-/** Judges the applicability of a bulletin from what the record says of the aircraft and its equipment. */
+/** Decides the applicability of a bulletin from the record of the aircraft and its equipment. */
 export function applicabilityOf(
   visit: Pick<Visit, 'aircraft'>,
   equipment: readonly { partNumber?: string | undefined; serial?: string | undefined }[],
@@ -56,6 +57,7 @@ function serialApplies(serial: string | undefined, ranges: Bulletin['applicabili
   if (serial === undefined) return 'undecided';
   const verdicts = ranges.map((range) => isInSerialRange(serial, range));
   if (verdicts.includes(true)) return 'applies';
-  // One range with the letters of this serial number shows how the maker writes them; ranges of other letters are other series.
+  // One range with the letters of this serial number shows the manufacturer's notation; ranges of other letters are
+  // other series.
   return verdicts.includes(false) ? 'does-not-apply' : 'undecided';
 }

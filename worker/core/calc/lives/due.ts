@@ -14,12 +14,12 @@ const DAYS_PER_YEAR = 365.25;
 const NEVER = '9999-12-31';
 
 /**
- * The due list, what comes first at the top.
+ * Returns the due list, the first due at the top.
  *
- * Counted from when the line was due before, where the record says so and that was earlier than when it was done: a tolerance
- * that was used is then not added to the next interval.
+ * An interval is counted from the previous due point, if the record has one and it was earlier than the work: a used
+ * tolerance is then not added to the next interval.
  *
- * @param at the moment of the assessment
+ * @param at time of the assessment
  * @source calendar months: 14 CFR 91.411, 91.413 and 91.409(a), read; excess counted toward the next interval: 14 CFR
  * 91.409(b), read
  */
@@ -59,8 +59,8 @@ function dueOf(visit: Pick<Visit, 'meters'>, life: Life, today: string, hoursPer
 }
 
 /**
- * Where the next interval is counted from, on each clock: when it was done, or when it had been due where that was earlier. Work
- * done early so never stretches an interval, and work done late never moves the ones that follow.
+ * Returns the start of the next interval on each clock: the time of the work, or the previous due point if that was
+ * earlier. Early work so never stretches an interval, and late work never moves the ones that follow.
  */
 function countedFrom(lastDone: Life['lastDone'], wasDueAt: Life['wasDueAt']): Life['lastDone'] {
   const earlier = <Value extends number | string>(done?: Value, due?: Value): Value | undefined =>
@@ -72,7 +72,7 @@ function countedFrom(lastDone: Life['lastDone'], wasDueAt: Life['wasDueAt']): Li
   };
 }
 
-/** Total hours at release by the meter of a line; without a name, by the one that counts the airframe. */
+/** Returns the total hours at release by the meter of an item; without a name, by the airframe's. */
 function hoursNowOf(visit: Pick<Visit, 'meters'>, { meter }: Life): number | undefined {
   if (meter === undefined) return hoursOf(visit, 'airframe');
   const found = visit.meters?.readings.find(({ id }) => id === meter);
@@ -85,8 +85,10 @@ function calendarDue(date: string, { months = 0, toEndOfMonth }: Life['interval'
 }
 
 /**
- * The day on which something is expected to come due, by its date or by the hours that are left at the use stated.
+ * Returns the date on which an item is expected to come due: the earlier of its date and the date by the hours left at
+ * the stated use.
  *
+ * @returns undefined without a date, and without hours left or use
  * @source common practice, no source; a year has 365.25 days
  */
 export function forecastDate(

@@ -3,7 +3,7 @@ import type { Visit } from '../../record/visit.ts';
 type Meter = NonNullable<Visit['meters']>['readings'][number];
 
 /**
- * Total hours at release by a meter: its reading, and what an earlier meter had counted.
+ * Returns the total hours at release by a meter: its reading plus the count of an earlier meter.
  *
  * @source common practice, no source
  */
@@ -12,7 +12,7 @@ export function totalHours({ outHours, offsetHours = 0 }: Meter): number {
 }
 
 /**
- * Total hours of a product at release; undefined where no meter counts them.
+ * Returns the total hours of a product at release; undefined if no meter counts them.
  *
  * @source common practice, no source
  */

@@ -7,15 +7,15 @@ export type { Loading } from './loading-result.ts';
 export type Side = 'forward' | 'aft';
 
 /**
- * The forward or aft boundary of a load space: the loadings with the least (greatest) moment at each total mass, as corners
- * of a line along which mass rises, up to the maximum mass.
+ * Returns the forward or aft boundary of a load space: the loadings with the min. (forward) or max. (aft) moment at
+ * each total mass, as corners of a line along which mass rises, up to the maximum mass.
  *
- * Filling stations in the order of their arms gives the exact boundary: the least moment at a given total mass is a linear
- * programme over a polymatroid (bounds, and nested or separate groups), which the greedy order solves. Empty
- * when even the start is over the maximum mass.
+ * Filling stations in the order of their arms gives the exact boundary: the minimum moment at a given total mass is a
+ * linear programme over a polymatroid (bounds, and nested or separate groups), which the greedy order solves.
  *
- * @source greedy filling over a polymatroid: J. Edmonds, 1970, from memory; held against every corner by
- * tests/core/calc/loading/extremes.test.ts
+ * @returns an empty list if even the start is over the maximum mass
+ * @source greedy filling over a polymatroid: J. Edmonds, 1970, from memory; checked against every corner by
+ *   tests/core/calc/loading/extremes.test.ts
  */
 export function boundary(space: LoadSpace, side: Side): Loading[] {
   const { start, startLoad, maximumMassKg } = space;
@@ -40,7 +40,7 @@ export function boundary(space: LoadSpace, side: Side): Loading[] {
   return corners;
 }
 
-/** Whether every two groups are nested or apart: the condition under which `boundary` is exact. */
+/** Whether every two groups are nested or disjoint: the condition under which `boundary` is exact. */
 export function areLaminar(groups: readonly ReadonlySet<string>[]): boolean {
   return groups.every((a, index) =>
     groups.slice(index + 1).every((b) => {
@@ -50,7 +50,11 @@ export function areLaminar(groups: readonly ReadonlySet<string>[]): boolean {
   );
 }
 
-/** The loading a share of the way from one to another. */
+/**
+ * Returns the loading a share of the way from one to another.
+ *
+ * @param share 0 to 1
+ */
 export function between(from: Loading, to: Loading, share: number): Loading {
   if (share === 1) return to;
   if (share === 0) return from;

@@ -2,12 +2,12 @@ import type { FuelStation, LoadedAircraft } from '../../record/visit.ts';
 import type { Loading } from './boundary.ts';
 import { tanksOf, usableFuel } from './fuel.ts';
 
-/** Points computed along the burning of a group of tanks: the way is straight unless an arm moves with the content. */
+/** Points computed along the burn of a group of tanks: the path is straight unless an arm moves with the content. */
 const STEPS = { straight: 1, curved: 4 } as const;
 
 /**
- * How the fuel of an aircraft burns: gives the loadings passed through as the fuel of one loading burns down to the
- * unusable, tanks in their burn order, those with the same number together in proportion to what they hold.
+ * Returns the burn path of an aircraft: the loadings through which the fuel burns down to unusable, tanks in their burn
+ * order, tanks with the same number together in proportion to their content.
  *
  * @source common practice, no source
  */
@@ -37,7 +37,7 @@ function burnGroups(aircraft: LoadedAircraft): FuelStation[][] {
   return [...groups].sort(([a], [b]) => a - b).map(([, tanks]) => tanks);
 }
 
-/** A loading with only a share of the usable fuel of some tanks left. */
+/** Returns a loading with a share of the usable fuel of some tanks left. */
 function burnt(from: Loading, tanks: readonly { tank: FuelStation; usableKg: number }[], left: number): Loading {
   const load = { ...from.load };
   let { massKg, momentKgMm } = from;
@@ -52,7 +52,7 @@ function burnt(from: Loading, tanks: readonly { tank: FuelStation; usableKg: num
 }
 
 /**
- * Mass and moment of a usable mass of fuel in a tank.
+ * Returns mass and moment of a usable mass of fuel in a tank.
  *
  * @source definition of density
  */

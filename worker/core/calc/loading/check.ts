@@ -8,17 +8,17 @@ import { loadStationsOf } from './load-space.ts';
 import { loadingOf } from './loading-of.ts';
 import { type JudgedBy, judgeOf, type Verdict } from './verdict.ts';
 
-/** One change, of one station alone, that brings a loading inside. */
+/** A change of only one station that brings a loading inside the limits. */
 export interface Remedy {
   station: string;
-  /** Mass to take out (negative) or put in. */
+  /** Mass to remove (negative) or add. */
   byKg: number;
 }
 
-/** What is said of a flight: of its loading, and of the fuel that it burns. */
+/** Verdict on a flight: on its loading, and on the fuel that it burns. */
 export type FlightVerdict =
   | Verdict
-  /** The aircraft has tanks, and no usable fuel is in them. */
+  /** The aircraft has tanks, and they have no usable fuel. */
   | { state: 'no-fuel' }
   | { state: 'too-little-fuel'; shortKg: number }
   /** The planned burn takes all usable fuel. */
@@ -26,25 +26,25 @@ export type FlightVerdict =
 
 export interface LoadingCheck {
   takeOff: Loading;
-  /** From take-off until the fuel is gone. */
+  /** From take-off until no usable fuel is left. */
   path: Loading[];
-  /** Where the planned burn ends; undefined when more is to be burnt than is aboard. */
+  /** Loading at the end of the planned burn; undefined if more is planned than is aboard. */
   landing: Loading | undefined;
   verdict: FlightVerdict;
   /**
-   * Empty when the loading is inside, when nobody flies it, or when no single change helps; also where fuel is wanting: how much is
-   * enough is the pilot's to say.
+   * Empty if the loading is inside, if nobody flies it, or if no single change helps; also if fuel is short: the
+   * required fuel is the pilot's decision.
    */
   cures: Remedy[];
 }
 
-/** What is to be flown. */
+/** A planned flight. */
 export interface Flight extends JudgedBy {
   /** kg by station; usable fuel for a tank. */
   load: Readonly<Record<string, number>>;
-  /** Fuel to be burnt on the flight. */
+  /** Fuel used on the flight. */
   burnKg: number;
-  /** How finely a cure is found, in kg by station: a half of the unit that its field is typed in. @default 0.5 */
+  /** Resolution of a remedy, in kg by station: half of the unit that its field is entered in. @default 0.5 */
   stepsKg?: Readonly<Record<string, number>>;
 }
 
@@ -58,8 +58,9 @@ const HAVE_NO_CURE: ReadonlySet<FlightVerdict['state']> = new Set([
 ]);
 
 /**
- * Judges what is to be flown, with the same code as the pack: from take-off until the fuel is gone, and at the mass at which the
- * planned burn ends, which the maximum landing mass bounds. An aircraft with tanks takes off with usable fuel, and lands with some left.
+ * Checks a planned flight, with the same code as the pack: from take-off until no usable fuel is left, and at the mass
+ * at the end of the planned burn, which the maximum landing mass bounds. An aircraft with tanks takes off with usable
+ * fuel, and lands with some left.
  *
  * @source common practice, no source
  */
@@ -83,7 +84,7 @@ export function checkLoading(aircraft: LoadedAircraft, empty: MassMoment, flight
   return { ...check, cures: HAVE_NO_CURE.has(check.verdict.state) ? [] : curesOf(aircraft, load, stepsKg, helps) };
 }
 
-/** What is wrong with the usable fuel of the flight; undefined where nothing is, or where the aircraft has no tank. */
+/** Returns the verdict on the usable fuel of the flight; undefined if it is sufficient, or if the aircraft has no tank. */
 function fuelVerdict(aircraft: LoadedAircraft, path: readonly Loading[], burnKg: number): FlightVerdict | undefined {
   if (tanksOf(aircraft).length === 0) return undefined;
   const [takeOffKg = 0, withoutFuelKg = 0] = [path[0]?.massKg, path.at(-1)?.massKg];
@@ -93,7 +94,7 @@ function fuelVerdict(aircraft: LoadedAircraft, path: readonly Loading[], burnKg:
   return isAtLeast(burnKg, fuelKg) ? { state: 'no-reserve' } : undefined;
 }
 
-/** What is wrong with where the planned burn ends; undefined where nothing is. */
+/** Returns the verdict on the end of the planned burn; undefined if it is within limits. */
 function landingVerdict(
   { maximumLandingMassKg = Number.POSITIVE_INFINITY }: LoadedAircraft,
   landing: Loading | undefined,
@@ -102,7 +103,7 @@ function landingVerdict(
   return { state: 'limit-exceeded', exceeded: { kind: 'landing-mass' }, overKg: landing.massKg - maximumLandingMassKg };
 }
 
-/** The point of a burn path at which so much is burnt. */
+/** Returns the point of a burn path after a given burn. */
 function afterBurning(path: readonly Loading[], burnKg: number): Loading | undefined {
   const [start] = path;
   if (!start || burnKg < 0) return undefined;
@@ -116,7 +117,7 @@ function afterBurning(path: readonly Loading[], burnKg: number): Loading | undef
   return undefined;
 }
 
-/** For each station the least change, of it alone, that helps; people are not taken out or put in. */
+/** Returns for each station the smallest change of it that helps; people are neither added nor removed. */
 function curesOf(
   aircraft: LoadedAircraft,
   load: Readonly<Record<string, number>>,
@@ -132,7 +133,7 @@ function curesOf(
     const nowKg = load[id] ?? 0;
     const stepKg = stepsKg[id] ?? STEP_KG;
     const withKg = (toKg: number): boolean => helps({ ...load, [id]: toKg });
-    // What is above the limit of its place has to go in any case.
+    // A mass above the station's own limit has to go in any case.
     const first = Math.max(1, Math.ceil((nowKg - maxKg) / stepKg));
     const last = Math.ceil(Math.max(nowKg, maxKg) / stepKg);
     for (let step = first; step <= last; step++) {

@@ -11,14 +11,14 @@ import type { Verdict } from './verdict.ts';
 export type { CrewAboard, CrewFuelCell, CrewFuelTable } from './loading-result.ts';
 
 const SHARES = [0.25, 0.5, 0.75, 1] as const;
-/** How closely the most baggage is found: below what any printed digit shows. */
+/** Resolution of the max. baggage: below any printed digit. */
 const CLOSE_KG = 1e-8;
 
 /**
- * Baggage allowed for each crew and fuel, judged from take-off until the fuel is gone.
+ * Returns the baggage allowed for each crew and fuel, judged from take-off until no usable fuel is left.
  *
  * @param crewKg masses of a person for the rows
- * @param judge what a loading of this aircraft is held to, by `judgeOf`
+ * @param judge check of a loading of this aircraft, from `judgeOf`
  * @source common practice, no source
  */
 export function crewFuelTable(
@@ -63,7 +63,7 @@ export function crewFuelTable(
   };
 }
 
-/** A full aircraft is a crew of its own where each of its seats is a station: how many sit on a bench, a mass does not tell. */
+/** A full aircraft is a separate crew if each of its seats is a station: a mass does not show how many people sit on a bench. */
 function crewsOf(aircraft: Aircraft): { aboard: CrewAboard; used: LoadStation[] }[] {
   const seats = loadStationsOf(aircraft).filter(({ kind }) => kind !== 'baggage');
   const pilot = seats.find(({ kind }) => kind === 'pilot');
@@ -77,8 +77,8 @@ function crewsOf(aircraft: Aircraft): { aboard: CrewAboard; used: LoadStation[] 
 }
 
 /**
- * The most baggage, filled into its places in their order, up to which every amount stays inside. Until a place is full the loading
- * moves along a straight line, which leaves the limits once at most.
+ * Returns the max. baggage, loaded into its compartments in their order, up to which every amount stays inside. Until a
+ * compartment is full the loading moves along a straight line, which leaves the limits only once.
  */
 function mostBaggage(
   places: readonly LoadStation[],
@@ -106,7 +106,7 @@ function lastInside(insideKg: number, outsideKg: number, judge: (baggageKg: numb
   return inside;
 }
 
-/** Baggage filled into its places in their order. */
+/** Loads baggage into its compartments in their order. */
 function stowed(places: readonly LoadStation[], baggageKg: number): Record<string, number> {
   let left = baggageKg;
   const load: Record<string, number> = {};

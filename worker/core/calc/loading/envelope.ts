@@ -4,7 +4,7 @@ export interface EnvelopeCorner {
   massKg: number;
 }
 
-/** A straight piece of a limit: the arm at its lower and its upper mass. */
+/** Straight piece of a limit: the arm at its lower and its upper mass. */
 export interface LimitPiece {
   fromKg: number;
   toKg: number;
@@ -12,7 +12,7 @@ export interface LimitPiece {
   toMm: number;
 }
 
-/** An envelope as its forward and aft limits over mass. */
+/** Forward and aft limits of an envelope over mass. */
 export interface Envelope {
   lowestKg: number;
   highestKg: number;
@@ -23,7 +23,7 @@ export interface Envelope {
 /**
  * Splits an envelope polygon into its forward and aft limits.
  *
- * @returns undefined when the polygon has no area, or when a level of mass crosses it more than twice
+ * @returns undefined if the polygon has no area, or if a level of mass crosses it more than twice
  * @source common practice, no source
  */
 export function envelopeOf(corners: readonly EnvelopeCorner[]): Envelope | undefined {
@@ -45,7 +45,7 @@ export function envelopeOf(corners: readonly EnvelopeCorner[]): Envelope | undef
   return { lowestKg, highestKg, forward, aft };
 }
 
-/** The sides of the polygon that span a band of mass, from forward to aft at its middle. */
+/** Returns the sides of the polygon that span a band of mass, from forward to aft at its middle. */
 function sidesBetween(corners: readonly EnvelopeCorner[], fromKg: number, toKg: number): LimitPiece[] {
   const pieces: LimitPiece[] = [];
   for (const [index, a] of corners.entries()) {
@@ -60,8 +60,9 @@ function sidesBetween(corners: readonly EnvelopeCorner[], fromKg: number, toKg: 
 }
 
 /**
- * Arm in mm of a piece of a limit at a mass within it.
+ * Returns the arm in mm of a piece of a limit at a mass within it.
  *
+ * @param massKg from `fromKg` to `toKg`, which must differ
  * @source definition of the straight line between two points
  */
 export function armOn({ fromKg, toKg, fromMm, toMm }: LimitPiece, massKg: number): number {

@@ -9,11 +9,11 @@ import { worstMargins } from './margin.ts';
 export type { Extreme, Extremes } from './loading-result.ts';
 
 /**
- * The exact extremes of everything that may legally be carried, and its worst margins to the envelope.
+ * Returns the exact extremes of all permitted loadings, and their worst margins to the envelope.
  *
  * Along a straight boundary the centre of gravity M/m is monotone, so the extremes lie on corners.
  *
- * @returns undefined when the least legal load is already over the maximum mass or another limit
+ * @returns undefined if the min. permitted load is already over the maximum mass or another limit
  * @source the adverse-loading check of AC 43.13-1B ch. 10, solved exactly instead of by trial loadings
  */
 export function loadingExtremes(

@@ -2,15 +2,15 @@ import type { FuelStation, LoadedAircraft } from '../../record/visit.ts';
 import { type MassMoment, minus } from '../mass/mass-moment.ts';
 import { interpolate } from '../numbers/interpolate.ts';
 
-/** The tanks of an aircraft. */
+/** Returns the tanks of an aircraft. */
 export function tanksOf(aircraft: LoadedAircraft): FuelStation[] {
   return aircraft.stations.filter((station): station is FuelStation => station.kind === 'fuel');
 }
 
 /**
- * Arm in mm of the whole content of a tank; from its table where it has one.
+ * Returns the arm in mm of the whole content of a tank; from its table if it has one.
  *
- * @source common practice, no source; tables are the maker’s, read as straight between their lines
+ * @source common practice, no source; tables are the manufacturer’s, linear between their lines
  */
 export function fuelArmMm(tank: FuelStation, contentL: number): number {
   const { armByVolume, armMm = 0 } = tank;
@@ -25,7 +25,7 @@ export function fuelArmMm(tank: FuelStation, contentL: number): number {
 }
 
 /**
- * Mass and moment of the whole content of a tank.
+ * Returns mass and moment of the whole content of a tank.
  *
  * @source definition of density
  */
@@ -35,7 +35,7 @@ export function fuelContent(tank: FuelStation, contentL: number): MassMoment {
 }
 
 /**
- * Mass and moment of the fuel above the unusable, which belongs to the empty mass; negative below it.
+ * Returns mass and moment of the fuel above the unusable, which belongs to the empty mass; negative below it.
  *
  * @source empty mass includes unusable fuel: FAA-H-8083-1B, from memory
  */
@@ -44,7 +44,7 @@ export function usableFuel(tank: FuelStation, contentL: number): MassMoment {
 }
 
 /**
- * Usable fuel of all tanks together when full, in kg.
+ * Returns the usable fuel of all full tanks, in kg.
  *
  * @source common practice, no source
  */
@@ -52,16 +52,17 @@ export function fullFuelKg(aircraft: LoadedAircraft): number {
   return tanksOf(aircraft).reduce((sum, tank) => sum + usableFuel(tank, tank.capacityL).massKg, 0);
 }
 
-/** Straight lines by which the parabolas of all tanks with a table are followed, taken together, and the most for one. */
+/** Straight lines that approximate the parabolas of all tanks with a table, in total, and the max. for one tank. */
 const CHORDS = { together: 144, each: 32 } as const;
 
 /**
- * Contents in l, rising from unusable to full, between which the moment of a tank is taken as straight.
+ * Returns contents in l, rising from unusable to full, between which the moment of a tank is taken as linear.
  *
- * A tank with one arm needs no more than its ends. With a table the arm is linear between its lines, so the moment is a
- * parabola there; a chord over 1/32 of a tank stays within a few hundredths of a millimetre of the aircraft's centre of gravity.
+ * A tank with one arm needs only its ends. With a table the arm is linear between its lines, so the moment is a
+ * parabola there; a chord over 1/32 of a tank stays within a few hundredths of a millimetre of the aircraft's centre of
+ * gravity.
  *
- * @source our own division; the bound of the error is worked out in the comment
+ * @source our own division; the bound of the error is in the comment
  */
 export function fuelSteps(tank: FuelStation, tabledTanks: number): number[] {
   const { unusableL, capacityL, armByVolume } = tank;

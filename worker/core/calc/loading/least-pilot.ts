@@ -6,11 +6,13 @@ import { MIN_TRIED_KG } from './solo.ts';
 export type { LeastPilot } from './loading-result.ts';
 
 /**
- * The least solo pilot: what the aircraft states, or else the regime, or more where the envelope asks for it.
+ * Returns the min. mass of a solo pilot: from the aircraft's data, or else the regime, or more if the envelope requires
+ * it.
  *
- * @param soloKg least pilot inside the envelope, by `minimumSoloKg`; `nobody` where none is; undefined without an envelope
- * @param customKg least pilot where the aircraft states none
- * @returns undefined where there is no seat for a pilot
+ * @param soloKg min. pilot inside the envelope, by `minimumSoloKg`; `nobody` if nobody may fly alone; undefined without an
+ *   envelope
+ * @param customKg min. pilot mass if the aircraft states none
+ * @returns undefined without a seat for a pilot
  * @source common practice, no source
  */
 export function leastPilot(

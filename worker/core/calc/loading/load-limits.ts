@@ -7,7 +7,7 @@ import type { AfterBurn, Allowance, Governing, LoadLimits } from './loading-resu
 
 export type { Allowance, Governing, LoadLimits } from './loading-result.ts';
 
-/** Limits in the order in which they are named where two are met at once. */
+/** Limits in the order in which one is named if two are met at once. */
 const GOVERNING = [
   'maximum-mass',
   'envelope',
@@ -17,16 +17,16 @@ const GOVERNING = [
   'places',
 ] as const satisfies Governing[];
 /**
- * The most that may be loaded, in kg, as the least of everything that limits it.
+ * Returns the max. load in kg: the minimum of all limits.
  *
- * How much fuel is burnt before a landing, and how much must be left, is for the pilot and the rules of the flight. So the maximum
- * landing mass bounds the aircraft as it takes off: with these loads it may land at once, and no figure leans on fuel being burnt.
- * What may take off beyond, where fuel is burnt first, is told beside. The centre of gravity is not asked: whether a load can be
- * placed inside the envelope is for the loading sheet.
+ * The fuel burnt before a landing, and the fuel that must be left, are for the pilot and the rules of the flight. So
+ * the maximum landing mass bounds the aircraft at take-off: with these loads it may land at once, and no figure relies
+ * on fuel being burnt. The higher load that may take off if fuel is burnt first is reported separately. The centre of
+ * gravity does not count here: the loading sheet shows whether a load can be placed inside the envelope.
  *
- * payload = min(m_max − F, m_envelope − F, m_landing − F, m_zero-fuel) − m_empty, and at most what the places take
- * useful load = min(m_max, m_envelope, m_landing, m_zero-fuel + F) − m_empty, and at most what places and tanks take; m_envelope is
- * the greatest mass of the envelope
+ * payload = min(m_max − F, m_envelope − F, m_landing − F, m_zero-fuel) − m_empty, up to the capacity of the stations
+ * useful load = min(m_max, m_envelope, m_landing, m_zero-fuel + F) − m_empty, up to the capacity of stations and tanks;
+ * m_envelope is the largest mass of the envelope
  *
  * @source definitions of the masses: FAA-H-8083-1B, from memory; of the landing mass our own reading, in this comment
  */
@@ -53,7 +53,7 @@ export function loadLimitsOf(aircraft: LoadedAircraft, emptyKg: number): LoadLim
   };
 }
 
-/** Undefined where all fuel would have to be burnt, or more: then no payload of its own can be named. */
+/** Undefined if all fuel would have to be burnt, or more: then no separate payload exists. */
 function afterBurn(payloadKg: number, burnKg: number, fuelKg: number): AfterBurn | undefined {
   return isAtLeast(payloadKg, 0) && !isAtLeast(burnKg, fuelKg)
     ? { payloadKg, burnKg, leftKg: fuelKg - burnKg }
@@ -69,14 +69,18 @@ function allowances(limits: Limits, addedKg: number): Allowance[] {
   });
 }
 
-/** The first of the least: where two limits are met at once, the one of the aircraft is named before those of its places. */
+/**
+ * Returns the first of the minimum values: if two limits are met at once, the one of the aircraft is named before those
+ * of its stations.
+ */
 function minOf([first, ...rest]: readonly Allowance[]): Allowance {
   return rest.reduce((least, each) => (each.kg < least.kg ? each : least), first as Allowance);
 }
 
 /**
- * What seats and baggage places take together. Filling them one after another up to every limit that joins them gives the most, as
- * long as no two of these cross; where they do, the gate refuses them, and the figure is not above the truth.
+ * Returns the joint capacity of seats and baggage compartments. Filling them one after another up to every limit that
+ * joins them gives the maximum, as long as no two of these cross; if they do, the release check refuses them, and the
+ * figure is not above the true value.
  */
 function placesOf(aircraft: LoadedAircraft): Allowance {
   const left = (aircraft.loadingLimits ?? []).map(({ stations, maximumMassKg }) => ({ stations, maximumMassKg }));

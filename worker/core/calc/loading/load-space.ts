@@ -3,22 +3,22 @@ import { type MassMoment, minus } from '../mass/mass-moment.ts';
 import { isAtMost } from '../numbers/limit-met.ts';
 import { fuelContent, fuelSteps, tanksOf, usableFuel } from './fuel.ts';
 
-/** Something that takes any mass from nothing to its maximum, at one arm. */
+/** A station that takes any mass from zero to its maximum, at one arm. */
 export interface Variable {
   station: string;
   maximumKg: number;
   armMm: number;
 }
 
-/** Stations that share a maximum. Any two groups are nested or apart, so that filling in order of arm is exact. */
+/** Stations that share a maximum. Any two groups are nested or disjoint, so that filling in order of arm is exact. */
 export interface Group {
   stations: ReadonlySet<string>;
   maximumKg: number;
 }
 
 /**
- * One straight piece of everything an aircraft may carry: a start and what may be added to it. A tank with a table of arms
- * adds several pieces, one for each stretch of its content.
+ * One linear piece of all loads of an aircraft: a start and the masses that may be added. A tank with a table of arms
+ * adds several pieces, one for each segment of its content.
  */
 export interface LoadSpace {
   start: MassMoment;
@@ -29,25 +29,25 @@ export interface LoadSpace {
   maximumMassKg: number;
 }
 
-/** Narrows what may be carried: a fixed or limited mass on a station, in kg. Fuel stations count usable fuel. */
+/** Restriction of a load: a fixed or limited mass on a station, in kg. Fuel stations count usable fuel. */
 export type Restriction = Readonly<Record<string, { minimumKg?: number; maximumKg?: number }>>;
 
 export interface LoadSpaceOptions {
   empty: MassMoment;
-  /** Least mass of the pilot where the aircraft's own papers give none. */
+  /** Min. mass of the pilot if the aircraft's own documents state none. */
   leastPilotKg: number;
   restriction?: Restriction;
 }
 
-/** Seats and baggage places of an aircraft. */
+/** Returns seats and baggage compartments of an aircraft. */
 export function loadStationsOf(aircraft: LoadedAircraft): LoadStation[] {
   return aircraft.stations.filter((station): station is LoadStation => station.kind !== 'fuel');
 }
 
 /**
- * Least and greatest legal mass on a load station in flight.
+ * Returns the min. and max. permitted mass on a load station in flight.
  *
- * @source common practice, no source; the least mass of a pilot stands with the regime where the aircraft states none
+ * @source common practice, no source; the min. mass of a pilot is in the regime if the aircraft states none
  */
 export function boundsOf(
   station: LoadStation,
@@ -61,10 +61,10 @@ export function boundsOf(
 }
 
 /**
- * Everything that may legally be carried, as pieces that are straight in mass and moment; none where the least load alone
- * breaks a limit.
+ * Returns all permitted loads, as pieces that are linear in mass and moment; empty if even the minimum load exceeds a
+ * limit.
  *
- * @source common practice, no source; that any two groups must be nested or apart follows from boundary()
+ * @source common practice, no source; that any two groups must be nested or disjoint follows from boundary()
  */
 export function loadSpaces(
   aircraft: LoadedAircraft,
@@ -106,8 +106,9 @@ export function loadSpaces(
 }
 
 /**
- * What is left for each group once the least masses are aboard; negative where they are already too much. Without usable fuel the
- * aircraft is bound by its maximum zero-fuel mass, and by its maximum landing mass: a loading that can never land is none.
+ * Returns the remaining capacity of each group with the minimum masses aboard; negative if these are already too much.
+ * Without usable fuel the aircraft is bound by its maximum zero-fuel mass, and by its maximum landing mass: a loading
+ * that can never land is not permitted.
  */
 function groupsOf(aircraft: LoadedAircraft, emptyKg: number, startLoad: Readonly<Record<string, number>>): Group[] {
   const limits = (aircraft.loadingLimits ?? []).map(({ stations, maximumMassKg }) => ({

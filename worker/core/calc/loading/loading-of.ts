@@ -6,9 +6,9 @@ import { tanksOf } from './fuel.ts';
 import { loadStationsOf } from './load-space.ts';
 
 /**
- * The loading that given masses on given stations make; usable fuel for a tank.
+ * Returns the loading for given masses on stations; usable fuel for a tank.
  *
- * @param load kg by station id; a station left out carries nothing
+ * @param load kg by station id; 0 for a station left out
  * @source FAA-H-8083-1B ch. 2, from memory
  */
 export function loadingOf(

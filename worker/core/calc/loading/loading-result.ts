@@ -2,7 +2,7 @@ import * as z from 'zod';
 import { MassMoment } from '../mass/mass-result.ts';
 import { orUndefined } from '../numbers/result-field.ts';
 
-/** A loading: what it weighs, and the mass on each station in kg (usable fuel for a tank). */
+/** A loading: its mass, and the mass on each station in kg (usable fuel for a tank). */
 export const Loading = MassMoment.extend({
   load: z.record(z.string(), z.number()).meta({ description: 'kg by station' }),
 });
@@ -11,7 +11,7 @@ export type Loading = z.infer<typeof Loading>;
 export const Extreme = z.object({ loading: Loading, armMm: z.number() });
 export type Extreme = z.infer<typeof Extreme>;
 
-/** The place where a set of loadings comes nearest to a limit, or goes furthest beyond it. */
+/** Point at which a set of loadings comes nearest to a limit, or exceeds it most. */
 export const Margin = z.object({
   side: z.enum(['forward', 'aft', 'below', 'above']),
   /** Arm between the centre of gravity and the limit, positive inside; for `below` and `above`, mass in kg. */
@@ -22,24 +22,24 @@ export const Margin = z.object({
 export type Margin = z.infer<typeof Margin>;
 
 export const Extremes = z.object({
-  /** The legal loading with the foremost centre of gravity. */
+  /** Permitted loading with the most forward centre of gravity. */
   forward: Extreme,
   aft: Extreme,
-  /** Where legal loadings come nearest to each limit, or beyond it; only with an envelope. */
+  /** Smallest margin to each limit, negative beyond it; only with an envelope. */
   margins: z.array(Margin),
 });
 export type Extremes = z.infer<typeof Extremes>;
 
-/** The least pilot who may fly alone, in kg, in which seat, and what asks for him. */
+/** Min. mass of a solo pilot in kg, the seat, and the reason for it. */
 export const LeastPilot = z.object({
   station: z.string(),
   kg: orUndefined(z.number()).describe('None where nobody may fly alone'),
-  /** `custom`: the aircraft states none, so the figure of the regime is taken. */
+  /** `custom`: the aircraft states none, so the figure of the regime is used. */
   governedBy: z.enum(['placard', 'custom', 'envelope']),
 });
 export type LeastPilot = z.infer<typeof LeastPilot>;
 
-/** What stops a load from being greater. */
+/** Limit that bounds a load. */
 export const Governing = z.enum([
   'maximum-mass',
   'envelope',
@@ -50,7 +50,7 @@ export const Governing = z.enum([
 ]);
 export type Governing = z.infer<typeof Governing>;
 
-/** The most that may be loaded; negative where a limit is passed without any load. */
+/** Max. load; negative if a limit is exceeded without any load. */
 export const Allowance = z.object({
   kg: z.number(),
   governedBy: Governing.meta({ description: 'The limit that is met first' }),
@@ -60,9 +60,9 @@ export type Allowance = z.infer<typeof Allowance>;
 /** A payload with full tanks that is too heavy to land at once. */
 export const AfterBurn = z.object({
   payloadKg: z.number(),
-  /** Least fuel to be burnt before landing with it. */
+  /** Min. fuel to burn before landing with it. */
   burnKg: z.number(),
-  /** Usable fuel that is left at the most once that is burnt. */
+  /** Max. usable fuel left after that burn. */
   leftKg: z.number(),
 });
 export type AfterBurn = z.infer<typeof AfterBurn>;
@@ -91,12 +91,12 @@ export type ExceededLimit = z.infer<typeof ExceededLimit>;
 export const OverLimit = z.object({
   state: z.literal('limit-exceeded'),
   exceeded: ExceededLimit,
-  /** Nobody sits where the aircraft is flown from. */
-  /** The pilot is lighter than the aircraft states for the seat, or alone and lighter than the least solo pilot. */
+  /** The pilot's seat is empty. */
+  /** The pilot is lighter than the aircraft states for the seat, or flies alone and is lighter than the min. solo pilot. */
   overKg: z.number(),
 });
 
-/** Why a loading may not be flown, but for a mass limit. */
+/** Reasons for which a loading may not be flown, except a mass limit. */
 export const OTHER_REFUSALS = [
   z.object({ state: z.literal('outside'), worst: Margin }),
   z.object({ state: z.literal('no-pilot') }),
@@ -108,13 +108,13 @@ export const OTHER_REFUSALS = [
 export const RefusedLoading = z.discriminatedUnion('state', [...OTHER_REFUSALS, OverLimit]);
 export type RefusedLoading = z.infer<typeof RefusedLoading>;
 
-/** Who is aboard: the pilot alone, the pilot and one passenger, or somebody in every seat of more than two. */
+/** Persons aboard: the pilot only, the pilot and one passenger, or a person in every seat of more than two. */
 export const CrewAboard = z.enum(['solo', 'two', 'all']);
 export type CrewAboard = z.infer<typeof CrewAboard>;
 
 export const AllowedBaggage = z.object({ baggageKg: z.number() });
 
-/** Baggage that may still be carried, or why this crew may not fly with this fuel. */
+/** Baggage that may still be carried, or the reason for which this crew may not fly with this fuel. */
 export const CrewFuelCell = z.union([AllowedBaggage, z.object({ refused: RefusedLoading })]);
 export type CrewFuelCell = z.infer<typeof CrewFuelCell>;
 

@@ -14,7 +14,7 @@ import { loadingOf } from './loading-of.ts';
 import { minimumSoloKg } from './solo.ts';
 import { judgeOf, type Verdict } from './verdict.ts';
 
-/** Loadings that every loading sheet shows. */
+/** Loadings on every loading sheet. */
 export type ShownLoading = 'foremost' | 'rearmost' | 'standard-pilot' | 'two-standard-persons';
 
 export interface NamedLoading {
@@ -25,15 +25,15 @@ export interface NamedLoading {
 
 export interface LoadingSheet {
   envelope: Envelope | undefined;
-  /** Undefined when the least legal load is over the maximum mass or another limit. */
+  /** Undefined if the min. permitted load is over the maximum mass or another limit. */
   extremes: Extremes | undefined;
   loadings: NamedLoading[];
   table: CrewFuelTable;
-  /** Least solo pilot by the envelope alone; undefined without one or where nobody may. */
+  /** Min. solo pilot by the envelope only; undefined without an envelope, or if nobody may fly alone. */
   minimumSoloKg: number | undefined;
-  /** Least solo pilot by envelope, aircraft and regime; undefined where there is no seat for a pilot. */
+  /** Min. solo pilot by envelope, aircraft and regime; undefined without a seat for a pilot. */
   leastPilot: LeastPilot | undefined;
-  /** The most that may be loaded, and what governs it. */
+  /** Max. loads and their limits. */
   limits: LoadLimits;
 }
 
@@ -43,7 +43,7 @@ export interface LoadingSettings {
 }
 
 /**
- * Everything that the loading sheet prints, for one empty condition.
+ * Returns the content of the loading sheet, for one empty condition.
  *
  * @source common practice, no source
  */
@@ -81,7 +81,7 @@ export function loadingSheet(
   };
 }
 
-/** One and two standard persons without baggage, with the fuel that the maximum mass allows. */
+/** Returns one and two standard persons without baggage, with the fuel that the maximum mass allows. */
 function standardCrews(
   visit: Pick<Visit, 'aircraft'>,
   empty: MassMoment,

@@ -6,12 +6,12 @@ import type { Margin } from './loading-result.ts';
 export type { Margin } from './loading-result.ts';
 
 /**
- * The worst margin to both limits along straight lines of loadings.
+ * Returns the worst margin to both limits along straight lines of loadings.
  *
- * On a line the moment is linear in mass, M = α + β·m, and so is a piece of the limit, F = γ + δ·m. The margin
- * α/m + β − γ − δ·m is stationary at m = √(−α/δ) alone, so its worst value is there or at an end: no search, no step.
+ * On a line the moment is linear in mass, M = α + β·m, and so is a piece of the limit, F = γ + δ·m. The margin α/m + β
+ * − γ − δ·m is stationary only at m = √(−α/δ), so its worst value is there or at an end: no search, no step.
  *
- * @source our own derivation, in this comment; held against dense sampling by tests/core/calc/loading/margin.test.ts
+ * @source our own derivation, in this comment; checked against dense sampling by tests/core/calc/loading/margin.test.ts
  */
 export function worstMargins(
   line: readonly Loading[],
@@ -22,7 +22,7 @@ export function worstMargins(
   return [...margins, ...massMargins(line, envelope)];
 }
 
-/** Runs thousands of times for one loading sheet: plain numbers, no lists and no functions inside. */
+/** Runs thousands of times for one loading sheet: plain numbers, no lists and no inner functions. */
 function worstToLimit(line: readonly Loading[], envelope: Envelope, side: Side): Margin | undefined {
   const sign = side === 'forward' ? 1 : -1;
   let worst = Number.POSITIVE_INFINITY;
@@ -30,7 +30,7 @@ function worstToLimit(line: readonly Loading[], envelope: Envelope, side: Side):
   for (let index = 0; index < line.length; index++) {
     const to = line[index] as Loading;
     const from = line[index - 1] ?? to;
-    // A line of one point alone has no slope and needs none.
+    // A line of only one point has no slope and needs none.
     const beta = from.massKg === to.massKg ? 0 : (to.momentKgMm - from.momentKgMm) / (to.massKg - from.massKg);
     const alpha = to.momentKgMm - beta * to.massKg;
     const lightKg = onto(envelope, Math.min(from.massKg, to.massKg));
@@ -56,18 +56,18 @@ function worstToLimit(line: readonly Loading[], envelope: Envelope, side: Side):
   return { side, margin: worst, limit: worstLimitMm, loading: between(from, to, share) };
 }
 
-/** A mass that stands on an end of the envelope but for what binary sums are off by is on that end, where there are limits. */
+/** A mass equal to an end of the envelope within binary rounding error is moved onto that end, which has limits. */
 function onto({ lowestKg, highestKg }: Envelope, massKg: number): number {
   if (massKg > highestKg) return isAtMost(massKg, highestKg) ? highestKg : massKg;
   return massKg < lowestKg && isAtLeast(massKg, lowestKg) ? lowestKg : massKg;
 }
 
-/** Arm that a piece of a limit gains with each kg. */
+/** Returns the arm that a piece of a limit gains per kg. */
 function slopeOf({ fromKg, toKg, fromMm, toMm }: LimitPiece): number {
   return (toMm - fromMm) / (toKg - fromKg);
 }
 
-/** Masses outside the span of the envelope: its limits say nothing there, so they count as outside. */
+/** Returns margins of masses outside the span of the envelope: it has no limits there, so they count as outside. */
 function massMargins(line: readonly Loading[], { lowestKg, highestKg }: Envelope): Margin[] {
   return line.flatMap((loading): Margin[] => {
     if (!isAtLeast(loading.massKg, lowestKg))

@@ -1,7 +1,7 @@
 import type { Visit } from '../../record/visit.ts';
 import { tanksOf } from './fuel.ts';
 
-/** What a regime asks a light aircraft to be able to carry: persons in every seat, and fuel for some time. */
+/** Payload that a regime requires of a light aircraft: persons in every seat, and fuel for some time. */
 export interface PayloadRule {
   perSeatKg: number;
   fuelHours: number;
@@ -12,14 +12,15 @@ export interface Payload {
   availableKg: number;
   personsKg: number;
   fuelKg: number;
-  /** Available less asked for; negative when the rule is not met. */
+  /** Available less required payload; negative if the rule is not met. */
   sparePayloadKg: number;
 }
 
 /**
- * maximum mass − empty mass − seats × person − fuel flow × time × density. The fuel part needs the engine's fuel flow.
+ * Compares the payload with a rule: maximum mass − empty mass − seats × person − fuel flow × time × density. The fuel
+ * part needs the engine's fuel flow.
  *
- * @source common practice, no source; the figures stand with the regime
+ * @source common practice, no source; the figures are in the regime
  */
 export function payloadAgainst(visit: Pick<Visit, 'aircraft'>, emptyKg: number, rule: PayloadRule): Payload {
   const { aircraft } = visit;

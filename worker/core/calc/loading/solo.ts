@@ -4,20 +4,20 @@ import type { Envelope } from './envelope.ts';
 import { loadingExtremes } from './extremes.ts';
 import { type LoadSpaceOptions, loadStationsOf } from './load-space.ts';
 
-/** Step of the first search, in kg, and how closely the answer is then found. */
+/** Step of the first search, in kg, and final resolution of the result. */
 const STEP_KG = 1;
 const CLOSE_KG = 1e-6;
 
-/** The search starts here: an answer of exactly this means that the envelope asks for no least pilot. */
+/** Start of the search: a result of exactly this means that the envelope requires no min. pilot. */
 export const MIN_TRIED_KG = 30;
 
-/** The search ends here: no person is heavier, and a limit mistyped by thousands must not keep it going. */
+/** End of the search: no person is heavier, and a limit mistyped by thousands must not prolong it. */
 const MAX_TRIED_KG = 500;
 
 /**
- * The least pilot who may fly alone, without baggage, at every fuel content: in kg.
+ * Returns the min. mass of a pilot who may fly alone, without baggage, at every fuel content: in kg.
  *
- * @returns undefined when no pilot up to the seat's maximum may, or there is no pilot's station
+ * @returns undefined if no pilot up to the seat's maximum may, or without a pilot's station
  * @source common practice, no source; the search is our own
  */
 export function minimumSoloKg(aircraft: Aircraft, options: LoadSpaceOptions, envelope: Envelope): number | undefined {
@@ -35,7 +35,7 @@ export function minimumSoloKg(aircraft: Aircraft, options: LoadSpaceOptions, env
   const maxKg = Math.min(pilot.maximumMassKg, MAX_TRIED_KG);
   if (isInside(Math.min(MIN_TRIED_KG, maxKg))) return MIN_TRIED_KG;
   let [below, above] = [MIN_TRIED_KG, MIN_TRIED_KG];
-  // The heaviest pilot that the seat takes is tried too, whatever fraction of a step is left to him.
+  // The heaviest pilot that the seat takes is tried too, even for a remaining fraction of a step.
   while (above < maxKg && !isInside(above)) [below, above] = [above, Math.min(above + STEP_KG, maxKg)];
   if (!isInside(above)) return undefined;
   while (above - below > CLOSE_KG) {

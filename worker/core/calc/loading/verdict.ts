@@ -11,18 +11,18 @@ import { worstMargins } from './margin.ts';
 
 export type { ExceededLimit } from './loading-result.ts';
 
-/** Whether a loading may be flown, and if not, why. */
+/** Verdict on a loading: it may be flown, or the reason against it. */
 export type Verdict = { state: 'inside'; worst: Margin | undefined } | RefusedLoading;
 
-/** What a loading is held to besides the masses of the aircraft. */
+/** Limits of a loading in addition to the masses of the aircraft. */
 export interface JudgedBy {
   envelope?: Envelope | undefined;
   leastPilot?: LeastPilot | undefined;
 }
 
 /**
- * Judges loadings of an aircraft, from take-off until the fuel is gone. An aircraft that is too heavy to land even then may not
- * take off.
+ * Judges loadings of an aircraft, from take-off until no usable fuel is left. An aircraft that is too heavy to land
+ * even then may not take off.
  *
  * @source common practice, no source
  */
@@ -64,8 +64,8 @@ function massesWithoutFuel({
 }
 
 /**
- * Whether somebody flies the aircraft, and nobody who does is too light; undefined where that is so. Least masses of passengers are
- * no limits on the aircraft.
+ * Returns the refusal if nobody flies the aircraft, or if the pilot is too light; else undefined. Min. masses of
+ * passengers are not limits of the aircraft.
  */
 function crewVerdict(
   seats: readonly LoadStation[],

@@ -2,7 +2,7 @@ import type { Visit } from '../../record/visit.ts';
 import type { MassMoment } from './mass-moment.ts';
 
 /**
- * Empty mass and moment in the papers before the visit; the moment is taken as printed where it is, else from the arm.
+ * Returns empty mass and moment from the documents before the visit; the moment as printed, else from the arm.
  *
  * @source common practice, no source
  */

@@ -6,7 +6,7 @@ import { MassMoment, PlacedMass } from './mass-result.ts';
 
 const { mass: _mass, massLimit: _massLimit, arm: _arm, ...sameFields } = RecordedItem.shape;
 
-/** A line of the equipment list, in the units of calculation. */
+/** A line of the equipment list, in calculation units. */
 export const EquipmentItem = z.object({
   ...sameFields,
   massKg: z.number(),
@@ -20,14 +20,14 @@ export type ChangeKind = z.infer<typeof ChangeKind>;
 /** A signed line of the equipment change: removals are negative. */
 export const ChangeLine = PlacedMass.extend({
   kind: ChangeKind,
-  /** Modification it belongs to; none for a record correction. */
+  /** Its modification; undefined for a record correction. */
   modification: orUndefined(z.string()),
   item: z.string(),
-  /** As the list has it; none where the item is not on the list. */
+  /** Name from the list; undefined if the item is not on it. */
   name: orUndefined(z.string()),
-  /** Standard uncertainty of the mass, zero where no limit is stated. */
+  /** Standard uncertainty of the mass, zero if no limit is stated. */
   standardMassKg: z.number(),
-  /** The item is not on the list, so the line counts nothing. */
+  /** The item is not on the list, so the line does not count. */
   unlisted: z.boolean(),
   pointer: z.string(),
 });

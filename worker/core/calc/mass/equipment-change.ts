@@ -14,13 +14,13 @@ import { total } from './mass-moment.ts';
 
 export type { ChangeKind, ChangeLine } from './equipment-change-result.ts';
 
-/** The change of the visit: its lines, their total, and every step with the list as it stood before it. */
+/** Equipment change of the visit: its lines, their total, and every step with the list before it. */
 export type EquipmentChange = EquipmentChangeTotal & EquipmentWalk;
 
 type Place = Pick<ChangeLine, 'kind' | 'modification' | 'pointer'>;
 
 /**
- * Record corrections and modifications as signed masses and moments.
+ * Returns record corrections and modifications as signed masses and moments.
  *
  * Δm = Σ ± mᵢ        ΔM = Σ ± mᵢ·xᵢ        relocated: ΔM = m·(x₂ − x₁)
  *
@@ -54,7 +54,7 @@ function changeLines({ modification, change, listed, path }: ChangeStep): Change
   }
   if (change.kind !== 'installed') {
     const place: Place = { kind: 'removed', modification, pointer: at };
-    // The mass weighed on removal is preferred to the listed one; the arm is the one that the list had counted.
+    // The mass weighed on removal takes precedence over the listed one; the arm is the listed one.
     lines.push(listed ? take(listed, change.massKg ?? listed.massKg, place) : unlistedLine(change.item, place));
   }
   const incoming = incomingItem(change);

@@ -1,7 +1,7 @@
 import type { AsFoundLine, Change, EquipmentItem, Visit } from '../../record/visit.ts';
 
 interface Step {
-  /** The item that the step names, as the list had it before; undefined when the list did not have it. */
+  /** The item that the step names, as listed before; undefined if it was not on the list. */
   listed: EquipmentItem | undefined;
   path: (string | number)[];
 }
@@ -9,15 +9,15 @@ interface Step {
 /** A line of the survey applied to the list. */
 export interface CorrectionStep extends Step {
   line: AsFoundLine;
-  /** The line number that an unlisted item would get, when the list had it already. */
+  /** Line number that an unlisted item would get, if the list already had it. */
   taken: string | undefined;
 }
 
-/** One change of a modification, seen against the list that the corrections and earlier changes left. */
+/** One change of a modification, with the list after the corrections and earlier changes. */
 export interface ChangeStep extends Step {
   modification: string;
   change: Change;
-  /** The line number that an item put in would get, when the list had it already. */
+  /** Line number that an installed item would get, if the list already had it. */
   taken: string | undefined;
 }
 
@@ -71,7 +71,7 @@ function apply(list: List, modification: string, change: Change, path: (string |
   return { modification, change, listed, taken, path };
 }
 
-/** The item that a change puts in, as a line of the list. */
+/** Returns the item that a change installs, as a line of the list. */
 export function incomingItem(change: Change): EquipmentItem | undefined {
   if (change.kind === 'replaced') return change.by;
   if (change.kind !== 'installed') return undefined;

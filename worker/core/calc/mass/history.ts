@@ -8,11 +8,11 @@ import type { HistoryCause, HistoryEntry } from './schedule-result.ts';
 
 export type { HistoryEntry } from './schedule-result.ts';
 
-/** The parts of a visit that its history is made of. */
+/** Parts of a visit that make up its history. */
 export type HistoryParts = Pick<Visit, 'baseline' | 'visit' | 'modifications' | 'weighing'>;
 
 /**
- * The history in the papers, then this visit's corrections, modifications and weighing.
+ * Returns the history from the documents, then this visit's corrections, modifications and weighing.
  *
  * @source common practice, no source
  */
@@ -25,7 +25,7 @@ export function emptyMassHistory(
   let at: MassMoment | undefined;
   const push = (date: string, cause: HistoryCause, after: MassMoment): void => {
     const step = at ? minus(after, at) : { massKg: 0, momentKgMm: 0 };
-    // A step on the way may leave no mass, which has no arm; the gate reports where that comes from.
+    // An intermediate step may leave no mass, which has no arm; the release check reports the cause.
     const armMm = hasMass(after) ? cgMm(after) : 0;
     entries.push({ date, cause, ...after, armMm, changeKg: step.massKg, changeKgMm: step.momentKgMm });
     at = after;
@@ -44,10 +44,11 @@ export function emptyMassHistory(
 }
 
 /**
- * Mass by which the empty aircraft was changed since its last weighing: every step by what it added or took away in all, summed without
- * signs, so that a change that goes back is counted twice.
+ * Returns the mass by which the empty aircraft was changed since its last weighing: the absolute changes of every step,
+ * summed without signs, so that a change that is undone counts twice.
  *
- * @param weighedOn day of that weighing; without it every step is counted
+ * @param weighedOn date of that weighing; without it every step counts
+ * @returns kg
  * @source common practice, no source
  */
 export function changedSinceKg(history: readonly HistoryEntry[], weighedOn = ''): number {

@@ -5,7 +5,7 @@ export type { MassMoment } from './mass-result.ts';
 export const NOTHING: MassMoment = { massKg: 0, momentKgMm: 0 };
 
 /**
- * A mass at an arm.
+ * Returns mass and moment of a mass at an arm.
  *
  * @source definition of a moment
  */
@@ -14,7 +14,7 @@ export function atArm(massKg: number, armMm: number): MassMoment {
 }
 
 /**
- * Totals of masses and moments.
+ * Sums masses and moments.
  *
  * m = Σ mᵢ        M = Σ mᵢ·xᵢ
  *
@@ -31,9 +31,9 @@ export function total(parts: readonly MassMoment[]): MassMoment {
 }
 
 /**
- * Centre of gravity in mm aft of the datum: CG = M / m.
+ * Returns the centre of gravity in mm aft of the datum: CG = M / m.
  *
- * @returns NaN when there is no mass: ask `hasMass` first
+ * @returns not finite without mass: check `hasMass` first
  * @source FAA-H-8083-1B ch. 2, from memory
  * @example cgMm({ massKg: 400, momentKgMm: 880_000 })  // 2200
  */
@@ -41,16 +41,16 @@ export function cgMm({ massKg, momentKgMm }: MassMoment): number {
   return massKg === 0 ? Number.NaN : momentKgMm / massKg;
 }
 
-/** A gram: below it nothing can be an aircraft, and its centre of gravity is noise. */
+/** A gram: an aircraft is never lighter, and the centre of gravity of less is noise. */
 const MIN_KG = 0.001;
 
-/** Whether there is any mass to have a centre of gravity: not so where tare or removals take away all of it. */
+/** Whether any mass is left that has a centre of gravity; tare or removals may exceed it. */
 export function hasMass({ massKg }: MassMoment): boolean {
   return massKg >= MIN_KG;
 }
 
 /**
- * Difference of masses and of moments.
+ * Subtracts masses and moments.
  *
  * @source definition
  */

@@ -10,7 +10,7 @@ import type { Comparison, Prediction } from './prediction-result.ts';
 export type { Comparison, Prediction } from './prediction-result.ts';
 
 /**
- * Baseline plus record corrections plus modifications; undefined without a baseline, or where no mass is left.
+ * Returns baseline plus record corrections plus modifications; undefined without a baseline, or if no mass is left.
  *
  * @source FAA-H-8083-1B ch. 7, read in a copy; uncertainty: JCGM 100:2008 (GUM), 5.1.2, from memory
  */
@@ -42,7 +42,7 @@ export function predictEmpty(visit: Pick<Visit, 'baseline'>, change: EquipmentCh
 }
 
 /**
- * u²(d) = u²(weighed) + u²(predicted); significant when |d| > k·u(d).
+ * Compares weighing and prediction: u²(d) = u²(weighed) + u²(predicted); significant if |d| > k·u(d).
  *
  * @source JCGM 100:2008 (GUM), 5.1.2, from memory; the limit of k = 2 is our choice
  */

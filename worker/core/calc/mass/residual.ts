@@ -6,7 +6,8 @@ import type { Comparison, Prediction, Residual } from './prediction-result.ts';
 export type { Residual } from './prediction-result.ts';
 
 /**
- * Residual of the weighing: r = weighed − predicted, U(r) = k·u(r); its arm is that of the difference of the moments.
+ * Returns the residual of the weighing: r = weighed − predicted, U(r) = k·u(r); its arm follows from the difference of
+ * the moments.
  *
  * @source JCGM 100:2008 (GUM), 5.1.2, from memory; the arm is the definition of a moment
  */

@@ -2,7 +2,7 @@ import * as z from 'zod';
 import { orUndefined } from '../numbers/result-field.ts';
 import { MassArmUncertainty, PlacedMass } from './mass-result.ts';
 
-/** Why the empty mass changed, with the texts that the record gives. */
+/** Reason for a change of the empty mass, with the texts of the record. */
 export const HistoryCause = z.discriminatedUnion('kind', [
   z.object({ kind: z.literal('stated'), reason: z.string() }),
   z.object({ kind: z.literal('baseline'), reference: z.string() }),
@@ -12,7 +12,7 @@ export const HistoryCause = z.discriminatedUnion('kind', [
 ]);
 export type HistoryCause = z.infer<typeof HistoryCause>;
 
-/** A step of the running empty-mass history: what changed, and what held after it. */
+/** A step of the running empty-mass history: the change, and the condition after it. */
 export const HistoryEntry = PlacedMass.extend({
   date: z.string(),
   cause: HistoryCause,
@@ -28,7 +28,7 @@ export const Schedule = PlacedMass.extend({
   expanded: orUndefined(MassArmUncertainty).describe('k = 2, where known'),
   weighedOn: orUndefined(z.string()),
   changesSinceWeighing: z.number().describe('Computed changes since the last weighing'),
-  /** Crew, baggage and usable fuel together, by whichever limit is met first. */
+  /** Crew, baggage and usable fuel together, by the limit that is met first. */
   usefulLoadKg: z.number(),
   supersedes: orUndefined(z.string()),
   history: z.array(HistoryEntry),

@@ -12,7 +12,7 @@ import type { Schedule } from './schedule-result.ts';
 export type { Schedule } from './schedule-result.ts';
 
 /**
- * The weighed condition where the visit weighed, else the predicted one; undefined when there is neither.
+ * Returns the weighed condition if the visit weighed, else the predicted one; undefined with neither.
  *
  * @source common practice, no source
  */

@@ -1,8 +1,8 @@
 /**
- * Piecewise linear interpolation in a table, whatever the order of its rows; held at its first and last value outside, 0 in
- * an empty table. Two rows of one x contradict each other: the gate refuses them wherever a record can hold a table.
+ * Interpolates linearly in a table, in any order of its rows; constant at its first and last value outside, 0 in an
+ * empty table. Two rows with one x contradict each other: the release check refuses them in every table of a record.
  *
- * @param xOf, yOf how a row gives its abscissa and its ordinate
+ * @param xOf, yOf abscissa and ordinate of a row
  * @source definition of the straight line between two points
  * @example interpolate([[0, 1], [10, 2]], 5, (row) => row[0], (row) => row[1])  // 1.5
  */
@@ -25,7 +25,7 @@ export function interpolate<Row>(
   return yOf(left);
 }
 
-/** Nearly every table is, and tanks are asked thousands of times for one loading sheet. */
+/** Nearly every table is, and tanks are evaluated thousands of times for one loading sheet. */
 function isRising<Row>(table: readonly Row[], xOf: (row: Row) => number): boolean {
   for (let index = 1; index < table.length; index++)
     if (xOf(table[index] as Row) < xOf(table[index - 1] as Row)) return false;
@@ -33,7 +33,7 @@ function isRising<Row>(table: readonly Row[], xOf: (row: Row) => number): boolea
 }
 
 /**
- * The first x that two rows of a table share; undefined where every row has its own.
+ * Returns the first x that two rows of a table share; undefined if every row has its own.
  *
  * @source definition
  */

@@ -1,8 +1,8 @@
 import { slackOf } from '../../units/slack.ts';
 
 /**
- * Whether a value is at or below a limit. A limit met exactly is met, whatever binary sums make of it: 0.2 + 2.2 + 0.6 is
- * at most 3. False for what is no number. Every comparison of something computed with a limit is one of these two.
+ * Whether a value is at or below a limit, with tolerance for binary sums: 0.2 + 2.2 + 0.6 is within 3. False for NaN.
+ * Every comparison of a computed value with a limit is one of these two.
  *
  * @source common practice, no source: the limit itself is within
  */
@@ -11,7 +11,7 @@ export function isAtMost(value: number, limit: number): boolean {
 }
 
 /**
- * Whether a value is at or above a limit; the same the other way round.
+ * Whether a value is at or above a limit, with the same tolerance.
  *
  * @source common practice, no source: the limit itself is within
  */

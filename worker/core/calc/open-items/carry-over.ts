@@ -13,41 +13,41 @@ import { type OpenParts, type StatedItem, standsOpen } from './stands-open.ts';
 
 type Answer = NonNullable<Visit['carried']>[number];
 
-/** The parts of a visit that leave something open, or answer for what stood open. */
+/** Parts of a visit that leave items open, or respond to open ones. */
 type CarriedParts = Pick<Visit, 'carried'> & OpenParts;
 
-/** What a visit makes of what stood open before it. */
+/** Open items before a visit, and their state after it. */
 export interface CarryOver {
-  /** Whether earlier packs were asked; where they were not, nothing is known of what they left open. */
+  /** Set if earlier packs were consulted; otherwise the items that they left open are unknown. */
   isKnown: boolean;
-  /** What stood open when the visit began. */
+  /** Items open at the start of the visit. */
   before: readonly OpenItem[];
-  /** Everything that stands open after the visit; what nobody answered for stands on. */
+  /** All items open after the visit; an item without a response stays open. */
   standing: OpenItem[];
-  /** What of that has no entry of its own in the record: its words are those of an earlier pack. */
+  /** Those of them without their own entry in the record: their words are those of an earlier pack. */
   held: OpenItem[];
-  /** What stood open and is neither answered for nor in the record. */
+  /** Items that were open, without a response and without an entry in the record. */
   unanswered: OpenItem[];
-  /** What is in the record with a later limit than before, was not done since, and is not said to be extended. */
+  /** Items with a later limit in the record than before, not done since, and not marked as extended. */
   putOff: { item: OpenItem; now: StatedItem }[];
-  /** Answers that name an entry of the record as what stands instead, and there is none. */
+  /** Responses that name a replacement entry that is not in the record. */
   withoutEntry: number[];
-  /** Answers that name an entry which binds less, or lacks a limit. */
+  /** Responses that name an entry which binds less, or lacks a limit. */
   unfit: number[];
-  /** Answers that say closed of what the record still leaves open, and was not done since. */
+  /** Responses that say closed of items that the record still leaves open, not done since. */
   contradicted: number[];
-  /** Answers that give more time to what the authority or the maker limits. */
+  /** Responses that extend a limit of the authority or the manufacturer. */
   bindingExtended: number[];
-  /** Answers to what does not stand open, or was answered for before. */
+  /** Responses to items that are not open, or had a response before. */
   unmatched: number[];
 }
 
 /**
- * Carries what stood open over a visit. What the record repeats by kind, identifier and words goes on under its first name; all else
- * is answered for in `carried`, or stands on unanswered.
+ * Carries open items over a visit. An item that the record repeats by kind, identifier and words keeps its first name;
+ * any other has a response in `carried`, or stays open without one.
  *
- * @param known what stood open when the visit began, by its names; undefined where no archive was asked
- * @param at the moment of the assessment
+ * @param known items open at the start of the visit, with their names; undefined if no archive was consulted
+ * @param at time of the assessment
  * @source common practice, no source
  */
 export function carryOver(known: readonly OpenItem[] | undefined, visit: CarriedParts, at: string): CarryOver {
@@ -82,17 +82,17 @@ export function carryOver(known: readonly OpenItem[] | undefined, visit: Carried
 
 interface Context {
   stated: readonly StatedItem[];
-  /** Entries that go on under the name of something that stood open. */
+  /** Entries that continue an open item under its name. */
   taken: Set<StatedItem>;
   result: CarryOver;
   answers: readonly Answer[];
 }
 
-/** A visit cannot have answered for what a correction of an earlier pack brought later. */
+/** A visit cannot respond to an item that a correction of an earlier pack added later. */
 const isAnsweredFor = ({ since }: OpenItem, at: string): boolean =>
   since === undefined || Date.parse(since) <= Date.parse(at);
 
-/** Ends what was closed, unless the record still leaves the very thing open. */
+/** Closes an item, unless the record still leaves it open. */
 function close(item: OpenItem, index: number, { stated, taken, result }: Context): void {
   const entry = stated.find((each) => isSame(item, each) && !taken.has(each));
   if (!entry || wasDone(item, entry)) return;
@@ -101,7 +101,7 @@ function close(item: OpenItem, index: number, { stated, taken, result }: Context
   result.standing.push(isPutOff(item, entry) ? item : continued(item, entry));
 }
 
-/** Goes on with the entry that is named as evidence; where that cannot be, the item stands on as it was. */
+/** Continues an item with the entry named as evidence; if that is not possible, the item stays unchanged. */
 function replace(item: OpenItem, index: number, { stated, taken, result, answers }: Context): void {
   const { answer, evidence } = answers[index] as Answer;
   const entries = stated.filter(({ id }) => id === evidence);
@@ -112,15 +112,15 @@ function replace(item: OpenItem, index: number, { stated, taken, result, answers
     hold(item, result);
     return;
   }
-  // What takes its place stands under a name of its own.
+  // Its replacement has its own name.
   if (answer === 'superseded') return;
   if (isBinding(item) && isPutOff(item, entry)) result.bindingExtended.push(index);
   taken.add(entry);
-  // It goes on under its first name, with the limit of the entry.
+  // It keeps its first name, with the limit of the entry.
   result.standing.push(continued(item, entry));
 }
 
-/** Goes on with what the record repeats; false where it has no such entry, and the item stands on as it was. */
+/** Continues an item with the entry that repeats it; false if the record has no such entry, and the item stays unchanged. */
 function repeat(item: OpenItem, { stated, taken, result }: Context): boolean {
   const now = stated.find((entry) => isSame(item, entry) && !taken.has(entry));
   if (!now) {
@@ -138,7 +138,7 @@ function hold(item: OpenItem, { standing, held }: CarryOver): void {
   held.push(item);
 }
 
-/** An item as the record has it now, under the name that it always had. */
+/** Returns an item with the data of the current record, under its first name. */
 function continued({ item, since, timesCarried }: OpenItem, entry: StatedItem): OpenItem {
   return {
     ...withoutPath(entry),
@@ -160,19 +160,19 @@ function unmatchedIn(answers: readonly Answer[], before: readonly OpenItem[]): n
   });
 }
 
-/** A pack that things stand open after. */
+/** A pack after which items are open. */
 interface OpenAfter {
   /** Number of the pack with its aircraft, `Q-SLM-P1`. */
   pack: string;
-  /** When its newest issue was sealed. */
+  /** Time at which its newest issue was sealed. */
   at: string;
-  /** A release that was withdrawn closes and extends nothing; what it found open stands, with the earlier of two limits. */
+  /** A withdrawn release closes and extends nothing; items that it found open stay open, with the earlier of two limits. */
   isWithdrawn?: boolean;
-  /** The issues before the newest, the oldest first: what stood in them keeps its name. */
+  /** Issues before the newest, the oldest first: their items keep their names. */
   earlier?: readonly { visit: CarriedParts; at: string }[];
 }
 
-/** What stands open after a pack, by its names for the life of the aircraft. */
+/** Returns the items open after a pack, with their names for the life of the aircraft. */
 export function openAfter(before: readonly OpenItem[], visit: CarriedParts, pack: OpenAfter): OpenItem[] {
   const { earlier = [], isWithdrawn = false } = pack;
   const names: OpenItem[] = [];
@@ -188,7 +188,7 @@ export function openAfter(before: readonly OpenItem[], visit: CarriedParts, pack
   return withNames(after, { names, at: pack.at, ...nameOf(pack.pack, earlier.length) });
 }
 
-/** Items of a correction have the name of its issue: who answered for an earlier issue cannot have meant them. */
+/** Items of a correction have the name of its issue: a response to an earlier issue cannot have meant them. */
 const nameOf = (pack: string, index: number): { issue: string } => ({
   issue: index === 0 ? pack : `${pack}-${index + 1}`,
 });
@@ -199,7 +199,7 @@ function unnamedAfter(before: readonly OpenItem[], visit: CarriedParts, at: stri
   );
 }
 
-/** What stood open with what a withdrawn release found. */
+/** Adds the items that a withdrawn release found to those open before. */
 function withFound(before: readonly OpenItem[], stated: readonly StatedItem[]): OpenItem[] {
   const kept = before.map((item) => {
     const found = stated.find((entry) => isSame(item, entry));
@@ -210,17 +210,18 @@ function withFound(before: readonly OpenItem[], stated: readonly StatedItem[]): 
 }
 
 interface Naming {
-  /** What the new items are named after. */
+  /** Issue that names the new items. */
   issue: string;
   at: string;
-  /** What earlier issues of the pack gave names to. */
+  /** Items that earlier issues of the pack have named. */
   names: readonly OpenItem[];
 }
 
 /**
- * Items with their names for life, in their order; two of one issue with one identifier are told apart by their kind.
+ * Returns items with their names for life, in their order; two items of one issue with one identifier are distinguished
+ * by their kind.
  *
- * @param naming the issue in which those without a name first stand
+ * @param naming the issue in which items without a name are new
  */
 export function withNames(items: readonly OpenItem[], { issue, at, names }: Naming): OpenItem[] {
   const taken = new Set(items.flatMap(({ item }) => (item === undefined ? [] : [item])));

@@ -1,7 +1,7 @@
 import * as z from 'zod';
 import { Meter } from '../../record/meters.ts';
 
-/** On which clocks, and when on each. Hours are total hours of the product that the meter counts. */
+/** Limit on each clock. Hours are total hours of the product that the meter counts. */
 export const OpenLimit = z.object({
   date: z.string().exactOptional(),
   hours: z.number().exactOptional(),
@@ -9,46 +9,46 @@ export const OpenLimit = z.object({
 });
 export type OpenLimit = z.infer<typeof OpenLimit>;
 
-/** Something that stays open when a pack is released, and has to be answered for at a later visit. Plain data: it is kept as JSON. */
+/** Item open at the release of a pack that needs a response at a later visit. Plain data: it is kept as JSON. */
 export const OpenItem = z.object({
   /**
-   * Its name for the life of the aircraft: the pack number in which it first stood, and its identifier there, `Q-SLM-P1/F4`. Left out
-   * while that pack has no number.
+   * Name for the life of the aircraft: the number of the first pack with it, and its identifier there, `Q-SLM-P1/F4`.
+   * Left out while that pack has no number.
    */
   item: z.string().exactOptional(),
-  /** When the issue was sealed that gave it this name; left out with the name. Who answered before cannot have meant it. */
+  /** Time at which the issue that named it was sealed; left out with the name. Earlier responses cannot have meant it. */
   since: z.string().exactOptional(),
-  /** How the record names it in which it stands. */
+  /** Identifier in its record. */
   id: z.string(),
   kind: z.enum(['deferral', 'watch', 'due', 'bulletin', 'limitation', 'test']),
-  /** Why it comes due, for what comes again. */
+  /** Reason for which a recurring item comes due. */
   basis: z.enum(['directive', 'life-limit', 'programme', 'recommendation', 'owner', 'bulletin']).exactOptional(),
-  /** What it is, in the words of the record. */
+  /** Description, in the words of the record. */
   text: z.string(),
   until: OpenLimit,
-  /** What its hours count, and the meter by its identifier where the record names one. */
+  /** Product that its hours count, and the identifier of the meter if the record names one. */
   of: Meter.shape.of,
   meter: z.string().exactOptional(),
-  /** When it was done last, for what comes again. */
+  /** Last time of a recurring item. */
   done: OpenLimit.exactOptional(),
   toleranceHours: z.number().exactOptional(),
   toleranceMonths: z.number().exactOptional(),
-  /** How many visits it was carried over without being closed, those before the first pack included where the record says so. */
+  /** Number of visits that carried it over without closing it, those before the first pack included if the record states them. */
   timesCarried: z.number().exactOptional(),
 });
 export type OpenItem = z.infer<typeof OpenItem>;
 
-/** The pack that something was read for; left out where the visit at hand read it. */
+/** Pack of a reading; left out if the current visit took it. */
 const ReadFor = z.object({
   pack: z.string().exactOptional(),
-  /** The pack was withdrawn, and perhaps for this very figure. */
+  /** The pack was withdrawn, perhaps because of this figure. */
   isWithdrawn: z.literal(true).exactOptional(),
 });
 export type ReadFor = z.infer<typeof ReadFor>;
 
-/** A meter as it was read last. */
+/** A meter with its last reading. */
 export const ReadMeter = ReadFor.extend({
-  /** How the record names it. */
+  /** Identifier in the record. */
   id: z.string(),
   of: Meter.shape.of,
   /** Total hours at release. */
@@ -56,15 +56,15 @@ export const ReadMeter = ReadFor.extend({
 });
 export type ReadMeter = z.infer<typeof ReadMeter>;
 
-/** Landings as they were counted last. */
+/** Last count of landings. */
 export const ReadLandings = ReadFor.extend({ count: z.number() });
 
-/** How far an aircraft has flown by what was read last, over all its visits. Plain data: it is kept as JSON. */
+/** Hours and landings of an aircraft by the last readings of all its visits. Plain data: it is kept as JSON. */
 export const Readings = z.object({
-  /** The newest first. */
+  /** Newest first. */
   meters: z.array(ReadMeter),
   landings: ReadLandings.exactOptional(),
-  /** Use expected in a year, in hours, as a record stated it last. */
+  /** Expected use per year, in hours, from the last record that stated it. */
   hoursPerYear: z.number().exactOptional(),
 });
 export type Readings = z.infer<typeof Readings>;

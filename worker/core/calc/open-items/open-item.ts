@@ -3,10 +3,7 @@ import type { OpenItem, OpenLimit } from './open-item-result.ts';
 
 export type { OpenItem, OpenLimit } from './open-item-result.ts';
 
-/**
- * Whether what is in a record is the same thing as what stands open: of its kind, by its identifier and its words. Limitations have no
- * identifier of their own.
- */
+/** Whether an entry of a record is the same as an open item: same kind, identifier and words. Limitations have no identifier. */
 export function isSame(a: OpenItem, b: OpenItem): boolean {
   return a.kind === b.kind && (a.kind === 'limitation' || a.id === b.id) && plain(a.text) === plain(b.text);
 }
@@ -14,8 +11,8 @@ export function isSame(a: OpenItem, b: OpenItem): boolean {
 const plain = (text: string): string => text.trim().replaceAll(/\s+/g, ' ').toLowerCase();
 
 /**
- * Whether an item was put off: on some clock its limit is later than before, or gone, or its hours are those of another meter; and it
- * was not done since.
+ * Whether an item was deferred further: on some clock its limit is later than before, or gone, or its hours are those
+ * of another meter; and it was not done since.
  *
  * @source common practice, no source
  */
@@ -36,7 +33,7 @@ function isOnOtherMeter(before: OpenItem, now: OpenItem): boolean {
   return before.until.hours !== undefined && (before.of !== now.of || before.meter !== now.meter);
 }
 
-/** Whether it was done later than before, on a clock that tells both times; the first time that it is done needs none to compare with. */
+/** Whether it was done later than before, on a clock that has both times; the first time needs no comparison. */
 export function wasDone({ done: before = {} }: OpenItem, { done: now = {} }: OpenItem): boolean {
   const isFirst = CLOCKS.every((clock) => before[clock] === undefined);
   return CLOCKS.some((clock) => {
@@ -45,18 +42,22 @@ export function wasDone({ done: before = {} }: OpenItem, { done: now = {} }: Ope
   });
 }
 
-/** How much it binds: what is only to be watched, a recommendation, a programme or a decision of the workshop, the authority or the maker. */
+/**
+ * Returns how much an item binds: one only to be monitored, a recommendation, a programme or a decision of the
+ * workshop, the authority or the manufacturer.
+ */
 function rankOf({ kind, basis }: OpenItem): number {
   if (kind === 'watch') return 0;
   if (basis === 'recommendation' || basis === 'owner') return 1;
   return basis === 'directive' || basis === 'life-limit' || basis === 'bulletin' ? 3 : 2;
 }
 
-/** Whether the authority or the maker set its limit. */
+/** Whether the authority or the manufacturer set its limit. */
 export const isBinding = (item: OpenItem): boolean => rankOf(item) === 3;
 
 /**
- * Whether an item can go on as another entry with its limit: one of its kind and basis, with a limit on every clock that it had.
+ * Whether an item can continue as another entry with its limit: one of its kind and basis, with a limit on every clock
+ * that it had.
  *
  * @source common practice, no source
  */
@@ -66,7 +67,7 @@ export function canExtend(item: OpenItem, entry: OpenItem): boolean {
 }
 
 /**
- * Whether another entry can take the place of an item: one that binds as much, with a limit where the item had one.
+ * Whether another entry can replace an item: one that binds as much, with a limit if the item had one.
  *
  * @source common practice, no source
  */
@@ -75,7 +76,7 @@ export function canSupersede(item: OpenItem, entry: OpenItem): boolean {
   return rankOf(entry) >= rankOf(item) && (!hasLimit(item) || hasLimit(entry)) && !isSame(item, entry);
 }
 
-/** An item with the earlier of two limits on every clock. */
+/** Returns an item with the earlier of two limits on every clock. */
 export function withEarlierLimits(item: OpenItem, other: OpenItem): OpenItem {
   const { date, hours, landings } = other.until;
   const until: OpenLimit = { ...item.until };

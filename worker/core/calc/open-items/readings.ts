@@ -7,9 +7,9 @@ export type { Readings, ReadMeter } from './open-item-result.ts';
 export const NO_READINGS: Readings = { meters: [] };
 
 /**
- * Readings with those of a visit: its own count, and what it did not read stands as it was read last.
+ * Merges the readings of a visit into earlier ones: meters that it did not read keep their last reading.
  *
- * @param readFor the pack, once the visit has one. One that was withdrawn says only that the aircraft has flown so far, or less
+ * @param readFor the pack, once the visit has one. After a withdrawal the reading is only an upper bound
  * @source common practice, no source
  */
 export function readingsWith(
@@ -35,14 +35,14 @@ export function readingsWith(
   };
 }
 
-/** The reading of the same meter. */
+/** Returns the reading of the same meter. */
 export function sameMeter({ meters }: Readings, { id, of }: Pick<ReadMeter, 'id' | 'of'>): ReadMeter | undefined {
   return meters.find((meter) => meter.id === id && meter.of === of);
 }
 
 /**
- * Total hours that something is counted by: of its meter, or of the first that counts its product where the newest reading of
- * that product is of another. Undefined where the product was never read.
+ * Returns the total hours that an item counts: of its meter, or of the first that counts its product if the newest
+ * reading of that product is from another. Undefined if the product was never read.
  */
 export function hoursRead({ meters }: Readings, { of, meter }: Pick<OpenItem, 'of' | 'meter'>): number | undefined {
   const ofProduct = meters.filter((each) => each.of === of);

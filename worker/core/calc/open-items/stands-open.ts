@@ -2,19 +2,19 @@ import type { Visit } from '../../record/visit.ts';
 import { dueList } from '../lives/due.ts';
 import type { OpenItem, OpenLimit } from './open-item.ts';
 
-/** An item of a record, and where it stands there. */
+/** An item of a record, with its path. */
 export interface StatedItem extends OpenItem {
   path: (string | number)[];
 }
 
-/** The parts of a visit that can leave something open. */
+/** Parts of a visit that can leave an item open. */
 export type OpenParts = Pick<Visit, 'findings' | 'lives' | 'bulletins' | 'release' | 'modifications' | 'meters'>;
 
 /**
- * Everything that a record leaves open: findings put off or watched, what comes due, bulletins that recur or are open, limitations of
- * the release, and flight tests owed.
+ * Returns all items that a record leaves open: deferred or monitored findings, items that come due, recurring or open
+ * bulletins, limitations of the release, and outstanding flight tests.
  *
- * @param at the moment of the assessment
+ * @param at time of the assessment
  * @source common practice, no source
  */
 export function standsOpen(visit: OpenParts, at: string): StatedItem[] {
@@ -33,7 +33,7 @@ const limit = (date?: string, hours?: number, landings?: number): OpenLimit => (
   ...(landings !== undefined && { landings }),
 });
 
-/** What hours are counted of: the product of the meter that is named, and the airframe where none is. */
+/** Returns the product of the named meter; the airframe if none is named. */
 export function namedMeter(
   { meters }: Pick<Visit, 'meters'>,
   meter: string | undefined,
@@ -82,7 +82,7 @@ function livesOf(visit: OpenParts, at: string): StatedItem[] {
   });
 }
 
-/** One that was never done is open whatever it is called; recommendations that were only noted are not. */
+/** A bulletin never complied with is open in every status; recommendations that were only noted are not. */
 function bulletinsOf(visit: OpenParts): StatedItem[] {
   return (visit.bulletins?.items ?? []).flatMap((bulletin, index): StatedItem[] => {
     const { id, subject, kind, status, doneOn, nextDueDate, nextDueHours, meter } = bulletin;

@@ -5,12 +5,12 @@ import { isAtLeast } from '../numbers/limit-met.ts';
 import type { OpenItem } from './open-item.ts';
 import { hoursRead, type Readings } from './readings.ts';
 
-/** An open item with what is left until its limit; negative when it is overdue. */
+/** An open item with the remainder until its limit; negative if overdue. */
 export interface OpenDue extends OpenItem {
   daysLeft?: number;
   hoursLeft?: number;
   landingsLeft?: number;
-  /** The day on which it is expected to come due; left out where it has no limit or the use is not known. */
+  /** Date on which it is expected to come due; left out without a limit or if the use is not known. */
   forecastDate?: string;
   isOverdue: boolean;
   isWithinTolerance: boolean;
@@ -19,14 +19,14 @@ export interface OpenDue extends OpenItem {
 /** Sorts after every date. */
 const NEVER = '9999-12-31';
 
-/** Where nobody stated the use, hours are put in order among dates as if an aircraft flew much: too early rather than too late. Common practice, no source. */
+/** Without a stated use, hours sort among dates as if an aircraft flew much: too early rather than too late. Common practice, no source. */
 const MUCH_USED_HOURS_PER_YEAR = 300;
 
 /**
- * What stands open with the time left, what comes first at the top: overdue before all else.
+ * Returns open items with the time left, the first due at the top: overdue before all else.
  *
- * @param readings how far the aircraft has flown
- * @param at the moment that it is looked at from
+ * @param readings hours and landings of the aircraft
+ * @param at reference time
  * @source common practice, no source
  */
 export function timeLeft(items: readonly OpenItem[], readings: Readings, at: string): OpenDue[] {

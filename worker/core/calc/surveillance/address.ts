@@ -1,7 +1,7 @@
 const BITS = 24;
 const HIGHEST = 2 ** BITS - 1;
 
-/** The three ways in which a 24-bit aircraft address is written. */
+/** The three notations of a 24-bit aircraft address. */
 export interface AddressForms {
   hexadecimal: string;
   octal: string;
@@ -9,8 +9,8 @@ export interface AddressForms {
 }
 
 /**
- * An aircraft address from its text: 6 hexadecimal, 8 octal or 24 binary digits, told apart by their number. Spaces and
- * hyphens are passed over.
+ * Parses an aircraft address: 6 hexadecimal, 8 octal or 24 binary digits, distinguished by their number. Spaces and
+ * hyphens are ignored.
  *
  * @returns undefined for anything else
  * @source positional notation of numbers
@@ -25,7 +25,7 @@ export function parseAddress(text: string): number | undefined {
 }
 
 /**
- * All three forms of an address.
+ * Returns all three forms of an address.
  *
  * @source positional notation of numbers
  */
@@ -34,7 +34,7 @@ export function addressForms(address: number): AddressForms {
   return { hexadecimal: digits(16, 6), octal: digits(8, 8), binary: digits(2, BITS) };
 }
 
-/** All zeros and all ones are never the address of an aircraft (ICAO Annex 10, Vol. III, ch. 9; from memory). */
+/** Whether an address is all zeros or all ones, which no aircraft ever has (ICAO Annex 10, Vol. III, ch. 9; from memory). */
 export function isReserved(address: number): boolean {
   return address === 0 || address === HIGHEST;
 }

@@ -60,17 +60,17 @@ const BAROMETRIC_DIFFERENCE: readonly (readonly [settingInHg: number, difference
 /** Pressure of a conventional inch of mercury: NIST SP 811, appendix B.8. */
 const INCH_OF_MERCURY_HPA = 33.863_89;
 
-/** Altitudes of Table I at which an altimeter that is tested to a maximum is read. */
+/** Returns the altitudes of Table I at which an altimeter is read in a test up to a maximum. */
 export function scaleAltitudesFt(maximumFt: number): number[] {
   return SCALE_TOLERANCE.map(([altitudeFt]) => altitudeFt).filter((altitudeFt) => altitudeFt <= maximumFt);
 }
 
-/** Altitudes of Table III at which the friction of an altimeter that is tested to a maximum is read. */
+/** Returns the altitudes of Table III at which the friction of an altimeter is read in a test up to a maximum. */
 export function frictionAltitudesFt(maximumFt: number): number[] {
   return FRICTION_TOLERANCE.map(([altitudeFt]) => altitudeFt).filter((altitudeFt) => altitudeFt <= maximumFt);
 }
 
-/** Pressures of Table IV that a scale reaches, whichever of its ends is named first. */
+/** Returns the pressures of Table IV within a scale, with its ends in any order. */
 export function barometricSettingsHpa({ fromHpa, toHpa }: { fromHpa: number; toHpa: number }): number[] {
   const [lowest, highest] = [Math.min(fromHpa, toHpa), Math.max(fromHpa, toHpa)];
   return BAROMETRIC_DIFFERENCE.map(([settingInHg]) => settingInHg * INCH_OF_MERCURY_HPA).filter(
@@ -79,7 +79,7 @@ export function barometricSettingsHpa({ fromHpa, toHpa }: { fromHpa: number; toH
 }
 
 /**
- * Tolerance in ft of the scale error at an altitude; linear between the rows of the table.
+ * Returns the tolerance in ft of the scale error at an altitude; linear between the rows of the table.
  *
  * @source 14 CFR 43 Appendix E, table I, read
  */
@@ -88,7 +88,8 @@ export function scaleToleranceFt(altitudeFt: number): number {
 }
 
 /**
- * Tolerance in ft of the friction at an altitude; linear between the rows of the table, held outside them.
+ * Returns the tolerance in ft of the friction at an altitude; linear between the rows of the table, constant outside
+ * them.
  *
  * @source 14 CFR 43 Appendix E, table III, read
  */
@@ -97,8 +98,8 @@ export function frictionToleranceFt(altitudeFt: number): number {
 }
 
 /**
- * How far the reading moves when the scale is turned from 29.92 inches of mercury to a pressure in hPa. Linear between the
- * rows of the table, which misses the curve of the standard atmosphere by 1.2 ft at most.
+ * Returns the change in ft of the reading between 29.92 inches of mercury and a pressure in hPa. Linear between the
+ * rows of the table, which deviates from the curve of the standard atmosphere by up to 1.2 ft.
  *
  * @source 14 CFR 43 Appendix E, table IV, read; inch of mercury: NIST SP 811, appendix B.8
  */
@@ -115,7 +116,7 @@ function between(table: readonly (readonly [number, number])[], x: number): numb
   );
 }
 
-/** Greatest difference in ft between encoder and altimeter: 14 CFR 43 Appendix E (c), and 91.217. */
+/** Max. difference in ft between encoder and altimeter: 14 CFR 43 Appendix E (c), and 91.217. */
 export const ENCODER_TOLERANCE_FT = 125;
 /** Appendix E, Table II. */
 export const CASE_LEAK_LIMIT_FT = 100;

@@ -23,12 +23,12 @@ const HYSTERESIS_POINTS = [
   ['halfway', 'hysteresis-50'],
   ['twoFifths', 'hysteresis-40'],
 ] as const satisfies [keyof Hysteresis, LimitCheck['figure']][];
-/** An altitude stands for a row of a table, and a pressure too, when it rounds to it. */
+/** Max. difference at which an altitude, or a pressure, belongs to a row of a table: it rounds to it. */
 const SAME_ALTITUDE_FT = 0.5;
 const SAME_PRESSURE_HPA = 0.5;
 
 /**
- * Figures of an altimeter test against their limits, in the order of the regulation.
+ * Returns the figures of an altimeter test with their limits, in the order of the regulation.
  *
  * @source 14 CFR 43 Appendix E (b)(1)(i) to (vi) and tables I to IV
  */
@@ -64,7 +64,7 @@ function hysteresisFigures(hysteresis: Hysteresis): LimitCheck[] {
   });
 }
 
-/** What Appendix E (b)(1) asks for up to the maximum altitude of the test, and the record does not have. */
+/** Returns the items that Appendix E (b)(1) requires up to the maximum altitude of the test, and that are not in the record. */
 export function altimeterOmissions(test: AltimeterTest): MissingItem[] {
   const { maximumFt, scale, hysteresis, afterEffectFt, friction = [], caseLeakFt, barometric } = test;
   const scaleFt = scale.map(({ trueFt }) => trueFt);

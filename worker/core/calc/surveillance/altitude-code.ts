@@ -1,12 +1,12 @@
-/** The altitude code of Mode C replies, 100 ft steps as an encoder sends them (Gillham code). */
+/** Altitude code of Mode C replies, in the 100 ft steps of an encoder (Gillham code). */
 
 const STEP_FT = 100;
 const MIN_FT = -1200;
 const MAX_FT = 126_700;
-/** C1 C2 C4 for the five steps of 100 ft within 500 ft, rising; read backwards in every other 500 ft. */
+/** C1 C2 C4 for the five steps of 100 ft within 500 ft, rising; reversed in every other 500 ft. */
 const HUNDREDS = [0b001, 0b011, 0b010, 0b110, 0b100] as const;
 
-/** Gray code of a count. */
+/** Returns the Gray code of a count. */
 const gray = (count: number): number => count ^ (count >> 1);
 
 function fromGray(code: number): number {
@@ -16,7 +16,8 @@ function fromGray(code: number): number {
 }
 
 /**
- * The twelve pulses D1 D2 D4 A1 A2 A4 B1 B2 B4 C1 C2 C4 of a pressure altitude, as a number with D1 as its highest bit.
+ * Returns the twelve pulses D1 D2 D4 A1 A2 A4 B1 B2 B4 C1 C2 C4 of a pressure altitude, as a number with D1 as its
+ * highest bit.
  *
  * @param altitudeFt rounded to the nearest 100 ft
  * @returns undefined below −1,200 ft or above 126,700 ft
@@ -32,7 +33,7 @@ export function altitudeCode(altitudeFt: number): number | undefined {
 }
 
 /**
- * The pressure altitude in ft of twelve pulses; undefined where no altitude has that code.
+ * Returns the pressure altitude in ft of twelve pulses; undefined if no altitude has that code.
  *
  * @source The 1090 MHz Riddle, ch. on Mode A/C
  */

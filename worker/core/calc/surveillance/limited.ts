@@ -4,7 +4,7 @@ import type { Difference, Figure, LimitCheck } from './surveillance-result.ts';
 export type { LimitCheck } from './surveillance-result.ts';
 
 /**
- * A value held against its limits; both ends count as within.
+ * Compares a value with its limits; both ends count as within.
  *
  * @source definition
  */
@@ -20,7 +20,7 @@ export function limited(
 }
 
 /**
- * A difference held against a tolerance to both sides.
+ * Compares a difference with a tolerance in both directions.
  *
  * @source definition
  */

@@ -15,20 +15,20 @@ export type SurveillanceRecord = NonNullable<Visit['surveillance']>;
 
 export interface DeviceResult {
   id: string;
-  /** Undefined when nothing was entered or it cannot be read. */
+  /** Undefined if not entered or not readable. */
   set: number | undefined;
   received: number | undefined;
 }
 
 export interface SurveillanceResult extends SurveillanceTests {
-  /** The address of the papers; undefined when there is none or it cannot be read. */
+  /** Address from the documents; undefined if missing or not readable. */
   address: number | undefined;
   forms: AddressResult | undefined;
   devices: DeviceResult[];
 }
 
 /**
- * Addresses in every form, devices against the papers, and all tests against their limits.
+ * Returns addresses in every form, devices compared with the documents, and all tests with their limits.
  *
  * @source encoder: 14 CFR 43 Appendix E (c) and 91.217, read
  */

@@ -1,4 +1,4 @@
-/** A block of aircraft addresses and the State that it is allotted to. */
+/** Block of aircraft addresses and the State that it is allotted to. */
 export interface StateBlock {
   from: number;
   to: number;
@@ -6,9 +6,10 @@ export interface StateBlock {
 }
 
 /**
- * Blocks on which two independent open data files agree: `html/flags.js` of github.com/wiedehopf/tar1090 at 9508b4e1 (said there to follow the
- * table in the appendix to ICAO Annex 10, Vol. III, ch. 9, amendment 88-A) and github.com/jbroutier/icao24-utils at 1c4f6ba0. The Annex itself was
- * not read. Blocks on which they differ are left out, so an address outside these is not known to be wrong.
+ * Blocks on which two independent open data files agree: `html/flags.js` of github.com/wiedehopf/tar1090 at 9508b4e1
+ * (which claims to follow the table in the appendix to ICAO Annex 10, Vol. III, ch. 9, amendment 88-A) and
+ * github.com/jbroutier/icao24-utils at 1c4f6ba0. The Annex itself was not read. Blocks on which they differ are left
+ * out, so an address outside these is not known to be wrong.
  */
 export const STATE_BLOCKS: readonly StateBlock[] = [
   { from: 0x006000, to: 0x006fff, state: 'Mozambique' },
@@ -134,7 +135,7 @@ export const STATE_BLOCKS: readonly StateBlock[] = [
 ];
 
 /**
- * The State whose block holds an address; undefined where none is known.
+ * Returns the State whose block contains an address; undefined if none is known.
  *
  * @source two open data files that agree, as named at the table; ICAO Annex 10 itself was not read
  */

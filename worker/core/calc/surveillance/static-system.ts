@@ -7,10 +7,10 @@ import type { StaticSystemResult } from './surveillance-result.ts';
 type StaticSystem = NonNullable<NonNullable<Visit['surveillance']>['staticSystem']>;
 
 /**
- * The leak of a static pressure system, and what else is looked for in it.
+ * Returns the leak of a static pressure system with its limit, and the other checks of it.
  *
- * @source 14 CFR 43 Appendix E (a); figures of the leak from 14 CFR 23.1325(b)(2)(i), before 2017, for aeroplanes without
- * pressurisation, because the appendix leaves them to the Administrator
+ * @source 14 CFR 43 Appendix E (a); figures of the leak from 14 CFR 23.1325(b)(2)(i), before 2017, for aeroplanes
+ *   without pressurisation, because the appendix leaves them to the Administrator
  */
 export function staticSystemResult({
   raisedFt,

@@ -1,19 +1,19 @@
 import * as z from 'zod';
 import { orUndefined } from '../numbers/result-field.ts';
 
-/** A 24-bit address in the forms in which it is written, and what follows from it. */
+/** Forms of a 24-bit address, and the data derived from it. */
 export const AddressResult = z.object({
   hexadecimal: z.string(),
   octal: z.string(),
   binary: z.string(),
   state: orUndefined(z.string()).describe('State whose block holds the address'),
   isReserved: z.boolean(),
-  /** Follows from the address, where a State publishes the rule. */
+  /** Derived from the address, if a State publishes the rule. */
   registration: orUndefined(z.string()),
 });
 export type AddressResult = z.infer<typeof AddressResult>;
 
-/** Figures that a test holds against limits. */
+/** Figures of the tests that have limits. */
 export const FIGURES = [
   'scale-error',
   'hysteresis-50',
@@ -34,21 +34,21 @@ export const FIGURES = [
 ] as const;
 export type Figure = (typeof FIGURES)[number];
 
-/** What was read, less what it is held against. */
+/** Reading and reference of a difference. */
 export const Difference = z.object({ read: z.number(), against: z.number() });
 export type Difference = z.infer<typeof Difference>;
 
-/** A figure against its limits; `least` and `most` are left out where there is none. */
+/** A figure with its limits; `least` and `most` are left out without a limit. */
 export const LimitCheck = z.object({
   figure: z.enum(FIGURES),
-  /** The altitude or pressure at which it was read. */
+  /** Altitude or pressure of the reading. */
   at: z.object({ value: z.number(), unit: z.string() }).exactOptional(),
   value: z.number(),
   unit: z.string(),
   least: z.number().exactOptional(),
   most: z.number().exactOptional(),
   isWithin: z.boolean(),
-  /** Where the figure is a difference: what was read, and against what. */
+  /** Reading and reference, if the figure is a difference. */
   terms: Difference.exactOptional(),
 });
 export type LimitCheck = z.infer<typeof LimitCheck>;
@@ -66,7 +66,7 @@ export const CHECKS = [
   'static-surface',
 ] as const;
 
-/** Something that a test has to show and that has no figure. */
+/** A test item without a figure. */
 export const Check = z.object({
   check: z.enum(CHECKS),
   paragraph: z.string().describe('Paragraph that asks for it'),
@@ -74,7 +74,7 @@ export const Check = z.object({
 });
 export type Check = z.infer<typeof Check>;
 
-/** Something that is asked for and not in the record: the altitudes or pressures at which it is missing, none where all of it is. */
+/** Required item that is not in the record: the altitudes or pressures at which it is missing, empty if all of it is. */
 export const MissingItem = z.object({
   figure: z.enum(['scale-error', 'hysteresis', 'after-effect', 'friction', 'case-leak', 'barometric-scale']),
   at: z.array(z.number()),
@@ -82,7 +82,7 @@ export const MissingItem = z.object({
 });
 export type MissingItem = z.infer<typeof MissingItem>;
 
-/** Figures that the class of a transponder asks for. */
+/** Figures that the class of a transponder requires. */
 export const TransponderOmission = z.enum(['sensitivity-by-mode', 'diversity', 'antenna-isolation']);
 export type TransponderOmission = z.infer<typeof TransponderOmission>;
 
@@ -91,19 +91,19 @@ export const EncoderResult = z.object({
   encoderFt: z.number(),
   differenceFt: z.number(),
   isWithin: z.boolean(),
-  /** Twelve pulses D1 to C4 that belong to the altimeter’s level. */
+  /** Twelve pulses D1 to C4 for the altimeter’s level. */
   pulses: z.string(),
 });
 export type EncoderResult = z.infer<typeof EncoderResult>;
 
-/** A static pressure system against what is asked of it. */
+/** A static pressure system with its requirements. */
 export const StaticSystemResult = z.object({ figures: z.array(LimitCheck), checks: z.array(Check) });
 export type StaticSystemResult = z.infer<typeof StaticSystemResult>;
 
 /** All tests of the surveillance and altimetry equipment. */
 export const SurveillanceTests = z.object({
   transponder: z.array(LimitCheck),
-  /** What a Mode S transponder has to show besides its figures. */
+  /** Checks of a Mode S transponder in addition to its figures. */
   modeS: z.array(Check),
   /** Figures of the transponder test that are not in the record. */
   transponderMissing: z.array(TransponderOmission),

@@ -4,7 +4,7 @@ import type { Check, TransponderOmission } from './surveillance-result.ts';
 
 export type TransponderTest = NonNullable<NonNullable<Visit['surveillance']>['transponderTest']>;
 
-/** Appendix F (f) asks for at least two addresses that are not its own. */
+/** Appendix F (f) requires min. two addresses that are not its own. */
 const MIN_OTHERS = 2;
 
 /** Whether a test is of a Mode S transponder. */
@@ -13,7 +13,7 @@ export function isModeS({ class: transponderClass }: Pick<TransponderTest, 'clas
 }
 
 /**
- * What a Mode S transponder has to show besides its figures; none for Mode A and C.
+ * Returns the checks of a Mode S transponder in addition to its figures; empty for Mode A and C.
  *
  * @source 14 CFR 43 Appendix F (f) to (j), as amended in 2023
  */
@@ -52,7 +52,7 @@ function answersRightly({
   return isShown ? true : undefined;
 }
 
-/** Figures that Appendix F asks for in the class of the transponder, and that the record does not have. */
+/** Returns the figures that Appendix F requires for the class of the transponder, and that are not in the record. */
 export function missingOfTransponder(test: TransponderTest): TransponderOmission[] {
   const { sensitivityModeADbm, sensitivityModeCDbm, modeS } = test;
   const hasBoth = sensitivityModeADbm !== undefined && sensitivityModeCDbm !== undefined;

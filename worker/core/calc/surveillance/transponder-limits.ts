@@ -4,9 +4,9 @@ import type { LimitCheck } from './surveillance-result.ts';
 
 export type TransponderClass = (typeof TRANSPONDER_CLASSES)[number];
 
-/** A portable test set couples through the air, so its measurement of sensitivity may lose this, and nothing else may. */
+/** Loss of a portable test set, which couples through the air: allowed for its measurement of sensitivity and for nothing else. */
 const COUPLING_DB = 3;
-/** Between Mode 3/A and Mode C. */
+/** Max. difference between Mode 3/A and Mode C. */
 const SENSITIVITY_DIFFERENCE_DB = 1;
 /** Between the antenna selected and the other one, with diversity. */
 const ISOLATION_LEAST_DB = 20;
@@ -29,9 +29,10 @@ export interface TransponderFigures {
 }
 
 /**
- * Figures of a transponder test against their limits.
+ * Returns the figures of a transponder test with their limits.
  *
- * @source 14 CFR 43 Appendix F, first paragraph and (a) to (e); limits of power taken in dBW as printed, 125 W being 20.97 dBW
+ * @source 14 CFR 43 Appendix F, first paragraph and (a) to (e); limits of power taken in dBW as printed, 125 W being
+ *   20.97 dBW
  */
 export function transponderFigures(test: TransponderFigures): LimitCheck[] {
   const isModeS = test.class.startsWith('S');

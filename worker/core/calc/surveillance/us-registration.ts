@@ -2,13 +2,13 @@
 const FIRST = 0xa00001;
 const LAST = 0xadf7c7;
 const LETTERS = 'ABCDEFGHJKLMNPQRSTUVWXYZ';
-/** Suffixes of none, one or two letters: 1 + 24 · 25. */
+/** Suffixes of zero, one or two letters: 1 + 24 · 25. */
 const SUFFIXES = 1 + LETTERS.length * (LETTERS.length + 1);
 /** Addresses under each leading digit, from the first digit to the fourth. */
 const UNDER = [101_711, 10_111, 951, 35] as const;
 
 /**
- * The registration of a United States aircraft address.
+ * Returns the registration of a United States aircraft address.
  *
  * @returns undefined outside A00001 to ADF7C7
  * @source counting rule and pairs: github.com/guillaumemichel/icao-nnumber_converter at ce28a807
@@ -28,7 +28,7 @@ export function usRegistration(address: number): string | undefined {
   return text + String(rest);
 }
 
-/** None, `A`, `AA` … `AZ`, `B` … by their place. */
+/** Returns the suffix at an index: empty, `A`, `AA` … `AZ`, `B` …. */
 function suffix(place: number): string {
   if (place === 0) return '';
   const perLetter = LETTERS.length + 1;

@@ -10,27 +10,29 @@ export type { Contribution } from './weighing-result.ts';
 export const COVERAGE_FACTOR = 2;
 
 /**
- * Standard uncertainty of a quantity known to lie within ± a limit: u = a / √3.
+ * Returns the standard uncertainty of a quantity known to lie within ± a limit (rectangular distribution): u = a / √3.
  *
+ * @returns in the unit of the limit
  * @source JCGM 100:2008 (GUM), 4.3.7, from memory; agrees with its example H.1, read as restated
- * @example ofLimit(0.3)  // 0.173
+ * @example rectangular(0.3)  // 0.173
  */
 export function rectangular(limit: number): number {
   return limit / Math.sqrt(3);
 }
 
 /**
- * Standard uncertainty of one reading of a display with steps of d: u = d / √12.
+ * Returns the standard uncertainty of one reading of a display with steps of d: u = d / √12.
  *
+ * @returns in the unit of the step
  * @source JCGM 100:2008 (GUM), F.2.2.1, from memory
- * @example ofResolution(0.1)  // 0.0289
+ * @example resolution(0.1)  // 0.0289
  */
 export function resolution(step: number): number {
   return step / Math.sqrt(12);
 }
 
 /**
- * Mean of repeated readings.
+ * Returns the mean of repeated readings.
  *
  * @returns NaN for no readings
  * @source JCGM 100:2008 (GUM), 4.2.1, from memory
@@ -41,11 +43,11 @@ export function meanOf(values: readonly number[]): number {
 }
 
 /**
- * Standard uncertainty of the mean of n readings: u = s / √n. Zero for a single reading, which says nothing of
- * its own scatter.
+ * Returns the standard uncertainty of the mean of n readings: u = s / √n. Zero for fewer than two readings, which show
+ * no scatter.
  *
  * @source JCGM 100:2008 (GUM), 4.2.3, from memory
- * @example ofMean([1, 2, 3])  // 0.577
+ * @example standardErrorOfMean([1, 2, 3])  // 0.577
  */
 export function standardErrorOfMean(values: readonly number[]): number {
   if (values.length < 2) return 0;
@@ -54,15 +56,16 @@ export function standardErrorOfMean(values: readonly number[]): number {
   return Math.sqrt(variance / values.length);
 }
 
-/** A standard uncertainty and how strongly mass and moment follow its quantity. */
+/** A standard uncertainty with the sensitivities of mass and moment to its quantity. */
 export type Influence = Pick<Contribution, 'standard' | 'massSensitivity' | 'momentSensitivity'>;
 
 /**
  * Combines independent contributions for a mass and the centre of gravity that follows from it.
  *
- * @param massKg more than zero
  * u²(m) = Σ (∂m/∂q · u)²        u²(x) = Σ ((∂M/∂q − x·∂m/∂q) / m · u)²
  *
+ * @param massKg more than zero
+ * @returns standard uncertainties in kg and mm
  * @source JCGM 100:2008 (GUM), 5.1.2, from memory, with x = M/m; agrees with its example H.1, read as restated
  */
 export function combine(contributions: readonly Influence[], massKg: number, armMm: number): MassArmUncertainty {

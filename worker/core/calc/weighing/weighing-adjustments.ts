@@ -8,8 +8,8 @@ export type { Adjustment } from './weighing-result.ts';
 type LooseItem = NonNullable<Weighing['itemsAboard']>[number];
 
 /**
- * What stands between the weighed and the empty condition: items aboard come off, items missing go on, usable fuel comes
- * off, unusable fuel goes on where the tanks were dry.
+ * Returns the adjustments from the weighed to the empty condition: items aboard and usable fuel are subtracted, missing
+ * items are added, and unusable fuel if the tanks were dry.
  *
  * @source FAA-H-8083-1B ch. 3, from memory
  */
@@ -76,8 +76,8 @@ function fuelAdjustments(aircraft: Aircraft, weighing: Weighing, at: string): Ad
 }
 
 /**
- * Nothing only where there is neither fuel nor doubt about it: a content stated as exactly the unusable takes no mass off, but
- * may be wrong by as much as any other. Its arm is then that of the tank at that content.
+ * Omitted only without both fuel and uncertainty: a content stated as exactly the unusable subtracts no mass, but has
+ * the same limit of error as any other. Its arm is then that of the tank at that content.
  */
 function fuelLine(
   line: Pick<Adjustment, 'line' | 'why' | 'pointer' | 'massLimitKg'>,

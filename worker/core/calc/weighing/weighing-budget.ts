@@ -3,10 +3,10 @@ import { rectangular, resolution, standardErrorOfMean } from './uncertainty.ts';
 import type { Adjustment, Contribution, ReducedPoint } from './weighing-result.ts';
 
 /**
- * Every independent source of uncertainty of a weighing.
+ * Returns every independent component of the uncertainty of a weighing.
  *
- * The error of a scale is common to all points it stood under, so those points move together and their effects add before
- * squaring. The tare is read on the same display, so its step counts once more.
+ * The error of a scale is common to all points weighed on it, so those points move together and their effects add
+ * before squaring. The tare is read on the same display, so its step counts once more.
  *
  * @source JCGM 100:2008 (GUM), 5.1.2 and, of an error common to several points, 5.2.2, from memory
  */

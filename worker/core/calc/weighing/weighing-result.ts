@@ -19,7 +19,7 @@ export type ReducedPoint = z.infer<typeof ReducedPoint>;
 const itemLine = <Kind extends string>(kind: Kind) => z.object({ kind: z.literal(kind), item: z.string() });
 const fuelLine = <Kind extends string>(kind: Kind) => z.object({ kind: z.literal(kind), tank: z.string() });
 
-/** What a line of the reduction stands for, with the name that the record gives to the item or the tank. */
+/** Kind of an adjustment, with the name of the item or the tank from the record. */
 export const AdjustmentLine = z.discriminatedUnion('kind', [
   itemLine('item-aboard'),
   itemLine('item-missing'),
@@ -29,19 +29,19 @@ export const AdjustmentLine = z.discriminatedUnion('kind', [
 ]);
 export type AdjustmentLine = z.infer<typeof AdjustmentLine>;
 
-/** A mass taken off or added to come from the weighed to the empty condition; signed. */
+/** A mass subtracted or added from the weighed to the empty condition; signed. */
 export const Adjustment = PlacedMass.extend({
   line: AdjustmentLine,
   why: z.enum(['aboard', 'missing', 'fuel', 'unusable-fuel']),
   pointer: z.string(),
-  /** Limit of error of its mass, zero where none is stated; also where the mass itself is zero. */
+  /** Limit of error of its mass, zero if none is stated; also if the mass itself is zero. */
   massLimitKg: z.number(),
 });
 export type Adjustment = z.infer<typeof Adjustment>;
 
 const ofPoint = <Kind extends string>(kind: Kind) => z.object({ kind: z.literal(kind), point: z.string() });
 
-/** A component of the uncertainty budget, with the names that the record gives. */
+/** A component of the uncertainty budget, with the names from the record. */
 export const BudgetComponent = z.discriminatedUnion('kind', [
   z.object({ kind: z.literal('scale-error-limit'), scale: z.string() }),
   ofPoint('display-step'),
@@ -51,7 +51,7 @@ export const BudgetComponent = z.discriminatedUnion('kind', [
 ]);
 export type BudgetComponent = z.infer<typeof BudgetComponent>;
 
-/** An independent contribution to an uncertainty and how strongly mass and moment follow it: ∂m/∂q and ∂M/∂q. */
+/** An independent contribution to an uncertainty, with the sensitivities of mass and moment: ∂m/∂q and ∂M/∂q. */
 export const Contribution = z.object({
   component: BudgetComponent,
   quantity: z.enum(['mass', 'arm', 'volume']),
@@ -65,9 +65,9 @@ export const WeighingResult = z.object({
   points: z.array(ReducedPoint),
   asWeighed: MassMoment.describe('What the scales felt, tare taken off'),
   adjustments: z.array(Adjustment),
-  /** As weighed, less what was aboard, plus what was missing. */
+  /** As weighed, less items aboard, plus missing items. */
   empty: PlacedMass,
-  /** Total of each run, where all points have the same number of runs. */
+  /** Total of each run, if all points have the same number of runs. */
   runTotalsKg: z.array(z.number()),
   budget: z.array(Contribution),
   standard: MassArmUncertainty,

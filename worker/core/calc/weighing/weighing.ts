@@ -12,7 +12,7 @@ export type { ReducedPoint, ReducedRun, WeighingResult } from './weighing-result
 /**
  * Reduces a weighing to the empty mass and centre of gravity with their uncertainty.
  *
- * @returns undefined when tare and items leave no mass, or a point has no reading
+ * @returns undefined if tare and items leave no mass, or a point has no reading
  * @source method: FAA-H-8083-1B ch. 3; uncertainty: JCGM 100:2008
  */
 export function reduceWeighing({ aircraft }: Pick<Visit, 'aircraft'>, weighing: Weighing): WeighingResult | undefined {
@@ -36,15 +36,16 @@ export function reduceWeighing({ aircraft }: Pick<Visit, 'aircraft'>, weighing: 
   };
 }
 
-/** The scale under a point; undefined when the record names none such, which the gate reports. */
+/** Returns the scale under a point; undefined if the record has no such scale, which the release check reports. */
 export function scaleOf(weighing: Weighing, point: WeighingPoint): Scale | undefined {
   return weighing.scales.find(({ id }) => id === point.scale);
 }
 
 /**
- * What the calibration certificate adds to a reading, linear between its lines.
+ * Returns the correction of a reading from the calibration certificate, linear between its lines.
  *
- * @source common practice, no source; the corrections are the certificate’s, read as straight between its lines
+ * @returns kg, to be added to the reading
+ * @source common practice, no source; the corrections are the certificate’s, linear between its lines
  */
 export function scaleCorrectionKg(scale: Scale | undefined, readingKg: number): number {
   return interpolate(

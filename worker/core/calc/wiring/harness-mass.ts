@@ -9,15 +9,19 @@ export type { Harness, HarnessMass } from './wiring-result.ts';
 /** Densities in g/cm³, which is g per mm² and metre (handbook figures, from memory). */
 const G_PER_CM3: Readonly<Record<Material, number>> = { copper: 8.96, aluminium: 2.7 };
 
-/** Allowances on a copper conductor of the size for insulation and for a screen: shop figures without a source, to be replaced by weighing. */
+/**
+ * Allowances on a copper conductor of the size for insulation and for a screen: workshop figures without a source, to
+ * be replaced by weighing.
+ */
 export const INSULATION_SHARE = 0.4;
 export const SCREEN_SHARE = 0.8;
 
 /**
- * Estimated mass of a metre of wire in grams: conductor by the gauge formula, with insulation and screen allowed for. These go
- * by the size and not by the metal: an aluminium wire is no lighter in its insulation.
+ * Returns the estimated mass of a metre of wire in grams: conductor by the gauge formula, with allowances for
+ * insulation and screen. These depend on the size and not on the metal: the insulation of an aluminium wire is not
+ * lighter.
  *
- * @source densities of handbooks, from memory; allowances for insulation and screen: shop figures, no source
+ * @source densities of handbooks, from memory; allowances for insulation and screen: workshop figures, no source
  */
 export function gramPerM({ gauge, material = 'copper' }: Conductor, isScreened: boolean): number {
   const area = areaMm2(gaugeNumber(gauge));
@@ -49,7 +53,7 @@ function totalOf(runs: readonly Run[]): Harness {
 }
 
 /**
- * Estimated masses of the wires added and removed, found wires that were taken out among them.
+ * Returns the estimated masses of the wires added and removed, removed found wires included.
  *
  * @source common practice, no source
  */

@@ -19,10 +19,10 @@ export interface Net {
   circuits: readonly string[];
 }
 
-/** A conductor goes on through these; every other kind of point ends it, so that a bus does not join all that hangs on it. */
+/** Points through which a conductor continues; every other kind of point ends it, so that a bus does not join all circuits on it. */
 const THROUGH: ReadonlySet<PointKind> = new Set(['splice', 'terminal']);
 
-/** Every net that has a contact of a connector in it, in the order of the record. */
+/** Returns every net with a contact of a connector, in the order of the record. */
 export function netsOf(wiring: Wiring, graph: PinGraph): Net[] {
   const points = new Map(wiring.points.map((point) => [point.id, point]));
   const seen = new Set<NodeKey>();

@@ -2,30 +2,30 @@ import type { Pin, Wire, WireEnd, Wiring } from '../../record/visit.ts';
 
 /** A wire seen from one of its ends. */
 export interface Connection {
-  /** Place of the wire in the record. */
+  /** Index of the wire in the record. */
   index: number;
   wire: Wire;
   to: WireEnd;
-  /** Whether the wire was followed from its `from` end. */
+  /** Set if the wire was followed from its `from` end. */
   isForward: boolean;
 }
 
-/** Name of a place where a wire ends: a pin of a connector, or a point. */
+/** Name of a wire end: a pin of a connector, or a point. */
 export type NodeKey = string;
 
-/** A place by its name: `J101/5`, or the point alone. */
+/** Returns the name of a wire end: `J101/5`, or the point only. */
 export function nodeKey({ at, pin }: WireEnd): NodeKey {
   return pin === undefined ? at : `${at}/${pin}`;
 }
 
-/** Where everything goes to, from either end: a wire that leads from A to B leads from B to A. */
+/** Connections from every wire end, in both directions: a wire from A to B also connects B to A. */
 export interface PinGraph {
   /** Every contact of every connector. */
   pins: ReadonlyMap<NodeKey, { pin: Pin; path: readonly (string | number)[] }>;
   connections: ReadonlyMap<NodeKey, readonly Connection[]>;
 }
 
-/** The graph of the wires that are in the aircraft after the visit. */
+/** Returns the graph of the wires in the aircraft after the visit. */
 export function pinGraph({ connectors, wires }: Wiring): PinGraph {
   const pins = new Map<NodeKey, { pin: Pin; path: readonly (string | number)[] }>();
   for (const [i, { id, pins: contacts }] of connectors.entries()) {

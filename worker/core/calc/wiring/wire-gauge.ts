@@ -1,7 +1,7 @@
 import type { Gauge } from '../../record/wire-size.ts';
 
 /**
- * Number of a gauge: 0 is 0, 00 is −1, 0000 is −3.
+ * Returns the number of a gauge: 0 is 0, 00 is −1, 0000 is −3.
  *
  * @source ASTM B258, from memory
  */
@@ -10,7 +10,7 @@ export function gaugeNumber(gauge: Gauge): number {
 }
 
 /**
- * Diameter of a solid conductor: d = 0.127 mm · 92^((36 − n) / 39).
+ * Returns the diameter of a solid conductor in mm: d = 0.127 mm · 92^((36 − n) / 39).
  *
  * @source ASTM B258, from memory; agrees with a table that was read
  * @example diameterMm(22)  // 0.6438
@@ -20,7 +20,7 @@ export function diameterMm(number: number): number {
 }
 
 /**
- * Area of a solid conductor in mm²: A = π d² / 4.
+ * Returns the area of a solid conductor in mm²: A = π d² / 4.
  *
  * @source area of a circle
  */
@@ -29,7 +29,7 @@ export function areaMm2(number: number): number {
 }
 
 /**
- * Area in circular mils: the square of the diameter in thousandths of an inch.
+ * Returns the area in circular mils: the square of the diameter in thousandths of an inch.
  *
  * @source definition of the circular mil
  */
@@ -41,7 +41,8 @@ export function circularMils(number: number): number {
 const COPPER_OHM_MM2_PER_M = 1 / 58;
 
 /**
- * Resistance of 1000 ft of solid copper at 20 °C, in ohms. Stranded aircraft wire differs: see the wire table.
+ * Returns the resistance of 1000 ft of solid copper at 20 °C, in ohms. Stranded aircraft wire differs: see the wire
+ * table.
  *
  * @source International Annealed Copper Standard, from memory; agrees with a table that was read
  */

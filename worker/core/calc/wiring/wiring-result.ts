@@ -1,7 +1,7 @@
 import * as z from 'zod';
 import { orUndefined } from '../numbers/result-field.ts';
 
-/** A mass with its moment, and how much of the length has no arm. */
+/** A mass with its moment, and the length without an arm. */
 export const Harness = z.object({
   lengthM: z.number(),
   massKg: z.number(),
@@ -9,6 +9,6 @@ export const Harness = z.object({
 });
 export type Harness = z.infer<typeof Harness>;
 
-/** What the wiring of the visit adds and takes out: to be held against the lines of the equipment change. */
+/** Mass of the wiring that the visit adds and removes: compared with the lines of the equipment change. */
 export const HarnessMass = z.object({ added: Harness, removed: Harness });
 export type HarnessMass = z.infer<typeof HarnessMass>;

@@ -1,4 +1,4 @@
-/** Round steps of an axis: 1, 2 or 5 times a power of ten. */
+/** Returns a round step of an axis: 1, 2 or 5 times a power of ten. */
 function stepFor(span: number, most: number): number {
   const rough = span / most;
   const power = 10 ** Math.floor(Math.log10(rough));
@@ -10,14 +10,14 @@ export interface Axis {
   from: number;
   to: number;
   ticks: number[];
-  /** Decimals that tell the ticks apart. */
+  /** Decimals that distinguish the ticks. */
   decimals: number;
 }
 
 /**
- * An axis with round ends that holds all values.
+ * Returns an axis with round ends around all values.
  *
- * @param most greatest number of steps
+ * @param most max. number of steps
  * @example axisFor([1640, 1800], 5)  // from 1600 to 1800 by 50
  */
 export function axisFor(values: readonly number[], most: number): Axis {

@@ -11,7 +11,7 @@ const [WIDTH, WIDTH_MM, ROW, LEFT, RIGHT] = [420, 125, 18, 172, 14];
 const NAME_EM = 16.2;
 const HEAD = 18;
 
-/** What is left of the work: a bar for each job from now on, the critical ones dark, and the latest take-off as a dashed line. */
+/** Draws the remaining work: a bar for each job from now on, the critical ones dark, and the latest take-off as a dashed line. */
 export function clockChart({ plan, slackMin }: ReleaseClock, fmt: Formatter): string {
   const latestMin = slackMin === undefined ? undefined : plan.totalMin + slackMin;
   const minutes = axisFor([0, plan.totalMin, Math.min(Math.max(latestMin ?? 0, 0), plan.totalMin * 2)], 6);

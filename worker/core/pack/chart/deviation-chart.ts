@@ -11,10 +11,10 @@ const [WIDTH, HEIGHT, WIDTH_MM] = [420, 200, 125];
 const HEADINGS = { from: 0, to: 360, ticks: [0, 45, 90, 135, 180, 225, 270, 315, 360], decimals: 0 };
 const CURVE_STEP_DEG = 5;
 
-/** A heading as pilots write it. */
+/** Returns a heading in three figures, as pilots write it. */
 const threeFigures = (deg: number): string => String(deg).padStart(3, '0');
 
-/** Deviation over heading: what was read (dots) and what the coefficients give (curves), a pair for each electrical state. */
+/** Draws deviation over heading: readings (dots) and the fit of the coefficients (curves), a pair for each electrical state. */
 export function deviationChart(swings: readonly SwingResult[], fmt: Formatter): string {
   const read = swings.flatMap(({ readings }) => readings.map(({ deviationDeg }) => deviationDeg));
   const curves = swings.map(curveOf);
@@ -29,7 +29,7 @@ export function deviationChart(swings: readonly SwingResult[], fmt: Formatter): 
   return drawing(WIDTH, HEIGHT, WIDTH_MM, describe(swings, fmt), content.join(''));
 }
 
-/** The fitted curve, heading and deviation as x and y; empty where the headings were too few. */
+/** Returns the fitted curve, heading and deviation as x and y; empty if there are too few headings. */
 function curveOf({ coefficients }: SwingResult): Point[] {
   if (!coefficients) return [];
   return Array.from({ length: 360 / CURVE_STEP_DEG + 1 }, (_, step) => {
@@ -38,7 +38,7 @@ function curveOf({ coefficients }: SwingResult): Point[] {
   });
 }
 
-/** On: filled dots and a full line. Off: open dots and dashes. */
+/** Draws a swing. On: filled dots and a solid line. Off: open dots and dashes. */
 function swingMarks(plot: Plot, { state, readings }: SwingResult, curve: readonly Point[]): string {
   const isOn = state === 'equipment-on';
   const way = points(curve.map(({ x, y }) => plot.at(x, y)));

@@ -5,7 +5,7 @@ import type { PackContext } from '../context.ts';
 import { loadingName } from '../loading-name.ts';
 import { envelopeDrawing } from './envelope-drawing.ts';
 
-/** Envelope with the empty aircraft, both extremes and every fuel-burn path; empty where no envelope is specified. */
+/** Draws the envelope with the empty aircraft, both extremes and every fuel-burn path; empty if no envelope is specified. */
 export function envelopeChart(context: PackContext, sheet: LoadingSheet): string {
   const { envelope: corners, maximumMassKg } = context.visit.aircraft;
   const { schedule: empty } = context.results;

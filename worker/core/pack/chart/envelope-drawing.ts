@@ -10,15 +10,15 @@ import { drawing, element, type Point, points } from './svg.ts';
 
 const [WIDTH, HEIGHT, WIDTH_MM] = [420, 280, 140];
 
-/** An envelope and what is flown in it, in the units of calculation; drawn in those of the record, and in its language. */
+/** An envelope with loadings, in calculation units; drawn in the units and the language of the record. */
 export interface EnvelopePicture {
   corners: readonly EnvelopeCorner[];
   maximumMassKg: number;
   empty: MassMoment;
-  /** Ways from take-off to the end of the fuel; each is named beside its beginning. */
+  /** Paths from take-off to the end of the fuel; each has its name next to its start. */
   ways: readonly { name: string; path: readonly MassMoment[] }[];
   fmt: Formatter;
-  /** What stands for the picture where it cannot be seen. */
+  /** Alternative text of the picture. */
   label: string;
 }
 
@@ -27,7 +27,7 @@ interface Place {
   mass: number;
 }
 
-/** Mass over centre of gravity: the envelope, the empty aircraft and every way flown. */
+/** Draws mass over centre of gravity: the envelope, the empty aircraft and every path. */
 export function envelopeDrawing({ corners, maximumMassKg, empty, ways, fmt, label: text }: EnvelopePicture): string {
   const [arm, mass] = [factorOf('arm', fmt.units), factorOf('mass', fmt.units)];
   const placed = (state: MassMoment): Place => ({ arm: cgMm(state) / arm, mass: state.massKg / mass });
@@ -57,14 +57,14 @@ function plotOver(places: readonly Place[]): Plot {
   return plotOf(WIDTH, HEIGHT, arms, masses);
 }
 
-/** Values with a little room on either side, so that no line of the envelope lies on the frame. */
+/** Adds a margin to the range of values, so that no line of the envelope lies on the frame. */
 function widened(values: readonly number[]): number[] {
   const [least, greatest] = [Math.min(...values), Math.max(...values)];
   const room = (greatest - least) * 0.04;
   return [least - room, greatest + room];
 }
 
-/** A numbered way from take-off (dot) to the end of the fuel. */
+/** Draws a numbered path from take-off (dot) to the end of the fuel. */
 function burnLine(path: readonly Point[], name: string, { width }: Plot): string {
   const start = path[0];
   if (!start) return '';
@@ -76,7 +76,7 @@ function burnLine(path: readonly Point[], name: string, { width }: Plot): string
   );
 }
 
-/** Named on the side where there is more room: the empty aircraft may be the rearmost thing drawn. */
+/** Draws the empty aircraft, with its name on the side with more room: it may be the most aft point of the drawing. */
 function emptyMark({ x, y }: Point, plot: Plot, fmt: Formatter): string {
   const square = element('rect', {
     x: x - 3,

@@ -8,7 +8,7 @@ import { drawing, element, type Point, points } from './svg.ts';
 const [WIDTH, HEIGHT, WIDTH_MM] = [240, 126, 80];
 const MAX_FIGURES = 6;
 
-/** A value of the empty aircraft after each step of its history, as a stair: it holds until the next step. */
+/** Draws a value of the empty aircraft after each step of its history, as a step line: it is valid until the next step. */
 export function historyChart(name: string, unit: string, values: readonly number[], fmt: Formatter): string {
   const steps: Axis = { from: 0.5, to: values.length + 0.5, ticks: stepTicks(values.length), decimals: 0 };
   const plot = plotOf(WIDTH, HEIGHT, steps, axisFor(values, 4));
@@ -34,7 +34,7 @@ export function historyChart(name: string, unit: string, values: readonly number
   return drawing(WIDTH, HEIGHT, WIDTH_MM, label, content.join(''));
 }
 
-/** Numbers of the steps to write: all of them, or as many as can be told apart. */
+/** Returns the step numbers to print: all of them, or as many as fit. */
 function stepTicks(count: number): number[] {
   const every = Math.ceil(count / MAX_FIGURES);
   return Array.from({ length: Math.ceil(count / every) }, (_, index) => 1 + index * every);

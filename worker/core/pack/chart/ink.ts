@@ -1,4 +1,4 @@
-/** The greys of every chart: they stay apart on any printer. */
+/** Greys of every chart: distinguishable on any printer. */
 export const INK = '#1a1a1a';
 export const SHADE = '#707070';
 export const PALE = '#d0d0d0';

@@ -4,7 +4,7 @@ import { INK, PALE, SHADE } from './ink.ts';
 import { label, line } from './plot.ts';
 import { drawing, element } from './svg.ts';
 
-/** One bar of the chart: a load in amperes against what the sources give. */
+/** One bar of the chart: a load in amperes with the capacity of the sources. */
 export interface LoadBar {
   name: string;
   loadA: number;
@@ -18,8 +18,9 @@ const LEFT = 84;
 const RIGHT = 78;
 
 /**
- * Continuous load (dark), peak (light) and capacity (line) of each phase, with the 80 % mark dashed. Phases without a source, such as
- * the start, do not set the scale: their bars end at its edge, and the figures beside them say how much it is.
+ * Draws continuous load (dark), peak (light) and capacity (line) of each phase, with the 80 % mark dashed. Phases
+ * without a source, such as the start, do not set the scale: their bars end at its edge, and the figures next to them
+ * state the load.
  */
 export function loadChart(bars: readonly LoadBar[], fmt: Formatter): string {
   const supplied = bars.filter(({ capacityA }) => capacityA !== undefined);

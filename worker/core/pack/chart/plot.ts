@@ -3,7 +3,7 @@ import type { Axis } from './axis.ts';
 import { GRID, INK } from './ink.ts';
 import { element, type Point, text } from './svg.ts';
 
-/** A frame for points: two axes, and where a pair of values lies on the sheet. */
+/** Frame for points: two axes, and the mapping from values to the sheet. */
 export interface Plot {
   width: number;
   height: number;
@@ -15,7 +15,7 @@ export interface Plot {
 const FRAME = { left: 50, right: 12, top: 22, bottom: 40 };
 const SIZE = 10;
 
-/** A plot of a size, in units of the drawing. */
+/** Returns a plot of a size, in units of the drawing. */
 export function plotOf(width: number, height: number, across: Axis, up: Axis): Plot {
   const acrossScale = (width - FRAME.left - FRAME.right) / (across.to - across.from);
   const upScale = (height - FRAME.top - FRAME.bottom) / (up.to - up.from);
@@ -31,7 +31,7 @@ export function plotOf(width: number, height: number, across: Axis, up: Axis): P
   };
 }
 
-/** Grid lines with their figures; `print` writes a figure of the axis across. */
+/** Draws grid lines with their figures; `print` formats a figure of the axis across. */
 export function grid(plot: Plot, fmt: Formatter, print = figureOf(plot.across, fmt)): string {
   const { across, up, at } = plot;
   const printUp = figureOf(up, fmt);
@@ -46,7 +46,7 @@ export function grid(plot: Plot, fmt: Formatter, print = figureOf(plot.across, f
   return [...columns, ...rows].join('');
 }
 
-/** What the axes count: across below the figures, up over the head of the frame. */
+/** Draws the names of the axes: across below the figures, up above the frame. */
 export function axisNames({ across, up, at }: Plot, acrossName: string, upName: string): string {
   const foot = at((across.from + across.to) / 2, up.from);
   const head = at(across.from, up.to);
@@ -56,7 +56,7 @@ export function axisNames({ across, up, at }: Plot, acrossName: string, upName: 
   );
 }
 
-/** A straight line; `dashes` as in SVG. */
+/** Draws a straight line; `dashes` as in SVG. */
 export function line(from: Point, to: Point, stroke: string, width = 0.6, dashes?: string): string {
   return element('line', {
     x1: from.x,
@@ -69,7 +69,7 @@ export function line(from: Point, to: Point, stroke: string, width = 0.6, dashes
   });
 }
 
-/** A word or figure beside a point. */
+/** Draws a word or figure next to a point. */
 export function label(content: string, { x, y }: Point, anchor: 'start' | 'middle' | 'end', isBold = false): string {
   return text(content, {
     x,

@@ -8,11 +8,11 @@ import { drawing, element } from './svg.ts';
 
 const [WIDTH, WIDTH_MM, ROW] = [420, 125, 17];
 const TRACK = { from: 170, to: 400 };
-/** Shares of the track at which the limits stand, so that a value outside them still has room. */
+/** Positions of the limits on the track, as shares, so that a value outside them still has room. */
 const LIMITS = { least: 0.15, most: 0.85 };
 const NAME_EM = 15.5;
 
-/** Every instrument between its limits, before the work (open) and after it (filled); each row has a scale of its own. */
+/** Draws every instrument between its limits, before the work (open) and after it (filled); each row has its own scale. */
 export function runsChart(comparisons: readonly RunComparison[], fmt: Formatter): string {
   const rows = comparisons.map((comparison, index) => row(comparison, 6 + index * ROW));
   const shown = (value: number | undefined): string =>
@@ -48,7 +48,7 @@ function row(comparison: RunComparison, top: number): string {
   ].join('');
 }
 
-/** Where a value stands on the track; what is far outside stands at its end. */
+/** Returns the position of a value on the track; a value far outside is at its end. */
 function scaleOf({ before, after, least, most }: RunComparison): (value: number) => number {
   const values = [before, after, least, most].filter((value) => value !== undefined);
   const low = least ?? Math.min(0, ...values);

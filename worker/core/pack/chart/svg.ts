@@ -1,11 +1,11 @@
-/** Writes SVG as text: the elements and attributes that the typesetter draws, and no others. */
+/** Writes SVG as text: only the elements and attributes that the typesetter draws. */
 
 const escaped = (text: string): string =>
   text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;').replaceAll('"', '&quot;');
 
 type Attributes = Readonly<Record<string, string | number | undefined>>;
 
-/** Coordinates to a hundredth: enough for print, and the same bytes everywhere. */
+/** Formats coordinates to a hundredth: enough for print, and the same bytes on every platform. */
 const coordinate = (value: number): string => String(Math.round(value * 100) / 100);
 
 function attributes(given: Attributes): string {
@@ -28,12 +28,12 @@ export interface Point {
   y: number;
 }
 
-/** The value of a `points` attribute. */
+/** Returns the value of a `points` attribute. */
 export function points(list: readonly Point[]): string {
   return list.map(({ x, y }) => `${coordinate(x)},${coordinate(y)}`).join(' ');
 }
 
-/** A whole drawing, with the text that stands for it where it cannot be seen. */
+/** Returns a whole drawing, with its alternative text. */
 export function drawing(width: number, height: number, widthMm: number, label: string, content: string): string {
   const given = {
     viewBox: `0 0 ${width} ${height}`,

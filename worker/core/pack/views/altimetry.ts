@@ -7,7 +7,7 @@ import { nameOf } from '../people.ts';
 import type { View } from '../render.ts';
 import { checkRows, limitedRows } from './figure-rows.ts';
 
-/** Static system, altimeter and encoder: part of the radio and surveillance record. */
+/** Returns static system, altimeter and encoder: part of the radio and surveillance record. */
 export function altimetryView(
   { visit, fmt }: PackContext,
   record: SurveillanceRecord,

@@ -9,7 +9,7 @@ import type { View } from '../render.ts';
 import { concernsLine } from './attached.ts';
 import { common, sources } from './common.ts';
 
-/** A divider for each paper, which the pages of the paper follow. */
+/** Returns a divider for each attached document, before its pages. */
 export function annexes(context: PackContext): DocumentInstance[] {
   const papers = (context.visit.attachments ?? []).filter(({ kind }) => kind === 'paper');
   return papers.map((paper, index) => {

@@ -3,7 +3,7 @@ import { DASH } from '../../text/dash.ts';
 import * as m from '../../text/generated/messages.ts';
 import type { PackContext } from '../context.ts';
 
-/** What an attachment belongs to, in words: its identifier and what that is. */
+/** Returns the subject of an attachment: its identifier and its description. */
 export function concernsLine({ visit, fmt }: PackContext, { concerns }: Attachment): string {
   if (concerns === undefined) return DASH;
   const { findings = [], modifications = [], parts = [], inspection, bulletins, wiring } = visit;

@@ -2,18 +2,18 @@ import { DASH } from '../../text/dash.ts';
 import type { Formatter } from '../../text/formatter.ts';
 import type { Quantity } from '../../units/quantity.ts';
 
-/** A measure in the units of the record, with the other system in small. */
+/** A measure in the units of the record, with the other system in small print. */
 export interface BothSystems {
   readonly [name: string]: string;
   value: string;
-  /** Empty where there is nothing to convert. */
+  /** Empty without a conversion. */
   other: string;
 }
 
 /**
- * A figure that a reader acts on.
+ * Returns a figure on which a reader acts.
  *
- * @param bound for a limit: which way it bounds, so that neither figure lies beyond it
+ * @param bound direction of a limit, so that neither figure lies beyond it
  */
 export function bothSystems(
   fmt: Formatter,
@@ -25,7 +25,7 @@ export function bothSystems(
   return { value: fmt.measure(quantity, value, { extra, bound }), other: fmt.other(quantity, value, bound) };
 }
 
-/** Both in a run of text, where nothing can stand in small. */
+/** Returns both in running text, without small print. */
 export function inBrackets({ value, other }: BothSystems): string {
   return other === '' ? value : `${value} (${other})`;
 }

@@ -3,7 +3,7 @@ import type { PackContext } from '../context.ts';
 import { budgetName } from '../line-name.ts';
 import type { View } from '../render.ts';
 
-/** The uncertainty budget of a weighing, the largest share of the centre of gravity first. */
+/** Returns the uncertainty budget of a weighing, the largest share of the centre of gravity first. */
 export function budgetRows({ fmt }: PackContext, { budget, empty, standard, expanded }: WeighingResult): View {
   const rows = budget.map((contribution) => {
     const { component, quantity, massSensitivity, momentSensitivity } = contribution;

@@ -16,7 +16,7 @@ const ANSWERS: Readonly<Record<(typeof CARRIED_ANSWERS)[number], Message>> = {
   superseded: m.carriedRows_replacedAnotherEntry,
 };
 
-/** What earlier packs left open, and what this visit made of each. */
+/** Returns the items that earlier packs left open, with the response of this visit to each. */
 export function carriedRows(context: PackContext): Record<string, string>[] {
   const { visit, results, fmt } = context;
   return results.open.before.map((open) => {

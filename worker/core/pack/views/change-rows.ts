@@ -11,7 +11,7 @@ const KINDS: Record<ChangeLine['kind'], Message> = {
   correction: m.changeRows_record,
 };
 
-/** Signed lines of an equipment change with their total, as printed. */
+/** Returns the printed signed lines of an equipment change with their total. */
 export function changeRows(
   { fmt }: PackContext,
   lines: readonly ChangeLine[],
@@ -32,7 +32,7 @@ export function changeRows(
   };
 }
 
-/** Heads of columns of mass, arm and moment, with the units of the record. */
+/** Returns column heads of mass, arm and moment, with the units of the record. */
 export function unitHeads({ fmt }: PackContext): {
   massUnit: string;
   armUnit: string;

@@ -8,7 +8,7 @@ import type { PackContext } from '../context.ts';
 import type { View } from '../render.ts';
 import { printGauge } from './print-gauge.ts';
 
-/** Circuits with their wire and protection, and the reasons and charts that stand behind the figures. */
+/** Returns circuits with their wire and protection, and the reasons and charts behind the figures. */
 export function circuitRows(
   { fmt }: PackContext,
   circuits: readonly Circuit[],
@@ -35,7 +35,7 @@ export function circuitRows(
   };
 }
 
-/** A main power wire has a limit and a current of its own. */
+/** A main power wire has its own limit and current. */
 function feederNote(fmt: Formatter, { name, mainFeeder }: Circuit, { continuousDrop }: CircuitResult): string[] {
   if (!mainFeeder) return [];
   const what =
@@ -47,7 +47,7 @@ function feederNote(fmt: Formatter, { name, mainFeeder }: Circuit, { continuousD
   ];
 }
 
-/** Aluminium is computed by the copper wire that it stands for, which the reader has to be told. */
+/** Returns the note that aluminium is calculated as its equivalent copper wire. */
 function aluminiumNote(fmt: Formatter, name: string, conductor: Conductor): string[] {
   const copper = copperGauge(conductor);
   if (conductor.material !== 'aluminium' || copper === undefined) return [];

@@ -7,7 +7,7 @@ import { bothSystems, inBrackets } from './both-systems.ts';
 import { type LimitRow, loadLimitRows, massLimitRows } from './pilot-limits.ts';
 import { stationRows } from './station-rows.ts';
 
-/** A card for the cockpit, to be cut out: what the pilot needs to work out a loading, and every limit that forbids one. */
+/** Returns a card for the cockpit, to be cut out: the figures for a loading calculation, and every limit on a loading. */
 export function cockpitCard(context: PackContext): View {
   const { visit, results, released, fmt, identity, issuedAt } = context;
   const { schedule } = results;
@@ -47,7 +47,7 @@ function cardLimit({ name, measure, note }: LimitRow): View {
   return { name, value: inBrackets(measure), note };
 }
 
-/** Both ends of the permitted centre of gravity at each mass at which they bend; straight between them, and none beyond. */
+/** Returns both ends of the permitted centre of gravity at each mass at which they bend; linear between them, undefined beyond. */
 function cgRows({ visit, fmt }: PackContext): View[] {
   const envelope = visit.aircraft.envelope && envelopeOf(visit.aircraft.envelope);
   if (!envelope) return [];
@@ -55,7 +55,7 @@ function cgRows({ visit, fmt }: PackContext): View[] {
   const masses = [envelope.lowestKg, ...forward.map(({ toKg }) => toKg)];
   return masses.map((massKg, index) => {
     const [below, above] = [index - 1, index];
-    // Where a limit steps at a mass, the narrower side of the step holds for both.
+    // If a limit steps at a mass, the narrower side of the step applies to both.
     const forwardMm = Math.max(forward[below]?.toMm ?? -Infinity, forward[above]?.fromMm ?? -Infinity);
     const aftMm = Math.min(aft[below]?.toMm ?? Infinity, aft[above]?.fromMm ?? Infinity);
     return {

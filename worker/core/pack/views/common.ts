@@ -2,7 +2,7 @@ import * as m from '../../text/generated/messages.ts';
 import { aircraftLine } from '../aircraft-line.ts';
 import type { PackContext } from '../context.ts';
 
-/** What every document says of itself: its aircraft, and whether the pack is released. */
+/** Returns the common head of every document: its aircraft, and whether the pack is released. */
 export function common(context: PackContext): { aircraft: string; isReleased: boolean; status: string } {
   const { released, issuedAt, fmt } = context;
   return {
@@ -17,7 +17,7 @@ export function common(context: PackContext): { aircraft: string; isReleased: bo
   };
 }
 
-/** Says where the figures of a document come from and what they are worth. */
+/** Returns the sources of a document's figures and their quality. */
 export function sources(...lines: string[]): { sources: string[] } {
   return { sources: lines };
 }

@@ -90,7 +90,7 @@ function swingView(
   };
 }
 
-/** The card to cut out, in two halves, with a column for each electrical state. */
+/** Returns the card to cut out, in two halves, with a column for each electrical state. */
 function cardView({ visit, issuedAt, fmt }: PackContext, swings: readonly SwingResult[]): View {
   const withCard = swings.filter(({ card }) => card.length > 0);
   const rows = (withCard[0]?.card ?? []).map(({ forDeg }, index) => ({

@@ -4,7 +4,7 @@ import type { PackContext } from '../context.ts';
 import { nameOf } from '../people.ts';
 import type { View } from '../render.ts';
 
-/** What was disturbed near the controls, and how each control was proved by direction. */
+/** Returns the work near the controls, and the direction check of each control. */
 export function controlRows({ visit, fmt }: PackContext): View {
   const { disturbed = [], checks = [] } = visit.controls ?? {};
   return {

@@ -11,7 +11,7 @@ import { common } from './common.ts';
 import { durationText } from './duration.ts';
 import { sealedByLine } from './sealed-by.ts';
 
-/** A document that follows the cover; one that is not aboard the same file has no page there to lead to. */
+/** A document after the cover; one outside the same file has no page there to link to. */
 export interface Following {
   id: string;
   title: string;
@@ -19,9 +19,9 @@ export interface Following {
 }
 
 /**
- * Cover and contents. The contents are those of the documents that follow it.
+ * Returns cover and contents. The contents list the documents that follow.
  *
- * @param absent titles of documents that a reader would look for, and that are not in the pack
+ * @param absent titles of documents that a reader would expect, and that are not in the pack
  */
 export function coverView(context: PackContext, following: readonly Following[], absent: readonly string[]): View {
   const { visit, identity, issuedAt, findings, released, fmt } = context;
@@ -70,7 +70,7 @@ export function coverView(context: PackContext, following: readonly Following[],
   };
 }
 
-/** What is left of the work and of the day; nothing once the aircraft is released. */
+/** Returns the remaining work and daylight; empty once the aircraft is released. */
 function clockView(context: PackContext): View {
   const { results, released, visit, fmt } = context;
   const { plan, readyAt } = results.clock;
@@ -97,7 +97,7 @@ function workLeft(jobs: number, duration: string, fmt: PackContext['fmt']): stri
     : fmt.text(m.cover_jobsPeopleHand, { jobs, duration });
 }
 
-/** Whether the latest take-off lies before this moment, whatever work is left. */
+/** Whether the latest take-off lies before the present time, independent of the remaining work. */
 function isDeparturePast({ plan, slackMin }: ReleaseClock): boolean {
   return slackMin !== undefined && !isAtLeast(slackMin + plan.totalMin, 0);
 }
@@ -111,7 +111,7 @@ function slackText({ results, fmt }: PackContext): string {
     : fmt.text(m.cover_latestTakeOff, { slackMin: durationText(slackMin, fmt) });
 }
 
-/** The sunset against the arrival; a flight that can no longer be flown as planned has none. */
+/** Returns the sunset compared with the arrival; a dash for a flight that can no longer be flown as planned. */
 function sunsetText({ results, fmt }: PackContext): string {
   const { sunsetAt, daylightMin, isDarkAtArrival } = results.clock;
   if (isDarkAtArrival === undefined || isDeparturePast(results.clock)) return DASH;

@@ -3,13 +3,13 @@ import type { Visit } from '../../record/visit.ts';
 import type { Formatter } from '../../text/formatter.ts';
 import * as m from '../../text/generated/messages.ts';
 
-/** When something has to be done: by a date, by hours on a meter (that of the airframe where none is named), or by both. */
+/** Limit of an item due: a date, hours on a meter (the airframe's if none is named), or both. */
 export interface DueBy extends NamedMeter {
   date?: string | undefined;
   hours?: number | undefined;
 }
 
-/** The limits of something to be done, such as `5 Jan 2027 or 1 250.0 h, airframe`; undefined where there is none. */
+/** Returns the limits of an item due, such as `5 Jan 2027 or 1 250.0 h, airframe`; undefined without a limit. */
 export function dueLimit(
   visit: Pick<Visit, 'meters'>,
   { date, hours, ...named }: DueBy,
@@ -19,7 +19,7 @@ export function dueLimit(
   return eitherOf(fmt, date && fmt.date(date), byHours);
 }
 
-/** Two limits of which either may be missing. */
+/** Joins two limits of which either may be missing. */
 export function eitherOf(fmt: Formatter, first: string | undefined, second: string | undefined): string | undefined {
   return first && second ? fmt.text(m.dueLimit_or, { first, second }) : first || second || undefined;
 }

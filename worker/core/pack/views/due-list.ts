@@ -19,12 +19,12 @@ const BASES = {
   owner: m.dueList_owner,
 } as const;
 
-/** Whether anything comes due, by this record or by an earlier one. */
+/** Whether any item comes due, by this record or by an earlier one. */
 export function hasDue(context: PackContext): boolean {
   return context.visit.lives !== undefined || dueItems(context).length > 0;
 }
 
-/** All that comes due: lives, recurring and open bulletins, and findings that were put off. */
+/** Returns all items due: maintenance items, recurring and open bulletins, and deferred findings. */
 export function dueListView(context: PackContext): View {
   const { issuedAt, fmt } = context;
   const { hoursPerYear } = context.results.readings;

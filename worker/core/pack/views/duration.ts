@@ -2,13 +2,13 @@ import type { Formatter } from '../../text/formatter.ts';
 import { daysText } from './counts.ts';
 
 const HOUR_MIN = 60;
-/** From here on hours and minutes say nothing more. */
+/** Min. duration printed in days: hours and minutes add nothing to it. */
 const DAYS_FROM_MIN = 48 * HOUR_MIN;
 
 /**
- * A stretch of time as people say it: minutes, hours and minutes, or whole days.
+ * Returns a duration in everyday form: minutes, hours and minutes, or whole days.
  *
- * @example durationText(460, say)  // '7 h 40 min'
+ * @example durationText(460, fmt)  // '7 h 40 min'
  */
 export function durationText(minutes: number, fmt: Formatter): string {
   if (minutes >= DAYS_FROM_MIN) return daysText(Math.floor(minutes / (24 * HOUR_MIN)), fmt);

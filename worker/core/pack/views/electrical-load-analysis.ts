@@ -18,7 +18,7 @@ const SYSTEMS = {
   '28-volt': m.electricalLoadAnalysis_28VBattery24,
 } as const;
 
-/** A current, or a dash. */
+/** Returns a current, or a dash. */
 function amps(fmt: Formatter, value: number | undefined): string {
   return value === undefined ? DASH : fmt.plain(value, 1);
 }

@@ -9,7 +9,7 @@ import { nameOf, signatureOf } from '../people.ts';
 import type { View } from '../render.ts';
 import { common, sources } from './common.ts';
 
-/** A number as an instrument shows it: as many decimals as it has, no more than three. */
+/** Returns a number as an instrument shows it: its own decimals, up to three. */
 function shown(fmt: Formatter, value: number | undefined): string {
   return value === undefined ? DASH : fmt.asIs(value, 3);
 }
@@ -56,7 +56,7 @@ function verdictOf(fmt: Formatter, { isWithin, isChanged }: Pick<RunComparison, 
   return `${isWithin ? '✓' : fmt.text(m.outside)}${isChanged ? fmt.text(m.engineRuns_moved) : ''}`;
 }
 
-/** Which engine it is that was run, as its plate has it. */
+/** Returns the engine of the run, from its data plate. */
 function engineText({ visit, fmt }: PackContext): string {
   const { engine } = visit.aircraft;
   if (!engine) return fmt.text(m.engineRuns_recordNamesNoEngine);

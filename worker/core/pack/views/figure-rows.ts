@@ -7,7 +7,7 @@ import type { Formatter } from '../../text/formatter.ts';
 import * as m from '../../text/generated/messages.ts';
 import type { Message } from '../../text/message.ts';
 
-/** Rows of figures against limits, with what was subtracted where a figure is a difference. */
+/** Returns rows of figures with their limits, and the terms of a difference. */
 export function limitedRows(
   fmt: Formatter,
   figures: readonly LimitCheck[],
@@ -25,7 +25,7 @@ export function limitedRows(
   }));
 }
 
-/** A subtrahend, in brackets where it has a sign of its own. */
+/** Returns a subtrahend, in brackets if it is signed. */
 function bracketed(value: number, print: (value: number) => string): string {
   return value < 0 ? `(${print(value)})` : print(value);
 }
@@ -35,7 +35,7 @@ const OUTCOMES: Record<Exclude<Check['outcome'], 'passed'>, Message> = {
   'not recorded': m.figureRows_notRecorded,
 };
 
-/** Rows of what has no figure. */
+/** Returns rows of checks without a figure. */
 export function checkRows(fmt: Formatter, checks: readonly Check[]): Record<string, string>[] {
   return checks.map((check) => ({
     name: fmt.value(checkName(check)),

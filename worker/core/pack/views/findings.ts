@@ -84,7 +84,7 @@ function deferralRow(context: PackContext, { id, text, deferral }: VisitFinding)
   };
 }
 
-/** Cost now against cost if left, so that the owner can decide. */
+/** Returns cost now and cost if left, so that the owner can decide. */
 function costView(context: PackContext): View {
   const { visit, fmt } = context;
   const currency = visit.workshop.currency ?? '';

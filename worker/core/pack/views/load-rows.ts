@@ -6,7 +6,7 @@ import { DASH } from '../../text/dash.ts';
 import type { PackContext } from '../context.ts';
 import type { View } from '../render.ts';
 
-/** Every load with its current in each phase: what the sums of the phases are made of. */
+/** Returns every load with its current in each phase: the terms of the phase sums. */
 export function loadRows({ fmt }: PackContext, { loads, system }: Electrical): View {
   return {
     phaseHeads: PHASES.map((phase) => fmt.text(PHASE_NAMES[phase])),

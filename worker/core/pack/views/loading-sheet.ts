@@ -79,12 +79,12 @@ function loadingRow(context: PackContext, { kind, path, verdict }: NamedLoading,
   };
 }
 
-/** A mass that the aircraft may have is not printed above what it may have. */
+/** Returns a mass, never printed above its limit if it is within. */
 function loadedMass({ fmt, visit }: PackContext, { massKg }: Loading): string {
   return fmt.number('mass', massKg, { bound: fmt.inward('mass', massKg, { most: visit.aircraft.maximumMassKg }) });
 }
 
-/** A centre of gravity; within an envelope it is printed within its limits at that mass. */
+/** Returns a centre of gravity; within an envelope it is printed within its limits at that mass. */
 function armText(fmt: PackContext['fmt'], loading: Loading, envelope: Envelope | undefined): string {
   const armMm = cgMm(loading);
   const at = (pieces: readonly LimitPiece[] = []): number[] =>
@@ -95,7 +95,7 @@ function armText(fmt: PackContext['fmt'], loading: Loading, envelope: Envelope |
   return fmt.number('arm', armMm, { bound: fmt.inward('arm', armMm, limits) });
 }
 
-/** Which way the limit of each side bounds. */
+/** Direction of the limit of each side. */
 const BOUNDS = { forward: 'least', aft: 'most', below: 'least', above: 'most' } as const;
 
 function marginLines(context: PackContext, sheet: LoadingSheet): string[] {
@@ -121,7 +121,7 @@ function marginLines(context: PackContext, sheet: LoadingSheet): string[] {
       ];
 }
 
-/** The least solo pilot of the cockpit card, with what it follows from. */
+/** Returns the min. solo pilot of the cockpit card, with the reason for it. */
 function soloLine({ fmt, visit, regime }: PackContext, { leastPilot: least, envelope }: LoadingSheet): string {
   if (!least) return fmt.text(m.loadingSheet_aircraftNoSeatPilot);
   const seat = visit.aircraft.stations.find(({ id }) => id === least.station)?.name ?? '';
@@ -164,7 +164,7 @@ function table({ fmt, visit }: PackContext, sheet: LoadingSheet): View {
       : [places.length > 0 ? fmt.text(m.loadingSheet_baggage) : fmt.text(m.loadingSheet_allowed)],
     rows: sheet.table.rows.map(({ aboard, eachKg, cells }) => ({
       crew: crewText(fmt, aboard, fmt.number('mass', eachKg)),
-      // Without a tank every share of fuel is the same: one column says it.
+      // Without a tank every share of fuel is the same: one column suffices.
       cells: (hasTanks ? cells : cells.slice(0, 1)).map((cell) => cellText(fmt, cell, places.length > 0)),
     })),
     hasRows: sheet.table.rows.length > 0,
@@ -172,7 +172,7 @@ function table({ fmt, visit }: PackContext, sheet: LoadingSheet): View {
   };
 }
 
-/** As many places as are listed by name in a sentence. */
+/** Max. number of seats listed by name in a sentence. */
 const MAX_LISTED = 4;
 
 function crewText(fmt: PackContext['fmt'], aboard: CrewAboard, each: string): string {
@@ -182,7 +182,7 @@ function crewText(fmt: PackContext['fmt'], aboard: CrewAboard, each: string): st
     : fmt.text(m.loadingSheet_allSeatsEach, { each });
 }
 
-/** Who sits where, once there are more seats than the crews of the table fill. */
+/** Returns the seats of each crew, if there are more seats than the crews of the table fill. */
 function crewSeats({ aircraft }: PackContext['visit'], { table }: LoadingSheet, fmt: PackContext['fmt']): string {
   const nameOf = (id: string): string => aircraft.stations.find((station) => station.id === id)?.name ?? id;
   const of = (crew: CrewAboard): string[] =>
@@ -211,7 +211,10 @@ const REFUSALS = {
   'limit-exceeded': m.loadingSheet_limit,
 } as const;
 
-/** Baggage is rounded down, so that the printed figure is always allowed; without a place for any, a crew and fuel are or are not. */
+/**
+ * Returns baggage, rounded down, so that the printed figure is always allowed; without a compartment, whether crew and
+ * fuel are allowed.
+ */
 function cellText(fmt: PackContext['fmt'], cell: CrewFuelCell, hasBaggage: boolean): string {
   if ('refused' in cell) {
     const { refused } = cell;

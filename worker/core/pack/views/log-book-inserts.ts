@@ -15,7 +15,7 @@ const BOOKS = [
   { of: 'propeller', title: m.logBookInserts_propellerLogBook },
 ] as const;
 
-/** One slip for each log book, to be cut out, signed over its edge and pasted in. */
+/** Returns one slip for each log book, to be cut out, signed over its edge and pasted in. */
 export function logBookInsertsView(context: PackContext): View {
   const { visit, identity, issuedAt, released, results, fmt } = context;
   const { aircraft } = visit;
@@ -49,7 +49,7 @@ export function logBookInsertsView(context: PackContext): View {
   };
 }
 
-/** Engine and propeller books get an entry only when the visit inspected them, or did a bulletin on them. */
+/** Engine and propeller books get an entry only if the visit inspected them, or complied with a bulletin on them. */
 function isTouched(context: PackContext, of: Product): boolean {
   return of === 'airframe' || context.visit.inspection !== undefined || bulletinsDone(context, of).length > 0;
 }
@@ -59,7 +59,7 @@ function hoursText({ visit, fmt }: PackContext, of: Product): string {
   return meter ? hoursOnMeter(visit, { hours: totalHours(meter), meter: meter.id }, fmt) : DASH;
 }
 
-/** What was done on a product, each kind of work a sentence. What the record tells of no product is work on the airframe. */
+/** Returns the work on a product, each kind of work a sentence. Work without a product in the record is work on the airframe. */
 function workLines(context: PackContext, of: Product): string[] {
   const { visit, fmt } = context;
   const inspection = visit.inspection ? [sentence(visit.inspection.kind)] : [];

@@ -2,7 +2,7 @@ import { totalHours } from '../../calc/lives/total-hours.ts';
 import { countedName } from '../../record/meter-name.ts';
 import type { PackContext } from '../context.ts';
 
-/** Total time by each meter at release, with how it counts. */
+/** Returns total time by each meter at release, with its way of counting. */
 export function meterRows({ visit, fmt }: PackContext): { name: string; hours: string }[] {
   const readings = visit.meters?.readings ?? [];
   return readings.map((meter) => {

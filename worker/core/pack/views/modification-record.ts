@@ -20,12 +20,12 @@ const FLIGHT_TESTS = {
   done: m.modificationRecord_done,
 } as const;
 
-/** The id of its article. */
+/** Returns the id of its article. */
 function articleId({ id }: Modification): string {
   return `modification-${id.toLowerCase().replaceAll('.', '-')}`;
 }
 
-/** One record for each modification. */
+/** Returns one record for each modification. */
 export function modificationRecords(context: PackContext): DocumentInstance[] {
   const { fmt } = context;
   return (context.visit.modifications ?? []).map((modification) => ({

@@ -8,19 +8,19 @@ import { dueLimit, eitherOf } from './due-limit.ts';
 
 type Kind = OpenItem['kind'];
 
-/** What stands open after the visit, of some kinds. */
+/** Returns the open items of some kinds after the visit. */
 export function standing({ results }: PackContext, ...kinds: Kind[]): OpenItem[] {
   return results.open.standing.filter(({ kind }) => kinds.includes(kind));
 }
 
-/** What of that an earlier pack left open and this record has no entry for. */
+/** Returns those that an earlier pack left open and that have no entry in this record. */
 export function heldOver({ results }: PackContext, ...kinds: Kind[]): OpenItem[] {
   return results.open.held.filter(({ kind }) => kinds.includes(kind));
 }
 
 /**
- * The name that a reader finds an item by, for the life of the aircraft. What first stands in a draft has none yet, and what a correction
- * brings is told apart from what stood in the issue before only by the archive: there it is its identifier in the record.
+ * Returns the name of an item for the life of the aircraft. An item new in a draft has none yet, and only the archive
+ * distinguishes an item new in a correction from one in the issue before: both use the identifier in the record.
  */
 export function itemName({ results, identity }: PackContext, open: OpenItem): string {
   if (open.item !== undefined || identity?.issue !== '1') return open.item ?? open.id;
@@ -30,16 +30,16 @@ export function itemName({ results, identity }: PackContext, open: OpenItem): st
   return withNames(all, naming)[index]?.item ?? open.id;
 }
 
-/** The name of a finding of the record: as an open item where it stands open, else its identifier. */
+/** Returns the name of a finding of the record: as an open item if it is open, else its identifier. */
 export function findingName(context: PackContext, id: string): string {
   const open = standing(context, 'deferral', 'watch').find((item) => item.id === id && !isHeld(context, item));
   return open ? itemName(context, open) : id;
 }
 
-/** What an earlier pack calls so, and this record has no entry for. */
+/** Whether an item comes from an earlier pack and has no entry in this record. */
 const isHeld = ({ results }: PackContext, item: OpenItem): boolean => results.open.held.includes(item);
 
-/** By when something that stands open is to be done, on whichever clock comes first; undefined where nobody set a limit. */
+/** Returns the limit of an open item, on the clock that expires first; undefined if nobody set one. */
 export function openUntil(
   { visit, fmt }: Pick<PackContext, 'visit' | 'fmt'>,
   { until, of, meter }: Pick<OpenItem, 'until' | 'of' | 'meter'>,
@@ -48,7 +48,7 @@ export function openUntil(
   return eitherOf(fmt, dueLimit(visit, { date: until.date, hours: until.hours, of, meter }, fmt), landings);
 }
 
-/** Limitations in force, those of earlier packs that nobody lifted among them, and flight tests that earlier packs still owe. */
+/** Returns limitations in force, those of earlier packs that nobody lifted among them, and outstanding flight tests of earlier packs. */
 export function limitationTexts(context: PackContext): string[] {
   const { fmt } = context;
   return [

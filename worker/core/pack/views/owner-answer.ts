@@ -3,7 +3,8 @@ import * as m from '../../text/generated/messages.ts';
 import type { PackContext } from '../context.ts';
 
 /**
- * Whether the aircraft may be flown, as far as its release says so: what the statement that was signed covers, and no more.
+ * States whether the aircraft may be flown, as far as its release covers it: the scope of the signed statement, and no
+ * more.
  *
  * @param hasLimitations whether limitations are listed below
  */

@@ -6,46 +6,46 @@ import type { PackDocument } from '../pack-documents.ts';
 import type { View } from '../render.ts';
 import type { PackSummary } from '../summary.ts';
 
-/** Whether a pack still holds, as its page says it first. */
+/** Status of a pack, the first statement of its page. */
 export interface Standing {
   isCurrent: boolean;
   headline: string;
   detail: string;
-  /** The same in the words of a copy, which knows nothing of today; empty where it holds for ever. */
+  /** The same in the words of a copy, which does not know the present status; empty if it is permanent. */
   detailThen: string;
 }
 
-/** What holds as long as a pack is current. */
+/** Facts valid while a pack is current. */
 export interface LiveFacts {
-  /** Undefined where there is nothing to load. */
+  /** Undefined if there is nothing to load. */
   loading: LoadingFacts | undefined;
   until: string;
   isOfWeighingAlone: boolean;
-  /** What was past its limit at the release, or was due by a date that has passed since. */
+  /** Items past their limit at the release, or due by a date that has passed since. */
   past: { what: string; limit: string }[];
-  /** What the rules of today allow less of than the pack says, each in a sentence. */
+  /** Limits that today's rules make tighter than in the pack, each in a sentence. */
   tighter: string[];
 }
 
-/** What the page of a link shows. */
+/** Content of the page of a link. */
 export interface OwnerPage {
   summary: PackSummary;
   standing: Standing;
-  /** Undefined where the pack no longer holds, or its record no longer fits the schema. */
+  /** Undefined if the pack is no longer current, or its record no longer fits the schema. */
   live: LiveFacts | undefined;
   documents: readonly PackDocument[];
-  /** Identifier of the document that this reader is shown first. */
+  /** Identifier of the first document for this reader. */
   leading: string;
   /** Address of the page. */
   path: string;
-  /** The workshop that a reader is sent to, in a sentence; undefined where nothing has to be asked. */
+  /** The workshop to contact, in a sentence; undefined without a question. */
   askWhom: string | undefined;
   sealedBy: string;
-  /** Fingerprint of the key that sealed the pack; empty where it was not kept. */
+  /** Fingerprint of the key that sealed the pack; empty if it was not kept. */
   sealKey: string;
   pdfSha256: string;
   expiresAt: string;
-  /** Time of this opening, in the zone that the page is printed in. */
+  /** Time of this opening, in the time zone of the page. */
   openedAt: string;
 }
 
@@ -54,7 +54,7 @@ export function needsCare(live: LiveFacts | undefined): boolean {
   return live !== undefined && live.past.length + live.tighter.length > 0;
 }
 
-/** Page of a link: what holds today, the leading document and all others. */
+/** Returns the page of a link: present status, the leading document and all others. */
 export function ownerPage(page: OwnerPage, fmt: Formatter): View {
   const { summary, standing, live, documents, path } = page;
   const leading = documents.find(({ id }) => id === page.leading) ?? documents[0];
@@ -89,5 +89,5 @@ export function ownerPage(page: OwnerPage, fmt: Formatter): View {
   };
 }
 
-/** JSON as it may stand in a page: nothing in it can end the element that holds it. */
+/** Returns JSON that is safe inside a page: no character can end the element around it. */
 const inScript = (value: object): string => JSON.stringify(value).replaceAll('<', '\\u003c');

@@ -13,13 +13,13 @@ import { ownerAnswer } from './owner-answer.ts';
 import { loadLimitRows, massLimitRows } from './pilot-limits.ts';
 import { closedSince, rectified } from './work-done.ts';
 
-/** A limit that is not to be passed. */
+/** An upper limit. */
 const MAX = { bound: 'most' } as const;
 
-/** As much of what is due as an owner keeps in mind; the due list has the rest. */
+/** Max. number of due items in the summary; the due list has the rest. */
 const MAX_DUE = 3;
 
-/** What the owner needs to know before flying home, in plain words. */
+/** Returns the facts that an owner needs before flying home, in plain words. */
 export function ownerSummaryView(context: PackContext): View {
   const { visit, results, released, fmt } = context;
   const { schedule, loading } = results;
@@ -81,7 +81,7 @@ export function ownerSummaryView(context: PackContext): View {
   };
 }
 
-/** What may be loaded from now on; the empty mass, which is no limit, stands last. */
+/** Returns the permitted loads from now on; the empty mass, which is not a limit, comes last. */
 function limitRows(context: PackContext): View[] {
   const { visit, results, fmt } = context;
   const { schedule } = results;

@@ -46,7 +46,7 @@ function photographView(context: PackContext, photograph: Attachment): View {
   };
 }
 
-/** By what the typesetter and the screen ask for the picture of an attachment. */
+/** Returns the source by which typesetter and screen load the picture of an attachment. */
 export function imageSource(sha256: string): string {
   return `attachments/${sha256}`;
 }

@@ -6,7 +6,7 @@ import type { Message } from '../../text/message.ts';
 import type { PackContext } from '../context.ts';
 import { type BothSystems, bothSystems } from './both-systems.ts';
 
-/** Limits that are not to be passed. */
+/** Upper and lower limits. */
 const MAX = { bound: 'most' } as const;
 const MIN = { bound: 'least' } as const;
 
@@ -19,16 +19,16 @@ const GOVERNING: Readonly<Record<Governing, Message>> = {
   places: m.pilotLimits_limitsSeatsBaggage,
 };
 
-/** A limit as a pilot reads it: what it is, how much, and what it follows from. */
+/** A limit for a pilot: name, value and the reason for it. */
 export interface LimitRow {
   readonly [name: string]: string | BothSystems;
   name: string;
   measure: BothSystems;
-  /** Empty where there is nothing to add. */
+  /** Empty if there is nothing to add. */
   note: string;
 }
 
-/** The masses that bind an aircraft, as its papers state them; those that it has. */
+/** Returns the mass limits of an aircraft that its documents state. */
 export function massLimitRows({ visit, fmt }: PackContext): LimitRow[] {
   const { maximumMassKg, maximumZeroFuelMassKg, maximumLandingMassKg } = visit.aircraft;
   return [
@@ -42,7 +42,7 @@ export function massLimitRows({ visit, fmt }: PackContext): LimitRow[] {
   ];
 }
 
-/** What may be loaded, with the limit that is met first, and the least solo pilot. */
+/** Returns the max. loads, each with the limit that is met first, and the min. solo pilot. */
 export function loadLimitRows(context: PackContext): LimitRow[] {
   const { visit, results, fmt } = context;
   const { loading } = results;
@@ -68,7 +68,7 @@ export function loadLimitRows(context: PackContext): LimitRow[] {
   ];
 }
 
-/** The least solo pilot, as a limit that is not to be passed downward. */
+/** Returns the min. solo pilot, as a lower limit. */
 export function leastPilotRows({ visit, results, fmt }: PackContext): LimitRow[] {
   const least = results.loading?.leastPilot;
   if (!least) return [];
@@ -84,7 +84,7 @@ export function leastPilotRows({ visit, results, fmt }: PackContext): LimitRow[]
   return [row(fmt.text(m.leastSoloPilot), measure, [seat, why].filter(Boolean).join(', '))];
 }
 
-/** The limit that the useful load meets first. */
+/** Returns the limit that the useful load meets first. */
 export function usefulLoadNote(context: PackContext): string {
   const { results, fmt, visit } = context;
   const { governedBy: governing } = results.loading?.limits.usefulLoad ?? {};
@@ -95,7 +95,10 @@ export function usefulLoadNote(context: PackContext): string {
     : governedBy(context, governing);
 }
 
-/** The limit that a payload meets first; where that is the landing mass, what may take off beyond it, and what has to be burnt then. */
+/**
+ * Returns the limit that a payload meets first; for the landing mass, also the load beyond it that may take off, and
+ * the fuel to burn for it.
+ */
 export function fullTanksNote(context: PackContext): string {
   const { results, fmt } = context;
   const { loading } = results;
@@ -113,8 +116,8 @@ function landingNote({ results, fmt }: PackContext, governing: string): string {
 }
 
 /**
- * In kilograms and, as tanks are read, in volume: what is burnt by the lightest fuel aboard and what is left by the heaviest, so that
- * neither volume flatters.
+ * Returns kilograms and volume, for the tank gauges: fuel used at the lowest density aboard and fuel left at the
+ * highest, so that neither volume is optimistic.
  */
 function burnText({ visit, results, fmt }: PackContext): string {
   const beyond = results.loading?.limits.afterBurn;

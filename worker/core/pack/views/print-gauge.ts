@@ -1,7 +1,7 @@
 import type { Conductor } from '../../calc/electrical/wire-table.ts';
 
 /**
- * Size of a wire in a table; aluminium is marked.
+ * Returns the size of a wire for a table; aluminium is marked.
  *
  * @example printGauge({ gauge: '2', material: 'aluminium' })  // '2 Al'
  */

@@ -31,7 +31,7 @@ export function radioAndSurveillanceView(context: PackContext): View {
   };
 }
 
-/** Who tested, and on which day: the transponder, or else the encoder. */
+/** Returns person and date of the test: of the transponder, or else of the encoder. */
 function testedBy({ visit, fmt }: PackContext, { transponderTest, encoder }: SurveillanceRecord): SignatureView {
   const test = transponderTest ?? encoder;
   return signatureOf(visit, test?.by, fmt.text(m.tested), test ? fmt.day(test.at) : DASH);
@@ -92,7 +92,7 @@ function transponderView(
   };
 }
 
-/** What of the class and its options decides which limits hold. */
+/** Returns the class and the options that decide which limits apply. */
 function optionsOf(
   fmt: Formatter,
   { class: transponderClass, hasNarrowFrequency, hasHighPower, modeS }: TransponderTest,

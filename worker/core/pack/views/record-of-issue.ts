@@ -14,7 +14,7 @@ import { sealedByLine } from './sealed-by.ts';
 
 type ValueName = { [Name in keyof Regime]: Regime[Name] extends Sourced<unknown> ? Name : never }[keyof Regime];
 
-/** Values of a regime, as a row of a table names them. */
+/** Names of a regime's values in a table row. */
 const VALUE_NAMES: Readonly<Record<ValueName, Message>> = {
   approvalNeeded: m.recordOfIssue_approvalNeeded,
   secondInspection: m.recordOfIssue_secondInspection,
@@ -68,7 +68,7 @@ export function recordOfIssueView(context: PackContext, digests: readonly Docume
   };
 }
 
-/** A row for each value, in the order of the regime. */
+/** Returns a row for each value, in the order of the regime. */
 function regimeRows(fmt: Formatter, regime: Regime): Record<string, string>[] {
   return Object.keys(regime)
     .filter(isValueName)

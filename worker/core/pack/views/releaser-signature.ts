@@ -2,10 +2,11 @@ import type { PackContext } from '../context.ts';
 import { type SignatureView, signatureOf } from '../people.ts';
 
 /**
- * The field of the releasing person under what follows from the release. A draft has none: nobody has put their name to it.
+ * Returns the signature field of the releasing person, for statements that follow from the release. A draft has none:
+ * nobody has signed it.
  *
- * @param heading what that person answers for
- * @param withTime whether the time of day stands beside the day
+ * @param heading responsibility of that person
+ * @param withTime print the time of day with the date
  */
 export function releaserSignature(
   { visit, released, fmt }: PackContext,

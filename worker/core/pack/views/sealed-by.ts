@@ -3,8 +3,8 @@ import { printableLineOf } from '../../text/printable.ts';
 import type { PackContext } from '../context.ts';
 
 /**
- * Who seals the pack, as the deployment knows them: the letterhead is what the record says. A name from before names had to be printable
- * is printed as far as it can be; the identifier beside it tells whose it is.
+ * Returns the sealing workshop as known to the deployment: the letterhead comes from the record. A name older than the
+ * check for printable names is printed as far as possible; the identifier next to it is unambiguous.
  */
 export function sealedByLine({ identity, fmt }: PackContext): string {
   const sealedBy = identity?.sealedBy;

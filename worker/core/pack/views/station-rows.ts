@@ -3,7 +3,7 @@ import type { PackContext } from '../context.ts';
 import type { View } from '../render.ts';
 import { bothSystems } from './both-systems.ts';
 
-/** The stations of the aircraft as printed: name, arm, limits. */
+/** Returns the stations of the aircraft as printed: name, arm, limits. */
 export function stationRows({ visit, fmt }: PackContext): View[] {
   return visit.aircraft.stations.map((station) => {
     if (station.kind === 'fuel') {

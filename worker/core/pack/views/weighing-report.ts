@@ -120,7 +120,7 @@ function reduction({ fmt }: PackContext, result: WeighingResult): View {
   };
 }
 
-/** What it is, and which way it was counted. */
+/** Returns the name of an adjustment, and its sign in words. */
 function reductionName(fmt: PackContext['fmt'], line: WeighingResult['adjustments'][number]['line']): string {
   if (line.kind === 'item-aboard') return fmt.text(m.weighingReport_off, { item: line.item });
   return line.kind === 'item-missing'
@@ -151,7 +151,7 @@ function comparison({ fmt, results }: PackContext, held: Comparison | undefined)
   };
 }
 
-/** Says what the papers may lack, and no more than the scales can tell. */
+/** States the mass that the documents may lack, within what the scales can show. */
 function residualLine(residual: Residual | undefined, fmt: PackContext['fmt']): string {
   if (!residual) return '';
   const mass = `${fmt.measure('mass', residual.massKg, { signed: true, extra: 1 })} ± ${fmt.measure('mass', residual.expandedKg, { extra: 1 })} (k = 2)`;

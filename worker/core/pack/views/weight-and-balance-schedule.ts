@@ -49,10 +49,10 @@ export function weightAndBalanceScheduleView(context: PackContext): View {
 
 type Schedule = NonNullable<PackContext['results']['schedule']>;
 
-/** A limit that is not to be passed. */
+/** An upper limit. */
 const MAX = { bound: 'most' } as const;
 
-/** What the schedule is read for, first. */
+/** Returns the main figures of the schedule. */
 function headFigures(context: PackContext, schedule: Schedule): View {
   const { visit, results, fmt } = context;
   const { aircraft } = visit;
@@ -97,7 +97,7 @@ function emptyRange({ visit, fmt }: PackContext): BothSystems {
   };
 }
 
-/** Mass and arm side by side, once there are steps enough to see a history in. */
+/** Returns mass and arm charts side by side, if there are enough steps to show a history. */
 function historyCharts({ results, fmt }: PackContext): View {
   const history = results.schedule?.history ?? [];
   if (history.length < 4) return { hasCharts: false };

@@ -1,7 +1,7 @@
 import type { WireEnd } from '../../record/visit.ts';
 
 /**
- * Where a wire ends, as a drawing has it.
+ * Returns a wire end in the notation of a drawing.
  *
  * @example wireEnd({ at: 'J101', pin: '3' })  // 'J101-3'
  */

@@ -9,7 +9,7 @@ import { wireEnd } from './wire-end.ts';
 
 type Marked = Pick<FoundWire, 'mark' | 'gauge' | 'material'>;
 
-/** A sheet of the marks of the visit: each twice, for both ends of the wire; a capped wire has one end within reach. */
+/** Returns a sheet of the wire labels of the visit: each twice, for both ends of the wire; a capped wire has one end within reach. */
 export function wireMarksView(context: PackContext): View {
   const { fmt } = context;
   const { wires = [], found = [] } = context.visit.wiring ?? {};

@@ -9,7 +9,7 @@ import { common, sources } from './common.ts';
 import { printGauge } from './print-gauge.ts';
 import { wireEnd } from './wire-end.ts';
 
-/** Its words for directions and screens mean something else elsewhere. */
+/** Document whose terms for directions and screens differ from others. */
 const PLACE = 'wiring-schedule';
 
 type Wiring = NonNullable<Visit['wiring']>;

@@ -2,7 +2,7 @@ import { LIMITS } from '../../limits.ts';
 import { type Fault, fault } from '../../text/faults.ts';
 import { RefusedError } from '../refusal.ts';
 
-/** The kinds of work that are counted while a file is read. */
+/** Kinds of work counted while a file is read. */
 export type Work = 'unpackedBytes' | 'passedBytes' | 'objects' | 'tokens' | 'draws' | 'pixels';
 
 export type Bounds = Readonly<Record<Work, number>>;
@@ -18,7 +18,7 @@ const BOUNDS: Bounds = {
 
 const inMegabytes = (bytes: number): number => bytes / 1e6;
 
-// Each names what there is too much of, so that somebody who made the file can make it smaller.
+// Each names the excessive quantity, so that the author of the file can make it smaller.
 const EXCESS: Readonly<Record<Work, (most: number) => Fault>> = {
   unpackedBytes: (most) => fault('unpacks-more-than-mb', { inMegabytes: inMegabytes(most) }),
   passedBytes: (most) => fault('pictures-fonts-take-more-work-unpack', { inMegabytes: inMegabytes(most) }),
@@ -29,11 +29,12 @@ const EXCESS: Readonly<Record<Work, (most: number) => Fault>> = {
 };
 
 /**
- * What the reading of one file may cost, and has cost. Whoever unpacks, reads or draws out charges it before it goes on; whatever part of
- * a file the cost arises in, the bound is that of the file. Nothing is timed: the clock of the runtime stands still while it computes.
+ * Cost limit and cost so far of reading one file. Code that unpacks, reads or draws charges its work before it goes on;
+ * the limit applies to the file as a whole, with all its parts. Nothing is timed: the clock of the runtime does not
+ * advance during computation.
  */
 export class Budget {
-  /** What has been charged so far. */
+  /** Charges so far. */
   readonly spent: Record<Work, number> = {
     unpackedBytes: 0,
     passedBytes: 0,
@@ -48,10 +49,10 @@ export class Budget {
     this.#most = most;
   }
 
-  /** @throws RefusedError when it is more than the file may cost */
+  /** @throws RefusedError if the charge exceeds the limit of the file */
   spend(work: Work, count: number): void {
     this.spent[work] += count;
-    // NaN, which comes of figures that are none, is too much as well.
+    // NaN, the result of invalid figures, is too much as well.
     if (!(this.spent[work] <= this.#most[work])) throw new RefusedError('too-large', EXCESS[work](this.#most[work]));
   }
 }

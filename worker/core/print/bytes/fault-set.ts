@@ -1,6 +1,6 @@
 import type { Fault } from '../../text/faults.ts';
 
-/** Faults in the order in which they are found, each once. */
+/** Faults in the order of detection, each once. */
 export class FaultSet {
   readonly #faults = new Map<string, Fault>();
 

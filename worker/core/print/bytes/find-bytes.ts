@@ -1,4 +1,4 @@
-/** Where some bytes stand in others for the last time; -1 where they do not. */
+/** Returns the last index of some bytes in others; -1 if absent. */
 export function lastIndexOf(bytes: Uint8Array, wanted: Uint8Array): number {
   for (let at = bytes.length - wanted.length; at >= 0; at--) {
     let same = 0;

@@ -1,6 +1,6 @@
 const FIRST_BYTES = 4096;
 
-/** Bytes that are written one after another, in memory at most twice what they come to. */
+/** Growing buffer, in memory up to twice its length. */
 export class GrowingBytes {
   #bytes = new Uint8Array(FIRST_BYTES);
   length = 0;
@@ -24,14 +24,14 @@ export class GrowingBytes {
     this.length += bytes.length;
   }
 
-  /** The same byte so many times. */
+  /** Appends a number of equal bytes. */
   fill(byte: number, count: number): void {
     this.#makeRoom(count);
     this.#bytes.fill(byte, this.length, this.length + count);
     this.length += count;
   }
 
-  /** What was written so far, without a copy. */
+  /** Returns the bytes written so far, without a copy. */
   taken(): Uint8Array {
     return this.#bytes.subarray(0, this.length);
   }

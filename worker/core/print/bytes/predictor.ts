@@ -1,7 +1,7 @@
 import { fault } from '../../text/faults.ts';
 import { damaged } from '../refusal.ts';
 
-// The one of three neighbours that is nearest to their plane (PNG, third edition, 9.4).
+// Returns the neighbour nearest to the plane of the three (PNG, third edition, 9.4).
 function paeth(left: number, above: number, corner: number): number {
   const estimate = left + above - corner;
   const [byLeft, byAbove, byCorner] = [
@@ -14,8 +14,8 @@ function paeth(left: number, above: number, corner: number): number {
 }
 
 /**
- * Undoes the filter of a row in its place (PNG, third edition, 9.2). The first byte of both rows is the filter; `above` is undone already
- * and zeros for the first row; `step` is the bytes of a pixel.
+ * Reverses the filter of a row in place (PNG, third edition, 9.2). The first byte of both rows is the filter; `above`
+ * is already reversed and zeros for the first row; `step` is the bytes of a pixel.
  */
 export function unfiltered(row: Uint8Array, above: Uint8Array, step: number): void {
   const filter = row[0];
@@ -32,7 +32,7 @@ export function unfiltered(row: Uint8Array, above: Uint8Array, step: number): vo
   }
 }
 
-/** Undoes the PNG predictors of a PDF stream (ISO 32000-1, 7.4.4.4). */
+/** Reverses the PNG predictors of a PDF stream (ISO 32000-1, 7.4.4.4). */
 export function withoutPredictor(bytes: Uint8Array, columns: number, bitsPerPixel: number): Uint8Array {
   const rowBytes = 1 + Math.ceil((columns * bitsPerPixel) / 8);
   if (!(columns > 0 && bitsPerPixel > 0 && rowBytes <= bytes.length + 1))

@@ -3,17 +3,17 @@ import type { Tag } from '../measure/tag.ts';
 import { number, showOperator } from './pdf-text.ts';
 import type { Element, Structure } from './structure.ts';
 
-/** The name of each face among the resources of a page. */
+/** Name of each face in the resources of a page. */
 export const FONT_NAMES: Readonly<Record<FaceName, string>> = { regular: 'F1', semibold: 'F2', italic: 'F3' };
 
-/** Artefacts of the page as such, or of how its content is set (ISO 32000-1, 14.8.2.2). */
+/** Artefacts of the page itself, or of the layout of its content (ISO 32000-1, 14.8.2.2). */
 export type ArtefactKind = 'Pagination' | 'Layout';
 
-/** The content stream of one page, in PDF coordinates, y up. All content is marked: as an element's or as an artefact. */
+/** Content stream of one page, in PDF coordinates, y up. All content is marked: as an element's or as an artefact. */
 export interface Canvas {
-  /** Marks what is drawn next. */
+  /** Marks the content drawn next. */
   enter: (tag: Tag | null) => void;
-  /** Says what artefacts drawn from here on are. */
+  /** Sets the kind of artefacts drawn from here on. */
   setArtefacts: (kind: ArtefactKind) => void;
   write: (operators: string) => void;
   beginText: (xPt: number, yPt: number) => void;
@@ -22,7 +22,7 @@ export interface Canvas {
   finish: () => string;
 }
 
-/** A canvas for a page; marks are recorded in the structure. */
+/** Creates a canvas for a page; marks are recorded in the structure. */
 export function createCanvas(structure: Structure, page: number): Canvas {
   const parts: string[] = [];
   const marked: Element[] = [];
@@ -56,7 +56,7 @@ export function createCanvas(structure: Structure, page: number): Canvas {
     parts.push(`BT ${number(xPt)} ${number(yPt)} Td`);
   };
 
-  // Face and rise outlast a text object (ISO 32000-1, 9.3.1), so they are named only where they change.
+  // Face and rise outlast a text object (ISO 32000-1, 9.3.1), so they are written only when they change.
   const showText: Canvas['showText'] = (shown, face, sizePt, risePt) => {
     const named = `/${FONT_NAMES[face]} ${number(sizePt)} Tf`;
     if (named !== font) parts.push(named);

@@ -20,7 +20,7 @@ function segmentOperators(segment: Segment): string {
 function shapeOperators(shape: Shape): string {
   if (shape.kind === 'text') {
     const face = shape.semibold ? 'semibold' : 'regular';
-    // The drawing's plane has y down; the text in it is turned upright again.
+    // The drawing's plane has y down; its text is turned upright again.
     const place = `1 0 0 -1 ${number(shape.x)} ${number(shape.y)} Tm`;
     return `${paint(shape.fill, ['g', 'rg'])} BT /${FONT_NAMES[face]} ${number(shape.size)} Tf ${place} ${showOperator(shape.text, face)} ET`;
   }
@@ -37,7 +37,7 @@ function shapeOperators(shape: Shape): string {
   return [...setup, ...parts, close].join(' ');
 }
 
-/** Draws a drawing with its top left corner at a point of the page, and returns the box it stands in. */
+/** Draws a drawing with its top left corner at a point of the page, and returns its box. */
 export function drawDrawing(
   canvas: Canvas,
   drawing: Drawing,

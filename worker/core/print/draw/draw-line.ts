@@ -3,7 +3,7 @@ import type { Item, Piece } from '../measure/item.ts';
 import type { Tag } from '../measure/tag.ts';
 import type { Canvas } from './canvas.ts';
 
-/** A link as it stands on a page, in PDF coordinates. */
+/** A link on a page, in PDF coordinates. */
 export interface PlacedLink {
   tag: Tag;
   target: string;
@@ -13,7 +13,7 @@ export interface PlacedLink {
 
 type LineItem = Extract<Item, { kind: 'line' }>;
 
-// Page numbers are known by now; they take the place that was kept for them, and what follows moves up.
+// Page numbers are known by now; they fill the space reserved for them, and the following pieces move up.
 function withPageNumbers(line: LineItem, startPage: Readonly<Record<string, number>>): readonly Piece[] {
   if (!line.pieces.some((piece) => piece.pageOf !== null)) return line.pieces;
   return line.pieces.map((piece) => {
@@ -26,7 +26,7 @@ function withPageNumbers(line: LineItem, startPage: Readonly<Record<string, numb
   });
 }
 
-/** Draws a line of text with its left end at a point of the page, and returns the links in it. */
+/** Draws a line of text with its left end at a point of the page, and returns its links. */
 export function drawLine(
   canvas: Canvas,
   line: LineItem,

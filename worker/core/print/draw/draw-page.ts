@@ -8,7 +8,7 @@ import type { Surface } from './surface.ts';
 
 const TYPE_ABOVE_PT = 10;
 
-/** Draws items from a point of the page; y of the point in PDF coordinates. The items decide all places, this decides nothing. */
+/** Draws items from a point of the page; y of the point in PDF coordinates. The items have all positions; none is decided here. */
 export function drawItems(surface: Surface, items: readonly Item[], xPt: number, yPt: number): void {
   for (const item of items) drawItem(surface, item, xPt, yPt);
 }
@@ -57,7 +57,7 @@ function drawItem(surface: Surface, item: Item, xPt: number, yPt: number): void 
       drawPicture(surface, item, xPt + item.xPt, yPt - item.yPt - item.heightPt);
       break;
     case 'anchor':
-      // A repeated table head stands for the first one.
+      // The first table head is the target, not a repeated one.
       if (!marks.anchors.has(item.id)) marks.anchors.set(item.id, { page, yPt: yPt + TYPE_ABOVE_PT });
       break;
     case 'bookmark':

@@ -10,21 +10,24 @@ import { type RunningHeads, runningHeads } from './running-heads.ts';
 import { createStructure, type Structure } from './structure.ts';
 import type { Bookmark, Marks, Place } from './surface.ts';
 
-/** Everything the file is made of that stands on pages. */
+/** Content of all pages for the file. */
 export interface Drawn {
   contents: string[];
-  /** By page. */
+  /** Links by page. */
   links: PlacedLink[][];
   anchors: Map<string, Place>;
   bookmarks: Bookmark[];
   structure: Structure;
-  /** By page. */
+  /** Pictures by page. */
   pictures: PictureSource[][];
 }
 
 export type HeadsOf = (page: number, title: string) => RunningHeads;
 
-/** Draws all pages: the mark beneath, or over what might cover it; heads and feet around; the items as they were placed, which each page lets go. */
+/**
+ * Draws all pages: the mark beneath, or over content that might cover it; heads and feet around; the items at their
+ * positions, which each page releases.
+ */
 export function drawPages({ pages, startPage }: Pages, paper: Paper, headsOf: HeadsOf, mark: string): Drawn {
   const structure = createStructure(DOCUMENT_TAG);
   const anchors = new Map<string, Place>();
@@ -33,7 +36,7 @@ export function drawPages({ pages, startPage }: Pages, paper: Paper, headsOf: He
   const pictures: PictureSource[][] = [];
   const contents = pages.map((placed, page) => {
     const { title, items, isForeign } = placed;
-    // A long pack is held once, as items or as what was drawn of them, never as both.
+    // A long pack is in memory once, as items or as their drawing, never as both.
     placed.items = [];
     const canvas = createCanvas(structure, page);
     const marks: Marks = { links: [], anchors, bookmarks };

@@ -2,7 +2,7 @@ import type { PlacedPicture } from '../measure/item.ts';
 import { number, ratio } from './pdf-text.ts';
 import type { Surface } from './surface.ts';
 
-/** The name of a picture among the resources of its page. */
+/** Returns the name of a picture in the resources of its page. */
 export function pictureName(index: number): string {
   return `X${index}`;
 }

@@ -5,7 +5,7 @@ import type { Paper } from '../paper.ts';
 import { RULE_PT } from '../style/block-style.ts';
 import { textStyle } from '../style/text-style.ts';
 
-/** What stands above and below the text of one page. */
+/** Text above and below the body of one page. */
 export interface RunningHeads {
   headLeft: string;
   headCentre: string;
@@ -13,7 +13,7 @@ export interface RunningHeads {
   footLeft: string;
   footCentre: string;
   footRight: string;
-  /** The mark in words, on a line of its own at the foot; empty for none. */
+  /** The mark in words, on a separate line at the foot; empty for none. */
   mark: string;
 }
 
@@ -23,7 +23,7 @@ const HEAD_BASELINE_PT = 38;
 const FOOT_RULE_PT = 44;
 const GAP_PT = 12;
 
-// A running head says again what the page says; it is shortened where the page would not be.
+// Shortens a running head, which only repeats the content of the page.
 function shortened(text: string, roomPt: number, style: typeof STYLE): string {
   const width = (part: string): number => textWidthPt(part, style.face, style.sizePt);
   if (width(text) <= roomPt) return text;
@@ -32,7 +32,7 @@ function shortened(text: string, roomPt: number, style: typeof STYLE): string {
   return `${text.slice(0, end).trimEnd()}…`;
 }
 
-/** Where a text stands on its line: `columnPt` is the length of the line, `roomPt` what the text may take of it. */
+/** Position of a text on its line: `columnPt` is the length of the line, `roomPt` the max. width of the text. */
 interface LinePlace {
   align: Align;
   baselinePt: number;
@@ -61,7 +61,7 @@ function row(texts: readonly [string, string, string], baselinePt: number, colum
   ];
 }
 
-/** Head and foot of a page, placed from the left edge of the text area and the top edge of the sheet. */
+/** Returns head and foot of a page, placed from the left edge of the text area and the top edge of the sheet. */
 export function runningHeads(heads: RunningHeads, paper: Paper): Item[] {
   const { columnPt, heightPt } = paper;
   const footPt = heightPt - FOOT_RULE_PT;

@@ -1,9 +1,9 @@
 import type { Tag } from '../measure/tag.ts';
 
-/** What stands in a structure element, in reading order. */
+/** Content of a structure element, in reading order. */
 export type Kid = { kind: 'element'; element: Element } | { kind: 'content'; page: number; id: number };
 
-/** An element of the structure tree with its content. `box` is where a figure stands. */
+/** An element of the structure tree with its content. `box` is the position of a figure. */
 export interface Element {
   tag: Tag;
   parent: Element | null;
@@ -11,17 +11,17 @@ export interface Element {
   box: readonly [number, number, number, number] | null;
 }
 
-/** The structure tree while pages are drawn: elements enter it in reading order, which is the order they are drawn in. */
+/** Structure tree during drawing: elements enter it in reading order, which is the order of drawing. */
 export interface Structure {
   root: Element;
   /** All elements, parents first. */
   elements: Element[];
   element: (tag: Tag) => Element;
-  /** By page, the element of each marked content. */
+  /** Element of each marked content, by page. */
   contentOf: Element[][];
 }
 
-/** An empty structure tree below a root. */
+/** Creates an empty structure tree below a root. */
 export function createStructure(rootTag: Tag): Structure {
   const root: Element = { tag: rootTag, parent: null, kids: [], box: null };
   const known = new Map<Tag, Element>([[rootTag, root]]);

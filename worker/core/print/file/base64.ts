@@ -1,4 +1,4 @@
-/** The bytes of a base64 text. */
+/** Decodes base64 text. */
 export function bytesFromBase64(text: string): Uint8Array {
   const binary = atob(text);
   const bytes = new Uint8Array(binary.length);

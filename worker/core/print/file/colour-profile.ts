@@ -1,6 +1,6 @@
 /**
- * An sRGB colour profile of our own making, ICC.1:2004-10 (version 4.2): primaries and white point of IEC 61966-2-1 adapted to D50 by the
- * Bradford matrix, and its tone curve as a parametric curve of type 3.
+ * Returns an sRGB colour profile built here, ICC.1:2004-10 (version 4.2): primaries and white point of IEC 61966-2-1
+ * adapted to D50 by the Bradford matrix, and its tone curve as a parametric curve of type 3.
  */
 export function colourProfile(): Uint8Array {
   const tags = profileTags();
@@ -34,7 +34,7 @@ function writeHeader(bytes: Uint8Array, view: DataView): void {
   view.setUint32(0, bytes.length);
   view.setUint32(8, 0x04200000);
   bytes.set(ascii('mntrRGB XYZ '), 12);
-  // Creation date of the profile: fixed, as the bytes of a pack depend on nothing but the record.
+  // Creation date of the profile: fixed, as the bytes of a pack depend only on the record.
   for (const [i, part] of [2026, 1, 1, 0, 0, 0].entries()) view.setUint16(24 + 2 * i, part);
   bytes.set(ascii('acsp'), 36);
   for (const [i, value] of [0.9642, 1, 0.8249].entries()) view.setInt32(68 + 4 * i, fixed(value));

@@ -1,21 +1,21 @@
 import pako from 'pako';
 import { joined } from '../bytes/byte-text.ts';
 
-// A third of the time of the usual level 6, for a file that is some 9 % larger.
+// A third of the time of the usual level 6, for a file about 9 % larger.
 const LEVEL = 2;
 
 const WAITING_BYTES = 65_536;
 
-/** Bytes deflated as FlateDecode wants them (RFC 1950). In JavaScript throughout, so that every machine gives the same bytes. */
+/** Deflates bytes for FlateDecode (RFC 1950). In JavaScript throughout, so that every machine gives the same bytes. */
 export function deflate(bytes: Uint8Array): Uint8Array {
   return pako.deflate(bytes, { level: LEVEL });
 }
 
-/** Deflates what comes piece by piece, so that it is never held as a whole. */
+/** Deflates data piece by piece, so that it is never whole in memory. */
 export class Deflation {
   readonly #pieces: Uint8Array[] = [];
   readonly #packing = new pako.Deflate({ level: LEVEL });
-  // Told of every few bytes apart, it would take longer over the telling than over the packing.
+  // Pushing every few bytes separately would take longer than packing them.
   readonly #waiting = new Uint8Array(WAITING_BYTES);
   #waits = 0;
 
@@ -35,7 +35,7 @@ export class Deflation {
     }
   }
 
-  /** What it all came to. */
+  /** Returns all packed data. */
   end(): Uint8Array {
     this.#pack(true);
     return joined(this.#pieces);

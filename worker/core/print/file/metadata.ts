@@ -3,8 +3,8 @@ import type { PrintMetadata } from '../print-job.ts';
 
 const PRODUCER = 'Slipmark';
 
-// What XML cannot hold (XML 1.0, 2.2) is left out of the information dictionary too, as both must say the same. A lone half of a
-// surrogate pair is not text.
+// Characters that XML cannot contain (XML 1.0, 2.2) are also left out of the information dictionary, as both must
+// agree. A lone half of a surrogate pair is not text.
 const NO_XML = /[^\t\n\r\x20-\ud7ff\ue000-\ufffd\u{10000}-\u{10ffff}]/gu;
 
 function stated(text: string): string {
@@ -23,21 +23,21 @@ function issuedParts(issuedAt: string): RegExpExecArray {
   return parts;
 }
 
-/** The date in the form of ISO 32000-1, 7.9.4, in the offset it was given in. */
+/** Returns the date in the form of ISO 32000-1, 7.9.4, in its own offset. */
 export function pdfDate(issuedAt: string): string {
   const [, year, month, day, hour, minute, second = '00', , offsetHour = '+00', offsetMinute = '00'] =
     issuedParts(issuedAt);
   return `(D:${year}${month}${day}${hour}${minute}${second}${offsetHour}'${offsetMinute}')`;
 }
 
-// XMP wants seconds, and the same instant as the information dictionary.
+// XMP requires seconds, and the same instant as the information dictionary.
 function xmpDate(issuedAt: string): string {
   const [, year, month, day, hour, minute, second = '00', zone, offsetHour = '+00', offsetMinute = '00'] =
     issuedParts(issuedAt);
   return `${year}-${month}-${day}T${hour}:${minute}:${second}${zone === 'Z' ? '+00:00' : `${offsetHour}:${offsetMinute}`}`;
 }
 
-/** The document information dictionary. */
+/** Returns the document information dictionary. */
 export function informationDictionary(metadata: PrintMetadata): string {
   const { title, author, subject, issuedAt } = metadata;
   const texts = { Title: title, Author: author, Subject: subject, Creator: PRODUCER, Producer: PRODUCER };
@@ -68,7 +68,7 @@ const CLAIMS = `<pdfaid:part>3</pdfaid:part>
 <pdfuaid:part>1</pdfuaid:part>
 `;
 
-/** The XMP packet: the same facts as the information dictionary, and where they are made the claims to PDF/A-3a and PDF/UA-1. */
+/** Returns the XMP packet: the same facts as the information dictionary, and the claims to PDF/A-3a and PDF/UA-1 if made. */
 export function xmpPacket(metadata: PrintMetadata, claims: boolean): string {
   const { title, subject, author, language, issuedAt } = metadata;
   const date = xmpDate(issuedAt);

@@ -1,6 +1,6 @@
 /**
- * In bundles in the place of `@pdf-lib/standard-fonts`, of which pdf-lib asks for the names alone: packs embed their own fonts, and the
- * metrics of fourteen others are 150 kB.
+ * Replaces `@pdf-lib/standard-fonts` in bundles, of which pdf-lib uses only the names: packs embed their own fonts, and
+ * the metrics of fourteen others are 150 kB.
  */
 export const FontNames = {};
 export const Font = {};

@@ -6,36 +6,36 @@ import { type StreamPlace, serialiseFile } from './serialise-file.ts';
 /** Further entries of a stream's dictionary: each value a complete PDF object. */
 export type StreamEntries = Readonly<Record<string, string>>;
 
-/** The objects of one file: pdf-lib numbers them, `serialise-file.ts` writes them. A reference is text, such as `12 0 R`. */
+/** Objects of one file: pdf-lib numbers them, `serialise-file.ts` writes them. A reference is text, such as `12 0 R`. */
 export interface ObjectStore {
   reserve: () => string;
   put: (reference: string, object: string) => void;
   add: (object: string) => string;
-  /** A stream that is deflated here. */
+  /** Adds a stream that is deflated here. */
   addStream: (content: string | Uint8Array, entries?: StreamEntries) => string;
-  /** A stream whose bytes stand as they are: with `filter` they are already encoded, without they stay readable. */
+  /** Adds a stream with unchanged bytes: with `filter` they are already encoded, without they stay readable. */
   addPlainStream: (bytes: Uint8Array, entries?: StreamEntries, filter?: 'FlateDecode') => string;
-  /** A plain stream that stands behind everything else, so that nothing after it can be taken for it. */
+  /** Adds a plain stream after all other data, so that no later bytes can be mistaken for it. */
   addLastStream: (bytes: Uint8Array, entries?: StreamEntries) => string;
-  /** A stream in a reserved place; deflated here unless its entries name a filter. */
+  /** Writes a stream at a reserved reference; deflated here unless its entries name a filter. */
   putStream: (reference: string, bytes: Uint8Array, entries: StreamEntries) => void;
   save: (root: string, info: string, identifier: string) => SavedFile;
 }
 
-/** A finished file, and where each of its streams stands in it. */
+/** A finished file, with the positions of its streams. */
 export interface SavedFile {
   bytes: Uint8Array;
   placeOf: (reference: string) => StreamPlace | undefined;
 }
 
-// Text of content streams holds a byte a character.
+// Text of content streams has one byte per character.
 function bytesOf(text: string): Uint8Array {
   const bytes = new Uint8Array(text.length);
   for (let i = 0; i < text.length; i++) bytes[i] = text.charCodeAt(i);
   return bytes;
 }
 
-/** An empty store. */
+/** Creates an empty store. */
 export function createObjectStore(): ObjectStore {
   const context = PDFContext.create();
   const last = new Set<number>();

@@ -1,6 +1,6 @@
 /**
- * The parts of pdf-lib that write a file, each from its own module: its root brings forms, fonts and pictures along, 390 kB of them.
- * Bundles take this file for `#pdf-lib` (see `imports` of package.json); Node takes the root.
+ * Parts of pdf-lib that write a file, each from its own module: its root adds forms, fonts and pictures, 390 kB of
+ * them. Bundles use this file for `#pdf-lib` (see `imports` of package.json); Node uses the root.
  */
 export { default as PDFHeader } from 'pdf-lib/es/core/document/PDFHeader';
 export { default as PDFTrailer } from 'pdf-lib/es/core/document/PDFTrailer';

@@ -1,6 +1,6 @@
 import { PDFObject } from '#pdf-lib';
 
-/** A PDF object that is already written out. Thousands of structure elements are built as text many times faster than as dictionaries. */
+/** A PDF object already in text form. Thousands of structure elements are built as text many times faster than as dictionaries. */
 export class RawObject extends PDFObject {
   readonly #text: string;
 

@@ -13,7 +13,7 @@ import { joined } from '../bytes/byte-text.ts';
 import { lastIndexOf } from '../bytes/find-bytes.ts';
 import { deflate } from './deflate.ts';
 
-// Alike structure elements compress better together, and fewer streams are quicker to write.
+// Similar structure elements compress better together, and fewer streams are quicker to write.
 const OBJECTS_PER_STREAM = 400;
 
 const ascii = new TextEncoder();
@@ -22,7 +22,7 @@ const STREAM = 'stream\n';
 
 type Written = readonly [ref: PDFRef, object: PDFObject];
 
-/** Where a stream stands in the finished file: the object as a whole, and within it the contents. */
+/** Position of a stream in the finished file: the object as a whole, and the contents within it. */
 export interface StreamPlace {
   start: number;
   end: number;
@@ -31,11 +31,11 @@ export interface StreamPlace {
 
 export interface Serialised {
   bytes: Uint8Array;
-  /** By object number. */
+  /** Positions by object number. */
   places: ReadonlyMap<number, StreamPlace>;
 }
 
-/** The bytes of a file as they come, and where each part begins. */
+/** Output so far, and the offset of each part. */
 interface Output {
   parts: Uint8Array[];
   bytes: number;
@@ -48,7 +48,7 @@ function append(output: Output, part: Uint8Array): number {
   return at;
 }
 
-// The contents are not copied: photographs are most of the memory that a pack takes.
+// The contents are not copied: photographs take most of the memory of a pack.
 function appendContents(output: Output, ref: PDFRef, dictionary: string, content: Uint8Array): StreamPlace {
   const start = append(output, ascii.encode(`${ref.objectNumber} ${ref.generationNumber} obj\n`));
   append(output, ascii.encode(`${dictionary}\n${STREAM}`));
@@ -80,11 +80,11 @@ function appendObjects(output: Output, ref: PDFRef, objects: readonly Written[])
   return appendContents(output, ref, dictionary, content).start;
 }
 
-// As many bytes at the beginning of a last stream as tell it from anything else.
+// Min. number of bytes at the start of a last stream that distinguish it from other data.
 const TELLING_BYTES = 16;
 
-// The table is of one pattern from end to end, over which pdf-lib's own way of deflating takes ten times as long. Deflated it may hold any
-// bytes; plain it holds small numbers between its offsets, and so no text.
+// The table is one pattern throughout, which pdf-lib's own deflating takes ten times as long to pack. Deflated it may
+// contain any bytes; plain it has small numbers between its offsets, and so no text.
 function appendTable(output: Output, ref: PDFRef, table: PDFCrossRefStream, lastStreams: readonly PDFStream[]): number {
   table.updateDict();
   const plain = table.getUnencodedContents();
@@ -101,11 +101,11 @@ function appendTable(output: Output, ref: PDFRef, table: PDFCrossRefStream, last
 }
 
 /**
- * The file of all objects: what pdf-lib's own writer gives, with the plain objects joined in bulk. It would size and copy each of thousands of
- * structure elements by itself.
+ * Returns the file of all objects, equal to the output of pdf-lib's own writer, with the plain objects joined in bulk.
+ * That writer would measure and copy each of thousands of structure elements separately.
  *
- * @param last numbers of the streams that stand behind everything but the table: how such a stream begins, with the keyword before it, is not to
- * be found after it
+ * @param last numbers of the streams after all data except the table: the start of one of these, with the keyword
+ *   before it, must not occur after it
  */
 export function serialiseFile(context: PDFContext, last: ReadonlySet<number> = new Set()): Serialised {
   const output: Output = { parts: [], bytes: 0 };
@@ -131,7 +131,7 @@ export function serialiseFile(context: PDFContext, last: ReadonlySet<number> = n
   for (let at = 0; at < plain.length; at += OBJECTS_PER_STREAM) chunks.push(plain.slice(at, at + OBJECTS_PER_STREAM));
   const chunkStarts = chunks.map((chunk, i) => appendObjects(output, PDFRef.of(first + i), chunk));
   for (const [ref, stream] of lastStreams) write(ref, stream);
-  // Entries of the table stand in the order of object numbers.
+  // Entries of the table are in the order of object numbers.
   const entries = [
     ...[...places].map(([number, { start }]) => ({
       number,

@@ -2,12 +2,13 @@ import { isArray, isDictionary, isName, isReference, isString, type PdfObject } 
 
 const hex = (character: string): string => character.charCodeAt(0).toString(16).padStart(2, '0');
 
-// A name with everything but plain characters as #xx (ISO 32000-1, 7.3.5).
+// Returns a name with everything but plain characters as #xx (ISO 32000-1, 7.3.5).
 function nameText(name: string): string {
   return `/${name.replace(/[^!-~]|[#()<>[\]{}/%]/g, (character) => `#${hex(character)}`)}`;
 }
 
-// The largest magnitude that readers take (ISO 32000-1, annex C.2), and that beyond which numbers are written with exponents, unless asked not to.
+// Largest magnitude that readers accept (ISO 32000-1, annex C.2), and the limit from which numbers are written as whole
+// ones, without an exponent.
 const MAX = 3.4e38;
 const PLAIN = 1e15;
 
@@ -19,8 +20,8 @@ function numberText(given: number): string {
 }
 
 /**
- * An object that was read, as text in ASCII; its references lead where `referenceTo` says. A stream is an object of its own, so none stands
- * within another.
+ * Returns an object that was read, as text in ASCII; `referenceTo` maps its references. A stream is a separate object,
+ * so none is nested in another.
  */
 export function serialiseObject(object: PdfObject, referenceTo: (number: number) => string): string {
   const text = (part: PdfObject): string => serialiseObject(part, referenceTo);

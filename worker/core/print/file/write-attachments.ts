@@ -3,15 +3,15 @@ import type { PrintAttachment } from '../print-job.ts';
 import { pdfDate } from './metadata.ts';
 import type { ObjectStore } from './object-store.ts';
 
-// A media type as a name: the slash and other delimiters are written as #XX (ISO 32000-1, 7.3.5), in capitals since some readers,
-// pdf-lib among them, decode no others.
+// Returns a media type as a name: the slash and other delimiters are written as #XX (ISO 32000-1, 7.3.5), in capitals
+// because some readers, pdf-lib among them, decode no others.
 function nameOf(mediaType: string): string {
   const escaped = (character: string): string =>
     `#${character.charCodeAt(0).toString(16).toUpperCase().padStart(2, '0')}`;
   return `/${mediaType.replace(/[^A-Za-z0-9.+-]/g, escaped)}`;
 }
 
-/** Names of streams by their reference: those that are finished, and those that are written into afterwards. */
+/** Names of streams by reference: finished ones, and those written into afterwards. */
 export interface NamedStreams {
   parts: Map<string, string>;
   plain: Map<string, string>;
@@ -37,9 +37,9 @@ function writeAttachment(
 }
 
 /**
- * Writes the attachments as associated files and returns the entries of the catalogue that name them.
+ * Writes the attachments as associated files and returns their entries for the catalogue.
  *
- * @param named gets the name of each stream
+ * @param named receives the name of each stream
  */
 export function writeAttachments(
   attachments: readonly PrintAttachment[],
@@ -55,7 +55,7 @@ export function writeAttachments(
   }));
   if (new Set(written.map(({ key }) => key)).size < written.length)
     throw new Error('Cannot print: names of attachments must differ');
-  // The keys of a name tree stand in byte order.
+  // The keys of a name tree are in byte order.
   const sorted = [...written].sort((a, b) => (a.key < b.key ? -1 : 1));
   return {
     names: `/EmbeddedFiles<</Names[${sorted.map(({ key, file }) => `${key} ${file}`).join(' ')}]>>`,

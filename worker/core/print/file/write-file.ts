@@ -13,7 +13,7 @@ import { writeOutline } from './write-outline.ts';
 import { writePictures } from './write-pictures.ts';
 import { writeStructure } from './write-structure.ts';
 
-/** What pages are written into: the objects of the file, the references reserved for them, and the streams that are named. */
+/** Data for writing pages: the objects of the file, the references reserved for them, and the named streams. */
 interface PagesToWrite {
   pages: readonly string[];
   links: readonly WrittenLink[];
@@ -50,9 +50,10 @@ function writeOutputIntent(store: ObjectStore): string {
 }
 
 /**
- * Writes the file: PDF 1.7 with the structure of PDF/A-3a (ISO 19005-3) and PDF/UA-1 (ISO 14289-1), and where they hold the claims to them.
+ * Writes the file: PDF 1.7 with the structure of PDF/A-3a (ISO 19005-3) and PDF/UA-1 (ISO 14289-1), and the claims to
+ * them if they are met.
  *
- * The same job gives the same bytes: nothing here knows the time or chance.
+ * The same job gives the same bytes: no clock, no randomness.
  */
 export function writeFile(
   drawn: Drawn,

@@ -4,7 +4,7 @@ import { BUILT_FACES, FACE_CHARACTERS, type FaceName } from '../fonts/face.ts';
 import { bytesFromBase64 } from './base64.ts';
 import type { ObjectStore } from './object-store.ts';
 
-// A bfrange or bfchar block holds at most 100 entries (Adobe Technical Note 5014).
+// A bfrange or bfchar block has max. 100 entries (Adobe Technical Note 5014).
 const ENTRIES_A_BLOCK = 100;
 
 // Subset tags are six capitals (ISO 32000-1, 9.6.4); every pack has the same subset, so they are fixed.
@@ -12,7 +12,7 @@ const SUBSET_TAGS: Readonly<Record<FaceName, string>> = { regular: 'SLMREG', sem
 
 const hex = (code: number): string => code.toString(16).padStart(4, '0');
 
-// Runs of consecutive code points that keep their high byte, as bfrange demands.
+// Runs of consecutive code points with the same high byte, as bfrange requires.
 function ranges(): [from: number, to: number][] {
   const found: [number, number][] = [];
   for (const code of FACE_CHARACTERS) {
@@ -23,7 +23,7 @@ function ranges(): [from: number, to: number][] {
   return found;
 }
 
-// Glyph codes are code points, so the map from codes to text is the identity over what the faces hold.
+// Glyph codes are code points, so the map from codes to text is the identity over the characters of the faces.
 function toUnicode(): string {
   const lines = ranges().map(([from, to]) => `<${hex(from)}> <${hex(to)}> <${hex(from)}>`);
   const blocks: string[] = [];

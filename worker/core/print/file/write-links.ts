@@ -3,7 +3,7 @@ import { number, textString } from '../draw/pdf-text.ts';
 import type { Tag } from '../measure/tag.ts';
 import type { ObjectStore } from './object-store.ts';
 
-/** A link annotation as written, with its key in the parent tree. */
+/** A written link annotation, with its key in the parent tree. */
 export interface WrittenLink {
   reference: string;
   page: number;
@@ -11,7 +11,7 @@ export interface WrittenLink {
   parentKey: number;
 }
 
-/** Writes a link annotation for each piece of linked text. Throws when a link leads nowhere: the templates are ours. */
+/** Writes a link annotation for each piece of linked text. Throws for a link without a target: the templates are ours. */
 export function writeLinks({ links, anchors }: Drawn, pages: readonly string[], store: ObjectStore): WrittenLink[] {
   let parentKey = pages.length;
   return links.flatMap((onPage, page) =>

@@ -8,7 +8,7 @@ interface Entry {
   children: Entry[];
 }
 
-// Second level headings stand under the first level heading before them.
+// Second level headings are below the first level heading before them.
 function nested(bookmarks: readonly Bookmark[], store: ObjectStore): Entry[] {
   const top: Entry[] = [];
   for (const bookmark of bookmarks) {
@@ -36,7 +36,7 @@ function writeEntries(entries: readonly Entry[], parent: string, pages: readonly
   });
 }
 
-/** Writes the outline and returns the entry of the catalogue that names it; empty when there are no headings. */
+/** Writes the outline and returns its entry for the catalogue; empty without headings. */
 export function writeOutline(bookmarks: readonly Bookmark[], pages: readonly string[], store: ObjectStore): string {
   const root = store.reserve();
   const entries = nested(bookmarks, store);

@@ -20,7 +20,7 @@ function writeImage(picture: Picture, store: ObjectStore): string {
   return store.addPlainStream(samples.encoded, { ...entries, Filter: samples.filter, ...parameters });
 }
 
-// All objects of an annex, and the references they were given.
+// Writes all objects of an annex, and returns their new references.
 function writeAnnex({ objects }: Annex, store: ObjectStore): ReadonlyMap<number, string> {
   const references = new Map([...objects.keys()].map((number) => [number, store.reserve()]));
   const referenceTo = (number: number): string => references.get(number) ?? 'null';
@@ -38,7 +38,7 @@ function writeAnnex({ objects }: Annex, store: ObjectStore): ReadonlyMap<number,
   return references;
 }
 
-/** Writes each picture once, however often it is shown, and returns by page the entry of its resources that names them. */
+/** Writes each picture once, however often it is shown, and returns the resource entry of each page. */
 export function writePictures(pictures: readonly (readonly PictureSource[])[], store: ObjectStore): string[] {
   const images = new Map<Picture, string>();
   const annexes = new Map<Annex, ReadonlyMap<number, string>>();

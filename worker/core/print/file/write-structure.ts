@@ -15,7 +15,7 @@ function attributesOf({ tag, box }: Element): string {
   return attributes + alt + language;
 }
 
-/** Writes the structure tree and returns its root. One text an element: thousands of dictionaries would cost more than the drawing. */
+/** Writes the structure tree and returns its root. One text per element: thousands of dictionaries would cost more than the drawing. */
 export function writeStructure(
   structure: Structure,
   links: readonly WrittenLink[],
@@ -33,7 +33,7 @@ export function writeStructure(
 
   const kidText = (kid: Kid, page: number | undefined): string => {
     if (kid.kind === 'element') return referenceOf(kid.element);
-    // Content on the element's own page is its number alone.
+    // Content on the element's own page is only its number.
     return kid.page === page ? String(kid.id) : `<</Type/MCR/Pg ${pages[kid.page]}/MCID ${kid.id}>>`;
   };
   for (const element of structure.elements) {

@@ -10,7 +10,7 @@ import { type FontFacts, readFontFacts, readFontKerning } from './sfnt.ts';
 
 const FACES = { regular: 'Regular', semibold: 'Semibold', italic: 'It' } as const;
 
-// Kerning is read beforehand, other shaping is not used, and hints serve coarse screens.
+// Kerning is read in advance, other shaping is not used, and hints are for coarse screens.
 const UNUSED_TABLES = ['GSUB', 'GPOS', 'GDEF', 'BASE', 'DSIG', 'gasp', 'STAT'];
 
 const require = createRequire(import.meta.url);
@@ -27,14 +27,14 @@ function glyphFor(facts: FontFacts, face: string, codePoint: number): number {
   return glyph;
 }
 
-// The characters of a pack are written as their code points; this stream tells the reader which glyph each one is.
+// The characters of a pack are written as their code points; this stream maps them to glyphs for the reader.
 function glyphMap(facts: FontFacts, face: string): Uint8Array {
   const map = new DataView(new ArrayBuffer(2 * (Math.max(...characters) + 1)));
   for (const codePoint of characters) map.setUint16(2 * codePoint, glyphFor(facts, face, codePoint));
   return new Uint8Array(map.buffer);
 }
 
-// Figures stand in columns and break places must not shift the letters beside them, so neither is kerned.
+// Figures are in columns and break positions must not shift the letters next to them, so neither is kerned.
 const KERNED = [...'ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz.,:;!?()\'"'].map((sign) => sign.charCodeAt(0));
 
 function kerningPairs(file: Uint8Array, face: string): number[] {

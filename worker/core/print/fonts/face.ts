@@ -1,10 +1,10 @@
 import type { BuiltFace } from './built-face.ts';
 import { CHARACTERS, FACES } from './generated/fonts.js';
 
-/** The faces a pack is set in. */
+/** Typefaces of a pack. */
 export type FaceName = keyof typeof FACES;
 
-/** The built faces by name, and the code points that each of them holds, ascending. */
+/** Built faces by name, and the code points in each of them, ascending. */
 export const BUILT_FACES: Readonly<Record<FaceName, BuiltFace>> = FACES;
 export const FACE_CHARACTERS: readonly number[] = CHARACTERS;
 
@@ -22,7 +22,7 @@ const ADVANCES: Readonly<Record<FaceName, Uint16Array>> = {
   italic: advanceTable(FACES.italic),
 };
 
-// Only pairs of ASCII characters are kerned, so a small square table does.
+// Only pairs of ASCII characters are kerned, so a small square table is enough.
 const KERNED = 128;
 
 function kerningTable(face: BuiltFace): Int8Array {
@@ -39,12 +39,12 @@ const KERNING: Readonly<Record<FaceName, Int8Array>> = {
   italic: kerningTable(FACES.italic),
 };
 
-/** What is added between two characters, by code point, in thousandths of the type size. */
+/** Returns the kerning between two characters, by code point, in thousandths of the type size. */
 export function kerning(face: FaceName, left: number, right: number): number {
   return left < KERNED && right < KERNED ? (KERNING[face][left * KERNED + right] ?? 0) : 0;
 }
 
-/** Width in points of a text of printable characters, kerned. */
+/** Returns the width in points of a text of printable characters, kerned. */
 export function textWidthPt(text: string, face: FaceName, sizePt: number): number {
   const advances = ADVANCES[face];
   const kerns = KERNING[face];

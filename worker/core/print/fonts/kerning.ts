@@ -9,7 +9,7 @@ const at = (view: DataView, offset: number): DataView => new DataView(view.buffe
 
 const range = (count: number): number[] => Array.from({ length: count }, (_, i) => i);
 
-// Sizes of a value record: two bytes a bit of its format, of which the advance is the third.
+// Sizes of a value record: two bytes per bit of its format, of which the advance is the third.
 const bits = (format: number): number => format.toString(2).replaceAll('0', '').length;
 
 function advanceIn(view: DataView, offset: number, format: number): number {
@@ -37,7 +37,8 @@ function classOf(table: DataView, glyph: number): number {
   return 0;
 }
 
-// A subtable answers for a pair when it covers the first glyph and, with single pairs, holds the second; else the next one is asked.
+// A subtable applies to a pair if it covers the first glyph and, with single pairs, contains the second; else the next
+// one is tried.
 function kernIn(subtable: DataView, left: number, right: number): number | null {
   const covered = coverageIndex(at(subtable, subtable.getUint16(2)), left);
   if (covered < 0) return null;
@@ -78,7 +79,7 @@ function kernLookups(gpos: DataView): DataView[][] {
     .map((index) => lookupSubtables(at(lookups, lookups.getUint16(2 + 2 * index))));
 }
 
-/** The kerning of pairs of glyphs in font units, from a GPOS table: what to add to the advance of the first. */
+/** Reads the kerning of pairs of glyphs in font units from a GPOS table: the addition to the advance of the first. */
 export function readKerning(gpos: DataView): (left: number, right: number) => number {
   const lookups = kernLookups(gpos);
   return (left, right) => {

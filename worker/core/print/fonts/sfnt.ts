@@ -1,6 +1,6 @@
 import { readKerning } from './kerning.ts';
 
-/** What the typesetter needs from a TrueType file; glyphs by number. Lengths are in thousandths of the type size. */
+/** Data of a TrueType file for the typesetter; glyphs by number. Lengths are in thousandths of the type size. */
 export interface FontFacts {
   glyphOf: ReadonlyMap<number, number>;
   advanceOf: (glyph: number) => number;
@@ -52,7 +52,7 @@ function readCharacterMap(cmap: DataView): Map<number, number> {
   throw new Error('Cannot read font: a character map of format 4 must be present');
 }
 
-/** Reads the tables of a TrueType file. Throws when one is missing. Source: OpenType specification 1.9. */
+/** Reads the tables of a TrueType file. Throws if one is missing. Source: OpenType specification 1.9. */
 export function readFontFacts(file: Uint8Array): FontFacts {
   const table = tablesOf(new DataView(file.buffer, file.byteOffset, file.byteLength));
   const [head, hhea, hmtx, os2, post] = [table('head'), table('hhea'), table('hmtx'), table('OS/2'), table('post')];
@@ -69,7 +69,7 @@ export function readFontFacts(file: Uint8Array): FontFacts {
   };
 }
 
-/** The kerning of pairs of glyphs of a TrueType file, in thousandths of the type size. Throws when it has no GPOS table. */
+/** Reads the kerning of pairs of glyphs of a TrueType file, in thousandths of the type size. Throws if it has no GPOS table. */
 export function readFontKerning(file: Uint8Array): (left: number, right: number) => number {
   const table = tablesOf(new DataView(file.buffer, file.byteOffset, file.byteLength));
   const kern = readKerning(table('GPOS'));

@@ -11,7 +11,7 @@ interface BoxStyle {
   grey: number;
 }
 
-// A caution must be told from a note in any copy: by its heavy bar and full outline, never by shade.
+// A caution must differ from a note in any copy: by its heavy bar and full outline, never by shade.
 const BOXES: Readonly<Record<string, BoxStyle>> = {
   caution: { outlinePt: RULE_PT.medium, barPt: 4, grey: 1 },
   note: { outlinePt: 0, barPt: 1, grey: 0.955 },
@@ -21,7 +21,7 @@ const BOXES: Readonly<Record<string, BoxStyle>> = {
 const PAD_X_PT = 10;
 const PAD_Y_PT = 6;
 
-/** The outline of a rectangle as rules; those across reach out by half their weight, so that the corners are whole. */
+/** Returns the outline of a rectangle as rules; horizontal ones extend by half their weight, so that the corners are complete. */
 export function outline(widthPt: number, heightPt: number, weightPt: number, dashed = false): Item[] {
   const outPt = weightPt / 2;
   const rule = (fromPt: Point, toPt: Point): Item => ({ kind: 'rule', fromPt, toPt, weightPt, dashed });
@@ -40,7 +40,7 @@ function boxItems(style: BoxStyle, widthPt: number, heightPt: number): Item[] {
   return style.outlinePt > 0 ? [...items, ...outline(widthPt, heightPt, style.outlinePt)] : items;
 }
 
-/** `<aside>`: a box as wide as the column, kept whole when it fits a page. */
+/** `<aside>`: a box as wide as the column, not divided if it fits a page. */
 export const asideBlock: BlockRule = (block, setting, flow) => {
   const style = BOXES[['caution', 'mark'].find((name) => block.classes.has(name)) ?? 'note'];
   if (!style) return [];

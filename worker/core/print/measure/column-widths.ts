@@ -1,4 +1,4 @@
-/** How wide the content of a cell is at least, unbroken words, and at most, unbroken lines. */
+/** Min. width of a cell's content (unbroken words), and its max. width (unbroken lines). */
 export interface CellWidths {
   column: number;
   span: number;
@@ -6,12 +6,12 @@ export interface CellWidths {
   maxPt: number;
 }
 
-// A single over-long word, such as a serial number, is divided rather than let squeeze all other columns.
+// A single over-long word, such as a serial number, is divided so that it does not squeeze all other columns.
 const LONGEST_WORD_SHARE = 0.36;
 
 const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
 
-// What a spanning cell asks beyond its columns' own widths is shared out equally among them.
+// Shares the width that a spanning cell needs beyond its columns' own widths equally among them.
 function widen(widthsPt: number[], cell: CellWidths, askedPt: number): void {
   const covered = Array.from({ length: cell.span }, (_, i) => cell.column + i);
   const missingPt = askedPt - sum(covered.map((column) => widthsPt[column] ?? 0));
@@ -19,7 +19,7 @@ function widen(widthsPt: number[], cell: CellWidths, askedPt: number): void {
   for (const column of covered) widthsPt[column] = (widthsPt[column] ?? 0) + missingPt / cell.span;
 }
 
-// The width at which columns can be cut so that all fit, while narrower ones keep theirs.
+// Returns the limit to which wide columns are cut so that all fit, while narrower ones keep their widths.
 function commonLimitPt(widthsPt: readonly number[], availablePt: number): number {
   let roomPt = availablePt;
   let left = widthsPt.length;
@@ -32,10 +32,11 @@ function commonLimitPt(widthsPt: readonly number[], availablePt: number): number
 }
 
 /**
- * Column widths as in the automatic table layout of CSS 2.1, 17.5.2.2: every column at least as wide as its longest word and, where there is
- * room, as its longest line. When even the words do not fit, the widest columns give way and their words are divided.
+ * Returns column widths as in the automatic table layout of CSS 2.1, 17.5.2.2: every column min. as wide as its longest
+ * word and, if space permits, as its longest line. If even the words do not fit, the widest columns shrink and their
+ * words are divided.
  *
- * @param stretch columns that take up what is left of `availablePt`; with none the table stays as wide as its content
+ * @param stretch columns that take the rest of `availablePt`; without any the table stays as wide as its content
  */
 export function columnWidthsPt(
   columns: number,
@@ -54,7 +55,7 @@ export function columnWidthsPt(
     const limitPt = commonLimitPt(minPt, availablePt);
     return minPt.map((each) => Math.min(each, limitPt));
   }
-  // Where there is room for it, short content is not divided for the sake of long.
+  // If space permits, short content is not divided in favour of long content.
   const shortPt = commonLimitPt(maxPt, availablePt);
   const kept = minPt.map((each, i) => ((maxPt[i] ?? 0) <= shortPt ? (maxPt[i] ?? 0) : each));
   const least = sum(kept) <= availablePt ? kept : minPt;

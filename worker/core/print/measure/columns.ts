@@ -6,10 +6,10 @@ import { BREAK, type Strip, strip } from './strip.ts';
 
 const GUTTER_PT = 19.5;
 
-// Two pages of lines at the least leading; more is too long for a page in any case.
+// Two pages of lines at the smallest leading; more is too long for a page in any case.
 const MAX_STRIPS = 250;
 
-// The place to divide strips so that the longer column is shortest; the left one is never the shorter by choice.
+// Returns the index at which the longer column is shortest; of equal splits, the first.
 function bestSplit(strips: readonly Strip[]): number {
   let best = strips.length;
   let bestPt = heightOf(strips);
@@ -22,7 +22,7 @@ function bestSplit(strips: readonly Strip[]): number {
   return best;
 }
 
-/** `<div class="columns">`: two equal, balanced columns; what is too long to stand on one page so is set in one column. */
+/** `<div class="columns">`: two equal, balanced columns; content too long for one page in this form is set in one column. */
 export const columnsBlock: BlockRule = (block, setting, flow) => {
   const columnPt = (setting.columnPt - GUTTER_PT) / 2;
   const findings: PrintFinding[] = [];

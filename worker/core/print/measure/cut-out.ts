@@ -12,17 +12,17 @@ import { type Strip, spaced, strip } from './strip.ts';
 import { childTag } from './tag.ts';
 import { styledText } from './text-block.ts';
 
-/** Slips are set small to fit a book; what is read in a cockpit has no letter below 9 points: labels, the smallest, are of 8. */
+/** Slips are set small to fit a book; a card for the cockpit has no letter below 9 points, except labels at 8. */
 const SCALES = { small: 0.86, legible: 9 / 8 } as const;
 const PADDING_PT = pointsFromMm(5);
 const MARK_PT = pointsFromMm(4);
 const MARK_GAP_PT = pointsFromMm(1);
-/** Left above a card for the title of what it belongs to. */
+/** Space above a card for the title of its document. */
 const TITLE_ROOM_PT = 40;
 const NUMBER_GAP_PT = 8;
 const HEADINGS = new Set(['h2', 'h3']);
 
-// Two short rules outside each corner, in line with the edges, to lay a blade along.
+// Returns two short rules outside each corner, in line with the edges, as guides for a blade.
 function cornerMarks(widthPt: number, heightPt: number): Item[] {
   const corners: readonly (readonly [x: number, y: number, outX: number, outY: number])[] = [
     [0, 0, -1, -1],
@@ -46,26 +46,26 @@ function lengthPt(value: string | undefined): number {
   return pointsFromMm(lengthMm);
 }
 
-/** What a cut-out is set in: its width, and as much height as a page leaves it. */
+/** Layout of a cut-out: its width, and the height that a page leaves it. */
 interface Card {
   widthPt: number;
   minPt: number;
-  /** The height that one card may have inside its edges. */
+  /** Max. height of one card inside its edges. */
   maxPt: number;
-  /** Of several cards each has less, for what stands on all of them. */
+  /** Context inside a card; of several cards each has less space, for the lines repeated on all of them. */
   inside: LayoutContext;
-  /** The heading that a further card begins with, and the line that says which of them it is. */
+  /** Heading of a further card, and the line with its number. */
   head: readonly Strip[];
 }
 
-/** Which of several it is, and that no one of them has all: a limit may stand on another. Nothing where there is one. */
+/** Returns the number of a card and the notice that no card is complete: a limit may be on another. Empty for a single card. */
 function numbered(index: number, count: number, inside: LayoutContext, flow: Flow): Strip[] {
   if (count === 1) return [];
   const text = inside.say(m.cutOut_cardCompleteOnlyAll, { index: index + 1, count, count2: count });
   return spaced(flow([{ name: 'p', attributes: {}, classes: new Set(), children: [text] }], inside), NUMBER_GAP_PT, 0);
 }
 
-/** The mark of what nobody has released stands inside the line that is cut along, on every card. */
+/** Adds the mark of an unreleased pack inside the cut line, on every card. */
 function marked({ mark }: LayoutContext, inside: LayoutContext, flow: Flow): Strip[] {
   if (mark === '') return [];
   const text: Markup = { name: 'strong', attributes: {}, classes: new Set(), children: [mark] };
@@ -79,7 +79,7 @@ function cardFor(block: Markup, setting: LayoutContext, flow: Flow): Card {
   const tag = childTag(setting.tag, 'Div');
   const inside = { ...setting, columnPt: widthPt - 2 * PADDING_PT, scale, text, tag };
   const [heading] = childElements(block);
-  // On further cards the heading is an artefact: it says nothing new.
+  // On further cards the heading is an artefact: it is a repetition.
   const silent = { ...inside, tag: null, report: () => {} };
   const head = heading && HEADINGS.has(heading.name) ? styledText(heading, BLOCK_STYLES.h3, 'H3', silent) : [];
   const aboutPt = heightOf([...marked(setting, silent, flow), ...head, ...numbered(0, 2, silent, flow)]);
@@ -95,8 +95,8 @@ function cardFor(block: Markup, setting: LayoutContext, flow: Flow): Card {
 }
 
 /**
- * `<div class="cut">`: a piece to cut out of the page, of true width and at least of the height given. It grows with what it holds; what
- * is longer than a page goes on on a second card.
+ * `<div class="cut">`: a piece to cut out of the page, of true width and with a given min. height. It grows with its
+ * content; content longer than a page continues on a second card.
  */
 export const cutOutBlock: BlockRule = (block, setting, flow) => {
   const { widthPt, minPt, maxPt, inside, head } = cardFor(block, setting, flow);

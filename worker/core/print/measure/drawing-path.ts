@@ -4,7 +4,7 @@ type Attributes = Readonly<Record<string, string>>;
 
 const NUMBERS_OF = { M: 2, L: 2, H: 1, V: 1, C: 6, Z: 0 } as const;
 
-// A circle as four cubic curves: control points at 4/3 (√2 − 1) of the radius, off by at most 0.03 %.
+// A circle as four cubic curves: control points at 4/3 (√2 − 1) of the radius, with an error up to 0.03 %.
 const ARC = (4 / 3) * (Math.SQRT2 - 1);
 
 function numbers(text: string): number[] {
@@ -20,7 +20,7 @@ function commandSegment(command: keyof typeof NUMBERS_OF, values: readonly numbe
   return { op: command === 'C' ? 'curve' : command === 'M' ? 'move' : 'line', to: values };
 }
 
-/** The segments of path data: M, L, H, V, C and Z, absolute. Throws on other commands. */
+/** Parses the segments of path data: M, L, H, V, C and Z, absolute. Throws on other commands. */
 export function pathSegments(data: string): Segment[] {
   const segments: Segment[] = [];
   let at: readonly number[] = [0, 0];
@@ -60,7 +60,7 @@ function circle(x: number, y: number, r: number): Segment[] {
   ];
 }
 
-/** The segments of a line, polyline, polygon, rectangle or circle. */
+/** Returns the segments of a line, polyline, polygon, rectangle or circle. */
 export function shapeSegments(name: string, own: Attributes): Segment[] {
   const value = (key: string): number => Number(own[key] ?? 0);
   const [x, y, width, height] = [value('x'), value('y'), value('width'), value('height')];

@@ -15,7 +15,7 @@ const NAMED: Readonly<Record<string, Colour | null>> = {
   white: [1, 1, 1],
 };
 
-// What a shape has from its groups or, failing that, from SVG 1.1: black fill, no stroke, width 1.
+// Attributes of a shape from its groups or, failing that, from SVG 1.1: black fill, no stroke, width 1.
 const INHERITED: Attributes = {
   fill: 'black',
   stroke: 'none',
@@ -38,7 +38,7 @@ function colour(value: string): Colour | null {
   return [channel(0), channel(1), channel(2)];
 }
 
-/** A label finds room by itself: what would leave the drawing is moved in from its edge; what is wider than all of it is reported. */
+/** Places a label: one that would leave the drawing is moved in from its edge; one wider than the drawing is reported. */
 function lettering(element: Markup, own: Attributes, view: View, setting: LayoutContext): Shape {
   const text = printableText(textOf(element), setting.documentId, setting.report);
   const size = Number(own['font-size']);
@@ -74,7 +74,7 @@ function outlined(element: Markup, own: Attributes): Shape {
   };
 }
 
-/** The `viewBox` of a drawing. Throws when it is not four numbers with a size. */
+/** Returns the `viewBox` of a drawing. Throws if it is not four numbers with a size. */
 export function viewOf(svg: Markup): View {
   const [x, y, width, height] = (svg.attributes.viewBox ?? '').split(/[\s,]+/).map(Number);
   if (x === undefined || y === undefined || !((width ?? 0) > 0) || !((height ?? 0) > 0)) {
@@ -83,7 +83,7 @@ export function viewOf(svg: Markup): View {
   return { x, y, width: width ?? 0, height: height ?? 0 };
 }
 
-/** The shapes of a drawing in the order they are painted. */
+/** Returns the shapes of a drawing in painting order. */
 export function drawingShapes(svg: Markup, view: View, setting: LayoutContext): Shape[] {
   const shapes: Shape[] = [];
   const visit = (element: Markup, around: Attributes): void => {

@@ -5,14 +5,14 @@ import { baselinePt, paragraph } from './paragraph.ts';
 import { type Strip, withItem } from './strip.ts';
 import { childTag, type Tag } from './tag.ts';
 
-/** The label and the values of one group of a description list. */
+/** Label and values of one group of a description list. */
 export interface Fact {
   labels: Markup[];
   values: Markup[];
   id: string | undefined;
 }
 
-/** The groups of a description list. */
+/** Returns the groups of a description list. */
 export function factsOf(list: Markup): Fact[] {
   return childElements(list).map((group) => {
     if (group.name !== 'div')
@@ -26,14 +26,14 @@ export function factsOf(list: Markup): Fact[] {
   });
 }
 
-/** The style of labels: small, on the baseline of the larger value beside them. */
+/** Returns the style of labels: small, on the baseline of the larger value next to them. */
 export function labelText({ text, scale }: LayoutContext): TextStyle {
   const small = textStyle('regular', 8, text.leadingPt / scale, scale);
-  // Lines centre their own capitals; the label is let down by the difference.
+  // Lines centre their own capitals; the label is lowered by the difference.
   return { ...small, risePt: baselinePt(0, small.sizePt) - baselinePt(0, text.sizePt) };
 }
 
-/** The label of a fact in small type and its values, measured apart, under structure elements of one list item. */
+/** Measures the label of a fact in small type and its values separately, under structure elements of one list item. */
 export function factStrips(
   fact: Fact,
   list: Tag | null,

@@ -14,10 +14,10 @@ const GUTTER_PT = 19.5;
 const LABEL_GAP_PT = 9;
 const MAX_LABEL_SHARE = 0.42;
 const PAD_PT = 2;
-// Below this a column is too narrow for two pairs abreast.
+// Below this a column is too narrow for two pairs side by side.
 const PAIRED_FROM_PT = 300;
 
-/** Where the pairs of a list stand: how many abreast, how wide, and how much of that is the label's. */
+/** Layout of the pairs of a list: number per row, width, and the share of the label. */
 interface Plan {
   abreast: number;
   pairPt: number;
@@ -26,7 +26,7 @@ interface Plan {
   tag: Tag | null;
 }
 
-// Labels of one list are as wide as the longest, so that the values stand in line.
+// Labels of one list are as wide as the longest, so that the values align.
 function labelWidthPt(facts: readonly Fact[], pairPt: number, setting: LayoutContext): number {
   const inside = { ...setting, text: labelText(setting) };
   const widest = (label: Markup): number => contentWidthsPt(wordsIn(label.children, inside)).maxPt;
@@ -72,7 +72,7 @@ export const factsBlock: BlockRule = (block, setting, flow) => {
   const rows: Strip[] = [];
   for (let i = 0; i < facts.length; i += plan.abreast) {
     const row = rowOf(facts.slice(i, i + plan.abreast), plan, setting, flow);
-    // No row stands alone on either side of a page break.
+    // No single row remains on either side of a page break.
     const alone = i > 0 && (i === plan.abreast || i + plan.abreast >= facts.length);
     rows.push(...row.map((each, n) => (n === 0 && alone ? { ...each, breakBefore: BREAK.orphan } : each)));
   }

@@ -16,7 +16,7 @@ function drawingStrip(svg: Markup, setting: LayoutContext): Strip {
   const view = viewOf(svg);
   const widthMm = svg.attributes['data-width-mm'];
   const askedPt = widthMm === undefined ? setting.columnPt : pointsFromMm(Number(widthMm));
-  // A drawing keeps its proportions; it is made smaller where the column or the page asks for it.
+  // A drawing keeps its proportions; it is reduced if the column or the page requires it.
   const maxPt = ((setting.bodyPt - CAPTION_ROOM_PT) * view.width) / view.height;
   const scale = Math.min(askedPt, setting.columnPt, maxPt) / view.width;
   const tag = childTag(setting.tag, 'Figure', { alt });

@@ -48,7 +48,7 @@ function isBlank(node: MarkupNode): boolean {
 const HEADINGS = new Set(['h1', 'h2', 'h3']);
 const INTRODUCED = new Set(['table', 'figure', 'ul', 'ol', 'dl']);
 
-// What follows a heading stands on its page; so does what the one paragraph between them introduces.
+// Content after a heading stays on its page; so does content introduced by a single paragraph between them.
 function join(column: Strip[], block: Markup, strips: readonly Strip[], isKept: boolean): void {
   const id = block.attributes.id;
   const named = id === undefined ? strips : withItem(strips, { kind: 'anchor', id });
@@ -58,7 +58,7 @@ function join(column: Strip[], block: Markup, strips: readonly Strip[], isKept: 
   });
 }
 
-/** Measures blocks one below another; text between them is set as paragraphs of the element they stand in. */
+/** Measures blocks one below another; text between them is set as paragraphs of the enclosing element. */
 export const flow: Flow = (content, setting) => {
   const column: Strip[] = [];
   let text: MarkupNode[] = [];

@@ -1,7 +1,7 @@
 import { HAIR_GREY, RULE_PT } from '../style/block-style.ts';
 import type { Item } from './item.ts';
 
-/** A rule from a point to the right; none when it has no weight. Hairlines are grey. */
+/** Returns a rule from a point to the right; empty without weight. Hairlines are grey. */
 export function horizontalRule(xPt: number, yPt: number, widthPt: number, weightPt: number): Item[] {
   if (weightPt === 0) return [];
   const grey = weightPt <= RULE_PT.hair ? HAIR_GREY : 0;

@@ -17,7 +17,7 @@ export interface Piece {
 
 export type Align = 'left' | 'right' | 'centre';
 
-/** Something with a place. Points from the top left corner of what holds it; y counts down. */
+/** A drawn item with its position. Points from the top left corner of its container; y counts down. */
 export type Item =
   | { kind: 'line'; xPt: number; baselinePt: number; widthPt: number; align: Align; pieces: readonly Piece[] }
   | { kind: 'rule'; fromPt: Point; toPt: Point; weightPt: number; grey?: number; dashed?: boolean }
@@ -46,7 +46,7 @@ export interface PlacedPicture {
 
 export type Point = readonly [xPt: number, yPt: number];
 
-/** The part of a drawing's own plane that is shown. */
+/** Visible part of a drawing's own plane. */
 export interface View {
   x: number;
   y: number;

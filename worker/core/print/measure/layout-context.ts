@@ -6,26 +6,26 @@ import type { TextStyle } from '../style/text-style.ts';
 import type { Strip } from './strip.ts';
 import type { Tag } from './tag.ts';
 
-/** What a block is set in: the column, the text around it, the structure element above it. */
+/** Layout context of a block: the column, the text around it, the structure element above it. */
 export interface LayoutContext {
   columnPt: number;
-  /** The height of an empty page. */
+  /** Height of an empty page. */
   bodyPt: number;
-  /** Of all type sizes and spaces: 1 but for cut-outs. */
+  /** Factor of all type sizes and spaces: 1 except for cut-outs. */
   scale: number;
   text: TextStyle;
   tag: Tag | null;
   documentId: string;
   report: (finding: PrintFinding) => void;
-  /** The picture of a source. */
+  /** Returns the picture of a source. */
   pictureOf: (source: string) => Picture;
-  /** What stands on everything that nobody has released; empty where it is. */
+  /** Mark of an unreleased pack; empty for a released one. */
   mark: string;
-  /** Says what measuring adds of its own. */
+  /** Translates the texts that measuring adds. */
   say: Say;
 }
 
-/** Measures a mixture of blocks and text: the measuring of a block's content, given to every block rule. */
+/** Measures a mixture of blocks and text: every block rule receives it for the block's content. */
 export type Flow = (content: readonly MarkupNode[], setting: LayoutContext) => Strip[];
 
 /** Measures one kind of block. */

@@ -9,12 +9,12 @@ import { BREAK, type Break, type Strip, strip } from './strip.ts';
 // Capitals of the face are 0.66 em high; half of that below the middle of the line centres them in it.
 const BASELINE_EM = 0.33;
 
-/** The distance from the top of a line to its baseline, so that capitals and figures stand in its middle. */
+/** Returns the distance from the top of a line to its baseline, so that capitals and figures are centred in it. */
 export function baselinePt(leadingPt: number, sizePt: number): number {
   return leadingPt / 2 + sizePt * BASELINE_EM;
 }
 
-// At least two lines of a paragraph stand together on either side of a page break.
+// Min. two lines of a paragraph stay together on either side of a page break.
 function lineBreak(index: number, lines: number): Break {
   return index === 1 || index === lines - 1 ? BREAK.orphan : BREAK.free;
 }
@@ -38,7 +38,7 @@ function lineStrips(lines: readonly Line[], align: Align, setting: LayoutContext
   });
 }
 
-/** Inline content set in lines, one strip a line. Empty content is one empty line, so that a row or an entry keeps its height. */
+/** Sets inline content in lines, one strip per line. Empty content is one empty line, so that a row or an entry keeps its height. */
 export function paragraph(content: readonly MarkupNode[], align: Align, setting: LayoutContext): Strip[] {
   const { runs, ids } = inlineRuns(content, setting);
   const lines = breakLines(wordsOf(runs), setting.columnPt);
@@ -52,7 +52,7 @@ export function paragraph(content: readonly MarkupNode[], align: Align, setting:
   return strips;
 }
 
-/** The words of inline content, to learn how wide it could be. Reports nothing. */
+/** Returns the words of inline content, for its possible width. Reports nothing. */
 export function wordsIn(content: readonly MarkupNode[], setting: LayoutContext): Word[] {
   return wordsOf(inlineRuns(content, { ...setting, report: () => {} }).runs);
 }

@@ -6,13 +6,14 @@ import type { LayoutContext } from './layout-context.ts';
 import { type Strip, strip } from './strip.ts';
 import { childTag } from './tag.ts';
 
-// Coarser than this, a photograph in print shows its pixels.
+// Min. resolution: below it, the pixels of a photograph are visible in print.
 const MIN_PIXELS_PER_INCH = 150;
 
 // Two photographs, each with its heading, caption and digest, fill a page.
 const ROOM_BESIDE_PT = 90;
 
-// From the unit square that an image fills as it is stored to the box it is seen in (ISO 32000-1, 8.9.5.1; TIFF 6.0, tag 274).
+// Returns the matrix from the unit square of an image as stored to its box as seen (ISO 32000-1, 8.9.5.1; TIFF 6.0, tag
+// 274).
 function seen(orientation: Orientation, width: number, height: number): Matrix {
   const matrices: Readonly<Record<Orientation, Matrix>> = {
     1: [width, 0, 0, height, 0, 0],
@@ -28,9 +29,10 @@ function seen(orientation: Orientation, width: number, height: number): Matrix {
 }
 
 /**
- * `<img>`: upright, as wide as asked or as the column, with its heading and caption at most half a page high, and never larger than its pixels allow.
+ * `<img>`: upright, as wide as requested or as the column, with its heading and caption max. half a page high, and
+ * never larger than its pixels allow.
  *
- * Throws without `src` or `alt`, and for a source that the job has no picture of: templates are ours.
+ * Throws without `src` or `alt`, and for a source without a picture in the job: templates are ours.
  */
 export function photographStrip(image: Markup, setting: LayoutContext): Strip {
   const { src, alt, 'data-width-mm': widthMm } = image.attributes;

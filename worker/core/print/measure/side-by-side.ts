@@ -2,13 +2,13 @@ import type { Item } from './item.ts';
 import { gapPt, type Stack, stack } from './stack.ts';
 import type { Strip } from './strip.ts';
 
-/** Strips that stand in a cell of a row, with the cell's left edge. */
+/** Strips in a cell of a row, with the cell's left edge. */
 export interface Cell {
   xPt: number;
   strips: readonly Strip[];
 }
 
-// How many strips, at least one, fit a height from a place on.
+// Returns the number of strips, min. one, that fit a height from an index on.
 function countFitting(strips: readonly Strip[], from: number, heightPt: number): number {
   let usedPt = 0;
   for (let at = from; at < strips.length; at++) {
@@ -21,8 +21,8 @@ function countFitting(strips: readonly Strip[], from: number, heightPt: number):
 }
 
 /**
- * Cells beside each other as slices, each no higher than `mostPt`: one slice unless a cell is longer. Items are placed from the top of the
- * slice; `bottom` cells stand on its foot.
+ * Sets cells side by side in slices, each up to `maxPt` high: one slice unless a cell is longer. Items are placed from
+ * the top of the slice; `bottom` cells are aligned with its foot.
  */
 export function sideBySide(cells: readonly Cell[], maxPt: number, stand: 'top' | 'bottom' = 'top'): Stack[] {
   const slices: Stack[] = [];

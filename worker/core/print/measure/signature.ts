@@ -44,7 +44,7 @@ function fieldsBlock(list: Markup, setting: LayoutContext, flow: Flow): Strip[] 
   return [line, ...rows];
 }
 
-/** `<div class="signature">`: room to sign above a line, and what the list tells of the signer below it; never divided. */
+/** `<div class="signature">`: space to sign above a line, and the list with the signer's data below it; never divided. */
 export const signatureBlock: BlockRule = (block, setting, flow) => {
   const inside = {
     ...setting,

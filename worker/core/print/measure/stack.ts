@@ -9,7 +9,7 @@ export interface Stack {
 
 const sum = (lengthsPt: readonly number[]): number => lengthsPt.reduce((total, each) => total + each, 0);
 
-/** The space between a strip and the one before it: padding of frames that close and open, and the collapsed margin. */
+/** Returns the space between a strip and the one before it: padding of frames that close and open, and the collapsed margin. */
 export function gapPt(previous: Strip | null, next: Strip): number {
   const before = previous?.frames ?? [];
   const closing = before.filter((frame) => !next.frames.includes(frame));
@@ -18,12 +18,12 @@ export function gapPt(previous: Strip | null, next: Strip): number {
   return sum(closing.map((f) => f.padBelowPt)) + marginPt + sum(opening.map((f) => f.padAbovePt));
 }
 
-/** The space below a strip that ends a page or a column: padding of the frames around it. */
+/** Returns the space below a strip that ends a page or a column: padding of the frames around it. */
 export function closingPt(last: Strip | null): number {
   return sum((last?.frames ?? []).map((frame) => frame.padBelowPt));
 }
 
-/** The height of strips set one below another. */
+/** Returns the height of strips set one below another. */
 export function heightOf(strips: readonly Strip[]): number {
   let previous: Strip | null = null;
   let totalPt = 0;
@@ -34,7 +34,7 @@ export function heightOf(strips: readonly Strip[]): number {
   return totalPt + closingPt(previous);
 }
 
-/** Sets strips one below another, with frames drawn beneath what they hold. */
+/** Sets strips one below another, with frames drawn beneath their content. */
 export function stack(strips: readonly Strip[]): Stack {
   const boxes: Item[] = [];
   const content: Item[] = [];

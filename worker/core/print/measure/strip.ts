@@ -1,10 +1,10 @@
 import type { Item } from './item.ts';
 
-/** How much a page break before a strip is disliked. */
+/** Penalty of a page break before a strip. */
 export const BREAK = { free: 0, inKeptSection: 1, orphan: 2, never: 3 } as const;
 export type Break = (typeof BREAK)[keyof typeof BREAK];
 
-/** A box around consecutive strips; where a page break cuts it, each part is a whole box. */
+/** A box around consecutive strips; if a page break cuts it, each part is a whole box. */
 export interface Frame {
   padAbovePt: number;
   padBelowPt: number;
@@ -23,18 +23,18 @@ export interface Strip {
   items: readonly Item[];
   breakBefore: Break;
   frames: readonly Frame[];
-  /** What stands at the head of a page that begins with this strip: the head of the table it belongs to. */
+  /** Strip at the head of a page that begins with this strip: the head of its table. */
   repeat: Strip | null;
-  /** Named in the finding when the strip does not fit a page. */
+  /** Name in the finding if the strip does not fit a page. */
   overflows?: string;
 }
 
-/** A strip with the usual values for all that is not given. */
+/** Returns a strip with defaults for all omitted values. */
 export function strip(given: Pick<Strip, 'heightPt' | 'items'> & Partial<Strip>): Strip {
   return { abovePt: 0, belowPt: 0, breakBefore: BREAK.free, frames: [], repeat: null, ...given };
 }
 
-/** The strips with space above the first and below the last, never less than they had. */
+/** Returns the strips with min. space above the first and below the last. */
 export function spaced(strips: readonly Strip[], abovePt: number, belowPt: number): Strip[] {
   return strips.map((each, i) => ({
     ...each,
@@ -43,17 +43,17 @@ export function spaced(strips: readonly Strip[], abovePt: number, belowPt: numbe
   }));
 }
 
-/** The strips with page breaks between them disliked at least so much. */
+/** Returns the strips with a min. penalty of page breaks between them. */
 export function held(strips: readonly Strip[], atLeast: Break): Strip[] {
   return strips.map((each, i) => (i === 0 ? each : { ...each, breakBefore: larger(each.breakBefore, atLeast) }));
 }
 
-/** The strips with an item added to the first. */
+/** Returns the strips with an item added to the first. */
 export function withItem(strips: readonly Strip[], item: Item): Strip[] {
   return strips.map((each, i) => (i === 0 ? { ...each, items: [item, ...each.items] } : each));
 }
 
-/** The strips moved to the right, with the frames around them. */
+/** Returns the strips moved to the right, with the frames around them. */
 export function indented(strips: readonly Strip[], xPt: number): Strip[] {
   if (xPt === 0) return [...strips];
   // A frame stays one object on all the strips it encloses.
@@ -71,7 +71,7 @@ function group(xPt: number, items: readonly Item[]): Item {
   return { kind: 'group', xPt, yPt: 0, items };
 }
 
-/** The strips without space above the first and below the last. */
+/** Returns the strips without space above the first and below the last. */
 export function trimmed(strips: readonly Strip[]): Strip[] {
   return strips.map((each, i) => ({
     ...each,

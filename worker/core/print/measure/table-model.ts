@@ -2,7 +2,7 @@ import { childElements, type Markup } from '../parse/markup.ts';
 
 export type RowGroup = 'thead' | 'tbody' | 'tfoot';
 
-/** A cell in the grid: the first column it covers and how many. `classes` has those of its column when it has none of its own. */
+/** A cell in the grid: its first column and the number of columns. `classes` has those of its column if it has none itself. */
 export interface GridCell {
   element: Markup;
   column: number;
@@ -39,7 +39,7 @@ function gridRow(element: Markup, group: RowGroup, columnClasses: readonly Reado
   return { element, group, cells };
 }
 
-// A heading without a class stands as the figures below it do.
+// A heading without a class is aligned like the figures below it.
 function alignHeadings(grid: Grid): void {
   const numeric = Array.from({ length: grid.columns }, (_, column) => {
     const below = grid.rows
@@ -55,7 +55,7 @@ function alignHeadings(grid: Grid): void {
   }
 }
 
-/** Reads a table. Throws when its rows are not equally wide. */
+/** Reads a table. Throws if its rows are not equally wide. */
 export function gridOf(table: Markup): Grid {
   const parts = childElements(table);
   const columnClasses = parts

@@ -9,7 +9,7 @@ import { type Strip, strip, trimmed, withItem } from './strip.ts';
 import type { GridCell, GridRow } from './table-model.ts';
 import { childTag, type Tag } from './tag.ts';
 
-/** How the rows of one table are set. */
+/** Style of the rows of one table. */
 export interface TableLook {
   body: TextStyle;
   head: TextStyle;
@@ -18,7 +18,7 @@ export interface TableLook {
   innerRulePt: number;
 }
 
-/** What all rows of one table are set with: the widths of its columns, its look and where it stands. */
+/** Settings of all rows of one table: the widths of its columns, its look and its context. */
 export interface TableSetting {
   widthsPt: readonly number[];
   look: TableLook;
@@ -26,17 +26,17 @@ export interface TableSetting {
   flow: Flow;
 }
 
-/** Where a row stands in its table. */
+/** Position of a row in its table. */
 interface RowPlace {
-  /** The structure element of the group of rows. */
+  /** Structure element of the group of rows. */
   tag: Tag | null;
-  /** The rule at its foot. */
+  /** Rule at its foot. */
   belowRulePt: number;
-  /** What a page has room for. */
+  /** Space available on a page. */
   maxHeightPt: number;
 }
 
-/** The look of a table by its classes: `compact` is smaller and closer, `plain` has no rules between rows. */
+/** Returns the look of a table by its classes: `compact` is smaller and closer, `plain` has no rules between rows. */
 export function tableLook(classes: ReadonlySet<string>, scale: number): TableLook {
   const compact = classes.has('compact');
   return {
@@ -51,7 +51,7 @@ export function tableLook(classes: ReadonlySet<string>, scale: number): TableLoo
 const HEAVY_ROWS = ['total', 'sub', 'out'];
 const OUT_GREY = 0.92;
 
-/** The text style of a cell by its row, its class and whether it heads others. */
+/** Returns the text style of a cell by its row, its class and whether it heads others. */
 export function cellText(cell: GridCell, row: GridRow, look: TableLook): TextStyle {
   if (row.group === 'thead') return look.head;
   const heavy =
@@ -81,11 +81,11 @@ function cellStrips(cell: GridCell, row: GridRow, setting: LayoutContext, flow: 
   const content = plain ? paragraph(children, alignOf(cell, row), setting) : trimmed(flow(children, setting));
   const id = attributes.id;
   const named = id === undefined ? content : withItem(content, { kind: 'anchor', id });
-  // A cell belongs to its row even when nothing stands in it.
+  // A cell belongs to its row even if it is empty.
   return setting.tag && !plain ? withItem(named, { kind: 'present', tag: setting.tag }) : named;
 }
 
-/** A row as one strip, or as several when it is higher than a page has room for. */
+/** Returns a row as one strip, or as several if it is higher than the space on a page. */
 export function rowStrips(
   row: GridRow,
   { tag, belowRulePt, maxHeightPt }: RowPlace,

@@ -34,7 +34,7 @@ function widthsFor(grid: Grid, look: TableLook, setting: LayoutContext): number[
   const cells = grid.rows.flatMap((row) =>
     row.cells.map((cell) => {
       const { minPt, maxPt } = contentWidths(cell.element.children, { ...setting, text: cellText(cell, row, look) });
-      // A hair more than the content, so that rounding never breaks the longest line.
+      // Slightly more than the content, so that rounding never breaks the longest line.
       const padPt = 2 * look.padXPt + 0.05;
       return { column: cell.column, span: cell.span, minPt: minPt + padPt, maxPt: maxPt + padPt };
     }),
@@ -56,7 +56,7 @@ function widthsFor(grid: Grid, look: TableLook, setting: LayoutContext): number[
   );
 }
 
-// At least two rows stand with the head, the last row stands with the one before it, and totals with what they add up.
+// Min. two rows stay with the head, the last row stays with the one before it, and totals with their summands.
 function rowBreak(rows: readonly GridRow[], index: number): Break {
   const row = rows[index];
   const before = rows[index - 1];
@@ -81,7 +81,7 @@ function captionStrips(caption: Markup | null, isContinued: boolean, setting: La
   return styledText({ ...caption, children }, BLOCK_STYLES.caption, 'Caption', setting);
 }
 
-/** Where a head stands: at the table, or again on a page that the table runs on to, where it is an artefact and says nothing new. */
+/** Use of a head: at the table, or repeated on a page on which the table continues, as an artefact. */
 interface HeadPlace {
   tag: Tag | null;
   isContinued: boolean;
@@ -109,7 +109,7 @@ function headStrips(grid: Grid, { tag, isContinued }: HeadPlace, table: TableSet
   return [...caption, ruled, ...lowerRows].map((each, i) => (i === 0 ? each : { ...each, breakBefore: BREAK.never }));
 }
 
-/** `<table>`: one structure element however many pages it runs over. */
+/** `<table>`: one structure element over all its pages. */
 export const tableBlock: BlockRule = (block, setting, flow) => {
   const grid = gridOf(block);
   const look = tableLook(block.classes, setting.scale);

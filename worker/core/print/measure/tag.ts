@@ -1,4 +1,4 @@
-/** An element of the structure tree (ISO 32000-1, 14.7). It enters the tree when the first of its content is drawn. */
+/** An element of the structure tree (ISO 32000-1, 14.7). It enters the tree with the first drawing of its content. */
 export interface Tag {
   role: string;
   parent: Tag | null;
@@ -9,7 +9,7 @@ export interface Tag {
   numbering?: 'Disc' | 'Decimal' | 'None';
 }
 
-/** A tag below another. Below an artefact everything is an artefact. */
+/** Returns a tag below another. Below an artefact everything is an artefact. */
 export function childTag(parent: Tag | null, role: string, more: Omit<Tag, 'role' | 'parent'> = {}): Tag | null {
   return parent && { role, parent, ...more };
 }

@@ -7,7 +7,7 @@ import { paragraph } from './paragraph.ts';
 import { BREAK, held, indented, type Strip } from './strip.ts';
 import { childTag } from './tag.ts';
 
-/** Sets an element's text in a block style under a structure element of its own. The strip after a heading keeps to it. */
+/** Sets an element's text in a block style under its own structure element. The strip after a heading stays with it. */
 export function styledText(block: Markup, style: BlockStyle, role: string, setting: LayoutContext): Strip[] {
   const { scale } = setting;
   const indentPt = style.indentPt * scale;
@@ -32,7 +32,7 @@ export const paragraphBlock: BlockRule = (block, setting) => {
   return styledText(block, BLOCK_STYLES[name], 'P', setting);
 };
 
-/** `<h1>` to `<h3>`: a structure element, and a bookmark but for the third level. */
+/** `<h1>` to `<h3>`: a structure element, and a bookmark except for the third level. */
 export const headingBlock: BlockRule = (block, setting) => {
   const name = block.name as 'h1' | 'h2' | 'h3';
   const level = Number(name.slice(1));

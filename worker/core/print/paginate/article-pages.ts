@@ -4,7 +4,7 @@ import type { PrintDocument, PrintFinding } from '../print-job.ts';
 import { paginateClosedUp } from './closed-up.ts';
 import type { Page } from './page.ts';
 
-/** The pages of one measured article. A strip that is higher than a page is reported. */
+/** Returns the pages of one measured article. A strip higher than a page is reported. */
 export function articlePages(
   strips: readonly Strip[],
   { id, title }: Pick<PrintDocument, 'id' | 'title'>,

@@ -2,16 +2,16 @@ import { heightOf } from '../measure/stack.ts';
 import type { Strip } from '../measure/strip.ts';
 import { type PageOfStrips, paginate } from './paginate.ts';
 
-/** A last page that holds less than this share of a page looks like a mistake. */
+/** A last page filled less than this share looks like a mistake. */
 const POOR_SHARE = 0.16;
-/** How far spaces between blocks may be closed up to take it in, the least first. */
+/** Factors for the spaces between blocks that avoid it, the mildest first. */
 const CLOSER = [0.85, 0.7, 0.55] as const;
 
 /**
- * Divides a column of strips into pages; where a few lines alone would make the last one, the spaces between blocks are closed
- * up, if that takes them in.
+ * Divides a column of strips into pages; if only a few lines would make the last one, the spaces between blocks are
+ * reduced, if that avoids it.
  *
- * @param bodyPt the height of an empty page
+ * @param bodyPt height of an empty page
  */
 export function paginateClosedUp(strips: readonly Strip[], bodyPt: number): PageOfStrips[] {
   const pages = paginate(strips, bodyPt);

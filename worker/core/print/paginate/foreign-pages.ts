@@ -9,12 +9,12 @@ import type { PrintDocument } from '../print-job.ts';
 import { RULE_PT } from '../style/block-style.ts';
 import type { Page } from './page.ts';
 
-// Between the rules of our head and foot, and as wide as printers reach.
+// Between the rules of our head and foot, up to the printable width of printers.
 const TOP_PT = 50;
 const BOTTOM_PT = 51;
 const SIDE_PT = pointsFromMm(10);
 
-// Makes a page smaller where it has to be, never larger, and sets it in the middle.
+// Reduces a page if required, never enlarges it, and centres it.
 function placed(annex: Annex, page: PageForm, tag: Tag | null, paper: Paper): Item {
   const [acrossPt, upPt] = [paper.widthPt - 2 * SIDE_PT, paper.heightPt - TOP_PT - BOTTOM_PT];
   const scale = Math.min(1, acrossPt / page.widthPt, upPt / page.heightPt);
@@ -27,20 +27,20 @@ function placed(annex: Annex, page: PageForm, tag: Tag | null, paper: Paper): It
     ...{ xPt, yPt },
     items: [
       { kind: 'picture', xPt: 0, yPt: 0, widthPt, heightPt, source, matrix: [scale, 0, 0, scale, 0, 0], tag },
-      // Its edge is drawn, so that nobody takes it for a page of ours.
+      // Its edge is drawn, so that nobody mistakes it for a page of ours.
       ...outline(widthPt, heightPt, RULE_PT.hair),
     ],
   };
 }
 
-/** What the pages are set on: the article that they belong to, and who names them. */
+/** Context of the pages: their article, the sheet, and the translator of their names. */
 interface Placement {
   article: Tag;
   paper: Paper;
   say: Say;
 }
 
-/** The pages of a PDF on pages of ours: each one figure, the first with a bookmark. */
+/** Returns the pages of a PDF on pages of ours: each one figure, the first with a bookmark. */
 export function foreignPages(
   annex: Annex,
   { title, appended }: PrintDocument,

@@ -1,15 +1,15 @@
 import type { Item } from '../measure/item.ts';
 import type { PrintFinding } from '../print-job.ts';
 
-/** A page with everything in its place, from the top left corner of the text area. */
+/** A page with every item at its position, from the top left corner of the text area. */
 export interface Page {
   title: string;
   items: readonly Item[];
-  /** The page of another PDF stands on it, which may cover what is drawn beneath. */
+  /** Contains a page of another PDF, which may cover the drawing beneath. */
   isForeign: boolean;
 }
 
-/** The pages of all documents, the first page number of each, and what could not be printed. */
+/** Pages of all documents, the first page number of each, and the print findings. */
 export interface Pages {
   pages: Page[];
   startPage: Record<string, number>;

@@ -1,13 +1,13 @@
 import { closingPt, gapPt } from '../measure/stack.ts';
 import { BREAK, type Strip } from '../measure/strip.ts';
 
-/** The strips of one page. `overflows` names a strip that is longer than the page. */
+/** Strips of one page. `overflows` names a strip that is longer than the page. */
 export interface PageOfStrips {
   strips: Strip[];
   overflows: string | null;
 }
 
-// Sums of line heights are compared with the height of a page; a hundredth of a point is nothing on paper.
+// Tolerance of a comparison of line heights with the height of a page: a hundredth of a point is invisible in print.
 const TOLERANCE_PT = 0.01;
 
 interface Fill {
@@ -15,7 +15,7 @@ interface Fill {
   strips: Strip[];
 }
 
-// As many strips as fit, under the head that a continued table repeats.
+// Returns as many strips as fit, under the head that a continued table repeats.
 function fillPage(strips: readonly Strip[], start: number, bodyPt: number): Fill {
   const repeat = start > 0 ? (strips[start]?.repeat ?? null) : null;
   const page: Strip[] = repeat ? [{ ...repeat, frames: strips[start]?.frames ?? [] }] : [];
@@ -38,7 +38,7 @@ function fillPage(strips: readonly Strip[], start: number, bodyPt: number): Fill
   return { end, strips: page };
 }
 
-// The least disliked place to break at or before a limit, and of those the last.
+// Returns the break of the lowest penalty at or before a limit, and of equal ones the last.
 function breakAt(strips: readonly Strip[], start: number, limit: number): number {
   let best = limit;
   let dislike: number = strips[limit]?.breakBefore ?? BREAK.free;
@@ -50,9 +50,9 @@ function breakAt(strips: readonly Strip[], start: number, limit: number): number
 }
 
 /**
- * Divides a column of strips into pages, in one pass: each page is filled, then cut back to the best place to break.
+ * Divides a column of strips into pages, in one pass: each page is filled, then cut back to the best break.
  *
- * @param bodyPt the height of an empty page
+ * @param bodyPt height of an empty page
  */
 export function paginate(strips: readonly Strip[], bodyPt: number): PageOfStrips[] {
   const pages: PageOfStrips[] = [];

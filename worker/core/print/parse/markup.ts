@@ -9,12 +9,12 @@ export interface Markup {
 /** Text is a plain string, with the white space of the source. */
 export type MarkupNode = Markup | string;
 
-/** The child elements of an element, text left out. */
+/** Returns the child elements of an element, without text. */
 export function childElements(element: Markup): Markup[] {
   return element.children.filter((child) => typeof child !== 'string');
 }
 
-/** All text in an element in reading order, white space collapsed. */
+/** Returns all text in an element in reading order, white space collapsed. */
 export function textOf(node: MarkupNode): string {
   const collect = (part: MarkupNode): string => (typeof part === 'string' ? part : part.children.map(collect).join(''));
   return collect(node)

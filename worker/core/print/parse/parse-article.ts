@@ -49,7 +49,7 @@ function toMarkup(source: Source): Markup {
   return { name: source.tagName, attributes, classes: classesOf(source, attributes), children };
 }
 
-// PDF/UA-1 7.4.2: a heading is at most one level below the heading before it.
+// PDF/UA-1 7.4.2: a heading is max. one level below the heading before it.
 function checkHeadings(article: Markup): void {
   let level = 0;
   const visit = (node: MarkupNode): void => {
@@ -66,9 +66,9 @@ function checkHeadings(article: Markup): void {
 }
 
 /**
- * Reads one document of the HTML subset.
+ * Parses one document of the HTML subset.
  *
- * Throws on anything outside the subset: templates are ours, so that is our mistake and never the record's.
+ * Throws on markup outside the subset: templates are ours, so that is our error and never the record's.
  */
 export function parseArticle(html: string): Markup {
   const roots = parseFragment(html).childNodes.filter(

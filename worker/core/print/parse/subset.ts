@@ -1,8 +1,8 @@
-/** What an element of the subset may carry and hold. */
+/** Attributes, classes and content of an element of the subset. */
 export interface Allowed {
   attributes: readonly string[];
   classes: readonly string[];
-  /** Text may stand directly in it. */
+  /** May contain text directly. */
   text: boolean;
 }
 
@@ -19,7 +19,7 @@ const CELL_CLASSES = ['num', 'text', 'tick', 'nowrap', 'out', 'ok', 'muted', 'wi
 const PAINT = ['stroke', 'stroke-width', 'stroke-dasharray', 'stroke-linecap', 'stroke-linejoin', 'fill'];
 const LETTERING = ['font-size', 'font-weight', 'text-anchor'];
 
-/** The HTML that templates are written in: every element, with the attributes and classes it may carry; any element may carry an id. */
+/** HTML of the templates: every element, with its attributes and classes; any element may have an id. */
 export const SUBSET: Readonly<Record<string, Allowed>> = {
   article: { ...structure(), attributes: ['lang'] },
   header: structure(),

@@ -7,7 +7,7 @@ const TABLE = Uint32Array.from({ length: 256 }, (_, byte) => {
   return value;
 });
 
-/** The cyclic redundancy code of a PNG chunk (PNG, third edition, annex D). */
+/** Returns the cyclic redundancy code of a PNG chunk (PNG, third edition, annex D). */
 export function crc32(bytes: Uint8Array): number {
   let code = 0xffffffff;
   for (let i = 0; i < bytes.length; i++) code = (TABLE[(code ^ (bytes[i] ?? 0)) & 255] ?? 0) ^ (code >>> 8);

@@ -5,8 +5,8 @@ const SHORT = 3;
 const ENTRY_BYTES = 12;
 
 /**
- * The orientation in Exif data, which are a TIFF file: its first directory, tag 274 (TIFF 6.0, section 2 and 8).
- * 1 where there is none, and where the data are not to be understood: the picture is whole without them.
+ * Reads the orientation from Exif data, which are a TIFF file: its first directory, tag 274 (TIFF 6.0, section 2 and
+ * 8). 1 if it is missing or the data are not readable: the picture is complete without them.
  */
 export function exifOrientation(tiff: Uint8Array): Orientation {
   const view = new DataView(tiff.buffer, tiff.byteOffset, tiff.byteLength);
@@ -27,7 +27,7 @@ export function exifOrientation(tiff: Uint8Array): Orientation {
   return 1;
 }
 
-/** Exif data that hold an orientation and nothing else, big-endian. */
+/** Returns Exif data with only an orientation, big-endian. */
 export function orientationAsExif(orientation: Orientation): Uint8Array {
   return Uint8Array.from([
     ...[0x4d, 0x4d, 0, 42, 0, 0, 0, 8],

@@ -18,14 +18,14 @@ const START = Uint8Array.of(0xff, SOI);
 const END = Uint8Array.of(0xff, EOI);
 const EXIF = 'Exif\0\0';
 
-// What PDF readers decode: baseline, extended sequential and progressive, Huffman coded (ISO 32000-1, 7.4.8).
+// Frames that PDF readers decode: baseline, extended sequential and progressive, Huffman coded (ISO 32000-1, 7.4.8).
 const FRAMES = new Set([0xc0, 0xc1, 0xc2]);
 const OTHER_FRAMES = new Set([0xc3, 0xc5, 0xc6, 0xc7, 0xc9, 0xca, 0xcb, 0xcd, 0xce, 0xcf]);
 
-/** What ends a JPEG: an end marker; or, as careless writers of PDF leave it out, the end of the bytes. */
+/** End of a JPEG: an end marker; or the end of the bytes, because some writers of PDF leave it out. */
 type Ending = 'marked' | 'open';
 
-// Coded data run on to the next marker; a stuffed zero and the restart markers belong to them.
+// Coded data continue to the next marker; a stuffed zero and the restart markers belong to them.
 function endOfScan(bytes: Uint8Array, start: number, ending: Ending): number {
   for (let at = bytes.indexOf(0xff, start); at >= 0; at = bytes.indexOf(0xff, at + 1)) {
     const next = bytes[at + 1];
@@ -57,10 +57,10 @@ const startsWith = (bytes: Uint8Array, text: string): boolean => textOfBytes(byt
 
 const JFIF_BYTES = 14;
 
-// What a decoder needs, and no more: other segments hold what a camera or a program had to say, or anything at all.
+// Segments that a decoder needs, and no more: others contain data of a camera or a program, or anything else.
 const DECODED = new Set([...FRAMES, SOS, DHT, DQT, DRI]);
 
-// Decoders need JFIF's and Adobe's segments to know the colours. A thumbnail shows what the picture may no longer show.
+// Decoders need JFIF's and Adobe's segments for the colours. A thumbnail may show removed parts of the picture.
 function withoutMetadata(segments: readonly Segment[]): Uint8Array[] {
   return segments.flatMap(({ marker, bytes, body }) => {
     if (marker === APP14 && startsWith(body, 'Adobe')) return [bytes];
@@ -82,7 +82,7 @@ interface Frame {
   components: number;
 }
 
-// Every scan goes over the whole picture: a small file of thousands of them would keep its readers busy without end.
+// Every scan covers the whole picture: a small file with thousands of them would keep its readers busy without end.
 function refuseEndless(segments: readonly Segment[]): void {
   if (segments.filter(({ marker }) => marker === SOS).length > LIMITS.imageScans)
     throw new RefusedError('too-large', fault('picture-coded-more-than-passes', { imageScans: LIMITS.imageScans }));
@@ -109,7 +109,7 @@ export function isJpeg(bytes: Uint8Array): boolean {
   return bytes[0] === 0xff && bytes[1] === SOI && bytes[2] === 0xff;
 }
 
-/** Reads the frame of a JPEG (ITU-T T.81) and its orientation; the coded samples are left as they are. */
+/** Reads the frame of a JPEG (ITU-T T.81) and its orientation; the coded samples stay unchanged. */
 export function readJpeg(bytes: Uint8Array): Picture {
   const segments = segmentsOf(bytes);
   const { columns, rows, components } = frameOf(segments);
@@ -129,14 +129,14 @@ export function readJpeg(bytes: Uint8Array): Picture {
   });
 }
 
-/** A JPEG out of a PDF, of any colours, without metadata; what else PDF does not need of it is left out too. */
+/** Returns a JPEG from a PDF, of any colours, without metadata and without other data that PDF does not need. */
 export function cleanEmbeddedJpeg(bytes: Uint8Array): Frame & { bytes: Uint8Array } {
   if (!isJpeg(bytes)) throw damaged(fault('picture-no-jpeg-though-says-so'));
   const segments = segmentsOf(bytes, 'open');
   return { ...frameOf(segments), bytes: joined([START, ...withoutMetadata(segments), END]) };
 }
 
-/** The JPEG without metadata, and without what stands after its end; its orientation stays, as Exif data that hold nothing else. */
+/** Returns the JPEG without metadata, and without data after its end; its orientation stays, as the only Exif data. */
 export function cleanJpeg(bytes: Uint8Array): Uint8Array {
   const segments = segmentsOf(bytes);
   const orientation = orientationOf(segments);

@@ -16,7 +16,7 @@ export function isPng(bytes: Uint8Array): boolean {
   return SIGNATURE.every((byte, i) => bytes[i] === byte);
 }
 
-/** The chunks up to the last that counts. Refuses a file that ends early or whose codes do not agree. */
+/** Returns the chunks up to the end chunk. Refuses a file that ends early or whose codes do not match. */
 export function chunksOf(bytes: Uint8Array): Chunk[] {
   const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
   const chunks: Chunk[] = [];
@@ -33,7 +33,7 @@ export function chunksOf(bytes: Uint8Array): Chunk[] {
   }
 }
 
-/** A chunk written out. */
+/** Returns a chunk as bytes. */
 export function chunk(type: string, body: Uint8Array): Uint8Array {
   const coded = joined([bytesOfText(type), body]);
   const bytes = new Uint8Array(coded.length + 8);
@@ -44,7 +44,7 @@ export function chunk(type: string, body: Uint8Array): Uint8Array {
   return bytes;
 }
 
-/** A PNG of chunks. */
+/** Returns a PNG of chunks. */
 export function pngOf(chunks: readonly Uint8Array[]): Uint8Array {
   return joined([SIGNATURE, ...chunks]);
 }

@@ -4,13 +4,13 @@ import type { PdfImage } from './picture.ts';
 import type { PngHeader } from './png-header.ts';
 import { type Pass, readRows } from './png-rows.ts';
 
-/** What else the samples need to be understood. `key` is the one colour that is transparent (PNG, third edition, 11.3.1.1). */
+/** Colour data of the samples. `key` is the one colour that is transparent (PNG, third edition, 11.3.1.1). */
 export interface PngColours {
   palette: Uint8Array;
   key: Uint8Array | undefined;
 }
 
-// The sample at an index, as it is packed.
+// Returns the packed sample at an index.
 function sampleAt(row: Uint8Array, index: number, bitDepth: number): number {
   if (bitDepth === 8) return row[index] ?? 0;
   if (bitDepth === 16) return ((row[2 * index] ?? 0) << 8) | (row[2 * index + 1] ?? 0);
@@ -18,7 +18,7 @@ function sampleAt(row: Uint8Array, index: number, bitDepth: number): number {
   return ((row[bit >> 3] ?? 0) >> (8 - bitDepth - (bit & 7))) & (2 ** bitDepth - 1);
 }
 
-/** Writes the pixels of a row at 8 bits, laid on white, into `plain`: the first at `at`, each so many bytes after the one before it. */
+/** Writes the pixels of a row at 8 bits, laid on white, into `plain`: the first at `at`, each `step` bytes after the one before it. */
 type Flatten = (row: Uint8Array, columns: number, plain: Uint8Array, at: number, step: number) => void;
 
 function flattening({ bitDepth, channels, hasAlpha, hasPalette }: PngHeader, { palette, key }: PngColours): Flatten {
@@ -67,8 +67,8 @@ class PackedRows {
 }
 
 /**
- * The samples at 8 bits, laid on white where they are transparent, so that no soft mask is needed. Goes row by row; only an interlaced picture
- * is held as a whole.
+ * Returns the samples at 8 bits, laid on white if they are transparent, so that no soft mask is needed. Works row by
+ * row; only an interlaced picture is whole in memory.
  */
 export function flattened(packed: Uint8Array, header: PngHeader, colours: PngColours, budget: Budget): PdfImage {
   const { columns, rows, channels, hasAlpha, hasPalette, isInterlaced } = header;

@@ -2,7 +2,7 @@ import { fault } from '../../text/faults.ts';
 import { damaged } from '../refusal.ts';
 import type { Chunk } from './png-chunks.ts';
 
-/** What the header says of the samples (PNG, third edition, 11.2.1). */
+/** Format of the samples in the header (PNG, third edition, 11.2.1). */
 export interface PngHeader {
   columns: number;
   rows: number;
@@ -23,7 +23,7 @@ const COLOUR_TYPES: Readonly<Record<number, { channels: number; hasAlpha: boolea
   6: { channels: 4, hasAlpha: true, depths: [8, 16] },
 };
 
-/** Reads the header. Refuses what the format does not allow. */
+/** Reads the header. Refuses values outside the format. */
 export function pngHeader(chunks: readonly Chunk[]): PngHeader {
   const [first] = chunks;
   if (first?.type !== 'IHDR' || first.body.length !== 13) throw damaged(fault('picture-not-say-what-holds'));

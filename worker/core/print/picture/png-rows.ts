@@ -5,7 +5,7 @@ import { unfiltered } from '../bytes/predictor.ts';
 import { damaged, RefusedError } from '../refusal.ts';
 import type { PngHeader } from './png-header.ts';
 
-/** A picture, or one of the seven coarse ones that an interlaced picture comes in: where its samples stand in the whole. */
+/** A picture, or one of the seven coarse passes of an interlaced picture: the positions of its samples in the whole. */
 export interface Pass {
   x: number;
   y: number;
@@ -37,12 +37,13 @@ function passesOf({ columns, rows, isInterlaced }: PngHeader): Pass[] {
     .filter((pass) => pass.columns > 0 && pass.rows > 0);
 }
 
-// A row takes as much time as so many bytes, however short it is.
+// A row takes as much time as this number of bytes, however short it is.
 const BYTES_PER_ROW = 64;
 
 /**
- * Unpacks the samples row by row, so that no more than two rows are held, and gives each to `take`: the samples as packed bytes, valid
- * only during the call. With `take` left out the data are only gone through. Refuses data of another length than the header asks for.
+ * Unpacks the samples row by row, so that up to two rows are in memory, and passes each to `take`: the samples as
+ * packed bytes, valid only during the call. Without `take` the data are only checked. Refuses data of another length
+ * than the header requires.
  */
 export function readRows(
   packed: Uint8Array,

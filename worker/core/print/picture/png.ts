@@ -35,7 +35,7 @@ function paletteOf(chunks: readonly Chunk[], { hasPalette, bitDepth }: PngHeader
 
 const hex = (bytes: Uint8Array): string => [...bytes].map((byte) => byte.toString(16).padStart(2, '0')).join('');
 
-// Samples that PDF reads as PNG has packed them: Flate with the PNG predictors (ISO 32000-1, 7.4.4.4).
+// Samples that PDF reads in the packing of PNG: Flate with the PNG predictors (ISO 32000-1, 7.4.4.4).
 function asStored(chunks: readonly Chunk[], header: PngHeader, palette: Uint8Array): PdfImage {
   const { columns, bitDepth, channels } = header;
   const plain = channels === 1 ? '/DeviceGray' : '/DeviceRGB';
@@ -50,7 +50,7 @@ function asStored(chunks: readonly Chunk[], header: PngHeader, palette: Uint8Arr
   };
 }
 
-/** Reads a PNG (PNG, third edition). `verify` goes through all samples, which inspection does once and printing need not do again. */
+/** Reads a PNG (PNG, third edition). `verify` checks all samples, which inspection does once and printing does not repeat. */
 export function readPng(bytes: Uint8Array, verify: boolean, budget: Budget): Picture {
   const chunks = chunksOf(bytes);
   const header = pngHeader(chunks);
@@ -80,10 +80,10 @@ export function readPng(bytes: Uint8Array, verify: boolean, budget: Budget): Pic
   return picture;
 }
 
-// Samples, and what says how their colours are meant.
+// Samples, and the meaning of their colours.
 const KEPT = new Set(['IHDR', 'PLTE', 'tRNS', 'gAMA', 'cHRM', 'sRGB', 'IDAT', 'IEND']);
 
-/** The PNG without metadata, and without what stands after its end; its orientation stays. */
+/** Returns the PNG without metadata, and without data after its end; its orientation stays. */
 export function cleanPng(bytes: Uint8Array): Uint8Array {
   const chunks = chunksOf(bytes);
   const orientation = orientationOf(chunks);

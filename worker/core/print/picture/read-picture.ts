@@ -10,7 +10,7 @@ export function isPicture(bytes: Uint8Array): boolean {
   return isJpeg(bytes) || isPng(bytes);
 }
 
-/** Reads a picture by its content. `verify` goes through all samples where they can be gone through. Throws `RefusedError`. */
+/** Reads a picture by its content. `verify` checks all samples if the format permits. Throws `RefusedError`. */
 export function readPicture(bytes: Uint8Array, verify: boolean, budget: Budget = new Budget()): Picture {
   if (isJpeg(bytes)) return readJpeg(bytes);
   if (isPng(bytes)) return readPng(bytes, verify, budget);
@@ -18,10 +18,11 @@ export function readPicture(bytes: Uint8Array, verify: boolean, budget: Budget =
 }
 
 /**
- * The same picture without Exif, XMP, comments, thumbnails, place and camera data, and without whatever stands after its end. The
- * samples are not touched: a picture that lies on its side keeps Exif data with its orientation and nothing else, which viewers honour.
+ * Returns the same picture without Exif, XMP, comments, thumbnails, location and camera data, and without data after
+ * its end. The samples stay unchanged: a picture that lies on its side keeps Exif data with only its orientation, which
+ * viewers use.
  *
- * @throws for a file that `inspectAttachment` does not call a picture
+ * @throws for a file that is not a picture to `inspectAttachment`
  */
 export function cleanImage(bytes: Uint8Array): Uint8Array {
   if (isJpeg(bytes)) return cleanJpeg(bytes);

@@ -1,6 +1,6 @@
 import type { FaceName } from '../fonts/face.ts';
 
-/** How a block of text is set and spaced, in points before scaling. `keepWithNext` holds a heading to what it heads. */
+/** Style and spacing of a block of text, in points before scaling. `keepWithNext` keeps a heading with the text below it. */
 export interface BlockStyle {
   face: FaceName;
   sizePt: number;
@@ -9,7 +9,7 @@ export interface BlockStyle {
   belowPt: number;
   indentPt: number;
   keepWithNext: boolean;
-  /** The longest line: prose wider than about 90 characters is hard to read. */
+  /** Max. line length: prose wider than about 90 characters is hard to read. */
   measurePt: number;
 }
 
@@ -44,7 +44,7 @@ export const BLOCK_STYLES = {
 /** Space above and below blocks that are not plain text, in points. */
 export const BLOCK_GAP_PT = 9.75;
 
-/** The grey of hairlines between rows: they guide the eye and carry no meaning, so a copy may lose them. */
+/** Grey of hairlines between rows: they guide the eye and carry no meaning, so a copy may lose them. */
 export const HAIR_GREY = 0.55;
 
 /** Widths of rules in points: the outer rules of a table, its inner rules, hairlines. */

@@ -1,7 +1,7 @@
 import type { FaceName } from '../fonts/face.ts';
 import type { Markup, MarkupNode } from '../parse/markup.ts';
 
-/** How a run of text is set. `risePt` lifts it from the baseline. */
+/** Style of a run of text. `risePt` lifts it from the baseline. */
 export interface TextStyle {
   face: FaceName;
   sizePt: number;
@@ -10,7 +10,7 @@ export interface TextStyle {
   keepTogether: boolean;
 }
 
-/** The text of the body, from which every other style departs: 9.5 on 13 points. */
+/** Text of the body, the base of every other style: 9.5 on 13 points. */
 export const BODY: TextStyle = { face: 'regular', sizePt: 9.5, leadingPt: 13, risePt: 0, keepTogether: false };
 
 type Change = (style: TextStyle) => TextStyle;
@@ -18,7 +18,7 @@ type Change = (style: TextStyle) => TextStyle;
 const semibold: Change = (style) => ({ ...style, face: 'semibold' });
 const unchanged: Change = (style) => style;
 
-// Raised and lowered figures at seven tenths, lifted to the cap line or hung below the baseline.
+// Returns raised or lowered figures at seven tenths, lifted to the cap line or hung below the baseline.
 const script = (style: TextStyle, riseEm: number): TextStyle => ({
   ...style,
   sizePt: style.sizePt * 0.7,
@@ -41,12 +41,12 @@ export function isInline(name: string): boolean {
   return name === 'br' || name in INLINE;
 }
 
-/** Whether content is text alone, without blocks. */
+/** Whether content is only text, without blocks. */
 export function isRunningText(content: readonly MarkupNode[]): boolean {
   return content.every((node) => typeof node === 'string' || isInline(node.name));
 }
 
-/** The style within an inline element, from the style around it. */
+/** Returns the style within an inline element, from the style around it. */
 export function inlineStyle(element: Markup, around: TextStyle): TextStyle {
   const style = (INLINE[element.name] ?? unchanged)(around);
   const { classes } = element;
@@ -54,7 +54,7 @@ export function inlineStyle(element: Markup, around: TextStyle): TextStyle {
   return classes.has('out') ? semibold(held) : held;
 }
 
-/** The style of a face at a size and leading, enlarged or reduced by a scale. */
+/** Returns the style of a face at a size and leading, enlarged or reduced by a scale. */
 export function textStyle(face: FaceName, sizePt: number, leadingPt: number, scale: number): TextStyle {
   return { face, sizePt: sizePt * scale, leadingPt: leadingPt * scale, risePt: 0, keepTogether: false };
 }

@@ -2,23 +2,24 @@ import { kerning, textWidthPt } from '../fonts/face.ts';
 import type { Piece } from '../measure/item.ts';
 import type { Word } from './words.ts';
 
-/** The pieces of one line and their width, without the space that ends it. */
+/** Pieces of one line and their width, without the space that ends it. */
 export interface Line {
   pieces: Piece[];
   widthPt: number;
 }
 
-// Measured widths are sums of rounded advances; a column as wide as its longest word must hold it.
+// Measured widths are sums of rounded advances; a column as wide as its longest word must fit it.
 const TOLERANCE_PT = 0.01;
 
-// Where an over-long word is broken by preference, when such a place is in the last third of what fits.
+// Preferred break positions in an over-long word, if in the last third of the part that fits.
 const PREFERRED = /[-\u2010-\u2014/.,;:_=+@]/;
 
 function cutPiece(whole: Piece, length: number): [Piece, Piece] {
   const { text, style, widthPt } = whole;
   const head = text.slice(0, length);
   const headPt = textWidthPt(head, style.face, style.sizePt);
-  // Measuring the rest of a long word anew at every line would take time in its square; only the kerning at the cut is lost.
+  // Measuring the rest of a long word again at every line would take quadratic time; only the kerning at the cut is
+  // lost.
   const lost = length > 0 ? kerning(style.face, text.charCodeAt(length - 1), text.charCodeAt(length)) : 0;
   const restPt = widthPt - headPt - (lost * style.sizePt) / 1000;
   return [
@@ -42,7 +43,7 @@ function fittingLength(whole: Piece, widthPt: number, atLeast: number): number {
   return length;
 }
 
-// Divides a word that no line can hold: as much as fits, and the rest.
+// Divides a word that no line can fit: as much as fits, and the rest.
 function cutWord(word: Word, widthPt: number): [Word, Word] {
   const head: Piece[] = [];
   let roomPt = widthPt;
@@ -115,7 +116,7 @@ export function breakLines(words: readonly Word[], columnPt: number): Line[] {
   return lines;
 }
 
-/** The width of the longest word and of the longest line, were no line broken but by force. */
+/** Returns the widths of the longest word and of the longest line with forced breaks only. */
 export function contentWidthsPt(words: readonly Word[]): { minPt: number; maxPt: number } {
   let minPt = 0;
   let maxPt = 0;

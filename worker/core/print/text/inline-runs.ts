@@ -13,10 +13,10 @@ export interface Run {
   pageOf: string | null;
 }
 
-// Page numbers are known only after pagination; three figures are kept free for them in the meantime.
+// Page numbers are known only after pagination; until then, space for three digits is reserved.
 const PAGE_NUMBER_ROOM = '888';
 
-/** The runs of inline content, and the ids in it. */
+/** Returns the runs of inline content, and the ids in it. */
 export function inlineRuns(content: readonly MarkupNode[], setting: LayoutContext): { runs: Run[]; ids: string[] } {
   const runs: Run[] = [];
   const ids: string[] = [];

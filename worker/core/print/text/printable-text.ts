@@ -3,9 +3,7 @@ import type { PrintFinding } from '../print-job.ts';
 
 const STAND_IN = '□';
 
-/**
- * A text with every character that the fonts lack replaced by an empty box, so that nothing is left out unseen, and reported.
- */
+/** Replaces every character that the fonts lack by an empty box, so that nothing is left out unseen, and reports it. */
 export function printableText(text: string, documentId: string, report: (finding: PrintFinding) => void): string {
   if (isPlain(text)) return text;
   const normal = normaliseText(text);
@@ -18,7 +16,7 @@ export function printableText(text: string, documentId: string, report: (finding
   return printed;
 }
 
-// Most text is plain ASCII; the look at each character is worth its while.
+// Fast path: most text is plain ASCII.
 function isPlain(text: string): boolean {
   for (let i = 0; i < text.length; i++) {
     const code = text.charCodeAt(i);

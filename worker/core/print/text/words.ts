@@ -2,16 +2,17 @@ import { textWidthPt } from '../fonts/face.ts';
 import type { Piece } from '../measure/item.ts';
 import type { Run } from './inline-runs.ts';
 
-/** What no line break divides, with the space that follows it. */
+/** An indivisible unit of a line, with the space that follows it. */
 export interface Word {
   pieces: Piece[];
   widthPt: number;
-  /** The space after the word; `null` where the next word follows without one, as after a hyphen. */
+  /** Space after the word; `null` if the next word follows without one, as after a hyphen. */
   space: Piece | null;
   endsLine: boolean;
 }
 
-// A line may break after a hyphen, dash or slash between words. Dates, ranges and part numbers stay whole while they fit a line.
+// A line may break after a hyphen, dash or slash between words. Dates, ranges and part numbers stay whole if they fit a
+// line.
 const BREAK_WITHIN = /(?<=\p{L}{2}[-\u2010\u2013\u2014/])(?=\p{L}{2})/u;
 
 function piece(run: Run, text: string): Piece {
@@ -19,7 +20,7 @@ function piece(run: Run, text: string): Piece {
   return { text, style, tag, link, pageOf, widthPt: textWidthPt(text, style.face, style.sizePt) };
 }
 
-// Spaces stand alone; other parts are what may be parted from its neighbours.
+// Spaces are separate parts; other parts may be separated from their neighbours.
 function partsOf(run: Run): string[] {
   if (run.text === '\n' || run.pageOf !== null) return [run.text];
   if (run.style.keepTogether) return run.text === '' ? [] : [run.text];

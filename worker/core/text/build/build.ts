@@ -19,7 +19,7 @@ const compiled = (kind: 'messages' | 'terms' | 'faults'): Declared[] =>
 const imported = (code: string): string =>
   `import type { ${code.includes(': Value') ? 'Message, Value' : 'Message'} } from '../message.ts';\n\n${code}`;
 
-/** Messages that code names: one constant each, so that a page has those alone that it says. */
+/** Returns the messages that code names: one constant each, so that a page bundles only those that it shows. */
 function constants(kind: 'messages'): string {
   return imported(
     compiled(kind)
@@ -28,7 +28,7 @@ function constants(kind: 'messages'): string {
   );
 }
 
-/** Messages by ids that are known at run time only. */
+/** Returns a table of messages whose ids are known only at run time. */
 function table(name: string, kind: 'terms' | 'faults'): string {
   const all = compiled(kind);
   const types = all.map(({ id, type }) => `  readonly ${JSON.stringify(id)}: ${type};\n`).join('');
@@ -54,7 +54,7 @@ ${formats.join('')}};
 `;
 }
 
-/** Words of the fields, a file for each language: the Worker has English alone. */
+/** Returns titles and help of the fields, one file per language: the Worker has English only. */
 function fields(language: string): string {
   const words = catalogues.find((catalogue) => catalogue.language === language)?.fields ?? {};
   const missing = Object.keys(catalogues[0]?.fields ?? {}).filter((id) => !words[id]?.title || !words[id]?.help);

@@ -1,13 +1,13 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 
-/** The messages of one language, as its translators write them (ICU MessageFormat). */
+/** Messages of one language, as its translators write them (ICU MessageFormat). */
 export interface Catalogue {
-  /** By their ids. */
+  /** Messages by id. */
   messages: Readonly<Record<string, string>>;
-  /** By the value that they name: a choice of the record, or a code of a result. */
+  /** Terms by the value that they name: a choice of the record, or a code of a result. */
   terms: Readonly<Record<string, string>>;
-  /** By the ids under which they are kept with files. */
+  /** Faults by the ids under which they are kept with files. */
   faults: Readonly<Record<string, string>>;
   /** Titles and help of the fields of the record, by the ids that its schema names. */
   fields: Readonly<Record<string, FieldWords>>;
@@ -15,7 +15,7 @@ export interface Catalogue {
 
 export interface FieldWords {
   title: string;
-  /** What to measure or copy, and from where. */
+  /** Instruction: what to measure or copy, and from where. */
   help: string;
 }
 
@@ -34,7 +34,7 @@ export function readCatalogue(folder: string, language: string): Catalogue {
   return { messages, terms: read('terms.json'), faults: read('faults.json'), fields: read('fields.json') };
 }
 
-/** Files whose texts are known by something else than an id in code. */
+/** Files whose texts are not looked up by an id in code. */
 const APART = ['terms.json', 'faults.json', 'fields.json'];
 
 function addTo(messages: Record<string, string>, more: Readonly<Record<string, string>>, file: string): void {

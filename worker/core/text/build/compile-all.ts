@@ -15,7 +15,7 @@ export interface Declared {
 }
 
 /**
- * Compiles the texts of every language, the first of which decides what there is.
+ * Compiles the texts of every language; the first language defines the ids.
  *
  * @throws Error when a language has other ids, or other values in a message
  */
@@ -57,7 +57,7 @@ function compiled(id: string, language: string, text: string): CompiledMessage {
   }
 }
 
-/** The values of a message as TypeScript. A language that does not need to choose may print the value alone. */
+/** Returns the values of a message as TypeScript. A language without a choice of forms may print only the value. */
 function typeOf({ values }: CompiledMessage): string {
   return [...values]
     .map(([name, type]) => `${name}: ${type}`)

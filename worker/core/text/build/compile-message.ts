@@ -1,6 +1,6 @@
 import { parse, type Select, type Token } from '@messageformat/parser';
 
-/** A message as code, and the values that it takes. */
+/** A message as code, with its values. */
 export interface CompiledMessage {
   /** An expression: a string, or a function of the values and the speech of a language. */
   code: string;
@@ -9,8 +9,8 @@ export interface CompiledMessage {
 }
 
 /**
- * Compiles an ICU message to code. Arguments stand alone (`{wire}`) or choose (`plural`, `select`); figures are formatted by their
- * values, so formats in the text (`{n, number}`) are refused, and so are ordinals.
+ * Compiles an ICU message to code. Arguments are plain (`{wire}`) or select a form (`plural`, `select`); figures are
+ * formatted by their values, so formats in the text (`{n, number}`) are refused, and so are ordinals.
  *
  * @param categories plural categories of the language, `other` among them
  * @throws Error when the text is not valid, or a plural lacks a category of the language

@@ -1,11 +1,11 @@
 import type { DatePart, NumberFormat } from '../number-format.ts';
 
-/** The version of Unicode CLDR that numbers, dates and plural forms follow. */
+/** Version of Unicode CLDR that numbers, dates and plural forms follow. */
 export const CLDR_VERSION = '48.0';
 
 /**
- * Reads how a language writes numbers and dates out of the CLDR data of this Node, when the project is built; nothing is asked of
- * a runtime later.
+ * Reads the number and date formats of a language from the CLDR data of this Node, at build time; later nothing depends
+ * on a runtime.
  *
  * @throws Error when this Node has another version of CLDR
  */
