@@ -21,7 +21,7 @@ import {
 export const FATES = ['owner', 'scrapped', 'quarantined', 'returned', 'refitted'] as const;
 
 const item = (code: string) => reference('equipment-item', 'item_each', 'E07', { code });
-const part_ = reference('part', 'part_', 'P3').optional();
+const tracedPart = reference('part', 'tracedPart', 'P3').optional();
 
 const taken = {
   item: item('REMOVED_ITEM_NOT_LISTED'),
@@ -41,7 +41,7 @@ const Installed = part('installed', {
     repeatable: 'INSTALLED_ITEM_ALREADY_LISTED says it, over list and changes together',
   }),
   ...EquipmentFields,
-  part: part_,
+  part: tracedPart,
 });
 
 const Relocated = part(
@@ -59,7 +59,7 @@ const Replaced = part('replaced', {
   kind: choice('replaced_kind', ['replaced'] as const),
   ...taken,
   by: EquipmentItem,
-  part: part_,
+  part: tracedPart,
 });
 
 export const Change = z

@@ -45,5 +45,5 @@ function pagesLine(fact: PackContext['attachments'][string] | undefined, fmt: Fo
   if (fact === undefined) return fmt.text(m.annex_leftOutFileNot);
   if (!fact.ok) return fmt.text(m.annex_leftOut, { fault: saidFault(fact.detail) });
   if (fact.kind !== 'pdf') return fmt.text(m.annex_leftOutFileNo);
-  return fact.pages === 1 ? fmt.text(m.annex_1PageFollows) : fmt.text(m.annex_pagesFollow, { pages: fact.pages });
+  return fmt.text(m.annex_pagesFollow, { pages: fact.pages });
 }

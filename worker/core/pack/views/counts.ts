@@ -1,17 +1,12 @@
 import type { Formatter } from '../../text/formatter.ts';
 import * as m from '../../text/generated/messages.ts';
 
-/** Returns a number of landings, in words. */
+/** Returns a number of landings, in words; fewer than none are landings beyond a limit. */
 export function landingsText(landings: number, fmt: Formatter): string {
-  const figure = fmt.plain(landings, 0);
-  return isOne(landings) ? fmt.text(m.counts_landing, { figure }) : fmt.text(m.counts_landings, { figure });
+  return fmt.text(m.counts_landings, { landings: Math.abs(landings), figure: fmt.plain(landings, 0) });
 }
 
-/** Returns a number of days, in words. */
+/** Returns a number of days, in words; fewer than none are days beyond a limit. */
 export function daysText(days: number, fmt: Formatter): string {
-  const figure = fmt.plain(days, 0);
-  return isOne(days) ? fmt.text(m.counts_day, { figure }) : fmt.text(m.counts_days, { figure });
+  return fmt.text(m.counts_days, { days: Math.abs(days), figure: fmt.plain(days, 0) });
 }
-
-/** One, or one too many. */
-const isOne = (count: number): boolean => Math.abs(count) === 1;

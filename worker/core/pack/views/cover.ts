@@ -131,9 +131,7 @@ function sunsetText({ results, fmt }: PackContext): string {
 function openLine({ results, fmt }: PackContext, blocks: number, cautions: number): string {
   if (blocks === 0 && cautions === 0 && !results.open.isKnown) return fmt.text(m.cover_nothingRecordStandsWay);
   if (blocks === 0 && cautions === 0) return fmt.text(m.cover_nothingStandsWayRelease);
-  const stops = blocks === 1 ? fmt.text(m.cover_1PointStops) : fmt.text(m.cover_pointsStop, { blocks });
-  const waits = cautions === 1 ? fmt.text(m.cover_1CautionWaits) : fmt.text(m.cover_cautionsWait, { cautions });
-  return fmt.text(m.cover_notReleasedReleaseAccepted, { stops, waits });
+  return fmt.text(m.cover_notReleasedReleaseAccepted, { blocks, cautions });
 }
 
 function reasonFor({ visit }: PackContext, code: string): string {
