@@ -44,7 +44,10 @@ const drop: Formula = {
         L: [runFt * 0.3048, 'm'],
         I: [currentA, 'A'],
       },
-      steps: [sum(HEAT, resistanceRatio(20)), sum(DROP, dropV(ohm, runFt * 0.3048, currentA), 'V', 'dropV')],
+      steps: [
+        sum(HEAT, resistanceRatio(20)),
+        sum(DROP, dropV({ ohmPerM: ohm, runM: runFt * 0.3048, currentA }), 'V', 'dropV'),
+      ],
     };
   },
 };

@@ -33,7 +33,7 @@ interface Run {
 type HotRun = Parameters<typeof conductorTemperatureC>[0] & { coldRunFt: number; material?: Material };
 
 const coldDropV = ({ gauge, runFt, currentA }: Run): number =>
-  dropV(ohmPerM({ gauge }) ?? Number.NaN, runFt * METRES_PER_FOOT, currentA);
+  dropV({ ohmPerM: ohmPerM({ gauge }) ?? Number.NaN, runM: runFt * METRES_PER_FOOT, currentA });
 
 /** Topics of chapter 11 of AC 43.13-1B and of the wire gauge, in feet and ohms per thousand feet as their tables are. */
 export const ELECTRICAL_TOPICS = {

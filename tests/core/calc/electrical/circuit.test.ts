@@ -47,9 +47,15 @@ describe('dropV()', () => {
   test('is linear in length and in current', () =>
     fc.assert(
       fc.property(positive(0.1), positive(50), positive(100), positive(10), (ohm, runM, currentA, times) => {
-        const once = dropV(ohm, runM, currentA, 60);
-        expect(dropV(ohm, runM * times, currentA, 60) / (once * times)).toBeCloseTo(1, 9);
-        expect(dropV(ohm, runM, currentA * times, 60) / (once * times)).toBeCloseTo(1, 9);
+        const once = dropV({ ohmPerM: ohm, runM, currentA, conductorC: 60 });
+        expect(dropV({ ohmPerM: ohm, runM: runM * times, currentA, conductorC: 60 }) / (once * times)).toBeCloseTo(
+          1,
+          9,
+        );
+        expect(dropV({ ohmPerM: ohm, runM, currentA: currentA * times, conductorC: 60 }) / (once * times)).toBeCloseTo(
+          1,
+          9,
+        );
       }),
       RUNS,
     ));
@@ -60,7 +66,7 @@ describe('dropV()', () => {
     fc.assert(
       fc.property(positive(0.1), positive(50), fc.double({ min: 20, max: 200, noNaN: true }), (ohm, currentA, hotC) => {
         const longestM = longestRunAtTemperature(0.5 / (ohm * currentA), hotC);
-        expect(dropV(ohm, longestM, currentA, hotC)).toBeCloseTo(0.5, 9);
+        expect(dropV({ ohmPerM: ohm, runM: longestM, currentA, conductorC: hotC })).toBeCloseTo(0.5, 9);
       }),
       RUNS,
     ));

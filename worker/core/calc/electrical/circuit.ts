@@ -100,7 +100,8 @@ function dropOf(
   { currentA, limitV, conductorC }: Omit<Drop, 'dropV'> & { conductorC: number },
 ): Drop | undefined {
   if (ohm === undefined) return undefined;
-  return { currentA, dropV: dropV(ohm, circuit.runM, currentA, conductorC, circuit.material), limitV };
+  const { runM, material } = circuit;
+  return { currentA, dropV: dropV({ ohmPerM: ohm, runM, currentA, conductorC, material }), limitV };
 }
 
 /** Returns the longest run within the limit of a drop; undefined without current. */

@@ -44,20 +44,26 @@ export function resistanceRatio(conductorC: number, material: Material = 'copper
   return (ZERO_C[material] + Math.max(conductorC, REFERENCE_C)) / (ZERO_C[material] + REFERENCE_C);
 }
 
+/** A wire that carries a current. */
+interface LoadedWire {
+  /** Resistance at 20 °C. */
+  ohmPerM: number;
+  runM: number;
+  currentA: number;
+  /** Temperature of the conductor. @default 20 */
+  conductorC?: number;
+  /** @default 'copper' */
+  material?: Material | undefined;
+}
+
 /**
  * Returns the voltage drop: V = R20 · L · I · (234.5 + T2) / 254.5, for aluminium with its own two figures.
  *
- * @param ohmPerM resistance at 20 °C
  * @returns volts
  * @source AC 43.13-1B 11-66 and table 11-7, read
+ * @example dropV({ ohmPerM: 0.01, runM: 5, currentA: 10 })  // 0.5
  */
-export function dropV(
-  ohmPerM: number,
-  runM: number,
-  currentA: number,
-  conductorC = REFERENCE_C,
-  material: Material = 'copper',
-): number {
+export function dropV({ ohmPerM, runM, currentA, conductorC = REFERENCE_C, material }: LoadedWire): number {
   return ohmPerM * runM * currentA * resistanceRatio(conductorC, material);
 }
 
