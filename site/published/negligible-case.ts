@@ -1,5 +1,6 @@
 import { compute } from '../../worker/core/calc/results.ts';
 import { generic } from '../../worker/core/gate/regimes/generic.ts';
+import { findingsOf } from '../../worker/core/gate/rule.ts';
 import { ruleInput } from '../../worker/core/gate/rule-input.ts';
 import { negligibleChange } from '../../worker/core/gate/rules/equipment/negligible-change.ts';
 import { type EquipmentInput, visitChanging } from './equipment-change-case.ts';
@@ -14,6 +15,6 @@ export function negligibleCase({ installed, ...input }: NegligibleInput): Record
   const visit = visitChanging({ ...input, installed: [installed] });
   const results = compute(visit, SETTINGS);
   const at = '2026-10-09T16:00:00+02:00';
-  const hits = negligibleChange.check(ruleInput(visit, results, generic, { at, facts: {} }));
-  return { isNegligible: hits.length };
+  const findings = findingsOf(negligibleChange, ruleInput(visit, results, generic, { at, facts: {} }));
+  return { isNegligible: findings.length };
 }

@@ -83,6 +83,6 @@ test('passGate() prints the numbers of a finding in the units of the record', ()
   const record = mergePatch(readFixture('visits/weighing-only'), { aircraft: { maximumEmptyMass: 740 } });
   const { findings } = assessRecord(record, RELEASABLE_AT['weighing-only'] ?? '');
   expect(findings.find(({ code }) => code === 'EMPTY_MASS_ABOVE_CAP')?.sentence).toBe(
-    'The empty mass, 749.8\u00a0lb, is above its cap, 740.0\u00a0lb',
+    'The empty mass, 749.8\u00a0lb, is over its limit, 740.0\u00a0lb',
   );
 });

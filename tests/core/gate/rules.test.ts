@@ -6,6 +6,7 @@ import type { Rule } from '../../../worker/core/gate/rule.ts';
 import { RULES } from '../../../worker/core/gate/rules.ts';
 import { inEnglish } from '../../../worker/core/text/formatter.ts';
 import { said } from '../../../worker/core/text/message.ts';
+import { PATTERNS } from '../text/plain-words/patterns.ts';
 
 const FOLDER = `${import.meta.dirname}/../../../worker/core/gate/rules`;
 /** A folder for each area, in which every file but the list of the area is a rule. */
@@ -34,6 +35,15 @@ describe('RULES', () => {
       expect(meaning, code).not.toMatch(/\.$/);
     }
   });
+
+  for (const { code, meaning, remedy } of RULES) {
+    test(`${code} has a meaning and a remedy of 20 words or fewer, all of them plain`, () => {
+      for (const text of [meaning, inEnglish(said(remedy))]) {
+        expect(text.split(/\s+/).length, text).toBeLessThanOrEqual(20);
+        expect(PATTERNS.filter(([, pattern]) => text.search(pattern) >= 0).map(([name]) => name)).toEqual([]);
+      }
+    });
+  }
 
   test('no rule cites from memory without saying so', () => {
     for (const { code, source } of RULES)

@@ -3,13 +3,13 @@ import type { Place } from '../record/record-index.ts';
 import { SCOPES, type Scope } from '../record/scopes.ts';
 import { dateOf } from '../units/calendar.ts';
 
-/** What a person must be authorised for at a place of the record, and on which day where that is known. */
+/** Authorisation that a field of the record requires; `on` is the day of use, if known. */
 export interface OwedAuthority {
   scope: Scope;
   on: string | undefined;
 }
 
-/** The authorisation that a place of the record takes; undefined where it takes none. @param at the moment of the assessment */
+/** Finds the authorisation that a field requires, if any. @param at time of the assessment */
 export function owedAuthority(place: Place<'person'>, at: string): OwedAuthority | undefined {
   const { authority } = place.means;
   const part = place.around.at(-1)?.value ?? {};

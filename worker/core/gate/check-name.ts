@@ -2,7 +2,7 @@ import type { Check } from '../calc/surveillance/surveillance-result.ts';
 import * as m from '../text/generated/messages.ts';
 import { type Message, said, type Value } from '../text/message.ts';
 
-/** What is so when a check is passed. */
+/** Facts that the checks confirm. */
 export const CHECK_NAMES: Readonly<Record<Check['check'], Message>> = {
   'own-address-only': m.checkName_repliesOwnAddressNot,
   'altitude-agrees': m.checkName_altitudeRepliesUf4,
@@ -16,12 +16,12 @@ export const CHECK_NAMES: Readonly<Record<Check['check'], Message>> = {
   'static-surface': m.checkName_surfacePortNotAltered,
 };
 
-/** A check that has no figure, by what is so when it is passed. */
+/** Name of a check without a figure: the fact that it confirms. */
 export function checkName({ check }: Pick<Check, 'check'>): Value {
   return said(CHECK_NAMES[check]);
 }
 
-/** Checks that the record says nothing of, each with its paragraph. */
+/** Names of checks that are not recorded, with their paragraphs. */
 export function unrecordedChecks(checks: readonly Check[]): Value[] {
   return checks
     .filter(({ outcome }) => outcome === 'not recorded')

@@ -4,7 +4,7 @@ const SOON_DAYS = 30;
 const SOON_HOURS = 10;
 
 /**
- * Whether little time is left until a limit.
+ * Whether an item is due soon.
  *
  * @source common practice, no source
  */

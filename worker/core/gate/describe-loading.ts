@@ -6,9 +6,9 @@ import * as m from '../text/generated/messages.ts';
 import { list, said, type Value } from '../text/message.ts';
 
 /**
- * A loading in words: what is on each station that carries something. What is within the limits of its station is printed within them.
+ * Describes a loading: the load of each station that is not empty. Rounding never puts a load outside the limits of its station.
  *
- * @param leastPilotKg least solo pilot, which a pilot who is no lighter is not printed below
+ * @param leastPilotKg min. solo pilot mass; a pilot of this mass or more is never rounded below it
  * @example 'Left seat 55.0 kg, Baggage 20.0 kg, Main tank 14.4 kg of usable fuel'
  */
 export function describeLoading(visit: Visit, { load }: Loading, leastPilotKg = 0): Value {

@@ -4,7 +4,7 @@ import type { Value } from '../text/message.ts';
 import { termOf } from '../text/terms.ts';
 
 /**
- * What a sentence calls a field of the record.
+ * Name of a field of the record in a sentence.
  *
  * @example fieldName(place.means.event, place)  // 'closing of finding F3'
  */
@@ -20,7 +20,7 @@ function isMessage(naming: Naming): naming is Name {
   return Array.isArray(naming);
 }
 
-/** What identifies a part in the record: a field of it, or its place in its list. */
+/** Identifies a part of the record: by a field, or by its position in the list. */
 function called(part: Around): Value {
   const stated = statedIn(part);
   if (typeof stated !== 'string') return String((part.position ?? 0) + 1);
@@ -31,7 +31,7 @@ function statedIn(part: Around | undefined): unknown {
   return part?.calledBy && part.value[part.calledBy.key];
 }
 
-/** What has an arm: as the field says, or the name of the nearest part around it. */
+/** Name of the part with an arm: from the field, else from the nearest part around it. */
 export function armName({ means, around }: Place<'arm'>): Value {
   if (means.of !== undefined) return fieldName(means.of, { around });
   const names = around.map(({ value }) => value.name).filter((name) => typeof name === 'string');

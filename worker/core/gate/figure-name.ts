@@ -3,7 +3,7 @@ import * as figure from '../text/figure.ts';
 import * as m from '../text/generated/messages.ts';
 import { type Message, said, type Value } from '../text/message.ts';
 
-/** Figures of the tests, as a row of a table names them. */
+/** Names of test figures in the rows of a table. */
 const FIGURE_NAMES: Readonly<Record<Figure, Message>> = {
   'scale-error': m.figureName_scaleError,
   'hysteresis-50': m.figureName_hysteresis50,
@@ -23,24 +23,24 @@ const FIGURE_NAMES: Readonly<Record<Figure, Message>> = {
   'antenna-isolation': m.figureName_isolationOtherAntenna,
 };
 
-/** Figures of the static system inside a sentence, where they begin with a small letter. */
+/** Names of static system figures in a sentence, with a small initial letter. */
 const IN_SENTENCE: Readonly<Partial<Record<Figure, Message>>> = {
   'raised-above-aerodrome': m.figureName_raisedAboveAerodrome2,
   'loss-in-one-minute': m.figureName_lossOneMinute2,
 };
 
-/** The name of a figure inside a sentence. */
+/** Name of a figure in a sentence. */
 export function figureInSentence(figure: Figure): Value {
   return said(IN_SENTENCE[figure] ?? FIGURE_NAMES[figure]);
 }
 
-/** The name of a figure, wherever it was read. */
+/** Name of a figure without the point of measurement. */
 export function nameOfFigure(figure: Figure): Value {
   return said(FIGURE_NAMES[figure]);
 }
 
 /**
- * A figure by name and, where there are several, by the place at which it was read.
+ * Name of a figure with its point of measurement, if it has several.
  *
  * @example figureName({ figure: 'friction', at: { value: 5000, unit: 'ft' } })  // 'Friction at 5000 ft'
  */

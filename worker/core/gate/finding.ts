@@ -1,7 +1,7 @@
 /** `blocks` stops the release; `caution` must be acknowledged by a named person; `note` is only printed. */
 export type Severity = 'blocks' | 'caution' | 'note';
 
-/** A finding on a visit: in words, or as messages where it comes from the gate. Codes are stable for ever. */
+/** A finding on a visit: messages from the release check, or their text. Codes never change. */
 export type Finding<Text = string> = {
   code: string;
   severity: Severity;

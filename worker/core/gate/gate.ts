@@ -9,7 +9,7 @@ import { type AttachmentFact, findingsOf } from './rule.ts';
 import { type GateOptions, ruleInput } from './rule-input.ts';
 import { RULES } from './rules.ts';
 
-/** A visit held against every rule. */
+/** Result of the release check of a visit. */
 export interface Assessment<Text = string> {
   visit: Visit;
   results: Results;
@@ -17,13 +17,13 @@ export interface Assessment<Text = string> {
   findings: Finding<Text>[];
   /** Nothing blocks, and every caution is acknowledged. */
   isReleasable: boolean;
-  /** What is known of the files of its attachments, by SHA-256; each is left out where all together are too much. */
+  /** Facts of the attached files by SHA-256; no file is included if all together exceed a pack. */
   attachments: Readonly<Record<string, AttachmentFact>>;
 }
 
 const ORDER: Record<Severity, number> = { blocks: 0, caution: 1, note: 2 };
 
-/** Holds every rule against a computed visit and lists all findings at once, blocks first. */
+/** Checks a computed visit against every rule and lists all findings, blocks first. */
 export function passGate(visit: Visit, results: Results, options: GateOptions): Assessment<Said> {
   const regime = regimeNamed(visit.aircraft.regime);
   const input = ruleInput(visit, results, regime, options);
@@ -39,12 +39,12 @@ export function passGate(visit: Visit, results: Results, options: GateOptions): 
   return { visit, results, regime, findings, attachments, isReleasable: findings.every(isSettled) };
 }
 
-/** Whether a finding no longer stands in the way: a note, or a caution that somebody answers for. */
+/** Whether a finding does not stop the release: a note, or an accepted caution. */
 export function isSettled({ severity, acknowledgedBy }: Pick<Finding, 'severity' | 'acknowledgedBy'>): boolean {
   return severity === 'note' || (severity === 'caution' && acknowledgedBy !== undefined);
 }
 
-/** Blocks cannot be accepted; a caution can, by a person of the record with a reason. */
+/** Adds the person who accepted a caution. Blocks cannot be accepted. */
 function acknowledged(visit: Visit, finding: Finding<Said>): Finding<Said> {
   if (finding.severity !== 'caution') return finding;
   const acceptance = visit.release?.acknowledgements?.find(({ code }) => code === finding.code);

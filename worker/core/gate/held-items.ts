@@ -1,12 +1,12 @@
 import { type OpenDue, timeLeft } from '../calc/open-items/time-left.ts';
 import type { RuleInput } from './rule.ts';
 
-/** What earlier packs left open and this record has no entry for, with the time left. */
+/** Open items of earlier packs without an entry in this record, with the time left. */
 export function heldItems({ results, at }: RuleInput): OpenDue[] {
   return timeLeft(results.open.held, results.readings, at);
 }
 
-/** Whether it is past a limit that binds: a recommendation does not, and a programme has its tolerance. */
+/** Whether an item is past a binding limit. Recommendations do not bind; a programme has its tolerance. */
 export function isPastLimit({
   isOverdue,
   isWithinTolerance,

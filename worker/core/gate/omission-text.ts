@@ -3,7 +3,7 @@ import * as figure from '../text/figure.ts';
 import * as m from '../text/generated/messages.ts';
 import { list, type Message, said, type Value } from '../text/message.ts';
 
-/** Parts of an altimeter test, inside a sentence. */
+/** Names of the parts of an altimeter test in a sentence. */
 const PARTS: Readonly<Record<MissingItem['figure'], Message>> = {
   'scale-error': m.omissionText_scaleError,
   hysteresis: m.omissionText_hysteresis,
@@ -19,18 +19,18 @@ const OF_TRANSPONDER: Readonly<Record<TransponderOmission, Message>> = {
   'antenna-isolation': m.omissionText_isolationBetweenAntennas,
 };
 
-/** The part of an altimeter test that is left out, wherever it is. */
+/** Name of a missing part of an altimeter test, without its points. */
 export function omittedPart({ figure }: Pick<MissingItem, 'figure'>): Value {
   return said(PARTS[figure]);
 }
 
-/** A figure that a transponder test leaves out. */
+/** Name of a missing figure of a transponder test. */
 export function transponderOmission(omission: TransponderOmission): Value {
   return said(OF_TRANSPONDER[omission]);
 }
 
 /**
- * What an altimeter test leaves out, in words.
+ * Name of a missing part of an altimeter test, with its points.
  *
  * @example omissionText({ figure: 'friction', at: [1000, 2000], unit: 'ft' })  // 'friction at 1000, 2000 ft'
  */

@@ -9,8 +9,8 @@ type Facts = Readonly<Record<string, AttachmentFact>>;
 const TOO_MUCH: ReadonlySet<string> = new Set([attachmentsTooLarge.code, attachmentsTakeTooMuch.code]);
 
 /**
- * What is known of the files, for whoever prints them. Where all together are more than one pack may hold, each is left out: a draft of a record
- * that cannot be released is printed all the same, and must not cost what no pack may.
+ * Facts of the files for printing. If all together exceed the limits of a pack, each counts as refused: drafts are printed
+ * even if the record cannot be released, and must not cost more than a pack.
  */
 export function printableAttachments(facts: Facts, findings: readonly Pick<Finding, 'code' | 'data'>[]): Facts {
   if (!findings.some(({ code }) => TOO_MUCH.has(code))) return facts;

@@ -15,7 +15,7 @@ export function rangeText({ least, most }: { least?: number | undefined; most?: 
   return most === undefined ? said(m.none) : said(m.rangeText_notAbove, { text: text(most) });
 }
 
-/** An arm outside its range, and the two ends of the range, with as many digits as show that it is. */
+/** An arm outside its range and both limits, with enough digits to show the excess. */
 export function armOutside(
   armMm: number,
   { forwardMm, aftMm }: { forwardMm: number; aftMm: number },

@@ -7,7 +7,7 @@ import { type Assessment, isSettled } from './gate.ts';
 import type { Statement } from './regimes/regime.ts';
 import { wordedFinding } from './worded.ts';
 
-/** What the releasing person does: names themselves and states that they know of no hazard. */
+/** Act of the releasing person: own name, and the statement that no hazard is known. */
 export interface Attestation {
   by: string;
   knowsOfNoHazard: boolean;
@@ -16,7 +16,7 @@ export interface Attestation {
 
 declare const released: unique symbol;
 
-/** A visit that passed the gate and was released by a person entitled to. Only `releaseVisit` makes one; only one can be sealed. */
+/** A released visit. Only `releaseVisit` makes one, and only this type can be sealed. */
 export interface ReleasedVisit extends Assessment {
   readonly [released]: true;
   release: Release;
@@ -27,7 +27,7 @@ export interface ReleasedVisit extends Assessment {
 
 export type ReleaseOutcome = { ok: true; released: ReleasedVisit } | { ok: false; findings: Finding[] };
 
-/** Releases an assessed visit, or says everything that stops it. */
+/** Releases an assessed visit, or lists everything that stops the release. */
 export function releaseVisit(assessment: Assessment, { by, knowsOfNoHazard, at }: Attestation): ReleaseOutcome {
   const { visit, regime } = assessment;
   const { release } = visit;

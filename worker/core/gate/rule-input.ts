@@ -5,12 +5,12 @@ import type { Regime } from './regimes/regime.ts';
 import type { ArchiveFacts, RuleInput } from './rule.ts';
 
 export interface GateOptions {
-  /** The moment of the assessment. */
+  /** Time of the assessment. */
   at: string;
   facts: ArchiveFacts;
 }
 
-/** What the rules look at, gathered once; no caution has arisen yet. */
+/** Collects the input of the rules; cautions are added later. */
 export function ruleInput(visit: Visit, results: Results, regime: Regime, { at, facts }: GateOptions): RuleInput {
   return {
     visit,

@@ -12,18 +12,18 @@ import type { Source } from './source.ts';
 
 export { memory, PRACTICE, read } from './source.ts';
 
-/** What it costs to print a file, counted when it was looked into. */
+/** Cost of printing a file, counted at its inspection. */
 export interface AttachmentWork {
-  /** Bytes of a paper that are unpacked and held. */
+  /** Unpacked bytes of a document. */
   unpackedBytes?: number;
   objects?: number;
-  /** Steps in which the pages of a paper are drawn. */
+  /** Drawing steps of the pages of a document. */
   tokens?: number;
-  /** Pixels of a picture that are unpacked, because it is transparent or interlaced. */
+  /** Unpacked pixels of a picture that is transparent or interlaced. */
   unpackedPixels?: number;
 }
 
-/** What looking into the file of an attachment gave; `inspection` tells which looking it was. */
+/** Result of inspecting an attached file; `inspection` is the version of the inspection. */
 export type AttachmentFact =
   | {
       ok: true;
@@ -32,7 +32,7 @@ export type AttachmentFact =
       pages: number;
       obstacles: readonly (Fault | string)[];
       work?: AttachmentWork;
-      /** How each ink that it names is mixed, in a few figures. */
+      /** Mixture of each named ink, in a few figures. */
       inks?: Readonly<Record<string, string>>;
       inspection?: number;
     }
@@ -47,74 +47,77 @@ export type AttachmentFact =
     }
   | { ok: false; refusal: string; detail: Fault | string };
 
-/** Somebody as the workshop knows them. */
+/** Person in the people table of the workshop. */
 export interface RegisteredPerson {
   id: string;
   name: string;
   capacity: string;
   licence: string | null;
-  /** What they may sign for, in the words of the record. */
+  /** Scopes that the person may sign for, as in the record. */
   scope: readonly string[];
-  /** First and last day on which that holds; null where there is none. */
+  /** First and last day of validity; null if open. */
   from: string | null;
   until: string | null;
 }
 
-/** What the archive knows beyond the record. */
+/** Facts from the archive, in addition to the record. */
 export interface ArchiveFacts {
-  /** By SHA-256; a file that was not handed in is not here. */
+  /** By SHA-256; files that were not received are missing. */
   attachments?: Readonly<Record<string, AttachmentFact>>;
-  /** The newest pack of before this visit that was not withdrawn. */
+  /** Newest pack before this visit that was not withdrawn. */
   lastPack?: { pack: string; issuedAt: string; visit: string; recordSha256: string };
-  /** Packs of before this visit, later than that one, that were withdrawn and not replaced. */
+  /** Packs between that one and this visit that were withdrawn and not replaced. */
   withdrawnPacks?: readonly string[];
-  /** Packs of after this visit that stand. */
+  /** Packs after this visit that were not withdrawn. */
   laterPacks?: readonly string[];
-  /** What earlier packs of the aircraft left open. */
+  /** Items that earlier packs of the aircraft left open. */
   open?: readonly OpenItem[];
-  /** Meters as they were read last at earlier visits. */
+  /** Last meter readings of earlier visits. */
   readings?: Readings;
-  /** The people of the workshop, where it keeps a table of them. */
+  /** People table of the workshop, if it has one. */
   people?: readonly RegisteredPerson[];
 }
 
-/** All that a rule may look at. */
+/** Input of a rule. */
 export interface RuleInput {
   visit: Visit;
   results: Results;
   regime: Regime;
-  /** The moment of the assessment; the gate has no clock. */
+  /** Time of the assessment; rules have no clock. */
   at: string;
   facts: ArchiveFacts;
-  /** Codes of the cautions that arose; empty while they are being looked for. */
+  /** Codes of the cautions found; empty until all are found. */
   cautionCodes: ReadonlySet<string>;
-  /** Every place where the record names a person, and every time that it states: several rules look at them. */
+  /** All fields of the record that name a person or state a time; used by several rules. */
   people: readonly Place<'person'>[];
   timestamps: readonly Place<'timestamp'>[];
 }
 
-/** One place where a rule is not met. */
+/** One violation of a rule. */
 export interface Hit {
   path: readonly (string | number)[] | string;
   sentence: Said;
   data?: Finding['data'];
 }
 
+/** One, several or none. */
+export type Hits<Of = Hit> = Of | readonly Of[] | undefined;
+
 export interface Rule {
-  /** Stable for ever. */
+  /** Never changes. */
   code: string;
   severity: Severity;
-  /** What it means, for the catalogue. */
+  /** One fact for the list of rules, up to 20 words. */
   meaning: string;
-  /** What to do, in one sentence. */
+  /** What to do, in up to two steps. */
   remedy: Message;
   source: Source;
-  check(input: RuleInput): Hit[];
+  check(input: RuleInput): Hits;
 }
 
-/** The findings of one rule. */
+/** Finds every violation of a rule. */
 export function findingsOf(rule: Rule, input: RuleInput): Finding<Said>[] {
-  return rule.check(input).map(({ path, sentence, data = {} }) => ({
+  return [rule.check(input) ?? []].flat().map(({ path, sentence, data = {} }) => ({
     code: rule.code,
     severity: rule.severity,
     pointer: typeof path === 'string' ? path : pointer(...path),

@@ -15,7 +15,7 @@ import { SURVEILLANCE_RULES } from './rules/surveillance/index.ts';
 import { WEIGHING_RULES } from './rules/weighing/index.ts';
 import { WIRING_RULES } from './rules/wiring/index.ts';
 
-/** Every rule of the gate, in the order in which findings are listed. */
+/** Every rule of the release check, in the order of the findings. */
 export const RULES: readonly Rule[] = [
   ...PEOPLE_AND_DATES_RULES,
   ...EQUIPMENT_RULES,

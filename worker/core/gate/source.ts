@@ -1,4 +1,4 @@
-/** How sure we are of a value or a rule: read in the source, remembered, or a custom of the trade that no source states. */
+/** Reliability of a value or rule: read in its source, cited from memory, or a custom of the trade. */
 export type SourceStatus = 'read' | 'memory' | 'practice';
 
 export interface Source {
@@ -6,7 +6,7 @@ export interface Source {
   status: SourceStatus;
 }
 
-/** Where a custom of the trade has no public source. */
+/** A custom of the trade without public source. */
 export const PRACTICE: Source = { text: 'common practice, no source', status: 'practice' };
 
 /** A source whose words were read. */

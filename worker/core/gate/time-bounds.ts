@@ -2,14 +2,14 @@ import { near, type Stated } from '../record/near.ts';
 import type { Place } from '../record/record-index.ts';
 import { dateOf, instantOf } from '../units/calendar.ts';
 
-/** A time that another may not lie before or after. */
+/** Limit of a time: another time that it must not be before or after. */
 export interface BrokenBound extends Stated {
   side: 'before' | 'after';
 }
 
 const ARRIVAL = 'visit.arrivedAt';
 
-/** The first of its bounds that a time of the record breaks. */
+/** Finds the first limit that a time of the record breaks. */
 export function brokenBound(place: Place<'timestamp'>): BrokenBound | undefined {
   const at = instantOf(place.value);
   for (const name of place.means.after) {
@@ -24,7 +24,7 @@ export function brokenBound(place: Place<'timestamp'>): BrokenBound | undefined 
   return undefined;
 }
 
-// What was put off before this visit happened before it, too.
+// A finding deferred before this visit is older than the visit.
 function isCarriedOver(place: Place<'timestamp'>, arrivedAt: string): boolean {
   const { earlierUntil } = place.means;
   const until = earlierUntil === undefined ? undefined : near(place, earlierUntil)?.value;

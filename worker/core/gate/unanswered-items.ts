@@ -3,7 +3,7 @@ import * as m from '../text/generated/messages.ts';
 import { said } from '../text/message.ts';
 import type { Hit, RuleInput } from './rule.ts';
 
-/** What earlier packs left open and the record says nothing of. */
+/** Hits for items of earlier packs without an answer in the record. */
 export function unansweredItems({ results }: RuleInput, isWanted: (item: OpenItem) => boolean): Hit[] {
   return results.open.unanswered.filter(isWanted).map(({ item = '', text }) => ({
     path: '/carried',

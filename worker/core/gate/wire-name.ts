@@ -4,18 +4,18 @@ import type { Wire } from '../record/visit.ts';
 import * as m from '../text/generated/messages.ts';
 import { said, type Value } from '../text/message.ts';
 
-/** What a wire is called: its mark, else its ends. */
+/** Name of a wire: its mark, else its ends. */
 export function wireName({ mark, from, to }: Wire): Value {
   return mark ?? said(m.wireName_fromTo, { nodeKey: nodeKey(from), nodeKey2: nodeKey(to) });
 }
 
-/** A wire in data: its mark, else one of its ends. */
+/** Name of a wire in data: its mark, else one of its ends. */
 export function wireKey({ mark, from }: Wire): string {
   return mark ?? nodeKey(from);
 }
 
 /**
- * What a conductor is called in a sentence.
+ * Name of a conductor in a sentence.
  *
  * @example conductorName({ gauge: '8', material: 'aluminium' })  // '8 AWG aluminium'
  */

@@ -3,7 +3,7 @@ import type { Said } from '../text/message.ts';
 import type { Finding } from './finding.ts';
 import type { Assessment } from './gate.ts';
 
-/** An assessment with its findings in words, in the units and the language of a printer. */
+/** Formats the findings of an assessment in the units and language of a formatter. */
 export function worded({ findings, ...assessment }: Assessment<Said>, fmt: Formatter): Assessment {
   return { ...assessment, findings: findings.map((finding) => wordedFinding(finding, fmt)) };
 }

@@ -90,7 +90,7 @@ describe('a limit met exactly is met', () => {
     ];
     expect(0.2 + 2.2 + 0.6).toBeGreaterThan(3);
     expect(sentenceOf('WIRE_OVERLOADED', onWire(0.6))).toBeUndefined();
-    expect(sentenceOf('WIRE_OVERLOADED', onWire(0.601))).toMatch(/3\.001 A .* carries 3\.000 A/);
+    expect(sentenceOf('WIRE_OVERLOADED', onWire(0.601))).toMatch(/3\.001 A .* rated 3\.000 A/);
   });
 
   test('by what the sources give: 0.1 + 16.1 + 3.8 A of 20 A', () => {

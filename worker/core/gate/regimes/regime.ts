@@ -1,6 +1,6 @@
 import type { Source } from '../source.ts';
 
-/** A value of a regime, with what it is measured in and where it comes from. */
+/** Value of a regime, with its unit and source. */
 export interface Sourced<Value> {
   value: Value;
   unit: string;
@@ -11,15 +11,15 @@ export interface Sourced<Value> {
 export interface Statement {
   id: string;
   title: string;
-  /** What is released by it: the work of the visit, or its weighing and nothing else. */
+  /** Scope of the release: the work of the visit, or only its weighing. */
   covers: 'work' | 'weighing';
   text: string;
   source: Source;
 }
 
 /**
- * A set of rules that an aircraft is kept under, as data: no code asks for a regime by name. A null value means that the
- * regime has no such rule, never that it is unknown.
+ * Values of the rules that apply to an aircraft. No code depends on the name of a regime. A null value means that the
+ * regime has no such rule, never that the value is unknown.
  */
 export interface Regime {
   id: string;
@@ -44,6 +44,6 @@ export interface Regime {
   standardPersonKg: Sourced<number>;
   soloMassHighKg: Sourced<number>;
   minimumPayload: Sourced<{ perSeatKg: number; fuelHours: number } | null>;
-  /** How often a finding may be carried forward before it draws a caution. */
+  /** How often a finding may be carried forward without a caution. */
   deferralsCarried: Sourced<number>;
 }

@@ -4,10 +4,10 @@ import type { Regime } from './regime.ts';
 import { ukMicrolight } from './uk-microlight.ts';
 import { usExperimental } from './us-experimental.ts';
 
-/** Every regime that a record may name. */
+/** All regimes. */
 export const REGIMES: readonly Regime[] = [generic, usExperimental, euPartMl, ukMicrolight];
 
-/** The regime of that name; the generic one stands in for an unknown name, which is itself a finding. */
+/** Finds a regime by name. An unknown name, which is a finding, gives the generic one. */
 export function regimeNamed(id: string): Regime {
   return REGIMES.find((regime) => regime.id === id) ?? generic;
 }

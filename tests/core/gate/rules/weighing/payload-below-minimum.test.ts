@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { generic } from '../../../../../worker/core/gate/regimes/generic.ts';
-import type { RuleInput } from '../../../../../worker/core/gate/rule.ts';
+import { findingsOf, type RuleInput } from '../../../../../worker/core/gate/rule.ts';
 import { ruleInput } from '../../../../../worker/core/gate/rule-input.ts';
 import { payloadBelowMinimum } from '../../../../../worker/core/gate/rules/weighing/payload-below-minimum.ts';
 import { inEnglish } from '../../../../../worker/core/text/formatter.ts';
@@ -16,13 +16,13 @@ function inputAsking(perSeatKg: number): RuleInput {
 }
 
 test('payloadBelowMinimum is silent where the payload is just enough', () => {
-  expect(payloadBelowMinimum.check(inputAsking(82.16))).toEqual([]);
+  expect(findingsOf(payloadBelowMinimum, inputAsking(82.16))).toEqual([]);
 });
 
 test('payloadBelowMinimum says by how much the payload falls short', () => {
-  const [hit] = payloadBelowMinimum.check(inputAsking(86));
-  expect(hit?.path).toEqual(['aircraft', 'maximumMass']);
+  const [finding] = findingsOf(payloadBelowMinimum, inputAsking(86));
+  expect(finding?.pointer).toBe('/aircraft/maximumMass');
   // 450 − 277.02 − 2 · 86 − 12 · 0.72 = −7.66 kg
-  expect(hit?.data?.sparePayloadKg).toBeCloseTo(-7.66, 9);
-  expect(hit && inEnglish(hit.sentence)).toContain('by 7.7\u00a0kg');
+  expect(finding?.data.sparePayloadKg).toBeCloseTo(-7.66, 9);
+  expect(finding && inEnglish(finding.sentence)).toContain('by 7.7\u00a0kg');
 });

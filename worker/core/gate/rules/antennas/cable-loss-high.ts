@@ -2,7 +2,8 @@ import { isAtMost } from '../../../calc/numbers/limit-met.ts';
 import * as figure from '../../../text/figure.ts';
 import * as m from '../../../text/generated/messages.ts';
 import { said } from '../../../text/message.ts';
-import { type Hit, PRACTICE, type Rule } from '../../rule.ts';
+import { hitsIn } from '../../hits.ts';
+import { PRACTICE, type Rule } from '../../rule.ts';
 
 export const cableLossHigh: Rule = {
   code: 'CABLE_LOSS_HIGH',
@@ -11,16 +12,14 @@ export const cableLossHigh: Rule = {
   remedy: m.cableLossHigh_remedy,
   source: PRACTICE,
   check: ({ visit, results }) =>
-    (visit.antennas?.items ?? []).flatMap(({ name, cable }, index): Hit[] => {
+    hitsIn(['antennas', 'items'], visit.antennas?.items, ({ name, cable }, index) => {
       const lossDb = results.antennas?.antennas[index]?.cableLossDb;
-      if (lossDb === undefined || cable?.limitDb === undefined || isAtMost(lossDb, cable.limitDb)) return [];
+      if (lossDb === undefined || cable?.limitDb === undefined || isAtMost(lossDb, cable.limitDb)) return undefined;
       const [lossText, limitText] = figure.plainApart(lossDb, cable.limitDb, 2);
-      return [
-        {
-          path: ['antennas', 'items', index, 'cable'],
-          sentence: said(m.cableLossHigh_feedLosesDbLimit, { name, loss: lossText, limit: limitText }),
-          data: { lossDb, limitDb: cable.limitDb },
-        },
-      ];
+      return {
+        field: 'cable',
+        sentence: said(m.cableLossHigh_feedLosesDbLimit, { name, loss: lossText, limit: limitText }),
+        data: { lossDb, limitDb: cable.limitDb },
+      };
     }),
 };

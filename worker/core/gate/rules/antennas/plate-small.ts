@@ -2,33 +2,32 @@ import { isAtLeast } from '../../../calc/numbers/limit-met.ts';
 import * as figure from '../../../text/figure.ts';
 import * as m from '../../../text/generated/messages.ts';
 import { said } from '../../../text/message.ts';
-import { type Hit, type Rule, read } from '../../rule.ts';
+import { hitsIn } from '../../hits.ts';
+import { type Rule, read } from '../../rule.ts';
 
 export const plateSmall: Rule = {
   code: 'PLATE_SMALL',
   severity: 'caution',
-  meaning: 'A ground plane is smaller than a quarter wave around the antenna, or missing',
+  meaning: 'A ground plane is missing, or smaller than a quarter wave around the antenna',
   remedy: m.plateSmall_remedy,
   source: read('AC 43.13-2B chapter 3 as quoted by a beacon maker: a quarter wavelength on every side'),
   check: ({ visit, results }) =>
-    (visit.antennas?.items ?? []).flatMap(({ name, needsGroundPlane, groundPlane }, index): Hit[] => {
+    hitsIn(['antennas', 'items'], visit.antennas?.items, ({ name, needsGroundPlane, groundPlane }, index) => {
       const quarterMm = results.antennas?.antennas[index]?.quarterWaveMm;
       if (
         !needsGroundPlane ||
         quarterMm === undefined ||
         (groundPlane && isAtLeast(groundPlane.leastRadiusMm, quarterMm))
       )
-        return [];
+        return undefined;
       const radiusMm = groundPlane?.leastRadiusMm ?? 0;
       const [radiusText, quarterText] = figure.apart('arm', radiusMm, quarterMm);
-      return [
-        {
-          path: ['antennas', 'items', index, 'groundPlane'],
-          sentence: groundPlane
-            ? said(m.plateSmall_groundPlaneNearestEdge, { name, radius: radiusText, quarter: quarterText })
-            : said(m.plateSmall_noGroundPlaneQuarter, { name, quarter: quarterText }),
-          data: { radiusMm, quarterMm },
-        },
-      ];
+      return {
+        field: 'groundPlane',
+        sentence: groundPlane
+          ? said(m.plateSmall_groundPlaneNearestEdge, { name, radius: radiusText, quarter: quarterText })
+          : said(m.plateSmall_noGroundPlaneQuarter, { name, quarter: quarterText }),
+        data: { radiusMm, quarterMm },
+      };
     }),
 };

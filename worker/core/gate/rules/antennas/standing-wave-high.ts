@@ -2,7 +2,8 @@ import { isAtMost } from '../../../calc/numbers/limit-met.ts';
 import * as figure from '../../../text/figure.ts';
 import * as m from '../../../text/generated/messages.ts';
 import { said } from '../../../text/message.ts';
-import { type Hit, memory, type Rule } from '../../rule.ts';
+import { hitsIn } from '../../hits.ts';
+import { memory, type Rule } from '../../rule.ts';
 
 const USUAL_LIMIT = 2;
 
@@ -13,16 +14,14 @@ export const standingWaveHigh: Rule = {
   remedy: m.standingWaveHigh_remedy,
   source: memory('installation practice: not over 2, or the limit of the record'),
   check: ({ visit, results }) =>
-    (visit.antennas?.items ?? []).flatMap(({ name, standingWaveLimit = USUAL_LIMIT }, index): Hit[] => {
+    hitsIn(['antennas', 'items'], visit.antennas?.items, ({ name, standingWaveLimit = USUAL_LIMIT }, index) => {
       const ratio = results.antennas?.antennas[index]?.standingWave;
-      if (ratio === undefined || isAtMost(ratio, standingWaveLimit)) return [];
+      if (ratio === undefined || isAtMost(ratio, standingWaveLimit)) return undefined;
       const [ratioText, limitText] = figure.plainApart(ratio, standingWaveLimit, 1);
-      return [
-        {
-          path: ['antennas', 'items', index, 'standingWaves'],
-          sentence: said(m.standingWaveHigh_standingWaveRatioLimit, { name, ratio: ratioText, limit: limitText }),
-          data: { ratio, limit: standingWaveLimit },
-        },
-      ];
+      return {
+        field: 'standingWaves',
+        sentence: said(m.standingWaveHigh_standingWaveRatioLimit, { name, ratio: ratioText, limit: limitText }),
+        data: { ratio, limit: standingWaveLimit },
+      };
     }),
 };

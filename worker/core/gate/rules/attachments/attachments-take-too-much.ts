@@ -9,7 +9,7 @@ const MILLION = 1_000_000;
 export const attachmentsTakeTooMuch: Rule = {
   code: 'ATTACHMENTS_TAKE_TOO_MUCH',
   severity: 'blocks',
-  meaning: 'The files of all attachments together take more to unpack and to print than one pack may',
+  meaning: 'The files of all attachments take more work to unpack and print than one pack may',
   remedy: m.attachmentsTakeTooMuch_remedy,
   source: PRACTICE,
   check: ({ visit, facts }) => {

@@ -9,7 +9,7 @@ const MEGABYTE = 1_000_000;
 export const attachmentsTooLarge: Rule = {
   code: 'ATTACHMENTS_TOO_LARGE',
   severity: 'blocks',
-  meaning: 'The files of all attachments together are more than one pack can hold',
+  meaning: 'The files of all attachments are together too large for one pack',
   remedy: m.attachmentsTooLarge_remedy,
   source: PRACTICE,
   check: ({ visit, facts }) => {
@@ -18,17 +18,15 @@ export const attachmentsTooLarge: Rule = {
       const fact = facts.attachments?.[sha256];
       return sum + (fact?.ok ? fact.bytes : 0);
     }, 0);
-    if (bytes <= LIMITS.attachedBytes) return [];
+    if (bytes <= LIMITS.attachedBytes) return undefined;
     const inMegabytes = (value: number): Value => figure.plain(value / MEGABYTE, 1);
-    return [
-      {
-        path: ['attachments'],
-        sentence: said(m.attachmentsTooLarge_attachmentsMbTogetherPack, {
-          inMegabytes: inMegabytes(bytes),
-          inMegabytes2: inMegabytes(LIMITS.attachedBytes),
-        }),
-        data: { bytes },
-      },
-    ];
+    return {
+      path: ['attachments'],
+      sentence: said(m.attachmentsTooLarge_attachmentsMbTogetherPack, {
+        inMegabytes: inMegabytes(bytes),
+        inMegabytes2: inMegabytes(LIMITS.attachedBytes),
+      }),
+      data: { bytes },
+    };
   },
 };

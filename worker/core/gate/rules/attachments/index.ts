@@ -6,7 +6,7 @@ import { attachmentRefused } from './attachment-refused.ts';
 import { attachmentsTakeTooMuch } from './attachments-take-too-much.ts';
 import { attachmentsTooLarge } from './attachments-too-large.ts';
 
-/** Photographs and papers. */
+/** Photographs and documents. */
 export const ATTACHMENT_RULES: readonly Rule[] = [
   attachmentMissing,
   attachmentRefused,

@@ -5,7 +5,7 @@ import { PRACTICE, type Rule } from '../../rule.ts';
 export const bindingLimitExtended: Rule = {
   code: 'BINDING_LIMIT_EXTENDED',
   severity: 'caution',
-  meaning: 'A limit that the authority or the maker set is given more time',
+  meaning: 'A limit set by the authority or the manufacturer is extended',
   remedy: m.bindingLimitExtended_remedy,
   source: PRACTICE,
   check: ({ visit, results }) =>

@@ -5,7 +5,7 @@ import { PRACTICE, type Rule } from '../../rule.ts';
 export const carriedContradicted: Rule = {
   code: 'CARRIED_CONTRADICTED',
   severity: 'blocks',
-  meaning: 'The record says that an open item is closed, and still leaves it open',
+  meaning: 'An open item is marked as closed, but the record leaves it open',
   remedy: m.carriedContradicted_remedy,
   source: PRACTICE,
   check: ({ visit, results }) =>

@@ -5,8 +5,7 @@ import { PRACTICE, type Rule } from '../../rule.ts';
 export const carriedEntryUnfit: Rule = {
   code: 'CARRIED_ENTRY_UNFIT',
   severity: 'blocks',
-  meaning:
-    'An open item is extended by an entry of another kind or without its limit, or superseded by one that binds less, has no limit or is the item itself',
+  meaning: 'The entry that extends or supersedes an open item is of another kind, binds less or has no limit',
   remedy: m.carriedEntryUnfit_remedy,
   source: PRACTICE,
   check: ({ visit, results }) =>

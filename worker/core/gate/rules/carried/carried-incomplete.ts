@@ -1,44 +1,30 @@
 import * as m from '../../../text/generated/messages.ts';
 import { said } from '../../../text/message.ts';
 import { saysSomething } from '../../../text/printable.ts';
-import { type Hit, PRACTICE, type Rule } from '../../rule.ts';
+import { type EntryHit, hitsIn } from '../../hits.ts';
+import { PRACTICE, type Rule } from '../../rule.ts';
 
 export const carriedIncomplete: Rule = {
   code: 'CARRIED_INCOMPLETE',
   severity: 'blocks',
-  meaning:
-    'An answer to an open item lacks its reason or its evidence; where it is extended or superseded, the evidence is the entry of this record that holds the new limit or takes its place',
+  meaning: 'The answer to an open item has no reason, or no evidence in this record',
   remedy: m.carriedIncomplete_remedy,
   source: PRACTICE,
   check: ({ visit, results }) => {
     const withoutEntry = new Set(results.open.withoutEntry);
-    return (visit.carried ?? []).flatMap(({ item, answer, reason, evidence }, index): Hit[] => {
-      const path = ['carried', index];
+    return hitsIn(['carried'], visit.carried, ({ item, answer, reason, evidence }, index) => {
+      if (answer === 'repeated') return undefined;
       const data = { item };
-      if (answer === 'repeated') return [];
-      return [
-        ...(!saysSomething(reason)
-          ? [{ path: [...path, 'reason'], sentence: said(m.carriedIncomplete_answeredWithoutReason, { item }), data }]
-          : []),
-        ...(!saysSomething(evidence)
-          ? [
-              {
-                path: [...path, 'evidence'],
-                sentence: said(m.carriedIncomplete_answeredWithoutEvidence, { item }),
-                data,
-              },
-            ]
-          : []),
-        ...(saysSomething(evidence) && withoutEntry.has(index)
-          ? [
-              {
-                path: [...path, 'evidence'],
-                sentence: said(m.carriedIncomplete_refersNothingRecordStands, { item, evidence }),
-                data,
-              },
-            ]
-          : []),
-      ];
+      const found: EntryHit[] = [];
+      if (!saysSomething(reason))
+        found.push({ field: 'reason', sentence: said(m.carriedIncomplete_answeredWithoutReason, { item }), data });
+      if (!saysSomething(evidence))
+        found.push({ field: 'evidence', sentence: said(m.carriedIncomplete_answeredWithoutEvidence, { item }), data });
+      else if (withoutEntry.has(index)) {
+        const sentence = said(m.carriedIncomplete_refersNothingRecordStands, { item, evidence });
+        found.push({ field: 'evidence', sentence, data });
+      }
+      return found;
     });
   },
 };

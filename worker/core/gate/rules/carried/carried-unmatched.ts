@@ -5,11 +5,11 @@ import { PRACTICE, type Rule } from '../../rule.ts';
 export const carriedUnmatched: Rule = {
   code: 'CARRIED_UNMATCHED',
   severity: 'caution',
-  meaning: 'The record answers for something that no earlier pack of this workshop left open, or answers for it twice',
+  meaning: 'The record answers an item that no earlier pack left open, or answers it twice',
   remedy: m.carriedUnmatched_remedy,
   source: PRACTICE,
   check: ({ visit, results, facts }) =>
-    // Without an archive nothing is known of what stands open.
+    // Without an archive the open items are unknown.
     (facts.open === undefined ? [] : results.open.unmatched).map((index) => {
       const item = visit.carried?.[index]?.item ?? '';
       return {

@@ -13,7 +13,7 @@ import { openItemUncounted } from './open-item-uncounted.ts';
 import { packWithdrawnUnreplaced } from './pack-withdrawn-unreplaced.ts';
 import { watchedItemUnanswered } from './watched-item-unanswered.ts';
 
-/** What earlier packs left open, and what became of them. */
+/** Open items of earlier packs, and their answers. */
 export const CARRIED_RULES: readonly Rule[] = [
   openItemUnanswered,
   watchedItemUnanswered,

@@ -5,7 +5,7 @@ import { PRACTICE, type Rule } from '../../rule.ts';
 export const laterPackStands: Rule = {
   code: 'LATER_PACK_STANDS',
   severity: 'caution',
-  meaning: 'The pack of this visit is corrected after a later pack was released, which carries the old figures forward',
+  meaning: 'A pack is corrected after a later one was released with the old figures',
   remedy: m.laterPackStands_remedy,
   source: PRACTICE,
   check: ({ facts }) =>

@@ -7,13 +7,12 @@ import { type Rule, read } from '../../rule.ts';
 export const openItemOverdue: Rule = {
   code: 'OPEN_ITEM_OVERDUE',
   severity: 'blocks',
-  meaning:
-    'Something that binds and that an earlier pack left open is past its limit, and this record has no entry of it',
+  meaning: 'A binding item from an earlier pack is past its limit, and this record has no entry of it',
   remedy: m.openItemOverdue_remedy,
   source: read('ML.A.403 (within the stated limit); 14 CFR 91.417 (next due of recurring directives)'),
   check: (input) => {
-    // A weighing says nothing of airworthiness.
-    if (isOfWeighingAlone(input)) return [];
+    // A release of the weighing only makes no statement on airworthiness.
+    if (isOfWeighingAlone(input)) return undefined;
     return heldItems(input)
       .filter(isPastLimit)
       .map(({ item = '', text }) => ({

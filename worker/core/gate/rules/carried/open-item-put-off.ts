@@ -5,8 +5,7 @@ import { PRACTICE, type Rule } from '../../rule.ts';
 export const openItemPutOff: Rule = {
   code: 'OPEN_ITEM_PUT_OFF',
   severity: 'blocks',
-  meaning:
-    'Something that an earlier pack left open has a later limit than before, or none, was not done since, and nobody answers for extending it',
+  meaning: 'An open item has a later limit than before or none, without an accepted extension',
   remedy: m.openItemPutOff_remedy,
   source: PRACTICE,
   check: ({ results }) =>

@@ -2,24 +2,24 @@ import * as m from '../../../text/generated/messages.ts';
 import { type Said, said } from '../../../text/message.ts';
 import { comesSoon } from '../../comes-soon.ts';
 import { heldItems, isPastLimit } from '../../held-items.ts';
+import { hits } from '../../hits.ts';
 import { isOfWeighingAlone } from '../../of-weighing-alone.ts';
 import { type Hit, PRACTICE, type Rule } from '../../rule.ts';
 
 export const openItemShort: Rule = {
   code: 'OPEN_ITEM_SHORT',
   severity: 'caution',
-  meaning:
-    'Something that an earlier pack left open comes due within days or a few hours, or is overdue and stops no release: within its tolerance, recommended only, or at a weighing alone',
+  meaning: 'An item from an earlier pack comes due within days or a few hours, or is overdue without blocking',
   remedy: m.planNow,
   source: PRACTICE,
   check: (input) => {
     const isWeighing = isOfWeighingAlone(input);
-    return heldItems(input).flatMap((due): Hit[] => {
+    return hits(heldItems(input), (due) => {
       const { item = '', text } = due;
-      const hit = (sentence: Said): Hit[] => [{ path: '/carried', sentence, data: { item } }];
-      if (isPastLimit(due) && !isWeighing) return [];
+      const hit = (sentence: Said): Hit => ({ path: '/carried', sentence, data: { item } });
+      if (isPastLimit(due) && !isWeighing) return undefined;
       if (due.isOverdue) return hit(said(m.overdue2, { item, text }));
-      return comesSoon(due) ? hit(said(m.openItemShort_comesDueSoon, { item, text })) : [];
+      return comesSoon(due) ? hit(said(m.openItemShort_comesDueSoon, { item, text })) : undefined;
     });
   },
 };

@@ -5,8 +5,7 @@ import { unansweredItems } from '../../unanswered-items.ts';
 export const openItemUnanswered: Rule = {
   code: 'OPEN_ITEM_UNANSWERED',
   severity: 'blocks',
-  meaning:
-    'An earlier pack left something open (a deferral, something that comes due, a recurring or open bulletin, a limitation, a flight test owed), and the record neither closes nor repeats it',
+  meaning: 'An earlier pack left an item open, and the record neither closes nor repeats it',
   remedy: m.openItemUnanswered_remedy,
   source: PRACTICE,
   check: (input) => unansweredItems(input, ({ kind }) => kind !== 'watch'),

@@ -5,7 +5,7 @@ import { PRACTICE, type Rule } from '../../rule.ts';
 export const packWithdrawnUnreplaced: Rule = {
   code: 'PACK_WITHDRAWN_UNREPLACED',
   severity: 'caution',
-  meaning: 'A pack of before this visit was withdrawn and not replaced: what was done then is in no pack that stands',
+  meaning: 'An earlier pack was withdrawn and not replaced; its work is in no current pack',
   remedy: m.packWithdrawnUnreplaced_remedy,
   source: PRACTICE,
   check: ({ facts }) =>

@@ -2,7 +2,8 @@ import { isAtMost } from '../../../calc/numbers/limit-met.ts';
 import * as figure from '../../../text/figure.ts';
 import * as m from '../../../text/generated/messages.ts';
 import { said } from '../../../text/message.ts';
-import { type Hit, type Rule, read } from '../../rule.ts';
+import { hitsIn } from '../../hits.ts';
+import { type Rule, read } from '../../rule.ts';
 
 const NOTICED_DEG = 2;
 
@@ -13,15 +14,11 @@ export const compassMovedByLoad: Rule = {
   remedy: m.compassMovedByLoad_remedy,
   source: read('former 23.1547 (loads that move it more than 10° are named)'),
   check: ({ results }) =>
-    (results.compass?.loads ?? []).flatMap(({ name, shiftDeg }, index): Hit[] =>
-      isAtMost(Math.abs(shiftDeg), NOTICED_DEG)
-        ? []
-        : [
-            {
-              path: ['compass', 'loads', index],
-              sentence: said(m.compassMovedByLoad_movesCompass, { name, shift: figure.signed(shiftDeg, 1) }),
-              data: { shiftDeg },
-            },
-          ],
-    ),
+    hitsIn(['compass', 'loads'], results.compass?.loads, ({ name, shiftDeg }) => {
+      if (isAtMost(Math.abs(shiftDeg), NOTICED_DEG)) return undefined;
+      return {
+        sentence: said(m.compassMovedByLoad_movesCompass, { name, shift: figure.signed(shiftDeg, 1) }),
+        data: { shiftDeg },
+      };
+    }),
 };

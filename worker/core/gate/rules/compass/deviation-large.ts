@@ -5,29 +5,28 @@ import * as m from '../../../text/generated/messages.ts';
 import { said } from '../../../text/message.ts';
 import { termOf } from '../../../text/terms.ts';
 import { DEVIATION_LIMIT_DEG } from '../../deviation-limit.ts';
-import { type Hit, PRACTICE, type Rule } from '../../rule.ts';
+import { hitsIn } from '../../hits.ts';
+import { PRACTICE, type Rule } from '../../rule.ts';
 
 const TARGET_DEG = 5;
 
 export const deviationLarge: Rule = {
   code: 'DEVIATION_LARGE',
   severity: 'caution',
-  meaning: 'The compass deviates more than a good compensation leaves',
+  meaning: 'The compass deviates more than after a good compensation',
   remedy: m.deviationLarge_remedy,
   source: PRACTICE,
   check: ({ results }) =>
-    (results.compass?.swings ?? []).flatMap(({ state, greatestDeviationDeg: readDeg, card }, index): Hit[] => {
+    hitsIn(['compass', 'swings'], results.compass?.swings, ({ state, greatestDeviationDeg: readDeg, card }) => {
       const greatestDeviationDeg = Math.max(readDeg, ...card.map((line) => Math.abs(cardDeviationDeg(line))));
-      if (isAtMost(greatestDeviationDeg, TARGET_DEG) || !isAtMost(greatestDeviationDeg, DEVIATION_LIMIT_DEG)) return [];
-      return [
-        {
-          path: ['compass', 'swings', index],
-          sentence: said(m.deviationLarge_deviationReaches, {
-            greatestDeviation: figure.plain(greatestDeviationDeg, 1),
-            state: termOf(state),
-          }),
-          data: { greatestDeviationDeg },
-        },
-      ];
+      if (isAtMost(greatestDeviationDeg, TARGET_DEG) || !isAtMost(greatestDeviationDeg, DEVIATION_LIMIT_DEG))
+        return undefined;
+      return {
+        sentence: said(m.deviationLarge_deviationReaches, {
+          greatestDeviation: figure.plain(greatestDeviationDeg, 1),
+          state: termOf(state),
+        }),
+        data: { greatestDeviationDeg },
+      };
     }),
 };

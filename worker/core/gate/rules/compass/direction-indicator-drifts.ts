@@ -7,21 +7,19 @@ import { PRACTICE, type Rule } from '../../rule.ts';
 export const directionIndicatorDrifts: Rule = {
   code: 'DIRECTION_INDICATOR_DRIFTS',
   severity: 'caution',
-  meaning: 'The direction indicator drifts more than its maker allows',
+  meaning: 'The direction indicator drifts more than its manufacturer allows',
   remedy: m.directionIndicatorDrifts_remedy,
   source: PRACTICE,
   check: ({ visit }) => {
     const indicator = visit.compass?.directionIndicator;
     if (!indicator?.limitDegPer15Min || isAtMost(Math.abs(indicator.driftDegPer15Min), indicator.limitDegPer15Min))
-      return [];
-    return [
-      {
-        path: ['compass', 'directionIndicator', 'driftDegPer15Min'],
-        sentence: said(m.directionIndicatorDrifts_directionIndicatorDriftsQuarter, {
-          driftDegPer15Min: figure.plain(indicator.driftDegPer15Min, 1),
-          limitDegPer15Min: figure.plain(indicator.limitDegPer15Min, 1),
-        }),
-      },
-    ];
+      return undefined;
+    return {
+      path: ['compass', 'directionIndicator', 'driftDegPer15Min'],
+      sentence: said(m.directionIndicatorDrifts_directionIndicatorDriftsQuarter, {
+        driftDegPer15Min: figure.plain(indicator.driftDegPer15Min, 1),
+        limitDegPer15Min: figure.plain(indicator.limitDegPer15Min, 1),
+      }),
+    };
   },
 };

@@ -4,7 +4,8 @@ import * as figure from '../../../text/figure.ts';
 import * as m from '../../../text/generated/messages.ts';
 import { said } from '../../../text/message.ts';
 import { termOf } from '../../../text/terms.ts';
-import { type Hit, type Rule, read } from '../../rule.ts';
+import { hitsIn } from '../../hits.ts';
+import { type Rule, read } from '../../rule.ts';
 
 const MIN_HEADINGS = 8;
 
@@ -15,28 +16,22 @@ export const swingHeadingsTooFew: Rule = {
   remedy: m.readLeastEightHeadings,
   source: read('former 23.1547 (card in steps of not more than 30°)'),
   check: ({ results }) =>
-    (results.compass?.swings ?? []).flatMap(({ state, readings }, index): Hit[] => {
-      const path = ['compass', 'swings', index, 'readings'];
+    hitsIn(['compass', 'swings'], results.compass?.swings, ({ state, readings }) => {
       if (readings.length < MIN_HEADINGS)
-        return [
-          {
-            path,
-            sentence: said(m.swingHeadingsTooFew_onlyHeadingsRead, { count: readings.length, state: termOf(state) }),
-            data: { readings: readings.length },
-          },
-        ];
+        return {
+          field: 'readings',
+          sentence: said(m.swingHeadingsTooFew_onlyHeadingsRead, { count: readings.length, state: termOf(state) }),
+          data: { readings: readings.length },
+        };
       const gapDeg = greatestGapDeg(readings.map(({ headingDeg }) => headingDeg));
-      return isAtMost(gapDeg, WIDE_GAP_DEG) || !isAtMost(gapDeg, OPEN_GAP_DEG)
-        ? []
-        : [
-            {
-              path,
-              sentence: said(m.swingHeadingsTooFew_noHeadingReadOver, {
-                gap: figure.plain(gapDeg, 0),
-                state: termOf(state),
-              }),
-              data: { gapDeg },
-            },
-          ];
+      if (isAtMost(gapDeg, WIDE_GAP_DEG) || !isAtMost(gapDeg, OPEN_GAP_DEG)) return undefined;
+      return {
+        field: 'readings',
+        sentence: said(m.swingHeadingsTooFew_noHeadingReadOver, {
+          gap: figure.plain(gapDeg, 0),
+          state: termOf(state),
+        }),
+        data: { gapDeg },
+      };
     }),
 };

@@ -4,25 +4,24 @@ import * as figure from '../../../text/figure.ts';
 import * as m from '../../../text/generated/messages.ts';
 import { said } from '../../../text/message.ts';
 import { termOf } from '../../../text/terms.ts';
-import { type Hit, PRACTICE, type Rule } from '../../rule.ts';
+import { hitsIn } from '../../hits.ts';
+import { PRACTICE, type Rule } from '../../rule.ts';
 
 export const swingNotRound: Rule = {
   code: 'SWING_NOT_ROUND',
   severity: 'blocks',
-  meaning: 'The headings of a swing do not go round the circle, so that no card follows from them',
+  meaning: 'The headings of a swing do not cover the circle, so no card can be calculated',
   remedy: m.readLeastEightHeadings,
   source: PRACTICE,
   check: ({ results }) =>
-    (results.compass?.swings ?? []).flatMap(({ state, readings }, index): Hit[] => {
+    hitsIn(['compass', 'swings'], results.compass?.swings, ({ state, readings }) => {
       const gapDeg = greatestGapDeg(readings.map(({ headingDeg }) => headingDeg));
-      if (isAtMost(gapDeg, OPEN_GAP_DEG)) return [];
+      if (isAtMost(gapDeg, OPEN_GAP_DEG)) return undefined;
       const [gap, most] = figure.plainApart(gapDeg, OPEN_GAP_DEG, 0);
-      return [
-        {
-          path: ['compass', 'swings', index, 'readings'],
-          sentence: said(m.swingNotRound_headingsLeaveGapCard, { gap, state: termOf(state), most }),
-          data: { gapDeg },
-        },
-      ];
+      return {
+        field: 'readings',
+        sentence: said(m.swingNotRound_headingsLeaveGapCard, { gap, state: termOf(state), most }),
+        data: { gapDeg },
+      };
     }),
 };

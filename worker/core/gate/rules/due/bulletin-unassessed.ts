@@ -1,6 +1,7 @@
 import * as m from '../../../text/generated/messages.ts';
 import { said } from '../../../text/message.ts';
-import { type Hit, PRACTICE, type Rule } from '../../rule.ts';
+import { hitsIn } from '../../hits.ts';
+import { PRACTICE, type Rule } from '../../rule.ts';
 
 export const bulletinUnassessed: Rule = {
   code: 'BULLETIN_UNASSESSED',
@@ -9,15 +10,13 @@ export const bulletinUnassessed: Rule = {
   remedy: m.bulletinUnassessed_remedy,
   source: PRACTICE,
   check: ({ visit, results }) =>
-    (visit.bulletins?.items ?? []).flatMap(({ id, kind, status, subject }, index): Hit[] =>
+    hitsIn(['bulletins', 'items'], visit.bulletins?.items, ({ id, kind, status, subject }, index) =>
       kind === 'recommended' && status === 'open' && results.applicability[index] !== 'does-not-apply'
-        ? [
-            {
-              path: ['bulletins', 'items', index, 'status'],
-              sentence: said(m.bulletinUnassessed_open, { id, subject }),
-              data: { bulletin: id },
-            },
-          ]
-        : [],
+        ? {
+            field: 'status',
+            sentence: said(m.bulletinUnassessed_open, { id, subject }),
+            data: { bulletin: id },
+          }
+        : undefined,
     ),
 };

@@ -1,7 +1,8 @@
 import * as m from '../../../text/generated/messages.ts';
 import { said } from '../../../text/message.ts';
 import { termOf } from '../../../text/terms.ts';
-import { type Hit, type Rule, read } from '../../rule.ts';
+import { hitsIn } from '../../hits.ts';
+import { type Rule, read } from '../../rule.ts';
 
 export const directiveOpen: Rule = {
   code: 'DIRECTIVE_OPEN',
@@ -10,16 +11,14 @@ export const directiveOpen: Rule = {
   remedy: m.directiveOpen_remedy,
   source: read('14 CFR 91.417; ML.A.301(d)'),
   check: ({ visit, results }) =>
-    (visit.bulletins?.items ?? []).flatMap(({ id, kind, status, subject }, index): Hit[] => {
+    hitsIn(['bulletins', 'items'], visit.bulletins?.items, ({ id, kind, status, subject }, index) => {
       const binds = kind === 'directive' || kind === 'mandatory';
       if (!binds || results.applicability[index] === 'does-not-apply' || (status !== 'open' && status !== 'declined'))
-        return [];
-      return [
-        {
-          path: ['bulletins', 'items', index, 'status'],
-          sentence: said(m.directiveOpen_binds, { id, subject, status: termOf(status) }),
-          data: { bulletin: id },
-        },
-      ];
+        return undefined;
+      return {
+        field: 'status',
+        sentence: said(m.directiveOpen_binds, { id, subject, status: termOf(status) }),
+        data: { bulletin: id },
+      };
     }),
 };

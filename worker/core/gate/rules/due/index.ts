@@ -15,7 +15,7 @@ import { meterAmbiguous } from './meter-ambiguous.ts';
 import { notApplicableContradicted } from './not-applicable-contradicted.ts';
 import { toleranceUsed } from './tolerance-used.ts';
 
-/** Lives, bulletins and directives. */
+/** Maintenance items, bulletins and directives. */
 export const DUE_RULES: readonly Rule[] = [
   lifeExceeded,
   toleranceUsed,

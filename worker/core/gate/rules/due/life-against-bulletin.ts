@@ -3,37 +3,37 @@ import { namedMeter } from '../../../calc/open-items/stands-open.ts';
 import * as figure from '../../../text/figure.ts';
 import * as m from '../../../text/generated/messages.ts';
 import { said, type Value } from '../../../text/message.ts';
-import { type Hit, PRACTICE, type Rule } from '../../rule.ts';
+import { type EntryHit, hitsIn } from '../../hits.ts';
+import { PRACTICE, type Rule } from '../../rule.ts';
 
-/** Hours are compared where both count those of one product. */
+/** Hours are compared only if both count the same product. */
 export const lifeAgainstBulletin: Rule = {
   code: 'LIFE_AGAINST_BULLETIN',
   severity: 'caution',
-  meaning: 'A life that names a recurring bulletin comes due at another date or hour than the bulletin',
+  meaning: 'A maintenance item and the recurring bulletin it refers to are due at different dates or hours',
   remedy: m.lifeAgainstBulletin_remedy,
   source: PRACTICE,
   check: ({ visit, results }) => {
     const due = new Map(results.due.map((each) => [each.id, each]));
-    return (visit.lives?.items ?? []).flatMap(({ id, reference, meter }, index): Hit[] => {
+    return hitsIn(['lives', 'items'], visit.lives?.items, ({ id, reference, meter }) => {
       const bulletin = visit.bulletins?.items.find(
         (each) => each.status === 'recurring' && each.id === reference?.trim(),
       );
       const { dueDate, dueHours } = due.get(id) ?? {};
-      if (!bulletin) return [];
+      if (!bulletin) return undefined;
       const { nextDueDate, nextDueHours } = bulletin;
       const isOfOne = namedMeter(visit, meter).of === namedMeter(visit, bulletin.meter).of;
-      const hit = (own: Value, other: Value): Hit => ({
-        path: ['lives', 'items', index],
+      const hit = (own: Value, other: Value): EntryHit => ({
         sentence: said(m.lifeAgainstBulletin_dueBulletinNames, { id, own, bulletin: bulletin.id, other }),
         data: { life: id, bulletin: bulletin.id },
       });
       if (isOfOne && dueHours !== undefined && nextDueHours !== undefined && differ(dueHours, nextDueHours)) {
         const [own, other] = figure.plainApart(dueHours, nextDueHours, 1);
-        return [hit(said(m.hours, { hours: own }), said(m.hours, { hours: other }))];
+        return hit(said(m.hours, { hours: own }), said(m.hours, { hours: other }));
       }
       return dueDate !== undefined && nextDueDate !== undefined && dueDate !== nextDueDate
-        ? [hit(figure.date(dueDate), figure.date(nextDueDate))]
-        : [];
+        ? hit(figure.date(dueDate), figure.date(nextDueDate))
+        : undefined;
     });
   },
 };

@@ -3,54 +3,49 @@ import type { Life } from '../../../record/life.ts';
 import * as m from '../../../text/generated/messages.ts';
 import { list, said } from '../../../text/message.ts';
 import { termOf } from '../../../text/terms.ts';
+import { hits, hitsIn } from '../../hits.ts';
 import { lifePath } from '../../life-path.ts';
-import { type Hit, type Rule, read } from '../../rule.ts';
+import { type Rule, read } from '../../rule.ts';
 
 export const lifeClockMissing: Rule = {
   code: 'LIFE_CLOCK_MISSING',
   severity: 'blocks',
-  meaning: 'An interval has a clock that the last entry or the meters do not',
+  meaning: 'An interval counts dates, hours or landings that the last entry or the meters do not have',
   remedy: m.lifeClockMissing_remedy,
   source: read('UK accident report on a propeller lost after a calendar interval was not counted'),
   check: ({ visit, results }) => [
-    ...(visit.lives?.items ?? []).flatMap(({ id, item, interval, lastDone }, index): Hit[] => {
+    ...hitsIn(['lives', 'items'], visit.lives?.items, ({ id, item, interval, lastDone }) => {
       const clocks = lackingThen(interval, lastDone);
       const hasOne = lastDone.date !== undefined || lastDone.hours !== undefined || lastDone.landings !== undefined;
-      return clocks.length === 0 || !hasOne
-        ? []
-        : [
-            {
-              path: ['lives', 'items', index, 'lastDone'],
-              sentence: said(m.lifeClockMissing_lastEntryLacks, {
-                id,
-                item,
-                clocks: list(
-                  clocks.map((clock) => termOf(clock)),
-                  said(m.lifeClockMissing_and),
-                ),
-              }),
-              data: { life: id },
-            },
-          ];
+      if (clocks.length === 0 || !hasOne) return undefined;
+      return {
+        field: 'lastDone',
+        sentence: said(m.lifeClockMissing_lastEntryLacks, {
+          id,
+          item,
+          clocks: list(
+            clocks.map((clock) => termOf(clock)),
+            said(m.lifeClockMissing_and),
+          ),
+        }),
+        data: { life: id },
+      };
     }),
-    ...results.due.flatMap((due): Hit[] => {
+    ...hits(results.due, (due) => {
       const clocks = lackingNow(due);
-      return clocks.length === 0
-        ? []
-        : [
-            {
-              path: lifePath(visit, due.id),
-              sentence: said(m.lifeClockMissing_recordNotNow, {
-                due: due.id,
-                item: due.item,
-                clocks: list(
-                  clocks.map((clock) => termOf(clock)),
-                  said(m.lifeClockMissing_and),
-                ),
-              }),
-              data: { life: due.id },
-            },
-          ];
+      if (clocks.length === 0) return undefined;
+      return {
+        path: lifePath(visit, due.id),
+        sentence: said(m.lifeClockMissing_recordNotNow, {
+          due: due.id,
+          item: due.item,
+          clocks: list(
+            clocks.map((clock) => termOf(clock)),
+            said(m.lifeClockMissing_and),
+          ),
+        }),
+        data: { life: due.id },
+      };
     }),
   ],
 };
@@ -64,7 +59,7 @@ function lackingThen(interval: Life['interval'], lastDone: Life['lastDone']): st
   ];
 }
 
-/** Clocks on which it is known when a line comes due, but not where they stand. */
+/** Clocks with a known due value but no current reading. */
 function lackingNow({ dueHours, hoursLeft, dueLandings, landingsLeft }: Due): string[] {
   return [
     ...(dueHours !== undefined && hoursLeft === undefined ? ['hours'] : []),

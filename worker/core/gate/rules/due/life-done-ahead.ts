@@ -4,23 +4,23 @@ import { namedMeter } from '../../../calc/open-items/stands-open.ts';
 import * as figure from '../../../text/figure.ts';
 import * as m from '../../../text/generated/messages.ts';
 import { said } from '../../../text/message.ts';
-import { type Hit, PRACTICE, type Rule } from '../../rule.ts';
+import { hitsIn } from '../../hits.ts';
+import { PRACTICE, type Rule } from '../../rule.ts';
 
 export const lifeDoneAhead: Rule = {
   code: 'LIFE_DONE_AHEAD',
   severity: 'blocks',
-  meaning: 'Something was done last at more hours or landings than the aircraft has',
+  meaning: 'An item was last done at more hours or landings than the aircraft has',
   remedy: m.lifeDoneAhead_remedy,
   source: PRACTICE,
   check: ({ visit, results }) =>
-    (visit.lives?.items ?? []).flatMap(({ id, item, meter, lastDone }, index): Hit[] => {
-      const path = ['lives', 'items', index, 'lastDone'];
+    hitsIn(['lives', 'items'], visit.lives?.items, ({ id, item, meter, lastDone }) => {
       const hours = hoursRead(results.readings, namedMeter(visit, meter));
       const landings = results.readings.landings?.count;
       if (lastDone.hours !== undefined && hours !== undefined && !isAtMost(lastDone.hours, hours)) {
         const [doneText, hoursText] = figure.plainApart(lastDone.hours, hours, 1);
         const sentence = said(m.lifeDoneAhead_doneLastHMeter, { id, item, done: doneText, hours: hoursText });
-        return [{ path: [...path, 'hours'], sentence, data: { life: id } }];
+        return { field: ['lastDone', 'hours'], sentence, data: { life: id } };
       }
       if (lastDone.landings !== undefined && landings !== undefined && lastDone.landings > landings) {
         const sentence = said(m.lifeDoneAhead_doneLastLandingsAircraft, {
@@ -29,8 +29,8 @@ export const lifeDoneAhead: Rule = {
           landings: figure.plain(lastDone.landings, 0),
           landings2: figure.plain(landings, 0),
         });
-        return [{ path: [...path, 'landings'], sentence, data: { life: id } }];
+        return { field: ['lastDone', 'landings'], sentence, data: { life: id } };
       }
-      return [];
+      return undefined;
     }),
 };

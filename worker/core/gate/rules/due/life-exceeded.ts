@@ -7,7 +7,7 @@ import { type Rule, read } from '../../rule.ts';
 export const lifeExceeded: Rule = {
   code: 'LIFE_EXCEEDED',
   severity: 'blocks',
-  meaning: 'Something that binds is overdue',
+  meaning: 'A binding item is overdue',
   remedy: m.beforeFlight,
   source: read('14 CFR 91.417; AMC M.A.305 (status of life-limited parts)'),
   check: ({ visit, results }) =>

@@ -1,20 +1,21 @@
 import * as m from '../../../text/generated/messages.ts';
 import { said } from '../../../text/message.ts';
 import { comesSoon } from '../../comes-soon.ts';
+import { hits } from '../../hits.ts';
 import { lifePath } from '../../life-path.ts';
-import { type Hit, PRACTICE, type Rule } from '../../rule.ts';
+import { PRACTICE, type Rule } from '../../rule.ts';
 
 export const lifeShort: Rule = {
   code: 'LIFE_SHORT',
   severity: 'caution',
-  meaning: 'Something comes due within days or a few hours',
+  meaning: 'An item comes due within days or a few hours',
   remedy: m.planNow,
   source: PRACTICE,
   check: ({ visit, results }) =>
-    results.due.flatMap((due): Hit[] => {
+    hits(results.due, (due) => {
       const { id, item, isOverdue } = due;
       return comesSoon(due) && !isOverdue
-        ? [{ path: lifePath(visit, id), sentence: said(m.lifeShort_comesDueSoon, { id, item }), data: { life: id } }]
-        : [];
+        ? { path: lifePath(visit, id), sentence: said(m.lifeShort_comesDueSoon, { id, item }), data: { life: id } }
+        : undefined;
     }),
 };

@@ -1,25 +1,23 @@
 import * as m from '../../../text/generated/messages.ts';
 import { said } from '../../../text/message.ts';
+import { hits } from '../../hits.ts';
 import { lifePath } from '../../life-path.ts';
-import { type Hit, PRACTICE, type Rule } from '../../rule.ts';
+import { PRACTICE, type Rule } from '../../rule.ts';
 
 export const lifeUnknown: Rule = {
   code: 'LIFE_UNKNOWN',
   severity: 'blocks',
-  meaning: 'Nothing tells when something that binds was last done',
+  meaning: 'It is not recorded when a binding item was last done',
   remedy: m.lifeUnknown_remedy,
   source: PRACTICE,
   check: ({ visit, results }) =>
-    results.due.flatMap(({ id, item, basis, dueDate, dueHours, dueLandings }): Hit[] => {
+    hits(results.due, ({ id, item, basis, dueDate, dueHours, dueLandings }) => {
       const isKnown = dueDate !== undefined || dueHours !== undefined || dueLandings !== undefined;
-      return isKnown || basis === 'owner' || basis === 'recommendation'
-        ? []
-        : [
-            {
-              path: lifePath(visit, id),
-              sentence: said(m.lifeUnknown_nothingTellsWhenComes, { id, item }),
-              data: { life: id },
-            },
-          ];
+      if (isKnown || basis === 'owner' || basis === 'recommendation') return undefined;
+      return {
+        path: lifePath(visit, id),
+        sentence: said(m.lifeUnknown_nothingTellsWhenComes, { id, item }),
+        data: { life: id },
+      };
     }),
 };

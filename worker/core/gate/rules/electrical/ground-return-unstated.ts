@@ -1,6 +1,7 @@
 import * as m from '../../../text/generated/messages.ts';
 import { said } from '../../../text/message.ts';
-import { type Hit, type Rule, read } from '../../rule.ts';
+import { hitsIn } from '../../hits.ts';
+import { type Rule, read } from '../../rule.ts';
 
 export const groundReturnUnstated: Rule = {
   code: 'GROUND_RETURN_UNSTATED',
@@ -9,15 +10,13 @@ export const groundReturnUnstated: Rule = {
   remedy: m.groundReturnUnstated_remedy,
   source: read('FAA-H-8083-31 chapter 9, voltage drop in wires: ground return measured, or the drop over the circuit'),
   check: ({ visit }) =>
-    (visit.electrical?.circuits ?? []).flatMap((circuit, index): Hit[] => {
+    hitsIn(['electrical', 'circuits'], visit.electrical?.circuits, (circuit) => {
       const isMeasured = circuit.groundReturnMilliohm !== undefined || circuit.measuredDropV !== undefined;
-      if (!circuit.mainFeeder || isMeasured) return [];
-      return [
-        {
-          path: ['electrical', 'circuits', index, 'groundReturnMilliohm'],
-          sentence: said(m.groundReturnUnstated_mainPowerWireGround, { circuit: circuit.name }),
-          data: { circuit: circuit.id },
-        },
-      ];
+      if (!circuit.mainFeeder || isMeasured) return undefined;
+      return {
+        field: 'groundReturnMilliohm',
+        sentence: said(m.groundReturnUnstated_mainPowerWireGround, { circuit: circuit.name }),
+        data: { circuit: circuit.id },
+      };
     }),
 };

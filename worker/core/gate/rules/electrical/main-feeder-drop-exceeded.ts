@@ -3,7 +3,8 @@ import * as figure from '../../../text/figure.ts';
 import * as m from '../../../text/generated/messages.ts';
 import { said } from '../../../text/message.ts';
 import { termOf } from '../../../text/terms.ts';
-import { type Hit, type Rule, read } from '../../rule.ts';
+import { hitsIn } from '../../hits.ts';
+import { type Rule, read } from '../../rule.ts';
 
 export const mainFeederDropExceeded: Rule = {
   code: 'MAIN_FEEDER_DROP_EXCEEDED',
@@ -12,9 +13,9 @@ export const mainFeederDropExceeded: Rule = {
   remedy: m.mainFeederDropExceeded_remedy,
   source: read('FAA-H-8083-31 chapter 9, voltage drop in wires: 2 % from source or battery to the bus'),
   check: ({ visit, results }) =>
-    (visit.electrical?.circuits ?? []).flatMap(({ name, mainFeeder, measuredDropV }, index): Hit[] => {
+    hitsIn(['electrical', 'circuits'], visit.electrical?.circuits, ({ name, mainFeeder, measuredDropV }, index) => {
       const result = results.electrical?.circuits[index];
-      if (!mainFeeder || !result) return [];
+      if (!mainFeeder || !result) return undefined;
       const limitV = result.measuredLimitV;
       return [
         { what: 'computed', dropV: result.continuousDrop?.dropV ?? 0 },
@@ -24,7 +25,6 @@ export const mainFeederDropExceeded: Rule = {
         .map(({ what, dropV }) => {
           const [dropText, limitText] = figure.plainApart(dropV, limitV, 2);
           return {
-            path: ['electrical', 'circuits', index],
             sentence: said(m.mainFeederDropExceeded_mainPowerWireVoltage, {
               name,
               what: termOf(what),

@@ -2,24 +2,23 @@ import { sharedX } from '../../../calc/numbers/interpolate.ts';
 import * as figure from '../../../text/figure.ts';
 import * as m from '../../../text/generated/messages.ts';
 import { said } from '../../../text/message.ts';
-import { type Hit, PRACTICE, type Rule } from '../../rule.ts';
+import { hitsIn } from '../../hits.ts';
+import { PRACTICE, type Rule } from '../../rule.ts';
 
 export const sourceCurveAmbiguous: Rule = {
   code: 'SOURCE_CURVE_AMBIGUOUS',
   severity: 'blocks',
-  meaning: 'A source has two outputs at one engine speed, so that neither can be counted on',
+  meaning: 'A source has two outputs at one engine speed, so neither can be used',
   remedy: m.sourceCurveAmbiguous_remedy,
   source: PRACTICE,
   check: ({ visit }) =>
-    (visit.electrical?.sources ?? []).flatMap(({ name, outputBySpeed = [] }, index): Hit[] => {
+    hitsIn(['electrical', 'sources'], visit.electrical?.sources, ({ name, outputBySpeed = [] }) => {
       const engineRpm = sharedX(outputBySpeed, (point) => point.engineRpm);
-      if (engineRpm === undefined) return [];
-      return [
-        {
-          path: ['electrical', 'sources', index, 'outputBySpeed'],
-          sentence: said(m.sourceCurveAmbiguous_twoOutputsEngineSpeed, { name, engineRpm: figure.plain(engineRpm, 0) }),
-          data: { engineRpm },
-        },
-      ];
+      if (engineRpm === undefined) return undefined;
+      return {
+        field: 'outputBySpeed',
+        sentence: said(m.sourceCurveAmbiguous_twoOutputsEngineSpeed, { name, engineRpm: figure.plain(engineRpm, 0) }),
+        data: { engineRpm },
+      };
     }),
 };

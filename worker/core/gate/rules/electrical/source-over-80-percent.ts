@@ -4,38 +4,37 @@ import type { Electrical } from '../../../record/visit.ts';
 import * as figure from '../../../text/figure.ts';
 import * as m from '../../../text/generated/messages.ts';
 import { list, said, type Value } from '../../../text/message.ts';
+import { hits } from '../../hits.ts';
 import { PHASE_NAMES } from '../../phase-names.ts';
-import { type Hit, type Rule, read } from '../../rule.ts';
+import { type Rule, read } from '../../rule.ts';
 
 export const sourceOver80Percent: Rule = {
   code: 'SOURCE_OVER_80_PERCENT',
   severity: 'caution',
-  meaning: 'The continuous load is over 80 % of what the sources give, and nothing shows the crew the load',
+  meaning: 'The continuous load is over 80 % of the source capacity, and the crew cannot see it',
   remedy: m.sourceOver80Percent_remedy,
   source: read('AC 43.13-1B 11-35a: 80 % of the generator without placards or monitoring'),
   check: ({ visit, results }) => {
     const { electrical } = visit;
-    if (!electrical || electrical.sources.every(isWatched) || warnsInTime(electrical)) return [];
-    return (results.electrical?.phases ?? []).flatMap(({ phase, continuousA, capacityA }): Hit[] => {
+    if (!electrical || electrical.sources.every(isWatched) || warnsInTime(electrical)) return undefined;
+    return hits(results.electrical?.phases, ({ phase, continuousA, capacityA }) => {
       if (capacityA === undefined || !isAtMost(continuousA, capacityA) || !needsWatching(continuousA, capacityA))
-        return [];
-      return [
-        {
-          path: ['electrical', 'sources'],
-          sentence: said(m.sourceOver80Percent_continuousLoadOver80, {
-            phaseNames: said(PHASE_NAMES[phase]),
-            continuousA: figure.plain(continuousA, 1),
-            capacityA: figure.plain(capacityA, 1),
-            whatIsFitted: whatIsFitted(electrical),
-          }),
-          data: { phase, continuousA, capacityA },
-        },
-      ];
+        return undefined;
+      return {
+        path: ['electrical', 'sources'],
+        sentence: said(m.sourceOver80Percent_continuousLoadOver80, {
+          phaseNames: said(PHASE_NAMES[phase]),
+          continuousA: figure.plain(continuousA, 1),
+          capacityA: figure.plain(capacityA, 1),
+          whatIsFitted: whatIsFitted(electrical),
+        }),
+        data: { phase, continuousA, capacityA },
+      };
     });
   },
 };
 
-/** What there is to watch the load by, none of which suffices. */
+/** Monitoring of the load as recorded; none of it is sufficient. */
 function whatIsFitted({ sources, lowVoltageWarning }: Electrical): Value {
   const unwatched = sources
     .filter((source) => !isWatched(source))

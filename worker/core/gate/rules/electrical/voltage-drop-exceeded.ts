@@ -4,7 +4,8 @@ import * as figure from '../../../text/figure.ts';
 import * as m from '../../../text/generated/messages.ts';
 import { said } from '../../../text/message.ts';
 import { termOf } from '../../../text/terms.ts';
-import { type Hit, memory, type Rule } from '../../rule.ts';
+import { hitsIn } from '../../hits.ts';
+import { memory, type Rule } from '../../rule.ts';
 
 export const voltageDropExceeded: Rule = {
   code: 'VOLTAGE_DROP_EXCEEDED',
@@ -13,15 +14,14 @@ export const voltageDropExceeded: Rule = {
   remedy: m.voltageDropExceeded_remedy,
   source: memory('AC 43.13-1B table 11-6'),
   check: ({ visit, results }) =>
-    (visit.electrical?.circuits ?? []).flatMap((circuit, index): Hit[] => {
-      if (circuit.mainFeeder) return [];
+    hitsIn(['electrical', 'circuits'], visit.electrical?.circuits, (circuit, index) => {
+      if (circuit.mainFeeder) return undefined;
       const result = results.electrical?.circuits[index];
       return dropsOf(result, circuit.measuredDropV)
         .filter(({ dropV, limitV }) => !isAtMost(dropV, limitV))
         .map(({ what, dropV, limitV }) => {
           const [dropText, limitText] = figure.plainApart(dropV, limitV, 1);
           return {
-            path: ['electrical', 'circuits', index],
             sentence: said(m.voltageDropExceeded_circuitVoltageDropV, {
               circuit: circuit.name,
               what: termOf(what),
@@ -34,7 +34,7 @@ export const voltageDropExceeded: Rule = {
     }),
 };
 
-/** The drops that a circuit is held to: a measured one against the limit of the load that was on. */
+/** Voltage drops of a circuit with their limits; the limit of a measured drop is that of the load then on. */
 function dropsOf(
   result: CircuitResult | undefined,
   measuredV: number | undefined,

@@ -7,12 +7,12 @@ import { PRACTICE, type Rule } from '../../rule.ts';
 export const engineRunBeforeLastWork: Rule = {
   code: 'ENGINE_RUN_BEFORE_LAST_WORK',
   severity: 'blocks',
-  meaning: 'The last run is older than the last modification or engine task',
+  meaning: 'The last engine run is older than the last modification or engine task',
   remedy: m.engineRunBeforeLastWork_remedy,
   source: PRACTICE,
   check: ({ visit }) => {
     const last = lastRun(visit.engineRuns ?? [], 'after');
-    if (!last) return [];
+    if (!last) return undefined;
     const tasks = (visit.inspection?.tasks ?? []).filter(
       ({ kind, zone }) => (kind === 'engine' || kind === 'propeller') && !/run|lauf/i.test(zone),
     );
@@ -26,13 +26,11 @@ export const engineRunBeforeLastWork: Rule = {
     ];
     const later = work.find(({ at }) => at !== undefined && instantOf(at) > instantOf(last.run.at));
     return later
-      ? [
-          {
-            path: ['engineRuns', last.index, 'at'],
-            sentence: said(m.engineRunBeforeLastWork_doneAfterLastRun, { what: later.what }),
-            data: { work: later.id },
-          },
-        ]
-      : [];
+      ? {
+          path: ['engineRuns', last.index, 'at'],
+          sentence: said(m.engineRunBeforeLastWork_doneAfterLastRun, { what: later.what }),
+          data: { work: later.id },
+        }
+      : undefined;
   },
 };

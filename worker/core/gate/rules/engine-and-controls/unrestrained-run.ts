@@ -1,23 +1,21 @@
 import * as m from '../../../text/generated/messages.ts';
 import { said } from '../../../text/message.ts';
-import { type Hit, PRACTICE, type Rule } from '../../rule.ts';
+import { hitsIn } from '../../hits.ts';
+import { PRACTICE, type Rule } from '../../rule.ts';
 
 export const unrestrainedRun: Rule = {
   code: 'UNRESTRAINED_RUN',
   severity: 'blocks',
-  meaning: 'A run of the engine does not say how the aircraft was held',
+  meaning: 'The restraint of the aircraft during an engine run is not recorded',
   remedy: m.unrestrainedRun_remedy,
   source: PRACTICE,
   check: ({ visit }) =>
-    (visit.engineRuns ?? []).flatMap(({ restraint, when }, index): Hit[] =>
-      restraint
-        ? []
-        : [
-            {
-              path: ['engineRuns', index, 'restraint'],
-              sentence:
-                when === 'before' ? said(m.unrestrainedRun_runBeforeWorkNot) : said(m.unrestrainedRun_runAfterWorkNot),
-            },
-          ],
-    ),
+    hitsIn(['engineRuns'], visit.engineRuns, ({ restraint, when }) => {
+      if (restraint) return undefined;
+      return {
+        field: 'restraint',
+        sentence:
+          when === 'before' ? said(m.unrestrainedRun_runBeforeWorkNot) : said(m.unrestrainedRun_runAfterWorkNot),
+      };
+    }),
 };

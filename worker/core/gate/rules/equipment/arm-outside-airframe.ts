@@ -9,7 +9,7 @@ import { type Rule, read } from '../../rule.ts';
 export const armOutsideAirframe: Rule = {
   code: 'ARM_OUTSIDE_AIRFRAME',
   severity: 'blocks',
-  meaning: 'An arm lies outside the airframe: a wrong sign or unit',
+  meaning: 'An arm is outside the airframe: wrong sign or unit',
   remedy: m.armOutsideAirframe_remedy,
   source: read('AC 43.13-1B ch. 10 (arms signed from the datum)'),
   check: ({ visit }) => {

@@ -1,6 +1,7 @@
 import * as m from '../../../text/generated/messages.ts';
 import { said } from '../../../text/message.ts';
-import { type Hit, PRACTICE, type Rule } from '../../rule.ts';
+import { hitsIn } from '../../hits.ts';
+import { PRACTICE, type Rule } from '../../rule.ts';
 
 export const asFoundItemNotListed: Rule = {
   code: 'AS_FOUND_ITEM_NOT_LISTED',
@@ -10,15 +11,13 @@ export const asFoundItemNotListed: Rule = {
   source: PRACTICE,
   check: ({ visit }) => {
     const listed = new Set((visit.baseline?.equipment ?? []).map(({ id }) => id));
-    return (visit.asFound ?? []).flatMap((line, index): Hit[] => {
-      if (line.kind === 'unlisted' || listed.has(line.item)) return [];
-      return [
-        {
-          path: ['asFound', index, 'item'],
-          sentence: said(m.asFoundItemNotListed_surveyNamesItemEquipment, { item: line.item }),
-          data: { item: line.item },
-        },
-      ];
+    return hitsIn(['asFound'], visit.asFound, (line) => {
+      if (line.kind === 'unlisted' || listed.has(line.item)) return undefined;
+      return {
+        field: 'item',
+        sentence: said(m.asFoundItemNotListed_surveyNamesItemEquipment, { item: line.item }),
+        data: { item: line.item },
+      };
     });
   },
 };

@@ -1,24 +1,22 @@
 import * as m from '../../../text/generated/messages.ts';
 import { said } from '../../../text/message.ts';
 import { termOf } from '../../../text/terms.ts';
-import { type Hit, PRACTICE, type Rule } from '../../rule.ts';
+import { hitsIn } from '../../hits.ts';
+import { PRACTICE, type Rule } from '../../rule.ts';
 
 export const asFoundUnresolved: Rule = {
   code: 'AS_FOUND_UNRESOLVED',
   severity: 'caution',
-  meaning: 'Something differs from the papers and nobody decided what follows',
+  meaning: 'The aircraft differs from its records, and the action is not decided',
   remedy: m.asFoundUnresolved_remedy,
   source: PRACTICE,
   check: ({ visit }) =>
-    (visit.asFound ?? []).flatMap(({ disposition, kind }, index): Hit[] =>
-      disposition
-        ? []
-        : [
-            {
-              path: ['asFound', index, 'disposition'],
-              sentence: said(m.asFoundUnresolved_lineSurveyNoDisposition, { kind: termOf(kind) }),
-              data: { kind },
-            },
-          ],
-    ),
+    hitsIn(['asFound'], visit.asFound, ({ disposition, kind }) => {
+      if (disposition) return undefined;
+      return {
+        field: 'disposition',
+        sentence: said(m.asFoundUnresolved_lineSurveyNoDisposition, { kind: termOf(kind) }),
+        data: { kind },
+      };
+    }),
 };

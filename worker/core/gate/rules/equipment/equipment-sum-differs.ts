@@ -8,26 +8,24 @@ import { PRACTICE, type Rule } from '../../rule.ts';
 export const equipmentSumDiffers: Rule = {
   code: 'EQUIPMENT_SUM_DIFFERS',
   severity: 'blocks',
-  meaning: 'A list that is said to be complete does not add up to the empty mass',
+  meaning: 'A list marked as complete does not add up to the empty mass',
   remedy: m.equipmentSumDiffers_remedy,
   source: PRACTICE,
   check: ({ visit, results }) => {
     const { baseline } = visit;
-    if (baseline?.equipmentSumToleranceKg === undefined) return [];
+    if (baseline?.equipmentSumToleranceKg === undefined) return undefined;
     const sumKg = total((baseline.equipment ?? []).map(({ massKg, armMm }) => atArm(massKg, armMm))).massKg;
     const difference = sumKg - baseline.emptyMassKg;
-    if (isAtMost(Math.abs(difference), baseline.equipmentSumToleranceKg)) return [];
-    return [
-      {
-        path: ['baseline', 'equipment'],
-        sentence: said(m.equipmentSumDiffers_itemsListAddUp, {
-          count: results.change.before.length,
-          sum: figure.measure('mass', sumKg),
-          emptyMass: figure.measure('mass', baseline.emptyMassKg),
-          equipmentSumTolerance: figure.measure('mass', baseline.equipmentSumToleranceKg),
-        }),
-        data: { sumKg, emptyKg: baseline.emptyMassKg, toleranceKg: baseline.equipmentSumToleranceKg },
-      },
-    ];
+    if (isAtMost(Math.abs(difference), baseline.equipmentSumToleranceKg)) return undefined;
+    return {
+      path: ['baseline', 'equipment'],
+      sentence: said(m.equipmentSumDiffers_itemsListAddUp, {
+        count: results.change.before.length,
+        sum: figure.measure('mass', sumKg),
+        emptyMass: figure.measure('mass', baseline.emptyMassKg),
+        equipmentSumTolerance: figure.measure('mass', baseline.equipmentSumToleranceKg),
+      }),
+      data: { sumKg, emptyKg: baseline.emptyMassKg, toleranceKg: baseline.equipmentSumToleranceKg },
+    };
   },
 };

@@ -1,11 +1,12 @@
 import * as m from '../../../text/generated/messages.ts';
 import { said } from '../../../text/message.ts';
-import { type Hit, PRACTICE, type Rule } from '../../rule.ts';
+import { hits } from '../../hits.ts';
+import { PRACTICE, type Rule } from '../../rule.ts';
 
 export const installedItemAlreadyListed: Rule = {
   code: 'INSTALLED_ITEM_ALREADY_LISTED',
   severity: 'blocks',
-  meaning: 'An item was put in, or entered as found, under a line number that is taken',
+  meaning: 'An item was installed, or found, under a line number that is already used',
   remedy: m.installedItemAlreadyListed_remedy,
   source: PRACTICE,
   check: ({ results }) => {
@@ -15,16 +16,13 @@ export const installedItemAlreadyListed: Rule = {
       path: change.kind === 'replaced' ? [...path, 'by'] : path,
       taken,
     }));
-    return [...entered, ...put].flatMap(({ path, taken }): Hit[] =>
-      taken === undefined
-        ? []
-        : [
-            {
-              path: [...path, 'id'],
-              sentence: said(m.installedItemAlreadyListed_equipmentListAlreadyItem, { taken }),
-              data: { item: taken },
-            },
-          ],
-    );
+    return hits([...entered, ...put], ({ path, taken }) => {
+      if (taken === undefined) return undefined;
+      return {
+        path: [...path, 'id'],
+        sentence: said(m.installedItemAlreadyListed_equipmentListAlreadyItem, { taken }),
+        data: { item: taken },
+      };
+    });
   },
 };

@@ -1,19 +1,18 @@
 import * as m from '../../../text/generated/messages.ts';
 import { said } from '../../../text/message.ts';
-import { type Hit, PRACTICE, type Rule } from '../../rule.ts';
+import { hits } from '../../hits.ts';
+import { PRACTICE, type Rule } from '../../rule.ts';
 
 export const massEstimated: Rule = {
   code: 'MASS_ESTIMATED',
   severity: 'caution',
-  meaning: 'The mass of an item put in is only estimated',
+  meaning: 'The mass of an installed item is only estimated',
   remedy: m.massEstimated_remedy,
   source: PRACTICE,
   check: ({ results }) =>
-    results.change.changes.flatMap(({ change, path }): Hit[] => {
+    hits(results.change.changes, ({ change, path }) => {
       const item = change.kind === 'replaced' ? change.by : change.kind === 'installed' ? change : undefined;
-      if (item?.massSource !== 'estimated') return [];
-      return [
-        { path, sentence: said(m.massEstimated_massOnlyEstimated, { item: item.name }), data: { item: item.id } },
-      ];
+      if (item?.massSource !== 'estimated') return undefined;
+      return { path, sentence: said(m.massEstimated_massOnlyEstimated, { item: item.name }), data: { item: item.id } };
     }),
 };

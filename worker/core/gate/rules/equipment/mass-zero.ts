@@ -5,7 +5,7 @@ import { type Rule, read } from '../../rule.ts';
 export const massZero: Rule = {
   code: 'MASS_ZERO',
   severity: 'caution',
-  meaning: 'An item put in has no mass',
+  meaning: 'An installed item has no mass',
   remedy: m.massZero_remedy,
   source: read('FAA-H-8083-1B ch. 7'),
   check: ({ results }) =>

@@ -7,7 +7,7 @@ import { type Rule, type RuleInput, read } from '../../rule.ts';
 export const negligibleChange: Rule = {
   code: 'NEGLIGIBLE_CHANGE',
   severity: 'note',
-  meaning: 'The change of empty mass and of its centre of gravity is small enough to count as none',
+  meaning: 'The change of empty mass and centre of gravity is negligible',
   remedy: m.negligibleChange_remedy,
   source: read('AC 43.13-1B para 10-2c'),
   check: (input) => {
@@ -16,23 +16,22 @@ export const negligibleChange: Rule = {
     const limitPercent = input.regime.negligibleMacPercent.value;
     const shiftPercent = shiftPercentMac(input);
     const totalKg = lines.reduce((sum, line) => sum + Math.abs(line.massKg), 0);
-    if (limitKg === null || lines.length === 0 || !isAtMost(totalKg, limitKg)) return [];
-    // Without a chord the shift cannot be judged, and half a pound moved from nose to tail is not negligible.
-    if (shiftPercent === undefined || (limitPercent !== null && isAtLeast(shiftPercent, limitPercent))) return [];
+    if (limitKg === null || lines.length === 0 || !isAtMost(totalKg, limitKg)) return undefined;
+    // Without a chord the shift is unknown, and half a pound moved from nose to tail is not negligible.
+    if (shiftPercent === undefined || (limitPercent !== null && isAtLeast(shiftPercent, limitPercent)))
+      return undefined;
     const masses = said(m.negligibleChange_allLimit, {
       total: figure.measure('mass', totalKg, { extra: 1 }),
       limit: figure.measure('mass', limitKg, { extra: 1 }),
     });
-    return [
-      {
-        path: ['modifications'],
-        sentence: said(m.negligibleChange_changesCountNegligibleCentre, {
-          masses,
-          shiftPercent: figure.plain(shiftPercent, 3),
-        }),
-        data: { totalKg, changeKg: massKg, limitKg, shiftPercent },
-      },
-    ];
+    return {
+      path: ['modifications'],
+      sentence: said(m.negligibleChange_changesCountNegligibleCentre, {
+        masses,
+        shiftPercent: figure.plain(shiftPercent, 3),
+      }),
+      data: { totalKg, changeKg: massKg, limitKg, shiftPercent },
+    };
   },
 };
 

@@ -1,6 +1,7 @@
 import * as m from '../../../text/generated/messages.ts';
 import { said } from '../../../text/message.ts';
-import { type Hit, PRACTICE, type Rule } from '../../rule.ts';
+import { hits } from '../../hits.ts';
+import { PRACTICE, type Rule } from '../../rule.ts';
 
 export const relocatedItemNotListed: Rule = {
   code: 'RELOCATED_ITEM_NOT_LISTED',
@@ -9,14 +10,12 @@ export const relocatedItemNotListed: Rule = {
   remedy: m.correctLineNumberEnter,
   source: PRACTICE,
   check: ({ results }) =>
-    results.change.changes.flatMap(({ change, listed, path }): Hit[] => {
-      if (change.kind !== 'relocated' || listed) return [];
-      return [
-        {
-          path: [...path, 'item'],
-          sentence: said(m.relocatedItemNotListed_itemMovedButEquipment, { item: change.item }),
-          data: { item: change.item },
-        },
-      ];
+    hits(results.change.changes, ({ change, listed, path }) => {
+      if (change.kind !== 'relocated' || listed) return undefined;
+      return {
+        path: [...path, 'item'],
+        sentence: said(m.relocatedItemNotListed_itemMovedButEquipment, { item: change.item }),
+        data: { item: change.item },
+      };
     }),
 };

@@ -1,7 +1,8 @@
 import * as figure from '../../../text/figure.ts';
 import * as m from '../../../text/generated/messages.ts';
 import { said } from '../../../text/message.ts';
-import { type Hit, PRACTICE, type Rule } from '../../rule.ts';
+import { hits } from '../../hits.ts';
+import { PRACTICE, type Rule } from '../../rule.ts';
 
 export const relocationWithoutMomentChange: Rule = {
   code: 'RELOCATION_WITHOUT_MOMENT_CHANGE',
@@ -10,17 +11,15 @@ export const relocationWithoutMomentChange: Rule = {
   remedy: m.relocationWithoutMomentChange_remedy,
   source: PRACTICE,
   check: ({ results }) =>
-    results.change.changes.flatMap(({ change, listed, path }): Hit[] => {
-      if (change.kind !== 'relocated' || !listed || change.armMm !== listed.armMm) return [];
-      return [
-        {
-          path: [...path, 'arm'],
-          sentence: said(m.relocationWithoutMomentChange_itemMovedButArm, {
-            item: change.item,
-            arm: figure.measure('arm', change.armMm),
-          }),
-          data: { item: change.item, armMm: change.armMm },
-        },
-      ];
+    hits(results.change.changes, ({ change, listed, path }) => {
+      if (change.kind !== 'relocated' || !listed || change.armMm !== listed.armMm) return undefined;
+      return {
+        path: [...path, 'arm'],
+        sentence: said(m.relocationWithoutMomentChange_itemMovedButArm, {
+          item: change.item,
+          arm: figure.measure('arm', change.armMm),
+        }),
+        data: { item: change.item, armMm: change.armMm },
+      };
     }),
 };

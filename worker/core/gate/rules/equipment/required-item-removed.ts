@@ -1,24 +1,23 @@
 import * as m from '../../../text/generated/messages.ts';
 import { said } from '../../../text/message.ts';
-import { type Hit, type Rule, read } from '../../rule.ts';
+import { hits } from '../../hits.ts';
+import { type Rule, read } from '../../rule.ts';
 
 export const requiredItemRemoved: Rule = {
   code: 'REQUIRED_ITEM_REMOVED',
   severity: 'blocks',
-  meaning: 'An item that the aircraft may not fly without is gone and nothing replaces it',
+  meaning: 'A required item was removed without a replacement',
   remedy: m.requiredItemRemoved_remedy,
   source: read('14 CFR 43.11 (placard); ML.A.403'),
   check: ({ results }) => {
     const gone = new Set(results.change.after.map(({ id }) => id));
-    return results.change.changes.flatMap(({ change, listed, path }): Hit[] => {
-      if (change.kind !== 'removed' || !listed?.required || gone.has(listed.id)) return [];
-      return [
-        {
-          path,
-          sentence: said(m.requiredItemRemoved_itemRequiredTakenOut, { listed: listed.id, listed2: listed.name }),
-          data: { item: listed.id },
-        },
-      ];
+    return hits(results.change.changes, ({ change, listed, path }) => {
+      if (change.kind !== 'removed' || !listed?.required || gone.has(listed.id)) return undefined;
+      return {
+        path,
+        sentence: said(m.requiredItemRemoved_itemRequiredTakenOut, { listed: listed.id, listed2: listed.name }),
+        data: { item: listed.id },
+      };
     });
   },
 };

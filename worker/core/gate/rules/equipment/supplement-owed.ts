@@ -1,19 +1,20 @@
 import * as m from '../../../text/generated/messages.ts';
 import { said } from '../../../text/message.ts';
-import { type Hit, type Rule, read } from '../../rule.ts';
+import { hitsIn } from '../../hits.ts';
+import { type Rule, read } from '../../rule.ts';
 
 export const supplementOwed: Rule = {
   code: 'SUPPLEMENT_OWED',
   severity: 'blocks',
-  meaning: 'The flight manual lacks a supplement for a modification, and nobody stated that none is needed',
+  meaning: 'The flight manual supplement for a modification is missing, and not stated as unnecessary',
   remedy: m.supplementOwed_remedy,
   source: read('CS-STAN (manual supplement)'),
   check: ({ visit }) =>
-    (visit.modifications ?? []).flatMap(({ id, supplement, noSupplementNeeded }, index): Hit[] => {
-      if (supplement?.state === 'in-place' || (!supplement && noSupplementNeeded)) return [];
+    hitsIn(['modifications'], visit.modifications, ({ id, supplement, noSupplementNeeded }) => {
+      if (supplement?.state === 'in-place' || (!supplement && noSupplementNeeded)) return undefined;
       const sentence = supplement
         ? said(m.supplementOwed_modificationSupplementOwed, { id, supplement: supplement.text })
         : said(m.supplementOwed_modificationSaysNothingAbout, { id });
-      return [{ path: ['modifications', index, 'supplement'], sentence, data: { modification: id } }];
+      return { field: 'supplement', sentence, data: { modification: id } };
     }),
 };

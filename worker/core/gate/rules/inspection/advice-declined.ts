@@ -1,23 +1,21 @@
 import * as m from '../../../text/generated/messages.ts';
 import { said } from '../../../text/message.ts';
-import { type Hit, PRACTICE, type Rule } from '../../rule.ts';
+import { hitsIn } from '../../hits.ts';
+import { PRACTICE, type Rule } from '../../rule.ts';
 
 export const adviceDeclined: Rule = {
   code: 'ADVICE_DECLINED',
   severity: 'note',
-  meaning: 'The owner declined something that was advised',
+  meaning: 'The owner declined recommended work',
   remedy: m.adviceDeclined_remedy,
   source: PRACTICE,
   check: ({ visit }) =>
-    (visit.findings ?? []).flatMap(({ id, text, severity, disposition }, index): Hit[] =>
+    hitsIn(['findings'], visit.findings, ({ id, text, severity, disposition }) =>
       disposition === 'declined' && severity !== 'airworthiness'
-        ? [
-            {
-              path: ['findings', index],
-              sentence: said(m.adviceDeclined_ownerDeclinedFinding, { id, text }),
-              data: { finding: id },
-            },
-          ]
-        : [],
+        ? {
+            sentence: said(m.adviceDeclined_ownerDeclinedFinding, { id, text }),
+            data: { finding: id },
+          }
+        : undefined,
     ),
 };

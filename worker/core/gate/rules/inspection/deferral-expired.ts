@@ -5,7 +5,8 @@ import * as figure from '../../../text/figure.ts';
 import * as m from '../../../text/generated/messages.ts';
 import { said } from '../../../text/message.ts';
 import { dateOf } from '../../../units/calendar.ts';
-import { type Hit, type Rule, read } from '../../rule.ts';
+import { hitsIn } from '../../hits.ts';
+import { type Rule, read } from '../../rule.ts';
 
 export const deferralExpired: Rule = {
   code: 'DEFERRAL_EXPIRED',
@@ -14,27 +15,23 @@ export const deferralExpired: Rule = {
   remedy: m.deferralExpired_remedy,
   source: read('ML.A.403 (within the stated limit)'),
   check: ({ visit, results, at }) =>
-    (visit.findings ?? []).flatMap(({ id, disposition, deferral }, index): Hit[] => {
-      if (disposition !== 'deferred' || !deferral) return [];
+    hitsIn(['findings'], visit.findings, ({ id, disposition, deferral }) => {
+      if (disposition !== 'deferred' || !deferral) return undefined;
       const { untilDate, untilHours } = deferral;
       const hours = hoursRead(results.readings, namedMeter(visit, deferral.meter));
-      const path = ['findings', index, 'deferral'];
+
       if (untilDate !== undefined && untilDate < dateOf(at))
-        return [
-          {
-            path: [...path, 'untilDate'],
-            sentence: said(m.deferralExpired_findingDone, { id, untilDate: figure.date(untilDate) }),
-            data: { finding: id, untilDate },
-          },
-        ];
-      if (untilHours === undefined || hours === undefined || isAtLeast(untilHours, hours)) return [];
+        return {
+          field: ['deferral', 'untilDate'],
+          sentence: said(m.deferralExpired_findingDone, { id, untilDate: figure.date(untilDate) }),
+          data: { finding: id, untilDate },
+        };
+      if (untilHours === undefined || hours === undefined || isAtLeast(untilHours, hours)) return undefined;
       const [untilText, hoursText] = figure.plainApart(untilHours, hours, 1);
-      return [
-        {
-          path: [...path, 'untilHours'],
-          sentence: said(m.deferralExpired_findingDoneHMeter, { id, until: untilText, hours: hoursText }),
-          data: { finding: id, untilHours, hours },
-        },
-      ];
+      return {
+        field: ['deferral', 'untilHours'],
+        sentence: said(m.deferralExpired_findingDoneHMeter, { id, until: untilText, hours: hoursText }),
+        data: { finding: id, untilHours, hours },
+      };
     }),
 };

@@ -5,16 +5,14 @@ import { type Rule, read } from '../../rule.ts';
 export const panelsNotClosed: Rule = {
   code: 'PANELS_NOT_CLOSED',
   severity: 'blocks',
-  meaning: 'Nobody stated that all panels were refitted',
+  meaning: 'It is not confirmed that all panels were refitted',
   remedy: m.panelsNotClosed_remedy,
   source: read('145.A.48 (access panels refitted)'),
   check: ({ visit }) =>
     visit.inspection && visit.inspection.panelsClosed !== true
-      ? [
-          {
-            path: ['inspection', 'panelsClosed'],
-            sentence: said(m.panelsNotClosed_recordNotStateAll),
-          },
-        ]
-      : [],
+      ? {
+          path: ['inspection', 'panelsClosed'],
+          sentence: said(m.panelsNotClosed_recordNotStateAll),
+        }
+      : undefined,
 };

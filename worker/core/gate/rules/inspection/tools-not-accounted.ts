@@ -5,16 +5,14 @@ import { type Rule, read } from '../../rule.ts';
 export const toolsNotAccounted: Rule = {
   code: 'TOOLS_NOT_ACCOUNTED',
   severity: 'blocks',
-  meaning: 'Nobody stated that all tools were counted back',
+  meaning: 'It is not confirmed that all tools were counted back',
   remedy: m.toolsNotAccounted_remedy,
   source: read('145.A.48 (clear of tools and equipment)'),
   check: ({ visit }) =>
     visit.inspection && visit.inspection.toolsAccountedFor !== true
-      ? [
-          {
-            path: ['inspection', 'toolsAccountedFor'],
-            sentence: said(m.toolsNotAccounted_recordNotStateAll),
-          },
-        ]
-      : [],
+      ? {
+          path: ['inspection', 'toolsAccountedFor'],
+          sentence: said(m.toolsNotAccounted_recordNotStateAll),
+        }
+      : undefined,
 };

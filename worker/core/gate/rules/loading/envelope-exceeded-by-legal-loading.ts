@@ -8,7 +8,7 @@ import { type Rule, read } from '../../rule.ts';
 export const envelopeExceededByLegalLoading: Rule = {
   code: 'ENVELOPE_EXCEEDED_BY_LEGAL_LOADING',
   severity: 'blocks',
-  meaning: 'A loading that every stated limit allows lies outside the envelope',
+  meaning: 'A permitted loading is outside the envelope',
   remedy: m.envelopeExceededByLegalLoading_remedy,
   source: read('AC 43.13-1B ch. 10 (adverse-loaded checks)'),
   check: ({ visit, results }) => {

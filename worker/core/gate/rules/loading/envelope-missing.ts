@@ -5,18 +5,16 @@ import { type Rule, read } from '../../rule.ts';
 export const envelopeMissing: Rule = {
   code: 'ENVELOPE_MISSING',
   severity: 'blocks',
-  meaning: 'The aircraft has no envelope, though its layout has limits on the centre of gravity',
+  meaning: 'The aircraft has no envelope, but its layout has centre of gravity limits',
   remedy: m.envelopeMissing_remedy,
   source: read('FAA-H-8083-1B (weight-shift aircraft alone have no such range)'),
   check: ({ visit }) => {
     const { envelope, layout } = visit.aircraft;
-    if (envelope || layout === 'weight-shift') return [];
-    return [
-      {
-        path: ['aircraft', 'envelope'],
-        sentence: said(m.envelopeMissing_recordGivesNoMass),
-        data: { layout },
-      },
-    ];
+    if (envelope || layout === 'weight-shift') return undefined;
+    return {
+      path: ['aircraft', 'envelope'],
+      sentence: said(m.envelopeMissing_recordGivesNoMass),
+      data: { layout },
+    };
   },
 };

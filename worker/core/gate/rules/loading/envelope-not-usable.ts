@@ -6,17 +6,15 @@ import { PRACTICE, type Rule } from '../../rule.ts';
 export const envelopeNotUsable: Rule = {
   code: 'ENVELOPE_NOT_USABLE',
   severity: 'blocks',
-  meaning: 'The corners of the envelope do not bound an area',
+  meaning: 'The envelope corners do not form a closed area',
   remedy: m.envelopeNotUsable_remedy,
   source: PRACTICE,
   check: ({ visit }) => {
     const { envelope } = visit.aircraft;
-    if (!envelope || envelopeOf(envelope)) return [];
-    return [
-      {
-        path: ['aircraft', 'envelope'],
-        sentence: said(m.envelopeNotUsable_cornersEnvelopeNotBound),
-      },
-    ];
+    if (!envelope || envelopeOf(envelope)) return undefined;
+    return {
+      path: ['aircraft', 'envelope'],
+      sentence: said(m.envelopeNotUsable_cornersEnvelopeNotBound),
+    };
   },
 };

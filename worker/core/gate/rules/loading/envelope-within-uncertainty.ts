@@ -4,35 +4,34 @@ import * as m from '../../../text/generated/messages.ts';
 import { said } from '../../../text/message.ts';
 import { termOf } from '../../../text/terms.ts';
 import { describeLoading } from '../../describe-loading.ts';
-import { type Hit, type Rule, read } from '../../rule.ts';
+import { hits } from '../../hits.ts';
+import { type Rule, read } from '../../rule.ts';
 
 export const envelopeWithinUncertainty: Rule = {
   code: 'ENVELOPE_WITHIN_UNCERTAINTY',
   severity: 'caution',
-  meaning: 'A legal loading comes nearer to a limit than the uncertainty of the empty centre of gravity',
+  meaning: 'A permitted loading is nearer to a limit than the uncertainty of the empty centre of gravity',
   remedy: m.envelopeWithinUncertainty_remedy,
   source: read('JCGM 100:2008'),
   check: ({ visit, results }) => {
     const { schedule, loading } = results;
     const expanded = schedule?.expanded;
-    if (!schedule || !expanded) return [];
-    return (loading?.extremes?.margins ?? []).flatMap(({ side, margin, loading: at }): Hit[] => {
-      if (side === 'below' || side === 'above') return [];
+    if (!schedule || !expanded) return undefined;
+    return hits(loading?.extremes?.margins, ({ side, margin, loading: at }) => {
+      if (side === 'below' || side === 'above') return undefined;
       // The empty aircraft is one part of the loaded one, so its uncertainty counts by its share of the mass.
       const uncertaintyMm = (expanded.armMm * schedule.massKg) / at.massKg;
-      if (!isAtLeast(margin, 0) || isAtLeast(margin, uncertaintyMm)) return [];
-      return [
-        {
-          path: ['aircraft', 'envelope'],
-          sentence: said(m.envelopeWithinUncertainty_staysInsideLimitUncertainty, {
-            describeLoading: describeLoading(visit, at),
-            margin: figure.measure('arm', margin, { extra: 1 }),
-            side: termOf(side),
-            uncertainty: figure.measure('arm', uncertaintyMm, { extra: 1 }),
-          }),
-          data: { side, margin, uncertaintyMm },
-        },
-      ];
+      if (!isAtLeast(margin, 0) || isAtLeast(margin, uncertaintyMm)) return undefined;
+      return {
+        path: ['aircraft', 'envelope'],
+        sentence: said(m.envelopeWithinUncertainty_staysInsideLimitUncertainty, {
+          describeLoading: describeLoading(visit, at),
+          margin: figure.measure('arm', margin, { extra: 1 }),
+          side: termOf(side),
+          uncertainty: figure.measure('arm', uncertaintyMm, { extra: 1 }),
+        }),
+        data: { side, margin, uncertaintyMm },
+      };
     });
   },
 };

@@ -11,14 +11,12 @@ export const minimumSoloMassHigh: Rule = {
   remedy: m.minimumSoloMassHigh_remedy,
   source: PRACTICE,
   check: ({ results, regime }) => {
-    const least = results.loading?.minimumSoloKg;
-    if (least === undefined || isAtMost(least, regime.soloMassHighKg.value)) return [];
-    return [
-      {
-        path: ['aircraft', 'envelope'],
-        sentence: said(m.minimumSoloMassHigh_leastPilotWhoMay, { least: figure.measure('mass', least) }),
-        data: { leastKg: least },
-      },
-    ];
+    const massKg = results.loading?.minimumSoloKg;
+    if (massKg === undefined || isAtMost(massKg, regime.soloMassHighKg.value)) return undefined;
+    return {
+      path: ['aircraft', 'envelope'],
+      sentence: said(m.minimumSoloMassHigh_leastPilotWhoMay, { mass: figure.measure('mass', massKg) }),
+      data: { leastKg: massKg },
+    };
   },
 };

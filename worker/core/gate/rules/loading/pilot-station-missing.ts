@@ -5,11 +5,11 @@ import { PRACTICE, type Rule } from '../../rule.ts';
 export const pilotStationMissing: Rule = {
   code: 'PILOT_STATION_MISSING',
   severity: 'blocks',
-  meaning: 'No station carries the pilot, so no loading can be computed',
+  meaning: 'The pilot has no station, so no loading can be calculated',
   remedy: m.pilotStationMissing_remedy,
   source: PRACTICE,
-  check: ({ visit }) =>
-    visit.aircraft.stations.some(({ kind }) => kind === 'pilot')
-      ? []
-      : [{ path: ['aircraft', 'stations'], sentence: said(m.pilotStationMissing_aircraftNoStationPilot) }],
+  check: ({ visit }) => {
+    if (visit.aircraft.stations.some(({ kind }) => kind === 'pilot')) return undefined;
+    return { path: ['aircraft', 'stations'], sentence: said(m.pilotStationMissing_aircraftNoStationPilot) };
+  },
 };

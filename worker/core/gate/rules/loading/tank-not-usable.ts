@@ -1,6 +1,7 @@
 import * as m from '../../../text/generated/messages.ts';
 import { said } from '../../../text/message.ts';
-import { type Hit, PRACTICE, type Rule } from '../../rule.ts';
+import { hitsIn } from '../../hits.ts';
+import { PRACTICE, type Rule } from '../../rule.ts';
 
 export const tankNotUsable: Rule = {
   code: 'TANK_NOT_USABLE',
@@ -9,34 +10,16 @@ export const tankNotUsable: Rule = {
   remedy: m.tankNotUsable_remedy,
   source: PRACTICE,
   check: ({ visit }) =>
-    visit.aircraft.stations.flatMap((station, index): Hit[] => {
-      if (station.kind !== 'fuel') return [];
-      const path = ['aircraft', 'stations', index];
-      const volumes = (station.armByVolume ?? []).map(({ volumeL }) => volumeL);
-      if (station.armMm === undefined && volumes.length === 0)
-        return [
-          {
-            path,
-            sentence: said(m.tankNotUsable_neitherArmNorTable, { station: station.name }),
-            data: { station: station.id },
-          },
-        ];
-      if (!(station.unusableL < station.capacityL))
-        return [
-          {
-            path,
-            sentence: said(m.tankNotUsable_unusableContentNotBelow, { station: station.name }),
-            data: { station: station.id },
-          },
-        ];
-      if (volumes.some((volume, step) => step > 0 && volume <= (volumes[step - 1] ?? 0)))
-        return [
-          {
-            path: [...path, 'armByVolume'],
-            sentence: said(m.tankNotUsable_tableArmsNotRise, { station: station.name }),
-            data: { station: station.id },
-          },
-        ];
-      return [];
+    hitsIn(['aircraft', 'stations'], visit.aircraft.stations, (station) => {
+      if (station.kind !== 'fuel') return undefined;
+      const { name, armMm, armByVolume = [], unusableL, capacityL } = station;
+      const data = { station: station.id };
+      if (armMm === undefined && armByVolume.length === 0)
+        return { sentence: said(m.tankNotUsable_neitherArmNorTable, { station: name }), data };
+      if (!(unusableL < capacityL))
+        return { sentence: said(m.tankNotUsable_unusableContentNotBelow, { station: name }), data };
+      const rises = armByVolume.slice(1).every(({ volumeL }, step) => volumeL > (armByVolume[step]?.volumeL ?? 0));
+      if (rises) return undefined;
+      return { field: 'armByVolume', sentence: said(m.tankNotUsable_tableArmsNotRise, { station: name }), data };
     }),
 };

@@ -3,31 +3,30 @@ import { list, said } from '../../../text/message.ts';
 import { termOf } from '../../../text/terms.ts';
 import { owedAuthority } from '../../authority.ts';
 import { fieldName } from '../../field-name.ts';
-import { type Hit, type Rule, read } from '../../rule.ts';
+import { hits } from '../../hits.ts';
+import { type Rule, read } from '../../rule.ts';
 
 export const authorisationOutOfScope: Rule = {
   code: 'AUTHORISATION_OUT_OF_SCOPE',
   severity: 'blocks',
-  meaning: 'A person signed for something that their authorisation does not cover',
+  meaning: 'A person signed for something outside the scope of the authorisation',
   remedy: m.authorisationOutOfScope_remedy,
   source: read('14 CFR 65.109; ML.A.801'),
   check: ({ visit, people, at }) =>
-    people.flatMap((place): Hit[] => {
+    hits(people, (place) => {
       const scope = owedAuthority(place, at)?.scope;
       const person = scope && visit.people.find(({ id }) => id === place.value);
-      if (!person || person.scope.includes(scope)) return [];
+      if (!person || person.scope.includes(scope)) return undefined;
       const covers = person.scope.length > 0 ? list(person.scope.map((held) => termOf(held))) : said(m.nothing);
-      return [
-        {
-          path: place.path,
-          sentence: said(m.authorisationOutOfScope_takesScopeAuthorisationCovers, {
-            person: person.name,
-            doing: fieldName(place.means.doing, place),
-            scope: termOf(scope),
-            covers,
-          }),
-          data: { person: person.id, scope },
-        },
-      ];
+      return {
+        path: place.path,
+        sentence: said(m.authorisationOutOfScope_takesScopeAuthorisationCovers, {
+          person: person.name,
+          doing: fieldName(place.means.doing, place),
+          scope: termOf(scope),
+          covers,
+        }),
+        data: { person: person.id, scope },
+      };
     }),
 };

@@ -11,13 +11,11 @@ export const authorisationUnstated: Rule = {
   check: ({ visit }) => {
     const index = visit.people.findIndex(({ id }) => id === visit.release?.by);
     const person = visit.people[index];
-    if (!person || person.authorisation) return [];
-    return [
-      {
-        path: ['people', index, 'authorisation'],
-        sentence: said(m.authorisationUnstated_releasesAircraftWithoutLicence, { person: person.name }),
-        data: { person: person.id },
-      },
-    ];
+    if (!person || person.authorisation) return undefined;
+    return {
+      path: ['people', index, 'authorisation'],
+      sentence: said(m.authorisationUnstated_releasesAircraftWithoutLicence, { person: person.name }),
+      data: { person: person.id },
+    };
   },
 };

@@ -9,7 +9,7 @@ import { PRACTICE, type Rule } from '../../rule.ts';
 export const dateInFuture: Rule = {
   code: 'DATE_IN_FUTURE',
   severity: 'blocks',
-  meaning: 'The record dates something after the present moment',
+  meaning: 'The record has a date in the future',
   remedy: m.dateInFuture_remedy,
   source: PRACTICE,
   check: ({ visit, timestamps, at }) => [

@@ -4,7 +4,8 @@ import type { Visit } from '../../../record/visit.ts';
 import { fieldsOf } from '../../../record/visit-fields.ts';
 import * as m from '../../../text/generated/messages.ts';
 import { type Message, said } from '../../../text/message.ts';
-import { type Hit, PRACTICE, type Rule } from '../../rule.ts';
+import { hits } from '../../hits.ts';
+import { PRACTICE, type Rule } from '../../rule.ts';
 
 export const duplicateId: Rule = {
   code: 'DUPLICATE_ID',
@@ -14,18 +15,18 @@ export const duplicateId: Rule = {
   source: PRACTICE,
   check: ({ visit }) => {
     const seen = new Set<string>();
-    return identities(visit).flatMap(({ what, value, path }): Hit[] => {
+    return hits(identities(visit), ({ what, value, path }) => {
       const inList = `${path.slice(0, -2).join('/')} ${value}`;
       if (!seen.has(inList)) {
         seen.add(inList);
-        return [];
+        return undefined;
       }
-      return [{ path, sentence: said(m.duplicateId_thereAlready, { what: said(what), value }), data: { id: value } }];
+      return { path, sentence: said(m.duplicateId_thereAlready, { what: said(what), value }), data: { id: value } };
     });
   },
 };
 
-/** What may stand only once in its list. */
+/** Identifiers that must be unique in their lists. */
 function identities(visit: Visit): (Pick<Place, 'path'> & { what: Message; value: string })[] {
   return [
     ...fieldsOf(visit, 'identifier').flatMap(({ means, value, path, around }) =>

@@ -4,53 +4,49 @@ import { sameMeter } from '../../../calc/open-items/readings.ts';
 import * as figure from '../../../text/figure.ts';
 import * as m from '../../../text/generated/messages.ts';
 import { said } from '../../../text/message.ts';
+import { hitsIn } from '../../hits.ts';
 import { type Hit, PRACTICE, type Rule, type RuleInput } from '../../rule.ts';
 
 export const metersRunBack: Rule = {
   code: 'METERS_RUN_BACK',
   severity: 'blocks',
-  meaning:
-    'A meter reads less at release than at arrival, or its total or the landings are fewer than at an earlier visit',
+  meaning: 'A meter reads less than at arrival, or its total or the landings fell since an earlier visit',
   remedy: m.metersRunBack_remedy,
   source: PRACTICE,
   check: (input) => [...withinVisit(input), ...sinceEarlier(input)],
 };
 
 function withinVisit({ visit }: RuleInput): Hit[] {
-  return (visit.meters?.readings ?? []).flatMap(({ id, inHours, outHours }, index): Hit[] => {
-    if (isAtLeast(outHours, inHours)) return [];
+  return hitsIn(['meters', 'readings'], visit.meters?.readings, ({ id, inHours, outHours }) => {
+    if (isAtLeast(outHours, inHours)) return undefined;
     const [inText, outText] = figure.plainApart(inHours, outHours, 1);
-    return [
-      {
-        path: ['meters', 'readings', index, 'outHours'],
-        sentence: said(m.metersRunBack_meterReadHArrival, { id, in: inText, out: outText }),
-        data: { inHours, outHours },
-      },
-    ];
+    return {
+      field: 'outHours',
+      sentence: said(m.metersRunBack_meterReadHArrival, { id, in: inText, out: outText }),
+      data: { inHours, outHours },
+    };
   });
 }
 
-/** What a withdrawn pack read may be what was wrong with it, and binds nobody. */
+/** Readings of a withdrawn pack are ignored: they may be the reason for the withdrawal. */
 function sinceEarlier({ visit, facts }: RuleInput): Hit[] {
   const { readings } = facts;
   if (!readings) return [];
-  const hits = (visit.meters?.readings ?? []).flatMap((meter, index): Hit[] => {
+  const hits = hitsIn(['meters', 'readings'], visit.meters?.readings, (meter) => {
     const before = sameMeter(readings, meter);
     const hours = totalHours(meter);
-    if (!before || before.isWithdrawn || isAtLeast(hours, before.hours)) return [];
+    if (!before || before.isWithdrawn || isAtLeast(hours, before.hours)) return undefined;
     const [beforeText, hoursText] = figure.plainApart(before.hours, hours, 1);
-    return [
-      {
-        path: ['meters', 'readings', index, 'outHours'],
-        sentence: said(m.metersRunBack_meterHTotalH, {
-          meter: meter.id,
-          hours: hoursText,
-          pack: before.pack ?? '',
-          before: beforeText,
-        }),
-        data: { beforeHours: before.hours, hours },
-      },
-    ];
+    return {
+      field: 'outHours',
+      sentence: said(m.metersRunBack_meterHTotalH, {
+        meter: meter.id,
+        hours: hoursText,
+        pack: before.pack ?? '',
+        before: beforeText,
+      }),
+      data: { beforeHours: before.hours, hours },
+    };
   });
   const { landings: before } = readings;
   const count = visit.meters?.landings;

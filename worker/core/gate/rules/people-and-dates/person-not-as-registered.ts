@@ -1,21 +1,21 @@
 import * as m from '../../../text/generated/messages.ts';
 import { said } from '../../../text/message.ts';
-import { type Hit, PRACTICE, type RegisteredPerson, type Rule } from '../../rule.ts';
+import { hitsIn } from '../../hits.ts';
+import { PRACTICE, type RegisteredPerson, type Rule } from '../../rule.ts';
 
 export const personNotAsRegistered: Rule = {
   code: 'PERSON_NOT_AS_REGISTERED',
   severity: 'blocks',
-  meaning:
-    'A person of the record has another name, capacity, licence or scope, or a longer validity, than the table of people of the workshop says',
+  meaning: 'A person’s name, capacity, licence, scope or validity differs from the people table of the workshop',
   remedy: m.personNotAsRegistered_remedy,
   source: PRACTICE,
   check: ({ visit, facts }) =>
-    visit.people.flatMap((person, index): Hit[] => {
+    hitsIn(['people'], visit.people, (person) => {
       const registered = facts.people?.find(({ id }) => id === person.id);
-      if (!registered) return [];
+      if (!registered) return undefined;
       const data = { person: person.id };
       return differences(person, registered).map((field) => ({
-        path: ['people', index, field],
+        field,
         sentence: said(m.personNotAsRegistered_notTablePeopleWorkshop, {
           person: person.name,
           fields: said(FIELDS[field]),

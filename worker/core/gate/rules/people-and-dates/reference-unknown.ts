@@ -7,7 +7,7 @@ import { PRACTICE, type Rule } from '../../rule.ts';
 export const referenceUnknown: Rule = {
   code: 'REFERENCE_UNKNOWN',
   severity: 'blocks',
-  meaning: 'One part of the record names something that another part does not have',
+  meaning: 'The record refers to an entry that does not exist',
   remedy: m.referenceUnknown_remedy,
   source: PRACTICE,
   check: ({ visit }) => {

@@ -6,18 +6,16 @@ import { memory, type Rule } from '../../rule.ts';
 export const registrationMalformed: Rule = {
   code: 'REGISTRATION_MALFORMED',
   severity: 'blocks',
-  meaning: 'The registration is not written as marks are',
+  meaning: 'The registration is not in the usual form',
   remedy: m.registrationMalformed_remedy,
   source: memory('ICAO Annex 7'),
   check: ({ visit }) => {
     const { registration } = visit.aircraft;
-    if (REGISTRATION.test(registration)) return [];
-    return [
-      {
-        path: ['aircraft', 'registration'],
-        sentence: said(m.registrationMalformed_registrationNotWrittenMarks, { registration }),
-        data: { registration },
-      },
-    ];
+    if (REGISTRATION.test(registration)) return undefined;
+    return {
+      path: ['aircraft', 'registration'],
+      sentence: said(m.registrationMalformed_registrationNotWrittenMarks, { registration }),
+      data: { registration },
+    };
   },
 };

@@ -1,6 +1,7 @@
 import * as m from '../../../text/generated/messages.ts';
 import { said } from '../../../text/message.ts';
-import { type Hit, type Rule, read } from '../../rule.ts';
+import { hitsIn } from '../../hits.ts';
+import { type Rule, read } from '../../rule.ts';
 
 export const secondPersonMissing: Rule = {
   code: 'SECOND_PERSON_MISSING',
@@ -9,16 +10,13 @@ export const secondPersonMissing: Rule = {
   remedy: m.secondPersonMissing_remedy,
   source: read('145.A.48 and its acceptable means (independent inspection)'),
   check: ({ visit, regime }) => {
-    if (!regime.secondInspection.value) return [];
-    return (visit.inspection?.tasks ?? []).flatMap((task, index): Hit[] => {
-      if (!task.critical || task.secondInspection || task.result === 'not-applicable') return [];
-      return [
-        {
-          path: ['inspection', 'tasks', index],
-          sentence: said(m.secondPersonMissing_taskCriticalNoSecond, { task: task.id }),
-          data: { task: task.id },
-        },
-      ];
+    if (!regime.secondInspection.value) return undefined;
+    return hitsIn(['inspection', 'tasks'], visit.inspection?.tasks, (task) => {
+      if (!task.critical || task.secondInspection || task.result === 'not-applicable') return undefined;
+      return {
+        sentence: said(m.secondPersonMissing_taskCriticalNoSecond, { task: task.id }),
+        data: { task: task.id },
+      };
     });
   },
 };

@@ -1,6 +1,7 @@
 import * as m from '../../../text/generated/messages.ts';
 import { said } from '../../../text/message.ts';
-import { type Hit, type Rule, read } from '../../rule.ts';
+import { hitsIn } from '../../hits.ts';
+import { type Rule, read } from '../../rule.ts';
 
 export const secondPersonSame: Rule = {
   code: 'SECOND_PERSON_SAME',
@@ -9,15 +10,13 @@ export const secondPersonSame: Rule = {
   remedy: m.secondPersonSame_remedy,
   source: read('145.A.48 and its acceptable means (independent inspection)'),
   check: ({ visit }) =>
-    (visit.inspection?.tasks ?? []).flatMap((task, index): Hit[] => {
+    hitsIn(['inspection', 'tasks'], visit.inspection?.tasks, (task) => {
       const second = task.secondInspection;
-      if (!second || second.by !== task.by) return [];
-      return [
-        {
-          path: ['inspection', 'tasks', index, 'secondInspection', 'by'],
-          sentence: said(m.secondPersonSame_taskDoneInspectedSame, { task: task.id }),
-          data: { task: task.id, person: second.by },
-        },
-      ];
+      if (!second || second.by !== task.by) return undefined;
+      return {
+        field: ['secondInspection', 'by'],
+        sentence: said(m.secondPersonSame_taskDoneInspectedSame, { task: task.id }),
+        data: { task: task.id, person: second.by },
+      };
     }),
 };

@@ -11,24 +11,22 @@ const MAX_SHARE = 1.5;
 export const unitImplausible: Rule = {
   code: 'UNIT_IMPLAUSIBLE',
   severity: 'blocks',
-  meaning: 'A mass does not fit the aircraft at all: most often pounds taken for kilograms',
+  meaning: 'A mass does not fit the aircraft, often pounds entered as kilograms',
   remedy: m.unitImplausible_remedy,
   source: PRACTICE,
   check: ({ visit, results }) => {
     const { schedule } = results;
-    if (!schedule) return [];
+    if (!schedule) return undefined;
     const share = schedule.massKg / visit.aircraft.maximumMassKg;
-    if (isAtLeast(share, MIN_SHARE) && isAtMost(share, MAX_SHARE)) return [];
+    if (isAtLeast(share, MIN_SHARE) && isAtMost(share, MAX_SHARE)) return undefined;
     const path = visit.weighing ? ['weighing'] : ['baseline', 'emptyMass'];
-    return [
-      {
-        path,
-        sentence: said(m.unitImplausible_emptyMassNotFit, {
-          mass: figure.measure('mass', schedule.massKg),
-          maximumMass: figure.measure('mass', visit.aircraft.maximumMassKg),
-        }),
-        data: { emptyKg: schedule.massKg, maximumKg: visit.aircraft.maximumMassKg },
-      },
-    ];
+    return {
+      path,
+      sentence: said(m.unitImplausible_emptyMassNotFit, {
+        mass: figure.measure('mass', schedule.massKg),
+        maximumMass: figure.measure('mass', visit.aircraft.maximumMassKg),
+      }),
+      data: { emptyKg: schedule.massKg, maximumKg: visit.aircraft.maximumMassKg },
+    };
   },
 };

@@ -1,7 +1,8 @@
 import * as m from '../../../text/generated/messages.ts';
 import { said } from '../../../text/message.ts';
 import { printableLineOf } from '../../../text/printable.ts';
-import { type Hit, PRACTICE, type Rule } from '../../rule.ts';
+import { hitsIn } from '../../hits.ts';
+import { PRACTICE, type Rule } from '../../rule.ts';
 
 /** Characters below which a reason cannot be a sentence. */
 const MIN_LENGTH = 15;
@@ -9,19 +10,16 @@ const MIN_LENGTH = 15;
 export const acknowledgementThin: Rule = {
   code: 'ACKNOWLEDGEMENT_THIN',
   severity: 'blocks',
-  meaning: 'The reason given for accepting a caution says nothing',
+  meaning: 'The reason for accepting a caution is too short',
   remedy: m.acknowledgementThin_remedy,
   source: PRACTICE,
   check: ({ visit }) =>
-    (visit.release?.acknowledgements ?? []).flatMap(({ code, reason }, index): Hit[] =>
-      printableLineOf(reason).length >= MIN_LENGTH
-        ? []
-        : [
-            {
-              path: ['release', 'acknowledgements', index, 'reason'],
-              sentence: said(m.acknowledgementThin_reasonAcceptingTooShort, { code }),
-              data: { code },
-            },
-          ],
-    ),
+    hitsIn(['release', 'acknowledgements'], visit.release?.acknowledgements, ({ code, reason }) => {
+      if (printableLineOf(reason).length >= MIN_LENGTH) return undefined;
+      return {
+        field: 'reason',
+        sentence: said(m.acknowledgementThin_reasonAcceptingTooShort, { code }),
+        data: { code },
+      };
+    }),
 };

@@ -1,23 +1,20 @@
 import * as m from '../../../text/generated/messages.ts';
 import { said } from '../../../text/message.ts';
-import { type Hit, PRACTICE, type Rule } from '../../rule.ts';
+import { hitsIn } from '../../hits.ts';
+import { PRACTICE, type Rule } from '../../rule.ts';
 
 export const acknowledgementUnmatched: Rule = {
   code: 'ACKNOWLEDGEMENT_UNMATCHED',
   severity: 'note',
-  meaning: 'A caution is accepted that did not arise',
+  meaning: 'A caution is accepted that is not in this assessment',
   remedy: m.acknowledgementUnmatched_remedy,
   source: PRACTICE,
   check: ({ visit, cautionCodes }) =>
-    (visit.release?.acknowledgements ?? []).flatMap(({ code }, index): Hit[] =>
-      cautionCodes.has(code)
-        ? []
-        : [
-            {
-              path: ['release', 'acknowledgements', index],
-              sentence: said(m.acknowledgementUnmatched_acceptedButNoSuch, { code }),
-              data: { code },
-            },
-          ],
-    ),
+    hitsIn(['release', 'acknowledgements'], visit.release?.acknowledgements, ({ code }) => {
+      if (cautionCodes.has(code)) return undefined;
+      return {
+        sentence: said(m.acknowledgementUnmatched_acceptedButNoSuch, { code }),
+        data: { code },
+      };
+    }),
 };

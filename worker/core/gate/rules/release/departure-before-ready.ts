@@ -7,22 +7,20 @@ import { PRACTICE, type Rule } from '../../rule.ts';
 export const departureBeforeReady: Rule = {
   code: 'DEPARTURE_BEFORE_READY',
   severity: 'caution',
-  meaning: 'The work left ends after the latest take-off',
+  meaning: 'The remaining work ends after the latest take-off',
   remedy: m.departureBeforeReady_remedy,
   source: PRACTICE,
   check: ({ results }) => {
     const { slackMin, readyAt, plan } = results.clock;
-    // With nothing left to do, a departure that has passed is only late.
-    if (slackMin === undefined || isAtLeast(slackMin, 0) || plan.totalMin === 0) return [];
-    return [
-      {
-        path: ['departure'],
-        sentence: said(m.departureBeforeReady_workLeftEndsMinutes, {
-          readyAt: figure.timestamp(readyAt),
-          slackMin: figure.plain(-slackMin, 0),
-        }),
-        data: { slackMin },
-      },
-    ];
+    // If no work is left, a departure in the past is only late.
+    if (slackMin === undefined || isAtLeast(slackMin, 0) || plan.totalMin === 0) return undefined;
+    return {
+      path: ['departure'],
+      sentence: said(m.departureBeforeReady_workLeftEndsMinutes, {
+        readyAt: figure.timestamp(readyAt),
+        slackMin: figure.plain(-slackMin, 0),
+      }),
+      data: { slackMin },
+    };
   },
 };

@@ -10,7 +10,7 @@ import { workEndUnstated } from './work-end-unstated.ts';
 import { workInACircle } from './work-in-a-circle.ts';
 import { workOpen } from './work-open.ts';
 
-/** What is left of work and day, and the release itself. */
+/** Remaining work, departure and release. */
 export const RELEASE_RULES: readonly Rule[] = [
   workInACircle,
   departureBeforeReady,

@@ -8,13 +8,11 @@ export const releaseMissing: Rule = {
   meaning: 'The record does not say who releases and with what statement',
   remedy: m.releaseMissing_remedy,
   source: read('14 CFR 43.9; ML.A.801; UK ANO 2016 art. 47'),
-  check: ({ visit }) =>
-    visit.release
-      ? []
-      : [
-          {
-            path: ['release'],
-            sentence: said(m.releaseMissing_recordNotSayWho),
-          },
-        ],
+  check: ({ visit }) => {
+    if (visit.release) return undefined;
+    return {
+      path: ['release'],
+      sentence: said(m.releaseMissing_recordNotSayWho),
+    };
+  },
 };

@@ -5,22 +5,20 @@ import { PRACTICE, type Rule } from '../../rule.ts';
 export const statementUnknown: Rule = {
   code: 'STATEMENT_UNKNOWN',
   severity: 'blocks',
-  meaning: 'The release names a statement that the regime does not have',
+  meaning: 'The regime does not have the statement in the release',
   remedy: m.statementUnknown_remedy,
   source: PRACTICE,
   check: ({ visit, regime }) => {
     const statement = visit.release?.statement;
-    if (statement === undefined || regime.statements.some(({ id }) => id === statement)) return [];
-    return [
-      {
-        path: ['release', 'statement'],
-        sentence: said(m.statementUnknown_regimeNoStatement, {
-          regime: regime.id,
-          statement,
-          statements: regime.statements.map(({ id }) => id).join(', '),
-        }),
-        data: { statement },
-      },
-    ];
+    if (statement === undefined || regime.statements.some(({ id }) => id === statement)) return undefined;
+    return {
+      path: ['release', 'statement'],
+      sentence: said(m.statementUnknown_regimeNoStatement, {
+        regime: regime.id,
+        statement,
+        statements: regime.statements.map(({ id }) => id).join(', '),
+      }),
+      data: { statement },
+    };
   },
 };

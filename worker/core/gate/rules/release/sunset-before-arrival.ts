@@ -11,19 +11,17 @@ export const sunsetBeforeArrival: Rule = {
   source: PRACTICE,
   check: ({ results }) => {
     const { daylightMin, sunsetAt, isDarkAtArrival } = results.clock;
-    if (!isDarkAtArrival) return [];
-    return [
-      {
-        path: ['departure'],
-        sentence:
-          daylightMin === undefined || sunsetAt === undefined
-            ? said(m.sunsetBeforeArrival_flightWouldEndDark)
-            : said(m.sunsetBeforeArrival_flightWouldEndMinutes, {
-                daylightMin: figure.plain(-daylightMin, 0),
-                sunsetAt: figure.timestamp(sunsetAt),
-              }),
-        data: daylightMin === undefined ? {} : { daylightMin },
-      },
-    ];
+    if (!isDarkAtArrival) return undefined;
+    return {
+      path: ['departure'],
+      sentence:
+        daylightMin === undefined || sunsetAt === undefined
+          ? said(m.sunsetBeforeArrival_flightWouldEndDark)
+          : said(m.sunsetBeforeArrival_flightWouldEndMinutes, {
+              daylightMin: figure.plain(-daylightMin, 0),
+              sunsetAt: figure.timestamp(sunsetAt),
+            }),
+      data: daylightMin === undefined ? {} : { daylightMin },
+    };
   },
 };

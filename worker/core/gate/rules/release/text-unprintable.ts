@@ -7,7 +7,7 @@ import { type Hit, PRACTICE, type Rule } from '../../rule.ts';
 export const textUnprintable: Rule = {
   code: 'TEXT_UNPRINTABLE',
   severity: 'blocks',
-  meaning: 'A text has characters that no pack can print',
+  meaning: 'A text has characters that cannot be printed',
   remedy: m.writeLatinLettersSigns,
   source: PRACTICE,
   check: ({ visit }) => {

@@ -5,13 +5,13 @@ import { type Rule, read } from '../../rule.ts';
 export const workEndUnstated: Rule = {
   code: 'WORK_END_UNSTATED',
   severity: 'blocks',
-  meaning: 'The record does not say when the work ended',
+  meaning: 'The end of the work is not recorded',
   remedy: m.workEndUnstated_remedy,
   source: read('14 CFR 43.9(a)(2) as summarised (date of completion)'),
   check: ({ visit }) => {
     const worked = visit.modifications?.length || visit.inspection || visit.worksheet?.length;
     return worked && !visit.visit.workEndedAt
-      ? [{ path: ['visit', 'workEndedAt'], sentence: said(m.workEndUnstated_recordNotSayWhen) }]
-      : [];
+      ? { path: ['visit', 'workEndedAt'], sentence: said(m.workEndUnstated_recordNotSayWhen) }
+      : undefined;
   },
 };

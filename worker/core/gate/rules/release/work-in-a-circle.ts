@@ -10,14 +10,11 @@ export const workInACircle: Rule = {
   source: PRACTICE,
   check: ({ results }) => {
     const { circle } = results.clock.plan;
-    return circle.length === 0
-      ? []
-      : [
-          {
-            path: ['worksheet'],
-            sentence: said(m.workInACircle_jobsWaitEachOther, { circle: circle.join(', ') }),
-            data: { jobs: circle.join(' ') },
-          },
-        ];
+    if (circle.length === 0) return undefined;
+    return {
+      path: ['worksheet'],
+      sentence: said(m.workInACircle_jobsWaitEachOther, { circle: circle.join(', ') }),
+      data: { jobs: circle.join(' ') },
+    };
   },
 };

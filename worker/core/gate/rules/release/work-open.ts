@@ -1,6 +1,7 @@
 import * as m from '../../../text/generated/messages.ts';
 import { said } from '../../../text/message.ts';
-import { type Hit, type Rule, read } from '../../rule.ts';
+import { hitsIn } from '../../hits.ts';
+import { type Rule, read } from '../../rule.ts';
 
 export const workOpen: Rule = {
   code: 'WORK_OPEN',
@@ -9,19 +10,16 @@ export const workOpen: Rule = {
   remedy: m.workOpen_remedy,
   source: read('14 CFR 43.9; ML.A.801 (incomplete maintenance)'),
   check: ({ visit }) =>
-    (visit.worksheet ?? []).flatMap(({ id, text, state }, index): Hit[] =>
-      state === 'done' || state === 'declined'
-        ? []
-        : [
-            {
-              path: ['worksheet', index, 'state'],
-              sentence: said(m.workOpen_job, {
-                id,
-                text,
-                hand: state === 'in-hand' ? said(m.workOpen_hand) : said(m.workOpen_waiting),
-              }),
-              data: { job: id, state },
-            },
-          ],
-    ),
+    hitsIn(['worksheet'], visit.worksheet, ({ id, text, state }) => {
+      if (state === 'done' || state === 'declined') return undefined;
+      return {
+        field: 'state',
+        sentence: said(m.workOpen_job, {
+          id,
+          text,
+          hand: state === 'in-hand' ? said(m.workOpen_hand) : said(m.workOpen_waiting),
+        }),
+        data: { job: id, state },
+      };
+    }),
 };

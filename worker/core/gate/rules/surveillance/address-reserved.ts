@@ -11,12 +11,10 @@ export const addressReserved: Rule = {
   check: ({ results }) => {
     const { forms } = results.surveillance ?? {};
     return forms?.isReserved
-      ? [
-          {
-            path: ['aircraft', 'address24'],
-            sentence: said(m.addressReserved_addressNeverGivenAircraft, { hexadecimal: forms.hexadecimal }),
-          },
-        ]
-      : [];
+      ? {
+          path: ['aircraft', 'address24'],
+          sentence: said(m.addressReserved_addressNeverGivenAircraft, { hexadecimal: forms.hexadecimal }),
+        }
+      : undefined;
   },
 };

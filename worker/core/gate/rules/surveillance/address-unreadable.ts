@@ -1,6 +1,7 @@
 import * as m from '../../../text/generated/messages.ts';
 import { said } from '../../../text/message.ts';
-import { type Hit, memory, type Rule } from '../../rule.ts';
+import { hitsIn } from '../../hits.ts';
+import { memory, type Rule } from '../../rule.ts';
 
 export const addressUnreadable: Rule = {
   code: 'ADDRESS_UNREADABLE',
@@ -11,26 +12,22 @@ export const addressUnreadable: Rule = {
   check: ({ visit, results }) => {
     const record = visit.surveillance;
     const found = results.surveillance;
-    if (!record || !found) return [];
-    const hits: Hit[] = [];
-    if (visit.aircraft.address24 === undefined || found.address === undefined) {
-      hits.push({
-        path: ['aircraft', 'address24'],
-        sentence: said(m.addressUnreadable_recordTransmittersAircraftAddress),
-      });
-    }
-    for (const [index, device] of record.devices.entries()) {
-      if (device.addressSet !== undefined && found.devices[index]?.set === undefined) {
-        hits.push({
-          path: ['surveillance', 'devices', index, 'addressSet'],
-          sentence: said(m.addressUnreadable_deviceNoAircraftAddress, {
-            device: device.id,
-            addressSet: device.addressSet,
-          }),
-          data: { device: device.id },
-        });
-      }
-    }
-    return hits;
+    if (!record || !found) return undefined;
+    const isOwnReadable = visit.aircraft.address24 !== undefined && found.address !== undefined;
+    const own = {
+      path: ['aircraft', 'address24'],
+      sentence: said(m.addressUnreadable_recordTransmittersAircraftAddress),
+    };
+    return [
+      ...(isOwnReadable ? [] : [own]),
+      ...hitsIn(['surveillance', 'devices'], record.devices, ({ id, addressSet }, index) => {
+        if (addressSet === undefined || found.devices[index]?.set !== undefined) return undefined;
+        return {
+          field: 'addressSet',
+          sentence: said(m.addressUnreadable_deviceNoAircraftAddress, { device: id, addressSet }),
+          data: { device: id },
+        };
+      }),
+    ];
   },
 };

@@ -2,8 +2,9 @@ import * as figure from '../../../text/figure.ts';
 import * as m from '../../../text/generated/messages.ts';
 import { said } from '../../../text/message.ts';
 import { figureName } from '../../figure-name.ts';
+import { hits } from '../../hits.ts';
 import { rangeText } from '../../range-text.ts';
-import { type Hit, type Rule, read } from '../../rule.ts';
+import { type Rule, read } from '../../rule.ts';
 
 export const altimeterTestFailed: Rule = {
   code: 'ALTIMETER_TEST_FAILED',
@@ -12,20 +13,17 @@ export const altimeterTestFailed: Rule = {
   remedy: m.altimeterTestFailed_remedy,
   source: read('14 CFR 43 Appendix E'),
   check: ({ results }) =>
-    (results.surveillance?.altimeter ?? []).flatMap((measured): Hit[] =>
-      measured.isWithin
-        ? []
-        : [
-            {
-              path: ['surveillance', 'altimeter'],
-              sentence: said(m.outsideLimits, {
-                figure: figureName(measured),
-                value: figure.plain(measured.value, Number.isInteger(measured.value) ? 0 : 1),
-                unit: measured.unit,
-                range: rangeText(measured),
-              }),
-              data: { value: measured.value },
-            },
-          ],
-    ),
+    hits(results.surveillance?.altimeter, (measured) => {
+      if (measured.isWithin) return undefined;
+      return {
+        path: ['surveillance', 'altimeter'],
+        sentence: said(m.outsideLimits, {
+          figure: figureName(measured),
+          value: figure.plain(measured.value, Number.isInteger(measured.value) ? 0 : 1),
+          unit: measured.unit,
+          range: rangeText(measured),
+        }),
+        data: { value: measured.value },
+      };
+    }),
 };

@@ -2,7 +2,8 @@ import { ENCODER_TOLERANCE_FT } from '../../../calc/surveillance/altimeter-limit
 import * as figure from '../../../text/figure.ts';
 import * as m from '../../../text/generated/messages.ts';
 import { said } from '../../../text/message.ts';
-import { type Hit, type Rule, read } from '../../rule.ts';
+import { hitsIn } from '../../hits.ts';
+import { type Rule, read } from '../../rule.ts';
 
 export const encoderCorrespondenceFailed: Rule = {
   code: 'ENCODER_CORRESPONDENCE_FAILED',
@@ -11,19 +12,16 @@ export const encoderCorrespondenceFailed: Rule = {
   remedy: m.encoderCorrespondenceFailed_remedy,
   source: read('14 CFR 43 Appendix E (c); CS-ACNS'),
   check: ({ results }) =>
-    (results.surveillance?.encoder ?? []).flatMap(({ altimeterFt, encoderFt, differenceFt, isWithin }, index): Hit[] =>
-      isWithin
-        ? []
-        : [
-            {
-              path: ['surveillance', 'encoder', 'points', index],
-              sentence: said(m.encoderCorrespondenceFailed_ftEncoderReportsFt, {
-                altimeter: figure.plain(altimeterFt, 0),
-                encoder: figure.plain(encoderFt, 0),
-                encoderToleranceFt: ENCODER_TOLERANCE_FT,
-              }),
-              data: { altimeterFt, differenceFt },
-            },
-          ],
-    ),
+    hitsIn(['surveillance', 'encoder', 'points'], results.surveillance?.encoder, (point) => {
+      if (point.isWithin) return undefined;
+      const { altimeterFt, encoderFt, differenceFt } = point;
+      return {
+        sentence: said(m.encoderCorrespondenceFailed_ftEncoderReportsFt, {
+          altimeter: figure.plain(altimeterFt, 0),
+          encoder: figure.plain(encoderFt, 0),
+          encoderToleranceFt: ENCODER_TOLERANCE_FT,
+        }),
+        data: { altimeterFt, differenceFt },
+      };
+    }),
 };

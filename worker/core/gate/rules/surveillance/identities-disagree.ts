@@ -10,12 +10,10 @@ export const identitiesDisagree: Rule = {
   source: read('CS-ACNS (same identity on all transmitters)'),
   check: ({ visit }) => {
     const set = (visit.surveillance?.devices ?? []).flatMap(({ flightIdentitySet }) => flightIdentitySet ?? []);
-    if (new Set(set).size <= 1) return [];
-    return [
-      {
-        path: ['surveillance', 'devices'],
-        sentence: said(m.identitiesDisagree_devicesSendDifferentFlight, { value: [...new Set(set)].join(', ') }),
-      },
-    ];
+    if (new Set(set).size <= 1) return undefined;
+    return {
+      path: ['surveillance', 'devices'],
+      sentence: said(m.identitiesDisagree_devicesSendDifferentFlight, { value: [...new Set(set)].join(', ') }),
+    };
   },
 };

@@ -5,16 +5,14 @@ import { PRACTICE, type Rule } from '../../rule.ts';
 export const interferenceNotChecked: Rule = {
   code: 'INTERFERENCE_NOT_CHECKED',
   severity: 'caution',
-  meaning: 'Nobody checked whether the equipment disturbs radio and compass',
+  meaning: 'No check for interference with radio and compass is recorded',
   remedy: m.interferenceNotChecked_remedy,
   source: PRACTICE,
   check: ({ visit }) =>
     visit.surveillance && visit.surveillance.interferenceChecked !== true
-      ? [
-          {
-            path: ['surveillance', 'interferenceChecked'],
-            sentence: said(m.interferenceNotChecked_nobodyCheckedWhetherEquipment),
-          },
-        ]
-      : [],
+      ? {
+          path: ['surveillance', 'interferenceChecked'],
+          sentence: said(m.interferenceNotChecked_nobodyCheckedWhetherEquipment),
+        }
+      : undefined,
 };

@@ -1,6 +1,7 @@
 import * as m from '../../../text/generated/messages.ts';
 import { said } from '../../../text/message.ts';
-import { type Hit, type Rule, read } from '../../rule.ts';
+import { hitsIn } from '../../hits.ts';
+import { type Rule, read } from '../../rule.ts';
 
 export const positionQualityOverstated: Rule = {
   code: 'POSITION_QUALITY_OVERSTATED',
@@ -9,20 +10,18 @@ export const positionQualityOverstated: Rule = {
   remedy: m.positionQualityOverstated_remedy,
   source: read('CS-STAN SC005a (zero codes for uncertified sources)'),
   check: ({ visit }) =>
-    (visit.surveillance?.devices ?? []).flatMap(
-      ({ id, positionSource, sourceIntegrityLevel = 0, systemDesignAssurance = 0 }, index): Hit[] => {
-        if (positionSource !== 'uncertified' || (sourceIntegrityLevel === 0 && systemDesignAssurance <= 1)) return [];
-        return [
-          {
-            path: ['surveillance', 'devices', index, 'sourceIntegrityLevel'],
-            sentence: said(m.positionQualityOverstated_deviceUncertifiedPositionSource, {
-              id,
-              sourceIntegrityLevel,
-              systemDesignAssurance,
-            }),
-            data: { device: id },
-          },
-        ];
-      },
-    ),
+    hitsIn(['surveillance', 'devices'], visit.surveillance?.devices, (device) => {
+      const { id, positionSource, sourceIntegrityLevel = 0, systemDesignAssurance = 0 } = device;
+      const claimsQuality = sourceIntegrityLevel !== 0 || systemDesignAssurance > 1;
+      if (positionSource !== 'uncertified' || !claimsQuality) return undefined;
+      return {
+        field: 'sourceIntegrityLevel',
+        sentence: said(m.positionQualityOverstated_deviceUncertifiedPositionSource, {
+          id,
+          sourceIntegrityLevel,
+          systemDesignAssurance,
+        }),
+        data: { device: id },
+      };
+    }),
 };

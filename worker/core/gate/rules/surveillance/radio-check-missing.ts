@@ -5,11 +5,11 @@ import { PRACTICE, type Rule } from '../../rule.ts';
 export const radioCheckMissing: Rule = {
   code: 'RADIO_CHECK_MISSING',
   severity: 'blocks',
-  meaning: 'Radios are recorded, but no two-way check',
+  meaning: 'The record has radios but no two-way radio check',
   remedy: m.radioCheckMissing_remedy,
   source: PRACTICE,
   check: ({ visit }) =>
     visit.surveillance && !visit.surveillance.radioChecks?.length
-      ? [{ path: ['surveillance', 'radioChecks'], sentence: said(m.radioCheckMissing_noTwoWayCheck) }]
-      : [],
+      ? { path: ['surveillance', 'radioChecks'], sentence: said(m.radioCheckMissing_noTwoWayCheck) }
+      : undefined,
 };

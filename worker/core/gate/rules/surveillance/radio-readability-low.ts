@@ -1,8 +1,9 @@
 import * as m from '../../../text/generated/messages.ts';
 import { said } from '../../../text/message.ts';
-import { type Hit, PRACTICE, type Rule } from '../../rule.ts';
+import { hitsIn } from '../../hits.ts';
+import { PRACTICE, type Rule } from '../../rule.ts';
 
-/** Readable with little difficulty. */
+/** Readability with little difficulty. */
 const MIN_READABILITY = 4;
 
 export const radioReadabilityLow: Rule = {
@@ -12,15 +13,12 @@ export const radioReadabilityLow: Rule = {
   remedy: m.radioReadabilityLow_remedy,
   source: PRACTICE,
   check: ({ visit }) =>
-    (visit.surveillance?.radioChecks ?? []).flatMap(({ with: station, readability }, index): Hit[] =>
-      readability >= MIN_READABILITY
-        ? []
-        : [
-            {
-              path: ['surveillance', 'radioChecks', index, 'readability'],
-              sentence: said(m.radioReadabilityLow_readRadio5, { station, readability }),
-              data: { readability },
-            },
-          ],
-    ),
+    hitsIn(['surveillance', 'radioChecks'], visit.surveillance?.radioChecks, ({ with: station, readability }) => {
+      if (readability >= MIN_READABILITY) return undefined;
+      return {
+        field: 'readability',
+        sentence: said(m.radioReadabilityLow_readRadio5, { station, readability }),
+        data: { readability },
+      };
+    }),
 };

@@ -1,47 +1,44 @@
 import * as m from '../../../text/generated/messages.ts';
 import { said } from '../../../text/message.ts';
-import { type Hit, type Rule, read } from '../../rule.ts';
+import { hitsIn } from '../../hits.ts';
+import { type Rule, read } from '../../rule.ts';
 
 export const readBackDiffers: Rule = {
   code: 'READ_BACK_DIFFERS',
   severity: 'blocks',
-  meaning: 'What was received off the air is not what was entered',
+  meaning: 'The received transmission differs from what was entered',
   remedy: m.readBackDiffers_remedy,
   source: read('EASA SIB 2011-20 as summarised; CS-ACNS'),
   check: ({ visit, results }) => {
     const record = visit.surveillance;
     const found = results.surveillance;
-    if (!record || !found) return [];
-    return record.devices.flatMap((device, index): Hit[] => {
+    if (!record || !found) return undefined;
+    return hitsIn(['surveillance', 'devices'], record.devices, (device, index) => {
       const { readBack, flightIdentitySet } = device;
       const own = found.devices[index];
-      const path = ['surveillance', 'devices', index, 'readBack'];
-      if (!readBack) return [];
+
+      if (!readBack) return undefined;
       if (own?.set !== undefined && own.received !== own.set)
-        return [
-          {
-            path,
-            sentence: said(m.readBackDiffers_deviceSetReceived, {
-              device: device.id,
-              addressSet: device.addressSet ?? said(m.nothing),
-              address: readBack.address,
-            }),
-            data: { device: device.id },
-          },
-        ];
+        return {
+          field: 'readBack',
+          sentence: said(m.readBackDiffers_deviceSetReceived, {
+            device: device.id,
+            addressSet: device.addressSet ?? said(m.nothing),
+            address: readBack.address,
+          }),
+          data: { device: device.id },
+        };
       if (readBack.flightIdentity && flightIdentitySet && readBack.flightIdentity !== flightIdentitySet)
-        return [
-          {
-            path,
-            sentence: said(m.readBackDiffers_deviceFlightIdentityEntered, {
-              device: device.id,
-              flightIdentitySet,
-              flightIdentity: readBack.flightIdentity,
-            }),
-            data: { device: device.id },
-          },
-        ];
-      return [];
+        return {
+          field: 'readBack',
+          sentence: said(m.readBackDiffers_deviceFlightIdentityEntered, {
+            device: device.id,
+            flightIdentitySet,
+            flightIdentity: readBack.flightIdentity,
+          }),
+          data: { device: device.id },
+        };
+      return undefined;
     });
   },
 };

@@ -7,22 +7,20 @@ import { memory, type Rule } from '../../rule.ts';
 export const testSetCalibrationExpired: Rule = {
   code: 'TEST_SET_CALIBRATION_EXPIRED',
   severity: 'caution',
-  meaning: 'The calibration of a test set did not hold on the day',
+  meaning: 'The calibration of a test set was not valid on the day of the test',
   remedy: m.testSetCalibrationExpired_remedy,
   source: memory('ML.A.402 (calibrated tools)'),
   check: ({ visit }) => {
     const test = visit.surveillance?.transponderTest;
-    if (!test || test.testSet.calibrationDueOn >= dateOf(test.at)) return [];
-    return [
-      {
-        path: ['surveillance', 'transponderTest', 'testSet', 'calibrationDueOn'],
-        sentence: said(m.testSetCalibrationExpired_calibrationTestSetRan, {
-          serial: test.testSet.serial,
-          calibrationDueOn: figure.date(test.testSet.calibrationDueOn),
-          at: figure.date(dateOf(test.at)),
-        }),
-        data: { due: test.testSet.calibrationDueOn },
-      },
-    ];
+    if (!test || test.testSet.calibrationDueOn >= dateOf(test.at)) return undefined;
+    return {
+      path: ['surveillance', 'transponderTest', 'testSet', 'calibrationDueOn'],
+      sentence: said(m.testSetCalibrationExpired_calibrationTestSetRan, {
+        serial: test.testSet.serial,
+        calibrationDueOn: figure.date(test.testSet.calibrationDueOn),
+        at: figure.date(dateOf(test.at)),
+      }),
+      data: { due: test.testSet.calibrationDueOn },
+    };
   },
 };

@@ -7,19 +7,17 @@ import { type Rule, read } from '../../rule.ts';
 export const transponderTestIncomplete: Rule = {
   code: 'TRANSPONDER_TEST_INCOMPLETE',
   severity: 'blocks',
-  meaning: 'The transponder test leaves out something that the class of the transponder needs',
+  meaning: 'The transponder test lacks a part that the class of the transponder requires',
   remedy: m.transponderTestIncomplete_remedy,
   source: read('14 CFR 43 Appendix F (c)(2) and (e) to (j)'),
   check: ({ results }) => {
     const { transponderMissing = [], modeS = [] } = results.surveillance ?? {};
     const missing = [...transponderMissing.map((figure) => transponderOmission(figure)), ...unrecordedChecks(modeS)];
-    if (missing.length === 0) return [];
-    return [
-      {
-        path: ['surveillance', 'transponderTest'],
-        sentence: said(m.transponderTestIncomplete_transponderTestNotRecord, { missing: list(missing, '; ') }),
-        data: { missing: missing.length },
-      },
-    ];
+    if (missing.length === 0) return undefined;
+    return {
+      path: ['surveillance', 'transponderTest'],
+      sentence: said(m.transponderTestIncomplete_transponderTestNotRecord, { missing: list(missing, '; ') }),
+      data: { missing: missing.length },
+    };
   },
 };

@@ -21,12 +21,10 @@ export const transponderTestMissing: Rule = {
     });
     const wasTested = visit.surveillance?.transponderTest !== undefined;
     return isNew && !wasTested
-      ? [
-          {
-            path: visit.surveillance ? ['surveillance', 'transponderTest'] : ['surveillance'],
-            sentence: said(m.transponderTestMissing_transponderFittedVisitBut),
-          },
-        ]
-      : [];
+      ? {
+          path: visit.surveillance ? ['surveillance', 'transponderTest'] : ['surveillance'],
+          sentence: said(m.transponderTestMissing_transponderFittedVisitBut),
+        }
+      : undefined;
   },
 };

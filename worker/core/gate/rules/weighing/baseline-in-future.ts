@@ -13,16 +13,14 @@ export const baselineInFuture: Rule = {
   check: ({ visit }) => {
     const { baseline } = visit;
     const arrived = dateOf(visit.visit.arrivedAt);
-    if (!baseline || baseline.date <= arrived) return [];
-    return [
-      {
-        path: ['baseline', 'date'],
-        sentence: said(m.baselineInFuture_baselineDatedAfterArrival, {
-          date: figure.date(baseline.date),
-          arrived: figure.date(arrived),
-        }),
-        data: { date: baseline.date },
-      },
-    ];
+    if (!baseline || baseline.date <= arrived) return undefined;
+    return {
+      path: ['baseline', 'date'],
+      sentence: said(m.baselineInFuture_baselineDatedAfterArrival, {
+        date: figure.date(baseline.date),
+        arrived: figure.date(arrived),
+      }),
+      data: { date: baseline.date },
+    };
   },
 };

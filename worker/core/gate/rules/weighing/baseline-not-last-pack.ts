@@ -5,22 +5,20 @@ import { PRACTICE, type Rule } from '../../rule.ts';
 export const baselineNotLastPack: Rule = {
   code: 'BASELINE_NOT_LAST_PACK',
   severity: 'blocks',
-  meaning: 'The baseline is not the last pack sealed for this aircraft',
+  meaning: 'The baseline is not the last sealed pack of this aircraft',
   remedy: m.baselineNotLastPack_remedy,
   source: PRACTICE,
   check: ({ visit, facts }) => {
     const { lastPack } = facts;
     const { baseline } = visit;
-    if (!lastPack || !baseline || baseline.reference === lastPack.pack) return [];
-    return [
-      {
-        path: ['baseline', 'reference'],
-        sentence: said(m.baselineNotLastPack_lastPackSealedAircraft, {
-          pack: lastPack.pack,
-          reference: baseline.reference,
-        }),
-        data: { lastPack: lastPack.pack },
-      },
-    ];
+    if (!lastPack || !baseline || baseline.reference === lastPack.pack) return undefined;
+    return {
+      path: ['baseline', 'reference'],
+      sentence: said(m.baselineNotLastPack_lastPackSealedAircraft, {
+        pack: lastPack.pack,
+        reference: baseline.reference,
+      }),
+      data: { lastPack: lastPack.pack },
+    };
   },
 };

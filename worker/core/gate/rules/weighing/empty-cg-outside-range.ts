@@ -13,14 +13,13 @@ export const emptyCgOutsideRange: Rule = {
   check: ({ visit, results }) => {
     const range = visit.aircraft.emptyRange;
     const armMm = results.schedule?.armMm;
-    if (!range || armMm === undefined || (isAtLeast(armMm, range.forwardMm) && isAtMost(armMm, range.aftMm))) return [];
+    if (!range || armMm === undefined || (isAtLeast(armMm, range.forwardMm) && isAtMost(armMm, range.aftMm)))
+      return undefined;
     const { arm, forward, aft } = armOutside(armMm, range);
-    return [
-      {
-        path: ['aircraft', 'emptyRange'],
-        sentence: said(m.emptyCgOutsideRange_emptyCentreGravityOutside, { arm, forward, aft }),
-        data: { armMm, forwardMm: range.forwardMm, aftMm: range.aftMm },
-      },
-    ];
+    return {
+      path: ['aircraft', 'emptyRange'],
+      sentence: said(m.emptyCgOutsideRange_emptyCentreGravityOutside, { arm, forward, aft }),
+      data: { armMm, forwardMm: range.forwardMm, aftMm: range.aftMm },
+    };
   },
 };

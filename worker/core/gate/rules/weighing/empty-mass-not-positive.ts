@@ -5,7 +5,7 @@ import { type Hit, PRACTICE, type Rule } from '../../rule.ts';
 export const emptyMassNotPositive: Rule = {
   code: 'EMPTY_MASS_NOT_POSITIVE',
   severity: 'blocks',
-  meaning: 'The weighing, or the papers with all changes, leave no empty mass',
+  meaning: 'The weighing, or the baseline with all changes, gives no positive empty mass',
   remedy: m.emptyMassNotPositive_remedy,
   source: PRACTICE,
   check: ({ visit, results }) => {

@@ -23,7 +23,7 @@ import { tareExceedsGross } from './tare-exceeds-gross.ts';
 import { weighedBeforeLastModification } from './weighed-before-last-modification.ts';
 import { weighedOutdoors } from './weighed-outdoors.ts';
 
-/** The weighing, and the papers it starts from. */
+/** Weighing and baseline. */
 export const WEIGHING_RULES: readonly Rule[] = [
   weighedBeforeLastModification,
   scaleCalibrationExpired,

@@ -7,7 +7,7 @@ import { PRACTICE, type Rule } from '../../rule.ts';
 export const leftRightUnequal: Rule = {
   code: 'LEFT_RIGHT_UNEQUAL',
   severity: 'caution',
-  meaning: 'The main wheels carry unlike loads',
+  meaning: 'The loads of the main wheels differ',
   remedy: m.leftRightUnequal_remedy,
   source: PRACTICE,
   check: ({ results, regime }) => {
@@ -16,19 +16,17 @@ export const leftRightUnequal: Rule = {
         .filter((point) => point.side === side)
         .reduce((sum, { massKg }) => sum + massKg, 0);
     const [leftKg, rightKg] = [sideKg('left'), sideKg('right')];
-    if (!(leftKg > 0 && rightKg > 0)) return [];
+    if (!(leftKg > 0 && rightKg > 0)) return undefined;
     const share = Math.abs(leftKg - rightKg) / (leftKg + rightKg);
-    if (isAtMost(share, regime.leftRightShare.value)) return [];
-    return [
-      {
-        path: ['weighing', 'points'],
-        sentence: said(m.leftRightUnequal_leftRightDifferTheir, {
-          left: figure.measure('mass', leftKg),
-          right: figure.measure('mass', rightKg),
-          share: figure.plain(share * 100, 1),
-        }),
-        data: { leftKg, rightKg, share },
-      },
-    ];
+    if (isAtMost(share, regime.leftRightShare.value)) return undefined;
+    return {
+      path: ['weighing', 'points'],
+      sentence: said(m.leftRightUnequal_leftRightDifferTheir, {
+        left: figure.measure('mass', leftKg),
+        right: figure.measure('mass', rightKg),
+        share: figure.plain(share * 100, 1),
+      }),
+      data: { leftKg, rightKg, share },
+    };
   },
 };

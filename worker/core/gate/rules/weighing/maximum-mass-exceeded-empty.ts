@@ -12,14 +12,12 @@ export const maximumMassExceededEmpty: Rule = {
   source: PRACTICE,
   check: ({ visit, results }) => {
     const emptyKg = results.schedule?.massKg ?? 0;
-    if (isAtMost(emptyKg, visit.aircraft.maximumMassKg)) return [];
+    if (isAtMost(emptyKg, visit.aircraft.maximumMassKg)) return undefined;
     const [massText, limitText] = figure.apart('mass', emptyKg, visit.aircraft.maximumMassKg);
-    return [
-      {
-        path: ['aircraft', 'maximumMass'],
-        sentence: said(m.maximumMassExceededEmpty_emptyMassExceedsMaximum, { mass: massText, limit: limitText }),
-        data: { emptyKg, maximumKg: visit.aircraft.maximumMassKg },
-      },
-    ];
+    return {
+      path: ['aircraft', 'maximumMass'],
+      sentence: said(m.maximumMassExceededEmpty_emptyMassExceedsMaximum, { mass: massText, limit: limitText }),
+      data: { emptyKg, maximumKg: visit.aircraft.maximumMassKg },
+    };
   },
 };

@@ -6,21 +6,19 @@ import { type Rule, read } from '../../rule.ts';
 export const oilStateUnstated: Rule = {
   code: 'OIL_STATE_UNSTATED',
   severity: 'blocks',
-  meaning: 'The weighing does not say whether the oil was aboard',
+  meaning: 'The oil aboard at the weighing is not recorded',
   remedy: m.oilStateUnstated_remedy,
   source: read('AC 43.13-1B ch. 10 (oil convention)'),
   check: ({ visit }) => {
     const { weighing } = visit;
-    if (!weighing || !visit.aircraft.engine) return [];
+    if (!weighing || !visit.aircraft.engine) return undefined;
     if (weighing.oilState === undefined)
-      return [{ path: ['weighing', 'oilState'], sentence: said(m.oilStateUnstated_weighingNotSayWhether) }];
+      return { path: ['weighing', 'oilState'], sentence: said(m.oilStateUnstated_weighingNotSayWhether) };
     const added = (weighing.itemsMissing ?? []).some(({ name }) => /\boil|öl/iu.test(name));
-    if (weighing.oilState === 'full' || added) return [];
-    return [
-      {
-        path: ['weighing', 'itemsMissing'],
-        sentence: said(m.oilStateUnstated_oilStateButNo, { oilState: termOf(weighing.oilState) }),
-      },
-    ];
+    if (weighing.oilState === 'full' || added) return undefined;
+    return {
+      path: ['weighing', 'itemsMissing'],
+      sentence: said(m.oilStateUnstated_oilStateButNo, { oilState: termOf(weighing.oilState) }),
+    };
   },
 };

@@ -8,24 +8,22 @@ import { memory, type Rule } from '../../rule.ts';
 export const payloadBelowMinimum: Rule = {
   code: 'PAYLOAD_BELOW_MINIMUM',
   severity: 'blocks',
-  meaning: 'Too little payload is left for what the regime asks',
+  meaning: 'The payload left is below the minimum of the regime',
   remedy: m.payloadBelowMinimum_remedy,
   source: memory('BCAR Section S, payload per seat and fuel'),
   check: ({ visit, results, regime }) => {
     const asked = regime.minimumPayload.value;
-    if (!asked || !results.schedule) return [];
+    if (!asked || !results.schedule) return undefined;
     const payload = payloadAgainst(visit, results.schedule.massKg, asked);
-    if (isAtLeast(payload.sparePayloadKg, 0)) return [];
-    return [
-      {
-        path: ['aircraft', 'maximumMass'],
-        sentence: said(m.payloadBelowMinimum_payloadFallsShort, {
-          available: figure.measure('mass', payload.availableKg),
-          persons: figure.measure('mass', payload.personsKg + payload.fuelKg),
-          sparePayload: figure.measure('mass', -payload.sparePayloadKg),
-        }),
-        data: { ...payload },
-      },
-    ];
+    if (isAtLeast(payload.sparePayloadKg, 0)) return undefined;
+    return {
+      path: ['aircraft', 'maximumMass'],
+      sentence: said(m.payloadBelowMinimum_payloadFallsShort, {
+        available: figure.measure('mass', payload.availableKg),
+        persons: figure.measure('mass', payload.personsKg + payload.fuelKg),
+        sparePayload: figure.measure('mass', -payload.sparePayloadKg),
+      }),
+      data: { ...payload },
+    };
   },
 };

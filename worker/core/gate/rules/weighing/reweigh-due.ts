@@ -9,12 +9,12 @@ import { type Hit, PRACTICE, type Rule } from '../../rule.ts';
 export const reweighDue: Rule = {
   code: 'REWEIGH_DUE',
   severity: 'caution',
-  meaning: 'The last weighing is old, or too much has changed since',
+  meaning: 'The last weighing is too old, or too much has changed since',
   remedy: m.reweighDue_remedy,
   source: PRACTICE,
   check: ({ visit, results, regime, at }) => {
     const { schedule, prediction } = results;
-    if (visit.weighing || !schedule || !prediction) return [];
+    if (visit.weighing || !schedule || !prediction) return undefined;
     const hits: Hit[] = [];
     const years = regime.reweighYears.value;
     if (years !== null && schedule.weighedOn && addMonths(schedule.weighedOn, 12 * years) < dateOf(at)) {

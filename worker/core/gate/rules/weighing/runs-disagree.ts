@@ -4,7 +4,7 @@ import * as m from '../../../text/generated/messages.ts';
 import { said } from '../../../text/message.ts';
 import { PRACTICE, type Rule } from '../../rule.ts';
 
-/** Below this a spread is within what any set of scales shows. */
+/** Spread that any set of scales can show. */
 const MIN_LIMIT_KG = 1;
 
 export const runsDisagree: Rule = {
@@ -15,21 +15,19 @@ export const runsDisagree: Rule = {
   source: PRACTICE,
   check: ({ results, regime }) => {
     const totals = results.weighing?.runTotalsKg ?? [];
-    if (totals.length < 2 || !results.weighing) return [];
+    if (totals.length < 2 || !results.weighing) return undefined;
     const spreadKg = Math.max(...totals) - Math.min(...totals);
     const limitKg = Math.max(MIN_LIMIT_KG, regime.runsDisagreeShare.value * results.weighing.asWeighed.massKg);
-    if (isAtMost(spreadKg, limitKg)) return [];
+    if (isAtMost(spreadKg, limitKg)) return undefined;
     const [spreadText, limitText] = figure.apart('mass', spreadKg, limitKg);
-    return [
-      {
-        path: ['weighing', 'points'],
-        sentence: said(m.runsDisagree_totalsRunsSpreadOver, {
-          count: totals.length,
-          spread: spreadText,
-          limit: limitText,
-        }),
-        data: { spreadKg, limitKg },
-      },
-    ];
+    return {
+      path: ['weighing', 'points'],
+      sentence: said(m.runsDisagree_totalsRunsSpreadOver, {
+        count: totals.length,
+        spread: spreadText,
+        limit: limitText,
+      }),
+      data: { spreadKg, limitKg },
+    };
   },
 };

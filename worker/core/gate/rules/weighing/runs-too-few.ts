@@ -5,18 +5,16 @@ import { type Rule, read } from '../../rule.ts';
 export const runsTooFew: Rule = {
   code: 'RUNS_TOO_FEW',
   severity: 'caution',
-  meaning: 'Only one run was weighed, so nothing is known of the scatter',
+  meaning: 'Only one run was weighed, so the scatter is unknown',
   remedy: m.runsTooFew_remedy,
   source: read('CAP 562 weighing leaflet (several readings)'),
   check: ({ visit }) => {
     const runs = Math.min(...(visit.weighing?.points ?? []).map(({ readingsKg }) => readingsKg.length));
-    if (runs !== 1) return [];
-    return [
-      {
-        path: ['weighing', 'points'],
-        sentence: said(m.runsTooFew_onlyOneRunWeighed),
-        data: { runs },
-      },
-    ];
+    if (runs !== 1) return undefined;
+    return {
+      path: ['weighing', 'points'],
+      sentence: said(m.runsTooFew_onlyOneRunWeighed),
+      data: { runs },
+    };
   },
 };

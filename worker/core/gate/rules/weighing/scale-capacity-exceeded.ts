@@ -2,7 +2,8 @@ import { isAtMost } from '../../../calc/numbers/limit-met.ts';
 import * as figure from '../../../text/figure.ts';
 import * as m from '../../../text/generated/messages.ts';
 import { said } from '../../../text/message.ts';
-import { type Hit, PRACTICE, type Rule } from '../../rule.ts';
+import { hits, hitsIn } from '../../hits.ts';
+import { PRACTICE, type Rule } from '../../rule.ts';
 
 export const scaleCapacityExceeded: Rule = {
   code: 'SCALE_CAPACITY_EXCEEDED',
@@ -11,23 +12,21 @@ export const scaleCapacityExceeded: Rule = {
   remedy: m.scaleCapacityExceeded_remedy,
   source: PRACTICE,
   check: ({ visit }) =>
-    (visit.weighing?.points ?? []).flatMap((point, index) =>
-      point.readingsKg.flatMap((readingKg, run): Hit[] => {
+    hitsIn(['weighing', 'points'], visit.weighing?.points, (point) =>
+      hits(point.readingsKg, (readingKg, run) => {
         const capacityKg = visit.weighing?.scales.find(({ id }) => id === point.scale)?.capacityKg;
-        if (capacityKg === undefined || isAtMost(readingKg, capacityKg)) return [];
+        if (capacityKg === undefined || isAtMost(readingKg, capacityKg)) return undefined;
         const [readingText, capacityText] = figure.apart('mass', readingKg, capacityKg);
-        return [
-          {
-            path: ['weighing', 'points', index, 'readings', run],
-            sentence: said(m.scaleCapacityExceeded_readingBeyondCapacityScale, {
-              point: point.name,
-              reading: readingText,
-              scale: point.scale,
-              capacity: capacityText,
-            }),
-            data: { readingKg, capacityKg },
-          },
-        ];
+        return {
+          field: ['readings', run],
+          sentence: said(m.scaleCapacityExceeded_readingBeyondCapacityScale, {
+            point: point.name,
+            reading: readingText,
+            scale: point.scale,
+            capacity: capacityText,
+          }),
+          data: { readingKg, capacityKg },
+        };
       }),
     ),
 };

@@ -2,7 +2,8 @@ import * as figure from '../../../text/figure.ts';
 import * as m from '../../../text/generated/messages.ts';
 import { said } from '../../../text/message.ts';
 import { instantOf } from '../../../units/calendar.ts';
-import { type Hit, type Rule, read } from '../../rule.ts';
+import { hits } from '../../hits.ts';
+import { type Rule, read } from '../../rule.ts';
 
 export const weighedBeforeLastModification: Rule = {
   code: 'WEIGHED_BEFORE_LAST_MODIFICATION',
@@ -12,20 +13,18 @@ export const weighedBeforeLastModification: Rule = {
   source: read('AC 43.13-1B ch. 10 (equipment in place when weighed)'),
   check: ({ visit }) => {
     const { weighing } = visit;
-    if (!weighing) return [];
-    return (visit.modifications ?? []).flatMap(({ id, finishedAt, changes }): Hit[] => {
-      if (changes.length === 0 || instantOf(weighing.weighedAt) >= instantOf(finishedAt)) return [];
-      return [
-        {
-          path: ['weighing', 'weighedAt'],
-          sentence: said(m.weighedBeforeLastModification_weighedBeforeModificationFinished, {
-            weighedAt: figure.timestamp(weighing.weighedAt),
-            id,
-            finishedAt: figure.timestamp(finishedAt),
-          }),
-          data: { modification: id, weighedAt: weighing.weighedAt, finishedAt },
-        },
-      ];
+    if (!weighing) return undefined;
+    return hits(visit.modifications, ({ id, finishedAt, changes }) => {
+      if (changes.length === 0 || instantOf(weighing.weighedAt) >= instantOf(finishedAt)) return undefined;
+      return {
+        path: ['weighing', 'weighedAt'],
+        sentence: said(m.weighedBeforeLastModification_weighedBeforeModificationFinished, {
+          weighedAt: figure.timestamp(weighing.weighedAt),
+          id,
+          finishedAt: figure.timestamp(finishedAt),
+        }),
+        data: { modification: id, weighedAt: weighing.weighedAt, finishedAt },
+      };
     });
   },
 };

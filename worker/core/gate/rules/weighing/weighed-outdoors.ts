@@ -5,16 +5,14 @@ import { type Rule, read } from '../../rule.ts';
 export const weighedOutdoors: Rule = {
   code: 'WEIGHED_OUTDOORS',
   severity: 'caution',
-  meaning: 'The aircraft was weighed in the open',
+  meaning: 'The aircraft was weighed outdoors',
   remedy: m.weighedOutdoors_remedy,
   source: read('CAP 562 weighing leaflet'),
   check: ({ visit }) =>
     visit.weighing?.indoors === false
-      ? [
-          {
-            path: ['weighing', 'indoors'],
-            sentence: said(m.weighedOutdoors_aircraftWeighedOpenWhere),
-          },
-        ]
-      : [],
+      ? {
+          path: ['weighing', 'indoors'],
+          sentence: said(m.weighedOutdoors_aircraftWeighedOpenWhere),
+        }
+      : undefined,
 };

@@ -1,7 +1,8 @@
 import * as m from '../../../text/generated/messages.ts';
 import { said } from '../../../text/message.ts';
 import { termOf } from '../../../text/terms.ts';
-import { type Hit, PRACTICE, type Rule } from '../../rule.ts';
+import { hits } from '../../hits.ts';
+import { PRACTICE, type Rule } from '../../rule.ts';
 
 export const levelsDiffer: Rule = {
   code: 'LEVELS_DIFFER',
@@ -10,21 +11,19 @@ export const levelsDiffer: Rule = {
   remedy: m.levelsDiffer_remedy,
   source: PRACTICE,
   check: ({ results }) =>
-    (results.wiring?.nets ?? []).flatMap((net): Hit[] => {
+    hits(results.wiring?.nets, (net) => {
       const [first, ...others] = net.pins.filter(({ pin }) => pin.level !== undefined);
       const second = others.find(({ pin }) => pin.level !== first?.pin.level);
-      if (!first || !second) return [];
-      return [
-        {
-          path: first.path,
-          sentence: said(m.levelsDiffer_oneConductor, {
-            first: first.key,
-            level: termOf(first.pin.level ?? ''),
-            second: second.key,
-            level2: termOf(second.pin.level ?? ''),
-          }),
-          data: { pin: first.key },
-        },
-      ];
+      if (!first || !second) return undefined;
+      return {
+        path: first.path,
+        sentence: said(m.levelsDiffer_oneConductor, {
+          first: first.key,
+          level: termOf(first.pin.level ?? ''),
+          second: second.key,
+          level2: termOf(second.pin.level ?? ''),
+        }),
+        data: { pin: first.key },
+      };
     }),
 };

@@ -3,13 +3,14 @@ import type { WiringResult } from '../../../calc/wiring/results.ts';
 import type { Wiring } from '../../../record/visit.ts';
 import * as m from '../../../text/generated/messages.ts';
 import { said } from '../../../text/message.ts';
+import { hits, hitsIn } from '../../hits.ts';
 import { type Hit, PRACTICE, type Rule } from '../../rule.ts';
 import { wireName } from '../../wire-name.ts';
 
 export const wireEndOpen: Rule = {
   code: 'WIRE_END_OPEN',
   severity: 'blocks',
-  meaning: 'A wire ends at nothing that the record has, or a contact that carries a signal has no wire',
+  meaning: 'A wire ends at a point not in the record, or a contact with a signal has no wire',
   remedy: m.wireEndOpen_remedy,
   source: PRACTICE,
   check: ({ visit, results }) =>
@@ -21,32 +22,28 @@ function looseWires({ wires, connectors, points }: Wiring): Hit[] {
     ...points.map(({ id }) => nodeKey({ at: id })),
     ...connectors.flatMap(({ id, pins }) => pins.map(({ pin }) => nodeKey({ at: id, pin }))),
   ]);
-  return wires.flatMap((wire, index) =>
-    (['from', 'to'] as const).flatMap((end): Hit[] => {
+  return hitsIn(['wiring', 'wires'], wires, (wire) =>
+    hits(['from', 'to'] as const, (end) => {
       const key = nodeKey(wire[end]);
-      if (wire.change === 'removed' || places.has(key)) return [];
-      return [
-        {
-          path: ['wiring', 'wires', index, end],
-          sentence: said(m.wireEndOpen_wireEndsRecordNot, { wire: wireName(wire), key }),
-          data: { at: key },
-        },
-      ];
+      if (wire.change === 'removed' || places.has(key)) return undefined;
+      return {
+        field: end,
+        sentence: said(m.wireEndOpen_wireEndsRecordNot, { wire: wireName(wire), key }),
+        data: { at: key },
+      };
     }),
   );
 }
 
 function emptyPins({ connectors }: Wiring, { graph }: WiringResult): Hit[] {
-  return connectors.flatMap(({ id, pins }, i) =>
-    pins.flatMap(({ pin, signal, direction }, j): Hit[] => {
-      if (direction === 'spare' || graph.connections.has(nodeKey({ at: id, pin }))) return [];
-      return [
-        {
-          path: ['wiring', 'connectors', i, 'pins', j],
-          sentence: said(m.wireEndOpen_noWireLeadsPin, { id, pin, signal }),
-          data: { connector: id, pin },
-        },
-      ];
+  return hitsIn(['wiring', 'connectors'], connectors, ({ id, pins }) =>
+    hits(pins, ({ pin, signal, direction }, j) => {
+      if (direction === 'spare' || graph.connections.has(nodeKey({ at: id, pin }))) return undefined;
+      return {
+        field: ['pins', j],
+        sentence: said(m.wireEndOpen_noWireLeadsPin, { id, pin, signal }),
+        data: { connector: id, pin },
+      };
     }),
   );
 }

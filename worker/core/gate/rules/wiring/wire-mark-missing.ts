@@ -1,7 +1,8 @@
 import type { FoundWire } from '../../../record/visit.ts';
 import * as m from '../../../text/generated/messages.ts';
 import { said, type Value } from '../../../text/message.ts';
-import { type Hit, PRACTICE, type Rule } from '../../rule.ts';
+import { type EntryHit, hitsIn } from '../../hits.ts';
+import { PRACTICE, type Rule } from '../../rule.ts';
 import { wireKey, wireName } from '../../wire-name.ts';
 
 export const wireMarkMissing: Rule = {
@@ -12,23 +13,21 @@ export const wireMarkMissing: Rule = {
   source: PRACTICE,
   check: ({ visit }) => {
     const { wires = [], found = [] } = visit.wiring ?? {};
-    const bare = (path: Hit['path'], name: Value, wire: string): Hit => ({
-      path,
+    const bare = (name: Value, wire: string): EntryHit => ({
+      field: 'mark',
       sentence: said(m.wireMarkMissing_wireNoMark, { name }),
       data: { wire },
     });
     return [
-      ...wires.flatMap((wire, index) =>
-        wire.change === 'removed' || wire.mark !== undefined
-          ? []
-          : [bare(['wiring', 'wires', index, 'mark'], wireName(wire), wireKey(wire))],
+      ...hitsIn(['wiring', 'wires'], wires, (wire) =>
+        wire.change === 'removed' || wire.mark !== undefined ? undefined : bare(wireName(wire), wireKey(wire)),
       ),
-      ...found.flatMap(({ decision, mark, id }, index) =>
-        !STAYS.has(decision) || mark !== undefined ? [] : [bare(['wiring', 'found', index, 'mark'], id, id)],
+      ...hitsIn(['wiring', 'found'], found, ({ decision, mark, id }) =>
+        !STAYS.has(decision) || mark !== undefined ? undefined : bare(id, id),
       ),
     ];
   },
 };
 
-/** A capped wire stays too, and the next who finds it should not have to trace it again. */
+/** Decisions that leave a wire in the aircraft. A capped wire is marked too, so that nobody traces it again. */
 const STAYS: ReadonlySet<FoundWire['decision']> = new Set(['traced', 'retained', 'capped']);

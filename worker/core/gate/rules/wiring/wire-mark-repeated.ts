@@ -1,6 +1,7 @@
 import * as m from '../../../text/generated/messages.ts';
 import { said } from '../../../text/message.ts';
-import { type Hit, PRACTICE, type Rule } from '../../rule.ts';
+import { hits } from '../../hits.ts';
+import { PRACTICE, type Rule } from '../../rule.ts';
 
 export const wireMarkRepeated: Rule = {
   code: 'WIRE_MARK_REPEATED',
@@ -21,12 +22,12 @@ export const wireMarkRepeated: Rule = {
       })),
     ];
     const seen = new Set<string>();
-    return marked.flatMap(({ mark, path }): Hit[] => {
-      if (mark === undefined) return [];
+    return hits(marked, ({ mark, path }) => {
+      if (mark === undefined) return undefined;
       if (seen.has(mark))
-        return [{ path, sentence: said(m.wireMarkRepeated_markStandsMoreThan, { mark }), data: { mark } }];
+        return { path, sentence: said(m.wireMarkRepeated_markStandsMoreThan, { mark }), data: { mark } };
       seen.add(mark);
-      return [];
+      return undefined;
     });
   },
 };
