@@ -4,6 +4,9 @@ import { byId, element } from './element.ts';
 import type { SearchEntry } from './search/entry.ts';
 import { excerpt } from './search/excerpt.ts';
 
+// MiniSearch over an index (110 kB gzip) that only this page loads: a static site has no server to search, and the
+// content policy allows no forms.
+
 const MAX_SHOWN = 40;
 
 const field = byId('query', HTMLInputElement);

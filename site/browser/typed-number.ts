@@ -1,3 +1,6 @@
+// An entry that is not readable means unknown, not zero. Fields are text: fields for numbers drop a comma that the
+// browser does not expect, and 8,5 becomes 85. A mark before three digits is refused if it may separate thousands.
+
 /**
  * A number as people type it, with a point or a comma; undefined where it is none, or where it could be two: `1,232` is less
  * than two or more than a thousand.

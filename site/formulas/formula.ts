@@ -1,3 +1,7 @@
+// The page runs the code: sources come from `@source`, results from calling the functions, and a test recalculates
+// every line like a pocket calculator. temml writes MathML at build, without styles because of the content policy. A
+// subset of Noto Sans Math (17 kB) draws it: many phones have no face whose radicals and brackets can grow.
+
 /** A number with its unit, as an example states it; the unit is empty for a bare number. */
 export type Quantity = readonly [value: number, unit: string];
 

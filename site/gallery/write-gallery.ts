@@ -3,6 +3,8 @@ import { join } from 'node:path';
 import { PACK_BYTES, PACK_FILE } from './pack.ts';
 import { pagePicture } from './page-picture.ts';
 
+// Drawn at each build: four seconds for some 50 pages, and stored pictures would be outdated.
+
 const PICTURE_WIDTH_PX = 780;
 const WEBP_QUALITY = 80;
 

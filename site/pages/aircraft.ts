@@ -7,7 +7,7 @@ export const aircraft: Page = shopPage({
   path: '/aircraft',
   title: 'Aircraft',
   description:
-    'One aircraft of a workshop: visits in hand, what is due and open, empty-mass history, packs and their links',
+    'One aircraft of a workshop: visits in progress, what is due and open, empty-mass history, packs and links',
   script: 'aircraft',
   text: 'aircraft',
   work: html`<p class="lede"><strong id="which"></strong></p>

@@ -50,7 +50,7 @@ const problemRows = Object.entries(PROBLEM_KINDS).map(
 export const api: Page = {
   path: '/api',
   title: 'API',
-  description: 'Every call with its scope, parameters, answers and problems; which ETag is which',
+  description: 'Every call with its scope, parameters, responses and problems; the meaning of each ETag',
   body: html`${prose('api')}
 <nav class="contents calls" aria-label="Calls"><ul>${overview}</ul></nav>
 ${GROUPS.map(group)}

@@ -7,7 +7,7 @@ import { resultsSection } from '../build/results-section.ts';
 export const bench: Page = {
   path: '/bench',
   title: 'Check a record',
-  description: 'Type or drop the record of a visit: computed, checked and shown as documents in this browser',
+  description: 'Type or drop the record of a visit: calculated, checked and shown as documents in this browser',
   script: 'bench',
   isWide: true,
   body: html`${prose('bench')}

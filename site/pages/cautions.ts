@@ -4,6 +4,6 @@ import { prose } from '../build/prose.ts';
 export const cautions: Page = {
   path: '/cautions',
   title: 'Safety and limits',
-  description: 'What a result is, and what can hurt somebody while the work goes on',
+  description: 'What a result means, and what can hurt somebody during the work',
   body: prose('cautions'),
 };

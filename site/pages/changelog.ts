@@ -4,6 +4,6 @@ import { prose } from '../build/prose.ts';
 export const changelog: Page = {
   path: '/changelog',
   title: 'Changelog',
-  description: 'What changed, for those who post and those who read',
+  description: 'What changed for people who send records or read packs',
   body: prose('changelog'),
 };

@@ -54,7 +54,7 @@ ${[...Map.groupBy(cases, ({ id }) => id)].map(([id, quantities]) => caseOf(id, q
 export const checks: Page = {
   path: '/checks',
   title: 'Published examples',
-  description: 'Results of this code beside published examples, with source, status and residual',
+  description: 'Results of this code next to published examples, with source, status and residual',
   body: html`${prose('checks')}
 <p>${new Set(rows.map(({ id }) => id)).size} cases, ${rows.length} quantities.</p>
 <nav class="contents" aria-label="Topics"><ul>${topics.map(([topic]) => html`<li><a href="#${topic}">${titleOf(topic)}</a></li>`)}</ul></nav>

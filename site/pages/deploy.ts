@@ -4,6 +4,6 @@ import { prose } from '../build/prose.ts';
 export const deploy: Page = {
   path: '/deploy',
   title: 'Host it yourself',
-  description: 'From an account to a workshop with a key',
+  description: 'Put Slipmark on your own account, from the stores to the first key',
   body: prose('deploy'),
 };

@@ -42,7 +42,8 @@ const count = TOPICS.flatMap((topic) => topic.formulas).length;
 export const formulas: Page = {
   path: '/formulas',
   title: 'Formulas',
-  description: 'Every formula that a pack is computed with: symbols, source, limits, and an example worked by the code',
+  description:
+    'Every formula that a pack is calculated with: symbols, source, limits, and an example calculated by the code',
   body: html`${prose('formulas')}
 <p>${count} formulas in ${TOPICS.length} topics.</p>
 <nav class="contents" aria-label="Topics"><ul>${TOPICS.map(({ id, title }) => html`<li><a href="#${id}">${title}</a></li>`)}</ul></nav>

@@ -5,6 +5,6 @@ import { prose } from '../build/prose.ts';
 export const guide: Page = {
   path: '/guide',
   title: 'Connect your tool',
-  description: 'Keep a record, read what stands against the release, amend it, release it, give the owner a link',
+  description: 'Send a record, read what blocks the release, amend it, release it, give the owner a link',
   body: prose('guide'),
 };

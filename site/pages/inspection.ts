@@ -6,7 +6,7 @@ import { shopPage } from '../build/shop-page.ts';
 export const inspection: Page = shopPage({
   path: '/inspection',
   title: 'Inspect and release',
-  description: 'A visit as an inspector reads it: open points, documents, what changed, and the release',
+  description: 'Read a visit with its open points, documents and changes, and release it',
   script: 'inspection',
   text: 'inspection',
   work: html`<p class="lede"><strong id="which"></strong> <a id="aircraft-page">Its aircraft</a></p>

@@ -49,7 +49,7 @@ const priced = Object.keys(PRICES) as Priced[];
 export const limitsAndCost: Page = {
   path: '/limits-and-cost',
   title: 'Limits and cost',
-  description: 'What a million aircraft need on the deployed platform, what is sharded how, and what it costs',
+  description: 'What up to a million aircraft need on the platform, how data is sharded, and what it costs',
   body: html`${prose('limits-and-cost')}
 <h2 id="assumptions">The fleet that is reckoned with</h2>
 ${table(['What', 'Value', '', 'Where from'], Object.values(ASSUMED).map(assumptionOf))}

@@ -5,6 +5,6 @@ import { prose } from '../build/prose.ts';
 export const movingHouse: Page = {
   path: '/moving-house',
   title: 'Back-up and move',
-  description: 'Export an archive as a folder, prove it without a network, import it into another deployment',
+  description: 'Export an archive as a folder, prove it offline, import it into another deployment',
   body: prose('moving-house'),
 };

@@ -5,6 +5,6 @@ import { prose } from '../build/prose.ts';
 export const python: Page = {
   path: '/python',
   title: 'Connect your tool from Python',
-  description: 'One whole script in Python: keep a record, read what stands, release it, save the pack',
+  description: 'A Python script: send a record, read its findings, release it, save the pack',
   body: prose('python'),
 };

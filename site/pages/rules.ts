@@ -12,9 +12,9 @@ import type { Page } from '../build/page.ts';
 import { prose } from '../build/prose.ts';
 
 const SEVERITIES: readonly [Severity, string][] = [
-  ['blocks', 'What blocks a release'],
-  ['caution', 'What a named person must answer for'],
-  ['note', 'What is only printed'],
+  ['blocks', 'Blocks release'],
+  ['caution', 'Cautions: a named person must accept them'],
+  ['note', 'Notes: printed only'],
 ];
 
 const SURENESS: Readonly<Record<Source['status'], string>> = {
@@ -80,7 +80,7 @@ const regimeOf = (
 export const rules: Page = {
   path: '/rules',
   title: 'Rules',
-  description: 'Every finding that the gate can make, with what to do about it and where the rule comes from',
+  description: 'Every rule of the release check, with what to do and its source',
   body: html`${prose('rules')}
 <p>Rule set ${RULE_SET}, ${RULES.length} rules.</p>
 <nav class="contents" aria-label="On this page"><ul>

@@ -5,7 +5,7 @@ import type { Page } from '../build/page.ts';
 export const search: Page = {
   path: '/search',
   title: 'Search',
-  description: 'Find a field, a rule, a call, a formula or a check',
+  description: 'Find a field, a rule, a call, a formula or a published example',
   script: 'search',
   body: html`<p class="search"><label for="query">Words, all of which must be there; their beginnings suffice</label>
 <input id="query" type="search" autocomplete="off" spellcheck="false" autofocus></p>

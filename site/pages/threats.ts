@@ -5,6 +5,6 @@ import { prose } from '../build/prose.ts';
 export const threats: Page = {
   path: '/threats',
   title: 'Security',
-  description: 'Assets, doors, what is defended and how it is tested, and what is not',
+  description: 'Assets, entry points, defences and their tests, and what is not defended',
   body: prose('threats'),
 };

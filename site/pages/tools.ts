@@ -5,6 +5,6 @@ import { prose } from '../build/prose.ts';
 export const tools: Page = {
   path: '/tools',
   title: 'Command line and client',
-  description: 'One command for the shell, tables for spreadsheets, a schema for editors, a client for TypeScript',
+  description: 'A command for the shell, tables for spreadsheets, a schema for editors, a client for TypeScript',
   body: prose('tools'),
 };

@@ -5,6 +5,6 @@ import { prose } from '../build/prose.ts';
 export const typescript: Page = {
   path: '/typescript',
   title: 'Connect your tool from TypeScript',
-  description: 'One whole script in TypeScript: keep a record, read what stands, release it, save the pack',
+  description: 'A TypeScript script: send a record, read its findings, release it, save the pack',
   body: prose('typescript'),
 };

@@ -6,7 +6,7 @@ import { prose } from '../build/prose.ts';
 export const verify: Page = {
   path: '/verify',
   title: 'Verify a pack',
-  description: 'Whether a PDF is a sealed pack, unaltered, and whether it still stands',
+  description: 'Check whether a pack is unchanged, who sealed it, and whether it is still current',
   script: 'verify',
   body: html`${prose('verify')}
 <div class="drop" id="verify">

@@ -17,7 +17,7 @@ ${hint === undefined ? '' : html`<p class="hint">${hint}</p>`}
 export const weighingForm: Page = {
   path: '/weighing-form',
   title: 'Weighing form',
-  description: 'Fill in a weighing and get the record and the report, all in this browser',
+  description: 'Fill in a weighing and save its record and report, all in this browser',
   script: 'weighing-form',
   isWide: true,
   body: html`${prose('weighing-form')}

@@ -6,7 +6,7 @@ import { shopPage } from '../build/shop-page.ts';
 export const workshop: Page = shopPage({
   path: '/workshop',
   title: 'Aircraft and visits',
-  description: 'Every aircraft of a workshop: what stands for it, and the visits in hand with how far they are',
+  description: 'All aircraft of a workshop, with current packs and visits in progress',
   script: 'workshop',
   text: 'workshop',
   work: html`<div class="tools"><label>Search by registration <input id="search" type="search" autocomplete="off"></label></div>

@@ -21,11 +21,17 @@ test('DEVELOPERS.md names tests that are there, one for every invariant', () => 
 
 test('DEVELOPERS.md names sources that are there', () => {
   const sources = [...new Set(named.filter((name) => /^[\w/-]+\.ts$/.test(name)))];
-  expect(sources.length).toBeGreaterThan(60);
+  expect(sources.length).toBeGreaterThan(30);
   const files = globSync('{worker,site,templates,tests}/**/*.ts', { cwd: ROOT }).map((path) => `/${path}`);
   expect(sources.filter((name) => !files.some((path) => path.endsWith(`/${name}`)))).toEqual([]);
 });
 
 test('DEVELOPERS.md names the forms that are written now', () => {
   for (const form of [MANIFEST_FORMAT, SEAL_FORMAT, FACTS_FORMAT, EXPORT_FORMAT]) expect(named).toContain(form);
+});
+
+test('DEVELOPERS.md is short, and keeps a dozen decisions', () => {
+  expect(text.split(/\s+/).filter((word) => word !== '').length).toBeLessThanOrEqual(2000);
+  const [, decisions = ''] = /## Decisions that bind\n(.*?)\n## /s.exec(text) ?? [];
+  expect(decisions.match(/^\d+\. /gm)?.length ?? 0).toBeLessThanOrEqual(12);
 });

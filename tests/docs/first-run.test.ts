@@ -22,7 +22,7 @@ afterAll(async () => {
 /** The commands by which the README leads to a pack of one’s own. */
 function writtenCommands(): string[] {
   const [, block = ''] =
-    /## Your own visit\n+```sh\n(.*?)```/s.exec(readFileSync(join(ROOT, 'README.md'), 'utf8')) ?? [];
+    /## Your first visit\n+```sh\n(.*?)```/s.exec(readFileSync(join(ROOT, 'README.md'), 'utf8')) ?? [];
   return block.split('\n').flatMap((line) => line.replace(/\s+#.*$/, '') || []);
 }
 
@@ -72,7 +72,7 @@ test('from a clone to a pack of one’s own in under ten commands, by the README
     said[command.split(' ').slice(0, 3).join(' ')] = stdout;
   }
 
-  expect(said['npx slipmark assess']).toContain('Nothing stands against the release');
+  expect(said['npx slipmark assess']).toContain('Nothing in this record blocks the release');
   const pack = readFileSync(join(folder, 'out/Q-OWN-not-released.pdf'));
   expect(pack.subarray(0, 5).toString()).toBe('%PDF-');
   expect(readFileSync(join(folder, 'out/Q-OWN-record.json'), 'utf8')).toContain('MINE-1');

@@ -1,5 +1,7 @@
 import { loadPyodide } from 'pyodide';
 
+// CPython as WebAssembly (pyodide) with Node’s sockets, so that no machine needs a Python.
+
 /**
  * Runs a script in CPython, which comes as WebAssembly with the packages of the project: no machine has to have one. Its sockets
  * are those of Node, its files those of the folder.

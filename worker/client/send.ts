@@ -1,6 +1,10 @@
 import { problemOf, retryAfter, SlipmarkProblem } from './problem.ts';
 import type { Answer, CallOptions } from './types.ts';
 
+// The client repeats reads, a `PUT` under a digest or `If-Match`, and calls with `isRepeatable` or an
+// `Idempotency-Key`. It does not repeat a `PUT` with `If-None-Match: *`: the second try would be refused as if
+// somebody else had been first.
+
 /** What the client knows of a call: generated. */
 export interface KnownCall {
   method: string;

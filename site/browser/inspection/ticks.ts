@@ -1,6 +1,9 @@
 import { sha256 } from '../../../worker/core/pack/digest.ts';
 import type { ReadVisit, VisitName } from './read-visit.ts';
 
+// Ticks are stored by the digest of the text: a point whose words change is open again. They live in the tab and are
+// not a signature; the release is over the ETag that the page read.
+
 /** Which documents were read, each in the form that it then had. */
 export interface Ticks {
   has(document: string): boolean;

@@ -14,6 +14,9 @@ import type { Formatter } from '../../../worker/core/text/formatter.ts';
 import * as m from '../../../worker/core/text/generated/messages.ts';
 import { type Asked, BURN, type Entry, mustBeTyped, type Typed } from './fields.ts';
 
+// Loadings are calculated with the code of `calc`: a second implementation would sooner or later differ from the
+// pack. The page gets the aircraft and its empty mass as data; superseded or withdrawn figures are not given out.
+
 /** What is said of a loading. Only what is judged in full and found inside is `inside`. */
 export interface Answer {
   tone: 'neutral' | 'inside' | 'outside';

@@ -1,3 +1,6 @@
+// An opened page is stored under a digest of its address, so that no cache contains a token. Offline the page shows
+// that it cannot know the current state of the release.
+
 /** Name of the cache that holds the pages behind links. */
 export const KEPT_PAGES = 'slipmark-pages-1';
 

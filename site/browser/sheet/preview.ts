@@ -1,6 +1,10 @@
 import { byId, element } from '../element.ts';
 import type { PageFiles, Sheet } from '../thread/protocol.ts';
 
+// Previews are part of the page, because the content policy forbids frames. Styles of documents apply within
+// `.document`, so links, search and screen readers see one text. Only the editor has a shadow root, because the
+// policy allows its styles there.
+
 /** The documents of a record, one of them shown. */
 export interface Preview {
   /** Identifier of the document that is shown. */

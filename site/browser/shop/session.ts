@@ -2,6 +2,10 @@ import { type Slipmark, SlipmarkProblem, slipmark } from '../../../worker/client
 import { byId, element } from '../element.ts';
 import { errorMessage } from '../error-message.ts';
 
+// The key stays in `sessionStorage`: entered once per tab and gone with it. Aircraft and visit are in the query of
+// the address, because static pages have no other place; a registration is not secret, and a key or token is never
+// there.
+
 /** The key is kept for the time that the tab is open, and nowhere else. */
 const KEPT = 'slipmark-key';
 

@@ -1,3 +1,6 @@
+// The form states nothing that nobody chose: only units and paper have a default, and no person is proposed to
+// accept a caution.
+
 /** What stands in the fields, by JSON pointer; fields left empty are not here. */
 export type Filled = Readonly<Record<string, string | number | boolean>>;
 

@@ -152,7 +152,7 @@ describe('while the index fails', () => {
     if (status === 500)
       expect(await answer.json()).toMatchObject({
         type: '/problems/damaged',
-        detail: expect.stringContaining('slipmark relist'),
+        detail: expect.stringContaining('slipmark reindex'),
       });
     const relisted = await service.call('/v1/aircraft/Q-TST/relisting', { method: 'POST' });
     expect(await relisted.json()).toMatchObject({ mended: 1 });

@@ -96,9 +96,9 @@ describe('npm run keys', () => {
     );
     const { key: name, secret } = JSON.parse(made.out) as { key: string; secret: string };
     expect(secret).toMatch(/^slip_demo_/);
-    expect((await keys('list')).out).toContain(`${name}  inspector  records,release  in the hand of jonas`);
+    expect((await keys('list')).out).toContain(`${name}  inspector  records,release  held by jonas`);
     const rotated = await keys('rotate', name);
-    expect(rotated.out).toContain('Told this once: slip_demo_');
+    expect(rotated.out).toContain('Key (shown once): slip_demo_');
     const fresh = rotated.out.split(' ')[0] ?? '';
     expect((await keys('revoke', fresh)).code).toBe(0);
     expect((await keys('list')).out.match(/inspector .* revoked/g)).toHaveLength(2);

@@ -45,24 +45,24 @@ const renamed = (name: string) => ({ workshop: { ...record.workshop, name } });
 describe('slipmark post', () => {
   test('keeps a record under the name of its file, and again without a change', async () => {
     for (let times = 0; times < 2; times++)
-      expect(await post({})).toMatchObject({ code: 0, stdout: expect.stringContaining('Nothing stands against') });
+      expect(await post({})).toMatchObject({ code: 0, stdout: expect.stringContaining('Nothing blocks the release') });
     expect((await client.listVisits({ registration: 'Q-WGT' })).body.items).toMatchObject([
       { visit: 'weighing', version: 1 },
     ]);
   });
 
-  test('never replaces what it was not told of', async () => {
+  test('replaces only the record that is named, also under the older --over', async () => {
     const { etag } = await client.getVisit(VISIT);
     const digest = etag?.replaceAll('"', '') ?? '';
     const refused = await post(renamed('Upper Meadow'));
-    expect(refused).toMatchObject({ code: 1, stderr: expect.stringContaining(`--over ${digest}`) });
-    expect((await post(renamed('Upper Meadow'), '--over', digest)).code).toBe(0);
-    expect((await post(renamed('Lower Meadow'), '--over', digest)).code).toBe(1);
+    expect(refused).toMatchObject({ code: 1, stderr: expect.stringContaining(`--replace ${digest}`) });
+    expect((await post(renamed('Upper Meadow'), '--replace', digest)).code).toBe(0);
+    expect((await post(renamed('Lower Meadow'), '--replace', digest)).code).toBe(1);
     expect((await post(renamed('Lower Meadow'), '--over', 'kept')).code).toBe(0);
     expect((await client.getVisit(VISIT)).body.workshop.name).toBe('Lower Meadow');
   });
 
-  test('says what stands against the release, and does not release it', async () => {
+  test('lists what blocks the release, and does not release it', async () => {
     const without = { weighing: { ...record.weighing, points: record.weighing?.points.slice(0, 2) } };
     const args = ['--visit', 'other', '--json', '--release-as', 'rufus', '--knows-of-no-hazard'];
     const { code, stdout } = await post(without, ...args);
@@ -79,16 +79,16 @@ describe('slipmark post', () => {
     await expect(client.getVisit({ ...VISIT, visit: 'red' })).rejects.toMatchObject({ status: 404 });
   });
 
-  test('hands in the files that the record names, and says which are lacking', async () => {
+  test('uploads the files that the record names, and lists the missing ones', async () => {
     const { attachments } = readFixture('visits/nose-wheel-full') as VisitRecord;
     const named = { attachments: attachments?.slice(0, 2) };
     const args = ['--visit', 'files', '--json'];
     const lacking = JSON.parse((await post(named, ...args)).stdout).lacking;
-    expect(lacking).toMatchObject([{ why: 'it was not handed in' }, { why: 'it was not handed in' }]);
+    expect(lacking).toMatchObject([{ why: 'not uploaded' }, { why: 'not uploaded' }]);
     const fixtures = ['--attachments', join(ROOT, 'fixtures/attachments'), '--progress'];
     const { stdout, stderr } = await post(named, ...args, ...fixtures);
     expect(JSON.parse(stdout).lacking).toEqual([]);
-    expect(stderr).toContain('Handing in loom-on-its-side.jpg, 1 of 2');
+    expect(stderr).toContain('Uploading loom-on-its-side.jpg, 1 of 2');
     expect((await client.getAttachment({ sha256: attachments?.[0]?.sha256 ?? '' })).body.ok).toBe(true);
   });
 
@@ -101,7 +101,7 @@ describe('slipmark post', () => {
     const { code, stdout } = await post(released, '--release-as', 'rufus', '--knows-of-no-hazard');
     expect(code).toBe(0);
     expect(stdout).toContain('Released: Q-WGT-P1-1');
-    const link = /told this once: (\S+)/.exec(stdout)?.[1] ?? '';
+    const link = /link \(shown once\): (\S+)/.exec(stdout)?.[1] ?? '';
     expect(await (await fetch(link)).text()).toContain('Q-WGT');
   });
 
@@ -115,13 +115,19 @@ describe('slipmark post', () => {
   });
 });
 
-describe('slipmark relist', () => {
-  test('tells the list of every pack of every aircraft', async () => {
+describe('slipmark reindex', () => {
+  test('lists every pack of every aircraft, also under its older name', async () => {
     expect((await post({}, '--over', 'kept', '--release-as', 'rufus', '--knows-of-no-hazard')).code).toBe(0);
     const { items } = (await client.listAircraftPacks({ registration: 'Q-WGT' })).body;
     expect(items.length).toBeGreaterThan(0);
-    const { code, stdout } = await runCommand(['relist', '--json', '--origin', service.origin], { key });
-    expect([code, JSON.parse(stdout)]).toEqual([0, { aircraft: 1, packs: items.length, mended: 0 }]);
+    for (const [name, notice] of [
+      ['reindex', ''],
+      ['relist', 'slipmark relist is now slipmark reindex; the old name still works.\n'],
+    ] as const) {
+      const { code, stdout, stderr } = await runCommand([name, '--json', '--origin', service.origin], { key });
+      expect([code, JSON.parse(stdout)]).toEqual([0, { aircraft: 1, packs: items.length, mended: 0 }]);
+      expect(stderr).toBe(notice);
+    }
   });
 });
 
@@ -133,5 +139,5 @@ test('a command that released says so, also where the link is refused', async ()
   const { code, stdout, stderr } = await runCommand(['post', file, ...args], { key: secret });
   expect(code).toBe(1);
   expect(stdout).toContain('Released: Q-LNK-P1-1, by Rufus Tallant');
-  expect(stderr).toContain('Q-LNK-P1-1 is released, but the link for the owner was not made');
+  expect(stderr).toContain('Q-LNK-P1-1 is released, but its link for the owner failed');
 });

@@ -96,7 +96,7 @@ describe('npm start', () => {
     }
     writeFileSync(join(storage, 'objects/slipmark-Ledger/metadata.sqlite'), 'no database');
     await start();
-    expect(told[0]).toMatch(/list of packs was damaged and is set aside: .*slipmark relist/);
+    expect(told[0]).toMatch(/list of packs was damaged and is set aside: .*slipmark reindex/);
     expect(told.at(-1)).toContain('/v1/packs/Q-SLM-P1-1');
     const client = slipmark({ origin: service?.origin ?? origin, key });
     expect((await client.listPacks({})).body.items).toEqual([]);

@@ -9,6 +9,10 @@ import type { OwnerFacts } from './owner-facts-schema.ts';
 import { numberOf } from './pack-number.ts';
 import type { PackSummary } from './summary.ts';
 
+// Facts are sealed with the pack, because a new rule would otherwise change what an old pack says. Today’s rules are
+// compared with them, and only a lower limit is shown. Open items come from the newest facts over the same packs
+// (`over`), so a long history costs one read.
+
 export const FACTS_FORMAT = 'slipmark-facts/1';
 
 /**

@@ -3,6 +3,9 @@ import { factorOf, QUANTITY_SUFFIX, type Quantity, type Units } from '../units/q
 import type { Measured } from './field.ts';
 import { type SchemaTree, treeOf } from './schema-tree.ts';
 
+// Why fields are renamed: two shapes under one name invite mixing them. Pointers in findings keep the name of the
+// field as posted.
+
 type Suffix = typeof QUANTITY_SUFFIX;
 
 type QuantityOf<Value> =

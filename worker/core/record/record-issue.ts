@@ -5,6 +5,9 @@ import { pointer } from './pointer.ts';
 import { VisitRecord } from './record.ts';
 import { nodeOf, type Schema, type SchemaNode, withoutOptional } from './schema-node.ts';
 
+// A `RecordIssue` has the shape of a `Finding` of the release check, but not its type: the record must not know the
+// rules. The service lists both under `findings`.
+
 /** Reason for which a record does not fit the schema: location, error and remedy. */
 export interface RecordIssue {
   code: 'RECORD_KEY_UNKNOWN' | 'RECORD_FIELD_MISSING' | 'RECORD_TYPE_WRONG' | 'RECORD_VALUE_WRONG';

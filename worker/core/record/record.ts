@@ -27,6 +27,9 @@ import { Wiring } from './wiring.ts';
 import { Worksheet } from './worksheet.ts';
 import { Visit as VisitHeader, Workshop } from './workshop.ts';
 
+// `$schema` is for editors. It is stored and sealed like any field: leaving it out of the digest would give one
+// record two texts.
+
 /** Version of the record that this code reads; older ones are upgraded during parsing. */
 export const SCHEMA_VERSION = 1;
 

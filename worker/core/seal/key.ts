@@ -11,6 +11,9 @@ import {
 } from 'jose';
 import type { SealKey } from './seal.ts';
 
+// Private keys are wrapped with a secret of the deployment: a copy of the storage cannot sign. Retired keys stay
+// published, so that old packs can still be proved.
+
 /** The key was kept under another secret, or for another workshop, or its row is damaged; these cases are indistinguishable. */
 export class OtherSecretError extends Error {}
 

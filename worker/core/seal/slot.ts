@@ -1,11 +1,19 @@
 import { lastIndexOf } from '../print/bytes/find-bytes.ts';
 
+// The seal is a JWS (Ed25519, the same signature for the same pack) over the whole file with an empty slot. Digests
+// of documents would prove the text and not the page that is shown. Verification needs no PDF reader, so browser and
+// Node run the same code. A signature inside the PDF (PAdES) would need a certificate that nobody vouches for, and
+// some 250 kB in the Worker. The last place that looks like a slot is the slot: photographs and documents may
+// contain any bytes, so it is written behind everything except the table of objects. Trying candidates in turn would
+// allow a seal to be moved into an empty place.
+
 /**
  * Slot of the seal in a pack: an attached file of fixed length, stored uncompressed, so that a seal can be written into
  * the finished file and excluded when the file is digested.
  */
 export const SLOT_NAME = 'seal.jws';
 
+// Of every form of claims: readers find the slot by it.
 const PREFIX = 'slipmark-seal/1 ';
 const OPENING = new TextEncoder().encode(`stream\n${PREFIX}`);
 const SPACE = 0x20;

@@ -4,6 +4,9 @@ import type { LedgerCalls } from './ledger/ledger-calls.ts';
 import type { Page, PageRequest } from './page.ts';
 import type { WorkshopCalls } from './workshop/workshop-calls.ts';
 
+// One ledger per workshop and registration: a workshop sees only its own entries, so the object has both names. An
+// aircraft that changes workshop is handed over by link.
+
 /** The answer of the archive; or that it could not be reached just now, or that what it holds is not what was kept, with what can be done where that is known. */
 export type Reached<T> =
   | { ok: true; value: T }

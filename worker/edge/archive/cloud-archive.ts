@@ -23,6 +23,11 @@ import { stage, staged, stagedKey, unstage } from './staging.ts';
 import { NO_WORKSHOP } from './workshop/no-workshop.ts';
 import type { WorkshopCalls } from './workshop/workshop-calls.ts';
 
+// A key names the object of its workshop, and the digest of a link names its pointer in R2. So no request needs D1
+// or a scan to find its ledger. If D1 is not readable, only the list of packs responds 503: an empty list would look
+// like no packs, and collecting it from every ledger takes a call per aircraft. `/readyz` stays 200 and reports the
+// list separately.
+
 /** The archive over the platform's storage: Durable Objects, R2 and, for lists, D1. */
 export class CloudArchive implements Archive {
   readonly #env: Bindings;
@@ -193,7 +198,7 @@ export class CloudArchive implements Archive {
   #pointer<T>(key: string): Promise<Reached<T | null>> {
     return reached(async () => {
       const object = await this.#env.BLOBS.get(key);
-      const damage = { what: `the way at ${key.slice(0, 16)}`, remedy: 'slipmark relist makes it anew' };
+      const damage = { what: `the way at ${key.slice(0, 16)}`, remedy: 'slipmark reindex restores it' };
       return object && columnJson<T>(await object.text(), isWay, damage);
     });
   }

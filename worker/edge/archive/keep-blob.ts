@@ -1,5 +1,11 @@
 import { sha256 } from '../../core/pack/digest.ts';
 
+// Sealed files lie in a folder per workshop. In a common folder, anyone who knew a digest could restore a ledger
+// over another workshop’s file, or find out that it exists. All folders are below `sha256/`, so that the retention
+// lock of an older deployment covers them. Packs of the first edition stay in the common folder (`isShared`),
+// because a lock forbids moving them; a damaged one is restored into the folder of its workshop. A file is read
+// whole, also for a range: only the whole has a digest.
+
 /**
  * Writes a file under its digest, unless it stands there whole: it would be the same, and a bucket under a retention lock refuses to
  * write anything again. What stands there damaged is replaced.

@@ -1,5 +1,8 @@
 import type { LedgerName, SealFacts } from './archive.ts';
 
+// What the seal of a PDF proved is stored with it, so that the restoration itself reads no PDF. Documents are
+// compared with the manifest and must have our markup.
+
 /**
  * What was brought for the restoration of one ledger, until it is taken over: apart from the sealed files, which under a retention lock
  * can never be cleared away, and apart for each ledger, so that nobody comes by the file of another through its digest.

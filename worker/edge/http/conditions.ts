@@ -1,6 +1,9 @@
 import type { Expected } from '../archive/ledger/ledger-calls.ts';
 import { HttpProblem } from './problem.ts';
 
+// A `PUT` of the stored record itself succeeds, also under an `If-Match` that it made outdated (RFC 9110, 13.1.1
+// allows it). A client that lost a response could not tell its own amendment from another one.
+
 /** A strong entity tag (RFC 9110, 8.8.3) around a digest. */
 export const entityTag = (digest: string): string => `"${digest}"`;
 

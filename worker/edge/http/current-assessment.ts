@@ -7,6 +7,9 @@ import { ledgerOf, visitOf } from './params.ts';
 import { HttpProblem } from './problem.ts';
 import type { Call } from './route.ts';
 
+// The ETag of a visit is the digest of its record and guards amendments. The ETag of its assessment also covers rule
+// set and regime: it is what an inspector reads and releases. New rules therefore change only the second.
+
 /** A kept visit with what the core makes of it now. */
 export interface CurrentAssessment {
   kept: KeptVisit;

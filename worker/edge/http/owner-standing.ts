@@ -4,6 +4,10 @@ import * as m from '../../core/text/generated/messages.ts';
 import { sentence } from '../../core/text/sentence.ts';
 import type { Aftermath, KeptPack } from '../archive/ledger/ledger-calls.ts';
 
+// What is no longer valid is never shown first: behind a link to a withdrawn or superseded pack, the summary is a
+// closed document among the others. A date that has passed since the release is shown next to the state, not instead
+// of it: the work may have been done elsewhere.
+
 /**
  * The first thing that a reader must know: whether what follows still holds.
  *

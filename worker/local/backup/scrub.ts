@@ -85,17 +85,17 @@ async function scrubPack(client: Slipmark, answered: Pack, found: Scrubbed): Pro
   if (body.isWhole)
     for (const member of await unlikeSeal(client, answered))
       found.damaged.push(
-        `${member} in the list of packs of the aircraft is not what ${pack} was sealed with: ${RELIST}`,
+        `${member} in the list of packs of the aircraft is not what ${pack} was sealed with: ${REINDEX}`,
       );
   // Whoever has the file asks after it by its digest alone.
-  await noteDamage(found, `the way from the file of ${pack} to its ledger (${RELIST})`, async () => {
+  await noteDamage(found, `the way from the file of ${pack} to its ledger (${REINDEX})`, async () => {
     const asked = await client.verify({ body: { pdfSha256 } });
     if (asked.body.pack !== pack)
-      found.damaged.push(`the way from the file of ${pack} to its ledger is missing: ${RELIST}`);
+      found.damaged.push(`the way from the file of ${pack} to its ledger is missing: ${REINDEX}`);
   });
 }
 
-const RELIST = 'slipmark relist makes it anew';
+const REINDEX = 'slipmark reindex restores it';
 
 async function scrubAttachment(
   client: Slipmark,

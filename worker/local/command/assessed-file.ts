@@ -3,10 +3,10 @@ import { filesIn, type InspectedFiles } from '../service/files-in.ts';
 import { type PlacedFinding, placed } from './findings.ts';
 import { type RecordFile, readRecordFile } from './record-file.ts';
 
-/** A record out of a file, assessed here, without a service. */
+/** A record file, assessed on this machine. */
 export interface AssessedFile {
   record: RecordFile;
-  /** Undefined where the record does not fit its schema. */
+  /** Undefined if the record does not fit its schema. */
   assessed: Assessed | undefined;
   findings: PlacedFinding[];
   /** The files that the record names and that can go into a pack. */
@@ -15,7 +15,7 @@ export interface AssessedFile {
 
 const NO_FILES: InspectedFiles = { files: {}, facts: {} };
 
-/** @param attachments folder with files; they are known by their digests */
+/** @param attachments folder with files, found by their digests */
 export async function assessedFile(file: string, attachments: string | undefined, at: string): Promise<AssessedFile> {
   const record = readRecordFile(file);
   if (record.defects.length > 0)

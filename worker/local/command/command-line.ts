@@ -1,12 +1,12 @@
 import { parseArgs } from 'node:util';
-import { nearest } from '../../core/record/nearest.ts';
 import { type Command, type Option, type Options, UsageError } from './command.ts';
+import { didYouMean } from './did-you-mean.ts';
 
 /** Options of every command. */
 const COMMON = {
-  json: { type: 'boolean', help: 'the outcome as JSON on standard output' },
-  progress: { type: 'boolean', help: 'say what goes on, also where standard error is no terminal' },
-  help: { type: 'boolean', help: 'this text' },
+  json: { type: 'boolean', help: 'print the outcome as JSON on standard output' },
+  progress: { type: 'boolean', help: 'print progress even if standard error is not a terminal' },
+  help: { type: 'boolean', help: 'print this text' },
 } as const satisfies Options;
 
 interface Read {
@@ -17,15 +17,19 @@ interface Read {
 /**
  * Reads what follows the name of a command.
  *
- * @throws UsageError naming the option that is not known, and the one that may be meant
+ * @throws UsageError naming an unknown option and the nearest known one
  */
 export function readCommandLine({ options }: Command, args: readonly string[]): Read {
   const known: Options = { ...options, ...COMMON };
+  const aliases = aliasesIn(known);
   const { tokens } = parseArgs({ args: [...args], options: typesOf(known), strict: false, tokens: true });
   const read: Read = { positionals: [], values: {} };
   for (const token of tokens) {
     if (token.kind === 'positional') read.positionals.push(token.value);
-    if (token.kind === 'option') read.values[token.name] = given(token, known);
+    if (token.kind === 'option') {
+      const name = aliases.get(token.name) ?? token.name;
+      read.values[name] = given({ ...token, name }, known);
+    }
   }
   return read;
 }
@@ -39,27 +43,35 @@ interface OptionToken {
 function given({ name, rawName, value }: OptionToken, known: Options): string | boolean {
   const option = Object.hasOwn(known, name) ? known[name] : undefined;
   if (!option) {
-    const near = nearest(name, Object.keys(known));
-    throw new UsageError(`There is no option ${rawName}${near === undefined ? '' : `: --${near} may be meant`}`);
+    throw new UsageError(`Unknown option ${rawName}${didYouMean(name, Object.keys(known), '--')}`);
   }
   if (option.type === 'boolean') {
     if (value === undefined) return true;
-    throw new UsageError(`${rawName} takes no value: ${value} was given`);
+    throw new UsageError(`${rawName} takes no value, but has ${value}`);
   }
-  // What follows may be an option that was meant as one.
-  if (value === undefined || value.startsWith('--')) throw new UsageError(`${rawName} takes a value, ${option.value}`);
+  // The next argument may be an option, and the value forgotten.
+  if (value === undefined || value.startsWith('--')) throw new UsageError(`${rawName} needs a value: ${option.value}`);
   return value;
 }
 
 const typesOf = (options: Options) =>
-  Object.fromEntries(Object.entries(options).map(([name, { type }]) => [name, { type }] as const));
+  Object.fromEntries(
+    Object.entries(options).flatMap(([name, { type, alias }]) =>
+      [name, alias ?? []].flat().map((spelling) => [spelling, { type }] as const),
+    ),
+  );
 
-/** How a command is called, and what it answers, line by line. */
+const aliasesIn = (options: Options): ReadonlyMap<string, string> =>
+  new Map(
+    Object.entries(options).flatMap(([name, { alias }]) => (alias === undefined ? [] : [[alias, name] as const])),
+  );
+
+/** Lines of the help of a command: usage, options, exit codes. */
 export function helpOf(name: string, { forms, options, exits }: Command): string[] {
   const shown = Object.entries<Option>({ ...options, ...COMMON }).map(([option, { value, help }]) => {
     return `  ${`--${option}${value === undefined ? '' : ` ${value}`}`.padEnd(26)} ${help}`;
   });
   const usage = forms.map((form, index) => `${index === 0 ? 'Usage:' : '      '} slipmark ${name} ${form}`.trimEnd());
   const codes = Object.entries(exits).map(([code, meaning]) => `  ${code}  ${meaning}`);
-  return [...usage, '', 'Options', ...shown, '', 'Answers with', ...codes];
+  return [...usage, '', 'Options', ...shown, '', 'Exit codes', ...codes];
 }

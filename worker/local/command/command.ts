@@ -3,8 +3,10 @@ import type { Output } from './output.ts';
 /** One option of a command. */
 export interface Option {
   type: 'string' | 'boolean';
-  /** What stands for its value in the help, as `DIR`. */
+  /** Placeholder of its value in the help, such as `DIR`. */
   value?: string;
+  /** Older name, which still works. */
+  alias?: string;
   help: string;
 }
 
@@ -14,16 +16,16 @@ export type Values<Given extends Options> = {
   readonly [Name in keyof Given]?: Given[Name]['type'] extends 'boolean' ? boolean : string;
 };
 
-/** What the process answers with where a command does not say it by itself. */
+/** Exit codes of errors that the command itself does not handle. */
 export interface Failures {
-  /** The command line, or what it names, cannot be read. */
+  /** The command line, or a file that it names, is not readable. */
   notUnderstood: number;
   /** Something went wrong on the way. */
   failed: number;
 }
 
 export interface Command<Given extends Options = Options> {
-  /** What follows the name, one line for each form. */
+  /** Arguments behind the name, one line for each form. */
   forms: readonly string[];
   options: Given;
   /** Exit codes with their meaning, for the help. */

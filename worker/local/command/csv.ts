@@ -1,5 +1,4 @@
 import { writeFileSync } from 'node:fs';
-import { nearest } from '../../core/record/nearest.ts';
 import {
   type CsvFinding,
   type CsvForm,
@@ -14,11 +13,12 @@ import {
   type Units,
 } from '../tables/csv.ts';
 import { command, UsageError } from './command.ts';
+import { didYouMean } from './did-you-mean.ts';
 import type { Output } from './output.ts';
 import { textOf } from './read-file.ts';
 import { readRecordFile } from './record-file.ts';
 
-/** What the process answers with. */
+/** Exit codes. */
 const EXIT = { done: 0, findings: 1, notReadable: 2 } as const;
 
 interface Asked {
@@ -29,31 +29,30 @@ interface Asked {
 
 export const csv = command({
   forms: [
-    'template SHEET                  a table to fill in',
+    `template ${Object.keys(SHEETS).join('|')}`,
     'to-record SHEET FILE.csv [--into RECORD.json]',
     'from-record SHEET RECORD.json',
-    'from-record ledger LEDGER.json  a chain, as an export holds it',
-    `SHEET is one of ${Object.keys(SHEETS).join(', ')}`,
+    'from-record ledger LEDGER.json  writes the chain of an exported aircraft',
   ],
   options: {
     into: {
       type: 'string',
       value: 'RECORD',
-      help: 'the record whose list is replaced; the list alone is written without it',
+      help: 'record to put the list into (default: write only the list)',
     },
-    out: { type: 'string', value: 'FILE', help: 'where to; standard output where it is not given' },
-    semicolons: { type: 'boolean', help: 'semicolons between columns and decimal commas, as half of Europe has them' },
+    out: { type: 'string', value: 'FILE', help: 'output file (default: standard output)' },
+    semicolons: { type: 'boolean', help: 'write semicolons between columns, and decimal commas' },
   },
-  exits: { 0: 'done', 1: 'the table has findings; nothing was written', 2: 'not readable, or not understood' },
+  exits: { 0: 'done', 1: 'table has findings; nothing written', 2: 'file or command line not readable' },
   failures: { notUnderstood: EXIT.notReadable, failed: EXIT.notReadable },
   async run([task, name = '', file, ...rest], values: Asked, output) {
     const form: CsvForm = values.semicolons ? 'semicolons' : 'commas';
-    if (rest.length > 0) throw new UsageError(`One file is named: ${rest[0]} is one too many`);
+    if (rest.length > 0) throw new UsageError(`Unexpected argument: ${rest[0]}`);
     if (task === 'template' && file === undefined)
       write(csvTemplate(sheetNamed(name), TEMPLATE_UNITS, form), values, output);
     else if (task === 'from-record' && file !== undefined) write(fromRecord(name, file, form), values, output);
     else if (task === 'to-record' && file !== undefined) return toRecord(sheetNamed(name), file, values, output);
-    else throw new UsageError('What is to be done is not understood');
+    else throw new UsageError('Unknown form of the command');
     return EXIT.done;
   },
 });
@@ -62,8 +61,7 @@ const TEMPLATE_UNITS: Units = { mass: 'kg', arm: 'mm' };
 
 function sheetNamed(name: string): SheetName {
   if (Object.hasOwn(SHEETS, name)) return name as SheetName;
-  const near = nearest(name, Object.keys(SHEETS));
-  throw new UsageError(`There is no sheet ${name}${near === undefined ? '' : `: ${near} may be meant`}`);
+  throw new UsageError(`Unknown sheet ${name}${didYouMean(name, Object.keys(SHEETS))}`);
 }
 
 function write(text: string, { out }: Asked, output: Output): void {
@@ -80,7 +78,7 @@ function fromRecord(name: string, file: string, form: CsvForm): string {
   if (name === 'ledger') return csvFromLedger((value as { entries?: Entries } | undefined)?.entries ?? [], form);
   const sheet = sheetNamed(name);
   const { units } = (value ?? {}) as { units?: Units };
-  if (!units) throw new UsageError(`${file} declares no units: it is no record`);
+  if (!units) throw new UsageError(`${file} declares no units: not a record`);
   return csvFromItems(sheet, itemsIn(sheet, value), units, form);
 }
 

@@ -6,17 +6,17 @@ import { onlyOne } from './only-one.ts';
 export const example = command({
   forms: [`${EXAMPLE_VISITS.join('|')} [--registration MARK] [--out RECORD.json]`],
   options: {
-    registration: { type: 'string', value: 'MARK', help: 'the aircraft; as invented where it is not given' },
-    out: { type: 'string', value: 'FILE', help: 'where it is written; a file that is there stays. Else it is printed' },
+    registration: { type: 'string', value: 'MARK', help: 'registration of the aircraft (default: from the sample)' },
+    out: { type: 'string', value: 'FILE', help: 'output file (default: standard output); never overwrites' },
   },
-  exits: { 0: 'written', 2: 'the file is there already, or cannot be written' },
+  exits: { 0: 'written', 2: 'file exists or not writable, or command line not understood' },
   failures: { notUnderstood: 2, failed: 2 },
   async run(positionals, { registration, out }, output) {
-    const name = onlyOne(positionals, 'An example');
+    const name = onlyOne(positionals, 'name of a sample');
     if (!EXAMPLE_VISITS.includes(name)) {
-      throw new UsageError(`There is no example ${name}: it is one of ${EXAMPLE_VISITS.join(', ')}`);
+      throw new UsageError(`Unknown sample ${name}. Samples: ${EXAMPLE_VISITS.join(', ')}`);
     }
-    if (out !== undefined && existsSync(out)) throw new FileError(`Cannot write ${out}: it is there already`);
+    if (out !== undefined && existsSync(out)) throw new FileError(`Cannot write ${out}: it exists already`);
     const invented = exampleVisit(name, new Date());
     const record = registration === undefined ? invented : withRegistration(invented, registration.toUpperCase());
     const text = `${JSON.stringify(record, null, 2)}\n`;

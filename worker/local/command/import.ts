@@ -3,31 +3,31 @@ import { command } from './command.ts';
 import { onlyOne } from './only-one.ts';
 import { clientFrom, SERVICE_OPTIONS } from './service-options.ts';
 
-/** What the process answers with. */
+/** Exit codes. */
 const EXIT = { imported: 0, failed: 1, notUnderstood: 2 } as const;
 
 export const importArchive = command({
-  forms: ['DIR     the key needs every scope but release, as the first key of a workshop has'],
+  forms: ['DIR     the key needs all scopes except release, like the first key of a workshop'],
   options: SERVICE_OPTIONS,
-  exits: { 0: 'imported', 1: 'refused or broken off', 2: 'not understood', 3: 'the service cannot be reached' },
+  exits: { 0: 'imported', 1: 'refused or interrupted', 2: 'command line not understood', 3: 'service not reached' },
   failures: EXIT,
   async run(positionals, values, output) {
-    const folder = onlyOne(positionals, 'A folder');
+    const folder = onlyOne(positionals, 'folder');
     const imported = await importFolder(clientFrom(values, output), folder, output.progress);
     output.result(imported);
     for (const remark of imported.people) output.say(remark);
     if (imported.people.length > 0)
-      output.say('No seal proves people: compare the two tables, and enter yourself who is right.');
+      output.say('No seal covers the people: compare the two tables, and correct the wrong one.');
     for (const { registration, packs, isNew, isRefused, remarks } of imported.aircraft) {
-      if (!isRefused) output.say(`${registration}: ${packs} packs ${isNew ? 'imported' : 'stood there already'}`);
+      if (!isRefused) output.say(`${registration}: ${packs} packs ${isNew ? 'imported' : 'already there'}`);
       for (const remark of remarks) output.say(`  ${remark}`);
     }
     if (imported.aircraft.some(({ isRefused }) => isRefused)) {
-      output.say('Not everything could be imported.');
+      output.say('Import incomplete.');
       return EXIT.failed;
     }
-    output.say('Digests and chains are those of the folder, and every pack is known there.');
-    output.say('Links were not brought along: they belong to the old address. Make new ones where owners need them.');
+    output.say('Digests and chains match the folder, and every pack is listed.');
+    output.say('Links are not imported: they belong to the old address. Make new ones for the owners.');
     return EXIT.imported;
   },
 });

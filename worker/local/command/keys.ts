@@ -3,29 +3,29 @@ import { command, UsageError } from './command.ts';
 import type { Output } from './output.ts';
 import { clientFrom, SERVICE_OPTIONS } from './service-options.ts';
 
-/** What the process answers with. */
+/** Exit codes. */
 const EXIT = { done: 0, failed: 1, notUnderstood: 2 } as const;
 
 type NewKeyRequest = Parameters<Slipmark['makeKey']>[0]['body'];
 
-/** Asks, says, and gives what a machine is told. */
+/** Calls the service, prints lines for people, and returns the outcome for `--json`. */
 type Task = (client: Slipmark, say: (line: string) => void) => Promise<unknown>;
 
 export const keys = command({
   forms: [
-    'list                     every key, with its last use',
+    'list                     prints every key and its last use',
     'make --label TEXT --scopes records,release [--person ID]',
-    'rotate KEY               a new text for a key; the old one opens nothing',
-    'revoke KEY',
-    'rotate-seal              seal with a new key from now on',
+    'rotate KEY               replaces the secret; the old one stops working',
+    'revoke KEY               the key stops working',
+    'rotate-seal              seals with a new key from now on',
   ],
   options: {
-    label: { type: 'string', value: 'TEXT', help: 'where the new key is used' },
-    scopes: { type: 'string', value: 'LIST', help: 'what it may do, with commas between' },
-    person: { type: 'string', value: 'ID', help: 'in whose hand it is: it releases in that name alone' },
+    label: { type: 'string', value: 'TEXT', help: 'use of the new key' },
+    scopes: { type: 'string', value: 'LIST', help: 'scopes of the new key, separated by commas' },
+    person: { type: 'string', value: 'ID', help: 'holder of the new key, the only person it can release for' },
     ...SERVICE_OPTIONS,
   },
-  exits: { 0: 'done', 1: 'refused', 2: 'not understood', 3: 'the service cannot be reached' },
+  exits: { 0: 'done', 1: 'refused', 2: 'command line not understood', 3: 'service not reached' },
   failures: EXIT,
   async run(positionals, values, output: Output) {
     const task = taskOf(positionals, values);
@@ -47,10 +47,11 @@ function taskOf([name, key, ...rest]: readonly string[], { label, scopes, person
     if (name === 'rotate-seal' && isAlone) return rotateSeal;
     if (name === 'make' && isAlone && label !== undefined && scopes !== undefined)
       return make({ label, scopes: scopes.split(',') as NewKeyRequest['scopes'], person });
-    if (name === 'rotate' && !isAlone) return async (client, say) => told((await client.rotateKey({ key })).body, say);
+    if (name === 'rotate' && !isAlone)
+      return async (client, say) => showSecret((await client.rotateKey({ key })).body, say);
     if (name === 'revoke' && !isAlone) return revoke(key);
   }
-  throw new UsageError(`What is to be done with the keys is not understood: ${[name, key, ...rest].join(' ').trim()}`);
+  throw new UsageError(`Unknown form of the command: ${['keys', name, key, ...rest].join(' ').trim()}`);
 }
 
 const list: Task = async (client, say) => {
@@ -68,23 +69,23 @@ const rotateSeal: Task = async (client, say) => {
 const make =
   (body: NewKeyRequest): Task =>
   async (client, say) =>
-    told((await client.makeKey({ body })).body, say);
+    showSecret((await client.makeKey({ body })).body, say);
 
 const revoke =
   (key: string): Task =>
   async (client, say) => {
     await client.revokeKey({ key });
-    say('Revoked: it opens nothing any more');
+    say('Revoked: it no longer works');
     return { revoked: key };
   };
 
-function told(key: NewKey, say: (line: string) => void): NewKey {
+function showSecret(key: NewKey, say: (line: string) => void): NewKey {
   say(line(key));
-  say(`Told this once: ${key.secret}`);
+  say(`Key (shown once): ${key.secret}`);
   return key;
 }
 
 function line({ key, label, scopes, person, lastUsedAt, revokedAt }: Key): string {
   const state = revokedAt ? `revoked ${revokedAt}` : `last used ${lastUsedAt ?? 'never'}`;
-  return `${key}  ${label}  ${scopes.join(',')}${person ? `  in the hand of ${person}` : ''}  ${state}`;
+  return `${key}  ${label}  ${scopes.join(',')}${person ? `  held by ${person}` : ''}  ${state}`;
 }

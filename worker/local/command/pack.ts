@@ -5,32 +5,32 @@ import { PAPER_CHOICE, PAPER_NAMES, type PaperSize, paperSize } from '../../core
 import { assessedFile } from './assessed-file.ts';
 import { command, UsageError } from './command.ts';
 import { countLine, type PlacedFinding, placed, sayFindings } from './findings.ts';
-import { momentFrom } from './moment.ts';
 import { onlyOne } from './only-one.ts';
+import { timestampFrom } from './timestamp.ts';
 
-/** What the process answers with. */
+/** Exit codes. */
 const EXIT = { releasable: 0, blocked: 1, notReadable: 2 } as const;
 
 export const pack = command({
   forms: [`RECORD.json [--out DIR] [--attachments DIR] [--paper ${PAPER_NAMES.join('|')}]`],
   options: {
-    out: { type: 'string', value: 'DIR', help: 'folder for what is written; out where it is not given' },
+    out: { type: 'string', value: 'DIR', help: 'output folder (default: out)' },
     attachments: { type: 'string', value: 'DIR', help: 'folder with the files that the record names' },
-    at: { type: 'string', value: 'MOMENT', help: 'as if it were 2026-11-05T15:00:00Z; now where it is not given' },
-    draft: { type: 'boolean', help: 'says nothing more: without a service every pack is a draft' },
-    paper: { type: 'string', value: 'PAPER', help: `${PAPER_CHOICE}; what the record says where it is not given` },
+    at: { type: 'string', value: 'TIME', help: 'time to check at, such as 2026-11-05T15:00:00Z (default: now)' },
+    draft: { type: 'boolean', help: 'no effect: without a service every pack is a draft' },
+    paper: { type: 'string', value: 'PAPER', help: `paper size, ${PAPER_CHOICE} (default: from the record)` },
   },
   exits: {
-    0: 'the draft is written; nothing stands against the release',
-    1: 'the draft is written; findings stand against the release, or wait for a decision',
-    2: 'the record cannot be read, or does not fit its schema',
+    0: 'draft written; nothing blocks the release',
+    1: 'draft written; findings block the release, or cautions are not accepted yet',
+    2: 'record or command line not readable, or record does not fit its schema',
   },
   failures: { notUnderstood: EXIT.notReadable, failed: EXIT.notReadable },
   async run(positionals, values, output) {
     const { out = 'out', attachments } = values;
     const paper = paperFrom(values.paper);
-    const at = momentFrom(values.at);
-    const file = onlyOne(positionals, 'A record');
+    const at = timestampFrom(values.at);
+    const file = onlyOne(positionals, 'record');
     output.progress(`Assessing ${file}`);
     const { assessed, record, files, findings: unread } = await assessedFile(file, attachments, at);
     if (!assessed) {
@@ -58,7 +58,7 @@ export const pack = command({
 function paperFrom(paper: string | undefined): PaperSize | undefined {
   const known = paperSize(paper);
   if (paper === undefined || known) return known;
-  throw new UsageError(`--paper must be ${PAPER_CHOICE}: it is ${paper}`);
+  throw new UsageError(`--paper must be ${PAPER_CHOICE}, not ${paper}`);
 }
 
 function save(out: string, files: Readonly<Record<string, string | Uint8Array>>): string[] {

@@ -9,7 +9,7 @@ export interface VisitName {
   visit: string;
 }
 
-/** Somebody else's record, or an earlier one, that nobody said may be replaced. */
+/** Another record is stored, and the caller did not name it for replacement. */
 export interface StandsThere {
   kind: 'stands-there';
   digest: string;
@@ -17,20 +17,20 @@ export interface StandsThere {
 
 export type Posted = { kind: 'kept'; kept: KeptVisit } | StandsThere;
 
-/** `kept` for whatever is there. */
-export const WHATEVER_IS_KEPT = 'kept';
+/** Value of `--replace` that replaces any record. */
+export const ANY_RECORD = 'kept';
 
 /**
- * Keeps a record. What is there already is replaced only where it is the same, or where the caller names it: an amendment of
- * somebody else is never lost by a command that did not know of it.
+ * Stores a record. Another record is replaced only if the caller names its digest. The ETag alone would not do: a `PUT` under an
+ * ETag that was read a second ago passes every check, and somebody else’s amendment is lost.
  *
- * @param over digest of the record that may be replaced, or `WHATEVER_IS_KEPT`
+ * @param replace digest of the record that may be replaced, or `ANY_RECORD`
  */
 export async function postRecord(
   client: Slipmark,
   name: VisitName,
   body: VisitRecord,
-  over: string | undefined,
+  replace: string | undefined,
 ): Promise<Posted> {
   const before = await ifThere(client.getVisit(name));
   if (!before) {
@@ -39,19 +39,19 @@ export async function postRecord(
   }
   const digest = before.etag?.replaceAll('"', '') ?? '';
   const isSame = canonicalJson(before.body) === canonicalJson(body);
-  if (!isSame && over !== WHATEVER_IS_KEPT && over !== digest) return { kind: 'stands-there', digest };
+  if (!isSame && replace !== ANY_RECORD && replace !== digest) return { kind: 'stands-there', digest };
   const { body: kept } = await client.putVisit({ ...name, body, ifMatch: before.etag });
   return { kind: 'kept', kept };
 }
 
-/** A file that a record names and that did not come to be there. */
+/** A file that the record names and the service does not have. */
 export interface Lacking {
   sha256: string;
   title: string;
   why: string;
 }
 
-/** Hands in what a record names and the service does not have yet. */
+/** Uploads the files that a record names and the service does not have yet. */
 export async function uploadFiles(
   client: Slipmark,
   { attachments = [] }: Pick<VisitRecord, 'attachments'>,
@@ -65,10 +65,10 @@ export async function uploadFiles(
     if (known?.body.ok) continue;
     const file = files.get(sha256);
     if (!file) {
-      lacking.push({ sha256, title, why: folder === undefined ? 'it was not handed in' : `it is not in ${folder}` });
+      lacking.push({ sha256, title, why: folder === undefined ? 'not uploaded' : `not in ${folder}` });
       continue;
     }
-    output.progress(`Handing in ${file.name}, ${index + 1} of ${attachments.length}`);
+    output.progress(`Uploading ${file.name}, ${index + 1} of ${attachments.length}`);
     const refusal = await refusalOf(client.putAttachment({ sha256, body: file.bytes }), 422);
     if (refusal) lacking.push({ sha256, title, why: refusal.detail });
   }

@@ -6,43 +6,44 @@ import type { Finding } from './finding.ts';
 import { countLine, placed, sayFindings } from './findings.ts';
 import { onlyOne } from './only-one.ts';
 import type { Output } from './output.ts';
-import { postRecord, uploadFiles, type VisitName, WHATEVER_IS_KEPT } from './post-record.ts';
+import { ANY_RECORD, postRecord, uploadFiles, type VisitName } from './post-record.ts';
 import { type RecordFile, readRecordFile } from './record-file.ts';
 import { clientFrom, SERVICE_OPTIONS } from './service-options.ts';
 
-/** What the process answers with. */
+/** Exit codes. */
 const EXIT = { done: 0, failed: 1, notUnderstood: 2 } as const;
 
 export const post = command({
   forms: ['RECORD.json [--visit NAME] [--attachments DIR]', 'RECORD.json --release-as PERSON --knows-of-no-hazard'],
   options: {
-    visit: { type: 'string', value: 'NAME', help: 'name of the visit; that of the file where it is not given' },
+    visit: { type: 'string', value: 'NAME', help: 'name of the visit (default: name of the file)' },
     attachments: { type: 'string', value: 'DIR', help: 'folder with the files that the record names' },
-    over: {
+    replace: {
       type: 'string',
       value: 'DIGEST',
-      help: `the kept record that this one replaces; ${WHATEVER_IS_KEPT} for whatever is there`,
+      alias: 'over',
+      help: `digest of the record to replace; ${ANY_RECORD}: any record`,
     },
     'release-as': {
       type: 'string',
       value: 'PERSON',
-      help: 'release in the name of this person of the record, and make a link for the owner',
+      help: 'release in the name of this person; make a link for the owner',
     },
-    'knows-of-no-hazard': { type: 'boolean', help: 'that person states to know of no condition that endangers flight' },
+    'knows-of-no-hazard': { type: 'boolean', help: 'statement of that person: no known condition endangers flight' },
     ...SERVICE_OPTIONS,
   },
   exits: {
-    0: 'kept; nothing stands against the release; released, where asked to',
-    1: 'findings stand against the release or wait for a decision, or the service refuses; where it was released, that is said',
-    2: 'the record cannot be read, or does not fit its schema',
-    3: 'the service cannot be reached',
+    0: 'stored, and nothing blocks the release; released if requested',
+    1: 'findings or open cautions remain, or service refuses; a release is printed if made',
+    2: 'record or command line not readable, or record does not fit its schema',
+    3: 'service not reached',
   },
   failures: EXIT,
   async run(positionals, values, output) {
-    const record = readRecordFile(onlyOne(positionals, 'A record'));
+    const record = readRecordFile(onlyOne(positionals, 'record'));
     const by = values['release-as'];
     if (by !== undefined && !values['knows-of-no-hazard'])
-      throw new UsageError('--release-as needs --knows-of-no-hazard: nothing is released without that statement');
+      throw new UsageError('--release-as needs --knows-of-no-hazard: no release without that statement');
     const client = clientFrom(values, output);
     const read = readRecord(record.value);
     if (record.defects.length > 0 || !read.ok)
@@ -58,7 +59,7 @@ export const post = command({
   },
 });
 
-/** Nothing is said of a record that could not be looked into. */
+/** Findings of the schema; none if the JSON itself could not be parsed. */
 function issuesIn({ value }: RecordFile, read: ReadRecord): readonly Finding[] {
   return read.ok || value === undefined ? [] : read.issues;
 }
@@ -67,22 +68,22 @@ interface ToPost {
   record: RecordFile;
   visit: string;
   attachments?: string;
-  over?: string;
-  /** Who releases; undefined where it is not to be released. */
+  replace?: string;
+  /** Person who releases; undefined for no release. */
   by: string | undefined;
 }
 
 async function postAndSay(
   client: Slipmark,
-  { record, visit, attachments, over, by }: ToPost,
+  { record, visit, attachments, replace, by }: ToPost,
   output: Output,
 ): Promise<number> {
   const body = record.value as VisitRecord;
   const name = { registration: body.aircraft.registration, visit };
   const lacking = await uploadFiles(client, body, attachments, output);
-  for (const { title, why } of lacking) output.say(`“${title}” is not in the service: ${why}`);
-  output.progress(`Keeping the record as visit ${visit} of ${name.registration}`);
-  const posted = await postRecord(client, name, body, over);
+  for (const { title, why } of lacking) output.say(`“${title}” missing in the service: ${why}`);
+  output.progress(`Storing the record as visit ${visit} of ${name.registration}`);
+  const posted = await postRecord(client, name, body, replace);
   if (posted.kind === 'stands-there') return standsThere(name, posted.digest, output);
   const { kept } = posted;
   const findings = placed(kept.findings, record);
@@ -95,7 +96,7 @@ async function postAndSay(
   return isDone ? EXIT.done : EXIT.failed;
 }
 
-/** Says what the record was refused for. */
+/** Prints the findings for which the record was refused. */
 function refuse(findings: readonly Finding[], record: RecordFile, output: Output, problem?: SlipmarkProblem): number {
   const there = placed(findings, record);
   sayFindings(there, record, output);
@@ -107,14 +108,14 @@ function refuse(findings: readonly Finding[], record: RecordFile, output: Output
 
 function standsThere({ registration, visit }: VisitName, digest: string, output: Output): number {
   output.complain(
-    `Visit ${visit} of ${registration} is kept already, with another record: ${digest}.`,
-    `Read it first; then --over ${digest} replaces exactly that one, and --over ${WHATEVER_IS_KEPT} whatever is there.`,
+    `Visit ${visit} of ${registration} has another record already: ${digest}.`,
+    `Read it first. Then --replace ${digest} replaces that record, --replace ${ANY_RECORD} any record.`,
   );
-  output.result({ error: { message: 'The visit is kept already, with another record', digest } });
+  output.result({ error: { message: 'The visit has another record already', digest } });
   return EXIT.failed;
 }
 
-/** Releases over the assessment that was said, and makes a link for the owner. */
+/** Releases over the assessment that was printed, and makes a link for the owner. */
 async function release(
   client: Slipmark,
   name: VisitName,
@@ -122,23 +123,23 @@ async function release(
   output: Output,
 ): Promise<{ pack: Pack; link: string | undefined }> {
   output.progress('Releasing');
-  // What is released is what was said above: an amendment that came in between makes it fail.
+  // Releases the printed assessment: an amendment in between makes the release fail.
   const ifMatch = `"${kept.assessmentSha256}"`;
   const { body: pack } = await client.releaseVisit({ ...name, ifMatch, body: { by, knowsOfNoHazard: true } });
-  // Said before anything else can fail: the aircraft is released from here on.
+  // Printed before anything else can fail: the aircraft is released from here on.
   output.say(`Released: ${pack.pack}, by ${pack.releasedBy}`);
   try {
     const { body: link } = await client.makeLink({ pack: pack.pack, body: { audience: 'owner' } });
-    output.say(`Owner’s link, told this once: ${link.url}`);
+    output.say(`Owner’s link (shown once): ${link.url}`);
     return { pack, link: link.url };
   } catch (error) {
     if (!(error instanceof SlipmarkProblem)) throw error;
-    output.complain(`${pack.pack} is released, but the link for the owner was not made: ${error.message}`);
+    output.complain(`${pack.pack} is released, but its link for the owner failed: ${error.message}`);
     return { pack, link: undefined };
   }
 }
 
-/** A visit is named by letters, digits, dot, hyphen and underscore. */
+/** Name of a visit from that of a file: letters, digits, dot, hyphen and underscore. */
 const nameOf = (file: string): string =>
   basename(file, '.json')
     .replaceAll(/[^A-Za-z0-9._-]/g, '-')

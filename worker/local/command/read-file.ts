@@ -2,9 +2,9 @@ import { readFileSync } from 'node:fs';
 import { FileError } from './command.ts';
 
 const CAUSES: Readonly<Record<string, string>> = {
-  ENOENT: 'there is no such file',
-  EISDIR: 'it is a folder',
-  EACCES: 'it may not be read',
+  ENOENT: 'no such file',
+  EISDIR: 'a folder',
+  EACCES: 'no permission',
 };
 
 /**
@@ -21,12 +21,12 @@ export function bytesOf(file: string): Uint8Array<ArrayBuffer> {
   }
 }
 
-/** @throws FileError also where it is no UTF-8 */
+/** @throws FileError also if it is not UTF-8 */
 export function textOf(file: string): string {
   try {
     return new TextDecoder('utf-8', { fatal: true }).decode(bytesOf(file));
   } catch (error) {
     if (error instanceof FileError) throw error;
-    throw new FileError(`Cannot read ${file}: it must be UTF-8 (spreadsheets offer “CSV UTF-8” beside other forms)`);
+    throw new FileError(`Cannot read ${file}: not UTF-8 (in a spreadsheet, save as “CSV UTF-8”)`);
   }
 }

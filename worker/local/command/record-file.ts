@@ -5,17 +5,17 @@ import { FileError } from './command.ts';
 import type { Finding, Place } from './finding.ts';
 import { textOf } from './read-file.ts';
 
-/** A record as it stands in a file. */
+/** A record file: text, value and positions. */
 export interface RecordFile {
   file: string;
   text: string;
   value: unknown;
-  /** What JSON allows and a record must not have. */
+  /** Defects of the JSON that a record must not have, such as a key given twice. */
   defects: Finding[];
   placeOf(pointer: string): Place;
 }
 
-/** @throws FileError with line and column where the file is no JSON */
+/** @throws FileError with line and column if the file is not valid JSON */
 export function readRecordFile(path: string): RecordFile {
   const text = textOf(path);
   const file = path === '-' ? 'standard input' : path;
@@ -34,7 +34,7 @@ function parsed(file: string, text: string): unknown {
     return JSON.parse(text);
   } catch {
     const { what, at } = jsonFault(text);
-    throw new FileError(`Cannot read ${file}:${at.line}:${at.column}: it is no JSON: ${what}`);
+    throw new FileError(`Cannot read ${file}:${at.line}:${at.column}: not valid JSON: ${what}`);
   }
 }
 

@@ -1,73 +1,78 @@
 import { SlipmarkProblem } from '../../client/client.ts';
-import { nearest } from '../../core/record/nearest.ts';
 import { DefectsError } from '../backup/defect.ts';
 import { type Command, NOT_REACHED, UsageError } from './command.ts';
 import { helpOf, readCommandLine } from './command-line.ts';
+import { didYouMean } from './did-you-mean.ts';
 import { type Output, outputFor } from './output.ts';
 
 interface Listed {
+  /** Begins with a verb, up to 60 characters. */
   summary: string;
+  /** Older name, which still works. */
+  alias?: string;
   load(): Promise<Command>;
 }
 
-/** Every command by its name; only the code of the one that is called is read. */
+/** Every command by name; only the code of the called one is loaded. */
 const COMMANDS: Readonly<Record<string, Listed>> = {
   example: {
-    summary: 'An invented record to begin from, as if its work had ended yesterday',
+    summary: 'Write a sample record',
     load: async () => (await import('./example.ts')).example,
   },
   assess: {
-    summary: 'Compute and check a record here, without a service',
+    summary: 'Check a record on this machine',
     load: async () => (await import('./assess.ts')).assess,
   },
   pack: {
-    summary: 'Write a draft of the pack of a record here, without a service: nothing in it is released',
+    summary: 'Write an unsealed pack on this machine',
     load: async () => (await import('./pack.ts')).pack,
   },
   post: {
-    summary:
-      'Keep a record in the service, hand in its files, say what stands against the release; release it where asked to',
+    summary: 'Send a record and its files; release it on request',
     load: async () => (await import('./post.ts')).post,
   },
   verify: {
-    summary: 'Whether a pack, or an exported folder, is what its workshop sealed; asks nobody',
+    summary: 'Verify a pack or an exported folder, offline',
     load: async () => (await import('./verify.ts')).verify,
   },
   export: {
-    summary: 'The archive of a workshop as a folder that is read and proved without a service',
+    summary: 'Export the archive of a workshop as a folder',
     load: async () => (await import('./export.ts')).exportArchive,
   },
   import: {
-    summary: 'Such a folder into an empty workshop, or what is damaged back from it',
+    summary: 'Import an exported folder, or repair an archive from it',
     load: async () => (await import('./import.ts')).importArchive,
   },
   scrub: {
-    summary: 'Whether everything that the service stores is as it was kept',
+    summary: 'Check all stored data for damage',
     load: async () => (await import('./scrub.ts')).scrub,
   },
-  relist: {
-    summary: 'Put every pack into the list of packs again, after its database was lost',
-    load: async () => (await import('./relist.ts')).relist,
+  reindex: {
+    summary: 'Rebuild the list of packs',
+    alias: 'relist',
+    load: async () => (await import('./reindex.ts')).reindex,
   },
   csv: {
-    summary: 'Equipment list, scales, weighing points and worksheet as tables, out of a record and into it',
+    summary: 'Convert lists of a record to tables and back',
     load: async () => (await import('./csv.ts')).csv,
   },
   keys: {
-    summary: 'The keys of a workshop',
+    summary: 'List, make, rotate and revoke keys of a workshop',
     load: async () => (await import('./keys.ts')).keys,
   },
 };
 
 const NOT_UNDERSTOOD = 2;
 
-/** For help, which is said to people whatever else is asked for. */
+/** Output of help, which is for people even with `--json`. */
 const speaking = outputFor({ isJson: false, hasProgress: false });
 
 /** Runs a command line and gives the exit code of the process. */
-export async function run([name = '', ...args]: readonly string[]): Promise<number> {
+export async function run([typed = '', ...args]: readonly string[]): Promise<number> {
+  const name = currentName(typed);
   const listed = Object.hasOwn(COMMANDS, name) ? COMMANDS[name] : undefined;
   if (!listed) return overview(name);
+  if (name !== typed) speaking.complain(`slipmark ${typed} is now slipmark ${name}; the old name still works.`);
   const command = await listed.load();
   const help = () => [listed.summary, '', ...helpOf(name, command)];
   const output = outputFor({ isJson: args.includes('--json'), hasProgress: args.includes('--progress') });
@@ -84,18 +89,27 @@ export async function run([name = '', ...args]: readonly string[]): Promise<numb
   }
 }
 
+/** Current name of a command that was called by an older one. */
+function currentName(typed: string): string {
+  const [name] = Object.entries(COMMANDS).find(([, { alias }]) => alias === typed) ?? [];
+  return name ?? typed;
+}
+
 function overview(name: string): number {
   const isAsked = ['', '--help', 'help'].includes(name);
-  const near = isAsked ? undefined : nearest(name, Object.keys(COMMANDS));
   const lines = Object.entries(COMMANDS).map(([known, { summary }]) => `  ${known.padEnd(8)} ${summary}`);
-  const text = ['Usage: slipmark COMMAND …; slipmark COMMAND --help says more', '', ...lines];
+  const text = [
+    'Usage: slipmark COMMAND …',
+    '       slipmark COMMAND --help shows its options and exit codes',
+    '',
+    ...lines,
+  ];
   if (isAsked) speaking.say(...text);
-  else
-    speaking.complain(`There is no command ${name}${near === undefined ? '' : `: ${near} may be meant`}`, '', ...text);
+  else speaking.complain(`Unknown command ${name}${didYouMean(name, Object.keys(COMMANDS))}`, '', ...text);
   return isAsked && name !== '' ? 0 : NOT_UNDERSTOOD;
 }
 
-/** Says what went wrong on the way, and gives the code for it. */
+/** Prints an error and returns its exit code. */
 function failed({ failures }: Command, error: unknown, output: Output): number {
   const message = error instanceof Error ? error.message : String(error);
   output.complain(...(error instanceof SlipmarkProblem || error instanceof DefectsError ? error.lines : [message]));

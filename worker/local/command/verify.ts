@@ -7,28 +7,28 @@ import { onlyOne } from './only-one.ts';
 import type { Output } from './output.ts';
 import { bytesOf, textOf } from './read-file.ts';
 
-/** What the process answers with. */
+/** Exit codes. */
 const EXIT = { genuine: 0, altered: 1, unproved: 2, notReadable: 3 } as const;
 
 export const verify = command({
-  forms: ['PACK.pdf --keys KEYS.json', 'DIR --keys KEYS.json        DIR as slipmark export wrote it'],
+  forms: ['PACK.pdf --keys KEYS.json', 'DIR --keys KEYS.json        DIR is a folder from slipmark export'],
   options: {
     keys: {
       type: 'string',
       value: 'FILE',
-      help: 'keys of the workshop, as GET /v1/workshops/{workshop}/keys.json gives them',
+      help: 'published keys, from GET /v1/workshops/{workshop}/keys.json',
     },
   },
   exits: {
     0: 'genuine',
-    1: 'altered',
-    2: 'unproved: no seal, or none by these keys',
-    3: 'not readable, or not understood',
+    1: 'changed after sealing',
+    2: 'not proven: no seal, or not by these keys',
+    3: 'file or command line not readable',
   },
   failures: { notUnderstood: EXIT.notReadable, failed: EXIT.notReadable },
   async run(positionals, { keys }, output) {
-    const place = onlyOne(positionals, 'A pack or a folder');
-    if (keys === undefined) throw new UsageError('--keys must be given');
+    const place = onlyOne(positionals, 'pack or folder');
+    if (keys === undefined) throw new UsageError('--keys is missing');
     const set = keySetIn(keys);
     const isFolder = statSync(place, { throwIfNoEntry: false })?.isDirectory() ?? false;
     return isFolder
@@ -43,15 +43,15 @@ function keySetIn(file: string): JSONWebKeySet {
     if (isKeySet(set)) return set;
   } catch (error) {
     if (error instanceof FileError) throw error;
-    throw new FileError(`Cannot read ${file}: it is no JSON`);
+    throw new FileError(`Cannot read ${file}: not valid JSON`);
   }
-  throw new FileError(`Cannot read ${file}: it is no set of keys (RFC 7517), for it has no list "keys"`);
+  throw new FileError(`Cannot read ${file}: not a set of keys (RFC 7517), the list "keys" is missing`);
 }
 
 const EXPLANATIONS: Record<Exclude<Verdict['kind'], 'genuine' | 'altered'>, string> = {
-  'not-sealed': 'NOT SEALED: the file has no seal, or one that cannot be found any more',
-  'key-unknown': 'UNKNOWN KEY: the seal is by a key that is not in the set',
-  'seal-false': 'FALSE: the seal is not by the key that it names',
+  'not-sealed': 'NOT SEALED: the file has no seal, or its seal is destroyed',
+  'key-unknown': 'UNKNOWN KEY: the seal names a key that is not in the set',
+  'seal-false': 'WRONG SEAL: not made by the key that it names',
 };
 
 function say(verdict: Verdict, output: Output): number {
@@ -67,7 +67,7 @@ function say(verdict: Verdict, output: Output): number {
     return EXIT.altered;
   }
   output.say(`GENUINE: ${what}`, `         manifest ${manifestSha256}`);
-  output.say('         Whether a later pack replaces it, or it was withdrawn, only the archive knows.');
+  output.say('         Check online whether it is still current.');
   return EXIT.genuine;
 }
 
@@ -85,11 +85,9 @@ function sayFolder(checked: CheckedFolder, output: Output): number {
   if (defects.some(({ kind }) => kind === 'altered')) return EXIT.altered;
   if (defects.length > 0) return EXIT.unproved;
   output.say(
-    `GENUINE: every pack of ${workshop} in the folder. That nothing came after, only a later end of a chain can tell.`,
+    `GENUINE: every pack of ${workshop} in the folder. Newer packs may exist: compare the ends of the chains.`,
   );
   if (people > 0)
-    output.say(
-      `         No seal proves people.json: who has which rights (${people} people) only the workshop can tell.`,
-    );
+    output.say(`         No seal proves people.json (${people} people): ask the workshop who has which rights.`);
   return EXIT.genuine;
 }

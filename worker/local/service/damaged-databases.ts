@@ -23,7 +23,7 @@ export function setAsideDamaged(storage: string, tell: (line: string) => void): 
   if (!lists.some((file) => file.endsWith('.sqlite') && isDamaged(file))) return;
   const aside = `${index}-damaged-${Date.now()}`;
   renameSync(index, aside);
-  tell(`The list of packs was damaged and is set aside: ${aside}. Fill the new one with npx slipmark relist`);
+  tell(`The list of packs was damaged and is set aside: ${aside}. Fill the new one with npx slipmark reindex`);
 }
 
 function foldersIn(folder: string): string[] {

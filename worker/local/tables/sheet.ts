@@ -6,6 +6,9 @@ import type { UnitsPart } from '../../core/record/units.ts';
 import { Weighing } from '../../core/record/weighing.ts';
 import { Worksheet } from '../../core/record/worksheet.ts';
 
+// A unit in the header is compared and never converted. Papa Parse reads and writes quotation marks and separators
+// (RFC 4180); the meaning of a cell is ours.
+
 /** A list of the record that is written as a table, one line an item. */
 export interface Sheet {
   name: SheetName;

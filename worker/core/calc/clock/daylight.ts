@@ -1,6 +1,8 @@
 import { Body, Equator, Horizon, Observer, SearchRiseSet } from 'astronomy-engine';
 import type { Place } from '../compass/place.ts';
 
+// Sunset is calculated by astronomy-engine, which is pure and is compared with published tables in tests.
+
 const [RISE, SET] = [1, -1] as const;
 
 /** Sunset next to a time. */

@@ -1,6 +1,10 @@
 import { wrap360 } from '../../units/angle.ts';
 import { isAtLeast } from '../numbers/limit-met.ts';
 
+// A swing that does not go round makes no card: least squares over part of the circle fit the readings and say
+// anything elsewhere. So no coefficients beyond a gap of 120°, D and E only from six headings without a gap of 90°,
+// and the card is compared with the limit of the readings.
+
 /** Two of eight even steps: one heading of them may be missing if more were read elsewhere. */
 export const WIDE_GAP_DEG = 90;
 

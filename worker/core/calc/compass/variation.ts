@@ -3,6 +3,9 @@ import { dateOf, instantOf } from '../../units/calendar.ts';
 import type { Variation } from './compass-result.ts';
 import type { Place } from './place.ts';
 
+// The World Magnetic Model is published by others: the package is pure and is compared with published tables in
+// tests.
+
 /** First and last time for which the package has an edition; outside them it would write to the console. */
 const FIRST_MS = Date.parse('2014-12-15T07:00:00Z');
 const LAST_MS = Date.parse('2029-11-13T03:00:00Z');

@@ -1,5 +1,10 @@
 import type { Gauge, Material } from '../../record/wire-size.ts';
 
+// Aluminium wire is calculated as copper wire two gauge numbers thinner, by the note at AC 43.13-1B 11-66. The table
+// of aluminium itself (11-10) could not be read; in every size the note gives less than the table as remembered.
+// Sizes that the note does not cover (No. 1, and all below No. 8) are not rated and block. Change this once the
+// table has been read.
+
 export type TemperatureRatingC = '105' | '150' | '200';
 
 /** Ampacity and resistance of one size of tin-plated copper wire. */

@@ -7,6 +7,9 @@ import type { AfterBurn, Allowance, Governing, LoadLimits } from './loading-resu
 
 export type { Allowance, Governing, LoadLimits } from './loading-result.ts';
 
+// Every document and page takes useful load and payload from here. Limits are rounded inward in the unit of the
+// record, and the other system is converted from that figure, so that the two agree.
+
 /** Limits in the order in which one is named if two are met at once. */
 const GOVERNING = [
   'maximum-mass',

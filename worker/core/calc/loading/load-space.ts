@@ -3,6 +3,11 @@ import { type MassMoment, minus } from '../mass/mass-moment.ts';
 import { isAtMost } from '../numbers/limit-met.ts';
 import { fuelContent, fuelSteps, tanksOf, usableFuel } from './fuel.ts';
 
+// A passenger seat counts as any mass from zero to its maximum: a minimum passenger mass is no limit of the
+// aircraft, and the full range is the safe side. Groups that cross are refused (LOADING_LIMITS_CROSS), because
+// filling in order of arms is exact only for nested or separate groups. A tank with a table of arms is followed by
+// chords of up to 1/32 of the tank; the error is hundredths of a millimetre.
+
 /** A station that takes any mass from zero to its maximum, at one arm. */
 export interface Variable {
   station: string;

@@ -11,6 +11,10 @@ import { worstMargins } from './margin.ts';
 
 export type { ExceededLimit } from './loading-result.ts';
 
+// An aircraft without a pilot, or with one below the minimum, has its own verdict and never a green one; extremes,
+// tables, named loadings and the owner’s page share it. The page stays neutral until pilot, fuel and burn are
+// entered.
+
 /** Verdict on a loading: it may be flown, or the reason against it. */
 export type Verdict = { state: 'inside'; worst: Margin | undefined } | RefusedLoading;
 

@@ -1,3 +1,6 @@
+// Rows may come in any order, because a certificate often starts at the top. Two rows with one abscissa are refused:
+// sorting cannot resolve a contradiction.
+
 /**
  * Interpolates linearly in a table, in any order of its rows; constant at its first and last value outside, 0 in an
  * empty table. Two rows with one x contradict each other: the release check refuses them in every table of a record.

@@ -11,6 +11,10 @@ import {
 } from './open-item.ts';
 import { type OpenParts, type StatedItem, standsOpen } from './stands-open.ts';
 
+// An open item is named by pack number and identifier, `Q-SLM-P1/F4`: the next record may use the same identifier
+// again. By number and not issue, so that a correction keeps the names. An item that is repeated with its kind,
+// identifier and words keeps its first name. Everything else needs an answer: silence closes nothing.
+
 type Answer = NonNullable<Visit['carried']>[number];
 
 /** Parts of a visit that leave items open, or respond to open ones. */

@@ -1,6 +1,9 @@
 import { PRACTICE } from '../source.ts';
 import type { Regime } from './regime.ts';
 
+// A set of cautious figures and not law anywhere. Packs print each value with source and status, unverified ones
+// included.
+
 /** The default: cautious figures for any light aircraft. It is not law anywhere; local rules come first. */
 export const generic: Regime = {
   id: 'generic',

@@ -2,6 +2,11 @@ import { LIMITS } from '../../limits.ts';
 import { type Fault, fault } from '../../text/faults.ts';
 import { RefusedError } from '../refusal.ts';
 
+// Work is charged before it is done, also for forms and pictures as often as they are shown. What is charged without
+// `verify` is charged with it too, so that a file that passed is never too costly later. The cost of all files of a
+// pack is a rule of the release check, over figures stored with each file. A draft of a record that breaks the rule
+// leaves out all files.
+
 /** Kinds of work counted while a file is read. */
 export type Work = 'unpackedBytes' | 'passedBytes' | 'objects' | 'tokens' | 'draws' | 'pixels';
 

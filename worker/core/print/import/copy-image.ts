@@ -7,6 +7,10 @@ import { cleanEmbeddedJpeg } from '../picture/jpeg.ts';
 import { damaged, RefusedError } from '../refusal.ts';
 import { decodeStream, type Filter, filtersOf, type Resolve } from './decode-stream.ts';
 
+// A picture whose unpacked size cannot be counted is refused: JBIG2 and JPEG 2000 show it only to their decoders,
+// and PDF readers of the owner would run those. Flate is unpacked in pieces, the scans of a JPEG are counted, faxes
+// (CCITT) get `Rows` and an end. A decoder small enough for the Worker would change this.
+
 /** How a stream is read: what it costs is charged, and what is not held is gone through only where that is asked for. */
 export interface Reading {
   resolve: Resolve;

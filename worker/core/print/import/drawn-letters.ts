@@ -1,6 +1,10 @@
 import { dictionaryOf, isArray, isName, isStream, type PdfDictionary, type PdfStream } from '../pdf-object.ts';
 import type { PdfFile } from './pdf-file.ts';
 
+// The text that is shown is read from the content, by the encoding of its fonts: a ToUnicode map may lack a letter
+// or map it to a private area. Tables outside the file and glyph names are not trusted. Such documents cost the pack
+// its PDF/A claim, which is always correct.
+
 /** The drawings of a font of drawn letters by their codes (ISO 32000-1, 9.6.5). */
 export function drawnLetters(font: PdfDictionary, { resolve, budget }: PdfFile): ReadonlyMap<number, PdfStream> {
   const letters = new Map<number, PdfStream>();

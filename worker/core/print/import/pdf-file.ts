@@ -17,6 +17,10 @@ import { isWhite, tokenAt } from './lexer.ts';
 import { createParser, type Parser } from './parse-object.ts';
 import { tokenText } from './token-value.ts';
 
+// Why our own reader: pdf-lib unpacks object streams without a bound and searches broken files in quadratic time, so
+// a hostile file of a few kB could stop the Worker. This one reads what the cross-reference names, under one budget,
+// and refuses a broken file instead of repairing it.
+
 /** A PDF whose objects are read when they are asked for. */
 export interface PdfFile {
   trailer: PdfDictionary;

@@ -11,6 +11,9 @@ import { pagesOf } from './page-tree.ts';
 import { PdfCopier } from './pdf-copier.ts';
 import { openPdf, type PdfFile, pdfStart } from './pdf-file.ts';
 
+// A pack with a document that is not PDF/A makes no claim: its pages become forms without their marks, and fonts and
+// colours of others cannot be proved here. The claim relies on that of the document, and the release check notes it.
+
 /** What is taken over from a PDF: its pages as forms, the objects these use, and why a file holding them cannot make the archival claims. */
 export interface Annex {
   ok: true;

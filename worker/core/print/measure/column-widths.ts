@@ -1,3 +1,6 @@
+// CSS shares space in proportion, which breaks `item 12` in favour of prose. So columns whose longest line is below
+// the common limit keep it, and the others share the rest.
+
 /** Min. width of a cell's content (unbroken words), and its max. width (unbroken lines). */
 export interface CellWidths {
   column: number;

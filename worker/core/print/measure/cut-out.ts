@@ -12,6 +12,9 @@ import { type Strip, spaced, strip } from './strip.ts';
 import { childTag } from './tag.ts';
 import { styledText } from './text-block.ts';
 
+// A cut-out grows with its content: a card that leaves out a limit is worse than a large one. The mark of a draft is
+// set here, so that no template can forget it.
+
 /** Slips are set small to fit a book; a card for the cockpit has no letter below 9 points, except labels at 8. */
 const SCALES = { small: 0.86, legible: 9 / 8 } as const;
 const PADDING_PT = pointsFromMm(5);

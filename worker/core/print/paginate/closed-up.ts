@@ -2,6 +2,8 @@ import { heightOf } from '../measure/stack.ts';
 import type { Strip } from '../measure/strip.ts';
 import { type PageOfStrips, paginate } from './paginate.ts';
 
+// Spaces close by 15, 30 or 45 %, the first that suffices. Signatures alone on a page look like a mistake.
+
 /** A last page filled less than this share looks like a mistake. */
 const POOR_SHARE = 0.16;
 /** Factors for the spaces between blocks that avoid it, the mildest first. */

@@ -2,6 +2,8 @@ import { type DefaultTreeAdapterTypes, parseFragment } from 'parse5';
 import type { Markup, MarkupNode } from './markup.ts';
 import { SUBSET } from './subset.ts';
 
+// parse5 is the parser of the HTML standard: code of ours would have to escape and unescape by rules of ours.
+
 type Source = DefaultTreeAdapterTypes.Element;
 
 function isElement(node: DefaultTreeAdapterTypes.ChildNode): node is Source {

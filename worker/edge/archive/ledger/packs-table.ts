@@ -44,7 +44,7 @@ const packsWhere = (sql: SqlStorage, rest: string, ...values: (string | number)[
     });
 
 const MENDED =
-  'slipmark relist makes it anew from what was sealed; a pack of the first version needs a back-up of the storage';
+  'slipmark reindex restores it from the sealed files; a pack of the first version needs a back-up of the storage';
 
 const isObject = (value: unknown): boolean => typeof value === 'object' && value !== null;
 

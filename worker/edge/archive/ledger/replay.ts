@@ -4,6 +4,10 @@ import { IDENTIFIER, SHA256 } from '../../../core/patterns.ts';
 import { BODY_FORM, brokenEntry } from './chain.ts';
 import type { ChainEntry, KeptPack, VisitState } from './ledger-calls.ts';
 
+// A restoration brings only what the chain does not contain, and both it and an exported folder are compared with
+// this replay. A new kind of entry needs a step here. Entries of links stay in the chain; the links themselves do
+// not move.
+
 /** What a chain alone tells of a pack; only the summary for lists is not in it. */
 export type ReplayedPack = Omit<KeptPack, 'summary' | 'isShared' | 'isRestored'> & {
   pack: string;

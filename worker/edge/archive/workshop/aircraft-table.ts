@@ -1,6 +1,8 @@
 import { type Page, type PageRequest, pageOf } from '../page.ts';
 import type { KnownAircraft } from './workshop-calls.ts';
 
+// The list of aircraft is stored with the keys of the workshop, so that a back-up does not depend on D1.
+
 /** The registrations that the workshop has had to do with. Noted before the ledger is written, so that none is ever left out. */
 export function noteAircraft(sql: SqlStorage, registration: string): void {
   sql.exec('INSERT OR IGNORE INTO aircraft (registration) VALUES (?)', registration);

@@ -2,6 +2,10 @@ import { LIMITS } from '../../../core/limits.ts';
 import { columnJson, DamagedRow } from '../damaged-row.ts';
 import type { EnteredPerson, EnterPersonOutcome } from './workshop-calls.ts';
 
+// Why a table of people: a record chooses its own identifiers, so without the table its author chooses who a key
+// stands for. Rows are never removed, because packs name them. A workshop without a table works as before, but no
+// personal key releases. The table is not part of the chain: it shows who may act today, the chain shows who did.
+
 type Row = Omit<EnteredPerson, 'scope' | 'from' | 'until'> & {
   scope: string;
   validFrom: string | null;

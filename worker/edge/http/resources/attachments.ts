@@ -12,6 +12,10 @@ import { readBytes } from '../read-bytes.ts';
 import type { Call, Operation } from '../route.ts';
 import { AttachmentAnswer } from '../schemas.ts';
 
+// Files are uploaded apart from the record, under their digest: the record stays small and complete. Pages, size and
+// refusal of a file are found once, on upload, and are facts for the release check. A release copies its files to
+// the sealed ones before it commits, so that clearing uploads later cannot reach a sealed pack.
+
 const answered = (description: string) => ({ description, content: { 'application/json': AttachmentAnswer } });
 
 export const putAttachment: Operation = {

@@ -9,6 +9,8 @@ import { DueAnswer } from '../schemas.ts';
 import { factsOf } from '../sealed-facts.ts';
 import { sealedRecord } from '../sealed-record.ts';
 
+// What is due is counted here, over all packs, with the code of the pack: a page would need every record.
+
 export const getDue: Operation = {
   id: 'getDue',
   summary: 'What stands open on an aircraft over all its packs, counted from today',

@@ -19,6 +19,9 @@ import { type Letterhead, letterheadOf, nameOf, reachedAt } from '../sealed-lett
 import { workshopName } from '../workshop-seal.ts';
 import { fileNameOf } from './packs.ts';
 
+// The page contains the documents: an owner without a network has everything after one opening. Only the opening is
+// logged, not the reading of a document.
+
 /** The document that each reader is shown first. */
 const LEADING = { owner: 'owner-summary', inspector: 'release-statement' } as const;
 
