@@ -3,13 +3,16 @@ import { join } from 'node:path';
 import Handlebars from 'handlebars';
 
 /**
- * Compiles every template to code, because a Worker may not make code from text. One folder a document, `<name>/<name>.hbs`;
- * `partials/*.hbs` are shared. Writes `generated/templates.js` and its types.
+ * Compiles every template to code, because a Worker may not compile text to code. One folder a document,
+ * `<name>/<name>.hbs`; `partials/*.hbs` are shared. Writes `generated/templates.js` and its types.
  */
 const FOLDER = import.meta.dirname;
 const OUTPUT = join(FOLDER, 'generated');
 
-/** Strict: a name that the view lacks throws. Choices and numbers belong to the view; `t` says a message. */
+/**
+ * Template options. Strict: a name missing from the view throws. Choices and numbers belong to the view; `t` returns a
+ * message.
+ */
 const OPTIONS = { strict: true, knownHelpersOnly: true, knownHelpers: { each: true, if: true, t: true } } as const;
 
 const TYPES = `import type { TemplateSpecification } from 'handlebars';
@@ -17,15 +20,15 @@ export declare const templates: Record<string, TemplateSpecification>;
 export declare const partials: Record<string, TemplateSpecification>;
 `;
 
-/** The tree without the line and column of each node, which would be a quarter of the compiled code. */
+/** Returns the tree without the line and column of each node, which would be a quarter of the compiled code. */
 function withoutPlaces(tree: unknown): unknown {
   return JSON.parse(JSON.stringify(tree, (key, value) => (key === 'loc' ? undefined : value)));
 }
 
-/** The call of `t` in compiled code, with the id of its message. */
+/** Pattern of a call of `t` in compiled code, with the id of its message. */
 const MESSAGE = /(lookupProperty\(helpers,"t"\)[^"]*?\.call\([^"]*?,)"(\w+)"/g;
 
-/** Compiled code with each message in place of its id. */
+/** Returns compiled code with each message inserted for its id. */
 function withMessages(code: string, ids: Set<string>): string {
   return code.replace(MESSAGE, (_, call: string, id: string) => {
     ids.add(id);

@@ -1,4 +1,4 @@
-// One aircraft as its workshop sees it: what stands, what is in hand, what is due, its history, its packs and their links.
+// One aircraft of a workshop: current pack, visits in progress, open items, history, packs and links.
 import { ifThere, type Slipmark } from '../../worker/client/client.ts';
 import { localZone } from '../../worker/core/record/local-zone.ts';
 import type { VisitRecord } from '../../worker/core/record/record.ts';
@@ -45,7 +45,7 @@ async function showPapers(client: Slipmark, pack: string, isStanding: boolean): 
   byId('due', HTMLElement).replaceChildren(
     ...(due
       ? dueTable(due.body, record, fmt)
-      : [element('p', {}, `Not known: the record of ${pack} is no longer read. Look in the pack.`)]),
+      : [element('p', {}, `Not known: the record of ${pack} can no longer be read. See the pack.`)]),
   );
   const baseline = await ifThere(client.getBaseline({ pack }));
   byId('history', HTMLElement).replaceChildren(...historyFigures(baseline?.body, { pack, stands: isStanding }, fmt));

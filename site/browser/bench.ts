@@ -1,4 +1,5 @@
-// The bench: a record is typed or dropped here, and computed and checked here. Nothing is sent.
+// Page that checks a record: the record is typed or dropped here, and is computed and checked in the browser. Nothing
+// is sent.
 import { startAnswers } from './bench/answer-item.ts';
 import { type Editor, openEditor } from './bench/editor.ts';
 import { startExamples } from './bench/examples.ts';
@@ -10,7 +11,7 @@ import { openOutcome } from './sheet/outcome.ts';
 import type { PageFiles, Said } from './thread/protocol.ts';
 import { setMoment, timestampOf } from './timestamp-field.ts';
 
-/** Where the text is kept for the time that the tab is open, so that a reload loses nothing. */
+/** Session storage key of the text, so that a reload of the tab loses nothing. */
 const DRAFT = 'slipmark-bench';
 
 const outcome = openOutcome();

@@ -1,6 +1,6 @@
 const PAUSE_MS = 250;
 
-/** Does it once nobody has typed for a moment. */
+/** Returns a function that runs `act` after a short pause in typing. */
 export function debounce(act: () => Promise<void>): () => void {
   let timer: ReturnType<typeof setTimeout> | undefined;
   return () => {

@@ -1,10 +1,13 @@
-/** Takes files that are dropped anywhere on the page: beside a small target the browser would open them and leave the page. */
+/**
+ * Takes files that are dropped anywhere on the page: outside a small target the browser would open them and leave the
+ * page.
+ */
 export function onDroppedFiles(take: (files: FileList) => void): void {
   const filesOf = (event: Event): FileList | undefined => {
     const { dataTransfer } = event as DragEvent;
     return dataTransfer?.types.includes('Files') ? dataTransfer.files : undefined;
   };
-  // Before any part of the page: an editor would type the content of a file between what stands there.
+  // In the capture phase: otherwise an editor would insert the content of a file into its text.
   const options = { capture: true };
   document.addEventListener('dragover', (event) => filesOf(event) && event.preventDefault(), options);
   document.addEventListener(
@@ -20,7 +23,7 @@ export function onDroppedFiles(take: (files: FileList) => void): void {
   );
 }
 
-/** Takes files that are chosen; the same file again, too, for it may have been written anew. */
+/** Takes files that are chosen. The same file may be chosen again, because it may have been rewritten. */
 export function onChosenFiles(field: HTMLInputElement, take: (files: FileList) => void): void {
   field.addEventListener('click', () => {
     field.value = '';

@@ -1,7 +1,7 @@
 type Child = Node | string;
 
 /**
- * An element with what it holds. Text stands as text, whatever signs are in it.
+ * Creates an element with children. Text is inserted as text, never parsed as markup.
  *
  * @example element('p', { className: 'small' }, 'Released by ', element('strong', {}, name))
  */
@@ -16,7 +16,7 @@ export function element<Tag extends keyof HTMLElementTagNameMap>(
   return made;
 }
 
-/** The element of that kind under that id: a page and its code are built together, so it is there. */
+/** Returns the element with an id. It exists, because a page and its code are built together. */
 export function byId<Kind>(id: string, kind: new () => Kind): Kind {
   const found = document.getElementById(id);
   if (found instanceof kind) return found;

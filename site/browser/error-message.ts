@@ -1,2 +1,2 @@
-/** What went wrong, whatever was thrown. */
+/** Returns the message of a thrown value. */
 export const errorMessage = (error: unknown): string => (error instanceof Error ? error.message : String(error));

@@ -1,4 +1,4 @@
-// The inspector's page: open points first, the pack as it would be, what changed, and the release over what was read.
+// Inspector's page: open points, preview of the pack, changes since the last pack, and the release of what was read.
 import type { Pack, Slipmark } from '../../worker/client/client.ts';
 import { byId, element } from './element.ts';
 import { errorMessage } from './error-message.ts';
@@ -39,7 +39,7 @@ async function show(client: Slipmark): Promise<void> {
   await showComparison(read);
 }
 
-/** A visit that is sealed already: there is nothing to tick, and its pack says more than a draft of it. */
+/** Shows a visit that is already sealed: its pack instead of ticks and a draft. */
 function showReleased(client: Slipmark, pack: Pack, packs: readonly Pack[]): void {
   unwatch();
   const { kind, words } = packStanding(pack, packs);
@@ -67,7 +67,7 @@ async function showOpen(client: Slipmark, read: ReadVisit): Promise<void> {
 async function showComparison({ before, record }: ReadVisit): Promise<void> {
   const place = byId('comparison', HTMLElement);
   if (!before) {
-    place.replaceChildren(element('p', {}, 'There is no earlier pack of this aircraft to compare with.'));
+    place.replaceChildren(element('p', {}, 'No earlier pack of this aircraft to compare with.'));
     return;
   }
   const { pack, issuedAt, withdrawal } = before.pack;
@@ -76,7 +76,7 @@ async function showComparison({ before, record }: ReadVisit): Promise<void> {
     const groups = await core.comparison({ record: before.record, at: issuedAt }, now);
     place.replaceChildren(...comparisonTables(groups, withdrawal ? `${pack}, withdrawn` : pack));
   } catch (error) {
-    // The rest of the page came from the service, and can be worked with.
+    // The rest of the page is from the service and can be used.
     place.replaceChildren(element('p', {}, `Not compared with ${pack}: ${errorMessage(error)}`));
   }
 }

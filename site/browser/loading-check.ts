@@ -11,7 +11,7 @@ import { answerTo } from './loading/answer.ts';
 import { fieldsFor } from './loading/fields.ts';
 import { fieldElement, markForm, readForm } from './loading/form.ts';
 
-/** Lets the owner work out loadings with the code of the pack: everything follows as figures are typed. */
+/** Starts the owner's loading check, which uses the code of the pack and calculates as figures are typed. */
 export function startLoadingCheck(facts: LoadingFacts): void {
   const form = document.querySelector<HTMLFormElement>('#loading-form');
   const answer = document.querySelector<HTMLElement>('#loading-answer');

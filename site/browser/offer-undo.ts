@@ -1,6 +1,6 @@
 import { byId, element } from './element.ts';
 
-/** After something that was typed has been replaced: says so, and puts it back when asked to. */
+/** Reports that typed text was replaced, and offers to restore it. */
 export function offerUndo(back: () => void): void {
   const place = byId('put-back', HTMLElement);
   const button = element('button', { type: 'button', className: 'place' }, 'Put it back');
@@ -8,6 +8,6 @@ export function offerUndo(back: () => void): void {
     place.hidden = true;
     back();
   });
-  place.replaceChildren('What stood here was replaced. ', button);
+  place.replaceChildren('The previous content was replaced. ', button);
   place.hidden = false;
 }

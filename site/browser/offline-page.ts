@@ -6,21 +6,21 @@ import { localeOf } from '../../worker/core/text/locale.ts';
 import { pagePolicy } from '../../worker/edge/http/page-policy.ts';
 import type { KeepMessage } from './offline/kept-pages.ts';
 
-/** After so long, somebody who comes back to the page is told when it was read. */
+/** Age from which the page shows when it was read. */
 const OLD_MS = 3_600_000;
-/** A network that hangs for so long is as good as none. */
+/** Time after which a slow network counts as unreachable. */
 const PATIENCE_MS = 3_000;
 
-/** The page as it came: taken before anything changes it. */
+/** Returns the page as received; call it before anything changes the page. */
 export const pageAsItCame = (): string => `<!doctype html>\n${document.documentElement.outerHTML}`;
 
-/** Keeps the page for when there is no network, and says so where it is shown without one. */
+/** Keeps the page for use without a network, and marks a page that is shown without one. */
 export function startOffline(html: string): void {
   if (!('serviceWorker' in navigator)) return;
   const locale = localeOf(languageOf(document.documentElement.lang));
   const say = sayIn(locale);
   const isCopy = document.body.dataset.asRead !== undefined;
-  // A copy is kept already, and not to be kept as it is marked.
+  // A copy is already kept, and must not be kept again with its marks.
   void (isCopy ? Promise.resolve(true) : keepThisPage(html)).then((isKept) => {
     const note = document.querySelector<HTMLElement>('#kept');
     if (note && isKept) note.textContent = say(m.offlinePage_keptDeviceOpensWithout);
@@ -32,7 +32,7 @@ export function startOffline(html: string): void {
     const isDoubtful = !isReached || isCopy || isOld();
     if (isDoubtful) document.body.dataset.asRead = isReached ? 'old' : 'offline';
     else delete document.body.dataset.asRead;
-    // The PDF is not kept: what cannot be had is not offered.
+    // The PDF is not kept, so no link to it is shown.
     for (const link of document.querySelectorAll<HTMLElement>('[data-needs-network]')) link.hidden = !isReached;
     if (!notice) return;
     notice.hidden = !isDoubtful;
@@ -47,19 +47,19 @@ export function startOffline(html: string): void {
     );
     show(isReached);
   };
-  // Nothing is claimed of today while the network is still waited for.
+  // Nothing is stated about today until the network has answered.
   if (isCopy) show(false);
   void check();
   addEventListener('online', () => void check());
-  // A page that was left open for days says what held then.
+  // A page left open for days shows the state of that day.
   document.addEventListener('visibilitychange', () => document.visibilityState === 'visible' && void check());
   addEventListener('offline', () => void check());
 }
 
 /**
- * Hands the page to the service worker. It cannot see the first opening by itself, because that is what brings it.
+ * Sends the page to the service worker, which cannot see the first visit because that visit installs it.
  *
- * @returns whether it is kept
+ * @returns whether the page is kept
  */
 async function keepThisPage(html: string): Promise<boolean> {
   try {

@@ -1,4 +1,5 @@
-// Service worker of the pages behind links: what was opened opens again without a network. With one it stands aside.
+// Service worker of the pages behind links: an opened page opens again without a network. With a network it changes
+// nothing.
 import { KEPT_PAGES, type KeepMessage, keptUnder } from './offline/kept-pages.ts';
 
 interface Waiting {
@@ -15,7 +16,7 @@ interface Told extends Waiting {
   source: { postMessage(message: 'kept'): void } | null;
 }
 
-/** As much of a service worker's surroundings as is used here. */
+/** Used part of the scope of a service worker. */
 interface WorkerScope {
   addEventListener(type: 'fetch', listener: (event: Fetching) => void): void;
   addEventListener(type: 'install' | 'activate', listener: (event: Waiting) => void): void;
@@ -24,10 +25,12 @@ interface WorkerScope {
   clients: { claim(): Promise<void> };
 }
 
-/** So long a network may hang before what was kept is shown. */
+/** Time after which a kept page is shown if the network hangs. */
 const PATIENCE_MS = 3_000;
 
-/** So long after a page came from what was kept, what it is made from does too: it would be waited for as long again. */
+/**
+ * After a page was served from the cache, its assets are served from it for this time: each would wait as long again.
+ */
 const HANGS_FOR_MS = 30_000;
 let hungAt = Number.NEGATIVE_INFINITY;
 
@@ -35,10 +38,10 @@ const surroundings = globalThis as unknown as WorkerScope;
 
 surroundings.addEventListener('install', (event) => event.waitUntil(surroundings.skipWaiting()));
 
-// The page that brought this worker is its first: it is kept from then on, too.
+// The page that installed this worker is its first: it is controlled from now on.
 surroundings.addEventListener('activate', (event) => event.waitUntil(surroundings.clients.claim()));
 
-// A page that was there before the worker hands over what it was made from.
+// A page opened before the worker was installed sends its HTML.
 surroundings.addEventListener('message', (event) => {
   const { data, source } = event;
   event.waitUntil(keep(data).then(() => source?.postMessage('kept')));
@@ -59,7 +62,7 @@ async function keep({ pathname, html, headers, assets }: KeepMessage): Promise<v
   await Promise.all(assets.map((asset) => cache.add(asset)));
 }
 
-/** What the network gives; where it gives nothing, or nothing in time, what was kept. */
+/** Returns the response of the network; if it does not respond in time, the kept response. */
 async function freshOrKept(request: Request, pathname: string, isPage: boolean): Promise<Response> {
   const cache = await caches.open(KEPT_PAGES);
   const key = isPage ? await keptUnder(pathname) : pathname;
@@ -68,7 +71,7 @@ async function freshOrKept(request: Request, pathname: string, isPage: boolean):
   if (asset) return asset;
   const fresh = fetch(request).then(async (response) => {
     if (response.ok) await cache.put(key, response.clone());
-    // A service that fails just now takes nothing away; a link that opens nothing any more does.
+    // A service that fails for now removes nothing; an invalid link removes its page.
     else if (isPage && response.status === 404) await cache.delete(key);
     return response;
   });
@@ -81,11 +84,11 @@ async function freshOrKept(request: Request, pathname: string, isPage: boolean):
   return markedAsKept(kept);
 }
 
-/** A kept page says from its first line on that it is one: what it claims of today is hidden before anything is asked. */
+/** Returns a kept page with a mark in its first line: statements about today are hidden before any request is made. */
 async function markedAsKept(kept: Response): Promise<Response> {
   const html = await kept.text();
   const headers = new Headers(kept.headers);
-  // They are of the body as it came over the wire.
+  // They describe the body as transferred.
   for (const name of ['Content-Encoding', 'Content-Length']) headers.delete(name);
   return new Response(html.replace(/<body\b/, '<body data-as-read="offline"'), { headers });
 }

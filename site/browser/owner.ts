@@ -1,4 +1,4 @@
-// The owner's page: the loading check, and what stands when there is no network.
+// Owner's page: loading check, and use without a network.
 import type { LoadingFacts } from '../../worker/core/pack/loading-facts.ts';
 import { startLoadingCheck } from './loading-check.ts';
 import { pageAsItCame, startOffline } from './offline-page.ts';

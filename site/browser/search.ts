@@ -1,4 +1,4 @@
-// The search page: everything that can be found comes with the site, and is looked through here.
+// Search page: the index comes with the site and is searched in the browser.
 import MiniSearch, { type SearchResult } from 'minisearch';
 import { byId, element } from './element.ts';
 import type { SearchEntry } from './search/entry.ts';

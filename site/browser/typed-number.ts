@@ -2,10 +2,10 @@
 // browser does not expect, and 8,5 becomes 85. A mark before three digits is refused if it may separate thousands.
 
 /**
- * A number as people type it, with a point or a comma; undefined where it is none, or where it could be two: `1,232` is less
- * than two or more than a thousand.
+ * Parses a number as people type it, with a point or a comma; undefined if it is not a number or is ambiguous: `1,232`
+ * is less than two or more than a thousand.
  *
- * @param sure marks that part decimals even before three digits
+ * @param sure separator that marks decimals even before three digits
  */
 export function typedNumber(text: string, sure: '.' | '' = ''): number | undefined {
   const [, sign = '', whole = '', mark = '', decimals = ''] =

@@ -1,4 +1,4 @@
-// The verify page: a file is digested and held against its seal here; only its digest is sent.
+// Verify page: the seal of a file is checked here; only the digest of the file is sent.
 import { ifThere, SlipmarkProblem, slipmark } from '../../worker/client/client.ts';
 import { sha256 } from '../../worker/core/pack/digest.ts';
 import { claimedWorkshop } from '../../worker/core/seal/claimed-workshop.ts';
@@ -7,7 +7,7 @@ import { onChosenFiles, onDroppedFiles } from './dropped-files.ts';
 import { errorMessage } from './error-message.ts';
 import { saidOfFile } from './verify/said-of-file.ts';
 
-/** The service that the page came from. */
+/** Client of the service that the page came from. */
 const client = slipmark();
 
 const input = document.querySelector<HTMLInputElement>('#file');
@@ -27,10 +27,10 @@ function show(headline: string, lines: readonly string[], state: 'good' | 'bad' 
   answer.hidden = false;
 }
 
-/** Counts what was asked: a slow answer about an earlier file does not stand for a later one. */
+/** Number of checks: a slow response about an earlier file must not replace that of a later one. */
 let asked = 0;
 
-/** The file against its own seal, by the keys of the workshop that it names; undefined where there are none to be had. */
+/** Checks a file against its own seal with the published keys of its workshop; undefined if it publishes none. */
 async function ownVerdict(file: Uint8Array): Promise<Verdict | undefined> {
   const workshop = claimedWorkshop(file);
   if (workshop === undefined) return { kind: 'not-sealed' };
@@ -39,7 +39,7 @@ async function ownVerdict(file: Uint8Array): Promise<Verdict | undefined> {
 }
 
 async function verify(file: File, isWanted: () => boolean): Promise<void> {
-  show('Working', [`${file.name}: the digest is worked out here; the file is not sent.`], 'open');
+  show('Working', [`${file.name}: the digest is calculated here; the file is not sent.`], 'open');
   const bytes = new Uint8Array(await file.arrayBuffer());
   const digest = await sha256(bytes);
   const asked = client.verify({ body: { pdfSha256: digest } });

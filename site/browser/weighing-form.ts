@@ -1,4 +1,4 @@
-// The weighing form: fields become a record, and the record a report. Nothing is sent.
+// Weighing form: fields become a record, and the record becomes a report. Nothing is sent.
 
 import { debounce } from './debounce.ts';
 import { byId } from './element.ts';
@@ -8,7 +8,7 @@ import type { Said } from './thread/protocol.ts';
 import { fieldNamed, filledIn, fillFrom, nameOf, showUnits } from './weighing/fields.ts';
 import { recordOfForm } from './weighing/record-of-form.ts';
 
-/** Where what was filled in is kept for the time that the tab is open. */
+/** Session storage key of the filled-in form. */
 const DRAFT = 'slipmark-weighing-form';
 
 const outcome = openOutcome();
@@ -35,7 +35,7 @@ function offer(record: unknown): void {
   save.hidden = false;
 }
 
-/** Whether there is something in the form that nobody could type again in a moment. */
+/** Whether the form has content worth keeping. */
 let isTyped = false;
 
 const workWhenStill = debounce(work);

@@ -1,4 +1,4 @@
-// The fleet of a workshop: every aircraft, what stands for it, and the visits in hand with how far they are.
+// Fleet of a workshop: every aircraft, its current pack, and the visits in progress.
 import { everyItem, ifThere, type Slipmark, SlipmarkProblem } from '../../worker/client/client.ts';
 import { byId, element } from './element.ts';
 import { type FleetLine, fleetLine } from './shop/fleet-line.ts';
@@ -8,10 +8,10 @@ import { said, withKey, wordsOf } from './shop/session.ts';
 import { tableRow } from './shop/table.ts';
 import { aircraftLink, readinessOf, visitLink } from './shop/words.ts';
 
-/** Aircraft that are read at once: each takes a few requests. */
+/** Number of aircraft read at once: each needs a few requests. */
 const AT_ONCE = 20;
 
-/** What was read of an aircraft stays for the time that the page is open. */
+/** Lines read so far, kept while the page is open. */
 const read = new Map<string, (FleetLine & { overdue: string | undefined }) | undefined>();
 
 withKey(async (client) => {
@@ -37,7 +37,7 @@ withKey(async (client) => {
   await draw();
 });
 
-/** One row after another, so that the first can be read while the last is asked for. */
+/** Fills one row after another, so that the first can be read while the last is loading. */
 async function fill(client: Slipmark, registrations: readonly string[], isWanted: () => boolean): Promise<void> {
   const body = byId('fleet', HTMLTableSectionElement);
   const heads = [...(body.parentElement?.querySelectorAll('thead th') ?? [])].map((head) => head.textContent ?? '');
@@ -50,7 +50,7 @@ async function fill(client: Slipmark, registrations: readonly string[], isWanted
   }
 }
 
-/** What cannot be read of one aircraft keeps nobody from the others. */
+/** Returns the cells of an aircraft; an error is shown in its row and does not affect the others. */
 async function cellsOf(client: Slipmark, registration: string): Promise<(Node | string)[]> {
   try {
     if (!read.has(registration)) read.set(registration, await lineOf(client, registration));
@@ -62,7 +62,7 @@ async function cellsOf(client: Slipmark, registration: string): Promise<(Node | 
   return line ? cellsOfLine(line) : [registration, 'nothing was kept of it', 'none'];
 }
 
-/** One question more for an aircraft with a pack: what is overdue on it. */
+/** Reads the line of an aircraft; for one with a pack, one more request for overdue items. */
 async function lineOf(client: Slipmark, registration: string) {
   const line = await fleetLine(client, registration);
   if (!line) return undefined;

@@ -17,7 +17,7 @@ const ASSETS = join(OUTPUT, 'assets');
 
 const siteSheet = (name: string): string => readFileSync(join(import.meta.dirname, '../styles', `${name}.css`), 'utf8');
 
-/** One sheet for every page, in this order: the site, the pages of a link, the documents of a pack. */
+/** Stylesheet parts for every page, in this order: the site, the pages of a link, the documents of a pack. */
 const STYLES = [
   documentSheet('base'),
   documentSheet('owner'),
@@ -27,7 +27,7 @@ const STYLES = [
   documentSheet('print'),
 ];
 
-/** Headers for what is served without running the Worker. */
+/** Headers for files that are served without the Worker. */
 const HEADERS = `/*
   Content-Security-Policy: default-src 'none'; script-src 'self'; connect-src 'self'; style-src 'self'; img-src 'self' data:; font-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'
   Referrer-Policy: no-referrer

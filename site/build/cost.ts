@@ -1,11 +1,11 @@
-/** A price as the platform publishes it: so much a unit beyond what the paid plan includes each month. US dollars. */
+/** Published price of the platform: US dollars a unit beyond the amount that the paid plan includes each month. */
 export interface Price {
   what: string;
-  /** How much of it one price buys. */
+  /** Unit that one price buys. */
   unit: string;
   perUnit: number;
   included: number;
-  /** Where it was read, or that it was not. */
+  /** Source of the price, or the note that none was read. */
   source: string;
 }
 
@@ -57,10 +57,10 @@ export const PRICES = {
 
 export type Priced = keyof typeof PRICES;
 
-/** What the paid plan costs before anything is used, from memory. */
+/** Monthly price of the paid plan without any use, from memory. */
 export const PLAN_DOLLARS = 5;
 
-/** A figure that the account rests on, with where it comes from. */
+/** Assumed figure, with its source. */
 export interface Assumption {
   what: string;
   value: number;
@@ -68,7 +68,7 @@ export interface Assumption {
   basis: string;
 }
 
-/** The fleet and what it does, and what each of it takes. */
+/** Assumed fleet, its activity, and what each activity uses. */
 export const ASSUMED = {
   aircraft: { what: 'Aircraft', value: 1_000_000, unit: '', basis: 'the question' },
   visits: { what: 'Visits', value: 2, unit: 'a year and aircraft', basis: 'assumed' },
@@ -76,9 +76,9 @@ export const ASSUMED = {
   amendments: { what: 'Amendments', value: 30, unit: 'a visit', basis: 'assumed' },
   assessments: { what: 'Assessments and drafts read', value: 100, unit: 'a visit', basis: 'assumed' },
   openings: { what: 'Pages and files opened by link', value: 40, unit: 'a year and aircraft', basis: 'assumed' },
-  photographs: { what: 'Photographs and papers', value: 3, unit: 'a visit', basis: 'assumed' },
+  photographs: { what: 'Photographs and documents', value: 3, unit: 'a visit', basis: 'assumed' },
   packMB: {
-    what: 'Pack with its text, record and photographs, which stand in it and beside it',
+    what: 'Pack with its text, record and photographs, which are in it and stored with it',
     value: 4,
     unit: 'MB',
     basis: 'assumed; the full demo is 0.75 MB, without photographs of full size',
@@ -87,7 +87,7 @@ export const ASSUMED = {
     what: 'Ledger of an aircraft with its tables',
     value: 78,
     unit: 'kB',
-    basis: 'measured, empty but for one visit',
+    basis: 'measured, empty except for one visit',
   },
   visitKB: {
     what: 'Record and entries of a visit in the ledger',
@@ -122,7 +122,7 @@ export const ASSUMED = {
   },
 } as const satisfies Record<string, Assumption>;
 
-/** How much of everything is used in a month, in the units of the prices, once so many years have been kept. */
+/** Returns the monthly use of everything, in the units of the prices, after a number of years. */
 export function usedInMonth(years: number): Record<Priced, number> {
   const of = (name: keyof typeof ASSUMED): number => ASSUMED[name].value;
   const visits = (of('aircraft') * of('visits')) / 12;
@@ -132,7 +132,8 @@ export function usedInMonth(years: number): Record<Priced, number> {
   const opened = (of('aircraft') * of('openings')) / 12;
   const requests = assessed + packs + opened + visits * of('photographs');
   const cpuMs = assessed * of('assessmentMs') + packs * of('sealMs') + opened * of('otherMs');
-  // An assessment asks the workshop for key and people and the ledger once; an amendment the ledger once more; a link the ledger alone.
+  // An assessment calls the workshop for key and people, and the ledger once; an amendment the ledger once more; a link
+  // only the ledger.
   const calls = assessed * 3 + amended + packs * 9 + opened * 2.5;
   const packsKept = packs * 12 * years;
   return {
@@ -143,22 +144,22 @@ export function usedInMonth(years: number): Record<Priced, number> {
     // A row and each index over it count: visit and chain for an amendment; pack, visit, chain, request, outbox and alarm for a release.
     objectRows: (amended * 5 + packs * 14 + opened * 3) / 1e6,
     objectStorage: (of('aircraft') * of('ledgerKB') + visits * 12 * years * of('visitKB')) / 1e6,
-    // Five files of a pack and the pointer to it; each is looked for before it is written.
+    // Five files of a pack and the pointer to it; each is searched before it is written.
     blobWrites: (packs * (6 + of('photographs')) + visits * of('photographs')) / 1e6,
-    // What is known of each photograph, and what the pack before left open.
+    // Facts about each photograph, and the open items of the pack before.
     blobReads: (assessed * (of('photographs') + 1) + packs * (5 + 2 * of('photographs')) + opened * 3.5) / 1e6,
     blobStorage: (packsKept * of('packMB')) / 1e3,
     indexStorage: (packsKept * of('indexKB')) / 1e6,
   };
 }
 
-/** What a month costs of one thing, in US dollars. */
+/** Returns the monthly cost of one item, in US dollars. */
 export function dollars(priced: Priced, used: number): number {
   const { perUnit, included } = PRICES[priced];
   return Math.max(0, used - included) * perUnit;
 }
 
-/** What a month costs in all, once so many years have been kept. */
+/** Returns the total monthly cost in US dollars, after a number of years. */
 export function dollarsInMonth(years: number): number {
   const used = Object.entries(usedInMonth(years)) as [Priced, number][];
   return used.reduce((sum, [priced, amount]) => sum + dollars(priced, amount), PLAN_DOLLARS);

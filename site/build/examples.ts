@@ -3,11 +3,11 @@ import { join } from 'node:path';
 import type { Example } from '../browser/bench/examples.ts';
 
 const FIXTURES = join(import.meta.dirname, '../../fixtures');
-/** Folder with the files that examples name. */
+/** Folder of the files that examples name. */
 export const ATTACHMENTS = join(FIXTURES, 'attachments');
 const FILES = ['connector-with-alpha.png', 'loom-on-its-side.jpg', 'loom.jpg', 'release-certificate.pdf'];
 
-/** A visit in which everything was done that can be. */
+/** Example visit with every kind of work. */
 export const FULL_EXAMPLE: Example = {
   name: 'nose-wheel-full',
   title: 'Three days: avionics, service, weighing',
@@ -15,7 +15,7 @@ export const FULL_EXAMPLE: Example = {
   files: FILES.map((name) => `/examples/files/${name}`),
 };
 
-/** Invented visits, each at a moment at which its authorisations hold. */
+/** Invented visits, each at a time at which its authorisations are valid. */
 const EXAMPLES: readonly Example[] = [
   {
     name: 'weighing-only',
@@ -33,7 +33,7 @@ const EXAMPLES: readonly Example[] = [
   FULL_EXAMPLE,
 ];
 
-/** Writes the examples that pages start from. */
+/** Writes the examples that the pages offer. */
 export function writeExamples(folder: string): void {
   mkdirSync(join(folder, 'files'), { recursive: true });
   writeFileSync(join(folder, 'index.json'), JSON.stringify(EXAMPLES));

@@ -1,7 +1,7 @@
 import { codeIn, type Html, html } from '../../worker/local/markup/html.ts';
 import { boundsOf, isPart, kindOf, relationOf, type SchemaNode } from './schema-node.ts';
 
-/** The fields of one part of a schema; each has an anchor of its own, `path.field`. */
+/** Returns the table of the fields of a part of a schema; each has its own anchor, `path.field`. */
 export function fieldTable(path: string, node: SchemaNode): Html {
   const needed = new Set(node.required);
   const rows = Object.entries(node.properties ?? {}).map(([name, field]) =>
@@ -15,7 +15,7 @@ function fieldRow(path: string, name: string, field: SchemaNode, isNeeded: boole
   const anchor = path === '' ? name : `${path}.${name}`;
   const inner = field.items ?? field;
   const label = html`<code>${name}</code>`;
-  // A part has its own section, which carries the anchor.
+  // A part has its own section with the anchor.
   const key = isPart(inner)
     ? html`<th scope="row"><a href="#${anchor}">${label}</a>`
     : html`<th scope="row" id="${anchor}"><a class="self" href="#${anchor}">${label}</a>`;
@@ -32,7 +32,7 @@ function unitOf({ unit }: SchemaNode): Html | string {
   return html`, <a href="/record#units.${DECLARED[declared] ?? declared}">${declared}</a>`;
 }
 
-/** Where the unit of a derived quantity is declared. */
+/** Quantity whose declared unit determines the unit of a derived quantity. */
 const DECLARED: Readonly<Record<string, string>> = { moment: 'arm', density: 'volume', flow: 'volume' };
 
 function exampleOf({ examples, properties }: SchemaNode): Html | string {

@@ -11,8 +11,8 @@ const require = createRequire(import.meta.url);
 const FACES = ['Regular', 'Semibold'] as const;
 
 /**
- * The licence reserves the name of the font for unaltered copies, and a subset is an altered one. Each name has the length of
- * the one that it takes the place of, so no table of the file moves.
+ * Names of the subset fonts. The licence reserves the original name for unaltered copies, and a subset is altered. Each
+ * new name has the length of the old one, so no table of the file moves.
  */
 const RENAMED = [
   ['Source Sans 3', 'Slipmark Text'],
@@ -39,7 +39,7 @@ The face of the formulas is Noto Sans Math, reduced to the signs that they are w
 
 `;
 
-/** Writes the faces of the screen, which are those of the paper, that of the formulas, and their licences. */
+/** Writes the screen fonts, which are those of the documents, the font of the formulas, and their licences. */
 export async function writeFonts(folder: string): Promise<void> {
   mkdirSync(folder, { recursive: true });
   for (const face of FACES) {
@@ -62,7 +62,7 @@ function printable(): string {
   return String.fromCodePoint(...spans.flat()) + PRINTABLE_SIGNS;
 }
 
-/** The file under its new name, in each of the two encodings that its table of names uses. */
+/** Returns the file with its new name, in both encodings of its name table. */
 function renamed(file: Buffer): Buffer {
   const copy = Buffer.from(file);
   for (const [from, to] of RENAMED) {

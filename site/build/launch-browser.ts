@@ -1,7 +1,7 @@
 import { existsSync } from 'node:fs';
 import { type Browser, chromium as driver } from 'playwright-core';
 
-/** Browsers that a machine may have of its own. */
+/** Paths of browsers installed on the machine. */
 const INSTALLED = [
   '/usr/bin/chromium',
   '/usr/bin/chromium-browser',
@@ -10,9 +10,9 @@ const INSTALLED = [
 ];
 
 /**
- * A headless Chromium: the one that comes as a package, or else one that is installed.
+ * Starts a headless Chromium: from the package, else an installed one.
  *
- * @throws Error in one sentence when none can be started
+ * @throws Error in one sentence if none can be started
  */
 export async function launchBrowser(): Promise<Browser> {
   const failures: string[] = [];
@@ -33,7 +33,7 @@ export async function launchBrowser(): Promise<Browser> {
   throw new Error(`Cannot start a browser, neither the packaged nor an installed one: ${failures.join('; ')}`);
 }
 
-/** The package unpacks the system libraries that it ships only when it believes to run where these are missing. */
+/** Starts the packaged browser. The package unpacks its system libraries only if it finds that they are missing. */
 async function launchPackaged(): Promise<Browser> {
   process.env.AWS_LAMBDA_JS_RUNTIME ??= 'nodejs24.x';
   const { default: chromium } = await import('@sparticuz/chromium');

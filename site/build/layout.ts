@@ -1,7 +1,7 @@
 import { html } from '../../worker/local/markup/html.ts';
 import type { Page } from './page.ts';
 
-/** The pages that every page leads to. */
+/** Pages linked at the top of every page. */
 const MAIN_PAGES = [
   ['/', 'Start'],
   ['/guide', 'Connect your tool'],
@@ -16,7 +16,7 @@ const MAIN_PAGES = [
   ['/search', 'Search'],
 ] as const;
 
-/** Pages for a day that is not every day: every page leads to them from its foot. */
+/** Less used pages, linked at the foot of every page. */
 const FOOT_PAGES = [
   ['/typescript', 'TypeScript'],
   ['/python', 'Python'],
@@ -32,7 +32,7 @@ const FOOT_PAGES = [
   ['/changelog', 'Changelog'],
 ] as const;
 
-/** The whole page, with what every page has in common. */
+/** Returns a whole page with the parts common to all pages. */
 export function layout({ path, title, description, script, isWide = false, body }: Page): string {
   const links = MAIN_PAGES.map(([address, name]) =>
     address === path

@@ -1,16 +1,16 @@
 import type { Html } from '../../worker/local/markup/html.ts';
 
-/** One page of the static site. */
+/** Page of the static site. */
 export interface Page {
-  /** Its address, without the ending of the file. */
+  /** Address without the ending of the file. */
   path: string;
   title: string;
-  /** One sentence for those who search. */
+  /** Description for search results, one sentence. */
   description: string;
-  /** Name of the code in `site/browser` that the page runs, where it runs any. */
+  /** Name of the script in `site/browser`, if the page runs one. */
   script?: string;
-  /** Takes the whole width of the window, where text stands beside what it gives. @default false */
+  /** Whether the page uses the whole width of the window, for text next to its result. @default false */
   isWide?: boolean;
-  /** What stands under the title. */
+  /** Content under the title. */
   body: Html;
 }

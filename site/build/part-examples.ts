@@ -1,12 +1,12 @@
 import { visitJsonSchema } from '../../worker/core/record/json-schema.ts';
 import { exampleRecord } from '../../worker/local/service/example-visit.ts';
 
-/** Records that examples are taken from: the first that has a part gives it. */
+/** Records that examples are taken from: the first record with the part is used. */
 const SOURCES = ['weighing-only', 'nose-wheel-full', 'trike'];
-/** So many entries of a list tell enough. */
+/** Max. entries of a list in an example. */
 const MAX_SHOWN = 3;
 
-/** As much of the schema as examples are made from. */
+/** Part of the schema that examples are made from. */
 interface PartSchema {
   examples?: readonly Value[];
   items?: PartSchema;
@@ -15,14 +15,16 @@ interface PartSchema {
 
 type Value = string | number | boolean | null | readonly Value[] | { readonly [name: string]: Value };
 
-/** A part of an invented record, lists cut short; made of the examples of the schema where no record has it. */
+/**
+ * Returns a part of an invented record with lists cut short; made from the examples of the schema if no record has it.
+ */
 export function partExample(name: string): Value | undefined {
   const found = SOURCES.map((source) => (exampleRecord(source) as unknown as Record<string, Value>)[name]);
   const part = found.find((value) => value !== undefined);
   return part === undefined ? exampleOf((visitJsonSchema() as PartSchema).properties?.[name]) : shortened(part);
 }
 
-/** What the examples of a schema come to: one entry of each list, every field of each object. */
+/** Returns an example made from the examples of a schema: one entry of each list, every field of each object. */
 function exampleOf(schema: PartSchema | undefined): Value | undefined {
   if (schema?.examples) return schema.examples[0];
   if (schema?.items) return [exampleOf(schema.items) ?? null];

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { Html } from '../../worker/local/markup/html.ts';
 import { contentPath, markupOf } from './prose.ts';
 
-/** What to know about each part of the record before filling it in, by the name of the part. */
+/** Guides to each part of the record, by its name: what to know before filling it in. */
 export const PART_GUIDES: ReadonlyMap<string, Html> = new Map(
   readFileSync(contentPath('parts'), 'utf8')
     .split(/^## /m)

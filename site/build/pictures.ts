@@ -1,5 +1,5 @@
 // Node script: npm run pictures
-// Takes the pictures of the start page and the README anew: a page of the demo pack, and the owner's page on a phone.
+// Takes the pictures of the start page and the README again: a page of the demo pack, and the owner's page on a phone.
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -15,7 +15,7 @@ const PICTURES = join(import.meta.dirname, '../assets/pictures');
 const PAGE_WIDTH_PX = 780;
 const PHONE = { width: 360, height: 740 };
 
-/** The page that the picture shows, by words that stand on it alone. */
+/** Words found only on the page that the picture shows. */
 const SHOWN = /Loading sheet.*Envelope.*Loadings/;
 
 const storage = mkdtempSync(join(tmpdir(), 'slipmark-'));

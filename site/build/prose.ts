@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { Marked } from 'marked';
 import { Html } from '../../worker/local/markup/html.ts';
 
-/** What a heading is found by: its words, in lower case, joined by hyphens. */
+/** Returns the anchor of a heading: its words, in lower case, joined by hyphens. */
 const anchorOf = (text: string): string => text.toLowerCase().replaceAll(/[^a-z0-9]+/g, '-');
 
 const marked = new Marked({
@@ -13,7 +13,7 @@ const marked = new Marked({
     },
   },
   hooks: {
-    // What may be wider than a phone is moved sideways inside its own frame, by finger or keyboard.
+    // Anything wider than a phone scrolls sideways inside its own frame, by finger or keyboard.
     postprocess: (text) =>
       text
         .replaceAll('<pre>', '<pre tabindex="0">')
@@ -22,15 +22,15 @@ const marked = new Marked({
   },
 });
 
-/** Path of the Markdown text of that name. */
+/** Returns the path of a Markdown text. */
 export const contentPath = (name: string): string => join(import.meta.dirname, '../content', `${name}.md`);
 
-/** The Markdown text of that name, as markup. */
+/** Reads a Markdown text as markup. */
 export function prose(name: string): Html {
   return new Html(markupOf(readFileSync(contentPath(name), 'utf8')));
 }
 
-/** Markdown as markup. */
+/** Converts Markdown to markup. */
 export function markupOf(markdown: string): string {
   return marked.parse(markdown, { async: false });
 }

@@ -1,7 +1,7 @@
 import { LIMITS } from '../../worker/core/limits.ts';
 import { ENTRIES, type EntryKind } from '../../worker/core/record/meaning.ts';
 
-/** As much of JSON Schema as the schemas of this service use. */
+/** Part of JSON Schema that the schemas of this service use. */
 export interface SchemaNode {
   $ref?: string;
   type?: string;
@@ -33,7 +33,7 @@ export interface SchemaNode {
 const NAMES: Readonly<Record<string, string>> = { string: 'text', boolean: 'true or false', integer: 'whole number' };
 const FORMATS: Readonly<Record<string, string>> = { date: 'date', 'date-time': 'moment' };
 
-/** What a field holds, in a few words. */
+/** Returns the type of a field, in a few words. */
 export function kindOf(node: SchemaNode): string {
   const { type = 'any value', format, items, oneOf, anyOf } = node;
   if (node.const !== undefined) return `always ${node.const}`;
@@ -44,7 +44,7 @@ export function kindOf(node: SchemaNode): string {
   return FORMATS[format ?? ''] ?? NAMES[type] ?? type;
 }
 
-/** What a value has to do with the rest of the record, in a few words; empty where nothing. */
+/** Returns the relation of a value to the rest of the record, in a few words; empty if none. */
 export function relationOf({ identifies, refersTo, notBefore = [], notAfter = [], within }: SchemaNode): string {
   const times = [
     ...(notBefore.length > 0 ? [`not before ${notBefore.join(' or ')}`] : []),
@@ -55,12 +55,12 @@ export function relationOf({ identifies, refersTo, notBefore = [], notAfter = []
   return within === undefined ? times.join(', ') : `within the ${within}`;
 }
 
-/** Whether the node has fields of its own to describe. */
+/** Whether the node has fields to describe. */
 export function isPart({ properties, oneOf }: SchemaNode): boolean {
   return properties !== undefined || (oneOf ?? []).some(isPart);
 }
 
-/** The bounds that a number, a text or a list must keep. The bound that every number has says nothing of this one. */
+/** Returns the bounds of a number, a text or a list. The bound common to all numbers is left out. */
 export function boundsOf({ minimum, maximum, maxLength, maxItems, minItems, type }: SchemaNode): string {
   if (type === 'string') return maxLength === undefined ? '' : `up to ${maxLength} characters`;
   if (type === 'array') return maxItems === undefined ? '' : `${minItems ?? 0} to ${maxItems}`;

@@ -2,12 +2,12 @@ import { join } from 'node:path';
 import { build } from 'esbuild';
 import { PAGES } from './pages.ts';
 
-/** Writes the code of the pages that run any, each as one file: those of the site, the owner's page, and the core's thread. */
+/** Writes the scripts of the pages, each as one file: those of the site, the owner's page, and the core's thread. */
 export async function writeScripts(root: string): Promise<void> {
   const ofPages = PAGES.flatMap(({ script }) => (script === undefined ? [] : [script]));
   await bundled([...new Set([...ofPages, 'owner'])], join(root, 'assets'));
   await bundled(['thread/thread'], join(root, 'assets'), 'thread');
-  // A service worker holds sway over what lies beside it, so it stands at the root.
+  // The scope of a service worker is its own folder, so it is written to the root.
   await bundled(['offline'], root);
 }
 

@@ -3,12 +3,12 @@ import type { SearchEntry } from '../browser/search/entry.ts';
 import type { Page } from './page.ts';
 
 const HEADINGS = new Set(['h2', 'h3', 'h4', 'th']);
-/** What has its heading as its first element. */
+/** Elements whose first child is their heading. */
 const HEADED = new Set(['div', 'section']);
-/** What has no words. */
+/** Elements without words. */
 const WORDLESS = new Set(['script', 'math']);
 
-/** What can be found: every page, and every place in it that has a heading and an address of its own. */
+/** Returns the search entries: every page, and every part of it with a heading and an address. */
 export function searchEntries(pages: readonly Page[]): SearchEntry[] {
   return pages.flatMap((page) => {
     const whole: SearchEntry = { id: page.path, title: page.title, page: page.title, text: page.description };
@@ -18,7 +18,7 @@ export function searchEntries(pages: readonly Page[]): SearchEntry[] {
   });
 }
 
-/** Text goes to the heading before it. */
+/** Collects entries; text belongs to the heading before it. */
 function collect(nodes: readonly Tree.ChildNode[], page: Page, entries: SearchEntry[]): void {
   for (const node of nodes) {
     const latest = entries.at(-1);
@@ -37,7 +37,7 @@ function collect(nodes: readonly Tree.ChildNode[], page: Page, entries: SearchEn
   }
 }
 
-/** The words of a heading; of the head of a row, its first element alone: the name of the field. */
+/** Returns the words of a heading; for the head of a row only its first element, the name of the field. */
 function titleOf(node: Tree.Element): string {
   const [first] = node.childNodes;
   if (node.tagName === 'th' && first && 'childNodes' in first) return titleOf(first);

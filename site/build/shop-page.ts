@@ -3,13 +3,13 @@ import type { Page } from './page.ts';
 import { prose } from './prose.ts';
 
 type ShopPage = Omit<Page, 'body' | 'isWide'> & {
-  /** Text under the title, by name. */
+  /** Name of the text under the title. */
   text: string;
-  /** What is shown once there is a key. */
+  /** Content shown once there is a key. */
   work: Html;
 };
 
-/** A page of a workshop: it asks for a key, once for a tab, and works with the service. */
+/** Returns a page of a workshop: it requires a key once for a tab, and works with the service. */
 export function shopPage({ text, work, ...page }: ShopPage): Page {
   return {
     ...page,

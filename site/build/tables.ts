@@ -2,7 +2,7 @@ import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { csvTemplate, SHEETS, type SheetName } from '../../worker/local/tables/csv.ts';
 
-/** Writes the tables to fill in, as spreadsheets of either habit open them. */
+/** Writes the empty tables for spreadsheets, with either separator. */
 export function writeTables(folder: string): void {
   mkdirSync(folder, { recursive: true });
   const units = { mass: 'kg', arm: 'mm' } as const;

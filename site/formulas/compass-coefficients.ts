@@ -6,7 +6,7 @@ import { numbered, said, sum, summed } from './steps.ts';
 
 const POINTS = ['N', 'NE', 'E', 'SE', 'S', 'SW', 'W', 'NW'] as const;
 
-/** The eight deviations of a published swing, and the coefficients of the code. */
+/** Returns the eight deviations of a published swing, and the coefficients that the code computes. */
 function published() {
   const { deviations } = inputOf<{ deviations: Record<string, number> }>('CD-08');
   const read = POINTS.map((point, index) => ({

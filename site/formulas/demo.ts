@@ -2,10 +2,10 @@ import { reduceWeighing, type WeighingResult } from '../../worker/core/calc/weig
 import type { Circuit, Electrical, Weighing } from '../../worker/core/record/visit.ts';
 import { readVisit } from '../published/read-visit.ts';
 
-/** The demo visit, from which examples take their numbers where nobody has published any. */
+/** Demo visit: source of numbers for examples without a published case. */
 export const DEMO = readVisit('nose-wheel-full');
 
-/** Its weighing, and what that comes to. */
+/** Returns the weighing of the demo visit and its result. */
 export function demoWeighing(): { weighing: Weighing; result: WeighingResult } {
   const { weighing } = DEMO;
   const result = weighing && reduceWeighing(DEMO, weighing);
@@ -13,13 +13,13 @@ export function demoWeighing(): { weighing: Weighing; result: WeighingResult } {
   return { weighing, result };
 }
 
-/** Its electrical part. */
+/** Returns its electrical part. */
 export function demoElectrical(): Electrical {
   if (!DEMO.electrical) throw new Error('the demo visit has an electrical part');
   return DEMO.electrical;
 }
 
-/** One of its circuits. */
+/** Returns one of its circuits. */
 export function demoCircuit(id: string): Circuit {
   const circuit = demoElectrical().circuits.find((each) => each.id === id);
   if (!circuit) throw new Error(`the demo visit has the circuit ${id}`);

@@ -3,15 +3,15 @@ import type { Example, Formula, Quantity } from './formula.ts';
 import { frame, grouped, math } from './math.ts';
 import { cut, type Worked, worked } from './put-in.ts';
 
-/** Degrees stand close to their number, other units apart from it. */
+/** Returns the gap before a unit: none before degrees. */
 const gapTo = (unit: string, gap: string): string => (unit === '' || unit === '°' ? '' : gap);
 
-/** A unit beside a number, in upright letters. */
+/** Returns the unit of a number, in upright letters. */
 const unitTex = (unit: string): string =>
   unit === '' ? '' : `${gapTo(unit, '\\,')}\\text{${unit.replace('%', '\\%')}}`;
 
 const lineOf = ({ left, right, relation, result, unit }: Worked): Html =>
-  // A number alone that is its own result is printed once.
+  // A number that is also the result is printed once.
   math(`${left} ${/^\{[\d.]+\}$/.test(right) ? '' : `= ${right}`} ${relation} ${result}${unitTex(unit)}`, 'block');
 
 function printed(value: number): string {
@@ -19,10 +19,10 @@ function printed(value: number): string {
   return value < 0 ? `−${text}` : text;
 }
 
-/** What numbered symbols share: `m` of `m_2`; nothing for others, and for what was before, `m_0`. */
+/** Returns the common part of numbered symbols: `m` of `m_2`; undefined for others, and for a former value, `m_0`. */
 const seriesOf = (symbol: string): string | undefined => /^(.*)_[1-9]\d*$/.exec(symbol)?.[1];
 
-/** Values of one symbol, or of the symbols `m_1`, `m_2` … in one line. */
+/** Returns the values of one symbol, or of the symbols `m_1`, `m_2` … in one line. */
 function givenOf(entries: readonly (readonly [string, Quantity])[]): Html {
   const [first] = entries;
   if (!first) return html``;
@@ -34,13 +34,13 @@ function givenOf(entries: readonly (readonly [string, Quantity])[]): Html {
 `;
 }
 
-/** What is given, as a list: a run of numbered symbols with one unit stands in one line. */
+/** Returns the input of an example as a list: a run of numbered symbols with one unit is one line. */
 function givenList({ given }: Example): Html {
   const lines = Map.groupBy(Object.entries(given), ([symbol, [, unit]]) => `${seriesOf(symbol) ?? symbol} ${unit}`);
   return lines.size === 0 ? html`` : html`<ul class="given">${[...lines.values()].map(givenOf)}</ul>`;
 }
 
-/** A worked example: what is given, and every line with the numbers put in. */
+/** Returns a worked example: the input, and every line with the numbers inserted. */
 export function exampleOf(formula: Formula): Html {
   const example = formula.example();
   const lines = worked(example);

@@ -2,57 +2,57 @@
 // every line like a pocket calculator. temml writes MathML at build, without styles because of the content policy. A
 // subset of Noto Sans Math (17 kB) draws it: many phones have no face whose radicals and brackets can grow.
 
-/** A number with its unit, as an example states it; the unit is empty for a bare number. */
+/** Number with its unit, as an example states it; the unit is empty for a bare number. */
 export type Quantity = readonly [value: number, unit: string];
 
-/** A line of an example that a pocket calculator can follow. */
+/** Line of an example that can be checked with a pocket calculator. */
 export interface Sum {
-  /** `lhs = rhs` in TeX, in the symbols of the example; the page puts the numbers in. */
+  /** `lhs = rhs` in TeX, in the symbols of the example; the page inserts the numbers. */
   tex: string;
-  /** What the code gives for the left-hand side. */
+  /** Value of the left-hand side, computed by the code. */
   result: number;
   unit: string;
-  /** The quantity of the published case that it is to agree with. */
+  /** Quantity of the published case that the result must match. */
   expected?: string;
 }
 
-/** A line of an example in words, where the code looks something up, compares or counts. */
+/** Line of an example in words, for a table lookup, a comparison or a count. */
 export interface Said {
   say: string;
-  /** What the code gives for quantities of the published case. */
+  /** Computed values of quantities of the published case. */
   results?: Readonly<Record<string, number>>;
 }
 
-/** A formula with numbers in it; every result comes from the code. */
+/** Formula with numbers; every result is computed by the code. */
 export interface Example {
-  /** The case of `fixtures/published/` that the numbers are taken from. */
+  /** Case of `fixtures/published/` that provides the numbers. */
   case?: string;
   /** Values by symbol; `m_1`, `m_2` … for a symbol `m_i`. */
   given: Readonly<Record<string, Quantity>>;
   steps: readonly (Sum | Said)[];
 }
 
-/** A symbol in TeX, what it means, and the unit that the code has it in; the unit is empty for a bare number. */
+/** Symbol in TeX, its meaning, and its unit in the code; the unit is empty for a bare number. */
 export type Meaning = readonly [symbol: string, meaning: string, unit: string];
 
-/** A function of `worker/calc` or `worker/core/units` that computes a formula. */
+/** Function of `worker/core/calc` or `worker/core/units` that computes a formula. */
 export type Computing = (...given: never[]) => unknown;
 
 export interface Formula {
-  /** Its anchor on the page. */
+  /** Anchor on the page. */
   id: string;
   title: string;
   /** One line or several, in TeX. */
   tex: readonly string[];
   symbols: readonly Meaning[];
-  /** Functions that compute it; their sources are read from their own comments. */
+  /** Functions that compute it; their comments state their sources. */
   by: readonly Computing[];
-  /** When it holds, and what it leaves out. */
+  /** Conditions under which it is valid, and what it leaves out. */
   holds: string;
   example: () => Example;
 }
 
-/** Formulas that belong together. */
+/** Group of related formulas. */
 export interface Topic {
   id: string;
   title: string;

@@ -10,7 +10,7 @@ const WORST = 'm^{*} = \\sqrt{\\frac{-\\alpha}{\\delta}}';
 const ARM = 'x = \\frac{\\alpha}{m^{*}} + \\beta';
 const MARGIN = 'g = x_a - x';
 
-/** An aft limit that moves aft with mass, so that the worst place lies between two corners. */
+/** Aft limit that moves aft with mass, so that the critical point is between two corners. */
 const CORNERS = [
   { armMm: 1640, massKg: 480 },
   { armMm: 1640, massKg: 600 },

@@ -4,17 +4,17 @@ import type { Computing } from './formula.ts';
 
 const ROOT = join(import.meta.dirname, '../..');
 
-/** Where a function stands, and what its own comment names as its source. */
+/** Place of a function, and the source that its comment names. */
 export interface Origin {
   name: string;
   file: string;
-  /** Undefined where the comment names none. */
+  /** Undefined if the comment names none. */
   source: string | undefined;
 }
 
 const EXPORTED = /(?:\/\*\*((?:(?!\*\/)[\s\S])*)\*\/\n)?export function (\w+)/g;
 
-/** Every exported function of `worker/calc` and `worker/core/units`, by name. */
+/** Exported functions of `worker/core/calc` and `worker/core/units`, by name. */
 export const ORIGINS: ReadonlyMap<string, Origin> = new Map(
   globSync('worker/core/{calc,units}/**/*.ts', { cwd: ROOT })
     .toSorted()
@@ -25,17 +25,17 @@ export const ORIGINS: ReadonlyMap<string, Origin> = new Map(
     ),
 );
 
-/** The text after `@source`, up to the next tag. */
+/** Returns the text after `@source`, up to the next tag. */
 function sourceIn(comment: string): string | undefined {
   const text = comment.replaceAll(/\n\s*\*/g, '\n').replaceAll(/\s+/g, ' ');
   return /@source (.*?)(?= @\w|$)/.exec(text)?.[1]?.trim();
 }
 
 /**
- * Where a function stands and what it rests on.
+ * Returns the place and the source of a function.
  *
- * @throws RangeError when its comment names no source
- * @throws RangeError when it is no exported function of either
+ * @throws RangeError if its comment names no source
+ * @throws RangeError if neither folder exports the function
  */
 export function originOf({ name }: Computing): Origin & { source: string } {
   const origin = ORIGINS.get(name);

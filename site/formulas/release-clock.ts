@@ -44,7 +44,7 @@ const work: Formula = {
   },
 };
 
-/** When each job of a case ends, by the code. */
+/** Returns the end of each job of a case, computed by the code. */
 function endsOf(jobs: Parameters<(typeof CLOCK_TOPICS)['plan']>[0]['jobs']): Map<string, number> {
   const worksheet = Object.entries(jobs).map(
     ([id, [minutesLeft, after]]): Job => ({ id, text: id, state: 'waiting', minutesLeft, after }),

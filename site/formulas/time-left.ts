@@ -9,7 +9,7 @@ import { said, sum } from './steps.ts';
 
 const TODAY = dateOf(SETTINGS.at);
 
-/** A line of 100 hours, last done so that it is overdue by a few. */
+/** Returns a due item of 100 hours that is overdue by a few. */
 function overdueLine(): Due {
   const life: Life = {
     id: 'L',

@@ -18,7 +18,7 @@ import { unitsAndRounding } from './units.ts';
 import { weighingTopic } from './weighing.ts';
 import { wires } from './wires.ts';
 
-/** Every formula, in reading order. */
+/** All formulas, in reading order. */
 export const TOPICS: readonly Topic[] = [
   massAndMoment,
   weighingTopic,

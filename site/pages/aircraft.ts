@@ -2,7 +2,7 @@ import { html } from '../../worker/local/markup/html.ts';
 import type { Page } from '../build/page.ts';
 import { shopPage } from '../build/shop-page.ts';
 
-/** One aircraft of a workshop. */
+/** Page of one aircraft of a workshop. */
 export const aircraft: Page = shopPage({
   path: '/aircraft',
   title: 'Aircraft',
@@ -12,7 +12,7 @@ export const aircraft: Page = shopPage({
   text: 'aircraft',
   work: html`<p class="lede"><strong id="which"></strong></p>
 <p class="verdict bad" id="standing">Not read yet</p>
-<section aria-labelledby="visits"><h2 id="visits">Visits in hand</h2><div id="in-hand"></div></section>
+<section aria-labelledby="visits"><h2 id="visits">Visits in progress</h2><div id="in-hand"></div></section>
 <section aria-labelledby="what-is-due"><h2 id="what-is-due">Due and open</h2><div id="due"></div></section>
 <section aria-labelledby="empty-mass"><h2 id="empty-mass">Empty mass</h2><div id="history"></div></section>
 <section aria-labelledby="all-packs"><h2 id="all-packs">Packs</h2><div id="packs"></div></section>

@@ -6,7 +6,7 @@ import type { SchemaNode } from '../build/schema-node.ts';
 
 type Content = Readonly<Record<string, { schema: SchemaNode }>>;
 
-/** One operation of the interface description, as far as it is shown. */
+/** Part of an operation of the API description that the page shows. */
 export interface Described {
   summary: string;
   description?: string;
@@ -15,7 +15,7 @@ export interface Described {
   responses: Readonly<Record<string, { description?: string; content?: Content; headers?: Record<string, unknown> }>>;
 }
 
-/** What a call is found by on the page. */
+/** Returns the anchor of a call on the page. */
 export const anchorOfCall = (method: string, path: string): string =>
   `${method.toLowerCase()}${path.replaceAll(/[{}]/g, '').replaceAll(/[^A-Za-z0-9]+/g, '-')}`;
 
@@ -24,7 +24,7 @@ const ACCESS: Readonly<Record<string, string>> = {
   deployment: 'Needs the secret of the deployment',
 };
 
-/** One call: what it does, what it takes, what it answers. */
+/** Returns the section of a call: purpose, parameters, responses. */
 export function callOf([method, path, access, { problems = [] }]: Route, call: Described): Html {
   const { summary, description, parameters = [], requestBody, responses } = call;
   const anchor = anchorOfCall(method, path);
@@ -45,7 +45,7 @@ ${problems.length === 0 ? '' : html`<p class="label">Problems</p><p class="probl
 
 const isSuccess = ([status]: [string, unknown]): boolean => Number(status) < 400;
 
-/** A problem, as a link to the page about its kind. */
+/** Returns a link to the page of a kind of problem. */
 const problemLink = (kind: ProblemKind): Html =>
   html`<a href="/problems/${kind}">${PROBLEM_KINDS[kind].status} ${kind}</a> `;
 
@@ -75,7 +75,7 @@ function answerOf(
 ${Object.values(content).map(({ schema }) => detailsOf(path, schema, 'Fields of the answer'))}</dd></div>`;
 }
 
-/** The record is described on a page of its own. */
+/** Returns the link to the page of the record. */
 function recordLink({ $ref }: SchemaNode): Html | string {
   return $ref?.endsWith('/VisitRecord') ? html` (<a href="/record">the record</a>)` : '';
 }
@@ -87,7 +87,7 @@ function detailsOf(path: string, schema: SchemaNode, summary: string): Html | st
   return html`<details><summary>${items ? `${summary}: list of items` : summary}</summary>${fieldTable(path, flat(node))}</details>`;
 }
 
-/** Nested parts of an answer are named here and described where they are answered themselves. */
+/** Returns a schema with the nested parts of a response only named; they are described with their own responses. */
 function flat(node: SchemaNode): SchemaNode {
   const fields = Object.entries(node.properties ?? {}).map(([name, field]) => [name, withoutParts(field)] as const);
   return { ...node, properties: Object.fromEntries(fields) };

@@ -7,12 +7,12 @@ import type { Page } from '../build/page.ts';
 import { prose } from '../build/prose.ts';
 import { anchorOfCall, callOf, type Described } from './api-call.ts';
 
-/** Groups of calls, by the first pattern that fits the path. */
+/** Groups of calls, by the first pattern that matches the path. */
 const GROUPS: readonly [id: string, title: string, RegExp][] = [
   ['assess', 'Assess without keeping', /^\/v1\/assessments/],
   ['visits', 'Visits of an aircraft', /\/visits/],
   ['aircraft', 'The archive of an aircraft', /^\/v1\/aircraft/],
-  ['files', 'Photographs and papers', /^\/v1\/attachments/],
+  ['files', 'Photographs and documents', /^\/v1\/attachments/],
   ['links', 'Links to a pack', /\/links/],
   ['packs', 'Sealed packs', /^\/v1\/packs/],
   ['readers', 'What a link opens', /^\/p\//],
@@ -46,7 +46,7 @@ const problemRows = Object.entries(PROBLEM_KINDS).map(
     html`<div><dt>${status} <a href="/problems/${kind}"><code>${kind}</code></a></dt><dd>${title}</dd></div>`,
 );
 
-/** Every call, from the interface description that the service publishes. */
+/** Page with every call, from the published API description. */
 export const api: Page = {
   path: '/api',
   title: 'API',

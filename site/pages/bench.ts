@@ -3,7 +3,7 @@ import type { Page } from '../build/page.ts';
 import { prose } from '../build/prose.ts';
 import { resultsSection } from '../build/results-section.ts';
 
-/** A record is worked on here, without a service: everything is computed in the browser. */
+/** Page that checks a record without a service: everything is computed in the browser. */
 export const bench: Page = {
   path: '/bench',
   title: 'Check a record',
@@ -15,18 +15,18 @@ export const bench: Page = {
 <div class="bench" id="bench">
 <div class="tools">
 <label>Start from <select id="example"><option value="">a text of your own</option></select></label>
-<label>Record, photographs, papers <input id="files" type="file" multiple accept=".json,.pdf,.jpg,.jpeg,.png"></label>
+<label>Record, photographs, documents <input id="files" type="file" multiple accept=".json,.pdf,.jpg,.jpeg,.png"></label>
 <label>Assessed at <input id="at" type="datetime-local"></label>
 </div>
 <p class="small" id="put-back" role="status" hidden></p>
 <div class="tools">
 <label>Open item of an earlier pack <input id="open-item" maxlength="100" autocomplete="off" spellcheck="false" aria-describedby="answer-said"></label>
-<button type="button" id="answer-item">Answer for it</button>
+<button type="button" id="answer-item">Answer it</button>
 </div>
 <p class="small" id="answer-said" role="status" hidden></p>
 <section class="record" id="record" aria-label="The record"></section>
 <section class="says" aria-labelledby="says">
-<h2 id="says">What stands against it</h2>
+<h2 id="says">Findings</h2>
 <p class="verdict open" id="verdict" role="status">Nothing to read yet</p>
 <ol class="findings" id="findings"></ol>
 </section>

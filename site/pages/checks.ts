@@ -5,12 +5,12 @@ import { type CaseStatus, type PublishedRow, publishedTable } from '../published
 
 const STATUS: Readonly<Record<CaseStatus, string>> = {
   read: 'inputs and results read in the source',
-  'read-in': 'inputs read in the source, results worked out by hand',
+  'read-in': 'inputs read in the source, results calculated by hand',
   memory: 'from memory, unverified',
-  derived: 'worked out by hand from a rule that was read',
+  derived: 'calculated by hand from a rule that was read',
 };
 
-/** Titles of the topics whose name in the cases is no title. */
+/** Titles of topics, if different from the name in the cases. */
 const TITLES: Readonly<Record<string, string>> = {
   'add-months': 'Calendar months',
   burn: 'Fuel burn',
@@ -27,7 +27,7 @@ const TITLES: Readonly<Record<string, string>> = {
 const titleOf = (topic: string): string =>
   TITLES[topic] ?? topic.replaceAll('-', ' ').replace(/^./, (first) => first.toUpperCase());
 
-/** Enough places to see a residual, without the noise of binary fractions. */
+/** Formats a number with enough digits for a residual, without the noise of binary fractions. */
 const printed = (value: number): string => String(Number(value.toPrecision(7))).replace('-', '−');
 const residual = (value: number): string => (value === 0 ? '0' : printed(Number(value.toPrecision(2))));
 
@@ -50,7 +50,7 @@ function caseOf(id: string, quantities: readonly PublishedRow[]): Html {
 const topicOf = ([topic, cases]: (typeof topics)[number]): Html => html`<h2 id="${topic}">${titleOf(topic)}</h2>
 ${[...Map.groupBy(cases, ({ id }) => id)].map(([id, quantities]) => caseOf(id, quantities))}`;
 
-/** Our results beside what others have published, computed when the site is built. */
+/** Page that compares our results with published ones, computed when the site is built. */
 export const checks: Page = {
   path: '/checks',
   title: 'Published examples',

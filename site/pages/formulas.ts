@@ -7,7 +7,7 @@ import { frame, math } from '../formulas/math.ts';
 import { originOf } from '../formulas/origins.ts';
 import { TOPICS } from '../formulas/topics.ts';
 
-/** The functions of a formula by what they rest on, each source once. */
+/** Returns the sources of a formula with its functions, each source once. */
 function sourcesOf({ by }: Formula): Html {
   const origins = Map.groupBy(by.map(originOf), ({ source }) => source);
   return html`<ul class="sources">${[...origins].map(
@@ -38,7 +38,7 @@ ${all.map(formulaOf)}`;
 
 const count = TOPICS.flatMap((topic) => topic.formulas).length;
 
-/** Every formula with its source and an example that is computed now. */
+/** Page with every formula, its source and a computed example. */
 export const formulas: Page = {
   path: '/formulas',
   title: 'Formulas',

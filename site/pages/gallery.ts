@@ -13,7 +13,7 @@ const sheetOf = (title: string, page: number): Html =>
   html`<li id="page-${page}"><a href="/assets/gallery/${pictureName(page)}"><img src="/assets/gallery/${pictureName(page)}" width="390" height="552" loading="lazy" alt="Page ${page}"> <span class="small">${title}</span></a></li>
 `;
 
-/** Every page of one pack, drawn when the site is built. */
+/** Page with all pages of one pack, drawn when the site is built. */
 export const gallery: Page = {
   path: '/gallery',
   title: 'Sample pack',

@@ -1,7 +1,7 @@
 import type { Page } from '../build/page.ts';
 import { prose } from '../build/prose.ts';
 
-/** From a first record to the owner's link, call by call. */
+/** Page with the calls from a first record to the owner's link. */
 export const guide: Page = {
   path: '/guide',
   title: 'Connect your tool',

@@ -2,7 +2,7 @@ import { html } from '../../worker/local/markup/html.ts';
 import type { Page } from '../build/page.ts';
 import { shopPage } from '../build/shop-page.ts';
 
-/** One visit as an inspector reads and releases it. */
+/** Page on which an inspector reads and releases a visit. */
 export const inspection: Page = shopPage({
   path: '/inspection',
   title: 'Inspect and release',
@@ -31,7 +31,7 @@ export const inspection: Page = shopPage({
 </section>
 <section aria-labelledby="what-changed">
 <h2 id="what-changed">Against the pack before</h2>
-<div id="comparison"><p>Being worked out.</p></div>
+<div id="comparison"><p>Being calculated.</p></div>
 </section>
 <section aria-labelledby="the-release">
 <h2 id="the-release">Release</h2>

@@ -17,7 +17,7 @@ const YEARS = [1, 10] as const;
 
 const [FIRST, LATER] = YEARS;
 
-/** Three figures are more than the assumptions bear. */
+/** Formats a number with three digits; the assumptions are not more exact. */
 const rounded = (value: number): string => Number(value.toPrecision(3)).toLocaleString('en');
 
 const assumptionOf = ({ what, value, unit, basis }: Assumption): Html =>
@@ -45,18 +45,18 @@ const table = (head: readonly string[], rows: readonly Html[]): Html =>
 
 const priced = Object.keys(PRICES) as Priced[];
 
-/** What a million aircraft would need and cost on the deployed platform, worked out when the site is built. */
+/** Page with the needs and cost of a million aircraft on the deployed platform, calculated when the site is built. */
 export const limitsAndCost: Page = {
   path: '/limits-and-cost',
   title: 'Limits and cost',
   description: 'What up to a million aircraft need on the platform, how data is sharded, and what it costs',
   body: html`${prose('limits-and-cost')}
-<h2 id="assumptions">The fleet that is reckoned with</h2>
+<h2 id="assumptions">The assumed fleet</h2>
 ${table(['What', 'Value', '', 'Where from'], Object.values(ASSUMED).map(assumptionOf))}
 <h2 id="cost">What it costs</h2>
 <p>In US dollars a month, beyond what the paid plan includes, once ${FIRST} and once ${LATER} years have been kept. All of it together: <strong>${rounded(dollarsInMonth(FIRST))}</strong> and <strong>${rounded(dollarsInMonth(LATER))}</strong>, with ${PLAN_DOLLARS} for the plan; ${rounded((dollarsInMonth(LATER) * 12 * 100) / ASSUMED.aircraft.value)} cents a year and aircraft at the end. Rows read stay far within what is included.</p>
 ${table(['What', 'Unit', 'Price', 'Included', `Used, year ${FIRST}`, 'Cost', `Used, year ${LATER}`, 'Cost', 'Price read at'], priced.map(priceOf))}
 <h2 id="bounds">Bounds of this service</h2>
-<p>Each is one constant in <code>worker/limits.ts</code>; answers quote them. They stand below those of the platform, so that what is too much is refused with a reason and not cut off.</p>
+<p>Each is one constant in <code>worker/core/limits.ts</code>; responses quote them. They are lower than those of the platform, so that a larger request is refused with a reason and not cut off.</p>
 ${table(['Bound', 'Value'], Object.entries(LIMITS).map(boundOf))}`,
 };

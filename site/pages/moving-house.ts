@@ -1,7 +1,7 @@
 import type { Page } from '../build/page.ts';
 import { prose } from '../build/prose.ts';
 
-/** Export, proof and import of an archive, command by command. */
+/** Page with the commands to export, verify and import an archive. */
 export const movingHouse: Page = {
   path: '/moving-house',
   title: 'Back-up and move',

@@ -5,20 +5,20 @@ import type { Page } from '../build/page.ts';
 import { anchorOfCall } from './api-call.ts';
 import { PROBLEM_HELP } from './problem-help.ts';
 
-/** One page for each kind of problem, at the address that its `type` names. */
+/** Pages of the kinds of problem, each at the address that its `type` names. */
 export const problems: readonly Page[] = (Object.keys(PROBLEM_KINDS) as (keyof typeof PROBLEM_KINDS)[]).map((kind) => {
   const { status, title } = PROBLEM_KINDS[kind];
   const calls = ROUTES.filter(([, , , { problems = [] }]) => problems.includes(kind));
   const who =
     calls.length === 0
       ? ''
-      : html`<h2>Calls that answer so</h2>
+      : html`<h2>Calls with this problem</h2>
 <ul>${calls.map(([method, path]) => html`<li><a href="/api#${anchorOfCall(method, path)}"><code>${method} ${path}</code></a></li>`)}</ul>`;
   return {
     path: `/problems/${kind}`,
     title,
-    description: `The problem ${kind}, answered with status ${status}`,
-    body: html`<p>Answered with status <strong>${status}</strong> and <code>"type": "/problems/${kind}"</code>. <code>detail</code> says what is
+    description: `The problem ${kind}, status ${status}`,
+    body: html`<p>The response has status <strong>${status}</strong> and <code>"type": "/problems/${kind}"</code>. <code>detail</code> says what is
 wrong with this request; <code>findings</code> lists every defect with its place and what to do.</p>
 <h2>What to do</h2>
 <p>${PROBLEM_HELP[kind]}</p>

@@ -1,7 +1,7 @@
 import type { Page } from '../build/page.ts';
 import { prose } from '../build/prose.ts';
 
-/** The whole way of a visit in one script. */
+/** Page with a complete visit in one Python script. */
 export const python: Page = {
   path: '/python',
   title: 'Connect your tool from Python',

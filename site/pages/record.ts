@@ -15,7 +15,7 @@ const contents = html`<nav class="contents" aria-label="Parts of the record"><ul
   ([name, field]) => html`<li><a href="#${name}">${field.title ?? name}</a></li>`,
 )}</ul></nav>`;
 
-/** A part with its fields, then the parts inside it. */
+/** Returns the section of a part with its fields, then those of its nested parts. */
 function partOf(path: string, node: SchemaNode, level: 2 | 3, guide: Html | string = ''): Html {
   const inner = node.items ?? node;
   const heading = html`${inner.title ?? node.title ?? path} <code>${path}${node.items ? '[]' : ''}</code>`;
@@ -29,19 +29,19 @@ ${(inner.oneOf ?? []).map((form) => partOf(`${path}.${nameOf(form)}`, form, 3))}
 ${nested.map(([name, field]) => partOf(`${path}.${name}`, field, 3))}`;
 }
 
-/** A part of an invented record as it is posted; long lists are cut. */
+/** Returns a part of an invented record, with long lists cut. */
 function exampleOf(name: string): Html | string {
   const example = partExample(name);
   if (example === undefined) return '';
   return html`<details class="example-part"><summary>Example</summary><pre tabindex="0"><code>${JSON.stringify({ [name]: example }, null, 2)}</code></pre></details>`;
 }
 
-/** What tells one form of a part from the others. */
+/** Returns the name of one form of a part, which distinguishes it from the others. */
 function nameOf({ properties = {}, title = '' }: SchemaNode): string {
   return String(properties.kind?.enum?.[0] ?? title);
 }
 
-/** Every part of the record, field by field, from the schema that the service checks with. */
+/** Page with every part and field of the record, from the schema that the service uses. */
 export const record: Page = {
   path: '/record',
   title: 'Record fields',

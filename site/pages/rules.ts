@@ -41,7 +41,7 @@ const listOf = ([severity, title]: readonly [Severity, string]): Html => {
 const isSourced = (entry: [string, unknown]): entry is [string, Sourced<unknown>] =>
   typeof entry[1] === 'object' && entry[1] !== null && 'unit' in entry[1];
 
-/** Names of values as code has them, told apart into words; the unit stands beside the value instead. */
+/** Splits the name of a value in code into words, without the unit, which follows the value. */
 const wordsOf = (name: string): string =>
   name
     .replaceAll(/([A-Z])/g, ' $1')
@@ -76,7 +76,7 @@ const regimeOf = (
     html`<div class="rule"><dt>${title} <code>${id}</code></dt><dd>${text} ${sourceOf(source)}</dd></div>`,
 )}</dl>`;
 
-/** The catalogue of findings, and the regimes with where each of their values comes from. */
+/** Page with the catalogue of findings, and the regimes with the source of each value. */
 export const rules: Page = {
   path: '/rules',
   title: 'Rules',

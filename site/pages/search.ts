@@ -1,7 +1,7 @@
 import { html } from '../../worker/local/markup/html.ts';
 import type { Page } from '../build/page.ts';
 
-/** Looks through every page, in the browser. */
+/** Page that searches all pages, in the browser. */
 export const search: Page = {
   path: '/search',
   title: 'Search',

@@ -1,7 +1,7 @@
 import type { Page } from '../build/page.ts';
 import { prose } from '../build/prose.ts';
 
-/** What it is for, how to start it, what comes out. */
+/** Start page: purpose, start, result. */
 export const start: Page = {
   path: '/',
   title: 'Slipmark',

@@ -1,7 +1,7 @@
 import type { Page } from '../build/page.ts';
 import { prose } from '../build/prose.ts';
 
-/** What could be done against the archive, what is done about it, and what is not. */
+/** Page with the threats to the archive, the measures against them, and the remaining risks. */
 export const threats: Page = {
   path: '/threats',
   title: 'Security',

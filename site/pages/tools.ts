@@ -1,7 +1,7 @@
 import type { Page } from '../build/page.ts';
 import { prose } from '../build/prose.ts';
 
-/** Command, tables, schema and client, command by command. */
+/** Page with command line, tables, schema and client. */
 export const tools: Page = {
   path: '/tools',
   title: 'Command line and client',

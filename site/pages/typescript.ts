@@ -1,7 +1,7 @@
 import type { Page } from '../build/page.ts';
 import { prose } from '../build/prose.ts';
 
-/** The whole way of a visit in one script. */
+/** Page with a complete visit in one TypeScript script. */
 export const typescript: Page = {
   path: '/typescript',
   title: 'Connect your tool from TypeScript',

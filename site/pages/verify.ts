@@ -2,7 +2,7 @@ import { html } from '../../worker/local/markup/html.ts';
 import type { Page } from '../build/page.ts';
 import { prose } from '../build/prose.ts';
 
-/** A file is dropped here and held against its seal, in the browser. */
+/** Page that checks the seal of a dropped file in the browser. */
 export const verify: Page = {
   path: '/verify',
   title: 'Verify a pack',

@@ -13,7 +13,7 @@ ${hint === undefined ? '' : html`<p class="hint">${hint}</p>`}
 `,
 );
 
-/** For those without a tool: a weighing is filled in and comes out as record and report. */
+/** Page with a form for a weighing, which becomes a record and a report; no tool needed. */
 export const weighingForm: Page = {
   path: '/weighing-form',
   title: 'Weighing form',
@@ -29,7 +29,7 @@ export const weighingForm: Page = {
 ${sections}
 </form>
 <section class="says" aria-labelledby="says">
-<h2 id="says">What stands against it</h2>
+<h2 id="says">Findings</h2>
 <p class="verdict open" id="verdict" role="status">Nothing filled in yet</p>
 <ol class="findings" id="findings"></ol>
 <p class="tools"><a class="button" id="save-record" download="record.json" hidden>Save the record</a>

@@ -2,7 +2,7 @@ import { html } from '../../worker/local/markup/html.ts';
 import type { Page } from '../build/page.ts';
 import { shopPage } from '../build/shop-page.ts';
 
-/** Every aircraft of a workshop. */
+/** Page with every aircraft of a workshop. */
 export const workshop: Page = shopPage({
   path: '/workshop',
   title: 'Aircraft and visits',
@@ -12,7 +12,7 @@ export const workshop: Page = shopPage({
   work: html`<div class="tools"><label>Search by registration <input id="search" type="search" autocomplete="off"></label></div>
 <p class="small" id="count" role="status"></p>
 <div class="scroll" tabindex="0"><table role="table" class="blocks">
-<thead role="rowgroup"><tr role="row"><th scope="col" role="columnheader">Aircraft</th><th scope="col" role="columnheader">What stands</th><th scope="col" role="columnheader">Visits in hand</th></tr></thead>
+<thead role="rowgroup"><tr role="row"><th scope="col" role="columnheader">Aircraft</th><th scope="col" role="columnheader">Current pack</th><th scope="col" role="columnheader">Visits in progress</th></tr></thead>
 <tbody id="fleet" role="rowgroup"></tbody>
 </table></div>
 <p><button type="button" id="more" hidden>Show more</button></p>`,

@@ -86,7 +86,7 @@ describe('the bench', () => {
     await typeBehind('1232', '9');
     await verdict(/against the release|Not readable/);
     await page.selectOption('#example', 'trike');
-    await page.getByText('What stood here was replaced').waitFor();
+    await page.getByText('The previous content was replaced').waitFor();
     await page.getByRole('button', { name: 'Put it back' }).click();
     await expect.poll(draft).toContain('12329');
   });
@@ -107,7 +107,7 @@ describe('the bench', () => {
 
   test('puts an answer to an open item into the record, to be typed on at its reason', async () => {
     await start('weighing-only');
-    const button = page.getByRole('button', { name: 'Answer for it' });
+    const button = page.getByRole('button', { name: 'Answer it' });
     await button.click();
     await page.getByText('Give the name of the open item').waitFor();
     await page.getByLabel('Open item of an earlier pack').fill('Q-WGT-P1/F4');

@@ -32,7 +32,7 @@ describe('the thread that computes', () => {
     ['is no script', '<!doctype html>'],
   ])('a page says so when its program %s', async (_, script) => {
     await openWith(script);
-    await verdict(/^Not worked out: The program that computes could not be loaded/);
+    await verdict(/^Not calculated: The program that computes could not be loaded/);
     expect(await page.locator('#make-pdf').isDisabled()).toBe(true);
   });
 
@@ -48,7 +48,7 @@ describe('the thread that computes', () => {
 
   test('a page shows what its program answers as wrong', async () => {
     await openWith("onmessage = ({ data }) => postMessage({ id: data.id, reply: { failure: 'It is broken' } });");
-    await verdict(/^Not worked out: It is broken$/);
+    await verdict(/^Not calculated: It is broken$/);
   });
 });
 

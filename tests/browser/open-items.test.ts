@@ -97,7 +97,7 @@ describe('the inspector’s page', () => {
     await line.waitFor();
     const said = ((await line.textContent()) ?? '').replaceAll('\u00a0', ' ');
     expect(said).toMatch(
-      /Put off: F4 Nose leg: Shimmy damper.*Limit: .* or 1230\.0 h, airframe\. Left by this record: .*; 20\.0 h, airframe\. State: not due yet\./,
+      /Deferred: F4 Nose leg: Shimmy damper.*Limit: .* or 1230\.0 h, airframe\. Left by this record: .*; 20\.0 h, airframe\. State: not due yet\./,
     );
     await line.getByRole('button', { name: 'Findings' }).click();
     await page.locator('#preview .sought', { hasText: 'Q-OPN-P1/F4' }).waitFor();
@@ -186,7 +186,7 @@ describe('once a later pack is there', () => {
     expect(await textOf('#due aside')).toMatch(/^\d overdue, 1 of them within tolerance$/);
     const [late] = /^\d+ overdue/.exec(await textOf('#due aside')) ?? [''];
     expect(await textOf('#packs')).toContain('Q-OPN-P1-1, superseded by the later pack Q-OPN-P2-1');
-    expect(await textOf('#packs')).toContain('Q-OPN-P2-1 stands, released');
+    expect(await textOf('#packs')).toContain('Q-OPN-P2-1 is current, released');
     await open('/workshop');
     await page.getByRole('row', { name: /Q-OPN.*overdue/ }).waitFor();
     expect(await rowOf(/Q-OPN/)).toContain(`; ${late}`);
@@ -209,25 +209,25 @@ describe('once a later pack is there', () => {
     expect(await page.locator('#standing').getAttribute('class')).toBe('verdict bad');
     expect(await textOf('#packs')).toContain('Q-OPN-P1-1, superseded by issue Q-OPN-P1-2');
     await open(`/inspection?aircraft=${REGISTRATION}&visit=annual`);
-    expect(await textOf('#release')).toContain('It does not stand: superseded by the later pack Q-OPN-P2-1');
+    expect(await textOf('#release')).toContain('It is not current: superseded by the later pack Q-OPN-P2-1');
     expect(await page.getByRole('button', { name: 'Make the owner’s link' }).count()).toBe(0);
   });
 
   test('nobody is sent to it as if it stood, once it is withdrawn', async () => {
     await client.withdrawPack({ pack: 'Q-OPN-P2-1', body: { by: 'Jonas Veldt', reason: 'Wrong meter read' } });
     await open('/workshop');
-    await page.getByText('No release stands: Q-OPN-P2-1 was withdrawn').waitFor();
+    await page.getByText('No current release: Q-OPN-P2-1 was withdrawn').waitFor();
     await open(AIRCRAFT);
     expect(await textOf('#standing')).toMatch(
-      /^No release stands: Q-OPN-P2-1 was withdrawn .* by Jonas Veldt: Wrong meter read$/,
+      /^No current release: Q-OPN-P2-1 was withdrawn .* by Jonas Veldt: Wrong meter read$/,
     );
-    expect(await textOf('#due aside:first-of-type')).toMatch(/^No release stands: .*, so what it closed is open\.$/);
+    expect(await textOf('#due aside:first-of-type')).toMatch(/^No current release: .*, so what it closed is open\.$/);
     // It flew as far as the withdrawn pack says, whatever that was withdrawn for.
     expect(await rowOf(/Shimmy damper/)).toMatch(/over by 82\.0 h, airframeoverdue/);
-    expect(await textOf('#history')).toMatch(/^As Q-OPN-P1-2 has it, which does not stand: do not load/);
+    expect(await textOf('#history')).toMatch(/^From Q-OPN-P1-2, which is not current: do not load/);
     const packs = await page.locator('#packs .pack').allTextContents();
     expect(packs[0]).toMatch(/^Q-OPN-P2-1, withdrawn .*: Wrong meter readPDF, withdrawn/);
-    expect(packs[1]).toMatch(/^Q-OPN-P1-2, superseded by .*, which was withdrawn: no release standsPDF, superseded/);
+    expect(packs[1]).toMatch(/^Q-OPN-P1-2, superseded by .*, which was withdrawn: no current releasePDF, superseded/);
     for (const summary of await page.locator('#packs summary').all()) await summary.click();
     await expect.poll(() => page.getByText('No new link is made').count()).toBe(packs.length);
     expect(await page.getByRole('button', { name: 'Make the owner’s link' }).count()).toBe(0);

@@ -53,7 +53,7 @@ describe('the pages of a workshop', () => {
   test('show the fleet: what stands, and how far the visits in hand are', async () => {
     await open('/workshop');
     const row = page.getByRole('row', { name: /Q-WGT/ });
-    await row.getByText('1 to answer for').waitFor();
+    await row.getByText('1 to accept').waitFor();
     expect(await row.textContent()).toContain('no pack yet');
     expect(await page.getByRole('row', { name: /Q-SLM/ }).textContent()).toContain('released');
     await page.getByLabel('Search by registration').fill('wg');
@@ -125,18 +125,16 @@ describe('the inspector’s page', () => {
     await page.locator('#preview').getByRole('heading', { name: 'Weighing report' }).waitFor();
     expect(await page.locator('#preview').textContent()).toContain('NOT RELEASED');
     expect(await button().isDisabled()).toBe(true);
-    expect(await page.locator('#verdict').textContent()).toBe(
-      'Not to be released yet: 1 caution to answer for, no notes',
-    );
+    expect(await page.locator('#verdict').textContent()).toBe('Not to be released yet: 1 caution to accept, no notes');
     expect(await site.phone.wrongAtAnySize()).toEqual([]);
   });
 
   test('keeps what was typed while the service cannot be reached, and says what to do', async () => {
     await open(address);
-    await page.locator('summary', { hasText: 'Answer for it' }).click();
-    expect(await page.getByLabel('Answered for by').inputValue()).toBe('');
-    await page.getByLabel('Answered for by').selectOption('rufus');
-    await page.getByLabel('Why it may stand').fill('No wind');
+    await page.locator('summary', { hasText: 'Accept caution' }).click();
+    expect(await page.getByLabel('Accepted by').inputValue()).toBe('');
+    await page.getByLabel('Accepted by').selectOption('rufus');
+    await page.getByLabel('Reason for accepting it').fill('No wind');
     await page.route('**/v1/**', (route) => route.abort());
     await page.getByRole('button', { name: 'Put it on record' }).click();
     await page.getByText('The service cannot be reached').waitFor();
@@ -144,9 +142,9 @@ describe('the inspector’s page', () => {
     await page.getByText('The service cannot be reached').waitFor();
     await page.unroute('**/v1/**');
     await page.getByRole('button', { name: 'Try again' }).click();
-    await page.getByLabel('Why it may stand').waitFor();
-    expect(await page.getByLabel('Why it may stand').inputValue()).toBe('No wind');
-    expect(await page.getByLabel('Answered for by').inputValue()).toBe('rufus');
+    await page.getByLabel('Reason for accepting it').waitFor();
+    expect(await page.getByLabel('Reason for accepting it').inputValue()).toBe('No wind');
+    expect(await page.getByLabel('Accepted by').inputValue()).toBe('rufus');
   });
 
   test('ticks the document that is shown, and goes on to the next', async () => {
@@ -158,9 +156,9 @@ describe('the inspector’s page', () => {
 
   test('releases once every caution is answered, every document ticked and the statement made', async () => {
     await open(address);
-    await page.getByLabel('Why it may stand').fill('No wind; the runs agree within one step of the scales');
+    await page.getByLabel('Reason for accepting it').fill('No wind; the runs agree within one step of the scales');
     await page.getByRole('button', { name: 'Put it on record' }).click();
-    await page.getByText('Rufus Tallant answers for it: No wind').waitFor();
+    await page.getByText('Accepted by Rufus Tallant: No wind').waitFor();
     await page.getByText('Nothing blocks the release').waitFor();
     expect(await button().isDisabled()).toBe(true);
     for (const box of await page.locator('#ticks input').all()) await box.check();

@@ -133,7 +133,7 @@ describe('SlipmarkProblem', () => {
       { status: 200, body: '<h1>Sign in</h1>', headers: { 'Content-Type': 'application/json' } },
     ]);
     expect(await problemOf(client.getPack(PACK))).toMatchObject({ status: 502, detail: '<h1>Bad gateway</h1>' });
-    expect((await problemOf(client.getPack(PACK))).message).toContain('is none');
+    expect((await problemOf(client.getPack(PACK))).message).toContain('is not valid JSON');
   });
 
   test('is of status 0 where nobody answered', async () => {

@@ -36,6 +36,6 @@ describe('carriedEntry()', () => {
 
   test('makes none in a text that cannot be read, or is no record', () => {
     for (const text of ['', '{ "a": ', '[]', '{ "carried": 1 }', '['.repeat(200_000)])
-      expect(carriedEntry(text, ITEM), text.slice(0, 20)).toMatch(/mend/);
+      expect(carriedEntry(text, ITEM), text.slice(0, 20)).toMatch(/fix/);
   });
 });

@@ -17,6 +17,6 @@ test('comparisonOf() says of what a small record leaves out that it is not in th
     expect(new Set(rows(name).map((row) => row.now)), name).toEqual(new Set(['not in the record']));
   }
   expect(rows('Limits')).toEqual([
-    { name: expect.stringMatching(/^Limitation: /), before: 'stands', now: 'not in the record' },
+    { name: expect.stringMatching(/^Limitation: /), before: 'in force', now: 'not in the record' },
   ]);
 });

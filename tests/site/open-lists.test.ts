@@ -151,10 +151,10 @@ describe('openLists()', () => {
     );
     expect(lists.map(({ title, entries }) => [title, ...entries.map(({ item, what }) => `${item}: ${what}`)])).toEqual([
       ['Comes due', 'Q-SLM-P1/D2-SB-016: D2-SB-016, Nose leg fork, cracks'],
-      ['Put off', 'Q-SLM-P1/F4: F4 Nose leg: worn'],
+      ['Deferred', 'Q-SLM-P1/F4: F4 Nose leg: worn'],
       ['To be watched', 'Q-SLM-P1/F6: F6 Exhaust: soot'],
       ['Limitations in force', 'Q-SLM-P1/limitation-1: No aerobatics'],
-      ['Flight tests owed', 'Q-SLM-P1/M1: M1 Radio replaced'],
+      ['Flight tests outstanding', 'Q-SLM-P1/M1: M1 Radio replaced'],
     ]);
     expect(plain(openEntry(lists, 'Q-SLM-P1/F4')?.entry.due)).toEqual({
       limit: '31 Jan 2027',

@@ -58,7 +58,7 @@ describe('packStanding()', () => {
     const packs = [pack(1, 1, 5), pack(2, 1, 9, withdrawnOn(10))];
     expect(said(...packs)).toEqual([
       'withdrawn 10 Nov 2026 by Rufus Tallant: Wrong meter read',
-      'superseded by the later pack Q-SLM-P2-1, which was withdrawn: no release stands',
+      'superseded by the later pack Q-SLM-P2-1, which was withdrawn: no current release',
     ]);
     const [first] = said(pack(1, 1, 5, { supersededBy: 'Q-SLM-P1-2' }), pack(1, 2, 6, withdrawnOn(10))).slice(1);
     expect(first).toBe('superseded by issue Q-SLM-P1-2, which was withdrawn');
@@ -71,9 +71,9 @@ describe('packStanding()', () => {
 
   test('figures that were corrected or withdrawn after they were carried forward no longer stand', () => {
     const corrected = [pack(1, 1, 5, { supersededBy: 'Q-SLM-P1-2' }), pack(2, 1, 9), pack(1, 2, 11)];
-    expect(said(...corrected)[0]).toContain('worked out from figures that Q-SLM-P1-2 corrected since');
+    expect(said(...corrected)[0]).toContain('calculated from figures that Q-SLM-P1-2 corrected since');
     const withdrawn = [pack(1, 1, 5, withdrawnOn(10)), pack(2, 1, 9)];
-    expect(said(...withdrawn)[0]).toContain('worked out from Q-SLM-P1-1, which was withdrawn since');
+    expect(said(...withdrawn)[0]).toContain('calculated from Q-SLM-P1-1, which was withdrawn since');
     // What was corrected before the later pack was sealed is in it.
     const before = [pack(1, 1, 5, { supersededBy: 'Q-SLM-P1-2' }), pack(1, 2, 6), pack(2, 1, 9)];
     expect(packStanding(pack(2, 1, 9), newestFirst(before)).kind).toBe('stands');
@@ -85,7 +85,7 @@ describe('aircraftStanding()', () => {
     const packs = newestFirst([pack(1, 1, 5), pack(2, 1, 9, withdrawnOn(10))]);
     const { words, isGood } = aircraftStanding(packs);
     expect(plain(words)).toBe(
-      'No release stands: Q-SLM-P2-1 was withdrawn 10 Nov 2026 by Rufus Tallant: Wrong meter read',
+      'No current release: Q-SLM-P2-1 was withdrawn 10 Nov 2026 by Rufus Tallant: Wrong meter read',
     );
     expect(isGood).toBe(false);
     expect(packCountedFrom(packs)?.pack).toBe('Q-SLM-P1-1');

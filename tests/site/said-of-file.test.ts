@@ -20,8 +20,12 @@ const known = (more: Partial<Verification>): Verification => ({
 describe('saidOfFile()', () => {
   test.each<[string, Partial<Verification>, RegExp]>([
     ['Genuine', { verdict: 'genuine' }, /nothing replaces it/],
-    ['Genuine, and superseded', { supersededBy: 'Q-TST-P3-1' }, /Q-TST-P3-1 stands in its place/],
-    ['Genuine, and no release stands', { laterWithdrawn: 'Q-TST-P2-1' }, /Q-TST-P2-1 was withdrawn.* do not fly/],
+    ['Genuine, but superseded', { supersededBy: 'Q-TST-P3-1' }, /Q-TST-P3-1 replaces it/],
+    [
+      'Genuine, but there is no current release',
+      { laterWithdrawn: 'Q-TST-P2-1' },
+      /Q-TST-P2-1 was withdrawn.* do not fly/,
+    ],
     ['Genuine, from figures that were corrected', { corrected: ['Q-TST-P0-2'] }, /corrected .*Q-TST-P0-2/],
     [
       'Withdrawn',

@@ -8,8 +8,8 @@ export type { Service } from './send.ts';
 export type { Answer, CallOptions, Slipmark } from './types.ts';
 
 /**
- * A client of the service: one function for every call of its interface description, under its `operationId`. Runs wherever
- * `fetch` is. A call gives its answer, or throws a `SlipmarkProblem`.
+ * Creates a client of the service, with one function for every call of its API description, named by its `operationId`.
+ * Requires only `fetch`. A call returns its response, or throws a `SlipmarkProblem`.
  */
 export function slipmark(service: Service = {}): Slipmark {
   const calls = Object.entries<KnownCall>(CALLS).map(([name, call]) => {
@@ -18,11 +18,11 @@ export function slipmark(service: Service = {}): Slipmark {
   return Object.fromEntries(calls) as unknown as Slipmark;
 }
 
-/** A call that answers a list, page by page. */
+/** Call that returns a list, page by page. */
 type ListCall = (asked: never, options?: CallOptions) => Promise<Answer<{ items: unknown[] }>>;
 type ItemOf<List extends ListCall> = Awaited<ReturnType<List>>['body']['items'][number];
 
-/** Every item of a list, page after page: `for await (const pack of everyItem(client.listPacks, {}))`. */
+/** Yields every item of a list, page after page: `for await (const pack of everyItem(client.listPacks, {}))`. */
 export async function* everyItem<List extends ListCall>(
   list: List,
   asked: NonNullable<Parameters<List>[0]>,
@@ -36,7 +36,7 @@ export async function* everyItem<List extends ListCall>(
   }
 }
 
-/** Every item of a list at once. */
+/** Returns every item of a list at once. */
 export async function allItems<List extends ListCall>(
   list: List,
   asked: NonNullable<Parameters<List>[0]>,

@@ -1,5 +1,5 @@
 // Node script: node worker/client/generate.ts
-// Writes the types of every call, and what the client must know to make it, out of the interface description.
+// Writes the types of every call, and the data that the client needs to make it, from the API description.
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { openapi } from '../edge/http/openapi.ts';
@@ -19,7 +19,7 @@ interface Description {
   components: { schemas: Record<string, Schema> };
 }
 
-/** The module that `client.ts` is typed by. */
+/** Returns the module with the types of `client.ts`. */
 function apiModule({ paths, components }: Description): string {
   const operations = Object.entries(paths).flatMap(([path, { parameters: inPath, ...methods }]) =>
     Object.entries(methods).map(([method, { parameters = [], ...operation }]) => {

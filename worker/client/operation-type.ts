@@ -13,7 +13,7 @@ interface Response {
   content?: Content;
 }
 
-/** An operation of the description, with where it stands in it. */
+/** Operation of the description, with its path and method. */
 export interface Described {
   operationId: string;
   summary: string;
@@ -26,7 +26,7 @@ export interface Described {
   'x-repeatable'?: boolean;
 }
 
-/** The type of one operation: everything that the description says of it. */
+/** Returns the type of an operation, with everything in its description. */
 export function operationType(described: Described, named: NamedTypes): string {
   const { operationId, summary, description, method, path, parameters, requestBody, responses } = described;
   const within = (place: Parameter['in']) => parameters.filter((parameter) => parameter.in === place);
@@ -51,7 +51,7 @@ function answerType({ $ref, content }: Response, named: NamedTypes): string {
   return content ? contentType(content, named) : 'undefined';
 }
 
-/** By media type. What is sent as a merge patch (RFC 7396) may lack anything, and removes by null. */
+/** Returns the type of a body, by media type. A merge patch (RFC 7396) may omit anything, and removes by null. */
 function contentType(content: Content, named: NamedTypes): string {
   const types = Object.entries(content).map(([type, { schema }]) => {
     const shape = typeOf(schema, named);
@@ -60,7 +60,7 @@ function contentType(content: Content, named: NamedTypes): string {
   return `{ ${types.join('\n')} }`;
 }
 
-/** What the client must know of an operation to call it. */
+/** Returns what the client must know of an operation to call it. */
 export function callOf(described: Described): string {
   const { operationId, method, path, parameters, requestBody, responses } = described;
   const headers = parameters.filter((parameter) => parameter.in === 'header').map(({ name }) => name);

@@ -1,29 +1,31 @@
 import type { Defect, Problem } from './generated/api.ts';
 
-/** What is known of a call that failed. */
+/** Details of a failed call. */
 interface ProblemDetails extends Partial<Problem> {
   retryAfterS?: number | undefined;
 }
 
-/** Why a call failed: what the service said (RFC 9457), or that it could not be reached, which is status 0. */
+/**
+ * Reason why a call failed: the problem that the service returned (RFC 9457), or status 0 if it could not be reached.
+ */
 export class SlipmarkProblem extends Error {
-  /** 0 where there was no answer. */
+  /** HTTP status; 0 if there was no response. */
   readonly status: number;
-  /** `/problems/<kind>`; the kind is stable for ever. */
+  /** `/problems/<kind>`; the kind never changes. */
   readonly type: string;
   readonly title: string;
   readonly detail: string;
-  /** Everything that is wrong with what was sent, with its place. */
+  /** Defects of the request, each with its place. */
   readonly findings: readonly Defect[];
-  /** Where the JSON that was sent breaks off, from 1. */
+  /** Line at which the JSON of the request breaks off, from 1. */
   readonly line: number | undefined;
   readonly column: number | undefined;
-  /** How long the service asks to wait. */
+  /** Seconds to wait, as the service requires. */
   readonly retryAfterS: number | undefined;
-  /** The message, line by line: what was answered, and the first findings. */
+  /** Lines of the message: the response and the first findings. */
   readonly lines: readonly string[];
 
-  /** @param call method and path, as it was asked */
+  /** @param call method and path of the request */
   constructor(call: string, particulars: ProblemDetails, options?: ErrorOptions) {
     const { status = 0, type = 'about:blank', title = '', detail = '', findings = [] } = particulars;
     const sentences = findings.slice(0, 3).map(({ sentence }) => `  ${sentence}`);
@@ -43,19 +45,19 @@ export class SlipmarkProblem extends Error {
   }
 }
 
-/** The problem that an answer tells. Something that stands before the service may answer in words of its own. */
+/** Returns the problem in a response. A proxy in front of the service may respond in another format. */
 export function problemOf(call: string, { status, headers }: Response, text: string): SlipmarkProblem {
   const retryAfterS = retryAfter(headers);
   try {
     const problem = JSON.parse(text) as Problem;
     if (typeof problem.title === 'string') return new SlipmarkProblem(call, { ...problem, status, retryAfterS });
   } catch {
-    // Not of the service: what was said is all that can be told.
+    // Not from the service: only the response as received can be reported.
   }
   return new SlipmarkProblem(call, { status, detail: text.slice(0, 200), retryAfterS });
 }
 
-/** Seconds that an answer asks to wait, given as a number or as a moment (RFC 9110, 10.2.3). */
+/** Returns the seconds to wait, from a number or a timestamp (RFC 9110, 10.2.3). */
 export function retryAfter(headers: Headers): number | undefined {
   const asked = headers.get('Retry-After');
   if (asked === null) return undefined;
@@ -63,13 +65,16 @@ export function retryAfter(headers: Headers): number | undefined {
   return Number.isNaN(seconds) ? undefined : Math.max(0, Math.ceil(seconds));
 }
 
-/** Undefined instead of the problem 404, for what may not be there. */
+/** Returns undefined instead of throwing the problem 404, for things that may not exist. */
 export async function ifThere<Given>(answer: Promise<Given>): Promise<Given | undefined> {
   const isMissing = (await refusalOf(answer, 404)) !== undefined;
   return isMissing ? undefined : answer;
 }
 
-/** The problem of one status that a call ends in, for what goes on without it; undefined where all went well. */
+/**
+ * Returns the problem with a certain status, if the call ends in it, so that the caller can continue; undefined if the
+ * call succeeds.
+ */
 export async function refusalOf(call: Promise<unknown>, status: number): Promise<SlipmarkProblem | undefined> {
   try {
     await call;

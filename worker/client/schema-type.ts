@@ -1,11 +1,11 @@
 type Type = 'object' | 'array' | 'string' | 'number' | 'integer' | 'boolean' | 'null';
 
-/** The part of JSON Schema that zod writes. */
+/** Part of JSON Schema that zod writes. */
 export interface Schema {
   $ref?: string;
   type?: Type | readonly Type[];
   title?: string;
-  /** Name of its type, where that is not its title. */
+  /** Name of its type, if different from its title. */
   'x-name'?: string;
   description?: string;
   format?: string;
@@ -19,17 +19,20 @@ export interface Schema {
   additionalProperties?: boolean | Schema;
 }
 
-/** Objects with a title, by the name that their type has. */
+/** Objects with a title, by the name of their type. */
 export type NamedTypes = ReadonlyMap<string, Schema>;
 
-/** The name of the type of an object: `Kept visit` is `KeptVisit`. */
+/** Returns the type name of an object: `Kept visit` becomes `KeptVisit`. */
 const typeName = (schema: Schema): string =>
   (schema['x-name'] ?? schema.title ?? '').replaceAll(
     /[^A-Za-z0-9]*([A-Za-z0-9]+)[^A-Za-z0-9]*/g,
     (_all, word: string) => word.charAt(0).toUpperCase() + word.slice(1),
   );
 
-/** Every object with a title that no object of another shape has: it has a type of its own. The others are written out where they stand. */
+/**
+ * Returns every object with a title that no object of another shape has: it gets its own type. The others are written
+ * inline.
+ */
 export function namedTypes(roots: readonly unknown[]): NamedTypes {
   const shapes = new Map<string, Map<string, Schema>>();
   const walk = (value: unknown): void => {
@@ -48,7 +51,7 @@ export function namedTypes(roots: readonly unknown[]): NamedTypes {
   return new Map(named);
 }
 
-/** The TypeScript type of a schema. */
+/** Returns the TypeScript type of a schema. */
 export function typeOf(schema: Schema, named: NamedTypes): string {
   const { $ref, const: only, enum: values, type = [] } = schema;
   if ($ref !== undefined) return $ref.replace('#/components/schemas/', '');
@@ -68,7 +71,7 @@ function typed(type: Type, schema: Schema, named: NamedTypes): string {
   return named.has(name) ? name : objectType(schema, named);
 }
 
-/** The fields of an object, in braces; one that takes any field says so. */
+/** Returns the fields of an object, in braces, with an index signature if it takes any field. */
 export function objectType(
   { properties = {}, required = [], additionalProperties }: Schema,
   named: NamedTypes,
@@ -84,7 +87,7 @@ export function objectType(
   return `{\n${fields.join('\n')}\n}`;
 }
 
-/** What a schema or a call says of itself, as a comment in front of it. */
+/** Returns the description of a schema or call, as a comment in front of it. */
 export function comment({
   title,
   description,

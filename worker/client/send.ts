@@ -5,41 +5,41 @@ import type { Answer, CallOptions } from './types.ts';
 // `Idempotency-Key`. It does not repeat a `PUT` with `If-None-Match: *`: the second try would be refused as if
 // somebody else had been first.
 
-/** What the client knows of a call: generated. */
+/** Data of a call that the client needs; generated. */
 export interface KnownCall {
   method: string;
   path: string;
   headers?: readonly string[];
-  /** Media type of what is sent. */
+  /** Media type of the request body. */
   type?: string;
-  /** Asked again it does nothing more. */
+  /** Whether a repeated call has no further effect. */
   isRepeatable?: boolean;
-  /** Its answer is a file: bytes, whatever their kind. */
+  /** Whether the response is a file: bytes of any media type. */
   isFile?: boolean;
 }
 
-/** A service, and how it is spoken to. */
+/** Address of a service, and settings of the client. */
 export interface Service {
-  /** Without a slash at the end; empty for the service that a page came from. @default '' */
+  /** Origin without a slash at the end; empty for the service of the current page. @default '' */
   origin?: string;
-  /** Left out for what anybody may call. */
+  /** API key; omitted for public calls. */
   key?: string;
   fetch?: (url: string, init: RequestInit) => Promise<Response>;
-  /** How often the service may ask to wait before a call fails. @default 5 */
+  /** Max. number of waits that the service may require before a call fails. @default 5 */
   mostWaits?: number;
-  /** Told before each wait. */
+  /** Called before each wait. */
   onWait?: (seconds: number) => void;
 }
 
 export type Values = Readonly<Record<string, unknown>>;
 
-/** The longest wait that is granted at once, whatever is asked for. */
+/** Longest single wait, even if the service requires more. */
 const LONGEST_WAIT_S = 60;
 
-/** Seconds before each time that a call is sent again because its connection broke. */
+/** Pauses before each repetition of a call whose connection broke, in seconds. */
 const PAUSES_S = [0.1, 0.5, 1] as const;
 
-/** Makes a call, again where the service asks to wait, and where the connection broke and the call may be repeated. */
+/** Makes a call; repeats it if the service requires a wait, or if the connection broke and the call may be repeated. */
 export async function send(
   service: Service,
   call: KnownCall,
@@ -49,7 +49,7 @@ export async function send(
   const { fetch = (url, init) => globalThis.fetch(url, init), mostWaits = 5, onWait } = service;
   const { url, init } = requestOf(service, call, asked);
   const name = `${call.method} ${url.slice((service.origin ?? '').length)}`;
-  // An answer that breaks off is no answer: it has arrived once all of it has.
+  // A response counts only once all of it has arrived.
   const once = async (): Promise<Arrived> => {
     const response = await fetch(url, { ...init, ...(signal && { signal }) });
     return { response, bytes: new Uint8Array(await response.arrayBuffer()) };
@@ -75,9 +75,9 @@ export async function send(
 }
 
 /**
- * Whether a request may be sent again without knowing what became of it: reads, writes of what is named by its digest or under the form
- * that was read, what does nothing more the second time, and whatever has a key by which the service knows it again. Creating what must
- * not be there yet may not.
+ * Whether a request may be repeated without knowing its outcome: reads, writes named by their digest or based on the
+ * version that was read, calls without further effect, and calls with a key by which the service recognises them. A
+ * call that creates something that must not exist yet may not be repeated.
  */
 function mayRepeat({ method, headers: known = [], isRepeatable }: KnownCall, headers: Headers): boolean {
   if (method === 'GET' || method === 'DELETE' || isRepeatable) return true;
@@ -108,7 +108,7 @@ function requestOf(
   const headers = new Headers(key ? { Authorization: `Bearer ${key}` } : {});
   if (typeof accept === 'string') headers.set('Accept', accept);
   if (call.type !== undefined) headers.set('Content-Type', call.type);
-  // So that a call repeated after a wait is done once.
+  // A call repeated after a wait then takes effect only once.
   if (call.headers?.includes('Idempotency-Key')) headers.set('Idempotency-Key', randomName());
   const named = new Map(call.headers?.map((header) => [fieldOf(header), header]));
   const query = new URLSearchParams();
@@ -134,7 +134,7 @@ function fieldOf(header: string): string {
 const isRaw = (body: unknown): body is Uint8Array<ArrayBuffer> | Blob =>
   body instanceof Uint8Array || body instanceof Blob;
 
-/** `crypto.randomUUID` is not there for pages that came without encryption, as on a network of a workshop. */
+/** Returns a random name. `crypto.randomUUID` is missing on unencrypted pages, as on a network of a workshop. */
 const randomName = (): string =>
   [...crypto.getRandomValues(new Uint8Array(16))].map((byte) => byte.toString(16).padStart(2, '0')).join('');
 
@@ -160,11 +160,15 @@ function bodyOf(name: string, { status, headers }: Response, bytes: Uint8Array):
   try {
     return JSON.parse(text);
   } catch (error) {
-    throw new SlipmarkProblem(name, { status, detail: 'What was answered as JSON is none' }, { cause: error });
+    throw new SlipmarkProblem(name, { status, detail: 'The response is not valid JSON' }, { cause: error });
   }
 }
 
-/** @throws the reason of the signal, as soon as it is aborted */
+/**
+ * Waits for some seconds.
+ *
+ * @throws the reason of the signal, as soon as it is aborted
+ */
 function pause(seconds: number, signal: AbortSignal | undefined): Promise<void> {
   return new Promise((resolve, reject) => {
     signal?.throwIfAborted();

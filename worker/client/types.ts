@@ -15,13 +15,13 @@ type Headers<Of> = Of extends { headers: infer Given }
 type Sent<Content> = Content extends Uint8Array ? Uint8Array | Blob : Content;
 type Body<Of> = Of extends { body: infer Content } ? { body: Sent<Content[keyof Content]> } : unknown;
 
-/** Answers of success, by media type. */
+/** Successful responses, by media type. */
 type Good<Of> = Of extends { answers: infer Answers } ? Answers[keyof Answers & (200 | 201 | 202 | 204)] : never;
 type MediaType<Of> = Good<Of> extends infer Content ? (Content extends object ? keyof Content : never) : never;
 type Given<Of, Type> =
   Good<Of> extends infer Content ? (Content extends object ? Content[keyof Content & Type] : undefined) : never;
 
-/** What the body of an answer becomes: bytes where all of its forms are files. */
+/** Type of a response body: bytes if all of its forms are files. */
 type Forms<Of> = Given<Of, MediaType<Of>>;
 type IsOneForm<Of> = [Forms<Of>] extends [Uint8Array]
   ? true
@@ -31,15 +31,15 @@ type IsOneForm<Of> = [Forms<Of>] extends [Uint8Array]
       : false
     : true;
 
-/** What is sent with a call: path parameters, query, headers and body side by side, under their own names. */
+/** Parameters of a call: path parameters, query, headers and body side by side, under their own names. */
 export type Asked<Of> = Spelled<Params<Of> & Query<Of> & Headers<Of> & Body<Of>>;
 
 export interface Answer<Given> {
   status: number;
   body: Given;
-  /** The body as it came. */
+  /** Body as received. */
   bytes: Uint8Array<ArrayBuffer>;
-  /** To be named in `ifMatch` by whoever acts on what was read. */
+  /** Tag to send as `ifMatch` with a change based on this response. */
   etag: string | undefined;
   /** Cursor of the next page of a list. */
   next: string | undefined;
@@ -49,7 +49,7 @@ export interface CallOptions {
   signal?: AbortSignal;
 }
 
-/** One call. Where nothing must be sent, nothing need be given; where several forms are answered, `accept` chooses. */
+/** Type of a call. The parameters are optional if none is required; `accept` chooses among several media types. */
 export type Call<Of> =
   IsOneForm<Of> extends false
     ? <Type extends MediaType<Of>>(
@@ -60,5 +60,5 @@ export type Call<Of> =
       ? (asked?: Asked<Of>, options?: CallOptions) => Promise<Answer<Forms<Of>>>
       : (asked: Asked<Of>, options?: CallOptions) => Promise<Answer<Forms<Of>>>;
 
-/** Every call of the interface. */
+/** All calls of the API. */
 export type Slipmark = { readonly [Name in keyof Operations]: Call<Operations[Name]> };

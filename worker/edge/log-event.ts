@@ -1,4 +1,4 @@
-/** Something worth knowing afterwards. Codes are stable for ever; no event ever carries a token, a key or a record. */
+/** Event for the log. Codes never change; no event ever contains a token, a key or a record. */
 export type LogEvent =
   | { code: 'RELEASE_SEALED'; pack: string; issue: number; key: string }
   | { code: 'PACK_WITHDRAWN'; pack: string; key: string }

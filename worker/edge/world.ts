@@ -4,18 +4,18 @@ import { CloudArchive } from './archive/cloud-archive.ts';
 import { type Bindings, bindings } from './env.ts';
 import type { LogEvent } from './log-event.ts';
 
-/** Everything impure that the edge uses: time, chance, storage, the log. Tests bring their own. */
+/** Everything impure that the edge uses: time, randomness, storage, the log. Tests replace it. */
 export interface World {
   now(): Date;
-  /** 256 random bits as 43 characters of base64url. */
+  /** Returns 256 random bits as 43 characters of base64url. */
   newToken(): string;
   archive: Archive;
   log(event: LogEvent): void;
-  /** Secret of the deployment, with which workshops are created; undefined where none is set. */
+  /** Secret of the deployment to create workshops; undefined if none is set. */
   adminSecret: string | undefined;
-  /** Requests that one key may make in a minute. */
+  /** Max. requests of a key per minute. */
   requestsPerMinute: number;
-  /** Secret of the deployment, under which seal keys are kept; undefined where none is set. */
+  /** Secret of the deployment that encrypts seal keys; undefined if none is set. */
   sealSecret: string | undefined;
 }
 
@@ -31,7 +31,7 @@ export function cloudWorld(env: Bindings): World {
   };
 }
 
-/** Bytes as base64url without padding (RFC 4648, section 5). */
+/** Encodes bytes as base64url without padding (RFC 4648, section 5). */
 export function base64url(bytes: Uint8Array): string {
   return btoa(String.fromCharCode(...bytes))
     .replaceAll('+', '-')

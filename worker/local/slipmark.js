@@ -1,5 +1,6 @@
 #!/usr/bin/env node
-// The command of the repository: npx slipmark. Plain JavaScript, so that a Node that cannot run the rest says why.
+// The command of the repository: npx slipmark. Plain JavaScript, so that an old Node can report why it cannot run the
+// rest.
 import { spawnSync } from 'node:child_process';
 import { existsSync, readdirSync, statSync } from 'node:fs';
 import { join } from 'node:path';
@@ -11,14 +12,14 @@ const NOT_UNDERSTOOD = 2;
 const root = fileURLToPath(new URL('../..', import.meta.url));
 const made = join(root, 'worker/client/generated/api.ts');
 
-/** Whether Node runs TypeScript by itself. */
+/** Whether Node runs TypeScript without a flag. */
 function isNodeNewEnough() {
   const [major = 0, minor = 0] = process.versions.node.split('.').map(Number);
   const [oldestMajor, oldestMinor] = OLDEST_NODE;
   return major > oldestMajor || (major === oldestMajor && minor >= oldestMinor);
 }
 
-/** When the newest source below a folder was written; what a build makes does not count. */
+/** Returns when the newest source below a folder was written; output of a build does not count. */
 function newestIn(folder) {
   const entries = readdirSync(join(root, folder), { recursive: true, withFileTypes: true });
   const sources = entries.filter((entry) => entry.isFile() && !/[\\/](generated|dist)([\\/]|$)/.test(entry.parentPath));
@@ -27,7 +28,7 @@ function newestIn(folder) {
 
 const isBuilt = () => existsSync(made) && statSync(made).mtimeMs >= Math.max(...['worker', 'templates'].map(newestIn));
 
-/** Messages, templates, fonts and the client are made from their sources, once after they changed. */
+/** Builds messages, templates, fonts and the client from their sources, once after they changed. */
 function build() {
   for (const script of [
     'worker/core/text/build/build.ts',

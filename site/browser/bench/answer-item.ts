@@ -2,7 +2,7 @@ import { byId } from '../element.ts';
 import { carriedEntry } from './carried-entry.ts';
 import type { Editor } from './editor.ts';
 
-/** Puts an answer to an open item, by its name, into the record that is typed; what it needs is typed there. */
+/** Adds an answer to an open item, chosen by its name, to the record; its details are then typed in the text. */
 export function startAnswers(editor: Editor): void {
   const item = byId('open-item', HTMLInputElement);
   const said = byId('answer-said', HTMLElement);

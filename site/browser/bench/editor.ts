@@ -9,25 +9,25 @@ import { tags } from '@lezer/highlight';
 import type { Edit } from 'jsonc-parser';
 import type { TextRange } from './record-text.ts';
 
-/** Something to be marked in the text. */
+/** Marked range of the text, such as that of a finding. */
 export interface Mark extends TextRange {
   severity: 'blocks' | 'caution' | 'note';
   message: string;
 }
 
-/** The text of a record, being edited. */
+/** Editor with the text of a record. */
 export interface Editor {
   text(): string;
   replace(text: string): void;
-  /** Changes parts of the text, and leaves the cursor where it is to be typed on. */
+  /** Changes parts of the text and selects `next`, where typing continues. */
   amend(edits: readonly Edit[], next: TextRange): void;
   mark(marks: readonly Mark[]): void;
-  /** Selects a stretch, brings it into sight and puts the cursor there. */
+  /** Selects a range and scrolls to it. */
   show(stretch: TextRange): void;
   lineOf(offset: number): number;
 }
 
-/** Told by weight and slope as well as by colour. */
+/** Syntax colours; weight and slope differ as well, for readers who do not see colours. */
 const HIGHLIGHT = HighlightStyle.define([
   { tag: tags.propertyName, fontWeight: '600' },
   { tag: tags.string, color: 'var(--accent)' },
@@ -43,7 +43,10 @@ const THEME = EditorView.theme({
   '.cm-gutters': { color: 'var(--soft)', backgroundColor: 'var(--paper)' },
 });
 
-/** Stands in a tree of its own: there the editor's styles are adopted sheets, which the policy of the site allows. */
+/**
+ * Opens the editor in a shadow tree: in it the editor's styles are adopted sheets, which the content security policy
+ * allows.
+ */
 export function openEditor(parent: HTMLElement, onChange: () => void): Editor {
   const root = parent.attachShadow({ mode: 'open' });
   const extensions = [
@@ -62,11 +65,11 @@ export function openEditor(parent: HTMLElement, onChange: () => void): Editor {
     EditorView.lineWrapping,
     EditorView.contentAttributes.of({ 'aria-label': 'Visit record, JSON' }),
     EditorView.updateListener.of(({ docChanged }) => docChanged && onChange()),
-    // Tab is left to the browser, so that the keyboard finds the way out.
+    // Tab is left to the browser, so that keyboard users can leave the editor.
     keymap.of([...defaultKeymap, ...historyKeymap, ...searchKeymap, ...foldKeymap]),
   ];
   const view = new EditorView({ parent: root, root, state: EditorState.create({ extensions }) });
-  // What scrolls can be reached by keyboard.
+  // The scrolling area can be reached by keyboard.
   view.scrollDOM.tabIndex = 0;
   const within = (offset: number): number => Math.min(offset, view.state.doc.length);
   const show = ({ from, to }: TextRange): void => {

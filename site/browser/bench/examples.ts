@@ -3,27 +3,27 @@ import { onChosenFiles, onDroppedFiles } from '../dropped-files.ts';
 import { byId, element } from '../element.ts';
 import type { PageFiles } from '../thread/protocol.ts';
 
-/** A record to start from, as the build lists it. */
+/** Example record to start from, as the build lists it. */
 export interface Example {
-  /** Name of its file, without the ending. */
+  /** File name without the ending. */
   name: string;
   title: string;
-  /** The moment for which it is worked out. */
+  /** Time at which the example is assessed. */
   at: string;
-  /** Addresses of the files that it names. */
+  /** Addresses of the files that the record names. */
   files: readonly string[];
 }
 
 export interface Taker {
-  /** @param handedIn left out where a record comes alone: files that are there already stay */
+  /** @param handedIn omitted for a record without files: the files already present are kept */
   take(text: string, given: { at: string; handedIn?: PageFiles }): Promise<void>;
-  /** A photograph or paper that a record names. */
+  /** Adds a photograph or document that a record names. */
   add(handedIn: PageFiles): Promise<void>;
-  /** Nothing could be taken. */
+  /** Reports that nothing could be read. */
   failed(error: unknown): void;
 }
 
-/** Examples to choose from, and files that are chosen or dropped. */
+/** Starts the choice of examples, and the reading of files that are chosen or dropped. */
 export function startExamples(taker: Taker): void {
   const choice = byId('example', HTMLSelectElement);
   listExamples(choice, taker).catch(taker.failed);

@@ -3,24 +3,24 @@ import { jsonFault } from '../../../worker/edge/http/json-fault.ts';
 import { structuralDefects } from '../../../worker/edge/http/json-structure.ts';
 import type { Said } from '../thread/protocol.ts';
 
-/** A stretch of the text, by offsets. */
+/** Range of the text, by offsets. */
 export interface TextRange {
   from: number;
   to: number;
 }
 
-/** Text that was read as JSON: its value, or why it is none; and where each part of it stands. */
+/** Text parsed as JSON: its value or the syntax errors, and the range of each part. */
 export interface RecordText {
-  /** Undefined where the text is no JSON that a record can have. */
+  /** Undefined if the text is not JSON that a record can have. */
   value: unknown;
   findings: Said[];
   placeOf(pointer: string): TextRange;
 }
 
-/** Reads a record as it is being typed. */
+/** Parses the text of a record while it is typed. */
 export function readText(text: string): RecordText {
   const findings = structuralDefects(text);
-  // The parser that tells places calls itself for each level.
+  // The parser that reports ranges is recursive, so it is not run on text that is nested too deep.
   if (findings.some(({ code }) => code === 'JSON_TOO_DEEP'))
     return { value: undefined, findings, placeOf: () => ({ from: 0, to: 1 }) };
   let value: unknown;
@@ -45,7 +45,7 @@ function broken(text: string): RecordText {
     code: 'JSON_BROKEN',
     pointer: '',
     sentence: `Cannot read the JSON: ${wordsOf(what)}`,
-    remedy: 'Mend the text here; everything else is looked at after that',
+    remedy: 'Fix the text here; everything else is checked after that',
   };
   return { value: undefined, findings: [said], placeOf: () => ({ from, to: Math.min(text.length, from + 1) }) };
 }
@@ -53,7 +53,7 @@ function broken(text: string): RecordText {
 /** `CommaExpected` as `comma expected`. */
 const wordsOf = (code: string): string => code.replaceAll(/(?<=[a-z])([A-Z])/g, ' $1').toLowerCase();
 
-/** Where a pointer leads; where nothing stands there, as for a field that is missing, the nearest part around it. */
+/** Returns the range of the value at a pointer. If it is missing, the range of its nearest parent. */
 function placeIn(tree: Node | undefined, pointer: string): TextRange {
   if (!tree) return { from: 0, to: 1 };
   let node = tree;
@@ -67,7 +67,10 @@ function placeIn(tree: Node | undefined, pointer: string): TextRange {
 
 const unescaped = (step: string): string => step.replaceAll('~1', '/').replaceAll('~0', '~');
 
-/** The whole value where it is meant itself; its first line, or the key that names it, where only something in it is. */
+/**
+ * Returns the range to mark: the whole value if the finding is about it; its first line or its key if the finding is
+ * about something in it.
+ */
 function stretchOf(node: Node, isItself: boolean): TextRange {
   const named = node.parent?.type === 'property' ? node.parent : node;
   const isLong = node.type === 'object' || node.type === 'array';

@@ -1,11 +1,14 @@
 const asked = new URLSearchParams(location.search);
 
-/** Kept for the time that the tab is open: what is typed outlives a reload, and another answer that goes on record first. */
+/**
+ * Session storage key of the drafts: typed text survives a reload, and a reading of the record after another answer was
+ * saved.
+ */
 const PLACE = `slipmark-answers ${asked.get('aircraft')}/${asked.get('visit')}`;
 
 const read = (): Record<string, object> => JSON.parse(sessionStorage.getItem(PLACE) ?? '{}');
 
-/** What was typed in a form, and is not on record yet. */
+/** Returns the draft of a form: typed, but not in the record yet. */
 export const draftOf = <Draft extends object>(form: string): Draft | undefined => read()[form] as Draft | undefined;
 
 export function keepDraft(form: string, draft: object): void {

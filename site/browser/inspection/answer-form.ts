@@ -4,7 +4,7 @@ import { draftOf, keepDraft } from './answer-drafts.ts';
 import { personChoice } from './person-choice.ts';
 import type { Point } from './read-visit.ts';
 
-/** A person's reason for which a caution may stand. */
+/** Acceptance of a caution: a person and the reason. */
 export interface Acceptance {
   code: string;
   by: string;
@@ -12,10 +12,10 @@ export interface Acceptance {
 }
 
 /**
- * The form in which a named person answers for a caution: it becomes part of the record.
+ * Returns the form in which a named person accepts a caution; the acceptance becomes part of the record.
  *
- * @param alike how many cautions have this code: an answer is for all of them
- * @param accept settles once the answer is on record, or is known not to be
+ * @param alike number of cautions with this code: an acceptance is valid for all of them
+ * @param accept settles once the acceptance is in the record, or is known not to be
  */
 export function answerForm(
   { code }: Point,
@@ -35,8 +35,8 @@ export function answerForm(
   const form = element(
     'form',
     { className: 'fill' },
-    element('label', { className: 'field' }, 'Answered for by', by),
-    element('label', { className: 'field' }, 'Why it may stand', reason),
+    element('label', { className: 'field' }, 'Accepted by', by),
+    element('label', { className: 'field' }, 'Reason for accepting it', reason),
     element('p', {}, button),
   );
   form.addEventListener('input', () => keepDraft(code, { code, by: by.value, reason: reason.value }));
@@ -50,7 +50,7 @@ export function answerForm(
   return element(
     'details',
     { open: draft !== undefined },
-    element('summary', {}, alike === 1 ? 'Answer for it' : `Answer for all ${alike} of this kind`),
+    element('summary', {}, alike === 1 ? 'Accept caution' : `Accept all ${alike} cautions of this kind`),
     form,
   );
 }

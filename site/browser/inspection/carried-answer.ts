@@ -3,18 +3,18 @@ import { localZone } from '../../../worker/core/record/local-zone.ts';
 import { inZoneOf } from '../../../worker/core/units/calendar.ts';
 import type { Point } from './read-visit.ts';
 
-/** What a form says of an open item: all is text, and nothing is checked. */
+/** Fields of the form about an open item: all are text, nothing is checked. */
 export interface TypedAnswer {
   item: string;
   answer: string;
   by: string;
-  /** As a field of type `datetime-local` has it, in the zone of the workshop. */
+  /** Local time of the workshop, in the format of a field of type `datetime-local`. */
   at: string;
   reason: string;
   evidence: string;
 }
 
-/** Points that are about an open item, by their codes; all name it in their data. */
+/** Codes of findings about an open item; each has the item in its data. */
 const CODES: ReadonlySet<string> = new Set([
   'OPEN_ITEM_UNANSWERED',
   'WATCHED_ITEM_UNANSWERED',
@@ -23,19 +23,19 @@ const CODES: ReadonlySet<string> = new Set([
   'CARRIED_UNMATCHED',
 ]);
 
-/** The open item that a point is about; undefined for all others. */
+/** Returns the open item that a finding is about; undefined for all other findings. */
 export function openItemOf({ code, data }: Point): string | undefined {
   const item = data?.item;
   return CODES.has(code) && typeof item === 'string' ? item : undefined;
 }
 
-/** Which answer of the record a point is about; undefined where there is none yet. */
+/** Returns the index of the answer that a finding is about; undefined if the record has no answer yet. */
 export function carriedIndexOf({ pointer }: Point): number | undefined {
   const [, part, index] = pointer.split('/');
   return part === 'carried' && index !== undefined ? Number(index) : undefined;
 }
 
-/** What a form begins with: the answer that is on record, or the name of the item alone. */
+/** Returns the initial fields of the form: the answer in the record, or only the name of the item. */
 export function typedAnswer(record: VisitRecord, item: string, index: number | undefined): TypedAnswer {
   const kept = index === undefined ? undefined : record.carried?.[index];
   if (!kept) return { item, answer: '', by: '', at: '', reason: '', evidence: '' };
@@ -43,7 +43,7 @@ export function typedAnswer(record: VisitRecord, item: string, index: number | u
   return { ...rest, at: localTime(record, at), reason, evidence };
 }
 
-/** The answers of a record with one of them added, or changed where it is there already. */
+/** Returns the answers of a record with one of them added or, if it exists, changed. */
 export function carriedWith(
   record: VisitRecord,
   { item, answer, by, at, reason, evidence }: TypedAnswer,
@@ -61,9 +61,9 @@ export function carriedWith(
   return index === undefined ? [...carried, entry] : carried.with(index, entry);
 }
 
-/** The offset of the workshop: the form is filled in by the clock on its wall, wherever the browser is. */
+/** Returns the UTC offset of the workshop: the form uses the workshop's local time, not that of the browser. */
 export const offsetOf = (record: VisitRecord): string => /(?:Z|[+-]\d{2}:\d{2})$/.exec(localZone(record))?.[0] ?? 'Z';
 
-/** A moment as a field of type `datetime-local` has it, in the zone of the workshop. */
+/** Returns a timestamp as local time of the workshop, in the format of a field of type `datetime-local`. */
 export const localTime = (record: VisitRecord, moment: string): string =>
   inZoneOf(localZone(record), moment).slice(0, 16);

@@ -5,28 +5,31 @@ import { draftOf, keepDraft } from './answer-drafts.ts';
 import { localTime, offsetOf, type TypedAnswer } from './carried-answer.ts';
 import { personChoice } from './person-choice.ts';
 
-/** An open item whose answer is to be put on record. */
+/** Open item for which an answer is recorded. */
 interface Asked {
-  /** What the answer is kept under while it is typed. */
+  /** Storage key of the draft. */
   draft: string;
   record: VisitRecord;
-  /** What the form begins with. */
+  /** Initial fields of the form. */
   given: TypedAnswer;
-  /** Whether the record answers for it already. */
+  /** Whether the record already has an answer. */
   isOnRecord: boolean;
-  /** Settles once the answer is on record, or is known not to be. */
+  /** Settles once the answer is in the record, or is known not to be. */
   put(answer: TypedAnswer): Promise<unknown>;
 }
 
 const ANSWERS = [
   ['', 'choose an answer'],
   ['closed', 'closed: done, or no longer there'],
-  ['repeated', 'repeated: stands on as it stood'],
-  ['extended', 'extended: stands on with the later limit of an entry of this record'],
+  ['repeated', 'repeated: stays open unchanged'],
+  ['extended', 'extended: stays open with the later limit of an entry of this record'],
   ['superseded', 'superseded: an entry of this record takes its place'],
 ] as const;
 
-/** The form in which a person says what became of something that an earlier pack left open: it becomes part of the record. */
+/**
+ * Returns the form in which a person records what was done about an item that an earlier pack left open. It becomes
+ * part of the record.
+ */
 export function carriedForm({ draft, record, given, isOnRecord, put }: Asked): HTMLDetailsElement {
   const kept = draftOf<TypedAnswer>(draft);
   const start = kept ?? given;
@@ -62,7 +65,11 @@ export function carriedForm({ draft, record, given, isOnRecord, put }: Asked): H
     labelled('Decided by', by),
     labelled(`Decided at, local time ${offsetOf(record)}`, at, 'Between arrival and end of work'),
     labelled('Reason', reason, 'For all but repeated'),
-    labelled('Evidence', evidence, 'Closed: where it is written. Else: the entry of this record, by its identifier'),
+    labelled(
+      'Evidence',
+      evidence,
+      'Closed: reference to the document. Else: the entry of this record, by its identifier',
+    ),
     element('p', {}, button),
   );
   form.addEventListener('input', () => {
@@ -76,7 +83,7 @@ export function carriedForm({ draft, record, given, isOnRecord, put }: Asked): H
       button.disabled = false;
     });
   });
-  const summary = element('summary', {}, `${isOnRecord ? 'Change the answer for' : 'Answer for'} ${given.item}`);
+  const summary = element('summary', {}, `${isOnRecord ? 'Change the answer to' : 'Answer'} ${given.item}`);
   return element('details', { open: kept !== undefined }, summary, form);
 }
 

@@ -2,7 +2,7 @@ import { element } from '../element.ts';
 import { table } from '../shop/table.ts';
 import type { ComparisonGroup } from '../thread/protocol.ts';
 
-/** Two packs side by side. What differs is said by a word, not by colour alone. */
+/** Returns tables that compare two packs. A word marks each difference, not only a colour. */
 export function comparisonTables(groups: readonly ComparisonGroup[], before: string): HTMLElement[] {
   return groups.map(({ name, rows }) => {
     const heading = element('h3', {}, name);

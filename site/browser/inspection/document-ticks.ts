@@ -3,7 +3,7 @@ import type { Preview } from '../sheet/preview.ts';
 import type { ReadVisit } from './read-visit.ts';
 import type { Ticks } from './ticks.ts';
 
-/** Every document with a tick for having been read, and one button that ticks the one shown and goes on to the next. */
+/** Lists every document with a tick for *read*, and a button that ticks the current document and opens the next. */
 export function showDocuments({ documents }: ReadVisit, ticks: Ticks, preview: Preview, onTick: () => void): void {
   const boxes = new Map<string, HTMLInputElement>();
   const tick = (id: string, isRead: boolean): void => {

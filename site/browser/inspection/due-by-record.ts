@@ -5,17 +5,18 @@ import type { Visit } from '../../../worker/core/record/visit.ts';
 
 type DueItem = DueList['items'][number];
 type Deferral = DueList['deferred'][number];
-/** What the service counts by the newest pack. */
+/** Due item or deferral as the service counts it from the newest pack. */
 type Counted = Partial<DueItem> & Deferral;
 
 /**
- * What stands open with the time left by a record that is no pack yet: the aircraft flew on since the pack that the service counts
- * from. Of two figures the lesser is taken, for an earlier visit that is corrected reads less than was flown.
+ * Recalculates the time left of open items from a record that is not released yet: the aircraft may have flown since
+ * the newest pack, from which the service counts. The smaller of the two figures is used, because a corrected earlier
+ * visit has lower meter readings.
  *
- * @param at the moment that it is looked at from
+ * @param at time from which the time left is counted
  */
 export function dueByRecord(due: DueList, record: Pick<VisitRecord, 'meters' | 'lives'>, at: string): DueList {
-  // Meters and hours a year are in a record as they are in the calculation, so nothing has to be converted.
+  // Meters and hours a year have the same form in record and calculation, so nothing is converted.
   const visit = record as Pick<Visit, 'meters' | 'lives'> as Visit;
   const counted: Counted[] = [...due.items.map(itemCounted), ...due.deferred];
   const items = counted.map(({ id, openItem, of, meter, untilDate, untilHours, dueLandings }) => ({
@@ -49,7 +50,7 @@ const itemCounted = (item: DueItem): Counted => ({
 function leftOf(counted: Partial<DueItem> & Pick<DueItem, 'isOverdue'>, now: OpenDue | undefined) {
   const hoursLeft = lesser(counted.hoursLeft, now?.hoursLeft);
   const landingsLeft = lesser(counted.landingsLeft, now?.landingsLeft);
-  // How far a tolerance reaches the service alone knows: it says so of its own figures.
+  // Only the service knows the tolerances; they apply to its own figures.
   const isAsCounted = hoursLeft === counted.hoursLeft && landingsLeft === counted.landingsLeft;
   return {
     hoursLeft,
@@ -60,7 +61,7 @@ function leftOf(counted: Partial<DueItem> & Pick<DueItem, 'isOverdue'>, now: Ope
   };
 }
 
-/** What this record does not tell is not known, whatever an earlier one told. */
+/** Returns the smaller figure. A figure missing from this record is unknown, even if an earlier record had it. */
 function lesser(counted: number | undefined, now: number | undefined): number | undefined {
   return now === undefined ? undefined : Math.min(now, counted ?? now);
 }

@@ -6,7 +6,7 @@ const EVERY_MS = 15_000;
 
 let timer: ReturnType<typeof setInterval> | undefined;
 
-/** Looks now and then whether the record moved since it was read, and says so as soon as it did. */
+/** Checks from time to time whether the record changed since it was read, and reports the first change. */
 export function watch(client: Slipmark, name: VisitName, { assessmentTag }: ReadVisit, readAgain: () => void): void {
   unwatch();
   timer = setInterval(() => {
@@ -14,7 +14,7 @@ export function watch(client: Slipmark, name: VisitName, { assessmentTag }: Read
     client
       .getAssessment(name)
       .then(({ etag }) => etag !== assessmentTag && sayMoved(readAgain))
-      // A service that cannot be reached just now says nothing about the record.
+      // If the service cannot be reached, nothing is known about the record.
       .catch(() => undefined);
   }, EVERY_MS);
 }
@@ -24,7 +24,7 @@ export function unwatch(): void {
   byId('moved', HTMLElement).hidden = true;
 }
 
-/** A change made over what was read: where the record moved meanwhile, that is said, and nothing was changed. */
+/** Makes a change based on what was read. If the record has changed since, this is reported and nothing is changed. */
 export async function overWhatWasRead(change: Promise<void>, readAgain: () => void): Promise<void> {
   try {
     await change;
@@ -35,7 +35,7 @@ export async function overWhatWasRead(change: Promise<void>, readAgain: () => vo
   }
 }
 
-/** Says that what stands on the page is not what stands in the record, and leads to reading it anew. */
+/** Reports that the page no longer shows the current record, and offers to read it again. */
 function sayMoved(readAgain: () => void): void {
   const place = byId('moved', HTMLElement);
   const again = element('button', { type: 'button' }, 'Read it as it is now');

@@ -7,21 +7,17 @@ import { type OpenList, openEntry, openLists } from '../shop/open-lists.ts';
 import { aircraftAddress } from '../shop/words.ts';
 import type { ReadVisit } from './read-visit.ts';
 
-/** What stands open on the aircraft, as it is printed; nothing where that is not known. */
+/** Returns the open items of the aircraft as they are printed; an empty list if they are not known. */
 export function printedOpen({ open, record }: ReadVisit): OpenList[] {
   if (!open) return [];
   return openLists(open, { record, fmt: formatterFor(record.units, ENGLISH, localZone(record)) });
 }
 
-/** An open item as the due list of the aircraft has it; where it is not there, the way to what is. */
+/** Returns the due-list line of an open item; if the list lacks it, a link to the due list. */
 export function openItemLine(lists: readonly OpenList[], item: string, registration: string): HTMLElement {
   const found = openEntry(lists, item);
   if (!found) {
-    const link = element(
-      'a',
-      { href: `${aircraftAddress(registration)}#what-is-due` },
-      'What stands open on the aircraft',
-    );
+    const link = element('a', { href: `${aircraftAddress(registration)}#what-is-due` }, 'Open items of the aircraft');
     return element('p', { className: 'small' }, link);
   }
   const { what, due } = found.entry;

@@ -1,10 +1,10 @@
-/** Where a reader finds what a pointer is about: the document with its working, and words that stand beside it there. */
+/** Place in a document that a pointer refers to: the document, and words printed there. */
 export interface Place {
   document: string;
   words: string | undefined;
 }
 
-/** Which document shows each part of a record. Parts that have none of their own stand in the release statement. */
+/** Document that shows each part of a record. Parts without a document are in the release statement. */
 const DOCUMENTS: Readonly<Record<string, string>> = {
   aircraft: 'weight-and-balance-schedule',
   antennas: 'antenna-record',
@@ -29,10 +29,10 @@ const DOCUMENTS: Readonly<Record<string, string>> = {
 };
 const OTHERS = 'release-statement';
 
-/** Fields by which a document names a thing, the most telling first. */
+/** Fields by which a document names a thing, in order of preference. */
 const NAMES = ['mark', 'id', 'serial', 'name', 'task', 'pin'];
 
-/** @param documents identifiers of those that the visit has */
+/** @param documents identifiers of the documents of the visit */
 export function placeOf(pointer: string, record: unknown, documents: readonly string[]): Place {
   const steps = pointer.split('/').slice(1);
   const [part = ''] = steps;
@@ -42,12 +42,12 @@ export function placeOf(pointer: string, record: unknown, documents: readonly st
   return { document, words };
 }
 
-/** Each modification has a document of its own, named after it. */
+/** Returns the identifier of the document of a modification; each has one, named after it. */
 function modificationAt(record: unknown, steps: readonly string[]): string {
   return `modification-${nameAt(record, steps.slice(0, 2)) ?? ''}`.toLowerCase().replaceAll('.', '-');
 }
 
-/** How the innermost thing on the way is named. */
+/** Returns the name of the innermost named thing on the path. */
 function nameAt(record: unknown, steps: readonly string[]): string | undefined {
   let at = record;
   let found: string | undefined;

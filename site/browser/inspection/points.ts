@@ -14,25 +14,25 @@ import type { Point, ReadVisit, VisitName } from './read-visit.ts';
 
 type Amendment = Parameters<Slipmark['patchVisit']>[0]['body'];
 
-/** A visit whose points are shown. */
+/** Visit of which the findings are shown. */
 interface Shown {
   name: VisitName;
   read: ReadVisit;
   preview: Preview;
-  /** Reads the visit anew, and says what goes wrong. */
+  /** Reads the visit again and reports errors. */
   again(): void;
-  /** Reads the visit anew. */
+  /** Reads the visit again. */
   reread(): Promise<void>;
 }
 
-/** What stands against the release, each point with its place, and a caution with who answers for it. */
+/** Shows the open findings, each with its place; a caution with the form to accept it. */
 export function showPoints(client: Slipmark, shown: Shown): void {
   const { read, preview } = shown;
   const ids = read.documents.map(({ id }) => id);
   const forms = openItemForms(client, shown);
   const items = findingItems(read.points, (point) => {
     const { document, words } = placeOf(point.pointer, read.record, ids);
-    // What is said of an open item stands beside its name for the life of the aircraft.
+    // An answer to an open item is printed next to the name that the item has for the life of the aircraft.
     const sought = point.pointer.startsWith('/carried') ? openItemOf(point) : words;
     const title = read.documents.find(({ id }) => id === document)?.title ?? document;
     return { text: title, show: () => preview.show(document, sought) };
@@ -43,10 +43,10 @@ export function showPoints(client: Slipmark, shown: Shown): void {
     const openItem = point && openItemOf(point);
     if (openItem !== undefined) item.appendChild(openItemLine(open, openItem, shown.name.registration));
     const form = point && forms.get(point);
-    // Points about one answer of the record share a form: it stands with the first of them.
+    // Findings about one answer share a form, which is shown with the first of them.
     if (form?.parentElement === null) item.appendChild(form);
     if (point?.severity !== 'caution') return;
-    // An answer is for a code: it stands with the first, and says for how many.
+    // An acceptance is for a code: it is shown with the first finding and states the number of findings.
     const alike = read.points.filter(({ code }) => code === point.code);
     if (alike[0] !== point) return;
     const isOpen = point.acknowledgedBy === undefined;
@@ -56,7 +56,7 @@ export function showPoints(client: Slipmark, shown: Shown): void {
   byId('no-points', HTMLElement).hidden = items.length > 0;
 }
 
-/** The forms in which points about open items are answered, by the point. */
+/** Returns the forms that answer findings about open items, by finding. */
 function openItemForms(client: Slipmark, shown: Shown): Map<Point, HTMLDetailsElement> {
   const forms = new Map<Point, HTMLDetailsElement>();
   const made = new Map<string, HTMLDetailsElement>();
@@ -87,7 +87,7 @@ function openItemForm(
   });
 }
 
-/** Changes the record over what was read, drops what was typed for it, and reads the visit anew. */
+/** Amends the record that was read, drops the draft, and reads the visit again. */
 function amended(client: Slipmark, shown: Shown, body: Amendment, draft: string): Promise<unknown> {
   const { name, read, again, reread } = shown;
   const amend = client.patchVisit({ ...name, ifMatch: read.recordTag, body }).then(() => {
@@ -100,7 +100,7 @@ function amended(client: Slipmark, shown: Shown, body: Amendment, draft: string)
 function answered({ code, acknowledgedBy }: Point, { record }: ReadVisit): HTMLElement {
   const person = record.people.find(({ id }) => id === acknowledgedBy)?.name ?? acknowledgedBy;
   const reason = record.release?.acknowledgements?.find((one) => one.code === code)?.reason ?? '';
-  return element('p', { className: 'small' }, `${person} answers for it: ${reason}`);
+  return element('p', { className: 'small' }, `Accepted by ${person}: ${reason}`);
 }
 
 function openCaution(client: Slipmark, shown: Shown, point: Point, alike: number): HTMLElement {

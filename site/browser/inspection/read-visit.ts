@@ -11,37 +11,40 @@ import { packCountedFrom } from '../shop/pack-standing.ts';
 import type { PageFiles, Said } from '../thread/protocol.ts';
 import { dueByRecord } from './due-by-record.ts';
 
-/** Which visit is inspected. */
+/** Registration and number of the inspected visit. */
 export interface VisitName {
   registration: string;
   visit: string;
 }
 
-/** A finding as the service answers it. */
+/** Finding, as returned by the service. */
 export type Point = Said;
 
-/** A visit as it stood when it was read: everything here belongs to one form of the record. */
+/** Visit as read: everything in it belongs to one version of the record. */
 export interface ReadVisit {
   record: VisitRecord;
-  /** Tag of the record: what an amendment names. */
+  /** ETag of the record, for amendments. */
   recordTag: string;
-  /** Tag of the assessment: what a release names. */
+  /** ETag of the assessment, for the release. */
   assessmentTag: string;
   isReleasable: boolean;
-  /** The pack that was sealed from this very form, where one was. */
+  /** Pack that was sealed from this version of the record, if any. */
   released: Pack | undefined;
   points: Point[];
   documents: { id: string; title: string; html: string }[];
-  /** All packs of the aircraft, the newest first. */
+  /** All packs of the aircraft, newest first. */
   packs: Pack[];
-  /** The pack that stood before this visit, and the record that it was sealed from. */
+  /** Pack that was current before this visit, and its record. */
   before: { pack: Pack; record: unknown } | undefined;
-  /** What stands open on the aircraft, with the time left by this record; undefined where it is released or that is not known. */
+  /**
+   * Open items of the aircraft with the time left by this record; undefined if the visit is released or they are not
+   * known.
+   */
   open: DueList | undefined;
   files: PageFiles;
 }
 
-/** Reads everything that an inspector looks at; again where the record moved in between. */
+/** Reads everything for an inspection; again if the record changed in the meantime. */
 export async function readVisit(client: Slipmark, name: VisitName): Promise<ReadVisit> {
   for (;;) {
     const visit = await client.getVisit(name);
@@ -68,7 +71,7 @@ export async function readVisit(client: Slipmark, name: VisitName): Promise<Read
   }
 }
 
-/** The pack that the visit was released as, unless it was amended since. */
+/** Returns the pack that the visit was released as, unless the visit was amended since. */
 async function packNameOf(client: Slipmark, { registration, visit }: VisitName): Promise<string | undefined> {
   for await (const kept of everyItem(client.listVisits, { registration })) {
     if (kept.visit === visit && kept.state === 'released') return kept.pack ?? undefined;
@@ -76,7 +79,7 @@ async function packNameOf(client: Slipmark, { registration, visit }: VisitName):
   return undefined;
 }
 
-/** A visit that was released already is held against what stood before it, not against what came later. */
+/** Returns the pack before a visit; for a released visit, the pack before it and not a later one. */
 async function packBefore(
   client: Slipmark,
   { visit }: VisitName,

@@ -5,22 +5,22 @@ import { overWhatWasRead } from './moved.ts';
 import type { ReadVisit, VisitName } from './read-visit.ts';
 import type { Ticks } from './ticks.ts';
 
-/** A visit as it is being read. */
+/** Visit that is being read by the inspector. */
 interface Reading {
   name: VisitName;
   read: ReadVisit;
   ticks: Ticks;
   show(document: string): void;
-  /** Reads the visit anew. */
+  /** Reads the visit again. */
   again(): void;
   sealed(pack: Pack): void;
 }
 
 /**
- * The release: open once nothing stands against it, every document is ticked and the statement on hazards is made. It names
- * the digest that was read, so that nothing else can be released by it.
+ * Starts the release form. The button is enabled once nothing blocks the release, every document is ticked and the
+ * statement on hazards is made. The release names the digest that was read, so that nothing else can be released.
  *
- * @returns to be called when a tick changes
+ * @returns function to call when a tick changes
  */
 export function startRelease(client: Slipmark, reading: Reading): () => void {
   const { read, ticks, show, again } = reading;
@@ -67,7 +67,7 @@ function personOf({ record }: ReadVisit): string {
 function obstaclesTo({ isReleasable }: ReadVisit, ticks: Ticks, knowsOfNone: boolean): string[] {
   const missing = ticks.missing().length;
   return [
-    isReleasable ? '' : 'Open points stand against it.',
+    isReleasable ? '' : 'Open points block the release.',
     missing === 0 ? '' : `${missing} ${missing === 1 ? 'document is' : 'documents are'} not ticked as read.`,
     knowsOfNone ? '' : 'The statement on hazards is not made.',
   ].filter(Boolean);

@@ -8,9 +8,9 @@ import { packStanding } from '../shop/pack-standing.ts';
 import { aircraftAddress } from '../shop/words.ts';
 
 /**
- * What came of the release: the pack, and the link that the owner opens.
+ * Shows the result of a release: the pack, and the link for the owner.
  *
- * @param packs all of the aircraft, the newest first
+ * @param packs all packs of the aircraft, newest first
  */
 export function showSealed(client: Slipmark, pack: Pack, packs: readonly Pack[]): void {
   const file = element('button', { type: 'button' }, 'Fetch the PDF');
@@ -23,10 +23,10 @@ export function showSealed(client: Slipmark, pack: Pack, packs: readonly Pack[])
   });
   const { kind, words } = packStanding(pack, packs);
   const isStanding = kind === 'stands';
-  const standing = isStanding ? `It was ${words}.` : sentence(`It does not stand: ${words}`);
+  const standing = isStanding ? `It was ${words}.` : sentence(`It is not current: ${words}`);
   byId('release', HTMLElement).replaceChildren(
     element('p', { className: `verdict ${isStanding ? 'good' : 'bad'}` }, `Sealed as ${pack.pack}`),
-    element('p', {}, `${standing} An amended record is released anew, as the next issue of this pack.`),
+    element('p', {}, `${standing} An amended record is released again, as the next issue of this pack.`),
     element('p', { className: 'tools' }, file, ...(isStanding ? [link] : [])),
     made,
     element('p', {}, element('a', { href: aircraftAddress(pack.registration) }, `All of ${pack.registration}`)),

@@ -4,20 +4,20 @@ import type { ReadVisit, VisitName } from './read-visit.ts';
 // Ticks are stored by the digest of the text: a point whose words change is open again. They live in the tab and are
 // not a signature; the release is over the ETag that the page read.
 
-/** Which documents were read, each in the form that it then had. */
+/** Ticks of documents, each for the version that was read. */
 export interface Ticks {
   has(document: string): boolean;
   set(document: string, isRead: boolean): void;
-  /** Documents not read yet in the form that they have now. */
+  /** Returns the documents whose current version has not been read. */
   missing(): string[];
 }
 
-/** What every document says of the moment that it was made at; it is no reason to read it again. */
+/** Timestamp mark in every document; a change of it is not a reason to read the document again. */
 const MOMENT = /<aside class="mark">.*?<\/aside>/gs;
 
 /**
- * Ticks are kept for the time that the tab is open, by the text that was read: where the record moves, the documents that it
- * changes lose theirs and the others keep them.
+ * Keeps ticks for the session, by the text that was read: after a change of the record, the changed documents lose
+ * their ticks and the others keep them.
  */
 export async function ticksOf({ registration, visit }: VisitName, documents: ReadVisit['documents']): Promise<Ticks> {
   const place = `slipmark-read ${registration}/${visit}`;

@@ -17,22 +17,22 @@ import { type Asked, BURN, type Entry, mustBeTyped, type Typed } from './fields.
 // Loadings are calculated with the code of `calc`: a second implementation would sooner or later differ from the
 // pack. The page gets the aircraft and its empty mass as data; superseded or withdrawn figures are not given out.
 
-/** What is said of a loading. Only what is judged in full and found inside is `inside`. */
+/** Result of a loading check. It is `inside` only if all amounts are known and within limits. */
 export interface Answer {
   tone: 'neutral' | 'inside' | 'outside';
   head: string;
   lines: string[];
-  /** Undefined where nothing was judged. */
+  /** Undefined if nothing was checked. */
   check?: LoadingCheck;
-  /** The station that is spoken of. */
+  /** Station that the result is about. */
   station?: string;
 }
 
-/** Rounded so that what is said to go, or to be missing, is enough. */
+/** Rounding up, so that a stated amount to remove or add is enough. */
 const ENOUGH = { bound: 'least' } as const;
 const MAX = { bound: 'most' } as const;
 
-/** Judges what was typed, or says what is missing before it can be judged. */
+/** Checks the typed loading, or states what is missing. */
 export function answerTo(typed: Typed, facts: LoadingFacts, asked: readonly Asked[], fmt: Formatter): Answer {
   const entryFor = ({ id }: Asked): Entry => typed[id] ?? { state: 'empty' };
   const wrong = asked.flatMap((field) => wrongLine(field, entryFor(field), fmt));
@@ -57,7 +57,7 @@ export function answerTo(typed: Typed, facts: LoadingFacts, asked: readonly Aske
   };
 }
 
-/** Whether a verdict is the same whatever is typed into the fields that are left: only what is too much already is. */
+/** Whether a verdict is final with fields still empty: true only for limits already exceeded. */
 function isSettled({ verdict, path }: LoadingCheck, { aircraft }: LoadingFacts, missing: readonly Asked[]): boolean {
   const isMissing = (kind: Asked['kind']): boolean => missing.some((field) => field.kind === kind);
   if (verdict.state === 'too-heavy') return true;
@@ -65,7 +65,7 @@ function isSettled({ verdict, path }: LoadingCheck, { aircraft }: LoadingFacts, 
   if (verdict.state === 'too-light' || verdict.state === 'no-solo') return !isMissing('pilot');
   if (verdict.state !== 'limit-exceeded') return false;
   const { maximumLandingMassKg = Number.POSITIVE_INFINITY } = aircraft;
-  // A burn can bring a landing below its maximum, unless the aircraft is too heavy without fuel.
+  // Fuel burn can bring the landing mass below its maximum, unless the aircraft is too heavy without fuel.
   return !(
     verdict.exceeded.kind === 'landing-mass' &&
     isMissing('burn') &&
@@ -128,7 +128,10 @@ function headline({ verdict }: LoadingCheck, { aircraft }: LoadingFacts, fmt: Fo
     : fmt.text(m.answer_outsideBeyondAftLimit, { byArm });
 }
 
-/** Over the limit of a station, over one that the record says in a sentence, or over a mass of the aircraft. */
+/**
+ * Returns the result for a loading over the limit of a station, over a limit that the record states as a sentence, or
+ * over a mass limit.
+ */
 function overLimit(
   { exceeded, overKg }: Extract<FlightVerdict, { state: 'limit-exceeded' }>,
   { stations, loadingLimits = [] }: LoadingFacts['aircraft'],
@@ -146,7 +149,7 @@ function overLimit(
   return fmt.text(m.answer_over, { massLimitNames: fmt.text(MASS_LIMIT_NAMES[exceeded.kind]), over });
 }
 
-/** Mass and balance at take-off and where the planned burn ends, each beside its maximum. */
+/** Returns mass and balance at take-off and after the planned burn, each with its maximum. */
 function stateLines({ takeOff, landing, path }: LoadingCheck, { aircraft }: LoadingFacts, fmt: Formatter): string[] {
   const { maximumMassKg, maximumLandingMassKg } = aircraft;
   const hasArms = aircraft.envelope !== undefined;
@@ -164,7 +167,10 @@ function stateLines({ takeOff, landing, path }: LoadingCheck, { aircraft }: Load
   ];
 }
 
-/** What would bring it inside, in the units of the field that it is typed into; or how much has to go where no one change does. */
+/**
+ * Returns the changes that would bring the loading inside, in the units of the field; or the mass to remove if no
+ * single change is enough.
+ */
 function cureLines({ verdict, cures }: LoadingCheck, fmt: Formatter, asked: readonly Asked[]): string[] {
   if (cures.length > 0) return cures.map((cure) => cureLine(cure, fmt, asked));
   if (verdict.state === 'too-heavy' || verdict.state === 'limit-exceeded')
@@ -172,7 +178,10 @@ function cureLines({ verdict, cures }: LoadingCheck, fmt: Formatter, asked: read
   return verdict.state === 'outside' ? [fmt.text(m.answer_noSingleChangeEnough2)] : [];
 }
 
-/** Steps are half units of the field, so the amount needs no rounding but where all that is there has to go. */
+/**
+ * Returns one change. Steps are half units of the field, so the amount needs no rounding unless all of it must be
+ * removed.
+ */
 function cureLine({ station, byKg }: Remedy, fmt: Formatter, asked: readonly Asked[]): string {
   const field = asked.find(({ id }) => id === station);
   const amount = fmt.asIs(Math.abs(byKg) / (field?.kgPerUnit ?? 1), 1, byKg < 0 ? 'least' : 'most');

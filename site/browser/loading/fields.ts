@@ -9,29 +9,29 @@ import { typedNumber } from '../typed-number.ts';
 
 export const BURN = 'burn';
 
-/** One line of the form: what is asked for, in which unit, and between which limits. */
+/** Field of the form: its quantity, unit and limits. */
 export interface Asked {
   id: string;
   name: string;
   unit: string;
   kind: 'pilot' | 'passenger' | 'baggage' | 'fuel' | 'burn';
-  /** Of a pilot, the least who may fly alone; 0 where there is none. In units of the field. */
+  /** Minimum in units of the field: for a pilot, the minimum mass to fly solo; 0 if none. */
   least: number;
   most: number;
   /** kg in one unit of the field. */
   kgPerUnit: number;
 }
 
-/** What stands in one field. Left empty a passenger or baggage is nothing aboard; what cannot be is no amount. */
+/** Content of one field. An empty field of a passenger or baggage is zero; an impossible amount is not a number. */
 export type Entry =
   | { state: 'empty' }
   | { state: 'read'; kg: number; isBeyond: boolean }
   | { state: 'unreadable' | 'negative' | 'more-than-it-holds' };
 
-/** What is typed in, by field. */
+/** Typed content, by field. */
 export type Typed = Readonly<Record<string, Entry>>;
 
-/** What a loading is made of: seats and baggage, tanks, and what the flight burns. */
+/** Returns the fields of a loading: seats, baggage, tanks and fuel burn. */
 export function fieldsFor({ aircraft, leastPilot, units }: LoadingFacts, fmt: Formatter): Asked[] {
   const [kg, l] = [factorOf('mass', units), factorOf('volume', units)];
   const seats = loadStationsOf(aircraft).map(({ id, name, kind, minimumMassKg, maximumMassKg }): Asked => {
@@ -55,12 +55,12 @@ export function fieldsFor({ aircraft, leastPilot, units }: LoadingFacts, fmt: Fo
   return [...seats, ...tanks, { ...first, id: BURN, name: fmt.text(m.fields_fuelBurntFlight), kind: 'burn', most }];
 }
 
-/** Whether a field has to be typed, be it as 0, before anything is found inside: whoever may fly, every tank, and the burn. */
+/** Whether a field must be typed, even if 0, before a loading is found inside: pilot, every tank, and fuel burn. */
 export function mustBeTyped({ kind }: Asked): boolean {
   return kind === 'pilot' || kind === 'fuel' || kind === 'burn';
 }
 
-/** Between what the amount has to be, as the field says it. */
+/** Returns the hint of a field: its min. and max. */
 export function hintOf({ least, most }: Asked, fmt: Formatter): string {
   const upTo = fmt.asIs(most, 1, 'most');
   return least > 0
@@ -68,7 +68,7 @@ export function hintOf({ least, most }: Asked, fmt: Formatter): string {
     : fmt.text(m.fields_most, { upTo });
 }
 
-/** Reads what was typed into a field; the unit of the field may stand behind the number. */
+/** Parses the content of a field; the unit may follow the number. */
 export function entryOf(typed: string, { kind, unit, most, kgPerUnit }: Asked): Entry {
   const text = typed.trim();
   if (text === '') return { state: 'empty' };
@@ -77,7 +77,7 @@ export function entryOf(typed: string, { kind, unit, most, kgPerUnit }: Asked): 
   if (amount === undefined) return { state: 'unreadable' };
   if (amount < 0) return { state: 'negative' };
   const isBeyond = !isAtMost(amount, most);
-  // More than a tank holds is no loading of it, whereas a seat can be too full.
+  // More than a tank holds is impossible, whereas a seat can be overloaded.
   if (isBeyond && kind === 'fuel') return { state: 'more-than-it-holds' };
   return { state: 'read', kg: amount * kgPerUnit, isBeyond };
 }

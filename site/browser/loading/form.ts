@@ -3,11 +3,11 @@ import * as m from '../../../worker/core/text/generated/messages.ts';
 import { element } from '../element.ts';
 import { type Asked, entryOf, hintOf, mustBeTyped, type Typed } from './fields.ts';
 
-/** A text field: fields for numbers drop a comma that their browser does not expect, and 8,5 becomes 85. */
+/** Returns a text field: browsers drop a comma that they do not expect from number fields, and 8,5 becomes 85. */
 export function fieldElement(asked: Asked, fmt: Formatter): HTMLElement {
   const { id, name, unit } = asked;
   const hint = element('small', {}, hintOf(asked, fmt));
-  // A grey 0 would look typed where it has to be.
+  // A grey 0 would look typed in a field that must be typed.
   const placeholder = mustBeTyped(asked) ? '' : '0';
   const input = element('input', { name: id, inputMode: 'decimal', autocomplete: 'off', placeholder });
   return element('label', {}, `${name}, ${unit} `, hint, input);
@@ -19,8 +19,8 @@ export function readForm(form: HTMLFormElement, asked: readonly Asked[]): Typed 
 }
 
 /**
- * Marks what cannot be, what is over its limit, and what the answer speaks of: for those who see by a word in bold, for those who do
- * not by the state of the field.
+ * Marks fields with impossible content, fields over their limit, and those that the result is about: by a word in bold,
+ * and by the state of the field for screen readers.
  */
 export function markForm(
   form: HTMLFormElement,

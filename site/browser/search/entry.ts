@@ -1,9 +1,9 @@
-/** A place of the site that can be found. */
+/** Entry of the search index. */
 export interface SearchEntry {
-  /** Its address. */
+  /** Address of the entry. */
   id: string;
   title: string;
-  /** Title of the page that it stands on. */
+  /** Title of its page. */
   page: string;
   text: string;
 }

@@ -1,6 +1,6 @@
 const AROUND = 90;
 
-/** A piece of a text around the first of some words, and where in it they stand. */
+/** Returns an excerpt around the first match of some words, with the matching words marked. */
 export function excerpt(text: string, words: readonly string[]): { text: string; isWord: boolean }[] {
   const lower = text.toLowerCase();
   const places = words.map((word) => lower.indexOf(word)).filter((place) => place >= 0);

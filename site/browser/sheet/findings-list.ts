@@ -3,15 +3,15 @@ import type { Said } from '../thread/protocol.ts';
 
 const WORDS = { blocks: 'Blocks', caution: 'Caution', note: 'Note' } as const;
 
-/** What is shown of one finding beside what it says. */
+/** Place of a finding, shown with it. */
 export interface FindingPlace {
-  /** Such as `line 12`. */
+  /** Text of the link, such as `line 12`. */
   text: string;
-  /** Goes there. */
+  /** Goes to the place. */
   show: () => void;
 }
 
-/** Findings as entries of a list: what is wrong, what to do, where it is, and the rule behind it. */
+/** Returns findings as list items: what is wrong, what to do, its place, and the rule behind it. */
 export function findingItems(findings: readonly Said[], placeOf: (finding: Said) => FindingPlace): HTMLElement[] {
   return findings.map((finding) => {
     const { severity, code, sentence, remedy, source, acknowledgedBy } = finding;
@@ -23,26 +23,21 @@ export function findingItems(findings: readonly Said[], placeOf: (finding: Said)
     return element(
       'li',
       { className: `finding ${severity}` },
-      element(
-        'p',
-        {},
-        element('strong', {}, `${WORDS[severity]}${isAnswered ? ', answered for' : ''}`),
-        ` ${sentence}`,
-      ),
+      element('p', {}, element('strong', {}, `${WORDS[severity]}${isAnswered ? ', accepted' : ''}`), ` ${sentence}`),
       element('p', { className: 'remedy' }, remedy),
       element('p', { className: 'small' }, leads, ' · ', rule),
     );
   });
 }
 
-/** Whether nothing stands against a release: a caution does as long as nobody answers for it. */
+/** Whether nothing blocks a release; an unaccepted caution does. */
 export const isSettled = (findings: readonly Said[]): boolean =>
   findings.every(({ severity, acknowledgedBy }) => severity === 'note' || acknowledgedBy !== undefined);
 
 /**
- * One line that says how things stand.
+ * Returns the one-line summary of the findings.
  *
- * @param isAlone whether the record was looked at without the archive
+ * @param isAlone whether the record was checked without the archive
  */
 export function verdictOf(
   findings: readonly Said[],
@@ -52,11 +47,11 @@ export function verdictOf(
   const [blocks, cautions, notes] = [count('blocks'), count('caution'), counted(count('note'), 'note')];
   if (!isReadable) return `Not readable yet: ${counted(blocks, 'defect')}`;
   const open = findings.filter((said) => said.severity === 'caution' && !isSettled([said])).length;
-  const toAnswer = `${counted(open, 'caution')} to answer for`;
+  const toAnswer = `${counted(open, 'caution')} to accept`;
   if (blocks > 0) return `${counted(blocks, 'point')} against the release, ${toAnswer}, ${notes}`;
   if (open > 0) return `Not to be released yet: ${toAnswer}, ${notes}`;
   const where = isAlone ? ' in this record (what earlier packs left open is not known here)' : '';
-  return `Nothing blocks the release${where}, ${counted(cautions, 'caution')}${cautions > 0 ? ' answered for' : ''}, ${notes}`;
+  return `Nothing blocks the release${where}, ${counted(cautions, 'caution')}${cautions > 0 ? ' accepted' : ''}, ${notes}`;
 }
 
 const counted = (count: number, what: string): string =>

@@ -6,20 +6,20 @@ import type { Figure, RecordQuestion, Said, Sheet } from '../thread/protocol.ts'
 import { type FindingPlace, findingItems, isSettled, verdictOf } from './findings-list.ts';
 import { openPreview } from './preview.ts';
 
-/** What is asked of the core; undefined where there is nothing that it could read. */
+/** Question to the core; undefined if the record cannot be read. */
 export type Asked = Omit<RecordQuestion, 'want'>;
 
-/** The part of a page that says what the core makes of a record. */
+/** Part of a page that shows the assessment of a record. */
 export interface Outcome {
-  /** Has a record worked out and shows what comes of it. */
+  /** Assesses a record and shows the result. */
   work(asked: Asked, placeOf: (finding: Said) => FindingPlace): Promise<Sheet | undefined>;
-  /** Shows what stands against a text that cannot be read at all. */
+  /** Shows the findings of a text that cannot be read. */
   refuse(findings: readonly Said[], placeOf: (finding: Said) => FindingPlace): void;
-  /** Says that nothing came of it, so that what was said before does not stand for it. */
+  /** Reports a failure, and removes the earlier result. */
   fail(error: unknown): void;
 }
 
-/** Verdict, findings, results, documents and PDF, for the elements that the page has for them. */
+/** Opens the outcome: verdict, findings, results, documents and PDF, for the elements that the page has. */
 export function openOutcome(): Outcome {
   const core = startCore();
   const preview = openPreview();
@@ -32,7 +32,7 @@ export function openOutcome(): Outcome {
     showVerdict(verdict, verdictOf(findings, { isReadable, isAlone: true }), isReadable && isSettled(findings));
     list.replaceChildren(...findingItems(findings, placeOf));
   };
-  // What was computed last stays in sight while a record is broken for a moment, and nothing is made of it.
+  // The last result stays visible while a record is being edited, without its actions.
   const suspend = (): void => {
     if (last) byId('stale', HTMLElement).hidden = false;
     last = undefined;
@@ -45,7 +45,7 @@ export function openOutcome(): Outcome {
       suspend();
     },
     fail(error) {
-      showVerdict(verdict, `Not worked out: ${errorMessage(error)}`, false);
+      showVerdict(verdict, `Not calculated: ${errorMessage(error)}`, false);
       list.replaceChildren();
       suspend();
     },
@@ -86,7 +86,7 @@ function startPdf(core: Core, asked: () => Asked | undefined): { reset(canBeMade
   const words = button.textContent ?? '';
   const make = async (question: Asked): Promise<void> => {
     const bytes = await core.pdf(question);
-    // What was typed meanwhile is not in it.
+    // Later changes are not in it.
     if (asked() !== question) return;
     URL.revokeObjectURL(link.href);
     link.href = URL.createObjectURL(new Blob([bytes], { type: 'application/pdf' }));

@@ -5,16 +5,16 @@ import type { PageFiles, Sheet } from '../thread/protocol.ts';
 // `.document`, so links, search and screen readers see one text. Only the editor has a shadow root, because the
 // policy allows its styles there.
 
-/** The documents of a record, one of them shown. */
+/** Preview of the documents of a record, one at a time. */
 export interface Preview {
-  /** Identifier of the document that is shown. */
+  /** Returns the identifier of the current document. */
   shown(): string;
   update(documents: Sheet['documents'], files: PageFiles): void;
-  /** @param words brought into sight and marked, where the document has them */
+  /** @param words scrolled to and marked, if the document has them */
   show(document: string, words?: string): void;
 }
 
-/** Shows the document that is chosen: as it would stand in the pack, marked as not released by its own words. */
+/** Opens the preview: each document as in the pack, marked as not released. */
 export function openPreview(): Preview {
   const choice = byId('document', HTMLSelectElement);
   const frame = byId('preview', HTMLElement);
@@ -61,13 +61,14 @@ export function openPreview(): Preview {
 }
 
 /**
- * Elements of a document in the tree of the page: references work, and what is read aloud and searched is one text. Tables and drawings are
- * framed, to be moved sideways. Templates escape all that comes from a record, so the markup is ours alone.
+ * Parses a document into elements of the page: references work, and screen readers and the page search see one text.
+ * Tables and drawings are framed so that they scroll sideways. Templates escape everything from a record, so the markup
+ * is ours only.
  */
 function markupOf(html: string): { content: Node[]; pictures: HTMLImageElement[] } {
-  // Nothing of a document that is parsed here is fetched before it stands in the page.
+  // Nothing of a parsed document is fetched before it is part of the page.
   const { body } = new DOMParser().parseFromString(html, 'text/html');
-  // The page may have an element of that name itself, such as its findings.
+  // The page may have an element with that id itself, such as its findings.
   body.querySelector('article')?.removeAttribute('id');
   for (const wide of body.querySelectorAll('table, svg')) {
     const scroll = element('div', { className: 'scroll', tabIndex: 0 });
@@ -82,7 +83,7 @@ function markupOf(html: string): { content: Node[]; pictures: HTMLImageElement[]
   return { content: [...body.childNodes], pictures };
 }
 
-/** The line of the document that has the words: a whole cell before a part of a text. */
+/** Returns the element that contains the words: a whole cell, else a part of a text. */
 function within(frame: HTMLElement, words: string): Element | undefined {
   const lines = Array.from(frame.querySelectorAll('td, th, dd, dt, li, p, h2, h3')) as unknown as HTMLElement[];
   const said = (line: HTMLElement): string => line.textContent?.trim() ?? '';
@@ -90,7 +91,7 @@ function within(frame: HTMLElement, words: string): Element | undefined {
   return line?.closest('tr') ?? line;
 }
 
-/** A picture out of the files that the page was handed; its words where it was not. */
+/** Fills in a picture from the files of the page; its caption if the file is missing. */
 async function fill(picture: HTMLImageElement, files: PageFiles): Promise<void> {
   const bytes = files[picture.dataset.file ?? ''];
   if (bytes) picture.src = await dataUrl(bytes);

@@ -7,9 +7,9 @@ import { onClickOnce } from './on-click-once.ts';
 const TYPE = 'text/csv;charset=utf-8';
 
 /**
- * Tables for spreadsheets: the equipment list as a pack leaves it, and the ledger.
+ * Starts the downloads for spreadsheets: the equipment list after a pack, and the ledger.
  *
- * @param pack undefined where none was sealed; one that was withdrawn leaves no list to work with
+ * @param pack undefined if none was sealed; a withdrawn pack has no usable list
  */
 export function startCsv(client: Slipmark, registration: string, pack: Pack | undefined): void {
   const equipment = byId('equipment-csv', HTMLButtonElement);

@@ -6,11 +6,11 @@ import { element } from '../element.ts';
 import { type OpenEntry, type OpenList, openLists } from './open-lists.ts';
 import { table } from './table.ts';
 
-/** What stands open, counted from today over all packs; before it what has to be known of the newest pack. */
+/** Returns open items counted from today over all packs, with a note about the newest pack before them. */
 export function dueTable(due: DueList, record: Pick<VisitRecord, 'meters'>, fmt: Formatter): HTMLElement[] {
   const lists = openLists(due, { record, fmt });
-  const since = 'Hours and landings are counted from where a pack read them last; what was flown since is not in them.';
-  const answer = 'The next record answers for each open item under carried, by its name.';
+  const since = 'Hours and landings are counted from the last reading in a pack, without flights since then.';
+  const answer = 'The next record answers each open item under carried, by its name.';
   return [
     ...withdrawnLine(due),
     ...tighterLines(due, record, fmt),
@@ -26,18 +26,18 @@ function withdrawnLine({ pack, withdrawn }: DueList): HTMLElement[] {
   if (withdrawn === null) return [];
   const from = withdrawn === pack ? ' What follows is as it found the aircraft.' : '';
   const words = `${withdrawn} was withdrawn, so what it closed is open.${from}`;
-  return [warning(element('p', {}, strong('No release stands: '), words))];
+  return [warning(element('p', {}, strong('No current release: '), words))];
 }
 
 function tighterLines({ pack, tighter }: DueList, record: Pick<VisitRecord, 'meters'>, fmt: Formatter): HTMLElement[] {
   if (tighter.length === 0) return [];
   const lines = tighter.map((limit) => element('li', {}, tighterText(limit, record, fmt)));
   const head = strong(`By the rules of today ${pack} allows less than the pack says:`);
-  const advice = element('p', {}, 'Keep to the lesser, and release the aircraft anew.');
+  const advice = element('p', {}, 'The lower limits apply. Release the aircraft again.');
   return [warning(element('p', {}, head), element('ul', {}, ...lines), advice)];
 }
 
-/** How many are past their limit, before anything else is read. */
+/** Returns the number of overdue items, as the first line. */
 function overdueLine(lists: readonly OpenList[]): HTMLElement[] {
   const states = lists.flatMap(({ entries }) => entries.map(({ due }) => due?.state ?? ''));
   const late = states.filter((state) => state.startsWith('overdue'));
@@ -73,7 +73,7 @@ function listTable(entries: readonly OpenEntry[]): HTMLElement {
 
 const stateCell = (state: string): HTMLElement | string => (state.startsWith('overdue') ? strong(state) : state);
 
-/** One click selects it whole. */
+/** Returns the name of an item, selected whole by one click. */
 export const itemName = (item: string): HTMLElement => element('code', { className: 'open-item' }, item);
 
 const strong = (words: string): HTMLElement => element('strong', {}, words);

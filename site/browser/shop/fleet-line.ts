@@ -1,24 +1,24 @@
 import { allItems, everyItem, type Pack, type Slipmark } from '../../../worker/client/client.ts';
 
-/** A visit that is not released yet, and how far it is. */
+/** Visit that is not released yet, with its progress. */
 export interface VisitInHand {
   visit: string;
   blocks: number;
-  /** Cautions that nobody answers for yet. */
+  /** Cautions not accepted yet. */
   cautions: number;
-  /** Minutes between being ready and the latest take-off; undefined without a departure. */
+  /** Minutes between readiness and the latest take-off; undefined without a departure. */
   slackMin: number | undefined;
 }
 
-/** One aircraft as the fleet shows it. */
+/** Aircraft in the fleet list. */
 export interface FleetLine {
   registration: string;
-  /** All of its packs, the newest first. */
+  /** All packs of the aircraft, newest first. */
   packs: Pack[];
   inHand: VisitInHand[];
 }
 
-/** What there is to say of an aircraft; undefined where nothing was kept of it after all. */
+/** Reads the line of an aircraft; undefined if nothing is kept of it. */
 export async function fleetLine(client: Slipmark, registration: string): Promise<FleetLine | undefined> {
   const inHand: VisitInHand[] = [];
   for await (const { visit, state } of everyItem(client.listVisits, { registration })) {
@@ -26,7 +26,7 @@ export async function fleetLine(client: Slipmark, registration: string): Promise
   }
   const { newest, packs, visits } = (await client.getAircraft({ registration })).body;
   if (visits === 0 && newest === null) return undefined;
-  // A second question is asked only where there is more to learn.
+  // A second request is made only if there are more packs.
   const all = packs > 1 ? await allItems(client.listAircraftPacks, { registration }) : newest ? [newest] : [];
   return { registration, packs: all, inHand };
 }

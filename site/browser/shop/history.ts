@@ -5,10 +5,10 @@ import { element } from '../element.ts';
 import { table } from './table.ts';
 
 /**
- * How the empty aircraft came to its mass, as a pack has it: a picture and the figures of it.
+ * Returns the empty-mass history of a pack: a drawing and its figures.
  *
- * @param baseline undefined where the pack leaves no empty mass
- * @param standing the pack, and whether it is the release that stands
+ * @param baseline undefined if the pack has no empty mass
+ * @param standing the pack, and whether it is the current release
  */
 export function historyFigures(
   baseline: Baseline | undefined,
@@ -31,9 +31,9 @@ export function historyFigures(
   });
   const figures = table(['Date', 'Reason', 'Empty mass', 'Arm'], rows);
   const origin = stands
-    ? `As ${pack} has it.`
-    : `As ${pack} has it, which does not stand: do not load the aircraft by these figures.`;
+    ? `From ${pack}.`
+    : `From ${pack}, which is not current: do not load the aircraft by these figures.`;
   const said = element('p', {}, origin);
-  // One step has no course to be drawn.
+  // One step has no course to draw.
   return history.length === 1 ? [said, figures] : [said, figure, figures];
 }

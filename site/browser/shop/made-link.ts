@@ -1,10 +1,10 @@
 import { element } from '../element.ts';
 
-/** A link that is shown once. It opens beside the page: on the way back it would be gone. */
+/** Returns a link that is shown only once. It opens in a new tab: this page would not show it again. */
 export function madeLink(url: string): HTMLElement {
   const link = element('a', { href: url, target: '_blank', rel: 'noreferrer' }, url);
   const line = element('p', { className: 'small' }, 'Shown this once, so keep it or send it now: ', link);
-  // Browsers copy for pages that came encrypted, or from the machine itself.
+  // Browsers can copy only on encrypted pages, or on pages from the machine itself.
   if (!isSecureContext) return line;
   const copy = element('button', { type: 'button', className: 'place' }, 'Copy');
   copy.addEventListener('click', async () => {

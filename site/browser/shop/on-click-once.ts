@@ -1,6 +1,6 @@
 import { said } from './session.ts';
 
-/** Does something when a button is pressed; not again before it is done, however often it is pressed. */
+/** Runs an action when a button is pressed; further presses are ignored until it is done. */
 export function onClickOnce(button: HTMLButtonElement, act: () => Promise<void>): void {
   button.addEventListener('click', async () => {
     button.disabled = true;

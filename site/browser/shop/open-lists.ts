@@ -6,12 +6,12 @@ import { hoursOnMeter, type NamedMeter } from '../../../worker/core/record/meter
 import type { VisitRecord } from '../../../worker/core/record/record.ts';
 import type { Formatter } from '../../../worker/core/text/formatter.ts';
 
-/** Something that stands open on an aircraft, as it is printed. */
+/** Open item of an aircraft, as printed. */
 export interface OpenEntry {
-  /** Its name for the life of the aircraft, as a later record answers for it. */
+  /** Name of the item for the life of the aircraft, used by later records. */
   item: string;
   what: string;
-  /** When it is due; undefined for what has no clock, such as a limitation. */
+  /** Due limit; undefined for an item without a limit, such as a limitation. */
   due: { limit: string; left: string; state: string } | undefined;
 }
 
@@ -20,13 +20,13 @@ export interface OpenList {
   entries: OpenEntry[];
 }
 
-/** The meters by which hours are named, and how to print. */
+/** Meters that name the hours, and the formatter. */
 interface Printing {
   record: Pick<VisitRecord, 'meters'>;
   fmt: Formatter;
 }
 
-/** What an item is due by on each of its clocks, and what is left. */
+/** Limits of an item by each of its clocks, and the time left. */
 interface Clocks extends NamedMeter {
   date?: string | undefined;
   hours?: number | undefined;
@@ -38,20 +38,20 @@ interface Clocks extends NamedMeter {
   isWithinTolerance?: boolean;
 }
 
-/** Everything that stands open, list by list; lists with nothing in them are left out. */
+/** Returns all open items by list, without empty lists. */
 export function openLists(due: DueList, printing: Printing): OpenList[] {
   const { items, deferred, watched, limitations, flightTests } = due;
   const lists: OpenList[] = [
     { title: 'Comes due', entries: items.map((item) => comesDue(item, printing)) },
-    { title: 'Put off', entries: deferred.map((finding) => putOff(finding, printing)) },
+    { title: 'Deferred', entries: deferred.map((finding) => putOff(finding, printing)) },
     { title: 'To be watched', entries: watched.map(withoutClock) },
     { title: 'Limitations in force', entries: limitations.map(withoutClock) },
-    { title: 'Flight tests owed', entries: flightTests.map(withoutClock) },
+    { title: 'Flight tests outstanding', entries: flightTests.map(withoutClock) },
   ];
   return lists.filter(({ entries }) => entries.length > 0);
 }
 
-/** One open item by its name, and the list that it stands in. */
+/** Returns an open item by its name, with the title of its list. */
 export function openEntry(lists: readonly OpenList[], item: string): { title: string; entry: OpenEntry } | undefined {
   for (const { title, entries } of lists) {
     const entry = entries.find((one) => one.item === item);
@@ -79,7 +79,7 @@ function withoutClock({ id = '', openItem, text }: { id?: string; openItem: stri
   return { item: openItem, what: named(id, text), due: undefined };
 }
 
-/** Bulletins of earlier packs begin with their identifier already. */
+/** Returns a text with its identifier in front; bulletins of earlier packs already begin with it. */
 const named = (id: string, text: string): string => (id === '' || text.startsWith(`${id}, `) ? text : `${id} ${text}`);
 
 function dueOf(clocks: Clocks, { record, fmt }: Printing): OpenEntry['due'] {
@@ -109,13 +109,13 @@ function dueOf(clocks: Clocks, { record, fmt }: Printing): OpenEntry['due'] {
 
 const UNKNOWN = ' not known';
 
-/** What is left on a clock is rounded down, what it is over by is rounded up. */
+/** Returns the time left on a clock: rounded down, or rounded up if exceeded. */
 function leftText(
   left: number | undefined,
   clock: string,
   say: (left: number, bound: 'most' | 'least') => string,
 ): string {
-  // The newest record reads no such meter, or none at all.
+  // The newest record has no reading of this meter.
   if (left === undefined) return `${clock}${UNKNOWN}`;
   return isAtLeast(left, 0) ? say(Math.max(0, left), 'most') : `over by ${say(-left, 'least')}`;
 }

@@ -1,6 +1,6 @@
 import type { DueList } from '../../../worker/client/client.ts';
 
-/** How much of what stands open is past its limit, in words; undefined where nothing is known to be. */
+/** Returns the number of overdue items in words; undefined if none is known to be overdue. */
 export function overdueWords(due: Pick<DueList, 'items' | 'deferred'> | undefined): string | undefined {
   if (!due) return 'what is overdue: not known';
   const late = [...due.items.map(({ isOverdue }) => isOverdue), ...due.deferred.map(({ isOverdue }) => isOverdue)];

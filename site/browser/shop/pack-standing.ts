@@ -3,18 +3,18 @@ import { printDate } from '../../../worker/core/text/dates.ts';
 import { sentence } from '../../../worker/core/text/sentence.ts';
 import { dateOf } from '../../../worker/core/units/calendar.ts';
 
-/** What became of a pack. Only one that stands is to be worked with. */
+/** Status of a pack. Only the current pack may be used. */
 export interface PackStanding {
   kind: 'stands' | 'corrected' | 'superseded' | 'withdrawn';
-  /** Goes on from the name of the pack, as `released 5 Nov 2026 by Jonas Veldt`. */
+  /** Follows the name of the pack, as `released 5 Nov 2026 by Jonas Veldt`. */
   words: string;
 }
 
 /**
- * What became of a pack among all those of its aircraft, in the order in which its owner is told: withdrawn, replaced by a later issue or
- * a later pack, worked out from figures that were corrected since, or none of these.
+ * Returns the status of a pack among all packs of its aircraft, in the order that its owner sees: withdrawn, replaced
+ * by a later issue or a later pack, based on figures that were corrected since, or none of these.
  *
- * @param packs all of the aircraft, the newest first
+ * @param packs all packs of the aircraft, newest first
  */
 export function packStanding(pack: Pack, packs: readonly Pack[]): PackStanding {
   const { supersededBy, withdrawal } = pack;
@@ -24,7 +24,7 @@ export function packStanding(pack: Pack, packs: readonly Pack[]): PackStanding {
     return { kind: 'superseded', words: `superseded by issue ${supersededBy}${issue?.withdrawal ? WITHDRAWN : ''}` };
   const [newest] = packs;
   if (newest && newest.number > pack.number) {
-    const state = newest.withdrawal ? `${WITHDRAWN}: no release stands` : '';
+    const state = newest.withdrawal ? `${WITHDRAWN}: no current release` : '';
     return { kind: 'superseded', words: `superseded by the later pack ${newest.pack}${state}` };
   }
   const released = `released ${dayOf(pack.issuedAt)} by ${pack.releasedBy}`;
@@ -34,23 +34,24 @@ export function packStanding(pack: Pack, packs: readonly Pack[]): PackStanding {
     : { kind: 'stands', words: released };
 }
 
-/** Packs in the order in which the service lists them. */
+/** Returns packs in the order in which the service lists them. */
 export const newestFirst = (packs: readonly Pack[]): Pack[] =>
   [...packs].sort((a, b) => b.number - a.number || b.issue - a.issue);
 
-/** What stands for an aircraft, in a line. */
+/** Returns the status of an aircraft in one line. */
 export function aircraftStanding(packs: readonly Pack[]): { words: string; isGood: boolean } {
   const [newest] = packs;
   if (!newest) return { words: 'No pack was sealed yet.', isGood: false };
   const { kind, words } = packStanding(newest, packs);
-  if (kind === 'withdrawn') return { words: `No release stands: ${newest.pack} was ${words}`, isGood: false };
+  if (kind === 'withdrawn') return { words: `No current release: ${newest.pack} was ${words}`, isGood: false };
   return { words: `${newest.pack}, ${words}`, isGood: kind === 'stands' };
 }
 
 /**
- * The pack from which the service counts what is due: the newest that was not withdrawn, or the newest where all were.
+ * Returns the pack from which the service counts what is due: the newest that was not withdrawn, or the newest if all
+ * were.
  *
- * @param packs all of the aircraft, the newest first
+ * @param packs all packs of the aircraft, newest first
  */
 export function packCountedFrom(packs: readonly Pack[]): Pack | undefined {
   const issues = packs.filter(({ supersededBy }) => supersededBy === null);
@@ -66,7 +67,7 @@ function withdrawnWords({ at, by, reason }: NonNullable<Pack['withdrawal']>, sup
   return supersededBy === null ? words : `${sentence(words)} Superseded by issue ${supersededBy}`;
 }
 
-/** Whether an earlier pack was issued anew or withdrawn after a later one was sealed, which carries its figures forward. */
+/** Whether an earlier pack was reissued or withdrawn after a later pack with its figures was sealed. */
 function isCorrected(earlier: Pack, { number, issuedAt }: Pack): boolean {
   if (earlier.number >= number || earlier.supersededBy !== null) return false;
   return earlier.issuedAt > issuedAt || (earlier.withdrawal !== null && earlier.withdrawal.at > issuedAt);
@@ -74,5 +75,5 @@ function isCorrected(earlier: Pack, { number, issuedAt }: Pack): boolean {
 
 function correctedWords({ pack, withdrawal }: Pack): string {
   const what = withdrawal ? `from ${pack}, which was withdrawn since` : `from figures that ${pack} corrected since`;
-  return `and worked out ${what}: do not load the aircraft by it, issue it anew`;
+  return `and calculated ${what}: do not load the aircraft by it, issue it again`;
 }

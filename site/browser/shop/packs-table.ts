@@ -8,7 +8,7 @@ import { onClickOnce } from './on-click-once.ts';
 import { type PackStanding, packStanding } from './pack-standing.ts';
 import { said } from './session.ts';
 
-/** What its file is called: the file itself does not know what became of the pack. */
+/** Label of the file: the file itself does not state the status of the pack. */
 const FILES: Readonly<Record<PackStanding['kind'], string>> = {
   stands: 'PDF',
   corrected: 'PDF, from old figures',
@@ -17,9 +17,9 @@ const FILES: Readonly<Record<PackStanding['kind'], string>> = {
 };
 
 /**
- * Every pack with what became of it, its files, and the links that lead to it.
+ * Returns a row for every pack with its status, files and links.
  *
- * @param packs all of the aircraft, the newest first
+ * @param packs all packs of the aircraft, newest first
  */
 export function packRows(client: Slipmark, packs: readonly Pack[]): HTMLElement[] {
   if (packs.length === 0) return [element('p', {}, 'None.')];
@@ -39,7 +39,7 @@ function packRow(client: Slipmark, { pack }: Pack, { kind, words }: PackStanding
     if (links.open)
       said(showLinks(client, { pack, stands: kind === 'stands' }, links.lastElementChild as unknown as HTMLElement));
   });
-  const name = element('strong', {}, kind === 'stands' ? `${pack} stands` : pack);
+  const name = element('strong', {}, kind === 'stands' ? `${pack} is current` : pack);
   const line = element('p', {}, name, `, ${words}`);
   return element(
     'section',
@@ -50,7 +50,7 @@ function packRow(client: Slipmark, { pack }: Pack, { kind, words }: PackStanding
   );
 }
 
-/** A pack whose links are shown. */
+/** Pack with its links. */
 interface Linked {
   pack: string;
   stands: boolean;
@@ -66,7 +66,7 @@ async function showLinks(client: Slipmark, linked: Linked, place: HTMLElement): 
     place.appendChild(madeLink(body.url));
   });
   const rows = items.map((link) => linkLine(client, pack, link, () => showLinks(client, linked, place)));
-  const none = element('p', { className: 'small' }, 'No new link is made to a pack that does not stand.');
+  const none = element('p', { className: 'small' }, 'No new link is made to a pack that is not current.');
   place.replaceChildren(element('ul', { className: 'plain' }, ...rows), stands ? make : none);
 }
 
@@ -81,7 +81,7 @@ function linkLine(client: Slipmark, pack: string, use: LinkAndItsUse, again: () 
   if (revokedAt !== null) return line;
   const revoke = element('button', { type: 'button', className: 'place' }, 'Revoke');
   let isMeant = false;
-  // A link that is revoked by a slip cannot be given again.
+  // A link revoked by mistake cannot be restored.
   onClickOnce(revoke, async () => {
     if (isMeant) await client.revokeLink({ pack, link }).then(again);
     isMeant = true;

@@ -6,16 +6,16 @@ import { errorMessage } from '../error-message.ts';
 // the address, because static pages have no other place; a registration is not secret, and a key or token is never
 // there.
 
-/** The key is kept for the time that the tab is open, and nowhere else. */
+/** Session storage key of the API key: it is kept until the tab closes, and nowhere else. */
 const KEPT = 'slipmark-key';
 
-/** What a header can carry; anything else was copied along by mistake. */
+/** Characters allowed in a header; anything else was copied by mistake. */
 const KEY = /^[!-~]+$/;
 
 /**
- * Has a page of a workshop work with a key: asks for one where there is none, and again where it is refused.
+ * Runs a page of a workshop with a key: requires one if none is stored, and again if it is refused.
  *
- * @param work called with a client whenever there is a key; what it throws is said on the page
+ * @param work called with a client whenever there is a key; errors that it throws are shown on the page
  */
 export function withKey(work: (client: Slipmark) => Promise<void>): void {
   const form = byId('key-form', HTMLFormElement);
@@ -37,7 +37,7 @@ export function withKey(work: (client: Slipmark) => Promise<void>): void {
     show(true);
     sayBusy('Being read from the service.');
     if (await said(work(slipmark({ key, onWait: sayWait })), drop)) return;
-    // Headings without anything under them would say that there is nothing.
+    // Headings without content would state that there is nothing.
     page.hidden = true;
     if (form.hidden) offerAgain(() => void start(key));
   };
@@ -45,13 +45,13 @@ export function withKey(work: (client: Slipmark) => Promise<void>): void {
     event.preventDefault();
     const key = field.value.trim();
     if (!KEY.test(key)) {
-      sayProblem('This is no key: it has signs that no key has, such as a space');
+      sayProblem('Not a key: it has characters that no key has, such as a space');
       return;
     }
     sessionStorage.setItem(KEPT, key);
     void start(key);
   });
-  // What was read with the key goes with it.
+  // What was read with the key is removed with it.
   forget.addEventListener('click', () => {
     sessionStorage.removeItem(KEPT);
     location.reload();
@@ -62,9 +62,9 @@ export function withKey(work: (client: Slipmark) => Promise<void>): void {
 }
 
 /**
- * Says on the page what went wrong; a key that is not valid is forgotten.
+ * Shows errors on the page; an invalid key is forgotten.
  *
- * @returns whether all went well
+ * @returns whether there was no error
  */
 export async function said(doing: Promise<void>, drop: () => void = () => undefined): Promise<boolean> {
   byId('problem', HTMLElement).hidden = true;
@@ -81,10 +81,10 @@ export async function said(doing: Promise<void>, drop: () => void = () => undefi
   }
 }
 
-/** What went wrong, as a person at the page is told. */
+/** Returns the message of an error, for the user of the page. */
 export function wordsOf(error: unknown): string {
   if (!(error instanceof SlipmarkProblem)) return errorMessage(error);
-  if (error.status === 0) return 'The service cannot be reached. What was typed stays here: try again in a moment';
+  if (error.status === 0) return 'The service cannot be reached. What was typed stays here: try again shortly';
   const sentences = error.findings.map(({ sentence }) => sentence);
   return [error.title, error.detail, ...sentences].filter(Boolean).join('. ');
 }
@@ -102,7 +102,7 @@ function offerAgain(again: () => void): void {
   byId('problem', HTMLElement).appendChild(element('p', {}, button));
 }
 
-const sayWait = (seconds: number): void => sayBusy(`The service asks to wait: it is asked again in ${seconds} s.`);
+const sayWait = (seconds: number): void => sayBusy(`The service is busy: next request in ${seconds} s.`);
 
 function sayBusy(words: string): void {
   const place = byId('busy', HTMLElement);

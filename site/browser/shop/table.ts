@@ -3,8 +3,8 @@ import { element } from '../element.ts';
 type Cell = Node | string;
 
 /**
- * A table in a frame of its own; the first cell of a row names it. On a phone each row is a block, its cells one under another. What
- * they are is said by roles as well, because a browser forgets that of blocks.
+ * Returns a table in its own frame; the first cell of a row names it. On a phone each row is a block, its cells one
+ * under another. ARIA roles are set, because browsers drop the table semantics of blocks.
  */
 export function table(heads: readonly string[], rows: readonly (readonly Cell[])[]): HTMLElement {
   const head = element('tr', { role: 'row' }, ...heads.map(headCell));
@@ -22,7 +22,7 @@ export function table(heads: readonly string[], rows: readonly (readonly Cell[])
 
 const headCell = (text: string): HTMLElement => element('th', { scope: 'col', role: 'columnheader' }, text);
 
-/** @param heads what stands over each cell */
+/** @param heads head of each column */
 export function tableRow([name = '', ...cells]: readonly Cell[], [, ...heads]: readonly string[]): HTMLElement {
   return element(
     'tr',

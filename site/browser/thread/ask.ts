@@ -1,18 +1,18 @@
 import type { ComparisonGroup, MomentRecord, Question, RecordQuestion, Reply, Sheet } from './protocol.ts';
 
-/** The core on its own thread, as a page asks it. */
+/** Core on its own thread, as a page uses it. */
 export interface Core {
-  /** What the core makes of a record; undefined where a later question was asked meanwhile. */
+  /** Returns the assessment of a record; undefined if a later question was sent in the meantime. */
   sheet(question: Omit<RecordQuestion, 'want'>): Promise<Sheet | undefined>;
-  /** No sheet that was asked for so far is wanted any more. */
+  /** Drops all pending questions for a sheet. */
   drop(): void;
-  /** The pack as it would be, marked on every page. */
+  /** Returns the unsealed pack, marked on every page. */
   pdf(question: Omit<RecordQuestion, 'want'>): Promise<Uint8Array<ArrayBuffer>>;
-  /** What differs between two records of one aircraft, worked out by the same code. */
+  /** Returns the differences between two records of one aircraft, computed by the same code. */
   comparison(before: MomentRecord, now: MomentRecord): Promise<ComparisonGroup[]>;
 }
 
-/** Starts the core. It answers one question after another; of sheets only the one asked for last is given out. */
+/** Starts the core. It takes one question after another; only the last sheet requested is delivered. */
 export function startCore(): Core {
   const ask = startThread();
   let lastQuestion: object | undefined;
@@ -43,13 +43,13 @@ const NOT_LOADED = 'The program that computes could not be loaded. Check the con
 const STOPPED = 'The program that computes has stopped. Load this page again.';
 const NOT_UNDERSTOOD = 'An answer of the program that computes could not be read. Load this page again.';
 
-/** Starts the thread: every question is answered, or rejected with a sentence for the page. */
+/** Starts the thread: every question resolves, or rejects with a sentence for the page. */
 function startThread(): (question: Question) => Promise<Answer> {
   const thread = new Worker('/assets/thread.js', { type: 'module' });
   const waiting = new Map<number, { resolve(answer: Answer): void; reject(error: Error): void }>();
   let lastId = 0;
   let hasAnswered = false;
-  /** Why nothing can be asked any more. */
+  /** Reason why no question can be sent any more. */
   let failure: string | undefined;
   const failAll = (sentence: string): void => {
     for (const { reject } of waiting.values()) reject(new Error(sentence));
@@ -62,7 +62,7 @@ function startThread(): (question: Question) => Promise<Answer> {
     if ('failure' in reply) asked?.reject(new Error(reply.failure));
     else asked?.resolve(reply);
   });
-  // A script that does not load has no message of its own.
+  // A script that does not load has no message.
   thread.addEventListener('error', () => {
     failure = hasAnswered ? STOPPED : NOT_LOADED;
     failAll(failure);

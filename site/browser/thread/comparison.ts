@@ -5,22 +5,25 @@ import { type Formatter, formatterFor } from '../../../worker/core/text/formatte
 import type { ComparisonGroup } from './protocol.ts';
 
 type Compared = Pick<Assessed, 'visit' | 'results'>;
-/** Lines of one respect, by what stays the same between visits. */
+/** Lines of one respect, by a key that stays the same between visits. */
 type Lines = ReadonlyMap<string, string>;
 type Respect = readonly [name: string, lines: (visit: Compared, fmt: Formatter) => Lines, how?: Shown];
 
 interface Shown {
-  /** Also the lines that are the same. */
+  /** Whether unchanged lines are shown. */
   showsAll?: boolean;
-  /** What is said of a line that one of the two lacks. */
+  /** Text for a line that one of the two lacks. */
   absent?: string;
 }
 
 const NONE = '–';
-/** What an earlier pack left open stands until it is answered for, and a wire is where it is: a record that says nothing of it ends nothing. */
+/**
+ * An item left open by an earlier pack stays open until it is answered, and a wire stays in place: a record that omits
+ * it changes nothing.
+ */
 const UNSAID = { absent: 'not in the record' } as const;
 
-/** In which respects two visits are held against each other, in the order of the pack. */
+/** Respects in which two visits are compared, in the order of the pack. */
 const RESPECTS: readonly Respect[] = [
   ['Mass and arm', massAndArm, { showsAll: true }],
   ['Limits', limits, UNSAID],
@@ -29,7 +32,7 @@ const RESPECTS: readonly Respect[] = [
   ['Due', due, UNSAID],
 ];
 
-/** What differs between two visits of one aircraft, printed in the units of the later one. */
+/** Returns the differences between two visits of one aircraft, printed in the units of the later one. */
 export function comparisonOf(before: Compared, now: Compared): ComparisonGroup[] {
   const fmt = formatterFor(now.visit.units);
   return RESPECTS.map(([name, linesOf, { showsAll = false, absent = NONE } = {}]) => {
@@ -44,7 +47,7 @@ export function comparisonOf(before: Compared, now: Compared): ComparisonGroup[]
   });
 }
 
-/** A limit that is not to be passed. */
+/** Format of a limit that must not be exceeded. */
 const MAX = { bound: 'most' } as const;
 
 const massOrNone = (fmt: Formatter, massKg: number | undefined): string =>
@@ -69,7 +72,7 @@ function limits({ visit: { aircraft, release } }: Compared, fmt: Formatter): Lin
       'capacityL' in station
         ? fmt.measure('volume', station.capacityL, MAX)
         : fmt.measure('mass', station.maximumMassKg, MAX);
-    return [`Station ${station.name}`, `at most ${most}`] as const;
+    return [`Station ${station.name}`, `max. ${most}`] as const;
   });
   return new Map([
     ['Maximum mass', fmt.measure('mass', aircraft.maximumMassKg, MAX)],
@@ -77,7 +80,7 @@ function limits({ visit: { aircraft, release } }: Compared, fmt: Formatter): Lin
     ['Maximum landing mass', massOrNone(fmt, aircraft.maximumLandingMassKg)],
     ['Envelope', (aircraft.envelope ?? []).map(corner).join('; ') || NONE],
     ...stations,
-    ...(release?.limitations ?? []).map((text) => [`Limitation: ${text}`, 'stands'] as const),
+    ...(release?.limitations ?? []).map((text) => [`Limitation: ${text}`, 'in force'] as const),
   ]);
 }
 

@@ -6,10 +6,10 @@ import type { Figure } from './protocol.ts';
 
 type Topic = (results: Results, fmt: Formatter) => Figure[];
 
-/** What a reader asks first of each topic, each with the document that shows how it was worked out. */
+/** Main figures of each topic, each with the document that shows its calculation. */
 const TOPICS: readonly Topic[] = [change, weighing, schedule, loading, electrical, compass];
 
-/** The chief results of a visit, as they are printed. */
+/** Returns the main results of a visit, as printed. */
 export function figuresOf({ results, visit }: Pick<Assessed, 'results' | 'visit'>): Figure[] {
   const fmt = formatterFor(visit.units);
   return TOPICS.flatMap((topic) => topic(results, fmt));
@@ -61,7 +61,7 @@ function electrical({ electrical: system }: Results): Figure[] {
 
 function compass({ compass: swung }: Results): Figure[] {
   return (swung?.swings ?? []).map(({ state, greatestDeviationDeg }) => ({
-    name: `Greatest deviation, ${state.replaceAll('-', ' ')}`,
+    name: `Largest deviation, ${state.replaceAll('-', ' ')}`,
     value: `${printNumber(greatestDeviationDeg, 1)}°`,
     document: 'compass-card',
   }));

@@ -1,22 +1,22 @@
-/** The files that were handed to the page, by their SHA-256, as a record names them. */
+/** Files of the page, by the SHA-256 that the record states. */
 export type PageFiles = Readonly<Record<string, Uint8Array>>;
 
-/** What a page asks the core. */
+/** Question from a page to the core. */
 export type Question = RecordQuestion | { want: 'comparison'; before: MomentRecord; now: MomentRecord };
 
-/** A record, and the moment that it is assessed at. */
+/** Record, and the time at which it is assessed. */
 export type MomentRecord = Pick<RecordQuestion, 'record' | 'at'>;
 
 export interface RecordQuestion {
   want: 'sheet' | 'pdf';
   /** Parsed JSON of any shape. */
   record: unknown;
-  /** The moment of the assessment, ISO 8601. */
+  /** Time of the assessment, ISO 8601. */
   at: string;
   files: PageFiles;
 }
 
-/** Something that stands against the record or its release. */
+/** Finding about the record or its release. */
 export interface Said {
   severity: 'blocks' | 'caution' | 'note';
   code: string;
@@ -24,22 +24,22 @@ export interface Said {
   sentence: string;
   remedy: string;
   source?: string;
-  /** What it is about, such as the name of an open item. */
+  /** Data of the finding, such as the name of an open item. */
   data?: Readonly<Record<string, unknown>>;
-  /** The person who answers for a caution. */
+  /** Person who accepted a caution. */
   acknowledgedBy?: string | undefined;
 }
 
-/** A computed value as it is printed, and the document that has its working. */
+/** Computed value as printed, and the document that shows its calculation. */
 export interface Figure {
   name: string;
   value: string;
   document: string;
 }
 
-/** What the core makes of a record. */
+/** Assessment of a record by the core. */
 export interface Sheet {
-  /** Whether it fits the schema; else there is nothing but what stands against it. */
+  /** Whether the record fits the schema; if not, there are only findings. */
   isReadable: boolean;
   isReleasable: boolean;
   findings: Said[];
@@ -47,7 +47,7 @@ export interface Sheet {
   documents: { id: string; title: string; html: string }[];
 }
 
-/** What differs between two visits of one aircraft, in one respect. */
+/** Differences between two visits of one aircraft, in one respect. */
 export interface ComparisonGroup {
   name: string;
   rows: { name: string; before: string; now: string }[];

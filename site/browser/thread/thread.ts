@@ -1,4 +1,4 @@
-// The whole core on a thread of its own, so that typing stays fluid. Nothing leaves it but what the page asks for.
+// Core on its own thread, so that typing stays fluid. It sends out only what the page requests.
 
 import { type Assessed, assess, draftDocuments, draftPdf, inspectAttachment } from '../../../worker/core/core.ts';
 import type { AttachmentFact } from '../../../worker/core/gate/rule.ts';
@@ -10,7 +10,7 @@ import type { ComparisonGroup, MomentRecord, PageFiles, Question, Reply, Sheet }
 // One script serves the record check, the weighing form and the inspector’s page, and only the newest question gets
 // a response. Findings take a few ms for a record of 200 kB, a preview a hundred.
 
-/** As much of a worker's surroundings as is used here. */
+/** Used part of the scope of a worker. */
 interface WorkerScope {
   addEventListener(type: 'message', listener: (event: { data: { id: number; question: Question } }) => void): void;
   postMessage(message: { id: number; reply: Reply }): void;
@@ -18,7 +18,7 @@ interface WorkerScope {
 
 const surroundings = globalThis as unknown as WorkerScope;
 
-/** What was seen in each file; a file is looked into once. */
+/** Facts about each file; a file is read only once. */
 const seen = new Map<string, AttachmentFact>();
 
 surroundings.addEventListener('message', ({ data: { id, question } }) => {
@@ -39,7 +39,7 @@ async function answer(question: Question): Promise<Reply> {
   return { pdf: bytes as Uint8Array<ArrayBuffer> };
 }
 
-/** Two records; nothing where one of them does not fit the schema. */
+/** Compares two records; returns no groups if one of them does not fit the schema. */
 async function compared(before: MomentRecord, now: MomentRecord): Promise<ComparisonGroup[]> {
   const [first, second] = await Promise.all([assess(before.record, before.at, {}), assess(now.record, now.at, {})]);
   return first.ok && second.ok ? comparisonOf(first.assessed, second.assessed) : [];

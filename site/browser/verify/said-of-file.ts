@@ -3,7 +3,7 @@ import type { Verdict } from '../../../worker/core/seal/verify.ts';
 import { printTimestamp } from '../../../worker/core/text/dates.ts';
 import { sentence } from '../../../worker/core/text/sentence.ts';
 
-/** What the page says of a file. */
+/** Text of the page about a file. */
 export interface SaidOfFile {
   headline: string;
   lines: string[];
@@ -11,23 +11,24 @@ export interface SaidOfFile {
 }
 
 /**
- * What a file turns out to be: by the archive, which knows what became of it, and by its own seal, which says who sealed it.
+ * Returns the text about a file: from the archive, which knows the status of the pack, and from its seal, which shows
+ * who sealed it.
  *
- * @param own undefined where the workshop that the file names publishes no keys here
+ * @param own undefined if the workshop that the file names publishes no keys here
  */
 export function saidOfFile(said: Verification, own: Verdict | undefined): SaidOfFile {
   if (said.verdict === 'unknown') return unknownFile(own);
-  // The archive knows the file by its digest; the page takes nobody's word for the seal.
+  // The archive knows the file by its digest; the page checks the seal itself.
   if (own?.kind !== 'genuine' || own.claims.workshop !== said.workshop)
     return {
       headline: 'Not proved',
       lines: [
-        `The archive knows the file as ${said.pack ?? ''}, and its seal is not by a key that the workshop publishes. Do not rely on it: ask whoever runs the archive.`,
+        `The archive knows the file as ${said.pack ?? ''}, but its seal is not by a key that the workshop publishes. Do not rely on it: ask the operator of the archive.`,
       ],
       state: 'bad',
     };
   const seal = `Sealed by ${said.workshopName ?? ''} (${said.workshop ?? ''}) on ${timestampText(said.issuedAt)}, released by ${said.releasedBy ?? ''}. Key: ${own.kid}.`;
-  const note = 'The workshop is named as this archive knows it; what the letterhead says is the workshop’s own.';
+  const note = 'The name of the workshop is that in this archive; the letterhead is the workshop’s own statement.';
   const outcome = standing(said);
   return { ...outcome, lines: [...outcome.lines, seal, note] };
 }
@@ -43,35 +44,35 @@ function standing({
   if (verdict === 'genuine')
     return {
       headline: 'Genuine',
-      lines: [`${pack}: every byte is as it was sealed, and nothing replaces it.`],
+      lines: [`${pack}: every byte is as sealed, and nothing replaces it.`],
       state: 'good',
     };
   if (verdict === 'withdrawn')
     return {
       headline: 'Withdrawn',
       lines: [
-        `${pack} is as it was sealed. ${withdrawal?.by ?? ''} withdrew it on ${timestampText(withdrawal?.at)}: ${sentence(withdrawal?.reason ?? '')} Do not fly on it: ask the workshop.`,
+        `${pack} is unchanged. ${withdrawal?.by ?? ''} withdrew it on ${timestampText(withdrawal?.at)}: ${sentence(withdrawal?.reason ?? '')} Do not fly on it: ask the workshop.`,
       ],
       state: 'bad',
     };
   if (laterWithdrawn !== undefined)
     return {
-      headline: 'Genuine, and no release stands',
+      headline: 'Genuine, but there is no current release',
       lines: [
-        `${pack} is as it was sealed. The later ${laterWithdrawn} was withdrawn, and no release of the aircraft stands: do not fly on this one, and ask the workshop.`,
+        `${pack} is unchanged. The later ${laterWithdrawn} was withdrawn, and the aircraft has no current release: do not fly on this one, and ask the workshop.`,
       ],
       state: 'bad',
     };
   if (supersededBy !== undefined)
     return {
-      headline: 'Genuine, and superseded',
-      lines: [`${pack} is as it was sealed. ${supersededBy} stands in its place: ask the workshop for that.`],
+      headline: 'Genuine, but superseded',
+      lines: [`${pack} is unchanged. ${supersededBy} replaces it: ask the workshop for that.`],
       state: 'bad',
     };
   return {
     headline: 'Genuine, from figures that were corrected',
     lines: [
-      `${pack} is as it was sealed. It was worked out from an earlier release that was corrected or withdrawn since (${corrected.join(', ')}): do not load the aircraft by its figures, and ask the workshop.`,
+      `${pack} is unchanged. It was calculated from an earlier release that was corrected or withdrawn since (${corrected.join(', ')}): do not load the aircraft by its figures, and ask the workshop.`,
     ],
     state: 'bad',
   };
@@ -80,7 +81,7 @@ function standing({
 const timestampText = (iso: string | undefined): string =>
   iso === undefined ? 'a day that is not known' : printTimestamp(iso);
 
-/** What can be said of a file that the archive does not know. */
+/** Returns the text about a file that is not in the archive. */
 function unknownFile(own: Verdict | undefined): SaidOfFile {
   const bad = (headline: string, line: string): SaidOfFile => ({ headline, lines: [line], state: 'bad' });
   if (own?.kind === 'altered')
@@ -95,5 +96,5 @@ function unknownFile(own: Verdict | undefined): SaidOfFile {
     );
   if (own?.kind === 'seal-false' || own?.kind === 'key-unknown')
     return bad('False seal', 'The seal in the file is not by a key of the workshop that it names.');
-  return bad('Unknown', 'The file has no seal of a workshop of this archive, and is no pack of it.');
+  return bad('Unknown', 'The file has no seal of a workshop of this archive, and is not one of its packs.');
 }

@@ -9,13 +9,13 @@ const fieldsOf = (form: HTMLFormElement): Field[] => Array.from(form.querySelect
 export const fieldNamed = (form: HTMLFormElement, pointer: string): Field | undefined =>
   fieldsOf(form).find(({ name }) => name === pointer || name.startsWith(`${pointer}/`));
 
-/** A field by its part of the form and its label: there are many that are called Name. */
+/** Returns the name of a field with its part of the form: many fields have the label Name. */
 export function nameOf(field: Field): string {
   const part = field.closest('fieldset')?.querySelector('legend')?.textContent;
   return `${part}: ${field.labels?.[0]?.textContent}`;
 }
 
-/** What was filled in, each value in the form that a record has it. A number that is none goes as text: the core says so. */
+/** Returns the filled-in values as a record has them. An invalid number stays text, and the core reports it. */
 export function filledIn(form: HTMLFormElement): Filled {
   const filled: Record<string, string | number | boolean> = {};
   for (const { name, value, dataset } of fieldsOf(form))
@@ -30,19 +30,19 @@ function readValue(text: string, kind: string | undefined): string | number | bo
   return typedNumber(text, '.') ?? text;
 }
 
-/** A moment of this browser's clock as a record has it, with its offset. */
+/** Returns a local time of this browser with its offset, as a record has it. */
 function withOffset(local: string): string {
   const minutes = -new Date(local).getTimezoneOffset();
   const two = (value: number): string => String(Math.floor(Math.abs(value))).padStart(2, '0');
   return `${local.slice(0, 16)}:00${minutes < 0 ? '-' : '+'}${two(minutes / 60)}:${two(minutes % 60)}`;
 }
 
-/** Fills the fields from a record, or from what was filled in before. */
+/** Fills the fields from a record or from a draft. */
 export function fillFrom(form: HTMLFormElement, values: object): void {
   const isFilled = Object.keys(values).some((key) => key.startsWith('/'));
   for (const field of fieldsOf(form)) {
     const value = isFilled ? (values as Filled)[field.name] : valueAt(values, field.name);
-    // A choice that has to be made can be taken back; the others keep what they say.
+    // A required choice can be cleared; the others keep their value.
     if (value === undefined && field instanceof HTMLSelectElement && field.options[0]?.value !== '') continue;
     const text = value === undefined ? '' : String(value);
     field.value = field.dataset.kind === 'moment' ? text.slice(0, 16) : text;
@@ -56,7 +56,7 @@ function valueAt(record: unknown, pointer: string): unknown {
     .reduce<unknown>((at, step) => (at as Record<string, unknown> | undefined)?.[step], record);
 }
 
-/** Writes the unit that was chosen behind every measure. */
+/** Shows the chosen unit after every measurement. */
 export function showUnits(form: HTMLFormElement, filled: Filled): void {
   const units = { mass: filled['/units/mass'], arm: filled['/units/arm'], volume: filled['/units/volume'] } as Units;
   for (const place of form.querySelectorAll<HTMLElement>('[data-unit]'))

@@ -1,10 +1,10 @@
 // The form states nothing that nobody chose: only units and paper have a default, and no person is proposed to
 // accept a caution.
 
-/** What stands in the fields, by JSON pointer; fields left empty are not here. */
+/** Content of the fields, by JSON pointer; empty fields are left out. */
 export type Filled = Readonly<Record<string, string | number | boolean>>;
 
-/** A record, and the field that a pointer into it comes from. */
+/** Record, and the field of each pointer into it. */
 export interface FormRecord {
   record: Record<string, unknown>;
   fieldOf(pointer: string): string;
@@ -14,8 +14,8 @@ const STATION_KINDS = ['pilot', 'passenger', 'baggage', 'fuel'] as const;
 const ID = { people: 'person', scales: 'scale', points: 'point', stations: 'station' } as const;
 
 /**
- * The record of a visit that only weighed. Rows of which nothing was filled in are left out and the others close up; who did
- * what, which scale stood under which point, and what is to be released follow from the form.
+ * Returns the record of a visit that only weighs. Empty rows are left out and the others close up. Who did what, which
+ * scale was under which point, and what is released follow from the form.
  */
 export function recordOfForm(filled: Filled): FormRecord {
   const rows = rowsOf(filled);
@@ -30,7 +30,7 @@ export function recordOfForm(filled: Filled): FormRecord {
 
 const ROW = /^(.*?)\/(\d+)(?=\/|$)/;
 
-/** For each list, the rows of which something was filled in. */
+/** Returns the rows with content, for each list. */
 function rowsOf(filled: Filled): Map<string, number[]> {
   const rows = new Map<string, number[]>();
   for (const field of Object.keys(filled)) {
@@ -41,14 +41,14 @@ function rowsOf(filled: Filled): Map<string, number[]> {
       [...new Set([...(rows.get(list) ?? []), Number(row)])].sort((a, b) => a - b),
     );
   }
-  // The scale belongs to its point: either makes both.
+  // A scale belongs to its point: content in either makes both.
   const [points, scales] = ['/weighing/points', '/weighing/scales'];
   const both = [...new Set([...(rows.get(points) ?? []), ...(rows.get(scales) ?? [])])].sort((a, b) => a - b);
   if (both.length > 0) rows.set(points, both).set(scales, both);
   return rows;
 }
 
-/** Where a field stands in the record; undefined where its row is left out. Readings close up in their turn. */
+/** Returns the pointer of a field in the record; undefined if its row is left out. Readings close up as well. */
 function movedBy(rows: Map<string, number[]>, field: string): string | undefined {
   const [whole, list = '', row] = ROW.exec(field) ?? [];
   if (whole === undefined) return field;
@@ -56,7 +56,7 @@ function movedBy(rows: Map<string, number[]>, field: string): string | undefined
   return at < 0 ? undefined : `${list}/${at}${field.slice(whole.length)}`;
 }
 
-/** What the form does not ask for, and from which field it follows. */
+/** Values that follow from a field instead of a question of the form. */
 const FOLLOWS: Readonly<Record<string, string>> = {
   '/visit/arrivedAt': '/weighing/weighedAt',
   '/visit': '/weighing/weighedAt',

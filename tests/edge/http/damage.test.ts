@@ -120,7 +120,7 @@ describe('a record that is damaged in its row', () => {
       expect(answer.status).toBe(500);
       const { type, detail } = await answer.json<{ type: string; detail: string }>();
       expect(type).toBe('/problems/damaged');
-      expect(detail).toContain('Send the record again as it was kept');
+      expect(detail).toContain('Send the same record again');
     }
     expect(service.events).toContainEqual({
       code: 'FILE_DAMAGED',

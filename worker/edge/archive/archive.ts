@@ -7,47 +7,50 @@ import type { WorkshopCalls } from './workshop/workshop-calls.ts';
 // One ledger per workshop and registration: a workshop sees only its own entries, so the object has both names. An
 // aircraft that changes workshop is handed over by link.
 
-/** The answer of the archive; or that it could not be reached just now, or that what it holds is not what was kept, with what can be done where that is known. */
+/**
+ * Result of the archive, or the reason for its failure: not reachable for now, or stored data is damaged, with the
+ * remedy if known.
+ */
 export type Reached<T> =
   | { ok: true; value: T }
   | { ok: false; reason: 'unavailable'; cause: string }
   | { ok: false; reason: 'damaged'; what: string; remedy?: string };
 
-/** Which ledger: an aircraft as one workshop knows it. */
+/** Name of a ledger: an aircraft of one workshop. */
 export interface LedgerName {
   workshop: string;
   registration: string;
 }
 
-/** A file that a workshop handed in. */
+/** Uploaded file of a workshop. */
 export interface AttachmentName {
   workshop: string;
   sha256: string;
 }
 
-/** A sealed file of a workshop. */
+/** Sealed file of a workshop. */
 export interface BlobName {
   workshop: string;
   sha256: string;
-  /** It may lie where all workshops kept theirs together, because its pack is of that time. @default false */
+  /** Whether it may be in the former common place of all workshops, because its pack is of that time. @default false */
   isShared?: boolean;
 }
 
-/** The pack that a file is said to be; its ledger knows whether it is. */
+/** Pack that a file claims to be; its ledger decides whether it is. */
 export interface FilePack extends LedgerName {
   pack: string;
 }
 
-/** What the seal of a genuine pack says, without the digests of its parts. */
+/** Facts in the seal of a genuine pack, without the digests of its parts. */
 export type SealFacts = Pick<
   SealClaims,
   'workshop' | 'registration' | 'pack' | 'issuedAt' | 'manifestSha256' | 'recordSha256'
 > & {
-  /** The key that sealed it. Left out by what was brought before that was noted. */
+  /** Key of the seal. Missing for files brought before this was noted. */
   kid?: string;
 };
 
-/** A line of the list of all packs of a workshop. */
+/** Line in the list of all packs of a workshop. */
 export interface IndexedPack {
   summary: PackSummary;
   supersededBy: string | null;
@@ -61,48 +64,52 @@ export interface Readiness {
   list: boolean;
 }
 
-/** How something is asked. */
+/** Options of a question. */
 export interface Asking {
-  /** The question may begin what is not there yet. Every other one leaves nothing behind. @default false */
+  /** Whether the question may create the ledger or workshop. All others leave nothing behind. @default false */
   mayBegin?: boolean;
 }
 
 /**
- * Where everything is kept. Ledgers and workshops are asked by a question, so that each answer is either theirs or says why there is
- * none; blobs are immutable, kept for each workshop apart under their SHA-256, and held against it whenever they are read.
+ * Storage of everything. Ledgers and workshops are called with a function, so that each result is either theirs or the
+ * reason why there is none. Blobs are immutable, kept for each workshop separately under their SHA-256, and compared
+ * with it on every read.
  */
 export interface Archive {
   ledger<T>(name: LedgerName, question: (ledger: LedgerCalls) => Promise<T>, asking?: Asking): Promise<Reached<T>>;
   workshop<T>(workshop: string, question: (calls: WorkshopCalls) => Promise<T>, asking?: Asking): Promise<Reached<T>>;
-  /** Keeps sealed files; once it is answered they outlast a power cut. What stands there damaged is replaced. */
+  /** Keeps sealed files; once it returns, they outlast a power cut. A damaged stored file is replaced. */
   putBlobs(workshop: string, blobs: ReadonlyMap<string, Uint8Array>): Promise<Reached<void>>;
-  /** Bytes in the blob, or null where there is none. */
+  /** Returns the size of the blob in bytes, or null if it does not exist. */
   sizeOfBlob(name: BlobName): Promise<Reached<number | null>>;
-  /** The blob, or null where there is none. */
+  /** Returns the blob, or null if it does not exist. */
   blob(name: BlobName): Promise<Reached<Uint8Array | null>>;
-  /** Keeps a blob that a ledger is to be restored over, with what its seal proves where it is a pack of the workshop. */
+  /** Stages a blob for the restoration of a ledger, with the facts of its seal if it is a pack of the workshop. */
   stageBlob(name: LedgerName, sha256: string, bytes: Uint8Array, seal: SealFacts | null): Promise<Reached<void>>;
-  /** The blobs that were brought for a ledger, by digest. */
+  /** Returns the staged blobs of a ledger, by digest. */
   stagedBlobs(name: LedgerName): Promise<Reached<Map<string, SealFacts | null>>>;
-  /** One of them, or null where it was not brought. */
+  /** Returns a staged blob, or null if it does not exist. */
   stagedBlob(name: LedgerName, sha256: string): Promise<Reached<Uint8Array | null>>;
-  /** Puts what was brought among the sealed files of the workshop. */
+  /** Moves staged blobs to the sealed files of the workshop. */
   takeOverBlobs(name: LedgerName, digests: readonly string[]): Promise<Reached<void>>;
-  /** Clears away what was brought. */
+  /** Deletes staged blobs. */
   unstageBlobs(name: LedgerName, digests: readonly string[]): Promise<Reached<void>>;
-  /** Keeps a file that was handed in, for the workshop alone, with what looking into it gave; of a refused file only that. */
+  /**
+   * Keeps an uploaded file, for this workshop only, with the facts from its inspection; of a refused file only the
+   * facts.
+   */
   putAttachment(name: AttachmentName, fact: AttachmentFact, bytes: Uint8Array): Promise<Reached<void>>;
-  /** What looking into a file gave, or null where it was not handed in. */
+  /** Returns the facts from the inspection of a file, or null if it was not uploaded. */
   attachmentFact(name: AttachmentName): Promise<Reached<AttachmentFact | null>>;
   attachment(name: AttachmentName): Promise<Reached<Uint8Array | null>>;
-  /** Remembers which ledger a sealed file belongs to, so that anybody who has the file can ask after it. */
+  /** Records the ledger of a sealed file, so that anybody who has the file can verify it. */
   pointFile(pdfSha256: string, pack: FilePack): Promise<Reached<void>>;
   packOfFile(pdfSha256: string): Promise<Reached<FilePack | null>>;
-  /** Remembers which ledger a link belongs to. */
+  /** Records the ledger of a link. */
   pointLink(tokenSha256: string, ledger: LedgerName): Promise<Reached<void>>;
   ledgerOfLink(tokenSha256: string): Promise<Reached<LedgerName | null>>;
-  /** Whether each kind of storage can be read. */
+  /** Returns whether each kind of storage can be read. */
   readiness(): Promise<Readiness>;
-  /** All packs of a workshop, newest first, out of the index, which follows the ledgers within seconds. */
+  /** Returns all packs of a workshop, newest first, from the index, which follows the ledgers within seconds. */
   indexedPacks(workshop: string, page: PageRequest): Promise<Reached<Page<IndexedPack>>>;
 }

@@ -28,7 +28,7 @@ import type { WorkshopCalls } from './workshop/workshop-calls.ts';
 // like no packs, and collecting it from every ledger takes a call per aircraft. `/readyz` stays 200 and reports the
 // list separately.
 
-/** The archive over the platform's storage: Durable Objects, R2 and, for lists, D1. */
+/** Archive in the platform's storage: Durable Objects, R2 and, for lists, D1. */
 export class CloudArchive implements Archive {
   readonly #env: Bindings;
   readonly #machine: Machine;
@@ -45,7 +45,8 @@ export class CloudArchive implements Archive {
   ): Promise<Reached<T>> {
     const { LEDGER } = this.#env;
     const id = LEDGER.idFromName(`${workshop}/${registration}`);
-    // The stub has the methods of the object; its generated type wraps each answer in ways that plain data does not need.
+    // The stub has the methods of the object; its generated type wraps each result in ways that plain data does not
+    // need.
     const calls = (isThere: boolean) => (isThere ? (LEDGER.get(id) as unknown as LedgerCalls) : NO_LEDGER);
     const object = { className: 'Ledger', id: id.toString(), name: `ledger of ${registration}` } as const;
     return this.#asked(object, asking, (isThere) => question(calls(isThere)));
@@ -63,7 +64,7 @@ export class CloudArchive implements Archive {
     return this.#asked(object, asking, (isThere) => question(calls(isThere)));
   }
 
-  /** Asks an object that was begun, or what stands for one that was not. One that is damaged is said to be. */
+  /** Calls an object, or its empty substitute if it was never created. Reports a damaged object. */
   async #asked<T>(
     { className, id, name }: { className: 'Ledger' | 'Workshop'; id: string; name: string },
     { mayBegin = false }: Asking,
@@ -81,7 +82,7 @@ export class CloudArchive implements Archive {
     return isDamaged ? { ok: false, reason: 'damaged', what: place } : outcome;
   }
 
-  /** R2 checks the bytes against the digest that they are stored under. */
+  /** Stores sealed files; R2 checks the bytes against the digest that names them. */
   putBlobs(workshop: string, blobs: ReadonlyMap<string, Uint8Array>): Promise<Reached<void>> {
     return reached(async () => {
       const { BLOBS } = this.#env;
@@ -101,7 +102,10 @@ export class CloudArchive implements Archive {
     });
   }
 
-  /** What lies in the workshop's own place comes first: a damaged file of the common one is mended there. */
+  /**
+   * Reads a blob, from the workshop's own place first: a replacement of a damaged file in the common place is written
+   * there.
+   */
   async blob(name: BlobName): Promise<Reached<Uint8Array | null>> {
     for (const key of placesOf(name)) {
       const found = await this.#whole(key, name.sha256);
@@ -110,7 +114,7 @@ export class CloudArchive implements Archive {
     return { ok: true, value: null };
   }
 
-  /** What stands under a key, held against its digest. */
+  /** Reads a blob and compares it with its digest. */
   async #whole(key: string, sha256: string): Promise<Reached<Uint8Array | null>> {
     const found = await reached(() => storedAt(this.#env.BLOBS, key, sha256));
     if (!found.ok) return found;
@@ -205,7 +209,7 @@ export class CloudArchive implements Archive {
 
   async readiness(): Promise<Readiness> {
     const { BLOBS, INDEX } = this.#env;
-    // An object of its own, which keeps nothing.
+    // A separate object that keeps nothing.
     const nobodys = { workshop: '', registration: 'readiness' };
     const [objects, blobs, list] = await Promise.all([
       this.ledger(nobodys, (ledger) => ledger.overview(), { mayBegin: true }),
@@ -228,7 +232,10 @@ export class CloudArchive implements Archive {
     });
   }
 
-  /** What a row of the index would say; null where the ledger cannot tell: the others are given all the same. */
+  /**
+   * Returns a pack for the list from its ledger; null if the ledger cannot be read, so that the others are still
+   * listed.
+   */
   async #fromLedger(workshop: string, { registration, pack }: IndexRow): Promise<IndexedPack | null> {
     const name = { workshop, registration: registration.toUpperCase() };
     const asked = await this.ledger(name, (ledger) => ledger.pack(pack));
@@ -245,29 +252,31 @@ const isWay = (value: unknown): boolean => {
   return typeof workshop === 'string' && typeof registration === 'string';
 };
 
-/** Apart for each workshop: nobody can find out what another one has handed in. */
+/** Separate for each workshop: nobody can find out what another one has uploaded. */
 const attachmentKey = ({ workshop, sha256 }: AttachmentName): string => `attachments/${workshop}/${sha256}`;
 
-/** Under one beginning, so that one retention lock covers the sealed files of all workshops. */
+/** With a common prefix, so that one retention lock covers the sealed files of all workshops. */
 const blobKey = (workshop: string, sha256: string): string => `sha256/${workshop}/${sha256}`;
 
-/** Where a sealed file may lie: where its workshop keeps its own, and for a pack of before that, where all lay together. */
+/** Possible keys of a sealed file: that of its workshop, and for an old pack that of the former common place. */
 const placesOf = ({ workshop, sha256, isShared = false }: BlobName): string[] => [
   blobKey(workshop, sha256),
   ...(isShared ? [`sha256/${sha256}`] : []),
 ];
 
-/** What SQLite says where its disk cannot be written or read, as when it is full or has become read-only. */
+/** Error codes of SQLite if its disk cannot be written or read, as when it is full or has become read-only. */
 const DISK_FAILS = /SQLITE_(?:FULL|READONLY|IOERR|CANTOPEN)/;
 
-/** An exception inside an object is a fault of this code; anything else is the way to the object, or the disk under it. */
+/**
+ * Whether an exception is an error of our code; any other comes from the connection to the object, or from its disk.
+ */
 const isOurFault = (error: Error): boolean =>
   'remote' in error &&
   error.remote === true &&
   !('overloaded' in error && error.overloaded) &&
   !DISK_FAILS.test(error.message);
 
-/** What SQLite says of a database that is damaged, or is none any more. */
+/** Error codes of SQLite for a damaged database, or a file that is not a database any more. */
 const IS_DAMAGED = /SQLITE_(?:CORRUPT|NOTADB)/;
 
 async function reached<T>(

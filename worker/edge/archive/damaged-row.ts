@@ -1,38 +1,38 @@
-/** A row of a table that is not what was kept, and what can be done about it. */
+/** Damaged row of a table, and its remedy. */
 export interface RowDamage {
-  /** Which row. */
+  /** Name of the row. */
   what: string;
-  /** In a sentence, without the stop. */
+  /** Remedy in a sentence, without the full stop. */
   remedy: string;
 }
 
-/** Between objects only the message of an error is passed on. */
+/** Only the message of an error is passed between objects. */
 const MESSAGE = /DAMAGED_ROW (\{.*\})/;
 
-/** Ends the answer of an object that would have to be given from a damaged row. */
+/** Stops a call to an object that would return data from a damaged row. */
 export class DamagedRow extends Error {
   constructor(damage: RowDamage) {
     super(`DAMAGED_ROW ${JSON.stringify(damage)}`);
   }
 }
 
-/** The damage that an error is about; undefined where it is about anything else. */
+/** Returns the damage in an error message; undefined for any other error. */
 export function damageIn(message: string): RowDamage | undefined {
   const text = MESSAGE.exec(message)?.[1];
   return text === undefined ? undefined : (JSON.parse(text) as RowDamage);
 }
 
 /**
- * What a column holds as JSON.
+ * Parses the JSON in a column.
  *
- * @throws DamagedRow where it is none, or not of its form
+ * @throws DamagedRow if it is not JSON, or not of its form
  */
 export function columnJson<T>(text: string, isOfForm: (value: unknown) => boolean, damage: RowDamage): T {
   try {
     const value: unknown = JSON.parse(text);
     if (isOfForm(value)) return value as T;
   } catch {
-    // Said below, as what is of another form is.
+    // Reported below, like JSON of another form.
   }
   throw new DamagedRow(damage);
 }

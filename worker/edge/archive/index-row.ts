@@ -1,7 +1,7 @@
 import type { PackSummary } from '../../core/core.ts';
 import type { IndexedPack } from './archive.ts';
 
-/** A row of the list of all packs, as it stands there. */
+/** Row in the list of all packs, as stored. */
 export interface IndexRow {
   pack: string;
   registration: string;
@@ -11,7 +11,7 @@ export interface IndexRow {
   withdrawnAt: string | null;
 }
 
-/** What a row says, where it says the same of itself twice; undefined where it cannot be read. */
+/** Reads a row, if its two copies of a fact agree; undefined if it cannot be read. */
 export function indexedPackIn({ summary: text, supersededBy, withdrawnAt, ...row }: IndexRow): IndexedPack | undefined {
   try {
     const summary = JSON.parse(text) as PackSummary | null;

@@ -7,26 +7,26 @@ import { sha256 } from '../../core/pack/digest.ts';
 // whole, also for a range: only the whole has a digest.
 
 /**
- * Writes a file under its digest, unless it stands there whole: it would be the same, and a bucket under a retention lock refuses to
- * write anything again. What stands there damaged is replaced.
+ * Writes a file under its digest, unless it is already there undamaged: it would be the same, and a bucket under a
+ * retention lock refuses to write anything again. A damaged file is replaced.
  */
 export async function keepBlob(bucket: R2Bucket, key: string, digest: string, bytes: Uint8Array): Promise<void> {
   const standing = await storedAt(bucket, key, digest);
   if (standing.kind === 'whole') return;
-  // Never over what somebody else wrote meanwhile: that may be on the disk already, and named by a ledger.
+  // Never overwrites a file written by somebody else since: it may be on the disk already, and named by a ledger.
   const onlyIf = standing.kind === 'none' ? { onlyIf: NOTHING_STANDS } : {};
   await bucket.put(key, bytes, { sha256: digest, ...onlyIf });
 }
 
 const NOTHING_STANDS = new Headers({ 'If-None-Match': '*' });
 
-/** What stands under a key. */
+/** State of a stored file. */
 export type Stored = { kind: 'whole'; bytes: Uint8Array } | { kind: 'none' } | { kind: 'damaged' };
 
-/** How often a file is read that breaks off: a connection may break, a file that was cut breaks off each time. */
+/** Max. number of reads of a file that breaks off: a connection may break, a truncated file breaks off each time. */
 const MAX_READS = 3;
 
-/** Reads a file and holds it against its digest. */
+/** Reads a file and compares it with its digest. */
 export async function storedAt(bucket: R2Bucket, key: string, digest: string): Promise<Stored> {
   for (let reads = 0; reads < MAX_READS; reads++) {
     const object = await bucket.get(key);

@@ -1,24 +1,24 @@
 /**
- * What the one machine does for an archive that lives on it, and the platform does by itself: it knows which objects were ever begun,
- * because merely asking one makes its file; and it writes files through to the disk before the ledger names them.
+ * Services of the local machine that the platform provides automatically: it knows which objects exist, because calling
+ * one creates its file; and it flushes files to the disk before the ledger names them.
  */
 export interface Machine {
-  /** Whether an object with this identifier was ever begun. */
+  /** Whether an object with this identifier exists. */
   hasObject(className: 'Ledger' | 'Workshop', id: string): Promise<boolean>;
-  /** Whether the database of an object is damaged: asked only where the object does not answer. */
+  /** Whether the database of an object is damaged: checked only if the object does not respond. */
   isDamaged(className: 'Ledger' | 'Workshop', id: string): Promise<boolean>;
-  /** Comes back once the files under these keys of the bucket outlast a power cut. */
+  /** Resolves once the files under these keys of the bucket outlast a power cut. */
   settle(keys: readonly string[]): Promise<void>;
 }
 
-/** On the platform an object that was only asked keeps nothing, and what was put is safe. */
+/** On the platform an object that was only read keeps nothing, and stored files are durable. */
 const PLATFORM: Machine = {
   hasObject: async () => true,
   isDamaged: async () => false,
   settle: async () => undefined,
 };
 
-/** The machine behind a binding, or the platform where none is bound. */
+/** Returns the machine behind a binding; the platform if none is bound. */
 export function machineBehind(binding: Fetcher | undefined): Machine {
   if (!binding) return PLATFORM;
   const begun = new Set<string>();

@@ -1,17 +1,19 @@
-/** A step of a schema: SQL without parameters. Steps are only ever added. */
+/** Step of a schema: SQL without parameters. Steps are only ever added. */
 export type Migration = string;
 
-/** Whether an object has ever kept anything: whoever only asks leaves nothing behind. */
+/** Whether an object has ever stored anything: reads leave nothing behind. */
 export function hasTables(storage: DurableObjectStorage): boolean {
   return storage.sql.exec(`SELECT 1 FROM sqlite_master WHERE name = 'schemaVersion'`).toArray().length > 0;
 }
 
 /**
- * Brings the tables of a Durable Object up to date. The number of steps taken is kept beside the tables, because the storage
- * of an object does not offer `PRAGMA user_version`. It never goes down: code that is older than the tables leaves them as they
- * are, and newer code does not take its steps twice. Writes nothing where nothing is to be done, so that a full disk can be read.
+ * Brings the tables of a Durable Object up to date. The number of steps taken is kept with the tables, because the
+ * storage of an object does not offer `PRAGMA user_version`. It never goes down: code that is older than the tables
+ * leaves them unchanged, and newer code does not repeat its steps. Writes nothing if nothing changes, so that a full
+ * disk can be read.
  *
- * It is kept twice, because the code of the first edition sets `schemaVersion` to the number of steps that it knows itself.
+ * It is kept twice, because the code of the first edition sets `schemaVersion` to the number of steps that it knows
+ * itself.
  */
 export function migrate(storage: DurableObjectStorage, migrations: readonly Migration[]): void {
   const taken = hasTables(storage) ? stepsTaken(storage) : undefined;

@@ -1,4 +1,4 @@
-/** Which part of a list is asked for: items after a cursor that an earlier page gave. */
+/** Requested part of a list: items after the cursor of an earlier page. */
 export interface PageRequest {
   after?: string;
   limit: number;
@@ -10,7 +10,7 @@ export interface Page<Item> {
   next: string | null;
 }
 
-/** A page out of rows read with one more than the limit, which tells whether another page follows. */
+/** Returns a page from rows read with one more than the limit, which shows whether another page follows. */
 export function pageOf<Item>(rows: Item[], limit: number, cursorOf: (item: Item) => string): Page<Item> {
   const items = rows.slice(0, limit);
   const last = items.at(-1);

@@ -1,6 +1,6 @@
 /**
- * Runs tasks one after another. The gates of a Durable Object let other requests in while it waits for anything but its
- * storage, such as a digest; what reads, waits and then writes must therefore take its turn.
+ * Returns a queue that runs tasks one after another. The gates of a Durable Object let other requests in while it waits
+ * for anything but its storage, such as a digest; tasks that read, wait and then write must therefore run in a queue.
  */
 export function serialQueue(): <T>(task: () => Promise<T>) => Promise<T> {
   let last: Promise<unknown> = Promise.resolve();

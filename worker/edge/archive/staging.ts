@@ -4,14 +4,15 @@ import type { LedgerName, SealFacts } from './archive.ts';
 // compared with the manifest and must have our markup.
 
 /**
- * What was brought for the restoration of one ledger, until it is taken over: apart from the sealed files, which under a retention lock
- * can never be cleared away, and apart for each ledger, so that nobody comes by the file of another through its digest.
+ * Returns the folder of files staged for the restoration of one ledger. It is separate from the sealed files, which
+ * under a retention lock can never be deleted, and separate for each ledger, so that nobody gets the file of another
+ * through its digest.
  */
 const folderOf = ({ workshop, registration }: LedgerName): string => `staged/${workshop}/${registration}/`;
 
 export const stagedKey = (name: LedgerName, sha256: string): string => `${folderOf(name)}${sha256}`;
 
-/** Keeps a file as brought, with what its seal proves where it has one. */
+/** Stages a file, with the facts of its seal if it has one. */
 export async function stage(
   bucket: R2Bucket,
   name: LedgerName,
@@ -21,7 +22,7 @@ export async function stage(
   await bucket.put(stagedKey(name, sha256), bytes, { sha256, customMetadata });
 }
 
-/** Every file that was brought, by digest. */
+/** Returns every staged file, by digest. */
 export async function staged(bucket: R2Bucket, name: LedgerName): Promise<Map<string, SealFacts | null>> {
   const prefix = folderOf(name);
   const found = new Map<string, SealFacts | null>();
@@ -37,10 +38,10 @@ export async function staged(bucket: R2Bucket, name: LedgerName): Promise<Map<st
   return found;
 }
 
-/** Most keys that the platform deletes in one call. */
+/** Max. keys that the platform deletes in one call. */
 const DELETED_AT_ONCE = 1000;
 
-/** Clears away what was brought. */
+/** Deletes staged files. */
 export async function unstage(bucket: R2Bucket, name: LedgerName, digests: readonly string[]): Promise<void> {
   for (let at = 0; at < digests.length; at += DELETED_AT_ONCE)
     await bucket.delete(digests.slice(at, at + DELETED_AT_ONCE).map((sha256) => stagedKey(name, sha256)));

@@ -1,17 +1,17 @@
 import { LIMITS } from '../../core/limits.ts';
 import { DAY_MS } from '../../core/units/calendar.ts';
 
-/** Where files lie that were handed in, for a record or for a restoration. */
+/** Folders of uploaded files, for a record or for a restoration. */
 const HANDED_IN = ['attachments/', 'staged/'] as const;
 
 /**
- * Clears away files that were handed in long ago, so that what no record ever named and no restoration took over does not stay for ever.
+ * Deletes files uploaded long ago, so that files that no record named and no restoration used do not stay forever.
  *
- * A file may be swept while a visit that names it is being released. A release therefore keeps what it uses as blobs of its own
- * before the pack exists, and no pack ever reads what is swept here: it finds the file or it does not, and where it does not nothing
- * is sealed. A visit left open for that long says that the file is missing, and it is handed in again.
+ * A file may be swept while a visit that names it is being released. A release therefore keeps its own copy of the
+ * files before the pack exists, and no pack ever reads what is swept here: if a file is missing, nothing is sealed. A
+ * visit left open for that long reports the file as missing, and it is uploaded again.
  *
- * @returns how many were cleared; at most one listing of each place, the rest at the next call
+ * @returns number of deleted files; one listing of each folder per call, the rest at the next call
  */
 export async function sweepHandedIn(bucket: R2Bucket, now: Date): Promise<number> {
   const oldest = new Date(now.getTime() - LIMITS.handedInDays * DAY_MS);

@@ -1,12 +1,12 @@
-/** One media range of an `Accept` header with its weight. */
+/** Media range of an `Accept` header with its weight. */
 interface MediaRange {
   type: string;
   weight: number;
 }
 
 /**
- * The first of the offered media types that the client likes best (RFC 9110, 12.5.1), or undefined where it likes none.
- * A client that says nothing gets the first.
+ * Returns the first of the offered media types that the client prefers (RFC 9110, 12.5.1), or undefined if it accepts
+ * none. Without an `Accept` header, the first offer.
  */
 export function preferred<const Offer extends string>(
   accept: string | null,
@@ -26,7 +26,7 @@ function rangeOf(text: string): MediaRange {
   return { type, weight: Number.isFinite(weight) ? weight : 0 };
 }
 
-/** The most specific range that covers a type decides. */
+/** Returns the weight of the most specific range that matches a type. */
 function weightOf(offer: string, ranges: readonly MediaRange[]): number {
   const candidates = [offer, `${offer.split('/')[0]}/*`, '*/*'];
   const found = candidates.map((type) => ranges.find((range) => range.type === type)).find((range) => range);

@@ -5,7 +5,7 @@ import { HttpProblem } from './problem.ts';
 import { tooMany } from './rate-limit.ts';
 import type { Access, Call, Caller } from './route.ts';
 
-/** `slip_<workshop>_<token>`: a key names its workshop, so that nothing has to be searched. */
+/** Format of a key, `slip_<workshop>_<token>`: it names its workshop, so that nothing has to be searched. */
 const KEY = /^slip_([a-z0-9][a-z0-9-]{0,38})_[A-Za-z0-9_-]{43}$/;
 
 const NOBODY: Caller = { workshop: '', key: '', person: null, rate: undefined, secret: '' };
@@ -13,9 +13,9 @@ const NOBODY: Caller = { workshop: '', key: '', person: null, rate: undefined, s
 export const keyText = (workshop: string, token: string): string => `slip_${workshop}_${token}`;
 
 /**
- * Finds out who calls.
+ * Identifies the caller.
  *
- * @throws Refusal 401 without a valid key, 403 when the key lacks the scope
+ * @throws HttpProblem 401 without a valid key, 403 if the key lacks the scope
  */
 export async function admit(
   request: Request,
@@ -26,7 +26,7 @@ export async function admit(
   const secret = /^Bearer ([\x21-\x7e]+)$/i.exec(request.headers.get('Authorization') ?? '')?.[1];
   if (!secret) throw new HttpProblem('unauthorized', 'Send a key as Authorization: Bearer <key>');
   if (access === 'deployment') {
-    // Digests are compared, so that the time taken says nothing about the secret.
+    // Digests are compared, so that the time taken reveals nothing about the secret.
     const isSame = world.adminSecret && (await sha256(secret)) === (await sha256(world.adminSecret));
     if (isSame) return NOBODY;
     throw new HttpProblem('unauthorized', 'Only the secret of the deployment opens this');

@@ -1,13 +1,13 @@
 import type { Reached } from '../archive/archive.ts';
 import { HttpProblem } from './problem.ts';
 
-/** A JSON answer; what stands in the archive may change, so it is not kept by caches unless the caller says so. */
+/** Returns a JSON response. The archive may change, so caches do not keep it unless the caller says so. */
 export function json(body: unknown, status = 200, headers: Readonly<Record<string, string>> = {}): Response {
   const fixed = { 'Content-Type': 'application/json', 'Cache-Control': 'private, no-cache' };
   return new Response(`${JSON.stringify(body, null, 2)}\n`, { status, headers: { ...fixed, ...headers } });
 }
 
-/** The archive's answer; a failure to reach it becomes 503, damage to what it holds 500. */
+/** Unwraps a result of the archive; a failure to reach it becomes 503, damaged data 500. */
 export function orUnavailable<T>(outcome: Reached<T>): T {
   if (outcome.ok) return outcome.value;
   throw outcome.reason === 'damaged'
@@ -15,25 +15,25 @@ export function orUnavailable<T>(outcome: Reached<T>): T {
     : new ArchiveUnavailable(outcome.cause);
 }
 
-/** The archive's answer, or null where what it holds is damaged: for what is mended by putting it there again. */
+/** Unwraps a result of the archive, or null if the data is damaged: for data that is repaired by storing it again. */
 export const orNone = <T>(outcome: Reached<T | null>): T | null =>
   !outcome.ok && outcome.reason === 'damaged' ? null : orUnavailable(outcome);
 
-/** What the log says of an answer that did not come. */
+/** Returns the cause of a failure, for the log. */
 export const causeOf = (outcome: Exclude<Reached<unknown>, { ok: true }>): string =>
   outcome.reason === 'damaged' ? outcome.what : outcome.cause;
 
-/** A refusal that remembers what the archive said, for the log only. */
+/** Problem with the error of the archive, for the log only. */
 export class ArchiveUnavailable extends HttpProblem {
   readonly reason: string;
 
   constructor(cause: string) {
-    super('unavailable', 'Send the same request again shortly; if that goes on, look into the log of the service');
+    super('unavailable', 'Send the same request again shortly; if it fails again, check the log of the service');
     this.reason = cause;
   }
 }
 
-/** A refusal that remembers which stored file or row is not what was kept, for the log only. */
+/** Problem with the name of the damaged file or row, for the log only. */
 export class ArchiveDamaged extends HttpProblem {
   readonly file: string;
 
@@ -43,7 +43,7 @@ export class ArchiveDamaged extends HttpProblem {
   }
 }
 
-/** Something that has to be there. */
+/** Returns a value that must exist; else throws 404. */
 export function orNotFound<T>(value: T | null | undefined, what: string): T {
   if (value === null || value === undefined) throw new HttpProblem('not-found', `There is no ${what}`);
   return value;

@@ -12,7 +12,7 @@ import type { Call, Caller, Dependencies, Route } from './route.ts';
 import { ROUTES } from './routes.ts';
 import { securityHeaders } from './security-headers.ts';
 
-/** The service: the route table bound to what it depends on. */
+/** Creates the service: the routes bound to their dependencies. */
 export function createApp(dependencies: Dependencies): Hono {
   const app = new Hono();
   app.use(securityHeaders, methodNotAllowed({ app, onMethodNotAllowed: refusedMethod }));
@@ -25,7 +25,7 @@ export function createApp(dependencies: Dependencies): Hono {
   return app;
 }
 
-/** Runs one handler; whatever goes wrong becomes an answer here. */
+/** Runs a handler; errors become responses here. */
 async function handled(context: Context, route: Route, dependencies: Dependencies): Promise<Response> {
   const [, path, access, operation] = route;
   const request = context.req.raw;
@@ -40,25 +40,30 @@ async function handled(context: Context, route: Route, dependencies: Dependencie
   }
 }
 
-/** Work that the platform is asked to wait for. Whoever calls without a platform, as tests do, has it done all the same. */
+/**
+ * Returns the function for work that the platform waits for. Without a platform, as in tests, the work is also done.
+ */
 function laterOf(context: Context, { log }: World): Call['later'] {
   return (task) => {
     const done = task().catch((error: unknown) => log({ code: 'UNEXPECTED_FAILURE', route: 'later', ...told(error) }));
     try {
       context.executionCtx.waitUntil(done);
     } catch {
-      // There is no execution context: the task runs on by itself.
+      // There is no execution context: the task continues without one.
     }
   };
 }
 
-/** Every answer to a key says what is left of its share. */
+/** Adds to the response for a key the number of requests that it has left. */
 function withRate(response: Response, { rate }: Caller): Response {
   for (const [name, value] of Object.entries(rate ? rateHeaders(rate) : {})) response.headers.set(name, value);
   return response;
 }
 
-/** The log gets the pattern of the route, never the address: an address may hold a token. */
+/**
+ * Turns an error into a response. The log gets the pattern of the route, never the address: an address may contain a
+ * token.
+ */
 function failed(error: unknown, route: string, { log }: World): Response {
   if (error instanceof ArchiveUnavailable) log({ code: 'ARCHIVE_UNAVAILABLE', cause: error.reason });
   if (error instanceof ArchiveDamaged) log({ code: 'FILE_DAMAGED', file: error.file });
@@ -72,7 +77,7 @@ function failed(error: unknown, route: string, { log }: World): Response {
 const told = (error: unknown): { name: string; message: string } =>
   error instanceof Error ? { name: error.name, message: error.message } : { name: 'unknown', message: String(error) };
 
-/** Whoever opens a link reads a page, whatever went wrong: a program gets the problem as data. */
+/** Turns a problem behind a link into a page for its reader; a program gets the problem as data. */
 function toReader(request: Request, path: string, response: Response): Response {
   const isReader = path.startsWith('/p/') && request.headers.get('Accept')?.includes('text/html');
   if (!isReader || response.status < 500) return response;
@@ -81,16 +86,16 @@ function toReader(request: Request, path: string, response: Response): Response 
   return htmlPage('trouble-page', view, { status, locale: localeOfReader(request) });
 }
 
-/** Somebody who typed an address is led on; whoever asks for data gets the problem as data. */
+/** Response for an unknown address: a page with links for a browser, the problem as data for a program. */
 function nothingFor({ headers }: Request, path: string): Response {
   const isReader = headers.get('Accept')?.includes('text/html') && !path.startsWith('/v1/');
   if (isReader) return htmlPage('nothing-page', {}, { status: 404 });
   return problemResponse(new HttpProblem('not-found', 'No such address; /v1/openapi.json lists them all'));
 }
 
-/** An address that is there, for other methods. */
+/** Response for a known address with another method. */
 function refusedMethod(context: Context, methods: readonly string[]): Response {
-  // Hono would keep the headers of the answer that this one replaces.
+  // Hono would keep the headers of the response that this one replaces.
   context.res = undefined;
   const allowed = methods.join(', ');
   const detail = `${context.req.method} must be one of ${allowed}`;

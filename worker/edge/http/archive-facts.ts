@@ -5,7 +5,7 @@ import { orUnavailable } from './answer.ts';
 import { openBefore } from './open-before.ts';
 import type { Call } from './route.ts';
 
-/** What the archive tells the gate of a visit, its files apart. */
+/** Returns the facts of the archive for the release check of a visit, without those of its files. */
 export async function archiveFacts(
   call: Call,
   name: LedgerName,

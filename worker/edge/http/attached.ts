@@ -5,13 +5,13 @@ import { orNone, orUnavailable } from './answer.ts';
 import { HttpProblem } from './problem.ts';
 import type { Call } from './route.ts';
 
-/** The schema allows fewer: a record with more is refused by it. */
+/** Max. number of files; the schema allows fewer and refuses a record with more. */
 const MAX_ASKED = 100;
 
 /**
- * What is known of the files that a record names.
+ * Returns the facts of the files that a record names.
  *
- * @param value the record, not yet read: of any shape
+ * @param value unchecked record, of any shape
  */
 export async function attachmentFacts(call: Call, value: unknown): Promise<NonNullable<ArchiveFacts['attachments']>> {
   const known = await Promise.all(
@@ -21,8 +21,8 @@ export async function attachmentFacts(call: Call, value: unknown): Promise<NonNu
     }),
   );
   const facts: Record<string, AttachmentFact> = {};
-  // What is damaged counts as not handed in: to hand it in again is what heals it.
-  // One after another: what an earlier inspection let pass has to be held to be looked into.
+  // Damaged files count as not uploaded: another upload repairs them. One after another: a file that an earlier
+  // inspection accepted has to be in memory to be inspected.
   for (const { name, fact } of known) {
     const current = isCurrent(call, fact) ? fact : await lookedIntoAgain(call, name);
     if (current) facts[name.sha256] = current;
@@ -30,18 +30,21 @@ export async function attachmentFacts(call: Call, value: unknown): Promise<NonNu
   return facts;
 }
 
-/** Whether a file was refused, or let pass by the inspection of now: what an earlier one let pass, a release might trip over. */
+/**
+ * Whether a file was refused, or accepted by the current inspection: one that an earlier inspection accepted might
+ * break a release.
+ */
 export function isCurrent({ pipeline }: Call, fact: AttachmentFact | null): boolean {
   return !fact?.ok || fact.inspection === pipeline.INSPECTION;
 }
 
-/** What looking into a file gives. */
+/** Inspects a file and returns the facts. */
 export async function inspected({ pipeline }: Call, bytes: Uint8Array): Promise<AttachmentFact> {
   const found = await pipeline.inspectAttachment(bytes);
   return found.ok ? { ...found, bytes: bytes.length, inspection: pipeline.INSPECTION } : found;
 }
 
-/** The file is kept whatever comes of it: it was taken once, and whoever handed it in may want it back. */
+/** Inspects a kept file again. It stays in any case: it was accepted once, and its sender may want it back. */
 async function lookedIntoAgain(call: Call, name: AttachmentName): Promise<AttachmentFact | null> {
   const bytes = orNone(await call.world.archive.attachment(name));
   if (!bytes) return null;
@@ -58,9 +61,9 @@ function digestsIn(value: unknown): string[] {
 }
 
 /**
- * The files that go into a pack, by digest: those that the assessment found fit for it.
+ * Returns the files of a pack, by digest: those that the assessment found usable.
  *
- * @throws Refusal 409 when one was cleared away since the assessment
+ * @throws HttpProblem 409 if a file was cleared since the assessment
  */
 export async function attachedFiles(call: Call, { attachments }: Assessed): Promise<Record<string, Uint8Array>> {
   const files: Record<string, Uint8Array> = {};
@@ -68,7 +71,7 @@ export async function attachedFiles(call: Call, { attachments }: Assessed): Prom
   await Promise.all(
     wanted.map(async ([sha256]) => {
       const bytes = orUnavailable(await call.world.archive.attachment({ workshop: call.caller.workshop, sha256 }));
-      if (!bytes) throw new HttpProblem('conflict', `The file ${sha256} was cleared away meanwhile: hand it in again`);
+      if (!bytes) throw new HttpProblem('conflict', `The file ${sha256} was deleted in the meantime: upload it again`);
       files[sha256] = bytes;
     }),
   );

@@ -14,12 +14,12 @@ interface BlobOptions {
   cacheControl: string;
 }
 
-/** A sealed file never changes; only its owner's own cache may keep it. */
+/** Cache header of sealed files, which never change; only the reader's own cache may keep them. */
 export const IMMUTABLE = 'private, max-age=31536000, immutable';
 
 /**
- * A sealed file: conditional, in parts where asked for, with a name to save it under. It is read whole even for a part, because only the
- * whole can be held against its digest.
+ * Returns a sealed file: conditional, in parts if requested, with a name to save it under. It is read whole even for a
+ * part, because only the whole can be compared with its digest.
  */
 export async function blobResponse(
   call: Call,

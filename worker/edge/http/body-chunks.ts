@@ -1,12 +1,12 @@
 import { HttpProblem } from './problem.ts';
 
 /**
- * The body of a request in pieces, counted while they come, because a body sent in chunks does not announce its length.
+ * Yields the body of a request in pieces, counted as they come, because a chunked body does not announce its length.
  *
- * @throws Refusal 413, and 400 when the client breaks off
+ * @throws HttpProblem 413, and 400 if the client breaks off
  */
 export async function* bodyChunks(request: Request, maxBytes: number): AsyncGenerator<Uint8Array> {
-  const tooLarge = () => new HttpProblem('body-too-large', `The body must be at most ${maxBytes} bytes`);
+  const tooLarge = () => new HttpProblem('body-too-large', `The body must not exceed ${maxBytes} bytes`);
   if (Number(request.headers.get('Content-Length') ?? 0) > maxBytes) throw tooLarge();
   let bytes = 0;
   try {
@@ -16,7 +16,7 @@ export async function* bodyChunks(request: Request, maxBytes: number): AsyncGene
       yield chunk;
     }
   } catch (error) {
-    // Whoever sent it may be gone: no failure of ours, whatever the platform throws.
+    // The sender may be gone: not a failure of the service, even if the platform throws.
     throw error instanceof HttpProblem
       ? error
       : new HttpProblem('malformed-request', 'The body broke off before its end');

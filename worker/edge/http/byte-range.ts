@@ -4,12 +4,12 @@ export interface ByteRange {
   length: number;
 }
 
-/** What a `Range` header asks for: a part, everything, or a part that does not exist. */
+/** Range that a `Range` header requests: a part, everything, or a part that does not exist. */
 export type WantedRange = { kind: 'part'; range: ByteRange } | { kind: 'whole' } | { kind: 'none' };
 
 /**
- * Reads a `Range` header (RFC 9110, 14.2). Several ranges, other units and what cannot be read are answered with the whole,
- * as the standard allows.
+ * Parses a `Range` header (RFC 9110, 14.2). For several ranges, other units and unreadable headers the whole is
+ * returned, as the standard allows.
  */
 export function wantedRange(header: string | null, size: number): WantedRange {
   const [, first, last] = /^bytes=(\d*)-(\d*)$/.exec(header?.trim() ?? '') ?? [];

@@ -4,10 +4,10 @@ import { HttpProblem } from './problem.ts';
 // A `PUT` of the stored record itself succeeds, also under an `If-Match` that it made outdated (RFC 9110, 13.1.1
 // allows it). A client that lost a response could not tell its own amendment from another one.
 
-/** A strong entity tag (RFC 9110, 8.8.3) around a digest. */
+/** Returns a strong entity tag (RFC 9110, 8.8.3) around a digest. */
 export const entityTag = (digest: string): string => `"${digest}"`;
 
-/** What the `If-Match` or `If-None-Match` of a write says about what its sender has read (RFC 9110, 13.1). */
+/** Returns the condition of a write from `If-Match` or `If-None-Match`: what its sender has read (RFC 9110, 13.1). */
 export function expectedOf(request: Request): Expected {
   const ifMatch = request.headers.get('If-Match')?.trim();
   const ifNoneMatch = request.headers.get('If-None-Match')?.trim();
@@ -20,12 +20,12 @@ export function expectedOf(request: Request): Expected {
   return { kind: 'unstated' };
 }
 
-/** The digests that an `If-Match` names. A weak tag never matches, so it is left out. */
+/** Returns the digests in an `If-Match`. A weak tag never matches, so it is left out. */
 function strongTags(header: string): string[] {
   return [...header.matchAll(/(W\/)?"([^"]*)"/g)].filter(([, weak]) => !weak).map(([, , digest]) => digest ?? '');
 }
 
-/** Whether the reader has this form already (RFC 9110, 13.1.2: weak comparison). */
+/** Whether the reader already has this version (RFC 9110, 13.1.2: weak comparison). */
 export function isKnown(request: Request, digest: string): boolean {
   const header = request.headers.get('If-None-Match')?.trim();
   if (!header) return false;
@@ -33,9 +33,9 @@ export function isKnown(request: Request, digest: string): boolean {
 }
 
 /**
- * The digest that a release must name.
+ * Checks that a release names the current digest.
  *
- * @throws Refusal 428 without `If-Match`, 412 when it names another
+ * @throws HttpProblem 428 without `If-Match`, 412 if it names another
  */
 export function requireMatch(request: Request, digest: string, whatToRead: string): void {
   const header = request.headers.get('If-Match')?.trim();

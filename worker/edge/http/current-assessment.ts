@@ -10,19 +10,19 @@ import type { Call } from './route.ts';
 // The ETag of a visit is the digest of its record and guards amendments. The ETag of its assessment also covers rule
 // set and regime: it is what an inspector reads and releases. New rules therefore change only the second.
 
-/** A kept visit with what the core makes of it now. */
+/** Kept visit with its current assessment. */
 export interface CurrentAssessment {
   kept: KeptVisit;
   assessed: Assessed;
-  /** Where its next pack would stand. */
+  /** Place of its next pack. */
   place: PackPlace;
   at: string;
 }
 
 /**
- * Reads the visit in the path and assesses it, with what is known of its files.
+ * Reads the visit in the path and assesses it, with the facts of its files.
  *
- * @throws Refusal 404 when the caller's workshop has no such visit
+ * @throws HttpProblem 404 if the caller's workshop has no such visit
  */
 export async function currentAssessment(call: Call): Promise<CurrentAssessment> {
   const name = ledgerOf(call);
@@ -31,7 +31,7 @@ export async function currentAssessment(call: Call): Promise<CurrentAssessment> 
   return assessedAmong(call, orUnavailable(await ask));
 }
 
-/** The visit in the path as it stands, assessed: of this moment, which may be later than the one at which it was asked for. */
+/** Assesses the visit in the path as of now, which may be later than the time of the request. */
 export async function assessedAmong(call: Call, among: VisitAmongPacks): Promise<CurrentAssessment> {
   const at = call.world.now().toISOString();
   const kept = orNotFound(among.kept, 'such visit of this aircraft');
@@ -40,7 +40,11 @@ export async function assessedAmong(call: Call, among: VisitAmongPacks): Promise
   return { kept, assessed, place: among.place, at };
 }
 
-/** @throws Refusal 422 with every issue, when the value is no record */
+/**
+ * Assesses a record.
+ *
+ * @throws HttpProblem 422 with every issue, if the value is not a record
+ */
 export async function assessedOr422(call: Call, value: unknown, at: string, facts: ArchiveFacts): Promise<Assessed> {
   const attachments = await attachmentFacts(call, value);
   const outcome = await call.pipeline.assess(value, at, { ...facts, attachments });

@@ -3,16 +3,16 @@ import { OpenItem, OpenLimit, Readings, ReadLandings, ReadMeter } from '../../co
 import { OwnerDue, OwnerLimit } from '../../core/pack/owner-facts-schema.ts';
 import { PackSummary } from '../../core/pack/summary.ts';
 
-/** Something that stands open, as it is kept. */
+/** Open item as kept. */
 const KeptItem = OpenItem.extend({ until: OpenLimit.loose(), done: OpenLimit.loose().exactOptional() }).loose();
 
-/** Meters as they were read last, as they are kept. */
+/** Latest meter readings as kept. */
 const KeptReadings = Readings.extend({
   meters: z.array(ReadMeter.loose()),
   landings: ReadLandings.loose().exactOptional(),
 }).loose();
 
-/** What stands open after a pack. Members that are not known here are let be. */
+/** Open items after a pack. Unknown members are accepted. */
 export const OpenFacts = z.looseObject({
   over: z.string().nullable(),
   items: z.array(KeptItem),
@@ -21,7 +21,7 @@ export const OpenFacts = z.looseObject({
 
 export const SealedBy = z.looseObject({ id: z.string(), name: z.string(), kid: z.string() });
 
-/** What loadings are worked out from: the figures that everything else is added to. */
+/** Basis of loadings: the figures to which everything else is added. */
 const Loading = z.looseObject({
   aircraft: z.looseObject({ stations: z.array(z.looseObject({})) }),
   empty: z.looseObject({ massKg: z.number(), momentKgMm: z.number() }),
@@ -29,7 +29,7 @@ const Loading = z.looseObject({
   limits: z.looseObject({}),
 });
 
-/** The facts of a pack, whole: what is restored has to be of this form. */
+/** Whole facts of a pack: restored facts must have this form. */
 export const FactsForm = z.looseObject({
   format: z.literal('slipmark-facts/1'),
   summary: z.strictObject(PackSummary.shape),
@@ -43,7 +43,7 @@ export const FactsForm = z.looseObject({
 });
 export type FactsForm = z.infer<typeof FactsForm>;
 
-/** What lists show of a pack, out of its facts; undefined where they have none that can be read. */
+/** Returns the summary for lists from the facts of a pack; undefined if they have none that can be read. */
 export function summaryIn(factsJson: string): z.infer<typeof PackSummary> | undefined {
   try {
     return z.object({ summary: z.strictObject(PackSummary.shape) }).safeParse(JSON.parse(factsJson)).data?.summary;

@@ -11,7 +11,7 @@ interface PageOptions {
   locale?: Locale;
 }
 
-/** A page that is for one reader only, and never kept. */
+/** Returns a page for one reader only, never cached. */
 export function htmlPage(
   template: string,
   view: View,

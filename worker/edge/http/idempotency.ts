@@ -5,7 +5,7 @@ import { base64url } from '../world.ts';
 import { HttpProblem } from './problem.ts';
 import type { Call } from './route.ts';
 
-/** The `Idempotency-Key` of a request, bound to who sent it and to what was asked, or undefined where none was sent. */
+/** Returns the `Idempotency-Key` of a request, bound to its sender and its content; undefined if none was sent. */
 export async function requestKeyOf({ request, url, caller }: Call, body: unknown): Promise<RequestKey | undefined> {
   const key = idempotencyKeyOf(request);
   if (key === undefined) return undefined;
@@ -19,8 +19,8 @@ export const keyReused = () =>
   new HttpProblem('idempotency-key-reused', 'Use a new Idempotency-Key for a request that differs from an earlier one');
 
 /**
- * The token of a new link. Under an `Idempotency-Key` it is derived from the caller's own key, so that a repeated request
- * can be given the same link although only the digest of the token is kept.
+ * Returns the token of a new link. Under an `Idempotency-Key` it is derived from the caller's own key, so that a
+ * repeated request returns the same link although only the digest of the token is kept.
  */
 export async function linkToken({ request, url, caller, world }: Call): Promise<string> {
   const key = idempotencyKeyOf(request);

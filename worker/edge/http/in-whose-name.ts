@@ -6,13 +6,13 @@ import { HttpProblem } from './problem.ts';
 import type { Call } from './route.ts';
 import { letterheadOf, nameOf } from './sealed-letterhead.ts';
 
-/** Who acts by a key, as entries of a ledger name them. */
+/** Returns the key and the person of a call, for entries of a ledger. */
 export const actorOf = ({ caller }: Call) => ({ key: caller.key, person: caller.person });
 
 /**
- * The person of the workshop's table in whose hand the caller's key is; undefined for a key of a tool or an office.
+ * Returns the person who holds the caller's key; undefined for a key of a tool or an office.
  *
- * @throws Refusal 403 where the table does not have them, or not on this day
+ * @throws HttpProblem 403 if the table does not have them, or not on this day
  */
 export async function personOfKey(call: Call): Promise<RegisteredPerson | undefined> {
   const { person: id, workshop } = call.caller;
@@ -38,11 +38,11 @@ function requireRightsToday(call: Call, { id, from, until }: RegisteredPerson): 
 }
 
 /**
- * Holds that a key in a person's hand releases in that person's name alone. What the record says of the person, the gate holds against
- * the table.
+ * Checks that the key of a person releases only in that person's name. The release check compares the record's data
+ * about the person with the table.
  *
  * @param by person of the record
- * @throws Refusal 403
+ * @throws HttpProblem 403
  */
 export async function requireReleaser(call: Call, by: string): Promise<void> {
   const person = await personOfKey(call);
@@ -50,12 +50,12 @@ export async function requireReleaser(call: Call, by: string): Promise<void> {
 }
 
 /**
- * The name in which a pack is withdrawn. A workshop that keeps a table of people has it withdrawn by one of them alone, with the right to
- * release, on this day.
+ * Returns the name under which a pack is withdrawn. In a workshop with a table of people only one of them may withdraw,
+ * with the right to release, on this day.
  *
- * @param by a person of the table, by identifier or name; where the workshop keeps no table any name, or a person of the record by
- *   identifier
- * @throws Refusal 403
+ * @param by a person of the table, by identifier or name; if the workshop has no table any name, or a person of the
+ * record by identifier
+ * @throws HttpProblem 403
  */
 export async function withdrawerName(call: Call, by: string): Promise<string> {
   const ofKey = await personOfKey(call);
@@ -71,7 +71,7 @@ export async function withdrawerName(call: Call, by: string): Promise<string> {
   return person.name;
 }
 
-/** The name of a person whom the record of the pack knows by this identifier. Damage to it keeps nobody from withdrawing. */
+/** Returns the name of a person in the record of the pack. A damaged record does not prevent a withdrawal. */
 async function nameInPack(call: Call, id: string): Promise<string | undefined> {
   const { pack, ledger } = packOf(call);
   const kept = orUnavailable(await call.world.archive.ledger(ledger, (calls) => calls.pack(pack)));

@@ -3,19 +3,22 @@ import { printParseErrorCode, visit } from 'jsonc-parser';
 // `JSON.parse` runs first, because it is fast; V8 gives the position of an error in prose only. jsonc-parser gives
 // it as an offset, and runs only after a failure.
 
-/** Where a text stops being JSON, from 1. */
+/** Position at which a text stops being JSON, from 1. */
 export interface JsonFault {
   what: string;
   at: { line: number; column: number };
 }
 
-/** Ends the reading at the first fault: after it, brackets match no more, and the parser would follow them without bound. */
+/**
+ * Stops the parser at the first fault: after it, brackets do not match, and the parser would follow them without bound.
+ */
 class FaultFound extends Error {}
 
 /**
- * The first fault of a text that is no JSON. The platform's parser is fast and says little; this one says where.
+ * Returns the first fault of a text that is not JSON. The platform's parser is fast but does not report the position;
+ * this one does.
  *
- * @param text nested no deeper than `structuralDefects` lets pass: the parser calls itself for each level
+ * @param text nested no deeper than `structuralDefects` allows: the parser is recursive
  */
 export function jsonFault(text: string): JsonFault {
   const lines = text.split('\n');

@@ -3,22 +3,22 @@ import { LIMITS } from '../../core/limits.ts';
 import { pointer } from '../../core/record/pointer.ts';
 import type { Defect } from './problem.ts';
 
-/** The scanner's own numbers for its tokens: it declares them in a form that is gone before the code runs. */
+/** Token numbers of the scanner: it declares them in a form that does not exist at run time. */
 const TOKEN = { openBrace: 1, closeBrace: 2, openBracket: 3, closeBracket: 4, comma: 5, string: 10, end: 17 } as const;
 
-/** An object or array that is open while the text is read. */
+/** Open object or array while the text is read. */
 interface Level {
-  /** Keys met so far; undefined in an array. */
+  /** Keys read so far; undefined in an array. */
   keys: Set<string> | undefined;
-  /** Key or index of the value at hand. */
+  /** Key or index of the current value. */
   step: string | number;
   isKeyNext: boolean;
 }
 
 /**
- * What JSON allows and a record must not have: nesting beyond measure, an object of more keys than any has, a key given twice (parsers keep
- * either), and keys that reach into the machinery of objects. Works on any text, in one pass and without recursion, up to a bracket that closes
- * nothing: what follows is no JSON, and its nesting says nothing.
+ * Returns defects that JSON allows and a record must not have: excessive nesting, an object with too many keys,
+ * duplicate keys (parsers keep either), and keys that change prototypes. Works on any text, in one pass and without
+ * recursion, up to an unmatched closing bracket: the rest is not JSON, and its nesting means nothing.
  */
 export function structuralDefects(text: string): Defect[] {
   const scanner = createScanner(text, true);
@@ -68,7 +68,7 @@ function tooManyKeys(levels: readonly Level[]): Defect {
     code: 'JSON_KEYS_TOO_MANY',
     severity: 'blocks',
     pointer: pathOf(levels.slice(0, -1)),
-    sentence: `Cannot read the JSON: an object must have at most ${LIMITS.jsonKeys} keys`,
+    sentence: `Cannot read the JSON: an object must not have more than ${LIMITS.jsonKeys} keys`,
     remedy: 'Remove the keys that no record has; the schema lists those that it may have',
   };
 }
@@ -78,7 +78,7 @@ function tooDeep(levels: readonly Level[]): Defect {
     code: 'JSON_TOO_DEEP',
     severity: 'blocks',
     pointer: pathOf(levels.slice(0, -1)),
-    sentence: `Cannot read the JSON: nesting must be at most ${LIMITS.jsonDepth} levels`,
+    sentence: `Cannot read the JSON: nesting must not exceed ${LIMITS.jsonDepth} levels`,
     remedy: 'Nest less; no part of a record needs as many levels',
   };
 }

@@ -10,9 +10,10 @@ import { shownIn } from './pack-attachments.ts';
 import type { Call } from './route.ts';
 
 /**
- * Where a file of a pack may be read. The first edition kept the files of all workshops in one place, and believed the digests of an
- * import: a ledger that somebody made up then may name files there that are another's. So that place is read only for a pack that was
- * sealed by a key that was made here, and only for files that were sealed with it. All others have to be brought by their workshop.
+ * Returns where a file of a pack may be read. The first edition kept the files of all workshops in one place, and
+ * trusted the digests of an import: a ledger that somebody invented then may name files of another workshop. So that
+ * place is read only for a pack that was sealed by a key made here, and only for files that were sealed with it. All
+ * others must be brought by their workshop.
  */
 export async function blobOf(call: Call, owned: OwnedPack, digest: string): Promise<BlobName> {
   const own = { workshop: owned.name.workshop, sha256: digest };
@@ -29,13 +30,15 @@ async function wasSealedHere(call: Call, owned: OwnedPack, digest: string): Prom
   );
   const { pdfSha256, manifestSha256, recordSha256, documentsSha256 } = owned.pack;
   const isPart = [pdfSha256, manifestSha256, recordSha256, documentsSha256].includes(digest);
-  // Only keys that were taken over can have sealed what an import brought.
+  // Only imported keys can have sealed the packs of an import.
   const areAllOwn = keys.every(isOwnKey);
   if (!areAllOwn && !(await isSealedBy(call, owned, keys.filter(isOwnKey)))) return false;
   return isPart || (await isShown(call, owned, digest));
 }
 
-/** Whether the documents of a pack that was sealed here show a file. Where they are damaged, nothing is known to be shown. */
+/**
+ * Whether the documents of a pack that was sealed here show a file. If they are damaged, no file is known to be shown.
+ */
 async function isShown(call: Call, { name, pack }: OwnedPack, digest: string): Promise<boolean> {
   const { archive } = call.world;
   const part = async <T>(sha256: string): Promise<T> => {
@@ -53,7 +56,9 @@ async function isShown(call: Call, { name, pack }: OwnedPack, digest: string): P
   }
 }
 
-/** Whether a pack is by its seal, its manifest and its documents what the ledger says of it. Nothing that is read here is given out. */
+/**
+ * Whether seal, manifest and documents of a pack match the ledger. Nothing that is read here is returned to the caller.
+ */
 async function isSealedBy(call: Call, { name, pack }: OwnedPack, keys: readonly KeptSealKey[]): Promise<boolean> {
   const { workshop } = name;
   const read = async (digest: string): Promise<Uint8Array> =>

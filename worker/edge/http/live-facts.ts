@@ -10,18 +10,18 @@ import type { Call } from './route.ts';
 import type { UsableFacts } from './sealed-facts.ts';
 import { sealedRecord } from './sealed-record.ts';
 
-/** A pack as its page reads it. */
+/** Pack as its page reads it. */
 interface ReadPack {
   assessed: Assessed;
-  /** What was kept with it. */
+  /** Facts kept with the pack. */
   facts: UsableFacts | undefined;
   fmt: Formatter;
 }
 
 /**
- * What the core makes of the record of a pack today, over what stood open before it.
+ * Returns the assessment of the record of a pack today, over what was open before it.
  *
- * @returns undefined where the record no longer fits the schema
+ * @returns undefined if the record no longer fits the schema
  */
 export async function assessedAsThen(call: Call, owned: OwnedPack): Promise<Assessed | undefined> {
   const { name, pack } = owned;
@@ -31,7 +31,10 @@ export async function assessedAsThen(call: Call, owned: OwnedPack): Promise<Asse
   return sealedRecord(call, owned, issuedAt, await openBefore(call, name, before));
 }
 
-/** What loadings follow from, what is due first, and what has to be known of both: as the pack says, or as the rules of today allow less. */
+/**
+ * Returns the basis of loadings, the next due items, and related remarks: as the pack states, or less if today's rules
+ * allow less.
+ */
 export function liveFacts({ pipeline, world }: Call, owned: OwnedPack, read: ReadPack): LiveFacts {
   const { assessed, facts, fmt } = read;
   const { visit, results, regime } = assessed;
@@ -43,7 +46,7 @@ export function liveFacts({ pipeline, world }: Call, owned: OwnedPack, read: Rea
   const until = pipeline.flownUntil(due, { visit, fmt });
   return {
     loading,
-    // Where the weighing alone was released, nobody said that anything may be flown without a limit.
+    // If only the weighing was released, nobody stated that the aircraft may be flown without a limit.
     until: until ?? (isOfWeighingAlone ? '' : fmt.text(m.liveFacts_noLimitRecord)),
     isOfWeighingAlone,
     past: due

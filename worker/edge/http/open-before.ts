@@ -7,11 +7,11 @@ import { factsOf } from './sealed-facts.ts';
 import { sealedJson } from './sealed-file.ts';
 
 /**
- * What stands open after the given packs and how far the aircraft has flown, worked out from their sealed records. What was kept of it
- * with a pack is taken where it follows from these very packs, so that an aircraft with a long past costs no more than one with a short
- * one.
+ * Returns the open items and meter readings after the given packs, calculated from their sealed records. The facts kept
+ * with a pack are used if they follow from these very packs, so that an aircraft with a long past costs no more than
+ * one with a short one.
  *
- * @param packs newest issue of each, the oldest first
+ * @param packs newest issue of each, oldest first
  */
 export async function openBefore(call: Call, name: LedgerName, packs: readonly KeptPack[]): Promise<Past> {
   let past: Past = { open: [], readings: NO_READINGS };
@@ -30,7 +30,7 @@ export async function openBefore(call: Call, name: LedgerName, packs: readonly K
   return past;
 }
 
-/** What was kept of it with the last of some packs; undefined where it does not follow from all of them. */
+/** Returns the facts kept with the last of some packs; undefined if they do not follow from all of them. */
 async function keptAfter(call: Call, name: LedgerName, packs: readonly KeptPack[]): Promise<Past | undefined> {
   const last = packs.at(-1);
   const facts = last && (await factsOf(call, { name, pack: last }));
@@ -38,7 +38,7 @@ async function keptAfter(call: Call, name: LedgerName, packs: readonly KeptPack[
   return facts && facts.open.over === over ? { open: facts.open.items, readings: facts.open.readings } : undefined;
 }
 
-/** The records of the issues that a pack replaces, the oldest first: what stood in them keeps its name. */
+/** Returns the records of the issues that a pack replaces, oldest first: open items in them keep their names. */
 async function earlierIssues(
   call: Call,
   name: LedgerName,

@@ -7,11 +7,11 @@ import type { Access, Operation, Route } from './route.ts';
 type Json = Record<string, unknown>;
 type Content = NonNullable<Operation['answers'][number]['content']>[string];
 
-/** What every path parameter is. */
+/** Descriptions of the path parameters. */
 const PARAMETERS: Readonly<Record<string, string>> = {
   registration: 'Registration of the aircraft, as Q-SLM',
   person: 'Identifier of the person, as jonas',
-  visit: 'Name that the shop gives to the visit: letters, digits, dot, hyphen, underscore, at most 40',
+  visit: 'Name that the shop gives to the visit: letters, digits, dot, hyphen, underscore, max. 40 characters',
   document: 'Identifier of a document of the pack, as owner-summary',
   sha256: 'SHA-256 in 64 lower-case hexadecimal digits',
   workshop: 'Identifier of a workshop',
@@ -21,7 +21,7 @@ const PARAMETERS: Readonly<Record<string, string>> = {
   token: 'The secret part of a link',
 };
 
-/** The interface description (OpenAPI 3.1), built from the route table and the schemas that the handlers use. */
+/** Returns the API description (OpenAPI 3.1), built from the routes and the schemas that the handlers use. */
 export function openapi(routes: readonly Route[]): Json {
   const paths: Record<string, Json> = {};
   for (const [method, path, access, operation] of routes) {
@@ -34,7 +34,7 @@ export function openapi(routes: readonly Route[]): Json {
       title: 'Slipmark',
       version: '1',
       description:
-        'Turns the record of a light-aircraft workshop visit into a computed, checked and sealed release pack. Results follow from the record as given; they replace neither the maker’s data nor local rules nor the judgement of the person who releases.',
+        'Turns the record of a light-aircraft workshop visit into a computed, checked and sealed release pack. Results depend on the record; they replace neither the manufacturer’s data nor local rules nor the judgement of the person who releases.',
     },
     servers: [{ url: '/' }],
     paths,
@@ -57,7 +57,7 @@ function operationOf(access: Access, operation: Operation): Json {
     operationId: id,
     summary,
     description: [description, scope].filter(Boolean).join(' '),
-    // An extension of this project: what a client may send again when it lost the answer.
+    // An extension of this project: calls that a client may repeat if it lost the response.
     ...(isRepeatable && { 'x-repeatable': true }),
     ...(parameters.length > 0 && { parameters }),
     ...(body && {
@@ -114,7 +114,7 @@ function jsonSchema(schema: z.ZodType): Json {
   return rest;
 }
 
-/** Inside this description the schema of the record has no address of its own. */
+/** Returns the schema of the record, without its own address in this description. */
 function recordSchema(): Json {
   const { $id: _id, $schema: _schema, ...rest } = visitJsonSchema();
   return rest;

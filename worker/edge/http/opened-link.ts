@@ -10,21 +10,21 @@ const NOBODYS = { workshop: '', registration: '' };
 
 const TOKEN = /^[A-Za-z0-9_-]{43}$/;
 
-/** A link that opens, and whose it is. */
+/** Link that opens, with its workshop. */
 export interface OwnedLink extends OpenedLink {
   name: LedgerName;
 }
 
 /**
- * The link behind the token, or undefined for a token that is wrong, expired or revoked. That it was opened is noted afterwards, and as
- * well as can be: whoever may read reads, also where nothing can be written.
+ * Returns the link of the token; undefined for a token that is wrong, expired or revoked. The opening is recorded
+ * afterwards, if possible: a reader with a valid link can read even if nothing can be written.
  */
 export async function openedLink(call: Call, what: Opened): Promise<OwnedLink | undefined> {
   const { params, world } = call;
   const { token = '' } = params;
   if (!TOKEN.test(token)) return undefined;
   const tokenSha256 = await sha256(token);
-  // A token that nobody has takes the same way as one that is over: the time taken tells nothing.
+  // An unknown token takes the same path as an expired one: the time taken reveals nothing.
   const name = orUnavailable(await world.archive.ledgerOfLink(tokenSha256)) ?? NOBODYS;
   const at = world.now().toISOString();
   const opened = orUnavailable(await world.archive.ledger(name, (ledger) => ledger.openLink(tokenSha256, at)));
@@ -37,7 +37,7 @@ export async function openedLink(call: Call, what: Opened): Promise<OwnedLink | 
   return { ...opened, name };
 }
 
-/** What a reader is told whose link leads nowhere: the same for all that do. */
+/** Returns the response for an invalid link: the same for all of them. */
 export function missing({ request }: Call): Response {
   return htmlPage('missing-page', {}, { status: 404, locale: localeOfReader(request) });
 }

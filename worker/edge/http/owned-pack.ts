@@ -1,7 +1,7 @@
 import type { LedgerName } from '../archive/archive.ts';
 import type { KeptPack } from '../archive/ledger/ledger-calls.ts';
 
-/** A pack, and whose it is. */
+/** Pack, with its ledger. */
 export interface OwnedPack {
   name: LedgerName;
   pack: KeptPack;

@@ -9,9 +9,9 @@ import type { Aftermath, KeptPack } from '../archive/ledger/ledger-calls.ts';
 // of it: the work may have been done elsewhere.
 
 /**
- * The first thing that a reader must know: whether what follows still holds.
+ * Returns the status of a pack, which a reader must see first: whether it is still current.
  *
- * @param told who withdrew it, by name, and when the page is read, as it is printed
+ * @param told name of the person who withdrew it, and the time of reading, as printed
  */
 export function standingOf(
   { pack, later, corrected }: { pack: KeptPack } & Aftermath,

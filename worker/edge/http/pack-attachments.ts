@@ -1,7 +1,7 @@
 import type { Manifest, PackDocument } from '../../core/core.ts';
 import { SHA256 } from '../../core/patterns.ts';
 
-/** Digests of the attachments that a manifest names, whoever made it. */
+/** Returns the digests of the attachments in a manifest of any origin. */
 export function attachmentsIn(manifest: Partial<Manifest> | null): string[] {
   const attachments: unknown = manifest?.attachments;
   const digests = Array.isArray(attachments)
@@ -10,7 +10,7 @@ export function attachmentsIn(manifest: Partial<Manifest> | null): string[] {
   return digests.filter((digest) => typeof digest === 'string' && SHA256.test(digest)) as string[];
 }
 
-/** Digests of the photographs and papers that documents show, or are followed by. */
+/** Returns the digests of the photographs and documents that are shown in documents or follow them. */
 export function shownIn(documents: readonly PackDocument[], manifest: Partial<Manifest> | null): Set<string> {
   const text = JSON.stringify(documents);
   return new Set(attachmentsIn(manifest).filter((digest) => text.includes(digest)));

@@ -6,27 +6,24 @@ import type { PageRequest } from '../archive/page.ts';
 import { HttpProblem } from './problem.ts';
 import type { Call } from './route.ts';
 
-/** The registration in the path, in capitals. */
+/** Returns the registration in the path, in capitals. */
 export function registrationOf({ params }: Call): string {
   const registration = params.registration?.toUpperCase() ?? '';
   if (REGISTRATION.test(registration)) return registration;
-  throw new HttpProblem('malformed-request', 'A registration is letters, digits and at most one hyphen, as Q-SLM');
+  throw new HttpProblem('malformed-request', 'A registration has letters, digits and up to one hyphen, as Q-SLM');
 }
 
 export function visitOf({ params }: Call): string {
   if (IDENTIFIER.test(params.visit ?? '')) return params.visit ?? '';
-  throw new HttpProblem(
-    'malformed-request',
-    'A visit is named by letters, digits, dot, hyphen or underscore, at most 40',
-  );
+  throw new HttpProblem('malformed-request', 'A visit is named by letters, digits, dot, hyphen or underscore, max. 40');
 }
 
-/** The ledger of the aircraft in the path, as the caller's workshop knows it. */
+/** Returns the ledger of the aircraft in the path, in the caller's workshop. */
 export function ledgerOf(call: Call): LedgerName {
   return { workshop: call.caller.workshop, registration: registrationOf(call) };
 }
 
-/** A pack names its aircraft, so its ledger follows from its name. */
+/** Returns the pack in the path and its ledger, which follows from the name of the pack. */
 export function packOf({ params, caller }: Call): { pack: string; ledger: LedgerName } {
   const pack = params.pack?.toUpperCase() ?? '';
   const registration = PACK_NAME.exec(pack)?.[1];
@@ -36,7 +33,7 @@ export function packOf({ params, caller }: Call): { pack: string; ledger: Ledger
 
 export const PAGE_QUERY = {
   limit: `Items on a page, 1 to ${LIMITS.pageSize}`,
-  after: 'Cursor of the page, as given by the Link header',
+  after: 'Cursor of the page, from the Link header',
 } as const;
 
 const Query = z.strictObject({
@@ -52,7 +49,7 @@ export function pageRequestOf({ url }: Call): PageRequest {
   return after === undefined ? { limit } : { limit, after };
 }
 
-/** `Link` to the next page (RFC 8288), where there is one. */
+/** Returns the `Link` header to the next page (RFC 8288), if there is one. */
 export function nextLink({ url }: Call, next: string | null): Record<string, string> {
   if (next === null) return {};
   const query = new URLSearchParams(url.searchParams);

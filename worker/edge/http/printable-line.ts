@@ -2,7 +2,7 @@ import * as z from 'zod';
 import { LIMITS } from '../../core/limits.ts';
 import { unprintableIn } from '../../core/text/printable.ts';
 
-/** One line of text that people are shown: no control characters, nothing that turns the direction of what follows. */
+/** Line of text for display: without control characters, and without characters that change the direction of text. */
 export const printableLine = (max: number = LIMITS.lineLength) =>
   z
     .string()

@@ -2,12 +2,12 @@ import * as z from 'zod';
 import { LIMITS } from '../../core/limits.ts';
 import { PROBLEM_KINDS, type ProblemKind } from './problem-kinds.ts';
 
-/** One defect, at a place in what was sent. */
+/** Defect, with its place in the request. */
 export const Defect = z
   .object({
     code: z.string(),
     severity: z.enum(['blocks', 'caution', 'note']),
-    pointer: z.string().meta({ description: 'JSON pointer (RFC 6901) into what was sent' }),
+    pointer: z.string().meta({ description: 'JSON pointer (RFC 6901) into the request body' }),
     sentence: z.string(),
     remedy: z.string(),
   })
@@ -15,7 +15,7 @@ export const Defect = z
   .meta({ title: 'Defect' });
 export type Defect = z.infer<typeof Defect>;
 
-/** Body of an error answer (RFC 9457). */
+/** Body of an error response (RFC 9457). */
 export const Problem = z
   .object({
     type: z.string().meta({ examples: ['/problems/record-not-valid'] }),
@@ -23,7 +23,7 @@ export const Problem = z
     status: z.int(),
     detail: z.string(),
     findings: z.array(Defect),
-    line: z.int().optional().meta({ description: 'Where the JSON breaks off, from 1' }),
+    line: z.int().optional().meta({ description: 'Line at which the JSON breaks off, from 1' }),
     column: z.int().optional(),
   })
   .meta({ title: 'Problem' });
@@ -35,7 +35,9 @@ interface ProblemDetails {
   headers?: Readonly<Record<string, string>>;
 }
 
-/** Ends the handling of a request with a problem. Thrown only in this folder, and turned into an answer in one place. */
+/**
+ * Ends the handling of a request with a problem. Thrown only in this folder, and turned into a response in one place.
+ */
 export class HttpProblem extends Error {
   readonly kind: ProblemKind;
   readonly particulars: ProblemDetails;
@@ -47,7 +49,7 @@ export class HttpProblem extends Error {
   }
 }
 
-/** The answer to a refused request. */
+/** Returns the response to a refused request. */
 export function problemResponse({ kind, message, particulars }: HttpProblem): Response {
   const { status, title } = PROBLEM_KINDS[kind];
   const { findings = [], at, headers = {} } = particulars;

@@ -1,7 +1,9 @@
 import type { Rate } from '../archive/workshop/workshop-calls.ts';
 import { HttpProblem } from './problem.ts';
 
-/** What a key has left of its share, as draft-ietf-httpapi-ratelimit-headers-10 writes it. */
+/**
+ * Returns the headers for the requests that a key has left, as draft-ietf-httpapi-ratelimit-headers-10 defines them.
+ */
 export function rateHeaders({ limit, remaining, resetS }: Rate): Record<string, string> {
   return {
     'RateLimit-Policy': `"key";q=${limit};w=60`,
@@ -9,7 +11,7 @@ export function rateHeaders({ limit, remaining, resetS }: Rate): Record<string, 
   };
 }
 
-/** The answer to a key that has used up its share. */
+/** Returns the problem for a key that has used all its requests. */
 export function tooMany(rate: Rate): HttpProblem {
   const headers = { ...rateHeaders(rate), 'Retry-After': String(rate.resetS) };
   return new HttpProblem('too-many-requests', `A key may make ${rate.limit} requests a minute`, { headers });

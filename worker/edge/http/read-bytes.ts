@@ -1,9 +1,9 @@
 import { bodyChunks } from './body-chunks.ts';
 
 /**
- * The body of a request as bytes.
+ * Reads the body of a request as bytes.
  *
- * @throws Refusal 413, and 400 when the client breaks off
+ * @throws HttpProblem 413, and 400 if the client breaks off
  */
 export async function readBytes(request: Request, maxBytes: number): Promise<Uint8Array> {
   const chunks: Uint8Array[] = [];

@@ -4,16 +4,16 @@ import { jsonFault } from './json-fault.ts';
 import { structuralDefects } from './json-structure.ts';
 import { HttpProblem } from './problem.ts';
 
-/** A body that is JSON: the value, and the text that it was read from. */
+/** JSON body: the value, and its text. */
 export interface JsonBody {
   value: unknown;
   text: string;
 }
 
 /**
- * Reads the JSON body of a request: kind first, then size while reading, then form.
+ * Reads the JSON body of a request: checks the media type first, then the size while reading, then the structure.
  *
- * @throws Refusal 415, 413, 400 with line and column, or 422 for what JSON allows but a record must not have
+ * @throws HttpProblem 415, 413, 400 with line and column, or 422 for what JSON allows but a record must not have
  */
 export async function readJson(
   request: Request,

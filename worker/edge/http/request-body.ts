@@ -5,9 +5,9 @@ import { type Defect, HttpProblem } from './problem.ts';
 import { readJson } from './read-json.ts';
 
 /**
- * The JSON body of a call other than a record.
+ * Reads the JSON body of a call other than a record.
  *
- * @throws Refusal 422 with every defect
+ * @throws HttpProblem 422 with every defect
  */
 export async function requestBody<Schema extends z.ZodType>(
   request: Request,
@@ -22,7 +22,7 @@ export async function requestBody<Schema extends z.ZodType>(
   throw new HttpProblem('request-not-valid', `${count} defects`, { findings: defectsOf(issues, LIMITS.recordIssues) });
 }
 
-// Only those that are said are worded.
+// Texts are made only for the defects that are reported.
 function defectsOf(issues: readonly z.core.$ZodIssue[], most: number): Defect[] {
   const defects: Defect[] = [];
   for (const issue of issues) {
@@ -36,7 +36,7 @@ function defectsOf(issues: readonly z.core.$ZodIssue[], most: number): Defect[] 
   return defects;
 }
 
-/** One thing that is wrong in the body of a call. */
+/** Returns a defect in the body of a call. */
 export function defect(code: string, at: string, sentence: string): Defect {
   return { code, severity: 'blocks', pointer: at, sentence, remedy: 'Correct it; /v1/openapi.json describes the call' };
 }

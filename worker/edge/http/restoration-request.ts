@@ -13,10 +13,13 @@ import { ChainEntry } from './schemas.ts';
 
 const strict = <Shape extends z.ZodRawShape>(schema: z.ZodObject<Shape>) => z.strictObject(schema.shape);
 
-/** Amendments can make a record longer than a body may be; a row of the ledger has its own bound. */
+/**
+ * Whether a record fits a row of the ledger, which has its own bound: amendments can make a record longer than a body
+ * may be.
+ */
 const fitsRow = (record: string): boolean => new TextEncoder().encode(record).length <= LIMITS.keptRecordBytes;
 
-/** A ledger as an export holds it. Everything else about visits and packs follows from the chain. */
+/** Ledger as exported. Everything else about visits and packs follows from the chain. */
 export const LedgerRequest = z
   .strictObject({
     entries: z.array(strict(ChainEntry)).min(1).max(LIMITS.restoredEntries),
@@ -28,17 +31,17 @@ export const LedgerRequest = z
   .meta({ title: 'Ledger to restore' });
 export type LedgerRequest = z.infer<typeof LedgerRequest>;
 
-/** A ledger to be written, and the files that it is written over. */
+/** Ledger to be written, with its files. */
 export interface CheckedRestoration {
   restoration: Restoration;
-  /** Everything of its packs that was brought. */
+  /** Digests of all staged files of its packs. */
   digests: string[];
 }
 
 /**
- * The ledger to be written, once all of it holds together.
+ * Returns the ledger to be written, if all of it is consistent.
  *
- * @throws Refusal 422 with every defect
+ * @throws HttpProblem 422 with every defect
  */
 export async function restorationFrom(
   call: Call,
@@ -50,7 +53,7 @@ export async function restorationFrom(
   const outcome = await replay(registration, body.entries);
   if (!outcome.ok) {
     const { seq, why } = outcome.fault;
-    throw notValid([defect('CHAIN_BROKEN', `/entries/${seq - 1}`, `Entry ${seq} of the chain cannot stand: ${why}`)]);
+    throw notValid([defect('CHAIN_BROKEN', `/entries/${seq - 1}`, `Entry ${seq} of the chain is not valid: ${why}`)]);
   }
   const { visits, packs } = outcome.replay;
   const defects = [
@@ -83,7 +86,7 @@ const notValid = (defects: Defect[]) =>
     findings: defects.slice(0, LIMITS.recordIssues),
   });
 
-/** Each visit of the chain has one record, of the digest that the chain names; there is no other. */
+/** Checks that each visit of the chain has one record, with the digest in the chain, and that there are no others. */
 async function visitDefects({ visits }: LedgerRequest, states: { visit: string; recordSha256: string }[]) {
   const defects: Defect[] = [];
   for (const { visit, recordSha256 } of states) {
@@ -100,7 +103,7 @@ async function visitDefects({ visits }: LedgerRequest, states: { visit: string; 
   return defects;
 }
 
-/** What the export says of a pack must not contradict the chain, though it is not believed where it says more. */
+/** Checks that the summaries in the export do not contradict the chain. Anything they add is not trusted. */
 function summaryDefects(name: LedgerName, pack: ReplayedPack, { packs }: LedgerRequest): Defect[] {
   const at = packs.findIndex((summary) => summary.pack === pack.pack);
   const summary = packs[at];

@@ -12,7 +12,7 @@ import type { Call } from './route.ts';
 
 const digest = z.string().regex(SHA256);
 
-/** As much of a manifest, of any form, as a restoration needs. */
+/** Part of a manifest, of any form, that a restoration needs. */
 const Manifest = z.looseObject({
   format: z.enum(['slipmark-manifest/1', 'slipmark-manifest/2']),
   pack: z.string(),
@@ -38,23 +38,23 @@ type Documents = z.infer<typeof Documents>;
 
 export type Staged = ReadonlyMap<string, SealFacts | null>;
 
-/** A pack that is to be restored. */
+/** Pack to be restored. */
 export interface PackToRestore {
   name: LedgerName;
   replayed: ReplayedPack;
   /** Digest of the manifest of the pack that was sealed before it. */
   previousSha256: string | null;
-  /** What the export says that lists show of it. */
+  /** Summary for lists, from the export. */
   given: PackSummary;
   staged: Staged;
 }
 
-/** A pack that holds together: what lists show of it, and every file of it that was brought. */
+/** Consistent pack: its summary for lists, and all its staged files. */
 export type RestoredPack = { ok: true; summary: PackSummary; digests: string[] } | { ok: false; defects: Defect[] };
 
 /**
- * Holds a pack against its seal, its manifest and the chain, and works out what lists show of it. Nothing that came beside them is
- * believed, and no HTML but our own is let through.
+ * Checks a pack against its seal, its manifest and the chain, and calculates its summary for lists. Nothing else that
+ * was sent is trusted, and only our own HTML is accepted.
  */
 export async function restoredPack(call: Call, pack: PackToRestore): Promise<RestoredPack> {
   const { replayed, staged } = pack;
@@ -99,7 +99,7 @@ function unbroughtFiles(pack: PackToRestore): Defect[] {
     .map(([key, file]) => defect('BLOB_MISSING', '', `${key} of ${pack.replayed.pack} was not brought: ${file}`));
 }
 
-/** Its PDF is sealed as this pack of this workshop. */
+/** Checks that its PDF is sealed as this pack of this workshop. */
 function sealDefects(pack: PackToRestore): Defect[] {
   const { name, replayed, staged } = pack;
   const { pdfSha256, manifestSha256, recordSha256, issuedAt } = replayed;
@@ -112,7 +112,7 @@ function sealDefects(pack: PackToRestore): Defect[] {
   return isSame ? [] : [wrong('SEAL_DIFFERS', pack, 'the chain says something else of it than its seal')];
 }
 
-/** The manifest is under the seal; what it says of the pack must be what the chain says. */
+/** Checks that the manifest, which is sealed, matches the chain. */
 function manifestDefects(pack: PackToRestore, manifest: Manifest): Defect[] {
   const { name, replayed, previousSha256 } = pack;
   const said = {
@@ -142,7 +142,7 @@ function manifestDefects(pack: PackToRestore, manifest: Manifest): Defect[] {
     .map((key) => wrong('MANIFEST_DIFFERS', pack, `its manifest names another ${key} than the chain`));
 }
 
-/** Every document is the one that the manifest names, and of our own markup. */
+/** Checks that every document is the one in the manifest, and has only our own markup. */
 async function documentDefects(call: Call, pack: PackToRestore, manifest: Manifest, documents: Documents) {
   const named = new Map(manifest.documents.map((document) => [document.id, document.sha256]));
   const ids = new Set([...named.keys(), ...documents.map(({ id }) => id)]);
@@ -158,7 +158,7 @@ async function documentDefects(call: Call, pack: PackToRestore, manifest: Manife
   return defects;
 }
 
-/** Every file that a document shows, or is followed by, was brought: a digest alone opens nothing. */
+/** Checks that every file that a document shows, or that follows it, is staged: a digest alone gives no access. */
 function shownDefects(call: Call, pack: PackToRestore, documents: Documents): Defect[] {
   const pictures = documents.flatMap(({ html }) => call.pipeline.picturesShown(html));
   const appended = documents.flatMap(({ appends }) => (appends === undefined ? [] : [appends]));
@@ -168,14 +168,14 @@ function shownDefects(call: Call, pack: PackToRestore, documents: Documents): De
     .map((file) => defect('BLOB_MISSING', '', `A file that ${pack.replayed.pack} shows was not brought: ${file}`));
 }
 
-/** What stands in the files of a pack; `assessed` is undefined where its record is no longer read. */
+/** Content of the files of a pack; `assessed` is undefined if its record cannot be read any more. */
 interface SealedContent {
   manifest: Manifest;
   documents: Documents;
   assessed: Assessed | undefined;
 }
 
-/** The facts are under the seal, and whoever restores may have sealed them: they must say what chain, manifest and record say. */
+/** Checks that the facts match chain, manifest and record. A seal is not enough: the sender may have sealed them. */
 function factsDefects({ name, replayed, staged }: PackToRestore, facts: FactsForm, sealed: SealedContent): Defect[] {
   const { summary, sealedBy, owner } = facts;
   const { pack, number, issue, visit, issuedAt, supersedes } = replayed;
@@ -205,8 +205,9 @@ function factsDefects({ name, replayed, staged }: PackToRestore, facts: FactsFor
 }
 
 /**
- * What lists show of a pack of the first form, which did not keep it under its seal: worked out from manifest, documents and record. The
- * figures that came along are taken where they are those of the record, so that an export stays the same to the last digit.
+ * Returns the summary of a pack of the first form, which did not seal it: calculated from manifest, documents and
+ * record. The figures of the export are used if they agree with the record, so that an export stays the same to the
+ * last digit.
  */
 function summaryOfFirstForm(
   { replayed, given }: PackToRestore,
@@ -232,7 +233,7 @@ function summaryOfFirstForm(
   };
 }
 
-/** Two ways of summing differ by less than this share. */
+/** Max. relative difference between two ways of summing. */
 const ROUNDING = 1e-9;
 
 function asGiven(given: number | null, computed: number | undefined): number | null {
@@ -240,7 +241,7 @@ function asGiven(given: number | null, computed: number | undefined): number | n
   return given !== null && Math.abs(given - computed) <= ROUNDING * Math.abs(computed) ? given : computed;
 }
 
-/** A staged file of this form; undefined where it is none. */
+/** Reads a staged file of this form; undefined if it is missing or of another form. */
 async function json<Schema extends z.ZodType>(
   call: Call,
   { name }: PackToRestore,

@@ -4,7 +4,7 @@ import type { KeyScope, Rate } from '../archive/workshop/workshop-calls.ts';
 import type { World } from '../world.ts';
 import type { ProblemKind } from './problem-kinds.ts';
 
-/** The pure stages as the edge uses them. */
+/** Pure stages that the edge uses. */
 export type Pipeline = Pick<
   typeof pipeline,
   | 'INSPECTION'
@@ -33,31 +33,31 @@ export interface Dependencies {
   pipeline: Pipeline;
 }
 
-/** Who calls, once the key has been checked. */
+/** Caller, once the key has been checked. */
 export interface Caller {
   workshop: string;
   key: string;
-  /** The person in whose hand the key is, where it is a person's. */
+  /** Person who holds the key, if it is the key of a person. */
   person: string | null;
-  /** What the key has left of its share; undefined where none is counted. */
+  /** Requests that the key has left; undefined if they are not counted. */
   rate: Rate | undefined;
-  /** Text of the key: only for deriving what the caller alone may derive again. Never kept or logged. */
+  /** Text of the key: only to derive what nobody but the caller may derive again. Never kept or logged. */
   secret: string;
 }
 
-/** One request on its way through a handler. */
+/** Request with its parameters and dependencies. */
 export interface Call extends Dependencies {
   request: Request;
   url: URL;
-  /** Path parameters as they stand in the address, decoded. */
+  /** Path parameters as in the address, decoded. */
   params: Readonly<Record<string, string>>;
-  /** The caller of a route that asks for a key. */
+  /** Caller of a route that requires a key. */
   caller: Caller;
-  /** Does something once the answer is on its way; whatever becomes of it changes nothing of the answer. */
+  /** Runs a task after the response was sent; its outcome does not change the response. */
   later(task: () => Promise<void>): void;
 }
 
-/** Who may call: anybody, holders of the deployment's secret, or keys with a scope. */
+/** Permission for a route: public, holders of the deployment's secret, or keys with a scope. */
 export type Access = 'public' | 'deployment' | KeyScope;
 
 interface Body {
@@ -68,24 +68,24 @@ interface Body {
 
 interface Answer {
   description: string;
-  /** By media type; empty for an answer without a body. */
+  /** Bodies by media type; empty for a response without a body. */
   content?: Readonly<Record<string, z.ZodType | 'VisitRecord' | 'binary' | 'text'>>;
   headers?: readonly string[];
 }
 
-/** What a call does, for people and for the interface description, with the function that does it. */
+/** Operation of the API: its description, and the function that runs it. */
 export interface Operation {
-  /** Name of the call in the description and in every client made from it: stable for ever, unique. */
+  /** Name of the call in the description and in every client made from it: never changes, unique. */
   id: string;
   summary: string;
   description?: string;
-  /** For a POST: asked again it does nothing more, so that whoever lost the answer may ask again. */
+  /** For a POST: a repetition has no further effect, so that a client that lost the response may repeat it. */
   isRepeatable?: true;
   query?: Readonly<Record<string, string>>;
   headers?: Readonly<Record<string, string>>;
   body?: Body;
   answers: Readonly<Record<number, Answer>>;
-  /** Problems beyond those that every call can meet. */
+  /** Problems beyond those that every call can have. */
   problems?: readonly ProblemKind[];
   handle(call: Call): Promise<Response> | Response;
 }

@@ -48,7 +48,7 @@ const AIRCRAFT = '/v1/aircraft/{registration}';
 const VISIT = `${AIRCRAFT}/visits/{visit}`;
 const PACK = '/v1/packs/{pack}';
 
-/** Everything that can be called: method, path, who may, and what it does. */
+/** All routes: method, path, permission and operation. */
 export const ROUTES: readonly Route[] = [
   ['GET', '/healthz', 'public', getHealth],
   ['GET', '/readyz', 'public', getReadiness],

@@ -9,30 +9,29 @@ import { AUDIENCES, CHAIN_KINDS } from '../archive/ledger/ledger-calls.ts';
 import { KEY_SCOPES } from '../archive/workshop/workshop-calls.ts';
 import { Defect } from './problem.ts';
 
-/** Shapes of the answers, as the interface description gives them. */
+/** Schemas of responses, as in the API description. */
 const sha256 = (description: string) => z.string().regex(SHA256).meta({ description });
 const moment = (description: string) => z.string().meta({ description, format: 'date-time' });
 
-/** A list in an answer; the next page is in the `Link` header. */
+/** Returns the schema of a list; the next page is in the `Link` header. */
 export const listOf = <Item extends z.ZodType>(item: Item) => z.object({ items: z.array(item) });
 
 export const AssessmentAnswer = z
   .object({
     recordSha256: sha256('Digest of the canonical record'),
-    assessmentSha256: sha256('Digest over record, rule set and regime: what a release names'),
+    assessmentSha256: sha256('Digest over record, rule set and regime; named by a release'),
     isReleasable: z.boolean().meta({
-      description:
-        'Whether nothing stands against a release; over this record alone where `comparedWithEarlierPacks` is false',
+      description: 'Whether nothing blocks a release; from this record only if `comparedWithEarlierPacks` is false',
     }),
     comparedWithEarlierPacks: z.boolean().meta({
-      description: 'Whether it is known what earlier packs of the aircraft left open; only for a visit that is kept',
+      description: 'Whether open items of earlier packs are known; only for a kept visit',
     }),
     ruleSet: z.string(),
     regime: z.object({ id: z.string(), version: z.string() }),
     findings: z.array(Defect),
     results: AssessmentResults,
   })
-  .meta({ title: 'Assessment', description: 'What the core makes of a record: findings, and results unrounded' });
+  .meta({ title: 'Assessment', description: 'Assessment of a record: findings, and unrounded results' });
 export type AssessmentAnswer = z.infer<typeof AssessmentAnswer>;
 
 export const AttachmentAnswer = z
@@ -45,11 +44,11 @@ export const AttachmentAnswer = z
     obstacles: z
       .array(z.string())
       .optional()
-      .meta({ description: 'Why a pack with this paper is no archival PDF; empty when it is' }),
+      .meta({ description: 'Why a pack with this document is not an archival PDF; empty if it is' }),
     inks: z
       .record(z.string(), z.string())
       .optional()
-      .meta({ description: 'Inks that a paper names, each with a few figures that tell how it is mixed' }),
+      .meta({ description: 'Inks named in a document, each with figures of its mixture' }),
     widthPx: z.int().optional(),
     heightPx: z.int().optional(),
     work: z
@@ -60,8 +59,11 @@ export const AttachmentAnswer = z
         unpackedPixels: z.int().optional(),
       })
       .optional()
-      .meta({ description: 'What it costs to print the file, counted; all files of a pack together are bounded' }),
-    inspection: z.int().optional().meta({ description: 'Which inspection it passed; an earlier one is made again' }),
+      .meta({ description: 'Work to print the file; the sum over all files of a pack is limited' }),
+    inspection: z
+      .int()
+      .optional()
+      .meta({ description: 'Version of the inspection that it passed; an earlier one is repeated' }),
     refusal: z.string().optional(),
     detail: z.string().optional(),
   })
@@ -70,16 +72,16 @@ export const AttachmentAnswer = z
 export const VisitState = z
   .object({
     visit: z.string(),
-    version: z.int().meta({ description: 'Counts the kept forms of the record' }),
+    version: z.int().meta({ description: 'Number of the kept version of the record' }),
     recordSha256: sha256('Digest of the canonical record; ETag of the visit'),
-    updatedAt: moment('When this form was kept'),
+    updatedAt: moment('When this version was kept'),
     state: z.enum(['working', 'released']),
     pack: z.string().nullable().meta({ description: 'Newest pack of the visit' }),
   })
   .meta({ title: 'Visit state' });
 
 export const KeptAnswer = VisitState.extend({
-  assessmentSha256: sha256('ETag of the assessment, to be named by a release'),
+  assessmentSha256: sha256('ETag of the assessment; named by a release'),
   isReleasable: z.boolean(),
   findings: z.array(Defect),
 }).meta({ title: 'Kept visit' });
@@ -87,9 +89,9 @@ export const KeptAnswer = VisitState.extend({
 export const PackAnswer = PackSummary.extend({
   supersededBy: z.string().nullable(),
   withdrawal: z
-    .object({ at: moment('When'), by: z.string(), reason: z.string() })
+    .object({ at: moment('When it was withdrawn'), by: z.string(), reason: z.string() })
     .nullable()
-    .meta({ description: 'Why the pack no longer stands' }),
+    .meta({ description: 'Withdrawal of the pack' }),
   previous: z.string().nullable().meta({ description: 'Pack sealed before this one for the same aircraft' }),
   manifestSha256: sha256('Digest of manifest.json'),
   pdfSha256: sha256('Digest of pack.pdf; its ETag'),
@@ -121,7 +123,7 @@ export const AircraftAnswer = z
 
 const openItem = z.string().meta({
   description:
-    'Its name for the life of the aircraft: the pack number in which it first stood, and its identifier there',
+    'Its name for the life of the aircraft: the number of the pack in which it first appeared, and its identifier there',
   examples: ['Q-SLM-P1/F4'],
 });
 
@@ -131,9 +133,9 @@ const TighterLimit = z.object({
   id: z.string(),
   name: z.string(),
   quantity: z.enum(['mass', 'volume', 'arm', 'date', 'hours', 'landings']),
-  sealed: limitValue.meta({ description: 'As the pack says, in kg, l or mm; null where it says nothing' }),
-  now: limitValue.meta({ description: 'By the rules of today; null where nothing is allowed' }),
-  governedBy: z.string().optional().meta({ description: 'The limit that it follows from' }),
+  sealed: limitValue.meta({ description: 'Limit in the pack, in kg, l or mm; null if it has none' }),
+  now: limitValue.meta({ description: 'Limit by the rules of today; null if nothing is allowed' }),
+  governedBy: z.string().optional().meta({ description: 'Limit from which it follows' }),
   meter: z.string().optional(),
 });
 
@@ -141,17 +143,20 @@ export const DueAnswer = z
   .object({
     pack: z.string(),
     issuedAt: moment('When the pack was sealed'),
-    withdrawn: z.string().nullable().meta({ description: 'A later pack that was withdrawn: no release stands' }),
+    withdrawn: z
+      .string()
+      .nullable()
+      .meta({ description: 'A later pack that was withdrawn: there is no current release' }),
     items: z
       .array(
         Due.extend({
           basis: OpenItem.shape.basis.unwrap().optional(),
           openItem,
           of: z.string().meta({ description: 'What its hours count: airframe, engine or propeller' }),
-          meter: z.string().optional().meta({ description: 'The meter, where the record names one' }),
+          meter: z.string().optional().meta({ description: 'The meter, if the record names one' }),
         }),
       )
-      .meta({ description: 'What comes due, recurring and open bulletins and directives among it' }),
+      .meta({ description: 'Due items, with recurring and open bulletins and directives' }),
     deferred: z
       .array(
         z.object({
@@ -160,32 +165,31 @@ export const DueAnswer = z
           text: z.string(),
           untilDate: z.string().optional(),
           untilHours: z.number().optional().meta({ description: 'Total hours' }),
-          of: z.string().meta({ description: 'What its hours are counted of' }),
-          meter: z
-            .string()
-            .optional()
-            .meta({ description: 'The meter that they are read on, where the record names one' }),
+          of: z.string().meta({ description: 'What its hours count: airframe, engine or propeller' }),
+          meter: z.string().optional().meta({ description: 'The meter of the hours, if the record names one' }),
           daysLeft: z.number().optional(),
           hoursLeft: z.number().optional(),
           isOverdue: z.boolean(),
         }),
       )
-      .meta({ description: 'Findings that were put off' }),
+      .meta({ description: 'Deferred findings' }),
     watched: z
       .array(z.object({ id: z.string(), openItem, text: z.string() }))
-      .meta({ description: 'Findings that are to be watched' }),
+      .meta({ description: 'Findings to watch' }),
     limitations: z.array(z.object({ openItem, text: z.string() })),
-    flightTests: z.array(z.object({ id: z.string(), openItem, text: z.string() })).meta({ description: 'Still owed' }),
+    flightTests: z
+      .array(z.object({ id: z.string(), openItem, text: z.string() }))
+      .meta({ description: 'Outstanding flight tests' }),
     tighter: z
       .array(TighterLimit)
-      .meta({ description: 'What the rules of today allow less of than the pack says: keep to the lesser' }),
+      .meta({ description: 'Limits that are lower by the rules of today than in the pack: the lower ones apply' }),
   })
   .meta({ title: 'Due list' });
 export type DueAnswer = z.infer<typeof DueAnswer>;
 
 export const DraftDocuments = z
   .object({
-    assessmentSha256: sha256('ETag of the assessment that the documents follow'),
+    assessmentSha256: sha256('ETag of the assessment of the documents'),
     items: z.array(z.object({ id: z.string(), title: z.string(), html: z.string() })),
   })
   .meta({ title: 'Draft documents' });
@@ -195,7 +199,7 @@ export const ChainEntry = z
     seq: z.int(),
     at: moment('When it happened'),
     kind: z.enum(CHAIN_KINDS),
-    body: z.string().meta({ description: 'JSON text; digested as it stands here' }),
+    body: z.string().meta({ description: 'JSON text; digested exactly as here' }),
     previous: sha256('Digest of the entry before'),
     digest: sha256('SHA-256 of the UTF-8 text of the JSON array [previous, seq, at, kind, body], without spaces'),
   })
@@ -215,11 +219,11 @@ export const Link = z
 export const UsedLink = Link.extend({
   timesOpened: z.int(),
   openings: z
-    .array(z.object({ at: moment('When'), what: z.enum(['page', 'pdf', 'document', 'photograph']) }))
-    .meta({ description: 'The latest, newest first' }),
+    .array(z.object({ at: moment('When it was opened'), what: z.enum(['page', 'pdf', 'document', 'photograph']) }))
+    .meta({ description: 'Latest openings, newest first' }),
 }).meta({ title: 'Link and its use' });
 
-export const NewLink = Link.extend({ url: z.string().meta({ description: 'Shown this once' }) }).meta({
+export const NewLink = Link.extend({ url: z.string().meta({ description: 'Shown only once' }) }).meta({
   title: 'New link',
 });
 
@@ -228,7 +232,7 @@ export const Key = z
     key: z.string(),
     label: z.string(),
     scopes: z.array(z.enum(KEY_SCOPES)),
-    person: z.string().nullable().meta({ description: 'In whose hand it is, as records name people' }),
+    person: z.string().nullable().meta({ description: 'Person who holds the key, as named in records' }),
     createdAt: moment('When it was made'),
     lastUsedAt: moment('When it was used last, to the hour').nullable(),
     revokedAt: moment('When it was revoked').nullable(),
@@ -237,18 +241,18 @@ export const Key = z
 
 export const Person = z
   .object({
-    id: z.string().meta({ description: 'As records and keys name the person' }),
+    id: z.string().meta({ description: 'Identifier in records and keys' }),
     name: z.string(),
     capacity: z.string(),
     licence: z.string().nullable(),
     scope: z.array(z.enum(SCOPES)),
-    from: z.string().nullable().meta({ description: 'First day on which that holds' }),
-    until: z.string().nullable().meta({ description: 'Last day on which that holds' }),
+    from: z.string().nullable().meta({ description: 'First day on which the rights are valid' }),
+    until: z.string().nullable().meta({ description: 'Last day on which the rights are valid' }),
     enteredAt: moment('When they were entered last'),
-    enteredBy: z.string().meta({ description: 'By which key' }),
+    enteredBy: z.string().meta({ description: 'Key that entered them' }),
   })
   .meta({ title: 'Person of the workshop' });
 
 export const NewKey = Key.extend({
-  secret: z.string().meta({ description: 'Text of the key; shown this once' }),
+  secret: z.string().meta({ description: 'Text of the key; shown only once' }),
 }).meta({ title: 'New key' });

@@ -5,9 +5,9 @@ import type { Call } from './route.ts';
 import { sealedJson } from './sealed-file.ts';
 
 /**
- * The documents of a pack, as pages show them. Those of a pack of before restorations were held to our markup are held to it here.
+ * Reads the documents of a pack. Packs sealed before restorations checked the markup are checked here.
  *
- * @throws Refusal 500 where there is anything else in them
+ * @throws HttpProblem 500 if they contain any other markup
  */
 export async function sealedDocuments(call: Call, owned: OwnedPack): Promise<PackDocument[]> {
   const { documentsSha256, isShared, summary } = owned.pack;

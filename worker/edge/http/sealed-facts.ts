@@ -5,15 +5,15 @@ import type { OwnedPack } from './owned-pack.ts';
 import type { Call } from './route.ts';
 import { sealedJson } from './sealed-file.ts';
 
-/** Facts as far as they can be used. The name of a workshop is believed only of what was sealed in this deployment. */
+/** Usable part of the facts. The name of a workshop is trusted only if it was sealed in this deployment. */
 export interface UsableFacts extends Pick<PackFacts, 'open'> {
   sealedBy: { id: string; name?: string; kid: string } | null;
   owner: PackFacts['owner'] | undefined;
 }
 
 /**
- * What was said of a pack when it was released; undefined for packs of before that was kept. Whatever cannot be read of it is left out,
- * so that nothing in it stops an answer.
+ * Returns the facts of a pack kept at its release; undefined for packs sealed before facts were kept. Unreadable parts
+ * are left out, so that they never prevent a response.
  */
 export async function factsOf(call: Call, owned: OwnedPack): Promise<UsableFacts | undefined> {
   const { factsSha256, isRestored } = owned.pack;
@@ -30,8 +30,8 @@ export async function factsOf(call: Call, owned: OwnedPack): Promise<UsableFacts
 }
 
 /**
- * What stands open after a pack that was restored is worked out from the records again: whoever restores has sealed the facts, and may
- * have left something out.
+ * Empty facts for a restored pack, whose open items are calculated from the records again: its importer has sealed the
+ * facts, and may have left something out.
  */
 const NOTHING_KEPT: PackFacts['open'] = { over: null, items: [], readings: NO_READINGS };
 

@@ -4,9 +4,9 @@ import type { OwnedPack } from './owned-pack.ts';
 import type { Call } from './route.ts';
 
 /**
- * A file that the ledger names, as it was kept.
+ * Reads a file that the ledger names.
  *
- * @throws Refusal 500 where it is missing or another: what a ledger names was there
+ * @throws HttpProblem 500 if it is missing or damaged: a file in a ledger was there
  */
 export async function sealedFile(call: Call, owned: OwnedPack, sha256: string): Promise<Uint8Array> {
   const bytes = orUnavailable(await call.world.archive.blob(await blobOf(call, owned, sha256)));
@@ -15,9 +15,9 @@ export async function sealedFile(call: Call, owned: OwnedPack, sha256: string): 
 }
 
 /**
- * Such a file as JSON: it was made by this code, or held to its form when it was restored.
+ * Reads a sealed file as JSON: it was made by this code, or its form was checked when it was restored.
  *
- * @throws Refusal 500 where it is none
+ * @throws HttpProblem 500 if it is not JSON
  */
 export async function sealedJson<T>(call: Call, owned: OwnedPack, sha256: string): Promise<T> {
   const bytes = await sealedFile(call, owned, sha256);

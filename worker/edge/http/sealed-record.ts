@@ -4,11 +4,11 @@ import type { Call } from './route.ts';
 import { sealedJson } from './sealed-file.ts';
 
 /**
- * What the core makes of the record that a pack was sealed from.
+ * Assesses the sealed record of a pack.
  *
- * @param at the moment that it is looked at from
- * @param facts what the archive knew then, as far as it matters
- * @returns undefined where the record no longer fits the schema
+ * @param at time of the assessment
+ * @param facts relevant facts of the archive at that time
+ * @returns undefined if the record no longer fits the schema
  */
 export async function sealedRecord(
   call: Call,

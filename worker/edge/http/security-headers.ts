@@ -1,15 +1,18 @@
 import { secureHeaders } from 'hono/secure-headers';
 
-/** Viewers of some browsers count as content of the PDF that they show: a stricter policy would leave the page blank. */
+/**
+ * Policy for PDF files. Some browsers treat their viewer as content of the PDF: a stricter policy would leave the page
+ * blank.
+ */
 export const PDF_POLICY = { 'Content-Security-Policy': "frame-ancestors 'none'" } as const;
 
-/** For what pages of other origins may read. */
+/** Headers for responses that pages of other origins may read. */
 export const OPEN_TO_ALL = {
   'Access-Control-Allow-Origin': '*',
   'Cross-Origin-Resource-Policy': 'cross-origin',
 } as const;
 
-/** Sets the security headers of every answer that does not have its own. */
+/** Sets the security headers of every response that does not have its own. */
 export const securityHeaders = secureHeaders({
   overwrite: false,
   contentSecurityPolicy: { defaultSrc: ["'none'"], frameAncestors: ["'none'"] },

@@ -4,7 +4,10 @@ import { shownIn } from './pack-attachments.ts';
 import type { Call } from './route.ts';
 import { sealedJson } from './sealed-file.ts';
 
-/** Digests of the photographs and papers that the documents of a pack show, or are followed by: they were kept when it was sealed. */
+/**
+ * Returns the digests of the photographs and documents that the documents of a pack show or are followed by: they were
+ * kept when it was sealed.
+ */
 export async function shownFiles(call: Call, owned: OwnedPack): Promise<Set<string>> {
   const documents = await sealedJson<PackDocument[]>(call, owned, owned.pack.documentsSha256);
   const manifest = await sealedJson<Partial<Manifest> | null>(call, owned, owned.pack.manifestSha256);

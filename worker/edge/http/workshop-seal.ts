@@ -5,7 +5,7 @@ import { ArchiveDamaged, orNotFound, orUnavailable } from './answer.ts';
 import { HttpProblem } from './problem.ts';
 import type { Call } from './route.ts';
 
-/** The key that the caller's workshop seals with; made when it seals for the first time. */
+/** Returns the seal key of the caller's workshop; created for its first seal. */
 export async function sealKeyOf(call: Call): Promise<SealKey> {
   const { workshop } = call.caller;
   const keys = orUnavailable(await call.world.archive.workshop(workshop, (calls) => calls.sealKeys()));
@@ -25,7 +25,7 @@ export async function sealKeyOf(call: Call): Promise<SealKey> {
 
 const TAKE_ANOTHER = 'If it cannot be had back from a back-up, take a new key: POST /v1/seal-keys';
 
-/** The name of a workshop as the deployment knows it. */
+/** Returns the name of a workshop in the deployment. */
 export async function workshopName({ world }: Call, workshop: string): Promise<string> {
   return orNotFound(
     orUnavailable(await world.archive.workshop(workshop, (calls) => calls.displayName())),
@@ -33,7 +33,7 @@ export async function workshopName({ world }: Call, workshop: string): Promise<s
   );
 }
 
-/** Takes a new key into use in place of the one that the caller knows of. */
+/** Replaces the seal key that the caller knows by a new one. */
 export async function takeNewKey(call: Call, inPlaceOf: string | null): Promise<KeptSealKey> {
   const { workshop } = call.caller;
   const key = { ...(await newSealKey(sealSecretOf(call), workshop)), createdAt: call.world.now().toISOString() };

@@ -2,7 +2,7 @@ import type { Pack, VisitState } from '../../client/client.ts';
 import { canonicalJson } from '../../core/pack/canonical-json.ts';
 import type { Replay } from '../../edge/archive/ledger/replay.ts';
 
-/** Names of visits and packs of which a ledger says something else than its chain, or only one of the two knows. */
+/** Returns the names of visits and packs for which a ledger differs from its chain, or that only one of the two has. */
 export function unlikeChain(visits: readonly VisitState[], packs: readonly Pack[], held: Replay): string[] {
   const said = new Map(visits.map((state) => [state.visit, state]));
   return [
@@ -20,14 +20,14 @@ type Standing = Pick<
 > &
   Pick<Pack, 'manifestSha256' | 'pdfSha256' | 'recordSha256'>;
 
-/** What the chain tells of a pack, too. */
+/** Returns the part of a pack that is also in the chain. */
 function standingOf({ pack, number, issue, visit, issuedAt, supersedes, supersededBy, ...rest }: Standing): Standing {
   const { withdrawal, previous, manifestSha256, pdfSha256, recordSha256 } = rest;
   const place = { pack, number, issue, visit, issuedAt, supersedes, supersededBy, withdrawal, previous };
   return { ...place, manifestSha256, pdfSha256, recordSha256 };
 }
 
-/** Names of which two maps do not hold the same. */
+/** Returns the names whose values differ in two maps. */
 export function unlike(said: ReadonlyMap<string, object>, held: ReadonlyMap<string, object>): string[] {
   const names = new Set([...said.keys(), ...held.keys()]);
   return [...names].filter((name) => canonicalJson(said.get(name) ?? null) !== canonicalJson(held.get(name) ?? null));

@@ -11,16 +11,16 @@ import { bytesAt, digestOf, textAt } from './folder.ts';
 import { type AircraftFile, PLACES } from './format.ts';
 import { readAircraftFile, readLedger } from './read-folder.ts';
 
-/** What was found of one aircraft. */
+/** Result of the check of one aircraft. */
 export interface CheckedAircraft {
   registration: string;
   packs: number;
-  /** End of the chain: whoever noted it earlier can tell that nothing was left out. */
+  /** End of the chain: with an earlier note of it one can verify that nothing was left out. */
   head: { seq: number; digest: string } | undefined;
   defects: FolderDefect[];
 }
 
-/** Holds the ledger of an aircraft against itself, and visits and packs against the ledger. */
+/** Checks the ledger of an aircraft for consistency, and visits and packs against the ledger. */
 export async function checkAircraft(
   folder: string,
   { workshop, registration, keys }: { workshop: string; registration: string; keys: JSONWebKeySet },
@@ -56,7 +56,7 @@ function headOf(entries: readonly ChainEntry[]): CheckedAircraft['head'] {
   return last && { seq: last.seq, digest: last.digest };
 }
 
-/** What is said of visits and packs beside the chain must be what the chain says. */
+/** Checks that visits and packs match the chain. */
 function statedDefects(at: string, { visits, packs }: AircraftFile, { visits: states, packs: replayed }: Replay) {
   const path = `${at}/aircraft.json`;
   const visitsSaid = new Map(visits.map(({ attachments: _, ...state }) => [state.visit, state]));

@@ -5,17 +5,17 @@ import type { FolderDefect } from './defect.ts';
 import { readPeople, readWorkshop } from './read-folder.ts';
 
 export interface CheckedFolder {
-  /** Undefined where the folder does not say whose it is. */
+  /** Undefined if the folder does not name its workshop. */
   workshop: string | undefined;
   aircraft: CheckedAircraft[];
-  /** So many people the folder has in its table. No seal proves them. */
+  /** Number of people in the table of the folder. They are not protected by a seal. */
   people: number;
-  /** All of them, each said once. */
+  /** All defects, each once. */
   defects: FolderDefect[];
 }
 
 /**
- * Holds an exported folder against its list of digests, its ledgers and its seals. Asks nobody.
+ * Checks an exported folder against its list of digests, its ledgers and its seals, without a service.
  *
  * @param keys of the workshop, from a copy that was kept elsewhere
  */

@@ -11,7 +11,7 @@ import { altered, type FolderDefect } from './defect.ts';
 import { bytesAt, digestOf, textAt } from './folder.ts';
 import { type ExportedPack, filesOfPack, PLACES } from './format.ts';
 
-/** A pack of the folder, with what the ledger says of it. */
+/** Pack of the folder, with its data in the ledger. */
 export interface PackToCheck {
   folder: string;
   workshop: string;
@@ -23,7 +23,7 @@ export interface PackToCheck {
   previousSha256: string | null;
 }
 
-/** Holds a pack against its seal, its manifest and the ledger. */
+/** Checks a pack against its seal, its manifest and the ledger. */
 export async function checkPack(pack: PackToCheck): Promise<FolderDefect[]> {
   const { folder, registration, replayed } = pack;
   const at = PLACES.pack(registration, replayed.pack);
@@ -54,7 +54,7 @@ async function sealDefects({ folder, workshop, registration, keys, replayed }: P
     .map(([key, value]) => altered(path, `its seal names another ${key} than the ledger, ${value}`));
 }
 
-/** The manifest names the digests of record, documents and attachments, and of the manifest before it. */
+/** Checks the digests in the manifest: record, documents, attachments, and the manifest before it. */
 function manifestDefects(pack: PackToCheck, at: string): FolderDefect[] {
   const { folder, registration, exported, replayed, previousSha256 } = pack;
   // Form 1 of the manifest names no facts.
@@ -80,7 +80,10 @@ function manifestDefects(pack: PackToCheck, at: string): FolderDefect[] {
   ];
 }
 
-/** Digests of the files that the documents show, or are followed by: those were there when the pack was sealed. */
+/**
+ * Returns the digests of the files that the documents show or are followed by: those were there when the pack was
+ * sealed.
+ */
 function shownIn(documents: readonly PackDocument[]): Set<string> {
   const pictures = documents.flatMap(({ html }) => picturesIn(html));
   const appended = documents.flatMap(({ appends }) => (appends === undefined ? [] : [appends]));

@@ -4,7 +4,7 @@ import { altered, type FolderDefect } from './defect.ts';
 import { bytesAt, digestOf, filesUnder, readSums, textAt } from './folder.ts';
 import { PLACES } from './format.ts';
 
-/** Holds every file of a folder against the list of digests, and the list against the files. */
+/** Checks every file of a folder against the list of digests, and the list against the files. */
 export function checkSums(folder: string): FolderDefect[] {
   if (!existsSync(join(folder, PLACES.sums)))
     return [altered(PLACES.sums, 'is missing: the export was never finished, or the list was taken away')];

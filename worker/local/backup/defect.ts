@@ -1,6 +1,6 @@
-/** Something in a folder that is not as it was exported. */
+/** Change or damage in an exported folder. */
 export interface FolderDefect {
-  /** `unproved` where a seal cannot be held against the keys that were given; everything else is `altered`. */
+  /** `unproved` if a seal cannot be checked with the given keys; everything else is `altered`. */
   kind: 'altered' | 'unproved';
   /** File of the folder, with slashes. */
   path: string;
@@ -11,11 +11,11 @@ export const altered = (path: string, what: string): FolderDefect => ({ kind: 'a
 
 const MAX_SAID = 20;
 
-/** Ends what needs a folder without defects; `lines` names the first of them. */
+/** Error of an operation that needs a folder without defects; `lines` names the first of them. */
 export class DefectsError extends Error {
   readonly lines: readonly string[];
 
-  /** @param before what cannot be done, up to the count */
+  /** @param before start of the message, up to the count: what cannot be done */
   constructor(before: string, defects: readonly FolderDefect[]) {
     const named = defects.slice(0, MAX_SAID).map(({ path, what }) => `  ${path} ${what}`);
     const lines = [`${before} ${defects.length} defects`, ...named];

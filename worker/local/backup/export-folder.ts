@@ -21,20 +21,20 @@ export interface Exported {
   workshop: string;
   aircraft: string[];
   files: number;
-  /** What could not be exported because it is damaged in the service, each in a sentence. */
+  /** Items not exported because they are damaged in the service, each in a sentence. */
   damaged: string[];
 }
 
 export interface ExportOptions {
-  /** One aircraft. @default all */
+  /** Registration of a single aircraft. @default all */
   only?: string | undefined;
-  /** Told before each aircraft is read. */
+  /** Called before each aircraft is read. */
   onProgress?: (line: string) => void;
 }
 
 /**
- * Writes an aircraft, or all of a workshop, into a new folder. The same state gives the same bytes: neither the address of the service nor
- * the moment of the export is in it. What is damaged in the service is named and left out; all else is written.
+ * Writes an aircraft, or all of a workshop, into a new folder. The same state gives the same bytes: neither the address
+ * of the service nor the time of the export is in it. Damaged items are named and left out; all others are written.
  */
 export async function exportFolder(
   client: Slipmark,
@@ -65,15 +65,15 @@ export async function exportFolder(
   return { workshop, aircraft, files: folder.finish(), damaged };
 }
 
-/** Where an export goes, and from where. */
+/** Source and target of an export. */
 interface Export {
   client: Slipmark;
   folder: NewFolder;
-  /** Grows with what is found damaged. */
+  /** Collects the damaged items. */
   damaged: string[];
 }
 
-/** What the service answers, or undefined where it says that it is damaged, which is noted. */
+/** Returns the response of the service; undefined if it reports damage, which is recorded. */
 async function unlessDamaged<T>(damaged: string[], what: string, answer: Promise<T>): Promise<T | undefined> {
   try {
     return await answer;
@@ -84,7 +84,7 @@ async function unlessDamaged<T>(damaged: string[], what: string, answer: Promise
   }
 }
 
-/** The table of people, without when and by whom they were entered: that belongs to the deployment. */
+/** Returns the table of people, without time and key of each entry, which belong to the deployment. */
 async function peopleOf(client: Slipmark): Promise<PeopleFile> {
   const { items } = (await client.listPeople()).body;
   const people = items.map(({ id, name, capacity, licence, scope, from, until }) => {
@@ -93,14 +93,14 @@ async function peopleOf(client: Slipmark): Promise<PeopleFile> {
   return { format: FORMAT, people };
 }
 
-/** By registration, from the workshop itself: the list of all packs may be lost or out of reach. */
+/** Returns the aircraft from the workshop itself: the list of all packs may be lost or out of reach. */
 async function aircraftOf(client: Slipmark): Promise<{ workshop: string; registrations: string[] }> {
   const { body } = await client.listAircraft({ limit: 1 });
   const listed = await allItems(client.listAircraft, {});
   return { workshop: body.workshop, registrations: listed.map(({ registration }) => registration).sort() };
 }
 
-/** In order of their names, so that it does not matter which of them is in use. */
+/** Returns the keys, sorted by name so that the order does not depend on which is in use. */
 async function keysOf(client: Slipmark, workshop: string): Promise<{ keys: { kid: string }[] }> {
   const published = await ifThere(client.getSealKeys({ workshop }));
   return { keys: (published?.body.keys ?? []).sort((a, b) => (a.kid < b.kid ? -1 : 1)) };
@@ -128,7 +128,7 @@ async function writeAircraft(exporting: Export, read: ReadAircraft): Promise<voi
   folder.write(`${at}/index.html`, aircraftPage(aircraft, ledger));
 }
 
-/** The call that gives each file of a pack. */
+/** Call that returns each file of a pack. */
 const GETTERS = {
   'pack.pdf': 'getPackPdf',
   'record.json': 'getPackRecord',
@@ -160,7 +160,7 @@ async function writePack(exporting: Export, read: ReadAircraft, pack: Pack) {
   return exported;
 }
 
-/** What the chain says of a pack. */
+/** Returns the entry of the chain about a sealed pack. */
 function sealedBody({ entries }: ReadAircraft, pack: string): Parameters<typeof filesOfPack>[0] {
   const sealed = entries.filter(({ kind }) => kind === 'pack-sealed').map(({ body }) => JSON.parse(body));
   return sealed.find((body) => body.pack === pack) ?? {};
@@ -177,7 +177,7 @@ interface Naming {
   attachments?: { sha256: string; title: string }[];
 }
 
-/** The files that a record names, each once in the folder of its aircraft. */
+/** Writes the files that a record names, each once into the folder of its aircraft. */
 async function writeAttachments(
   { folder, damaged }: Export,
   aircraft: string,
@@ -195,7 +195,7 @@ async function writeAttachments(
   return files;
 }
 
-/** Told by its first byte: nothing else is ever kept. */
+/** Returns the file ending by the first byte: no other kinds of file are kept. */
 function endingOf(bytes: Uint8Array): 'jpg' | 'png' | 'pdf' {
   if (bytes[0] === 0xff) return 'jpg';
   return bytes[0] === 0x89 ? 'png' : 'pdf';

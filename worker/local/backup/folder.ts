@@ -4,18 +4,26 @@ import { dirname, join, sep } from 'node:path';
 import { canonicalJson } from '../../core/pack/canonical-json.ts';
 import { PLACES } from './format.ts';
 
-/** A folder that is being written. Paths have slashes. */
+/** Folder that is being written. Paths have slashes. */
 export interface NewFolder {
-  /** @throws Error when the file is there already */
+  /**
+   * Writes a file.
+   *
+   * @throws Error if the file already exists
+   */
   write(path: string, content: string | Uint8Array): void;
   has(path: string): boolean;
-  /** Writes the list of digests, last of all: a folder without it is not whole. */
+  /** Writes the list of digests, as the last file: a folder without it is incomplete. */
   finish(): number;
 }
 
 export const digestOf = (content: string | Uint8Array): string => createHash('sha256').update(content).digest('hex');
 
-/** @throws Error when there is anything in the folder */
+/**
+ * Creates a folder.
+ *
+ * @throws Error if there is anything in the folder
+ */
 export function newFolder(folder: string): NewFolder {
   if (existsSync(folder) && readdirSync(folder).length > 0)
     throw new Error(`Cannot export: ${folder} must be empty or not exist`);
@@ -23,7 +31,7 @@ export function newFolder(folder: string): NewFolder {
   const place = (path: string, content: string | Uint8Array): void => {
     const file = join(folder, path);
     mkdirSync(dirname(file), { recursive: true });
-    // Names that differ in case alone are one on some machines: rather no export than half of one.
+    // Names that differ in case only are the same on some machines: better no export than half of one.
     writeFileSync(file, content, { flag: 'wx' });
   };
   return {
@@ -39,13 +47,13 @@ export function newFolder(folder: string): NewFolder {
   };
 }
 
-/** As `sha256sum -c` reads it, in order of path. */
+/** Returns the digests in the format of `sha256sum -c`, in order of path. */
 function sumsText(sums: ReadonlyMap<string, string>): string {
   const paths = [...sums.keys()].sort();
   return paths.map((path) => `${sums.get(path)}  ${path}\n`).join('');
 }
 
-/** The digests that a folder lists, by path; undefined where a line is none. */
+/** Parses the list of digests, by path; undefined if a line is invalid. */
 export function readSums(text: string): Map<string, string> | undefined {
   const lines = text.split('\n').filter((line) => line !== '');
   const sums = new Map<string, string>();
@@ -57,7 +65,7 @@ export function readSums(text: string): Map<string, string> | undefined {
   return sums;
 }
 
-/** Every file in a folder, with slashes, in order. */
+/** Returns every file in a folder, with slashes, in order. */
 export function filesUnder(folder: string): string[] {
   const paths = readdirSync(folder, { recursive: true, encoding: 'utf8' });
   return paths
@@ -70,5 +78,5 @@ export const bytesAt = (folder: string, path: string): Uint8Array => new Uint8Ar
 
 export const textAt = (folder: string, path: string): string => readFileSync(join(folder, path), 'utf8');
 
-/** JSON for people, in one form: keys sorted, two spaces. */
+/** Returns JSON for people, in one form: keys sorted, two spaces. */
 export const jsonText = (value: unknown): string => `${JSON.stringify(JSON.parse(canonicalJson(value)), null, 2)}\n`;

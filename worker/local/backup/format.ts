@@ -4,7 +4,7 @@ import { IDENTIFIER, PACK_NAME, REGISTRATION, SHA256, WORKSHOP } from '../../cor
 import { SCOPES } from '../../core/record/scopes.ts';
 import { CHAIN_KINDS, type ChainEntry } from '../../edge/archive/ledger/ledger-calls.ts';
 
-/** The form of an exported folder. What reads it takes nothing in it for granted: a folder may come from anywhere. */
+/** Format of an exported folder. Readers check everything in it: a folder may come from anywhere. */
 export const FORMAT = 'slipmark-export/1';
 
 const digest = z.string().regex(SHA256);
@@ -12,7 +12,7 @@ const registration = z.string().regex(REGISTRATION);
 const packName = z.string().regex(PACK_NAME);
 const visitName = z.string().regex(IDENTIFIER);
 
-/** A photograph or paper that a record names; `file` is null where it was never handed in, or cleared away. */
+/** Photograph or document that a record names; `file` is null if it was never uploaded, or was cleared. */
 const ExportedFile = z.strictObject({
   sha256: digest,
   title: z.string(),
@@ -59,7 +59,7 @@ const ExportedPack = z.strictObject({
 });
 export type ExportedPack = z.infer<typeof ExportedPack>;
 
-/** `workshop.json`: whose folder it is, and which aircraft are in it. */
+/** `workshop.json`: the workshop and its aircraft. */
 export const WorkshopFile = z.strictObject({
   format: z.literal(FORMAT),
   workshop: z.string().regex(WORKSHOP),
@@ -67,7 +67,7 @@ export const WorkshopFile = z.strictObject({
 });
 export type WorkshopFile = z.infer<typeof WorkshopFile>;
 
-/** `aircraft.json`: visits and packs, the oldest pack first. What of it the chain tells too is held against the chain. */
+/** `aircraft.json`: visits and packs, oldest pack first. Data that the chain has too is compared with the chain. */
 export const AircraftFile = z.strictObject({
   format: z.literal(FORMAT),
   registration,
@@ -84,7 +84,7 @@ export const LedgerFile = z.strictObject({
 });
 export type LedgerFile = z.infer<typeof LedgerFile>;
 
-/** Where things lie in the folder; paths are written with slashes. */
+/** Paths in the folder, with slashes. */
 export const PLACES = {
   workshop: 'workshop.json',
   keys: 'keys.json',
@@ -96,7 +96,7 @@ export const PLACES = {
   pack: (aircraft: string, pack: string) => `aircraft/${aircraft}/packs/${pack}`,
 } as const;
 
-/** The files of a pack, and which digest of the chain each must have. Packs of before facts were kept have none. */
+/** Files of a pack, with the digest in the chain for each. Packs sealed before facts were kept have none. */
 export const PACK_FILES = {
   'pack.pdf': 'pdfSha256',
   'record.json': 'recordSha256',
@@ -106,7 +106,7 @@ export const PACK_FILES = {
 } as const;
 export type PackFile = keyof typeof PACK_FILES;
 
-/** The files that a pack has, with their digests. */
+/** Returns the files of a pack, with their digests. */
 export function filesOfPack(digests: { [Digest in (typeof PACK_FILES)[PackFile]]?: string | null }) {
   return (Object.keys(PACK_FILES) as PackFile[]).flatMap((name): { name: PackFile; sha256: string }[] => {
     const sha256 = digests[PACK_FILES[name]];
@@ -114,7 +114,7 @@ export function filesOfPack(digests: { [Digest in (typeof PACK_FILES)[PackFile]]
   });
 }
 
-/** `people.json`: the table of people of the workshop; there where it has any. */
+/** `people.json`: the table of people of the workshop, if it has any. */
 export const PeopleFile = z.strictObject({
   format: z.literal(FORMAT),
   people: z.array(

@@ -5,21 +5,21 @@ import { type AircraftFile, filesOfPack, type LedgerFile, PLACES } from './forma
 export interface ImportedAircraft {
   registration: string;
   packs: number;
-  /** False where this very ledger stood there before, or one that goes on from it. */
+  /** False if this ledger, or one that continues it, was already there. */
   isNew: boolean;
-  /** Where something else is kept of it there, so that nothing was brought. */
+  /** Whether the service has a different ledger of the aircraft, so that nothing was imported. */
   isRefused: boolean;
-  /** What could not be brought along, each in a sentence. */
+  /** Items not imported, each in a sentence. */
   remarks: string[];
 }
 
 /**
- * Brings the files of an aircraft, then its ledger, then asks whether all of it stands there as it stood. What was done before is
- * found done, so that an import that broke off is started again.
+ * Imports the files of an aircraft, then its ledger, then verifies the result. Steps done before are skipped, so that
+ * an interrupted import can be started again.
  *
- * What goes on from the ledger of the folder is left as it is, but for files that are damaged.
+ * If the service has a ledger that continues that of the folder, only damaged files are replaced.
  *
- * @throws Error when the service refuses, or answers something else than the folder holds
+ * @throws Error if the service refuses, or returns something else than is in the folder
  */
 export async function importAircraft(
   client: Slipmark,
@@ -29,7 +29,7 @@ export async function importAircraft(
 ): Promise<ImportedAircraft> {
   const { registration, packs, visits } = aircraft;
   const head = entries.at(-1)?.digest;
-  // A ledger that was lost is none: bringing it back is what this is for.
+  // A lost ledger counts as missing: this command restores it.
   const isLost = (await refusalOf(ifThere(client.getAircraft({ registration })), 500)) !== undefined;
   const standing = isLost ? undefined : await ifThere(client.getAircraft({ registration }));
   const later = standing ? await entriesAfter(client, registration, head) : 0;
@@ -58,14 +58,17 @@ export async function importAircraft(
   };
 }
 
-/** How many entries stand after the end of the folder's chain; undefined where that is no part of what stands there. */
+/**
+ * Returns the number of entries after the end of the folder's chain; undefined if that chain is not part of the current
+ * one.
+ */
 async function entriesAfter(client: Slipmark, registration: string, head: string | undefined) {
   const standing = await allItems(client.listLedger, { registration });
   const at = standing.findIndex(({ digest }) => digest === head);
   return at < 0 ? undefined : standing.length - at - 1;
 }
 
-/** Sends records again that are damaged there. One that was amended since is another than that of the folder, and stays as it is. */
+/** Sends damaged records again. A record that was amended since differs from that of the folder, and stays. */
 async function healRecords(
   client: Slipmark,
   folder: string,
@@ -87,8 +90,8 @@ async function healRecords(
 }
 
 /**
- * Brings back what is damaged or missing of packs that stand there, file by file, and holds every byte against its digest. The manifest
- * names the attachments, so it comes before them.
+ * Restores damaged or missing files of packs, file by file, and compares every byte with its digest. The manifest names
+ * the attachments, so it comes before them.
  */
 async function healPacks(
   client: Slipmark,
@@ -114,10 +117,10 @@ async function healPacks(
   return remarks;
 }
 
-/** A manifest that was brought back names attachments that may be damaged, too. */
+/** Max. rounds of repair: a restored manifest may name attachments that are damaged as well. */
 const MAX_ROUNDS = 2;
 
-/** Files of the packs by digest, with where they lie in the folder. */
+/** Returns the files of the packs by digest, with their paths in the folder. */
 function blobsOf({ registration, packs }: AircraftFile, entries: LedgerFile['entries']): Map<string, string> {
   const blobs = new Map<string, string>();
   for (const { kind, body } of entries) {
@@ -131,7 +134,10 @@ function blobsOf({ registration, packs }: AircraftFile, entries: LedgerFile['ent
   return blobs;
 }
 
-/** Hands in what the working records name. A newer service may refuse what an older one took: that does not stop the rest. */
+/**
+ * Uploads the files of the working records. A newer service may refuse files that an older one accepted: the others are
+ * still sent.
+ */
 async function uploadFiles(
   client: Slipmark,
   folder: string,
@@ -151,7 +157,7 @@ async function uploadFiles(
   return remarks;
 }
 
-/** Asks the service for what anybody would ask: the end of the chain, and a verdict on every pack. */
+/** Verifies the import with public calls: the end of the chain, and a verdict on every pack. */
 async function proveImported(client: Slipmark, { registration, packs }: AircraftFile, entries: LedgerFile['entries']) {
   if ((await entriesAfter(client, registration, entries.at(-1)?.digest)) === undefined)
     throw new Error(`Import of ${registration} failed: its chain ends otherwise there`);

@@ -10,16 +10,16 @@ import { type Read, readAircraftFile, readLedger, readPeople, readWorkshop } fro
 
 export interface Imported {
   aircraft: ImportedAircraft[];
-  /** What of the table of people was not brought along, each in a sentence. */
+  /** People not imported from the table, each in a sentence. */
   people: string[];
 }
 
 /**
- * Brings an exported folder into a workshop of another deployment, aircraft by aircraft. Nothing is brought of a folder that has a
- * defect.
+ * Imports an exported folder into a workshop of another deployment, aircraft by aircraft. A folder with a defect is not
+ * imported at all.
  *
- * @param onProgress told before each aircraft is brought
- * @throws Error naming what stands against it
+ * @param onProgress called before each aircraft is imported
+ * @throws Error naming the defects
  */
 export async function importFolder(
   client: Slipmark,
@@ -47,8 +47,8 @@ export async function importFolder(
 }
 
 /**
- * Enters the people of the folder where the table is empty. No seal proves them, so nobody gets a right in a workshop that has a table:
- * what differs there is only named.
+ * Enters the people of the folder if the table is empty. No seal protects them, so nobody gets a right in a workshop
+ * that has a table: differences are only reported.
  */
 async function enterPeople(client: Slipmark, folder: string): Promise<string[]> {
   const table = readPeople(folder);
@@ -68,7 +68,7 @@ async function enterPeople(client: Slipmark, folder: string): Promise<string[]> 
   return remarks;
 }
 
-/** Whether a table says of somebody what the folder says, apart from when and by whom they were entered. */
+/** Whether a person is the same in table and folder, apart from time and key of the entry. */
 function isSame(body: object, there: object): boolean {
   return Object.entries(body).every(
     ([key, said]) => canonicalJson(said) === canonicalJson((there as Record<string, unknown>)[key] ?? null),

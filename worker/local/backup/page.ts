@@ -2,20 +2,20 @@ import { Html, html } from '../markup/html.ts';
 import { DOCUMENT_SHEETS, documentSheet } from '../markup/styles.ts';
 import { PLACES } from './format.ts';
 
-/** Opened from a disk, a page has no server to send this along. */
+/** Policy within the page: opened from a disk, it has no server to send the header. */
 const POLICY =
   "default-src 'none'; style-src 'self' file:; img-src 'self' file: data:; base-uri 'none'; form-action 'none'";
 
 export interface FolderPage {
   title: string;
-  /** Way to the top of the folder, as `../../`. */
+  /** Path to the top of the folder, as `../../`. */
   toTop: string;
-  /** Line above the page, with where it leads back to. */
+  /** Banner above the page, with the link back. */
   banner?: { text: string; isCurrent: boolean; back: string };
   body: Html;
 }
 
-/** A page of the folder, the same bytes wherever and whenever it is written. */
+/** Returns a page of the folder, with the same bytes in every export. */
 export function folderPage({ title, toTop, banner, body }: FolderPage): string {
   return html`<!doctype html>
 <html lang="en">
@@ -40,10 +40,10 @@ ${body}
 const bannerOf = ({ text, isCurrent, back }: NonNullable<FolderPage['banner']>): Html =>
   html`<header class="banner ${isCurrent ? 'released' : 'superseded'}"><p>${text}</p><p><a href="${back}">Back to the aircraft</a></p></header>`;
 
-/** Markup that was escaped when it was made, such as an article of a pack. */
+/** Wraps markup that was escaped when it was made, such as an article of a pack. */
 export const asItIs = (markup: string): Html => new Html(markup);
 
-/** A table that may be wider than the screen. */
+/** Returns a table that may be wider than the screen. */
 export function table(caption: string, heads: readonly string[], rows: readonly (readonly (string | Html)[])[]): Html {
   return html`<div class="scroll" tabindex="0"><table>
 <caption>${caption}</caption>
@@ -53,7 +53,7 @@ ${rows.map((cells) => html`<tr>${cells.map((cell) => html`<td>${cell}</td>`)}</t
 </table></div>`;
 }
 
-/** The sheets of the documents, without the fonts: those are addresses of the site. */
+/** Returns the stylesheets of the documents, without the fonts, which are addresses of the site. */
 export function folderStyle(): string {
   return DOCUMENT_SHEETS.map(documentSheet)
     .join('\n')

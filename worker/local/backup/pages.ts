@@ -7,7 +7,7 @@ import { asItIs, folderPage, table } from './page.ts';
 
 const CAUTION = html`<p>Results follow from the records as given. They replace neither the maker’s data nor local rules nor the judgement of a licensed or authorised person, who alone may release.</p>`;
 
-/** The first page: which aircraft, and how all of it is proved. */
+/** Returns the first page: the aircraft, and how to verify the folder. */
 export function workshopPage({ workshop, aircraft }: WorkshopFile): string {
   const body = html`<h1>Archive of ${workshop}</h1>
 <p>Packs, records and ledgers as they were exported from Slipmark, to be read without it. Keep this folder whole and unchanged.</p>
@@ -22,7 +22,7 @@ ${CAUTION}`;
   return folderPage({ title: `Archive of ${workshop}`, toTop: '', body });
 }
 
-/** The page of an aircraft: packs, visits and everything that happened. */
+/** Returns the page of an aircraft: packs, visits and history. */
 export function aircraftPage(aircraft: AircraftFile, { entries }: LedgerFile): string {
   const { registration, visits, packs } = aircraft;
   const body = html`<p><a href="../../index.html">All aircraft</a></p>
@@ -57,7 +57,7 @@ ${CAUTION}`;
   return folderPage({ title: `${registration}: packs, visits, ledger`, toTop: '../../', body });
 }
 
-/** What an entry is about: the first of these that it names. */
+/** Returns the subject of an entry: the first of these members that it has. */
 function subjectOf(body: string): string {
   const { pack, visit, link } = JSON.parse(body) as Record<string, string | undefined>;
   return pack ?? visit ?? link ?? '';
@@ -92,7 +92,7 @@ function filesOf(files: readonly ExportedFile[], to: string): Html | string {
   return html`<ul>${items}</ul>`;
 }
 
-/** The documents of a pack, each a page by its own name, and the list of them. */
+/** Returns the documents of a pack, each as a page by its name, and the list of them. */
 export function documentPages(pack: ExportedPack, documents: readonly PackDocument[]): Map<string, string> {
   const name = pack.summary.pack;
   const isCurrent = !pack.withdrawal && !pack.supersededBy;
@@ -101,7 +101,7 @@ export function documentPages(pack: ExportedPack, documents: readonly PackDocume
   const list = documents.map(({ id, title }) => html`<li><a href="${id}.html">${title}</a></li>\n`);
   const index = html`<h1>Documents of ${name}</h1>\n<ul>\n${list}</ul>`;
   const pages = new Map([['index', folderPage({ title: `Documents of ${name}`, toTop, banner, body: index })]]);
-  // Pictures lie once for each aircraft, under names that tell what they are.
+  // Pictures are stored once for each aircraft, under descriptive names.
   const files = new Map(pack.attachments.map(({ sha256, file }) => [sha256, file]));
   const pictures = (sha256: string): string | undefined => {
     const file = files.get(sha256);

@@ -8,24 +8,25 @@ import {
   type VisitState,
 } from '../../client/client.ts';
 
-/** Everything that the ledger of an aircraft says, at one moment. */
+/** Whole content of the ledger of an aircraft at one time. */
 export interface ReadAircraft {
   registration: string;
   entries: LedgerEntry[];
-  /** `record` is null where the service says that it is damaged. */
+  /** `record` is null if the service reports it as damaged. */
   visits: (VisitState & { record: string | null })[];
-  /** The oldest first. */
+  /** Oldest first. */
   packs: Pack[];
 }
 
-/** How often an aircraft is read again because work on it went on. */
+/** Max. number of times an aircraft is read again because work on it went on. */
 const MAX_READS = 10;
 
 /**
- * Reads an aircraft. Whatever changes extends the chain: where its head is the same before and after, all between is of one moment.
+ * Reads an aircraft. Every change extends the chain: if its head is the same before and after, everything read belongs
+ * together.
  *
- * @returns undefined where nothing was ever kept of it
- * @throws Error when work on it does not pause long enough to be read
+ * @returns undefined if nothing was ever kept of it
+ * @throws Error if work on it does not pause long enough to be read
  */
 export async function readAircraft(client: Slipmark, registration: string): Promise<ReadAircraft | undefined> {
   const aircraft = { registration };

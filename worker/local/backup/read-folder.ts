@@ -5,7 +5,7 @@ import { altered, type FolderDefect } from './defect.ts';
 import { textAt } from './folder.ts';
 import { AircraftFile, LedgerFile, PeopleFile, PLACES, WorkshopFile } from './format.ts';
 
-/** What was read, or why it could not be. */
+/** Content that was read, or the reason why it could not be. */
 export type Read<T> = { ok: true; value: T } | { ok: false; defect: FolderDefect };
 
 export const readWorkshop = (folder: string): Read<WorkshopFile> => readAs(folder, PLACES.workshop, WorkshopFile);
@@ -16,7 +16,11 @@ export const readAircraftFile = (folder: string, registration: string): Read<Air
 export const readLedger = (folder: string, registration: string): Read<LedgerFile> =>
   readAs(folder, `${PLACES.aircraft(registration)}/ledger.json`, LedgerFile);
 
-/** @returns undefined where the workshop had no table of people */
+/**
+ * Reads the table of people.
+ *
+ * @returns undefined if the workshop had no table of people
+ */
 export const readPeople = (folder: string): Read<PeopleFile> | undefined =>
   existsSync(join(folder, PLACES.people)) ? readAs(folder, PLACES.people, PeopleFile) : undefined;
 

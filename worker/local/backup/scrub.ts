@@ -14,13 +14,13 @@ import { unlikeSeal } from './unlike-seal.ts';
 
 export interface Scrubbed {
   aircraft: number;
-  /** Files that were read, packs' and handed-in ones. */
+  /** Number of files read, of packs and uploads. */
   files: number;
-  /** Everything that is not as it was kept, each in a sentence. */
+  /** Damaged items, each in a sentence. */
   damaged: string[];
 }
 
-/** Reads everything that a workshop has, and holds it against what was kept: chains, records, packs, files of both. */
+/** Reads everything that a workshop has, and checks it: chains, records, packs, files of both. */
 export async function scrub(client: Slipmark, onProgress: (line: string) => void): Promise<Scrubbed> {
   const found: Scrubbed = { aircraft: 0, files: 0, damaged: [] };
   const { workshop } = (await client.listAircraft({ limit: 1 })).body;
@@ -52,13 +52,13 @@ async function scrubAircraft(client: Slipmark, registration: string, found: Scru
     });
 }
 
-/** The keys of the workshop, as far as this key may see them. */
+/** Returns the keys of the workshop, if this key may see them. */
 async function keysOf(client: Slipmark) {
   const listed = client.listKeys();
   return (await refusalOf(listed, 403)) ? [] : (await listed).body.items;
 }
 
-/** What a ledger says of its visits and packs, which has to be what its chain says. */
+/** Visits and packs of a ledger, which must match its chain. */
 interface Ledger {
   registration: string;
   packs: Pack[];
@@ -87,7 +87,7 @@ async function scrubPack(client: Slipmark, answered: Pack, found: Scrubbed): Pro
       found.damaged.push(
         `${member} in the list of packs of the aircraft is not what ${pack} was sealed with: ${REINDEX}`,
       );
-  // Whoever has the file asks after it by its digest alone.
+  // Anyone with the file verifies it by its digest only.
   await noteDamage(found, `the way from the file of ${pack} to its ledger (${REINDEX})`, async () => {
     const asked = await client.verify({ body: { pdfSha256 } });
     if (asked.body.pack !== pack)
@@ -109,7 +109,7 @@ async function scrubAttachment(
   });
 }
 
-/** Notes what the service says is damaged; whatever else goes wrong ends the reading. */
+/** Records damage that the service reports; any other error stops the reading. */
 async function noteDamage(found: Scrubbed, what: string, read: () => Promise<void>): Promise<void> {
   try {
     await read();

@@ -3,7 +3,7 @@ import { canonicalJson } from '../../core/pack/canonical-json.ts';
 import type { Manifest } from '../../core/pack/manifest.ts';
 import type { PackFacts } from '../../core/pack/pack-facts.ts';
 
-/** Members of what lists show of a pack that differ from what was sealed: its facts, or for packs of before its manifest. */
+/** Returns the members of a summary that differ from the sealed data: the facts, or the manifest of an older pack. */
 export async function unlikeSeal(client: Slipmark, pack: Pack): Promise<string[]> {
   const name = { pack: pack.pack };
   const facts = await ifThere(client.getPackFacts(name));
@@ -14,7 +14,7 @@ export async function unlikeSeal(client: Slipmark, pack: Pack): Promise<string[]
     .map(([key]) => key);
 }
 
-/** What of it the manifest names, in every form. */
+/** Returns the part of the summary that is in the manifest of every form. */
 function sealedManifest({ pack, issue, registration, visit, issuedAt, supersedes, regime, release }: Manifest) {
   return { pack, issue, registration, visit, issuedAt, supersedes, regime: regime.id, releasedBy: release.name };
 }

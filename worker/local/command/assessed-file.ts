@@ -9,7 +9,7 @@ export interface AssessedFile {
   /** Undefined if the record does not fit its schema. */
   assessed: Assessed | undefined;
   findings: PlacedFinding[];
-  /** The files that the record names and that can go into a pack. */
+  /** Files that the record names and that can go into a pack. */
   files: AttachedFiles;
 }
 

@@ -15,7 +15,7 @@ interface Read {
 }
 
 /**
- * Reads what follows the name of a command.
+ * Parses the arguments of a command.
  *
  * @throws UsageError naming an unknown option and the nearest known one
  */

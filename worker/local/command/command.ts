@@ -1,6 +1,6 @@
 import type { Output } from './output.ts';
 
-/** One option of a command. */
+/** Option of a command. */
 export interface Option {
   type: 'string' | 'boolean';
   /** Placeholder of its value in the help, such as `DIR`. */
@@ -20,7 +20,7 @@ export type Values<Given extends Options> = {
 export interface Failures {
   /** The command line, or a file that it names, is not readable. */
   notUnderstood: number;
-  /** Something went wrong on the way. */
+  /** Any other error. */
   failed: number;
 }
 
@@ -34,13 +34,13 @@ export interface Command<Given extends Options = Options> {
   run(positionals: readonly string[], values: Values<Given>, output: Output): Promise<number>;
 }
 
-/** A command with its options known to its own code, and to nobody else's. */
+/** Defines a command; the types of its options stay within its own code. */
 export const command = <const Given extends Options>(given: Command<Given>): Command => given as unknown as Command;
 
-/** A command line that cannot be understood; the help follows it. */
+/** Command line that cannot be parsed; the help follows it. */
 export class UsageError extends Error {}
 
-/** A file or folder that cannot be read or written as it must. */
+/** File or folder that cannot be read or written. */
 export class FileError extends Error {}
 
 /** The service could not be reached. */

@@ -9,7 +9,7 @@ export interface NamedFile {
   bytes: Uint8Array<ArrayBuffer>;
 }
 
-/** The files of a folder by their SHA-256, as records name them. */
+/** Returns the files of a folder by their SHA-256, as records name them. */
 export function filesByDigest(folder: string): ReadonlyMap<string, NamedFile> {
   const named = namesIn(folder).map((name) => {
     const bytes = bytesOf(join(folder, name));

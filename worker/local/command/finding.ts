@@ -1,11 +1,11 @@
-/** A finding as the command says it. */
+/** Finding as the command reports it. */
 export interface Finding {
   code: string;
   severity: string;
   pointer: string;
   sentence: string;
   remedy: string;
-  /** Person who has accepted a caution. */
+  /** Person who accepted a caution. */
   acknowledgedBy?: string | undefined;
 }
 

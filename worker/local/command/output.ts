@@ -1,31 +1,31 @@
-/** Where a command says what it has to say. Whatever is in a line, it cannot move the cursor, colour the screen or turn text round. */
+/** Output of a command. No line can move the cursor, colour the screen or reverse text. */
 export interface Output {
-  /** Lines for people; nothing where a machine reads. */
+  /** Prints lines for people; nothing in JSON mode. */
   say(...lines: readonly string[]): void;
-  /** The whole outcome for machines; nothing where people read. */
+  /** Prints the whole result for machines; nothing in text mode. */
   result(value: unknown): void;
-  /** What it is busy with. */
+  /** Prints the current step. */
   progress(line: string): void;
-  /** What went wrong, for people. */
+  /** Prints errors for people. */
   complain(...lines: readonly string[]): void;
-  /** A file that goes to standard output: as it is, but to a terminal only what is harmless there. */
+  /** Prints a file to standard output: unchanged, but to a terminal only harmless characters. */
   file(text: string): void;
 }
 
 export interface OutputOptions {
   isJson: boolean;
-  /** Also where nobody watches a terminal. */
+  /** Shows progress even without a terminal. */
   hasProgress: boolean;
 }
 
-// Controls (C0, DEL, C1), what ends a line for some readers, and what turns the direction of text (Unicode, UAX 9): marks, embeddings,
-// overrides and isolates.
+// Control characters (C0, DEL, C1), characters that some readers take for line ends, and those that change the
+// direction of text (Unicode, UAX 9): marks, embeddings, overrides and isolates.
 const HARMFUL = /[\p{Cc}\u061c\u200e\u200f\u2028\u2029\u202a-\u202e\u2066-\u2069]/gu;
 
 const figures = (character: string): string => character.charCodeAt(0).toString(16).padStart(4, '0');
 
 /**
- * One line of text that comes from anywhere, fit for a terminal: what a terminal obeys is shown by its code point.
+ * Makes a line of any text harmless for a terminal: control characters are shown by their code points.
  *
  * @example harmless('a\u001b[2J')  // 'aU+001B[2J'
  */
@@ -33,7 +33,7 @@ export function harmless(line: string): string {
   return line.replace(HARMFUL, (character) => `U+${figures(character).toUpperCase()}`);
 }
 
-// JSON has no such character outside its strings, but for the line feeds that it is laid out with.
+// JSON has no such character outside its strings, except the line feeds of its layout.
 function harmlessJson(value: unknown): string {
   return JSON.stringify(value, null, 2).replace(HARMFUL, (character) =>
     character === '\n' ? character : `\\u${figures(character)}`,
@@ -42,7 +42,7 @@ function harmlessJson(value: unknown): string {
 
 const LAID_OUT = /(\r?\n|\t)/;
 
-/** Outcomes go to standard output, everything said on the way to standard error. */
+/** Returns the output: results go to standard output, everything else to standard error. */
 export function outputFor({ isJson, hasProgress }: OutputOptions): Output {
   return {
     say(...lines) {

@@ -3,7 +3,7 @@ import { canonicalJson } from '../../core/pack/canonical-json.ts';
 import { filesByDigest } from './digest-files.ts';
 import type { Output } from './output.ts';
 
-/** A visit as its address names it. */
+/** Visit by its address. */
 export interface VisitName {
   registration: string;
   visit: string;

@@ -8,9 +8,9 @@ const CAUSES: Readonly<Record<string, string>> = {
 };
 
 /**
- * The bytes of a file; of standard input for `-`.
+ * Reads the bytes of a file; of standard input for `-`.
  *
- * @throws FileError saying why it cannot be read
+ * @throws FileError with the reason why it cannot be read
  */
 export function bytesOf(file: string): Uint8Array<ArrayBuffer> {
   try {

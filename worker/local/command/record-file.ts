@@ -20,7 +20,7 @@ export function readRecordFile(path: string): RecordFile {
   const text = textOf(path);
   const file = path === '-' ? 'standard input' : path;
   const defects = structuralDefects(text);
-  // The parsers that tell places call themselves for each level.
+  // The parsers that report places are recursive.
   if (defects.some(({ code }) => code === 'JSON_TOO_DEEP'))
     return { file, text, value: undefined, defects, placeOf: () => placeAt(text) };
   const value = parsed(file, text);
@@ -38,7 +38,7 @@ function parsed(file: string, text: string): unknown {
   }
 }
 
-/** The field that a JSON pointer names, from its key on; where it is not there, what it should be in. */
+/** Returns the field of a JSON pointer, from its key on; if it is missing, its nearest parent. */
 function nodeAt(tree: Node, pointer: string): Node {
   let node = tree;
   for (const escaped of pointer.split('/').slice(1)) {

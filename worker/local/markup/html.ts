@@ -1,4 +1,4 @@
-/** Markup that may stand in a page as it is. */
+/** Markup that is inserted into a page unescaped. */
 export class Html {
   readonly markup: string;
 
@@ -11,7 +11,7 @@ type Part = string | number | Html | readonly Part[];
 
 const ESCAPES: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;' };
 
-/** Markup from a template: strings and numbers are escaped, markup and lists of it stand as they are. */
+/** Creates markup from a template: strings and numbers are escaped, markup and lists of it are not. */
 export function html(strings: TemplateStringsArray, ...parts: readonly Part[]): Html {
   return new Html(String.raw({ raw: strings }, ...parts.map(markupOf)));
 }
@@ -22,7 +22,7 @@ function markupOf(part: Part): string {
   return String(part).replaceAll(/[&<>"]/g, (sign) => ESCAPES[sign] ?? sign);
 }
 
-/** Text in which words between backquotes are code, as descriptions in the code write them. */
+/** Converts text with words between backquotes to markup with code, as in the descriptions of the code. */
 export function codeIn(text: string): Html {
   return html`${text.split('`').map((piece, index) => (index % 2 === 1 ? html`<code>${piece}</code>` : piece))}`;
 }

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 
-/** Style sheets of documents, on the site and in exported folders alike. */
+/** Stylesheets of documents, for the site and for exported folders. */
 export const DOCUMENT_SHEETS = ['base', 'owner', 'document', 'print'] as const;
 export type DocumentSheet = (typeof DOCUMENT_SHEETS)[number];
 

@@ -30,7 +30,9 @@ export async function bundle(): Promise<string> {
   return path;
 }
 
-/** Whoever reads the file meanwhile, as tests side by side do, has the old one or the new one, and never a part. */
+/**
+ * Replaces a file in one step. Other readers, such as parallel tests, get the old file or the new one, never a part.
+ */
 function replace(path: string, contents: Uint8Array): void {
   mkdirSync(dirname(path), { recursive: true });
   const beside = `${path}.${randomUUID()}`;

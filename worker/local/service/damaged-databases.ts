@@ -2,17 +2,17 @@ import { existsSync, readdirSync, renameSync } from 'node:fs';
 import { join } from 'node:path';
 import { DatabaseSync } from 'node:sqlite';
 
-/** What SQLite says of a file that is damaged, or is no database (SQLITE_CORRUPT, SQLITE_NOTADB). */
+/** Error codes of SQLite for a file that is damaged or not a database (SQLITE_CORRUPT, SQLITE_NOTADB). */
 const DAMAGED_CODES = [11, 26];
 
-/** The runtime's own notes of when to wake which object. Objects wake themselves again when they are next asked. */
+/** Alarms of the runtime. Objects set them again when they are next called. */
 const ALARMS = 'metadata.sqlite';
 
 /**
- * Sets aside the databases that can be made anew, where they are damaged: the list of packs follows from the ledgers, and the runtime
- * does not start over damaged alarms. Ledgers are never touched.
+ * Sets aside damaged databases that can be rebuilt: the list of packs follows from the ledgers, and the runtime does
+ * not start with damaged alarms. Ledgers are never touched.
  *
- * @param tell told what was set aside, and what to do
+ * @param tell receives what was set aside, and what to do
  */
 export function setAsideDamaged(storage: string, tell: (line: string) => void): void {
   for (const kind of ['objects', 'blobs', 'index'])
@@ -32,7 +32,7 @@ function foldersIn(folder: string): string[] {
   return entries.filter((entry) => entry.isDirectory()).map(({ name }) => join(folder, name));
 }
 
-/** Whether a database is damaged, or is none any more. */
+/** Whether a database is damaged, or not a database any more. */
 export function isDamaged(file: string): boolean {
   if (!existsSync(file)) return false;
   try {
@@ -43,12 +43,12 @@ export function isDamaged(file: string): boolean {
       database.close();
     }
   } catch (error) {
-    // What cannot be opened for another reason is not known to be damaged.
+    // A file that cannot be opened for another reason is not known to be damaged.
     return DAMAGED_CODES.includes((error as { errcode?: number }).errcode ?? 0);
   }
 }
 
-/** A database with what SQLite keeps beside it. */
+/** Sets a database aside, with the files of SQLite next to it. */
 function setAside(file: string): void {
   const moment = Date.now();
   for (const beside of ['', '-wal', '-shm'])

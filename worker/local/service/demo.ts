@@ -9,10 +9,10 @@ const WORKSHOP = { id: 'demo', name: 'Demo workshop' };
 const VISIT = 'avionics-and-service';
 
 /**
- * Puts the demo into a running service over HTTP, as any client would: workshop, visit, release, owner's link. Steps that
- * were taken at an earlier start are left out.
+ * Creates the demo in a running service over HTTP, as any client would: workshop, visit, release, owner's link. Steps
+ * that were taken at an earlier start are skipped.
  *
- * @param keep called after each step with what is to be remembered
+ * @param keep called after each step with the memory to store
  * @returns memory in which key, ownerPath and pack are set
  */
 export async function putDemo(origin: string, memory: Memory, keep: (memory: Memory) => void) {
@@ -36,7 +36,7 @@ async function releaseDemo(client: Slipmark): Promise<string> {
   const record = exampleVisit('nose-wheel-full', new Date());
   await uploadFiles(client);
   const visit = { registration: record.aircraft.registration, visit: VISIT };
-  // A start that broke off may have kept it, on another day.
+  // An interrupted start may have kept it, on another day.
   const before = await ifThere(client.getVisit(visit));
   await client.putVisit({ ...visit, body: record, ...(before && { ifMatch: before.etag }) });
   const { etag } = await client.getAssessment(visit);
@@ -45,7 +45,7 @@ async function releaseDemo(client: Slipmark): Promise<string> {
   return released.body.pack;
 }
 
-/** Hands in the files that the demo record names. */
+/** Uploads the files that the demo record names. */
 async function uploadFiles(client: Slipmark): Promise<void> {
   const { files, facts } = await filesIn(join(ROOT, 'fixtures/attachments'));
   for (const [sha256, body] of Object.entries(files))
@@ -57,7 +57,11 @@ async function linkTo(client: Slipmark, pack: string): Promise<string> {
   return new URL(body.url).pathname;
 }
 
-/** @returns the bytes of the sealed PDF */
+/**
+ * Downloads the sealed PDF.
+ *
+ * @returns the bytes of the sealed PDF
+ */
 export async function pdfOf(origin: string, { key = '', pack = '' }: Memory): Promise<Uint8Array> {
   return (await slipmark({ origin, key }).getPackPdf({ pack })).body;
 }

@@ -9,7 +9,7 @@ import { machineFor } from './machine.ts';
 import { SITE, WORKER } from './places.ts';
 import { wranglerConfig } from './wrangler-config.ts';
 
-/** What the deployment keeps secret. */
+/** Secrets of the deployment. */
 export interface Secrets {
   adminSecret: string;
   sealSecret: string;
@@ -18,32 +18,35 @@ export interface Secrets {
 interface Options {
   /** Path of the bundled Worker. */
   script: string;
-  /** Folder that the storage is kept in. */
+  /** Folder of the storage. */
   storage: string;
   port: number;
-  /** Told what the user of the machine should know. @default told nobody */
+  /** Receives messages for the user of the machine. @default no messages */
   tell?: (line: string) => void;
 }
 
 export type EmbeddedOptions = Options & Secrets;
 
 export interface Embedded {
-  /** Where the service is reached, without a slash at the end. */
+  /** Origin of the service, without a slash at the end. */
   origin: string;
   stop(): Promise<void>;
 }
 
-/** So long a runtime may take to start. */
+/** Time limit for the start of the runtime. */
 const STARTING_MS = 60_000;
 
 /**
  * Starts the service in this process on local storage, with the bindings of the deployed one. Its log is a file there.
  *
- * @throws Error where somebody else serves this storage, or the runtime does not start
+ * @throws Error if another process serves this storage, or the runtime does not start
  */
 export const startEmbedded = (options: EmbeddedOptions): Promise<Embedded> => startOnceHeld(options, () => options);
 
-/** As above, with secrets that are asked for once the storage is held: whoever makes them is then alone. */
+/**
+ * Starts the service as above, with secrets that are requested once the lock is taken: nobody else can then create
+ * them.
+ */
 export async function startOnceHeld(options: Options, secrets: () => Secrets): Promise<Embedded> {
   const { storage } = options;
   mkdirSync(storage, { recursive: true, mode: 0o700 });
@@ -124,11 +127,11 @@ function miniflareOptions(
   };
 }
 
-/** A log that cannot be written, as on a full disk, is no reason to stop serving. */
+/** Appends to the log. A log that cannot be written, as on a full disk, does not stop the service. */
 function appendToLog(file: string, line: string): void {
   try {
     appendFileSync(file, `${line}\n`);
   } catch {
-    // There is nowhere left to say so.
+    // There is no other place to report it.
   }
 }

@@ -6,16 +6,16 @@ import { redated } from './redated.ts';
 
 const VISITS = join(ROOT, 'fixtures/visits');
 
-/** Names of the invented visits to begin from. */
+/** Names of the invented visits to start from. */
 export const EXAMPLE_VISITS: readonly string[] = readdirSync(VISITS)
   .map((file) => file.replace(/\.json$/, ''))
   .sort();
 
-/** An invented visit as it is in the fixtures. */
+/** Returns an invented visit as in the fixtures. */
 export const exampleRecord = (name: string): VisitRecord =>
   JSON.parse(readFileSync(join(VISITS, `${name}.json`), 'utf8'));
 
-/** A visit of an aircraft with other marks, which its devices send, too. */
+/** Returns a visit with another registration, which its devices send as well. */
 export function withRegistration(record: VisitRecord, registration: string): VisitRecord {
   const before = record.aircraft.registration;
   const plain = (marks: string): string => marks.replaceAll('-', '');
@@ -23,7 +23,9 @@ export function withRegistration(record: VisitRecord, registration: string): Vis
   return JSON.parse(text) as VisitRecord;
 }
 
-/** An invented visit whose work ended yesterday. It has no departure: without one nothing depends on the hour. */
+/**
+ * Returns an invented visit whose work ended yesterday. It has no departure: without one nothing depends on the hour.
+ */
 export function exampleVisit(name: string, now: Date): VisitRecord {
   const { departure: _departure, ...visit } = redated(exampleRecord(name), now);
   return visit;

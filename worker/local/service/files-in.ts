@@ -3,13 +3,13 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { type AttachedFiles, type AttachmentFact, inspectAttachment } from '../../core/core.ts';
 
-/** Files of attachments, and what looking into each gave, by SHA-256. */
+/** Files of attachments, with the facts from their inspection, by SHA-256. */
 export interface InspectedFiles {
   files: AttachedFiles;
   facts: Readonly<Record<string, AttachmentFact>>;
 }
 
-/** Every file in a folder, looked into. */
+/** Inspects every file in a folder. */
 export async function filesIn(folder: string): Promise<InspectedFiles> {
   const files: Record<string, Uint8Array> = {};
   const facts: Record<string, AttachmentFact> = {};

@@ -1,6 +1,6 @@
 import { createServer } from 'node:net';
 
-/** The first port from `wanted` upwards that nobody listens on, among the next twenty. */
+/** Returns the first free port from `wanted` upwards, among the next twenty. */
 export async function freePort(wanted: number): Promise<number> {
   for (let port = wanted; port < wanted + 20; port++) if (await isFree(port)) return port;
   throw new Error(`Cannot start: ports ${wanted} to ${wanted + 19} are all taken`);

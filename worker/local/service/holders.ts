@@ -2,14 +2,14 @@ import { execFileSync } from 'node:child_process';
 import { readdirSync, readFileSync, readlinkSync, realpathSync } from 'node:fs';
 import { setTimeout as pause } from 'node:timers/promises';
 
-/** How long a process that was told to end may take. */
+/** Time that a terminated process may take to end. */
 const ENDING_MS = 5_000;
 
 /**
- * Ends runtimes that outlived the process that had started them, as when that alone was killed: they hold the storage and would go on
- * writing beside a new one. Called by whoever has the lock, so no runtime that is looked after is among them.
+ * Ends runtimes whose parent process has died: they use the storage and would write to it next to a new one. Called
+ * with the lock taken, so no supervised runtime is among them.
  *
- * @throws Error when one cannot be ended
+ * @throws Error if one cannot be ended
  */
 export async function endOrphans(storage: string): Promise<void> {
   for (const pid of holdersOf(storage)) {
@@ -23,7 +23,7 @@ export async function endOrphans(storage: string): Promise<void> {
   }
 }
 
-/** The runtimes that have files of a storage folder open; none where the machine does not tell. */
+/** Returns the runtimes that have files of a storage folder open; none if the machine does not report them. */
 export function holdersOf(storage: string): number[] {
   const folder = `${realpathSync(storage)}/`;
   return process.platform === 'linux' ? holdersByProc(folder) : holdersByLsof(folder);
@@ -34,7 +34,9 @@ function holdersByProc(folder: string): number[] {
   return pids.filter((pid) => isRuntime(pid) && opensIn(pid, folder)).map(Number);
 }
 
-/** Processes come and go while they are looked at, and those of others do not tell. */
+/**
+ * Whether a process is a runtime. Processes come and go during the check, and those of other users are not readable.
+ */
 function isRuntime(pid: string): boolean {
   try {
     return readFileSync(`/proc/${pid}/comm`, 'utf8').trim() === 'workerd';
@@ -65,7 +67,7 @@ function holdersByLsof(folder: string): number[] {
     const found = execFileSync('lsof', ['-t', '-c', 'workerd', '-a', '+D', folder], { encoding: 'utf8' });
     return found.trim().split('\n').map(Number);
   } catch {
-    // Nobody holds it, or there is no lsof.
+    // No process has it open, or there is no lsof.
     return [];
   }
 }

@@ -4,7 +4,7 @@ import type { Miniflare } from 'miniflare';
 
 type Database = Awaited<ReturnType<Miniflare['getD1Database']>>;
 
-/** Takes the steps of the index that it has not taken yet, in the table that `wrangler d1 migrations` keeps too. */
+/** Takes the steps of the index that it has not taken yet, recorded in the table of `wrangler d1 migrations`. */
 export async function migrateIndex(index: Database, folder: string): Promise<void> {
   const table =
     'CREATE TABLE IF NOT EXISTS d1_migrations (id INTEGER PRIMARY KEY AUTOINCREMENT, name TEXT UNIQUE, applied_at TIMESTAMP DEFAULT CURRENT_TIMESTAMP NOT NULL)';
@@ -18,7 +18,9 @@ export async function migrateIndex(index: Database, folder: string): Promise<voi
   }
 }
 
-/** The statements of a file: comments stand on lines of their own, and a statement ends with the line that ends in `;`. */
+/**
+ * Returns the statements of a file: comments have their own lines, and a statement ends with a line that ends in `;`.
+ */
 function statementsIn(sql: string): string[] {
   const code = sql.replaceAll(/^\s*--.*$/gm, '');
   return code

@@ -2,19 +2,19 @@ import { unlinkSync } from 'node:fs';
 import { connect, createServer, type Server } from 'node:net';
 import { join } from 'node:path';
 
-/** A storage folder that is held by this process. */
+/** Storage folder locked by this process. */
 export interface Lock {
   release(): Promise<void>;
 }
 
-/** How often a lock is tried for that another start is just taking or leaving. */
+/** Max. tries for a lock that another start is taking or leaving. */
 const MAX_TRIES = 5;
 
 /**
- * Takes a storage folder for this process until it ends or lets go. The lock is a socket that the process listens on, so that one left
- * behind by a process that died is told from one that is held.
+ * Locks a storage folder for this process until it ends or releases it. The lock is a socket that the process listens
+ * on, so that one left behind by a dead process can be detected.
  *
- * @returns undefined where another process holds it
+ * @returns undefined if another process has the lock
  */
 export async function takeLock(storage: string): Promise<Lock | undefined> {
   const socket = join(storage, 'lock');
@@ -27,7 +27,9 @@ export async function takeLock(storage: string): Promise<Lock | undefined> {
   return undefined;
 }
 
-/** Two starts at once may both find the socket of a process that died: the second finds it gone. */
+/**
+ * Removes the socket of a dead process. Two simultaneous starts may both find it: for the second it is already gone.
+ */
 function removeLeftover(socket: string): void {
   try {
     unlinkSync(socket);

@@ -4,7 +4,7 @@ import { DatabaseSync } from 'node:sqlite';
 import { Response } from 'miniflare';
 import { isDamaged } from './damaged-databases.ts';
 
-/** Where the runtime keeps objects and the bucket in a storage folder. */
+/** Folders of objects and bucket in a storage folder of the runtime. */
 export interface StoragePlaces {
   objects: string;
   blobs: string;
@@ -13,15 +13,15 @@ export interface StoragePlaces {
 
 const OBJECT = /^\/objects\/(Ledger|Workshop)\/([0-9a-f]{64})(\/damage)?$/;
 
-/** As much of a request as is answered here. */
+/** Used part of a request. */
 interface Asked {
   url: string;
   json(): Promise<unknown>;
 }
 
 /**
- * Answers the Worker what only the machine can: which objects were ever begun, and that files of the bucket are written through to the
- * disk. The runtime writes its databases through, but not the files of the bucket.
+ * Serves requests of the Worker to the machine: which objects exist, and whether files of the bucket are flushed to the
+ * disk. The runtime flushes its databases, but not the files of the bucket.
  */
 export function machineFor(places: StoragePlaces): (request: Asked) => Promise<Response> {
   return async (request) => {
@@ -42,7 +42,7 @@ export function machineFor(places: StoragePlaces): (request: Asked) => Promise<R
   };
 }
 
-/** Comes back once the files under these keys, their names and the list of them outlast a power cut. */
+/** Flushes the files under these keys, their names and their list to the disk, so that they outlast a power cut. */
 function settle({ blobs, bucket }: StoragePlaces, keys: readonly string[]): void {
   const lists = join(blobs, 'miniflare-R2BucketObject');
   const databases = readdirSync(lists).filter((name) => name.endsWith('.sqlite') && name !== 'metadata.sqlite');
@@ -55,7 +55,7 @@ function settle({ blobs, bucket }: StoragePlaces, keys: readonly string[]): void
   for (const place of [folder, lists]) syncFile(place);
 }
 
-/** Names of the files that hold what stands under the keys. */
+/** Returns the names of the files with the content of the keys. */
 function blobsUnder(database: string, keys: readonly string[]): string[] {
   const list = new DatabaseSync(database, { readOnly: true });
   try {
@@ -66,7 +66,7 @@ function blobsUnder(database: string, keys: readonly string[]): string[] {
   }
 }
 
-/** A file, or the names in a folder. */
+/** Flushes a file, or the names in a folder. */
 function syncFile(path: string): void {
   const file = openSync(path, 'r');
   try {

@@ -13,7 +13,7 @@ import {
 import { join } from 'node:path';
 import * as z from 'zod';
 
-/** What the embedded service remembers between starts, beside its storage. It holds secrets, so only its user may read it. */
+/** Memory of the embedded service between starts, in its storage. It has secrets, so only its user may read it. */
 const Memory = z.object({
   adminSecret: z.string(),
   sealSecret: z.string(),
@@ -30,9 +30,9 @@ const newSecret = (): string => randomBytes(32).toString('base64url');
 const fileIn = (storage: string): string => join(storage, 'memory.json');
 
 /**
- * What is remembered; new secrets where nothing ever was. Called by whoever has the lock of the storage.
+ * Reads the memory; creates new secrets if it is missing. Called with the lock of the storage taken.
  *
- * @throws Error where the file is there and damaged: it holds the only copy of the secret that packs are sealed under
+ * @throws Error if the file is damaged: it has the only copy of the secret that seal keys are encrypted with
  */
 export function recall(storage: string): Memory {
   const file = fileIn(storage);
@@ -48,7 +48,7 @@ export function recall(storage: string): Memory {
   );
 }
 
-/** Writes what is to be remembered, if it is not remembered already: all of it or nothing, whatever happens meanwhile. */
+/** Writes the memory, if it changed: all of it or nothing, even after a crash. */
 export function remember(storage: string, memory: Memory): void {
   const file = fileIn(storage);
   const text = `${JSON.stringify(memory, null, 2)}\n`;

@@ -1,9 +1,9 @@
 import { join } from 'node:path';
 
-/** Where things lie in the working tree. */
+/** Root of the working tree. */
 export const ROOT = join(import.meta.dirname, '../../..');
 export const WORKER = join(ROOT, 'worker');
-/** Storage of the embedded service, with what it must remember between starts. */
+/** Storage of the embedded service, with its memory between starts. */
 export const STORAGE = join(ROOT, '.slipmark');
 export const SITE = join(ROOT, 'site/dist');
 export const OUT = join(ROOT, 'out');

@@ -15,17 +15,18 @@ const MONTHS = [
   'December',
 ];
 
-/** A date as fields have it, and at the start of a moment; in words it may stand anywhere. */
+/** Date in a field or at the start of a timestamp; in words it may be anywhere. */
 const DATE = /(?<![\d-])\d{4}-\d{2}-\d{2}(?![\d-])/g;
-/** A date as people write it: `18 September 2026`. */
+/** Date in words: `18 September 2026`. */
 const DATE_IN_WORDS = new RegExp(`(?<!\\d)(\\d{1,2}) (${MONTHS.join('|')}) (\\d{4})(?!\\d)`, 'g');
 
 const dayOf = (date: string): number => Date.parse(`${date.slice(0, 10)}T00:00:00Z`) / DAY_MS;
 const dateOf = (day: number): string => new Date(day * DAY_MS).toISOString().slice(0, 10);
 
 /**
- * A record with every date and moment moved by the same number of whole days, so that its work ended yesterday: the demo
- * visit is then never so old that its authorisations and deferrals have run out. Dates in its texts move along; times of day stay.
+ * Moves every date and timestamp of a record by the same number of whole days, so that its work ended yesterday: the
+ * demo visit is then never so old that its authorisations and deferrals have expired. Dates in its texts move along;
+ * times of day stay.
  */
 export function redated<Record extends { visit: { workEndedAt?: string | undefined; arrivedAt: string } }>(
   record: Record,

@@ -10,15 +10,15 @@ export interface DemoOptions {
   /** Path of the bundled Worker. */
   script: string;
   storage: string;
-  /** Folder that the pack of the demo is saved in. */
+  /** Folder in which the pack of the demo is saved. */
   out: string;
-  /** The first port that is tried. */
+  /** First port that is tried. */
   wantedPort: number;
-  /** Told each line that the user of the machine reads. */
+  /** Receives each line for the user of the machine. */
   tell: (line: string) => void;
 }
 
-/** Serves a storage folder, with the demo in it. Whatever became of the demo, the service and all that it keeps are there. */
+/** Serves a storage folder, with the demo in it. If the demo fails, the service and its data are still available. */
 export async function serveDemo({ script, storage, out, wantedPort, tell }: DemoOptions): Promise<Embedded> {
   const port = await freePort(wantedPort);
   const service = await startOnceHeld({ script, storage, port, tell }, () => recall(storage));

@@ -4,7 +4,7 @@ import { parse } from 'jsonc-parser';
 import * as z from 'zod';
 import { WORKER } from './places.ts';
 
-/** What the embedded service takes from the platform's own configuration, so that both have the same bindings. */
+/** Part of the platform's configuration that the embedded service uses, so that both have the same bindings. */
 const WranglerConfig = z.object({
   compatibility_date: z.string(),
   compatibility_flags: z.array(z.string()).default([]),

@@ -1,17 +1,20 @@
 import type { Delimiter } from './parse.ts';
 
-/** What marks the decimals in the numbers of a file; undefined where its numbers do not tell. */
+/** Decimal mark in the numbers of a file; undefined if its numbers do not show it. */
 export type DecimalMark = '.' | ',' | undefined;
 
 const PLAIN = /^[+-]?\d+(e[+-]?\d+)?$/i;
 const POINTED = /^[+-]?\d*\.\d+(e[+-]?\d+)?$/i;
 const WITH_COMMA = /^[+-]?\d*,\d+(e[+-]?\d+)?$/i;
-/** `1.982` may be less than two, or nearly two thousand: half of Europe groups thousands by points, the other half by commas. */
+/**
+ * Ambiguous number: `1.982` may be less than two, or nearly two thousand. Half of Europe groups thousands by points,
+ * the other half by commas.
+ */
 const GROUPED = /^[+-]?\d{1,3}[.,]\d{3}$/;
 
 /**
- * Where commas separate columns, points mark decimals. Elsewhere the numbers themselves tell. Who separates by semicolons does so
- * because commas mark decimals; tabs say nothing, for every spreadsheet copies with them.
+ * Returns the decimal mark. If commas separate columns, points mark decimals. Else the numbers show it. Semicolons are
+ * used because commas mark decimals; tabs show nothing, because every spreadsheet copies with them.
  */
 export function decimalMarkOf(numbers: readonly string[], delimiter: Delimiter): DecimalMark {
   if (delimiter === ',') return '.';
@@ -20,7 +23,7 @@ export function decimalMarkOf(numbers: readonly string[], delimiter: Delimiter):
   return tells(POINTED) ? '.' : undefined;
 }
 
-/** The number that a cell holds; `unclear` where it may be two, and the cell itself where it is none. */
+/** Parses the number in a cell; `unclear` if it is ambiguous, and the cell itself if it is not a number. */
 export function numberIn(cell: string, mark: DecimalMark): number | string | { unclear: string } {
   const text = cell.trim();
   if (PLAIN.test(text)) return Number(text);

@@ -1,4 +1,4 @@
-/** What is wrong with a table, and where; all of it is told at once. */
+/** Error in a table, with its place; all errors are reported together. */
 export interface CsvFinding {
   code:
     | 'CSV_QUOTE_WRONG'
@@ -13,11 +13,11 @@ export interface CsvFinding {
     | 'RECORD_TYPE_WRONG'
     | 'RECORD_VALUE_WRONG';
   severity: 'blocks';
-  /** As spreadsheets number them: the head line is 1. */
+  /** Row number as in spreadsheets: the head line is 1. */
   row: number;
-  /** Name of the column as the file has it; empty where a whole line is meant. */
+  /** Name of the column as in the file; empty for a whole line. */
   column: string;
-  /** Where it would stand in the record. */
+  /** Its pointer in the record. */
   pointer: string;
   sentence: string;
   remedy: string;

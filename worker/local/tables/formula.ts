@@ -1,6 +1,6 @@
 /**
- * Text that begins with one of these is taken for a formula by spreadsheets, whoever wrote it (OWASP, “CSV injection”; from memory). An
- * apostrophe in front makes it text. One more is put where apostrophes stand in front already, so that each text has its way back.
+ * Text that spreadsheets take for a formula, of any origin (OWASP, “CSV injection”; from memory). An apostrophe in
+ * front makes it text. Text that already has apostrophes in front gets one more, so that every text can be restored.
  */
 const TAKEN_FOR_FORMULA = /^'*[=+\-@\t\r]/;
 

@@ -15,12 +15,12 @@ export type ReadCsv = { ok: true; items: Item[]; units: Partial<Units> } | { ok:
 /**
  * Reads the lines of a table as items of the record.
  *
- * @param units of the record, which the head line must not contradict. @default what the head line says
+ * @param units of the record, which the head line must not contradict. @default units in the head line
  */
 export function itemsFromCsv(name: SheetName, file: string, units: Partial<Units> = {}): ReadCsv {
   const sheet = SHEETS[name];
   const table = parseTable(file);
-  // Where quotation marks do not match, cells are not what they seem.
+  // If quotation marks do not match, the cells cannot be trusted.
   if (table.findings.length > 0) return { ok: false, findings: table.findings };
   const heads = readHeads(table.heads, sheet, units);
   const { filled } = heads;
@@ -77,17 +77,20 @@ const FLAGS: Readonly<Record<string, boolean>> = {
   '0': false,
 };
 
-/** What a cell means; the cell itself where it means nothing, so that the schema says what is wrong. */
+/** Converts a cell to its value; an invalid cell stays text, so that the schema reports it. */
 function meantBy(cell: string, { kind, schema }: FilledColumn['column'], mark: DecimalMark) {
   if (kind === 'number') return numberIn(cell, mark);
   if (kind === 'flag') return FLAGS[cell.trim().toLowerCase()] ?? cell;
   if (kind === 'names') return cell.trim().split(/[\s,;]+/);
   const text = restored(cell);
-  // Spaces at the ends belong to text, and are a slip in what is chosen or numbered.
+  // Spaces at the ends belong to text, and are a mistake in choices and numbers.
   return !z.safeParse(schema, text).success && z.safeParse(schema, text.trim()).success ? text.trim() : text;
 }
 
-/** Puts a value at its path. An empty cell leaves a gap in a list, which the schema refuses: a run that was left out is no run fewer. */
+/**
+ * Sets a value at its path. An empty cell leaves a gap in a list, which the schema refuses: an omitted run is still a
+ * run.
+ */
 function put(item: Item, [step = '', ...rest]: readonly (string | number)[], value: unknown): void {
   const at = item as Record<string | number, unknown>;
   if (rest.length === 0) at[step] = value;
@@ -110,7 +113,7 @@ function unclear(cell: string, row: number, column: string, at: string): CsvFind
   };
 }
 
-/** What the schema of the record says of the items, each with its cell. */
+/** Returns the findings of the record schema about the items, each with its cell. */
 function schemaFindings(
   items: readonly Item[],
   sheet: Sheet,
@@ -125,7 +128,7 @@ function schemaFindings(
     const [index, ...path] = issue.pointer.split('/').slice(1 + sheet.place.length);
     const row = rows[Number(index)]?.number ?? 1;
     const column = filled.find((each) => holds(each, path));
-    // A column that is missing altogether was said once.
+    // A missing column is reported once.
     if (issue.code === 'RECORD_FIELD_MISSING' && isAbsent(path[0], sheet, filled)) return [];
     const head = column?.head ?? path.join(' ');
     const sentence = issue.sentence.replace(
@@ -136,7 +139,7 @@ function schemaFindings(
   });
 }
 
-/** Whether a column holds what is at a path; the names of a list stand in one cell. */
+/** Whether a column has the value at a path; the names of a list are in one cell. */
 function holds({ column, path }: FilledColumn, wanted: readonly string[]): boolean {
   const within = column.kind === 'names' ? wanted.slice(0, 1) : wanted;
   return within.length > 0 && within.every((step, at) => String(path[at]) === step);

@@ -2,19 +2,19 @@ import { nearest } from '../../core/record/nearest.ts';
 import type { CsvFinding } from './finding.ts';
 import { type Column, headOf, NUMBER, type Sheet, type Units } from './sheet.ts';
 
-/** A column of a file, and the field that it fills. */
+/** Column of a file, and the field that it fills. */
 export interface FilledColumn {
   head: string;
-  /** Which cell of a line. */
+  /** Index of the cell in a line. */
   index: number;
   column: Column;
-  /** In the item, as `['readings', 0]`. */
+  /** Path in the item, as `['readings', 0]`. */
   path: (string | number)[];
 }
 
 export interface ReadHeads {
   filled: FilledColumn[];
-  /** The units that the heads say. */
+  /** Units in the heads. */
   units: Partial<Units>;
   findings: CsvFinding[];
 }
@@ -32,7 +32,7 @@ export function readHeads(heads: readonly string[], sheet: Sheet, units: Partial
   return read;
 }
 
-/** More than any list of a record holds; what it holds at most says the schema. */
+/** Limit for repeated columns, larger than any list of a record; the schema has the exact limits. */
 const MAX_REPEATED = 100;
 
 function readHead(head: string, index: number, sheet: Sheet, read: ReadHeads): void {

@@ -1,13 +1,13 @@
 import type { Item } from './from-csv.ts';
 import { SHEETS, type SheetName } from './sheet.ts';
 
-/** The items of a record that a sheet shows; none where the record has no such part. */
+/** Returns the items of a record in a sheet; none if the record has no such part. */
 export function itemsIn(name: SheetName, record: unknown): Item[] {
   const found = SHEETS[name].place.reduce<unknown>((at, step) => (at as Item | null | undefined)?.[step], record);
   return Array.isArray(found) ? found : [];
 }
 
-/** A record with its items replaced; everything else of it stays. */
+/** Returns a record with its items replaced; everything else is unchanged. */
 export function intoRecord(name: SheetName, record: unknown, items: readonly Item[]): Item {
   const place = (within: unknown, [step, ...rest]: readonly string[]): unknown =>
     step === undefined

@@ -2,16 +2,16 @@ import Papa from 'papaparse';
 import type { CsvFinding } from './finding.ts';
 
 export interface Row {
-  /** As spreadsheets number them: the head line is 1. */
+  /** Row number as in spreadsheets: the head line is 1. */
   number: number;
   cells: string[];
 }
 
-/** A table as it stands in a file (RFC 4180, and what spreadsheets make of it). */
+/** Table as in a file (RFC 4180, and the variants of spreadsheets). */
 export interface Table {
   delimiter: Delimiter;
   heads: string[];
-  /** Without those that are empty. */
+  /** Without empty rows. */
   rows: Row[];
   findings: CsvFinding[];
 }
@@ -21,7 +21,7 @@ const DELIMITERS: readonly Delimiter[] = [',', ';', '\t'];
 
 const BYTE_ORDER_MARK = '\uFEFF';
 
-/** Reads a table. What separates its columns is told by the head line. */
+/** Parses a table. The head line shows the separator of the columns. */
 export function parseTable(file: string): Table {
   const text = file.replace(BYTE_ORDER_MARK, '').replaceAll(/\r\n?/g, '\n');
   const delimiter = delimiterOf(text);
@@ -36,7 +36,7 @@ export function parseTable(file: string): Table {
   };
 }
 
-/** The one that gives the head line the most cells. */
+/** Returns the delimiter with the largest number of cells in the head line. */
 function delimiterOf(text: string): Delimiter {
   const widths = DELIMITERS.map((delimiter) => {
     const [head = []] = Papa.parse<string[]>(text, { delimiter, newline: '\n', preview: 1 }).data;

@@ -9,10 +9,10 @@ import { Worksheet } from '../../core/record/worksheet.ts';
 // A unit in the header is compared and never converted. Papa Parse reads and writes quotation marks and separators
 // (RFC 4180); the meaning of a cell is ours.
 
-/** A list of the record that is written as a table, one line an item. */
+/** List of the record that is written as a table, one line an item. */
 export interface Sheet {
   name: SheetName;
-  /** Where the list stands in the record. */
+  /** Path of the list in the record. */
   place: readonly string[];
   list: z.ZodArray;
   columns: readonly Column[];
@@ -20,18 +20,20 @@ export interface Sheet {
 
 export type SheetName = 'equipment' | 'scales' | 'points' | 'worksheet';
 
-/** A field of the items. Its name in the head line is its path, steps apart by spaces, numbers from 1: `readings 2`. */
+/**
+ * Field of the items. Its name in the head line is its path, steps separated by spaces, numbers from 1: `readings 2`.
+ */
 export interface Column {
-  /** As `['mass']`, `['readings', NUMBER]`, `['corrections', NUMBER, 'add']`. */
+  /** Path, as `['mass']`, `['readings', NUMBER]`, `['corrections', NUMBER, 'add']`. */
   path: readonly (string | typeof NUMBER)[];
   kind: 'text' | 'number' | 'flag' | 'names';
-  /** Where the record declares its unit, which the head line then says: `mass (kg)`. */
+  /** Quantity, if the record declares its unit, which is then in the head line: `mass (kg)`. */
   quantity: 'mass' | 'arm' | undefined;
   isNeeded: boolean;
   schema: Schema;
 }
 
-/** Stands for the number of a repeated field. */
+/** Placeholder for the number of a repeated field. */
 export const NUMBER = '#';
 
 const sheet = (name: SheetName, place: readonly string[], list: z.ZodArray): Sheet => ({
@@ -41,7 +43,7 @@ const sheet = (name: SheetName, place: readonly string[], list: z.ZodArray): She
   columns: columnsOf(list.element),
 });
 
-/** Every sheet; its columns follow from the schema of the record, so that none can be forgotten. */
+/** All sheets; their columns follow from the schema of the record, so that none can be forgotten. */
 export const SHEETS: Readonly<Record<SheetName, Sheet>> = {
   equipment: sheet('equipment', ['baseline', 'equipment'], Baseline.shape.equipment.unwrap() as unknown as z.ZodArray),
   scales: sheet('scales', ['weighing', 'scales'], Weighing.shape.scales as unknown as z.ZodArray),
@@ -72,19 +74,19 @@ function kindOf(schema: Schema): Column['kind'] {
   return schema instanceof z.ZodBoolean ? 'flag' : 'text';
 }
 
-/** Of the quantities, those whose unit a head line states. */
+/** Returns the quantity if a head line states its unit. */
 function declaredOf(quantity: ReturnType<typeof quantityOf>): Column['quantity'] {
   return quantity === 'mass' || quantity === 'arm' ? quantity : undefined;
 }
 
 export type Units = Pick<UnitsPart, 'mass' | 'arm'>;
 
-/** What the head line says of a column. @param count which of a repeated field, from 1 */
+/** Returns the head of a column. @param count number of the repetition, from 1 */
 export function headOf({ path, quantity }: Column, units: Partial<Units>, count = 1): string {
   const name = path.map((step) => (step === NUMBER ? count : step)).join(' ');
   const unit = quantity && units[quantity];
   return unit === undefined ? name : `${name} (${unit})`;
 }
 
-/** Whether a field is given several times over. */
+/** Whether a field is repeated. */
 export const isRepeated = ({ path }: Column): boolean => path.includes(NUMBER);

@@ -4,7 +4,7 @@ import type { Item } from './from-csv.ts';
 import { SHEETS, type SheetName, type Units } from './sheet.ts';
 import { type CsvForm, csvFromItems, MIN_REPEATED } from './to-csv.ts';
 
-/** A table to fill in: the head line, and the examples of the schema in the line below. */
+/** Returns an empty table: the head line, and the examples of the schema in the line below. */
 export function csvTemplate(name: SheetName, units: Units, form: CsvForm = 'commas'): string {
   return csvFromItems(name, [exampleOf(SHEETS[name].list.element) as Item], units, form);
 }

@@ -3,16 +3,17 @@ import { defused } from './formula.ts';
 import type { Item } from './from-csv.ts';
 import { type Column, headOf, isRepeated, NUMBER, SHEETS, type SheetName, type Units } from './sheet.ts';
 
-/** How a table is written: as RFC 4180 has it, or as spreadsheets of half of Europe open it at once. */
+/** Form of a table: as RFC 4180 defines it, or as spreadsheets of half of Europe open it directly. */
 export type CsvForm = 'commas' | 'semicolons';
 
-/** Repeated columns that a table has at least, to be filled in. */
+/** Min. number of repeated columns in a table, to be filled in. */
 export const MIN_REPEATED = 3;
 
 /**
- * Writes items of the record as a table. `itemsFromCsv` reads the same items back; an empty list in an item is then none.
+ * Writes items of the record as a table. `itemsFromCsv` reads the same items back; an empty list in an item is then
+ * missing.
  *
- * @param units of the record: the head line says them
+ * @param units of the record, which are written in the head line
  */
 export function csvFromItems(name: SheetName, items: readonly Item[], units: Units, form: CsvForm = 'commas'): string {
   const { columns } = SHEETS[name];
@@ -22,10 +23,10 @@ export function csvFromItems(name: SheetName, items: readonly Item[], units: Uni
   return tableText(fields, data, form);
 }
 
-/** What everybody may rely on: the columns of a ledger entry, in this order. */
+/** Columns of a ledger entry, in this order; users may rely on them. */
 const LEDGER = ['seq', 'at', 'kind', 'body', 'previous', 'digest'] as const;
 
-/** The chain of an aircraft as a table, for whoever audits it; what proves something is the chain itself. */
+/** Writes the chain of an aircraft as a table for audits; the proof is the chain itself. */
 export function csvFromLedger(
   entries: readonly Readonly<Record<(typeof LEDGER)[number], string | number>>[],
   form: CsvForm = 'commas',
@@ -39,7 +40,7 @@ const textCell = (value: string | number): string => (typeof value === 'number' 
 function tableText(fields: string[], data: string[][], form: CsvForm): string {
   const delimiter = form === 'commas' ? ',' : ';';
   const text = Papa.unparse({ fields, data }, { delimiter, newline: '\r\n' });
-  // Without a mark of their encoding such spreadsheets take the file for one of their own code page.
+  // Without a byte order mark such spreadsheets assume their own code page.
   return `${form === 'commas' ? '' : '\uFEFF'}${text}${data.length > 0 ? '\r\n' : ''}`;
 }
 
@@ -48,7 +49,7 @@ interface CellColumn {
   count: number;
 }
 
-/** Columns that are repeated together stand together: the readings, then the pairs of corrections. */
+/** Groups columns that are repeated together: the readings, then the pairs of corrections. */
 function blocksOf(columns: readonly Column[]): Column[][] {
   const blocks = Map.groupBy(columns, ({ path }) => path[0]);
   return [...blocks.values()];

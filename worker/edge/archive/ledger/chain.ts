@@ -3,25 +3,28 @@ import { sha256 } from '../../../core/pack/digest.ts';
 import { type Page, type PageRequest, pageOf } from '../page.ts';
 import type { Actor, ChainEntry } from './ledger-calls.ts';
 
-/** What the first entry of a chain names as its predecessor. */
+/** Predecessor of the first entry of a chain. */
 export const GENESIS = '0'.repeat(64);
 
-/** Something that happened, before it has its place in the chain. Its body is canonical JSON. */
+/** Event before it has its place in the chain. Its body is canonical JSON. */
 export interface Event {
   at: string;
   kind: ChainEntry['kind'];
   body: Readonly<Record<string, string | number | null>>;
 }
 
-/** Form of a body since it names the key that made the entry. Bodies without a form are of before. */
+/** Form of a body that names the key of the entry. Earlier bodies have no form. */
 export const BODY_FORM = 2;
 
-/** Something that a key brought about. */
+/** Creates an event caused by a key. */
 export function eventBy(actor: Actor, kind: Event['kind'], at: string, body: Event['body']): Event {
   return { at, kind, body: { form: BODY_FORM, ...body, key: actor.key, person: actor.person } };
 }
 
-/** The latest moment of any entry; undefined where there is none. An entry that was made while the clock was back has an earlier one. */
+/**
+ * Returns the latest time of any entry; undefined if there is none. An entry made while the clock was back has an
+ * earlier time.
+ */
 export function latestEntryAt(sql: SqlStorage): string | undefined {
   return sql.exec<{ at: string }>('SELECT at FROM chain ORDER BY at DESC LIMIT 1').toArray()[0]?.at;
 }
@@ -31,14 +34,14 @@ export function headOf(sql: SqlStorage): { seq: number; digest: string } {
   return row.toArray()[0] ?? { seq: 0, digest: GENESIS };
 }
 
-/** The entry that would follow the head of the chain. */
+/** Returns the entry that would follow the head of the chain. */
 export async function entryAfter(head: { seq: number; digest: string }, event: Event): Promise<ChainEntry> {
   const body = canonicalJson(event.body);
   const entry = { seq: head.seq + 1, at: event.at, kind: event.kind, body, previous: head.digest };
   return { ...entry, digest: await digestOf(entry) };
 }
 
-/** Digest by which an entry proves its content and all before it. */
+/** Returns the digest of an entry, which proves its content and all before it. */
 export function digestOf({ previous, seq, at, kind, body }: Omit<ChainEntry, 'digest'>): Promise<string> {
   return sha256(canonicalJson([previous, seq, at, kind, body]));
 }
@@ -54,7 +57,7 @@ export function entriesAfter(sql: SqlStorage, { after, limit }: PageRequest): Pa
   return pageOf(rows as unknown as ChainEntry[], limit, (entry) => String(entry.seq));
 }
 
-/** The first entry that does not follow from the one before it, or undefined where the chain holds. */
+/** Returns the first entry that does not follow from the one before it; undefined if the chain is intact. */
 export async function brokenEntry(entries: readonly ChainEntry[], start = GENESIS): Promise<ChainEntry | undefined> {
   let previous = start;
   for (const entry of entries) {

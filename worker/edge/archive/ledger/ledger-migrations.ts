@@ -1,6 +1,6 @@
 import type { Migration } from '../migrate.ts';
 
-/** The tables of a ledger. Added to, never edited: every ledger in the world has taken the earlier steps. */
+/** Tables of a ledger. Only added to, never edited: every existing ledger has taken the earlier steps. */
 export const LEDGER_MIGRATIONS: readonly Migration[] = [
   `
   CREATE TABLE visits (
@@ -60,19 +60,20 @@ export const LEDGER_MIGRATIONS: readonly Migration[] = [
   CREATE TABLE openings (link TEXT NOT NULL, at TEXT NOT NULL, what TEXT NOT NULL);
   CREATE INDEX openingsOfLink ON openings (link, at);
   `,
-  // The files of packs that stand here already lie where all workshops kept theirs together.
+  // The files of existing packs are in the former common place of all workshops.
   `
   ALTER TABLE packs ADD COLUMN isShared INTEGER NOT NULL DEFAULT 1;
   ALTER TABLE packs ADD COLUMN factsSha256 TEXT;
   `,
-  // Nothing is sealed before the latest moment of a ledger, which need not be that of its last entry.
+  // Nothing is sealed before the latest time in a ledger, which need not be that of its last entry.
   `
   CREATE INDEX chainByMoment ON chain (at);
   `,
   `
   ALTER TABLE packs ADD COLUMN isRestored INTEGER NOT NULL DEFAULT 0;
   `,
-  // A table of its own, since earlier code names no columns when it writes to `requests`. It had a mark within the answer.
+  // A separate table, because earlier code names no columns when it writes to `requests`. It had a mark within the
+  // answer.
   `
   CREATE TABLE keyedRequests (
     keySha256 TEXT PRIMARY KEY,

@@ -17,15 +17,15 @@ import { refusalToRestore, writeRestoration } from './restoration.ts';
 import { SealingTurn } from './sealing-turn.ts';
 import * as visits from './visits-table.ts';
 
-/** What a request comes to: an answer at once, or an event with the change that goes with it and the answer after it. */
+/** Outcome of a request: a result at once, or an event with its change, which returns the result. */
 type Decision<T> = { answer: T } | { event: Event; change(): T };
 
-/** What a ledger uses of what the platform binds. */
+/** Used part of the platform's bindings. */
 type LedgerBindings = { INDEX: D1Database };
 
 /**
- * The ledger of one aircraft of one workshop: visits, packs, links and the chain of digests over all of them.
- * Every change is one transaction that also extends the chain. A ledger that was only ever asked has no tables.
+ * Ledger of one aircraft of one workshop: visits, packs, links and the chain of digests over all of them. Every change
+ * is one transaction that also extends the chain. A ledger that was only read has no tables.
  */
 export class Ledger extends DurableObject<LedgerBindings> implements Calls.LedgerCalls {
   readonly #storage: DurableObjectStorage;
@@ -70,7 +70,7 @@ export class Ledger extends DurableObject<LedgerBindings> implements Calls.Ledge
       const kept = visits.stateAt(this.#sql, visit);
       const isSame = kept?.recordSha256 === recordSha256 && expected.kind !== 'absent';
       const refusal = visits.refusalToKeep(kept, expected);
-      // A client that repeats a write whose answer it never saw is told that it stands (RFC 9110, 13.1.1).
+      // A client that repeats a write without having seen the response gets the result of a success (RFC 9110, 13.1.1).
       if (kept && isSame) return { answer: { kind: 'unchanged', state: kept } };
       if (refusal) return { answer: refusal };
       const state = visits.stateAfter(kept, request);
@@ -103,7 +103,7 @@ export class Ledger extends DurableObject<LedgerBindings> implements Calls.Ledge
   async visitToSeal(registration: string, visit: string): Promise<Calls.VisitToSeal> {
     await visits.wholeVisitAt(this.#sql, visit);
     while (this.#sealing.held) await this.#sealing.held;
-    // Without another wait: whoever waited beside this one finds the turn taken.
+    // Without another wait: other waiting requests then find the turn taken.
     const among = this.#among(registration, visit);
     const isOwed = among.kept !== null && among.kept.state !== 'released';
     return { ...among, turn: isOwed ? this.#sealing.take() : null };
@@ -187,7 +187,8 @@ export class Ledger extends DurableObject<LedgerBindings> implements Calls.Ledge
     return this.#record((): Decision<Calls.AddLinkOutcome> => {
       const earlier = earlierRequest(this.#sql, request.request);
       if (earlier.kind === 'key-reused') return { answer: earlier };
-      // The same token can come again: it is derived from the key of the request, which is forgotten before the link is.
+      // The same token can come again: it is derived from the key of the request, which is forgotten before the link
+      // is.
       const first = links.linkAt(this.#sql, links.linkName(request.tokenSha256));
       if (first) return { answer: { kind: 'repeated', link: first } };
       const pack = packs.packAt(this.#sql, request.pack);
@@ -271,7 +272,7 @@ export class Ledger extends DurableObject<LedgerBindings> implements Calls.Ledge
     if (waitMs !== null) await this.#storage.setAlarm(Date.now() + waitMs);
   }
 
-  /** Decides on what is stored, in turn, and writes the event with its change in one transaction. */
+  /** Decides on stored data, one request at a time, and writes the event with its change in one transaction. */
   #record<T>(decide: () => Decision<T>): Promise<T> {
     return this.#inTurn(async () => {
       const decision = decide();
@@ -284,7 +285,7 @@ export class Ledger extends DurableObject<LedgerBindings> implements Calls.Ledge
     });
   }
 
-  /** One transaction; the first one of all makes the tables. */
+  /** Runs a transaction; the first one creates the tables. */
   #write<T>(change: () => T): T {
     if (!this.#hasTables) migrate(this.#storage, LEDGER_MIGRATIONS);
     this.#hasTables = true;
@@ -292,5 +293,5 @@ export class Ledger extends DurableObject<LedgerBindings> implements Calls.Ledge
   }
 }
 
-/** Whether nothing was sealed or withdrawn between two looks at the same visit. */
+/** Whether nothing was sealed or withdrawn between two reads of the same visit. */
 const isSamePlace = (a: PackPlace, b: PackPlace): boolean => canonicalJson(a) === canonicalJson(b);

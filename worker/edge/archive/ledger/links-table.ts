@@ -13,19 +13,19 @@ export function linksOf(sql: SqlStorage, number: number): KeptLink[] {
   return linksWhere(sql, 'WHERE number = ? ORDER BY createdAt, link', number);
 }
 
-/** A link that may be opened at this moment. */
+/** Returns a link that may be opened at this time. */
 export function openableLink(sql: SqlStorage, tokenSha256: string, at: string): KeptLink | null {
   const [link] = linksWhere(sql, 'WHERE tokenSha256 = ? AND revokedAt IS NULL', tokenSha256);
   return link && Date.parse(at) < Date.parse(link.expiresAt) ? link : null;
 }
 
-/** Digests of the tokens of every link that was not revoked. */
+/** Returns the digests of the tokens of all links that were not revoked. */
 export function openTokens(sql: SqlStorage): string[] {
   const rows = sql.exec<{ tokenSha256: string }>('SELECT tokenSha256 FROM links WHERE revokedAt IS NULL').toArray();
   return rows.map(({ tokenSha256 }) => tokenSha256);
 }
 
-/** The name of a link: the start of the digest of its token, which tells nobody the token. */
+/** Returns the name of a link: the start of the digest of its token, which does not reveal the token. */
 export const linkName = (tokenSha256: string): string => tokenSha256.slice(0, 16);
 
 export function linkFrom({ tokenSha256, audience, expiresAt, at }: AddLink, number: number): KeptLink {

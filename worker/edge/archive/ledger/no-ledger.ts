@@ -1,7 +1,7 @@
 import { GENESIS } from './chain.ts';
 import type { LedgerCalls, VisitAmongPacks } from './ledger-calls.ts';
 
-/** What an aircraft answers that nobody ever kept a record of. */
+/** Results for an aircraft without any record. */
 export const NO_LEDGER: LedgerCalls = {
   overview: async () => ({ visits: 0, packs: 0, newest: null, head: { seq: 0, digest: GENESIS } }),
   visit: async () => null,
@@ -23,14 +23,15 @@ export const NO_LEDGER: LedgerCalls = {
   revokeLink: async () => null,
   withdraw: async () => null,
   relist: async () => ({ packs: [], tokens: [], mended: 0 }),
-  // Whoever may begin a ledger asks the ledger itself: what is left has read a form of a visit that is not there.
+  // Callers that may create a ledger use the ledger itself: the remaining ones have read a version of a visit that is
+  // not there.
   keep: async () => ({ kind: 'moved' }),
   commit: async () => unbegun(),
   rememberStanding: async () => unbegun(),
   restore: async () => unbegun(),
 };
 
-/** Whoever writes to a ledger says that it may begin. */
+/** Throws: every caller that writes to a ledger states that it may be created. */
 function unbegun(): never {
   throw new Error('Cannot write to a ledger that was not begun');
 }

@@ -1,7 +1,7 @@
 import { LIMITS } from '../../../core/limits.ts';
 import type { KeptLink, Opened, Opening, UsedLink } from './ledger-calls.ts';
 
-/** Notes that a link was opened; of a link opened very often, the first openings are forgotten. */
+/** Records that a link was opened; for a link opened very often, the first openings are dropped. */
 export function noteOpening(sql: SqlStorage, link: string, at: string, what: Opened): void {
   sql.exec('INSERT INTO openings VALUES (?, ?, ?)', link, at, what);
   const statement =
@@ -9,7 +9,7 @@ export function noteOpening(sql: SqlStorage, link: string, at: string, what: Ope
   sql.exec(statement, link, link, LIMITS.linkOpenings);
 }
 
-/** A link with the latest of its openings. */
+/** Returns a link with its latest openings. */
 export function withOpenings(sql: SqlStorage, link: KeptLink): UsedLink {
   const { n } = sql.exec<{ n: number }>('SELECT count(*) AS n FROM openings WHERE link = ?', link.link).one();
   const statement = 'SELECT at, what FROM openings WHERE link = ? ORDER BY rowid DESC LIMIT ?';

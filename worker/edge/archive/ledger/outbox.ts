@@ -2,19 +2,22 @@ import { LIMITS } from '../../../core/limits.ts';
 import { DamagedRow } from '../damaged-row.ts';
 import { packAt } from './packs-table.ts';
 
-/** Packs that the index has yet to hear of. */
+/** Pack not yet sent to the index. */
 interface Pending extends Record<string, SqlStorageValue> {
   pack: string;
   workshop: string;
   attempts: number;
 }
 
-/** A pack that is told anew while it is being told counts from nothing again, so that it is not taken for told. */
+/**
+ * Queues a pack for the index. A pack queued again while it is being sent restarts at zero attempts, so that it is not
+ * taken as sent.
+ */
 export function enqueue(sql: SqlStorage, workshop: string, pack: string): void {
   sql.exec('INSERT OR REPLACE INTO outbox (pack, workshop) VALUES (?, ?)', pack, workshop);
 }
 
-/** Has every pack told again, as to an index that lost them. @returns how many there are */
+/** Queues every pack again, for an index that lost them. @returns number of packs */
 export function enqueueAll(sql: SqlStorage, workshop: string): number {
   return sql
     .exec('INSERT OR REPLACE INTO outbox (pack, workshop) SELECT pack, ? FROM packs RETURNING pack', workshop)
@@ -26,10 +29,10 @@ export function isEmpty(sql: SqlStorage): boolean {
 }
 
 /**
- * Tells the index of the pending packs, all or none, in a form that may be repeated. Other requests run while the index is
- * waited for, and one of them may change a pack that is just being told: it is then told again.
+ * Sends the pending packs to the index, all or none, in a form that may be repeated. Other requests run during the wait
+ * for the index, and one of them may change a pack that is being sent: it is then sent again.
  *
- * @returns milliseconds until the next attempt, or null when nothing is left
+ * @returns milliseconds until the next attempt, or null if nothing is left
  */
 export async function drain(sql: SqlStorage, index: D1Database): Promise<number | null> {
   const batch = sql.exec<Pending>('SELECT * FROM outbox ORDER BY pack LIMIT ?', LIMITS.outboxBatch).toArray();
@@ -47,7 +50,7 @@ export async function drain(sql: SqlStorage, index: D1Database): Promise<number 
   return readable.length < batch.length ? waitMs : 0;
 }
 
-/** A row that is damaged waits until it is mended, and keeps none of the others waiting. */
+/** Whether a row can be read. A damaged row waits until it is repaired, without delaying the others. */
 function isReadable(sql: SqlStorage, pack: string): boolean {
   try {
     packAt(sql, pack);
@@ -58,7 +61,7 @@ function isReadable(sql: SqlStorage, pack: string): boolean {
   }
 }
 
-/** Doubles from one second to an hour. */
+/** Returns the back-off, which doubles from one second to an hour. */
 export function backOffMs(attempts: number): number {
   return Math.min(3_600_000, 1_000 * 2 ** attempts);
 }

@@ -51,7 +51,7 @@ const isObject = (value: unknown): boolean => typeof value === 'object' && value
 const isSummaryOf = (place: object, value: unknown): boolean =>
   isObject(value) && Object.entries(place).every(([key, held]) => (value as Record<string, unknown>)[key] === held);
 
-/** Puts what was sealed of packs in the place of what lists show of them. @returns how many were other */
+/** Replaces the summaries that lists show by the sealed ones. @returns number of summaries that differed */
 export function mendSummaries(sql: SqlStorage, summaries: readonly PackSummary[]): number {
   const statement =
     'UPDATE packs SET summary = ? WHERE pack = ? AND number = ? AND issue = ? AND visit = ? AND summary <> ? RETURNING pack';
@@ -76,22 +76,22 @@ export function packAt(sql: SqlStorage, pack: string): KeptPack | null {
   return packsWhere(sql, 'WHERE pack = ?', pack)[0] ?? null;
 }
 
-/** The newest issue of a pack number. */
+/** Returns the newest issue of a pack number. */
 export function newestIssue(sql: SqlStorage, number: number): KeptPack | null {
   return packsWhere(sql, 'WHERE number = ? ORDER BY issue DESC LIMIT 1', number)[0] ?? null;
 }
 
-/** The newest issue of the highest pack number: what stands for the aircraft today. */
+/** Returns the newest issue of the highest pack number: the current pack of the aircraft. */
 export function newestPack(sql: SqlStorage): KeptPack | null {
   return packsWhere(sql, 'ORDER BY number DESC, issue DESC LIMIT 1')[0] ?? null;
 }
 
-/** What became of a pack since it was sealed. */
+/** Returns what happened to a pack after it was sealed. */
 export function aftermathOf(sql: SqlStorage, { summary }: KeptPack): Aftermath {
   const { number, pack } = summary;
   const newest = newestPack(sql);
   const sealedSince = 'rowid > (SELECT rowid FROM packs WHERE pack = ?)';
-  // What came after follows from the chain: a moment is earlier than it should be while the clock is back.
+  // The order follows from the chain: a timestamp is too early while the clock is back.
   const entryOf = (kind: ChainEntry['kind'], name: string) =>
     `(SELECT max(seq) FROM chain WHERE kind = '${kind}' AND instr(body, '"pack":"' || ${name} || '"') > 0)`;
   const withdrawnSince = `withdrawal IS NOT NULL AND ${entryOf('pack-withdrawn', 'packs.pack')} > ${entryOf('pack-sealed', '?')}`;
@@ -112,8 +112,9 @@ export function packsBefore(sql: SqlStorage, { after, limit }: PageRequest): Pag
 }
 
 /**
- * The newest issue of every other pack, those before this visit was released first and those after it: a correction of an old
- * visit is not to be checked against what came later. A visit that was never released comes after all of them.
+ * Returns the newest issue of every other pack, first those before this visit was released, then those after it: a
+ * correction of an old visit must not be checked against later packs. A visit that was never released comes after all
+ * of them.
  */
 export function aroundVisit(sql: SqlStorage, visit: string): Pick<VisitAmongPacks, 'before' | 'after'> {
   const own = newestOfVisit(sql, visit)?.summary.number ?? Number.MAX_SAFE_INTEGER;
@@ -124,12 +125,15 @@ export function aroundVisit(sql: SqlStorage, visit: string): Pick<VisitAmongPack
   };
 }
 
-/** The newest issue of every pack, the oldest first. */
+/** Returns the newest issue of every pack, oldest first. */
 export function newestIssues(sql: SqlStorage): KeptPack[] {
   return packsWhere(sql, 'WHERE supersededBy IS NULL ORDER BY number');
 }
 
-/** A first release takes the next number; a release after an amendment is the next issue of the same number. */
+/**
+ * Returns the place of the next pack: a first release takes the next number; a release after an amendment is the next
+ * issue of the same number.
+ */
 export function placeFor(sql: SqlStorage, registration: string, visit: string): PackPlace {
   const superseded = newestOfVisit(sql, visit);
   const number = superseded?.summary.number ?? (newestPack(sql)?.summary.number ?? 0) + 1;
@@ -153,7 +157,7 @@ export function markWithdrawn(sql: SqlStorage, pack: string, withdrawal: Withdra
   sql.exec('UPDATE packs SET withdrawal = ? WHERE pack = ?', JSON.stringify(withdrawal), pack);
 }
 
-/** A pack to be written, with the pack that was sealed before it. */
+/** Pack to be written, with the pack sealed before it. */
 type NewPack = Pick<CommitPack, 'place' | 'digests' | 'summary'> & { previous: string | null; isRestored: boolean };
 
 export function writePack(sql: SqlStorage, { place, digests, summary, previous, isRestored }: NewPack): void {
@@ -176,7 +180,7 @@ export function writePack(sql: SqlStorage, { place, digests, summary, previous, 
   if (place.supersedes) sql.exec('UPDATE packs SET supersededBy = ? WHERE pack = ?', place.pack, place.supersedes);
 }
 
-/** Every pack with the digests of its file and of its facts. */
+/** Returns every pack with the digests of its file and of its facts. */
 export function filesOfPacks(sql: SqlStorage): Relisted['packs'] {
   const statement = 'SELECT pack, pdfSha256, factsSha256 FROM packs ORDER BY pack';
   return sql.exec(statement).toArray() as unknown as Relisted['packs'];

@@ -3,10 +3,10 @@ import { sha256 } from '../../../core/pack/digest.ts';
 import { upgrade } from '../../../core/record/upgrades.ts';
 
 /**
- * Whether the text of a record has this digest. A record of an older form is digested as it was brought up to date, or as it was posted
- * where that was before there was a newer form.
+ * Whether the text of a record has this digest. A record of an older form is digested as upgraded, or as posted if that
+ * was before there was a newer form.
  *
- * @param text as kept: any text
+ * @param text stored text, of any content
  */
 export async function isDigestOfRecord(text: string, digest: string): Promise<boolean> {
   try {

@@ -8,7 +8,7 @@ import type { ChainEntry, KeptPack, VisitState } from './ledger-calls.ts';
 // this replay. A new kind of entry needs a step here. Entries of links stay in the chain; the links themselves do
 // not move.
 
-/** What a chain alone tells of a pack; only the summary for lists is not in it. */
+/** Facts about a pack in the chain; only the summary for lists is not in it. */
 export type ReplayedPack = Omit<KeptPack, 'summary' | 'isShared' | 'isRestored'> & {
   pack: string;
   number: number;
@@ -18,14 +18,14 @@ export type ReplayedPack = Omit<KeptPack, 'summary' | 'isShared' | 'isRestored'>
   supersedes: string | null;
 };
 
-/** What a ledger must hold if its chain is true. */
+/** Content that a ledger must have according to its chain. */
 export interface Replay {
   visits: Map<string, VisitState>;
-  /** In the order in which they were sealed. */
+  /** In the order of sealing. */
   packs: Map<string, ReplayedPack>;
 }
 
-/** An entry that cannot stand where it stands. */
+/** Entry that contradicts the entries before it. */
 export interface FalseEntry {
   seq: number;
   why: string;
@@ -36,7 +36,7 @@ export type ReplayOutcome = { ok: true; replay: Replay } | { ok: false; fault: F
 const digest = z.string().regex(SHA256);
 const name = z.string().min(1).max(400);
 
-/** Bodies of before they named the key that made the entry. */
+/** Bodies of entries before they named the key. */
 const FIRST_BODIES = {
   'visit-kept': z.strictObject({
     visit: z.string().regex(IDENTIFIER),
@@ -57,7 +57,7 @@ const FIRST_BODIES = {
   'link-revoked': z.strictObject({ link: name }),
 } as const;
 
-/** What every body names since then. Members that are not known here are let be: a later form may bring them. */
+/** Members of every later body. Unknown members are accepted: a later form may add them. */
 const BY = { form: z.literal(BODY_FORM), key: name, person: name.nullable() };
 
 const NEXT_BODIES = {
@@ -72,20 +72,20 @@ type Bodies = { [Kind in keyof typeof FIRST_BODIES]: z.infer<(typeof FIRST_BODIE
   'pack-sealed': { factsSha256?: string | null };
 };
 
-/** As the clock of the service writes it. */
+/** Timestamp format of the service. */
 const MOMENT = /^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}:\d{2}\.\d{3}Z$/;
 
-/** The state while entries are taken in. */
+/** State during the replay. */
 interface Course extends Replay {
   registration: string;
   links: Set<string>;
 }
 
 /**
- * Works out what a ledger holds from its chain alone, as the ledger itself would have come to it: every entry must follow from
- * the one before by digest, and from all before by sense.
+ * Replays a chain: returns the content that a ledger must have. Every entry must follow from the one before by digest,
+ * and be possible after all before.
  *
- * @param registration of the aircraft, as its packs are named
+ * @param registration registration of the aircraft, as in the names of its packs
  */
 export async function replay(registration: string, entries: readonly ChainEntry[]): Promise<ReplayOutcome> {
   const misplaced = entries.findIndex(({ seq }, index) => seq !== index + 1);
@@ -102,9 +102,9 @@ export async function replay(registration: string, entries: readonly ChainEntry[
 
 const fault = (seq: number, why: string): ReplayOutcome => ({ ok: false, fault: { seq, why } });
 
-/** Takes an entry in; why it cannot be, where it cannot. */
+/** Adds an entry; returns the reason if it is not possible. */
 function taken(course: Course, { kind, at, body }: ChainEntry): string | undefined {
-  if (!MOMENT.test(at) || Number.isNaN(Date.parse(at))) return 'its moment is none';
+  if (!MOMENT.test(at) || Number.isNaN(Date.parse(at))) return 'its timestamp is not valid';
   const value = parsed(body);
   const read = (hasForm(value) ? NEXT_BODIES : FIRST_BODIES)[kind].safeParse(value);
   if (!read.success || canonicalJson(value) !== body) return 'its body is not of its kind';
@@ -133,12 +133,13 @@ function visitKept({ visits }: Course, body: Bodies['visit-kept'], at: string): 
   return undefined;
 }
 
-/** The place of a pack follows from those before it, as when it was sealed. */
+/** Adds a sealed pack. Its place follows from those before it, as when it was sealed. */
 function packSealed({ registration, visits, packs }: Course, body: Bodies['pack-sealed'], at: string) {
   const { pack, visit: name, version, manifestSha256, pdfSha256, recordSha256, documentsSha256 } = body;
   const digests = { manifestSha256, pdfSha256, recordSha256, documentsSha256, factsSha256: body.factsSha256 ?? null };
   const visit = visits.get(name);
-  if (visit?.version !== version || visit.state === 'released') return 'the visit did not stand at this version';
+  if (visit?.version !== version || visit.state === 'released')
+    return 'the visit was not a working record of this version';
   const superseded = visit.pack === null ? undefined : packs.get(visit.pack);
   const number = superseded?.number ?? Math.max(0, ...[...packs.values()].map((other) => other.number)) + 1;
   const issue = (superseded?.issue ?? 0) + 1;
@@ -154,7 +155,7 @@ function packSealed({ registration, visits, packs }: Course, body: Bodies['pack-
 
 function packWithdrawn({ packs }: Course, { pack, by, reason }: Bodies['pack-withdrawn'], at: string) {
   const withdrawn = packs.get(pack);
-  if (!withdrawn || withdrawn.withdrawal) return 'no such pack stood';
+  if (!withdrawn || withdrawn.withdrawal) return 'the pack does not exist, or was withdrawn before';
   withdrawn.withdrawal = { at, by, reason };
   return undefined;
 }

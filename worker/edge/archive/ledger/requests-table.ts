@@ -2,10 +2,10 @@ import { LIMITS } from '../../../core/limits.ts';
 import { DAY_MS } from '../../../core/units/calendar.ts';
 import type { RequestKey } from './ledger-calls.ts';
 
-/** Outcome of an earlier request under a key: the pack or link that it was answered with. */
+/** Outcome of an earlier request under a key: the pack or link in its response. */
 export interface RequestOutcome {
   answer: string;
-  /** Whether the answer was a pack that had been released before, so that the request made none. */
+  /** Whether the response was a pack released before, so that the request made none. */
   wasStanding: boolean;
 }
 

@@ -4,14 +4,14 @@ import { enqueue } from './outbox.ts';
 import { markWithdrawn, writePack } from './packs-table.ts';
 import { writeVisit } from './visits-table.ts';
 
-/** Whether a ledger can be taken over here, or stands here already. */
+/** Returns why a ledger cannot be restored here, or that it was restored before. */
 export function refusalToRestore(sql: SqlStorage, { entries }: Restoration): RestoreOutcome | undefined {
   const head = headOf(sql);
   if (head.seq === 0) return undefined;
   return head.digest === entries.at(-1)?.digest ? { kind: 'unchanged' } : { kind: 'not-empty' };
 }
 
-/** Writes a whole ledger into empty tables. Packs come in the order in which they were sealed, so that they supersede one another. */
+/** Writes a whole ledger into empty tables. Packs come in the order of sealing, so that they supersede one another. */
 export function writeRestoration(sql: SqlStorage, { workshop, entries, visits, packs }: Restoration): RestoreOutcome {
   for (const entry of entries) append(sql, entry);
   for (const { record, ...state } of visits) writeVisit(sql, state, record);

@@ -1,4 +1,4 @@
-/** So long a release may hold its turn; what takes longer is overtaken, and finds out when it commits. */
+/** Time limit of a turn; a slower release is overtaken, and detects this when it commits. */
 const HELD_MS = 5_000;
 
 interface Held {
@@ -8,19 +8,23 @@ interface Held {
 }
 
 /**
- * Lets the packs of an aircraft be sealed one after another. Sealing is the dearest thing that the service does, and of many releases at
- * once only the first comes to anything. A turn that nobody gives back, as when the Worker ended over it, ends by itself.
+ * Queue in which the packs of an aircraft are sealed one after another. Sealing costs more than any other operation of
+ * the service, and of many simultaneous releases only the first succeeds. A turn that is not given back, as when the
+ * Worker was stopped, times out.
  */
 export class SealingTurn {
   #held: Held | undefined;
   #turns = 0;
 
-  /** Until when another release has the turn; undefined while it is free. Of many that waited, the next one to look may take it. */
+  /**
+   * End of the turn of another release; undefined while it is free. Of several that waited, the first to check may take
+   * it.
+   */
   get held(): Promise<void> | undefined {
     return this.#held?.ended;
   }
 
-  /** Takes the turn, which was just found free. */
+  /** Takes the turn, which was found free. */
   take(): number {
     const turn = ++this.#turns;
     const { promise: ended, resolve } = Promise.withResolvers<void>();
@@ -34,7 +38,7 @@ export class SealingTurn {
     return turn;
   }
 
-  /** Gives a turn back; one that ended by itself is let be. */
+  /** Gives a turn back; a turn that timed out is ignored. */
   leave(turn: number): void {
     if (this.#held?.turn === turn) this.#held.end();
   }

@@ -11,18 +11,18 @@ export function visitAt(sql: SqlStorage, visit: string): KeptVisit | null {
 }
 
 /**
- * A visit whose record is the one that was kept. Whatever is made of a record begins here.
+ * Reads a visit and checks its record against the digest. All use of a record begins here.
  *
- * @throws DamagedRow where it is another
+ * @throws DamagedRow if the record was changed
  */
 export async function wholeVisitAt(sql: SqlStorage, visit: string): Promise<KeptVisit | null> {
   const kept = visitAt(sql, visit);
   if (!kept || (await isDigestOfRecord(kept.record, kept.recordSha256))) return kept;
-  const remedy = `Send the record again as it was kept (PUT with If-Match: "${kept.recordSha256}"), or bring it back from an export: slipmark import`;
+  const remedy = `Send the same record again (PUT with If-Match: "${kept.recordSha256}"), or restore it from an export: slipmark import`;
   throw new DamagedRow({ what: `record of visit ${visit}`, remedy });
 }
 
-/** The text of a record in place of one that is damaged; one that is whole stays. Nothing else of the visit changes. */
+/** Replaces the text of a damaged record; an intact one stays. Nothing else of the visit changes. */
 export async function mendRecord(sql: SqlStorage, { visit, record, recordSha256 }: KeepVisit): Promise<void> {
   const kept = visitAt(sql, visit);
   if (kept?.recordSha256 !== recordSha256 || (await isDigestOfRecord(kept.record, recordSha256))) return;
@@ -39,7 +39,7 @@ export function visitsAfter(sql: SqlStorage, { after, limit }: PageRequest): Pag
   return pageOf(rows.toArray() as unknown as VisitState[], limit, ({ visit }) => visit);
 }
 
-/** Why a visit cannot be written as asked, or undefined where it can. */
+/** Returns why a visit cannot be written as requested; undefined if it can. */
 export function refusalToKeep(kept: VisitState | null, expected: Expected): KeepOutcome | undefined {
   if (expected.kind === 'absent') return kept ? { kind: 'exists' } : undefined;
   if (expected.kind === 'present') return kept ? undefined : { kind: 'moved' };
@@ -47,7 +47,7 @@ export function refusalToKeep(kept: VisitState | null, expected: Expected): Keep
   return kept && expected.recordSha256.includes(kept.recordSha256) ? undefined : { kind: 'moved' };
 }
 
-/** The state after a write; the pack sealed from an earlier form stays named. */
+/** Returns the state after a write, which still names the pack sealed from an earlier version. */
 export function stateAfter(kept: VisitState | null, { visit, recordSha256, at }: KeepVisit): VisitState {
   const version = (kept?.version ?? 0) + 1;
   return { visit, version, recordSha256, updatedAt: at, state: 'working', pack: kept?.pack ?? null };

@@ -3,12 +3,12 @@ import type { KnownAircraft } from './workshop-calls.ts';
 
 // The list of aircraft is stored with the keys of the workshop, so that a back-up does not depend on D1.
 
-/** The registrations that the workshop has had to do with. Noted before the ledger is written, so that none is ever left out. */
+/** Records a registration in the list of aircraft. Done before the ledger is written, so that none is ever left out. */
 export function noteAircraft(sql: SqlStorage, registration: string): void {
   sql.exec('INSERT OR IGNORE INTO aircraft (registration) VALUES (?)', registration);
 }
 
-/** Whether anything was ever kept of the aircraft, as far as that was noted. */
+/** Whether anything was ever kept of the aircraft, as far as that was recorded. */
 export function wasKept(sql: SqlStorage, registration: string): boolean {
   const statement = 'SELECT 1 FROM aircraft WHERE registration = ? AND wasKept = 1';
   return sql.exec(statement, registration).toArray().length > 0;

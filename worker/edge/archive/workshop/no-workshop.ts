@@ -1,6 +1,6 @@
 import type { WorkshopCalls } from './workshop-calls.ts';
 
-/** What a workshop answers that nobody ever created. Nobody has a key of it, so little can be asked. */
+/** Results for a workshop that was never created. Nobody has a key of it, so few calls are possible. */
 export const NO_WORKSHOP: WorkshopCalls = {
   displayName: async () => null,
   authenticate: async () => null,

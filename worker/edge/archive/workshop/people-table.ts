@@ -15,9 +15,9 @@ type Row = Omit<EnteredPerson, 'scope' | 'from' | 'until'> & {
 const DAY = /^\d{4}-\d{2}-\d{2}$/;
 
 /**
- * Everybody in the table of people, by identifier.
+ * Returns all people of the table, by identifier.
  *
- * @throws DamagedRow where the rights of anybody cannot be read: without them nobody's are certain
+ * @throws DamagedRow if the rights of anybody cannot be read: then the rights of everybody are uncertain
  */
 export function peopleIn(sql: SqlStorage): EnteredPerson[] {
   const rows = sql.exec('SELECT * FROM people ORDER BY id').toArray() as unknown as Row[];
@@ -32,7 +32,7 @@ export function peopleIn(sql: SqlStorage): EnteredPerson[] {
 const isListOfTexts = (value: unknown): boolean =>
   Array.isArray(value) && value.every((entry) => typeof entry === 'string');
 
-/** Also over a row that cannot be read. */
+/** Enters a person, even over a row that cannot be read. */
 export function enterPerson(sql: SqlStorage, person: EnteredPerson): EnterPersonOutcome {
   const known = sql.exec<{ id: string }>('SELECT id FROM people').toArray();
   const isNew = !known.some(({ id }) => id === person.id);

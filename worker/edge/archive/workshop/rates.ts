@@ -2,7 +2,9 @@ import type { Rate } from './workshop-calls.ts';
 
 const WINDOW_MS = 60_000;
 
-/** Counts requests of each key in windows of a minute. In memory alone: whoever restarts it gives everybody a fresh window. */
+/**
+ * Counter of the requests of each key in windows of a minute. In memory only: a restart gives every key a new window.
+ */
 export interface Rates {
   take(key: string, nowMs: number, limit: number): Rate;
 }

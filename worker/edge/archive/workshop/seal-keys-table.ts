@@ -2,16 +2,16 @@ import { publicSealKey } from '../../../core/seal/key.ts';
 import { DamagedRow } from '../damaged-row.ts';
 import type { KeptSealKey, RetiredSealKey, TakeOverOutcome } from './workshop-calls.ts';
 
-/** Every key, the present one first. */
+/** Returns all seal keys, the current one first. */
 export function sealKeysIn(sql: SqlStorage): KeptSealKey[] {
   const statement = 'SELECT * FROM sealKeys ORDER BY retiredAt IS NOT NULL, createdAt DESC, kid';
   return sql.exec(statement).toArray() as unknown as KeptSealKey[];
 }
 
 /**
- * Every key, the present one first, each under the name that follows from it (RFC 7638).
+ * Returns all seal keys, the current one first, each checked against the name that follows from it (RFC 7638).
  *
- * @throws DamagedRow where a published half is another than the one that seals are by
+ * @throws DamagedRow if a published half differs from the key of the seals
  */
 export async function wholeSealKeysIn(sql: SqlStorage): Promise<KeptSealKey[]> {
   const keys = sealKeysIn(sql);
@@ -41,11 +41,11 @@ export function replaceSealKey(
 }
 
 /**
- * Takes the public keys of an earlier deployment over, as retired ones: they prove what they sealed, and seal nothing. Once the workshop
- * seals with a key of its own it has a past of its own, and takes no other.
+ * Imports public keys of an earlier deployment, as retired ones: they verify what they sealed, and seal nothing. A
+ * workshop that has sealed with its own key has its own history, and imports none.
  */
 export function takeOverSealKeys(sql: SqlStorage, keys: readonly RetiredSealKey[], at: string): TakeOverOutcome {
-  // The same key again brings a row back that is damaged: the name follows from the key, and the key is the one that was named.
+  // Importing the same key again restores a damaged row: the name follows from the key, so it is the same key.
   for (const { kid, publicJwk } of keys) {
     sql.exec('UPDATE sealKeys SET publicJwk = ? WHERE kid = ?', publicJwk, kid);
     const { x } = JSON.parse(publicJwk) as { x: string };

@@ -1,6 +1,6 @@
 import type { Migration } from '../migrate.ts';
 
-/** The tables of a workshop. Added to, never edited: every workshop in the world has taken the earlier steps. */
+/** Tables of a workshop. Only added to, never edited: every existing workshop has taken the earlier steps. */
 export const WORKSHOP_MIGRATIONS: readonly Migration[] = [
   `
   CREATE TABLE workshop (name TEXT NOT NULL, createdAt TEXT NOT NULL);

@@ -27,10 +27,10 @@ import { WORKSHOP_MIGRATIONS } from './workshop-migrations.ts';
 
 const COLUMNS = 'key, label, scopes, person, createdAt, lastUsedAt, revokedAt';
 
-/** Use is noted to the hour: a write for every request would say nothing more that matters. */
+/** Rounds a timestamp down to the hour: recording every request would add nothing that matters. */
 const hourOf = (moment: string): string => `${moment.slice(0, 13)}:00:00Z`;
 
-/** None where they cannot be read; no key is made without any. */
+/** Parses scopes; returns none if they cannot be read. No key is made without any. */
 function scopesIn(text: string): KeyScope[] {
   try {
     const scopes: unknown = JSON.parse(text);
@@ -41,7 +41,9 @@ function scopesIn(text: string): KeyScope[] {
   }
 }
 
-/** One workshop and its keys, kept as digests. The text of a key names the object, so that no key is ever searched for. */
+/**
+ * One workshop and its keys, kept as digests. The text of a key names the object, so that no key is ever searched for.
+ */
 export class Workshop extends DurableObject<unknown> implements WorkshopCalls {
   readonly #sql: SqlStorage;
   readonly #rates = createRates();
@@ -144,7 +146,7 @@ export class Workshop extends DurableObject<unknown> implements WorkshopCalls {
     return aircraft.aircraftAfter(this.#sql, page);
   }
 
-  /** Anybody can ask for any workshop: one that was never created must leave nothing behind. */
+  /** Whether the workshop was created. Anybody can send any name: for an unknown workshop nothing may be stored. */
   #exists(): boolean {
     return this.#sql.exec(`SELECT 1 FROM sqlite_master WHERE name = 'workshop'`).toArray().length > 0;
   }
@@ -156,7 +158,7 @@ export class Workshop extends DurableObject<unknown> implements WorkshopCalls {
     return { key, label, scopes, person, createdAt: at, lastUsedAt: null, revokedAt: null };
   }
 
-  /** A key that opens something; its rights are certain, or it is damaged. */
+  /** Returns a valid key; throws if its rights cannot be read. */
   #inUse(column: 'key' | 'keySha256', value: string): KeptKey | null {
     const [kept] = this.#where(`WHERE ${column} = ? AND revokedAt IS NULL`, value);
     if (!kept || kept.scopes.length > 0) return kept ?? null;
@@ -164,7 +166,7 @@ export class Workshop extends DurableObject<unknown> implements WorkshopCalls {
     throw new DamagedRow({ what: `rights of the key ${kept.key}`, remedy });
   }
 
-  /** Keys whose rights cannot be read have none: they can still be listed and revoked. */
+  /** Returns keys. Those whose rights cannot be read have none: they can still be listed and revoked. */
   #where(rest: string, ...values: string[]): KeptKey[] {
     const rows = this.#sql.exec(`SELECT ${COLUMNS} FROM keys ${rest}`, ...values).toArray();
     return rows.map((row) => ({ ...(row as unknown as KeptKey), scopes: scopesIn(String(row.scopes)) }));

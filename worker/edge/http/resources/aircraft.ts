@@ -9,7 +9,7 @@ export const listAircraft: Operation = {
   id: 'listAircraft',
   summary: 'The aircraft of the workshop, by registration',
   description:
-    'Kept with the keys of the workshop, not in an index: an aircraft is here before its first record is kept. One of which nothing was kept after all may be here too.',
+    'Kept with the keys of the workshop, not in an index: an aircraft is here before its first record is kept. An aircraft without any record may be listed too.',
   query: PAGE_QUERY,
   answers: {
     200: {
@@ -28,7 +28,7 @@ export const listAircraft: Operation = {
 
 export const getAircraft: Operation = {
   id: 'getAircraft',
-  summary: 'What the archive holds of an aircraft',
+  summary: 'Overview of an aircraft in the archive',
   answers: { 200: { description: 'The aircraft', content: { 'application/json': schemas.AircraftAnswer } } },
   async handle(call) {
     const name = ledgerOf(call);
@@ -62,7 +62,7 @@ export const listAircraftPacks: Operation = {
 
 export const listLedger: Operation = {
   id: 'listLedger',
-  summary: 'The chain of everything that happened to the aircraft, oldest first',
+  summary: 'The chain of all events of the aircraft, oldest first',
   description:
     'Each entry carries the digest of the one before: anybody can check that nothing was altered or removed.',
   query: PAGE_QUERY,

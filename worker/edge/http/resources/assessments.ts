@@ -8,7 +8,7 @@ export const assessRecord: Operation = {
   id: 'assessRecord',
   summary: 'Compute and check a record without keeping it',
   isRepeatable: true,
-  description: 'What earlier packs say of the aircraft is not consulted; the assessment of a kept visit does that.',
+  description: 'Earlier packs of the aircraft are not consulted; for that, assess a kept visit.',
   body: { type: 'application/json', description: 'A visit record', schema: 'VisitRecord' },
   answers: { 200: { description: 'Results and findings', content: { 'application/json': AssessmentAnswer } } },
   problems: ['malformed-json', 'body-too-large', 'unsupported-media-type', 'record-not-valid'],

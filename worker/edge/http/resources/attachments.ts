@@ -20,15 +20,15 @@ const answered = (description: string) => ({ description, content: { 'applicatio
 
 export const putAttachment: Operation = {
   id: 'putAttachment',
-  summary: 'Hand in a photograph or paper under its SHA-256',
+  summary: 'Upload a photograph or document under its SHA-256',
   description:
-    'JPEG, PNG or PDF, told by what the file holds and not by its name. A record then names it under attachments. Handing the same file in again changes nothing.',
+    'JPEG, PNG or PDF, detected from the content, not the name. A record then names it under attachments. Uploading the same file again changes nothing.',
   body: { type: 'application/octet-stream', description: 'The file', schema: 'binary' },
   answers: { 201: answered('Kept'), 200: answered('Kept before') },
   problems: ['body-too-large', 'attachment-refused', 'digest-differs'],
   async handle(call) {
     const name = { workshop: call.caller.workshop, sha256: digestOf(call) };
-    // Read before anything is answered: a connection with half a body in it breaks for the request after this one.
+    // Read before any response: a connection with half a body in it breaks for the request after this one.
     const bytes = await readBytes(call.request, LIMITS.annexBytes);
     const actual = await sha256(bytes);
     if (actual !== name.sha256)
@@ -39,7 +39,7 @@ export const putAttachment: Operation = {
     const known = orNone(await call.world.archive.attachmentFact(name));
     if (known?.ok && isCurrent(call, known) && (await isWhole(call, name))) return json(answerOf(name, known));
     const fact = await inspected(call, bytes);
-    // What was taken once is kept, also where it would be refused now.
+    // An accepted file is kept, even if it would be refused now.
     if (fact.ok || !known?.ok) orUnavailable(await call.world.archive.putAttachment(name, fact, bytes));
     if (!fact.ok)
       throw new HttpProblem(
@@ -50,14 +50,14 @@ export const putAttachment: Operation = {
   },
 };
 
-/** What is known of a file as it is answered: faults in English. */
+/** Returns the response with the facts of a file: faults in English. */
 function answerOf({ sha256: digest }: AttachmentName, fact: AttachmentFact): object {
   if (!fact.ok) return { sha256: digest, ...fact, detail: inEnglish(saidFault(fact.detail)) };
   if (fact.kind !== 'pdf') return { sha256: digest, ...fact };
   return { sha256: digest, ...fact, obstacles: fact.obstacles.map((fault) => inEnglish(saidFault(fault))) };
 }
 
-/** Whether the file lies there as it came; where it does not, what is handed in takes its place. */
+/** Whether the stored file is intact; if not, the upload replaces it. */
 async function isWhole({ world }: Call, name: AttachmentName): Promise<boolean> {
   const kept = await world.archive.attachment(name);
   return kept.ok && kept.value !== null;
@@ -65,8 +65,8 @@ async function isWhole({ world }: Call, name: AttachmentName): Promise<boolean> 
 
 export const getAttachment: Operation = {
   id: 'getAttachment',
-  summary: 'What is known of a file that was handed in',
-  answers: { 200: answered('What looking into it gave') },
+  summary: 'Facts about an uploaded file',
+  answers: { 200: answered('Result of its inspection') },
   async handle(call) {
     const name = { workshop: call.caller.workshop, sha256: digestOf(call) };
     const fact = orNotFound(orUnavailable(await call.world.archive.attachmentFact(name)), 'such attachment');
@@ -76,7 +76,7 @@ export const getAttachment: Operation = {
 
 export const getAttachmentFile: Operation = {
   id: 'getAttachmentFile',
-  summary: 'A file that was handed in, as it came',
+  summary: 'An uploaded file, as received',
   answers: { 200: { description: 'The file', content: { 'application/octet-stream': 'binary' } } },
   async handle(call) {
     const name = { workshop: call.caller.workshop, sha256: digestOf(call) };
@@ -86,7 +86,7 @@ export const getAttachmentFile: Operation = {
   },
 };
 
-/** A file as it came, to be saved: what it holds is a stranger's. */
+/** Returns a file as received, only to be saved: its content is not trusted. */
 export function originalFile(body: Uint8Array): Response {
   const headers = {
     'Content-Type': 'application/octet-stream',

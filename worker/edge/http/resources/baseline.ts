@@ -15,7 +15,7 @@ const ANSWER = {
 
 export const getBaseline: Operation = {
   id: 'getBaseline',
-  summary: 'Carry forward: the baseline of the next visit, as this pack leaves it',
+  summary: 'Carry forward: the baseline of the next visit, from this pack',
   answers: { 200: ANSWER },
   async handle(call) {
     return json(await baselineOf(call, await ownedPack(call)));
@@ -25,7 +25,7 @@ export const getBaseline: Operation = {
 export const openLinkBaseline: Operation = {
   id: 'openLinkBaseline',
   summary: 'Carry forward from a link: for the workshop that the aircraft moves to',
-  description: 'The owner hands the link over; nothing else of the workshop that sealed the pack can be reached by it.',
+  description: 'The owner passes the link on; it gives access to nothing else of the workshop that sealed the pack.',
   answers: {
     200: ANSWER,
     404: { description: 'The link is unknown, has expired or was revoked', content: { 'text/html': 'text' } },
@@ -36,7 +36,11 @@ export const openLinkBaseline: Operation = {
   },
 };
 
-/** @throws Refusal 404 where the visit leaves no empty mass */
+/**
+ * Returns the baseline of a pack for the next visit.
+ *
+ * @throws HttpProblem 404 if the visit has no empty mass
+ */
 async function baselineOf(call: Call, owned: OwnedPack): Promise<object> {
   const { pack, issuedAt } = owned.pack.summary;
   const assessed = await sealedRecord(call, owned, issuedAt);

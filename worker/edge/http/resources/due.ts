@@ -13,11 +13,11 @@ import { sealedRecord } from '../sealed-record.ts';
 
 export const getDue: Operation = {
   id: 'getDue',
-  summary: 'What stands open on an aircraft over all its packs, counted from today',
+  summary: 'Open items of an aircraft over all its packs, counted from today',
   description:
-    'What comes due, recurring and open bulletins, what was put off or is to be watched, limitations and flight tests owed: from the pack in which each first stood until a later record closes it. Hours and landings are counted from where they were read last, whether that pack was withdrawn or not: what was flown since is not known here.',
+    'Due items, recurring and open bulletins, deferred findings and findings to watch, limitations and outstanding flight tests: from the pack in which each first appeared until a later record closes it. Hours and landings are counted from the last reading, whether that pack was withdrawn or not: flights since then are not known here.',
   answers: {
-    200: { description: 'What stands open, what comes first at the top', content: { 'application/json': DueAnswer } },
+    200: { description: 'Open items, the first due at the top', content: { 'application/json': DueAnswer } },
   },
   async handle(call) {
     const name = ledgerOf(call);
@@ -51,7 +51,7 @@ export const getDue: Operation = {
   },
 };
 
-/** Limits of which the rules of today allow less than a pack says. */
+/** Returns the limits for which today's rules allow less than a pack states. */
 async function tighterThan(call: Call, owned: OwnedPack, { visit, results }: Assessed): Promise<DueAnswer['tighter']> {
   const kept = (await factsOf(call, owned))?.owner;
   return call.pipeline.factsToday({ visit, results }, { kept, summary: owned.pack.summary }).tighter;

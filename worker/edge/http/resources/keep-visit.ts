@@ -15,7 +15,7 @@ import { KeptAnswer } from '../schemas.ts';
 import { visitHeaders } from './visits.ts';
 
 const CONDITIONS = {
-  'If-Match': 'ETag of the visit as you read it; needed to change a visit that exists',
+  'If-Match': 'ETag of the visit as you read it; required to change an existing visit',
 } as const;
 
 const kept = (description: string) =>
@@ -34,8 +34,8 @@ export const putVisit: Operation = {
   id: 'putVisit',
   summary: 'Keep a working record, or replace it',
   description:
-    'A record that fits the schema is kept whatever the gate says of it; the answer lists the findings. The ETag of the answer is that of the visit (recordSha256), not that of its assessment.',
-  headers: { ...CONDITIONS, 'If-None-Match': '* keeps the record only where there is none yet' },
+    'A record that fits the schema is kept even if it cannot be released; the response lists the findings. The ETag of the response is that of the visit (recordSha256), not that of its assessment.',
+  headers: { ...CONDITIONS, 'If-None-Match': '* keeps the record only if there is none yet' },
   body: { type: 'application/json', description: 'The whole record', schema: 'VisitRecord' },
   answers: { 200: kept('Replaced, or kept before in the same form'), 201: kept('Kept for the first time') },
   problems: PROBLEMS,
@@ -51,7 +51,7 @@ export const patchVisit: Operation = {
   summary: 'Amend the working record',
   description: 'JSON Merge Patch (RFC 7396): null removes a field, objects merge, lists are replaced whole.',
   headers: CONDITIONS,
-  body: { type: 'application/merge-patch+json', description: 'What changes', schema: 'VisitRecord' },
+  body: { type: 'application/merge-patch+json', description: 'Changes', schema: 'VisitRecord' },
   answers: { 200: kept('Amended') },
   problems: PROBLEMS,
   async handle(call) {
@@ -64,7 +64,7 @@ export const patchVisit: Operation = {
     const hasMoved = expected.kind === 'one-of' && !expected.recordSha256.includes(before.recordSha256);
     if (hasMoved) throw moved();
     const merged = mergePatch(JSON.parse(before.record), value);
-    // The write is bound to the form that was merged into, also where the client said only that there must be one.
+    // The write requires the version that was merged into, even if the client required only that there is one.
     return keep(call, merged, JSON.stringify(merged), { kind: 'one-of', recordSha256: [before.recordSha256] });
   },
 };
@@ -76,7 +76,7 @@ async function keep(call: Call, value: unknown, record: string, expected: Expect
   const around = orUnavailable(await call.world.archive.ledger(ledger, (calls) => calls.packsAround(visit)));
   const assessed = await assessedOr422(call, value, at, await archiveFacts(call, ledger, around));
   requireRegistration(assessed, registrationOf(call));
-  // Whoever has read a form of the visit writes to an aircraft that is known.
+  // A client that has read a version of the visit writes to a known aircraft.
   const mayBeNew = expected.kind === 'absent' || expected.kind === 'unstated';
   if (mayBeNew) await noteAircraft(call, ledger);
   if (mayBeNew && around.state === null) await requireNotLost(call, ledger);
@@ -115,4 +115,4 @@ function requireRegistration({ record }: Assessed, registration: string): void {
 const moved = () => new HttpProblem('precondition-failed', 'The visit has changed since it was read: read it again');
 
 const conditionRequired = () =>
-  new HttpProblem('precondition-required', 'If-Match must carry the ETag of the visit as it was read');
+  new HttpProblem('precondition-required', 'If-Match must have the ETag of the visit that you read');

@@ -13,17 +13,22 @@ import * as schemas from '../schemas.ts';
 import { ownedPack } from './packs.ts';
 
 const LinkRequest = z.strictObject({
-  audience: z.enum(AUDIENCES).meta({ description: 'For whom it is' }),
-  days: z.int().min(1).max(LIMITS.linkDays).default(LIMITS.linkDefaultDays).meta({ description: 'How long it works' }),
+  audience: z.enum(AUDIENCES).meta({ description: 'Reader for whom the link is made' }),
+  days: z
+    .int()
+    .min(1)
+    .max(LIMITS.linkDays)
+    .default(LIMITS.linkDefaultDays)
+    .meta({ description: 'Days for which the link works' }),
 });
 
 export const makeLink: Operation = {
   id: 'makeLink',
-  summary: 'Make a link by which somebody without a key reads the pack',
+  summary: 'Make a link to read the pack without a key',
   description:
-    'It follows the pack number and shows its newest issue. The address is told this once; only its digest is kept.',
+    'It follows the pack number and shows its newest issue. The address is shown only once; only its digest is kept.',
   headers: { 'Idempotency-Key': 'A request repeated under the same key by the same caller has the same link' },
-  body: { type: 'application/json', description: 'For whom, and how long', schema: LinkRequest },
+  body: { type: 'application/json', description: 'Reader and duration', schema: LinkRequest },
   answers: { 201: { description: 'The link', content: { 'application/json': schemas.NewLink } } },
   problems: [
     'malformed-json',
@@ -41,7 +46,8 @@ export const makeLink: Operation = {
     const tokenSha256 = await sha256(token);
     const now = call.world.now();
     const expiresAt = new Date(now.getTime() + days * DAY_MS).toISOString();
-    // The pointer goes first: one that the ledger does not know opens nothing, a link without a pointer could not be opened.
+    // The pointer is written first: a pointer without a link in the ledger opens nothing, a link without a pointer
+    // could not be opened.
     orUnavailable(await call.world.archive.pointLink(tokenSha256, ledger));
     const made = { tokenSha256, pack, audience, expiresAt, actor: actorOf(call), at: now.toISOString() };
     const add = { ...made, ...(request && { request }) };
@@ -67,7 +73,7 @@ export const listLinks: Operation = {
 export const revokeLink: Operation = {
   id: 'revokeLink',
   summary: 'Revoke a link',
-  answers: { 204: { description: 'It opens nothing any more' } },
+  answers: { 204: { description: 'Revoked' } },
   async handle(call) {
     const { pack, ledger } = packOf(call);
     const { link: name = '' } = call.params;

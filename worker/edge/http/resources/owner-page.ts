@@ -22,16 +22,16 @@ import { fileNameOf } from './packs.ts';
 // The page contains the documents: an owner without a network has everything after one opening. Only the opening is
 // logged, not the reading of a document.
 
-/** The document that each reader is shown first. */
+/** First document for each audience. */
 const LEADING = { owner: 'owner-summary', inspector: 'release-statement' } as const;
 
 const PAGE = (description: string) => ({ description, content: { 'text/html': 'text' as const } });
-const MISSING = PAGE('The link is unknown, has expired or was revoked: all look alike');
+const MISSING = PAGE('The link is unknown, expired or revoked; the response does not show which');
 
 export const openLink: Operation = {
   id: 'openLink',
   summary: "The owner's page",
-  answers: { 200: PAGE('What stands for the aircraft'), 404: MISSING },
+  answers: { 200: PAGE('Current state of the aircraft'), 404: MISSING },
   async handle(call) {
     const opened = await openedLink(call, 'page');
     if (!opened) return missing(call);
@@ -45,7 +45,7 @@ export const openLink: Operation = {
     const withdrawnBy = withdrawal ? (nameOf(letterhead, withdrawal.by) ?? withdrawal.by) : '';
     const standing = standingOf(opened, fmt, { withdrawnBy, readOn: fmt.timestamp(openedAt) });
     const facts = await factsOf(call, opened);
-    // What no longer holds is not to be worked with: it is read as a document of the pack, and never first.
+    // Outdated facts are not shown live: they are read as a document of the pack, and never first.
     const live = standing.isCurrent && assessed ? liveFacts(call, opened, { assessed, facts, fmt }) : undefined;
     const isToBeAsked = !standing.isCurrent || needsCare(live);
     const view = ownerPage(
@@ -70,10 +70,10 @@ export const openLink: Operation = {
 
 export const openLinkPdf: Operation = {
   id: 'openLinkPdf',
-  summary: 'The PDF that the link leads to',
+  summary: 'The PDF behind the link',
   answers: {
     200: { description: 'The PDF', content: { 'application/pdf': 'binary' }, headers: ['ETag'] },
-    206: { description: 'The part asked for', content: { 'application/pdf': 'binary' } },
+    206: { description: 'The requested part', content: { 'application/pdf': 'binary' } },
     304: { description: 'You have it already' },
     404: MISSING,
   },
@@ -89,7 +89,7 @@ export const openLinkPdf: Operation = {
 
 export const openLinkDocument: Operation = {
   id: 'openLinkDocument',
-  summary: 'One document of the pack that the link leads to',
+  summary: 'One document of the pack behind the link',
   answers: { 200: PAGE('The document'), 404: MISSING },
   async handle(call) {
     const opened = await openedLink(call, 'document');
@@ -110,20 +110,23 @@ export const openLinkDocument: Operation = {
   },
 };
 
-/** Says everything in the zone of the workshop, as the pack does; each moment in its own where the record is no longer read. */
+/**
+ * Returns the formatter for the zone of the workshop, as in the pack; for timestamps with their own offset if the
+ * record cannot be read.
+ */
 function printerOf(assessed: Assessed | undefined, locale: Locale): Formatter {
   return assessed ? recordFormatter(assessed.visit, locale) : formatterFor(METRIC, locale);
 }
 
 const METRIC: Units = { mass: 'kg', arm: 'mm', volume: 'l' };
 
-/** The workshop that a reader is sent to, and how it is reached. */
+/** Returns the workshop that a reader may contact, with its contact details. */
 async function askWhom(call: Call, owned: OwnedLink, letterhead: Letterhead, { text }: Formatter): Promise<string> {
   const { name = await workshopName(call, owned.name.workshop), at } = reachedAt(letterhead);
   return text(m.ownerPage_asked, { value: [name, ...at].join(', ') });
 }
 
-/** The workshop that sealed a pack, by the name under which the deployment knows it, and its key where that was kept. */
+/** Returns the workshop that sealed a pack, by its name in the deployment, and its key if that was kept. */
 async function sealedByOf(
   call: Call,
   owned: OwnedLink,

@@ -12,7 +12,7 @@ const TYPES: readonly { type: string; signature: number }[] = [
 
 export const openLinkPicture: Operation = {
   id: 'openLinkPicture',
-  summary: 'A photograph of the pack that the link leads to, without place and camera data',
+  summary: 'A photograph of the pack behind the link, without place and camera data',
   answers: {
     200: { description: 'The picture', content: { 'image/jpeg': 'binary', 'image/png': 'binary' } },
     404: { description: 'The link or the picture is unknown', content: { 'text/html': 'text' } },

@@ -28,9 +28,9 @@ const PackFiles = z
 
 export const checkPackFiles: Operation = {
   id: 'checkPackFiles',
-  summary: 'Whether every file of a pack is stored as it was sealed',
+  summary: 'Check that every file of a pack is stored as sealed',
   description:
-    'Each is read and held against its digest. An attachment that could not go into the pack was never kept with it and is not listed.',
+    'Each is read and compared with its digest. An attachment that could not go into the pack was never kept with it and is not listed.',
   answers: { 200: { description: 'Every file', content: { 'application/json': PackFiles } } },
   async handle(call) {
     const owned = await ownedPack(call);
@@ -42,11 +42,11 @@ export const checkPackFiles: Operation = {
 
 export const bringBackPackFile: Operation = {
   id: 'bringBackPackFile',
-  summary: 'Bring back a file of a sealed pack that is damaged or missing',
+  summary: 'Restore a damaged or missing file of a sealed pack',
   description:
-    'Taken only where the pack names its SHA-256: nothing but what was sealed can be brought. A file that is whole is left as it is.',
+    'Accepted only if the pack names its SHA-256: only sealed files can be restored. An undamaged file is not changed.',
   body: { type: 'application/octet-stream', description: 'The file', schema: 'binary' },
-  answers: { 200: { description: 'It is stored whole', content: { 'application/json': FileState } } },
+  answers: { 200: { description: 'Stored undamaged', content: { 'application/json': FileState } } },
   problems: ['body-too-large', 'digest-differs'],
   async handle(call) {
     const owned = await ownedPack(call);
@@ -75,7 +75,11 @@ async function statesOf(call: Call, owned: OwnedPack): Promise<FileState[]> {
 const stateOf = (outcome: Reached<Uint8Array | null>): FileState['state'] =>
   reachedOrDamaged(outcome) === 'damaged' ? 'damaged' : outcome.ok && outcome.value ? 'whole' : 'missing';
 
-/** @throws Refusal 503 where the archive could not be reached: then nothing is known */
+/**
+ * Tells reachable from damaged storage.
+ *
+ * @throws HttpProblem 503 if the archive could not be reached: then nothing is known
+ */
 function reachedOrDamaged(outcome: Reached<unknown>): 'reached' | 'damaged' {
   if (!outcome.ok && outcome.reason === 'damaged') return 'damaged';
   orUnavailable(outcome);
@@ -86,7 +90,7 @@ async function read(call: Call, owned: OwnedPack, digest: string): Promise<Reach
   return call.world.archive.blob(await blobOf(call, owned, digest));
 }
 
-/** Every file that the pack names, by digest. Attachments are known as long as the manifest is whole. */
+/** Returns every file that the pack names, by digest. Attachments are known if the manifest is intact. */
 async function namedFiles(call: Call, owned: OwnedPack): Promise<Map<string, string>> {
   const { pdfSha256, recordSha256, manifestSha256, documentsSha256, factsSha256 } = owned.pack;
   const files = new Map([

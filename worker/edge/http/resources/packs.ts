@@ -11,7 +11,7 @@ import { sealedJson } from '../sealed-file.ts';
 import { shownFiles } from '../shown-files.ts';
 import { digestOf, originalFile } from './attachments.ts';
 
-/** A pack as an answer: what lists show, its digests and where its files are. */
+/** Returns a pack as a response: its summary, its digests and the addresses of its files. */
 export function packAnswer(pack: KeptPack) {
   const { summary, previous, supersededBy, withdrawal, manifestSha256, pdfSha256, recordSha256 } = pack;
   const at = `/v1/packs/${summary.pack}`;
@@ -19,7 +19,11 @@ export function packAnswer(pack: KeptPack) {
   return { ...summary, previous, supersededBy, withdrawal, manifestSha256, pdfSha256, recordSha256, files };
 }
 
-/** @throws Refusal 404 for what the caller's workshop does not have */
+/**
+ * Returns the pack in the path.
+ *
+ * @throws HttpProblem 404 if the caller's workshop does not have it
+ */
 export async function ownedPack(call: Call): Promise<OwnedPack> {
   const { pack, ledger: name } = packOf(call);
   const kept = orUnavailable(await call.world.archive.ledger(name, (calls) => calls.pack(pack)));
@@ -31,8 +35,7 @@ export const fileNameOf = (pack: string): string => `${pack}-release-pack.pdf`;
 export const listPacks: Operation = {
   id: 'listPacks',
   summary: 'All packs of the workshop, newest first',
-  description:
-    'Out of an index that follows the ledgers within seconds; what must be certain is asked of the aircraft.',
+  description: 'From an index that follows the ledgers within seconds. For the current state, read the aircraft.',
   query: PAGE_QUERY,
   answers: {
     200: {
@@ -60,14 +63,14 @@ export const getPack: Operation = {
 
 const file = (description: string, type: string) => ({
   200: { description, content: { [type]: 'binary' as const }, headers: ['ETag'] },
-  206: { description: 'The part asked for', content: { [type]: 'binary' as const } },
+  206: { description: 'The requested part', content: { [type]: 'binary' as const } },
   304: { description: 'You have it already' },
 });
 
 export const getPackPdf: Operation = {
   id: 'getPackPdf',
   summary: 'The sealed PDF',
-  description: 'Never changes; HEAD, If-None-Match and Range are understood.',
+  description: 'Never changes; HEAD, If-None-Match and Range are supported.',
   answers: file('The PDF', 'application/pdf'),
   problems: ['range-not-satisfiable'],
   async handle(call) {
@@ -80,7 +83,7 @@ export const getPackPdf: Operation = {
 
 export const getPackRecord: Operation = {
   id: 'getPackRecord',
-  summary: 'The record that the pack was sealed from, in canonical JSON',
+  summary: 'The sealed record of the pack, in canonical JSON',
   answers: file('The record', 'application/json'),
   problems: ['range-not-satisfiable'],
   async handle(call) {
@@ -106,7 +109,7 @@ export const getPackManifest: Operation = {
 
 export const getPackDocuments: Operation = {
   id: 'getPackDocuments',
-  summary: 'The documents of the pack as HTML, in the form in which their digests stand in the manifest',
+  summary: 'The documents of the pack as HTML, exactly as their digests in the manifest require',
   answers: file('A list of documents: id, title, html', 'application/json'),
   problems: ['range-not-satisfiable'],
   async handle(call) {
@@ -119,8 +122,8 @@ export const getPackDocuments: Operation = {
 
 export const getPackFacts: Operation = {
   id: 'getPackFacts',
-  summary: 'What was said of the pack when it was released, in canonical JSON',
-  description: 'For lists and pages; packs that were sealed before it was kept have none.',
+  summary: 'Facts kept with the pack at its release, in canonical JSON',
+  description: 'For lists and pages; packs sealed before facts were kept have none.',
   answers: file('The facts', 'application/json'),
   problems: ['range-not-satisfiable'],
   async handle(call) {
@@ -134,8 +137,8 @@ export const getPackFacts: Operation = {
 
 export const getPackAttachment: Operation = {
   id: 'getPackAttachment',
-  summary: 'A photograph or paper of the pack as it was handed in',
-  description: 'The original, with all that it tells of place and camera: the pack itself shows it without.',
+  summary: 'A photograph or document of the pack, as received',
+  description: 'The original, with its place and camera data; the pack shows it without.',
   answers: { 200: { description: 'The file', content: { 'application/octet-stream': 'binary' } } },
   async handle(call) {
     const owned = await ownedPack(call);
@@ -143,7 +146,7 @@ export const getPackAttachment: Operation = {
     const record = await sealedJson<Pick<VisitRecord, 'attachments'>>(call, owned, owned.pack.recordSha256);
     const isNamed = (record.attachments ?? []).some((attachment) => attachment.sha256 === sha256);
     const body = isNamed ? orUnavailable(await call.world.archive.blob(await blobOf(call, owned, sha256))) : null;
-    // One that could not go into the pack was never kept with it.
+    // A file that could not go into the pack was never kept with it.
     const isLost = isNamed && !body && (await shownFiles(call, owned)).has(sha256);
     if (isLost) throw new ArchiveDamaged(`${owned.pack.summary.pack} ${sha256}`);
     return originalFile(orNotFound(body, 'such file of this pack'));

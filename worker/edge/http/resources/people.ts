@@ -21,7 +21,7 @@ const day = (description: string) =>
 const PersonRequest = z
   .strictObject({
     name: printableLine(80).meta({ description: 'Name as signed', examples: ['Jonas Veldt'] }),
-    capacity: printableLine(80).meta({ description: 'In which capacity they act', examples: ['Inspector'] }),
+    capacity: printableLine(80).meta({ description: 'Capacity in which they act', examples: ['Inspector'] }),
     licence: printableLine(80)
       .nullable()
       .default(null)
@@ -41,7 +41,7 @@ const PersonRequest = z
 export const listPeople: Operation = {
   id: 'listPeople',
   summary: 'The table of people of the workshop',
-  description: 'Whom the workshop knows, with what they may sign for. Records are held against it.',
+  description: 'The people of the workshop, with what they may sign for. Records are compared with it.',
   answers: { 200: { description: 'People', content: { 'application/json': schemas.listOf(schemas.Person) } } },
   async handle(call) {
     const { workshop } = call.caller;
@@ -68,12 +68,12 @@ export const getPerson: Operation = {
 
 export const putPerson: Operation = {
   id: 'putPerson',
-  summary: 'Enter a person in the table of the workshop, or say anew what they may do',
+  summary: 'Enter a person in the table of the workshop, or change what they may do',
   description:
-    'From the first entry on, a release is only taken in the name of somebody in the table with the right to release on that day, and a record whose people differ from it is blocked. A person is never taken out: set the last day on which their rights hold.',
+    'From the first entry on, only a person in the table with the right to release on that day may release, and a record whose people differ from the table is blocked. A person is never removed: set the last day on which their rights are valid.',
   body: { type: 'application/json', description: 'The person', schema: PersonRequest },
   answers: {
-    200: { description: 'Entered anew', content: { 'application/json': schemas.Person } },
+    200: { description: 'Changed', content: { 'application/json': schemas.Person } },
     201: { description: 'Entered', content: { 'application/json': schemas.Person } },
   },
   problems: ['conflict', 'malformed-json', 'body-too-large', 'unsupported-media-type', 'request-not-valid'],
@@ -85,7 +85,7 @@ export const putPerson: Operation = {
     const entered = { ...person, enteredBy: key };
     const outcome = orUnavailable(await call.world.archive.workshop(workshop, (calls) => calls.enterPerson(entered)));
     if (outcome.kind === 'full')
-      throw new HttpProblem('conflict', `A workshop may have at most ${LIMITS.workshopPeople} people in its table`);
+      throw new HttpProblem('conflict', `A workshop may have up to ${LIMITS.workshopPeople} people in its table`);
     call.world.log({ code: 'PERSON_ENTERED', person: id, key });
     return json(outcome.person, outcome.isNew ? 201 : 200, outcome.isNew ? { Location: call.url.pathname } : {});
   },
@@ -96,6 +96,6 @@ function personOf({ params }: Call): string {
   if (IDENTIFIER.test(person)) return person;
   throw new HttpProblem(
     'malformed-request',
-    'A person is named by letters, digits, dot, hyphen or underscore, at most 40',
+    'A person is named by letters, digits, dot, hyphen or underscore, max. 40',
   );
 }

@@ -25,16 +25,16 @@ const ReleaseRequest = z.strictObject({
     .max(40)
     .meta({ description: 'Person of the record who releases', examples: ['jonas'] }),
   knowsOfNoHazard: z.boolean().meta({
-    description: 'That person states to know of no condition that endangers flight; nothing is released without it',
+    description: 'Statement of that person to know of no condition that endangers flight; required for every release',
   }),
 });
 type ReleaseRequest = z.infer<typeof ReleaseRequest>;
 
 export const releaseVisit: Operation = {
   id: 'releaseVisit',
-  summary: 'Release the aircraft over the assessment that was read, and seal the pack',
+  summary: 'Release the aircraft by the assessment that was read, and seal the pack',
   description:
-    'Releasing an amended visit again makes the next issue of its pack, which supersedes the one before. Repeating a release of the same form answers the same pack, unless that was withdrawn.',
+    'Releasing an amended visit again makes the next issue of its pack, which supersedes the one before. Repeating a release of the same version returns the same pack, unless that was withdrawn.',
   headers: {
     'If-Match': 'ETag of the assessment that was read',
     'Idempotency-Key': 'A request repeated under the same key has the same outcome',
@@ -42,7 +42,7 @@ export const releaseVisit: Operation = {
   body: { type: 'application/json', description: 'The attestation', schema: ReleaseRequest },
   answers: {
     201: { description: 'Sealed', content: { 'application/json': PackAnswer }, headers: ['Location'] },
-    200: { description: 'Released before in the same form', content: { 'application/json': PackAnswer } },
+    200: { description: 'Released before in the same version', content: { 'application/json': PackAnswer } },
   },
   problems: [
     'malformed-json',
@@ -75,7 +75,11 @@ async function earlier(call: Call, request: RequestKey): Promise<Response | unde
   return outcome.kind === 'repeated' ? answer(standingPack(outcome.pack), outcome.wasStanding ? 200 : 201) : undefined;
 }
 
-/** @throws Refusal 409 for a pack that was withdrawn: nobody is told that it is released */
+/**
+ * Returns the pack if it is current.
+ *
+ * @throws HttpProblem 409 for a withdrawn pack, which must not be reported as released
+ */
 function standingPack(pack: KeptPack): KeptPack {
   const { withdrawal, summary } = pack;
   if (!withdrawal) return pack;
@@ -85,7 +89,7 @@ function standingPack(pack: KeptPack): KeptPack {
   );
 }
 
-/** The answer to a release of what is released: under a key it is remembered as any other. */
+/** Returns the response to a repeated release: under a key it is recorded like any other. */
 async function standingAnswer(call: Call, pack: KeptPack, request: RequestKey | undefined): Promise<Response> {
   if (request) {
     const at = call.world.now().toISOString();
@@ -96,7 +100,10 @@ async function standingAnswer(call: Call, pack: KeptPack, request: RequestKey | 
   return answer(pack, 200);
 }
 
-/** One attempt, in its turn: read, seal, store the blobs, then commit. Undefined when the ledger moved between reading and committing. */
+/**
+ * Tries a release, in its turn: read, seal, store the blobs, then commit. Returns undefined if the ledger changed
+ * between reading and committing.
+ */
 async function tryRelease(
   call: Call,
   request: ReleaseRequest,
@@ -110,7 +117,7 @@ async function tryRelease(
     return await releaseInTurn(call, among, request, key);
   } catch (error) {
     const { turn } = among;
-    // Others need not wait until it ends by itself.
+    // Others need not wait until it times out.
     if (turn !== null) await archive.ledger(name, (ledger) => ledger.leaveTurn(turn));
     throw error;
   }
@@ -139,13 +146,13 @@ async function releaseInTurn(
   const outcome = await pipeline.seal(assessed, attestation, place, files, sealing);
   if (!outcome.ok) {
     const { findings } = outcome;
-    throw new HttpProblem('release-blocked', 'The findings say what stands against the release', { findings });
+    throw new HttpProblem('release-blocked', 'The findings show what blocks the release', { findings });
   }
   const { summary } = outcome.sealed;
   const digests = await store(call, outcome.sealed, files);
-  // As with links, the pointer goes first: one to a pack that the ledger does not know leads to nothing.
+  // As with links, the pointer is written first: one to a pack that the ledger does not know opens nothing.
   orUnavailable(await world.archive.pointFile(digests.pdfSha256, { ...name, pack: place.pack }));
-  // From here on an empty ledger of this aircraft is one that was lost.
+  // From here on, an empty ledger of this aircraft is a lost one.
   orUnavailable(await world.archive.workshop(id, (calls) => calls.noteKept(name.registration)));
   const sealed = { place, version: kept.version, digests, summary, actor: actorOf(call), at };
   const commit = { workshop: id, turn: among.turn, ...sealed, ...(request && { request }) };
@@ -159,9 +166,10 @@ async function releaseInTurn(
 }
 
 /**
- * Undefined where the ledger had an entry of a moment ago, made while this pack was sealed: another attempt comes after it.
+ * Returns undefined if the ledger has a slightly later entry, made while this pack was sealed: another attempt comes
+ * after it.
  *
- * @throws Refusal 409 where the clock itself stands before the latest entry
+ * @throws HttpProblem 409 if the clock is before the latest entry
  */
 function waitForClock(world: World, lastAt: string): undefined {
   const now = world.now().toISOString();
@@ -172,7 +180,7 @@ function waitForClock(world: World, lastAt: string): undefined {
   );
 }
 
-/** Stores the blobs. Until the ledger names them they are nobody's; a crash here leaves no pack. */
+/** Stores the blobs. Until the ledger names them they belong to no pack; a crash here leaves none. */
 async function store({ world, caller }: Call, sealed: SealedPack, files: AttachedFiles): Promise<PackDigests> {
   const { pdf, pdfSha256, manifestJson, manifestSha256, recordJson, factsJson, factsSha256 } = sealed;
   const documentsJson = JSON.stringify(sealed.documents);

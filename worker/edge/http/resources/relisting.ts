@@ -11,20 +11,21 @@ import type { Call, Operation } from '../route.ts';
 const Relisted = z
   .object({
     registration: z.string(),
-    packs: z.int().meta({ description: 'So many packs are told to the list again' }),
+    packs: z.int().meta({ description: 'Number of packs sent to the list again' }),
     mended: z.int().meta({
-      description: 'So many ways from files and links, and rows of packs, were lost or damaged and were made anew',
+      description:
+        'Number of pointers from files and links, and of rows of packs, that were lost or damaged and were rebuilt',
     }),
   })
   .meta({ title: 'Relisting' });
 
 export const relistAircraft: Operation = {
   id: 'relistAircraft',
-  summary: 'Put the packs of an aircraft into the list of all packs again, and lead to them again',
+  summary: 'Rebuild the list of packs for an aircraft, and the pointers to its packs',
   isRepeatable: true,
   description:
-    'For a deployment whose database for lists was lost or damaged, or from whose bucket the ways from files and links to their packs were lost: both follow from the ledgers. The list is written a moment later, by itself; to repeat it does no harm.',
-  answers: { 202: { description: 'It will be done', content: { 'application/json': Relisted } } },
+    'For a deployment that lost its database for lists, or the pointers from files and links to packs: both follow from the ledgers. The list is written automatically shortly afterwards; repeating the call does no harm.',
+  answers: { 202: { description: 'Accepted; done shortly', content: { 'application/json': Relisted } } },
   async handle(call) {
     const name = ledgerOf(call);
     const { archive } = call.world;
@@ -46,11 +47,11 @@ export const relistAircraft: Operation = {
   },
 };
 
-/** Whether a way is there, and leads where it should. */
+/** Whether a pointer exists and has the right target. */
 const leadsTo = (outcome: Reached<object | null>, way: object): boolean =>
   canonicalJson(orNone(outcome)) === canonicalJson(way);
 
-/** What lists show of packs, as it was sealed, where it can be read. */
+/** Returns the summaries of packs as sealed, if they can be read. */
 async function sealedSummaries(
   call: Call,
   { workshop }: LedgerName,

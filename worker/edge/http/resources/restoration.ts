@@ -19,15 +19,15 @@ const Brought = z
   .object({
     sha256: z.string(),
     bytes: z.int(),
-    pack: z.string().nullable().meta({ description: 'The pack that it is, by a seal of the workshop' }),
+    pack: z.string().nullable().meta({ description: 'Name of the pack, if the file is one sealed by the workshop' }),
   })
   .meta({ title: 'Blob brought for a restoration' });
 
 export const bringBlob: Operation = {
   id: 'bringBlob',
-  summary: 'Bring a file of a ledger that is to be restored',
+  summary: 'Upload a file for the restoration of a ledger',
   description:
-    'PDF, record, manifest, documents, facts and attachments of its packs, each under its SHA-256. A sealed PDF is held against the published keys of the workshop, so those come first.',
+    'PDF, record, manifest, documents, facts and attachments of its packs, each under its SHA-256. A sealed PDF is checked with the published keys of the workshop, so import those first.',
   body: { type: 'application/octet-stream', description: 'The file', schema: 'binary' },
   answers: { 200: { description: 'Kept', content: { 'application/json': Brought } } },
   problems: ['body-too-large', 'digest-differs'],
@@ -44,7 +44,7 @@ export const bringBlob: Operation = {
   },
 };
 
-/** What the seal of a file proves, where it is a genuine pack by the keys of the workshop. */
+/** Returns the facts in the seal of a file, if it is a genuine pack by the keys of the workshop. */
 async function sealOf(call: Call, bytes: Uint8Array): Promise<SealFacts | null> {
   const keys = orUnavailable(await call.world.archive.workshop(call.caller.workshop, (calls) => calls.sealKeys()));
   const verdict = await verifyFile(bytes, keySet(orNotFound(keys, 'such workshop')));
@@ -61,10 +61,10 @@ export const restoreLedger: Operation = {
   id: 'restoreLedger',
   summary: 'Restore the ledger of an aircraft from an export',
   description:
-    'Only where nothing was ever kept of the aircraft, and whole: visits and packs follow from the chain, which must hold from its first entry; every pack must have been brought, be sealed by a key of this workshop, and have the documents that its manifest names. What lists show of a pack is worked out, not taken. Sent again it changes nothing. Links are not restored: they belong to an address.',
+    'Only if nothing was ever kept of the aircraft, and only the whole ledger: visits and packs follow from the chain, which must be valid from its first entry. Every pack must have been uploaded, be sealed by a key of this workshop, and have the documents that its manifest names. Summaries of packs are calculated, not copied. Repeating the call changes nothing. Links are not restored: they belong to an address.',
   body: { type: 'application/json', description: 'Chain, records of the visits, summaries', schema: LedgerRequest },
   answers: {
-    200: { description: 'It stands here already', content: { 'application/json': Restored } },
+    200: { description: 'Already restored', content: { 'application/json': Restored } },
     201: { description: 'Restored', content: { 'application/json': Restored } },
   },
   problems: ['conflict', 'malformed-json', 'body-too-large', 'unsupported-media-type', 'request-not-valid'],
@@ -73,7 +73,7 @@ export const restoreLedger: Operation = {
     const body = await requestBody(call.request, LedgerRequest, LIMITS.restoredLedgerBytes);
     const { archive } = call.world;
     const standing = orUnavailable(await archive.ledger(name, (ledger) => ledger.overview()));
-    // Asked before anything is checked, because what was brought is forgotten once it stands.
+    // Checked first, because the staged files are deleted once the ledger is restored.
     if (standing.head.digest === body.entries.at(-1)?.digest) return answer(name, standing, 200);
     if (standing.head.seq > 0) throw notEmpty(name);
     const staged = orUnavailable(await archive.stagedBlobs(name));
@@ -96,7 +96,10 @@ export const restoreLedger: Operation = {
 const notEmpty = ({ registration }: LedgerName) =>
   new HttpProblem('conflict', `The ledger of ${registration} is not empty: nothing was restored`);
 
-/** As with a release, pointers go first: one to a pack that the ledger does not know leads to nothing. */
+/**
+ * Writes the pointers of the files. As with a release, they come first: one to a pack that the ledger does not know
+ * opens nothing.
+ */
 async function pointFiles({ world }: Call, name: LedgerName, { packs }: Restoration): Promise<void> {
   for (const { pdfSha256, summary } of packs)
     orUnavailable(await world.archive.pointFile(pdfSha256, { ...name, pack: summary.pack }));

@@ -15,8 +15,8 @@ const PublishedKeys = z
 
 export const getSealKeys: Operation = {
   id: 'getSealKeys',
-  summary: 'The keys that a workshop seals and has sealed its packs with',
-  description: 'Keep a copy: with it a pack can be verified for as long as the file lasts, without asking anybody.',
+  summary: 'The present and former seal keys of a workshop',
+  description: 'Keep a copy: with it a pack can be verified offline, for as long as the file lasts.',
   answers: {
     200: { description: 'Public keys, the present one first', content: { 'application/json': PublishedKeys } },
   },
@@ -33,7 +33,7 @@ export const getSealKeys: Operation = {
 export const rotateSealKey: Operation = {
   id: 'rotateSealKey',
   summary: 'Seal with a new key from now on',
-  description: 'Packs sealed before stay good: the key that sealed them stays published.',
+  description: 'Packs sealed before stay valid: their key stays published.',
   answers: {
     201: { description: 'All public keys, the new one first', content: { 'application/json': PublishedKeys } },
   },
@@ -66,10 +66,10 @@ const RetiredKeys = z.strictObject({ keys: z.array(PublicKey).max(LIMITS.takenOv
 
 export const takeOverSealKeys: Operation = {
   id: 'takeOverSealKeys',
-  summary: 'Take over the public keys of an earlier deployment',
+  summary: 'Import the public keys of an earlier deployment',
   isRepeatable: true,
   description:
-    'As its keys.json gives them. They prove the packs that they sealed and seal nothing here. Only before the workshop seals with a key of its own.',
+    'From its keys.json. They verify the packs that they sealed and seal nothing here. Only before the workshop seals with its own key.',
   body: { type: 'application/json', description: 'Public keys', schema: RetiredKeys },
   answers: { 200: { description: 'All public keys', content: { 'application/json': PublishedKeys } } },
   problems: ['conflict', 'malformed-json', 'body-too-large', 'unsupported-media-type', 'request-not-valid'],
@@ -86,7 +86,7 @@ export const takeOverSealKeys: Operation = {
       await call.world.archive.workshop(workshop, (calls) => calls.takeOverSealKeys(retired, at)),
     );
     if (outcome.kind === 'seals-already')
-      throw new HttpProblem('conflict', 'The workshop seals with a key of its own already: it takes over no others');
+      throw new HttpProblem('conflict', 'The workshop already seals with its own key: no other keys can be imported');
     call.world.log({ code: 'SEAL_KEYS_TAKEN_OVER', workshop, added: outcome.added });
     const all = orUnavailable(await call.world.archive.workshop(workshop, (calls) => calls.sealKeys()));
     return json(keySet(orNotFound(all, 'such workshop')));

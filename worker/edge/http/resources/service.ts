@@ -20,9 +20,9 @@ export const getVisitSchema: Operation = {
 
 export const getHealth: Operation = {
   id: 'getHealth',
-  summary: 'Whether the service answers',
+  summary: 'Check that the service responds',
   answers: {
-    200: { description: 'It does', content: { 'application/json': z.object({ status: z.literal('ok') }) } },
+    200: { description: 'It responds', content: { 'application/json': z.object({ status: z.literal('ok') }) } },
   },
   handle() {
     const headers = { 'Content-Type': 'application/json', 'Cache-Control': 'no-store' };
@@ -36,17 +36,18 @@ const Readiness = z
   .object({
     status: z.enum(['ready', 'failing']),
     objects: Part.meta({ description: 'Ledgers and workshops' }),
-    blobs: Part.meta({ description: 'Sealed and handed-in files' }),
+    blobs: Part.meta({ description: 'Sealed and uploaded files' }),
     list: Part.meta({ description: 'The list of all packs, without which everything else works' }),
   })
   .meta({ title: 'Readiness' });
 
 export const getReadiness: Operation = {
   id: 'getReadiness',
-  summary: 'Whether the storage can be read',
-  description: 'Reads a little of each kind of storage. For a supervisor; /healthz says only that the service answers.',
+  summary: 'Check that the storage can be read',
+  description:
+    'Reads a little of each kind of storage. For a supervisor; /healthz shows only that the service responds.',
   answers: {
-    200: { description: 'It can', content: { 'application/json': Readiness } },
+    200: { description: 'It can be read', content: { 'application/json': Readiness } },
     503: { description: 'Ledgers or files cannot be read', content: { 'application/json': Readiness } },
   },
   async handle({ world }) {

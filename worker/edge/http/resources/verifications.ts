@@ -7,10 +7,7 @@ import type { Call, Operation } from '../route.ts';
 import { workshopName } from '../workshop-seal.ts';
 
 const VerificationRequest = z.strictObject({
-  pdfSha256: z
-    .string()
-    .regex(SHA256)
-    .meta({ description: 'SHA-256 of the file as it is: the file itself need not leave whoever has it' }),
+  pdfSha256: z.string().regex(SHA256).meta({ description: 'SHA-256 of the file; the file itself is not sent' }),
 });
 
 const Verification = z
@@ -21,11 +18,11 @@ const Verification = z
     workshopName: z.string().optional().meta({ description: 'Its name, as the deployment knows it' }),
     releasedBy: z.string().optional(),
     issuedAt: z.string().optional(),
-    supersededBy: z.string().optional().meta({ description: 'The pack that stands in its place' }),
+    supersededBy: z.string().optional().meta({ description: 'The pack that replaces it' }),
     laterWithdrawn: z
       .string()
       .optional()
-      .meta({ description: 'A later pack that was withdrawn: no release of the aircraft stands' }),
+      .meta({ description: 'A later pack that was withdrawn: the aircraft has no current release' }),
     corrected: z
       .array(z.string())
       .optional()
@@ -36,10 +33,10 @@ const Verification = z
 
 export const verify: Operation = {
   id: 'verify',
-  summary: 'Is this file a pack of ours, unaltered, and does it stand?',
+  summary: 'Check that a file is an unchanged pack of this archive, and whether it is current',
   isRepeatable: true,
   description:
-    'Asked by digest. Unknown is every file that is not, byte for byte, a sealed pack: whether it is an altered one its own seal tells, with the published keys of the workshop (the verify page and `npm run verify` do both).',
+    'By digest. A file that differs from a sealed pack in any byte is unknown. Its own seal shows whether it was altered, with the published keys of the workshop (the verify page and `npm run verify` do both).',
   body: { type: 'application/json', description: 'Digest of the file', schema: VerificationRequest },
   answers: { 200: { description: 'The verdict', content: { 'application/json': Verification } } },
   problems: ['malformed-json', 'body-too-large', 'unsupported-media-type', 'request-not-valid'],
@@ -66,7 +63,7 @@ export const verify: Operation = {
   },
 };
 
-/** The pack that a file is, byte for byte, and what became of it. */
+/** Returns the pack that is identical to a file, byte for byte, and what happened to it. */
 async function packOfFile({ world }: Call, pdfSha256: string): Promise<TracedFile | undefined> {
   const file = orUnavailable(await world.archive.packOfFile(pdfSha256));
   if (!file) return undefined;

@@ -19,7 +19,7 @@ const PAPER = { paper: `${PAPER_CHOICE}; what the record says where left out` } 
 
 export const getAssessment: Operation = {
   id: 'getAssessment',
-  summary: 'What the core makes of the visit now',
+  summary: 'The current assessment of the visit',
   description: 'The ETag is the assessmentSha256: name it in If-Match to release what you read here.',
   answers: {
     200: { description: 'Results and findings', content: { 'application/json': AssessmentAnswer }, headers: ['ETag'] },
@@ -33,7 +33,7 @@ export const getAssessment: Operation = {
 
 export const getDraftPdf: Operation = {
   id: 'getDraftPdf',
-  summary: 'The pack as it would be, marked NOT RELEASED on every page',
+  summary: 'Draft of the pack, marked NOT RELEASED on every page',
   query: PAPER,
   answers: { 200: { description: 'The draft', content: { 'application/pdf': 'binary' } } },
   async handle(call) {
@@ -43,8 +43,8 @@ export const getDraftPdf: Operation = {
 
 export const getDraftDocuments: Operation = {
   id: 'getDraftDocuments',
-  summary: 'Every document of the pack as it would be, as HTML',
-  description: 'Nothing in them is released. The ETag is that of the assessment.',
+  summary: 'Drafts of all documents of the pack, as HTML',
+  description: 'None of them is released. The ETag is that of the assessment.',
   answers: {
     200: { description: 'The documents', content: { 'application/json': DraftDocuments }, headers: ['ETag'] },
   },
@@ -60,7 +60,7 @@ export const getDraftDocuments: Operation = {
 
 export const getDraftDocument: Operation = {
   id: 'getDraftDocument',
-  summary: 'One document of the pack as it would be, as HTML or PDF by Accept',
+  summary: 'Draft of one document of the pack, as HTML or PDF by Accept',
   query: PAPER,
   answers: {
     200: { description: 'The draft', content: { 'text/html': 'text', 'application/pdf': 'binary' }, headers: ['Vary'] },

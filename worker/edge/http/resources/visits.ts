@@ -43,7 +43,7 @@ export const getVisit: Operation = {
   },
 };
 
-/** Headers of the visit resource: its tag and when it was kept. */
+/** Returns the headers of a visit: its tag and when it was kept. */
 export function visitHeaders({ recordSha256, updatedAt }: VisitState): Record<string, string> {
   return {
     ETag: entityTag(recordSha256),

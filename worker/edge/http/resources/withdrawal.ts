@@ -12,7 +12,7 @@ import { packAnswer } from './packs.ts';
 const WithdrawalRequest = z.strictObject({
   by: printableLine(80).meta({
     description:
-      'Person who withdraws it: of the table of the workshop, by identifier or name, where it keeps one; a person of the record by identifier is written by name',
+      'Person who withdraws it: from the table of the workshop, by identifier or name, if there is one; else a person of the record by identifier, or any name',
     examples: ['Jonas Veldt'],
   }),
   reason: printableLine()
@@ -24,9 +24,9 @@ export const withdrawPack: Operation = {
   id: 'withdrawPack',
   summary: 'Withdraw a release, with the reason',
   description:
-    'The pack stays in the archive and says from now on, on every link and in every verification, that it was withdrawn. It cannot be undone: release again to replace it. Withdrawing what is withdrawn changes nothing.',
-  body: { type: 'application/json', description: 'Who and why', schema: WithdrawalRequest },
-  answers: { 200: { description: 'The pack as it stands', content: { 'application/json': PackAnswer } } },
+    'The pack stays in the archive. Every link and every verification shows from now on that it was withdrawn. This cannot be undone: release again to replace it. Withdrawing it again changes nothing.',
+  body: { type: 'application/json', description: 'Person and reason', schema: WithdrawalRequest },
+  answers: { 200: { description: 'The pack with its withdrawal', content: { 'application/json': PackAnswer } } },
   problems: ['malformed-json', 'body-too-large', 'unsupported-media-type', 'request-not-valid'],
   async handle(call) {
     const stated = await requestBody(call.request, WithdrawalRequest);

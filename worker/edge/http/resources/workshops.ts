@@ -17,7 +17,7 @@ const WorkshopRequest = z.strictObject({
     .regex(WORKSHOP)
     .meta({ description: 'Lower-case letters, digits and hyphens', examples: ['lower-meadow'] }),
   name: printableLine().meta({
-    description: 'As packs print it beside the seal: Latin letters and the signs that a pack can print',
+    description: 'Name printed with the seal: Latin letters and the signs that a pack can print',
     examples: ['Lower Meadow Aviation'],
   }),
 });
@@ -30,14 +30,14 @@ const KeyRequest = z.strictObject({
     .regex(IDENTIFIER)
     .optional()
     .meta({
-      description: 'Person of the records in whose hand it is: with it nobody else can release',
+      description: 'Person who holds the key, as named in records: only that person can release with it',
       examples: ['jonas'],
     }),
 });
 
 const BODY_PROBLEMS = ['malformed-json', 'body-too-large', 'unsupported-media-type', 'request-not-valid'] as const;
 
-/** A new key: its text, told once, and what is kept of it. */
+/** Creates a key: its text, shown only once, and its stored form. */
 async function newKey({ world }: Call, workshop: string, rights: Pick<AddKey, 'label' | 'scopes' | 'person'>) {
   const secret = keyText(workshop, world.newToken());
   const key: AddKey = { ...rights, keySha256: await sha256(secret), at: world.now().toISOString() };
@@ -49,7 +49,7 @@ const NEVER_KEPT = { 'Cache-Control': 'no-store' } as const;
 export const createWorkshop: Operation = {
   id: 'createWorkshop',
   summary: 'Create a workshop with its first key',
-  description: 'Opened by the secret of the deployment only.',
+  description: 'Requires the secret of the deployment.',
   body: { type: 'application/json', description: 'The workshop', schema: WorkshopRequest },
   answers: {
     201: {
@@ -76,7 +76,7 @@ export const makeKey: Operation = {
   summary: 'Make a key of the workshop',
   body: { type: 'application/json', description: 'The key', schema: KeyRequest },
   answers: {
-    201: { description: 'The key; its text is told this once', content: { 'application/json': schemas.NewKey } },
+    201: { description: 'The key; its text is shown only once', content: { 'application/json': schemas.NewKey } },
   },
   problems: ['conflict', ...BODY_PROBLEMS],
   async handle(call) {
@@ -85,10 +85,7 @@ export const makeKey: Operation = {
     const { secret, key } = await newKey(call, workshop, { label, scopes: [...new Set(scopes)], person });
     const outcome = orUnavailable(await call.world.archive.workshop(workshop, (keys) => keys.addKey(key)));
     if (outcome.kind === 'full')
-      throw new HttpProblem(
-        'conflict',
-        `A workshop may have at most ${LIMITS.workshopKeys} keys, revoked ones included`,
-      );
+      throw new HttpProblem('conflict', `A workshop may have up to ${LIMITS.workshopKeys} keys, revoked ones included`);
     call.world.log({ code: 'KEY_MADE', key: outcome.key.key });
     return json({ ...outcome.key, secret }, 201, NEVER_KEPT);
   },
@@ -97,9 +94,9 @@ export const makeKey: Operation = {
 export const rotateKey: Operation = {
   id: 'rotateKey',
   summary: 'Give a key a new text',
-  description: 'The new key has the rights of the old one, which opens nothing from then on. A key may rotate itself.',
+  description: 'The new key has the rights of the old one, which is no longer valid. A key may rotate itself.',
   answers: {
-    201: { description: 'The new key; its text is told this once', content: { 'application/json': schemas.NewKey } },
+    201: { description: 'The new key; its text is shown only once', content: { 'application/json': schemas.NewKey } },
   },
   async handle(call) {
     const { key = '' } = call.params;
@@ -130,8 +127,8 @@ export const listKeys: Operation = {
 export const revokeKey: Operation = {
   id: 'revokeKey',
   summary: 'Revoke a key',
-  description: 'A key cannot revoke itself, so that no workshop shuts itself out.',
-  answers: { 204: { description: 'It opens nothing any more' } },
+  description: 'A key cannot revoke itself, so that a workshop cannot lock itself out.',
+  answers: { 204: { description: 'Revoked' } },
   problems: ['conflict'],
   async handle(call) {
     const { key = '' } = call.params;
