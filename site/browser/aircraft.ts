@@ -1,10 +1,10 @@
 // One aircraft of a workshop: current pack, visits in progress, open items, history, packs and links.
 import { ifThere, type Slipmark } from '../../worker/client/client.ts';
 import { localZone } from '../../worker/core/record/local-zone.ts';
-import type { VisitRecord } from '../../worker/core/record/record.ts';
 import { formatterFor } from '../../worker/core/text/formatter.ts';
 import { ENGLISH } from '../../worker/core/text/locale.ts';
 import { byId, element } from './element.ts';
+import { recordOfPack } from './record-of-pack.ts';
 import { startCsv } from './shop/csv-files.ts';
 import { dueTable } from './shop/due-table.ts';
 import { fleetLine } from './shop/fleet-line.ts';
@@ -38,8 +38,7 @@ withKey(async (client) => {
 });
 
 async function showPapers(client: Slipmark, pack: string, isStanding: boolean): Promise<void> {
-  const { bytes } = await client.getPackRecord({ pack });
-  const record = JSON.parse(new TextDecoder().decode(bytes)) as VisitRecord;
+  const record = await recordOfPack(client, pack);
   const fmt = formatterFor(record.units, ENGLISH, localZone(record));
   const due = await ifThere(client.getDue({ registration }));
   byId('due', HTMLElement).replaceChildren(

@@ -1,5 +1,6 @@
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { SCHEMA_VERSION, upgrade } from '../../worker/core/record/upgrades.ts';
 import { exportFolder } from '../../worker/local/backup/export-folder.ts';
 import { bytesAt, digestOf, filesUnder } from '../../worker/local/backup/folder.ts';
 import { importFolder } from '../../worker/local/backup/import-folder.ts';
@@ -64,5 +65,21 @@ describe.each(editionNames().map((name, index) => ({ name, port: 19_687 + 100 * 
     const again = join(edition.folder, 'again');
     await exportFolder(edition.empty, again);
     expect(contents(again)).toEqual(contents(edition.exported));
+  });
+
+  test.each([
+    ['Q-OPN', 'open'],
+    ['Q-DEU', '2026-11'],
+  ])('the record of %s that it keeps is amended as it is, and in the present version', async (registration, visit) => {
+    const at = { registration, visit };
+    const { body: kept, etag } = await edition.client.getVisit(at);
+    const amend = (ifMatch: string | undefined, schemaVersion: object, summary: string) =>
+      edition.client.patchVisit({ ...at, ifMatch, body: { ...schemaVersion, visit: { summary } } });
+    const amended = (record: object, summary: string) => ({ ...record, visit: { ...kept.visit, summary } });
+    const first = await amend(etag, {}, 'Amended as it is');
+    expect((await edition.client.getVisit(at)).body).toEqual(amended(kept, 'Amended as it is'));
+    await amend(`"${first.body.recordSha256}"`, { schemaVersion: SCHEMA_VERSION }, 'Upgraded');
+    expect((await edition.client.getVisit(at)).body).toEqual(amended(upgrade(kept) as object, 'Upgraded'));
+    expect((await edition.client.getAssessment(at)).body.results.schedule?.massKg).toBeGreaterThan(100);
   });
 });

@@ -1,4 +1,5 @@
 import type { Slipmark } from '../../../worker/client/client.ts';
+import { SCHEMA_VERSION } from '../../../worker/core/record/upgrades.ts';
 import { byId, element } from '../element.ts';
 import { findingItems } from '../sheet/findings-list.ts';
 import type { Preview } from '../sheet/preview.ts';
@@ -31,8 +32,8 @@ export function showPoints(client: Slipmark, shown: Shown): void {
   const ids = read.documents.map(({ id }) => id);
   const forms = openItemForms(client, shown);
   const items = findingItems(read.points, (point) => {
-    const { document, words } = placeOf(point.pointer, read.record, ids);
-    // An answer to an open item is printed next to the name that the item has for the life of the aircraft.
+    const { document, words } = placeOf(point.pointer, read.posted, ids);
+    // What is said of an open item stands beside its name for the life of the aircraft.
     const sought = point.pointer.startsWith('/carried') ? openItemOf(point) : words;
     const title = read.documents.find(({ id }) => id === document)?.title ?? document;
     return { text: title, show: () => preview.show(document, sought) };
@@ -90,10 +91,12 @@ function openItemForm(
 /** Amends the record that was read, drops the draft, and reads the visit again. */
 function amended(client: Slipmark, shown: Shown, body: Amendment, draft: string): Promise<unknown> {
   const { name, read, again, reread } = shown;
-  const amend = client.patchVisit({ ...name, ifMatch: read.recordTag, body }).then(() => {
-    dropDraft(draft);
-    return reread();
-  });
+  const amend = client
+    .patchVisit({ ...name, ifMatch: read.recordTag, body: { schemaVersion: SCHEMA_VERSION, ...body } })
+    .then(() => {
+      dropDraft(draft);
+      return reread();
+    });
   return said(overWhatWasRead(amend, again));
 }
 

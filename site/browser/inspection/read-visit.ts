@@ -7,6 +7,8 @@ import {
   type Slipmark,
   type VisitRecord,
 } from '../../../worker/client/client.ts';
+import { upgrade } from '../../../worker/core/record/upgrades.ts';
+import { recordOfPack } from '../record-of-pack.ts';
 import { packCountedFrom } from '../shop/pack-standing.ts';
 import type { PageFiles, Said } from '../thread/protocol.ts';
 import { dueByRecord } from './due-by-record.ts';
@@ -22,7 +24,10 @@ export type Point = Said;
 
 /** Visit as read: everything in it belongs to one version of the record. */
 export interface ReadVisit {
+  /** In the present version. */
   record: VisitRecord;
+  /** Record as posted: target of the pointers. */
+  posted: unknown;
   /** ETag of the record, for amendments. */
   recordTag: string;
   /** ETag of the assessment, for the release. */
@@ -55,8 +60,10 @@ export async function readVisit(client: Slipmark, name: VisitName): Promise<Read
     const released = packs.find(({ pack }) => pack === releasedAs);
     const isOneForm = assessment.etag === drafts.etag && (await client.getVisit(name)).etag === visit.etag;
     if (!isOneForm) continue;
+    const record = upgrade(visit.body) as VisitRecord;
     return {
-      record: visit.body,
+      record,
+      posted: visit.body,
       recordTag: visit.etag ?? '',
       assessmentTag: assessment.etag ?? '',
       isReleasable: assessment.body.isReleasable,
@@ -65,8 +72,8 @@ export async function readVisit(client: Slipmark, name: VisitName): Promise<Read
       documents: drafts.body.items,
       packs,
       before: await packBefore(client, name, packs),
-      open: released || packs.length === 0 ? undefined : await standsOpen(client, name, visit.body),
-      files: await photographs(client, visit.body),
+      open: released || packs.length === 0 ? undefined : await standsOpen(client, name, record),
+      files: await photographs(client, record),
     };
   }
 }
@@ -87,7 +94,7 @@ async function packBefore(
 ): Promise<ReadVisit['before']> {
   const own = packs.find((pack) => pack.visit === visit)?.number ?? Number.POSITIVE_INFINITY;
   const pack = packCountedFrom(packs.filter(({ number }) => number < own));
-  return pack && { pack, record: await recordOf(client, pack.pack) };
+  return pack && { pack, record: await recordOfPack(client, pack.pack) };
 }
 
 async function standsOpen(
@@ -97,11 +104,6 @@ async function standsOpen(
 ): Promise<ReadVisit['open']> {
   const due = await ifThere(client.getDue({ registration }));
   return due && dueByRecord(due.body, record, new Date().toISOString());
-}
-
-async function recordOf(client: Slipmark, pack: string): Promise<VisitRecord> {
-  const { bytes } = await client.getPackRecord({ pack });
-  return JSON.parse(new TextDecoder().decode(bytes)) as VisitRecord;
 }
 
 async function photographs(client: Slipmark, { attachments = [] }: VisitRecord): Promise<PageFiles> {

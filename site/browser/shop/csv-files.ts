@@ -1,6 +1,7 @@
 import { everyItem, ifThere, type LedgerEntry, type Pack, type Slipmark } from '../../../worker/client/client.ts';
 import { csvFromItems, csvFromLedger, type Item } from '../../../worker/local/tables/csv.ts';
 import { byId } from '../element.ts';
+import { recordOfPack } from '../record-of-pack.ts';
 import { fetchFile } from './fetch-file.ts';
 import { onClickOnce } from './on-click-once.ts';
 
@@ -23,8 +24,7 @@ export function startCsv(client: Slipmark, registration: string, pack: Pack | un
 
 async function equipmentCsv(client: Slipmark, { pack }: Pack): Promise<void> {
   const baseline = await ifThere(client.getBaseline({ pack }));
-  const record = await client.getPackRecord({ pack });
-  const { units } = JSON.parse(new TextDecoder().decode(record.bytes));
+  const { units } = await recordOfPack(client, pack);
   const items = (baseline?.body.equipment ?? []) as unknown as Item[];
   fetchFile(csvFromItems('equipment', items, units), `${pack}-equipment.csv`, TYPE);
 }

@@ -1,3 +1,5 @@
+import { SCHEMA_VERSION } from '../../../worker/core/record/upgrades.ts';
+
 // The form states nothing that nobody chose: only units and paper have a default, and no person is proposed to
 // accept a caution.
 
@@ -19,7 +21,7 @@ const ID = { people: 'person', scales: 'scale', points: 'point', stations: 'stat
  */
 export function recordOfForm(filled: Filled): FormRecord {
   const rows = rowsOf(filled);
-  const record: Record<string, unknown> = { schemaVersion: 1, aircraft: { stations: [] }, people: [] };
+  const record: Record<string, unknown> = { schemaVersion: SCHEMA_VERSION, aircraft: { stations: [] }, people: [] };
   for (const [field, value] of Object.entries(filled)) {
     const pointer = movedBy(rows, field);
     if (pointer !== undefined) put(record, pointer.split('/').slice(1), value);

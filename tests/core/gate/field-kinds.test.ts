@@ -246,8 +246,8 @@ describe('an arm outside the airframe is found', () => {
     const others = FIELDS.filter(({ schema }) => quantityOf(schema) === 'arm' && meaningOf(schema)?.kind !== 'arm');
     expect(namesOf(others)).toEqual([
       'aircraft/mac/length',
-      'antennas/items/#/groundPlane/leastRadius',
-      'antennas/items/#/leastSpacing',
+      'antennas/items/#/groundPlane/minimumRadius',
+      'antennas/items/#/minimumSpacing',
       'antennas/items/#/position/right',
       'antennas/items/#/position/up',
       'weighing/points/#/armLimit',

@@ -1,6 +1,7 @@
 import { createExecutionContext } from 'cloudflare:test';
 import { env } from 'cloudflare:workers';
 import { describe, expect, test } from 'vitest';
+import { SCHEMA_VERSION } from '../../../worker/core/record/upgrades.ts';
 import { ROUTES } from '../../../worker/edge/http/routes.ts';
 import worker from '../../../worker/index.ts';
 import { keep, testService, VISIT } from '../service.ts';
@@ -69,6 +70,9 @@ describe('answers', () => {
     expect(await health.json()).toEqual({ status: 'ok' });
     const schema = await ask('/v1/schema/visit.json');
     expect(schema.headers.get('Content-Type')).toBe('application/schema+json');
-    expect(await schema.json()).toMatchObject({ type: 'object', properties: { schemaVersion: { const: 1 } } });
+    expect(await schema.json()).toMatchObject({
+      type: 'object',
+      properties: { schemaVersion: { const: SCHEMA_VERSION } },
+    });
   });
 });

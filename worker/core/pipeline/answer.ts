@@ -17,7 +17,7 @@ export interface AssessmentAnswer {
 }
 
 export function assessmentAnswer(assessed: Assessed): AssessmentAnswer {
-  const { recordSha256, assessmentSha256, isReleasable, findings, results, regime, visit } = assessed;
+  const { recordSha256, assessmentSha256, isReleasable, findings, results, regime } = assessed;
   return {
     recordSha256,
     assessmentSha256,
@@ -26,6 +26,6 @@ export function assessmentAnswer(assessed: Assessed): AssessmentAnswer {
     ruleSet: RULE_SET,
     regime: { id: regime.id, version: regime.version },
     findings,
-    results: answeredResults(visit, results),
+    results: answeredResults(assessed),
   };
 }

@@ -13,25 +13,34 @@ import { omittedPart, transponderOmission } from '../gate/omission-text.ts';
 import { adjustmentName, budgetName, historyReason } from '../pack/line-name.ts';
 import { MASS_LIMIT_NAMES } from '../pack/mass-limit-name.ts';
 import { stretchName } from '../pack/stretch-name.ts';
-import type { Visit } from '../record/visit.ts';
+import { pointerAsPosted } from '../record/upgrades.ts';
 import { inEnglish } from '../text/formatter.ts';
 import { said } from '../text/message.ts';
+import type { Assessed } from './assess.ts';
 import type { AssessmentResults } from './results-schema.ts';
 
 type Answered<Part extends keyof AssessmentResults> = NonNullable<AssessmentResults[Part]>;
 
+type Answerable = Pick<Assessed, 'visit' | 'results' | 'posted'>;
+
 /**
  * Returns the results of a visit for a response: every code also has its English text, in any language of the record.
  *
+ * Pointers are into the record as posted.
+ *
  * @returns plain data without the internal data of calculations and release check, such as the list at every step
  */
-export function answeredResults(visit: Visit, results: Results): AssessmentResults {
+export function answeredResults({ visit, results, posted }: Answerable): AssessmentResults {
+  const asPosted = <Line extends { pointer: string }>(line: Line): Line => ({
+    ...line,
+    pointer: pointerAsPosted(posted, line.pointer),
+  });
   const { prediction, comparison, residual, antennas, compass, engineRuns, due, clock } = results;
   const { weighing, schedule, loading, electrical, surveillance } = results;
   return {
-    change: answeredChange(results.change),
+    change: answeredChange(results.change, asPosted),
     prediction,
-    weighing: weighing && answeredWeighing(weighing),
+    weighing: weighing && answeredWeighing(weighing, asPosted),
     comparison,
     residual,
     schedule: schedule && answeredSchedule(schedule),
@@ -51,19 +60,27 @@ export function answeredResults(visit: Visit, results: Results): AssessmentResul
   };
 }
 
-function answeredChange({ lines, massKg, momentKgMm, after }: Results['change']): Answered<'change'> {
+type AsPosted = <Line extends { pointer: string }>(line: Line) => Line;
+
+function answeredChange(
+  { lines, massKg, momentKgMm, after }: Results['change'],
+  asPosted: AsPosted,
+): Answered<'change'> {
   return {
-    lines: lines.map((line) => ({ ...line, name: line.name ?? 'Not on the list' })),
+    lines: lines.map((line) => ({ ...asPosted(line), name: line.name ?? 'Not on the list' })),
     massKg,
     momentKgMm,
     equipment: after,
   };
 }
 
-function answeredWeighing(weighing: WeighingResult): Answered<'weighing'> {
+function answeredWeighing(weighing: WeighingResult, asPosted: AsPosted): Answered<'weighing'> {
   return {
     ...weighing,
-    adjustments: weighing.adjustments.map((each) => ({ ...each, name: inEnglish(adjustmentName(each.line)) })),
+    adjustments: weighing.adjustments.map((each) => ({
+      ...asPosted(each),
+      name: inEnglish(adjustmentName(each.line)),
+    })),
     budget: weighing.budget.map((each) => ({ ...each, source: inEnglish(budgetName(each.component)) })),
   };
 }

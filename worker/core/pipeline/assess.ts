@@ -11,12 +11,16 @@ import { readRecord } from '../record/read-record.ts';
 import type { VisitRecord } from '../record/record.ts';
 import { recordFormatter } from '../record/record-formatter.ts';
 import type { RecordIssue } from '../record/record-issue.ts';
+import { pointerAsPosted } from '../record/upgrades.ts';
 import { inZoneOf } from '../units/calendar.ts';
 
 /** A record that fits the schema, with its results and findings. */
 export interface Assessed extends Assessment {
+  /** In the present version. */
   record: VisitRecord;
-  /** The record in canonical JSON: the digested, attached and kept form. */
+  /** Record as posted, of any version: target of the pointers. */
+  posted: unknown;
+  /** `posted` in canonical JSON: the digested, attached and kept form. */
   recordJson: string;
   /** SHA-256 of `recordJson`. */
   recordSha256: string;
@@ -39,7 +43,7 @@ export async function assess(input: unknown, at: string, facts: ArchiveFacts = {
   const outcome = readRecord(input);
   if (!outcome.ok) return outcome;
   const { record, visit } = outcome;
-  const recordJson = canonicalJson(record);
+  const recordJson = canonicalJson(input);
   // Runs in parallel with the computation: the platform hashes on a separate thread.
   const digesting = sha256(recordJson);
   const { id, version, leastPilotKg, standardPersonKg } = regimeNamed(visit.aircraft.regime);
@@ -49,6 +53,10 @@ export async function assess(input: unknown, at: string, facts: ArchiveFacts = {
   const regime = { leastPilotKg: leastPilotKg.value, standardPersonKg: standardPersonKg.value };
   const results = compute(visit, { ...regime, at: local, open, readings });
   const assessment = worded(passGate(visit, results, { at: local, facts }), recordFormatter(visit));
+  const findings = assessment.findings.map((finding) => ({
+    ...finding,
+    pointer: pointerAsPosted(input, finding.pointer),
+  }));
   const recordSha256 = await digesting;
   const read = {
     recordSha256,
@@ -58,5 +66,8 @@ export async function assess(input: unknown, at: string, facts: ArchiveFacts = {
     ...((open?.length || readings?.meters.length) && { pastSha256: await sha256(canonicalJson({ open, readings })) }),
   };
   const assessmentSha256 = await sha256(canonicalJson(read));
-  return { ok: true, assessed: { ...assessment, record, recordJson, recordSha256, assessmentSha256 } };
+  return {
+    ok: true,
+    assessed: { ...assessment, findings, record, posted: input, recordJson, recordSha256, assessmentSha256 },
+  };
 }

@@ -62,11 +62,11 @@ function originsOf(finding: PrintFinding, texts: readonly [at: string, text: str
  */
 export function printFindings(
   found: readonly PrintFinding[],
-  { record, findings: said }: Pick<Assessed, 'record' | 'findings'>,
+  { posted, findings: said }: Pick<Assessed, 'posted' | 'findings'>,
   fmt: Formatter,
 ): Finding[] {
   if (found.length === 0) return [];
-  const texts = textsIn(record);
+  const texts = textsIn(posted);
   const known = new Set(said.map((finding) => `${finding.code} ${finding.pointer}`));
   return found.flatMap((finding) => {
     return originsOf(finding, texts).flatMap((at) => {

@@ -11,7 +11,7 @@ export const AntennaPosition = part('antennaPosition', {
 export const GroundPlane = part('groundPlane', {
   kind: choice('groundPlane_kind', ['metal-skin', 'sheet', 'mesh', 'foil', 'radials'] as const),
   size: line('groundPlane_size', '600 mm by 600 mm', 60),
-  leastRadius: distance('groundPlane_leastRadius', 300, { min: 0 }),
+  minimumRadius: distance('groundPlane_minimumRadius', 300, { min: 0 }),
 });
 
 export const AntennaCable = part('antennaCable', {
@@ -60,7 +60,7 @@ export const Antenna = part('antenna', {
     min: 0,
     max: 10_000,
   }).optional(),
-  leastSpacing: distance('antenna_leastSpacing', 700, {
+  minimumSpacing: distance('antenna_minimumSpacing', 700, {
     min: 0,
   }).optional(),
 });

@@ -4,6 +4,7 @@ import { nearest } from './nearest.ts';
 import { pointer } from './pointer.ts';
 import { VisitRecord } from './record.ts';
 import { nodeOf, type Schema, type SchemaNode, withoutOptional } from './schema-node.ts';
+import { pathAsPosted, presentPath, SCHEMA_VERSION, versionOf } from './upgrades.ts';
 
 // A `RecordIssue` has the shape of a `Finding` of the release check, but not its type: the record must not know the
 // rules. The service lists both under `findings`.
@@ -19,26 +20,38 @@ export interface RecordIssue {
 
 type ZodIssue = z.core.$ZodIssue;
 
-/** Returns every way in which a value fails the record schema, each with a JSON pointer, up to `LIMITS.recordIssues`. */
-export function recordIssues(error: z.ZodError, input: unknown): RecordIssue[] {
+/**
+ * Returns every way in which a value fails the record schema, each with a JSON pointer, up to `LIMITS.recordIssues`.
+ *
+ * @param input in the present version
+ * @param posted before the upgrade: target of the pointers
+ */
+export function recordIssues(error: z.ZodError, input: unknown, posted: unknown = input): RecordIssue[] {
   const issues: RecordIssue[] = [];
   for (const issue of error.issues) {
     const left = LIMITS.recordIssues - issues.length;
     if (left === 0) break;
-    issues.push(...issuesOf(issue, input, left));
+    issues.push(...issuesOf(issue, { input, posted }, left));
   }
   return issues;
 }
 
+/** A record in the present version, and as posted. */
+interface Forms {
+  input: unknown;
+  posted: unknown;
+}
+
 // Only reported issues get a sentence: the search for the nearest known field runs for each unknown one.
-function issuesOf(issue: ZodIssue, input: unknown, most: number): RecordIssue[] {
+function issuesOf(issue: ZodIssue, forms: Forms, most: number): RecordIssue[] {
+  const { input, posted } = forms;
   if (issue.code === 'unrecognized_keys') {
     const node = nodeOf(schemaAt(issue.path, input) ?? VisitRecord);
     const known = node.kind === 'part' ? Object.keys(node.fields) : [];
-    return issue.keys.slice(0, most).map((key) => unknownKey(issue.path, key, known));
+    return issue.keys.slice(0, most).map((key) => unknownKey(issue.path, key, { known, posted }));
   }
   const value = valueAt(input, issue.path);
-  const place = { severity: 'blocks', pointer: pointer(...issue.path) } as const;
+  const place = { severity: 'blocks', pointer: pointer(...pathAsPosted(posted, issue.path)) } as const;
   const title = z.globalRegistry.get(schemaAt(issue.path, input) ?? VisitRecord)?.title ?? 'field';
   if (value === undefined) {
     const sentence = `Cannot read the record: ${title} (${place.pointer}) must be given`;
@@ -49,15 +62,39 @@ function issuesOf(issue: ZodIssue, input: unknown, most: number): RecordIssue[] 
   return [{ code, ...place, sentence, remedy: `Correct it: ${meaningAt(issue.path, input)}` }];
 }
 
-function unknownKey(path: readonly PropertyKey[], key: string, known: readonly string[]): RecordIssue {
-  const near = nearest(key, known);
+/** @param known the fields there are in the present version */
+function unknownKey(
+  path: readonly PropertyKey[],
+  key: string,
+  { known, posted }: { known: readonly string[]; posted: unknown },
+): RecordIssue {
+  const namePosted = (name: string): string => String(pathAsPosted(posted, [...path, name]).at(-1));
+  const name = namePosted(key);
+  const at = pathAsPosted(posted, path);
   return {
     code: 'RECORD_KEY_UNKNOWN',
     severity: 'blocks',
-    pointer: pointer(...path, key),
-    sentence: `Cannot read the record: ${pointer(...path) || 'the record'} has no field ${shown(key)}`,
-    remedy: near ? `Write ${shown(near)}, or remove it` : `Remove it; the fields here are ${known.join(', ')}`,
+    pointer: pointer(...at, name),
+    sentence: `Cannot read the record: ${pointer(...at) || 'the record'} has no field ${shown(name)}`,
+    remedy: remedyOf(name, { path, known, posted, namePosted }),
   };
+}
+
+interface Around {
+  path: readonly PropertyKey[];
+  known: readonly string[];
+  posted: unknown;
+  namePosted(name: string): string;
+}
+
+/** The name of the field in the version of the record; else the nearest. */
+function remedyOf(name: string, { path, known, posted, namePosted }: Around): string {
+  const present = known.includes(name) ? name : String(presentPath([...path, name]).at(-1));
+  if (known.includes(present))
+    return `Write ${shown(namePosted(present))}, its name in schemaVersion ${versionOf(posted) ?? SCHEMA_VERSION}`;
+  const fields = known.map(namePosted);
+  const near = nearest(name, fields);
+  return near ? `Write ${shown(near)}, or remove it` : `Remove it; the fields here are ${fields.join(', ')}`;
 }
 
 function wanted(issue: ZodIssue, input: unknown): string {

@@ -21,6 +21,7 @@ import { People } from './people.ts';
 import { Release } from './release.ts';
 import { Surveillance } from './surveillance.ts';
 import { UnitsPart } from './units.ts';
+import { SCHEMA_VERSION } from './upgrades.ts';
 import { VisitFindings } from './visit-finding.ts';
 import { Weighing } from './weighing.ts';
 import { Wiring } from './wiring.ts';
@@ -29,9 +30,6 @@ import { Visit as VisitHeader, Workshop } from './workshop.ts';
 
 // `$schema` is for editors. It is stored and sealed like any field: leaving it out of the digest would give one
 // record two texts.
-
-/** Version of the record that this code reads; older ones are upgraded during parsing. */
-export const SCHEMA_VERSION = 1;
 
 /** Structured record of one workshop visit, as posted: strict, in the units that it declares. */
 export const VisitRecord = z

@@ -1,14 +1,13 @@
 import type { VisitRecord } from '../../core/record/record.ts';
 import type { OwnedPack } from './owned-pack.ts';
 import type { Call } from './route.ts';
-import { sealedJson } from './sealed-file.ts';
+import { sealedForm } from './sealed-record.ts';
 
 /** People and workshop in the sealed record of a pack. */
 export type Letterhead = Partial<Pick<VisitRecord, 'people' | 'workshop'>>;
 
 /** Reads the letterhead of a pack whose record has not been read yet. */
-export const letterheadOf = (call: Call, owned: OwnedPack): Promise<Letterhead> =>
-  sealedJson<Letterhead>(call, owned, owned.pack.recordSha256);
+export const letterheadOf = (call: Call, owned: OwnedPack): Promise<Letterhead> => sealedForm(call, owned);
 
 /** Returns the contact details of the workshop: its name, and the rest in one line. */
 export function reachedAt({ workshop }: Letterhead): { name: string | undefined; at: string[] } {

@@ -1,7 +1,13 @@
 import type { ArchiveFacts, Assessed } from '../../core/core.ts';
+import type { VisitRecord } from '../../core/record/record.ts';
+import { upgrade } from '../../core/record/upgrades.ts';
 import type { OwnedPack } from './owned-pack.ts';
 import type { Call } from './route.ts';
 import { sealedJson } from './sealed-file.ts';
+
+/** The record that a pack was sealed from, in the present version. Nobody has checked that it still fits the schema. */
+export const sealedForm = async (call: Call, owned: OwnedPack): Promise<Partial<VisitRecord>> =>
+  upgrade(await sealedJson<unknown>(call, owned, owned.pack.recordSha256)) as Partial<VisitRecord>;
 
 /**
  * Assesses the sealed record of a pack.

@@ -1,5 +1,6 @@
 import { allItems, ifThere, type Pack, type Slipmark, SlipmarkProblem } from '../../client/client.ts';
 import type { PackDocument } from '../../core/core.ts';
+import { upgrade } from '../../core/record/upgrades.ts';
 import { digestOf, jsonText, type NewFolder, newFolder } from './folder.ts';
 import {
   type AircraftFile,
@@ -118,7 +119,7 @@ async function writeAircraft(exporting: Export, read: ReadAircraft): Promise<voi
       exporting.damaged.push(`the record of visit ${state.visit} of ${registration} is damaged in the service`);
     else folder.write(PLACES.visit(registration, state.visit), record);
     const original = (sha256: string) => client.getAttachmentFile({ sha256 });
-    const attachments = await writeAttachments(exporting, at, JSON.parse(record ?? '{}'), original);
+    const attachments = await writeAttachments(exporting, at, recordIn(record), original);
     visits.push({ ...state, attachments });
   }
   const aircraft: AircraftFile = { format: FORMAT, registration, visits, packs };
@@ -151,7 +152,7 @@ async function writePack(exporting: Export, read: ReadAircraft, pack: Pack) {
     if (name !== 'pack.pdf') texts[name] = new TextDecoder().decode(bytes);
   }
   const aircraft = PLACES.aircraft(read.registration);
-  const named = JSON.parse(texts['record.json'] ?? '{}');
+  const named = recordIn(texts['record.json']);
   const original = (sha256: string) => client.getPackAttachment({ pack: pack.pack, sha256 });
   const attachments = await writeAttachments(exporting, aircraft, named, original);
   const exported = exportedPack(pack, attachments);
@@ -176,6 +177,8 @@ function exportedPack(answered: Pack, attachments: ExportedFile[]): ExportedPack
 interface Naming {
   attachments?: { sha256: string; title: string }[];
 }
+
+const recordIn = (text: string | null | undefined): Naming => upgrade(JSON.parse(text ?? '{}')) as Naming;
 
 /** Writes the files that a record names, each once into the folder of its aircraft. */
 async function writeAttachments(

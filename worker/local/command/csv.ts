@@ -1,4 +1,5 @@
 import { writeFileSync } from 'node:fs';
+import { upgrade } from '../../core/record/upgrades.ts';
 import {
   type CsvFinding,
   type CsvForm,
@@ -74,7 +75,7 @@ function write(text: string, { out }: Asked, output: Output): void {
 }
 
 function fromRecord(name: string, file: string, form: CsvForm): string {
-  const { value } = readRecordFile(file);
+  const value = upgrade(readRecordFile(file).value);
   if (name === 'ledger') return csvFromLedger((value as { entries?: Entries } | undefined)?.entries ?? [], form);
   const sheet = sheetNamed(name);
   const { units } = (value ?? {}) as { units?: Units };
@@ -85,7 +86,8 @@ function fromRecord(name: string, file: string, form: CsvForm): string {
 type Entries = Parameters<typeof csvFromLedger>[0];
 
 function toRecord(name: SheetName, file: string, asked: Asked, output: Output): number {
-  const record = asked.into === undefined ? undefined : (readRecordFile(asked.into).value as { units?: Units });
+  const record =
+    asked.into === undefined ? undefined : (upgrade(readRecordFile(asked.into).value) as { units?: Units });
   const read = itemsFromCsv(name, textOf(file), record?.units);
   if (!read.ok) {
     for (const finding of read.findings) say(finding, file, output);

@@ -50,7 +50,7 @@ export const post = command({
       return refuse([...record.defects, ...issuesIn(record, read)], record, output);
     const visit = values.visit ?? nameOf(record.file);
     try {
-      return await postAndSay(client, { record, visit, by, ...values }, output);
+      return await postAndSay(client, { record, present: read.record, visit, by, ...values }, output);
     } catch (error) {
       if (error instanceof SlipmarkProblem && error.findings.length > 0)
         return refuse(error.findings, record, output, error);
@@ -65,7 +65,9 @@ function issuesIn({ value }: RecordFile, read: ReadRecord): readonly Finding[] {
 }
 
 interface ToPost {
+  /** Of any version: it is posted as it is. */
   record: RecordFile;
+  present: VisitRecord;
   visit: string;
   attachments?: string;
   replace?: string;
@@ -75,12 +77,12 @@ interface ToPost {
 
 async function postAndSay(
   client: Slipmark,
-  { record, visit, attachments, replace, by }: ToPost,
+  { record, present, visit, attachments, replace, by }: ToPost,
   output: Output,
 ): Promise<number> {
   const body = record.value as VisitRecord;
-  const name = { registration: body.aircraft.registration, visit };
-  const lacking = await uploadFiles(client, body, attachments, output);
+  const name = { registration: present.aircraft.registration, visit };
+  const lacking = await uploadFiles(client, present, attachments, output);
   for (const { title, why } of lacking) output.say(`“${title}” missing in the service: ${why}`);
   output.progress(`Storing the record as visit ${visit} of ${name.registration}`);
   const posted = await postRecord(client, name, body, replace);

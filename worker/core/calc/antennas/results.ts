@@ -43,7 +43,7 @@ export function cableLossDb(cable: NonNullable<Antenna['cable']>): number {
 }
 
 function spacing(one: Antenna, other: Antenna, first: number, second: number): Spacing {
-  const asked = [one.leastSpacingMm, other.leastSpacingMm].filter((value) => value !== undefined);
+  const asked = [one.minimumSpacingMm, other.minimumSpacingMm].filter((value) => value !== undefined);
   return {
     first,
     second,

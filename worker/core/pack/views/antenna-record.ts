@@ -38,7 +38,7 @@ function antennaRow({ fmt }: PackContext, antenna: Antenna, result: AntennaResul
     place: `${fmt.number('arm', position.armMm)}, ${fmt.term(position.side, 'antenna-record')}`,
     quarter: result ? fmt.number('arm', result.quarterWaveMm) : DASH,
     plate,
-    radius: groundPlane ? fmt.number('arm', groundPlane.leastRadiusMm) : DASH,
+    radius: groundPlane ? fmt.number('arm', groundPlane.minimumRadiusMm) : DASH,
     bond: antenna.bondMilliohm === undefined ? DASH : fmt.plain(antenna.bondMilliohm, 1),
   };
 }

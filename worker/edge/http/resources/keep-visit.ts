@@ -1,4 +1,5 @@
 import type { Assessed } from '../../../core/core.ts';
+import { upgrade, versionOf } from '../../../core/record/upgrades.ts';
 import type { Expected, KeepOutcome } from '../../archive/ledger/ledger-calls.ts';
 import { json, orNotFound, orUnavailable } from '../answer.ts';
 import { archiveFacts } from '../archive-facts.ts';
@@ -49,7 +50,8 @@ export const putVisit: Operation = {
 export const patchVisit: Operation = {
   id: 'patchVisit',
   summary: 'Amend the working record',
-  description: 'JSON Merge Patch (RFC 7396): null removes a field, objects merge, lists are replaced whole.',
+  description:
+    'JSON Merge Patch (RFC 7396): null removes a field, objects merge, lists are replaced whole. The fields have the names of the version that the patch states as schemaVersion: an older record is upgraded to it first. Without it, they have the names of the version of the record.',
   headers: CONDITIONS,
   body: { type: 'application/merge-patch+json', description: 'Changes', schema: 'VisitRecord' },
   answers: { 200: kept('Amended') },
@@ -63,7 +65,9 @@ export const patchVisit: Operation = {
     const before = orNotFound(answer, 'such visit of this aircraft');
     const hasMoved = expected.kind === 'one-of' && !expected.recordSha256.includes(before.recordSha256);
     if (hasMoved) throw moved();
-    const merged = mergePatch(JSON.parse(before.record), value);
+    const stored: unknown = JSON.parse(before.record);
+    const version = versionOf(value);
+    const merged = mergePatch(version === undefined ? stored : upgrade(stored, version), value);
     // The write requires the version that was merged into, even if the client required only that there is one.
     return keep(call, merged, JSON.stringify(merged), { kind: 'one-of', recordSha256: [before.recordSha256] });
   },

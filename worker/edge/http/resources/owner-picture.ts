@@ -1,9 +1,8 @@
-import type { VisitRecord } from '../../../core/record/record.ts';
 import { orUnavailable } from '../answer.ts';
 import { blobOf } from '../lies-shared.ts';
 import { missing, openedLink } from '../opened-link.ts';
 import type { Operation } from '../route.ts';
-import { sealedJson } from '../sealed-file.ts';
+import { sealedForm } from '../sealed-record.ts';
 
 const TYPES: readonly { type: string; signature: number }[] = [
   { type: 'image/jpeg', signature: 0xff },
@@ -20,7 +19,7 @@ export const openLinkPicture: Operation = {
   async handle(call) {
     const opened = await openedLink(call, 'photograph');
     if (!opened) return missing(call);
-    const record = await sealedJson<VisitRecord>(call, opened, opened.pack.recordSha256);
+    const record = await sealedForm(call, opened);
     const { sha256 } =
       record.attachments?.find((item) => item.kind === 'photograph' && item.sha256 === call.params.sha256) ?? {};
     const original = sha256 && orUnavailable(await call.world.archive.blob(await blobOf(call, opened, sha256)));

@@ -1,4 +1,3 @@
-import type { VisitRecord } from '../../../core/record/record.ts';
 import type { KeptPack } from '../../archive/ledger/ledger-calls.ts';
 import { ArchiveDamaged, json, orNotFound, orUnavailable } from '../answer.ts';
 import { blobResponse, IMMUTABLE } from '../blob-response.ts';
@@ -7,7 +6,7 @@ import type { OwnedPack } from '../owned-pack.ts';
 import { nextLink, PAGE_QUERY, packOf, pageRequestOf } from '../params.ts';
 import type { Call, Operation } from '../route.ts';
 import * as schemas from '../schemas.ts';
-import { sealedJson } from '../sealed-file.ts';
+import { sealedForm } from '../sealed-record.ts';
 import { shownFiles } from '../shown-files.ts';
 import { digestOf, originalFile } from './attachments.ts';
 
@@ -143,7 +142,7 @@ export const getPackAttachment: Operation = {
   async handle(call) {
     const owned = await ownedPack(call);
     const sha256 = digestOf(call);
-    const record = await sealedJson<Pick<VisitRecord, 'attachments'>>(call, owned, owned.pack.recordSha256);
+    const record = await sealedForm(call, owned);
     const isNamed = (record.attachments ?? []).some((attachment) => attachment.sha256 === sha256);
     const body = isNamed ? orUnavailable(await call.world.archive.blob(await blobOf(call, owned, sha256))) : null;
     // A file that could not go into the pack was never kept with it.

@@ -28,7 +28,8 @@ export const listVisits: Operation = {
 export const getVisit: Operation = {
   id: 'getVisit',
   summary: 'The working record as kept',
-  description: 'The ETag is the recordSha256: name it in If-Match to replace or amend the record.',
+  description:
+    'As it was posted: an older record stays in its schemaVersion. The ETag is the recordSha256: name it in If-Match to replace or amend the record.',
   answers: {
     200: { description: 'The record', content: { 'application/json': 'VisitRecord' }, headers: ['ETag'] },
     304: { description: 'You have it already' },

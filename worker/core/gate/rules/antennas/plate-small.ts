@@ -17,10 +17,10 @@ export const plateSmall: Rule = {
       if (
         !needsGroundPlane ||
         quarterMm === undefined ||
-        (groundPlane && isAtLeast(groundPlane.leastRadiusMm, quarterMm))
+        (groundPlane && isAtLeast(groundPlane.minimumRadiusMm, quarterMm))
       )
         return undefined;
-      const radiusMm = groundPlane?.leastRadiusMm ?? 0;
+      const radiusMm = groundPlane?.minimumRadiusMm ?? 0;
       const [radiusText, quarterText] = figure.apart('arm', radiusMm, quarterMm);
       return {
         field: 'groundPlane',
