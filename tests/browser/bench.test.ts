@@ -122,7 +122,7 @@ describe('the bench', () => {
     await verdict(/Not readable yet: 1 defect/);
     await page.getByLabel('Open item of an earlier pack').fill('Q-WGT-P1/F5');
     await button.click();
-    await page.getByText('There is no record that can be read').waitFor();
+    await page.getByText('The record cannot be read').waitFor();
     expect(await page.getByLabel('Open item of an earlier pack').inputValue()).toBe('Q-WGT-P1/F5');
   });
 

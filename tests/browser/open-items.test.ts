@@ -101,7 +101,7 @@ describe('the inspector’s page', () => {
     );
     await line.getByRole('button', { name: 'Findings' }).click();
     await page.locator('#preview .sought', { hasText: 'Q-OPN-P1/F4' }).waitFor();
-    await line.locator('summary', { hasText: 'Answer for Q-OPN-P1/F4' }).click();
+    await line.locator('summary', { hasText: 'Answer Q-OPN-P1/F4' }).click();
     // Nobody answers for anything, and nothing is answered, unless chosen.
     expect(await line.getByRole('combobox', ANSWER).inputValue()).toBe('');
     expect(await line.getByLabel('Decided by').inputValue()).toBe('');
@@ -114,7 +114,7 @@ describe('the inspector’s page', () => {
     const on = workDay(annual);
     await open(INSPECTION);
     const line = point('Q-OPN-P1/F4');
-    await line.locator('summary', { hasText: 'Answer for Q-OPN-P1/F4' }).click();
+    await line.locator('summary', { hasText: 'Answer Q-OPN-P1/F4' }).click();
     await line.getByRole('combobox', ANSWER).selectOption('closed');
     await line.getByLabel('Decided by').selectOption('jonas');
     await line.getByLabel(/^Decided at/).fill(`${on}T11:30`);
@@ -142,7 +142,7 @@ describe('the inspector’s page', () => {
     const on = workDay(annual);
     await open(INSPECTION);
     const asked = point('Q-OPN-P1/L03');
-    await asked.locator('summary', { hasText: 'Answer for' }).click();
+    await asked.locator('summary', { hasText: 'Answer ' }).click();
     await asked.getByRole('combobox', ANSWER).selectOption('extended');
     await asked.getByLabel('Decided by').selectOption('jonas');
     await asked.getByLabel(/^Decided at/).fill(`${on}T11:40`);
@@ -150,7 +150,7 @@ describe('the inspector’s page', () => {
     await asked.getByLabel('Evidence').fill('nothing of the kind');
     await asked.getByRole('button', { name: 'Put it on record' }).click();
     const wrong = page.locator('#points .finding', { hasText: 'CARRIED_INCOMPLETE' });
-    await wrong.locator('summary', { hasText: 'Change the answer for Q-OPN-P1/L03' }).click();
+    await wrong.locator('summary', { hasText: 'Change the answer to Q-OPN-P1/L03' }).click();
     expect(await wrong.getByLabel('Evidence').inputValue()).toBe('nothing of the kind');
     await wrong.getByRole('combobox', ANSWER).selectOption('repeated');
     await wrong.getByLabel('Reason').fill('');
@@ -195,7 +195,7 @@ describe('once a later pack is there', () => {
   test('an earlier visit that is corrected is held against what was before it, and its pack does not stand', async () => {
     await keptVisit(client, ANNUAL, { ...annual, visit: { ...annual.visit, summary: 'Corrected.' } });
     await open(`/inspection?aircraft=${REGISTRATION}&visit=annual`);
-    await page.getByText('There is no earlier pack of this aircraft').waitFor();
+    await page.getByText('No earlier pack of this aircraft').waitFor();
     const { findings } = (await client.getAssessment(ANNUAL)).body;
     const codes = findings.filter(({ severity }) => severity === 'caution').map(({ code }) => code);
     expect(codes).toContain('LATER_PACK_STANDS');

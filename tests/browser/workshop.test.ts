@@ -158,7 +158,7 @@ describe('the inspector’s page', () => {
     await open(address);
     await page.getByLabel('Reason for accepting it').fill('No wind; the runs agree within one step of the scales');
     await page.getByRole('button', { name: 'Put it on record' }).click();
-    await page.getByText('Accepted by Rufus Tallant: No wind').waitFor();
+    await page.locator('#points').getByText('Accepted by Rufus Tallant: No wind').waitFor();
     await page.getByText('Nothing blocks the release').waitFor();
     expect(await button().isDisabled()).toBe(true);
     for (const box of await page.locator('#ticks input').all()) await box.check();
