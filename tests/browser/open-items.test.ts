@@ -60,7 +60,7 @@ const textOf = async (selector: string): Promise<string> =>
 const rowOf = async (name: RegExp): Promise<string> =>
   ((await page.getByRole('row', { name }).textContent()) ?? '').replaceAll('\u00a0', ' ');
 
-const point = (item: string) => page.locator('#points .finding', { hasText: `${item} stands open` });
+const point = (item: string) => page.locator('#points .finding', { hasText: new RegExp(`${item}, .* is open`) });
 
 describe('the page of an aircraft', () => {
   test('lists all that stands open by its name, which one press selects', async () => {
