@@ -43,7 +43,10 @@ export async function serviceInNode() {
   } as unknown as Bindings;
   const stateful = { LEDGER: namespace(env, Ledger), WORKSHOP: namespace(env, Workshop) };
   Object.assign(env, stateful as unknown as Pick<Bindings, 'LEDGER' | 'WORKSHOP'>);
-  await migrateIndex(env.INDEX as unknown as Parameters<typeof migrateIndex>[0], join(WORKER, 'edge/archive/migrations'));
+  await migrateIndex(
+    env.INDEX as unknown as Parameters<typeof migrateIndex>[0],
+    join(WORKER, 'edge/archive/migrations'),
+  );
   const events: LogEvent[] = [];
   const log = (event: LogEvent) => void events.push(event);
   const ours = { now: () => new Date(NOW), log, requestsPerMinute: Number.POSITIVE_INFINITY };

@@ -3,7 +3,7 @@ import * as m from '../text/generated/messages.ts';
 import { type Message, said, type Value } from '../text/message.ts';
 
 /** Facts that the checks confirm. */
-export const CHECK_NAMES: Readonly<Record<Check['check'], Message>> = {
+const CHECK_NAMES: Readonly<Record<Check['check'], Message>> = {
   'own-address-only': m.checkName_repliesOwnAddressNot,
   'altitude-agrees': m.checkName_altitudeRepliesUf4,
   'identity-agrees': m.checkName_identityRepliesUf5,
