@@ -28,7 +28,7 @@ const FOOT_PAGES = [
   ['/limits-and-cost', 'Limits and cost'],
   ['/threats', 'Security'],
   ['/cautions', 'Safety and limits'],
-  ['/plain-words', 'Plain words'],
+  ['/wording', 'Plain words'],
   ['/changelog', 'Changelog'],
 ] as const;
 

@@ -11,7 +11,6 @@ import { guide } from '../pages/guide.ts';
 import { inspection } from '../pages/inspection.ts';
 import { limitsAndCost } from '../pages/limits-and-cost.ts';
 import { movingHouse } from '../pages/moving-house.ts';
-import { plainWords } from '../pages/plain-words.ts';
 import { problems } from '../pages/problems.ts';
 import { python } from '../pages/python.ts';
 import { record } from '../pages/record.ts';
@@ -23,6 +22,7 @@ import { tools } from '../pages/tools.ts';
 import { typescript } from '../pages/typescript.ts';
 import { verify } from '../pages/verify.ts';
 import { weighingForm } from '../pages/weighing-form.ts';
+import { wording } from '../pages/wording.ts';
 import { workshop } from '../pages/workshop.ts';
 import type { Page } from './page.ts';
 
@@ -52,6 +52,6 @@ export const PAGES: readonly Page[] = [
   movingHouse,
   limitsAndCost,
   threats,
-  plainWords,
+  wording,
   ...problems,
 ];

@@ -6,7 +6,7 @@ import type { Rule } from '../../../worker/core/gate/rule.ts';
 import { RULES } from '../../../worker/core/gate/rules.ts';
 import { inEnglish } from '../../../worker/core/text/formatter.ts';
 import { said } from '../../../worker/core/text/message.ts';
-import { PATTERNS } from '../text/plain-words/patterns.ts';
+import { PATTERNS } from '../text/wording/patterns.ts';
 
 const FOLDER = `${import.meta.dirname}/../../../worker/core/gate/rules`;
 /** A folder for each area, in which every file but the list of the area is a rule. */

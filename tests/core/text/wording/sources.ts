@@ -22,7 +22,7 @@ export function textsByKind(): Readonly<Record<'messages' | 'documentation' | 'c
   const english = tracked('worker/core/text/messages/en/*.json').flatMap((path) => stringsIn(JSON.parse(read(path))));
   const documentation = tracked('README.md', 'DEVELOPERS.md', 'SECURITY.md', 'site/content/*.md')
     // The guide has to show what it bans.
-    .filter((path) => !path.endsWith('plain-words.md'))
+    .filter((path) => !path.endsWith('wording.md'))
     .map(read);
   const code = tracked('worker/*.ts', 'site/*.ts', 'templates/*.ts').map(read);
   return { messages: english, documentation, code };
