@@ -25,7 +25,6 @@ interface ContextOptions {
   released?: ReleasedVisit;
   /**
    * @default locale of the record
-   * @default that of the record
    */
   locale?: Locale;
 }

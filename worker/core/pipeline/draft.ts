@@ -20,12 +20,10 @@ export interface DraftOptions {
   document?: string;
   /**
    * @default paper size of the workshop
-   * @default what the workshop prints on
    */
   paper?: PaperSize;
   /**
    * @default none: documents that need a file state that it is missing
-   * @default none: what needs a file says that it is missing
    */
   files?: AttachedFiles;
 }

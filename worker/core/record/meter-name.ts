@@ -9,8 +9,6 @@ export interface NamedMeter {
   meter?: string | undefined;
   /**
    * @default airframe, if no meter is named
-   *
-   * @default the airframe, for what names no meter
    */
   of?: Product | undefined;
 }
