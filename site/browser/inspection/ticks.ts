@@ -13,7 +13,7 @@ export interface Ticks {
 }
 
 /** Timestamp mark in every document; a change of it is not a reason to read the document again. */
-const MOMENT = /<aside class="mark">.*?<\/aside>/gs;
+const TIMESTAMP_MARK = /<aside class="mark">.*?<\/aside>/gs;
 
 /**
  * Keeps ticks for the session, by the text that was read: after a change of the record, the changed documents lose
@@ -23,7 +23,7 @@ export async function ticksOf({ registration, visit }: VisitName, documents: Rea
   const place = `slipmark-read ${registration}/${visit}`;
   const read = new Set<string>(JSON.parse(sessionStorage.getItem(place) ?? '[]'));
   const digests = new Map<string, string>();
-  for (const { id, html } of documents) digests.set(id, await sha256(`${id} ${html.replaceAll(MOMENT, '')}`));
+  for (const { id, html } of documents) digests.set(id, await sha256(`${id} ${html.replaceAll(TIMESTAMP_MARK, '')}`));
   const has = (document: string): boolean => read.has(digests.get(document) ?? '');
   return {
     has,

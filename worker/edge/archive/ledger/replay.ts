@@ -73,7 +73,7 @@ type Bodies = { [Kind in keyof typeof FIRST_BODIES]: z.infer<(typeof FIRST_BODIE
 };
 
 /** Timestamp format of the service. */
-const MOMENT = /^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}:\d{2}\.\d{3}Z$/;
+const TIMESTAMP = /^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}:\d{2}\.\d{3}Z$/;
 
 /** State during the replay. */
 interface Course extends Replay {
@@ -104,7 +104,7 @@ const fault = (seq: number, why: string): ReplayOutcome => ({ ok: false, fault: 
 
 /** Adds an entry; returns the reason if it is not possible. */
 function taken(course: Course, { kind, at, body }: ChainEntry): string | undefined {
-  if (!MOMENT.test(at) || Number.isNaN(Date.parse(at))) return 'its timestamp is not valid';
+  if (!TIMESTAMP.test(at) || Number.isNaN(Date.parse(at))) return 'its timestamp is not valid';
   const value = parsed(body);
   const read = (hasForm(value) ? NEXT_BODIES : FIRST_BODIES)[kind].safeParse(value);
   if (!read.success || canonicalJson(value) !== body) return 'its body is not of its kind';
