@@ -107,6 +107,16 @@ describe('slipmark assess', () => {
     expect(stdout).toMatch(/\d+ findings? blocks? the release/);
   });
 
+  test('answers 2 for a folder of files that is not there, and passes over folders within one', async () => {
+    expect(await runCommand(['assess', FULL, '--attachments', join(ROOT, 'no-such-folder')])).toMatchObject({
+      code: 2,
+      stderr: expect.stringContaining('there is no such folder'),
+    });
+    const { code, stderr } = await runCommand(['assess', FULL, '--attachments', join(ROOT, 'fixtures'), ...AT]);
+    expect(stderr).not.toContain('EISDIR');
+    expect(code).toBe(1);
+  });
+
   test('answers 2 for a record that does not fit, from standard input too', async () => {
     const record = { ...(readFixture('visits/weighing-only') as object), colour: 'red' };
     const text = JSON.stringify(record, null, 2);

@@ -1,6 +1,6 @@
-import { createHash } from 'node:crypto';
 import { readdirSync } from 'node:fs';
 import { join } from 'node:path';
+import { digestOf } from '../backup/folder.ts';
 import { FileError } from './command.ts';
 import { bytesOf } from './read-file.ts';
 
@@ -13,7 +13,7 @@ export interface NamedFile {
 export function filesByDigest(folder: string): ReadonlyMap<string, NamedFile> {
   const named = namesIn(folder).map((name) => {
     const bytes = bytesOf(join(folder, name));
-    return [createHash('sha256').update(bytes).digest('hex'), { name, bytes }] as const;
+    return [digestOf(bytes), { name, bytes }] as const;
   });
   return new Map(named);
 }
