@@ -192,7 +192,7 @@ function inOtherUnits(format: NumberFormat, units: Units, { quantity, value, bou
   return `${printNumber(rounded(converted, decimals, bound), decimals, format)}\u00a0${unitOf(quantity, other)}`;
 }
 
-const METRIC: Units = { mass: 'kg', arm: 'mm', volume: 'l' };
+export const METRIC: Units = { mass: 'kg', arm: 'mm', volume: 'l' };
 
 /** Translates a message. */
 export type Say = Formatter['text'];

@@ -14,7 +14,7 @@ export const actorOf = ({ caller }: Call) => ({ key: caller.key, person: caller.
  *
  * @throws HttpProblem 403 if the table does not have them, or not on this day
  */
-export async function personOfKey(call: Call): Promise<RegisteredPerson | undefined> {
+async function personOfKey(call: Call): Promise<RegisteredPerson | undefined> {
   const { person: id, workshop } = call.caller;
   if (id === null) return undefined;
   const people = orUnavailable(await call.world.archive.workshop(workshop, (calls) => calls.people()));

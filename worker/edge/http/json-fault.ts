@@ -15,8 +15,7 @@ export interface JsonFault {
 class FaultFound extends Error {}
 
 /**
- * Returns the first fault of a text that is not JSON. The platform's parser is fast but does not report the position;
- * this one does.
+ * Returns the first fault of a text that is not JSON.
  *
  * @param text nested no deeper than `structuralDefects` allows: the parser is recursive
  */

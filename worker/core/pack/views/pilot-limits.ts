@@ -69,7 +69,7 @@ export function loadLimitRows(context: PackContext): LimitRow[] {
 }
 
 /** Returns the min. solo pilot, as a lower limit. */
-export function leastPilotRows({ visit, results, fmt }: PackContext): LimitRow[] {
+function leastPilotRows({ visit, results, fmt }: PackContext): LimitRow[] {
   const least = results.loading?.leastPilot;
   if (!least) return [];
   const pilots = visit.aircraft.stations.filter(({ kind }) => kind === 'pilot');

@@ -1,14 +1,13 @@
 import type { AttachmentFact } from '../../../core/core.ts';
 import { LIMITS } from '../../../core/limits.ts';
-import { sha256 } from '../../../core/pack/digest.ts';
 import { SHA256 } from '../../../core/patterns.ts';
 import { saidFault } from '../../../core/text/faults.ts';
 import { inEnglish } from '../../../core/text/formatter.ts';
 import type { AttachmentName } from '../../archive/archive.ts';
 import { json, orNone, orNotFound, orUnavailable } from '../answer.ts';
 import { inspected, isCurrent } from '../attached.ts';
+import { bytesOfDigest } from '../bytes-of-digest.ts';
 import { HttpProblem } from '../problem.ts';
-import { readBytes } from '../read-bytes.ts';
 import type { Call, Operation } from '../route.ts';
 import { AttachmentAnswer } from '../schemas.ts';
 
@@ -29,13 +28,7 @@ export const putAttachment: Operation = {
   async handle(call) {
     const name = { workshop: call.caller.workshop, sha256: digestOf(call) };
     // Read before any response: a connection with half a body in it breaks for the request after this one.
-    const bytes = await readBytes(call.request, LIMITS.annexBytes);
-    const actual = await sha256(bytes);
-    if (actual !== name.sha256)
-      throw new HttpProblem(
-        'digest-differs',
-        `The SHA-256 of what arrived is ${actual}: current value is ${name.sha256}`,
-      );
+    const bytes = await bytesOfDigest(call.request, name.sha256, LIMITS.annexBytes);
     const known = orNone(await call.world.archive.attachmentFact(name));
     if (known?.ok && isCurrent(call, known) && (await isWhole(call, name))) return json(answerOf(name, known));
     const fact = await inspected(call, bytes);

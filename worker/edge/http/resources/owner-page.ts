@@ -2,10 +2,9 @@ import type { Assessed } from '../../../core/core.ts';
 import { onScreen } from '../../../core/pack/on-screen.ts';
 import { needsCare, ownerPage } from '../../../core/pack/views/owner-page.ts';
 import { recordFormatter } from '../../../core/record/record-formatter.ts';
-import { type Formatter, formatterFor } from '../../../core/text/formatter.ts';
+import { type Formatter, formatterFor, METRIC } from '../../../core/text/formatter.ts';
 import * as m from '../../../core/text/generated/messages.ts';
 import type { Locale } from '../../../core/text/locale.ts';
-import type { Units } from '../../../core/units/quantity.ts';
 import { blobResponse } from '../blob-response.ts';
 import { localeOfDocuments } from '../documents-locale.ts';
 import { htmlPage } from '../html-page.ts';
@@ -38,7 +37,7 @@ export const openLink: Operation = {
     const documents = await sealedDocuments(call, opened);
     const locale = localeOfDocuments(documents);
     const assessed = await assessedAsThen(call, opened);
-    const fmt = printerOf(assessed, locale);
+    const fmt = formatterOf(assessed, locale);
     const openedAt = fmt.local(call.world.now().toISOString());
     const { withdrawal, summary, pdfSha256 } = opened.pack;
     const letterhead = assessed?.record ?? (await letterheadOf(call, opened));
@@ -97,7 +96,7 @@ export const openLinkDocument: Operation = {
     const document = documents.find(({ id }) => id === call.params.document);
     if (!opened || !document) return missing(call);
     const locale = localeOfDocuments(documents);
-    const { isCurrent, headline } = standingOf(opened, printerOf(undefined, locale));
+    const { isCurrent, headline } = standingOf(opened, formatterOf(undefined, locale));
     const base = `/p/${call.params.token}/documents/`;
     const view = {
       title: `${document.title}, ${opened.pack.summary.pack}`,
@@ -114,11 +113,9 @@ export const openLinkDocument: Operation = {
  * Returns the formatter for the zone of the workshop, as in the pack; for timestamps with their own offset if the
  * record cannot be read.
  */
-function printerOf(assessed: Assessed | undefined, locale: Locale): Formatter {
+function formatterOf(assessed: Assessed | undefined, locale: Locale): Formatter {
   return assessed ? recordFormatter(assessed.visit, locale) : formatterFor(METRIC, locale);
 }
-
-const METRIC: Units = { mass: 'kg', arm: 'mm', volume: 'l' };
 
 /** Returns the workshop that a reader may contact, with its contact details. */
 async function askWhom(call: Call, owned: OwnedLink, letterhead: Letterhead, { text }: Formatter): Promise<string> {

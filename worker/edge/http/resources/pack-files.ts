@@ -1,14 +1,13 @@
 import * as z from 'zod';
 import type { Manifest } from '../../../core/core.ts';
 import { LIMITS } from '../../../core/limits.ts';
-import { sha256 } from '../../../core/pack/digest.ts';
 import type { Reached } from '../../archive/archive.ts';
 import { json, orUnavailable } from '../answer.ts';
+import { bytesOfDigest } from '../bytes-of-digest.ts';
 import { blobOf } from '../lies-shared.ts';
 import type { OwnedPack } from '../owned-pack.ts';
 import { attachmentsIn } from '../pack-attachments.ts';
 import { HttpProblem } from '../problem.ts';
-import { readBytes } from '../read-bytes.ts';
 import type { Call, Operation } from '../route.ts';
 import { digestOf } from './attachments.ts';
 import { ownedPack } from './packs.ts';
@@ -51,10 +50,7 @@ export const bringBackPackFile: Operation = {
   async handle(call) {
     const owned = await ownedPack(call);
     const digest = digestOf(call);
-    const bytes = await readBytes(call.request, LIMITS.restoredBlobBytes);
-    const actual = await sha256(bytes);
-    if (actual !== digest)
-      throw new HttpProblem('digest-differs', `The SHA-256 of what arrived is ${actual}: current value is ${digest}`);
+    const bytes = await bytesOfDigest(call.request, digest, LIMITS.restoredBlobBytes);
     const name = (await namedFiles(call, owned)).get(digest);
     if (name === undefined) throw new HttpProblem('not-found', 'The pack names no such file');
     orUnavailable(await call.world.archive.putBlobs(owned.name.workshop, new Map([[digest, bytes]])));
@@ -72,18 +68,10 @@ async function statesOf(call: Call, owned: OwnedPack): Promise<FileState[]> {
   return states;
 }
 
-const stateOf = (outcome: Reached<Uint8Array | null>): FileState['state'] =>
-  reachedOrDamaged(outcome) === 'damaged' ? 'damaged' : outcome.ok && outcome.value ? 'whole' : 'missing';
-
-/**
- * Tells reachable from damaged storage.
- *
- * @throws HttpProblem 503 if the archive could not be reached: then nothing is known
- */
-function reachedOrDamaged(outcome: Reached<unknown>): 'reached' | 'damaged' {
+/** @throws HttpProblem 503 if the archive could not be reached: then nothing is known */
+function stateOf(outcome: Reached<Uint8Array | null>): FileState['state'] {
   if (!outcome.ok && outcome.reason === 'damaged') return 'damaged';
-  orUnavailable(outcome);
-  return 'reached';
+  return orUnavailable(outcome) ? 'whole' : 'missing';
 }
 
 async function read(call: Call, owned: OwnedPack, digest: string): Promise<Reached<Uint8Array | null>> {

@@ -80,6 +80,12 @@ export const getPackPdf: Operation = {
   },
 };
 
+/** Returns a JSON file of a pack as a response. */
+function jsonFile(call: Call, owned: OwnedPack, part: string, digest: string): Promise<Response> {
+  const fileName = `${owned.pack.summary.pack}-${part}.json`;
+  return blobResponse(call, owned, digest, { type: 'application/json', fileName, cacheControl: IMMUTABLE });
+}
+
 export const getPackRecord: Operation = {
   id: 'getPackRecord',
   summary: 'The sealed record of the pack, in canonical JSON',
@@ -87,9 +93,7 @@ export const getPackRecord: Operation = {
   problems: ['range-not-satisfiable'],
   async handle(call) {
     const owned = await ownedPack(call);
-    const { recordSha256, summary } = owned.pack;
-    const fileName = `${summary.pack}-record.json`;
-    return blobResponse(call, owned, recordSha256, { type: 'application/json', fileName, cacheControl: IMMUTABLE });
+    return jsonFile(call, owned, 'record', owned.pack.recordSha256);
   },
 };
 
@@ -100,9 +104,7 @@ export const getPackManifest: Operation = {
   problems: ['range-not-satisfiable'],
   async handle(call) {
     const owned = await ownedPack(call);
-    const { manifestSha256, summary } = owned.pack;
-    const fileName = `${summary.pack}-manifest.json`;
-    return blobResponse(call, owned, manifestSha256, { type: 'application/json', fileName, cacheControl: IMMUTABLE });
+    return jsonFile(call, owned, 'manifest', owned.pack.manifestSha256);
   },
 };
 
@@ -113,9 +115,7 @@ export const getPackDocuments: Operation = {
   problems: ['range-not-satisfiable'],
   async handle(call) {
     const owned = await ownedPack(call);
-    const { documentsSha256, summary } = owned.pack;
-    const fileName = `${summary.pack}-documents.json`;
-    return blobResponse(call, owned, documentsSha256, { type: 'application/json', fileName, cacheControl: IMMUTABLE });
+    return jsonFile(call, owned, 'documents', owned.pack.documentsSha256);
   },
 };
 
@@ -127,10 +127,7 @@ export const getPackFacts: Operation = {
   problems: ['range-not-satisfiable'],
   async handle(call) {
     const owned = await ownedPack(call);
-    const { factsSha256, summary } = owned.pack;
-    const fileName = `${summary.pack}-facts.json`;
-    const options = { type: 'application/json', fileName, cacheControl: IMMUTABLE };
-    return blobResponse(call, owned, orNotFound(factsSha256, 'such facts of this pack'), options);
+    return jsonFile(call, owned, 'facts', orNotFound(owned.pack.factsSha256, 'such facts of this pack'));
   },
 };
 

@@ -10,6 +10,7 @@ import { requireMatch } from '../conditions.ts';
 import { assessedAmong } from '../current-assessment.ts';
 import { keyReused, requestKeyOf } from '../idempotency.ts';
 import { actorOf, requireReleaser } from '../in-whose-name.ts';
+import { noteKept } from '../known-aircraft.ts';
 import { ledgerOf, visitOf } from '../params.ts';
 import { HttpProblem } from '../problem.ts';
 import { requestBody } from '../request-body.ts';
@@ -140,9 +141,9 @@ async function releaseInTurn(
   }
   const files = await attachedFiles(call, assessed);
   const attestation = { by, knowsOfNoHazard, read: assessed.assessmentSha256, at };
-  const { key, person } = actorOf(call);
-  const { id, sealKey } = { id: caller.workshop, sealKey: await sealKeyOf(call) };
-  const sealing = { workshop: { id, name: await workshopName(call, id) }, key: sealKey, by: { key, person } };
+  const actor = actorOf(call);
+  const id = caller.workshop;
+  const sealing = { workshop: { id, name: await workshopName(call, id) }, key: await sealKeyOf(call), by: actor };
   const outcome = await pipeline.seal(assessed, attestation, place, files, sealing);
   if (!outcome.ok) {
     const { findings } = outcome;
@@ -153,15 +154,15 @@ async function releaseInTurn(
   // As with links, the pointer is written first: one to a pack that the ledger does not know opens nothing.
   orUnavailable(await world.archive.pointFile(digests.pdfSha256, { ...name, pack: place.pack }));
   // From here on, an empty ledger of this aircraft is a lost one.
-  orUnavailable(await world.archive.workshop(id, (calls) => calls.noteKept(name.registration)));
-  const sealed = { place, version: kept.version, digests, summary, actor: actorOf(call), at };
+  await noteKept(call, name);
+  const sealed = { place, version: kept.version, digests, summary, actor, at };
   const commit = { workshop: id, turn: among.turn, ...sealed, ...(request && { request }) };
   const committed = orUnavailable(await world.archive.ledger(name, (ledger) => ledger.commit(commit)));
   if (committed.kind === 'moved') return undefined;
   if (committed.kind === 'clock-behind') return waitForClock(world, committed.lastAt);
   if (committed.kind === 'key-reused') throw keyReused();
   if (committed.kind === 'already-released') return standingAnswer(call, committed.pack, request);
-  world.log({ code: 'RELEASE_SEALED', pack: summary.pack, issue: summary.issue, key });
+  world.log({ code: 'RELEASE_SEALED', pack: summary.pack, issue: summary.issue, key: actor.key });
   return answer(committed.pack, 201);
 }
 

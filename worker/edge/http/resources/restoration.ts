@@ -1,15 +1,14 @@
 import * as z from 'zod';
 import { LIMITS } from '../../../core/limits.ts';
-import { sha256 } from '../../../core/pack/digest.ts';
 import { keySet } from '../../../core/seal/key.ts';
 import { verifyFile } from '../../../core/seal/verify.ts';
 import type { LedgerName, SealFacts } from '../../archive/archive.ts';
 import type { AircraftOverview, Restoration } from '../../archive/ledger/ledger-calls.ts';
 import { json, orNotFound, orUnavailable } from '../answer.ts';
+import { bytesOfDigest } from '../bytes-of-digest.ts';
 import { noteAircraft, noteKept } from '../known-aircraft.ts';
 import { ledgerOf } from '../params.ts';
 import { HttpProblem } from '../problem.ts';
-import { readBytes } from '../read-bytes.ts';
 import { requestBody } from '../request-body.ts';
 import { LedgerRequest, restorationFrom } from '../restoration-request.ts';
 import type { Call, Operation } from '../route.ts';
@@ -34,10 +33,7 @@ export const bringBlob: Operation = {
   async handle(call) {
     const name = ledgerOf(call);
     const digest = digestOf(call);
-    const bytes = await readBytes(call.request, LIMITS.restoredBlobBytes);
-    const actual = await sha256(bytes);
-    if (actual !== digest)
-      throw new HttpProblem('digest-differs', `The SHA-256 of what arrived is ${actual}: current value is ${digest}`);
+    const bytes = await bytesOfDigest(call.request, digest, LIMITS.restoredBlobBytes);
     const seal = await sealOf(call, bytes);
     orUnavailable(await call.world.archive.stageBlob(name, digest, bytes, seal));
     return json({ sha256: digest, bytes: bytes.length, pack: seal?.pack ?? null });
