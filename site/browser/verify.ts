@@ -4,6 +4,7 @@ import { sha256 } from '../../worker/core/pack/digest.ts';
 import { claimedWorkshop } from '../../worker/core/seal/claimed-workshop.ts';
 import { type Verdict, verifyFile } from '../../worker/core/seal/verify.ts';
 import { onChosenFiles, onDroppedFiles } from './dropped-files.ts';
+import { element } from './element.ts';
 import { errorMessage } from './error-message.ts';
 import { saidOfFile } from './verify/said-of-file.ts';
 
@@ -15,14 +16,7 @@ const answer = document.querySelector<HTMLElement>('#verdict');
 
 function show(headline: string, lines: readonly string[], state: 'good' | 'bad' | 'open'): void {
   if (!answer) return;
-  const head = document.createElement('h2');
-  head.textContent = headline;
-  const list = lines.map((line) => {
-    const item = document.createElement('p');
-    item.textContent = line;
-    return item;
-  });
-  answer.replaceChildren(head, ...list);
+  answer.replaceChildren(element('h2', {}, headline), ...lines.map((line) => element('p', {}, line)));
   answer.className = `verdict ${state}`;
   answer.hidden = false;
 }

@@ -1,4 +1,4 @@
-// Node script: node site/build.ts
+// Node script: node site/build/build.ts
 // Writes the static site into site/dist.
 import { cpSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';

@@ -1,4 +1,4 @@
-/** Exported functions of `worker/calc` that no formula names, and why not. */
+/** Exported functions of `worker/core/calc` that no formula names, and why not. */
 export const UNCOMPUTED: Readonly<Record<string, string>> = {
   altimeterOmissions: 'lists what is missing',
   applicabilityOf: 'compares serial and part numbers',
@@ -40,6 +40,7 @@ export const UNCOMPUTED: Readonly<Record<string, string>> = {
   nodeKey: 'writes a name',
   openAfter: 'names what stands open',
   orUndefined: 'describes a member of a result',
+  overdue: 'compares what is left with the tolerance',
   pinGraph: 'follows wires',
   readingsWith: 'picks what was read last',
   runsByTime: 'puts runs in order',

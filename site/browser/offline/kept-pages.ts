@@ -1,3 +1,5 @@
+import { sha256 } from '../../../worker/core/pack/digest.ts';
+
 // An opened page is stored under a digest of its address, so that no cache contains a token. Offline the page shows
 // that it cannot know the current state of the release.
 
@@ -16,6 +18,5 @@ export interface KeepMessage {
 
 /** Returns the cache key of a page: a digest, because its address contains the token. */
 export async function keptUnder(pathname: string): Promise<string> {
-  const bytes = new Uint8Array(await crypto.subtle.digest('SHA-256', new TextEncoder().encode(pathname)));
-  return `/p/${Array.from(bytes, (byte) => byte.toString(16).padStart(2, '0')).join('')}`;
+  return `/p/${await sha256(pathname)}`;
 }

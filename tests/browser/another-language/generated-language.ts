@@ -17,7 +17,7 @@ const ACCENTS: Readonly<Record<string, string>> = {
 };
 
 /** A text with accents, and a third longer than it was, so that it takes the room of a wordy language. */
-export function lengthened(text: string): string {
+function lengthened(text: string): string {
   const accented = text.replace(/&\w+;|[a-z]/g, (sign) => ACCENTS[sign] ?? sign);
   return accented.replace(
     /(\p{L}{4,})/gu,
@@ -28,7 +28,7 @@ export function lengthened(text: string): string {
 const quoted = (text: string): string => text.replace(/[{}#]/g, (sign) => `'${sign}'`);
 
 /** A message of English in a language that has three forms of a plural: one, few, other (those of Croatian). */
-export function generatedMessage(message: string): string {
+function generatedMessage(message: string): string {
   return textOf(parse(message));
 }
 

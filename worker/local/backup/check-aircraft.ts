@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import type { JSONWebKeySet } from 'jose';
 import type { ChainEntry } from '../../edge/archive/ledger/ledger-calls.ts';
 import { isDigestOfRecord } from '../../edge/archive/ledger/record-digest.ts';
-import { type Replay, replay } from '../../edge/archive/ledger/replay.ts';
+import { type Replay, type ReplayedPack, replay } from '../../edge/archive/ledger/replay.ts';
 import { unlike } from './beside-chain.ts';
 import { checkPack } from './check-pack.ts';
 import { altered, type FolderDefect } from './defect.ts';
@@ -56,22 +56,24 @@ function headOf(entries: readonly ChainEntry[]): CheckedAircraft['head'] {
   return last && { seq: last.seq, digest: last.digest };
 }
 
+type PackState = Omit<ReplayedPack, 'previous' | `${string}Sha256`>;
+
+/** Returns the part of a pack that both the list and the chain state. */
+function stateOf({ pack, number, issue, visit, issuedAt, supersedes, supersededBy, withdrawal }: PackState): PackState {
+  return { pack, number, issue, visit, issuedAt, supersedes, supersededBy, withdrawal };
+}
+
 /** Checks that visits and packs match the chain. */
 function statedDefects(at: string, { visits, packs }: AircraftFile, { visits: states, packs: replayed }: Replay) {
   const path = `${at}/aircraft.json`;
   const visitsSaid = new Map(visits.map(({ attachments: _, ...state }) => [state.visit, state]));
   const packsSaid = new Map(
-    packs.map(({ summary: { pack, number, issue, visit, issuedAt, supersedes }, supersededBy, withdrawal }) => [
-      pack,
-      { pack, number, issue, visit, issuedAt, supersedes, supersededBy, withdrawal },
+    packs.map(({ summary, supersededBy, withdrawal }) => [
+      summary.pack,
+      stateOf({ ...summary, supersededBy, withdrawal }),
     ]),
   );
-  const packsTrue = new Map(
-    [...replayed.values()].map(({ pack, number, issue, visit, issuedAt, supersedes, supersededBy, withdrawal }) => [
-      pack,
-      { pack, number, issue, visit, issuedAt, supersedes, supersededBy, withdrawal },
-    ]),
-  );
+  const packsTrue = new Map([...replayed].map(([pack, state]) => [pack, stateOf(state)]));
   return [...unlike(visitsSaid, states), ...unlike(packsSaid, packsTrue)].map((name) =>
     altered(path, `says something else of ${name} than the ledger`),
   );

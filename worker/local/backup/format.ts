@@ -97,7 +97,7 @@ export const PLACES = {
 } as const;
 
 /** Files of a pack, with the digest in the chain for each. Packs sealed before facts were kept have none. */
-export const PACK_FILES = {
+const PACK_FILES = {
   'pack.pdf': 'pdfSha256',
   'record.json': 'recordSha256',
   'manifest.json': 'manifestSha256',

@@ -1,4 +1,5 @@
 import { findNodeAtLocation, type Node, parseTree } from 'jsonc-parser';
+import { stepsOf } from '../../core/record/pointer.ts';
 import { jsonFault } from '../../edge/http/json-fault.ts';
 import { structuralDefects } from '../../edge/http/json-structure.ts';
 import { FileError } from './command.ts';
@@ -41,8 +42,7 @@ function parsed(file: string, text: string): unknown {
 /** Returns the field of a JSON pointer, from its key on; if it is missing, its nearest parent. */
 function nodeAt(tree: Node, pointer: string): Node {
   let node = tree;
-  for (const escaped of pointer.split('/').slice(1)) {
-    const step = escaped.replaceAll('~1', '/').replaceAll('~0', '~');
+  for (const step of stepsOf(pointer)) {
     const within = findNodeAtLocation(node, [node.type === 'array' ? Number(step) : step]);
     if (!within) break;
     node = within;

@@ -1,8 +1,9 @@
-import { closeSync, existsSync, fsyncSync, openSync, readdirSync } from 'node:fs';
+import { existsSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { DatabaseSync } from 'node:sqlite';
 import { Response } from 'miniflare';
 import { isDamaged } from './damaged-databases.ts';
+import { syncFile } from './sync-file.ts';
 
 /** Folders of objects and bucket in a storage folder of the runtime. */
 export interface StoragePlaces {
@@ -63,15 +64,5 @@ function blobsUnder(database: string, keys: readonly string[]): string[] {
     return keys.flatMap((key) => asked.all(key).map(({ blob_id }) => String(blob_id)));
   } finally {
     list.close();
-  }
-}
-
-/** Flushes a file, or the names in a folder. */
-function syncFile(path: string): void {
-  const file = openSync(path, 'r');
-  try {
-    fsyncSync(file);
-  } finally {
-    closeSync(file);
   }
 }

@@ -12,6 +12,7 @@ import {
 } from 'node:fs';
 import { join } from 'node:path';
 import * as z from 'zod';
+import { syncFile } from './sync-file.ts';
 
 /** Memory of the embedded service between starts, in its storage. It has secrets, so only its user may read it. */
 const Memory = z.object({
@@ -64,13 +65,7 @@ export function remember(storage: string, memory: Memory): void {
     closeSync(descriptor);
   }
   renameSync(beside, file);
-  syncNames(storage);
-}
-
-function syncNames(folder: string): void {
-  const descriptor = openSync(folder, 'r');
-  fsyncSync(descriptor);
-  closeSync(descriptor);
+  syncFile(storage);
 }
 
 function parsed(text: string): unknown {

@@ -20,7 +20,7 @@ const stringsIn = (value: unknown): string[] =>
 /** What readers read, and what maintainers do. */
 export function textsByKind(): Readonly<Record<'messages' | 'documentation' | 'code', Texts>> {
   const english = tracked('worker/core/text/messages/en/*.json').flatMap((path) => stringsIn(JSON.parse(read(path))));
-  const documentation = tracked('README.md', 'DEVELOPERS.md', 'SECURITY.md', 'site/content/*.md')
+  const documentation = tracked('README.md', 'DEVELOPERS.md', 'site/content/*.md')
     // The guide has to show what it bans.
     .filter((path) => !path.endsWith('wording.md'))
     .map(read);

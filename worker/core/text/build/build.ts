@@ -1,5 +1,5 @@
 // Node script: node worker/core/text/build/build.ts
-// Writes generated/messages.ts, terms.ts, faults.ts and languages.ts from the catalogues in messages/.
+// Writes generated/messages.ts, terms.ts, faults.ts, languages.ts and fields-LANGUAGE.ts from the catalogues in messages/.
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { LANGUAGES } from '../languages.ts';
@@ -20,9 +20,9 @@ const imported = (code: string): string =>
   `import type { ${code.includes(': Value') ? 'Message, Value' : 'Message'} } from '../message.ts';\n\n${code}`;
 
 /** Returns the messages that code names: one constant each, so that a page bundles only those that it shows. */
-function constants(kind: 'messages'): string {
+function constants(): string {
   return imported(
-    compiled(kind)
+    compiled('messages')
       .map(({ id, type, code }) => `export const ${id}: ${type} = ${code};\n`)
       .join(''),
   );
@@ -64,7 +64,7 @@ function fields(language: string): string {
 
 mkdirSync(OUTPUT, { recursive: true });
 const files = {
-  'messages.ts': constants('messages'),
+  'messages.ts': constants(),
   'terms.ts': table('TERMS', 'terms'),
   'faults.ts': table('FAULTS', 'faults'),
   'languages.ts': languages(),
