@@ -22,6 +22,8 @@ const TITLES: Readonly<Record<string, string>> = {
   'mass-moment': 'Mass and moment',
   negligible: 'Negligible change',
   'percent-mac': 'Per cent of the mean aerodynamic chord',
+  'us-range': 'Range of US addresses',
+  'us-registration': 'US registration',
 };
 
 const titleOf = (topic: string): string =>
