@@ -5,6 +5,7 @@ import { type Said, said } from '../text/message.ts';
 import type { Finding } from './finding.ts';
 import { type Assessment, isSettled } from './gate.ts';
 import type { Statement } from './regimes/regime.ts';
+import { PRACTICE } from './source.ts';
 import { wordedFinding } from './worded.ts';
 
 /** Act of the releasing person: own name, and the statement that no hazard is known. */
@@ -53,7 +54,7 @@ function otherPerson(by: string, expected: string): Finding<Said> {
     pointer: '/release/by',
     sentence: said(m.release_asksReleaseRecordNames, { by, expected }),
     remedy: said(m.release_remedy),
-    source: 'common practice, no source',
+    source: PRACTICE.text,
     data: { by, expected },
   };
 }

@@ -1,4 +1,5 @@
 import type { Finding } from '../gate/finding.ts';
+import { PRACTICE } from '../gate/source.ts';
 import type { PrintFinding } from '../print/index.ts';
 import { pointer } from '../record/pointer.ts';
 import type { Formatter } from '../text/formatter.ts';
@@ -6,7 +7,7 @@ import * as m from '../text/generated/messages.ts';
 import { codePointName, normaliseText, unprintableIn } from '../text/printable.ts';
 import type { Assessed } from './assess.ts';
 
-const COMMON = { severity: 'blocks', source: 'common practice, no source' } as const;
+const COMMON = { severity: 'blocks', source: PRACTICE.text } as const;
 
 function findingOf(finding: PrintFinding, at: string, fmt: Formatter): Finding {
   if (finding.code === 'TEXT_UNPRINTABLE') {

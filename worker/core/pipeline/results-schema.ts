@@ -29,10 +29,6 @@ import {
 import { Adjustment, Contribution, WeighingResult } from '../calc/weighing/weighing-result.ts';
 import { HarnessMass } from '../calc/wiring/wiring-result.ts';
 
-/**
- * Results of an assessment in the response: those of calc, in which every code also has its English text. Results that
- * were not computed are left out.
- */
 const said = { name: z.string().describe('In English') };
 
 const Change = EquipmentChangeTotal.extend({
@@ -90,6 +86,10 @@ const Surveillance = SurveillanceTests.extend({
   staticSystem: StaticSystemResult.extend({ figures, checks }).optional(),
 });
 
+/**
+ * Results of an assessment in the response: those of calc, in which every code also has its English text. Results that
+ * were not computed are left out.
+ */
 export const AssessmentResults = z
   .object({
     change: Change,

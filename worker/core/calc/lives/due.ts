@@ -11,7 +11,8 @@ export type LivesRecord = NonNullable<Visit['lives']>;
 export type Life = LivesRecord['items'][number];
 
 const DAYS_PER_YEAR = 365.25;
-const NEVER = '9999-12-31';
+/** Sorts after every date. */
+export const NEVER = '9999-12-31';
 
 /**
  * Returns the due list, the first due at the top.
@@ -112,8 +113,9 @@ function daysLater(date: string, days: number): string {
 
 type Left = Pick<Due, 'daysLeft' | 'hoursLeft' | 'landingsLeft'>;
 
-function overdue(
-  life: Life,
+/** Returns whether an item is past its limit, and whether its tolerance still allows that. */
+export function overdue(
+  life: Pick<Life, 'toleranceMonths' | 'toleranceHours'>,
   today: string,
   left: Left,
   dueDate: string | undefined,

@@ -2,6 +2,7 @@ import type { LoadedAircraft } from '../../record/visit.ts';
 import { isAtLeast } from '../numbers/limit-met.ts';
 import { envelopeOf } from './envelope.ts';
 import { fullFuelKg } from './fuel.ts';
+import { GOVERNING } from './governing.ts';
 import { loadStationsOf } from './load-space.ts';
 import type { AfterBurn, Allowance, Governing, LoadLimits } from './loading-result.ts';
 
@@ -10,15 +11,6 @@ export type { Allowance, Governing, LoadLimits } from './loading-result.ts';
 // Every document and page takes useful load and payload from here. Limits are rounded inward in the unit of the
 // record, and the other system is converted from that figure, so that the two agree.
 
-/** Limits in the order in which one is named if two are met at once. */
-const GOVERNING = [
-  'maximum-mass',
-  'envelope',
-  'zero-fuel-mass',
-  'landing-mass',
-  'joint-limits',
-  'places',
-] as const satisfies Governing[];
 /**
  * Returns the max. load in kg: the minimum of all limits.
  *

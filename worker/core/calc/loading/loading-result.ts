@@ -1,6 +1,7 @@
 import * as z from 'zod';
 import { MassMoment } from '../mass/mass-result.ts';
 import { orUndefined } from '../numbers/result-field.ts';
+import { GOVERNING } from './governing.ts';
 
 /** A loading: its mass, and the mass on each station in kg (usable fuel for a tank). */
 export const Loading = MassMoment.extend({
@@ -40,14 +41,7 @@ export const LeastPilot = z.object({
 export type LeastPilot = z.infer<typeof LeastPilot>;
 
 /** Limit that bounds a load. */
-export const Governing = z.enum([
-  'maximum-mass',
-  'envelope',
-  'zero-fuel-mass',
-  'landing-mass',
-  'joint-limits',
-  'places',
-]);
+export const Governing = z.enum(GOVERNING);
 export type Governing = z.infer<typeof Governing>;
 
 /** Max. load; negative if a limit is exceeded without any load. */
@@ -91,15 +85,15 @@ export type ExceededLimit = z.infer<typeof ExceededLimit>;
 export const OverLimit = z.object({
   state: z.literal('limit-exceeded'),
   exceeded: ExceededLimit,
-  /** The pilot's seat is empty. */
-  /** The pilot is lighter than the aircraft states for the seat, or flies alone and is lighter than the min. solo pilot. */
   overKg: z.number(),
 });
 
 /** Reasons for which a loading may not be flown, except a mass limit. */
 export const OTHER_REFUSALS = [
   z.object({ state: z.literal('outside'), worst: Margin }),
+  /** The pilot's seat is empty. */
   z.object({ state: z.literal('no-pilot') }),
+  /** The pilot is lighter than the aircraft states for the seat, or flies alone and is lighter than the min. solo pilot. */
   z.object({ state: z.literal('too-light'), station: z.string(), leastKg: z.number(), underKg: z.number() }),
   z.object({ state: z.literal('no-solo'), station: z.string() }).describe('Alone, where nobody may be'),
   z.object({ state: z.literal('too-heavy'), overKg: z.number() }),

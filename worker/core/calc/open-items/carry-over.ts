@@ -26,6 +26,8 @@ export interface CarryOver {
   isKnown: boolean;
   /** Items open at the start of the visit. */
   before: readonly OpenItem[];
+  /** Items that the record leaves open. */
+  stated: readonly StatedItem[];
   /** All items open after the visit; an item without a response stays open. */
   standing: OpenItem[];
   /** Those of them without their own entry in the record: their words are those of an earlier pack. */
@@ -62,6 +64,7 @@ export function carryOver(known: readonly OpenItem[] | undefined, visit: Carried
   const result: CarryOver = {
     isKnown: known !== undefined,
     before,
+    stated,
     standing: [],
     held: [],
     unanswered: [],

@@ -1,7 +1,6 @@
-import { addMonths, dateOf, daysBetween } from '../../units/calendar.ts';
+import { dateOf, daysBetween } from '../../units/calendar.ts';
 import { compareCodeUnits } from '../../units/compare-code-units.ts';
-import { forecastDate } from '../lives/due.ts';
-import { isAtLeast } from '../numbers/limit-met.ts';
+import { forecastDate, NEVER, overdue } from '../lives/due.ts';
 import type { OpenItem } from './open-item.ts';
 import { hoursRead, type Readings } from './readings.ts';
 
@@ -15,9 +14,6 @@ export interface OpenDue extends OpenItem {
   isOverdue: boolean;
   isWithinTolerance: boolean;
 }
-
-/** Sorts after every date. */
-const NEVER = '9999-12-31';
 
 /** Without a stated use, hours sort among dates as if an aircraft flew much: too early rather than too late. Common practice, no source. */
 const MUCH_USED_HOURS_PER_YEAR = 300;
@@ -52,26 +48,12 @@ function leftOf(item: OpenItem, readings: Readings, today: string): OpenDue {
   const landingsNow = readings.landings?.count;
   const landingsLeft = landings === undefined || landingsNow === undefined ? undefined : landings - landingsNow;
   const forecast = forecastDate(today, date, hoursLeft, readings.hoursPerYear);
-  const isOverdue = [daysLeft, hoursLeft, landingsLeft].some((left) => left !== undefined && !isAtLeast(left, 0));
   return {
     ...item,
     ...(daysLeft !== undefined && { daysLeft }),
     ...(hoursLeft !== undefined && { hoursLeft }),
     ...(landingsLeft !== undefined && { landingsLeft }),
     ...(forecast !== undefined && { forecastDate: forecast }),
-    isOverdue,
-    isWithinTolerance: isOverdue && isTolerated(item, { today, hoursLeft, landingsLeft }),
+    ...overdue(item, today, { daysLeft, hoursLeft, landingsLeft }, date),
   };
-}
-
-function isTolerated(
-  { until, toleranceHours = 0, toleranceMonths = 0 }: OpenItem,
-  {
-    today,
-    hoursLeft,
-    landingsLeft,
-  }: { today: string; hoursLeft: number | undefined; landingsLeft: number | undefined },
-): boolean {
-  const isDate = until.date === undefined || addMonths(until.date, toleranceMonths) >= today;
-  return isDate && isAtLeast(hoursLeft ?? 0, -toleranceHours) && (landingsLeft ?? 0) >= 0;
 }

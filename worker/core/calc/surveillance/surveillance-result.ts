@@ -14,7 +14,7 @@ export const AddressResult = z.object({
 export type AddressResult = z.infer<typeof AddressResult>;
 
 /** Figures of the tests that have limits. */
-export const FIGURES = [
+const FIGURES = [
   'scale-error',
   'hysteresis-50',
   'hysteresis-40',
@@ -53,7 +53,7 @@ export const LimitCheck = z.object({
 });
 export type LimitCheck = z.infer<typeof LimitCheck>;
 
-export const CHECKS = [
+const CHECKS = [
   'own-address-only',
   'altitude-agrees',
   'identity-agrees',

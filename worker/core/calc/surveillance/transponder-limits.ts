@@ -1,6 +1,7 @@
 import type { TRANSPONDER_CLASSES } from '../../record/transponder-test.ts';
 import { limited, limitedDifference } from './limited.ts';
 import type { LimitCheck } from './surveillance-result.ts';
+import { isModeS } from './transponder-checks.ts';
 
 export type TransponderClass = (typeof TRANSPONDER_CLASSES)[number];
 
@@ -35,11 +36,11 @@ export interface TransponderFigures {
  *   20.97 dBW
  */
 export function transponderFigures(test: TransponderFigures): LimitCheck[] {
-  const isModeS = test.class.startsWith('S');
+  const isS = isModeS(test);
   const coupling = test.testSet.isPortable ? COUPLING_DB : 0;
-  const offMhz = MODE_S_STRICT.includes(test.class) || (isModeS && test.hasNarrowFrequency) ? 1 : 3;
-  const [middleDbm, offDb] = isModeS ? [-74, 3] : [-73, 4];
-  const leastDbw = HIGH_POWER.includes(test.class) || (isModeS && test.hasHighPower) ? 21 : 18.5;
+  const offMhz = MODE_S_STRICT.includes(test.class) || (isS && test.hasNarrowFrequency) ? 1 : 3;
+  const [middleDbm, offDb] = isS ? [-74, 3] : [-73, 4];
+  const leastDbw = HIGH_POWER.includes(test.class) || (isS && test.hasHighPower) ? 21 : 18.5;
   return [
     limited('reply-frequency', test.replyFrequencyMhz, 'MHz', { least: 1090 - offMhz, most: 1090 + offMhz }),
     limited('output-power', test.outputDbw, 'dBW', { least: leastDbw, most: 27 }),
@@ -50,7 +51,7 @@ export function transponderFigures(test: TransponderFigures): LimitCheck[] {
     ...sensitivityDifference(test),
     limited('sidelobe-replies', test.sidelobeRepliesPercent, '%', { most: 1 }),
     limited('wanted-replies', test.wantedRepliesPercent, '%', { least: 90 }),
-    ...(isModeS && test.modeS?.isolationDb !== undefined
+    ...(isS && test.modeS?.isolationDb !== undefined
       ? [limited('antenna-isolation', test.modeS.isolationDb, 'dB', { least: ISOLATION_LEAST_DB })]
       : []),
   ];

@@ -1,4 +1,3 @@
-import { standsOpen } from '../../../calc/open-items/stands-open.ts';
 import * as m from '../../../text/generated/messages.ts';
 import { said } from '../../../text/message.ts';
 import { hits } from '../../hits.ts';
@@ -10,10 +9,10 @@ export const meterAmbiguous: Rule = {
   meaning: 'An item is due by hours and names none of several meters',
   remedy: m.meterAmbiguous_remedy,
   source: PRACTICE,
-  check: ({ visit, at }) => {
+  check: ({ visit, results }) => {
     const meters = (visit.meters?.readings ?? []).filter(({ of }) => of === 'airframe').map(({ id }) => id);
     if (meters.length < 2) return undefined;
-    return hits(standsOpen(visit, at), ({ id, text, until, meter, kind, path }) => {
+    return hits(results.open.stated, ({ id, text, until, meter, kind, path }) => {
       if (until.hours === undefined || meter !== undefined) return undefined;
       return {
         path: kind === 'deferral' ? [...path, 'deferral'] : path,

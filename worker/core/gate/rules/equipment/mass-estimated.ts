@@ -1,3 +1,4 @@
+import { incomingItem } from '../../../calc/mass/equipment-steps.ts';
 import * as m from '../../../text/generated/messages.ts';
 import { said } from '../../../text/message.ts';
 import { hits } from '../../hits.ts';
@@ -11,7 +12,7 @@ export const massEstimated: Rule = {
   source: PRACTICE,
   check: ({ results }) =>
     hits(results.change.changes, ({ change, path }) => {
-      const item = change.kind === 'replaced' ? change.by : change.kind === 'installed' ? change : undefined;
+      const item = incomingItem(change);
       if (item?.massSource !== 'estimated') return undefined;
       return { path, sentence: said(m.massEstimated_massOnlyEstimated, { item: item.name }), data: { item: item.id } };
     }),

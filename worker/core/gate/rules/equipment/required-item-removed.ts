@@ -10,9 +10,9 @@ export const requiredItemRemoved: Rule = {
   remedy: m.requiredItemRemoved_remedy,
   source: read('14 CFR 43.11 (placard); ML.A.403'),
   check: ({ results }) => {
-    const gone = new Set(results.change.after.map(({ id }) => id));
+    const kept = new Set(results.change.after.map(({ id }) => id));
     return hits(results.change.changes, ({ change, listed, path }) => {
-      if (change.kind !== 'removed' || !listed?.required || gone.has(listed.id)) return undefined;
+      if (change.kind !== 'removed' || !listed?.required || kept.has(listed.id)) return undefined;
       return {
         path,
         sentence: said(m.requiredItemRemoved_itemRequiredTakenOut, { listed: listed.id, listed2: listed.name }),

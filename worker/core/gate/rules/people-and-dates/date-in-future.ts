@@ -1,10 +1,11 @@
+import type { Place } from '../../../record/record-index.ts';
 import { fieldsOf } from '../../../record/visit-fields.ts';
 import * as figure from '../../../text/figure.ts';
 import * as m from '../../../text/generated/messages.ts';
-import { said } from '../../../text/message.ts';
+import { said, type Value } from '../../../text/message.ts';
 import { dateOf, instantOf } from '../../../units/calendar.ts';
 import { fieldName } from '../../field-name.ts';
-import { PRACTICE, type Rule } from '../../rule.ts';
+import { type Hit, PRACTICE, type Rule } from '../../rule.ts';
 
 export const dateInFuture: Rule = {
   code: 'DATE_IN_FUTURE',
@@ -15,23 +16,17 @@ export const dateInFuture: Rule = {
   check: ({ visit, timestamps, at }) => [
     ...timestamps
       .filter(({ value, means }) => means.future === undefined && instantOf(value) > instantOf(at))
-      .map((place) => ({
-        path: place.path,
-        sentence: said(m.dateInFuture_datedStillCome, {
-          event: fieldName(place.means.event, place),
-          place: figure.timestamp(place.value),
-        }),
-        data: { stated: place.value, at },
-      })),
+      .map((place) => hit(place, figure.timestamp(place.value), at)),
     ...fieldsOf(visit, 'past-date')
       .filter(({ value, means }) => means.code === undefined && value > dateOf(at))
-      .map((place) => ({
-        path: place.path,
-        sentence: said(m.dateInFuture_datedStillCome, {
-          event: fieldName(place.means.event, place),
-          place: figure.date(place.value),
-        }),
-        data: { stated: place.value, at },
-      })),
+      .map((place) => hit(place, figure.date(place.value), at)),
   ],
 };
+
+function hit(place: Place<'timestamp'> | Place<'past-date'>, stated: Value, at: string): Hit {
+  return {
+    path: place.path,
+    sentence: said(m.dateInFuture_datedStillCome, { event: fieldName(place.means.event, place), place: stated }),
+    data: { stated: place.value, at },
+  };
+}

@@ -1,4 +1,5 @@
 import { isAtMost } from '../../../calc/numbers/limit-met.ts';
+import { scaleOf } from '../../../calc/weighing/weighing.ts';
 import * as figure from '../../../text/figure.ts';
 import * as m from '../../../text/generated/messages.ts';
 import { said } from '../../../text/message.ts';
@@ -12,9 +13,9 @@ export const scaleCapacityExceeded: Rule = {
   remedy: m.scaleCapacityExceeded_remedy,
   source: PRACTICE,
   check: ({ visit }) =>
-    hitsIn(['weighing', 'points'], visit.weighing?.points, (point) =>
-      hits(point.readingsKg, (readingKg, run) => {
-        const capacityKg = visit.weighing?.scales.find(({ id }) => id === point.scale)?.capacityKg;
+    hitsIn(['weighing', 'points'], visit.weighing?.points, (point) => {
+      const capacityKg = visit.weighing && scaleOf(visit.weighing, point)?.capacityKg;
+      return hits(point.readingsKg, (readingKg, run) => {
         if (capacityKg === undefined || isAtMost(readingKg, capacityKg)) return undefined;
         const [readingText, capacityText] = figure.apart('mass', readingKg, capacityKg);
         return {
@@ -27,6 +28,6 @@ export const scaleCapacityExceeded: Rule = {
           }),
           data: { readingKg, capacityKg },
         };
-      }),
-    ),
+      });
+    }),
 };
