@@ -1,4 +1,5 @@
 import { findNodeAtLocation, type Node, parseTree } from 'jsonc-parser';
+import { stepsOf } from '../../../worker/core/record/pointer.ts';
 import { jsonFault } from '../../../worker/edge/http/json-fault.ts';
 import { structuralDefects } from '../../../worker/edge/http/json-structure.ts';
 import type { Said } from '../thread/protocol.ts';
@@ -57,15 +58,13 @@ const wordsOf = (code: string): string => code.replaceAll(/(?<=[a-z])([A-Z])/g, 
 function placeIn(tree: Node | undefined, pointer: string): TextRange {
   if (!tree) return { from: 0, to: 1 };
   let node = tree;
-  for (const step of pointer.split('/').slice(1).map(unescaped)) {
+  for (const step of stepsOf(pointer)) {
     const within = node.type === 'array' ? node.children?.[Number(step)] : findNodeAtLocation(node, [step]);
     if (!within) return stretchOf(node, false);
     node = within;
   }
   return stretchOf(node, true);
 }
-
-const unescaped = (step: string): string => step.replaceAll('~1', '/').replaceAll('~0', '~');
 
 /**
  * Returns the range to mark: the whole value if the finding is about it; its first line or its key if the finding is

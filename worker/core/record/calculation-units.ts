@@ -1,6 +1,7 @@
 import type * as z from 'zod';
 import { factorOf, QUANTITY_SUFFIX, type Quantity, type Units } from '../units/quantity.ts';
 import type { Measured } from './field.ts';
+import { quantityIn } from './meaning.ts';
 import { type SchemaTree, treeOf } from './schema-tree.ts';
 
 // Why fields are renamed: two shapes under one name invite mixing them. Pointers in findings keep the name of the
@@ -52,8 +53,8 @@ function makePlan({ means, shape }: SchemaTree): Plan {
   if (shape.kind === 'list') return listPlan(planOf(shape.item));
   if (shape.kind === 'part') return partPlan(shape.fields);
   if (shape.kind === 'variants') return variantsPlan(shape.by, shape.variants);
-  if (means === undefined || !('quantity' in means)) return UNTOUCHED;
-  const { quantity } = means;
+  const quantity = quantityIn(means);
+  if (quantity === undefined) return UNTOUCHED;
   return { suffix: QUANTITY_SUFFIX[quantity], convert: (value, factors) => (value as number) * factors[quantity] };
 }
 

@@ -2,7 +2,7 @@ import type * as z from 'zod';
 import * as m from '../text/generated/messages.ts';
 import { choice, flag, line, list, part, person, timestamp } from './field.ts';
 
-export const AXES = ['ailerons', 'elevator', 'rudder', 'trim', 'flaps', 'throttle', 'weight-shift'] as const;
+const AXES = ['ailerons', 'elevator', 'rudder', 'trim', 'flaps', 'throttle', 'weight-shift'] as const;
 
 export const Disturbance = part(
   'disturbance',

@@ -1,7 +1,7 @@
 import type * as z from 'zod';
 import { arm, choice, flag, identifier, line, mass, part } from './field.ts';
 
-export const MASS_SOURCES = ['weighed', 'maker', 'estimated'] as const;
+const MASS_SOURCES = ['weighed', 'maker', 'estimated'] as const;
 
 /** Fields of every line of an equipment list. */
 export const EquipmentFields = {

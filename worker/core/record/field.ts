@@ -17,10 +17,9 @@ import {
 // zod is imported as a namespace: the named import keeps its 63 locales, 65 kB compressed, in the Worker and in
 // every page.
 
-/**
- * Kinds of field of a record. Each carries title, description, unit and example, because editors complete and check a
- * record with the published JSON Schema; and its meaning, by which release check, tables and pages find it.
- */
+// Kinds of field of a record. Each carries title, description, unit and example, because editors complete and check a
+// record with the published JSON Schema; and its meaning, by which release check, tables and pages find it.
+
 interface Bounds {
   min?: number;
   max?: number;

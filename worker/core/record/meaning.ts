@@ -166,6 +166,10 @@ export function meaningOf(schema: Schema): Meaning | undefined {
 
 /** Returns the quantity whose unit the record declares for a number. */
 export function quantityOf(schema: Schema): Quantity | undefined {
-  const means = meaningOf(schema);
+  return quantityIn(meaningOf(schema));
+}
+
+/** Returns the quantity in a meaning. */
+export function quantityIn(means: Meaning | undefined): Quantity | undefined {
   return means !== undefined && 'quantity' in means ? means.quantity : undefined;
 }

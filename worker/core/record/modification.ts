@@ -18,7 +18,7 @@ import {
   timestamp,
 } from './field.ts';
 
-export const FATES = ['owner', 'scrapped', 'quarantined', 'returned', 'refitted'] as const;
+const FATES = ['owner', 'scrapped', 'quarantined', 'returned', 'refitted'] as const;
 
 const item = (code: string) => reference('equipment-item', 'item_each', 'E07', { code });
 const tracedPart = reference('part', 'tracedPart', 'P3').optional();

@@ -1,5 +1,5 @@
 import { QUANTITY_SUFFIX } from '../units/quantity.ts';
-import type { IdentifierMeaning, Meaning, TextMeaning } from './meaning.ts';
+import { type IdentifierMeaning, type Meaning, quantityIn, type TextMeaning } from './meaning.ts';
 import type { Schema } from './schema-node.ts';
 import { type SchemaTree, treeOf } from './schema-tree.ts';
 
@@ -99,7 +99,8 @@ function isOfKind<Kind extends FieldKind>(means: Meaning | undefined, kind: Kind
 }
 
 function renamed(key: string, { means }: SchemaTree): string {
-  return means !== undefined && 'quantity' in means ? key + QUANTITY_SUFFIX[means.quantity] : key;
+  const quantity = quantityIn(means);
+  return quantity === undefined ? key : key + QUANTITY_SUFFIX[quantity];
 }
 
 /** Returns the field that names a part: the one that it declares, or its identifier. */

@@ -1,5 +1,5 @@
 /** Every form of a seal ever issued. */
-export const SEAL_FORMATS = ['slipmark-seal/1', 'slipmark-seal/2'] as const;
+const SEAL_FORMATS = ['slipmark-seal/1', 'slipmark-seal/2'] as const;
 
 /** Current form of seals. */
 export const SEAL_FORMAT = 'slipmark-seal/2';
