@@ -1,3 +1,4 @@
+import { envelopeCorners } from '../../worker/core/calc/loading/aircraft-envelope.ts';
 import type { LoadingCheck } from '../../worker/core/calc/loading/check.ts';
 import { cgMm } from '../../worker/core/calc/mass/mass-moment.ts';
 import { envelopeDrawing } from '../../worker/core/pack/chart/envelope-drawing.ts';
@@ -36,7 +37,8 @@ export function startLoadingCheck(facts: LoadingFacts): void {
 }
 
 function drawChart(chart: HTMLElement, { takeOff, path }: LoadingCheck, facts: LoadingFacts, fmt: Formatter): void {
-  const { envelope: corners, maximumMassKg } = facts.aircraft;
+  const { maximumMassKg } = facts.aircraft;
+  const corners = envelopeCorners(facts.aircraft);
   chart.hidden = corners === undefined;
   if (!corners) return;
   const label = fmt.text(m.loadingCheck_takeOffEnvelope, {

@@ -1,3 +1,4 @@
+import { envelopeIn } from '../../worker/core/calc/loading/aircraft-envelope.ts';
 import { checkLoading } from '../../worker/core/calc/loading/check.ts';
 import { envelopeOf } from '../../worker/core/calc/loading/envelope.ts';
 import { minimumSoloKg } from '../../worker/core/calc/loading/solo.ts';
@@ -25,7 +26,7 @@ const over: Formula = {
     'Looked at in this order, then the maximum landing mass of the aircraft without fuel, the maximum of every station and group, whether a pilot is aboard and not too light, the envelope from take-off until the fuel is gone, whether usable fuel is aboard and the planned burn leaves some of it, and the landing mass where the planned burn ends. What brings a loading inside is found by steps of half a kilogram, of one station alone.',
   example() {
     const load = { 'left-seat': 100, 'right-seat': 100, baggage: 20, 'wing-tanks': 56 };
-    const envelope = DEMO.aircraft.envelope && envelopeOf(DEMO.aircraft.envelope);
+    const envelope = envelopeIn(DEMO.aircraft);
     const check = checkLoading(DEMO.aircraft, demoWeighing().result.empty, { load, burnKg: 0, envelope });
     const verdict = judgeOf(DEMO.aircraft, { envelope })(check.takeOff);
     const overKg = 'overKg' in verdict ? verdict.overKg : Number.NaN;

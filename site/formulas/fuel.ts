@@ -1,9 +1,9 @@
 import { usableFuelOf } from '../../worker/core/calc/loading/burn-path.ts';
 import {
   fuelArmMm,
-  fuelContent,
-  fuelSteps,
   fullFuelKg,
+  tankContent,
+  tankLines,
   tanksOf,
   usableFuel,
 } from '../../worker/core/calc/loading/fuel.ts';
@@ -29,11 +29,11 @@ const content: Formula = {
     ['M', 'moment', 'kg·mm'],
     ['x', 'arm at that volume, from the table of the tank where it has one', 'mm'],
   ],
-  by: [fuelContent, fuelArmMm],
+  by: [tankContent, fuelArmMm],
   holds: 'At the density of the record; it does not follow the temperature.',
   example() {
     const tank = demoTank();
-    const { massKg, momentKgMm } = fuelContent(tank, 50);
+    const { massKg, momentKgMm } = tankContent(tank, 50);
     return {
       given: { V: [50, 'l'], '\\rho': [tank.densityKgPerL, 'kg/l'], x: [fuelArmMm(tank, 50), 'mm'] },
       steps: [sum('m = V \\cdot \\rho', massKg, 'kg'), sum('M = m \\cdot x', momentKgMm, 'kg·mm')],
@@ -78,30 +78,48 @@ const usable: Formula = {
   },
 };
 
-const CHORDS = 'n = \\min(32, 144^{1/t})';
-const STEP = 'V_j = V_0 + \\frac{j}{n} \\cdot (V_c - V_0)';
+const CHORDS =
+  'n = \\left\\lceil \\sqrt{\\frac{\\rho \\cdot |b| \\cdot (V_2 - V_1)^2}{4 \\cdot m \\cdot e}} \\right\\rceil';
+const STEP = 'V_j = V_1 + \\frac{j}{n} \\cdot (V_2 - V_1)';
+
+/** A table on which the arm moves by 2.5 mm for each litre. */
+const STEEP = [
+  { volumeL: 0, armMm: 1700 },
+  { volumeL: 80, armMm: 1900 },
+];
 
 const chords: Formula = {
   id: 'steps-of-a-tank',
   title: 'Steps in which a tank with a table of arms is followed',
   tex: [CHORDS, STEP],
   symbols: [
-    ['n', 'number of steps, rounded down to a whole number', ''],
-    ['t', 'number of tanks that have a table', ''],
+    ['n', 'number of steps between two lines of the table', ''],
+    ['\\rho', 'density', 'kg/l'],
+    ['b', 'change of the arm with the volume, between the two lines', 'mm/l'],
+    ['V_1', 'volume at the first line, or unusable', 'l'],
+    ['V_2', 'volume at the second line, or full', 'l'],
+    ['m', 'empty mass of the aircraft', 'kg'],
+    ['e', 'error of the centre of gravity allowed to each tank, 0.04 mm shared by the tanks with a table', 'mm'],
     ['V_j', 'volume after step j', 'l'],
     ['j', 'number of the step', ''],
-    ['V_0', 'unusable volume', 'l'],
-    ['V_c', 'capacity', 'l'],
   ],
-  by: [fuelSteps],
+  by: [tankLines],
   holds:
-    'With a table the moment is a parabola between its lines and is followed by straight pieces. One such tank moves the centre of gravity by hundredths of a millimetre less or more than the parabola.',
+    'With a table the moment is a parabola between its lines and is followed by straight pieces that meet it at every line of the table.',
   example() {
     const tank = demoTank();
-    const steps = fuelSteps(tank, 1);
+    const lines = tankLines({ ...tank, armByVolume: STEEP }, { tabledTanks: 1, aircraftKg: 300 });
     return {
-      given: { t: [1, ''], j: [8, ''], V_0: [tank.unusableL, 'l'], V_c: [tank.capacityL, 'l'] },
-      steps: [sum(CHORDS, steps.length - 1), sum(STEP, steps[8] ?? Number.NaN, 'l')],
+      given: {
+        '\\rho': [tank.densityKgPerL, 'kg/l'],
+        b: [2.5, 'mm/l'],
+        V_1: [tank.unusableL, 'l'],
+        V_2: [tank.capacityL, 'l'],
+        m: [300, 'kg'],
+        e: [0.04, 'mm'],
+        j: [4, ''],
+      },
+      steps: [sum(CHORDS, lines.length - 1), sum(STEP, lines[4] ?? Number.NaN, 'l')],
     };
   },
 };

@@ -1,3 +1,4 @@
+import { envelopeIn } from '../../worker/core/calc/loading/aircraft-envelope.ts';
 import { armOn, envelopeOf } from '../../worker/core/calc/loading/envelope.ts';
 import { loadingOf } from '../../worker/core/calc/loading/loading-of.ts';
 import { loadingCase } from '../published/loading-case.ts';
@@ -61,11 +62,11 @@ const limit: Formula = {
     ['x_1', 'arm at the lower corner', 'mm'],
     ['x_2', 'arm at the upper corner', 'mm'],
   ],
-  by: [envelopeOf, armOn],
+  by: [envelopeOf, envelopeIn, armOn],
   holds:
-    'For envelopes that every level of mass crosses twice. Below the lowest and above the highest corner a loading counts as outside.',
+    'For envelopes that every level of mass crosses twice. Above the highest corner a loading counts as outside; below the lowest, too, unless that edge is only where the drawing ends.',
   example() {
-    const piece = envelopeOf(DEMO.aircraft.envelope ?? [])?.forward[1];
+    const piece = envelopeIn(DEMO.aircraft)?.forward[1];
     if (!piece) throw new Error('the demo aircraft has a forward limit of two pieces');
     return {
       given: {

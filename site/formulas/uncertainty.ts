@@ -2,7 +2,7 @@ import { meanOf, rectangular, resolution, standardErrorOfMean } from '../../work
 import { weighingBudget } from '../../worker/core/calc/weighing/weighing-budget.ts';
 import { inputOf } from './case-of.ts';
 import { combining } from './combined-uncertainty.ts';
-import { demoWeighing } from './demo.ts';
+import { DEMO, demoWeighing } from './demo.ts';
 import type { Formula, Topic } from './formula.ts';
 import { numbered, sum, summed } from './steps.ts';
 
@@ -86,7 +86,7 @@ const budget: Formula = {
     'The error of a scale is common to all points that it stood under, so its effects add before they are squared. An arm that was measured moves the moment by the mass on it; a mass as stated moves mass and moment as any mass does.',
   example() {
     const { weighing, result } = demoWeighing();
-    const lines = weighingBudget(weighing, result.points, result.adjustments);
+    const lines = weighingBudget(DEMO.aircraft, weighing, result.points, result.adjustments);
     const [scale, display] = [lines[0], lines.find(({ component }) => component.kind === 'display-step')];
     const point = weighing.points[0];
     return {

@@ -34,7 +34,8 @@ export const SECTIONS: readonly Section[] = [
     legend: 'Aircraft',
     fields: under(
       '/aircraft',
-      ...['registration', 'maker', 'model', 'serial', 'regime', 'layout', 'seats', 'maximumMass', 'datum', 'levelling'],
+      ...['registration', 'maker', 'model', 'serial', 'regime', 'class', 'undercarriage', 'seats', 'maximumMass'],
+      ...['datum', 'levelling'],
       ...['airframe/forward', 'airframe/aft'],
     ),
   },

@@ -1,10 +1,10 @@
+import { envelopeIn, statesEnvelope } from '../../../worker/core/calc/loading/aircraft-envelope.ts';
 import {
   checkLoading,
   type FlightVerdict,
   type LoadingCheck,
   type Remedy,
 } from '../../../worker/core/calc/loading/check.ts';
-import { envelopeOf } from '../../../worker/core/calc/loading/envelope.ts';
 import { tanksOf } from '../../../worker/core/calc/loading/fuel.ts';
 import { cgMm } from '../../../worker/core/calc/mass/mass-moment.ts';
 import { isAtMost } from '../../../worker/core/calc/numbers/limit-met.ts';
@@ -94,7 +94,7 @@ function checkOf(typed: Typed, facts: LoadingFacts, asked: readonly Asked[]): Lo
   return checkLoading(facts.aircraft, facts.empty, {
     load: Object.fromEntries(stations.map(({ id }) => [id, kgOf(id)])),
     burnKg: kgOf(BURN),
-    envelope: facts.aircraft.envelope && envelopeOf(facts.aircraft.envelope),
+    envelope: envelopeIn(facts.aircraft),
     leastPilot: facts.leastPilot,
     stepsKg: Object.fromEntries(stations.map(({ id, kgPerUnit }) => [id, kgPerUnit / 2])),
   });
@@ -102,7 +102,7 @@ function checkOf(typed: Typed, facts: LoadingFacts, asked: readonly Asked[]): Lo
 
 function headline({ verdict }: LoadingCheck, { aircraft }: LoadingFacts, fmt: Formatter): string {
   const nameOf = (id: string): string => aircraft.stations.find((station) => station.id === id)?.name ?? id;
-  if (verdict.state === 'inside' && aircraft.envelope)
+  if (verdict.state === 'inside' && statesEnvelope(aircraft))
     return tanksOf(aircraft).length > 0 ? fmt.text(m.answer_insideUntilFuelGone) : fmt.text(m.answer_inside);
   if (verdict.state === 'inside') return fmt.text(m.answer_withinMassesThereNo);
   if (verdict.state === 'no-pilot') return fmt.text(m.answer_enterPilotFirst);
@@ -119,6 +119,13 @@ function headline({ verdict }: LoadingCheck, { aircraft }: LoadingFacts, fmt: Fo
   if (verdict.state === 'too-heavy')
     return fmt.text(m.answer_tooHeavy, { over: fmt.measure('mass', verdict.overKg, ENOUGH) });
   if (verdict.state === 'limit-exceeded') return overLimit(verdict, aircraft, fmt);
+  if (verdict.state === 'too-light-in-flight')
+    return fmt.text(m.answer_tooLightInFlight, { under: fmt.measure('mass', verdict.underKg, ENOUGH) });
+  if (verdict.state === 'outside-laterally')
+    return fmt.text(m.answer_outsideSideways, {
+      side: fmt.term(verdict.side),
+      byArm: fmt.measure('arm', verdict.overMm, ENOUGH),
+    });
   const { side, margin } = verdict.worst;
   const [byMass, byArm] = [fmt.measure('mass', -margin, ENOUGH), fmt.measure('arm', -margin, ENOUGH)];
   if (side === 'below') return fmt.text(m.answer_outsideBelowMassesEnvelope, { byMass });
@@ -146,13 +153,17 @@ function overLimit(
     const stated = loadingLimits.find(({ id }) => id === exceeded.id);
     return fmt.text(m.answer_overLimit2, { over, stated: stated?.text ?? exceeded.id });
   }
+  if (exceeded.kind === 'matched-ballast') {
+    const station = stations.find(({ id }) => id === exceeded.id);
+    return fmt.text(m.answer_overMatched, { station: station?.name ?? exceeded.id, over });
+  }
   return fmt.text(m.answer_over, { massLimitNames: fmt.text(MASS_LIMIT_NAMES[exceeded.kind]), over });
 }
 
 /** Returns mass and balance at take-off and after the planned burn, each with its maximum. */
 function stateLines({ takeOff, landing, path }: LoadingCheck, { aircraft }: LoadingFacts, fmt: Formatter): string[] {
   const { maximumMassKg, maximumLandingMassKg } = aircraft;
-  const hasArms = aircraft.envelope !== undefined;
+  const hasArms = statesEnvelope(aircraft);
   const state = (name: string, at: { massKg: number; momentKgMm: number }, maximumKg: number | undefined): string => {
     const line = hasArms
       ? fmt.text(m.answer_at, { name, mass: fmt.measure('mass', at.massKg), cg: fmt.measure('arm', cgMm(at)) })

@@ -1,7 +1,8 @@
-import { tanksOf } from '../../../worker/core/calc/loading/fuel.ts';
+import { tanksAndWaterOf, unusableOf } from '../../../worker/core/calc/loading/fuel.ts';
 import { loadStationsOf } from '../../../worker/core/calc/loading/load-space.ts';
 import { isAtMost } from '../../../worker/core/calc/numbers/limit-met.ts';
 import type { LoadingFacts } from '../../../worker/core/pack/loading-facts.ts';
+import type { LoadStation } from '../../../worker/core/record/visit.ts';
 import type { Formatter } from '../../../worker/core/text/formatter.ts';
 import * as m from '../../../worker/core/text/generated/messages.ts';
 import { factorOf } from '../../../worker/core/units/quantity.ts';
@@ -14,7 +15,7 @@ export interface Asked {
   id: string;
   name: string;
   unit: string;
-  kind: 'pilot' | 'passenger' | 'baggage' | 'fuel' | 'burn';
+  kind: LoadStation['kind'] | 'fuel' | 'water' | 'burn';
   /** Minimum in units of the field: for a pilot, the minimum mass to fly solo; 0 if none. */
   least: number;
   most: number;
@@ -39,19 +40,21 @@ export function fieldsFor({ aircraft, leastPilot, units }: LoadingFacts, fmt: Fo
     const limits = { least: leastKg / kg, most: maximumMassKg / kg };
     return { id, name, kind, unit: fmt.unit('mass'), ...limits, kgPerUnit: kg };
   });
-  const tanks = tanksOf(aircraft).map(({ id, name, capacityL, unusableL, densityKgPerL }): Asked => {
-    const most = Math.max(0, capacityL - unusableL) / l;
+  const tanks = tanksAndWaterOf(aircraft).map((tank): Asked => {
+    const { id, name, kind, capacityL, densityKgPerL } = tank;
+    const most = Math.max(0, capacityL - unusableOf(tank)) / l;
     const named = {
       id,
-      name: fmt.text(m.fields_usableFuel, { name }),
+      name: kind === 'fuel' ? fmt.text(m.fields_usableFuel, { name }) : name,
       unit: fmt.unit('volume'),
-      kind: 'fuel',
+      kind,
     } as const;
     return { ...named, least: 0, most, kgPerUnit: l * densityKgPerL };
   });
-  const [first] = tanks;
-  if (!first) return seats;
-  const most = tanks.reduce((sum, tank) => sum + tank.most, 0);
+  const fuel = tanks.filter(({ kind }) => kind === 'fuel');
+  const [first] = fuel;
+  if (!first) return [...seats, ...tanks];
+  const most = fuel.reduce((sum, tank) => sum + tank.most, 0);
   return [...seats, ...tanks, { ...first, id: BURN, name: fmt.text(m.fields_fuelBurntFlight), kind: 'burn', most }];
 }
 
@@ -78,6 +81,6 @@ export function entryOf(typed: string, { kind, unit, most, kgPerUnit }: Asked): 
   if (amount < 0) return { state: 'negative' };
   const isBeyond = !isAtMost(amount, most);
   // More than a tank holds is impossible, whereas a seat can be overloaded.
-  if (isBeyond && kind === 'fuel') return { state: 'more-than-it-holds' };
+  if (isBeyond && (kind === 'fuel' || kind === 'water')) return { state: 'more-than-it-holds' };
   return { state: 'read', kg: amount * kgPerUnit, isBeyond };
 }

@@ -1,3 +1,4 @@
+import { envelopeCorners } from '../../../worker/core/calc/loading/aircraft-envelope.ts';
 import type { Assessed } from '../../../worker/core/core.ts';
 import { dueLimit } from '../../../worker/core/pack/views/due-limit.ts';
 import { wireEnd } from '../../../worker/core/pack/views/wire-end.ts';
@@ -78,7 +79,7 @@ function limits({ visit: { aircraft, release } }: Compared, fmt: Formatter): Lin
     ['Maximum mass', fmt.measure('mass', aircraft.maximumMassKg, MAX)],
     ['Maximum zero-fuel mass', massOrNone(fmt, aircraft.maximumZeroFuelMassKg)],
     ['Maximum landing mass', massOrNone(fmt, aircraft.maximumLandingMassKg)],
-    ['Envelope', (aircraft.envelope ?? []).map(corner).join('; ') || NONE],
+    ['Envelope', (envelopeCorners(aircraft) ?? []).map(corner).join('; ') || NONE],
     ...stations,
     ...(release?.limitations ?? []).map((text) => [`Limitation: ${text}`, 'in force'] as const),
   ]);

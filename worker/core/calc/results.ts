@@ -2,8 +2,11 @@ import type { Visit } from '../record/visit.ts';
 import { type AntennasResult, antennaResults } from './antennas/results.ts';
 import { type ReleaseClock, releaseClock } from './clock/release-clock.ts';
 import { type CompassResult, reduceSwing } from './compass/swing.ts';
+import { type ConfigurationResult, otherConfigurations } from './configurations/other-configurations.ts';
 import { type ElectricalResult, electricalResults } from './electrical/results.ts';
 import { compareRuns, type RunComparison } from './engine/engine-runs.ts';
+import { type LateralResult, lateralEmpty } from './lateral/lateral.ts';
+import { lateralOf } from './lateral/lateral-of.ts';
 import { type Applies, applicabilityOf } from './lives/applicability.ts';
 import { type Due, dueList } from './lives/due.ts';
 import { type LoadingSettings, type LoadingSheet, loadingSheet } from './loading/loading-sheet.ts';
@@ -27,6 +30,10 @@ export interface Results {
   residual: Residual | undefined;
   schedule: Schedule | undefined;
   loading: LoadingSheet | undefined;
+  /** Lateral axis; undefined if the record has no lateral arms. */
+  lateral: LateralResult | undefined;
+  /** Every other configuration that has an empty condition. */
+  configurations: ConfigurationResult[];
   electrical: ElectricalResult | undefined;
   wiring: WiringResult | undefined;
   antennas: AntennasResult | undefined;
@@ -59,7 +66,13 @@ export function compute(visit: Visit, settings: Settings): Results {
   const weighing = visit.weighing && reduceWeighing(visit, visit.weighing);
   const comparison = weighing && prediction && compareWeighing(weighing, prediction);
   const schedule = revisedSchedule(visit, change, weighing, prediction);
-  const loading = schedule && loadingSheet(visit, schedule, settings);
+  const ofEmpty = lateralEmpty(visit);
+  const worked = schedule && {
+    massKg: schedule.massKg,
+    momentKgMm: schedule.momentKgMm,
+    lateralKgMm: ofEmpty?.empty.momentKgMm,
+  };
+  const loading = worked && loadingSheet(visit, worked, settings);
   return {
     change,
     prediction,
@@ -68,6 +81,8 @@ export function compute(visit: Visit, settings: Settings): Results {
     residual: weighing && prediction && comparison && residualOf(weighing, prediction, comparison),
     schedule,
     loading,
+    lateral: ofEmpty && lateralOf(visit.aircraft, worked, loading, ofEmpty, settings),
+    configurations: otherConfigurations(visit, worked, change, settings),
     electrical: visit.electrical && electricalResults(visit.electrical),
     wiring: visit.wiring && wiringResults(visit.wiring),
     antennas: visit.antennas && antennaResults(visit.antennas),

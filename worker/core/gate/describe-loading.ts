@@ -30,6 +30,6 @@ export function describeLoading(visit: Visit, { load }: Loading, leastPilotKg = 
 }
 
 function limitsOn(station: Station): { least: number; most: number } {
-  if (station.kind === 'fuel') return { least: 0, most: Math.max(0, usableFuel(station, station.capacityL).massKg) };
+  if ('capacityL' in station) return { least: 0, most: Math.max(0, usableFuel(station, station.capacityL).massKg) };
   return { least: (station.kind === 'pilot' ? station.minimumMassKg : undefined) ?? 0, most: station.maximumMassKg };
 }

@@ -29,6 +29,10 @@ export function budgetName(component: BudgetComponent): Value {
       return said(m.lineName_armMeasured, { point: component.point });
     case 'scatter':
       return said(m.lineName_scatterRuns, { point: component.point, runs: component.runs });
+    case 'levelling':
+      return said(m.lineName_levelling);
+    case 'oil-level':
+      return said(m.lineName_oilLevel);
     case 'mass-as-stated':
       return said(m.lineName_massStated, { line: adjustmentName(component.line) });
   }

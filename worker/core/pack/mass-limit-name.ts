@@ -8,4 +8,6 @@ type OfAircraft = Exclude<ExceededLimit, { id: string }>;
 export const MASS_LIMIT_NAMES: Readonly<Record<OfAircraft['kind'], Message>> = {
   'zero-fuel-mass': m.maximumZeroFuelMass,
   'landing-mass': m.maximumLandingMass,
+  'non-lifting-mass': m.maximumNonLiftingMass,
+  'mass-without-external-load': m.maximumMassWithoutExternalLoad,
 };

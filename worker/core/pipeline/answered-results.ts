@@ -36,7 +36,7 @@ export function answeredResults({ visit, results, posted }: Answerable): Assessm
     pointer: pointerAsPosted(posted, line.pointer),
   });
   const { prediction, comparison, residual, antennas, compass, engineRuns, due, clock } = results;
-  const { weighing, schedule, loading, electrical, surveillance } = results;
+  const { weighing, schedule, loading, lateral, electrical, surveillance } = results;
   return {
     change: answeredChange(results.change, asPosted),
     prediction,
@@ -45,6 +45,12 @@ export function answeredResults({ visit, results, posted }: Answerable): Assessm
     residual,
     schedule: schedule && answeredSchedule(schedule),
     loading: loading && answeredLoading(loading),
+    lateral,
+    configurations: results.configurations.map(({ empty, loading: its, lateral: across }) => ({
+      ...empty,
+      loading: answeredLoading(its),
+      lateral: across,
+    })),
     electrical: electrical && answeredElectrical(electrical),
     wiring: answeredWiring(results.wiring),
     antennas,
@@ -91,7 +97,7 @@ function answeredSchedule(schedule: Schedule): Answered<'schedule'> {
 }
 
 function answeredLoading(sheet: LoadingSheet): Answered<'loading'> {
-  const { extremes, minimumSoloKg, leastPilot, limits, table } = sheet;
+  const { extremes, minimumSoloKg, leastPilot, limits, table, proposals, suspension, cockpitLoads } = sheet;
   return {
     extremes,
     minimumSoloKg,
@@ -99,6 +105,10 @@ function answeredLoading(sheet: LoadingSheet): Answered<'loading'> {
     fullFuelKg: limits.fullFuelKg,
     payloadFullFuelKg: limits.fullTanksPayload.kg,
     limits,
+    proposals,
+    suspension,
+    cockpitLoads,
+    categories: sheet.categories.map(({ id, name, limits: its }) => ({ id, name, limits: its })),
     table: { ...table, rows: table.rows.map((row) => ({ ...row, cells: row.cells.map(answeredCell) })) },
   };
 }

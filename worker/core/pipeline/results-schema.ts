@@ -2,14 +2,18 @@ import * as z from 'zod';
 import { AntennasResult } from '../calc/antennas/antennas-result.ts';
 import { ReleaseClock } from '../calc/clock/clock-result.ts';
 import { CompassResult } from '../calc/compass/compass-result.ts';
+import { ConfigurationEmpty } from '../calc/configurations/configuration-result.ts';
 import { BatterySegment, ElectricalResult, Endurance } from '../calc/electrical/electrical-result.ts';
 import { RunComparison } from '../calc/engine/engine-runs-result.ts';
+import { LateralResult } from '../calc/lateral/lateral-result.ts';
 import { Applies, Due } from '../calc/lives/due-result.ts';
+import { CockpitLoad, SuspensionTable } from '../calc/loading/class-loading-result.ts';
 import {
   AllowedBaggage,
   CrewFuelRow,
   CrewFuelTable,
   Extremes,
+  GroupProposal,
   LeastPilot,
   LoadLimits,
   OTHER_REFUSALS,
@@ -60,6 +64,12 @@ const Loading = z.object({
   fullFuelKg: z.number(),
   payloadFullFuelKg: z.number(),
   limits: LoadLimits,
+  proposals: z.array(GroupProposal).meta({
+    description: 'Joint limits that would each keep every permitted loading inside the envelope',
+  }),
+  suspension: SuspensionTable.optional(),
+  cockpitLoads: z.array(CockpitLoad),
+  categories: z.array(z.object({ id: z.string(), name: z.string(), limits: LoadLimits })),
   table: CrewFuelTable.extend({ rows: z.array(CrewFuelRow.extend({ cells: z.array(Cell) })) }),
 });
 
@@ -99,6 +109,10 @@ export const AssessmentResults = z
     residual: Residual.optional(),
     schedule: RevisedSchedule.optional(),
     loading: Loading.optional(),
+    lateral: LateralResult.optional(),
+    configurations: z
+      .array(ConfigurationEmpty.extend({ loading: Loading, lateral: LateralResult.optional() }))
+      .meta({ description: 'Every other configuration that has an empty condition' }),
     electrical: Electrical.optional(),
     wiring: Wiring.optional(),
     antennas: AntennasResult.optional(),

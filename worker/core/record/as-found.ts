@@ -42,6 +42,7 @@ const DifferentMass = part(
     item,
     mass: EquipmentFields.mass,
     arm: arm('differentMass_arm', 1620, { of: m.item }),
+    lateralArm: EquipmentFields.lateralArm,
     disposition,
     by,
   },

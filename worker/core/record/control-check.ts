@@ -2,12 +2,39 @@ import type * as z from 'zod';
 import * as m from '../text/generated/messages.ts';
 import { choice, flag, line, list, part, person, timestamp } from './field.ts';
 
-const AXES = ['ailerons', 'elevator', 'rudder', 'trim', 'flaps', 'throttle', 'weight-shift'] as const;
+export const AXES = [
+  'ailerons',
+  'elevator',
+  'rudder',
+  'trim',
+  'flaps',
+  'throttle',
+  'weight-shift',
+  'airbrake',
+  'tow-release',
+  'dump-valve',
+  'collective',
+  'cyclic',
+  'pedals',
+  'rotor-brake',
+  'pre-rotator',
+  'canopy-steering',
+  'propeller-pitch',
+  'mixture',
+  'carburettor-heat',
+  'steering',
+  'wheel-brake',
+  'landing-gear',
+  'water-rudder',
+  'other',
+] as const;
+export type ControlAxis = (typeof AXES)[number];
 
 export const Disturbance = part(
   'disturbance',
   {
     axis: choice('disturbance_axis', AXES),
+    control: line('controlCheck_control', 'Cowl flap lever', 60).optional(),
     what: line('disturbance_what', 'Push rod undone to pass the new loom'),
     at: timestamp('disturbance_at', '2026-11-04T17:00:00+01:00', m.controlCheck_reassembly),
   },
@@ -25,6 +52,7 @@ export const ControlCheck = part(
     response: line('controlCheck_response', 'Left aileron up, right aileron down', 100),
     isDirectionRight: flag('controlCheck_isDirectionRight', true),
     isFullAndFree: flag('controlCheck_isFullAndFree', true),
+    control: line('controlCheck_control', 'Cowl flap lever', 60).optional(),
     travel: line('controlCheck_travel', '22° up, 15° down; 20 to 24, 14 to 17', 100).optional(),
   },
   'axis',

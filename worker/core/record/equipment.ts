@@ -1,7 +1,13 @@
 import type * as z from 'zod';
-import { arm, choice, flag, identifier, line, mass, part } from './field.ts';
+import { arm, choice, date, distance, flag, identifier, line, mass, part } from './field.ts';
 
 const MASS_SOURCES = ['weighed', 'maker', 'estimated'] as const;
+
+/** An item that goes back to whoever lent it. */
+export const OnLoan = part('onLoan', {
+  from: line('onLoan_from', 'Stockwell Aero Parts', 80),
+  until: date('onLoan_until', '2026-12-20').optional(),
+});
 
 /** Fields of every line of an equipment list. */
 export const EquipmentFields = {
@@ -15,6 +21,8 @@ export const EquipmentFields = {
   massLimit: mass('equipmentFields_massLimit', 0.05).optional(),
   massSource: choice('equipmentFields_massSource', MASS_SOURCES).optional(),
   arm: arm('equipmentFields_arm', 1620),
+  lateralArm: distance('equipmentFields_lateralArm', 120).optional(),
+  onLoan: OnLoan.optional(),
   required: flag('equipmentFields_required', true).optional(),
 };
 

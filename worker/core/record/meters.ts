@@ -3,7 +3,7 @@ import { choice, count, identifier, line, list, number, part } from './field.ts'
 
 export const Meter = part('meter', {
   id: identifier(['meter'], 'meter_id', 'airframe-hours'),
-  of: choice('meter_of', ['airframe', 'engine', 'propeller'] as const),
+  of: choice('meter_of', ['airframe', 'engine', 'propeller', 'rotor', 'gearbox', 'wing', 'canopy', 'battery'] as const),
   basis: choice('meter_basis', ['flight', 'tacho', 'hour-meter'] as const),
   inHours: number('meter_inHours', 'h', 1204.6, { min: 0, max: 200_000 }),
   outHours: number('meter_outHours', 'h', 1204.9, { min: 0, max: 200_000 }),

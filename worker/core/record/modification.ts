@@ -18,7 +18,7 @@ import {
   timestamp,
 } from './field.ts';
 
-const FATES = ['owner', 'scrapped', 'quarantined', 'returned', 'refitted'] as const;
+const FATES = ['owner', 'scrapped', 'disposal', 'quarantined', 'returned', 'refitted', 'stored'] as const;
 
 const item = (code: string) => reference('equipment-item', 'item_each', 'E07', { code });
 const tracedPart = reference('part', 'tracedPart', 'P3').optional();
@@ -50,6 +50,7 @@ const Relocated = part(
     kind: choice('relocated_kind', ['relocated'] as const),
     item: item('RELOCATED_ITEM_NOT_LISTED'),
     arm: arm('relocated_arm', 3350, { of: m.item }),
+    lateralArm: EquipmentFields.lateralArm,
     location: line('relocated_location', 'Behind seat bulkhead', 80).optional(),
   },
   'item',
@@ -62,8 +63,30 @@ const Replaced = part('replaced', {
   part: tracedPart,
 });
 
+/** What is new in an item that stays. */
+const UPDATES = ['software', 'firmware', 'database', 'setting', 'repair'] as const;
+
+export const Updated = part(
+  'updated',
+  {
+    kind: choice('updated_kind', ['updated'] as const),
+    item: item('UPDATED_ITEM_NOT_LISTED'),
+    what: choice('updated_what', UPDATES),
+    from: line('updated_from', 'SW 4.2', 60),
+    to: line('updated_to', 'SW 5.0', 60),
+    reference: line('updated_reference', 'Service letter 12').optional(),
+  },
+  'item',
+);
+
+const Exchanged = part('exchanged', {
+  kind: choice('exchanged_kind', ['exchanged'] as const),
+  out: list('exchanged_out', part('exchangedOut', taken, 'item'), { min: 1, max: 60 }),
+  in: list('exchanged_in', part('exchangedIn', { ...EquipmentItem.shape, part: tracedPart }), { min: 1, max: 60 }),
+});
+
 export const Change = z
-  .discriminatedUnion('kind', [Removed, Installed, Relocated, Replaced])
+  .discriminatedUnion('kind', [Removed, Installed, Relocated, Replaced, Updated, Exchanged])
   .meta({ ...fieldText('change') });
 export type Change = z.infer<typeof Change>;
 
@@ -107,6 +130,7 @@ export const Modification = part('modification', {
     m.modification_inspectionModification,
   ).optional(),
   changes: list('modification_changes', Change, { max: 200 }),
+  convertsTo: reference('configuration', 'modification_convertsTo', 'floats').optional(),
   drawings: list('modification_drawings', line('modification_drawings_each', 'LM-117 issue B'), { max: 40 }).optional(),
   placards: list('modification_placards', Paper('modification_placards_each', 'TRANSPONDER: ALT ON FOR TAKE-OFF'), {
     max: 40,

@@ -1,8 +1,9 @@
+import { layoutToClass } from './layout-to-class.ts';
 import { pointer, stepsOf } from './pointer.ts';
 import { type Path, renaming, type UpgradeStep } from './upgrade-step.ts';
 
 /** Version of the record that this code works with. Older ones are upgraded on reading, and kept as posted. */
-export const SCHEMA_VERSION = 2;
+export const SCHEMA_VERSION = 3;
 
 /** Each change of format adds its step here, with records of the old form in `fixtures/records`. */
 const UPGRADES: readonly UpgradeStep[] = [
@@ -10,6 +11,7 @@ const UPGRADES: readonly UpgradeStep[] = [
     { of: ['antennas', 'items', '#', 'groundPlane'], before: 'leastRadius', after: 'minimumRadius' },
     { of: ['antennas', 'items', '#'], before: 'leastSpacing', after: 'minimumSpacing' },
   ]),
+  layoutToClass,
 ];
 
 const isObject = (value: unknown): value is Record<string, unknown> =>

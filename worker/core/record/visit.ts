@@ -8,11 +8,26 @@ export type Aircraft = Visit['aircraft'];
 /** Fields of an aircraft that loading needs. */
 export type LoadedAircraft = Pick<
   Aircraft,
-  'stations' | 'loadingLimits' | 'envelope' | 'maximumMassKg' | 'maximumZeroFuelMassKg' | 'maximumLandingMassKg'
+  | 'stations'
+  | 'loadingLimits'
+  | 'envelope'
+  | 'envelopeEquations'
+  | 'envelopeLowerEdge'
+  | 'mac'
+  | 'maximumMassKg'
+  | 'maximumZeroFuelMassKg'
+  | 'maximumLandingMassKg'
+  | 'maximumMassWithExternalLoadKg'
+  | 'minimumMassKg'
+  | 'lateralEnvelope'
+  | 'nonLifting'
 >;
+export type Configuration = NonNullable<Aircraft['configurations']>[number];
 export type Station = Aircraft['stations'][number];
-export type LoadStation = Extract<Station, { armMm: number; maximumMassKg: number }>;
-export type FuelStation = Extract<Station, { capacityL: number }>;
+export type LoadStation = Extract<Station, { minimumMassKg?: number | undefined; maximumMassKg: number }>;
+export type FuelStation = Extract<Station, { unusableL: number }>;
+export type WaterStation = Extract<Station, { kind: 'water' }>;
+export type TankStation = FuelStation | WaterStation;
 export type Baseline = NonNullable<Visit['baseline']>;
 export type EquipmentItem = NonNullable<Baseline['equipment']>[number];
 export type AsFoundLine = NonNullable<Visit['asFound']>[number];

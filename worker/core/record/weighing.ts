@@ -18,6 +18,7 @@ import {
   timestamp,
   volume,
 } from './field.ts';
+import { HangTest } from './suspension.ts';
 
 export const Correction = part('correction', {
   reading: mass('correction_reading', 200),
@@ -36,6 +37,7 @@ export const Scale = part('scale', {
     m.weighing_calibrationScale,
     'SCALE_CALIBRATION_EXPIRED',
   ).optional(),
+  certificate: line('scale_certificate', 'CAL-2026-0311', 60).optional(),
   calibrationDueOn: date('scale_calibrationDueOn', '2027-02-10'),
   corrections: list('scale_corrections', Correction, {
     max: 40,
@@ -49,6 +51,8 @@ export const WeighingPoint = part('weighingPoint', {
   scale: reference('scale', 'weighingPoint_scale', 'S1'),
   arm: arm('weighingPoint_arm', 2210),
   armLimit: distance('weighingPoint_armLimit', 2, { min: 0 }),
+  lateralArm: distance('weighingPoint_lateralArm', -620).optional(),
+  lateralArmLimit: distance('weighingPoint_lateralArmLimit', 2, { min: 0 }).optional(),
   tare: mass('weighingPoint_tare', 0.8).optional(),
   readings: list('weighingPoint_readings', mass('weighingPoint_readings_each', 131.6, { min: -1e5 }), {
     min: 1,
@@ -62,6 +66,7 @@ export const LooseItem = part('looseItem', {
   mass: mass('looseItem_mass', 0.4),
   massLimit: mass('looseItem_massLimit', 0.02).optional(),
   arm: arm('looseItem_arm', 1900),
+  lateralArm: distance('looseItem_lateralArm', -250).optional(),
 });
 
 export const FuelAboard = part('fuelAboard', {
@@ -70,6 +75,13 @@ export const FuelAboard = part('fuelAboard', {
   }),
   volume: volume('fuelAboard_volume', 2),
   volumeLimit: volume('fuelAboard_volumeLimit', 0.5).optional(),
+});
+
+/** A distance measured at the weighing, from which arms follow. */
+export const MeasuredDistance = part('measuredDistance', {
+  name: line('measuredDistance_name', 'Datum plumb line to left main axle', 80),
+  distance: distance('measuredDistance_distance', 2210),
+  limit: distance('measuredDistance_limit', 2, { min: 0 }).optional(),
 });
 
 export const Weighing = part('weighing', {
@@ -86,10 +98,17 @@ export const Weighing = part('weighing', {
   level: part('weighing_level', {
     longitudinalDeg: number('weighing_level_longitudinalDeg', '°', 0.1, { min: -90, max: 90 }),
     lateralDeg: number('weighing_level_lateralDeg', '°', 0, { min: -90, max: 90 }),
+    limitDeg: number('weighing_level_limitDeg', '°', 0.1, { min: 0, max: 10 }).optional(),
   }).optional(),
   fuelState: choice('weighing_fuelState', ['drained-to-unusable', 'dry', 'stated', 'full'] as const).optional(),
   fuelAboard: list('weighing_fuelAboard', FuelAboard, { max: 20 }).optional(),
   oilState: choice('weighing_oilState', ['full', 'drained', 'stated'] as const).optional(),
+  oilArm: arm('weighing_oilArm', 420, { of: m.weighing_oil }).optional(),
+  oilMassLimit: mass('weighing_oilMassLimit', 0.3).optional(),
+  cgHeight: distance('weighing_cgHeight', 800).optional(),
+  support: line('weighing_support', 'Wheels on platforms, ramps taken away').optional(),
+  distances: list('weighing_distances', MeasuredDistance, { max: 20 }).optional(),
+  hangTests: list('weighing_hangTests', HangTest, { max: 8 }).optional(),
   itemsAboard: list('weighing_itemsAboard', LooseItem, { max: 60 }).optional(),
   itemsMissing: list('weighing_itemsMissing', LooseItem, {
     max: 60,

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
+import { envelopeIn } from '../../../../worker/core/calc/loading/aircraft-envelope.ts';
 import { checkLoading } from '../../../../worker/core/calc/loading/check.ts';
-import { envelopeOf } from '../../../../worker/core/calc/loading/envelope.ts';
 import { tanksOf } from '../../../../worker/core/calc/loading/fuel.ts';
 import { loadingFacts } from '../../../../worker/core/pack/loading-facts.ts';
 import { fixturesIn } from '../../../read-fixture.ts';
@@ -13,7 +13,7 @@ async function given(name: string) {
   const facts = loadingFacts(visit, results);
   if (!facts || !results.loading) throw new Error('The visit has no loading sheet');
   const { aircraft, empty, leastPilot } = JSON.parse(JSON.stringify(facts)) as typeof facts;
-  const envelope = aircraft.envelope && envelopeOf(aircraft.envelope);
+  const envelope = envelopeIn(aircraft);
   return { aircraft, empty, leastPilot, envelope, sheet: results.loading };
 }
 

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { loadingExtremes } from '../../../../worker/core/calc/loading/extremes.ts';
+import { unusableOf } from '../../../../worker/core/calc/loading/fuel.ts';
 import { loadingOf } from '../../../../worker/core/calc/loading/loading-of.ts';
 import { judgeOf } from '../../../../worker/core/calc/loading/verdict.ts';
 import { cgMm } from '../../../../worker/core/calc/mass/mass-moment.ts';
@@ -79,7 +80,7 @@ test('loadingExtremes() is at least as extreme as any legal loading tried at ran
 
 /** A share of the way from the least to the greatest mass of a station. */
 function massAt(station: Loadable['aircraft']['stations'][number], share: number): number {
-  if (station.kind === 'fuel') return share * (station.capacityL - station.unusableL) * station.densityKgPerL;
+  if ('capacityL' in station) return share * (station.capacityL - unusableOf(station)) * station.densityKgPerL;
   const least = station.kind === 'pilot' ? (station.minimumMassKg ?? 0) : 0;
   return least + share * (station.maximumMassKg - least);
 }

@@ -33,7 +33,7 @@ describe('loadingSheet()', () => {
 
   test('has no margins and no least pilot without an envelope, as for a weight-shift aircraft', () => {
     const { envelope: _envelope, emptyRange: _range, ...aircraft } = FULL.aircraft;
-    const sheet = sheetOf({ ...FULL, aircraft: { ...aircraft, layout: 'weight-shift' } });
+    const sheet = sheetOf({ ...FULL, aircraft: { ...aircraft, class: 'weight-shift' } });
     expect([sheet?.envelope, sheet?.minimumSoloKg, sheet?.extremes?.margins]).toEqual([undefined, undefined, []]);
     expect(sheet?.loadings.every(({ verdict }) => verdict.state === 'inside')).toBe(true);
   });

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
+import { envelopeIn } from '../../../../worker/core/calc/loading/aircraft-envelope.ts';
 import { burnPathOf } from '../../../../worker/core/calc/loading/burn-path.ts';
 import { crewFuelTable } from '../../../../worker/core/calc/loading/crew-fuel-table.ts';
-import { envelopeOf } from '../../../../worker/core/calc/loading/envelope.ts';
 import { loadingOf } from '../../../../worker/core/calc/loading/loading-of.ts';
 import { judgeOf } from '../../../../worker/core/calc/loading/verdict.ts';
 import { cgMm } from '../../../../worker/core/calc/mass/mass-moment.ts';
@@ -10,7 +10,7 @@ import { readVisit } from '../read-visit.ts';
 
 const { aircraft } = readVisit('nose-wheel-full');
 const EMPTY = { massKg: 326, momentKgMm: 326 * 1650 };
-const envelope = envelopeOf(aircraft.envelope ?? []);
+const envelope = envelopeIn(aircraft);
 
 const verdictOf = (load: Record<string, number>, of = aircraft) =>
   judgeOf(of, { envelope })(loadingOf(of, EMPTY, load));

@@ -1,4 +1,4 @@
-import { fuelArmMm } from '../../../../worker/core/calc/loading/fuel.ts';
+import { fuelArmMm, unusableOf } from '../../../../worker/core/calc/loading/fuel.ts';
 import { type MassMoment, NOTHING } from '../../../../worker/core/calc/mass/mass-moment.ts';
 import type { FuelStation, Station } from '../../../../worker/core/record/visit.ts';
 import type { Loadable } from './random-aircraft.ts';
@@ -85,8 +85,8 @@ function constraintsOn({ aircraft, empty }: Loadable, places: readonly Station[]
   const bounds = places.flatMap((place, index): HalfSpace[] => {
     const unit = places.map((_, other) => (other === index ? 1 : 0));
     const [least, most] =
-      place.kind === 'fuel'
-        ? [0, (place.capacityL - place.unusableL) * place.densityKgPerL]
+      'capacityL' in place
+        ? [0, (place.capacityL - unusableOf(place)) * place.densityKgPerL]
         : [place.kind === 'pilot' ? (place.minimumMassKg ?? 0) : 0, place.maximumMassKg];
     return [
       { a: unit, b: most },

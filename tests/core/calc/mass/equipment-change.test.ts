@@ -48,7 +48,12 @@ function correctionOf(kind: AsFoundLine['kind'], id: string, massKg: number, arm
   return kind === 'missing' ? { kind, item: id } : { kind, item: id, serial: '7' };
 }
 
-function changeOf(kind: Change['kind'], id: string, massKg: number, armMm: number): Change {
+function changeOf(
+  kind: 'installed' | 'relocated' | 'removed' | 'replaced',
+  id: string,
+  massKg: number,
+  armMm: number,
+): Change {
   if (kind === 'installed') return { kind, ...item(`N-${id}`, massKg, armMm) };
   if (kind === 'relocated') return { kind, item: id, armMm };
   if (kind === 'removed') return { kind, item: id, fate: 'owner' };

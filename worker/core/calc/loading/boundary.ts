@@ -1,6 +1,7 @@
 import { isAtMost } from '../numbers/limit-met.ts';
-import type { Group, LoadSpace } from './load-space.ts';
 import type { Loading } from './loading-result.ts';
+import { cheapestLine } from './parametric.ts';
+import type { Group, LoadSpace } from './space.ts';
 
 export type { Loading } from './loading-result.ts';
 
@@ -10,26 +11,33 @@ export type Side = 'forward' | 'aft';
  * Returns the forward or aft boundary of a load space: the loadings with the min. (forward) or max. (aft) moment at
  * each total mass, as corners of a line along which mass rises, up to the maximum mass.
  *
- * Filling stations in the order of their arms gives the exact boundary: the minimum moment at a given total mass is a
- * linear programme over a polymatroid (bounds, and nested or separate groups), which the greedy order solves.
+ * With limits that are nested or disjoint, filling stations in the order of their arms is exact: the minimum moment at
+ * a given total mass is a linear programme over a polymatroid, which the greedy order solves. With limits that cross,
+ * the linear programme itself is solved.
  *
  * @returns an empty list if even the start is over the maximum mass
  * @source greedy filling over a polymatroid: J. Edmonds, 1970, from memory; checked against every corner by
  *   tests/core/calc/loading/extremes.test.ts
  */
 export function boundary(space: LoadSpace, side: Side): Loading[] {
-  const { start, startLoad, maximumMassKg } = space;
-  if (!isAtMost(start.massKg, maximumMassKg)) return [];
+  if (!isAtMost(space.start.massKg, space.maximumMassKg)) return [];
   const direction = side === 'forward' ? 1 : -1;
-  const inOrder = [...space.variables].sort((a, b) => direction * (a.armMm - b.armMm));
-  const left = new Map<Group, number>(space.groups.map((group) => [group, group.maximumKg]));
+  return space.isLaminar ? filledInOrder(space, direction) : solved(space, direction);
+}
+
+function filledInOrder(
+  { start, startLoad, variables, groups, maximumMassKg }: LoadSpace,
+  direction: 1 | -1,
+): Loading[] {
+  const inOrder = [...variables].sort((a, b) => direction * (a.armMm - b.armMm));
+  const left = new Map<Group, number>(groups.map((group) => [group, group.maximumKg]));
   const corners: Loading[] = [{ ...start, load: startLoad }];
   let at: Loading = { ...start, load: startLoad };
   for (const { station, maximumKg, armMm } of inOrder) {
-    const groups = space.groups.filter(({ stations }) => stations.has(station));
-    const room = Math.min(maximumKg, maximumMassKg - at.massKg, ...groups.map((group) => left.get(group) ?? 0));
+    const joined = groups.filter(({ weights }) => weights.has(station));
+    const room = Math.min(maximumKg, maximumMassKg - at.massKg, ...joined.map((group) => left.get(group) ?? 0));
     if (!(room > 0)) continue;
-    for (const group of groups) left.set(group, (left.get(group) ?? 0) - room);
+    for (const group of joined) left.set(group, (left.get(group) ?? 0) - room);
     at = {
       massKg: at.massKg + room,
       momentKgMm: at.momentKgMm + room * armMm,
@@ -40,14 +48,31 @@ export function boundary(space: LoadSpace, side: Side): Loading[] {
   return corners;
 }
 
-/** Whether every two groups are nested or disjoint: the condition under which `boundary` is exact. */
-export function areLaminar(groups: readonly ReadonlySet<string>[]): boolean {
-  return groups.every((a, index) =>
-    groups.slice(index + 1).every((b) => {
-      const shared = [...a].filter((station) => b.has(station)).length;
-      return shared === 0 || shared === a.size || shared === b.size;
-    }),
-  );
+function solved({ start, startLoad, variables, groups, maximumMassKg }: LoadSpace, direction: 1 | -1): Loading[] {
+  const row = (weights: (station: string) => number, bound: number) => ({
+    coefficients: variables.map(({ station }) => weights(station)),
+    bound: Math.max(0, bound),
+  });
+  const line = cheapestLine({
+    upper: variables.map(({ maximumKg }) => maximumKg),
+    costs: variables.map(({ armMm }) => direction * armMm),
+    rows: [
+      row(() => 1, maximumMassKg - start.massKg),
+      ...groups.map(({ weights, maximumKg }) => row((station) => weights.get(station) ?? 0, maximumKg)),
+    ],
+  });
+  return line.map((masses): Loading => {
+    const load: Record<string, number> = { ...startLoad };
+    let { massKg, momentKgMm } = start;
+    for (const [index, { station, armMm }] of variables.entries()) {
+      const addedKg = masses[index] ?? 0;
+      if (addedKg === 0) continue;
+      massKg += addedKg;
+      momentKgMm += addedKg * armMm;
+      load[station] = (load[station] ?? 0) + addedKg;
+    }
+    return { massKg, momentKgMm, load };
+  });
 }
 
 /**

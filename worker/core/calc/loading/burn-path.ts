@@ -1,9 +1,6 @@
-import type { FuelStation, LoadedAircraft } from '../../record/visit.ts';
+import type { FuelStation, LoadedAircraft, TankStation } from '../../record/visit.ts';
 import type { Loading } from './boundary.ts';
-import { tanksOf, usableFuel } from './fuel.ts';
-
-/** Points computed along the burn of a group of tanks: the path is straight unless an arm moves with the content. */
-const STEPS = { straight: 1, curved: 4 } as const;
+import { bendsOf, tanksOf, unusableOf, usableFuel } from './fuel.ts';
 
 /**
  * Returns the burn path of an aircraft: the loadings through which the fuel burns down to unusable, tanks in their burn
@@ -21,11 +18,32 @@ export function burnPathOf(aircraft: LoadedAircraft): (start: Loading) => Loadin
         .map((tank) => ({ tank, usableKg: from.load[tank.id] ?? 0 }))
         .filter(({ usableKg }) => usableKg > 0);
       if (full.length === 0) continue;
-      const steps = full.some(({ tank }) => tank.armByVolume) ? STEPS.curved : STEPS.straight;
-      for (let step = 1; step <= steps; step++) path.push(burnt(from, full, 1 - step / steps));
+      for (const left of sharesLeft(full)) path.push(burnt(from, full, left));
     }
     return path;
   };
+}
+
+/** Chords between two bends of the path: it is straight unless an arm moves with the content. */
+const CURVED_CHORDS = 4;
+
+/**
+ * Returns the shares of the fuel left along the burn of a group of tanks, falling to 0: at every line of their tables,
+ * and at some points between.
+ */
+function sharesLeft(tanks: readonly { tank: FuelStation; usableKg: number }[]): number[] {
+  const curved = tanks.filter(({ tank }) => tank.armByVolume);
+  if (curved.length === 0) return [0];
+  const bends = curved.flatMap(({ tank, usableKg }) =>
+    bendsOf(tank).map((contentL) => ((contentL - unusableOf(tank)) * tank.densityKgPerL) / usableKg),
+  );
+  const falling = [...new Set([1, ...bends.filter((share) => share > 0 && share < 1), 0])].sort((a, b) => b - a);
+  return falling.slice(1).flatMap((to, index) =>
+    Array.from({ length: CURVED_CHORDS }, (_, step) => {
+      const from = falling[index] ?? 1;
+      return from + ((to - from) * (step + 1)) / CURVED_CHORDS;
+    }),
+  );
 }
 
 function burnGroups(aircraft: LoadedAircraft): FuelStation[][] {
@@ -56,6 +74,6 @@ function burnt(from: Loading, tanks: readonly { tank: FuelStation; usableKg: num
  *
  * @source definition of density
  */
-export function usableFuelOf(tank: FuelStation, usableKg: number): { massKg: number; momentKgMm: number } {
-  return usableFuel(tank, tank.unusableL + usableKg / tank.densityKgPerL);
+export function usableFuelOf(tank: TankStation, usableKg: number): { massKg: number; momentKgMm: number } {
+  return usableFuel(tank, unusableOf(tank) + usableKg / tank.densityKgPerL);
 }

@@ -4,7 +4,7 @@ import { isAtLeast, isAtMost } from '../numbers/limit-met.ts';
 import type { Loading } from './boundary.ts';
 import { burnPathOf } from './burn-path.ts';
 import { tanksOf, usableFuel } from './fuel.ts';
-import { loadStationsOf } from './load-space.ts';
+import { isBaggagePlace, loadStationsOf } from './load-space.ts';
 import { loadingOf } from './loading-of.ts';
 import { type JudgedBy, judgeOf, type Verdict } from './verdict.ts';
 
@@ -124,7 +124,7 @@ function curesOf(
   stepsKg: Readonly<Record<string, number>>,
   helps: (load: Readonly<Record<string, number>>) => boolean,
 ): Remedy[] {
-  const baggage = loadStationsOf(aircraft).filter(({ kind }) => kind === 'baggage');
+  const baggage = loadStationsOf(aircraft).filter(isBaggagePlace);
   const places = [
     ...baggage.map(({ id, maximumMassKg }) => ({ id, maxKg: maximumMassKg })),
     ...tanksOf(aircraft).map((tank) => ({ id: tank.id, maxKg: usableFuel(tank, tank.capacityL).massKg })),

@@ -3,7 +3,7 @@ import type { MassMoment } from '../mass/mass-moment.ts';
 import { isAtLeast, isAtMost } from '../numbers/limit-met.ts';
 import type { Loading } from './boundary.ts';
 import { tanksOf } from './fuel.ts';
-import { loadStationsOf } from './load-space.ts';
+import { isBaggagePlace, isSeat, loadStationsOf } from './load-space.ts';
 import { loadingOf } from './loading-of.ts';
 import type { CrewAboard, CrewFuelCell, CrewFuelRow, CrewFuelTable } from './loading-result.ts';
 import type { Verdict } from './verdict.ts';
@@ -33,7 +33,7 @@ export function crewFuelTable(
   const crews = crewsOf(aircraft);
   const fuelAt = (share: number): Record<string, number> =>
     Object.fromEntries(tanks.map((tank, index) => [tank.id, (usableL[index] ?? 0) * share * tank.densityKgPerL]));
-  const places = seats.filter(({ kind }) => kind === 'baggage');
+  const places = seats.filter(isBaggagePlace);
   const allowed = (load: Record<string, number>): CrewFuelCell => {
     const bare = loadingOf(aircraft, empty, load);
     const roomKg = Math.max(0, aircraft.maximumMassKg - bare.massKg);
@@ -65,7 +65,7 @@ export function crewFuelTable(
 
 /** A full aircraft is a separate crew if each of its seats is a station: a mass does not show how many people sit on a bench. */
 function crewsOf(aircraft: Aircraft): { aboard: CrewAboard; used: LoadStation[] }[] {
-  const seats = loadStationsOf(aircraft).filter(({ kind }) => kind !== 'baggage');
+  const seats = loadStationsOf(aircraft).filter(isSeat);
   const pilot = seats.find(({ kind }) => kind === 'pilot');
   const passenger = seats.find(({ kind }) => kind === 'passenger');
   if (!pilot) return [];

@@ -12,12 +12,18 @@ export interface LimitPiece {
   toMm: number;
 }
 
+/** What the lower edge of an envelope is: a true least mass, or only the end of the manufacturer’s drawing. */
+export type LowerEdge = 'limit' | 'end-of-drawing';
+
 /** Forward and aft limits of an envelope over mass. */
 export interface Envelope {
   lowestKg: number;
   highestKg: number;
   forward: LimitPiece[];
   aft: LimitPiece[];
+  /** Limits with their continuation straight down from the lower edge, if that is only the end of the drawing. */
+  reach: { forward: LimitPiece[]; aft: LimitPiece[] };
+  lowerEdge: LowerEdge;
 }
 
 /**
@@ -26,7 +32,7 @@ export interface Envelope {
  * @returns undefined if the polygon has no area, or if a level of mass crosses it more than twice
  * @source common practice, no source
  */
-export function envelopeOf(corners: readonly EnvelopeCorner[]): Envelope | undefined {
+export function envelopeOf(corners: readonly EnvelopeCorner[], lowerEdge: LowerEdge = 'limit'): Envelope | undefined {
   const levels = [...new Set(corners.map(({ massKg }) => massKg))].sort((a, b) => a - b);
   const lowestKg = levels[0] ?? 0;
   const highestKg = levels.at(-1) ?? 0;
@@ -42,7 +48,27 @@ export function envelopeOf(corners: readonly EnvelopeCorner[]): Envelope | undef
     forward.push(front);
     aft.push(rear);
   }
-  return { lowestKg, highestKg, forward, aft };
+  return withReach({ lowestKg, highestKg, forward, aft }, lowerEdge);
+}
+
+/**
+ * Adds the reach of the limits below the lower edge.
+ *
+ * @source common practice, no source: below the end of the drawing the limits of its lowest mass hold
+ */
+export function withReach(
+  limits: Pick<Envelope, 'lowestKg' | 'highestKg' | 'forward' | 'aft'>,
+  lowerEdge: LowerEdge,
+): Envelope {
+  const down = (pieces: readonly LimitPiece[]): LimitPiece[] => {
+    const armMm = pieces[0]?.fromMm ?? 0;
+    return [{ fromKg: 0, toKg: limits.lowestKg, fromMm: armMm, toMm: armMm }, ...pieces];
+  };
+  const reach =
+    lowerEdge === 'end-of-drawing' && limits.lowestKg > 0
+      ? { forward: down(limits.forward), aft: down(limits.aft) }
+      : { forward: limits.forward, aft: limits.aft };
+  return { ...limits, reach, lowerEdge };
 }
 
 /** Returns the sides of the polygon that span a band of mass, from forward to aft at its middle. */

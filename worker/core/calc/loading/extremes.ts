@@ -1,4 +1,4 @@
-import type { Aircraft } from '../../record/visit.ts';
+import type { LoadedAircraft } from '../../record/visit.ts';
 import { cgMm } from '../mass/mass-moment.ts';
 import { boundary, type Loading, type Side } from './boundary.ts';
 import type { Envelope } from './envelope.ts';
@@ -17,7 +17,7 @@ export type { Extreme, Extremes } from './loading-result.ts';
  * @source the adverse-loading check of AC 43.13-1B ch. 10, solved exactly instead of by trial loadings
  */
 export function loadingExtremes(
-  aircraft: Aircraft,
+  aircraft: LoadedAircraft,
   options: LoadSpaceOptions,
   envelope?: Envelope,
 ): Extremes | undefined {

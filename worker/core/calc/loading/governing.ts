@@ -4,6 +4,7 @@ export const GOVERNING = [
   'envelope',
   'zero-fuel-mass',
   'landing-mass',
+  'non-lifting-mass',
   'joint-limits',
   'places',
 ] as const;

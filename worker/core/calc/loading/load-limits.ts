@@ -1,10 +1,12 @@
 import type { LoadedAircraft } from '../../record/visit.ts';
 import { isAtLeast } from '../numbers/limit-met.ts';
-import { envelopeOf } from './envelope.ts';
-import { fullFuelKg } from './fuel.ts';
+import { envelopeIn } from './aircraft-envelope.ts';
+import { fullFuelKg, tanksAndWaterOf, tanksOf, usableFuel } from './fuel.ts';
 import { GOVERNING } from './governing.ts';
+import { jointLimits } from './joint-limits.ts';
 import { loadStationsOf } from './load-space.ts';
 import type { AfterBurn, Allowance, Governing, LoadLimits } from './loading-result.ts';
+import { cheapestLine } from './parametric.ts';
 
 export type { Allowance, Governing, LoadLimits } from './loading-result.ts';
 
@@ -19,23 +21,28 @@ export type { Allowance, Governing, LoadLimits } from './loading-result.ts';
  * on fuel being burnt. The higher load that may take off if fuel is burnt first is reported separately. The centre of
  * gravity does not count here: the loading sheet shows whether a load can be placed inside the envelope.
  *
- * payload = min(m_max − F, m_envelope − F, m_landing − F, m_zero-fuel) − m_empty, up to the capacity of the stations
+ * payload = min(m_max − F, m_envelope − F, m_landing − F, m_zero-fuel) − m_empty, up to what the stations may carry together
  * useful load = min(m_max, m_envelope, m_landing, m_zero-fuel + F) − m_empty, up to the capacity of stations and tanks;
  * m_envelope is the largest mass of the envelope
  *
  * @source definitions of the masses: FAA-H-8083-1B, from memory; of the landing mass our own reading, in this comment
  */
 export function loadLimitsOf(aircraft: LoadedAircraft, emptyKg: number): LoadLimits {
-  const envelope = aircraft.envelope && envelopeOf(aircraft.envelope);
+  const envelope = envelopeIn(aircraft);
   const { maximumMassKg, maximumZeroFuelMassKg, maximumLandingMassKg } = aircraft;
   const fuelKg = fullFuelKg(aircraft);
   const takeOff = { 'maximum-mass': maximumMassKg, envelope: envelope?.highestKg };
   const landing = { 'landing-mass': maximumLandingMassKg };
   const withoutFuel = { 'zero-fuel-mass': maximumZeroFuelMassKg };
-  const places = placesOf(aircraft);
+  const places = placesOf(aircraft, emptyKg, besideFullTanks(aircraft));
   const toTakeOff = minOf([...allowances(takeOff, -fuelKg - emptyKg), ...allowances(withoutFuel, -emptyKg), places]);
   const fullTanksPayload = minOf([toTakeOff, ...allowances(landing, -fuelKg - emptyKg)]);
-  const usefulLoad = minOf([{ ...toTakeOff, kg: toTakeOff.kg + fuelKg }, ...allowances(landing, -emptyKg)]);
+  const usefulLoad = minOf([
+    ...allowances(takeOff, -emptyKg),
+    ...allowances(withoutFuel, fuelKg - emptyKg),
+    placesOf(aircraft, emptyKg, everywhere(aircraft)),
+    ...allowances(landing, -emptyKg),
+  ]);
   const burnFor = (payloadKg: number): number =>
     Math.max(0, emptyKg + Math.max(0, payloadKg) + fuelKg - (maximumLandingMassKg ?? Number.POSITIVE_INFINITY));
   const isByLanding = fullTanksPayload.governedBy === 'landing-mass';
@@ -72,20 +79,69 @@ function minOf([first, ...rest]: readonly Allowance[]): Allowance {
   return rest.reduce((least, each) => (each.kg < least.kg ? each : least), first as Allowance);
 }
 
-/**
- * Returns the joint capacity of seats and baggage compartments. Filling them one after another up to every limit that
- * joins them gives the maximum, as long as no two of these cross; if they do, the release check refuses them, and the
- * figure is not above the true value.
- */
-function placesOf(aircraft: LoadedAircraft): Allowance {
-  const left = (aircraft.loadingLimits ?? []).map(({ stations, maximumMassKg }) => ({ stations, maximumMassKg }));
-  let [kg, aloneKg] = [0, 0];
-  for (const { id, maximumMassKg } of loadStationsOf(aircraft)) {
-    const joined = left.filter(({ stations }) => stations.includes(id));
-    const roomKg = Math.min(maximumMassKg, ...joined.map((limit) => limit.maximumMassKg));
-    for (const limit of joined) limit.maximumMassKg -= roomKg;
-    kg += roomKg;
-    aloneKg += maximumMassKg;
-  }
-  return { kg, governedBy: kg < aloneKg ? 'joint-limits' : 'places' };
+/** Stations that may be filled, and what is aboard already, in kg by station. */
+interface Filling {
+  fills: readonly { id: string; maximumKg: number }[];
+  aboard: ReadonlyMap<string, number>;
+}
+
+/** Returns the joint capacity of stations, up to every limit that joins them. */
+function placesOf(aircraft: LoadedAircraft, emptyKg: number, filling: Filling): Allowance {
+  const kg = mostOn(aircraft, emptyKg, filling);
+  const isBy = (without: LoadedAircraft): boolean => !isAtLeast(kg, mostOn(without, emptyKg, filling));
+  if (aircraft.nonLifting && isBy({ ...aircraft, nonLifting: undefined }))
+    return { kg, governedBy: 'non-lifting-mass' };
+  const alone = filling.fills.reduce((sum, { maximumKg }) => sum + maximumKg, 0);
+  return { kg, governedBy: isAtLeast(kg, alone) ? 'places' : 'joint-limits' };
+}
+
+/** Limits of the whole mass are allowances of their own; here only those count that join stations. */
+const withoutMassLimits = (aircraft: LoadedAircraft): LoadedAircraft => ({
+  ...aircraft,
+  maximumZeroFuelMassKg: undefined,
+  maximumLandingMassKg: undefined,
+  maximumMassWithExternalLoadKg: undefined,
+});
+
+/** Negative if what is aboard already exceeds a limit. */
+function mostOn(aircraft: LoadedAircraft, emptyKg: number, { fills, aboard }: Filling): number {
+  const sets = jointLimits(withoutMassLimits(aircraft), emptyKg).map(({ limits, maximumOn }) => {
+    const rooms = limits.map(({ weights, maximumKg }) => ({
+      weights,
+      bound: maximumKg - [...aboard].reduce((sum, [id, kg]) => sum + (weights.get(id) ?? 0) * kg, 0),
+    }));
+    const shortKg = Math.min(0, ...rooms.map(({ bound }) => bound));
+    if (shortKg < 0) return shortKg;
+    const line = cheapestLine({
+      upper: fills.map(({ id, maximumKg }) => Math.min(maximumKg, maximumOn.get(id) ?? maximumKg)),
+      costs: fills.map(() => 0),
+      rows: rooms.map(({ weights, bound }) => ({ coefficients: fills.map(({ id }) => weights.get(id) ?? 0), bound })),
+    });
+    return (line.at(-1) ?? []).reduce((sum, kg) => sum + kg, 0);
+  });
+  return Math.max(...sets);
+}
+
+/** Places for crew and baggage, with every tank full. */
+function besideFullTanks(aircraft: LoadedAircraft): Filling {
+  return {
+    fills: loadPlaces(aircraft),
+    aboard: new Map(tanksOf(aircraft).map((tank) => [tank.id, usableFuel(tank, tank.capacityL).massKg])),
+  };
+}
+
+/** Every place and every tank. */
+function everywhere(aircraft: LoadedAircraft): Filling {
+  const tanks = tanksAndWaterOf(aircraft).map((tank) => ({
+    id: tank.id,
+    maximumKg: Math.max(0, usableFuel(tank, tank.capacityL).massKg),
+  }));
+  return { fills: [...loadPlaces(aircraft), ...tanks], aboard: new Map() };
+}
+
+/** A load outside that may go beyond the maximum mass is no part of the useful load. */
+function loadPlaces(aircraft: LoadedAircraft): Filling['fills'] {
+  return loadStationsOf(aircraft)
+    .filter(({ kind }) => kind !== 'external' || aircraft.maximumMassWithExternalLoadKg === undefined)
+    .map(({ id, maximumMassKg }) => ({ id, maximumKg: maximumMassKg }));
 }

@@ -1,38 +1,13 @@
-import type { LoadedAircraft, LoadStation } from '../../record/visit.ts';
+import type { LoadedAircraft, LoadStation, TankStation } from '../../record/visit.ts';
 import { type MassMoment, minus } from '../mass/mass-moment.ts';
 import { isAtMost } from '../numbers/limit-met.ts';
-import { fuelContent, fuelSteps, tanksOf, usableFuel } from './fuel.ts';
+import { tankContent, tankLines, tanksAndWaterOf, unusableOf, usableFuel } from './fuel.ts';
+import { jointLimits } from './joint-limits.ts';
+import { areLaminar, type Group, type LoadSpace } from './space.ts';
 
 // A passenger seat counts as any mass from zero to its maximum: a minimum passenger mass is no limit of the
-// aircraft, and the full range is the safe side. Groups that cross are refused (LOADING_LIMITS_CROSS), because
-// filling in order of arms is exact only for nested or separate groups. A tank with a table of arms is followed by
-// chords of up to 1/32 of the tank; the error is hundredths of a millimetre.
-
-/** A station that takes any mass from zero to its maximum, at one arm. */
-export interface Variable {
-  station: string;
-  maximumKg: number;
-  armMm: number;
-}
-
-/** Stations that share a maximum. Any two groups are nested or disjoint, so that filling in order of arm is exact. */
-export interface Group {
-  stations: ReadonlySet<string>;
-  maximumKg: number;
-}
-
-/**
- * One linear piece of all loads of an aircraft: a start and the masses that may be added. A tank with a table of arms
- * adds several pieces, one for each segment of its content.
- */
-export interface LoadSpace {
-  start: MassMoment;
-  /** Mass on each station at the start, in kg above the empty mass. */
-  startLoad: Readonly<Record<string, number>>;
-  variables: readonly Variable[];
-  groups: readonly Group[];
-  maximumMassKg: number;
-}
+// aircraft, and the full range is the safe side. A tank with a table of arms is followed by chords; `tankLines` bounds
+// their error.
 
 /** Restriction of a load: a fixed or limited mass on a station, in kg. Fuel stations count usable fuel. */
 export type Restriction = Readonly<Record<string, { minimumKg?: number; maximumKg?: number }>>;
@@ -44,9 +19,21 @@ export interface LoadSpaceOptions {
   restriction?: Restriction;
 }
 
-/** Returns seats and baggage compartments of an aircraft. */
-export function loadStationsOf(aircraft: LoadedAircraft): LoadStation[] {
-  return aircraft.stations.filter((station): station is LoadStation => station.kind !== 'fuel');
+/** Returns seats, baggage compartments and other places for a mass at one arm. */
+export function loadStationsOf(aircraft: Pick<LoadedAircraft, 'stations'>): LoadStation[] {
+  return aircraft.stations.filter(
+    (station): station is LoadStation => station.kind !== 'fuel' && station.kind !== 'water',
+  );
+}
+
+/** Whether a person sits there. */
+export function isSeat({ kind }: LoadStation): boolean {
+  return kind === 'pilot' || kind === 'passenger';
+}
+
+/** Whether baggage goes there: a compartment, or a locker in a float. */
+export function isBaggagePlace({ kind }: LoadStation): boolean {
+  return kind === 'baggage' || kind === 'locker';
 }
 
 /**
@@ -69,99 +56,95 @@ export function boundsOf(
  * Returns all permitted loads, as pieces that are linear in mass and moment; empty if even the minimum load exceeds a
  * limit.
  *
- * @source common practice, no source; that any two groups must be nested or disjoint follows from boundary()
+ * @source common practice, no source
  */
-export function loadSpaces(
-  aircraft: LoadedAircraft,
-  { empty, leastPilotKg, restriction = {} }: LoadSpaceOptions,
-): LoadSpace[] {
-  const seats = loadStationsOf(aircraft).map((station) => ({
-    station,
-    ...boundsOf(station, leastPilotKg, restriction),
-  }));
-  const startLoad: Record<string, number> = {};
-  let { massKg, momentKgMm } = empty;
-  for (const { station, minimumKg } of seats) {
-    startLoad[station.id] = minimumKg;
-    massKg += minimumKg;
-    momentKgMm += minimumKg * station.armMm;
-  }
-  const groups = groupsOf(aircraft, empty.massKg, startLoad);
-  if (groups.some(({ maximumKg }) => maximumKg < 0)) return [];
-  const base: LoadSpace = {
-    start: { massKg, momentKgMm },
-    startLoad,
-    variables: seats.map(({ station, minimumKg, maximumKg }) => ({
-      station: station.id,
-      maximumKg: maximumKg - minimumKg,
-      armMm: station.armMm,
-    })),
-    groups,
-    maximumMassKg: aircraft.maximumMassKg,
-  };
-  const tanks = tanksOf(aircraft);
-  const tabledTanks = tanks.filter(({ armByVolume }) => armByVolume).length;
-  return tanks.reduce<LoadSpace[]>(
-    (spaces, tank) => {
-      const pieces = tankPieces(tank, fuelSteps(tank, tabledTanks), restriction);
-      return spaces.flatMap((space) => pieces.map((piece) => withTank(space, piece)));
-    },
-    [base],
-  );
-}
-
-/**
- * Returns the remaining capacity of each group with the minimum masses aboard; negative if these are already too much.
- * Without usable fuel the aircraft is bound by its maximum zero-fuel mass, and by its maximum landing mass: a loading
- * that can never land is not permitted.
- */
-function groupsOf(aircraft: LoadedAircraft, emptyKg: number, startLoad: Readonly<Record<string, number>>): Group[] {
-  const limits = (aircraft.loadingLimits ?? []).map(({ stations, maximumMassKg }) => ({
-    stations: new Set(stations),
-    maximumKg: maximumMassKg,
-  }));
-  const all = new Set(Object.keys(startLoad));
-  const withoutFuel = [aircraft.maximumZeroFuelMassKg, aircraft.maximumLandingMassKg];
-  for (const massKg of withoutFuel)
-    if (massKg !== undefined) limits.push({ stations: all, maximumKg: massKg - emptyKg });
-  return limits.map(({ stations, maximumKg }) => {
-    const aboard = [...stations].reduce((sum, station) => sum + (startLoad[station] ?? 0), 0);
-    return { stations, maximumKg: isAtMost(aboard, maximumKg) ? Math.max(0, maximumKg - aboard) : maximumKg - aboard };
+export function loadSpaces(aircraft: LoadedAircraft, options: LoadSpaceOptions): LoadSpace[] {
+  const { empty, leastPilotKg, restriction = {} } = options;
+  return jointLimits(aircraft, empty.massKg).flatMap(({ limits, maximumOn, maximumMassKg }) => {
+    const narrowed = narrowedBy(restriction, maximumOn);
+    const seats = loadStationsOf(aircraft).map((station) => ({
+      station,
+      ...boundsOf(station, leastPilotKg, narrowed),
+    }));
+    const bare: LoadSpace = {
+      start: empty,
+      startLoad: {},
+      variables: [],
+      groups: limits,
+      maximumMassKg,
+      isLaminar: areLaminar(limits.map(({ weights }) => weights)),
+    };
+    const base = seats.reduce<LoadSpace | undefined>(
+      (space, { station, minimumKg, maximumKg }) =>
+        space &&
+        withPiece(space, {
+          station: station.id,
+          start: { massKg: minimumKg, momentKgMm: minimumKg * station.armMm },
+          span: { massKg: maximumKg - minimumKg, momentKgMm: (maximumKg - minimumKg) * station.armMm },
+        }),
+      bare,
+    );
+    const tanks = tanksAndWaterOf(aircraft);
+    const tabledTanks = tanks.filter(({ armByVolume }) => armByVolume).length;
+    return tanks.reduce<LoadSpace[]>(
+      (spaces, tank) => {
+        const pieces = tankPieces(tank, tankLines(tank, { tabledTanks, aircraftKg: empty.massKg }), narrowed);
+        return spaces.flatMap((space) => pieces.flatMap((piece) => withPiece(space, piece) ?? []));
+      },
+      base ? [base] : [],
+    );
   });
 }
 
-interface TankPiece {
+/** A condition that bounds a station tightens the restriction of the caller. */
+function narrowedBy(restriction: Restriction, maximumOn: ReadonlyMap<string, number>): Restriction {
+  if (maximumOn.size === 0) return restriction;
+  const narrowed: Record<string, { minimumKg?: number; maximumKg?: number }> = { ...restriction };
+  for (const [station, maximumKg] of maximumOn) {
+    const stated = narrowed[station] ?? {};
+    narrowed[station] = { ...stated, maximumKg: Math.min(maximumKg, stated.maximumKg ?? maximumKg) };
+  }
+  return narrowed;
+}
+
+/** Content that a station has at least, and what may be added to it at one arm. */
+interface Piece {
   station: string;
   start: MassMoment;
   span: MassMoment;
 }
 
-function tankPieces(
-  tank: ReturnType<typeof tanksOf>[number],
-  steps: readonly number[],
-  restriction: Restriction,
-): TankPiece[] {
-  const { minimumKg = 0, maximumKg = Number.POSITIVE_INFINITY } = restriction[tank.id] ?? {};
-  const contentOf = (usableKg: number): number => tank.unusableL + usableKg / tank.densityKgPerL;
-  const from = contentOf(minimumKg);
+function tankPieces(tank: TankStation, lines: readonly number[], restriction: Restriction): Piece[] {
+  const leastL = tank.kind === 'fuel' ? (tank.leastUsableL ?? 0) : 0;
+  const { minimumKg = leastL * tank.densityKgPerL, maximumKg = Number.POSITIVE_INFINITY } = restriction[tank.id] ?? {};
+  const contentOf = (usableKg: number): number => unusableOf(tank) + usableKg / tank.densityKgPerL;
+  const from = contentOf(Math.min(minimumKg, maximumKg));
   const to = Math.max(from, Math.min(tank.capacityL, contentOf(maximumKg)));
-  const inside = [from, ...steps.filter((content) => content > from && content < to), to];
+  const inside = [from, ...lines.filter((content) => content > from && content < to), to];
   return inside.slice(1).map((end, index) => {
     const begin = inside[index] ?? from;
     return {
       station: tank.id,
       start: usableFuel(tank, begin),
-      span: minus(fuelContent(tank, end), fuelContent(tank, begin)),
+      span: minus(tankContent(tank, end), tankContent(tank, begin)),
     };
   });
 }
 
-function withTank(space: LoadSpace, { station, start, span }: TankPiece): LoadSpace {
+/** Returns the space with another station; undefined if its start already exceeds a group. */
+function withPiece(space: LoadSpace, { station, start, span }: Piece): LoadSpace | undefined {
+  const groups: Group[] = [];
+  for (const group of space.groups) {
+    const takenKg = (group.weights.get(station) ?? 0) * start.massKg;
+    if (!isAtMost(takenKg, group.maximumKg)) return undefined;
+    groups.push(takenKg === 0 ? group : { ...group, maximumKg: Math.max(0, group.maximumKg - takenKg) });
+  }
   const variable = { station, maximumKg: span.massKg, armMm: span.massKg > 0 ? span.momentKgMm / span.massKg : 0 };
   return {
     ...space,
     start: { massKg: space.start.massKg + start.massKg, momentKgMm: space.start.momentKgMm + start.momentKgMm },
     startLoad: { ...space.startLoad, [station]: start.massKg },
     variables: span.massKg > 0 ? [...space.variables, variable] : space.variables,
+    groups,
   };
 }

@@ -31,6 +31,10 @@ export const Extremes = z.object({
 });
 export type Extremes = z.infer<typeof Extremes>;
 
+/** A joint limit that would keep every permitted loading inside the envelope. */
+export const GroupProposal = z.object({ stations: z.array(z.string()), maximumKg: z.number() });
+export type GroupProposal = z.infer<typeof GroupProposal>;
+
 /** Min. mass of a solo pilot in kg, the seat, and the reason for it. */
 export const LeastPilot = z.object({
   station: z.string(),
@@ -77,6 +81,9 @@ export type LoadLimits = z.infer<typeof LoadLimits>;
 export const ExceededLimit = z.discriminatedUnion('kind', [
   z.object({ kind: z.literal('zero-fuel-mass') }),
   z.object({ kind: z.literal('landing-mass') }),
+  z.object({ kind: z.literal('non-lifting-mass') }),
+  z.object({ kind: z.literal('mass-without-external-load') }),
+  z.object({ kind: z.literal('matched-ballast'), id: z.string() }),
   z.object({ kind: z.literal('station'), id: z.string() }),
   z.object({ kind: z.literal('loading-limit'), id: z.string() }),
 ]);
@@ -97,6 +104,9 @@ export const OTHER_REFUSALS = [
   z.object({ state: z.literal('too-light'), station: z.string(), leastKg: z.number(), underKg: z.number() }),
   z.object({ state: z.literal('no-solo'), station: z.string() }).describe('Alone, where nobody may be'),
   z.object({ state: z.literal('too-heavy'), overKg: z.number() }),
+  z.object({ state: z.literal('outside-laterally'), side: z.enum(['left', 'right']), overMm: z.number() }),
+  /** Lighter in flight than the minimum flying mass. */
+  z.object({ state: z.literal('too-light-in-flight'), underKg: z.number() }),
 ] as const;
 
 export const RefusedLoading = z.discriminatedUnion('state', [...OTHER_REFUSALS, OverLimit]);

@@ -1,17 +1,26 @@
+import { classDataOf } from '../../record/classes/index.ts';
 import type { Visit } from '../../record/visit.ts';
 import { factorOf } from '../../units/quantity.ts';
+import { aircraftInCategory } from '../configurations/configured.ts';
 import type { MassMoment } from '../mass/mass-moment.ts';
+import { isAtLeast } from '../numbers/limit-met.ts';
+import { envelopeIn } from './aircraft-envelope.ts';
 import type { Loading } from './boundary.ts';
 import { burnPathOf } from './burn-path.ts';
+import type { CockpitLoad, SuspensionTable } from './class-loading-result.ts';
+import { cockpitLoads } from './cockpit-loads.ts';
 import { type CrewFuelTable, crewFuelTable } from './crew-fuel-table.ts';
-import { type Envelope, envelopeOf } from './envelope.ts';
+import type { Envelope } from './envelope.ts';
 import { type Extremes, loadingExtremes } from './extremes.ts';
 import { fullFuelKg, tanksOf, usableFuel } from './fuel.ts';
 import { type LeastPilot, leastPilot } from './least-pilot.ts';
 import { type LoadLimits, loadLimitsOf } from './load-limits.ts';
 import { loadStationsOf } from './load-space.ts';
 import { loadingOf } from './loading-of.ts';
+import type { GroupProposal } from './loading-result.ts';
+import { groupProposals } from './proposal.ts';
 import { minimumSoloKg } from './solo.ts';
+import { suspensionTable } from './suspension.ts';
 import { judgeOf, type Verdict } from './verdict.ts';
 
 /** Loadings on every loading sheet. */
@@ -35,6 +44,23 @@ export interface LoadingSheet {
   leastPilot: LeastPilot | undefined;
   /** Max. loads and their limits. */
   limits: LoadLimits;
+  /** Joint limits that would each keep every permitted loading inside; empty if all are. */
+  proposals: GroupProposal[];
+  /** Positions of hang point or attachment; undefined if the record has no table. */
+  suspension: SuspensionTable | undefined;
+  /** Least and greatest cockpit load of each state; empty unless the class asks for them. */
+  cockpitLoads: CockpitLoad[];
+  categories: CategorySheet[];
+}
+
+/** Limits of one category, with the same empty mass. */
+export interface CategorySheet {
+  id: string;
+  name: string;
+  envelope: Envelope | undefined;
+  limits: LoadLimits;
+  /** Verdict on each of the named loadings, in this category. */
+  verdicts: Verdict[];
 }
 
 export interface LoadingSettings {
@@ -49,37 +75,70 @@ export interface LoadingSettings {
  */
 export function loadingSheet(
   visit: Pick<Visit, 'aircraft' | 'units'>,
-  empty: MassMoment,
+  empty: EmptyAircraft,
   settings: LoadingSettings,
 ): LoadingSheet {
   const { aircraft } = visit;
-  const envelope = aircraft.envelope && envelopeOf(aircraft.envelope);
+  const envelope = envelopeIn(aircraft);
   const options = { empty, leastPilotKg: settings.leastPilotKg };
   const extremes = loadingExtremes(aircraft, options, envelope);
   const soloKg = envelope && minimumSoloKg(aircraft, options, envelope);
   const least = leastPilot(aircraft, envelope && (soloKg ?? 'nobody'), settings.leastPilotKg);
   const burn = burnPathOf(aircraft);
-  const judge = judgeOf(aircraft, { envelope, leastPilot: least });
+  const lateral = lateralOf(empty);
+  const judge = judgeOf(aircraft, { envelope, leastPilot: least, lateral });
   const named = (kind: ShownLoading, loading: Loading): NamedLoading => ({
     kind,
     path: burn(loading),
     verdict: judge(loading),
   });
+  const loadings = [
+    ...(extremes && envelope
+      ? [named('foremost', extremes.forward.loading), named('rearmost', extremes.aft.loading)]
+      : []),
+    ...standardCrews(visit, empty, settings.standardPersonKg).map(({ kind, loading }) => named(kind, loading)),
+  ];
+  const isInside = extremes?.margins.every(({ margin }) => isAtLeast(margin, 0)) ?? true;
   return {
     envelope,
     extremes,
-    loadings: [
-      ...(extremes && envelope
-        ? [named('foremost', extremes.forward.loading), named('rearmost', extremes.aft.loading)]
-        : []),
-      ...standardCrews(visit, empty, settings.standardPersonKg).map(({ kind, loading }) => named(kind, loading)),
-    ],
+    loadings,
     table: crewFuelTable(aircraft, empty, crewMasses(visit), judge),
     minimumSoloKg: soloKg,
     leastPilot: least,
     limits: loadLimitsOf(aircraft, empty.massKg),
+    proposals: envelope && !isInside ? groupProposals(aircraft, options, envelope) : [],
+    suspension: suspensionTable(aircraft, empty.massKg, crewMasses(visit)),
+    cockpitLoads:
+      envelope && classDataOf(aircraft).computes.includes('cockpit-load')
+        ? cockpitLoads(aircraft, options, envelope)
+        : [],
+    categories: (aircraft.categories ?? []).map((category): CategorySheet => {
+      const inCategory = aircraftInCategory(aircraft, category);
+      const itsEnvelope = envelopeIn(inCategory);
+      const itsJudge = judgeOf(inCategory, {
+        envelope: itsEnvelope,
+        leastPilot: least,
+        lateral,
+      });
+      return {
+        id: category.id,
+        name: category.name,
+        envelope: itsEnvelope,
+        limits: loadLimitsOf(inCategory, empty.massKg),
+        verdicts: loadings.map(({ path: [loading] }) => itsJudge(loading ?? { ...empty, load: {} })),
+      };
+    }),
   };
 }
+
+/** Empty condition, with its lateral moment if that is known. */
+export interface EmptyAircraft extends MassMoment {
+  lateralKgMm?: number | undefined;
+}
+
+const lateralOf = ({ massKg, lateralKgMm }: EmptyAircraft): { massKg: number; lateralKgMm: number } | undefined =>
+  lateralKgMm === undefined ? undefined : { massKg, lateralKgMm };
 
 /** Returns one and two standard persons without baggage, with the fuel that the maximum mass allows. */
 function standardCrews(

@@ -35,7 +35,7 @@ function worstToLimit(line: readonly Loading[], envelope: Envelope, side: Side):
     const alpha = to.momentKgMm - beta * to.massKg;
     const lightKg = onto(envelope, Math.min(from.massKg, to.massKg));
     const heavyKg = onto(envelope, Math.max(from.massKg, to.massKg));
-    for (const piece of envelope[side]) {
+    for (const piece of envelope.reach[side]) {
       const lowKg = Math.max(lightKg, piece.fromKg);
       const highKg = Math.min(heavyKg, piece.toKg);
       if (lowKg > highKg) continue;
@@ -57,9 +57,9 @@ function worstToLimit(line: readonly Loading[], envelope: Envelope, side: Side):
 }
 
 /** A mass equal to an end of the envelope within binary rounding error is moved onto that end, which has limits. */
-function onto({ lowestKg, highestKg }: Envelope, massKg: number): number {
+function onto({ lowestKg, highestKg, lowerEdge }: Envelope, massKg: number): number {
   if (massKg > highestKg) return isAtMost(massKg, highestKg) ? highestKg : massKg;
-  return massKg < lowestKg && isAtLeast(massKg, lowestKg) ? lowestKg : massKg;
+  return lowerEdge === 'limit' && massKg < lowestKg && isAtLeast(massKg, lowestKg) ? lowestKg : massKg;
 }
 
 /** Returns the arm that a piece of a limit gains per kg. */
@@ -68,9 +68,9 @@ function slopeOf({ fromKg, toKg, fromMm, toMm }: LimitPiece): number {
 }
 
 /** Returns margins of masses outside the span of the envelope: it has no limits there, so they count as outside. */
-function massMargins(line: readonly Loading[], { lowestKg, highestKg }: Envelope): Margin[] {
+function massMargins(line: readonly Loading[], { lowestKg, highestKg, lowerEdge }: Envelope): Margin[] {
   return line.flatMap((loading): Margin[] => {
-    if (!isAtLeast(loading.massKg, lowestKg))
+    if (lowerEdge === 'limit' && !isAtLeast(loading.massKg, lowestKg))
       return [{ side: 'below', margin: loading.massKg - lowestKg, loading, limit: lowestKg }];
     if (!isAtMost(loading.massKg, highestKg))
       return [{ side: 'above', margin: highestKg - loading.massKg, loading, limit: highestKg }];

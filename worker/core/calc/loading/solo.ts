@@ -1,4 +1,4 @@
-import type { Aircraft } from '../../record/visit.ts';
+import type { LoadedAircraft } from '../../record/visit.ts';
 import { isAtLeast } from '../numbers/limit-met.ts';
 import type { Envelope } from './envelope.ts';
 import { loadingExtremes } from './extremes.ts';
@@ -20,7 +20,11 @@ const MAX_TRIED_KG = 500;
  * @returns undefined if no pilot up to the seat's maximum may, or without a pilot's station
  * @source common practice, no source; the search is our own
  */
-export function minimumSoloKg(aircraft: Aircraft, options: LoadSpaceOptions, envelope: Envelope): number | undefined {
+export function minimumSoloKg(
+  aircraft: LoadedAircraft,
+  options: LoadSpaceOptions,
+  envelope: Envelope,
+): number | undefined {
   const seats = loadStationsOf(aircraft);
   const pilot = seats.find(({ kind }) => kind === 'pilot');
   if (!pilot) return undefined;

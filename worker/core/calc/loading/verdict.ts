@@ -1,13 +1,16 @@
 import type { LoadedAircraft, LoadStation } from '../../record/visit.ts';
+import { lateralJudge } from '../lateral/lateral-verdict.ts';
+import { interpolate } from '../numbers/interpolate.ts';
 import { isAtLeast, isAtMost } from '../numbers/limit-met.ts';
 import type { Loading } from './boundary.ts';
 import { burnPathOf } from './burn-path.ts';
 import type { Envelope } from './envelope.ts';
-import { tanksOf, usableFuel } from './fuel.ts';
+import { tanksAndWaterOf, usableFuel, waterTanksOf } from './fuel.ts';
 import type { LeastPilot } from './least-pilot.ts';
-import { loadStationsOf } from './load-space.ts';
+import { isSeat, loadStationsOf } from './load-space.ts';
 import type { ExceededLimit, Margin, RefusedLoading } from './loading-result.ts';
 import { worstMargins } from './margin.ts';
+import { type MassLimit, massLimitsOf } from './mass-limits.ts';
 
 export type { ExceededLimit } from './loading-result.ts';
 
@@ -22,6 +25,8 @@ export type Verdict = { state: 'inside'; worst: Margin | undefined } | RefusedLo
 export interface JudgedBy {
   envelope?: Envelope | undefined;
   leastPilot?: LeastPilot | undefined;
+  /** Empty mass and lateral moment, if lateral limits count. */
+  lateral?: { massKg: number; lateralKgMm: number } | undefined;
 }
 
 /**
@@ -32,39 +37,78 @@ export interface JudgedBy {
  */
 export function judgeOf(
   aircraft: LoadedAircraft,
-  { envelope, leastPilot }: JudgedBy = {},
+  { envelope, leastPilot, lateral }: JudgedBy = {},
 ): (loading: Loading) => Verdict {
   const seats = loadStationsOf(aircraft);
-  const limits = massLimits(aircraft);
-  const tanks = tanksOf(aircraft);
+  const masses = massLimitsOf(aircraft);
+  const limits = stationLimits(aircraft);
   const burn = burnPathOf(aircraft);
+  const judgeLaterally = lateral && lateralJudge(aircraft, lateral);
   return (loading) => {
-    const overKg = loading.massKg - aircraft.maximumMassKg;
-    if (!isAtMost(loading.massKg, aircraft.maximumMassKg)) return { state: 'too-heavy', overKg };
-    const withoutFuelKg = loading.massKg - tanks.reduce((sum, { id }) => sum + (loading.load[id] ?? 0), 0);
-    for (const { exceeded, maximumKg } of massesWithoutFuel(aircraft))
-      if (!isAtMost(withoutFuelKg, maximumKg))
-        return { state: 'limit-exceeded', exceeded, overKg: withoutFuelKg - maximumKg };
-    for (const { exceeded, stations, maximumKg } of limits) {
-      const aboardKg = stations.reduce((sum, station) => sum + (loading.load[station] ?? 0), 0);
-      if (!isAtMost(aboardKg, maximumKg)) return { state: 'limit-exceeded', exceeded, overKg: aboardKg - maximumKg };
-    }
+    const { maximumMassKg, maximumMassWithExternalLoadKg } = aircraft;
+    const carriesExternal = seats.some(({ id, kind }) => kind === 'external' && (loading.load[id] ?? 0) > 0);
+    const mostKg = carriesExternal ? (maximumMassWithExternalLoadKg ?? maximumMassKg) : maximumMassKg;
+    if (!isAtMost(loading.massKg, mostKg)) return { state: 'too-heavy', overKg: loading.massKg - mostKg };
+    const over = overMass(masses, loading) ?? overStation(limits, loading.load) ?? overMatched(aircraft, loading.load);
+    if (over) return { state: 'limit-exceeded', ...over };
     const crew = crewVerdict(seats, loading.load, leastPilot);
     if (crew) return crew;
+    const path = burn(loading);
+    const lightestKg = path.at(-1)?.massKg ?? loading.massKg;
+    const { minimumMassKg = 0 } = aircraft;
+    if (!isAtLeast(lightestKg, minimumMassKg))
+      return { state: 'too-light-in-flight', underKg: minimumMassKg - lightestKg };
+    const sideways = judgeLaterally?.(path);
+    if (sideways && !isAtLeast(sideways.marginMm, 0))
+      return { state: 'outside-laterally', side: sideways.side, overMm: -sideways.marginMm };
     if (!envelope) return { state: 'inside', worst: undefined };
-    const worst = worstMargins(burn(loading), envelope).sort((a, b) => a.margin - b.margin)[0];
+    const worst = worstMargins(path, envelope).sort((a, b) => a.margin - b.margin)[0];
     return worst && !isAtLeast(worst.margin, 0) ? { state: 'outside', worst } : { state: 'inside', worst };
   };
 }
 
-function massesWithoutFuel({
-  maximumZeroFuelMassKg,
-  maximumLandingMassKg,
-}: LoadedAircraft): { exceeded: ExceededLimit; maximumKg: number }[] {
-  return [
-    { exceeded: { kind: 'zero-fuel-mass' }, maximumKg: maximumZeroFuelMassKg ?? Number.POSITIVE_INFINITY },
-    { exceeded: { kind: 'landing-mass' }, maximumKg: maximumLandingMassKg ?? Number.POSITIVE_INFINITY },
-  ];
+interface Over {
+  exceeded: ExceededLimit;
+  overKg: number;
+}
+
+const sumOf = (load: Loading['load'], stations: readonly string[]): number =>
+  stations.reduce((sum, station) => sum + (load[station] ?? 0), 0);
+
+/** Returns the limit of the mass without some of the load that is exceeded. */
+function overMass(limits: readonly MassLimit[], { massKg, load }: Loading): Over | undefined {
+  const emptyKg = massKg - sumOf(load, Object.keys(load));
+  for (const { exceeded, stations, maximumKg } of limits) {
+    const overKg = emptyKg + sumOf(load, stations) - maximumKg;
+    if (!isAtMost(maximumKg + overKg, maximumKg)) return { exceeded, overKg };
+  }
+  return undefined;
+}
+
+function overStation(limits: readonly StationLimit[], load: Loading['load']): Over | undefined {
+  for (const { exceeded, stations, maximumKg, when } of limits) {
+    const isMet = !when || when.stations.some((station) => !isAtMost(load[station] ?? 0, when.aboveKg));
+    const aboardKg = sumOf(load, stations);
+    if (isMet && !isAtMost(aboardKg, maximumKg)) return { exceeded, overKg: aboardKg - maximumKg };
+  }
+  return undefined;
+}
+
+/** Returns the tail ballast that is more than its table allows for the water aboard. */
+function overMatched(aircraft: LoadedAircraft, load: Loading['load']): Over | undefined {
+  for (const { id, matched } of waterTanksOf(aircraft)) {
+    if (!matched) continue;
+    const allowedKg = interpolate(
+      matched.table,
+      sumOf(load, matched.to),
+      (row) => row.massKg,
+      (row) => row.ballastKg,
+    );
+    const aboardKg = load[id] ?? 0;
+    if (!isAtMost(aboardKg, allowedKg))
+      return { exceeded: { kind: 'matched-ballast', id }, overKg: aboardKg - allowedKg };
+  }
+  return undefined;
 }
 
 /**
@@ -76,7 +120,7 @@ function crewVerdict(
   load: Loading['load'],
   least: LeastPilot | undefined,
 ): Verdict | undefined {
-  const people = seats.filter(({ id, kind }) => kind !== 'baggage' && (load[id] ?? 0) > 0);
+  const people = seats.filter((seat) => isSeat(seat) && (load[seat.id] ?? 0) > 0);
   const pilots = people.filter(({ kind }) => kind === 'pilot');
   const [first] = pilots;
   if (!first) return { state: 'no-pilot' };
@@ -90,27 +134,30 @@ function crewVerdict(
   return undefined;
 }
 
-interface MassLimit {
+interface StationLimit {
   exceeded: ExceededLimit;
   stations: readonly string[];
   maximumKg: number;
+  when?: { stations: readonly string[]; aboveKg: number } | undefined;
 }
 
-const atStation = (id: string, maximumKg: number): MassLimit => ({
+const atStation = (id: string, maximumKg: number): StationLimit => ({
   exceeded: { kind: 'station', id },
   stations: [id],
   maximumKg,
 });
 
-function massLimits(aircraft: LoadedAircraft): MassLimit[] {
-  const seats = loadStationsOf(aircraft);
+function stationLimits(aircraft: LoadedAircraft): StationLimit[] {
   return [
-    ...seats.map(({ id, maximumMassKg }) => atStation(id, maximumMassKg)),
-    ...(aircraft.loadingLimits ?? []).map(({ id, stations, maximumMassKg }) => ({
+    ...loadStationsOf(aircraft).map(({ id, maximumMassKg }) => atStation(id, maximumMassKg)),
+    ...(aircraft.loadingLimits ?? []).map(({ id, stations, maximumMassKg, when }) => ({
       exceeded: { kind: 'loading-limit', id } as const,
       stations,
       maximumKg: maximumMassKg,
+      when,
     })),
-    ...tanksOf(aircraft).map((tank) => atStation(tank.id, Math.max(0, usableFuel(tank, tank.capacityL).massKg))),
+    ...tanksAndWaterOf(aircraft).map((tank) =>
+      atStation(tank.id, Math.max(0, usableFuel(tank, tank.capacityL).massKg)),
+    ),
   ];
 }

@@ -1,10 +1,11 @@
 import * as z from 'zod';
 import { EquipmentItem as RecordedItem } from '../../record/equipment.ts';
+import { Updated } from '../../record/modification.ts';
 import type { EquipmentItem as Item } from '../../record/visit.ts';
 import { orUndefined } from '../numbers/result-field.ts';
 import { MassMoment, PlacedMass } from './mass-result.ts';
 
-const { mass: _mass, massLimit: _massLimit, arm: _arm, ...sameFields } = RecordedItem.shape;
+const { mass: _mass, massLimit: _massLimit, arm: _arm, lateralArm: _lateralArm, ...sameFields } = RecordedItem.shape;
 
 /** A line of the equipment list, in calculation units. */
 export const EquipmentItem = z.object({
@@ -12,9 +13,10 @@ export const EquipmentItem = z.object({
   massKg: z.number(),
   massLimitKg: z.number().optional(),
   armMm: z.number(),
+  lateralArmMm: z.number().optional(),
 } satisfies { [Field in keyof Item]-?: z.ZodType<Item[Field]> });
 
-export const ChangeKind = z.enum(['removed', 'installed', 'relocated', 'correction']);
+export const ChangeKind = z.enum(['removed', 'installed', 'relocated', 'updated', 'correction']);
 export type ChangeKind = z.infer<typeof ChangeKind>;
 
 /** A signed line of the equipment change: removals are negative. */
@@ -27,6 +29,8 @@ export const ChangeLine = PlacedMass.extend({
   name: orUndefined(z.string()),
   /** Standard uncertainty of the mass, zero if no limit is stated. */
   standardMassKg: z.number(),
+  /** What an update changed in place; undefined for every other kind. */
+  update: orUndefined(z.object({ what: Updated.shape.what, from: z.string(), to: z.string() })),
   /** The item is not on the list, so the line does not count. */
   unlisted: z.boolean(),
   pointer: z.string(),

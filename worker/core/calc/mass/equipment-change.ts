@@ -52,6 +52,12 @@ function changeLines({ modification, change, listed, path }: ChangeStep): Change
     const momentKgMm = listed.massKg * (change.armMm - listed.armMm);
     return [{ ...put({ ...listed, armMm: change.armMm }, place), massKg: 0, momentKgMm, standardMassKg: 0 }];
   }
+  if (change.kind === 'updated') {
+    const place: Place = { kind: 'updated', modification, pointer: at };
+    if (!listed) return [unlistedLine(change.item, place)];
+    const { what, from, to } = change;
+    return [{ ...put(listed, place), massKg: 0, momentKgMm: 0, standardMassKg: 0, update: { what, from, to } }];
+  }
   if (change.kind !== 'installed') {
     const place: Place = { kind: 'removed', modification, pointer: at };
     // The mass weighed on removal takes precedence over the listed one; the arm is the listed one.
@@ -73,6 +79,7 @@ function put(item: EquipmentItem, place: Place): ChangeLine {
     massKg,
     momentKgMm: massKg * armMm,
     standardMassKg: rectangular(massLimitKg),
+    update: undefined,
     unlisted: false,
   };
 }
@@ -90,6 +97,7 @@ function unlistedLine(item: string, place: Place): ChangeLine {
     massKg: 0,
     momentKgMm: 0,
     standardMassKg: 0,
+    update: undefined,
     unlisted: true,
   };
 }

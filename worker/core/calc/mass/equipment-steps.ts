@@ -1,5 +1,13 @@
 import type { AsFoundLine, Change, EquipmentItem, Visit } from '../../record/visit.ts';
 
+/** A change of one item, or of one for another: a group exchanged is one removal or installation for each item. */
+export type PlainChange = Exclude<Change, { kind: 'exchanged' }>;
+
+interface PlacedChange {
+  change: PlainChange;
+  path: (string | number)[];
+}
+
 interface Step {
   /** The item that the step names, as listed before; undefined if it was not on the list. */
   listed: EquipmentItem | undefined;
@@ -16,7 +24,7 @@ export interface CorrectionStep extends Step {
 /** One change of a modification, with the list after the corrections and earlier changes. */
 export interface ChangeStep extends Step {
   modification: string;
-  change: Change;
+  change: PlainChange;
   /** Line number that an installed item would get, if the list already had it. */
   taken: string | undefined;
 }
@@ -39,7 +47,9 @@ export function walkEquipment(visit: EquipmentParts): EquipmentWalk {
   const list: List = new Map(before.map((item) => [item.id, item]));
   const corrections = (visit.asFound ?? []).map((line, index) => correct(list, line, ['asFound', index]));
   const changes = (visit.modifications ?? []).flatMap(({ id, changes: made }, index) =>
-    made.map((change, step) => apply(list, id, change, ['modifications', index, 'changes', step])),
+    made.flatMap((change, step) =>
+      plainChanges(change, ['modifications', index, 'changes', step]).map((each) => apply(list, id, each)),
+    ),
   );
   return { before, corrections, changes, after: [...list.values()] };
 }
@@ -55,24 +65,52 @@ function correct(list: List, line: AsFoundLine, path: (string | number)[]): Corr
   if (line.kind === 'missing') list.delete(line.item);
   if (listed && line.kind === 'different-serial') list.set(listed.id, { ...listed, serial: line.serial });
   if (listed && line.kind === 'different-mass')
-    list.set(listed.id, { ...listed, massKg: line.massKg, armMm: line.armMm });
+    list.set(listed.id, {
+      ...listed,
+      massKg: line.massKg,
+      armMm: line.armMm,
+      lateralArmMm: line.lateralArmMm ?? listed.lateralArmMm,
+    });
   return { line, listed, taken: undefined, path };
 }
 
-function apply(list: List, modification: string, change: Change, path: (string | number)[]): ChangeStep {
+/** Returns the changes of single items in a change, each with its place in the record. */
+export function plainChanges(change: Change, path: (string | number)[]): PlacedChange[] {
+  if (change.kind !== 'exchanged') return [{ change, path }];
+  return [
+    ...change.out.map(
+      (item, index): PlacedChange => ({ change: { kind: 'removed', ...item }, path: [...path, 'out', index] }),
+    ),
+    ...change.in.map(
+      (item, index): PlacedChange => ({ change: { kind: 'installed', ...item }, path: [...path, 'in', index] }),
+    ),
+  ];
+}
+
+function apply(list: List, modification: string, { change, path }: PlacedChange): ChangeStep {
   const listed = change.kind === 'installed' ? undefined : list.get(change.item);
   if (change.kind === 'removed' || change.kind === 'replaced') list.delete(change.item);
   if (listed && change.kind === 'relocated') {
-    list.set(listed.id, { ...listed, armMm: change.armMm, location: change.location ?? listed.location });
+    list.set(listed.id, {
+      ...listed,
+      armMm: change.armMm,
+      lateralArmMm: change.lateralArmMm ?? listed.lateralArmMm,
+      location: change.location ?? listed.location,
+    });
   }
+  if (listed && change.kind === 'updated' && VERSIONED.has(change.what))
+    list.set(listed.id, { ...listed, version: change.to });
   const incoming = incomingItem(change);
   const taken = incoming && list.has(incoming.id) ? incoming.id : undefined;
   if (incoming) list.set(incoming.id, incoming);
   return { modification, change, listed, taken, path };
 }
 
+/** Updates after which the list names the new version. */
+const VERSIONED: ReadonlySet<string> = new Set(['software', 'firmware', 'database']);
+
 /** Returns the item that a change installs, as a line of the list. */
-export function incomingItem(change: Change): EquipmentItem | undefined {
+export function incomingItem(change: PlainChange): EquipmentItem | undefined {
   if (change.kind === 'replaced') return change.by;
   if (change.kind !== 'installed') return undefined;
   const { kind: _kind, part: _part, ...item } = change;

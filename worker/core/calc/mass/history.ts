@@ -73,7 +73,7 @@ function steps(visit: HistoryParts, { lines }: EquipmentChange): Step[] {
     ({ id, title, finishedAt }): Step => ({
       date: dateOf(finishedAt),
       cause: { kind: 'modification', modification: id, title },
-      lines: lines.filter(({ modification }) => modification === id),
+      lines: lines.filter(({ modification, kind }) => modification === id && kind !== 'updated'),
     }),
   );
   return [corrected, ...modified].filter((step) => step.lines.length > 0);

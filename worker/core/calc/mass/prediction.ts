@@ -26,6 +26,11 @@ export function predictEmpty(visit: Pick<Visit, 'baseline'>, change: EquipmentCh
     massSensitivity: 1,
     momentSensitivity: baselineMm,
   };
+  const baselineArmLimit: Influence = {
+    standard: (visit.baseline?.emptyArmLimitMm ?? 0) / COVERAGE_FACTOR,
+    massSensitivity: 0,
+    momentSensitivity: before.massKg,
+  };
   const items = change.lines.map(
     ({ standardMassKg, armMm: itemMm }): Influence => ({
       standard: standardMassKg,
@@ -37,7 +42,7 @@ export function predictEmpty(visit: Pick<Visit, 'baseline'>, change: EquipmentCh
     ...after,
     armMm,
     baseline: { ...before, armMm: baselineMm },
-    standard: combine([baselineLimit, ...items], after.massKg, armMm),
+    standard: combine([baselineLimit, baselineArmLimit, ...items], after.massKg, armMm),
   };
 }
 

@@ -37,7 +37,14 @@ export function revisedSchedule(
     weighedOn: weighing && visit.weighing ? dateOf(visit.weighing.weighedAt) : weighedBefore,
     changesSinceWeighing: weighing ? 0 : change.lines.length,
     usefulLoadKg: loadLimitsOf(visit.aircraft, empty.massKg).usefulLoad.kg,
-    supersedes: visit.baseline?.reference,
+    supersedes: supersededBy(visit),
     history: emptyMassHistory(visit, change, weighing),
   };
+}
+
+/** The schedule of another configuration stays valid: only the earlier one of this configuration is superseded. */
+function supersededBy({ aircraft, baseline }: Pick<Visit, 'aircraft' | 'baseline'>): string | undefined {
+  const { configuration } = aircraft;
+  const isOfAnother = baseline?.configuration !== undefined && baseline.configuration !== configuration?.id;
+  return isOfAnother ? configuration?.supersedes : baseline?.reference;
 }

@@ -1,5 +1,5 @@
 import type { Aircraft, FuelStation, Weighing } from '../../record/visit.ts';
-import { fuelArmMm, fuelContent, tanksOf, usableFuel } from '../loading/fuel.ts';
+import { fuelArmMm, fuelErrorArmMm, tankContent, tanksOf, usableFuel } from '../loading/fuel.ts';
 import { cgMm, type MassMoment, minus, NOTHING } from '../mass/mass-moment.ts';
 import type { Adjustment } from './weighing-result.ts';
 
@@ -31,6 +31,7 @@ function looseItem(item: LooseItem, why: 'aboard' | 'missing', pointer: string):
     armMm: item.armMm,
     massKg,
     momentKgMm: massKg * item.armMm,
+    errorArmMm: item.armMm,
     massLimitKg: item.massLimitKg ?? 0,
   };
 }
@@ -38,7 +39,7 @@ function looseItem(item: LooseItem, why: 'aboard' | 'missing', pointer: string):
 function fuelAdjustments(aircraft: Aircraft, weighing: Weighing, at: string): Adjustment[] {
   if (weighing.fuelState === 'dry') {
     return tanksOf(aircraft).flatMap((tank) => {
-      const change = fuelContent(tank, tank.unusableL);
+      const change = tankContent(tank, tank.unusableL);
       return fuelLine(
         {
           line: { kind: 'unusable-fuel', tank: tank.name },
@@ -87,5 +88,5 @@ function fuelLine(
 ): Adjustment[] {
   if (change.massKg === 0 && line.massLimitKg === 0) return [];
   const armMm = change.massKg === 0 ? fuelArmMm(tank, contentL) : cgMm(change);
-  return [{ ...line, ...change, armMm }];
+  return [{ ...line, ...change, armMm, errorArmMm: fuelErrorArmMm(tank, contentL) }];
 }

@@ -1,4 +1,4 @@
-import type { Weighing } from '../../record/visit.ts';
+import type { Aircraft, Weighing } from '../../record/visit.ts';
 import { rectangular, resolution, standardErrorOfMean } from './uncertainty.ts';
 import type { Adjustment, Contribution, ReducedPoint } from './weighing-result.ts';
 
@@ -11,6 +11,7 @@ import type { Adjustment, Contribution, ReducedPoint } from './weighing-result.t
  * @source JCGM 100:2008 (GUM), 5.1.2 and, of an error common to several points, 5.2.2, from memory
  */
 export function weighingBudget(
+  aircraft: Pick<Aircraft, 'levelAttitude'>,
   weighing: Weighing,
   points: readonly ReducedPoint[],
   adjustments: readonly Adjustment[],
@@ -19,6 +20,8 @@ export function weighingBudget(
     ...weighing.scales.flatMap((scale) => scaleContribution(weighing, scale)),
     ...weighing.points.flatMap((point, index) => pointContributions(weighing, point, points[index])),
     ...adjustments.filter(({ massLimitKg }) => massLimitKg > 0).map(adjustmentContribution),
+    ...levelling(aircraft, weighing, points),
+    ...oilLevel(weighing),
   ];
 }
 
@@ -64,12 +67,50 @@ function pointContributions(
   return contributions;
 }
 
-function adjustmentContribution({ line, massLimitKg, armMm }: Adjustment): Contribution {
+function adjustmentContribution({ line, massLimitKg, errorArmMm }: Adjustment): Contribution {
   return {
     component: { kind: 'mass-as-stated', line },
     quantity: 'mass',
     standard: rectangular(massLimitKg),
     massSensitivity: 1,
-    momentSensitivity: armMm,
+    momentSensitivity: errorArmMm,
   };
+}
+
+const perDegree = Math.PI / 180;
+
+/**
+ * An attitude off by θ moves the centre of gravity by h·tan θ, where h is its height above the points. The attitude as
+ * measured is not corrected for: it counts with the limit of error of the level as the half-width of a distribution.
+ */
+function levelling(
+  { levelAttitude }: Pick<Aircraft, 'levelAttitude'>,
+  { level, cgHeightMm }: Weighing,
+  points: readonly ReducedPoint[],
+): Contribution[] {
+  if (!level || cgHeightMm === undefined) return [];
+  const offDeg = Math.abs(level.longitudinalDeg - (levelAttitude?.longitudinalDeg ?? 0)) + (level.limitDeg ?? 0);
+  if (offDeg === 0) return [];
+  return [
+    {
+      component: { kind: 'levelling' },
+      quantity: 'arm',
+      standard: rectangular(Math.abs(cgHeightMm) * Math.tan(offDeg * perDegree)),
+      massSensitivity: 0,
+      momentSensitivity: points.reduce((sum, { massKg }) => sum + massKg, 0),
+    },
+  ];
+}
+
+function oilLevel({ oilMassLimitKg, oilArmMm }: Weighing): Contribution[] {
+  if (oilMassLimitKg === undefined || oilArmMm === undefined || oilMassLimitKg === 0) return [];
+  return [
+    {
+      component: { kind: 'oil-level' },
+      quantity: 'mass',
+      standard: rectangular(oilMassLimitKg),
+      massSensitivity: 1,
+      momentSensitivity: oilArmMm,
+    },
+  ];
 }

@@ -34,6 +34,8 @@ export const Adjustment = PlacedMass.extend({
   line: AdjustmentLine,
   why: z.enum(['aboard', 'missing', 'fuel', 'unusable-fuel']),
   pointer: z.string(),
+  /** Arm at which an error of its mass acts: of fuel in a tank with a table, not the arm of all of it. */
+  errorArmMm: z.number(),
   /** Limit of error of its mass, zero if none is stated; also if the mass itself is zero. */
   massLimitKg: z.number(),
 });
@@ -48,6 +50,8 @@ export const BudgetComponent = z.discriminatedUnion('kind', [
   ofPoint('arm-as-measured'),
   ofPoint('scatter').extend({ runs: z.int() }),
   z.object({ kind: z.literal('mass-as-stated'), line: AdjustmentLine }),
+  z.object({ kind: z.literal('levelling') }),
+  z.object({ kind: z.literal('oil-level') }),
 ]);
 export type BudgetComponent = z.infer<typeof BudgetComponent>;
 

@@ -22,7 +22,7 @@ export function reduceWeighing({ aircraft }: Pick<Visit, 'aircraft'>, weighing: 
   const empty = total([asWeighed, ...adjustments]);
   if (!hasMass(asWeighed) || !hasMass(empty)) return undefined;
   const armMm = cgMm(empty);
-  const budget = weighingBudget(weighing, points, adjustments);
+  const budget = weighingBudget(aircraft, weighing, points, adjustments);
   const standard = combine(budget, empty.massKg, armMm);
   return {
     points,

@@ -1,3 +1,4 @@
+import { envelopeCorners } from '../../calc/loading/aircraft-envelope.ts';
 import type { LoadingSheet } from '../../calc/loading/loading-sheet.ts';
 import { cgMm, type MassMoment } from '../../calc/mass/mass-moment.ts';
 import * as m from '../../text/generated/messages.ts';
@@ -7,7 +8,8 @@ import { envelopeDrawing } from './envelope-drawing.ts';
 
 /** Draws the envelope with the empty aircraft, both extremes and every fuel-burn path; empty if no envelope is specified. */
 export function envelopeChart(context: PackContext, sheet: LoadingSheet): string {
-  const { envelope: corners, maximumMassKg } = context.visit.aircraft;
+  const { maximumMassKg } = context.visit.aircraft;
+  const corners = envelopeCorners(context.visit.aircraft);
   const { schedule: empty } = context.results;
   if (!corners || !empty) return '';
   const ways = sheet.loadings.map(({ path }, index) => ({ name: String(index + 1), path }));

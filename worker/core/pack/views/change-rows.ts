@@ -8,6 +8,7 @@ const KINDS: Record<ChangeLine['kind'], Message> = {
   removed: m.changeRows_out,
   installed: m.changeRows_in,
   relocated: m.changeRows_moved,
+  updated: m.changeRows_updated,
   correction: m.changeRows_record,
 };
 
@@ -18,10 +19,10 @@ export function changeRows(
 ): { rows: Record<string, string>[]; totalMass: string; totalMoment: string } {
   const sum = total(lines);
   return {
-    rows: lines.map(({ kind, item, name, massKg, armMm, momentKgMm, modification }) => ({
+    rows: lines.map(({ kind, item, name, massKg, armMm, momentKgMm, modification, update }) => ({
       kind: fmt.text(KINDS[kind]),
       item,
-      name: name ?? fmt.text(m.changeRows_notList),
+      name: named(fmt, name, update),
       modification: modification ?? fmt.text(m.changeRows_found),
       mass: fmt.number('mass', massKg, { signed: true, extra: 1 }),
       arm: fmt.number('arm', armMm),
@@ -30,6 +31,14 @@ export function changeRows(
     totalMass: fmt.number('mass', sum.massKg, { signed: true, extra: 1 }),
     totalMoment: fmt.number('moment', sum.momentKgMm, { signed: true }),
   };
+}
+
+/** Returns the name of the item; of one updated in place also what is new in it. */
+function named(fmt: PackContext['fmt'], name: string | undefined, update: ChangeLine['update']): string {
+  if (name === undefined) return fmt.text(m.changeRows_notList);
+  return update
+    ? fmt.text(m.changeRows_fromTo, { name, what: fmt.term(update.what), from: update.from, to: update.to })
+    : name;
 }
 
 /** Returns column heads of mass, arm and moment, with the units of the record. */

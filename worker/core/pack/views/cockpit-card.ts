@@ -1,4 +1,4 @@
-import { envelopeOf } from '../../calc/loading/envelope.ts';
+import { envelopeIn } from '../../calc/loading/aircraft-envelope.ts';
 import { DASH } from '../../text/dash.ts';
 import * as m from '../../text/generated/messages.ts';
 import type { PackContext } from '../context.ts';
@@ -49,7 +49,7 @@ function cardLimit({ name, measure, note }: LimitRow): View {
 
 /** Returns both ends of the permitted centre of gravity at each mass at which they bend; linear between them, undefined beyond. */
 function cgRows({ visit, fmt }: PackContext): View[] {
-  const envelope = visit.aircraft.envelope && envelopeOf(visit.aircraft.envelope);
+  const envelope = envelopeIn(visit.aircraft);
   if (!envelope) return [];
   const { forward, aft } = envelope;
   const masses = [envelope.lowestKg, ...forward.map(({ toKg }) => toKg)];

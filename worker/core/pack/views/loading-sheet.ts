@@ -52,6 +52,8 @@ const VERDICTS = {
   'too-light': m.loadingSheet_pilotTooLight,
   'too-heavy': m.loadingSheet_tooHeavy,
   'limit-exceeded': m.loadingSheet_overLimit,
+  'outside-laterally': m.outside,
+  'too-light-in-flight': m.loadingSheet_tooLightInFlight,
 } as const;
 
 function loadingRow(context: PackContext, { kind, path, verdict }: NamedLoading, index: number): View {
@@ -209,6 +211,8 @@ const REFUSALS = {
   'too-light': m.loadingSheet_pilot,
   'too-heavy': m.loadingSheet_heavy,
   'limit-exceeded': m.loadingSheet_limit,
+  'outside-laterally': m.loadingSheet_sideways,
+  'too-light-in-flight': m.loadingSheet_light,
 } as const;
 
 /**

@@ -15,6 +15,7 @@ const GOVERNING: Readonly<Record<Governing, Message>> = {
   envelope: m.pilotLimits_topEnvelope,
   'zero-fuel-mass': m.maximumZeroFuelMass,
   'landing-mass': m.maximumLandingMass,
+  'non-lifting-mass': m.maximumNonLiftingMass,
   'joint-limits': m.pilotLimits_combinedLimitsSeatsBaggage,
   places: m.pilotLimits_limitsSeatsBaggage,
 };

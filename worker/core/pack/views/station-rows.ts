@@ -1,3 +1,4 @@
+import { unusableOf } from '../../calc/loading/fuel.ts';
 import * as m from '../../text/generated/messages.ts';
 import type { PackContext } from '../context.ts';
 import type { View } from '../render.ts';
@@ -6,7 +7,7 @@ import { bothSystems } from './both-systems.ts';
 /** Returns the stations of the aircraft as printed: name, arm, limits. */
 export function stationRows({ visit, fmt }: PackContext): View[] {
   return visit.aircraft.stations.map((station) => {
-    if (station.kind === 'fuel') {
+    if ('capacityL' in station) {
       const table = station.armByVolume ?? [];
       const first = table[0];
       const last = table.at(-1);
@@ -15,13 +16,13 @@ export function stationRows({ visit, fmt }: PackContext): View[] {
           ? fmt.text(m.to, { text: fmt.number('arm', first.armMm), text2: fmt.number('arm', last.armMm) })
           : fmt.number('arm', station.armMm ?? 0);
       return {
-        name: fmt.text(m.stationRows_usable, {
+        name: fmt.text(station.kind === 'fuel' ? m.stationRows_usable : m.stationRows_water, {
           station: station.name,
           densityKgPerL: fmt.measure('density', station.densityKgPerL),
         }),
         arm,
         least: bothSystems(fmt, 'mass', undefined),
-        most: bothSystems(fmt, 'volume', station.capacityL - station.unusableL, { bound: 'most' }),
+        most: bothSystems(fmt, 'volume', station.capacityL - unusableOf(station), { bound: 'most' }),
       };
     }
     return {

@@ -1,3 +1,4 @@
+import { envelopeCorners } from '../../calc/loading/aircraft-envelope.ts';
 import { payloadAgainst } from '../../calc/loading/payload.ts';
 import { DASH } from '../../text/dash.ts';
 import * as m from '../../text/generated/messages.ts';
@@ -147,7 +148,7 @@ function payloadLine({ visit, regime, fmt }: PackContext, emptyKg: number): stri
 }
 
 function envelopeRows({ visit, fmt }: PackContext): View {
-  const corners = visit.aircraft.envelope ?? [];
+  const corners = envelopeCorners(visit.aircraft) ?? [];
   return {
     hasEnvelope: corners.length > 0,
     envelope: corners.map(({ armMm, massKg }, index) => ({

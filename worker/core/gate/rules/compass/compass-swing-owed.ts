@@ -29,5 +29,5 @@ export const compassSwingOwed: Rule = {
 
 /** Whether equipment was installed or moved: on a small aircraft all of it is near the compass. */
 function isElectrical({ kind }: Change): boolean {
-  return kind === 'installed' || kind === 'replaced' || kind === 'relocated';
+  return kind !== 'removed' && kind !== 'updated';
 }

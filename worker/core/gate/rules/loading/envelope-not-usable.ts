@@ -1,4 +1,4 @@
-import { envelopeOf } from '../../../calc/loading/envelope.ts';
+import { envelopeIn, statesEnvelope } from '../../../calc/loading/aircraft-envelope.ts';
 import * as m from '../../../text/generated/messages.ts';
 import { said } from '../../../text/message.ts';
 import { PRACTICE, type Rule } from '../../rule.ts';
@@ -10,10 +10,10 @@ export const envelopeNotUsable: Rule = {
   remedy: m.envelopeNotUsable_remedy,
   source: PRACTICE,
   check: ({ visit }) => {
-    const { envelope } = visit.aircraft;
-    if (!envelope || envelopeOf(envelope)) return undefined;
+    const { aircraft } = visit;
+    if (!statesEnvelope(aircraft) || envelopeIn(aircraft)) return undefined;
     return {
-      path: ['aircraft', 'envelope'],
+      path: ['aircraft', aircraft.envelopeEquations ? 'envelopeEquations' : 'envelope'],
       sentence: said(m.envelopeNotUsable_cornersEnvelopeNotBound),
     };
   },

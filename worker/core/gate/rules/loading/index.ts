@@ -4,7 +4,6 @@ import { envelopeMissing } from './envelope-missing.ts';
 import { envelopeNotUsable } from './envelope-not-usable.ts';
 import { envelopeWithinUncertainty } from './envelope-within-uncertainty.ts';
 import { leastLoadTooHeavy } from './least-load-too-heavy.ts';
-import { loadingLimitsCross } from './loading-limits-cross.ts';
 import { minimumSoloMassHigh } from './minimum-solo-mass-high.ts';
 import { pilotStationMissing } from './pilot-station-missing.ts';
 import { tankNotUsable } from './tank-not-usable.ts';
@@ -15,7 +14,6 @@ export const LOADING_RULES: readonly Rule[] = [
   envelopeMissing,
   envelopeExceededByLegalLoading,
   envelopeWithinUncertainty,
-  loadingLimitsCross,
   leastLoadTooHeavy,
   pilotStationMissing,
   tankNotUsable,

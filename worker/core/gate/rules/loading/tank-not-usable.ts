@@ -1,3 +1,4 @@
+import { unusableOf } from '../../../calc/loading/fuel.ts';
 import * as m from '../../../text/generated/messages.ts';
 import { said } from '../../../text/message.ts';
 import { hitsIn } from '../../hits.ts';
@@ -11,12 +12,12 @@ export const tankNotUsable: Rule = {
   source: PRACTICE,
   check: ({ visit }) =>
     hitsIn(['aircraft', 'stations'], visit.aircraft.stations, (station) => {
-      if (station.kind !== 'fuel') return undefined;
-      const { name, armMm, armByVolume = [], unusableL, capacityL } = station;
+      if (!('capacityL' in station)) return undefined;
+      const { name, armMm, armByVolume = [], capacityL } = station;
       const data = { station: station.id };
       if (armMm === undefined && armByVolume.length === 0)
         return { sentence: said(m.tankNotUsable_neitherArmNorTable, { station: name }), data };
-      if (!(unusableL < capacityL))
+      if (!(unusableOf(station) < capacityL))
         return { sentence: said(m.tankNotUsable_unusableContentNotBelow, { station: name }), data };
       const rises = armByVolume.slice(1).every(({ volumeL }, step) => volumeL > (armByVolume[step]?.volumeL ?? 0));
       if (rises) return undefined;

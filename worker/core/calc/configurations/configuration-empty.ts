@@ -1,0 +1,131 @@
+import type { Aircraft, Baseline, Configuration, Visit } from '../../record/visit.ts';
+import type { ChangeLine, EquipmentChange } from '../mass/equipment-change.ts';
+import { percentMac } from '../mass/mac.ts';
+import { cgMm, hasMass, type MassMoment, total } from '../mass/mass-moment.ts';
+import type { ConfigurationEmpty, KitMass } from './configuration-result.ts';
+import { configuredAircraft } from './configured.ts';
+
+export type { ConfigurationEmpty } from './configuration-result.ts';
+
+type Standing = NonNullable<Baseline['schedules']>[number];
+
+/** Empty condition of the configuration of the visit, with its lateral moment if known. */
+export interface WorkedEmpty extends MassMoment {
+  lateralKgMm?: number | undefined;
+}
+
+interface Changes {
+  along: EquipmentChange;
+  /** The same changes over the lateral arms; undefined without lateral arms. */
+  across: EquipmentChange | undefined;
+}
+
+/**
+ * Returns the empty condition of every other configuration that has one: from another configuration by its kit, or its
+ * own schedule with the changes of this visit that do not convert the aircraft.
+ *
+ * @source common practice, no source: M′ = M − Σ out + Σ in, in both axes
+ */
+export function configurationEmpties(
+  visit: Visit,
+  worked: WorkedEmpty | undefined,
+  changes: Changes,
+): ConfigurationEmpty[] {
+  const { configurations = [] } = visit.aircraft;
+  const known = new Map<string, ConfigurationEmpty>();
+  const emptyOf = (configuration: Configuration, asking: ReadonlySet<string>): ConfigurationEmpty | undefined => {
+    const found = known.get(configuration.id);
+    if (found || asking.has(configuration.id)) return found;
+    const made = configuration.follows
+      ? following(visit, configuration, baseOf(configuration, new Set([...asking, configuration.id])))
+      : standing(visit, configuration, changes);
+    if (made) known.set(configuration.id, made);
+    return made;
+  };
+  const baseOf = ({ follows }: Configuration, asking: ReadonlySet<string>): WorkedEmpty | undefined => {
+    const from = follows?.configuration;
+    if (from === undefined || from === visit.aircraft.configuration?.id) return worked;
+    const other = configurations.find(({ id }) => id === from);
+    return other && emptyOf(other, asking);
+  };
+  return configurations.flatMap((configuration) => emptyOf(configuration, new Set()) ?? []);
+}
+
+function following(
+  { aircraft }: Visit,
+  configuration: Configuration,
+  base: WorkedEmpty | undefined,
+): ConfigurationEmpty | undefined {
+  const { follows } = configuration;
+  if (!base || !follows) return undefined;
+  const kit = follows.kit.map(({ kind, name, massKg, armMm }): KitMass => {
+    const signedKg = kind === 'off' ? -massKg : massKg;
+    return { name, massKg: signedKg, armMm, momentKgMm: signedKg * armMm };
+  });
+  const lateral = follows.kit.reduce(
+    (sum, { kind, massKg, lateralArmMm = 0 }) => sum + (kind === 'off' ? -massKg : massKg) * lateralArmMm,
+    0,
+  );
+  return placed(aircraft, configuration, total([base, ...kit]), {
+    basis: 'follows',
+    from: follows.configuration ?? aircraft.configuration?.id,
+    kit,
+    lateralKgMm: base.lateralKgMm === undefined ? undefined : base.lateralKgMm + lateral,
+  });
+}
+
+function standing(
+  visit: Visit,
+  configuration: Configuration,
+  { along, across }: Changes,
+): ConfigurationEmpty | undefined {
+  const schedule = visit.baseline?.schedules?.find((each) => each.configuration === configuration.id);
+  const before = schedule && emptyOfSchedule(schedule);
+  if (!schedule || !before) return undefined;
+  const converting = new Set(
+    (visit.modifications ?? []).filter(({ convertsTo }) => convertsTo !== undefined).map(({ id }) => id),
+  );
+  const counts = ({ modification }: ChangeLine): boolean => modification === undefined || !converting.has(modification);
+  const lines = along.lines.filter(counts);
+  const lateralLines = across?.lines.filter(counts) ?? [];
+  const isChanged = lines.some(({ massKg, momentKgMm }) => massKg !== 0 || momentKgMm !== 0);
+  return placed(visit.aircraft, configuration, total([before, ...lines]), {
+    basis: isChanged ? 'changed' : 'stands',
+    reference: schedule.reference,
+    date: schedule.date,
+    weighedOn: schedule.weighedOn ?? (schedule.basis === 'weighed' ? schedule.date : undefined),
+    kit: [],
+    lateralKgMm: before.lateralKgMm === undefined ? undefined : before.lateralKgMm + total(lateralLines).momentKgMm,
+  });
+}
+
+function emptyOfSchedule(schedule: Standing): WorkedEmpty | undefined {
+  const { emptyMassKg: massKg, emptyMomentKgMm, emptyArmMm, emptyLateralArmMm, emptyLateralMomentKgMm } = schedule;
+  if (emptyMomentKgMm === undefined && emptyArmMm === undefined) return undefined;
+  const lateralKgMm =
+    emptyLateralMomentKgMm ?? (emptyLateralArmMm === undefined ? undefined : massKg * emptyLateralArmMm);
+  return { massKg, momentKgMm: emptyMomentKgMm ?? massKg * (emptyArmMm ?? 0), lateralKgMm };
+}
+
+type About = Pick<ConfigurationEmpty, 'basis' | 'kit' | 'lateralKgMm'> &
+  Partial<Pick<ConfigurationEmpty, 'from' | 'reference' | 'date' | 'weighedOn'>>;
+
+function placed(
+  aircraft: Aircraft,
+  configuration: Configuration,
+  empty: MassMoment,
+  about: About,
+): ConfigurationEmpty | undefined {
+  if (!hasMass(empty)) return undefined;
+  const armMm = cgMm(empty);
+  const { massKg, momentKgMm } = empty;
+  return {
+    ...{ id: configuration.id, name: configuration.name, massKg, momentKgMm, armMm },
+    macPercent: percentMac(configuredAircraft(aircraft, configuration).mac, armMm),
+    from: undefined,
+    reference: undefined,
+    date: undefined,
+    weighedOn: undefined,
+    ...about,
+  };
+}
