@@ -32,6 +32,27 @@ describe('a record of an older version', () => {
       expect(upgrade({ schemaVersion: version })).toEqual({ schemaVersion: SCHEMA_VERSION });
   });
 
+  test('of version 2 has its layout as undercarriage, and its class unstated but for weight-shift control', () => {
+    const ofClass = (name: string) => {
+      const { class: of, undercarriage } = (upgrade(readFixture(`records/version-2/${name}`)) as VisitRecord).aircraft;
+      return [of, undercarriage];
+    };
+    expect(['nose-wheel-full', 'weighing-only', 'trike'].map(ofClass)).toEqual([
+      ['unstated', 'nose-wheel'],
+      ['unstated', 'tail-wheel'],
+      ['weight-shift', undefined],
+    ]);
+    for (const name of ['nose-wheel-full', 'weighing-only', 'trike', 'computed-only'])
+      expect(readRecord(readFixture(`records/version-2/${name}`)).ok).toBe(true);
+  });
+
+  test('says a wrong layout where it was posted', () => {
+    const old = readFixture('records/version-2/weighing-only');
+    expect(issuesOf(old, [{ op: 'replace', path: '/aircraft/layout', value: 'hovercraft' }])).toEqual([
+      ['RECORD_VALUE_WRONG', '/aircraft/layout', 'Correct it'],
+    ]);
+  });
+
   test('stays as it was posted itself', () => {
     expect(OLD).toMatchObject({ schemaVersion: 1 });
     expect(OLD).toEqual(readFixture('records/version-1/nose-wheel-full'));
@@ -48,7 +69,9 @@ describe('a record of an older version', () => {
     ]);
     expect(JSON.stringify(PRESENT)).toBe(
       JSON.stringify(OLD)
-        .replace('"schemaVersion":1', '"schemaVersion":2')
+        .replace('"schemaVersion":1', '"schemaVersion":3')
+        .replace('"aircraft":{', '"aircraft":{"class":"unstated",')
+        .replace('"layout":"nose-wheel"', '"undercarriage":"nose-wheel"')
         .replaceAll('"leastRadius"', '"minimumRadius"')
         .replaceAll('"leastSpacing"', '"minimumSpacing"'),
     );
@@ -70,7 +93,7 @@ describe('a record of an older version', () => {
   });
 
   test('of no known version is left alone', () => {
-    for (const version of [0, -1, 1.5, '1', null, undefined, 3, Number.NaN]) {
+    for (const version of [0, -1, 1.5, '1', null, undefined, 4, Number.NaN]) {
       const record = { schemaVersion: version, antennas: { items: [{ leastSpacing: 1 }] } };
       expect(upgrade(record)).toBe(record);
     }
@@ -107,7 +130,7 @@ describe('what is wrong with it is said of the record as posted', () => {
 
   test('a name of an earlier version', () => {
     const at = '/antennas/items/1/leastSpacing';
-    const remedy = 'Write "minimumSpacing", its name in schemaVersion 2';
+    const remedy = 'Write "minimumSpacing", its name in schemaVersion 3';
     expect(issuesOf(PRESENT, [{ op: 'add', path: at, value: 5 }])).toEqual([['RECORD_KEY_UNKNOWN', at, remedy]]);
   });
 
@@ -127,7 +150,11 @@ describe('places in a record as it was posted', () => {
       expect(presentPath(posted)).toEqual(path);
       return posted.join() === path.join() ? [] : [pointer(...posted)];
     });
-    expect(moved).toEqual(['/antennas/items/7/groundPlane/leastRadius', '/antennas/items/7/leastSpacing']);
+    expect(moved).toEqual([
+      '/aircraft/layout',
+      '/antennas/items/7/groundPlane/leastRadius',
+      '/antennas/items/7/leastSpacing',
+    ]);
   });
 
   test('are those of the finding in a record of the present version, and of none', () => {

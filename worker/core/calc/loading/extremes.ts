@@ -1,8 +1,9 @@
 import type { LoadedAircraft } from '../../record/visit.ts';
-import { cgMm } from '../mass/mass-moment.ts';
+import { cgMm, type MassMoment } from '../mass/mass-moment.ts';
 import { boundary, type Loading, type Side } from './boundary.ts';
 import type { Envelope } from './envelope.ts';
 import { type LoadSpaceOptions, loadSpaces } from './load-space.ts';
+import { loadingOf } from './loading-of.ts';
 import type { Extreme, Extremes, Margin } from './loading-result.ts';
 import { worstMargins } from './margin.ts';
 
@@ -32,7 +33,31 @@ export function loadingExtremes(
   const aft = outermost(lines.aft.flat(), 'aft');
   if (!forward || !aft) return undefined;
   const margins = envelope ? worstOfAll(lines, envelope) : [];
-  return { forward, aft, margins };
+  const exact = exactly(aircraft, options.empty);
+  return {
+    forward: exactExtreme(forward, exact),
+    aft: exactExtreme(aft, exact),
+    margins: margins.map((each) => exactMargin(each, exact)),
+  };
+}
+
+/** Returns a loading with the moment of its tables of arms, and not of the chords that follow them. */
+function exactly(aircraft: LoadedAircraft, empty: MassMoment): (loading: Loading) => Loading {
+  const isTabled = aircraft.stations.some((station) => 'armByVolume' in station && station.armByVolume !== undefined);
+  return (loading) => (isTabled ? loadingOf(aircraft, empty, loading.load) : loading);
+}
+
+function exactExtreme({ loading }: Extreme, exact: (loading: Loading) => Loading): Extreme {
+  const at = exact(loading);
+  return { loading: at, armMm: cgMm(at) };
+}
+
+function exactMargin(margin: Margin, exact: (loading: Loading) => Loading): Margin {
+  const { side, loading } = margin;
+  const at = exact(loading);
+  if (side === 'below' || side === 'above') return { ...margin, loading: at };
+  const movedMm = cgMm(at) - cgMm(loading);
+  return { ...margin, loading: at, margin: margin.margin + (side === 'forward' ? movedMm : -movedMm) };
 }
 
 function outermost(loadings: readonly Loading[], side: Side): Extreme | undefined {

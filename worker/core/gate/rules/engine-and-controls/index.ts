@@ -1,6 +1,8 @@
 import type { Rule } from '../../rule.ts';
 import { controlCheckedByOne } from './control-checked-by-one.ts';
 import { controlDirectionNotProved } from './control-direction-not-proved.ts';
+import { controlNotOfClass } from './control-not-of-class.ts';
+import { controlUnnamed } from './control-unnamed.ts';
 import { controlWrong } from './control-wrong.ts';
 import { engineChanged } from './engine-changed.ts';
 import { engineLimitExceeded } from './engine-limit-exceeded.ts';
@@ -26,4 +28,6 @@ export const ENGINE_AND_CONTROLS_RULES: readonly Rule[] = [
   controlDirectionNotProved,
   controlWrong,
   controlCheckedByOne,
+  controlUnnamed,
+  controlNotOfClass,
 ];

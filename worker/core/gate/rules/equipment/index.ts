@@ -25,6 +25,8 @@ import { requiredItemRemoved } from './required-item-removed.ts';
 import { supplementOwed } from './supplement-owed.ts';
 import { testBeforeModification } from './test-before-modification.ts';
 import { testOwedNotDone } from './test-owed-not-done.ts';
+import { updateContradicted } from './update-contradicted.ts';
+import { updatedItemNotListed } from './updated-item-not-listed.ts';
 
 /** Modifications and equipment. */
 export const EQUIPMENT_RULES: readonly Rule[] = [
@@ -54,4 +56,6 @@ export const EQUIPMENT_RULES: readonly Rule[] = [
   asFoundItemNotListed,
   asFoundRequiredMissing,
   negligibleChange,
+  updatedItemNotListed,
+  updateContradicted,
 ];

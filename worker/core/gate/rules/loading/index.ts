@@ -1,11 +1,22 @@
 import type { Rule } from '../../rule.ts';
+import { classContradicted } from './class-contradicted.ts';
+import { classUnstated } from './class-unstated.ts';
+import { cockpitStateImpossible } from './cockpit-state-impossible.ts';
+import { configurationWithoutSchedule } from './configuration-without-schedule.ts';
 import { envelopeExceededByLegalLoading } from './envelope-exceeded-by-legal-loading.ts';
 import { envelopeMissing } from './envelope-missing.ts';
 import { envelopeNotUsable } from './envelope-not-usable.ts';
 import { envelopeWithinUncertainty } from './envelope-within-uncertainty.ts';
+import { lateralArmMissing } from './lateral-arm-missing.ts';
+import { lateralLimitsMissing } from './lateral-limits-missing.ts';
+import { lateralLimitsNotUsable } from './lateral-limits-not-usable.ts';
 import { leastLoadTooHeavy } from './least-load-too-heavy.ts';
 import { minimumSoloMassHigh } from './minimum-solo-mass-high.ts';
+import { nonLiftingMassExceeded } from './non-lifting-mass-exceeded.ts';
+import { pilotComputesLoading } from './pilot-computes-loading.ts';
 import { pilotStationMissing } from './pilot-station-missing.ts';
+import { suspensionGap } from './suspension-gap.ts';
+import { suspensionUnstated } from './suspension-unstated.ts';
 import { tankNotUsable } from './tank-not-usable.ts';
 
 /** Envelope, stations and loading. */
@@ -18,4 +29,15 @@ export const LOADING_RULES: readonly Rule[] = [
   pilotStationMissing,
   tankNotUsable,
   minimumSoloMassHigh,
+  pilotComputesLoading,
+  classUnstated,
+  classContradicted,
+  lateralLimitsMissing,
+  lateralLimitsNotUsable,
+  lateralArmMissing,
+  configurationWithoutSchedule,
+  suspensionGap,
+  suspensionUnstated,
+  cockpitStateImpossible,
+  nonLiftingMassExceeded,
 ];

@@ -12,7 +12,7 @@ export const fuelStateUnstated: Rule = {
   source: read('AC 43.13-1B ch. 10; CAP 562 weighing leaflet'),
   check: ({ visit }) => {
     const { weighing } = visit;
-    if (!weighing) return undefined;
+    if (!weighing || tanksOf(visit.aircraft).length === 0) return undefined;
     if (weighing.fuelState === undefined)
       return { path: ['weighing', 'fuelState'], sentence: said(m.fuelStateUnstated_weighingNotSayWhat) };
     if (weighing.fuelState !== 'stated') return undefined;

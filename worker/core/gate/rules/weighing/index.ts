@@ -1,11 +1,14 @@
 import type { Rule } from '../../rule.ts';
 import { baselineInFuture } from './baseline-in-future.ts';
 import { baselineMissing } from './baseline-missing.ts';
+import { baselineMomentDiffers } from './baseline-moment-differs.ts';
 import { baselineNotLastPack } from './baseline-not-last-pack.ts';
 import { emptyCgOutsideRange } from './empty-cg-outside-range.ts';
 import { emptyMassAboveCap } from './empty-mass-above-cap.ts';
 import { emptyMassNotPositive } from './empty-mass-not-positive.ts';
 import { fuelStateUnstated } from './fuel-state-unstated.ts';
+import { hangAngleOutside } from './hang-angle-outside.ts';
+import { lateralPredictionDiffers } from './lateral-prediction-differs.ts';
 import { leftRightUnequal } from './left-right-unequal.ts';
 import { levelExceeded } from './level-exceeded.ts';
 import { levelUnstated } from './level-unstated.ts';
@@ -48,4 +51,7 @@ export const WEIGHING_RULES: readonly Rule[] = [
   baselineMissing,
   baselineInFuture,
   baselineNotLastPack,
+  hangAngleOutside,
+  lateralPredictionDiffers,
+  baselineMomentDiffers,
 ];

@@ -8,20 +8,22 @@ import { PRACTICE, type Rule } from '../../rule.ts';
 export const levelExceeded: Rule = {
   code: 'LEVEL_EXCEEDED',
   severity: 'blocks',
-  meaning: 'The aircraft was not level when weighed',
+  meaning: 'The aircraft was not in its attitude for weighing',
   remedy: m.levelExceeded_remedy,
   source: PRACTICE,
   check: ({ visit, regime }) => {
     const level = visit.weighing?.level;
     if (!level) return undefined;
-    const limit = regime.levelToleranceDeg.value;
+    const { levelAttitude } = visit.aircraft;
+    const limit = levelAttitude?.toleranceDeg ?? regime.levelToleranceDeg.value;
     return hits(['longitudinalDeg', 'lateralDeg'] as const, (axis) => {
-      if (isAtMost(Math.abs(level[axis]), limit)) return undefined;
-      const [angleText, limitText] = figure.plainApart(level[axis], limit, 1);
+      const offDeg = level[axis] - (levelAttitude?.[axis] ?? 0);
+      if (isAtMost(Math.abs(offDeg), limit)) return undefined;
+      const [angleText, limitText] = figure.plainApart(offDeg, limit, 1);
       return {
         path: ['weighing', 'level', axis],
         sentence: said(m.levelExceeded_attitudeLevelLimit, { angle: angleText, limit: limitText }),
-        data: { angleDeg: level[axis], limitDeg: limit },
+        data: { angleDeg: offDeg, limitDeg: limit },
       };
     });
   },

@@ -1,3 +1,4 @@
+import { hasOil } from '../../../record/classes/index.ts';
 import * as m from '../../../text/generated/messages.ts';
 import { said } from '../../../text/message.ts';
 import { termOf } from '../../../text/terms.ts';
@@ -11,7 +12,7 @@ export const oilStateUnstated: Rule = {
   source: read('AC 43.13-1B ch. 10 (oil convention)'),
   check: ({ visit }) => {
     const { weighing } = visit;
-    if (!weighing || !visit.aircraft.engine) return undefined;
+    if (!weighing || !hasOil(visit.aircraft)) return undefined;
     if (weighing.oilState === undefined)
       return { path: ['weighing', 'oilState'], sentence: said(m.oilStateUnstated_weighingNotSayWhether) };
     const added = (weighing.itemsMissing ?? []).some(({ name }) => /\boil|öl/iu.test(name));
