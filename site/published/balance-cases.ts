@@ -22,7 +22,7 @@ const wantedBalance = ({ mass, arm, wanted, place }: Wanted): Parameters<typeof 
 
 /** Topics of masses and arms, in any one system of units. */
 export const BALANCE_TOPICS = {
-  /** Totals, and the moment of every part by its number. */
+  /** Totals, and the moments of the parts by their numbers. */
   'mass-moment': ({ parts }: { parts: Part[] }) => {
     const all = parts.map(({ mass, arm = Number.NaN, moment }) =>
       moment === undefined ? atArm(mass, arm) : { massKg: mass, momentKgMm: moment },
@@ -46,7 +46,7 @@ export const BALANCE_TOPICS = {
 
   'mass-to-remove': (input: Wanted) => ({ mass: massToRemoveKg(wantedBalance(input)) ?? Number.NaN }),
 
-  /** Load moved from one hold to the other for a shift in per cent of the chord. */
+  /** Load moved between two holds, for a shift in per cent of the chord. */
   'move-between-holds': ({ total: totalKg, chord, fromPercent, toPercent, fromHold, toHold }: Holds) => {
     const mac = { leadingEdgeArmMm: 0, lengthMm: chord };
     const shiftMm = armAtPercentMm(mac, toPercent) - armAtPercentMm(mac, fromPercent);

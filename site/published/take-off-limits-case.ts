@@ -7,9 +7,9 @@ interface TakeOffInput {
   maximumLanding?: number;
   maximumZeroFuel?: number;
   dryOperating: number;
-  /** Left out if it is what the case looks for. */
+  /** Left out if the case calculates it. */
   load?: number;
-  /** Before taxiing; left out if it is what the case looks for. */
+  /** Before taxiing; left out if the case calculates it. */
   rampFuel?: number;
   taxi?: number;
   burn?: number;

@@ -34,7 +34,7 @@ export interface WingWater {
  * @param massKg with the water
  * @param restLateralMomentKgMm lateral moment of everything but the wing water, right positive
  * @returns mass in kg, lateral centre of gravity in mm, right positive; lateral undefined without a positive mass
- * @source derived from the definition of a moment; checked against a new balance
+ * @source derived from sums of moments; checked against a new balance
  * @example afterDump({ massKg: 600, water: { leftKg: 80, rightKg: 80, lateralMm: 2400, stuck: 'right' } })
  */
 export function afterDump(given: { massKg: number; water: WingWater; restLateralMomentKgMm?: number }): {

@@ -28,7 +28,7 @@ export interface LateralMargin {
  * A side of the polygon is y = p + q·x, so the margin is Y − p − q·X, with the sign changed on the right, and
  * u² = u²(Y) + q²·u²(X) − 2·q·cov(X, Y).
  *
- * @param corners polygon in arm and lateral distance; every arm crosses it twice; the sides need not be alike
+ * @param corners polygon in arm and lateral distance; every arm crosses it twice; its sides may differ
  * @returns undefined if the arm is outside the polygon, or if the polygon is not valid
  * @source derived; uncertainty: JCGM 100:2008 (GUM), 5.2.2, from memory; checked against Monte Carlo
  */

@@ -6,7 +6,7 @@
  *
  * @param items masses in kg, lateral distances in mm, right positive
  * @returns kg·mm, right positive
- * @source derived from the definition of a moment; checked against a helicopter flight manual, read
+ * @source derived from sums of moments; checked against a helicopter flight manual, read
  * @example lateralMomentKgMm([{ massKg: -3.1, lateralMm: -600 }])  // 1860
  */
 export function lateralMomentKgMm(items: readonly { massKg: number; lateralMm: number }[]): number {

@@ -37,7 +37,7 @@ export type PlanInfluence = Influence & { lateralSensitivity: number };
  *
  * @param scaleStandardsKg standard uncertainty of the error of each scale, common to its points
  * @returns undefined without a positive mass
- * @source derived from the definition of a moment; uncertainty: JCGM 100:2008 (GUM), 5.1.2 and 5.2.2, from memory;
+ * @source derived from sums of moments; uncertainty: JCGM 100:2008 (GUM), 5.1.2 and 5.2.2, from memory;
  *   checked against Monte Carlo
  */
 export function lateralCg(

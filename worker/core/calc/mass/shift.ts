@@ -7,7 +7,7 @@
  * @param shiftMm wanted shift, aft positive
  * @param distanceMm way of the mass, aft positive
  * @returns kg; undefined if the way is nil, goes to the other side, or takes more than the total
- * @source derived from the definition of a moment; checked against a new balance and examination items, read
+ * @source derived from sums of moments; checked against a new balance and examination items, read
  * @example massToMoveKg({ totalKg: 6603, shiftMm: 100, distanceMm: 2900 })  // 227.7
  */
 export function massToMoveKg(given: { totalKg: number; shiftMm: number; distanceMm: number }): number | undefined {
@@ -22,7 +22,7 @@ export function massToMoveKg(given: { totalKg: number; shiftMm: number; distance
  *
  * @param distanceMm way of the mass, aft positive; the same holds sideways and for heights
  * @returns mm, in the sense of the way; not finite without a total
- * @source derived from the definition of a moment; checked against a new balance and examination items, read
+ * @source derived from sums of moments; checked against a new balance and examination items, read
  * @example shiftByMovedMm({ totalKg: 24_200, movedKg: 500, distanceMm: -3988 })  // −82.4
  */
 export function shiftByMovedMm(given: { totalKg: number; movedKg: number; distanceMm: number }): number {
