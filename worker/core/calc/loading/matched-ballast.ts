@@ -14,7 +14,7 @@ export interface MatchedRow {
  * The arm of wing water moves with the content, so one arm for all contents does not give the table.
  *
  * @returns kg; undefined above the last line, for negative water and without a table
- * @source the table is the manufacturer’s; straight lines as in `interpolate`; checked against a new balance
+ * @source the table is the manufacturer’s; straight lines as in interpolate(); checked against a new balance
  */
 export function matchedTailBallastKg(table: readonly MatchedRow[], wingWaterKg: number): number | undefined {
   const largestKg = Math.max(...table.map((row) => row.wingWaterKg));

@@ -3,7 +3,7 @@
  *
  * @param given arms of the mass, of the aft limit and of the pilot, who sits ahead of the limit
  * @returns kg of pilot per kg: negative ahead of the limit, as a nose weight; positive aft of it, as tail water
- * @source derived from `leastPilotByAftLimit`; checked against it
+ * @source derived from leastPilotByAftLimit(); checked against it
  * @example trimFactor({ massArmMm: 4215, limitArmMm: 387, seatArmMm: -410 })  // 4.8
  */
 export function trimFactor(given: { massArmMm: number; limitArmMm: number; seatArmMm: number }): number {
