@@ -5,6 +5,7 @@ import { CLOCK_TOPICS } from '../published/clock-cases.ts';
 import { inputOf } from './case-of.ts';
 import { DEMO } from './demo.ts';
 import type { Formula, Topic } from './formula.ts';
+import { launches } from './launches.ts';
 import { said, sum } from './steps.ts';
 import { remaining } from './time-left.ts';
 
@@ -93,5 +94,5 @@ const byHours: Formula = {
 export const dueDates: Topic = {
   id: 'due-dates',
   title: 'Due dates',
-  formulas: [hours, calendar, byHours, ...remaining],
+  formulas: [hours, calendar, byHours, launches, ...remaining],
 };

@@ -1,4 +1,4 @@
-import { percentMac } from '../../worker/core/calc/mass/mac.ts';
+import { armAtPercentMm, percentMac } from '../../worker/core/calc/mass/mac.ts';
 import { interpolate } from '../../worker/core/calc/numbers/interpolate.ts';
 import { inputOf } from './case-of.ts';
 import type { Formula } from './formula.ts';
@@ -27,6 +27,26 @@ const percent: Formula = {
       steps: [sum(MAC, result, '%', 'percent')],
     };
   },
+};
+
+const PLACE = 'x = x_{\\mathrm{LE}} + \\frac{p}{100} \\cdot c';
+
+const ofChord: Formula = {
+  id: 'arm-of-per-cent-mac',
+  title: 'Arm of a place given in per cent of the chord',
+  tex: [PLACE],
+  symbols: [
+    ['x', 'arm', 'mm'],
+    ['x_{\\mathrm{LE}}', 'arm of the leading edge of the chord', 'mm'],
+    ['p', 'place in per cent of the chord', '%'],
+    ['c', 'length of the chord', 'mm'],
+  ],
+  by: [armAtPercentMm],
+  holds: 'The inverse of the formula above.',
+  example: () => ({
+    given: { 'x_{\\mathrm{LE}}': [1440, 'mm'], p: [25, '%'], c: [620, 'mm'] },
+    steps: [sum(PLACE, armAtPercentMm({ leadingEdgeArmMm: 1440, lengthMm: 620 }, 25), 'mm')],
+  }),
 };
 
 const LINE = 'y = y_1 + \\frac{x - x_1}{x_2 - x_1} \\cdot (y_2 - y_1)';
@@ -64,4 +84,4 @@ const interpolation: Formula = {
   },
 };
 
-export const shares: readonly Formula[] = [percent, interpolation];
+export const shares: readonly Formula[] = [percent, ofChord, interpolation];

@@ -1,6 +1,8 @@
+import type { Loading } from '../../worker/core/calc/loading/boundary.ts';
 import { loadingExtremes } from '../../worker/core/calc/loading/extremes.ts';
 import type { Restriction } from '../../worker/core/calc/loading/load-space.ts';
 import { loadingOf } from '../../worker/core/calc/loading/loading-of.ts';
+import { judgeOf } from '../../worker/core/calc/loading/verdict.ts';
 import { cgMm, type MassMoment } from '../../worker/core/calc/mass/mass-moment.ts';
 import type { Aircraft } from '../../worker/core/record/visit.ts';
 import { factorOf, type Units } from '../../worker/core/units/quantity.ts';
@@ -44,20 +46,34 @@ function loadable({ units, empty, seats, tanks, maximumMass }: LoadingInput): {
   return { aircraft, empty: { massKg: empty.mass * kg, momentKgMm: empty.moment * kg * mm } };
 }
 
-function inUnits(loaded: MassMoment, units: Units): Record<string, number> {
+function inUnits(whole: MassMoment, units: Units): Record<string, number> {
   return {
-    mass: loaded.massKg / factorOf('mass', units),
-    moment: loaded.momentKgMm / factorOf('moment', units),
-    arm: cgMm(loaded) / factorOf('arm', units),
+    mass: whole.massKg / factorOf('mass', units),
+    moment: whole.momentKgMm / factorOf('moment', units),
+    arm: cgMm(whole) / factorOf('arm', units),
   };
 }
 
-/** A stated loading through `loadingOf()`. */
-export function loadingCase(input: LoadingInput & { load: Record<string, number> }): Record<string, number> {
+type LoadedInput = LoadingInput & { load: Record<string, number> };
+
+function loaded(input: LoadedInput): { aircraft: Aircraft; loading: Loading } {
   const { aircraft, empty } = loadable(input);
   const kg = factorOf('mass', input.units);
   const load = Object.fromEntries(Object.entries(input.load).map(([station, mass]) => [station, mass * kg]));
-  return inUnits(loadingOf(aircraft, empty, load), input.units);
+  return { aircraft, loading: loadingOf(aircraft, empty, load) };
+}
+
+/** A stated loading through `loadingOf()`. */
+export function loadingCase(input: LoadedInput): Record<string, number> {
+  return inUnits(loaded(input).loading, input.units);
+}
+
+/** By how much `judgeOf()` finds a stated loading over the maximum mass; 0 if it is not. */
+export function overMaximumCase(input: LoadedInput): Record<string, number> {
+  const { aircraft, loading } = loaded(input);
+  const verdict = judgeOf(aircraft)(loading);
+  const overKg = verdict.state === 'too-heavy' ? verdict.overKg : 0;
+  return { ...inUnits(loading, input.units), over: overKg / factorOf('mass', input.units) };
 }
 
 type ExtremeInput = LoadingInput & {

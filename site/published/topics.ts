@@ -1,19 +1,22 @@
 import { payloadAgainst } from '../../worker/core/calc/loading/payload.ts';
 import { percentMac } from '../../worker/core/calc/mass/mac.ts';
-import { atArm, cgMm, total } from '../../worker/core/calc/mass/mass-moment.ts';
 import { combine, rectangular } from '../../worker/core/calc/weighing/uncertainty.ts';
 import { addMonths } from '../../worker/core/units/calendar.ts';
 import { factorOf, type Quantity, type Units } from '../../worker/core/units/quantity.ts';
 import { ANTENNA_TOPICS } from './antenna-cases.ts';
+import { BALANCE_TOPICS } from './balance-cases.ts';
 import { CLOCK_TOPICS } from './clock-cases.ts';
 import { COMPASS_TOPICS } from './compass-cases.ts';
 import { ELECTRICAL_TOPICS } from './electrical-cases.ts';
 import { equipmentChangeCase } from './equipment-change-case.ts';
 import { fuelBurn } from './fuel-burn.ts';
-import { extremeCase, loadingCase } from './loading-case.ts';
+import { GLIDER_TOPICS } from './glider-cases.ts';
+import { LATERAL_TOPICS } from './lateral-cases.ts';
+import { extremeCase, loadingCase, overMaximumCase } from './loading-case.ts';
 import { negligibleCase } from './negligible-case.ts';
 import { readVisit } from './read-visit.ts';
 import { SURVEILLANCE_TOPICS } from './surveillance-cases.ts';
+import { takeOffLimitsCase } from './take-off-limits-case.ts';
 import { weighingCase } from './weighing-case.ts';
 
 type Topic = (input: never) => Record<string, number>;
@@ -24,6 +27,8 @@ export const TOPICS: Readonly<Record<string, Topic>> = {
   'equipment-change': equipmentChangeCase,
   loading: loadingCase,
   extreme: extremeCase,
+  'over-maximum': overMaximumCase,
+  'take-off-limits': takeOffLimitsCase,
   burn: fuelBurn,
   negligible: negligibleCase,
   ...COMPASS_TOPICS,
@@ -31,11 +36,9 @@ export const TOPICS: Readonly<Record<string, Topic>> = {
   ...CLOCK_TOPICS,
   ...ELECTRICAL_TOPICS,
   ...ANTENNA_TOPICS,
-
-  'mass-moment': ({ parts }: { parts: { mass: number; arm: number }[] }) => {
-    const sum = total(parts.map(({ mass, arm }) => atArm(mass, arm)));
-    return { mass: sum.massKg, moment: sum.momentKgMm, arm: cgMm(sum) };
-  },
+  ...BALANCE_TOPICS,
+  ...LATERAL_TOPICS,
+  ...GLIDER_TOPICS,
 
   'percent-mac': ({ leadingEdge, length, arm }: { leadingEdge: number; length: number; arm: number }) => ({
     percent: percentMac({ leadingEdgeArmMm: leadingEdge, lengthMm: length }, arm) ?? Number.NaN,

@@ -84,6 +84,10 @@ export function computed(tex: string): number {
         return Math.sin(atom());
       case '\\cos':
         return Math.cos(atom());
+      case '\\tan':
+        return Math.tan(atom());
+      case '\\arctan':
+        return Math.atan(atom());
       case '\\max':
         return Math.max(...list());
       case '\\min':

@@ -1,6 +1,6 @@
 import type { LoadedAircraft, Station } from '../../record/visit.ts';
 import type { ExceededLimit } from './loading-result.ts';
-import { nonLiftingStations } from './non-lifting.ts';
+import { nonLiftingStations } from './non-lifting-stations.ts';
 
 /** Limit on the empty mass together with the load on some stations, in kg. */
 export interface MassLimit {
