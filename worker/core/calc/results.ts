@@ -4,6 +4,7 @@ import { type ReleaseClock, releaseClock } from './clock/release-clock.ts';
 import { type CompassResult, reduceSwing } from './compass/swing.ts';
 import { type ConfigurationResult, otherConfigurations } from './configurations/other-configurations.ts';
 import { type ElectricalResult, electricalResults } from './electrical/results.ts';
+import { type EnergyResult, energyResults } from './energy/energy-results.ts';
 import { compareRuns, type RunComparison } from './engine/engine-runs.ts';
 import { type LateralResult, lateralEmpty } from './lateral/lateral.ts';
 import { lateralOf } from './lateral/lateral-of.ts';
@@ -18,6 +19,7 @@ import { type CarryOver, carryOver } from './open-items/carry-over.ts';
 import type { OpenItem } from './open-items/open-item.ts';
 import { NO_READINGS, type Readings, readingsWith } from './open-items/readings.ts';
 import { type SurveillanceResult, surveillanceResults } from './surveillance/results.ts';
+import { type HangResult, hangResults } from './weighing/hang-tests.ts';
 import { reduceWeighing, type WeighingResult } from './weighing/weighing.ts';
 import { type WiringResult, wiringResults } from './wiring/results.ts';
 
@@ -32,6 +34,10 @@ export interface Results {
   loading: LoadingSheet | undefined;
   /** Lateral axis; undefined if the record has no lateral arms. */
   lateral: LateralResult | undefined;
+  /** Traction batteries; undefined without any. */
+  energy: EnergyResult | undefined;
+  /** Hang tests; undefined without any. */
+  hang: HangResult | undefined;
   /** Every other configuration that has an empty condition. */
   configurations: ConfigurationResult[];
   electrical: ElectricalResult | undefined;
@@ -82,6 +88,8 @@ export function compute(visit: Visit, settings: Settings): Results {
     schedule,
     loading,
     lateral: ofEmpty && lateralOf(visit.aircraft, worked, loading, ofEmpty, settings),
+    energy: energyResults(visit.aircraft),
+    hang: visit.weighing && hangResults(visit.aircraft, visit.weighing),
     configurations: otherConfigurations(visit, worked, change, settings),
     electrical: visit.electrical && electricalResults(visit.electrical),
     wiring: visit.wiring && wiringResults(visit.wiring),

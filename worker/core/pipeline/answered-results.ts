@@ -46,6 +46,8 @@ export function answeredResults({ visit, results, posted }: Answerable): Assessm
     schedule: schedule && answeredSchedule(schedule),
     loading: loading && answeredLoading(loading),
     lateral,
+    energy: results.energy,
+    hang: results.hang,
     configurations: results.configurations.map(({ empty, loading: its, lateral: across }) => ({
       ...empty,
       loading: answeredLoading(its),

@@ -4,6 +4,7 @@ import { ReleaseClock } from '../calc/clock/clock-result.ts';
 import { CompassResult } from '../calc/compass/compass-result.ts';
 import { ConfigurationEmpty } from '../calc/configurations/configuration-result.ts';
 import { BatterySegment, ElectricalResult, Endurance } from '../calc/electrical/electrical-result.ts';
+import { EnergyResult } from '../calc/energy/energy-result.ts';
 import { RunComparison } from '../calc/engine/engine-runs-result.ts';
 import { LateralResult } from '../calc/lateral/lateral-result.ts';
 import { Applies, Due } from '../calc/lives/due-result.ts';
@@ -30,6 +31,7 @@ import {
   StaticSystemResult,
   SurveillanceTests,
 } from '../calc/surveillance/surveillance-result.ts';
+import { HangResult } from '../calc/weighing/hang-result.ts';
 import { Adjustment, Contribution, WeighingResult } from '../calc/weighing/weighing-result.ts';
 import { HarnessMass } from '../calc/wiring/wiring-result.ts';
 
@@ -110,6 +112,8 @@ export const AssessmentResults = z
     schedule: RevisedSchedule.optional(),
     loading: Loading.optional(),
     lateral: LateralResult.optional(),
+    energy: EnergyResult.optional(),
+    hang: HangResult.optional(),
     configurations: z
       .array(ConfigurationEmpty.extend({ loading: Loading, lateral: LateralResult.optional() }))
       .meta({ description: 'Every other configuration that has an empty condition' }),

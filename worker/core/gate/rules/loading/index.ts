@@ -3,6 +3,8 @@ import { classContradicted } from './class-contradicted.ts';
 import { classUnstated } from './class-unstated.ts';
 import { cockpitStateImpossible } from './cockpit-state-impossible.ts';
 import { configurationWithoutSchedule } from './configuration-without-schedule.ts';
+import { energyShort } from './energy-short.ts';
+import { energyUnstated } from './energy-unstated.ts';
 import { envelopeExceededByLegalLoading } from './envelope-exceeded-by-legal-loading.ts';
 import { envelopeMissing } from './envelope-missing.ts';
 import { envelopeNotUsable } from './envelope-not-usable.ts';
@@ -18,6 +20,7 @@ import { pilotStationMissing } from './pilot-station-missing.ts';
 import { suspensionGap } from './suspension-gap.ts';
 import { suspensionUnstated } from './suspension-unstated.ts';
 import { tankNotUsable } from './tank-not-usable.ts';
+import { tractionBatteryWorn } from './traction-battery-worn.ts';
 
 /** Envelope, stations and loading. */
 export const LOADING_RULES: readonly Rule[] = [
@@ -40,4 +43,7 @@ export const LOADING_RULES: readonly Rule[] = [
   suspensionUnstated,
   cockpitStateImpossible,
   nonLiftingMassExceeded,
+  tractionBatteryWorn,
+  energyUnstated,
+  energyShort,
 ];
