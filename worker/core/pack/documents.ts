@@ -11,7 +11,7 @@ import { engineRunsView } from './views/engine-runs.ts';
 import { equipmentListView } from './views/equipment-list.ts';
 import { findingsView } from './views/findings.ts';
 import { inspectionRecordView } from './views/inspection-record.ts';
-import { loadingSheetView } from './views/loading-sheet.ts';
+import { loadingSheets } from './views/loading-sheet.ts';
 import { logBookInsertsView } from './views/log-book-inserts.ts';
 import { modificationRecords } from './views/modification-record.ts';
 import { ownerSummaryView } from './views/owner-summary.ts';
@@ -43,7 +43,7 @@ export const DOCUMENT_KINDS: readonly DocumentKind[] = [
     weightAndBalanceScheduleView,
     ({ results }) => results.schedule !== undefined,
   ),
-  single('loading-sheet', m.loadingSheet, loadingSheetView, ({ results }) => results.loading !== undefined),
+  { template: 'loading-sheet', title: m.loadingSheet, instances: loadingSheets },
   single(
     'electrical-load-analysis',
     m.electricalLoadAnalysis,

@@ -4,6 +4,8 @@ import * as m from '../../text/generated/messages.ts';
 import type { PackContext } from '../context.ts';
 import type { View } from '../render.ts';
 import { bothSystems, inBrackets } from './both-systems.ts';
+import { pilotComputesLine } from './class-rows.ts';
+import { limitRows as lateralLimitRows } from './lateral-rows.ts';
 import { type LimitRow, loadLimitRows, massLimitRows } from './pilot-limits.ts';
 import { stationRows } from './station-rows.ts';
 
@@ -37,10 +39,39 @@ export function cockpitCard(context: PackContext): View {
         name: text,
         most: inBrackets(bothSystems(fmt, 'mass', maximumMassKg, { bound: 'most' })),
       })),
+      configuration: visit.aircraft.configuration?.name ?? '',
+      more: cardLines(context),
       hasCg: cgLimits.length > 0,
       cg: cgLimits,
     },
   };
+}
+
+/** Returns the limits of the class and of the lateral axis, each in a line. */
+function cardLines(context: PackContext): string[] {
+  const { visit, results, fmt } = context;
+  const positions = (visit.aircraft.suspension?.positions ?? []).map(({ name, fromMassKg, toMassKg }) =>
+    fmt.text(m.cockpitCard_position, {
+      name,
+      from: fromMassKg === undefined ? DASH : fmt.measure('mass', fromMassKg, { bound: 'least' }),
+      to: toMassKg === undefined ? DASH : fmt.measure('mass', toMassKg, { bound: 'most' }),
+    }),
+  );
+  const cockpit = (results.loading?.cockpitLoads ?? []).map(({ state, least, most }) =>
+    fmt.text(m.cockpitCard_cockpitLoad, {
+      state: state === '' ? fmt.text(m.classRows_asItStands) : state,
+      least: least ? fmt.measure('mass', least.kg, { bound: 'least' }) : fmt.text(m.noneAllowed),
+      most: most ? fmt.measure('mass', most.kg, { bound: 'most' }) : DASH,
+    }),
+  );
+  const lateral = lateralLimitRows(context).map(({ at, lateral: arm }) => `${at as string}: ${arm as string}`);
+  const computes = pilotComputesLine(context);
+  return [
+    ...positions,
+    ...cockpit,
+    ...(lateral.length > 0 ? [fmt.text(m.cockpitCard_lateral, { corners: lateral.join('; ') })] : []),
+    ...(computes === '' ? [] : [computes]),
+  ];
 }
 
 function cardLimit({ name, measure, note }: LimitRow): View {

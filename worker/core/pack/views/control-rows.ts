@@ -9,18 +9,20 @@ export function controlRows({ visit, fmt }: PackContext): View {
   const { disturbed = [], checks = [] } = visit.controls ?? {};
   return {
     hasDisturbed: disturbed.length > 0,
-    disturbed: disturbed.map(({ axis, what, at }) =>
-      fmt.text(m.controlRows_putBack, { what, axis: fmt.term(axis), at: fmt.timestamp(at) }),
+    disturbed: disturbed.map(({ axis, control, what, at }) =>
+      fmt.text(m.controlRows_putBack, { what, axis: control ?? fmt.term(axis), at: fmt.timestamp(at) }),
     ),
     hasControls: checks.length > 0,
-    controls: checks.map(({ axis, input, response, isDirectionRight, isFullAndFree, travel, by, secondBy, at }) => ({
-      axis: fmt.term(axis),
-      input,
-      response,
-      verdict: isDirectionRight && isFullAndFree ? '✓' : fmt.text(m.controlRows_wrong),
-      travel: travel ?? DASH,
-      people: `${nameOf(visit, by)}, ${nameOf(visit, secondBy)}`,
-      at: fmt.timestamp(at),
-    })),
+    controls: checks.map(
+      ({ axis, control, input, response, isDirectionRight, isFullAndFree, travel, by, secondBy, at }) => ({
+        axis: control ?? fmt.term(axis),
+        input,
+        response,
+        verdict: isDirectionRight && isFullAndFree ? '✓' : fmt.text(m.controlRows_wrong),
+        travel: travel ?? DASH,
+        people: `${nameOf(visit, by)}, ${nameOf(visit, secondBy)}`,
+        at: fmt.timestamp(at),
+      }),
+    ),
   };
 }

@@ -32,7 +32,7 @@ function itemRow({ fmt }: PackContext, item: EquipmentItem, isChanged: boolean):
   return {
     id: item.id,
     change: isChanged ? '●' : '',
-    name: item.name,
+    name: item.onLoan ? loanText(fmt, item.name, item.onLoan) : item.name,
     product: product || DASH,
     serial: item.serial ?? DASH,
     location: item.location ?? DASH,
@@ -40,4 +40,15 @@ function itemRow({ fmt }: PackContext, item: EquipmentItem, isChanged: boolean):
     mass: fmt.number('mass', item.massKg, { extra: 1 }),
     arm: fmt.number('arm', item.armMm),
   };
+}
+
+/** Returns the name of an item that goes back, with its lender. */
+function loanText(
+  fmt: PackContext['fmt'],
+  name: string,
+  { from, until }: NonNullable<EquipmentItem['onLoan']>,
+): string {
+  return until === undefined
+    ? fmt.text(m.equipmentList_onLoan, { name, from })
+    : fmt.text(m.equipmentList_onLoanUntil, { name, from, until: fmt.date(until) });
 }

@@ -8,13 +8,28 @@ import { describeLoading } from '../../gate/describe-loading.ts';
 import { DASH } from '../../text/dash.ts';
 import * as m from '../../text/generated/messages.ts';
 import { envelopeChart } from '../chart/envelope-chart.ts';
+import { configurationContexts } from '../configuration-contexts.ts';
 import type { PackContext } from '../context.ts';
+import type { DocumentInstance } from '../document.ts';
 import { loadingInCaption, loadingName } from '../loading-name.ts';
 import type { View } from '../render.ts';
 import { bothSystems, inBrackets } from './both-systems.ts';
 import { unitHeads } from './change-rows.ts';
+import { classRows } from './class-rows.ts';
 import { cockpitCard } from './cockpit-card.ts';
 import { common, sources } from './common.ts';
+import { lateralRows } from './lateral-rows.ts';
+
+/** Returns one sheet for each configuration whose empty mass is known, the one of the visit first. */
+export function loadingSheets(context: PackContext): DocumentInstance[] {
+  if (!context.results.loading) return [];
+  const { fmt } = context;
+  return configurationContexts(context).map(({ suffix, name, context: its }) => ({
+    id: `loading-sheet${suffix}`,
+    title: name === undefined ? fmt.text(m.loadingSheet) : fmt.text(m.loadingSheet_ofConfiguration, { name }),
+    view: { ...loadingSheetView(its), articleId: `loading-sheet${suffix}`, configurationName: name ?? '' },
+  }));
+}
 
 export function loadingSheetView(context: PackContext): View {
   const { fmt } = context;
@@ -35,6 +50,10 @@ export function loadingSheetView(context: PackContext): View {
     ),
     hasLimits: (context.visit.aircraft.loadingLimits ?? []).length > 0,
     solo: soloLine(context, sheet),
+    articleId: 'loading-sheet',
+    configurationName: '',
+    ...classRows(context),
+    ...lateralRows(context),
     ...table(context, sheet),
     ...cockpitCard(context),
     ...sources(

@@ -1,3 +1,4 @@
+import { plainChanges } from '../../calc/mass/equipment-steps.ts';
 import type { Modification } from '../../record/visit.ts';
 import { DASH } from '../../text/dash.ts';
 import * as m from '../../text/generated/messages.ts';
@@ -109,11 +110,13 @@ function facts({ visit, fmt }: PackContext, modification: Modification): View {
 }
 
 function fates({ fmt }: PackContext, { changes }: Modification): string[] {
-  return changes.flatMap((change) =>
-    change.kind === 'removed' || change.kind === 'replaced'
-      ? [
-          `${change.item}${change.serial ? fmt.text(m.modificationRecord_serialNumber, { serial: change.serial }) : ''}: ${change.fate === 'owner' ? fmt.text(m.modificationRecord_handedOwner) : fmt.term(change.fate)}`,
-        ]
-      : [],
-  );
+  return changes
+    .flatMap((change) => plainChanges(change, []))
+    .flatMap(({ change }) =>
+      change.kind === 'removed' || change.kind === 'replaced'
+        ? [
+            `${change.item}${change.serial ? fmt.text(m.modificationRecord_serialNumber, { serial: change.serial }) : ''}: ${change.fate === 'owner' ? fmt.text(m.modificationRecord_handedOwner) : fmt.term(change.fate)}`,
+          ]
+        : [],
+    );
 }

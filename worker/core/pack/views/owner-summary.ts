@@ -7,7 +7,9 @@ import type { PackContext } from '../context.ts';
 import { nextDue } from '../next-due.ts';
 import type { View } from '../render.ts';
 import { bothSystems } from './both-systems.ts';
+import { classCautions, energyRows } from './class-rows.ts';
 import { common, sources } from './common.ts';
+import { configurationRows } from './configuration-rows.ts';
 import { findingName, heldOver, itemName, limitationTexts, openUntil } from './open-items.ts';
 import { ownerAnswer } from './owner-answer.ts';
 import { loadLimitRows, massLimitRows } from './pilot-limits.ts';
@@ -41,6 +43,9 @@ export function ownerSummaryView(context: PackContext): View {
     hasPropeller: visit.aircraft.engine !== undefined || visit.aircraft.propeller !== undefined,
     hasEnvelope: loading?.envelope !== undefined,
     limits: limitRows(context),
+    classCautions: classCautions(context),
+    ...configurationRows(context),
+    ...energyRows(context),
     modifications: (visit.modifications ?? []).map(({ id, title, supplement }) => ({
       id,
       title,

@@ -1,8 +1,10 @@
+import { tanksOf } from '../../calc/loading/fuel.ts';
 import type { Comparison } from '../../calc/mass/prediction.ts';
 import type { Residual } from '../../calc/mass/residual.ts';
 import { COVERAGE_FACTOR } from '../../calc/weighing/uncertainty.ts';
 import type { WeighingResult } from '../../calc/weighing/weighing.ts';
-import type { Weighing } from '../../record/visit.ts';
+import { hasOil } from '../../record/classes/index.ts';
+import type { Aircraft, Weighing } from '../../record/visit.ts';
 import { DASH } from '../../text/dash.ts';
 import * as m from '../../text/generated/messages.ts';
 import type { PackContext } from '../context.ts';
@@ -12,6 +14,7 @@ import type { View } from '../render.ts';
 import { budgetRows } from './budget-rows.ts';
 import { unitHeads } from './change-rows.ts';
 import { common } from './common.ts';
+import { weighingExtras } from './weighing-extras.ts';
 
 const FUEL_STATES = {
   'drained-to-unusable': m.weighingReport_drainedUnusable,
@@ -39,6 +42,7 @@ export function weighingReportView(context: PackContext): View {
     ...reduction(context, result),
     ...budgetRows(context, result),
     ...comparison(context, context.results.comparison),
+    ...weighingExtras(context, weighing),
     signatures: [
       signatureOf(context.visit, weighing.by, fmt.text(m.weighingReport_weighed), fmt.day(weighing.weighedAt)),
       signatureOf(context.visit, weighing.checkedBy, fmt.text(m.weighingReport_checked), fmt.day(weighing.weighedAt)),
@@ -60,10 +64,27 @@ function conditions({ visit, fmt }: PackContext, weighing: Weighing): View {
           lateral: fmt.signed(level.lateralDeg, 1),
         })
       : fmt.text(m.notStated),
-    fuel: weighing.fuelState ? fmt.text(FUEL_STATES[weighing.fuelState]) : fmt.text(m.notStated2),
-    oil: weighing.oilState ? fmt.text(OIL_STATES[weighing.oilState]) : fmt.text(m.notStated2),
+    attitude: attitudeText(fmt, visit.aircraft.levelAttitude),
+    support: weighing.support ?? fmt.text(m.notStated2),
+    fuel:
+      tanksOf(visit.aircraft).length === 0
+        ? fmt.text(m.weighingReport_noTank)
+        : fmt.text(weighing.fuelState ? FUEL_STATES[weighing.fuelState] : m.notStated2),
+    oil: hasOil(visit.aircraft)
+      ? fmt.text(weighing.oilState ? OIL_STATES[weighing.oilState] : m.notStated2)
+      : fmt.text(m.weighingReport_noOil),
     note: weighing.note ?? DASH,
   };
+}
+
+/** Returns the attitude that the manufacturer states, if it is not level. */
+function attitudeText(fmt: PackContext['fmt'], attitude: Aircraft['levelAttitude']): string {
+  if (!attitude) return '';
+  return fmt.text(m.weighingReport_attitude, {
+    longitudinal: fmt.signed(attitude.longitudinalDeg, 1),
+    lateral: fmt.signed(attitude.lateralDeg, 1),
+    source: attitude.source,
+  });
 }
 
 function scaleRow({ fmt }: PackContext, scale: Weighing['scales'][number]): Record<string, string> {
@@ -73,6 +94,8 @@ function scaleRow({ fmt }: PackContext, scale: Weighing['scales'][number]): Reco
     capacity: fmt.number('mass', scale.capacityKg),
     step: fmt.number('mass', scale.resolutionKg, { extra: 1 }),
     limit: `±${fmt.number('mass', scale.errorLimitKg, { extra: 1 })}`,
+    certificate: scale.certificate ?? DASH,
+    calibrated: scale.calibratedOn ? fmt.date(scale.calibratedOn) : DASH,
     due: fmt.date(scale.calibrationDueOn),
   };
 }

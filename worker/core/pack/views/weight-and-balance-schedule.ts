@@ -1,7 +1,10 @@
 import { envelopeCorners } from '../../calc/loading/aircraft-envelope.ts';
+import { tanksOf } from '../../calc/loading/fuel.ts';
 import { payloadAgainst } from '../../calc/loading/payload.ts';
+import { hasOil } from '../../record/classes/index.ts';
 import { DASH } from '../../text/dash.ts';
 import * as m from '../../text/generated/messages.ts';
+import type { Message } from '../../text/message.ts';
 import { factorOf } from '../../units/quantity.ts';
 import { historyChart } from '../chart/history-chart.ts';
 import type { PackContext } from '../context.ts';
@@ -10,6 +13,7 @@ import type { View } from '../render.ts';
 import { type BothSystems, bothSystems } from './both-systems.ts';
 import { unitHeads } from './change-rows.ts';
 import { common, sources } from './common.ts';
+import { configurationRows } from './configuration-rows.ts';
 import { fullTanksNote, usefulLoadNote } from './pilot-limits.ts';
 import { releaserSignature } from './releaser-signature.ts';
 import { stationRows } from './station-rows.ts';
@@ -26,6 +30,11 @@ export function weightAndBalanceScheduleView(context: PackContext): View {
     basis: basisLine(context),
     ...headFigures(context, schedule),
     supersedes: schedule.supersedes ?? fmt.text(m.none),
+    standsBeside: standsBeside(context),
+    classOf: fmt.term(context.visit.aircraft.class),
+    undercarriage: context.visit.aircraft.undercarriage ? fmt.term(context.visit.aircraft.undercarriage) : DASH,
+    ...configurationRows(context),
+    ...lateralSchedule(context),
     equipmentCount: String(results.change.after.length),
     ...envelopeRows(context),
     stations: stationRows(context),
@@ -41,10 +50,35 @@ export function weightAndBalanceScheduleView(context: PackContext): View {
       moment: fmt.number('moment', entry.momentKgMm),
     })),
     signatures: releaserSignature(context, fmt.text(m.weightAndBalanceSchedule_preparedRelease)),
-    ...sources(
-      fmt.text(m.weightAndBalanceSchedule_emptyMassHoldsUnusable),
-      fmt.text(m.weightAndBalanceSchedule_figuresAircraftLimitsStations),
-    ),
+    ...sources(fmt.text(holds(context)), fmt.text(m.weightAndBalanceSchedule_figuresAircraftLimitsStations)),
+  };
+}
+
+/** What the empty mass holds: an aircraft without tanks or without oil says so. */
+function holds({ visit }: PackContext): Message {
+  if (hasOil(visit.aircraft)) return m.weightAndBalanceSchedule_emptyMassHoldsUnusable;
+  return tanksOf(visit.aircraft).length > 0
+    ? m.weightAndBalanceSchedule_emptyMassHoldsFuel
+    : m.weightAndBalanceSchedule_emptyMassHoldsEquipment;
+}
+
+/** Names the schedule of another configuration from which this one followed, and which stays valid. */
+function standsBeside({ visit, fmt }: PackContext): string {
+  const { baseline, aircraft } = visit;
+  const isOfAnother = baseline?.configuration !== undefined && baseline.configuration !== aircraft.configuration?.id;
+  return isOfAnother ? fmt.text(m.weightAndBalanceSchedule_otherStaysValid, { reference: baseline.reference }) : '';
+}
+
+/** Returns the lateral empty centre of gravity. */
+function lateralSchedule({ results, fmt }: PackContext): View {
+  const { lateral } = results;
+  if (!lateral) return { hasLateral: false };
+  const arm = fmt.measure('arm', lateral.empty.armMm, { signed: true, extra: 1 });
+  return {
+    hasLateral: true,
+    lateralArm: lateral.expanded ? `${arm} ± ${fmt.measure('arm', lateral.expanded.armMm, { extra: 1 })}` : arm,
+    lateralMoment: fmt.measure('moment', lateral.empty.momentKgMm, { signed: true }),
+    lateralBasis: fmt.term(lateral.basis),
   };
 }
 
