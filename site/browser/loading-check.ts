@@ -12,13 +12,47 @@ import { answerTo } from './loading/answer.ts';
 import { fieldsFor } from './loading/fields.ts';
 import { fieldElement, markForm, readForm } from './loading/form.ts';
 
-/** Starts the owner's loading check, which uses the code of the pack and calculates as figures are typed. */
+/**
+ * Starts the owner's loading check, which uses the code of the pack and calculates as figures are typed; of an aircraft
+ * with several configurations, for the one that is chosen.
+ */
 export function startLoadingCheck(facts: LoadingFacts): void {
+  const choices = [facts, ...(facts.others ?? [])];
+  const form = document.querySelector<HTMLFormElement>('#loading-form');
+  if (choices.length > 1 && form) {
+    const { choice, field } = choiceOf(choices, facts);
+    form.insertAdjacentElement('beforebegin', field);
+    choice.addEventListener('change', () => check(choices[choice.selectedIndex] ?? facts));
+  }
+  check(facts);
+}
+
+/** Returns the list of configurations, with its label. */
+function choiceOf(
+  choices: readonly LoadingFacts[],
+  facts: LoadingFacts,
+): { choice: HTMLSelectElement; field: HTMLElement } {
+  const fmt = formatterOf(facts);
+  const id = 'loading-configuration';
+  const choice = element('select', { id }, ...choices.map(({ name = '' }) => element('option', {}, name)));
+  const label = element('label', { htmlFor: id }, fmt.text(m.loadingCheck_configuration));
+  return { choice, field: element('p', {}, label, ' ', choice) };
+}
+
+const formatterOf = ({ units }: LoadingFacts): Formatter =>
+  formatterFor(units, localeOf(languageOf(document.documentElement.lang)));
+
+let stop = new AbortController();
+
+function check(facts: LoadingFacts): void {
+  stop.abort();
+  stop = new AbortController();
+  const { signal } = stop;
   const form = document.querySelector<HTMLFormElement>('#loading-form');
   const answer = document.querySelector<HTMLElement>('#loading-answer');
   const chart = document.querySelector<HTMLElement>('#loading-chart');
   if (!form || !answer || !chart) return;
-  const fmt = formatterFor(facts.units, localeOf(languageOf(document.documentElement.lang)));
+  const fmt = formatterOf(facts);
   const asked = fieldsFor(facts, fmt);
   form.replaceChildren(...asked.map((field) => fieldElement(field, fmt)));
   const update = (): void => {
@@ -31,8 +65,8 @@ export function startLoadingCheck(facts: LoadingFacts): void {
     if (check) drawChart(chart, check, facts, fmt);
     else chart.hidden = true;
   };
-  form.addEventListener('input', update);
-  form.addEventListener('submit', (event) => event.preventDefault());
+  form.addEventListener('input', update, { signal });
+  form.addEventListener('submit', (event) => event.preventDefault(), { signal });
   update();
 }
 

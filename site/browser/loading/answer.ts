@@ -5,6 +5,7 @@ import {
   type LoadingCheck,
   type Remedy,
 } from '../../../worker/core/calc/loading/check.ts';
+import { lateralOfEmpty } from '../../../worker/core/calc/loading/empty-aircraft.ts';
 import { tanksOf } from '../../../worker/core/calc/loading/fuel.ts';
 import { cgMm } from '../../../worker/core/calc/mass/mass-moment.ts';
 import { isAtMost } from '../../../worker/core/calc/numbers/limit-met.ts';
@@ -96,6 +97,7 @@ function checkOf(typed: Typed, facts: LoadingFacts, asked: readonly Asked[]): Lo
     burnKg: kgOf(BURN),
     envelope: envelopeIn(facts.aircraft),
     leastPilot: facts.leastPilot,
+    lateral: lateralOfEmpty(facts.empty),
     stepsKg: Object.fromEntries(stations.map(({ id, kgPerUnit }) => [id, kgPerUnit / 2])),
   });
 }

@@ -16,7 +16,7 @@ import { historyReason } from './line-name.ts';
  */
 export function carriedForward(
   visit: Visit,
-  { schedule, change }: Results,
+  { schedule, change, lateral, configurations }: Results,
   { pack, date }: { pack: string; date: string },
 ): Baseline | undefined {
   if (!schedule) return undefined;
@@ -36,13 +36,18 @@ export function carriedForward(
     propellerSerial: propeller?.serial,
     emptyMass: schedule.massKg / mass,
     emptyMassLimit: schedule.expanded && schedule.expanded.massKg / mass,
+    configuration: aircraft.configuration?.id,
+    emptyArmLimit: schedule.expanded && schedule.expanded.armMm / arm,
     emptyMoment: schedule.momentKgMm / moment,
+    emptyLateralMoment: lateral && lateral.empty.momentKgMm / moment,
+    schedules: standing(configurations, { pack, date }, { mass, moment }),
     equipment: hasList
-      ? (change.after.map(({ massKg, massLimitKg, armMm, ...item }) => ({
+      ? (change.after.map(({ massKg, massLimitKg, armMm, lateralArmMm, ...item }) => ({
           ...item,
           mass: massKg / mass,
           massLimit: massLimitKg === undefined ? undefined : massLimitKg / mass,
           arm: armMm / arm,
+          lateralArm: lateralArmMm === undefined ? undefined : lateralArmMm / arm,
         })) as EquipmentItem[])
       : undefined,
     history: schedule.history.map(({ date: on, cause, massKg, momentKgMm }) => ({
@@ -54,4 +59,26 @@ export function carriedForward(
   };
   // Unknown values are left out, as in a record.
   return JSON.parse(JSON.stringify(carried)) as Baseline;
+}
+
+/**
+ * Returns the schedules of the other configurations. One that follows from the configuration of the visit is worked out
+ * anew each time; its figures are carried, too, for whoever weighs the other next.
+ */
+function standing(
+  configurations: Results['configurations'],
+  { pack, date }: { pack: string; date: string },
+  { mass, moment }: { mass: number; moment: number },
+): unknown[] | undefined {
+  if (configurations.length === 0) return undefined;
+  return configurations.map(({ empty }) => ({
+    configuration: empty.id,
+    reference: empty.basis === 'stands' ? (empty.reference ?? pack) : pack,
+    date: empty.basis === 'stands' ? (empty.date ?? date) : date,
+    basis: 'computed',
+    weighedOn: empty.weighedOn,
+    emptyMass: empty.massKg / mass,
+    emptyMoment: empty.momentKgMm / moment,
+    emptyLateralMoment: empty.lateralKgMm === undefined ? undefined : empty.lateralKgMm / moment,
+  }));
 }

@@ -2,6 +2,7 @@ import type * as z from 'zod';
 import * as m from '../text/generated/messages.ts';
 import { choice, date, line, list, number, part, pastDate, person, reference } from './field.ts';
 import { meaning } from './meaning.ts';
+import { PRODUCTS } from './product.ts';
 
 export const SerialRange = part('serialRange', {
   from: line('serialRange_from', 'D2-0050', 60),
@@ -9,7 +10,7 @@ export const SerialRange = part('serialRange', {
 });
 
 export const Applicability = part('applicability', {
-  product: choice('applicability_product', ['airframe', 'engine', 'propeller', 'equipment'] as const),
+  product: choice('applicability_product', ['airframe', ...PRODUCTS, 'equipment'] as const),
   serials: list('applicability_serials', SerialRange, { max: 40 }).optional(),
   partNumbers: list('applicability_partNumbers', line('applicability_partNumbers_each', 'HT-21', 60), {
     max: 40,

@@ -1,4 +1,5 @@
 import type { Aircraft, Baseline, Configuration, Visit } from '../../record/visit.ts';
+import type { EmptyAircraft } from '../loading/empty-aircraft.ts';
 import type { ChangeLine, EquipmentChange } from '../mass/equipment-change.ts';
 import { percentMac } from '../mass/mac.ts';
 import { cgMm, hasMass, type MassMoment, total } from '../mass/mass-moment.ts';
@@ -8,11 +9,6 @@ import { configuredAircraft } from './configured.ts';
 export type { ConfigurationEmpty } from './configuration-result.ts';
 
 type Standing = NonNullable<Baseline['schedules']>[number];
-
-/** Empty condition of the configuration of the visit, with its lateral moment if known. */
-export interface WorkedEmpty extends MassMoment {
-  lateralKgMm?: number | undefined;
-}
 
 interface Changes {
   along: EquipmentChange;
@@ -28,7 +24,7 @@ interface Changes {
  */
 export function configurationEmpties(
   visit: Visit,
-  worked: WorkedEmpty | undefined,
+  worked: EmptyAircraft | undefined,
   changes: Changes,
 ): ConfigurationEmpty[] {
   const { configurations = [] } = visit.aircraft;
@@ -42,7 +38,7 @@ export function configurationEmpties(
     if (made) known.set(configuration.id, made);
     return made;
   };
-  const baseOf = ({ follows }: Configuration, asking: ReadonlySet<string>): WorkedEmpty | undefined => {
+  const baseOf = ({ follows }: Configuration, asking: ReadonlySet<string>): EmptyAircraft | undefined => {
     const from = follows?.configuration;
     if (from === undefined || from === visit.aircraft.configuration?.id) return worked;
     const other = configurations.find(({ id }) => id === from);
@@ -54,7 +50,7 @@ export function configurationEmpties(
 function following(
   { aircraft }: Visit,
   configuration: Configuration,
-  base: WorkedEmpty | undefined,
+  base: EmptyAircraft | undefined,
 ): ConfigurationEmpty | undefined {
   const { follows } = configuration;
   if (!base || !follows) return undefined;
@@ -99,7 +95,7 @@ function standing(
   });
 }
 
-function emptyOfSchedule(schedule: Standing): WorkedEmpty | undefined {
+function emptyOfSchedule(schedule: Standing): EmptyAircraft | undefined {
   const { emptyMassKg: massKg, emptyMomentKgMm, emptyArmMm, emptyLateralArmMm, emptyLateralMomentKgMm } = schedule;
   if (emptyMomentKgMm === undefined && emptyArmMm === undefined) return undefined;
   const lateralKgMm =

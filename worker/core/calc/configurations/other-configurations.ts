@@ -3,9 +3,10 @@ import { acrossOf } from '../lateral/across.ts';
 import { statesLateral } from '../lateral/lateral.ts';
 import { lateralOf } from '../lateral/lateral-of.ts';
 import type { LateralResult } from '../lateral/lateral-result.ts';
+import type { EmptyAircraft } from '../loading/empty-aircraft.ts';
 import { type LoadingSettings, type LoadingSheet, loadingSheet } from '../loading/loading-sheet.ts';
 import { type EquipmentChange, equipmentChange } from '../mass/equipment-change.ts';
-import { type ConfigurationEmpty, configurationEmpties, type WorkedEmpty } from './configuration-empty.ts';
+import { type ConfigurationEmpty, configurationEmpties } from './configuration-empty.ts';
 import { configuredAircraft } from './configured.ts';
 
 /** Another configuration of the aircraft: its limits, its empty condition, and its loading sheet. */
@@ -24,7 +25,7 @@ export interface ConfigurationResult {
  */
 export function otherConfigurations(
   visit: Visit,
-  worked: WorkedEmpty | undefined,
+  worked: EmptyAircraft | undefined,
   change: EquipmentChange,
   settings: LoadingSettings,
 ): ConfigurationResult[] {

@@ -1,5 +1,6 @@
 import type { Aircraft } from '../../record/visit.ts';
-import type { EmptyAircraft, LoadingSettings, LoadingSheet } from '../loading/loading-sheet.ts';
+import type { EmptyAircraft } from '../loading/empty-aircraft.ts';
+import type { LoadingSettings, LoadingSheet } from '../loading/loading-sheet.ts';
 import { lateralLoading } from './lateral.ts';
 import type { LateralResult } from './lateral-result.ts';
 

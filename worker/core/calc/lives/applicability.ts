@@ -1,3 +1,4 @@
+import type { ProductKind } from '../../record/product.ts';
 import type { Visit } from '../../record/visit.ts';
 import type { Applies } from './due-result.ts';
 
@@ -45,11 +46,10 @@ export function applicabilityOf(
   return verdicts.includes('undecided') ? 'undecided' : 'does-not-apply';
 }
 
-function serialOf(
-  { aircraft }: Pick<Visit, 'aircraft'>,
-  product: 'airframe' | 'engine' | 'propeller',
-): string | undefined {
-  return product === 'airframe' ? aircraft.serial : aircraft[product]?.serial;
+function serialOf({ aircraft }: Pick<Visit, 'aircraft'>, product: 'airframe' | ProductKind): string | undefined {
+  if (product === 'airframe') return aircraft.serial;
+  const own = product === 'engine' || product === 'propeller' ? aircraft[product]?.serial : undefined;
+  return own ?? aircraft.products?.find(({ kind }) => kind === product)?.serial;
 }
 
 function serialApplies(serial: string | undefined, ranges: Bulletin['applicability']['serials']): Applies {

@@ -108,7 +108,10 @@ export function tankLines(tank: TankStation, { tabledTanks, aircraftKg }: ChordO
   const fromL = unusableOf(tank);
   if (!armByVolume) return [fromL, Math.max(fromL, capacityL)];
   const lines = bendsOf(tank);
-  const most = Math.max(1, Math.floor(CHORDS.together ** (1 / tabledTanks) / Math.max(1, lines.length - 1)));
+  const allPieces = Math.max(1, Math.floor(CHORDS.together ** (1 / tabledTanks)));
+  // Many tables with many lines: too many pieces to combine, so chords pass over some lines.
+  if (lines.length - 1 > allPieces) return evenly(fromL, lines.at(-1) ?? fromL, allPieces);
+  const most = Math.max(1, Math.floor(allPieces / Math.max(1, lines.length - 1)));
   const allowed = (CHORDS.errorMm / tabledTanks) * Math.max(aircraftKg, 1);
   return [
     fromL,
@@ -124,6 +127,9 @@ export function tankLines(tank: TankStation, { tabledTanks, aircraftKg }: ChordO
     }),
   ];
 }
+
+const evenly = (fromL: number, toL: number, pieces: number): number[] =>
+  Array.from({ length: pieces + 1 }, (_, step) => fromL + ((toL - fromL) * step) / pieces);
 
 /**
  * Returns the contents in l at which the moment of a tank bends, from unusable to full: the lines of its table.

@@ -10,6 +10,7 @@ import { burnPathOf } from './burn-path.ts';
 import type { CockpitLoad, SuspensionTable } from './class-loading-result.ts';
 import { cockpitLoads } from './cockpit-loads.ts';
 import { type CrewFuelTable, crewFuelTable } from './crew-fuel-table.ts';
+import { type EmptyAircraft, lateralOfEmpty } from './empty-aircraft.ts';
 import type { Envelope } from './envelope.ts';
 import { type Extremes, loadingExtremes } from './extremes.ts';
 import { fullFuelKg, tanksOf, usableFuel } from './fuel.ts';
@@ -85,7 +86,7 @@ export function loadingSheet(
   const soloKg = envelope && minimumSoloKg(aircraft, options, envelope);
   const least = leastPilot(aircraft, envelope && (soloKg ?? 'nobody'), settings.leastPilotKg);
   const burn = burnPathOf(aircraft);
-  const lateral = lateralOf(empty);
+  const lateral = lateralOfEmpty(empty);
   const judge = judgeOf(aircraft, { envelope, leastPilot: least, lateral });
   const named = (kind: ShownLoading, loading: Loading): NamedLoading => ({
     kind,
@@ -131,14 +132,6 @@ export function loadingSheet(
     }),
   };
 }
-
-/** Empty condition, with its lateral moment if that is known. */
-export interface EmptyAircraft extends MassMoment {
-  lateralKgMm?: number | undefined;
-}
-
-const lateralOf = ({ massKg, lateralKgMm }: EmptyAircraft): { massKg: number; lateralKgMm: number } | undefined =>
-  lateralKgMm === undefined ? undefined : { massKg, lateralKgMm };
 
 /** Returns one and two standard persons without baggage, with the fuel that the maximum mass allows. */
 function standardCrews(

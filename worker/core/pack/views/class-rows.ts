@@ -6,6 +6,7 @@ import type { PackContext } from '../context.ts';
 import type { View } from '../render.ts';
 import { durationText } from './duration.ts';
 import { governedBy } from './pilot-limits.ts';
+import { waterRows } from './water-rows.ts';
 
 /** Returns what is computed in place of an envelope or beside it: hang positions, cockpit loads, categories, energy. */
 export function classRows(context: PackContext): View {
@@ -14,6 +15,7 @@ export function classRows(context: PackContext): View {
     ...cockpitRows(context),
     ...categoryRows(context),
     ...energyRows(context),
+    ...waterRows(context),
     pilotComputes: pilotComputesLine(context),
   };
 }

@@ -9,49 +9,84 @@ import type { View } from '../render.ts';
 import { common, sources } from './common.ts';
 import { bulletinsDone, closedSince, type Product, partsFitted, rectified } from './work-done.ts';
 
-const BOOKS = [
-  { of: 'airframe', title: m.logBookInserts_airframeLogBook },
-  { of: 'engine', title: m.logBookInserts_engineLogBook },
-  { of: 'propeller', title: m.logBookInserts_propellerLogBook },
-] as const;
+/** A product with a log book, and the kind of work that is entered in it. */
+interface Book {
+  of: Product;
+  title: string;
+  serial: string;
+}
+
+function booksOf({ visit, fmt }: PackContext): Book[] {
+  const { serial, engine, propeller, products = [] } = visit.aircraft;
+  const book = (of: Product, title: string, number: string | undefined): Book[] =>
+    number === undefined ? [] : [{ of, title, serial: number }];
+  return [
+    ...book('airframe', fmt.text(m.logBookInserts_airframeLogBook), serial),
+    ...book('engine', fmt.text(m.logBookInserts_engineLogBook), engine?.serial),
+    ...book('propeller', fmt.text(m.logBookInserts_propellerLogBook), propeller?.serial),
+    ...products.flatMap((product) =>
+      book(
+        product.kind,
+        fmt.text(m.logBookInserts_productLogBook, { product: fmt.term(product.kind) }),
+        product.serial,
+      ),
+    ),
+  ];
+}
 
 /** Returns one slip for each log book, to be cut out, signed over its edge and pasted in. */
 export function logBookInsertsView(context: PackContext): View {
   const { visit, identity, issuedAt, released, results, fmt } = context;
   const { aircraft } = visit;
   const signer = personOf(visit, visit.release?.by);
-  const serials = { airframe: aircraft.serial, engine: aircraft.engine?.serial, propeller: aircraft.propeller?.serial };
   const { schedule } = results;
   return {
     ...common(context),
-    books: BOOKS.filter(({ of }) => serials[of] !== undefined && isTouched(context, of)).map(({ of, title }) => ({
-      title: fmt.text(title),
-      serial: serials[of] ?? DASH,
-      registration: aircraft.registration,
-      date: visit.visit.workEndedAt ? fmt.day(visit.visit.workEndedAt) : fmt.day(issuedAt),
-      hours: hoursText(context, of),
-      work: workLines(context, of),
-      weight:
-        of === 'airframe' && schedule
-          ? fmt.text(m.logBookInserts_emptyMass, {
-              mass: fmt.measure('mass', schedule.massKg),
-              arm: fmt.measure('arm', schedule.armMm),
-              basis: fmt.term(schedule.basis),
-            })
-          : '',
-      pack: identity?.pack ?? DASH,
-      isReleased: released !== undefined,
-      signer: signer?.name ?? DASH,
-      authorisation: signer?.authorisation ?? DASH,
-      signedAt: released ? fmt.timestamp(released.releasedAt) : DASH,
-    })),
+    books: booksOf(context)
+      .filter(({ of }) => isTouched(context, of))
+      .map(({ of, title, serial }) => ({
+        title,
+        serial,
+        registration: aircraft.registration,
+        date: visit.visit.workEndedAt ? fmt.day(visit.visit.workEndedAt) : fmt.day(issuedAt),
+        hours: hoursText(context, of),
+        work: workLines(context, of),
+        weight:
+          of === 'airframe' && schedule
+            ? fmt.text(m.logBookInserts_emptyMass, {
+                mass: fmt.measure('mass', schedule.massKg),
+                arm: fmt.measure('arm', schedule.armMm),
+                basis: fmt.term(schedule.basis),
+              })
+            : '',
+        pack: identity?.pack ?? DASH,
+        isReleased: released !== undefined,
+        signer: signer?.name ?? DASH,
+        authorisation: signer?.authorisation ?? DASH,
+        signedAt: released ? fmt.timestamp(released.releasedAt) : DASH,
+      })),
     ...sources(fmt.text(m.logBookInserts_eachSlip130Mm)),
   };
 }
 
-/** Engine and propeller books get an entry only if the visit inspected them, or complied with a bulletin on them. */
+/**
+ * The book of the airframe always gets an entry. Engine and propeller get one if the visit inspected them or complied with
+ * a bulletin on them, every other product if a task of the inspection is work on it.
+ */
 function isTouched(context: PackContext, of: Product): boolean {
-  return of === 'airframe' || context.visit.inspection !== undefined || bulletinsDone(context, of).length > 0;
+  if (of === 'airframe') return true;
+  const { inspection } = context.visit;
+  if (bulletinsDone(context, of).length > 0) return true;
+  return of === 'engine' || of === 'propeller' ? inspection !== undefined : tasksOn(context, of).length > 0;
+}
+
+/** Kinds of work by product, where they are not called the same. */
+const WORK_ON: Partial<Record<Product, string>> = { motor: 'engine', 'rotor-head': 'rotor', 'tail-rotor': 'rotor' };
+
+function tasksOn({ visit }: PackContext, of: Product): string[] {
+  return (visit.inspection?.tasks ?? [])
+    .filter(({ kind, result }) => kind === (WORK_ON[of] ?? of) && result !== 'not-applicable' && result !== 'open')
+    .map(({ text }) => sentence(text));
 }
 
 function hoursText({ visit, fmt }: PackContext, of: Product): string {
@@ -66,7 +101,10 @@ function workLines(context: PackContext, of: Product): string[] {
   const bulletins = bulletinsDone(context, of);
   const ofBulletins =
     bulletins.length > 0 ? [fmt.text(m.logBookInserts_bulletinsDone, { bulletins: bulletins.join('; ') })] : [];
-  if (of !== 'airframe') return [...inspection, ...ofBulletins];
+  if (of !== 'airframe') {
+    const tasks = of === 'engine' || of === 'propeller' ? [] : tasksOn(context, of);
+    return [...inspection, ...tasks, ...ofBulletins];
+  }
   const modifications = (visit.modifications ?? []).map(({ id, title }) => `${id} ${title}`).join('; ');
   const findings = rectified(context).map(({ id, done }) => `${id} ${done}`);
   const parts = partsFitted(context).join('; ');

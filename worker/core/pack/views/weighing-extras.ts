@@ -1,4 +1,4 @@
-import { hasOil } from '../../record/classes/index.ts';
+import { hasOil } from '../../calc/weighing/oil.ts';
 import type { Weighing } from '../../record/visit.ts';
 import * as m from '../../text/generated/messages.ts';
 import type { PackContext } from '../context.ts';

@@ -1,9 +1,9 @@
 import { tanksOf } from '../../calc/loading/fuel.ts';
 import type { Comparison } from '../../calc/mass/prediction.ts';
 import type { Residual } from '../../calc/mass/residual.ts';
+import { hasOil } from '../../calc/weighing/oil.ts';
 import { COVERAGE_FACTOR } from '../../calc/weighing/uncertainty.ts';
 import type { WeighingResult } from '../../calc/weighing/weighing.ts';
-import { hasOil } from '../../record/classes/index.ts';
 import type { Aircraft, Weighing } from '../../record/visit.ts';
 import { DASH } from '../../text/dash.ts';
 import * as m from '../../text/generated/messages.ts';

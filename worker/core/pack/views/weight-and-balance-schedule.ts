@@ -1,7 +1,7 @@
 import { envelopeCorners } from '../../calc/loading/aircraft-envelope.ts';
 import { tanksOf } from '../../calc/loading/fuel.ts';
 import { payloadAgainst } from '../../calc/loading/payload.ts';
-import { hasOil } from '../../record/classes/index.ts';
+import { hasOil } from '../../calc/weighing/oil.ts';
 import { DASH } from '../../text/dash.ts';
 import * as m from '../../text/generated/messages.ts';
 import type { Message } from '../../text/message.ts';

@@ -1,9 +1,10 @@
+import type { ProductKind } from '../../record/product.ts';
 import type { VisitFinding } from '../../record/visit.ts';
 import { sentence } from '../../text/sentence.ts';
 import type { PackContext } from '../context.ts';
 
 /** Products with a separate log book. */
-export type Product = 'airframe' | 'engine' | 'propeller';
+export type Product = 'airframe' | ProductKind;
 
 /** Returns rectified findings: location and work done. */
 export function rectified({ visit }: Pick<PackContext, 'visit'>): { id: string; done: string }[] {

@@ -37,11 +37,3 @@ const UNSTATED: ClassData = {
 export function classDataOf({ class: of }: { class: AircraftClass | typeof UNSTATED_CLASS }): ClassData {
   return of === 'unstated' ? UNSTATED : CLASS_DATA[of];
 }
-
-/** Whether the aircraft can have oil: a class that never has, or an engine without a sump, cannot. */
-export function hasOil(aircraft: {
-  class: AircraftClass | typeof UNSTATED_CLASS;
-  engine?: { hasOilSump?: boolean | undefined } | undefined;
-}): boolean {
-  return classDataOf(aircraft).canHaveOil && aircraft.engine !== undefined && aircraft.engine.hasOilSump !== false;
-}

@@ -1,4 +1,4 @@
-import { hasOil } from '../../../record/classes/index.ts';
+import { hasOil } from '../../../calc/weighing/oil.ts';
 import * as m from '../../../text/generated/messages.ts';
 import { said } from '../../../text/message.ts';
 import { termOf } from '../../../text/terms.ts';
