@@ -51,8 +51,8 @@ export function loadingsOutside(visit: Visit, { path, name, aircraft, loading, l
 function withProposals(sentence: Said, { aircraft, loading }: Pick<Sheet, 'aircraft' | 'loading'>): Said {
   const nameOf = (id: string): string => aircraft.stations.find((station) => station.id === id)?.name ?? id;
   const proposals = loading.proposals.slice(0, MAX_PROPOSALS).map(({ stations, maximumKg }) =>
-    said(m.loadingsOutside_proposal, {
-      stations: list(stations.map(nameOf)),
+    said(stations.length === 1 ? m.loadingsOutside_proposalAlone : m.loadingsOutside_proposal, {
+      stations: stations.map(nameOf).join(' + '),
       maximum: figure.measure('mass', maximumKg, { bound: 'most' }),
     }),
   );

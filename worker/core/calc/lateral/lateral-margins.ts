@@ -34,11 +34,18 @@ export function lateralMargins(
       side === 'forward' || side === 'aft' ? [{ side: side === 'forward' ? 'left' : 'right', margin, loading }] : [],
     );
   }
-  return limits.edges.flatMap((edge): LateralMargin[] => {
+  const ofEdges = limits.edges.flatMap((edge): LateralMargin[] => {
     const along = edge.along * momentKgMm + edge.across * lateralKgMm;
     const most = loadingExtremes(turned(aircraft, edge), { ...options, empty: { massKg, momentKgMm: along } })?.aft;
     // An edge across the aircraft is a longitudinal limit, which the envelope has too.
     if (!most || edge.across === 0) return [];
     return [{ side: edge.across < 0 ? 'left' : 'right', margin: edge.offsetMm - most.armMm, loading: most.loading }];
   });
+  return SIDES.flatMap((side) => worstOf(ofEdges.filter((margin) => margin.side === side)));
+}
+
+const SIDES = ['left', 'right'] as const;
+
+function worstOf(margins: readonly LateralMargin[]): LateralMargin[] {
+  return margins.toSorted((a, b) => a.margin - b.margin).slice(0, 1);
 }

@@ -5,6 +5,8 @@ export type PlainChange = Exclude<Change, { kind: 'exchanged' }>;
 
 interface PlacedChange {
   change: PlainChange;
+  /** Items that come with the group in which this one leaves. */
+  cameWith: readonly EquipmentItem[];
   path: (string | number)[];
 }
 
@@ -25,6 +27,7 @@ export interface CorrectionStep extends Step {
 export interface ChangeStep extends Step {
   modification: string;
   change: PlainChange;
+  cameWith: readonly EquipmentItem[];
   /** Line number that an installed item would get, if the list already had it. */
   taken: string | undefined;
 }
@@ -76,18 +79,26 @@ function correct(list: List, line: AsFoundLine, path: (string | number)[]): Corr
 
 /** Returns the changes of single items in a change, each with its place in the record. */
 export function plainChanges(change: Change, path: (string | number)[]): PlacedChange[] {
-  if (change.kind !== 'exchanged') return [{ change, path }];
+  if (change.kind !== 'exchanged') return [{ change, cameWith: [], path }];
   return [
     ...change.out.map(
-      (item, index): PlacedChange => ({ change: { kind: 'removed', ...item }, path: [...path, 'out', index] }),
+      (item, index): PlacedChange => ({
+        change: { kind: 'removed', ...item },
+        cameWith: change.in,
+        path: [...path, 'out', index],
+      }),
     ),
     ...change.in.map(
-      (item, index): PlacedChange => ({ change: { kind: 'installed', ...item }, path: [...path, 'in', index] }),
+      (item, index): PlacedChange => ({
+        change: { kind: 'installed', ...item },
+        cameWith: [],
+        path: [...path, 'in', index],
+      }),
     ),
   ];
 }
 
-function apply(list: List, modification: string, { change, path }: PlacedChange): ChangeStep {
+function apply(list: List, modification: string, { change, cameWith, path }: PlacedChange): ChangeStep {
   const listed = change.kind === 'installed' ? undefined : list.get(change.item);
   if (change.kind === 'removed' || change.kind === 'replaced') list.delete(change.item);
   if (listed && change.kind === 'relocated') {
@@ -103,7 +114,7 @@ function apply(list: List, modification: string, { change, path }: PlacedChange)
   const incoming = incomingItem(change);
   const taken = incoming && list.has(incoming.id) ? incoming.id : undefined;
   if (incoming) list.set(incoming.id, incoming);
-  return { modification, change, listed, taken, path };
+  return { modification, change, cameWith, listed, taken, path };
 }
 
 /** Updates after which the list names the new version. */

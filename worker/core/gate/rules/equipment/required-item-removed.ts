@@ -11,8 +11,10 @@ export const requiredItemRemoved: Rule = {
   source: read('14 CFR 43.11 (placard); ML.A.403'),
   check: ({ results }) => {
     const kept = new Set(results.change.after.map(({ id }) => id));
-    return hits(results.change.changes, ({ change, listed, path }) => {
+    return hits(results.change.changes, ({ change, cameWith, listed, path }) => {
       if (change.kind !== 'removed' || !listed?.required || kept.has(listed.id)) return undefined;
+      // A group is replaced as a whole: what comes in as required stands for what was.
+      if (cameWith.some(({ required }) => required)) return undefined;
       return {
         path,
         sentence: said(m.requiredItemRemoved_itemRequiredTakenOut, { listed: listed.id, listed2: listed.name }),
