@@ -1,5 +1,5 @@
 import type { Visit } from '../../record/visit.ts';
-import { addMonths, DAY_MS, dateOf, daysBetween, endOfMonth } from '../../units/calendar.ts';
+import { addMonths, DAY_MS, dateOf, daysBetween, endOfMonth, utcTimestamp } from '../../units/calendar.ts';
 import { compareCodeUnits } from '../../units/compare-code-units.ts';
 import { isAtLeast } from '../numbers/limit-met.ts';
 import type { Due } from './due-result.ts';
@@ -108,7 +108,7 @@ export function forecastDate(
 
 function daysLater(date: string, days: number): string {
   const moved = Date.parse(`${date}T00:00:00Z`) + Math.floor(Math.min(Math.max(days, -1e5), 1e5)) * DAY_MS;
-  return new Date(moved).toISOString().slice(0, 10);
+  return dateOf(utcTimestamp(moved));
 }
 
 type Left = Pick<Due, 'daysLeft' | 'hoursLeft' | 'landingsLeft'>;
