@@ -1,5 +1,6 @@
 import { envelopeOf } from '../../calc/loading/envelope.ts';
 import { DASH } from '../../text/dash.ts';
+import { MAX, MIN } from '../../text/figure.ts';
 import * as m from '../../text/generated/messages.ts';
 import type { PackContext } from '../context.ts';
 import type { View } from '../render.ts';
@@ -35,7 +36,7 @@ export function cockpitCard(context: PackContext): View {
       })),
       joined: joined.map(({ text, maximumMassKg }) => ({
         name: text,
-        most: inBrackets(bothSystems(fmt, 'mass', maximumMassKg, { bound: 'most' })),
+        most: inBrackets(bothSystems(fmt, 'mass', maximumMassKg, MAX)),
       })),
       hasCg: cgLimits.length > 0,
       cg: cgLimits,
@@ -60,8 +61,8 @@ function cgRows({ visit, fmt }: PackContext): View[] {
     const aftMm = Math.min(aft[below]?.toMm ?? Infinity, aft[above]?.fromMm ?? Infinity);
     return {
       mass: fmt.stated('mass', massKg),
-      forward: fmt.number('arm', forwardMm, { bound: 'least' }),
-      aft: fmt.number('arm', aftMm, { bound: 'most' }),
+      forward: fmt.number('arm', forwardMm, MIN),
+      aft: fmt.number('arm', aftMm, MAX),
     };
   });
 }

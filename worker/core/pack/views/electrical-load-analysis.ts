@@ -2,7 +2,7 @@ import type { Endurance, PhaseLoad } from '../../calc/electrical/electrical-resu
 import { PHASE_NAMES } from '../../gate/phase-names.ts';
 import type { Electrical } from '../../record/visit.ts';
 import { DASH } from '../../text/dash.ts';
-import type { Formatter } from '../../text/formatter.ts';
+import type { Bound, Formatter } from '../../text/formatter.ts';
 import * as m from '../../text/generated/messages.ts';
 import { loadChart } from '../chart/load-chart.ts';
 import type { PackContext } from '../context.ts';
@@ -18,9 +18,9 @@ const SYSTEMS = {
   '28-volt': m.electricalLoadAnalysis_28VBattery24,
 } as const;
 
-/** Returns a current, or a dash. */
-function amps(fmt: Formatter, value: number | undefined): string {
-  return value === undefined ? DASH : fmt.plain(value, 1);
+/** Returns a current, or a dash; what a source gives is rounded down. */
+function amps(fmt: Formatter, value: number | undefined, bound?: Bound): string {
+  return value === undefined ? DASH : fmt.plain(value, 1, bound);
 }
 
 export function electricalLoadAnalysisView(context: PackContext): View {
@@ -40,7 +40,7 @@ export function electricalLoadAnalysisView(context: PackContext): View {
     altitude: `${fmt.plain(record.altitudeFt, 0)} ft`,
     powerSources: record.sources.map(({ name, ratedA, regulatorA, isMonitored, monitoredBy }) => ({
       name,
-      rating: `${amps(fmt, ratedA)} A${regulatorA === undefined ? '' : fmt.text(m.electricalLoadAnalysis_regulator, { amps: amps(fmt, regulatorA) })}`,
+      rating: `${amps(fmt, ratedA, 'most')} A${regulatorA === undefined ? '' : fmt.text(m.electricalLoadAnalysis_regulator, { amps: amps(fmt, regulatorA, 'most') })}`,
       watchedBy: monitoredBy ?? (isMonitored ? fmt.text(m.electricalLoadAnalysis_notStatedWhat) : fmt.text(m.nothing)),
     })),
     lowVoltage: lowVoltageText(context, record.lowVoltageWarning),
@@ -75,7 +75,7 @@ function phaseRow(
     before: amps(fmt, before.continuousA),
     continuous: amps(fmt, continuousA),
     peak: amps(fmt, peakA),
-    capacity: amps(fmt, capacityA),
+    capacity: amps(fmt, capacityA, 'most'),
     share: capacityA ? fmt.plain((continuousA / capacityA) * 100, 0) : DASH,
   };
 }

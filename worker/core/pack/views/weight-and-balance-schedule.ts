@@ -1,5 +1,6 @@
 import { payloadAgainst } from '../../calc/loading/payload.ts';
 import { DASH } from '../../text/dash.ts';
+import { MAX, MIN } from '../../text/figure.ts';
 import * as m from '../../text/generated/messages.ts';
 import { factorOf } from '../../units/quantity.ts';
 import { historyChart } from '../chart/history-chart.ts';
@@ -49,9 +50,6 @@ export function weightAndBalanceScheduleView(context: PackContext): View {
 
 type Schedule = NonNullable<PackContext['results']['schedule']>;
 
-/** An upper limit. */
-const MAX = { bound: 'most' } as const;
-
 /** Returns the main figures of the schedule. */
 function headFigures(context: PackContext, schedule: Schedule): View {
   const { visit, results, fmt } = context;
@@ -90,8 +88,8 @@ function emptyRange({ visit, fmt }: PackContext): BothSystems {
   const { forwardMm, aftMm } = range;
   return {
     value: fmt.text(m.to, {
-      text: fmt.number('arm', forwardMm, { bound: 'least' }),
-      text2: fmt.measure('arm', aftMm, { bound: 'most' }),
+      text: fmt.number('arm', forwardMm, MIN),
+      text2: fmt.measure('arm', aftMm, MAX),
     }),
     other: fmt.text(m.to, { text: fmt.other('arm', forwardMm, 'least'), text2: fmt.other('arm', aftMm, 'most') }),
   };

@@ -26,24 +26,17 @@ export const envelopeExceededByLegalLoading: Rule = {
   },
 };
 
-function outsideSentence(side: string, margin: number, limit: number): Said {
-  if (side === 'below')
-    return said(m.envelopeExceededByLegalLoading_legalLoadingLighterThan, {
-      margin: figure.measure('mass', -margin),
-      limit: figure.measure('mass', limit),
-    });
-  if (side === 'above')
-    return said(m.envelopeExceededByLegalLoading_legalLoadingHeavierThan, {
-      margin: figure.measure('mass', -margin),
-      limit: figure.measure('mass', limit),
-    });
-  if (side === 'forward')
-    return said(m.envelopeExceededByLegalLoading_legalLoadingForwardLimit, {
-      margin: figure.measure('arm', -margin),
-      limit: figure.measure('arm', limit),
-    });
-  return said(m.envelopeExceededByLegalLoading_legalLoadingAftLimit, {
-    margin: figure.measure('arm', -margin),
-    limit: figure.measure('arm', limit),
-  });
+/** Message, quantity and direction of the limit of each side. */
+const SIDES = {
+  below: [m.envelopeExceededByLegalLoading_legalLoadingLighterThan, 'mass', figure.MIN],
+  above: [m.envelopeExceededByLegalLoading_legalLoadingHeavierThan, 'mass', figure.MAX],
+  forward: [m.envelopeExceededByLegalLoading_legalLoadingForwardLimit, 'arm', figure.MIN],
+  aft: [m.envelopeExceededByLegalLoading_legalLoadingAftLimit, 'arm', figure.MAX],
+} as const;
+
+function outsideSentence(side: keyof typeof SIDES, margin: number, limit: number): Said {
+  const [message, quantity, bound] = SIDES[side];
+  // Enough digits that an excess is never printed as zero.
+  const [excess] = figure.apart(quantity, -margin, 0);
+  return said(message, { margin: excess, limit: figure.measure(quantity, limit, bound) });
 }

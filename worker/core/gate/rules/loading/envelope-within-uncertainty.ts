@@ -22,13 +22,14 @@ export const envelopeWithinUncertainty: Rule = {
       // The empty aircraft is one part of the loaded one, so its uncertainty counts by its share of the mass.
       const uncertaintyMm = (expanded.armMm * schedule.massKg) / at.massKg;
       if (!isAtLeast(margin, 0) || isAtLeast(margin, uncertaintyMm)) return undefined;
+      const [marginText, uncertaintyText] = figure.apart('arm', margin, uncertaintyMm, { extra: 1 });
       return {
         path: ['aircraft', 'envelope'],
         sentence: said(m.envelopeWithinUncertainty_staysInsideLimitUncertainty, {
           describeLoading: describeLoading(visit, at),
-          margin: figure.measure('arm', margin, { extra: 1 }),
+          margin: marginText,
           side: termOf(side),
-          uncertainty: figure.measure('arm', uncertaintyMm, { extra: 1 }),
+          uncertainty: uncertaintyText,
         }),
         data: { side, margin, uncertaintyMm },
       };

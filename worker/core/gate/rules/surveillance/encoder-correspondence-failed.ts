@@ -17,8 +17,8 @@ export const encoderCorrespondenceFailed: Rule = {
       const { altimeterFt, encoderFt, differenceFt } = point;
       return {
         sentence: said(m.encoderCorrespondenceFailed_ftEncoderReportsFt, {
-          altimeter: figure.plain(altimeterFt, 0),
-          encoder: figure.plain(encoderFt, 0),
+          altimeter: figure.asIs(altimeterFt),
+          encoder: figure.asIs(encoderFt),
           encoderToleranceFt: ENCODER_TOLERANCE_FT,
         }),
         data: { altimeterFt, differenceFt },
