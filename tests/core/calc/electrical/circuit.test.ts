@@ -136,11 +136,11 @@ describe('copperGauge()', () => {
 });
 
 describe('greatestProtectionA()', () => {
-  test('holds a breaker on 12 AWG to the fuse column, and the record comes first', () => {
-    expect(greatestProtectionA({ gauge: '12' }, { kind: 'breaker', ratingA: 20 })).toEqual({
-      limitA: 20,
-      from: 'table',
-    });
+  test('has no breaker where the chart has none, and the record comes first', () => {
+    for (const gauge of ['1', '0'] as const) {
+      expect(greatestProtectionA({ gauge }, { kind: 'breaker', ratingA: 20 })).toBeUndefined();
+      expect(greatestProtectionA({ gauge }, { kind: 'fuse', ratingA: 20 })).toEqual({ limitA: 150, from: 'table' });
+    }
     expect(greatestProtectionA({ gauge: '12' }, { kind: 'breaker', ratingA: 20, limitA: 25 })?.limitA).toBe(25);
     expect(greatestProtectionA({ gauge: '24' }, { kind: 'fuse', ratingA: 2 })).toBeUndefined();
     expect(greatestProtectionA({ gauge: '4', material: 'aluminium' }, { kind: 'fuse', ratingA: 2 })).toBeUndefined();
