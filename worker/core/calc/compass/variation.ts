@@ -35,15 +35,15 @@ export function variationAt({ latitudeDeg, longitudeDeg, elevationM = 0 }: Place
   const edition = EDITIONS.findLast(({ from }) => from <= day) ?? EDITIONS[0];
   const years = decimalYear(within(edition, moment));
   const at = [latitudeDeg, longitudeDeg, elevationM / 1000];
-  const [first, second] = edition.served.map((date) => {
+  const field = (date: string) => {
     const model = geomagnetism.model(new Date(startOf(date)));
     return { years: decimalYear(startOf(date)), name: model.name, ...model.point(at) };
-  });
-  if (!first || !second) throw new Error('An edition of the magnetic model must be served on two days');
+  };
+  const [first, second] = [field(edition.served[0]), field(edition.served[1])];
   const share = (years - first.years) / (second.years - first.years);
-  const [north, east] = (['x', 'y'] as const).map((part) => first[part] + share * (second[part] - first[part]));
+  const part = (axis: 'x' | 'y'): number => first[axis] + share * (second[axis] - first[axis]);
   return {
-    variationDeg: (Math.atan2(east ?? Number.NaN, north ?? Number.NaN) * 180) / Math.PI,
+    variationDeg: (Math.atan2(part('y'), part('x')) * 180) / Math.PI,
     model: first.name,
     validFrom: edition.from,
     validUntil: edition.until,
