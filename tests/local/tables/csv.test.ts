@@ -65,11 +65,14 @@ describe('there and back', () => {
   });
 
   // Scales and points cannot be none.
-  test.each(['equipment', 'worksheet'] as const)('an empty table of %s into a record without that part changes nothing', (name) => {
-    const { [SHEETS[name].place[0] ?? '']: _, ...without } = readFixture('visits/nose-wheel-full') as Item;
-    const empty = csvFromItems(name, [], UNITS);
-    expect(intoRecord(name, without, read(name, empty))).toEqual(without);
-  });
+  test.each(['equipment', 'worksheet'] as const)(
+    'an empty table of %s into a record without that part changes nothing',
+    (name) => {
+      const { [SHEETS[name].place[0] ?? '']: _, ...without } = readFixture('visits/nose-wheel-full') as Item;
+      const empty = csvFromItems(name, [], UNITS);
+      expect(intoRecord(name, without, read(name, empty))).toEqual(without);
+    },
+  );
 
   test.each(NAMES)('the template of %s is a table that can be read', (name) => {
     expect(read(name, csvTemplate(name, UNITS))).toHaveLength(1);

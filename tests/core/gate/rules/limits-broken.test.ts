@@ -52,6 +52,7 @@ describe('a limit broken by less than a printed digit is printed as broken', () 
     const unwatched: Patch = [
       replaced('/electrical/sources/0/isMonitored', false),
       replaced('/electrical/lowVoltageWarning/isFitted', false),
+      replaced('/electrical/battery/charging', {}),
       replaced('/electrical/loads', loads),
     ];
     expect(sentenceOf('SOURCE_OVER_80_PERCENT', unwatched)).toMatch(/continuous load 16\.04 A is over 80 % of 20\.0 A/);
@@ -79,5 +80,19 @@ describe('a limit broken by less than a printed digit is printed as broken', () 
     );
     expect(moved.length).toBeGreaterThan(0);
     expect(sentenceOf('ENVELOPE_EXCEEDED_BY_LEGAL_LOADING', moved)).toMatch(/is 0\.2 mm aft of the limit/);
+  });
+});
+
+describe('a measured drop of a main power wire', () => {
+  const thin: Patch = [replaced('/electrical/circuits/11/gauge', '6')];
+  const measured = (volts: number): Patch => [...thin, added('/electrical/circuits/11/measuredDropV', volts)];
+  const both = (patch: Patch) =>
+    ['MAIN_FEEDER_DROP_COMPUTED', 'MAIN_FEEDER_DROP_EXCEEDED'].map((code) => sentenceOf(code, patch));
+
+  test('outranks the computed one, which alone is only a caution', () => {
+    // 2 % of 14 V, FAA-H-8083-31 chapter 9.
+    expect(both(thin)).toEqual([expect.stringMatching(/computed .* not measured; the limit is 0\.28 V/), 'no finding']);
+    expect(both(measured(0.2))).toEqual(['no finding', 'no finding']);
+    expect(both(measured(0.284))).toEqual(['no finding', expect.stringMatching(/0\.284 V; the limit is 0\.280 V/)]);
   });
 });

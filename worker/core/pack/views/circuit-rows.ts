@@ -19,12 +19,15 @@ export function circuitRows(
     const result = results[index];
     return result ? [{ circuit, result }] : [];
   });
-  const notes = circuits.flatMap(({ name, gauge, material, rating, protection, unprotectedBecause }) => [
-    ...aluminiumNote(fmt, name, { gauge, material }),
-    ...(rating ? [fmt.text(m.circuitRows_capacityWire, { name, from: rating.from })] : []),
-    ...(protection?.limitA === undefined ? [] : [fmt.text(m.circuitRows_greatestProtectionRecordStates, { name })]),
-    ...(unprotectedBecause === undefined ? [] : [fmt.text(m.circuitRows_notProtected, { name, unprotectedBecause })]),
-  ]);
+  const notes = circuits.flatMap(
+    ({ name, gauge, material, ambientC, rating, protection, unprotectedBecause }, index) => [
+      ...aluminiumNote(fmt, name, { gauge, material }),
+      ...(rating ? [fmt.text(m.circuitRows_capacityWire, { name, from: rating.from })] : []),
+      ...reducedNote(fmt, name, ambientC, results[index]),
+      ...(protection?.limitA === undefined ? [] : [fmt.text(m.circuitRows_greatestProtectionRecordStates, { name })]),
+      ...(unprotectedBecause === undefined ? [] : [fmt.text(m.circuitRows_notProtected, { name, unprotectedBecause })]),
+    ],
+  );
   const feeders = pairs.flatMap(({ circuit, result }) => feederNote(fmt, circuit, result));
   return {
     hasCircuits: pairs.length > 0,
@@ -36,8 +39,18 @@ export function circuitRows(
   };
 }
 
-/** A main power wire has its own limit and current. */
-function feederNote(fmt: Formatter, { name, mainFeeder }: Circuit, { continuousDrop }: CircuitResult): string[] {
+/** A wire in surroundings hotter than those of the table. */
+function reducedNote(fmt: Formatter, name: string, ambientC: number, result: CircuitResult | undefined): string[] {
+  if (result?.ampacity?.from !== 'table-reduced') return [];
+  return [fmt.text(m.circuitRows_reducedCapacity, { name, ambient: fmt.asIs(ambientC) })];
+}
+
+/** A main power wire has its own limit and current, and that of the battery carries the start. */
+function feederNote(
+  fmt: Formatter,
+  { name, mainFeeder }: Circuit,
+  { continuousDrop, startDrop }: CircuitResult,
+): string[] {
   if (!mainFeeder) return [];
   const what =
     mainFeeder.kind === 'source'
@@ -45,6 +58,15 @@ function feederNote(fmt: Formatter, { name, mainFeeder }: Circuit, { continuousD
       : fmt.text(m.circuitRows_fiveMinuteRateBattery);
   return [
     fmt.text(m.circuitRows_held2RegulatedVoltage, { name, orDash: orDash(fmt, continuousDrop?.currentA, 1), what }),
+    ...(startDrop
+      ? [
+          fmt.text(m.circuitRows_startDrop, {
+            name,
+            amps: fmt.plain(startDrop.currentA, 1),
+            drop: fmt.plain(startDrop.dropV, 2),
+          }),
+        ]
+      : []),
   ];
 }
 

@@ -10,6 +10,7 @@ import type { View } from '../render.ts';
 import { stretchName } from '../stretch-name.ts';
 import { circuitRows } from './circuit-rows.ts';
 import { common, sources } from './common.ts';
+import { durationText } from './duration.ts';
 import { loadRows } from './load-rows.ts';
 import { releaserSignature } from './releaser-signature.ts';
 
@@ -82,19 +83,24 @@ function phaseRow(
 
 function enduranceView({ fmt }: PackContext, { battery }: Electrical, endurance: Endurance | undefined): View {
   if (!battery || !endurance) return { hasEndurance: false };
+  const factor = fmt.asIs(battery.usableFactor);
   return {
     hasEndurance: true,
-    battery: `${fmt.plain(battery.capacityAh, 1)} Ah × ${fmt.plain(battery.usableFactor, 2)} = ${fmt.plain(endurance.usableAmpMinutes, 0)} A·min`,
+    battery: `${fmt.plain(battery.capacityAh, 1)} Ah × ${factor} = ${fmt.plain(endurance.usableAmpMinutes, 0)} A·min`,
     stretches: endurance.stretches.map(({ use, loadA, minutes, ampMinutes }) => ({
       name: fmt.value(stretchName(use)),
       load: amps(fmt, loadA),
-      minutes: minutes === undefined ? fmt.text(m.electricalLoadAnalysis_noEnd) : fmt.plain(minutes, 1),
+      minutes: minutes === undefined ? fmt.text(m.electricalLoadAnalysis_noEnd) : fmt.plain(minutes, 0, 'most'),
       used: fmt.plain(ampMinutes, 0),
     })),
     lasts:
       endurance.minutes === undefined
         ? fmt.text(m.electricalLoadAnalysis_withoutEnd)
-        : `${fmt.plain(endurance.minutes, 1)} min`,
-    needed: `${fmt.plain(endurance.neededMin, 0)} min`,
+        : durationText(endurance.minutes, fmt),
+    needed: `${fmt.asIs(endurance.neededMin)}\u00a0min`,
+    allowance:
+      battery.allowance === undefined
+        ? fmt.text(m.electricalLoadAnalysis_allowanceUnstated, { factor })
+        : fmt.text(m.electricalLoadAnalysis_allowance, { factor, allowance: battery.allowance }),
   };
 }

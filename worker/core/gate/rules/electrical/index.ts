@@ -8,6 +8,7 @@ import { groundReturnUnstated } from './ground-return-unstated.ts';
 import { loadCircuitUnstated } from './load-circuit-unstated.ts';
 import { loadDrawsMore } from './load-draws-more.ts';
 import { lowVoltageWarningLate } from './low-voltage-warning-late.ts';
+import { mainFeederDropComputed } from './main-feeder-drop-computed.ts';
 import { mainFeederDropExceeded } from './main-feeder-drop-exceeded.ts';
 import { protectionAboveWire } from './protection-above-wire.ts';
 import { protectionBelowLoad } from './protection-below-load.ts';
@@ -41,6 +42,7 @@ export const ELECTRICAL_RULES: readonly Rule[] = [
   voltageDropExceeded,
   voltageDropUnknown,
   mainFeederDropExceeded,
+  mainFeederDropComputed,
   groundReturnHigh,
   groundReturnUnstated,
   aluminiumWireThin,
