@@ -1,6 +1,7 @@
 import * as z from 'zod';
 import { type FieldText, fieldText } from '../text/field-texts.ts';
 import { choice, count, flag, identifier, line, list, number, part, reference } from './field.ts';
+import { Traction } from './traction.ts';
 import { GAUGES, MATERIALS } from './wire-size.ts';
 
 /** Phases of flight in which a load is on; `sourceFailed` is flight on the battery only. */
@@ -159,5 +160,6 @@ export const Electrical = part('electrical', {
   buses: list('electrical_buses', Bus, { min: 1, max: 12 }),
   loads: list('electrical_loads', Load, { min: 1, max: 150 }),
   circuits: list('electrical_circuits', Circuit, { max: 150 }),
+  traction: Traction.optional(),
 });
 export type Electrical = z.infer<typeof Electrical>;

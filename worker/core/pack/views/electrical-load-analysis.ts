@@ -13,6 +13,7 @@ import { common, sources } from './common.ts';
 import { durationText } from './duration.ts';
 import { loadRows } from './load-rows.ts';
 import { releaserSignature } from './releaser-signature.ts';
+import { tractionView } from './traction.ts';
 
 const SYSTEMS = {
   '14-volt': m.electricalLoadAnalysis_14VBattery12,
@@ -50,6 +51,7 @@ export function electricalLoadAnalysisView(context: PackContext): View {
     ...enduranceView(context, record, found.endurance),
     ...loadRows(context, record),
     ...circuitRows(context, record.circuits, found.circuits),
+    ...tractionView(context),
     signatures: releaserSignature(context, fmt.text(m.electricalLoadAnalysis_analysisAccepted)),
     ...sources(
       fmt.text(m.electricalLoadAnalysis_80LineRuleThumb),

@@ -16,6 +16,10 @@ import { protectionUnknown } from './protection-unknown.ts';
 import { sourceCurveAmbiguous } from './source-curve-ambiguous.ts';
 import { sourceOver80Percent } from './source-over-80-percent.ts';
 import { sourceOverloaded } from './source-overloaded.ts';
+import { tractionCheckIncomplete } from './traction-check-incomplete.ts';
+import { tractionDisconnectFailed } from './traction-disconnect-failed.ts';
+import { tractionInsulationLow } from './traction-insulation-low.ts';
+import { tractionIsolationUnproved } from './traction-isolation-unproved.ts';
 import { voltageDropExceeded } from './voltage-drop-exceeded.ts';
 import { voltageDropUnknown } from './voltage-drop-unknown.ts';
 import { wireOverloaded } from './wire-overloaded.ts';
@@ -46,4 +50,8 @@ export const ELECTRICAL_RULES: readonly Rule[] = [
   groundReturnHigh,
   groundReturnUnstated,
   aluminiumWireThin,
+  tractionIsolationUnproved,
+  tractionInsulationLow,
+  tractionDisconnectFailed,
+  tractionCheckIncomplete,
 ];
