@@ -30,8 +30,8 @@ export function altimetryView(
     hasEncoder: encoder.length > 0,
     encoderBy: doneBy(record.encoder),
     encoder: encoder.map(({ altimeterFt, encoderFt, differenceFt, isWithin, pulses }) => ({
-      altimeter: fmt.asIs(altimeterFt),
-      encoder: fmt.asIs(encoderFt),
+      altimeter: fmt.plain(altimeterFt, 0),
+      encoder: fmt.plain(encoderFt, 0),
       difference: isWithin
         ? fmt.signed(differenceFt, 0)
         : fmt.plainApart(differenceFt, ENCODER_TOLERANCE_FT, 0, { signed: true })[0],
