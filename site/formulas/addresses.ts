@@ -1,7 +1,7 @@
 import { addressForms, parseAddress } from '../../worker/core/calc/surveillance/address.ts';
 import { altitudeCode, codedAltitudeFt } from '../../worker/core/calc/surveillance/altitude-code.ts';
-import { stateOf } from '../../worker/core/calc/surveillance/state-blocks.ts';
-import { usRegistration } from '../../worker/core/calc/surveillance/us-registration.ts';
+import { stateOf } from '../../worker/core/calc/surveillance/state-of.ts';
+import { usAddress, usRegistration } from '../../worker/core/calc/surveillance/us-registration.ts';
 import { printNumber } from '../../worker/core/text/numbers.ts';
 import { inputOf } from './case-of.ts';
 import type { Formula, Topic } from './formula.ts';
@@ -45,7 +45,7 @@ const block: Formula = {
   ],
   by: [stateOf],
   holds:
-    'Blocks on which two data files differ are left out, so an address outside all blocks is not known to be wrong.',
+    'Of a block whose size differs in two data files, the part in both counts. An address that only one of them gives to a State is not called wrong. The nationality mark of the registration must belong to the same State.',
   example() {
     const input = inputOf<Record<'below' | 'belowState' | 'above' | 'aboveState', string>>('IC-01a');
     const [below, above] = [input.below, input.above].map((text) => stateOf(parseAddress(text) ?? Number.NaN));
@@ -77,7 +77,7 @@ const registration: Formula = {
     ['r', 'what is left, the 601 registrations without a second digit taken off', ''],
     ['z_2', 'second digit', ''],
   ],
-  by: [usRegistration],
+  by: [usRegistration, usAddress],
   holds:
     'Third and fourth digit follow with 951 and 35 in the same way. What is left below 601, or below 25 after the fourth digit, is one of the letters without I and O.',
   example() {
@@ -97,6 +97,7 @@ const registration: Formula = {
         said(`The rest gives the letters: ${input.address} is ${found}.`, {
           isRegistration: Number(found === input.registration),
         }),
+        said(`Counted back, ${found} has address ${addressForms(usAddress(found) ?? Number.NaN).hexadecimal}.`),
       ],
     };
   },

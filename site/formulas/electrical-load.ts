@@ -1,4 +1,11 @@
-import { currentA, loadByPhase, REGULATED_V, sumOf } from '../../worker/core/calc/electrical/load.ts';
+import {
+  chargingA,
+  currentA,
+  fitted,
+  loadByPhase,
+  REGULATED_V,
+  sumOf,
+} from '../../worker/core/calc/electrical/load.ts';
 import { needsWatching } from '../../worker/core/calc/electrical/monitoring.ts';
 import { inputOf } from './case-of.ts';
 import { demoElectrical } from './demo.ts';
@@ -34,27 +41,26 @@ const loads: Formula = {
   tex: ['I_c = \\sum_i c_i', 'I_p = I_c + \\sum_i p_i'],
   symbols: [
     ['I_c', 'continuous load', 'A'],
-    ['c_i', 'current of each continuous load', 'A'],
+    ['c_i', 'current of each continuous load, and of the battery while it is charged', 'A'],
     ['I_p', 'greatest load', 'A'],
     ['p_i', 'current of each intermittent load', 'A'],
   ],
-  by: [sumOf, loadByPhase],
+  by: [fitted, chargingA, sumOf, loadByPhase],
   holds: 'All intermittent loads are taken as on at once. The load before the visit is added up in the same way.',
   example() {
     const electrical = demoElectrical();
-    const fitted = electrical.loads.filter(({ change }) => change !== 'removed');
     const amps = (duty: 'continuous' | 'intermittent'): number[] =>
-      fitted
+      fitted(electrical)
         .filter((load) => load.duty === duty)
         .map((load) => currentA(load, 'cruise', electrical.system))
         .filter((value) => value > 0);
-    const [continuous, intermittent] = [amps('continuous'), amps('intermittent')];
+    const continuous = [...amps('continuous'), chargingA(electrical, 'cruise')];
+    const intermittent = amps('intermittent');
     const cruise = loadByPhase(electrical).find(({ phase }) => phase === 'cruise');
-    const { continuousA } = sumOf(fitted, 'cruise', electrical.system);
     return {
       given: { ...numbered('c', continuous, 'A'), ...numbered('p', intermittent, 'A') },
       steps: [
-        sum(`I_c = ${summed(continuous.length, (i) => `c_${i}`)}`, continuousA, 'A'),
+        sum(`I_c = ${summed(continuous.length, (i) => `c_${i}`)}`, cruise?.continuousA ?? Number.NaN, 'A'),
         sum(`I_p = I_c + ${summed(intermittent.length, (i) => `p_${i}`)}`, cruise?.peakA ?? Number.NaN, 'A'),
       ],
     };

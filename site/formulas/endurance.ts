@@ -1,5 +1,5 @@
-import { batteryEndurance, enduranceOn } from '../../worker/core/calc/electrical/endurance.ts';
-import { currentA } from '../../worker/core/calc/electrical/load.ts';
+import { batteryEndurance, enduranceOn, landingCurrentA } from '../../worker/core/calc/electrical/endurance.ts';
+import { currentA, fitted } from '../../worker/core/calc/electrical/load.ts';
 import { inputOf } from './case-of.ts';
 import { demoElectrical } from './demo.ts';
 import type { Formula } from './formula.ts';
@@ -24,7 +24,7 @@ const endurance: Formula = {
     ['t', 'endurance', 'min'],
   ],
   by: [enduranceOn],
-  holds: 'At the capacity of the record; neither cold nor a high current lowers it further.',
+  holds: 'At the usable capacity of the record: cold, age and a high current are in its usable share, or not counted.',
   example() {
     const input = inputOf<Parameters<typeof enduranceOn>[0]>('EL-06');
     const { usableAmpMinutes, stretches, minutes = Number.NaN } = enduranceOn(input);
@@ -50,30 +50,28 @@ const endurance: Formula = {
 const landingLoad: Formula = {
   id: 'load-kept-for-landing',
   title: 'Load that is kept in hand for the landing',
-  tex: ['I_l = \\max \\left( I_s, \\sum_i \\max(a_i, b_i) \\right)'],
+  tex: ['I_l = \\sum_i \\max(a_i, b_i)'],
   symbols: [
     ['I_l', 'load in approach and landing on the battery', 'A'],
-    ['I_s', 'continuous load once loads are shed', 'A'],
-    ['a_i', 'current of each essential load in the landing', 'A'],
+    ['a_i', 'current of each load in the landing that is left on or essential', 'A'],
     ['b_i', 'its current on the battery alone', 'A'],
   ],
-  by: [batteryEndurance],
+  by: [batteryEndurance, landingCurrentA],
   holds: 'Intermittent loads count in full. Where the record states no reserve, 30 minutes are asked for.',
   example() {
     const electrical = demoElectrical();
-    const essential = electrical.loads.filter(({ change, isEssential }) => change !== 'removed' && isEssential);
-    const amps = (phase: 'landing' | 'sourceFailed'): number[] =>
-      essential.map((load) => currentA(load, phase, electrical.system));
+    const { system } = electrical;
+    const counted = fitted(electrical).filter((load) => landingCurrentA(load, system) > 0);
+    const amps = (phase: 'landing' | 'sourceFailed'): number[] => counted.map((load) => currentA(load, phase, system));
     const found = batteryEndurance(electrical);
     return {
       given: {
-        I_s: [found?.stretches[1]?.loadA ?? Number.NaN, 'A'],
         ...numbered('a', amps('landing'), 'A'),
         ...numbered('b', amps('sourceFailed'), 'A'),
       },
       steps: [
         sum(
-          `I_l = \\max(I_s, ${summed(essential.length, (i) => `\\max(a_${i}, b_${i})`)})`,
+          `I_l = ${summed(counted.length, (i) => `\\max(a_${i}, b_${i})`)}`,
           found?.stretches[2]?.loadA ?? Number.NaN,
           'A',
         ),

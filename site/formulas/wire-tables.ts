@@ -1,4 +1,4 @@
-import { ampacityOf } from '../../worker/core/calc/electrical/ampacity.ts';
+import { ampacityOf, hotAmpacityA } from '../../worker/core/calc/electrical/ampacity.ts';
 import { greatestProtectionA } from '../../worker/core/calc/electrical/protection-table.ts';
 import { copperGauge, MIN_ALUMINIUM, ohmPerM, WIRE_TABLE } from '../../worker/core/calc/electrical/wire-table.ts';
 import { gaugeNumber } from '../../worker/core/calc/wiring/wire-gauge.ts';
@@ -20,7 +20,7 @@ const table: Formula = {
   ],
   by: [ampacityOf, ohmPerM],
   holds:
-    'The current of the table holds up to 70 °C around the wire, 60,000 ft, a bundle used to 20 %, and 33 wires of sizes 24 to 10 or 9 wires of larger ones. Outside these the record must give figures off the charts.',
+    'The current of the table is valid up to 60,000 ft, for a bundle used to 20 %, and 33 wires of sizes 24 to 10 or 9 wires of larger ones. Outside these the record must give figures off the charts. Above 70 °C around the wire see the next formula.',
   example() {
     const { gauge, rating } = inputOf<{ gauge: Gauge; rating: '105' | '150' | '200' }>('EL-22');
     const circuit = { ...demoCircuit('C-RADIO'), gauge, temperatureRating: rating };
@@ -33,6 +33,31 @@ const table: Formula = {
         said(`No. ${gauge} at ${rating} °C carries ${ampacityA} A; 1000 ft of it have ${ohm} Ω.`, { ampacityA, ohm }),
         sum(OHM, ohmPerM({ gauge }) ?? Number.NaN, 'Ω/m'),
       ],
+    };
+  },
+};
+
+const HOT = 'I = I_{70} \\cdot \\sqrt{\\frac{T_R - T}{T_R - 70}}';
+
+const hot: Formula = {
+  id: 'wire-in-heat',
+  title: 'Current of a wire in surroundings above 70 °C',
+  tex: [HOT],
+  symbols: [
+    ['I', 'continuous current', 'A'],
+    ['I_{70}', 'current of the table, for 70 °C around the wire', 'A'],
+    ['T_R', 'temperature that the wire is made for', '°C'],
+    ['T', 'temperature around the wire', '°C'],
+  ],
+  by: [hotAmpacityA],
+  holds:
+    'Up to the temperature that the wire is made for. Never more than the columns of the table give for that rise of temperature.',
+  example() {
+    const [row, ambientC] = [WIRE_TABLE['8'], 115];
+    if (!row) throw new Error('the table has No. 8');
+    return {
+      given: { 'I_{70}': [row.ampacityA['150'], 'A'], T_R: [150, '°C'], T: [ambientC, '°C'] },
+      steps: [sum(HOT, hotAmpacityA(row, '150', ambientC), 'A')],
     };
   },
 };
@@ -87,4 +112,4 @@ const protection: Formula = {
   },
 };
 
-export const rated: readonly Formula[] = [table, aluminium, protection];
+export const rated: readonly Formula[] = [table, hot, aluminium, protection];

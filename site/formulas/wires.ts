@@ -23,7 +23,7 @@ const longest: Formula = {
   ],
   by: [circuitResult],
   holds:
-    'Where a current flows. The wire is as hot as the continuous current makes it; a wire whose capacity nobody knows is as hot as it may become.',
+    'Where a current flows. The wire is as hot as that current makes it; a wire whose capacity nobody knows is as hot as it may become. Of two limits, the shorter run counts.',
   example() {
     const electrical = demoElectrical();
     const circuit = demoCircuit('C-STROBE');

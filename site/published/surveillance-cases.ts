@@ -7,7 +7,7 @@ import {
 } from '../../worker/core/calc/surveillance/altimeter-limits.ts';
 import { altitudeCode, codedAltitudeFt } from '../../worker/core/calc/surveillance/altitude-code.ts';
 import { surveillanceResults } from '../../worker/core/calc/surveillance/results.ts';
-import { stateOf } from '../../worker/core/calc/surveillance/state-blocks.ts';
+import { stateOf } from '../../worker/core/calc/surveillance/state-of.ts';
 import { staticSystemResult } from '../../worker/core/calc/surveillance/static-system.ts';
 import { modeSChecks, type TransponderTest } from '../../worker/core/calc/surveillance/transponder-checks.ts';
 import { type TransponderFigures, transponderFigures } from '../../worker/core/calc/surveillance/transponder-limits.ts';

@@ -149,7 +149,7 @@ describe('a second entry of the same name is found', () => {
 
 describe('a time', () => {
   const times = ofKind('timestamp');
-  expect(times).toHaveLength(26);
+  expect(times).toHaveLength(29);
 
   describe('in the future is found', () => {
     test.each(times.filter(({ means }) => means.future === undefined))('$name', (field) =>
@@ -206,8 +206,9 @@ describe('a time', () => {
   test('has a bound that the schema has, or none', () => {
     const names = new Set(namesOf(times));
     const bounds = times.flatMap(({ means: { after, before } }) => [...after, ...before]);
-    expect([...new Set(bounds)].sort()).toEqual(['foundAt', 'visit.arrivedAt', 'visit.workEndedAt']);
+    expect([...new Set(bounds)].sort()).toEqual(['foundAt', 'isolation.at', 'visit.arrivedAt', 'visit.workEndedAt']);
     expect(names).toContain('findings/#/foundAt');
+    expect(names).toContain('electrical/traction/isolation/at');
   });
 });
 

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { isAtMost } from '../../../worker/core/calc/numbers/limit-met.ts';
 import { formatterFor } from '../../../worker/core/text/formatter.ts';
 import {
   ARM_UNITS,
@@ -41,6 +42,30 @@ describe('formatterFor() prints values of calculation in the units of the record
     expect(fmt.apart('mass', 1.04, 1, { signed: true })).toEqual(['+1.04\u00a0kg', '1.00\u00a0kg']);
     expect(fmt.apart('mass', -1.04, 1)).toEqual(['\u22121.04\u00a0kg', '1.00\u00a0kg']);
     expect(formatterFor(IMPERIAL).apart('arm', 596.86, 596.9)).toEqual(['23.498\u00a0in', '23.500\u00a0in']);
+  });
+
+  test('never a value beyond its limit like the limit, in any unit', () => {
+    const units = fc.record({
+      mass: fc.constantFrom(...MASS_UNITS),
+      arm: fc.constantFrom(...ARM_UNITS),
+      volume: fc.constantFrom(...VOLUME_UNITS),
+    });
+    const limits = fc.double({ min: 0.01, max: 5000, noNaN: true });
+    const excesses = fc.double({ min: -8, max: 2, noNaN: true }).map((power) => 10 ** power);
+    fc.assert(
+      fc.property(units, limits, excesses, (of, limit, excess) => {
+        const value = limit + excess;
+        if (isAtMost(value, limit)) return;
+        const fmt = formatterFor(of);
+        const pairs = [
+          fmt.plainApart(value, limit, 1),
+          fmt.apart('mass', value, limit),
+          fmt.apart('arm', value, limit),
+        ];
+        for (const [printed, printedLimit] of pairs) expect(printed).not.toBe(printedLimit);
+      }),
+      RUNS,
+    );
   });
 
   test('in every unit, so that what is printed reads back as what was computed', () => {

@@ -36,7 +36,7 @@ describe('assessmentAnswer()', () => {
     expect(results.schedule?.history.at(-1)).toMatchObject({ reason: 'Weighed', cause: { kind: 'weighed' } });
     expect(results.electrical?.endurance?.stretches.map(({ use, name }) => [use, name])).toEqual([
       ['before-shedding', 'Until loads are shed'],
-      ['essential-loads', 'Essential loads'],
+      ['after-shedding', 'Loads left on'],
       ['landing', 'Approach and landing'],
     ]);
     expect(results.surveillance?.altimeter[0]).toMatchObject({ name: 'Scale error', figure: 'scale-error' });

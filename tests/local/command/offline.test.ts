@@ -2,6 +2,7 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, describe, expect, test } from 'vitest';
+import { readRecord } from '../../../worker/core/record/read-record.ts';
 import { countLine } from '../../../worker/local/command/findings.ts';
 import { ROOT } from '../../../worker/local/service/places.ts';
 import { RELEASABLE_AT } from '../../core/gate/assess-record.ts';
@@ -11,6 +12,7 @@ import { runCommand } from './run-command.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'slipmark-'));
 const FULL = join(ROOT, 'fixtures/visits/nose-wheel-full.json');
+const WEIGHING = join(ROOT, 'fixtures/visits/weighing-only.json');
 const AT = ['--at', RELEASABLE_AT['nose-wheel-full'] ?? ''];
 const ATTACHMENTS = ['--attachments', join(ROOT, 'fixtures/attachments')];
 
@@ -204,6 +206,13 @@ describe('slipmark csv', () => {
       expect((await runCommand(['csv', 'to-record', 'equipment', table, '--into', FULL, '--out', back])).code).toBe(0);
       expect(JSON.parse(readFileSync(back, 'utf8'))).toEqual(JSON.parse(readFileSync(FULL, 'utf8')));
     }
+  });
+
+  test('brings an empty list into a record that has no such part, which still reads', async () => {
+    const table = written('empty.csv', 'id,name,mass (lb),arm (in)\n');
+    const { code, stdout } = await runCommand(['csv', 'to-record', 'equipment', table, '--into', WEIGHING]);
+    expect(code).toBe(0);
+    expect(readRecord(JSON.parse(stdout)).ok).toBe(true);
   });
 
   test('answers 1 for a table with findings, and writes nothing', async () => {

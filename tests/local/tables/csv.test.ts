@@ -64,6 +64,16 @@ describe('there and back', () => {
       expect(intoRecord(name, record, read(name, csvFromItems(name, items, UNITS, form)))).toEqual(record);
   });
 
+  // Scales and points cannot be none.
+  test.each(['equipment', 'worksheet'] as const)(
+    'an empty table of %s into a record without that part changes nothing',
+    (name) => {
+      const { [SHEETS[name].place[0] ?? '']: _, ...without } = readFixture('visits/nose-wheel-full') as Item;
+      const empty = csvFromItems(name, [], UNITS);
+      expect(intoRecord(name, without, read(name, empty))).toEqual(without);
+    },
+  );
+
   test.each(NAMES)('the template of %s is a table that can be read', (name) => {
     expect(read(name, csvTemplate(name, UNITS))).toHaveLength(1);
     expect(read(name, csvTemplate(name, UNITS, 'semicolons'))).toEqual(read(name, csvTemplate(name, UNITS)));

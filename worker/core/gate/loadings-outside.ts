@@ -39,7 +39,7 @@ export function loadingsOutside(visit: Visit, { path, name, aircraft, loading, l
       sentence: inConfiguration(
         name,
         said(m.envelopeExceededByLegalLoading_sentence, {
-          outside: said(m.loadingsOutside_lateral, { margin: figure.measure('arm', -margin), side: termOf(side) }),
+          outside: said(m.loadingsOutside_lateral, { margin: figure.apart('arm', -margin, 0)[0], side: termOf(side) }),
           loading: describeLoading(inAircraft, at),
         }),
       ),
@@ -59,24 +59,17 @@ function withProposals(sentence: Said, { aircraft, loading }: Pick<Sheet, 'aircr
   return proposals.length === 0 ? sentence : said(m.loadingsOutside_wouldDo, { sentence, proposals: list(proposals) });
 }
 
+/** Message, quantity and direction of the limit of each side. */
+const SIDES = {
+  below: [m.envelopeExceededByLegalLoading_legalLoadingLighterThan, 'mass', figure.MIN],
+  above: [m.envelopeExceededByLegalLoading_legalLoadingHeavierThan, 'mass', figure.MAX],
+  forward: [m.envelopeExceededByLegalLoading_legalLoadingForwardLimit, 'arm', figure.MIN],
+  aft: [m.envelopeExceededByLegalLoading_legalLoadingAftLimit, 'arm', figure.MAX],
+} as const;
+
 function outsideSentence({ side, margin, limit }: Margin): Said {
-  if (side === 'below')
-    return said(m.envelopeExceededByLegalLoading_legalLoadingLighterThan, {
-      margin: figure.measure('mass', -margin),
-      limit: figure.measure('mass', limit),
-    });
-  if (side === 'above')
-    return said(m.envelopeExceededByLegalLoading_legalLoadingHeavierThan, {
-      margin: figure.measure('mass', -margin),
-      limit: figure.measure('mass', limit),
-    });
-  if (side === 'forward')
-    return said(m.envelopeExceededByLegalLoading_legalLoadingForwardLimit, {
-      margin: figure.measure('arm', -margin),
-      limit: figure.measure('arm', limit),
-    });
-  return said(m.envelopeExceededByLegalLoading_legalLoadingAftLimit, {
-    margin: figure.measure('arm', -margin),
-    limit: figure.measure('arm', limit),
-  });
+  const [message, quantity, bound] = SIDES[side];
+  // Enough digits that an excess is never printed as zero.
+  const [excess] = figure.apart(quantity, -margin, 0);
+  return said(message, { margin: excess, limit: figure.measure(quantity, limit, bound) });
 }

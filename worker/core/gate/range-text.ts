@@ -1,4 +1,5 @@
 import { isAtLeast } from '../calc/numbers/limit-met.ts';
+import type { LimitCheck } from '../calc/surveillance/surveillance-result.ts';
 import * as figure from '../text/figure.ts';
 import * as m from '../text/generated/messages.ts';
 import { said, type Value } from '../text/message.ts';
@@ -13,6 +14,19 @@ export function rangeText({ least, most }: { least?: number | undefined; most?: 
   if (least !== undefined && most !== undefined) return said(m.to, { text: text(least), text2: text(most) });
   if (least !== undefined) return said(m.rangeText_notBelow, { text: text(least) });
   return most === undefined ? said(m.none) : said(m.rangeText_notAbove, { text: text(most) });
+}
+
+/** A value and its limits. */
+type Limited = Pick<LimitCheck, 'value' | 'least' | 'most'>;
+
+/** Returns the limit that a value exceeds. */
+export function brokenLimit({ value, most = value, ...lower }: Limited): number {
+  return isAtLeast(value, lower.least ?? value) ? most : (lower.least ?? most);
+}
+
+/** A value outside its limits, with enough digits to show that it is. */
+export function valueOutside(of: Limited, decimals: number): Value {
+  return figure.plainApart(of.value, brokenLimit(of), decimals)[0];
 }
 
 /** An arm outside its range and both limits, with enough digits to show the excess. */

@@ -4,7 +4,7 @@ import { type Message, said, type Value } from '../text/message.ts';
 
 const NAMES: Readonly<Record<BatterySegment['use'], Message>> = {
   'before-shedding': m.stretchName_untilLoadsShed,
-  'essential-loads': m.stretchName_essentialLoads,
+  'after-shedding': m.stretchName_loadsLeftOn,
   landing: m.stretchName_approachLanding,
 };
 

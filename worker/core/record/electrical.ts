@@ -1,6 +1,7 @@
 import * as z from 'zod';
 import { type FieldText, fieldText } from '../text/field-texts.ts';
 import { choice, count, flag, identifier, line, list, number, part, reference } from './field.ts';
+import { Traction } from './traction.ts';
 import { GAUGES, MATERIALS } from './wire-size.ts';
 
 /** Phases of flight in which a load is on; `sourceFailed` is flight on the battery only. */
@@ -43,6 +44,14 @@ export const LowVoltageWarning = part('lowVoltageWarning', {
   setPointV: number('lowVoltageWarning_setPointV', 'V', 13, { min: 0, max: 100 }).optional(),
 });
 
+/** Phases in which a source can charge the battery. */
+const Charging = part('batteryCharging', {
+  taxi: amps('phase_taxi', 6).optional(),
+  takeOff: amps('phase_takeOff', 4).optional(),
+  cruise: amps('phase_cruise', 1).optional(),
+  landing: amps('phase_landing', 1).optional(),
+});
+
 export const Battery = part('battery', {
   item: reference('equipment-item', 'battery_item', 'E03').optional(),
   capacityAh: number('battery_capacityAh', 'Ah', 18, { min: 0, max: 1000 }),
@@ -50,6 +59,8 @@ export const Battery = part('battery', {
     min: 0,
     max: 1,
   }),
+  allowance: line('battery_allowance', 'Aged to 85 %, at 0 °C, discharged in two hours').optional(),
+  charging: Charging.optional(),
   recogniseMin: number('battery_recogniseMin', 'min', 5, {
     min: 0,
     max: 120,
@@ -149,5 +160,6 @@ export const Electrical = part('electrical', {
   buses: list('electrical_buses', Bus, { min: 1, max: 12 }),
   loads: list('electrical_loads', Load, { min: 1, max: 150 }),
   circuits: list('electrical_circuits', Circuit, { max: 150 }),
+  traction: Traction.optional(),
 });
 export type Electrical = z.infer<typeof Electrical>;

@@ -46,6 +46,7 @@ export type Job = NonNullable<Visit['worksheet']>[number];
 export type Electrical = NonNullable<Visit['electrical']>;
 export type Circuit = Electrical['circuits'][number];
 export type Load = Electrical['loads'][number];
+export type Traction = NonNullable<Electrical['traction']>;
 export type Wiring = NonNullable<Visit['wiring']>;
 export type Wire = Wiring['wires'][number];
 export type WireEnd = Wire['from'];

@@ -12,6 +12,10 @@ export interface FigureOptions {
   within?: { least?: number; most?: number };
 }
 
+/** Options of a maximum and of a minimum: rounded inward. */
+export const MAX = { bound: 'most' } as const;
+export const MIN = { bound: 'least' } as const;
+
 /** Formats of a figure, each with its arguments; values are in kg, mm and l. */
 export interface FigureArguments {
   measure: [quantity: Quantity, value: number, options?: FigureOptions];
@@ -40,6 +44,8 @@ export interface Apart {
   readonly print: 'apart';
   readonly quantity: Quantity | { decimals: number };
   readonly pair: readonly [value: number, limit: number];
+  /** Extra decimals even where the usual ones suffice. */
+  readonly extra: number;
   readonly which: 0 | 1;
   readonly signed: boolean;
 }
@@ -67,9 +73,9 @@ export function apart(
   quantity: Quantity,
   value: number,
   limit: number,
-  { signed: isSigned = false }: Pick<FigureOptions, 'signed'> = {},
+  { signed: isSigned = false, extra = 0 }: Pick<FigureOptions, 'signed' | 'extra'> = {},
 ): [value: Figure, limit: Figure] {
-  return pairOf({ quantity, pair: [value, limit], signed: isSigned });
+  return pairOf({ quantity, pair: [value, limit], signed: isSigned, extra });
 }
 
 /** Returns a number in a unit that every record shares, and the limit that it exceeds. */
@@ -79,10 +85,10 @@ export function plainApart(
   decimals: number,
   { signed: isSigned = false }: Pick<FigureOptions, 'signed'> = {},
 ): [value: Figure, limit: Figure] {
-  return pairOf({ quantity: { decimals }, pair: [value, limit], signed: isSigned });
+  return pairOf({ quantity: { decimals }, pair: [value, limit], signed: isSigned, extra: 0 });
 }
 
-function pairOf(of: Pick<Apart, 'quantity' | 'pair' | 'signed'>): [value: Figure, limit: Figure] {
+function pairOf(of: Omit<Apart, 'print' | 'which'>): [value: Figure, limit: Figure] {
   return [
     { print: 'apart', ...of, which: 0 },
     { print: 'apart', ...of, which: 1 },

@@ -97,7 +97,7 @@ export function formatterFor(units: Units, locale: Locale = ENGLISH, zone?: stri
   };
   const both = (quantity: Apart['quantity'], of: Apart['pair'], { signed = false } = {}): [string, string] => {
     const text = (which: Apart['which']): string =>
-      figureText({ print: 'apart', quantity, pair: of, which, signed }, figures, units);
+      figureText({ print: 'apart', quantity, pair: of, which, signed, extra: 0 }, figures, units);
     return [text(0), text(1)];
   };
   return {
@@ -146,16 +146,16 @@ function figureText(figure: Figure, figures: FigureFormats, units: Units): strin
   return (figures[figure.print] as (...of: readonly unknown[]) => string)(...figure.of);
 }
 
-function apartText({ quantity, pair, which, signed }: Apart, figures: FigureFormats, units: Units): string {
+function apartText({ quantity, pair, which, signed, extra }: Apart, figures: FigureFormats, units: Units): string {
   const [value, limit] = pair;
   const isSigned = signed && which === 0;
   if (typeof quantity === 'object') {
     const decimals = decimalsApart(value, limit, quantity.decimals);
     return (isSigned ? figures.signed : figures.plain)(pair[which], decimals);
   }
-  const [factor, usual] = [factorOf(quantity, units), decimalsOf(quantity, units)];
-  const extra = decimalsApart(value / factor, limit / factor, usual) - usual;
-  return figures.measure(quantity, pair[which], { extra, signed: isSigned });
+  const [factor, own] = [factorOf(quantity, units), decimalsOf(quantity, units)];
+  const decimals = decimalsApart(value / factor, limit / factor, own + extra);
+  return figures.measure(quantity, pair[which], { extra: decimals - own, signed: isSigned });
 }
 
 function inwardOf(

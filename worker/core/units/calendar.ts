@@ -2,6 +2,13 @@
 
 export const DAY_MS = 86_400_000;
 
+// A date of the record has four digits for its year. What is computed from one may lie beyond: it is then the first or
+// last day that they can write, because a fifth digit is not a date to any reader of ISO 8601.
+const FIRST_DATE = '0000-01-01';
+const LAST_DATE = '9999-12-31';
+const FIRST_MS = Date.parse(`${FIRST_DATE}T00:00:00Z`);
+const LAST_MS = Date.parse(`${LAST_DATE}T23:59:59.999Z`);
+
 /** Whether a text is a real date, `2028-02-29` yes and `2027-02-29` no. */
 export function isDate(text: string): boolean {
   const parts = /^(\d{4})-(\d{2})-(\d{2})$/.exec(text);
@@ -50,6 +57,15 @@ export function inZoneOf(like: string, moment: string): string {
 }
 
 /**
+ * Returns an instant in UTC, to the millisecond; one outside the years 0 to 9999 as the first or last of them.
+ *
+ * @example utcTimestamp(0)  // '1970-01-01T00:00:00.000Z'
+ */
+export function utcTimestamp(instantMs: number): string {
+  return new Date(Math.min(Math.max(instantMs, FIRST_MS), LAST_MS)).toISOString();
+}
+
+/**
  * Returns an instant with the offset of a timestamp, to the second or finer if it has fractions: the local time there.
  *
  * @param instantMs milliseconds since the epoch
@@ -60,7 +76,7 @@ export function timestampLike(moment: string, instantMs: number): string {
   const offset = offsetOf(moment);
   const [hours = 0, minutes = 0] = offset === 'Z' ? [] : offset.slice(1).split(':').map(Number);
   const aheadMin = (offset.startsWith('-') ? -1 : 1) * (hours * 60 + minutes);
-  const local = new Date(instantMs + aheadMin * 60_000).toISOString();
+  const local = utcTimestamp(instantMs + aheadMin * 60_000);
   return `${local.endsWith('.000Z') ? local.slice(0, 19) : local.slice(0, 23)}${offset}`;
 }
 
@@ -75,7 +91,7 @@ export function daysBetween(from: string, to: string): number {
 }
 
 /**
- * Adds whole months to a date; in a shorter month, returns its last day.
+ * Adds whole months to a date; in a shorter month, returns its last day. Beyond the year 9999 returns its last day.
  *
  * @example addMonths('2027-01-31', 1)  // '2027-02-28'
  */
@@ -84,6 +100,8 @@ export function addMonths(date: string, months: number): string {
   const count = year * 12 + (month - 1) + months;
   const targetYear = Math.floor(count / 12);
   const targetMonth = count - targetYear * 12;
+  if (targetYear > 9999) return LAST_DATE;
+  if (targetYear < 0) return FIRST_DATE;
   return isoDate(targetYear, targetMonth + 1, Math.min(day, daysInMonth(targetYear, targetMonth + 1)));
 }
 

@@ -38,21 +38,24 @@ export function roundWithin(value: number, decimals: number, bound: Bound): numb
   return roundForPrint(bound === 'most' ? nearest - step : nearest + step, decimals);
 }
 
-/** Max. extra decimals to distinguish two figures. */
-const MAX_EXTRA = 4;
+/** Max. decimals of a printed figure. */
+const MAX_DECIMALS = 12;
 
 /**
  * Returns the decimals that print two figures differently, independent of their signs: the usual ones or more; the usual ones
- * if no number of decimals does.
+ * if the figures are equal to the last of twelve decimals.
  *
  * @example decimalsApart(0.504, 0.5, 2)  // 3
  */
 export function decimalsApart(a: number, b: number, usual: number): number {
   const print = (value: number, decimals: number): number => roundForPrint(Math.abs(value), decimals);
-  for (let decimals = usual; decimals <= usual + MAX_EXTRA; decimals++)
+  for (let decimals = usual; decimals <= MAX_DECIMALS; decimals++)
     if (print(a, decimals) !== print(b, decimals)) return decimals;
   return usual;
 }
+
+/** Max. extra decimals of a figure as stated. */
+const MAX_EXTRA = 4;
 
 /**
  * Returns the decimals of a figure as stated: the usual ones or more.

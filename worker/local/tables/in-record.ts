@@ -7,8 +7,12 @@ export function itemsIn(name: SheetName, record: unknown): Item[] {
   return Array.isArray(found) ? found : [];
 }
 
-/** Returns a record with its items replaced; everything else is unchanged. */
+/**
+ * Returns a record with its items replaced; everything else is unchanged. An empty table adds nothing: a part with an
+ * empty list and no other field is not a record.
+ */
 export function intoRecord(name: SheetName, record: unknown, items: readonly Item[]): Item {
+  if (items.length === 0 && itemsIn(name, record).length === 0) return record as Item;
   const place = (within: unknown, [step, ...rest]: readonly string[]): unknown =>
     step === undefined
       ? items

@@ -1,4 +1,5 @@
 import fc from 'fast-check';
+import geomagnetism from 'geomagnetism';
 import { describe, expect, test } from 'vitest';
 import { deviationAt } from '../../../../worker/core/calc/compass/coefficients.ts';
 import { type CompassRecord, reduceSwing } from '../../../../worker/core/calc/compass/swing.ts';
@@ -79,7 +80,35 @@ describe('reduceSwing()', () => {
 test('variationAt() says for which days its edition was made, and answers outside them without a word elsewhere', () => {
   const place = { latitudeDeg: 48, longitudeDeg: 16 };
   const { validFrom, validUntil, variationDeg } = variationAt(place, '2040-01-01T00:00:00Z');
-  expect([validFrom, validUntil]).toEqual(['2024-11-13', '2029-11-13']);
-  expect(variationDeg).toBeCloseTo(variationAt(place, '2029-11-13T03:00:00Z').variationDeg, 9);
-  expect(variationAt(place, '1990-01-01T00:00:00Z').validFrom).toBe('2014-12-15');
+  // 2025.0 to 2030.0.
+  expect([validFrom, validUntil]).toEqual(['2025-01-01', '2029-12-31']);
+  expect(variationDeg).toBeCloseTo(variationAt(place, '2029-12-31T23:59:59Z').variationDeg, 9);
+  expect(variationAt(place, '1990-01-01T00:00:00Z').validFrom).toBe('2015-01-01');
+});
+
+test('variationAt() takes the edition of the year, also before the next is due and after it was published', () => {
+  const on = (date: string) => variationAt({ latitudeDeg: 48, longitudeDeg: 16 }, `${date}T12:00:00Z`);
+  expect(
+    ['2018-09-17', '2018-09-18', '2019-12-31', '2024-12-31', '2025-01-01', '2029-12-31'].map((date) => on(date).model),
+  ).toEqual(['WMM-2015', 'WMM-2015v2', 'WMM-2015v2', 'WMM-2020', 'WMM-2025', 'WMM-2025']);
+});
+
+test('variationAt() agrees with the package on every day on which that serves the same edition', () => {
+  const places = fc.record({
+    latitudeDeg: fc.double({ min: -85, max: 85, noNaN: true }),
+    longitudeDeg: fc.double({ min: -180, max: 180, noNaN: true }),
+    elevationM: fc.double({ min: 0, max: 5000, noNaN: true }),
+  });
+  const days = fc.integer({ min: Date.parse('2015-01-02'), max: Date.parse('2029-11-13') });
+  fc.assert(
+    fc.property(places, days, (place, day) => {
+      const model = geomagnetism.model(new Date(day));
+      const found = variationAt(place, new Date(day).toISOString());
+      if (model.name !== found.model) return;
+      const { decl } = model.point([place.latitudeDeg, place.longitudeDeg, place.elevationM / 1000]);
+      // The package counts every year with 365 days, which is off by up to a day.
+      expect(Math.abs(((found.variationDeg - decl + 540) % 360) - 180)).toBeLessThan(0.02);
+    }),
+    RUNS,
+  );
 });

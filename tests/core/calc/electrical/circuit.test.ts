@@ -1,6 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { altitudeFactor, ampacityOf, deratedA } from '../../../../worker/core/calc/electrical/ampacity.ts';
+import {
+  altitudeFactor,
+  ampacityOf,
+  deratedA,
+  hotAmpacityA,
+} from '../../../../worker/core/calc/electrical/ampacity.ts';
 import { circuitResult } from '../../../../worker/core/calc/electrical/circuit.ts';
 import { greatestProtectionA } from '../../../../worker/core/calc/electrical/protection-table.ts';
 import {
@@ -99,9 +104,47 @@ describe('ampacityOf()', () => {
     expect(of({ bundleWires: 34 })).toBeUndefined();
     expect(of({ bundleLoadPercent: 21 })).toBeUndefined();
     expect(of({ bundleLoadPercent: 100, bundleWires: 1 })).toBe(7);
-    expect(of({ ambientC: 71 })).toBeUndefined();
     expect(of({ gauge: '8', bundleWires: 10 })).toBeUndefined();
     expect(of({ gauge: '26' })).toBeUndefined();
+  });
+
+  test('reduces the table in hotter surroundings, from its own figure to nothing', () => {
+    const rated = fc.constantFrom('105' as const, '150' as const, '200' as const);
+    const gauges = fc.constantFrom(...GAUGES.filter((gauge) => WIRE_TABLE[gauge]));
+    const share = fc.double({ min: 0, max: 1, noNaN: true });
+    fc.assert(
+      fc.property(gauges, rated, share, share, (gauge, temperatureRating, a, b) => {
+        const at = (ambientC: number): number => {
+          const wire = { ...CIRCUIT, gauge, temperatureRating, ambientC, bundleWires: 1 };
+          return ampacityOf(wire, 10_000)?.currentA ?? Number.NaN;
+        };
+        const ambient = (of: number): number => 70 + of * (Number(temperatureRating) - 70);
+        const table = WIRE_TABLE[gauge]?.ampacityA[temperatureRating] ?? Number.NaN;
+        expect(at(70)).toBe(table);
+        expect(at(70.000_001)).toBeCloseTo(table, 3);
+        expect(at(Number(temperatureRating))).toBe(0);
+        expect(at(ambient(Math.max(a, b)))).toBeLessThanOrEqual(at(ambient(Math.min(a, b))) + 1e-9);
+      }),
+      RUNS,
+    );
+  });
+
+  test('agrees in hotter surroundings with the column of the table that has the same rise', () => {
+    for (const gauge of GAUGES) {
+      const row = WIRE_TABLE[gauge];
+      if (!row) continue;
+      // A wire for 150 °C at 115 °C rises by 35 °C, as one for 105 °C at 70 °C does; likewise the others.
+      for (const [rating, ambientC, same] of [
+        ['150', 115, '105'],
+        ['200', 165, '105'],
+        ['200', 120, '150'],
+      ] as const) {
+        const [found, table] = [hotAmpacityA(row, rating, ambientC), row.ampacityA[same]];
+        expect(found, `${gauge} ${rating}`).toBeLessThanOrEqual(table + 1e-9);
+        // Small sizes are rounded to an ampere or a half.
+        expect(table - found, `${gauge} ${rating}`).toBeLessThanOrEqual(Math.max(0.75, 0.04 * table));
+      }
+    }
   });
 
   test('a thicker wire of the table carries more and resists less', () => {
@@ -136,11 +179,11 @@ describe('copperGauge()', () => {
 });
 
 describe('greatestProtectionA()', () => {
-  test('holds a breaker on 12 AWG to the fuse column, and the record comes first', () => {
-    expect(greatestProtectionA({ gauge: '12' }, { kind: 'breaker', ratingA: 20 })).toEqual({
-      limitA: 20,
-      from: 'table',
-    });
+  test('has no breaker where the chart has none, and the record comes first', () => {
+    for (const gauge of ['1', '0'] as const) {
+      expect(greatestProtectionA({ gauge }, { kind: 'breaker', ratingA: 20 })).toBeUndefined();
+      expect(greatestProtectionA({ gauge }, { kind: 'fuse', ratingA: 20 })).toEqual({ limitA: 150, from: 'table' });
+    }
     expect(greatestProtectionA({ gauge: '12' }, { kind: 'breaker', ratingA: 20, limitA: 25 })?.limitA).toBe(25);
     expect(greatestProtectionA({ gauge: '24' }, { kind: 'fuse', ratingA: 2 })).toBeUndefined();
     expect(greatestProtectionA({ gauge: '4', material: 'aluminium' }, { kind: 'fuse', ratingA: 2 })).toBeUndefined();
@@ -158,7 +201,7 @@ describe('circuitResult()', () => {
     expect(circuitResult({ ...CIRCUIT, feedsBus: 'A' }, system(loads)).continuousA).toBe(3);
   });
 
-  test('holds the peak to the intermittent limit at the heat of the continuous current', () => {
+  test('holds the peak to the intermittent limit, each drop at the heat of its own current', () => {
     const loads = [
       load('on', { circuit: 'C', amps: { cruise: 1.75 } }),
       load('send', { circuit: 'C', duty: 'intermittent', amps: { cruise: 2 } }),
@@ -168,7 +211,34 @@ describe('circuitResult()', () => {
     expect(result.conductorC).toBeCloseTo(100, 9);
     const ohm = (ohmPerM({ gauge: '20' }) ?? Number.NaN) * 3 * (334.5 / 254.5);
     expect(result.continuousDrop?.dropV).toBeCloseTo(1.75 * ohm, 9);
-    expect(result.peakDrop).toEqual({ currentA: 3.75, dropV: expect.closeTo(3.75 * ohm, 9), limitV: 1 });
+    const peakC = 50 + 100 * Math.sqrt(3.75 / 7);
+    expect(result.peakDrop).toEqual({
+      currentA: 3.75,
+      conductorC: expect.closeTo(peakC, 9),
+      dropV: expect.closeTo((3.75 * ohm * (234.5 + peakC)) / 334.5, 9),
+      limitV: 1,
+    });
+  });
+
+  test('has no continuous drop where nothing draws current without end, as at a starter', () => {
+    const start = load('start', { circuit: 'C', duty: 'intermittent', amps: { start: 110 } });
+    const result = circuitResult({ ...CIRCUIT, gauge: '4', bundleWires: 1, runM: 1.6 }, system([start]));
+    expect(result.continuousDrop).toBeUndefined();
+    expect(result.peakDrop?.currentA).toBe(110);
+    // 0.28 Ω per 1000 ft, hotter than it is made for: T2 = 50 + 100 · √(110 / 103).
+    const hotC = 50 + 100 * Math.sqrt(110 / 103);
+    expect(result.longestRunM).toBeCloseTo(1 / ((0.28 / 304.8) * 110 * ((234.5 + hotC) / 254.5)), 9);
+  });
+
+  test('allows the shorter of the two longest runs', () => {
+    const loads = [
+      load('on', { circuit: 'C', amps: { cruise: 1 } }),
+      load('send', { circuit: 'C', duty: 'intermittent', amps: { cruise: 5 } }),
+    ];
+    const { longestRunM = 0 } = circuitResult(CIRCUIT, system(loads));
+    const there = circuitResult({ ...CIRCUIT, runM: longestRunM }, system(loads));
+    expect(there.peakDrop?.dropV).toBeCloseTo(1, 9);
+    expect(there.continuousDrop?.dropV).toBeLessThan(0.5);
   });
 
   test('heats aluminium by its own figures and holds its protection to what it carries', () => {
@@ -187,6 +257,7 @@ describe('circuitResult()', () => {
     expect(result.continuousA).toBe(20);
     expect(result.continuousDrop).toEqual({
       currentA: 20,
+      conductorC: expect.closeTo(conductorC, 9),
       dropV: expect.closeTo((0.7 / 304.8) * 3 * 20 * ((234.5 + conductorC) / 254.5), 9),
       limitV: expect.closeTo(0.28, 9),
     });
@@ -202,6 +273,32 @@ describe('circuitResult()', () => {
     expect(result.peakDrop).toBeUndefined();
   });
 
+  test('carries the start and the charge through the feeder of a battery', () => {
+    const circuit: Circuit = {
+      ...CIRCUIT,
+      gauge: '4',
+      bundleWires: 1,
+      mainFeeder: { kind: 'battery', fiveMinuteA: 60 },
+    };
+    const loads = [
+      load('starter', { circuit: 'X', duty: 'intermittent', amps: { start: 110 } }),
+      load('on', { bus: 'B', amps: { start: 1.9, cruise: 3 } }),
+      load('gone', { change: 'removed', amps: { start: 50 } }),
+    ];
+    const battery = { capacityAh: 18, usableFactor: 0.75, recogniseMin: 5, landingMin: 10, charging: { taxi: 6 } };
+    const result = circuitResult(circuit, { ...system(loads), battery });
+    expect([result.continuousA, result.peakA]).toEqual([6, 111.9]);
+    const hotC = 50 + 100 * Math.sqrt(111.9 / 103);
+    expect(result.startDrop).toEqual({
+      currentA: 111.9,
+      conductorC: expect.closeTo(hotC, 9),
+      dropV: expect.closeTo((0.28 / 304.8) * 3 * 111.9 * ((234.5 + hotC) / 254.5), 9),
+    });
+    expect(
+      circuitResult({ ...circuit, mainFeeder: { kind: 'source', source: 'S' } }, system(loads)).startDrop,
+    ).toBeUndefined();
+  });
+
   test('a longest run is where the drop reaches its limit', () => {
     const circuit: Circuit = { ...CIRCUIT, gauge: '8', bundleWires: 1, mainFeeder: { kind: 'source', source: 'S' } };
     const { longestRunM = 0 } = circuitResult(circuit, system([]));
@@ -211,7 +308,7 @@ describe('circuitResult()', () => {
 
   test('takes a wire of unknown capacity to be as hot as it may become', () => {
     const result = circuitResult(
-      { ...CIRCUIT, ambientC: 90 },
+      { ...CIRCUIT, bundleWires: 40 },
       system([load('on', { circuit: 'C', amps: { taxi: 1 } })]),
     );
     expect(result.ampacity).toBeUndefined();

@@ -95,6 +95,19 @@ describe('dueList() overdue', () => {
     expect(doneHoursAgo(110.5)).toMatchObject({ isOverdue: true, isWithinTolerance: false });
   });
 
+  test('by months counted to the end of a month, ends its tolerance at the end of a month', () => {
+    const at = (today: string, toEndOfMonth: boolean): Due | undefined => {
+      const interval = { months: 12, toEndOfMonth };
+      const lastDone = { date: '2025-02-28' };
+      const life: Life = { id: 'L', item: 'x', basis: 'programme', interval, lastDone, toleranceMonths: 1 };
+      return dueList(VISIT, { items: [life] }, `${today}T12:00:00Z`)[0];
+    };
+    expect(at('2026-03-31', true)).toMatchObject({ isOverdue: true, isWithinTolerance: true });
+    expect(at('2026-04-01', true)).toMatchObject({ isOverdue: true, isWithinTolerance: false });
+    expect(at('2026-03-28', false)).toMatchObject({ isWithinTolerance: true });
+    expect(at('2026-03-29', false)).toMatchObject({ isWithinTolerance: false });
+  });
+
   test('by one clock is overdue whatever the others say', () => {
     const due = doneHoursAgo(1, {
       interval: { hours: 100, months: 12 },

@@ -64,6 +64,17 @@ describe('timeLeft()', () => {
     expect(left({ until: { landings: 2310 }, toleranceHours: 10 })).toMatchObject({ isWithinTolerance: false });
   });
 
+  test('ends a tolerance at the end of a month, where its date is one and was counted to it', () => {
+    const on = (today: string, more: Partial<OpenItem>) =>
+      timeLeft([item('A', { toleranceMonths: 1, ...more })], READINGS, `${today}T12:00:00Z`)[0]?.isWithinTolerance;
+    const february = { until: { date: '2026-02-28' } };
+    expect(on('2026-03-31', { ...february, toEndOfMonth: true })).toBe(true);
+    expect(on('2026-04-01', { ...february, toEndOfMonth: true })).toBe(false);
+    expect(on('2026-03-29', february)).toBe(false);
+    // Put off to another day since.
+    expect(on('2026-03-16', { until: { date: '2026-02-15' }, toEndOfMonth: true })).toBe(false);
+  });
+
   test('puts first what comes first, by date or by hours at the use stated, and what has no limit last', () => {
     // 90 h a year: 9 h are 36 days or so.
     const items = [

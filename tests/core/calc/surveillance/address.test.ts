@@ -1,9 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { addressForms, isReserved, parseAddress } from '../../../../worker/core/calc/surveillance/address.ts';
-import { STATE_BLOCKS, stateOf } from '../../../../worker/core/calc/surveillance/state-blocks.ts';
-import { usRegistration } from '../../../../worker/core/calc/surveillance/us-registration.ts';
+import { STATE_BLOCKS } from '../../../../worker/core/calc/surveillance/state-blocks.ts';
+import { perhapsStateOf, stateOf, stateOfMarks } from '../../../../worker/core/calc/surveillance/state-of.ts';
+import { usAddress, usRegistration } from '../../../../worker/core/calc/surveillance/us-registration.ts';
+import { WIDER_BLOCKS } from '../../../../worker/core/calc/surveillance/wider-blocks.ts';
 import { RUNS } from '../../../property-runs.ts';
+import { fixturesIn, readFixture } from '../../../read-fixture.ts';
 
 const addresses = fc.nat(0xffffff);
 const FIRST = 0xa00001;
@@ -47,14 +50,53 @@ test('isReserved() holds all zeros and all ones alone', () => {
   );
 });
 
-test('STATE_BLOCKS rise without overlap, and their ends belong to them', () => {
-  for (const [index, { from, to, state }] of STATE_BLOCKS.entries()) {
-    expect(from, state).toBeLessThan(to);
-    expect(from, state).toBeGreaterThan(STATE_BLOCKS[index - 1]?.to ?? -1);
-    // A block is a power of two, and begins at a multiple of itself.
-    expect(Number.isInteger(Math.log2(to - from + 1)) && from % (to - from + 1) === 0, state).toBe(true);
-    expect([stateOf(from), stateOf(to)]).toEqual([state, state]);
+describe.each([
+  ['STATE_BLOCKS', STATE_BLOCKS, stateOf],
+  ['WIDER_BLOCKS', WIDER_BLOCKS, perhapsStateOf],
+])('%s', (_, blocks, holder) => {
+  test('rise without overlap, and their ends belong to them', () => {
+    for (const [index, { from, to, state }] of blocks.entries()) {
+      expect(from, state).toBeGreaterThan(blocks[index - 1]?.to ?? -1);
+      // A block is a power of two, and begins at a multiple of itself.
+      expect(Number.isInteger(Math.log2(to - from + 1)) && from % (to - from + 1) === 0, state).toBe(true);
+      expect([holder(from), holder(to)]).toEqual([state, state]);
+    }
+  });
+});
+
+test('WIDER_BLOCKS lie round the agreed block of their State and touch no other', () => {
+  for (const { from, to, state } of WIDER_BLOCKS) {
+    const touched = STATE_BLOCKS.filter((block) => block.from <= to && block.to >= from);
+    expect(touched.map((block) => [block.state, from <= block.from && block.to <= to])).toEqual(
+      touched.map(() => [state, true]),
+    );
+    expect(touched.length, state).toBe(STATE_BLOCKS.some((block) => block.state === state) ? 1 : 0);
   }
+});
+
+describe('stateOfMarks()', () => {
+  test('gives no mark to two States', () => {
+    const marks = [...STATE_BLOCKS, ...WIDER_BLOCKS].flatMap((block) => block.marks);
+    expect(new Set(marks).size).toBe(marks.length);
+  });
+
+  // Rows of the file of prefixes that is named at the table.
+  test.each([
+    ['D-EABC', 'Germany'],
+    ['S5-ABC', 'Slovenia'],
+    ['2-ABCD', 'United Kingdom'],
+    ['VP-BAB', 'United Kingdom'],
+    ['N12345', 'United States'],
+    ['HL1234', 'South Korea'],
+    ['UK12345', 'Uzbekistan'],
+    ['CS-ABC', 'Portugal'],
+    ['C-FABC', 'Canada'],
+    ['B-1234', undefined],
+    ['Q-SLM', undefined],
+    ['DEABC', undefined],
+  ])('%s belongs to %s', (registration, state) => {
+    expect(stateOfMarks(registration)).toBe(state);
+  });
 });
 
 describe('usRegistration()', () => {
@@ -68,5 +110,42 @@ describe('usRegistration()', () => {
 
   test('is undefined outside its range', () => {
     for (const address of [0, FIRST - 1, LAST + 1, 0xffffff]) expect(usRegistration(address)).toBeUndefined();
+  });
+});
+
+describe('usAddress()', () => {
+  test('leads back from every registration', () => {
+    for (let address = FIRST; address <= LAST; address++) {
+      const back = usAddress(usRegistration(address) ?? '');
+      // A matcher for each of a million addresses takes seconds.
+      if (back !== address) expect(back).toBe(address);
+    }
+  });
+
+  test('gives the address of every published pair', () => {
+    const pairs = fixturesIn('published')
+      .map((name) => readFixture(`published/${name}`) as { topic: string; input: Record<string, string> })
+      .filter(({ topic }) => topic === 'us-registration');
+    expect(pairs.length).toBeGreaterThan(9);
+    for (const { input } of pairs) expect(usAddress(input.registration ?? '')).toBe(parseAddress(input.address ?? ''));
+  });
+
+  test('is undefined for what is no such registration', () => {
+    for (const text of [
+      '',
+      'N',
+      'N0',
+      'N012',
+      'N123456',
+      'N1234AB',
+      'N123ABC',
+      'NI1',
+      'N1I',
+      'N1O',
+      'N1AO',
+      'N1A1',
+      'D-EABC',
+    ])
+      expect(usAddress(text), text).toBeUndefined();
   });
 });

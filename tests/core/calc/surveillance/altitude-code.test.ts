@@ -35,7 +35,7 @@ describe('altitudeCode()', () => {
   });
 
   test('is undefined outside what can be coded', () => {
-    for (const altitudeFt of [-1251, 126_751, Number.NaN]) expect(altitudeCode(altitudeFt)).toBeUndefined();
+    for (const altitudeFt of [-1251, 126_750, 126_751, Number.NaN]) expect(altitudeCode(altitudeFt)).toBeUndefined();
   });
 });
 

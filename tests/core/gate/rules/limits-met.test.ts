@@ -104,6 +104,7 @@ describe('a limit met exactly is met', () => {
       amps: { takeOff: amps },
     });
     const onSource = (last: number): Patch => [
+      replaced('/electrical/battery/charging', {}),
       replaced('/electrical/loads', [load('A', 0.1), load('B', 16.1), load('C', last)]),
     ];
     expect(0.1 + 16.1 + 3.8).toBeGreaterThan(20);

@@ -6,6 +6,7 @@ import { clockChart } from '../../../../worker/core/pack/chart/clock-chart.ts';
 import { deviationChart } from '../../../../worker/core/pack/chart/deviation-chart.ts';
 import { envelopeDrawing } from '../../../../worker/core/pack/chart/envelope-drawing.ts';
 import { historyChart } from '../../../../worker/core/pack/chart/history-chart.ts';
+import { loadChart } from '../../../../worker/core/pack/chart/load-chart.ts';
 import { runsChart } from '../../../../worker/core/pack/chart/runs-chart.ts';
 import { formatterFor } from '../../../../worker/core/text/formatter.ts';
 
@@ -53,6 +54,28 @@ describe('envelopeDrawing()', () => {
       expect(left, `${armMm} mm`).toBeGreaterThanOrEqual(0);
       expect(right, `${armMm} mm`).toBeLessThanOrEqual(420);
     }
+  });
+});
+
+describe('loadChart()', () => {
+  const bar = (name: string, peakA: number, capacityA?: number) => ({ name, loadA: 2, peakA, capacityA });
+
+  test('breaks a bar that is longer than drawn, and no other', () => {
+    const slanted = (svg: string) => elements(svg, 'line').filter(({ x1, x2 }) => x1 !== x2);
+    expect(slanted(loadChart([bar('Start', 19), bar('Cruise', 9, 20)], SAY))).toEqual([]);
+    const broken = loadChart([bar('Start', 111.9), bar('Cruise', 9, 20)], SAY);
+    const [rect] = elements(broken, 'rect');
+    const end = (rect?.x ?? 0) + (rect?.width ?? 0);
+    for (const { x1 = 0, y1 = 0, x2 = 0, y2 = 0 } of slanted(broken)) {
+      expect(Math.max(x1, x2)).toBeLessThan(end);
+      // Right across the first bar, whose row ends where the next begins.
+      expect([Math.min(y1, y2) < (rect?.y ?? 0), Math.max(y1, y2) > (rect?.y ?? 0) + (rect?.height ?? 0)]).toEqual([
+        true,
+        true,
+      ]);
+      expect(Math.max(y1, y2)).toBeLessThan(elements(broken, 'rect')[2]?.y ?? 0);
+    }
+    expect(slanted(broken).length).toBeGreaterThan(0);
   });
 });
 

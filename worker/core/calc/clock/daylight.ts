@@ -1,4 +1,5 @@
 import { Body, Equator, Horizon, Observer, SearchRiseSet } from 'astronomy-engine';
+import { utcTimestamp } from '../../units/calendar.ts';
 import type { Place } from '../compass/place.ts';
 
 // Sunset is calculated by astronomy-engine, which is pure and is compared with published tables in tests.
@@ -31,7 +32,7 @@ export function sunsetFor(place: Place, moment: string): Sunset | undefined {
   const isNight = rise === undefined ? set === undefined && isDark(place, moment) : set === undefined || rise < set;
   const found = isNight ? search(SET, -1) : set;
   if (found === undefined) return undefined;
-  return { at: `${new Date(found).toISOString().slice(0, 19)}Z`, minutesLeft: (found - from.getTime()) / 60_000 };
+  return { at: `${utcTimestamp(found).slice(0, 19)}Z`, minutesLeft: (found - from.getTime()) / 60_000 };
 }
 
 /** Altitude of the sun's centre with its upper limb on the horizon: 34′ of refraction and 16′ of its radius. */

@@ -1,7 +1,8 @@
 import type { Circuit } from '../../record/visit.ts';
+import { interpolate } from '../numbers/interpolate.ts';
 import { isAtLeast, isAtMost } from '../numbers/limit-met.ts';
 import type { Ampacity } from './electrical-result.ts';
-import { TABLE_CONDITIONS, tableBundleWires, wireSize } from './wire-table.ts';
+import { TABLE_CONDITIONS, type TemperatureRatingC, tableBundleWires, type WireSize, wireSize } from './wire-table.ts';
 
 /** Altitude up to which the factor is known: AC 43.13-1B 11-67, example 2, takes 0.91 from the chart at 20,000 ft. */
 const READ_ALTITUDE_FT = 20_000;
@@ -39,12 +40,44 @@ export function isTooHot({ ambientC, temperatureRating }: Circuit): boolean {
   return isAtLeast(ambientC, Number(temperatureRating));
 }
 
+/** Rise of a conductor of each rating over the surroundings of table 11-9, in °C. */
+const RISES_C = (['105', '150', '200'] as const).map((rating) => ({
+  rating,
+  riseC: Number(rating) - TABLE_CONDITIONS.ambientC,
+}));
+
+/**
+ * Returns the continuous current of a wire in surroundings hotter than those of table 11-9: I = I70 · √((TR − T) / (TR −
+ * 70)), because the heat of a current rises with its square; never more than the columns of the table give for that rise.
+ *
+ * @param ambientC from 70 °C to the rating
+ * @source our own, from AC 43.13-1B table 11-9, read: its three columns follow this within 4 % from No. 8 on, and within
+ * a rounded ampere below
+ */
+export function hotAmpacityA({ ampacityA }: WireSize, ratedC: TemperatureRatingC, ambientC: number): number {
+  const riseC = Math.max(0, Number(ratedC) - ambientC);
+  const own = ampacityA[ratedC] * Math.sqrt(riseC / (Number(ratedC) - TABLE_CONDITIONS.ambientC));
+  const columns = [{ root: 0, currentA: 0 }, ...RISES_C.map((each) => columnOf(ampacityA, each))];
+  const ofColumns = interpolate(
+    columns,
+    Math.sqrt(riseC),
+    ({ root }) => root,
+    ({ currentA }) => currentA,
+  );
+  return Math.min(own, ofColumns);
+}
+
+function columnOf(ampacityA: WireSize['ampacityA'], { rating, riseC }: (typeof RISES_C)[number]) {
+  return { root: Math.sqrt(riseC), currentA: ampacityA[rating] };
+}
+
 /**
  * Returns the continuous current that the wire of a circuit can carry: zero if too hot; else from the charts as the
- * record read them, else from table 11-9, provided that the circuit is within the conditions of the table.
+ * record read them, else from table 11-9, provided that bundle and altitude are within its conditions; in hotter
+ * surroundings reduced.
  *
  * @returns undefined if neither is known: the wire must then not pass
- * @source AC 43.13-1B table 11-9 with its note 1, read
+ * @source AC 43.13-1B table 11-9 with its note 1, read; above 70 °C as hotAmpacityA()
  */
 export function ampacityOf(circuit: Circuit, altitudeFt: number): Ampacity | undefined {
   if (isTooHot(circuit)) return { currentA: 0, from: circuit.rating ? 'record' : 'table' };
@@ -53,11 +86,11 @@ export function ampacityOf(circuit: Circuit, altitudeFt: number): Ampacity | und
     return currentA === undefined ? undefined : { currentA, from: 'record' };
   }
   const row = wireSize(circuit);
-  const isWithin =
-    isAtMost(circuit.ambientC, TABLE_CONDITIONS.ambientC) &&
-    isAtMost(altitudeFt, TABLE_CONDITIONS.altitudeFt) &&
-    isBundleWithin(circuit);
-  return row && isWithin ? { currentA: row.ampacityA[circuit.temperatureRating], from: 'table' } : undefined;
+  if (!row || !isAtMost(altitudeFt, TABLE_CONDITIONS.altitudeFt) || !isBundleWithin(circuit)) return undefined;
+  const { ambientC, temperatureRating } = circuit;
+  return isAtMost(ambientC, TABLE_CONDITIONS.ambientC)
+    ? { currentA: row.ampacityA[temperatureRating], from: 'table' }
+    : { currentA: hotAmpacityA(row, temperatureRating, ambientC), from: 'table-reduced' };
 }
 
 /** A single wire heats no neighbour, so the used share of the bundle does not count. */

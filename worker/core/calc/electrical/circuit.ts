@@ -1,8 +1,8 @@
 import { PHASES } from '../../record/electrical.ts';
 import type { Circuit, Electrical } from '../../record/visit.ts';
 import { ampacityOf, isTooHot } from './ampacity.ts';
-import type { Ampacity, CircuitResult, Drop, Sum } from './electrical-result.ts';
-import { sumOf } from './load.ts';
+import type { Ampacity, CircuitResult, Drop, LoadedDrop, Sum } from './electrical-result.ts';
+import { chargingA, fitted, sumOf } from './load.ts';
 import { greatestProtectionA } from './protection-table.ts';
 import { conductorTemperatureC, DROP_LIMIT_V, dropV, feederLimitV, longestRunAtTemperature } from './voltage-drop.ts';
 import { ohmPerM } from './wire-table.ts';
@@ -16,6 +16,8 @@ interface CircuitLimits {
   dropLimitV: number;
   /** Limit of the drop at the peak; undefined if the circuit has no such limit. */
   peakDropLimitV: number | undefined;
+  /** Undefined if the circuit does not carry the start. */
+  startA: number | undefined;
   measuredLimitV: number;
 }
 
@@ -26,28 +28,22 @@ interface CircuitLimits {
  */
 export function circuitResult(circuit: Circuit, electrical: Electrical): CircuitResult {
   const limits = circuit.mainFeeder ? feederLimits(circuit, electrical) : ordinaryLimits(circuit, electrical);
-  const { continuousA, peakA, dropCurrentA, dropLimitV, peakDropLimitV, measuredLimitV } = limits;
+  const { continuousA, peakA, startA, measuredLimitV } = limits;
   const wire: Wire = { circuit, ampacity: ampacityOf(circuit, electrical.altitudeFt), ohm: ohmPerM(circuit) };
-  const conductorC = conductorTemperatureOf(wire, continuousA);
-  const continuousDrop =
-    dropCurrentA === undefined
-      ? undefined
-      : dropOf(wire, {
-          currentA: dropCurrentA,
-          limitV: dropLimitV,
-          conductorC: conductorTemperatureOf(wire, dropCurrentA),
-        });
+  const continuousDrop = dropOf(wire, limits.dropCurrentA, limits.dropLimitV);
+  const peakDrop = dropOf(wire, peakA, limits.peakDropLimitV);
+  const longest = [continuousDrop, peakDrop].flatMap((drop) => (drop ? longestRunM(wire, drop) : []));
   return {
     id: circuit.id,
     continuousA,
     peakA,
     ampacity: wire.ampacity,
-    conductorC,
+    conductorC: conductorTemperatureOf(wire, continuousA),
     continuousDrop,
-    peakDrop:
-      peakDropLimitV === undefined ? undefined : dropOf(wire, { currentA: peakA, limitV: peakDropLimitV, conductorC }),
+    peakDrop,
+    startDrop: loadedDrop(wire, startA),
     measuredLimitV,
-    longestRunM: continuousDrop && longestRunM(wire, continuousDrop),
+    longestRunM: longest.length === 0 ? undefined : Math.min(...longest),
     protectionLimit:
       (circuit.protection && greatestProtectionA(circuit, circuit.protection)) ??
       (wire.ampacity && { limitA: wire.ampacity.currentA, from: 'ampacity' }),
@@ -56,20 +52,25 @@ export function circuitResult(circuit: Circuit, electrical: Electrical): Circuit
 
 /**
  * Returns the limits of a main feeder: for the rating of its source, or the five-minute rate of its battery, with one
- * limit for any load.
+ * limit for any load. That of a battery carries its charge and the start as well.
  */
 function feederLimits(circuit: Circuit, electrical: Electrical): CircuitLimits {
   const load = loadOf(circuit, electrical);
   const ratedA = feederCurrentA(circuit, electrical);
   const isOfSource = circuit.mainFeeder?.kind === 'source';
-  const continuousA = isOfSource ? Math.max(load.continuousA, ratedA ?? 0) : load.continuousA;
+  const startA = isOfSource ? undefined : sumOf(fitted(electrical), 'start', electrical.system).peakA;
+  const continuousA = Math.max(
+    load.continuousA,
+    isOfSource ? (ratedA ?? 0) : Math.max(...PHASES.map((phase) => chargingA(electrical, phase))),
+  );
   const limitV = feederLimitV(electrical.system);
   return {
     continuousA,
-    peakA: Math.max(load.peakA, continuousA, ratedA ?? 0),
+    peakA: Math.max(load.peakA, continuousA, ratedA ?? 0, startA ?? 0),
     dropCurrentA: ratedA,
     dropLimitV: limitV,
     peakDropLimitV: undefined,
+    startA,
     measuredLimitV: limitV,
   };
 }
@@ -84,6 +85,7 @@ function ordinaryLimits(circuit: Circuit, electrical: Electrical): CircuitLimits
     dropCurrentA: continuousA,
     dropLimitV: continuous,
     peakDropLimitV: hasPeak ? intermittent : undefined,
+    startA: undefined,
     measuredLimitV: hasPeak ? intermittent : continuous,
   };
 }
@@ -95,30 +97,31 @@ interface Wire {
   ohm: number | undefined;
 }
 
-function dropOf(
-  { circuit, ohm }: Wire,
-  { currentA, limitV, conductorC }: Omit<Drop, 'dropV'> & { conductorC: number },
-): Drop | undefined {
-  if (ohm === undefined) return undefined;
+/** Currents below this are binary rounding. */
+const NO_CURRENT_A = 1e-6;
+
+/** Returns the drop at a current, with the conductor as hot as that current makes it; undefined without current. */
+function loadedDrop(wire: Wire, currentA: number | undefined): LoadedDrop | undefined {
+  const { circuit, ohm } = wire;
+  if (ohm === undefined || currentA === undefined || !(currentA > NO_CURRENT_A)) return undefined;
+  const conductorC = conductorTemperatureOf(wire, currentA);
   const { runM, material } = circuit;
-  return { currentA, dropV: dropV({ ohmPerM: ohm, runM, currentA, conductorC, material }), limitV };
+  return { currentA, dropV: dropV({ ohmPerM: ohm, runM, currentA, conductorC, material }), conductorC };
 }
 
-/** Returns the longest run within the limit of a drop; undefined without current. */
-function longestRunM(wire: Wire, { currentA, limitV }: Drop): number | undefined {
-  if (wire.ohm === undefined || !(currentA > 1e-6)) return undefined;
-  return longestRunAtTemperature(
-    limitV / (wire.ohm * currentA),
-    conductorTemperatureOf(wire, currentA),
-    wire.circuit.material,
-  );
+function dropOf(wire: Wire, currentA: number | undefined, limitV: number | undefined): Drop | undefined {
+  const drop = limitV === undefined ? undefined : loadedDrop(wire, currentA);
+  return drop && limitV !== undefined ? { ...drop, limitV } : undefined;
+}
+
+/** Returns the longest run within the limit of a drop. */
+function longestRunM({ circuit, ohm = Number.NaN }: Wire, { currentA, limitV, conductorC }: Drop): number {
+  return longestRunAtTemperature(limitV / (ohm * currentA), conductorC, circuit.material);
 }
 
 /** Returns the loads that a circuit feeds, directly or through a bus. */
 function loadOf(circuit: Circuit, { loads, system }: Electrical): Sum & { hasPeak: boolean } {
-  const own = loads.filter(
-    ({ circuit: of, bus, change }) => change !== 'removed' && (of === circuit.id || bus === circuit.feedsBus),
-  );
+  const own = fitted({ loads }).filter(({ circuit: of, bus }) => of === circuit.id || bus === circuit.feedsBus);
   const sums = PHASES.map((phase) => sumOf(own, phase, system));
   return {
     continuousA: Math.max(...sums.map((sum) => sum.continuousA)),

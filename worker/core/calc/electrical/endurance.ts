@@ -1,6 +1,6 @@
-import type { Electrical } from '../../record/visit.ts';
+import type { Electrical, Load } from '../../record/visit.ts';
 import type { BatterySegment, Endurance } from './electrical-result.ts';
-import { currentA, sumOf } from './load.ts';
+import { currentA, fitted, sumOf } from './load.ts';
 
 export type { BatterySegment, Endurance } from './electrical-result.ts';
 
@@ -37,7 +37,7 @@ export function enduranceOn(given: {
   // The landing is kept in reserve, so it is subtracted before the segment that uses up the rest.
   const recognition = take('before-shedding', given.recognise.loadA, given.recognise.minutes);
   const landing = take('landing', given.landing.loadA, given.landing.minutes);
-  const shed = take('essential-loads', given.shedA, undefined);
+  const shed = take('after-shedding', given.shedA, undefined);
   const stretches = [recognition, shed, landing];
   const isEndless = stretches.some(({ minutes }) => minutes === undefined);
   return {
@@ -54,21 +54,27 @@ export function enduranceOn(given: {
  */
 export function batteryEndurance({ battery, loads, system }: Electrical): Endurance | undefined {
   if (!battery) return undefined;
-  const fitted = loads.filter(({ change }) => change !== 'removed');
-  const essential = fitted.filter(({ isEssential }) => isEssential);
-  const shedA = sumOf(fitted, 'sourceFailed', system).continuousA;
-  // A load needed to land counts with min. its current on the battery, and the intermittent loads count in full.
-  const landingA = essential.reduce(
-    (sum, load) => sum + Math.max(currentA(load, 'landing', system), currentA(load, 'sourceFailed', system)),
-    0,
-  );
+  const aboard = fitted({ loads });
+  const shedA = sumOf(aboard, 'sourceFailed', system).continuousA;
+  const landingA = aboard.reduce((sum, load) => sum + landingCurrentA(load, system), 0);
   return {
     ...enduranceOn({
       usableAh: battery.capacityAh * battery.usableFactor,
-      recognise: { loadA: sumOf(fitted, 'cruise', system).continuousA, minutes: battery.recogniseMin },
-      landing: { loadA: Math.max(landingA, shedA), minutes: battery.landingMin },
+      recognise: { loadA: sumOf(aboard, 'cruise', system).continuousA, minutes: battery.recogniseMin },
+      landing: { loadA: landingA, minutes: battery.landingMin },
       shedA,
     }),
     neededMin: battery.reserveMin ?? DEFAULT_RESERVE_MIN,
   };
+}
+
+/**
+ * Returns the current of a load in a landing on the battery: the same loads as before, all that are left on or needed to
+ * land, each with min. its current after the failure. Intermittent ones count in full.
+ *
+ * @source common practice, no source
+ */
+export function landingCurrentA(load: Load, system: Electrical['system']): number {
+  const failedA = currentA(load, 'sourceFailed', system);
+  return load.isEssential || failedA > 0 ? Math.max(currentA(load, 'landing', system), failedA) : 0;
 }

@@ -21,6 +21,24 @@ export function currentA(load: Load, phase: Phase, system: Electrical['system'])
 }
 
 /**
+ * Returns the loads that are aboard after the visit.
+ *
+ * @source definition
+ */
+export function fitted({ loads }: Pick<Electrical, 'loads'>): Load[] {
+  return loads.filter(({ change }) => change !== 'removed');
+}
+
+/**
+ * Returns the current that charges the battery in a phase in amperes; none on the battery itself.
+ *
+ * @source definition
+ */
+export function chargingA({ battery }: Pick<Electrical, 'battery'>, phase: Phase): number {
+  return phase === 'start' || phase === 'sourceFailed' ? 0 : (battery?.charging?.[phase] ?? 0);
+}
+
+/**
  * Sums the loads in a phase.
  *
  * @source common practice, no source
@@ -53,18 +71,22 @@ function outputA(source: Electrical['sources'][number], engineRpm: number | unde
 }
 
 /**
- * Returns load before and after the visit against the current of the sources, phase by phase.
+ * Returns load before and after the visit against the current of the sources, phase by phase. The battery is a load while
+ * it is charged.
  *
  * @source common practice, no source; curves are the manufacturer’s, linear between their points
  */
 export function loadByPhase(electrical: Electrical): PhaseLoad[] {
   const { loads, sources, system, engineRpm } = electrical;
-  const after = loads.filter(({ change }) => change !== 'removed');
   const before = loads.filter(({ change }) => change !== 'added');
+  const charged = (sum: Sum, phase: Phase): Sum => {
+    const battery = chargingA(electrical, phase);
+    return { continuousA: sum.continuousA + battery, peakA: sum.peakA + battery };
+  };
   return PHASES.map((phase) => ({
     phase,
-    ...sumOf(after, phase, system),
-    before: sumOf(before, phase, system),
+    ...charged(sumOf(fitted(electrical), phase, system), phase),
+    before: charged(sumOf(before, phase, system), phase),
     capacityA: ON_BATTERY.has(phase)
       ? undefined
       : sources.reduce((sum, source) => sum + outputA(source, engineRpm?.[phase]), 0),

@@ -5,7 +5,7 @@ import { isAtLeast, isAtMost } from '../numbers/limit-met.ts';
 export const LOW_VOLTAGE_V: Readonly<Record<Electrical['system'], number>> = { '14-volt': 13, '28-volt': 26 };
 
 /** Share of the source that a load may reach without monitoring: AC 43.13-1B 11-35a (read). */
-const UNWATCHED_SHARE = 0.8;
+export const UNWATCHED_SHARE = 0.8;
 
 /**
  * Whether a continuous load is so large that the crew need a means of monitoring.

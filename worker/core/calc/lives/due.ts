@@ -1,5 +1,5 @@
 import type { Visit } from '../../record/visit.ts';
-import { addMonths, DAY_MS, dateOf, daysBetween, endOfMonth } from '../../units/calendar.ts';
+import { addMonths, DAY_MS, dateOf, daysBetween, endOfMonth, utcTimestamp } from '../../units/calendar.ts';
 import { compareCodeUnits } from '../../units/compare-code-units.ts';
 import { isAtLeast } from '../numbers/limit-met.ts';
 import type { Due } from './due-result.ts';
@@ -55,7 +55,7 @@ function dueOf(visit: Pick<Visit, 'meters'>, life: Life, today: string, hoursPer
     dueLandings,
     ...left,
     forecastDate: forecastDate(today, dueDate, hoursLeft, hoursPerYear),
-    ...overdue(life, today, left, dueDate),
+    ...overdue({ ...life, toEndOfMonth: interval.toEndOfMonth }, today, left, dueDate),
   };
 }
 
@@ -108,14 +108,17 @@ export function forecastDate(
 
 function daysLater(date: string, days: number): string {
   const moved = Date.parse(`${date}T00:00:00Z`) + Math.floor(Math.min(Math.max(days, -1e5), 1e5)) * DAY_MS;
-  return new Date(moved).toISOString().slice(0, 10);
+  return dateOf(utcTimestamp(moved));
 }
 
 type Left = Pick<Due, 'daysLeft' | 'hoursLeft' | 'landingsLeft'>;
 
+/** Tolerance of an item; `toEndOfMonth` as of its interval. */
+type Tolerance = Pick<Life, 'toleranceMonths' | 'toleranceHours'> & Pick<Life['interval'], 'toEndOfMonth'>;
+
 /** Returns whether an item is past its limit, and whether its tolerance still allows that. */
 export function overdue(
-  life: Pick<Life, 'toleranceMonths' | 'toleranceHours'>,
+  life: Tolerance,
   today: string,
   left: Left,
   dueDate: string | undefined,
@@ -123,9 +126,15 @@ export function overdue(
   const isOverdue = [left.daysLeft, left.hoursLeft, left.landingsLeft].some(
     (rest) => rest !== undefined && !isAtLeast(rest, 0),
   );
-  const latest = dueDate && addMonths(dueDate, life.toleranceMonths ?? 0);
+  const latest = dueDate && latestDate(dueDate, life);
   const isDateTolerated = !latest || latest >= today;
   const areHoursTolerated = left.hoursLeft === undefined || isAtLeast(left.hoursLeft, -(life.toleranceHours ?? 0));
   const areLandingsTolerated = left.landingsLeft === undefined || left.landingsLeft >= 0;
   return { isOverdue, isWithinTolerance: isOverdue && isDateTolerated && areHoursTolerated && areLandingsTolerated };
+}
+
+/** Returns the end of a tolerance: counted from the end of a month, it is the end of a month too. */
+function latestDate(dueDate: string, { toleranceMonths = 0, toEndOfMonth = false }: Tolerance): string {
+  const latest = addMonths(dueDate, toleranceMonths);
+  return toEndOfMonth && dueDate === endOfMonth(dueDate) ? endOfMonth(latest) : latest;
 }

@@ -33,6 +33,8 @@ export const OpenItem = z.object({
   done: OpenLimit.exactOptional(),
   toleranceHours: z.number().exactOptional(),
   toleranceMonths: z.number().exactOptional(),
+  /** Its date is the end of a month, and so is the end of its tolerance. */
+  toEndOfMonth: z.boolean().exactOptional(),
   /** Number of visits that carried it over without closing it, those before the first pack included if the record states them. */
   timesCarried: z.number().exactOptional(),
 });

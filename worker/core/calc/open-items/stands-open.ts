@@ -64,7 +64,7 @@ function livesOf(visit: OpenParts, at: string): StatedItem[] {
     const index = lives.items.findIndex((life) => life.id === id);
     const life = lives.items[index];
     if (!life) return [];
-    const { item, basis, meter, lastDone, toleranceHours, toleranceMonths } = life;
+    const { item, basis, meter, lastDone, toleranceHours, toleranceMonths, interval } = life;
     return [
       {
         id,
@@ -76,6 +76,7 @@ function livesOf(visit: OpenParts, at: string): StatedItem[] {
         done: limit(lastDone.date, lastDone.hours, lastDone.landings),
         ...(toleranceHours !== undefined && { toleranceHours }),
         ...(toleranceMonths !== undefined && { toleranceMonths }),
+        ...(interval.toEndOfMonth && { toEndOfMonth: true }),
         path: ['lives', 'items', index],
       },
     ];

@@ -20,12 +20,12 @@ function fromGray(code: number): number {
  * highest bit.
  *
  * @param altitudeFt rounded to the nearest 100 ft
- * @returns undefined below −1,200 ft or above 126,700 ft
+ * @returns undefined if that is below −1,200 ft or above 126,700 ft
  * @source The 1090 MHz Riddle, ch. on Mode A/C
  */
 export function altitudeCode(altitudeFt: number): number | undefined {
   const steps = Math.round((altitudeFt - MIN_FT) / STEP_FT);
-  if (!(altitudeFt >= MIN_FT - STEP_FT / 2 && altitudeFt <= MAX_FT + STEP_FT / 2)) return undefined;
+  if (!(steps >= 0 && steps <= (MAX_FT - MIN_FT) / STEP_FT)) return undefined;
   const fiveHundreds = Math.floor(steps / 5);
   const within = steps % 5;
   const hundreds = HUNDREDS[fiveHundreds % 2 === 0 ? within : 4 - within] ?? 0;

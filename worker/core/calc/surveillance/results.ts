@@ -4,7 +4,7 @@ import { addressForms, isReserved, parseAddress } from './address.ts';
 import { altimeterFigures, altimeterOmissions } from './altimeter.ts';
 import { ENCODER_TOLERANCE_FT } from './altimeter-limits.ts';
 import { altitudeCode } from './altitude-code.ts';
-import { stateOf } from './state-blocks.ts';
+import { stateOf } from './state-of.ts';
 import { staticSystemResult } from './static-system.ts';
 import type { AddressResult, EncoderResult, SurveillanceTests } from './surveillance-result.ts';
 import { missingOfTransponder, modeSChecks } from './transponder-checks.ts';

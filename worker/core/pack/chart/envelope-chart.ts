@@ -1,6 +1,7 @@
 import { envelopeCorners } from '../../calc/loading/aircraft-envelope.ts';
 import type { LoadingSheet } from '../../calc/loading/loading-sheet.ts';
 import { cgMm, type MassMoment } from '../../calc/mass/mass-moment.ts';
+import { MAX } from '../../text/figure.ts';
 import * as m from '../../text/generated/messages.ts';
 import type { PackContext } from '../context.ts';
 import { loadingName } from '../loading-name.ts';
@@ -29,7 +30,7 @@ function describe({ fmt, results, visit }: PackContext, sheet: LoadingSheet): st
     }),
   );
   return fmt.text(m.envelopeChart_massAgainstCentreGravity, {
-    maximumMass: fmt.measure('mass', visit.aircraft.maximumMassKg),
+    maximumMass: fmt.measure('mass', visit.aircraft.maximumMassKg, MAX),
     where: schedule ? where(schedule) : '–',
     paths: paths.join('. '),
   });

@@ -1,6 +1,6 @@
 import type { Formatter } from '../../text/formatter.ts';
 import * as m from '../../text/generated/messages.ts';
-import { INK, PALE, SHADE } from './ink.ts';
+import { INK, PALE, PAPER, SHADE } from './ink.ts';
 import { label, line } from './plot.ts';
 import { drawing, element } from './svg.ts';
 
@@ -19,14 +19,13 @@ const RIGHT = 78;
 
 /**
  * Draws continuous load (dark), peak (light) and capacity (line) of each phase, with the 80 % mark dashed. Phases
- * without a source, such as the start, do not set the scale: their bars end at its edge, and the figures next to them
- * state the load.
+ * without a source, such as the start, do not set the scale: a bar beyond it is drawn with a break, and the figures next
+ * to it state the load.
  */
 export function loadChart(bars: readonly LoadBar[], fmt: Formatter): string {
   const supplied = bars.filter(({ capacityA }) => capacityA !== undefined);
-  const greatest = Math.max(1, ...supplied.flatMap(({ peakA, capacityA = 0 }) => [peakA, capacityA]));
-  const across = (amps: number): number => Math.min(1, amps / greatest) * (WIDTH - LEFT - RIGHT);
-  const rows = bars.map((bar, index) => row(bar, 8 + index * ROW, { across, fmt }));
+  const scaleA = Math.max(1, ...supplied.flatMap(({ peakA, capacityA = 0 }) => [peakA, capacityA]));
+  const rows = bars.map((bar, index) => row(bar, 8 + index * ROW, { scaleA, fmt }));
   const figures = bars.map(({ name, loadA, capacityA }) =>
     fmt.text(m.loadChart_aOf, {
       name,
@@ -46,8 +45,9 @@ export function loadChart(bars: readonly LoadBar[], fmt: Formatter): string {
 function row(
   { name, loadA, peakA, capacityA }: LoadBar,
   y: number,
-  { across, fmt }: { across: (amps: number) => number; fmt: Formatter },
+  { scaleA, fmt }: { scaleA: number; fmt: Formatter },
 ): string {
+  const across = (amps: number): number => Math.min(1, amps / scaleA) * (WIDTH - LEFT - RIGHT);
   const bar = (amps: number, fill: string): string =>
     element('rect', { x: LEFT, y: y + 3, width: Math.max(0.01, across(amps)), height: 12, fill });
   const mark = (amps: number, dash?: string): string =>
@@ -59,5 +59,13 @@ function row(
     { x: WIDTH - RIGHT + 8, y: y + 13 },
     'start',
   );
-  return head + bar(peakA, PALE) + bar(loadA, SHADE) + limits + figure;
+  const broken = peakA > scaleA ? breakAt(LEFT + across(peakA) - 12, y) : '';
+  return head + bar(peakA, PALE) + bar(loadA, SHADE) + broken + limits + figure;
+}
+
+/** Draws a break through a bar: a slanted gap between two lines. */
+function breakAt(x: number, y: number): string {
+  const slanted = (by: number, stroke: string, width: number): string =>
+    line({ x: x + by - 2, y: y + 17 }, { x: x + by + 2, y: y + 1 }, stroke, width);
+  return slanted(0, PAPER, 4) + slanted(-2, INK, 0.8) + slanted(2, INK, 0.8);
 }

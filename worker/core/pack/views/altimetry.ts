@@ -1,3 +1,4 @@
+import { ENCODER_TOLERANCE_FT } from '../../calc/surveillance/altimeter-limits.ts';
 import type { SurveillanceRecord, SurveillanceResult } from '../../calc/surveillance/results.ts';
 import { omissionText } from '../../gate/omission-text.ts';
 import * as m from '../../text/generated/messages.ts';
@@ -31,7 +32,9 @@ export function altimetryView(
     encoder: encoder.map(({ altimeterFt, encoderFt, differenceFt, isWithin, pulses }) => ({
       altimeter: fmt.plain(altimeterFt, 0),
       encoder: fmt.plain(encoderFt, 0),
-      difference: fmt.signed(differenceFt, 0),
+      difference: isWithin
+        ? fmt.signed(differenceFt, 0)
+        : fmt.plainApart(differenceFt, ENCODER_TOLERANCE_FT, 0, { signed: true })[0],
       pulses,
       verdict: isWithin ? '✓' : fmt.text(m.outside),
     })),

@@ -1,6 +1,7 @@
 import type { AntennaResult, Spacing } from '../../calc/antennas/results.ts';
 import type { Visit } from '../../record/visit.ts';
 import { DASH } from '../../text/dash.ts';
+import { MIN } from '../../text/figure.ts';
 import * as m from '../../text/generated/messages.ts';
 import type { PackContext } from '../context.ts';
 import type { View } from '../render.ts';
@@ -68,6 +69,6 @@ function spacingRow(
   return {
     pair: `${items[first]?.name ?? DASH} – ${items[second]?.name ?? DASH}`,
     distance: fmt.number('arm', distanceMm),
-    needed: neededMm === undefined ? DASH : fmt.number('arm', neededMm),
+    needed: neededMm === undefined ? DASH : fmt.number('arm', neededMm, MIN),
   };
 }

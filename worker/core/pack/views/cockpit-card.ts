@@ -1,5 +1,6 @@
 import { envelopeIn } from '../../calc/loading/aircraft-envelope.ts';
 import { DASH } from '../../text/dash.ts';
+import { MAX, MIN } from '../../text/figure.ts';
 import * as m from '../../text/generated/messages.ts';
 import type { PackContext } from '../context.ts';
 import type { View } from '../render.ts';
@@ -37,7 +38,7 @@ export function cockpitCard(context: PackContext): View {
       })),
       joined: joined.map(({ text, maximumMassKg }) => ({
         name: text,
-        most: inBrackets(bothSystems(fmt, 'mass', maximumMassKg, { bound: 'most' })),
+        most: inBrackets(bothSystems(fmt, 'mass', maximumMassKg, MAX)),
       })),
       configuration: visit.aircraft.configuration?.name ?? '',
       more: cardLines(context),
@@ -91,8 +92,8 @@ function cgRows({ visit, fmt }: PackContext): View[] {
     const aftMm = Math.min(aft[below]?.toMm ?? Infinity, aft[above]?.fromMm ?? Infinity);
     return {
       mass: fmt.stated('mass', massKg),
-      forward: fmt.number('arm', forwardMm, { bound: 'least' }),
-      aft: fmt.number('arm', aftMm, { bound: 'most' }),
+      forward: fmt.number('arm', forwardMm, MIN),
+      aft: fmt.number('arm', aftMm, MAX),
     };
   });
 }

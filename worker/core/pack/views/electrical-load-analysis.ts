@@ -2,7 +2,7 @@ import type { Endurance, PhaseLoad } from '../../calc/electrical/electrical-resu
 import { PHASE_NAMES } from '../../gate/phase-names.ts';
 import type { Electrical } from '../../record/visit.ts';
 import { DASH } from '../../text/dash.ts';
-import type { Formatter } from '../../text/formatter.ts';
+import type { Bound, Formatter } from '../../text/formatter.ts';
 import * as m from '../../text/generated/messages.ts';
 import { loadChart } from '../chart/load-chart.ts';
 import type { PackContext } from '../context.ts';
@@ -10,17 +10,19 @@ import type { View } from '../render.ts';
 import { stretchName } from '../stretch-name.ts';
 import { circuitRows } from './circuit-rows.ts';
 import { common, sources } from './common.ts';
+import { durationText } from './duration.ts';
 import { loadRows } from './load-rows.ts';
 import { releaserSignature } from './releaser-signature.ts';
+import { tractionView } from './traction.ts';
 
 const SYSTEMS = {
   '14-volt': m.electricalLoadAnalysis_14VBattery12,
   '28-volt': m.electricalLoadAnalysis_28VBattery24,
 } as const;
 
-/** Returns a current, or a dash. */
-function amps(fmt: Formatter, value: number | undefined): string {
-  return value === undefined ? DASH : fmt.plain(value, 1);
+/** Returns a current, or a dash; what a source gives is rounded down. */
+function amps(fmt: Formatter, value: number | undefined, bound?: Bound): string {
+  return value === undefined ? DASH : fmt.plain(value, 1, bound);
 }
 
 export function electricalLoadAnalysisView(context: PackContext): View {
@@ -40,7 +42,7 @@ export function electricalLoadAnalysisView(context: PackContext): View {
     altitude: `${fmt.plain(record.altitudeFt, 0)} ft`,
     powerSources: record.sources.map(({ name, ratedA, regulatorA, isMonitored, monitoredBy }) => ({
       name,
-      rating: `${amps(fmt, ratedA)} A${regulatorA === undefined ? '' : fmt.text(m.electricalLoadAnalysis_regulator, { amps: amps(fmt, regulatorA) })}`,
+      rating: `${amps(fmt, ratedA, 'most')} A${regulatorA === undefined ? '' : fmt.text(m.electricalLoadAnalysis_regulator, { amps: amps(fmt, regulatorA, 'most') })}`,
       watchedBy: monitoredBy ?? (isMonitored ? fmt.text(m.electricalLoadAnalysis_notStatedWhat) : fmt.text(m.nothing)),
     })),
     lowVoltage: lowVoltageText(context, record.lowVoltageWarning),
@@ -49,6 +51,7 @@ export function electricalLoadAnalysisView(context: PackContext): View {
     ...enduranceView(context, record, found.endurance),
     ...loadRows(context, record),
     ...circuitRows(context, record.circuits, found.circuits),
+    ...tractionView(context),
     signatures: releaserSignature(context, fmt.text(m.electricalLoadAnalysis_analysisAccepted)),
     ...sources(
       fmt.text(m.electricalLoadAnalysis_80LineRuleThumb),
@@ -75,26 +78,31 @@ function phaseRow(
     before: amps(fmt, before.continuousA),
     continuous: amps(fmt, continuousA),
     peak: amps(fmt, peakA),
-    capacity: amps(fmt, capacityA),
+    capacity: amps(fmt, capacityA, 'most'),
     share: capacityA ? fmt.plain((continuousA / capacityA) * 100, 0) : DASH,
   };
 }
 
 function enduranceView({ fmt }: PackContext, { battery }: Electrical, endurance: Endurance | undefined): View {
   if (!battery || !endurance) return { hasEndurance: false };
+  const factor = fmt.asIs(battery.usableFactor);
   return {
     hasEndurance: true,
-    battery: `${fmt.plain(battery.capacityAh, 1)} Ah × ${fmt.plain(battery.usableFactor, 2)} = ${fmt.plain(endurance.usableAmpMinutes, 0)} A·min`,
+    battery: `${fmt.plain(battery.capacityAh, 1)} Ah × ${factor} = ${fmt.plain(endurance.usableAmpMinutes, 0)} A·min`,
     stretches: endurance.stretches.map(({ use, loadA, minutes, ampMinutes }) => ({
       name: fmt.value(stretchName(use)),
       load: amps(fmt, loadA),
-      minutes: minutes === undefined ? fmt.text(m.electricalLoadAnalysis_noEnd) : fmt.plain(minutes, 1),
+      minutes: minutes === undefined ? fmt.text(m.electricalLoadAnalysis_noEnd) : fmt.plain(minutes, 0, 'most'),
       used: fmt.plain(ampMinutes, 0),
     })),
     lasts:
       endurance.minutes === undefined
         ? fmt.text(m.electricalLoadAnalysis_withoutEnd)
-        : `${fmt.plain(endurance.minutes, 1)} min`,
-    needed: `${fmt.plain(endurance.neededMin, 0)} min`,
+        : durationText(endurance.minutes, fmt),
+    needed: `${fmt.asIs(endurance.neededMin)}\u00a0min`,
+    allowance:
+      battery.allowance === undefined
+        ? fmt.text(m.electricalLoadAnalysis_allowanceUnstated, { factor })
+        : fmt.text(m.electricalLoadAnalysis_allowance, { factor, allowance: battery.allowance }),
   };
 }

@@ -1,7 +1,7 @@
 import type { Check, LimitCheck } from '../../calc/surveillance/surveillance-result.ts';
 import { checkName } from '../../gate/check-name.ts';
 import { figureName } from '../../gate/figure-name.ts';
-import { rangeText } from '../../gate/range-text.ts';
+import { brokenLimit, rangeText } from '../../gate/range-text.ts';
 import { DASH } from '../../text/dash.ts';
 import type { Formatter } from '../../text/formatter.ts';
 import * as m from '../../text/generated/messages.ts';
@@ -18,7 +18,9 @@ export function limitedRows(
   return figures.map((figure) => ({
     name: fmt.value(figureName(figure)),
     working: figure.terms ? `${print(figure.terms.read)} − ${bracketed(figure.terms.against, print)}` : DASH,
-    value: print(figure.value),
+    value: figure.isWithin
+      ? print(figure.value)
+      : fmt.plainApart(figure.value, brokenLimit(figure), places(figure.value))[0],
     limits: fmt.value(rangeText(figure)),
     unit: figure.unit,
     verdict: figure.isWithin ? '✓' : fmt.text(m.outside),

@@ -1,6 +1,7 @@
 import { tanksOf } from '../../calc/loading/fuel.ts';
 import type { OpenItem } from '../../calc/open-items/open-item.ts';
 import { namedMeter } from '../../calc/open-items/stands-open.ts';
+import { MAX } from '../../text/figure.ts';
 import * as m from '../../text/generated/messages.ts';
 import { sentence } from '../../text/sentence.ts';
 import type { PackContext } from '../context.ts';
@@ -14,9 +15,6 @@ import { findingName, heldOver, itemName, limitationTexts, openUntil } from './o
 import { ownerAnswer } from './owner-answer.ts';
 import { loadLimitRows, massLimitRows } from './pilot-limits.ts';
 import { closedSince, rectified } from './work-done.ts';
-
-/** An upper limit. */
-const MAX = { bound: 'most' } as const;
 
 /** Max. number of due items in the summary; the due list has the rest. */
 const MAX_DUE = 3;

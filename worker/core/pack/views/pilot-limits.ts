@@ -1,14 +1,11 @@
 import { tanksOf } from '../../calc/loading/fuel.ts';
 import type { Governing } from '../../calc/loading/load-limits.ts';
+import { MAX, MIN } from '../../text/figure.ts';
 import type { Bound } from '../../text/formatter.ts';
 import * as m from '../../text/generated/messages.ts';
 import type { Message } from '../../text/message.ts';
 import type { PackContext } from '../context.ts';
 import { type BothSystems, bothSystems } from './both-systems.ts';
-
-/** Upper and lower limits. */
-const MAX = { bound: 'most' } as const;
-const MIN = { bound: 'least' } as const;
 
 const GOVERNING: Readonly<Record<Governing, Message>> = {
   'maximum-mass': m.pilotLimits_maximumMass,

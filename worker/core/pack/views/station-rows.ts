@@ -1,4 +1,5 @@
 import { unusableOf } from '../../calc/loading/fuel.ts';
+import { MAX, MIN } from '../../text/figure.ts';
 import * as m from '../../text/generated/messages.ts';
 import type { PackContext } from '../context.ts';
 import type { View } from '../render.ts';
@@ -22,14 +23,14 @@ export function stationRows({ visit, fmt }: PackContext): View[] {
         }),
         arm,
         least: bothSystems(fmt, 'mass', undefined),
-        most: bothSystems(fmt, 'volume', station.capacityL - unusableOf(station), { bound: 'most' }),
+        most: bothSystems(fmt, 'volume', station.capacityL - unusableOf(station), MAX),
       };
     }
     return {
       name: station.name,
       arm: fmt.number('arm', station.armMm),
-      least: bothSystems(fmt, 'mass', station.minimumMassKg, { bound: 'least' }),
-      most: bothSystems(fmt, 'mass', station.maximumMassKg, { bound: 'most' }),
+      least: bothSystems(fmt, 'mass', station.minimumMassKg, MIN),
+      most: bothSystems(fmt, 'mass', station.maximumMassKg, MAX),
     };
   });
 }

@@ -3,6 +3,7 @@ import { tanksOf } from '../../calc/loading/fuel.ts';
 import { payloadAgainst } from '../../calc/loading/payload.ts';
 import { hasOil } from '../../calc/weighing/oil.ts';
 import { DASH } from '../../text/dash.ts';
+import { MAX, MIN } from '../../text/figure.ts';
 import * as m from '../../text/generated/messages.ts';
 import type { Message } from '../../text/message.ts';
 import { factorOf } from '../../units/quantity.ts';
@@ -84,9 +85,6 @@ function lateralSchedule({ results, fmt }: PackContext): View {
 
 type Schedule = NonNullable<PackContext['results']['schedule']>;
 
-/** An upper limit. */
-const MAX = { bound: 'most' } as const;
-
 /** Returns the main figures of the schedule. */
 function headFigures(context: PackContext, schedule: Schedule): View {
   const { visit, results, fmt } = context;
@@ -125,8 +123,8 @@ function emptyRange({ visit, fmt }: PackContext): BothSystems {
   const { forwardMm, aftMm } = range;
   return {
     value: fmt.text(m.to, {
-      text: fmt.number('arm', forwardMm, { bound: 'least' }),
-      text2: fmt.measure('arm', aftMm, { bound: 'most' }),
+      text: fmt.number('arm', forwardMm, MIN),
+      text2: fmt.measure('arm', aftMm, MAX),
     }),
     other: fmt.text(m.to, { text: fmt.other('arm', forwardMm, 'least'), text2: fmt.other('arm', aftMm, 'most') }),
   };

@@ -19,7 +19,6 @@ export const attachmentsTakeTooMuch: Rule = {
         const fact = facts.attachments?.[sha256];
         return sum + (fact?.ok ? (fact.work?.[kind] ?? 0) : 0);
       }, 0);
-    const millions = (value: number): Value => figure.plain(value / MILLION, 1);
     const pixels = total('unpackedPixels');
     const bytes = total('unpackedBytes');
     const objects = total('objects');
@@ -29,36 +28,27 @@ export const attachmentsTakeTooMuch: Rule = {
       void hits.push({ path: ['attachments'], sentence, data });
     if (!(pixels <= LIMITS.packUnpackedPixels))
       hit(
-        said(m.attachmentsTakeTooMuch_transparentInterlacedPicturesMillion, {
-          millions: millions(pixels),
-          millions2: millions(LIMITS.packUnpackedPixels),
-        }),
+        said(
+          m.attachmentsTakeTooMuch_transparentInterlacedPicturesMillion,
+          millionsApart(pixels, LIMITS.packUnpackedPixels),
+        ),
         { pixels },
       );
     if (!(bytes <= LIMITS.packUnpackedBytes))
-      hit(
-        said(m.attachmentsTakeTooMuch_papersUnpackMbTogether, {
-          millions: millions(bytes),
-          millions2: millions(LIMITS.packUnpackedBytes),
-        }),
-        { bytes },
-      );
+      hit(said(m.attachmentsTakeTooMuch_papersUnpackMbTogether, millionsApart(bytes, LIMITS.packUnpackedBytes)), {
+        bytes,
+      });
     if (!(objects <= LIMITS.packObjects))
-      hit(
-        said(m.attachmentsTakeTooMuch_papersMillionObjectsTogether, {
-          millions: millions(objects),
-          millions2: millions(LIMITS.packObjects),
-        }),
-        { objects },
-      );
+      hit(said(m.attachmentsTakeTooMuch_papersMillionObjectsTogether, millionsApart(objects, LIMITS.packObjects)), {
+        objects,
+      });
     if (!(tokens <= LIMITS.packTokens))
-      hit(
-        said(m.attachmentsTakeTooMuch_papersDrawnMillionSteps, {
-          millions: millions(tokens),
-          millions2: millions(LIMITS.packTokens),
-        }),
-        { tokens },
-      );
+      hit(said(m.attachmentsTakeTooMuch_papersDrawnMillionSteps, millionsApart(tokens, LIMITS.packTokens)), { tokens });
     return hits;
   },
 };
+
+function millionsApart(value: number, limit: number): { millions: Value; millions2: Value } {
+  const [millions, millions2] = figure.plainApart(value / MILLION, limit / MILLION, 1);
+  return { millions, millions2 };
+}

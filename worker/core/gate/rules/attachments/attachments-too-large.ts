@@ -1,7 +1,7 @@
 import { LIMITS } from '../../../limits.ts';
 import * as figure from '../../../text/figure.ts';
 import * as m from '../../../text/generated/messages.ts';
-import { said, type Value } from '../../../text/message.ts';
+import { said } from '../../../text/message.ts';
 import { PRACTICE, type Rule } from '../../rule.ts';
 
 const MEGABYTE = 1_000_000;
@@ -19,12 +19,12 @@ export const attachmentsTooLarge: Rule = {
       return sum + (fact?.ok ? fact.bytes : 0);
     }, 0);
     if (bytes <= LIMITS.attachedBytes) return undefined;
-    const inMegabytes = (value: number): Value => figure.plain(value / MEGABYTE, 1);
+    const [megabytes, limit] = figure.plainApart(bytes / MEGABYTE, LIMITS.attachedBytes / MEGABYTE, 1);
     return {
       path: ['attachments'],
       sentence: said(m.attachmentsTooLarge_attachmentsMbTogetherPack, {
-        inMegabytes: inMegabytes(bytes),
-        inMegabytes2: inMegabytes(LIMITS.attachedBytes),
+        inMegabytes: megabytes,
+        inMegabytes2: limit,
       }),
       data: { bytes },
     };

@@ -14,11 +14,13 @@ export const directionIndicatorDrifts: Rule = {
     const indicator = visit.compass?.directionIndicator;
     if (!indicator?.limitDegPer15Min || isAtMost(Math.abs(indicator.driftDegPer15Min), indicator.limitDegPer15Min))
       return undefined;
+    const { driftDegPer15Min, limitDegPer15Min } = indicator;
+    const [drift, limit] = figure.plainApart(driftDegPer15Min, limitDegPer15Min, 1);
     return {
       path: ['compass', 'directionIndicator', 'driftDegPer15Min'],
       sentence: said(m.directionIndicatorDrifts_directionIndicatorDriftsQuarter, {
-        driftDegPer15Min: figure.plain(indicator.driftDegPer15Min, 1),
-        limitDegPer15Min: figure.plain(indicator.limitDegPer15Min, 1),
+        driftDegPer15Min: drift,
+        limitDegPer15Min: limit,
       }),
     };
   },

@@ -18,7 +18,7 @@ export const enduranceShort: Rule = {
     const [minutesText, neededText] = figure.plainApart(minutes, neededMin, 0);
     return {
       path: ['electrical', 'battery'],
-      sentence: said(m.enduranceShort_batteryCarriesEssentialLoads, { minutes: minutesText, needed: neededText }),
+      sentence: said(m.enduranceShort_batteryCarriesLoads, { minutes: minutesText, needed: neededText }),
       data: { minutes, neededMin },
     };
   },

@@ -8,6 +8,7 @@ import { groundReturnUnstated } from './ground-return-unstated.ts';
 import { loadCircuitUnstated } from './load-circuit-unstated.ts';
 import { loadDrawsMore } from './load-draws-more.ts';
 import { lowVoltageWarningLate } from './low-voltage-warning-late.ts';
+import { mainFeederDropComputed } from './main-feeder-drop-computed.ts';
 import { mainFeederDropExceeded } from './main-feeder-drop-exceeded.ts';
 import { protectionAboveWire } from './protection-above-wire.ts';
 import { protectionBelowLoad } from './protection-below-load.ts';
@@ -15,6 +16,10 @@ import { protectionUnknown } from './protection-unknown.ts';
 import { sourceCurveAmbiguous } from './source-curve-ambiguous.ts';
 import { sourceOver80Percent } from './source-over-80-percent.ts';
 import { sourceOverloaded } from './source-overloaded.ts';
+import { tractionCheckIncomplete } from './traction-check-incomplete.ts';
+import { tractionDisconnectFailed } from './traction-disconnect-failed.ts';
+import { tractionInsulationLow } from './traction-insulation-low.ts';
+import { tractionIsolationUnproved } from './traction-isolation-unproved.ts';
 import { voltageDropExceeded } from './voltage-drop-exceeded.ts';
 import { voltageDropUnknown } from './voltage-drop-unknown.ts';
 import { wireOverloaded } from './wire-overloaded.ts';
@@ -41,7 +46,12 @@ export const ELECTRICAL_RULES: readonly Rule[] = [
   voltageDropExceeded,
   voltageDropUnknown,
   mainFeederDropExceeded,
+  mainFeederDropComputed,
   groundReturnHigh,
   groundReturnUnstated,
   aluminiumWireThin,
+  tractionIsolationUnproved,
+  tractionInsulationLow,
+  tractionDisconnectFailed,
+  tractionCheckIncomplete,
 ];

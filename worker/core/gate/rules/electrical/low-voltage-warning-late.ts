@@ -19,7 +19,10 @@ export const lowVoltageWarningLate: Rule = {
     const sentence =
       setPointV === undefined
         ? said(m.lowVoltageWarningLate_nobodyStatedWhenLow, { min })
-        : said(m.lowVoltageWarningLate_vLowVoltageWarning, { setPointV: figure.plain(setPointV, 1), min });
+        : said(m.lowVoltageWarningLate_vLowVoltageWarning, {
+            setPointV: figure.plainApart(setPointV, leastV, 1)[0],
+            min,
+          });
     return {
       path: ['electrical', 'lowVoltageWarning', 'setPointV'],
       sentence,

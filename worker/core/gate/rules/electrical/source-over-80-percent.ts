@@ -1,4 +1,4 @@
-import { isWatched, needsWatching, warnsInTime } from '../../../calc/electrical/monitoring.ts';
+import { isWatched, needsWatching, UNWATCHED_SHARE, warnsInTime } from '../../../calc/electrical/monitoring.ts';
 import { isAtMost } from '../../../calc/numbers/limit-met.ts';
 import type { Electrical } from '../../../record/visit.ts';
 import * as figure from '../../../text/figure.ts';
@@ -24,7 +24,7 @@ export const sourceOver80Percent: Rule = {
         path: ['electrical', 'sources'],
         sentence: said(m.sourceOver80Percent_continuousLoadOver80, {
           phaseNames: said(PHASE_NAMES[phase]),
-          continuousA: figure.plain(continuousA, 1),
+          continuousA: figure.plainApart(continuousA, UNWATCHED_SHARE * capacityA, 1)[0],
           capacityA: figure.plain(capacityA, 1),
           whatIsFitted: whatIsFitted(electrical),
         }),

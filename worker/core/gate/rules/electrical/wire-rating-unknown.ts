@@ -10,7 +10,7 @@ export const wireRatingUnknown: Rule = {
   severity: 'blocks',
   meaning: 'The rating of a wire is outside the table, and no chart value is stated',
   remedy: m.wireRatingUnknown_remedy,
-  source: read('AC 43.13-1B table 11-9, note 1: 70 °C, 33 wires, 20 % used, 60,000 ft'),
+  source: read('AC 43.13-1B table 11-9, note 1: 33 or 9 wires, 20 % used, 60,000 ft'),
   check: ({ visit, results }) =>
     hitsIn(['electrical', 'circuits'], visit.electrical?.circuits, ({ name, gauge, material }, index) => {
       if (results.electrical?.circuits[index]?.ampacity) return undefined;

@@ -17,13 +17,17 @@ export const equipmentSumDiffers: Rule = {
     const sumKg = total((baseline.equipment ?? []).map(({ massKg, armMm }) => atArm(massKg, armMm))).massKg;
     const difference = sumKg - baseline.emptyMassKg;
     if (isAtMost(Math.abs(difference), baseline.equipmentSumToleranceKg)) return undefined;
+    const [differenceText, toleranceText] = figure.apart('mass', difference, baseline.equipmentSumToleranceKg, {
+      signed: true,
+    });
     return {
       path: ['baseline', 'equipment'],
       sentence: said(m.equipmentSumDiffers_itemsListAddUp, {
         count: results.change.before.length,
         sum: figure.measure('mass', sumKg),
         emptyMass: figure.measure('mass', baseline.emptyMassKg),
-        equipmentSumTolerance: figure.measure('mass', baseline.equipmentSumToleranceKg),
+        difference: differenceText,
+        equipmentSumTolerance: toleranceText,
       }),
       data: { sumKg, emptyKg: baseline.emptyMassKg, toleranceKg: baseline.equipmentSumToleranceKg },
     };

@@ -1,4 +1,6 @@
+import { cgMm } from '../../../calc/mass/mass-moment.ts';
 import { isAtLeast } from '../../../calc/numbers/limit-met.ts';
+import { COVERAGE_FACTOR, combine } from '../../../calc/weighing/uncertainty.ts';
 import * as figure from '../../../text/figure.ts';
 import * as m from '../../../text/generated/messages.ts';
 import { said } from '../../../text/message.ts';
@@ -14,21 +16,21 @@ export const envelopeWithinUncertainty: Rule = {
   remedy: m.envelopeWithinUncertainty_remedy,
   source: read('JCGM 100:2008'),
   check: ({ visit, results }) => {
-    const { schedule, loading } = results;
-    const expanded = schedule?.expanded;
-    if (!schedule || !expanded) return undefined;
+    const { weighing, loading } = results;
+    if (!weighing) return undefined;
     return hits(loading?.extremes?.margins, ({ side, margin, loading: at }) => {
       if (side === 'below' || side === 'above') return undefined;
-      // The empty aircraft is one part of the loaded one, so its uncertainty counts by its share of the mass.
-      const uncertaintyMm = (expanded.armMm * schedule.massKg) / at.massKg;
+      // What is unknown of the empty aircraft, propagated to the loaded one.
+      const uncertaintyMm = COVERAGE_FACTOR * combine(weighing.budget, at.massKg, cgMm(at)).armMm;
       if (!isAtLeast(margin, 0) || isAtLeast(margin, uncertaintyMm)) return undefined;
+      const [marginText, uncertaintyText] = figure.apart('arm', margin, uncertaintyMm, { extra: 1 });
       return {
         path: ['aircraft', 'envelope'],
         sentence: said(m.envelopeWithinUncertainty_staysInsideLimitUncertainty, {
           describeLoading: describeLoading(visit, at),
-          margin: figure.measure('arm', margin, { extra: 1 }),
+          margin: marginText,
           side: termOf(side),
-          uncertainty: figure.measure('arm', uncertaintyMm, { extra: 1 }),
+          uncertainty: uncertaintyText,
         }),
         data: { side, margin, uncertaintyMm },
       };

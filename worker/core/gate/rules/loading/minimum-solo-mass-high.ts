@@ -15,7 +15,9 @@ export const minimumSoloMassHigh: Rule = {
     if (massKg === undefined || isAtMost(massKg, regime.soloMassHighKg.value)) return undefined;
     return {
       path: ['aircraft', 'envelope'],
-      sentence: said(m.minimumSoloMassHigh_leastPilotWhoMay, { mass: figure.measure('mass', massKg) }),
+      sentence: said(m.minimumSoloMassHigh_leastPilotWhoMay, {
+        mass: figure.measure('mass', massKg, figure.MIN),
+      }),
       data: { leastKg: massKg },
     };
   },

@@ -18,7 +18,7 @@ export const departureBeforeReady: Rule = {
       path: ['departure'],
       sentence: said(m.departureBeforeReady_workLeftEndsMinutes, {
         readyAt: figure.timestamp(readyAt),
-        slackMin: figure.plain(-slackMin, 0),
+        slackMin: figure.plainApart(-slackMin, 0, 0)[0],
       }),
       data: { slackMin },
     };

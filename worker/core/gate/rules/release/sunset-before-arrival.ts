@@ -18,7 +18,7 @@ export const sunsetBeforeArrival: Rule = {
         daylightMin === undefined || sunsetAt === undefined
           ? said(m.sunsetBeforeArrival_flightWouldEndDark)
           : said(m.sunsetBeforeArrival_flightWouldEndMinutes, {
-              daylightMin: figure.plain(-daylightMin, 0),
+              daylightMin: figure.plainApart(-daylightMin, 0, 0)[0],
               sunsetAt: figure.timestamp(sunsetAt),
             }),
       data: daylightMin === undefined ? {} : { daylightMin },

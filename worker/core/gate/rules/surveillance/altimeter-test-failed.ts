@@ -1,9 +1,8 @@
-import * as figure from '../../../text/figure.ts';
 import * as m from '../../../text/generated/messages.ts';
 import { said } from '../../../text/message.ts';
 import { figureName } from '../../figure-name.ts';
 import { hits } from '../../hits.ts';
-import { rangeText } from '../../range-text.ts';
+import { rangeText, valueOutside } from '../../range-text.ts';
 import { type Rule, read } from '../../rule.ts';
 
 export const altimeterTestFailed: Rule = {
@@ -19,7 +18,7 @@ export const altimeterTestFailed: Rule = {
         path: ['surveillance', 'altimeter'],
         sentence: said(m.outsideLimits, {
           figure: figureName(measured),
-          value: figure.plain(measured.value, Number.isInteger(measured.value) ? 0 : 1),
+          value: valueOutside(measured, Number.isInteger(measured.value) ? 0 : 1),
           unit: measured.unit,
           range: rangeText(measured),
         }),

@@ -17,8 +17,8 @@ export const encoderCorrespondenceFailed: Rule = {
       const { altimeterFt, encoderFt, differenceFt } = point;
       return {
         sentence: said(m.encoderCorrespondenceFailed_ftEncoderReportsFt, {
-          altimeter: figure.plain(altimeterFt, 0),
-          encoder: figure.plain(encoderFt, 0),
+          altimeter: figure.plain(altimeterFt, Number.isInteger(altimeterFt) ? 0 : 1),
+          encoder: figure.plainApart(encoderFt, altimeterFt + Math.sign(differenceFt) * ENCODER_TOLERANCE_FT, 0)[0],
           encoderToleranceFt: ENCODER_TOLERANCE_FT,
         }),
         data: { altimeterFt, differenceFt },

@@ -1,10 +1,9 @@
-import * as figure from '../../../text/figure.ts';
 import * as m from '../../../text/generated/messages.ts';
 import { said } from '../../../text/message.ts';
 import { checkName } from '../../check-name.ts';
 import { figureInSentence } from '../../figure-name.ts';
 import { hits } from '../../hits.ts';
-import { rangeText } from '../../range-text.ts';
+import { rangeText, valueOutside } from '../../range-text.ts';
 import { type Rule, read } from '../../rule.ts';
 
 const PATH = ['surveillance', 'staticSystem'];
@@ -24,7 +23,7 @@ export const staticSystemTestFailed: Rule = {
           path: PATH,
           sentence: said(m.staticSystemTestFailed_staticSystemOutsideLimits, {
             figure: figureInSentence(measured.figure),
-            value: figure.plain(measured.value, 0),
+            value: valueOutside(measured, 0),
             unit: measured.unit,
             range: rangeText(measured),
           }),

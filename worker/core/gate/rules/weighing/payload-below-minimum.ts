@@ -19,9 +19,9 @@ export const payloadBelowMinimum: Rule = {
     return {
       path: ['aircraft', 'maximumMass'],
       sentence: said(m.payloadBelowMinimum_payloadFallsShort, {
-        available: figure.measure('mass', payload.availableKg),
-        persons: figure.measure('mass', payload.personsKg + payload.fuelKg),
-        sparePayload: figure.measure('mass', -payload.sparePayloadKg),
+        available: figure.measure('mass', payload.availableKg, figure.MAX),
+        persons: figure.measure('mass', payload.personsKg + payload.fuelKg, figure.MIN),
+        sparePayload: figure.apart('mass', -payload.sparePayloadKg, 0)[0],
       }),
       data: { ...payload },
     };
