@@ -1,5 +1,5 @@
 import type { LoadedAircraft } from '../../record/visit.ts';
-import { type Envelope, type EnvelopeCorner, envelopeOf, type LimitPiece, withReach } from './envelope.ts';
+import { armOn, type Envelope, type EnvelopeCorner, envelopeOf, type LimitPiece, withReach } from './envelope.ts';
 
 type Stated = Pick<LoadedAircraft, 'envelope' | 'envelopeEquations' | 'envelopeLowerEdge' | 'mac'>;
 
@@ -53,7 +53,21 @@ function byEquations(
   if (!sides.forward || !sides.aft) return undefined;
   const [lowestKg, highestKg] = [sides.forward[0]?.fromKg ?? 0, sides.forward.at(-1)?.toKg ?? 0];
   if (sides.aft[0]?.fromKg !== lowestKg || sides.aft.at(-1)?.toKg !== highestKg) return undefined;
-  return withReach({ lowestKg, highestKg, forward: sides.forward, aft: sides.aft }, lowerEdge);
+  // Both sides get every level of mass at which either bends, as an envelope by corners has.
+  const levels = [...new Set([...sides.forward, ...sides.aft].flatMap(({ fromKg, toKg }) => [fromKg, toKg]))];
+  const [first, second] = [splitAt(sides.forward, levels), splitAt(sides.aft, levels)];
+  return withReach({ lowestKg, highestKg, forward: first, aft: second }, lowerEdge);
+}
+
+function splitAt(pieces: readonly LimitPiece[], levels: readonly number[]): LimitPiece[] {
+  return pieces.flatMap((piece) => {
+    const within = levels.filter((level) => level > piece.fromKg && level < piece.toKg).sort((a, b) => a - b);
+    const cuts = [piece.fromKg, ...within, piece.toKg];
+    return cuts.slice(1).map((toKg, index): LimitPiece => {
+      const fromKg = cuts[index] ?? piece.fromKg;
+      return { fromKg, toKg, fromMm: armOn(piece, fromKg), toMm: armOn(piece, toKg) };
+    });
+  });
 }
 
 /** Undefined if a piece has no span, or if two do not meet. */

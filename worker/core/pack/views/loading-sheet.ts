@@ -112,7 +112,7 @@ function armText(fmt: PackContext['fmt'], loading: Loading, envelope: Envelope |
     pieces
       .filter(({ fromKg, toKg }) => fromKg <= loading.massKg && loading.massKg <= toKg)
       .map((piece) => armOn(piece, loading.massKg));
-  const limits = { least: Math.max(...at(envelope?.forward)), most: Math.min(...at(envelope?.aft)) };
+  const limits = { least: Math.max(...at(envelope?.reach.forward)), most: Math.min(...at(envelope?.reach.aft)) };
   return fmt.number('arm', armMm, { bound: fmt.inward('arm', armMm, limits) });
 }
 
