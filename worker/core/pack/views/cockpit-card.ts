@@ -27,10 +27,12 @@ export function cockpitCard(context: PackContext): View {
             mass: fmt.measure('mass', schedule.massKg),
             arm: fmt.measure('arm', schedule.armMm),
             moment: fmt.measure('moment', schedule.momentKgMm),
-          })
+          }) + lateralText(context)
         : '',
       limits: [...massLimitRows(context), ...loadLimitRows(context)].map(cardLimit),
-      stations: stationRows(context).map(({ name, arm, least, most }) => ({
+      hasLateral: results.lateral !== undefined,
+      stations: stationRows(context).map(({ name, arm, lateral, least, most }) => ({
+        lateral: lateral as string,
         name: name as string,
         arm: arm as string,
         least: inBrackets(least as LimitRow['measure']),
@@ -46,6 +48,14 @@ export function cockpitCard(context: PackContext): View {
       cg: cgLimits,
     },
   };
+}
+
+/** Returns the lateral moment of the empty aircraft, with which a pilot works out the lateral balance. */
+function lateralText({ results, fmt }: PackContext): string {
+  const { lateral } = results;
+  if (!lateral) return '';
+  const moment = fmt.measure('moment', lateral.empty.momentKgMm, { signed: true });
+  return `; ${fmt.text(m.cockpitCard_lateralMoment, { moment })}`;
 }
 
 /** Returns the limits of the class and of the lateral axis, each in a line. */

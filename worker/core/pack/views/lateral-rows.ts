@@ -1,10 +1,9 @@
 import { isAtLeast } from '../../calc/numbers/limit-met.ts';
-import type { LoadStation, Station } from '../../record/visit.ts';
-import { DASH } from '../../text/dash.ts';
 import * as m from '../../text/generated/messages.ts';
 import type { PackContext } from '../context.ts';
 import { loadingName } from '../loading-name.ts';
 import type { View } from '../render.ts';
+import { stationLateralText } from './station-lateral.ts';
 
 /** Returns the lateral balance of the loaded aircraft: arms of the stations, named loadings, and margins to the limits. */
 export function lateralRows(context: PackContext): View {
@@ -18,7 +17,7 @@ export function lateralRows(context: PackContext): View {
     noLateralLimits: '',
     lateralStations: visit.aircraft.stations.map((station) => ({
       name: station.name,
-      arm: stationArm(context, station),
+      arm: stationLateralText(fmt, station),
     })),
     lateralEmpty: arm(lateral.empty.armMm),
     lateralLoadings: lateral.loadings.map(({ kind, takeOffMm, noFuelMm }, index) => {
@@ -65,17 +64,6 @@ export function limitRows({ visit, fmt }: PackContext): View[] {
         at: fmt.measure('arm', armMm),
         lateral: fmt.measure('arm', lateralArmMm, { signed: true }),
       }));
-}
-
-function stationArm({ fmt }: PackContext, station: Station): string {
-  const table = 'capacityL' in station ? (station.armByVolume ?? []) : [];
-  const arms = table.map(({ lateralArmMm }) => lateralArmMm ?? station.lateralArmMm).filter((arm) => arm !== undefined);
-  const [first, last] = [arms[0], arms.at(-1)];
-  const number = (mm: number): string => fmt.number('arm', mm, { signed: true });
-  if (first !== undefined && last !== undefined && first !== last)
-    return fmt.text(m.to, { text: number(first), text2: number(last) });
-  const arm = first ?? (station as LoadStation).lateralArmMm;
-  return arm === undefined ? DASH : number(arm);
 }
 
 /** States who says by which paragraph that the manual has no lateral limits. */

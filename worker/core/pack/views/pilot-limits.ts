@@ -28,15 +28,18 @@ export interface LimitRow {
 
 /** Returns the mass limits of an aircraft that its documents state. */
 export function massLimitRows({ visit, fmt }: PackContext): LimitRow[] {
-  const { maximumMassKg, maximumZeroFuelMassKg, maximumLandingMassKg } = visit.aircraft;
+  const { aircraft } = visit;
+  const most = (name: Message, massKg: number | undefined): LimitRow[] =>
+    massKg === undefined ? [] : [row(fmt.text(name), bothSystems(fmt, 'mass', massKg, MAX))];
   return [
-    row(fmt.text(m.maximumMass), bothSystems(fmt, 'mass', maximumMassKg, MAX)),
-    ...(maximumZeroFuelMassKg === undefined
+    ...most(m.maximumMass, aircraft.maximumMassKg),
+    ...most(m.pilotLimits_massWithExternalLoad, aircraft.maximumMassWithExternalLoadKg),
+    ...most(m.maximumZeroFuelMass2, aircraft.maximumZeroFuelMassKg),
+    ...most(m.maximumLandingMass2, aircraft.maximumLandingMassKg),
+    ...most(m.pilotLimits_nonLifting, aircraft.nonLifting?.maximumMassKg),
+    ...(aircraft.minimumMassKg === undefined
       ? []
-      : [row(fmt.text(m.maximumZeroFuelMass2), bothSystems(fmt, 'mass', maximumZeroFuelMassKg, MAX))]),
-    ...(maximumLandingMassKg === undefined
-      ? []
-      : [row(fmt.text(m.maximumLandingMass2), bothSystems(fmt, 'mass', maximumLandingMassKg, MAX))]),
+      : [row(fmt.text(m.pilotLimits_minimumFlyingMass), bothSystems(fmt, 'mass', aircraft.minimumMassKg, MIN))]),
   ];
 }
 

@@ -4,6 +4,7 @@ import * as m from '../../text/generated/messages.ts';
 import type { PackContext } from '../context.ts';
 import type { View } from '../render.ts';
 import { bothSystems } from './both-systems.ts';
+import { stationLateralText } from './station-lateral.ts';
 
 /** Returns the stations of the aircraft as printed: name, arm, limits. */
 export function stationRows({ visit, fmt }: PackContext): View[] {
@@ -22,6 +23,7 @@ export function stationRows({ visit, fmt }: PackContext): View[] {
           densityKgPerL: fmt.measure('density', station.densityKgPerL),
         }),
         arm,
+        lateral: stationLateralText(fmt, station),
         least: bothSystems(fmt, 'mass', undefined),
         most: bothSystems(fmt, 'volume', station.capacityL - unusableOf(station), MAX),
       };
@@ -29,6 +31,7 @@ export function stationRows({ visit, fmt }: PackContext): View[] {
     return {
       name: station.name,
       arm: fmt.number('arm', station.armMm),
+      lateral: stationLateralText(fmt, station),
       least: bothSystems(fmt, 'mass', station.minimumMassKg, MIN),
       most: bothSystems(fmt, 'mass', station.maximumMassKg, MAX),
     };
