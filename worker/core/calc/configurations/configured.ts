@@ -3,13 +3,22 @@ import type { Aircraft, Configuration, Station } from '../../record/visit.ts';
 /** Id of the configuration of the visit in results, if the record names none. */
 export const WORKED = 'this';
 
-/** Returns the aircraft as it is in one of its other configurations: what the configuration does not state is as in the aircraft. */
+/**
+ * Returns the aircraft as it is in one of its other configurations: what that configuration does not state is as in the one
+ * that it follows from, or as in the aircraft.
+ */
 export function configuredAircraft(aircraft: Aircraft, configuration: Configuration): Aircraft {
-  const { id, name, follows: _follows, ...own } = configuration;
+  return inConfiguration(aircraft, configuration, new Set([configuration.id]));
+}
+
+function inConfiguration(aircraft: Aircraft, configuration: Configuration, asking: ReadonlySet<string>): Aircraft {
+  const { id, name, follows, ...own } = configuration;
+  const from = (aircraft.configurations ?? []).find((other) => other.id === follows?.configuration);
+  const base = from && !asking.has(from.id) ? inConfiguration(aircraft, from, new Set([...asking, from.id])) : aircraft;
   const stated = Object.fromEntries(Object.entries(own).filter(([, value]) => value !== undefined));
   const hasOwnEnvelope = own.envelope !== undefined || own.envelopeEquations !== undefined;
   return {
-    ...aircraft,
+    ...base,
     // Corners of one envelope never mix with the lower edge or the equations of another.
     ...(hasOwnEnvelope && { envelope: undefined, envelopeEquations: undefined, envelopeLowerEdge: undefined }),
     ...stated,

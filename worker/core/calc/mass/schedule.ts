@@ -1,6 +1,7 @@
 import type { Visit } from '../../record/visit.ts';
 import { dateOf } from '../../units/calendar.ts';
 import { loadLimitsOf } from '../loading/load-limits.ts';
+import { COVERAGE_FACTOR } from '../weighing/uncertainty.ts';
 import type { WeighingResult } from '../weighing/weighing-result.ts';
 import type { EquipmentChange } from './equipment-change.ts';
 import { emptyMassHistory, type HistoryParts } from './history.ts';
@@ -33,13 +34,21 @@ export function revisedSchedule(
     momentKgMm: empty.momentKgMm,
     armMm,
     macPercent: percentMac(visit.aircraft.mac, armMm),
-    expanded: weighing?.expanded,
+    expanded: weighing?.expanded ?? computedExpanded(visit, prediction),
     weighedOn: weighing && visit.weighing ? dateOf(visit.weighing.weighedAt) : weighedBefore,
-    changesSinceWeighing: weighing ? 0 : change.lines.length,
+    changesSinceWeighing: weighing ? 0 : change.lines.filter(({ kind }) => kind !== 'updated').length,
     usefulLoadKg: loadLimitsOf(visit.aircraft, empty.massKg).usefulLoad.kg,
     supersedes: supersededBy(visit),
     history: emptyMassHistory(visit, change, weighing),
   };
+}
+
+/** Known for a computed condition only if the papers state the limits of error that it started from. */
+function computedExpanded({ baseline }: HistoryParts, prediction: Prediction | undefined): Schedule['expanded'] {
+  if (!prediction || baseline?.emptyMassLimitKg === undefined || baseline.emptyArmLimitMm === undefined)
+    return undefined;
+  const { massKg, armMm } = prediction.standard;
+  return { massKg: COVERAGE_FACTOR * massKg, armMm: COVERAGE_FACTOR * armMm };
 }
 
 /** The schedule of another configuration stays valid: only the earlier one of this configuration is superseded. */

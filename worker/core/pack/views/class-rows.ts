@@ -1,5 +1,8 @@
+import { aircraftInCategory } from '../../calc/configurations/configured.ts';
+import { envelopeCorners } from '../../calc/loading/aircraft-envelope.ts';
 import type { SuspensionRow } from '../../calc/loading/class-loading-result.ts';
 import { classDataOf } from '../../record/classes/index.ts';
+import type { Aircraft } from '../../record/visit.ts';
 import { DASH } from '../../text/dash.ts';
 import * as m from '../../text/generated/messages.ts';
 import type { PackContext } from '../context.ts';
@@ -87,6 +90,7 @@ function categoryRows(context: PackContext): View {
   const categories = results.loading?.categories ?? [];
   return {
     hasCategories: categories.length > 0,
+    categoryLimits: (context.visit.aircraft.categories ?? []).map((category) => categoryLine(context, category)),
     categories: categories.map(({ name, limits, verdicts }) => ({
       name,
       useful: fmt.measure('mass', limits.usefulLoad.kg, { bound: 'most' }),
@@ -97,6 +101,24 @@ function categoryRows(context: PackContext): View {
         fmt.text(m.none),
     })),
   };
+}
+
+/** Returns maximum mass, corners and empty stations of a category, in a sentence. */
+function categoryLine({ visit, fmt }: PackContext, category: NonNullable<Aircraft['categories']>[number]): string {
+  const { aircraft } = visit;
+  const inCategory = aircraftInCategory(aircraft, category);
+  const corners = (envelopeCorners(inCategory) ?? [])
+    .map(({ massKg, armMm }) => `${fmt.measure('mass', massKg)} ${fmt.measure('arm', armMm)}`)
+    .join('; ');
+  const unused = (category.unusedStations ?? []).map(
+    (id) => aircraft.stations.find((station) => station.id === id)?.name ?? id,
+  );
+  const limits = fmt.text(m.classRows_category, {
+    name: category.name,
+    maximum: fmt.measure('mass', inCategory.maximumMassKg, { bound: 'most' }),
+    corners,
+  });
+  return unused.length === 0 ? limits : `${limits} ${fmt.text(m.classRows_unused, { stations: unused.join(', ') })}`;
 }
 
 /** Returns usable energy and endurance, rounded down. */

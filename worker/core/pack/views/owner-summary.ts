@@ -1,4 +1,5 @@
 import { tanksOf } from '../../calc/loading/fuel.ts';
+import { isBaggagePlace, loadStationsOf } from '../../calc/loading/load-space.ts';
 import type { OpenItem } from '../../calc/open-items/open-item.ts';
 import { namedMeter } from '../../calc/open-items/stands-open.ts';
 import { MAX } from '../../text/figure.ts';
@@ -38,6 +39,7 @@ export function ownerSummaryView(context: PackContext): View {
     hasSchedule: schedule !== undefined,
     use: released ? fmt.text(m.ownerSummary_useTakeOlderCards) : fmt.text(m.ownerSummary_draftNotUse),
     hasTanks: tanksOf(visit.aircraft).length > 0,
+    hasBaggage: loadStationsOf(visit.aircraft).some(isBaggagePlace),
     hasPropeller: visit.aircraft.engine !== undefined || visit.aircraft.propeller !== undefined,
     hasEnvelope: loading?.envelope !== undefined,
     limits: limitRows(context),

@@ -1,5 +1,6 @@
 import { tanksOf } from '../../calc/loading/fuel.ts';
 import type { Governing } from '../../calc/loading/load-limits.ts';
+import { isSeat, loadStationsOf } from '../../calc/loading/load-space.ts';
 import { MAX, MIN } from '../../text/figure.ts';
 import type { Bound } from '../../text/formatter.ts';
 import * as m from '../../text/generated/messages.ts';
@@ -16,6 +17,12 @@ const GOVERNING: Readonly<Record<Governing, Message>> = {
   'joint-limits': m.pilotLimits_combinedLimitsSeatsBaggage,
   places: m.pilotLimits_limitsSeatsBaggage,
 };
+
+/** Names of the useful load, by what the aircraft can carry. */
+const NAMES = {
+  baggage: { fuel: m.crewBaggageFuelTogether, dry: m.pilotLimits_crewBaggageTogether },
+  crew: { fuel: m.pilotLimits_crewFuelTogether, dry: m.pilotLimits_crewTogether },
+} as const;
 
 /** A limit for a pilot: name, value and the reason for it. */
 export interface LimitRow {
@@ -50,16 +57,17 @@ export function loadLimitRows(context: PackContext): LimitRow[] {
   if (!loading) return [];
   const { usefulLoad, fullTanksPayload } = loading.limits;
   const hasTanks = tanksOf(visit.aircraft).length > 0;
+  const hasBaggage = loadStationsOf(visit.aircraft).some((station) => !isSeat(station));
   return [
     row(
-      hasTanks ? fmt.text(m.crewBaggageFuelTogether) : fmt.text(m.pilotLimits_crewBaggageTogether),
+      fmt.text(NAMES[hasBaggage ? 'baggage' : 'crew'][hasTanks ? 'fuel' : 'dry']),
       bothSystems(fmt, 'mass', usefulLoad.kg, MAX),
       usefulLoadNote(context),
     ),
     ...(hasTanks
       ? [
           row(
-            fmt.text(m.leftCrewBaggageFull),
+            fmt.text(hasBaggage ? m.leftCrewBaggageFull : m.pilotLimits_leftCrewFull),
             bothSystems(fmt, 'mass', fullTanksPayload.kg, MAX),
             fullTanksNote(context),
           ),

@@ -1,4 +1,5 @@
 import { hasOil } from '../../calc/weighing/oil.ts';
+import { COVERAGE_FACTOR } from '../../calc/weighing/uncertainty.ts';
 import type { Weighing } from '../../record/visit.ts';
 import * as m from '../../text/generated/messages.ts';
 import type { PackContext } from '../context.ts';
@@ -58,8 +59,8 @@ function hang({ fmt, visit, results }: PackContext): View {
     })),
     hangCg: result.cg
       ? fmt.text(m.weighingExtras_hungCg, {
-          arm: fmt.measure('arm', result.cg.armMm, { extra: 1 }),
-          depth: fmt.measure('arm', result.cg.depthMm),
+          arm: `${fmt.number('arm', result.cg.armMm)} ± ${fmt.measure('arm', COVERAGE_FACTOR * result.cg.standardArmMm)}`,
+          depth: `${fmt.number('arm', result.cg.depthMm)} ± ${fmt.measure('arm', COVERAGE_FACTOR * result.cg.standardDepthMm)}`,
         })
       : '',
   };

@@ -60,8 +60,8 @@ function conditions({ visit, fmt }: PackContext, weighing: Weighing): View {
     levelling: visit.aircraft.levelling,
     level: level
       ? fmt.text(m.weighingReport_noseUpRightDown, {
-          longitudinal: fmt.signed(level.longitudinalDeg, 1),
-          lateral: fmt.signed(level.lateralDeg, 1),
+          longitudinal: fmt.signed(level.longitudinalDeg, decimalsOf(level.longitudinalDeg)),
+          lateral: fmt.signed(level.lateralDeg, decimalsOf(level.lateralDeg)),
         })
       : fmt.text(m.notStated),
     attitude: attitudeText(fmt, visit.aircraft.levelAttitude),
@@ -76,6 +76,9 @@ function conditions({ visit, fmt }: PackContext, weighing: Weighing): View {
     note: weighing.note ?? DASH,
   };
 }
+
+/** An angle that was read to hundredths of a degree is printed so. */
+const decimalsOf = (angleDeg: number): number => (Math.abs(angleDeg * 10 - Math.round(angleDeg * 10)) < 1e-9 ? 1 : 2);
 
 /** Returns the attitude that the manufacturer states, if it is not level. */
 function attitudeText(fmt: PackContext['fmt'], attitude: Aircraft['levelAttitude']): string {

@@ -11,7 +11,7 @@ import { historyChart } from '../chart/history-chart.ts';
 import type { PackContext } from '../context.ts';
 import { historyReason } from '../line-name.ts';
 import type { View } from '../render.ts';
-import { type BothSystems, bothSystems } from './both-systems.ts';
+import { type BothSystems, bothSystems, inBrackets } from './both-systems.ts';
 import { unitHeads } from './change-rows.ts';
 import { common, sources } from './common.ts';
 import { configurationRows } from './configuration-rows.ts';
@@ -36,7 +36,11 @@ export function weightAndBalanceScheduleView(context: PackContext): View {
     undercarriage: context.visit.aircraft.undercarriage ? fmt.term(context.visit.aircraft.undercarriage) : DASH,
     ...configurationRows(context),
     ...lateralSchedule(context),
-    equipmentCount: String(results.change.after.length),
+    equipment: fmt.text(m.weightAndBalanceSchedule_itemsSeeEquipmentList, {
+      equipmentCount: results.change.after.length,
+    }),
+    hasTanks: tanksOf(context.visit.aircraft).length > 0,
+    ...flightMasses(context),
     ...envelopeRows(context),
     stations: stationRows(context),
     ...historyCharts(context),
@@ -52,6 +56,22 @@ export function weightAndBalanceScheduleView(context: PackContext): View {
     })),
     signatures: releaserSignature(context, fmt.text(m.weightAndBalanceSchedule_preparedRelease)),
     ...sources(fmt.text(holds(context)), fmt.text(m.weightAndBalanceSchedule_figuresAircraftLimitsStations)),
+  };
+}
+
+/** Returns the limit of the non-lifting parts with their mass now, and the minimum flying mass; empty if not stated. */
+function flightMasses({ visit, results, fmt }: PackContext): View {
+  const { nonLifting, minimumMassKg } = visit.aircraft;
+  const emptyKg = results.schedule?.massKg ?? 0;
+  return {
+    nonLifting: nonLifting
+      ? fmt.text(m.weightAndBalanceSchedule_nonLifting, {
+          limit: fmt.measure('mass', nonLifting.maximumMassKg, MAX),
+          now: fmt.measure('mass', emptyKg - nonLifting.liftingPartsMassKg),
+        })
+      : '',
+    minimumMass:
+      minimumMassKg === undefined ? '' : inBrackets(bothSystems(fmt, 'mass', minimumMassKg, { bound: 'least' })),
   };
 }
 

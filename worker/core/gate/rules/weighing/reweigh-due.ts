@@ -25,7 +25,14 @@ export const reweighDue: Rule = {
       });
     }
     const share = regime.reweighChangeShare.value;
-    const movedKg = changedSinceKg(schedule.history, schedule.weighedOn);
+    const converting = new Set(
+      (visit.modifications ?? []).filter(({ convertsTo }) => convertsTo !== undefined).map(({ id }) => id),
+    );
+    // A change to another configuration is known by its kit, and is no creep.
+    const counted = schedule.history.filter(
+      ({ cause }) => cause.kind !== 'modification' || !converting.has(cause.modification),
+    );
+    const movedKg = changedSinceKg(counted, schedule.weighedOn);
     if (share !== null && !isAtMost(movedKg, share * prediction.baseline.massKg)) {
       hits.push({
         path: ['modifications'],
