@@ -94,17 +94,25 @@ describe('loadLimitsOf()', () => {
   });
 });
 
+const OF = { customKg: 60, emptyKg: 300 };
+
 describe('leastPilot()', () => {
+  test('brings the aircraft to its minimum flying mass without usable fuel', () => {
+    const light = { ...DEMO, minimumMassKg: 372 };
+    expect(leastPilot(light, 62.5, OF)).toEqual({ station: 'left-seat', kg: 72, governedBy: 'minimum-mass' });
+    expect(leastPilot({ ...light, minimumMassKg: 350 }, 62.5, OF)?.governedBy).toBe('envelope');
+  });
+
   test('is what the aircraft states, or more by the envelope, or the custom where it states nothing', () => {
-    expect(leastPilot(DEMO, 30, 60)).toEqual({ station: 'left-seat', kg: 55, governedBy: 'placard' });
-    expect(leastPilot(DEMO, 62.5, 60)).toEqual({ station: 'left-seat', kg: 62.5, governedBy: 'envelope' });
-    expect(leastPilot(DEMO, 'nobody', 60)).toEqual({ station: 'left-seat', kg: undefined, governedBy: 'envelope' });
+    expect(leastPilot(DEMO, 30, OF)).toEqual({ station: 'left-seat', kg: 55, governedBy: 'placard' });
+    expect(leastPilot(DEMO, 62.5, OF)).toEqual({ station: 'left-seat', kg: 62.5, governedBy: 'envelope' });
+    expect(leastPilot(DEMO, 'nobody', OF)).toEqual({ station: 'left-seat', kg: undefined, governedBy: 'envelope' });
     const unstated = DEMO.stations.map((station) => ({ ...station, minimumMassKg: undefined })) as Aircraft['stations'];
-    expect(leastPilot({ ...DEMO, stations: unstated }, undefined, 60)).toEqual({
+    expect(leastPilot({ ...DEMO, stations: unstated }, undefined, OF)).toEqual({
       station: 'left-seat',
       kg: 60,
       governedBy: 'custom',
     });
-    expect(leastPilot({ ...DEMO, stations: [] }, undefined, 60)).toBeUndefined();
+    expect(leastPilot({ ...DEMO, stations: [] }, undefined, OF)).toBeUndefined();
   });
 });

@@ -40,7 +40,7 @@ export const LeastPilot = z.object({
   station: z.string(),
   kg: orUndefined(z.number()).describe('None where nobody may fly alone'),
   /** `custom`: the aircraft states none, so the figure of the regime is used. */
-  governedBy: z.enum(['placard', 'custom', 'envelope']),
+  governedBy: z.enum(['placard', 'custom', 'envelope', 'minimum-mass']),
 });
 export type LeastPilot = z.infer<typeof LeastPilot>;
 

@@ -84,7 +84,10 @@ export function loadingSheet(
   const options = { empty, leastPilotKg: settings.leastPilotKg };
   const extremes = loadingExtremes(aircraft, options, envelope);
   const soloKg = envelope && minimumSoloKg(aircraft, options, envelope);
-  const least = leastPilot(aircraft, envelope && (soloKg ?? 'nobody'), settings.leastPilotKg);
+  const least = leastPilot(aircraft, envelope && (soloKg ?? 'nobody'), {
+    customKg: settings.leastPilotKg,
+    emptyKg: empty.massKg,
+  });
   const burn = burnPathOf(aircraft);
   const lateral = lateralOfEmpty(empty);
   const judge = judgeOf(aircraft, { envelope, leastPilot: least, lateral });

@@ -151,6 +151,7 @@ function soloLine({ fmt, visit, regime }: PackContext, { leastPilot: least, enve
   if (least.governedBy === 'envelope' && tanksOf(visit.aircraft).length === 0)
     return fmt.text(m.loadingSheet_pilotMayFlyAlone, { seat, from });
   if (least.governedBy === 'envelope') return fmt.text(m.loadingSheet_pilotMayFlyAloneWithout, { seat, from });
+  if (least.governedBy === 'minimum-mass') return fmt.text(m.loadingSheet_pilotByMinimumMass, { seat, from });
   const why =
     least.governedBy === 'placard'
       ? fmt.text(m.loadingSheet_aircraftStates)
@@ -174,6 +175,10 @@ function table({ fmt, visit }: PackContext, sheet: LoadingSheet): View {
               places: places.map(({ name }) => name).join(', '),
             })
           : '',
+    moreWords: [
+      ...(visit.aircraft.minimumMassKg === undefined ? [] : [fmt.text(m.loadingSheet_lightMeans)]),
+      ...(visit.aircraft.lateralEnvelope ? [fmt.text(m.loadingSheet_sidewaysMeans)] : []),
+    ].join(' '),
     landing:
       maximumLandingMassKg < maximumMassKg
         ? fmt.text(m.loadingSheet_loadsMayTakeOff, {

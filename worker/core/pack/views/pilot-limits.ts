@@ -87,6 +87,7 @@ function leastPilotRows({ visit, results, fmt }: PackContext): LimitRow[] {
     placard: '',
     custom: fmt.text(m.pilotLimits_customAircraftStatesNone),
     envelope: fmt.text(m.pilotLimits_envelope),
+    'minimum-mass': fmt.text(m.pilotLimits_minimumMass),
   }[least.governedBy];
   const measure =
     least.kg === undefined ? { value: fmt.text(m.noneAllowed), other: '' } : bothSystems(fmt, 'mass', least.kg, MIN);
