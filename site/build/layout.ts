@@ -23,6 +23,7 @@ const FOOT_PAGES = [
   ['/tools', 'Command line and client'],
   ['/weighing-form', 'Weighing form'],
   ['/gallery', 'Sample pack'],
+  ['/classes', 'Classes of aircraft'],
   ['/deploy', 'Host it yourself'],
   ['/moving-house', 'Back-up and move'],
   ['/limits-and-cost', 'Limits and cost'],

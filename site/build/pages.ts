@@ -4,6 +4,7 @@ import { bench } from '../pages/bench.ts';
 import { cautions } from '../pages/cautions.ts';
 import { changelog } from '../pages/changelog.ts';
 import { checks } from '../pages/checks.ts';
+import { classes } from '../pages/classes.ts';
 import { deploy } from '../pages/deploy.ts';
 import { formulas } from '../pages/formulas.ts';
 import { gallery } from '../pages/gallery.ts';
@@ -35,6 +36,7 @@ export const PAGES: readonly Page[] = [
   tools,
   record,
   rules,
+  classes,
   api,
   checks,
   gallery,
