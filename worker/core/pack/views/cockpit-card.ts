@@ -5,8 +5,8 @@ import * as m from '../../text/generated/messages.ts';
 import type { PackContext } from '../context.ts';
 import type { View } from '../render.ts';
 import { bothSystems, inBrackets } from './both-systems.ts';
-import { pilotComputesLine } from './class-rows.ts';
-import { limitRows as lateralLimitRows } from './lateral-rows.ts';
+import { pilotComputesLine } from './class-sections.ts';
+import { limitRows as lateralLimitRows } from './lateral-section.ts';
 import { type LimitRow, loadLimitRows, massLimitRows } from './pilot-limits.ts';
 import { stationRows } from './station-rows.ts';
 
@@ -75,7 +75,7 @@ function cardLines(context: PackContext): string[] {
       most: most ? fmt.measure('mass', most.kg, { bound: 'most' }) : DASH,
     }),
   );
-  const lateral = lateralLimitRows(context).map(({ at, lateral: arm }) => `${at as string}: ${arm as string}`);
+  const lateral = lateralLimitRows(context).map(({ at, lateral: arm }) => `${at}: ${arm}`);
   const computes = pilotComputesLine(context);
   return [
     ...positions,

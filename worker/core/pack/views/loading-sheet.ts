@@ -15,10 +15,10 @@ import { loadingInCaption, loadingName } from '../loading-name.ts';
 import type { View } from '../render.ts';
 import { bothSystems, inBrackets } from './both-systems.ts';
 import { unitHeads } from './change-rows.ts';
-import { classRows } from './class-rows.ts';
+import { classSections, pilotComputesLine } from './class-sections.ts';
 import { cockpitCard } from './cockpit-card.ts';
 import { common, sources } from './common.ts';
-import { lateralRows } from './lateral-rows.ts';
+import { lateralSection, noLimitsLine } from './lateral-section.ts';
 
 /** Returns one sheet for each configuration whose empty mass is known, the one of the visit first. */
 export function loadingSheets(context: PackContext): DocumentInstance[] {
@@ -52,8 +52,9 @@ export function loadingSheetView(context: PackContext): View {
     solo: soloLine(context, sheet),
     articleId: 'loading-sheet',
     configurationName: '',
-    ...classRows(context),
-    ...lateralRows(context),
+    pilotComputes: pilotComputesLine(context),
+    sections: [...classSections(context), ...lateralSection(context)],
+    noLateralLimits: noLimitsLine(context),
     ...table(context, sheet),
     ...cockpitCard(context),
     ...sources(

@@ -9,9 +9,8 @@ import type { PackContext } from '../context.ts';
 import { nextDue } from '../next-due.ts';
 import type { View } from '../render.ts';
 import { bothSystems } from './both-systems.ts';
-import { classCautions, energyRows } from './class-rows.ts';
+import { classCautions, enduranceLine } from './class-sections.ts';
 import { common, sources } from './common.ts';
-import { configurationRows } from './configuration-rows.ts';
 import { findingName, heldOver, itemName, limitationTexts, openUntil } from './open-items.ts';
 import { ownerAnswer } from './owner-answer.ts';
 import { loadLimitRows, massLimitRows } from './pilot-limits.ts';
@@ -44,8 +43,9 @@ export function ownerSummaryView(context: PackContext): View {
     hasEnvelope: loading?.envelope !== undefined,
     limits: limitRows(context),
     classCautions: classCautions(context),
-    ...configurationRows(context),
-    ...energyRows(context),
+    configuration: visit.aircraft.configuration?.name ?? '',
+    hasConfigurations: results.configurations.length > 0,
+    endurance: enduranceLine(context),
     modifications: (visit.modifications ?? []).map(({ id, title, supplement }) => ({
       id,
       title,

@@ -1,69 +1,95 @@
+import type { HangResult } from '../../calc/weighing/hang-tests.ts';
 import { hasOil } from '../../calc/weighing/oil.ts';
 import { COVERAGE_FACTOR } from '../../calc/weighing/uncertainty.ts';
 import type { Weighing } from '../../record/visit.ts';
+import { DASH } from '../../text/dash.ts';
 import * as m from '../../text/generated/messages.ts';
 import type { PackContext } from '../context.ts';
 import type { View } from '../render.ts';
+import { type Column, sectionOf, tableOf } from './table-section.ts';
 
-/** Returns measured distances, the lateral result, hang tests, and what the uncertainty leaves out. */
+/** Returns measured distances, the lateral result and hang tests as sections, and what the uncertainty leaves out. */
 export function weighingExtras(context: PackContext, weighing: Weighing): View {
   return {
-    ...distances(context, weighing),
-    ...lateral(context, weighing),
-    ...hang(context),
+    distances: distances(context, weighing),
+    sections: [...lateral(context, weighing), ...hang(context)],
     leftOut: leftOut(context, weighing),
   };
 }
 
-function distances({ fmt }: PackContext, { distances: measured = [] }: Weighing): View {
-  return {
-    hasDistances: measured.length > 0,
-    distances: measured.map(({ name, distanceMm, limitMm }) => ({
-      name,
-      distance: fmt.number('arm', distanceMm, { extra: 1 }),
-      limit: limitMm === undefined ? '' : `±${fmt.number('arm', limitMm, { extra: 1 })}`,
-    })),
-  };
+function distances({ fmt }: PackContext, { distances: measured = [] }: Weighing): View[] {
+  if (measured.length === 0) return [];
+  const rows = measured.map(({ name, distanceMm, limitMm }) => [
+    name,
+    fmt.number('arm', distanceMm, { extra: 1 }),
+    limitMm === undefined ? DASH : `±${fmt.number('arm', limitMm, { extra: 1 })}`,
+  ]);
+  const columns: Column[] = [
+    ['text', fmt.text(m.weighingReport_between)],
+    ['num', fmt.text(m.weighingReport_distance)],
+    ['num', fmt.text(m.weighingReport_distanceLimit)],
+  ];
+  const caption = fmt.text(m.weighingReport_distancesMeasured, { armUnit: fmt.unit('arm') });
+  return [sectionOf(fmt.text(m.weighingReport_distances), [tableOf(caption, columns, rows)])];
 }
 
-function lateral({ fmt, results }: PackContext, { points }: Weighing): View {
+function lateral({ fmt, results }: PackContext, { points }: Weighing): View[] {
   const result = results.lateral;
-  if (result?.basis !== 'weighed') return { hasLateral: false };
-  const arm = fmt.measure('arm', result.empty.armMm, { signed: true, extra: 1 });
-  return {
-    hasLateral: true,
-    lateralPoints: points.map(({ name, lateralArmMm = 0 }) => ({
-      name,
-      arm: fmt.number('arm', lateralArmMm, { signed: true, extra: 1 }),
-    })),
-    lateralArm: result.expanded ? `${arm} ± ${fmt.measure('arm', result.expanded.armMm, { extra: 1 })}` : arm,
-  };
+  if (result?.basis !== 'weighed') return [];
+  const arm = fmt.number('arm', result.empty.armMm, { signed: true, extra: 1 });
+  const within = result.expanded ? ` ± ${fmt.number('arm', result.expanded.armMm, { extra: 1 })}` : '';
+  const rows = points.map(({ name, lateralArmMm = 0 }) => [
+    name,
+    fmt.number('arm', lateralArmMm, { signed: true, extra: 1 }),
+  ]);
+  const columns: Column[] = [
+    ['text', fmt.text(m.weighingReport_point)],
+    ['num', fmt.text(m.loadingSheet_lateralArm)],
+  ];
+  const caption = fmt.text(m.loadingSheet_lateralArms, { armUnit: fmt.unit('arm') });
+  return [
+    sectionOf(fmt.text(m.weighingReport_lateral), [
+      tableOf(caption, columns, [...rows, [fmt.text(m.weighingReport_lateralEmpty), `${arm}${within}`]]),
+    ]),
+  ];
 }
 
-function hang({ fmt, visit, results }: PackContext): View {
+function hang({ fmt, visit, results }: PackContext): View[] {
   const { hang: result } = results;
   const { hangBolt } = visit.aircraft;
-  if (!result) return { hasHang: false };
-  return {
-    hasHang: true,
-    hangBand: hangBolt
-      ? fmt.text(m.weighingExtras_band, {
-          minimum: fmt.signed(hangBolt.minimumDeg, 1),
-          maximum: fmt.signed(hangBolt.maximumDeg, 1),
-        })
-      : '',
-    hangTests: result.tests.map(({ state, angleDeg, isWithin }) => ({
-      state,
-      angle: fmt.signed(angleDeg, 1),
-      verdict: isWithin === undefined ? '' : fmt.text(isWithin ? m.weighingExtras_within : m.weighingExtras_notWithin),
-    })),
-    hangCg: result.cg
-      ? fmt.text(m.weighingExtras_hungCg, {
-          arm: `${fmt.number('arm', result.cg.armMm)} ± ${fmt.measure('arm', COVERAGE_FACTOR * result.cg.standardArmMm)}`,
-          depth: `${fmt.number('arm', result.cg.depthMm)} ± ${fmt.measure('arm', COVERAGE_FACTOR * result.cg.standardDepthMm)}`,
-        })
-      : '',
-  };
+  if (!result) return [];
+  const band = hangBolt
+    ? ` ${fmt.text(m.weighingExtras_band, {
+        minimum: fmt.signed(hangBolt.minimumDeg, 1),
+        maximum: fmt.signed(hangBolt.maximumDeg, 1),
+      })}`
+    : '';
+  const rows = result.tests.map(({ state, angleDeg, isWithin }) => [
+    state,
+    fmt.signed(angleDeg, 1),
+    isWithin === undefined ? DASH : fmt.text(isWithin ? m.weighingExtras_within : m.weighingExtras_notWithin),
+  ]);
+  const columns: Column[] = [
+    ['text', fmt.text(m.weighingReport_state)],
+    ['num', fmt.text(m.weighingReport_angle)],
+    ['text', fmt.text(m.verdict)],
+  ];
+  return [
+    sectionOf(
+      fmt.text(m.weighingReport_hang),
+      [tableOf(`${fmt.text(m.weighingReport_hangNoseDown)}${band}`, columns, rows)],
+      result.cg ? [hungLine(fmt, result.cg)] : [],
+    ),
+  ];
+}
+
+function hungLine(fmt: PackContext['fmt'], cg: NonNullable<HangResult['cg']>): string {
+  const within = (valueMm: number, standardMm: number): string =>
+    `${fmt.number('arm', valueMm)} ± ${fmt.measure('arm', COVERAGE_FACTOR * standardMm)}`;
+  return fmt.text(m.weighingExtras_hungCg, {
+    arm: within(cg.armMm, cg.standardArmMm),
+    depth: within(cg.depthMm, cg.standardDepthMm),
+  });
 }
 
 /** Says which effects the uncertainty does not count, because the record does not state them. */

@@ -14,7 +14,7 @@ import type { View } from '../render.ts';
 import { type BothSystems, bothSystems, inBrackets } from './both-systems.ts';
 import { unitHeads } from './change-rows.ts';
 import { common, sources } from './common.ts';
-import { configurationRows } from './configuration-rows.ts';
+import { configurationSection } from './configuration-section.ts';
 import { fullTanksNote, usefulLoadNote } from './pilot-limits.ts';
 import { releaserSignature } from './releaser-signature.ts';
 import { stationRows } from './station-rows.ts';
@@ -34,7 +34,8 @@ export function weightAndBalanceScheduleView(context: PackContext): View {
     standsBeside: standsBeside(context),
     classOf: fmt.term(context.visit.aircraft.class),
     undercarriage: context.visit.aircraft.undercarriage ? fmt.term(context.visit.aircraft.undercarriage) : DASH,
-    ...configurationRows(context),
+    configuration: context.visit.aircraft.configuration?.name ?? '',
+    sections: configurationSection(context),
     ...lateralSchedule(context),
     equipment: fmt.text(m.weightAndBalanceSchedule_itemsSeeEquipmentList, {
       equipmentCount: results.change.after.length,

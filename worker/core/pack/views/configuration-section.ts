@@ -3,28 +3,43 @@ import { DASH } from '../../text/dash.ts';
 import * as m from '../../text/generated/messages.ts';
 import type { PackContext } from '../context.ts';
 import type { View } from '../render.ts';
+import { type Column, sectionOf, tableOf } from './table-section.ts';
 
 /** Returns the configurations that stand beside that of the visit, each with its empty mass and how it is known. */
-export function configurationRows(context: PackContext): View {
-  const { results, fmt, visit } = context;
-  const rows = results.configurations.map(({ empty }) => ({
-    name: empty.name,
-    basis: basisOf(context, empty),
-    mass: fmt.number('mass', empty.massKg, { extra: 1 }),
-    arm: fmt.number('arm', empty.armMm, { extra: 1 }),
-    moment: fmt.number('moment', empty.momentKgMm),
-    lateral:
-      empty.lateralKgMm === undefined
-        ? DASH
-        : fmt.number('arm', empty.lateralKgMm / empty.massKg, { extra: 1, signed: true }),
-  }));
-  const { configuration } = visit.aircraft;
-  return {
-    configuration: configuration?.name ?? '',
-    hasConfigurations: rows.length > 0,
-    configurations: rows,
-    kits: results.configurations.flatMap(({ empty }) => kitLine(context, empty)),
-  };
+export function configurationSection(context: PackContext): View[] {
+  const { results, fmt } = context;
+  const { configurations, lateral } = results;
+  if (configurations.length === 0) return [];
+  const rows = configurations.map(({ empty }) => [
+    empty.name,
+    basisOf(context, empty),
+    fmt.number('mass', empty.massKg, { extra: 1 }),
+    fmt.number('arm', empty.armMm, { extra: 1 }),
+    fmt.number('moment', empty.momentKgMm),
+    ...(lateral
+      ? [
+          empty.lateralKgMm === undefined
+            ? DASH
+            : fmt.number('arm', empty.lateralKgMm / empty.massKg, { extra: 1, signed: true }),
+        ]
+      : []),
+  ]);
+  const units = { armUnit: fmt.unit('arm'), massUnit: fmt.unit('mass'), momentUnit: fmt.unit('moment') };
+  const columns: Column[] = [
+    ['name', fmt.text(m.weightAndBalanceSchedule_configuration)],
+    ['text', fmt.text(m.basis)],
+    ['num', fmt.text(m.weightAndBalanceSchedule_empty, units)],
+    ['num', fmt.text(m.arm, units)],
+    ['num', fmt.text(m.moment, units)],
+    ...(lateral ? [['num', fmt.text(m.loadingSheet_lateralArm)] as const] : []),
+  ];
+  return [
+    sectionOf(
+      fmt.text(m.weightAndBalanceSchedule_otherConfigurations),
+      [tableOf(fmt.text(m.weightAndBalanceSchedule_standBeside), columns, rows)],
+      configurations.flatMap(({ empty }) => kitLine(context, empty)),
+    ),
+  ];
 }
 
 function basisOf({ fmt, visit, results }: PackContext, empty: ConfigurationEmpty): string {
