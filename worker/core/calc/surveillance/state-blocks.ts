@@ -1,11 +1,4 @@
-/** Block of aircraft addresses and the State that it is allotted to. */
-export interface StateBlock {
-  from: number;
-  to: number;
-  state: string;
-  /** Nationality marks of the State, and of territories that use its block. */
-  marks: readonly string[];
-}
+import { blocksIn } from './state-block.ts';
 
 /**
  * Blocks that two independent open data files give to the same State; where their sizes differ, the largest block that
@@ -17,193 +10,191 @@ export interface StateBlock {
  * github.com/vradarserver/standing-data at 6057baee and `traffic/data/basic/patterns.json` of
  * github.com/xoolive/traffic at 25131b06. B is left out, because four registers share it.
  */
-export const STATE_BLOCKS: readonly StateBlock[] = [
-  { from: 0x004000, to: 0x0043ff, state: 'Zimbabwe', marks: ['Z'] },
-  { from: 0x006000, to: 0x006fff, state: 'Mozambique', marks: ['C9'] },
-  { from: 0x008000, to: 0x00ffff, state: 'South Africa', marks: ['ZS', 'ZT', 'ZU'] },
-  { from: 0x010000, to: 0x017fff, state: 'Egypt', marks: ['SU'] },
-  { from: 0x018000, to: 0x01ffff, state: 'Libya', marks: ['5A'] },
-  { from: 0x020000, to: 0x027fff, state: 'Morocco', marks: ['CN'] },
-  { from: 0x028000, to: 0x02ffff, state: 'Tunisia', marks: ['TS'] },
-  { from: 0x030000, to: 0x0303ff, state: 'Botswana', marks: ['A2'] },
-  { from: 0x032000, to: 0x032fff, state: 'Burundi', marks: ['9U'] },
-  { from: 0x034000, to: 0x034fff, state: 'Cameroon', marks: ['TJ'] },
-  { from: 0x035000, to: 0x0353ff, state: 'Comoros', marks: ['D6'] },
-  { from: 0x036000, to: 0x036fff, state: 'Republic of the Congo', marks: ['TN'] },
-  { from: 0x038000, to: 0x038fff, state: 'Côte d’Ivoire', marks: ['TU'] },
-  { from: 0x03e000, to: 0x03efff, state: 'Gabon', marks: ['TR'] },
-  { from: 0x040000, to: 0x040fff, state: 'Ethiopia', marks: ['ET'] },
-  { from: 0x042000, to: 0x042fff, state: 'Equatorial Guinea', marks: ['3C'] },
-  { from: 0x044000, to: 0x044fff, state: 'Ghana', marks: ['9G'] },
-  { from: 0x046000, to: 0x046fff, state: 'Guinea', marks: ['3X'] },
-  { from: 0x048000, to: 0x0483ff, state: 'Guinea-Bissau', marks: ['J5'] },
-  { from: 0x04a000, to: 0x04a3ff, state: 'Lesotho', marks: ['7P'] },
-  { from: 0x04c000, to: 0x04cfff, state: 'Kenya', marks: ['5Y'] },
-  { from: 0x050000, to: 0x050fff, state: 'Liberia', marks: ['A8'] },
-  { from: 0x054000, to: 0x054fff, state: 'Madagascar', marks: ['5R'] },
-  { from: 0x058000, to: 0x058fff, state: 'Malawi', marks: ['7Q'] },
-  { from: 0x05a000, to: 0x05a3ff, state: 'Maldives', marks: ['8Q'] },
-  { from: 0x05c000, to: 0x05cfff, state: 'Mali', marks: ['TZ'] },
-  { from: 0x05e000, to: 0x05e3ff, state: 'Mauritania', marks: ['5T'] },
-  { from: 0x060000, to: 0x0603ff, state: 'Mauritius', marks: ['3B'] },
-  { from: 0x062000, to: 0x062fff, state: 'Niger', marks: ['5U'] },
-  { from: 0x064000, to: 0x064fff, state: 'Nigeria', marks: ['5N'] },
-  { from: 0x068000, to: 0x068fff, state: 'Uganda', marks: ['5X'] },
-  { from: 0x06a000, to: 0x06a3ff, state: 'Qatar', marks: ['A7'] },
-  { from: 0x06c000, to: 0x06cfff, state: 'Central African Republic', marks: ['TL'] },
-  { from: 0x06e000, to: 0x06efff, state: 'Rwanda', marks: ['9XR'] },
-  { from: 0x070000, to: 0x070fff, state: 'Senegal', marks: ['6V', '6W'] },
-  { from: 0x074000, to: 0x0743ff, state: 'Seychelles', marks: ['S7'] },
-  { from: 0x076000, to: 0x0763ff, state: 'Sierra Leone', marks: ['9L'] },
-  { from: 0x078000, to: 0x078fff, state: 'Somalia', marks: ['6O'] },
-  { from: 0x07a000, to: 0x07a3ff, state: 'Eswatini', marks: ['3DC'] },
-  { from: 0x07c000, to: 0x07cfff, state: 'Sudan', marks: ['ST'] },
-  { from: 0x080000, to: 0x080fff, state: 'Tanzania', marks: ['5H'] },
-  { from: 0x084000, to: 0x084fff, state: 'Chad', marks: ['TT'] },
-  { from: 0x088000, to: 0x088fff, state: 'Togo', marks: ['5V'] },
-  { from: 0x08a000, to: 0x08afff, state: 'Zambia', marks: ['9J'] },
-  { from: 0x08c000, to: 0x08cfff, state: 'DR Congo', marks: ['9S'] },
-  { from: 0x090000, to: 0x090fff, state: 'Angola', marks: ['D2'] },
-  { from: 0x094000, to: 0x0943ff, state: 'Benin', marks: ['TY'] },
-  { from: 0x096000, to: 0x0963ff, state: 'Cabo Verde', marks: ['D4'] },
-  { from: 0x098000, to: 0x0983ff, state: 'Djibouti', marks: ['J2'] },
-  { from: 0x09a000, to: 0x09afff, state: 'Gambia', marks: ['C5'] },
-  { from: 0x09c000, to: 0x09cfff, state: 'Burkina Faso', marks: ['XT'] },
-  { from: 0x09e000, to: 0x09e3ff, state: 'São Tomé and Príncipe', marks: ['S9'] },
-  { from: 0x0a0000, to: 0x0a7fff, state: 'Algeria', marks: ['7T'] },
-  { from: 0x0a8000, to: 0x0a8fff, state: 'Bahamas', marks: ['C6'] },
-  { from: 0x0aa000, to: 0x0aa3ff, state: 'Barbados', marks: ['8P'] },
-  { from: 0x0ab000, to: 0x0ab3ff, state: 'Belize', marks: ['V3'] },
-  { from: 0x0ac000, to: 0x0acfff, state: 'Colombia', marks: ['HJ', 'HK'] },
-  { from: 0x0ae000, to: 0x0aefff, state: 'Costa Rica', marks: ['TI'] },
-  { from: 0x0b0000, to: 0x0b0fff, state: 'Cuba', marks: ['CU'] },
-  { from: 0x0b2000, to: 0x0b2fff, state: 'El Salvador', marks: ['YS'] },
-  { from: 0x0b4000, to: 0x0b4fff, state: 'Guatemala', marks: ['TG'] },
-  { from: 0x0b6000, to: 0x0b6fff, state: 'Guyana', marks: ['8R'] },
-  { from: 0x0b8000, to: 0x0b8fff, state: 'Haiti', marks: ['HH'] },
-  { from: 0x0ba000, to: 0x0bafff, state: 'Honduras', marks: ['HR'] },
-  { from: 0x0bc000, to: 0x0bc3ff, state: 'Saint Vincent and the Grenadines', marks: ['J8'] },
-  { from: 0x0be000, to: 0x0befff, state: 'Jamaica', marks: ['6Y'] },
-  { from: 0x0c0000, to: 0x0c0fff, state: 'Nicaragua', marks: ['YN'] },
-  { from: 0x0c2000, to: 0x0c2fff, state: 'Panama', marks: ['HP'] },
-  { from: 0x0c4000, to: 0x0c4fff, state: 'Dominican Republic', marks: ['HI'] },
-  { from: 0x0c6000, to: 0x0c6fff, state: 'Trinidad and Tobago', marks: ['9Y'] },
-  { from: 0x0c8000, to: 0x0c8fff, state: 'Suriname', marks: ['PZ'] },
-  { from: 0x0ca000, to: 0x0ca3ff, state: 'Antigua and Barbuda', marks: ['V2'] },
-  { from: 0x0cc000, to: 0x0cc3ff, state: 'Grenada', marks: ['J3'] },
-  { from: 0x0d0000, to: 0x0d7fff, state: 'Mexico', marks: ['XA', 'XB', 'XC'] },
-  { from: 0x0d8000, to: 0x0dffff, state: 'Venezuela', marks: ['YV'] },
-  { from: 0x100000, to: 0x1fffff, state: 'Russia', marks: ['RA', 'RF'] },
-  { from: 0x201000, to: 0x2013ff, state: 'Namibia', marks: ['V5'] },
-  { from: 0x202000, to: 0x2023ff, state: 'Eritrea', marks: ['E3'] },
-  { from: 0x300000, to: 0x33ffff, state: 'Italy', marks: ['I'] },
-  { from: 0x340000, to: 0x37ffff, state: 'Spain', marks: ['EC', 'EM'] },
-  { from: 0x380000, to: 0x3bffff, state: 'France', marks: ['F'] },
-  { from: 0x3c0000, to: 0x3fffff, state: 'Germany', marks: ['D'] },
-  { from: 0x400000, to: 0x43ffff, state: 'United Kingdom', marks: ['2', 'G', 'M', 'VP', 'VQ', 'ZJ'] },
-  { from: 0x440000, to: 0x447fff, state: 'Austria', marks: ['OE'] },
-  { from: 0x448000, to: 0x44ffff, state: 'Belgium', marks: ['OO'] },
-  { from: 0x450000, to: 0x457fff, state: 'Bulgaria', marks: ['LZ'] },
-  { from: 0x458000, to: 0x45ffff, state: 'Denmark', marks: ['OY'] },
-  { from: 0x460000, to: 0x467fff, state: 'Finland', marks: ['OH'] },
-  { from: 0x468000, to: 0x46ffff, state: 'Greece', marks: ['SX'] },
-  { from: 0x470000, to: 0x477fff, state: 'Hungary', marks: ['HA'] },
-  { from: 0x478000, to: 0x47ffff, state: 'Norway', marks: ['LN'] },
-  { from: 0x480000, to: 0x487fff, state: 'Netherlands', marks: ['P4', 'PH', 'PJ'] },
-  { from: 0x488000, to: 0x48ffff, state: 'Poland', marks: ['SN', 'SP'] },
-  { from: 0x490000, to: 0x497fff, state: 'Portugal', marks: ['CR', 'CS'] },
-  { from: 0x498000, to: 0x49ffff, state: 'Czechia', marks: ['OK'] },
-  { from: 0x4a0000, to: 0x4a7fff, state: 'Romania', marks: ['YR'] },
-  { from: 0x4a8000, to: 0x4affff, state: 'Sweden', marks: ['SE'] },
-  { from: 0x4b0000, to: 0x4b7fff, state: 'Switzerland', marks: ['HB'] },
-  { from: 0x4b8000, to: 0x4bffff, state: 'Turkey', marks: ['TC'] },
-  { from: 0x4c0000, to: 0x4c7fff, state: 'Serbia', marks: ['YU'] },
-  { from: 0x4c8000, to: 0x4c83ff, state: 'Cyprus', marks: ['5B'] },
-  { from: 0x4ca000, to: 0x4cafff, state: 'Ireland', marks: ['EI', 'EJ'] },
-  { from: 0x4cc000, to: 0x4ccfff, state: 'Iceland', marks: ['TF'] },
-  { from: 0x4d0000, to: 0x4d03ff, state: 'Luxembourg', marks: ['LX'] },
-  { from: 0x4d2000, to: 0x4d27ff, state: 'Malta', marks: ['9H'] },
-  { from: 0x4d4000, to: 0x4d43ff, state: 'Monaco', marks: ['3A'] },
-  { from: 0x500000, to: 0x5003ff, state: 'San Marino', marks: ['T7'] },
-  { from: 0x501000, to: 0x5013ff, state: 'Albania', marks: ['ZA'] },
-  { from: 0x501c00, to: 0x501fff, state: 'Croatia', marks: ['9A'] },
-  { from: 0x502c00, to: 0x502fff, state: 'Latvia', marks: ['YL'] },
-  { from: 0x503c00, to: 0x503fff, state: 'Lithuania', marks: ['LY'] },
-  { from: 0x504c00, to: 0x504fff, state: 'Moldova', marks: ['ER'] },
-  { from: 0x505c00, to: 0x505fff, state: 'Slovakia', marks: ['OM'] },
-  { from: 0x506c00, to: 0x506fff, state: 'Slovenia', marks: ['S5'] },
-  { from: 0x507c00, to: 0x507fff, state: 'Uzbekistan', marks: ['UK'] },
-  { from: 0x508000, to: 0x50ffff, state: 'Ukraine', marks: ['UR'] },
-  { from: 0x510000, to: 0x5103ff, state: 'Belarus', marks: ['EW'] },
-  { from: 0x511000, to: 0x5113ff, state: 'Estonia', marks: ['ES'] },
-  { from: 0x512000, to: 0x5123ff, state: 'North Macedonia', marks: ['Z3'] },
-  { from: 0x513000, to: 0x5133ff, state: 'Bosnia and Herzegovina', marks: ['E7'] },
-  { from: 0x514000, to: 0x5143ff, state: 'Georgia', marks: ['4L'] },
-  { from: 0x515000, to: 0x5153ff, state: 'Tajikistan', marks: ['EY'] },
-  { from: 0x516000, to: 0x5163ff, state: 'Montenegro', marks: ['4O'] },
-  { from: 0x600000, to: 0x6003ff, state: 'Armenia', marks: ['EK'] },
-  { from: 0x600800, to: 0x600bff, state: 'Azerbaijan', marks: ['4K'] },
-  { from: 0x601000, to: 0x6013ff, state: 'Kyrgyzstan', marks: ['EX'] },
-  { from: 0x601800, to: 0x601bff, state: 'Turkmenistan', marks: ['EZ'] },
-  { from: 0x680000, to: 0x6803ff, state: 'Bhutan', marks: ['A5'] },
-  { from: 0x681000, to: 0x6813ff, state: 'Micronesia, Federated States of', marks: ['V6'] },
-  { from: 0x682000, to: 0x6823ff, state: 'Mongolia', marks: ['JU'] },
-  { from: 0x683000, to: 0x6833ff, state: 'Kazakhstan', marks: ['UP'] },
-  { from: 0x684000, to: 0x6843ff, state: 'Palau', marks: [] },
-  { from: 0x700000, to: 0x700fff, state: 'Afghanistan', marks: ['YA'] },
-  { from: 0x702000, to: 0x702fff, state: 'Bangladesh', marks: ['S2'] },
-  { from: 0x704000, to: 0x704fff, state: 'Myanmar', marks: ['XY', 'XZ'] },
-  { from: 0x706000, to: 0x706fff, state: 'Kuwait', marks: ['9K'] },
-  { from: 0x708000, to: 0x708fff, state: 'Laos', marks: ['RDPL'] },
-  { from: 0x70a000, to: 0x70afff, state: 'Nepal', marks: ['9N'] },
-  { from: 0x70c000, to: 0x70c3ff, state: 'Oman', marks: ['A4O'] },
-  { from: 0x70e000, to: 0x70efff, state: 'Cambodia', marks: ['XU'] },
-  { from: 0x710000, to: 0x717fff, state: 'Saudi Arabia', marks: ['HZ'] },
-  { from: 0x718000, to: 0x71ffff, state: 'South Korea', marks: ['HL'] },
-  { from: 0x720000, to: 0x727fff, state: 'North Korea', marks: ['P'] },
-  { from: 0x728000, to: 0x72ffff, state: 'Iraq', marks: ['YI'] },
-  { from: 0x730000, to: 0x737fff, state: 'Iran', marks: ['EP'] },
-  { from: 0x738000, to: 0x73ffff, state: 'Israel', marks: ['4X'] },
-  { from: 0x740000, to: 0x747fff, state: 'Jordan', marks: ['JY'] },
-  { from: 0x748000, to: 0x74ffff, state: 'Lebanon', marks: ['OD'] },
-  { from: 0x750000, to: 0x757fff, state: 'Malaysia', marks: ['9M'] },
-  { from: 0x758000, to: 0x75ffff, state: 'Philippines', marks: ['RP'] },
-  { from: 0x760000, to: 0x767fff, state: 'Pakistan', marks: ['AP'] },
-  { from: 0x768000, to: 0x76ffff, state: 'Singapore', marks: ['9V'] },
-  { from: 0x770000, to: 0x777fff, state: 'Sri Lanka', marks: ['4R'] },
-  { from: 0x778000, to: 0x77ffff, state: 'Syria', marks: ['YK'] },
-  { from: 0x780000, to: 0x7bffff, state: 'China', marks: [] },
-  { from: 0x7c0000, to: 0x7fffff, state: 'Australia', marks: ['VH'] },
-  { from: 0x800000, to: 0x83ffff, state: 'India', marks: ['VT'] },
-  { from: 0x840000, to: 0x87ffff, state: 'Japan', marks: ['JA'] },
-  { from: 0x880000, to: 0x887fff, state: 'Thailand', marks: ['HS'] },
-  { from: 0x888000, to: 0x88ffff, state: 'Viet Nam', marks: ['VN'] },
-  { from: 0x890000, to: 0x890fff, state: 'Yemen', marks: ['7O'] },
-  { from: 0x894000, to: 0x894fff, state: 'Bahrain', marks: ['A9C'] },
-  { from: 0x895000, to: 0x8953ff, state: 'Brunei', marks: ['V8'] },
-  { from: 0x896000, to: 0x896fff, state: 'United Arab Emirates', marks: ['A6'] },
-  { from: 0x897000, to: 0x8973ff, state: 'Solomon Islands', marks: ['H4'] },
-  { from: 0x898000, to: 0x898fff, state: 'Papua New Guinea', marks: ['P2'] },
-  { from: 0x899000, to: 0x8993ff, state: 'Taiwan', marks: [] },
-  { from: 0x8a0000, to: 0x8a7fff, state: 'Indonesia', marks: ['PK'] },
-  { from: 0x900000, to: 0x9003ff, state: 'Marshall Islands', marks: ['V7'] },
-  { from: 0x901000, to: 0x9013ff, state: 'Cook Islands', marks: ['E5'] },
-  { from: 0x902000, to: 0x9023ff, state: 'Samoa', marks: ['5W'] },
-  { from: 0xa00000, to: 0xafffff, state: 'United States', marks: ['N'] },
-  { from: 0xc00000, to: 0xc3ffff, state: 'Canada', marks: ['C'] },
-  { from: 0xc80000, to: 0xc87fff, state: 'New Zealand', marks: ['ZK', 'ZL', 'ZM'] },
-  { from: 0xc88000, to: 0xc88fff, state: 'Fiji', marks: ['DQ'] },
-  { from: 0xc8a000, to: 0xc8a3ff, state: 'Nauru', marks: ['C2'] },
-  { from: 0xc8c000, to: 0xc8c3ff, state: 'Saint Lucia', marks: ['J6'] },
-  { from: 0xc8d000, to: 0xc8d3ff, state: 'Tonga', marks: ['A3'] },
-  { from: 0xc8e000, to: 0xc8e3ff, state: 'Kiribati', marks: ['T3'] },
-  { from: 0xc90000, to: 0xc903ff, state: 'Vanuatu', marks: ['YJ'] },
-  { from: 0xe00000, to: 0xe3ffff, state: 'Argentina', marks: ['LQ', 'LV'] },
-  { from: 0xe40000, to: 0xe7ffff, state: 'Brazil', marks: ['PP', 'PR', 'PS', 'PT', 'PU'] },
-  { from: 0xe80000, to: 0xe80fff, state: 'Chile', marks: ['CC'] },
-  { from: 0xe84000, to: 0xe84fff, state: 'Ecuador', marks: ['HC'] },
-  { from: 0xe88000, to: 0xe88fff, state: 'Paraguay', marks: ['ZP'] },
-  { from: 0xe8c000, to: 0xe8cfff, state: 'Peru', marks: ['OB'] },
-  { from: 0xe90000, to: 0xe90fff, state: 'Uruguay', marks: ['CX'] },
-  { from: 0xe94000, to: 0xe94fff, state: 'Bolivia', marks: ['CP'] },
-];
+export const STATE_BLOCKS = blocksIn(`004000 10 Z Zimbabwe
+006000 12 C9 Mozambique
+008000 15 ZS,ZT,ZU South Africa
+010000 15 SU Egypt
+018000 15 5A Libya
+020000 15 CN Morocco
+028000 15 TS Tunisia
+030000 10 A2 Botswana
+032000 12 9U Burundi
+034000 12 TJ Cameroon
+035000 10 D6 Comoros
+036000 12 TN Republic of the Congo
+038000 12 TU Côte d’Ivoire
+03e000 12 TR Gabon
+040000 12 ET Ethiopia
+042000 12 3C Equatorial Guinea
+044000 12 9G Ghana
+046000 12 3X Guinea
+048000 10 J5 Guinea-Bissau
+04a000 10 7P Lesotho
+04c000 12 5Y Kenya
+050000 12 A8 Liberia
+054000 12 5R Madagascar
+058000 12 7Q Malawi
+05a000 10 8Q Maldives
+05c000 12 TZ Mali
+05e000 10 5T Mauritania
+060000 10 3B Mauritius
+062000 12 5U Niger
+064000 12 5N Nigeria
+068000 12 5X Uganda
+06a000 10 A7 Qatar
+06c000 12 TL Central African Republic
+06e000 12 9XR Rwanda
+070000 12 6V,6W Senegal
+074000 10 S7 Seychelles
+076000 10 9L Sierra Leone
+078000 12 6O Somalia
+07a000 10 3DC Eswatini
+07c000 12 ST Sudan
+080000 12 5H Tanzania
+084000 12 TT Chad
+088000 12 5V Togo
+08a000 12 9J Zambia
+08c000 12 9S DR Congo
+090000 12 D2 Angola
+094000 10 TY Benin
+096000 10 D4 Cabo Verde
+098000 10 J2 Djibouti
+09a000 12 C5 Gambia
+09c000 12 XT Burkina Faso
+09e000 10 S9 São Tomé and Príncipe
+0a0000 15 7T Algeria
+0a8000 12 C6 Bahamas
+0aa000 10 8P Barbados
+0ab000 10 V3 Belize
+0ac000 12 HJ,HK Colombia
+0ae000 12 TI Costa Rica
+0b0000 12 CU Cuba
+0b2000 12 YS El Salvador
+0b4000 12 TG Guatemala
+0b6000 12 8R Guyana
+0b8000 12 HH Haiti
+0ba000 12 HR Honduras
+0bc000 10 J8 Saint Vincent and the Grenadines
+0be000 12 6Y Jamaica
+0c0000 12 YN Nicaragua
+0c2000 12 HP Panama
+0c4000 12 HI Dominican Republic
+0c6000 12 9Y Trinidad and Tobago
+0c8000 12 PZ Suriname
+0ca000 10 V2 Antigua and Barbuda
+0cc000 10 J3 Grenada
+0d0000 15 XA,XB,XC Mexico
+0d8000 15 YV Venezuela
+100000 20 RA,RF Russia
+201000 10 V5 Namibia
+202000 10 E3 Eritrea
+300000 18 I Italy
+340000 18 EC,EM Spain
+380000 18 F France
+3c0000 18 D Germany
+400000 18 2,G,M,VP,VQ,ZJ United Kingdom
+440000 15 OE Austria
+448000 15 OO Belgium
+450000 15 LZ Bulgaria
+458000 15 OY Denmark
+460000 15 OH Finland
+468000 15 SX Greece
+470000 15 HA Hungary
+478000 15 LN Norway
+480000 15 P4,PH,PJ Netherlands
+488000 15 SN,SP Poland
+490000 15 CR,CS Portugal
+498000 15 OK Czechia
+4a0000 15 YR Romania
+4a8000 15 SE Sweden
+4b0000 15 HB Switzerland
+4b8000 15 TC Turkey
+4c0000 15 YU Serbia
+4c8000 10 5B Cyprus
+4ca000 12 EI,EJ Ireland
+4cc000 12 TF Iceland
+4d0000 10 LX Luxembourg
+4d2000 11 9H Malta
+4d4000 10 3A Monaco
+500000 10 T7 San Marino
+501000 10 ZA Albania
+501c00 10 9A Croatia
+502c00 10 YL Latvia
+503c00 10 LY Lithuania
+504c00 10 ER Moldova
+505c00 10 OM Slovakia
+506c00 10 S5 Slovenia
+507c00 10 UK Uzbekistan
+508000 15 UR Ukraine
+510000 10 EW Belarus
+511000 10 ES Estonia
+512000 10 Z3 North Macedonia
+513000 10 E7 Bosnia and Herzegovina
+514000 10 4L Georgia
+515000 10 EY Tajikistan
+516000 10 4O Montenegro
+600000 10 EK Armenia
+600800 10 4K Azerbaijan
+601000 10 EX Kyrgyzstan
+601800 10 EZ Turkmenistan
+680000 10 A5 Bhutan
+681000 10 V6 Micronesia, Federated States of
+682000 10 JU Mongolia
+683000 10 UP Kazakhstan
+684000 10 - Palau
+700000 12 YA Afghanistan
+702000 12 S2 Bangladesh
+704000 12 XY,XZ Myanmar
+706000 12 9K Kuwait
+708000 12 RDPL Laos
+70a000 12 9N Nepal
+70c000 10 A4O Oman
+70e000 12 XU Cambodia
+710000 15 HZ Saudi Arabia
+718000 15 HL South Korea
+720000 15 P North Korea
+728000 15 YI Iraq
+730000 15 EP Iran
+738000 15 4X Israel
+740000 15 JY Jordan
+748000 15 OD Lebanon
+750000 15 9M Malaysia
+758000 15 RP Philippines
+760000 15 AP Pakistan
+768000 15 9V Singapore
+770000 15 4R Sri Lanka
+778000 15 YK Syria
+780000 18 - China
+7c0000 18 VH Australia
+800000 18 VT India
+840000 18 JA Japan
+880000 15 HS Thailand
+888000 15 VN Viet Nam
+890000 12 7O Yemen
+894000 12 A9C Bahrain
+895000 10 V8 Brunei
+896000 12 A6 United Arab Emirates
+897000 10 H4 Solomon Islands
+898000 12 P2 Papua New Guinea
+899000 10 - Taiwan
+8a0000 15 PK Indonesia
+900000 10 V7 Marshall Islands
+901000 10 E5 Cook Islands
+902000 10 5W Samoa
+a00000 20 N United States
+c00000 18 C Canada
+c80000 15 ZK,ZL,ZM New Zealand
+c88000 12 DQ Fiji
+c8a000 10 C2 Nauru
+c8c000 10 J6 Saint Lucia
+c8d000 10 A3 Tonga
+c8e000 10 T3 Kiribati
+c90000 10 YJ Vanuatu
+e00000 18 LQ,LV Argentina
+e40000 18 PP,PR,PS,PT,PU Brazil
+e80000 12 CC Chile
+e84000 12 HC Ecuador
+e88000 12 ZP Paraguay
+e8c000 12 OB Peru
+e90000 12 CX Uruguay
+e94000 12 CP Bolivia`);

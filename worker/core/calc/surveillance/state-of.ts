@@ -1,4 +1,5 @@
-import { STATE_BLOCKS, type StateBlock } from './state-blocks.ts';
+import type { StateBlock } from './state-block.ts';
+import { STATE_BLOCKS } from './state-blocks.ts';
 import { WIDER_BLOCKS } from './wider-blocks.ts';
 
 /** Marks that are written without a hyphen, in the first of the two files of marks. */

@@ -1,78 +1,76 @@
-import type { StateBlock } from './state-blocks.ts';
+import { blocksIn } from './state-block.ts';
 
 /**
  * Blocks that one file alone has, wider than the agreed ones or new: `html/flags.js` of github.com/wiedehopf/tar1090 at
  * 28d21edc. An address there is known neither to belong to the State nor to be outside its block. Marks are only given for States without an agreed block.
  */
-export const WIDER_BLOCKS: readonly StateBlock[] = [
-  { from: 0x004000, to: 0x0047ff, state: 'Zimbabwe', marks: [] },
-  { from: 0x030000, to: 0x0307ff, state: 'Botswana', marks: [] },
-  { from: 0x035000, to: 0x0357ff, state: 'Comoros', marks: [] },
-  { from: 0x048000, to: 0x0487ff, state: 'Guinea-Bissau', marks: [] },
-  { from: 0x04a000, to: 0x04a7ff, state: 'Lesotho', marks: [] },
-  { from: 0x05a000, to: 0x05a7ff, state: 'Maldives', marks: [] },
-  { from: 0x05e000, to: 0x05e7ff, state: 'Mauritania', marks: [] },
-  { from: 0x060000, to: 0x0607ff, state: 'Mauritius', marks: [] },
-  { from: 0x06a000, to: 0x06afff, state: 'Qatar', marks: [] },
-  { from: 0x074000, to: 0x0747ff, state: 'Seychelles', marks: [] },
-  { from: 0x076000, to: 0x0767ff, state: 'Sierra Leone', marks: [] },
-  { from: 0x07a000, to: 0x07a7ff, state: 'Eswatini', marks: [] },
-  { from: 0x094000, to: 0x0947ff, state: 'Benin', marks: [] },
-  { from: 0x096000, to: 0x0967ff, state: 'Cabo Verde', marks: [] },
-  { from: 0x098000, to: 0x0987ff, state: 'Djibouti', marks: [] },
-  { from: 0x09e000, to: 0x09e7ff, state: 'São Tomé and Príncipe', marks: [] },
-  { from: 0x0aa000, to: 0x0aa7ff, state: 'Barbados', marks: [] },
-  { from: 0x0ab000, to: 0x0ab7ff, state: 'Belize', marks: [] },
-  { from: 0x0ac000, to: 0x0adfff, state: 'Colombia', marks: [] },
-  { from: 0x0bc000, to: 0x0bc7ff, state: 'Saint Vincent and the Grenadines', marks: [] },
-  { from: 0x0ca000, to: 0x0ca7ff, state: 'Antigua and Barbuda', marks: [] },
-  { from: 0x0cc000, to: 0x0cc7ff, state: 'Grenada', marks: [] },
-  { from: 0x201000, to: 0x2017ff, state: 'Namibia', marks: [] },
-  { from: 0x202000, to: 0x2027ff, state: 'Eritrea', marks: [] },
-  { from: 0x4c8000, to: 0x4c87ff, state: 'Cyprus', marks: [] },
-  { from: 0x4d0000, to: 0x4d07ff, state: 'Luxembourg', marks: [] },
-  { from: 0x4d4000, to: 0x4d47ff, state: 'Monaco', marks: [] },
-  { from: 0x500000, to: 0x5007ff, state: 'San Marino', marks: [] },
-  { from: 0x501000, to: 0x5017ff, state: 'Albania', marks: [] },
-  { from: 0x501800, to: 0x501fff, state: 'Croatia', marks: [] },
-  { from: 0x502800, to: 0x502fff, state: 'Latvia', marks: [] },
-  { from: 0x503800, to: 0x503fff, state: 'Lithuania', marks: [] },
-  { from: 0x504800, to: 0x504fff, state: 'Moldova', marks: [] },
-  { from: 0x505800, to: 0x505fff, state: 'Slovakia', marks: [] },
-  { from: 0x506800, to: 0x506fff, state: 'Slovenia', marks: [] },
-  { from: 0x507800, to: 0x507fff, state: 'Uzbekistan', marks: [] },
-  { from: 0x510000, to: 0x5107ff, state: 'Belarus', marks: [] },
-  { from: 0x511000, to: 0x5117ff, state: 'Estonia', marks: [] },
-  { from: 0x512000, to: 0x5127ff, state: 'North Macedonia', marks: [] },
-  { from: 0x513000, to: 0x5137ff, state: 'Bosnia and Herzegovina', marks: [] },
-  { from: 0x514000, to: 0x5147ff, state: 'Georgia', marks: [] },
-  { from: 0x515000, to: 0x5157ff, state: 'Tajikistan', marks: [] },
-  { from: 0x516000, to: 0x5167ff, state: 'Montenegro', marks: [] },
-  { from: 0x600000, to: 0x6007ff, state: 'Armenia', marks: [] },
-  { from: 0x600800, to: 0x600fff, state: 'Azerbaijan', marks: [] },
-  { from: 0x601000, to: 0x6017ff, state: 'Kyrgyzstan', marks: [] },
-  { from: 0x601800, to: 0x601fff, state: 'Turkmenistan', marks: [] },
-  { from: 0x680000, to: 0x6807ff, state: 'Bhutan', marks: [] },
-  { from: 0x681000, to: 0x6817ff, state: 'Micronesia, Federated States of', marks: [] },
-  { from: 0x682000, to: 0x6827ff, state: 'Mongolia', marks: [] },
-  { from: 0x683000, to: 0x6837ff, state: 'Kazakhstan', marks: [] },
-  { from: 0x684000, to: 0x6847ff, state: 'Palau', marks: [] },
-  { from: 0x70c000, to: 0x70c7ff, state: 'Oman', marks: [] },
-  { from: 0x895000, to: 0x8957ff, state: 'Brunei', marks: [] },
-  { from: 0x897000, to: 0x8977ff, state: 'Solomon Islands', marks: [] },
-  { from: 0x899000, to: 0x8997ff, state: 'Taiwan', marks: [] },
-  { from: 0x900000, to: 0x9007ff, state: 'Marshall Islands', marks: [] },
-  { from: 0x901000, to: 0x9017ff, state: 'Cook Islands', marks: [] },
-  { from: 0x902000, to: 0x9027ff, state: 'Samoa', marks: [] },
-  { from: 0xc8a000, to: 0xc8a7ff, state: 'Nauru', marks: [] },
-  { from: 0xc8c000, to: 0xc8c7ff, state: 'Saint Lucia', marks: [] },
-  { from: 0xc8d000, to: 0xc8d7ff, state: 'Tonga', marks: [] },
-  { from: 0xc8e000, to: 0xc8e7ff, state: 'Kiribati', marks: [] },
-  { from: 0xc90000, to: 0xc907ff, state: 'Vanuatu', marks: [] },
-  { from: 0xc91000, to: 0xc917ff, state: 'Andorra', marks: ['C3'] },
-  { from: 0xc92000, to: 0xc927ff, state: 'Dominica', marks: ['J7'] },
-  { from: 0xc93000, to: 0xc937ff, state: 'Saint Kitts and Nevis', marks: ['V4'] },
-  { from: 0xc94000, to: 0xc947ff, state: 'South Sudan', marks: [] },
-  { from: 0xc95000, to: 0xc957ff, state: 'Timor-Leste', marks: ['4W'] },
-  { from: 0xc97000, to: 0xc977ff, state: 'Tuvalu', marks: ['T2'] },
-];
+export const WIDER_BLOCKS = blocksIn(`004000 11 - Zimbabwe
+030000 11 - Botswana
+035000 11 - Comoros
+048000 11 - Guinea-Bissau
+04a000 11 - Lesotho
+05a000 11 - Maldives
+05e000 11 - Mauritania
+060000 11 - Mauritius
+06a000 12 - Qatar
+074000 11 - Seychelles
+076000 11 - Sierra Leone
+07a000 11 - Eswatini
+094000 11 - Benin
+096000 11 - Cabo Verde
+098000 11 - Djibouti
+09e000 11 - São Tomé and Príncipe
+0aa000 11 - Barbados
+0ab000 11 - Belize
+0ac000 13 - Colombia
+0bc000 11 - Saint Vincent and the Grenadines
+0ca000 11 - Antigua and Barbuda
+0cc000 11 - Grenada
+201000 11 - Namibia
+202000 11 - Eritrea
+4c8000 11 - Cyprus
+4d0000 11 - Luxembourg
+4d4000 11 - Monaco
+500000 11 - San Marino
+501000 11 - Albania
+501800 11 - Croatia
+502800 11 - Latvia
+503800 11 - Lithuania
+504800 11 - Moldova
+505800 11 - Slovakia
+506800 11 - Slovenia
+507800 11 - Uzbekistan
+510000 11 - Belarus
+511000 11 - Estonia
+512000 11 - North Macedonia
+513000 11 - Bosnia and Herzegovina
+514000 11 - Georgia
+515000 11 - Tajikistan
+516000 11 - Montenegro
+600000 11 - Armenia
+600800 11 - Azerbaijan
+601000 11 - Kyrgyzstan
+601800 11 - Turkmenistan
+680000 11 - Bhutan
+681000 11 - Micronesia, Federated States of
+682000 11 - Mongolia
+683000 11 - Kazakhstan
+684000 11 - Palau
+70c000 11 - Oman
+895000 11 - Brunei
+897000 11 - Solomon Islands
+899000 11 - Taiwan
+900000 11 - Marshall Islands
+901000 11 - Cook Islands
+902000 11 - Samoa
+c8a000 11 - Nauru
+c8c000 11 - Saint Lucia
+c8d000 11 - Tonga
+c8e000 11 - Kiribati
+c90000 11 - Vanuatu
+c91000 11 C3 Andorra
+c92000 11 J7 Dominica
+c93000 11 V4 Saint Kitts and Nevis
+c94000 11 - South Sudan
+c95000 11 4W Timor-Leste
+c97000 11 T2 Tuvalu`);
