@@ -1,8 +1,11 @@
+import { configurationEmpties } from '../../worker/core/calc/configurations/configuration-empty.ts';
 import { baselineEmpty } from '../../worker/core/calc/mass/baseline.ts';
 import { equipmentChange } from '../../worker/core/calc/mass/equipment-change.ts';
 import { predictEmpty } from '../../worker/core/calc/mass/prediction.ts';
+import type { Configuration } from '../../worker/core/record/visit.ts';
 import { type EquipmentInput, equipmentChangeCase } from '../published/equipment-change-case.ts';
 import { inputOf } from './case-of.ts';
+import { DEMO } from './demo.ts';
 import type { Formula, Topic } from './formula.ts';
 import { revised } from './revised-schedule.ts';
 import { numbered, sum, summed } from './steps.ts';
@@ -99,8 +102,60 @@ const relocation: Formula = {
   },
 };
 
+const KIT_MASS = 'm = m_0 - m_1 + m_2';
+const KIT_MOMENT = 'M = m_0 \\cdot x_0 - m_1 \\cdot x_1 + m_2 \\cdot x_2';
+
+const kit: Formula = {
+  id: 'another-configuration',
+  title: 'Empty mass of another configuration',
+  tex: [KIT_MASS, KIT_MOMENT, 'x = \\frac{M}{m}'],
+  symbols: [
+    ['m_0', 'empty mass of the configuration that it follows from', 'kg'],
+    ['x_0', 'its arm', 'mm'],
+    ['m_1', 'mass that leaves', 'kg'],
+    ['x_1', 'its arm', 'mm'],
+    ['m_2', 'mass that comes', 'kg'],
+    ['x_2', 'its arm', 'mm'],
+    ['m', 'empty mass of the other configuration', 'kg'],
+    ['M', 'its empty moment', 'kg·mm'],
+    ['x', 'arm of its empty centre of gravity', 'mm'],
+  ],
+  by: [configurationEmpties],
+  holds: 'For every item of the kit, and in the lateral axis with the lateral arms.',
+  example() {
+    const skis: Configuration = {
+      id: 'skis',
+      name: 'On skis',
+      follows: {
+        kit: [
+          { kind: 'off', name: 'Wheels', massKg: 19, armMm: 100 },
+          { kind: 'on', name: 'Skis', massKg: 32, armMm: 150 },
+        ],
+      },
+    };
+    const visit = { ...DEMO, aircraft: { ...DEMO.aircraft, configurations: [skis] } };
+    const none = { along: equipmentChange({}), across: undefined };
+    const [made] = configurationEmpties(visit, { massKg: 390, momentKgMm: 390 * 400 }, none);
+    return {
+      given: {
+        m_0: [390, 'kg'],
+        x_0: [400, 'mm'],
+        m_1: [19, 'kg'],
+        x_1: [100, 'mm'],
+        m_2: [32, 'kg'],
+        x_2: [150, 'mm'],
+      },
+      steps: [
+        sum(KIT_MASS, made?.massKg ?? Number.NaN, 'kg'),
+        sum(KIT_MOMENT, made?.momentKgMm ?? Number.NaN, 'kg·mm'),
+        sum('x = \\frac{M}{m}', made?.armMm ?? Number.NaN, 'mm'),
+      ],
+    };
+  },
+};
+
 export const equipment: Topic = {
   id: 'equipment',
   title: 'Equipment change',
-  formulas: [change, relocation, ...revised],
+  formulas: [change, relocation, kit, ...revised],
 };

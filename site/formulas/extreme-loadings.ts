@@ -1,6 +1,7 @@
 import { boundary } from '../../worker/core/calc/loading/boundary.ts';
 import { loadingExtremes } from '../../worker/core/calc/loading/extremes.ts';
 import { boundsOf, loadSpaces, loadStationsOf } from '../../worker/core/calc/loading/load-space.ts';
+import { cheapestLine } from '../../worker/core/calc/loading/parametric.ts';
 import { extremeCase } from '../published/loading-case.ts';
 import { inputOf } from './case-of.ts';
 import { DEMO, demoWeighing } from './demo.ts';
@@ -27,7 +28,7 @@ const room: Formula = {
   ],
   by: [boundary, loadSpaces, boundsOf],
   holds:
-    'For groups that lie within each other or apart; groups that cross are refused. A passenger seat counts as any mass from nothing to its maximum.',
+    'For groups that lie within each other or apart. A passenger seat counts as any mass from nothing to its maximum.',
   example() {
     const { empty } = demoWeighing().result;
     const [space] = loadSpaces(DEMO.aircraft, { empty, leastPilotKg: 55 });
@@ -45,6 +46,41 @@ const room: Formula = {
         a: [pilotKg, 'kg'],
       },
       steps: [sum(ROOM, after?.load['right-seat'] ?? Number.NaN, 'kg')],
+    };
+  },
+};
+
+const GAIN = 'z = \\lambda \\cdot (x_1 + x_2) - (c_1 \\cdot x_1 + c_2 \\cdot x_2)';
+
+const crossing: Formula = {
+  id: 'limits-that-cross',
+  title: 'Loadings where limits cross',
+  tex: ['z = \\lambda \\cdot \\sum_j x_j - \\sum_j c_j \\cdot x_j'],
+  symbols: [
+    ['z', 'value of a loading, made as great as the limits allow', 'kg·mm'],
+    ['\\lambda', 'value of one kilogram more, from very small to very great', 'mm'],
+    ['x_j', 'mass on a station', 'kg'],
+    ['c_j', 'its arm for the foremost loading, the negative of its arm for the rearmost', 'mm'],
+  ],
+  by: [cheapestLine],
+  holds:
+    'A linear programme, solved by the simplex method: each step is the next corner of the least moment at each mass. The example has two stations of 60 kg and 50 kg at 100 mm and 300 mm, together at most 80 kg.',
+  example() {
+    const corners = cheapestLine({
+      upper: [60, 50],
+      costs: [100, 300],
+      rows: [{ coefficients: [1, 1], bound: 80 }],
+    });
+    const [first = 0, second = 0] = corners.at(-1) ?? [];
+    return {
+      given: {
+        '\\lambda': [400, 'mm'],
+        x_1: [first, 'kg'],
+        x_2: [second, 'kg'],
+        c_1: [100, 'mm'],
+        c_2: [300, 'mm'],
+      },
+      steps: [sum(GAIN, 400 * (first + second) - (100 * first + 300 * second), 'kg·mm')],
     };
   },
 };
@@ -92,4 +128,4 @@ const extremes: Formula = {
   },
 };
 
-export const adverse: readonly Formula[] = [room, extremes];
+export const adverse: readonly Formula[] = [room, crossing, extremes];

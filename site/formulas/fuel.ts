@@ -1,6 +1,7 @@
 import { usableFuelOf } from '../../worker/core/calc/loading/burn-path.ts';
 import {
   fuelArmMm,
+  fuelErrorArmMm,
   fullFuelKg,
   tankContent,
   tankLines,
@@ -82,6 +83,38 @@ const CHORDS =
   'n = \\left\\lceil \\sqrt{\\frac{\\rho \\cdot |b| \\cdot (V_2 - V_1)^2}{4 \\cdot m \\cdot e}} \\right\\rceil';
 const STEP = 'V_j = V_1 + \\frac{j}{n} \\cdot (V_2 - V_1)';
 
+const SLOPE = 'x_e = x_1 + \\frac{x_2 - x_1}{V_2 - V_1} \\cdot (2 \\cdot V - V_1)';
+
+const slope: Formula = {
+  id: 'arm-of-a-little-more-fuel',
+  title: 'Arm at which a little more fuel acts',
+  tex: [SLOPE],
+  symbols: [
+    ['x_e', 'slope of the moment of the content, by which an error of a stated content counts', 'mm'],
+    ['x_1', 'arm at the line of the table below', 'mm'],
+    ['x_2', 'arm at the line of the table above', 'mm'],
+    ['V_1', 'volume at the line below', 'l'],
+    ['V_2', 'volume at the line above', 'l'],
+    ['V', 'volume in the tank', 'l'],
+  ],
+  by: [fuelErrorArmMm],
+  holds: 'Between two lines of a table of arms. A tank with one arm has that arm.',
+  example() {
+    const [first, second] = STEEP;
+    const atL = 20;
+    return {
+      given: {
+        x_1: [first?.armMm ?? 0, 'mm'],
+        x_2: [second?.armMm ?? 0, 'mm'],
+        V_1: [first?.volumeL ?? 0, 'l'],
+        V_2: [second?.volumeL ?? 0, 'l'],
+        V: [atL, 'l'],
+      },
+      steps: [sum(SLOPE, fuelErrorArmMm({ ...demoTank(), armByVolume: STEEP }, atL), 'mm')],
+    };
+  },
+};
+
 /** A table on which the arm moves by 2.5 mm for each litre. */
 const STEEP = [
   { volumeL: 0, armMm: 1700 },
@@ -124,4 +157,4 @@ const chords: Formula = {
   },
 };
 
-export const fuel: Topic = { id: 'fuel', title: 'Fuel', formulas: [content, usable, chords] };
+export const fuel: Topic = { id: 'fuel', title: 'Fuel', formulas: [content, usable, slope, chords] };

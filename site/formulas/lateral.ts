@@ -1,3 +1,4 @@
+import { armAlong } from '../../worker/core/calc/lateral/across.ts';
 import { lateralMargins } from '../../worker/core/calc/loading/lateral-limits.ts';
 import { combinePlan, lateralCg, type PlanPoint } from '../../worker/core/calc/mass/lateral.ts';
 import { lateralMomentKgMm } from '../../worker/core/calc/mass/lateral-moment.ts';
@@ -176,8 +177,30 @@ const limits: Formula = {
   },
 };
 
+const ALONG = 'n = a \\cdot x + b \\cdot y';
+
+const along: Formula = {
+  id: 'arm-along-a-direction',
+  title: 'Arm along a direction',
+  tex: [ALONG],
+  symbols: [
+    ['n', 'arm along the direction', 'mm'],
+    ['a', 'share of the direction along the aircraft', ''],
+    ['b', 'its share across', ''],
+    ['x', 'arm', 'mm'],
+    ['y', 'lateral arm, right positive', 'mm'],
+  ],
+  by: [armAlong],
+  holds:
+    'Each edge of an area over both arms is a limit along its normal, so the extremes of all loadings towards it are found as those along the aircraft.',
+  example: () => ({
+    given: { a: [0.3, ''], b: [0.95, ''], x: [2400, 'mm'], y: [-40, 'mm'] },
+    steps: [sum(ALONG, armAlong({ along: 0.3, across: 0.95 }, { armMm: 2400, lateralArmMm: -40 }), 'mm')],
+  }),
+};
+
 export const lateral: Topic = {
   id: 'lateral',
   title: 'Lateral balance',
-  formulas: [place, covariance, offset, limits],
+  formulas: [place, along, covariance, offset, limits],
 };

@@ -62,7 +62,7 @@ test('a function that is not called is not taken for called', () => {
 
 /** What TeX itself says: no symbol of a formula. */
 const COMMAND =
-  /\\(?:frac|sqrt|sum|cdot|left|right|lfloor|rfloor|oplus|leq|geq|min|max|sin|cos|tan|arctan|pi|rightarrow)(?![a-zA-Z])/g;
+  /\\(?:frac|sqrt|sum|cdot|left|right|lfloor|rfloor|lceil|rceil|oplus|leq|geq|min|max|sin|cos|tan|arctan|pi|rightarrow)(?![a-zA-Z])/g;
 
 describe.each(FORMULAS.map((formula) => [formula.id, formula] as const))('%s', (id, formula) => {
   test('names functions that its example really calls, each with a source', () => {

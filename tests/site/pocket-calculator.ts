@@ -2,7 +2,13 @@ const TOKEN = /\\[a-zA-Z]+|\\,|[0-9]+(?:\.[0-9]+)?|[-+/^{}()|,]/g;
 /** Brackets that only grow differ in nothing from those that do not. */
 const SILENT = new Set(['\\left', '\\right', '\\,']);
 
-const CLOSED_BY: Readonly<Record<string, string>> = { '(': ')', '{': '}', '|': '|', '\\lfloor': '\\rfloor' };
+const CLOSED_BY: Readonly<Record<string, string>> = {
+  '(': ')',
+  '{': '}',
+  '|': '|',
+  '\\lfloor': '\\rfloor',
+  '\\lceil': '\\rceil',
+};
 
 /**
  * The value of TeX without symbols: what a reader with a pocket calculator would get.
@@ -73,6 +79,7 @@ export function computed(tex: string): number {
       const value = total();
       close(closing);
       if (token === '|') return Math.abs(value);
+      if (token === '\\lceil') return Math.ceil(value);
       return token === '\\lfloor' ? Math.floor(value) : value;
     }
     switch (token) {

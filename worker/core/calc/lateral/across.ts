@@ -22,7 +22,11 @@ export interface Direction {
 
 export const ACROSS: Direction = { along: 0, across: 1 };
 
-/** Returns the arm of something along a direction, in mm. */
+/**
+ * Returns the arm of something along a direction, in mm.
+ *
+ * @source definition of the scalar product
+ */
 export function armAlong(
   { along, across }: Direction,
   { armMm = 0, lateralArmMm = 0 }: { armMm?: number | undefined; lateralArmMm?: number | undefined },
