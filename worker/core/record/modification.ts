@@ -17,6 +17,10 @@ import {
   reference,
   timestamp,
 } from './field.ts';
+import { PRODUCTS } from './product.ts';
+
+/** Log books that a modification is entered in; the airframe’s if none is named. */
+const LOG_BOOKS = ['airframe', ...PRODUCTS] as const;
 
 const FATES = ['owner', 'scrapped', 'disposal', 'quarantined', 'returned', 'refitted', 'stored'] as const;
 
@@ -130,6 +134,7 @@ export const Modification = part('modification', {
     m.modification_inspectionModification,
   ).optional(),
   changes: list('modification_changes', Change, { max: 200 }),
+  products: list('modification_products', choice('modification_products_each', LOG_BOOKS), { max: 8 }).optional(),
   convertsTo: reference('configuration', 'modification_convertsTo', 'floats').optional(),
   drawings: list('modification_drawings', line('modification_drawings_each', 'LM-117 issue B'), { max: 40 }).optional(),
   placards: list('modification_placards', Paper('modification_placards_each', 'TRANSPONDER: ALT ON FOR TAKE-OFF'), {

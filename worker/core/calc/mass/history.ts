@@ -76,5 +76,8 @@ function steps(visit: HistoryParts, { lines }: EquipmentChange): Step[] {
       lines: lines.filter(({ modification, kind }) => modification === id && kind !== 'updated'),
     }),
   );
-  return [corrected, ...modified].filter((step) => step.lines.length > 0);
+  // Every step of the visit in the order of its day: the record may list them in any.
+  return [corrected, ...modified]
+    .filter((step) => step.lines.length > 0)
+    .sort((a, b) => (a.date < b.date ? -1 : a.date > b.date ? 1 : 0));
 }

@@ -76,7 +76,7 @@ export function logBookInsertsView(context: PackContext): View {
 function isTouched(context: PackContext, of: Product): boolean {
   if (of === 'airframe') return true;
   const { inspection } = context.visit;
-  if (bulletinsDone(context, of).length > 0) return true;
+  if (bulletinsDone(context, of).length > 0 || modificationsOn(context, of) !== '') return true;
   return of === 'engine' || of === 'propeller' ? inspection !== undefined : tasksOn(context, of).length > 0;
 }
 
@@ -94,6 +94,14 @@ function hoursText({ visit, fmt }: PackContext, of: Product): string {
   return meter ? hoursOnMeter(visit, { hours: totalHours(meter), meter: meter.id }, fmt) : DASH;
 }
 
+/** Returns the modifications that are entered in the book of a product; in that of the airframe if none is named. */
+function modificationsOn({ visit }: PackContext, of: Product): string {
+  return (visit.modifications ?? [])
+    .filter(({ products = ['airframe'] }) => products.includes(of))
+    .map(({ id, title }) => `${id} ${title}`)
+    .join('; ');
+}
+
 /** Returns the work on a product, each kind of work a sentence. Work without a product in the record is work on the airframe. */
 function workLines(context: PackContext, of: Product): string[] {
   const { visit, fmt } = context;
@@ -101,18 +109,19 @@ function workLines(context: PackContext, of: Product): string[] {
   const bulletins = bulletinsDone(context, of);
   const ofBulletins =
     bulletins.length > 0 ? [fmt.text(m.logBookInserts_bulletinsDone, { bulletins: bulletins.join('; ') })] : [];
+  const modifications = modificationsOn(context, of);
+  const ofModifications = modifications ? [fmt.text(m.logBookInserts_modifications, { modifications })] : [];
   if (of !== 'airframe') {
     const tasks = of === 'engine' || of === 'propeller' ? [] : tasksOn(context, of);
-    return [...inspection, ...tasks, ...ofBulletins];
+    return [...ofModifications, ...inspection, ...tasks, ...ofBulletins];
   }
-  const modifications = (visit.modifications ?? []).map(({ id, title }) => `${id} ${title}`).join('; ');
   const findings = rectified(context).map(({ id, done }) => `${id} ${done}`);
   const parts = partsFitted(context).join('; ');
   const closed = closedSince(context);
   return [
     sentence(visit.visit.summary),
     ...inspection,
-    ...(modifications ? [fmt.text(m.logBookInserts_modifications, { modifications })] : []),
+    ...ofModifications,
     ...(findings.length > 0 ? [fmt.text(m.logBookInserts_rectified, { findings: findings.join(' ') })] : []),
     ...(closed.length > 0 ? [fmt.text(m.logBookInserts_closedEarlierPacks, { closed: closed.join('; ') })] : []),
     ...ofBulletins,

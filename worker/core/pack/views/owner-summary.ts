@@ -2,6 +2,8 @@ import { tanksOf } from '../../calc/loading/fuel.ts';
 import { isBaggagePlace, loadStationsOf } from '../../calc/loading/load-space.ts';
 import type { OpenItem } from '../../calc/open-items/open-item.ts';
 import { namedMeter } from '../../calc/open-items/stands-open.ts';
+import { classDataOf } from '../../record/classes/index.ts';
+import type { Aircraft } from '../../record/visit.ts';
 import { MAX } from '../../text/figure.ts';
 import * as m from '../../text/generated/messages.ts';
 import { sentence } from '../../text/sentence.ts';
@@ -39,7 +41,7 @@ export function ownerSummaryView(context: PackContext): View {
     use: released ? fmt.text(m.ownerSummary_useTakeOlderCards) : fmt.text(m.ownerSummary_draftNotUse),
     hasTanks: tanksOf(visit.aircraft).length > 0,
     hasBaggage: loadStationsOf(visit.aircraft).some(isBaggagePlace),
-    hasPropeller: visit.aircraft.engine !== undefined || visit.aircraft.propeller !== undefined,
+    hasPropeller: turnsPropeller(visit.aircraft),
     hasEnvelope: loading?.envelope !== undefined,
     limits: limitRows(context),
     classCautions: classCautions(context),
@@ -84,6 +86,12 @@ export function ownerSummaryView(context: PackContext): View {
     hasClosed: closedSince(context).length > 0,
     ...sources(fmt.text(m.ownerSummary_summaryNotReleaseResults)),
   };
+}
+
+/** Whether a propeller can turn; the class says so where the record names none. */
+function turnsPropeller(aircraft: Aircraft): boolean {
+  if (aircraft.propeller) return true;
+  return aircraft.engine !== undefined && classDataOf(aircraft).products.includes('propeller');
 }
 
 /** Returns the permitted loads from now on; the empty mass, which is not a limit, comes last. */
