@@ -8,6 +8,7 @@ import { describeLoading } from '../../gate/describe-loading.ts';
 import { DASH } from '../../text/dash.ts';
 import * as m from '../../text/generated/messages.ts';
 import { envelopeChart } from '../chart/envelope-chart.ts';
+import { lateralChart } from '../chart/lateral-chart.ts';
 import { configurationContexts } from '../configuration-contexts.ts';
 import type { PackContext } from '../context.ts';
 import type { DocumentInstance } from '../document.ts';
@@ -55,6 +56,7 @@ export function loadingSheetView(context: PackContext): View {
     pilotComputes: pilotComputesLine(context),
     sections: [...classSections(context), ...lateralSection(context)],
     noLateralLimits: noLimitsLine(context),
+    lateralChart: lateralChart(context),
     ...table(context, sheet),
     ...cockpitCard(context),
     ...sources(
