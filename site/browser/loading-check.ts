@@ -54,7 +54,10 @@ function check(facts: LoadingFacts): void {
   if (!form || !answer || !chart) return;
   const fmt = formatterOf(facts);
   const asked = fieldsFor(facts, fmt);
+  const before = new Map([...form.querySelectorAll('input')].map(({ name, value }) => [name, value]));
   form.replaceChildren(...asked.map((field) => fieldElement(field, fmt)));
+  // What was typed for another configuration stays, where this one has the same field.
+  for (const input of form.querySelectorAll('input')) input.value = before.get(input.name) ?? '';
   const update = (): void => {
     const typed = readForm(form, asked);
     const { tone, head, lines, check, station } = answerTo(typed, facts, asked, fmt);
