@@ -68,7 +68,7 @@ describe('the loading check of an aircraft with several configurations', () => {
     expect(await answer.textContent()).toContain('Maximum 1420.0');
     await choice.selectOption('On skis');
     expect(await page.getByLabel('Right seat').inputValue()).toBe('220');
-    expect(await answer.textContent()).toMatch(/^Too heavy by 2[01]\.\d lb/);
+    expect(await answer.textContent()).toMatch(/^Too heavy by 2[01]\.\d\slb/);
     expect(await phone.isWithinWidth()).toBe(true);
     expect(await phone.defects()).toEqual([]);
   });

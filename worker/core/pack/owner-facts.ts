@@ -1,5 +1,7 @@
 import { tanksOf } from '../calc/loading/fuel.ts';
 import { loadStationsOf } from '../calc/loading/load-space.ts';
+import type { LoadingSheet } from '../calc/loading/loading-sheet.ts';
+import type { PlacedMass } from '../calc/mass/mass-result.ts';
 import type { Results } from '../calc/results.ts';
 import { recordFormatter } from '../record/record-formatter.ts';
 import type { Aircraft, Visit } from '../record/visit.ts';
@@ -17,7 +19,7 @@ import { OWNER_LIMIT_NAMES } from './owner-limit-names.ts';
  */
 export function ownerFacts(visit: Visit, results: Results, at: string): OwnerFacts {
   const facts = {
-    limits: [...ownLimits(visit, results), ...statedLimits(visit.aircraft)],
+    limits: [...ownLimits(visit.aircraft, results), ...statedLimits(visit.aircraft), ...ofConfigurations(results)],
     due: dueFacts(visit, results, at),
     loading: loadingFacts(visit, results) ?? null,
   };
@@ -27,7 +29,23 @@ export function ownerFacts(visit: Visit, results: Results, at: string): OwnerFac
 
 type LimitId = keyof typeof OWNER_LIMIT_NAMES;
 
-function ownLimits({ aircraft }: Visit, { schedule, loading }: Results): OwnerLimit[] {
+/** Returns the limits of every other configuration, each under its identifier and its name. */
+function ofConfigurations({ configurations }: Results): OwnerLimit[] {
+  return configurations.flatMap(({ empty, aircraft, loading }) =>
+    [...ownLimits(aircraft, { schedule: empty, loading }), ...statedLimits(aircraft)].map((limit) => ({
+      ...limit,
+      id: `configuration/${empty.id}/${limit.id}`,
+      name: `${empty.name}: ${limit.name}`,
+    })),
+  );
+}
+
+interface Loaded {
+  schedule: PlacedMass | undefined;
+  loading: LoadingSheet | undefined;
+}
+
+function ownLimits(aircraft: Aircraft, { schedule, loading }: Loaded): OwnerLimit[] {
   if (!schedule || !loading) return [];
   const { usefulLoad, fullTanksPayload } = loading.limits;
   const { leastPilot } = loading;
