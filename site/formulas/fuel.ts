@@ -105,7 +105,7 @@ const chords: Formula = {
   ],
   by: [tankLines],
   holds:
-    'With a table the moment is a parabola between its lines and is followed by straight pieces that meet it at every line of the table.',
+    'With a table its moment is a parabola between the lines and is followed by straight pieces that meet it at every line of the table.',
   example() {
     const tank = demoTank();
     const lines = tankLines({ ...tank, armByVolume: STEEP }, { tabledTanks: 1, aircraftKg: 300 });

@@ -7,7 +7,7 @@ import { configuredAircraft } from './configured.ts';
 
 export type { ConfigurationEmpty } from './configuration-result.ts';
 
-type Standing = NonNullable<Baseline['schedules']>[number];
+type Schedule = NonNullable<Baseline['schedules']>[number];
 
 /** Empty condition of the configuration of the visit, with its lateral moment if known. */
 export interface WorkedEmpty extends MassMoment {
@@ -38,7 +38,7 @@ export function configurationEmpties(
     if (found || asking.has(configuration.id)) return found;
     const made = configuration.follows
       ? following(visit, configuration, baseOf(configuration, new Set([...asking, configuration.id])))
-      : standing(visit, configuration, changes);
+      : fromSchedule(visit, configuration, changes);
     if (made) known.set(configuration.id, made);
     return made;
   };
@@ -74,7 +74,7 @@ function following(
   });
 }
 
-function standing(
+function fromSchedule(
   visit: Visit,
   configuration: Configuration,
   { along, across }: Changes,
@@ -99,7 +99,7 @@ function standing(
   });
 }
 
-function emptyOfSchedule(schedule: Standing): WorkedEmpty | undefined {
+function emptyOfSchedule(schedule: Schedule): WorkedEmpty | undefined {
   const { emptyMassKg: massKg, emptyMomentKgMm, emptyArmMm, emptyLateralArmMm, emptyLateralMomentKgMm } = schedule;
   if (emptyMomentKgMm === undefined && emptyArmMm === undefined) return undefined;
   const lateralKgMm =

@@ -10,10 +10,10 @@ const STEP_KG = 1;
 const CLOSE_KG = 1e-6;
 
 /**
- * Returns the least and the greatest mass of a pilot alone, for each state that the record names, or for the aircraft as it
- * stands: inside the envelope whatever the tanks hold, and within every limit of mass.
+ * Returns the min. and max. mass of a pilot alone, for each state that the record names, or for the aircraft without one:
+ * inside the envelope for every content of the tanks, and within every limit of mass.
  *
- * @source common practice, no source; the closed form is held against it by tests/core/calc/loading/cockpit-loads.test.ts
+ * @source common practice, no source; the closed form agrees with it in tests/core/calc/loading/cockpit-loads.test.ts
  */
 export function cockpitLoads(aircraft: Aircraft, options: LoadSpaceOptions, envelope: Envelope): CockpitLoad[] {
   const states = aircraft.cockpitStates ?? [{ name: '', loads: [] }];
@@ -31,20 +31,20 @@ function rangeOf(
 ): Pick<CockpitLoad, 'least' | 'most'> {
   const pilot = loadStationsOf(aircraft).find(({ kind }) => kind === 'pilot');
   if (!pilot) return {};
-  const [least, most] = [pilot.minimumMassKg ?? 0, pilot.maximumMassKg];
+  const [fromKg, toKg] = [pilot.minimumMassKg ?? 0, pilot.maximumMassKg];
   const isAllowed = (of: Aircraft, pilotKg: number): boolean => {
     const restriction = restrictionOf(of, state, { [pilot.id]: pilotKg });
     const extremes = loadingExtremes(of, { ...options, restriction }, envelope);
     return extremes?.margins.every(({ margin }) => isAtLeast(margin, 0)) ?? false;
   };
-  let first = least;
-  while (first < most && !isAllowed(aircraft, first)) first = Math.min(first + STEP_KG, most);
+  let first = fromKg;
+  while (first < toKg && !isAllowed(aircraft, first)) first = Math.min(first + STEP_KG, toKg);
   if (!isAllowed(aircraft, first)) return {};
-  const lowest = first === least ? least : boundaryOf((kg) => isAllowed(aircraft, kg), first, first - STEP_KG);
-  const highest = isAllowed(aircraft, most) ? most : boundaryOf((kg) => isAllowed(aircraft, kg), lowest, most);
+  const lowest = first === fromKg ? fromKg : boundaryOf((kg) => isAllowed(aircraft, kg), first, first - STEP_KG);
+  const highest = isAllowed(aircraft, toKg) ? toKg : boundaryOf((kg) => isAllowed(aircraft, kg), lowest, toKg);
   return {
-    least: { kg: lowest, governedBy: lowest > least ? 'envelope' : 'seat' },
-    most: { kg: highest, governedBy: highest >= most ? 'seat' : whyMost(aircraft, isAllowed, highest) },
+    least: { kg: lowest, governedBy: lowest > fromKg ? 'envelope' : 'seat' },
+    most: { kg: highest, governedBy: highest >= toKg ? 'seat' : whyMost(aircraft, isAllowed, highest) },
   };
 }
 

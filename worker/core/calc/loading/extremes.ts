@@ -41,7 +41,7 @@ export function loadingExtremes(
   };
 }
 
-/** Returns a loading with the moment of its tables of arms, and not of the chords that follow them. */
+/** Returns a loading with the exact moments of its tables of arms, and not those of the chords that follow them. */
 function exactly(aircraft: LoadedAircraft, empty: MassMoment): (loading: Loading) => Loading {
   const isTabled = aircraft.stations.some((station) => 'armByVolume' in station && station.armByVolume !== undefined);
   return (loading) => (isTabled ? loadingOf(aircraft, empty, loading.load) : loading);

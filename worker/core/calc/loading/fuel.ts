@@ -45,7 +45,7 @@ export function fuelArmMm(tank: TankStation, contentL: number): number {
  * Returns the arm in mm at which a little more fuel in a tank acts: the slope of its moment, d(V·arm)/dV. On a line of the
  * table, the mean of the slopes on both sides.
  *
- * @source definition of the moment; the table is linear between its lines
+ * @source definition of a moment; the table is linear between its lines
  */
 export function fuelErrorArmMm(tank: TankStation, contentL: number): number {
   const { armByVolume, capacityL } = tank;
@@ -84,7 +84,7 @@ export function fullFuelKg(aircraft: LoadedAircraft): number {
   return tanksOf(aircraft).reduce((sum, tank) => sum + usableFuel(tank, tank.capacityL).massKg, 0);
 }
 
-/** Error of all chords together that is sought, in mm of the aircraft’s centre of gravity, and the most pieces. */
+/** Error of all chords together that is sought, in mm of the aircraft’s centre of gravity, and the max. number of pieces. */
 const CHORDS = { errorMm: 0.04, together: 1200 } as const;
 
 export interface ChordOptions {
@@ -97,8 +97,8 @@ export interface ChordOptions {
 /**
  * Returns contents in l, rising from unusable to full, between which the moment of a tank is taken as linear.
  *
- * A tank with one arm needs only its ends. With a table the arm is linear between the table’s own lines, so the moment
- * is a parabola there: M = ρ·(a·V + b·V²). A chord over ΔV misses it by at most ρ·|b|·ΔV²/4. Each line of the table
+ * A tank with one arm needs only its ends. With a table the arm is linear between the table’s own lines, so its moment
+ * is a parabola there: M = ρ·(a·V + b·V²). A chord over ΔV misses it by up to ρ·|b|·ΔV²/4. Each line of the table
  * is one of the contents, and the chords between are as many as the error needs.
  *
  * @source our own derivation, in this comment; checked by tests/core/calc/loading/bends.test.ts

@@ -12,7 +12,7 @@ export interface JointLimits {
 
 /**
  * Conditions that are followed one by one: each doubles the sets of loads. Further conditional limits are left out of
- * the extremes, which is the safe side; a single loading is always held against all of them.
+ * the extremes, which is the safe side; a single loading is always compared with all of them.
  */
 const MAX_CONDITIONS = 6;
 

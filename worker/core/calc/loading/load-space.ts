@@ -46,10 +46,10 @@ export function boundsOf(
   leastPilotKg: number,
   restriction: Restriction = {},
 ): { minimumKg: number; maximumKg: number } {
-  const least = station.kind === 'pilot' ? (station.minimumMassKg ?? leastPilotKg) : 0;
+  const statedKg = station.kind === 'pilot' ? (station.minimumMassKg ?? leastPilotKg) : 0;
   const narrowed = restriction[station.id] ?? {};
   const maximumKg = Math.min(station.maximumMassKg, narrowed.maximumKg ?? Number.POSITIVE_INFINITY);
-  return { minimumKg: Math.min(narrowed.minimumKg ?? least, maximumKg), maximumKg };
+  return { minimumKg: Math.min(narrowed.minimumKg ?? statedKg, maximumKg), maximumKg };
 }
 
 /**
@@ -107,7 +107,7 @@ function narrowedBy(restriction: Restriction, maximumOn: ReadonlyMap<string, num
   return narrowed;
 }
 
-/** Content that a station has at least, and what may be added to it at one arm. */
+/** Min. content of a station, and what may be added to it at one arm. */
 interface Piece {
   station: string;
   start: MassMoment;

@@ -48,7 +48,7 @@ export interface LoadingSheet {
   proposals: GroupProposal[];
   /** Positions of hang point or attachment; undefined if the record has no table. */
   suspension: SuspensionTable | undefined;
-  /** Least and greatest cockpit load of each state; empty unless the class asks for them. */
+  /** Min. and max. cockpit load of each state; empty unless the class has them. */
   cockpitLoads: CockpitLoad[];
   categories: CategorySheet[];
 }
@@ -83,10 +83,10 @@ export function loadingSheet(
   const options = { empty, leastPilotKg: settings.leastPilotKg };
   const extremes = loadingExtremes(aircraft, options, envelope);
   const soloKg = envelope && minimumSoloKg(aircraft, options, envelope);
-  const least = leastPilot(aircraft, envelope && (soloKg ?? 'nobody'), settings.leastPilotKg);
+  const soloPilot = leastPilot(aircraft, envelope && (soloKg ?? 'nobody'), settings.leastPilotKg);
   const burn = burnPathOf(aircraft);
   const lateral = lateralOf(empty);
-  const judge = judgeOf(aircraft, { envelope, leastPilot: least, lateral });
+  const judge = judgeOf(aircraft, { envelope, leastPilot: soloPilot, lateral });
   const named = (kind: ShownLoading, loading: Loading): NamedLoading => ({
     kind,
     path: burn(loading),
@@ -105,7 +105,7 @@ export function loadingSheet(
     loadings,
     table: crewFuelTable(aircraft, empty, crewMasses(visit), judge),
     minimumSoloKg: soloKg,
-    leastPilot: least,
+    leastPilot: soloPilot,
     limits: loadLimitsOf(aircraft, empty.massKg),
     proposals: envelope && !isInside ? groupProposals(aircraft, options, envelope) : [],
     suspension: suspensionTable(aircraft, empty.massKg, crewMasses(visit)),
@@ -118,7 +118,7 @@ export function loadingSheet(
       const itsEnvelope = envelopeIn(inCategory);
       const itsJudge = judgeOf(inCategory, {
         envelope: itsEnvelope,
-        leastPilot: least,
+        leastPilot: soloPilot,
         lateral,
       });
       return {

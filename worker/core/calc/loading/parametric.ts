@@ -16,7 +16,7 @@ const NO_BOUND = Number.POSITIVE_INFINITY;
 const CLOSE = 1e-12;
 
 /**
- * Returns the masses with the least total cost at each total mass: corners of a line along which the total mass rises from
+ * Returns the masses with the min. total cost at each total mass: corners of a line along which the total mass rises from
  * nothing to its maximum, and between which every mass changes linearly.
  *
  * The simplex method with bounded variables maximises λ·Σx − Σcost·x. Nothing is best for λ → −∞; as λ rises, each pivot
@@ -89,12 +89,12 @@ function nextColumn(
   isBasic: ReadonlySet<number>,
   bounds: readonly number[],
 ): number | undefined {
-  let [best, least] = [undefined as number | undefined, NO_BOUND];
+  let [best, first] = [undefined as number | undefined, NO_BOUND];
   for (let column = 0; column < gainOfMass.length; column++) {
     const mass = gainOfMass[column] ?? 0;
     if (isBasic.has(column) || bounds[column] === 0 || (isUp[column] ? mass >= -CLOSE : mass <= CLOSE)) continue;
     const at = (gainOfCost[column] ?? 0) / mass;
-    if (at < least) [best, least] = [column, at];
+    if (at < first) [best, first] = [column, at];
   }
   return best;
 }
