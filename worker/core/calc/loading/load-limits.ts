@@ -101,6 +101,7 @@ const withoutMassLimits = (aircraft: LoadedAircraft): LoadedAircraft => ({
   maximumZeroFuelMassKg: undefined,
   maximumLandingMassKg: undefined,
   maximumMassWithExternalLoadKg: undefined,
+  minimumMassKg: undefined,
 });
 
 /** Negative if what is aboard already exceeds a limit. */

@@ -61,6 +61,10 @@ export function boundsOf(
 export function loadSpaces(aircraft: LoadedAircraft, options: LoadSpaceOptions): LoadSpace[] {
   const { empty, leastPilotKg, restriction = {} } = options;
   return jointLimits(aircraft, empty.massKg).flatMap(({ limits, maximumOn, maximumMassKg }) => {
+    const isPossible = [...maximumOn].every(([station, maximumKg]) =>
+      isAtMost(leastOn(aircraft, station, options), maximumKg),
+    );
+    if (!isPossible) return [];
     const narrowed = narrowedBy(restriction, maximumOn);
     const seats = loadStationsOf(aircraft).map((station) => ({
       station,
@@ -96,6 +100,18 @@ export function loadSpaces(aircraft: LoadedAircraft, options: LoadSpaceOptions):
   });
 }
 
+/** Returns the min. mass that a station has in every loading, in kg: a condition below it is always met. */
+function leastOn(aircraft: LoadedAircraft, id: string, { leastPilotKg, restriction = {} }: LoadSpaceOptions): number {
+  const station = aircraft.stations.find((each) => each.id === id);
+  if (!station) return 0;
+  if ('capacityL' in station) return restriction[id]?.minimumKg ?? leastUsableKg(station);
+  return boundsOf(station, leastPilotKg, restriction).minimumKg;
+}
+
+function leastUsableKg(tank: TankStation): number {
+  return tank.kind === 'fuel' ? (tank.leastUsableL ?? 0) * tank.densityKgPerL : 0;
+}
+
 /** A condition that bounds a station tightens the restriction of the caller. */
 function narrowedBy(restriction: Restriction, maximumOn: ReadonlyMap<string, number>): Restriction {
   if (maximumOn.size === 0) return restriction;
@@ -115,8 +131,7 @@ interface Piece {
 }
 
 function tankPieces(tank: TankStation, lines: readonly number[], restriction: Restriction): Piece[] {
-  const leastL = tank.kind === 'fuel' ? (tank.leastUsableL ?? 0) : 0;
-  const { minimumKg = leastL * tank.densityKgPerL, maximumKg = Number.POSITIVE_INFINITY } = restriction[tank.id] ?? {};
+  const { minimumKg = leastUsableKg(tank), maximumKg = Number.POSITIVE_INFINITY } = restriction[tank.id] ?? {};
   const contentOf = (usableKg: number): number => unusableOf(tank) + usableKg / tank.densityKgPerL;
   const from = contentOf(Math.min(minimumKg, maximumKg));
   const to = Math.max(from, Math.min(tank.capacityL, contentOf(maximumKg)));
@@ -131,13 +146,15 @@ function tankPieces(tank: TankStation, lines: readonly number[], restriction: Re
   });
 }
 
-/** Returns the space with another station; undefined if its start already exceeds a group. */
+/** Returns the space with another station; undefined if its start already exceeds a group that no other load relieves. */
 function withPiece(space: LoadSpace, { station, start, span }: Piece): LoadSpace | undefined {
   const groups: Group[] = [];
   for (const group of space.groups) {
     const takenKg = (group.weights.get(station) ?? 0) * start.massKg;
-    if (!isAtMost(takenKg, group.maximumKg)) return undefined;
-    groups.push(takenKg === 0 ? group : { ...group, maximumKg: Math.max(0, group.maximumKg - takenKg) });
+    const isWithin = isAtMost(takenKg, group.maximumKg);
+    if (!isWithin && ![...group.weights.values()].some((weight) => weight < 0)) return undefined;
+    const leftKg = group.maximumKg - takenKg;
+    groups.push(takenKg === 0 ? group : { ...group, maximumKg: isWithin ? Math.max(0, leftKg) : leftKg });
   }
   const variable = { station, maximumKg: span.massKg, armMm: span.massKg > 0 ? span.momentKgMm / span.massKg : 0 };
   return {
