@@ -1,13 +1,13 @@
 import type { LoadedAircraft, LoadStation, TankStation } from '../../record/visit.ts';
 import { type MassMoment, minus } from '../mass/mass-moment.ts';
 import { isAtMost } from '../numbers/limit-met.ts';
-import { tankContent, tankLines, tanksAndWaterOf, unusableOf, usableFuel } from './fuel.ts';
-import { jointLimits } from './joint-limits.ts';
+import { type Chord, chordOf, tankContent, tanksAndWaterOf, unusableOf, usableFuel } from './fuel.ts';
+import { type JointLimits, jointLimits } from './joint-limits.ts';
 import { areLaminar, type Group, type LoadSpace } from './space.ts';
 
 // A passenger seat counts as any mass from zero to its maximum: a minimum passenger mass is no limit of the
-// aircraft, and the full range is the safe side. A tank with a table of arms is followed by chords; `tankLines` bounds
-// their error.
+// aircraft, and the full range is the safe side. A tank with a table of arms is followed by chords, whose error goes with
+// the space; `extremes` halves spaces until it is small.
 
 /** Restriction of a load: a fixed or limited mass on a station, in kg. Fuel stations count usable fuel. */
 export type Restriction = Readonly<Record<string, { minimumKg?: number; maximumKg?: number }>>;
@@ -53,51 +53,71 @@ export function boundsOf(
 }
 
 /**
- * Returns all permitted loads, as pieces that are linear in mass and moment; empty if even the minimum load exceeds a
- * limit.
+ * Returns all permitted loads, as sets that are linear in mass and moment; empty if even the minimum load exceeds a limit.
  *
  * @source common practice, no source
  */
 export function loadSpaces(aircraft: LoadedAircraft, options: LoadSpaceOptions): LoadSpace[] {
-  const { empty, leastPilotKg, restriction = {} } = options;
-  return jointLimits(aircraft, empty.massKg).flatMap(({ limits, maximumOn, maximumMassKg }) => {
-    const isPossible = [...maximumOn].every(([station, maximumKg]) =>
+  const { restriction = {} } = options;
+  return jointLimits(aircraft, options.empty.massKg).flatMap((joint) => {
+    const isPossible = [...joint.maximumOn].every(([station, maximumKg]) =>
       isAtMost(leastOn(aircraft, station, options), maximumKg),
     );
     if (!isPossible) return [];
-    const narrowed = narrowedBy(restriction, maximumOn);
-    const seats = loadStationsOf(aircraft).map((station) => ({
-      station,
-      ...boundsOf(station, leastPilotKg, narrowed),
-    }));
-    const bare: LoadSpace = {
-      start: empty,
-      startLoad: {},
-      variables: [],
-      groups: limits,
-      maximumMassKg,
-      isLaminar: areLaminar(limits.map(({ weights }) => weights)),
-    };
-    const base = seats.reduce<LoadSpace | undefined>(
-      (space, { station, minimumKg, maximumKg }) =>
-        space &&
-        withPiece(space, {
-          station: station.id,
-          start: { massKg: minimumKg, momentKgMm: minimumKg * station.armMm },
-          span: { massKg: maximumKg - minimumKg, momentKgMm: (maximumKg - minimumKg) * station.armMm },
-        }),
-      bare,
-    );
-    const tanks = tanksAndWaterOf(aircraft);
-    const tabledTanks = tanks.filter(({ armByVolume }) => armByVolume).length;
-    return tanks.reduce<LoadSpace[]>(
-      (spaces, tank) => {
-        const pieces = tankPieces(tank, tankLines(tank, { tabledTanks, aircraftKg: empty.massKg }), narrowed);
-        return spaces.flatMap((space) => pieces.flatMap((piece) => withPiece(space, piece) ?? []));
-      },
-      base ? [base] : [],
-    );
+    const narrowed = narrowedBy(restriction, joint.maximumOn);
+    const chords = new Map(tanksAndWaterOf(aircraft).map((tank) => [tank, wholeChord(tank, narrowed)]));
+    return spaceOf(aircraft, { ...options, restriction: narrowed }, joint, chords) ?? [];
   });
+}
+
+type Chords = ReadonlyMap<TankStation, Chord>;
+
+/** Returns the loads within one set of joint limits and one chord for each tank; undefined if there are none. */
+function spaceOf(
+  aircraft: LoadedAircraft,
+  options: LoadSpaceOptions,
+  joint: JointLimits,
+  chords: Chords,
+): LoadSpace | undefined {
+  const { empty, leastPilotKg, restriction } = options;
+  const { limits, maximumMassKg } = joint;
+  const errors = [...chords.values()];
+  const bare: LoadSpace = {
+    start: empty,
+    startLoad: {},
+    variables: [],
+    groups: limits,
+    maximumMassKg,
+    isLaminar: areLaminar(limits.map(({ weights }) => weights)),
+    belowKgMm: errors.reduce((sum, { belowKgMm }) => sum + belowKgMm, 0),
+    aboveKgMm: errors.reduce((sum, { aboveKgMm }) => sum + aboveKgMm, 0),
+    halves: () => halvesOf(chords).flatMap((half) => spaceOf(aircraft, options, joint, half) ?? []),
+  };
+  const seats = loadStationsOf(aircraft).map((station): Piece => {
+    const { minimumKg, maximumKg } = boundsOf(station, leastPilotKg, restriction);
+    return {
+      station: station.id,
+      start: { massKg: minimumKg, momentKgMm: minimumKg * station.armMm },
+      span: { massKg: maximumKg - minimumKg, momentKgMm: (maximumKg - minimumKg) * station.armMm },
+    };
+  });
+  const tanks = [...chords].map(
+    ([tank, { fromL, toL }]): Piece => ({
+      station: tank.id,
+      start: usableFuel(tank, fromL),
+      span: minus(tankContent(tank, toL), tankContent(tank, fromL)),
+    }),
+  );
+  return [...seats, ...tanks].reduce<LoadSpace | undefined>((space, piece) => space && withPiece(space, piece), bare);
+}
+
+/** Returns the chords of both halves of the tank whose chord is the worst; none if every chord is exact. */
+function halvesOf(chords: Chords): Chords[] {
+  const errorOf = ({ belowKgMm, aboveKgMm }: Chord): number => belowKgMm + aboveKgMm;
+  const [worst] = [...chords].sort(([, a], [, b]) => errorOf(b) - errorOf(a));
+  if (!worst || errorOf(worst[1]) === 0) return [];
+  const [tank, { fromL, splitL, toL }] = worst;
+  return [chordOf(tank, fromL, splitL), chordOf(tank, splitL, toL)].map((half) => new Map(chords).set(tank, half));
 }
 
 /** Returns the min. mass that a station has in every loading, in kg: a condition below it is always met. */
@@ -130,20 +150,12 @@ interface Piece {
   span: MassMoment;
 }
 
-function tankPieces(tank: TankStation, lines: readonly number[], restriction: Restriction): Piece[] {
+/** Returns the chord over all contents that a tank may have. */
+function wholeChord(tank: TankStation, restriction: Restriction): Chord {
   const { minimumKg = leastUsableKg(tank), maximumKg = Number.POSITIVE_INFINITY } = restriction[tank.id] ?? {};
   const contentOf = (usableKg: number): number => unusableOf(tank) + usableKg / tank.densityKgPerL;
-  const from = contentOf(Math.min(minimumKg, maximumKg));
-  const to = Math.max(from, Math.min(tank.capacityL, contentOf(maximumKg)));
-  const inside = [from, ...lines.filter((content) => content > from && content < to), to];
-  return inside.slice(1).map((end, index) => {
-    const begin = inside[index] ?? from;
-    return {
-      station: tank.id,
-      start: usableFuel(tank, begin),
-      span: minus(tankContent(tank, end), tankContent(tank, begin)),
-    };
-  });
+  const fromL = contentOf(Math.min(minimumKg, maximumKg));
+  return chordOf(tank, fromL, Math.max(fromL, Math.min(tank.capacityL, contentOf(maximumKg))));
 }
 
 /** Returns the space with another station; undefined if its start already exceeds a group that no other load relieves. */
