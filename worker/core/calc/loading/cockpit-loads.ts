@@ -1,8 +1,9 @@
-import type { Aircraft } from '../../record/visit.ts';
-import { isAtLeast } from '../numbers/limit-met.ts';
+import type { Aircraft, Station } from '../../record/visit.ts';
+import { isAtLeast, isAtMost } from '../numbers/limit-met.ts';
 import type { CockpitLimit, CockpitLoad } from './class-loading-result.ts';
 import type { Envelope } from './envelope.ts';
 import { loadingExtremes } from './extremes.ts';
+import { usableFuel } from './fuel.ts';
 import { type LoadSpaceOptions, loadStationsOf, type Restriction } from './load-space.ts';
 
 /** Step of the search and final resolution, in kg. */
@@ -30,7 +31,8 @@ function rangeOf(
   state: Readonly<Record<string, number>>,
 ): Pick<CockpitLoad, 'least' | 'most'> {
   const pilot = loadStationsOf(aircraft).find(({ kind }) => kind === 'pilot');
-  if (!pilot) return {};
+  const isOver = aircraft.stations.some((station) => !isAtMost(state[station.id] ?? 0, mostOn(station)));
+  if (!pilot || isOver) return {};
   const [fromKg, toKg] = [pilot.minimumMassKg ?? 0, pilot.maximumMassKg];
   const isAllowed = (of: Aircraft, pilotKg: number): boolean => {
     const restriction = restrictionOf(of, state, { [pilot.id]: pilotKg });
@@ -46,6 +48,10 @@ function rangeOf(
     least: { kg: lowest, governedBy: lowest > fromKg ? 'envelope' : 'seat' },
     most: { kg: highest, governedBy: highest >= toKg ? 'seat' : whyMost(aircraft, isAllowed, highest) },
   };
+}
+
+function mostOn(station: Station): number {
+  return 'capacityL' in station ? usableFuel(station, station.capacityL).massKg : station.maximumMassKg;
 }
 
 /** A limit governs if a little more is allowed without it. */
