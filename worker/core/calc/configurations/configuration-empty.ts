@@ -79,7 +79,7 @@ function fromSchedule(
   configuration: Configuration,
   { along, across }: Changes,
 ): ConfigurationEmpty | undefined {
-  const schedule = visit.baseline?.schedules?.find((each) => each.configuration === configuration.id);
+  const schedule = scheduleOf(visit, configuration);
   const before = schedule && emptyOfSchedule(schedule);
   if (!schedule || !before) return undefined;
   const converting = new Set(
@@ -99,7 +99,14 @@ function fromSchedule(
   });
 }
 
-function emptyOfSchedule(schedule: Schedule): WorkedEmpty | undefined {
+/** Returns the valid schedule of a configuration: its own, or the baseline if that is of it and the visit worked on another. */
+function scheduleOf({ aircraft, baseline }: Visit, { id }: Configuration): Schedule | Baseline | undefined {
+  const own = baseline?.schedules?.find(({ configuration }) => configuration === id);
+  const isBefore = baseline?.configuration === id && aircraft.configuration?.id !== id;
+  return own ?? (isBefore ? baseline : undefined);
+}
+
+function emptyOfSchedule(schedule: Schedule | Baseline): WorkedEmpty | undefined {
   const { emptyMassKg: massKg, emptyMomentKgMm, emptyArmMm, emptyLateralArmMm, emptyLateralMomentKgMm } = schedule;
   if (emptyMomentKgMm === undefined && emptyArmMm === undefined) return undefined;
   const lateralKgMm =
