@@ -35,7 +35,7 @@ export function revisedSchedule(
     macPercent: percentMac(visit.aircraft.mac, armMm),
     expanded: weighing?.expanded,
     weighedOn: weighing && visit.weighing ? dateOf(visit.weighing.weighedAt) : weighedBefore,
-    changesSinceWeighing: weighing ? 0 : change.lines.length,
+    changesSinceWeighing: weighing ? 0 : change.lines.filter(({ kind }) => kind !== 'updated').length,
     usefulLoadKg: loadLimitsOf(visit.aircraft, empty.massKg).usefulLoad.kg,
     supersedes: supersededBy(visit),
     history: emptyMassHistory(visit, change, weighing),
