@@ -28,7 +28,7 @@ const room: Formula = {
   ],
   by: [boundary, loadSpaces, boundsOf],
   holds:
-    'For groups that lie within each other or apart. A passenger seat counts as any mass from nothing to its maximum.',
+    'For groups that lie within each other or apart; groups that cross are solved as a linear programme. A passenger seat counts as any mass from nothing to its maximum.',
   example() {
     const { empty } = demoWeighing().result;
     const [space] = loadSpaces(DEMO.aircraft, { empty, leastPilotKg: 55 });

@@ -1,10 +1,10 @@
 import { usableFuelOf } from '../../worker/core/calc/loading/burn-path.ts';
 import {
+  chordOf,
   fuelArmMm,
   fuelErrorArmMm,
   fullFuelKg,
   tankContent,
-  tankLines,
   tanksOf,
   usableFuel,
 } from '../../worker/core/calc/loading/fuel.ts';
@@ -79,9 +79,8 @@ const usable: Formula = {
   },
 };
 
-const CHORDS =
-  'n = \\left\\lceil \\sqrt{\\frac{\\rho \\cdot |b| \\cdot (V_2 - V_1)^2}{4 \\cdot m \\cdot e}} \\right\\rceil';
-const STEP = 'V_j = V_1 + \\frac{j}{n} \\cdot (V_2 - V_1)';
+const CHORD = 'E = \\frac{\\rho \\cdot |b| \\cdot (V_2 - V_1)^2}{4}';
+const SHARE = 'e = \\frac{E}{m}';
 
 const SLOPE = 'x_e = x_1 + \\frac{x_2 - x_1}{V_2 - V_1} \\cdot (2 \\cdot V - V_1)';
 
@@ -122,37 +121,32 @@ const STEEP = [
 ];
 
 const chords: Formula = {
-  id: 'steps-of-a-tank',
-  title: 'Steps in which a tank with a table of arms is followed',
-  tex: [CHORDS, STEP],
+  id: 'chord-of-a-tank',
+  title: 'Straight lines that follow a tank with a table of arms',
+  tex: [CHORD, SHARE],
   symbols: [
-    ['n', 'number of steps between two lines of the table', ''],
+    ['E', 'how far the moment lies off a straight line between two volumes', 'kg·mm'],
     ['\\rho', 'density', 'kg/l'],
-    ['b', 'change of the arm with the volume, between the two lines', 'mm/l'],
-    ['V_1', 'volume at the first line, or unusable', 'l'],
-    ['V_2', 'volume at the second line, or full', 'l'],
-    ['m', 'empty mass of the aircraft', 'kg'],
-    ['e', 'error of the centre of gravity allowed to each tank, 0.04 mm shared by the tanks with a table', 'mm'],
-    ['V_j', 'volume after step j', 'l'],
-    ['j', 'number of the step', ''],
+    ['b', 'change of the arm with the volume', 'mm/l'],
+    ['V_1', 'lower volume', 'l'],
+    ['V_2', 'higher volume', 'l'],
+    ['m', 'mass of the aircraft', 'kg'],
+    ['e', 'error of the centre of gravity', 'mm'],
   ],
-  by: [tankLines],
+  by: [chordOf],
   holds:
-    'With a table the moment is a parabola between its lines and is followed by straight pieces that meet it at every line of the table.',
+    'Between two lines of the table, where its moment is a parabola. Contents are halved until no loading can be worse than the worst one found by more than 0.02 mm.',
   example() {
-    const tank = demoTank();
-    const lines = tankLines({ ...tank, armByVolume: STEEP }, { tabledTanks: 1, aircraftKg: 300 });
+    const { fromL, toL, belowKgMm } = chordOf({ ...demoTank(), armByVolume: STEEP }, 40, 80);
     return {
       given: {
-        '\\rho': [tank.densityKgPerL, 'kg/l'],
+        '\\rho': [demoTank().densityKgPerL, 'kg/l'],
         b: [2.5, 'mm/l'],
-        V_1: [tank.unusableL, 'l'],
-        V_2: [tank.capacityL, 'l'],
+        V_1: [fromL, 'l'],
+        V_2: [toL, 'l'],
         m: [300, 'kg'],
-        e: [0.04, 'mm'],
-        j: [4, ''],
       },
-      steps: [sum(CHORDS, lines.length - 1), sum(STEP, lines[4] ?? Number.NaN, 'l')],
+      steps: [sum(CHORD, belowKgMm, 'kg·mm'), sum(SHARE, belowKgMm / 300, 'mm')],
     };
   },
 };

@@ -25,9 +25,9 @@ const COMPUTES: Readonly<Record<ClassData['computes'][number], string>> = {
   'both-axes': 'both axes at take-off and without fuel',
 };
 
-function limitsOf({ owes }: ClassData): string {
-  if (!owes.envelope) return 'none owed; used if stated';
-  return owes.lateral ? 'envelope, and lateral limits or the statement that there are none' : 'envelope';
+function limitsOf({ requires }: ClassData): string {
+  if (!requires.envelope) return 'none owed; used if stated';
+  return requires.lateral ? 'envelope, and lateral limits or the statement that there are none' : 'envelope';
 }
 
 function fluidsOf({ canHaveFuel, canHaveOil }: ClassData): string {

@@ -21,8 +21,13 @@ export function trialsOf<Result>(trial: (draw: Draw) => Result): Result[] {
   return Array.from({ length: TRIALS }, () => trial(draw));
 }
 
+/** Standard deviation of trials. */
+export function spreadOf(trials: readonly number[]): number {
+  return Math.sqrt(covarianceOf(trials, trials));
+}
+
 /** Expects a standard uncertainty to be the spread of trials. */
 export function expectSpread(trials: readonly number[], standard: number): void {
   expect(standard).toBeGreaterThan(0);
-  expect(Math.abs(Math.sqrt(covarianceOf(trials, trials)) / standard - 1)).toBeLessThan(WITHIN);
+  expect(Math.abs(spreadOf(trials) / standard - 1)).toBeLessThan(WITHIN);
 }

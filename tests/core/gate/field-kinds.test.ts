@@ -83,8 +83,9 @@ describe('a person without the authorisation is found wherever one is owed', () 
     expect(pointers).toContain(pointer);
   });
 
-  test('which is for tasks, their second inspections, weighing, deferrals, extensions and the release', () => {
+  test('which is for tasks, their second inspections, weighing, deferrals, extensions, limits that a manual lacks and the release', () => {
     expect(namesOf(owed)).toEqual([
+      'aircraft/noLateralLimits/by',
       'carried/#/by',
       'findings/#/deferral/by',
       'inspection/tasks/#/by',
@@ -219,9 +220,14 @@ describe('a day in the future, of something that had happened, is found', () => 
   test('and every other day is a limit', () => {
     const limits = FIELDS.filter(({ schema }) => formOf(schema).format === 'date' && meaningOf(schema) === undefined);
     expect(namesOf(limits)).toEqual([
+      'asFound/#/onLoan/until',
+      'baseline/equipment/#/onLoan/until',
       'bulletins/items/#/nextDueDate',
       'findings/#/deferral/untilDate',
       'lives/items/#/wasDueAt/date',
+      'modifications/#/changes/#/by/onLoan/until',
+      'modifications/#/changes/#/in/#/onLoan/until',
+      'modifications/#/changes/#/onLoan/until',
       'parts/#/shelfLifeUntil',
       'people/#/validUntil',
       'surveillance/transponderTest/testSet/calibrationDueOn',
@@ -243,15 +249,27 @@ describe('an arm outside the airframe is found', () => {
     ]);
   });
 
-  test('and what is measured in the unit of arms besides is a length or an offset', () => {
+  test('and what is measured in the unit of arms besides is a length, an offset or a lateral arm', () => {
     const others = FIELDS.filter(({ schema }) => quantityOf(schema) === 'arm' && meaningOf(schema)?.kind !== 'arm');
-    expect(namesOf(others)).toEqual([
+    expect(namesOf(others).filter((name) => !/\/(?:emptyL|l)ateralArm$/.test(name))).toEqual([
+      'aircraft/configurations/#/envelopeEquations/aft/#/armChange',
+      'aircraft/configurations/#/envelopeEquations/forward/#/armChange',
+      'aircraft/envelopeEquations/aft/#/armChange',
+      'aircraft/envelopeEquations/forward/#/armChange',
       'aircraft/mac/length',
       'antennas/items/#/groundPlane/minimumRadius',
       'antennas/items/#/minimumSpacing',
       'antennas/items/#/position/right',
       'antennas/items/#/position/up',
+      'baseline/emptyArmLimit',
+      'baseline/schedules/#/emptyArmLimit',
+      'weighing/cgHeight',
+      'weighing/distances/#/distance',
+      'weighing/distances/#/limit',
+      'weighing/hangTests/#/addedAftOfBolt',
+      'weighing/hangTests/#/addedBelowBolt',
       'weighing/points/#/armLimit',
+      'weighing/points/#/lateralArmLimit',
       'wiring/nearControls/#/distance',
     ]);
   });

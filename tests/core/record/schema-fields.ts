@@ -30,15 +30,27 @@ export function schemaFields(schema: Schema, steps: readonly Step[] = []): Schem
 const nameOf = (steps: readonly Step[]): string =>
   steps.flatMap((step) => (isKey(step) ? [step] : 'entry' in step ? ['#'] : [])).join('/');
 
-/** A value for a schema, made of the examples of its fields; what may be left out is. */
+/** A value for a schema, made of the examples of its fields; what may be left out is, and lists are as short as they may be. */
 export function exampleOf(schema: Schema): unknown {
   const node = nodeOf(schema);
-  if (node.kind === 'list') return [exampleOf(node.item)];
+  if (node.kind === 'list') return filled([exampleOf(node.item)], schema);
   if (node.kind === 'variants') return exampleOf([...node.variants.values()][0] ?? schema);
   if (node.kind === 'value') return examplesOf(withoutOptional(schema))[0];
   const needed = Object.entries(node.fields).filter(([, field]) => withoutOptional(field) === field);
   return Object.fromEntries(needed.map(([key, field]) => [key, exampleOf(field)]));
 }
+
+/** A list with as many entries as it has to have, those that lack made of examples. */
+function filled(entries: readonly unknown[], schema: Schema): unknown[] {
+  const node = nodeOf(schema);
+  if (node.kind !== 'list') return [...entries];
+  const lacking = leastEntries(schema) - entries.length;
+  return [...entries, ...Array.from({ length: Math.max(0, lacking) }, () => exampleOf(node.item))];
+}
+
+/** What the published JSON Schema says of the length of a list. */
+const leastEntries = (schema: Schema): number =>
+  z.toJSONSchema(withoutOptional(schema), { unrepresentable: 'any' }).minItems ?? 0;
 
 const examplesOf = (schema: Schema): readonly unknown[] =>
   (z.globalRegistry.get(schema)?.examples ?? []) as readonly unknown[];
@@ -69,7 +81,7 @@ export function withField(
     const index = found < 0 ? entries.length : found;
     const inner = withField(node.item, entries[index], rest, value);
     return {
-      record: [...entries.slice(0, index), inner.record, ...entries.slice(index + 1)],
+      record: filled([...entries.slice(0, index), inner.record, ...entries.slice(index + 1)], schema),
       pointer: `/${index}${inner.pointer}`,
     };
   }

@@ -24,6 +24,8 @@ const UNPRINTED = [
   ...['not-applicable', 'life-limit', 'recommendation', 'watch', 'monitor', 'release-certificate'],
   ...['conformity-certificate', 'maker-statement', 'owner-declaration', 'standard-part'],
   ...['left', 'right', 'centre', 'drained-to-unusable', 'dry'],
+  ...['end-of-drawing', 'mass', 'arm', 'flight-manual', 'workshop', 'locker', 'ballast', 'external', 'water'],
+  ...['off', 'on', 'take-off-mass', 'occupants', 'front-occupant', 'updated', 'exchanged'],
   ...LANGUAGES,
 ];
 

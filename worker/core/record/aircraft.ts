@@ -30,7 +30,7 @@ export const StateLoad = part('stateLoad', {
   mass: mass('stateLoad_mass', 5.4),
 });
 
-/** A state in which the least and the greatest mass in the cockpit are computed. */
+/** A state for which min. and max. mass in the cockpit are computed. */
 export const CockpitState = part(
   'cockpitState',
   {

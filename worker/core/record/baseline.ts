@@ -23,7 +23,7 @@ const Empty = {
   emptyLateralMoment: momentOfMass('baseline_emptyLateralMoment', 640).optional(),
 };
 
-/** A schedule of another configuration that stands beside the baseline. */
+/** A valid schedule of another configuration, in addition to the baseline. */
 export const StandingSchedule = part('standingSchedule', {
   configuration: reference('configuration', 'standingSchedule_configuration', 'wheels'),
   reference: line('baseline_reference', 'Schedule 4 of 2023-04-18'),

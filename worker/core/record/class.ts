@@ -10,10 +10,10 @@ export const CLASSES = [
 ] as const;
 export type AircraftClass = (typeof CLASSES)[number];
 
-/** Class of a record whose version did not ask for it: its rules are those of that version. */
+/** Class of a record whose version did not have one: its rules are those of that version. */
 export const UNSTATED_CLASS = 'unstated';
 
-/** What an aircraft stands on. */
+/** Undercarriages, or what takes their place. */
 export const UNDERCARRIAGES = [
   'nose-wheel',
   'tail-wheel',

@@ -5,7 +5,7 @@ import { maximumMass, OwnLimits, stations } from './own-limits.ts';
 
 const name = line('configuration_name', 'On floats', 40);
 
-/** The configuration that the visit weighed or computed: its schedule is the one that the record's baseline leads to. */
+/** The configuration that the visit weighed or computed: its schedule follows from the baseline of the record. */
 export const WorkedConfiguration = part('workedConfiguration', {
   id: identifier(['configuration'], 'configuration_id', 'wheels'),
   name,
@@ -28,7 +28,7 @@ export const FollowsFrom = part('followsFrom', {
   kit: list('followsFrom_kit', KitLine, { max: 60 }),
 });
 
-/** Another configuration of the aircraft, with a schedule that stands beside the one of this visit. Limits that it does not state are those of the aircraft. */
+/** Another configuration of the aircraft, with another valid schedule than that of this visit. Limits that it does not state are those of the aircraft. */
 export const Configuration = part('configuration', {
   id: identifier(['configuration'], 'configuration_id', 'wheels'),
   name,

@@ -60,7 +60,7 @@ export const LateralEnvelope = z
   .discriminatedUnion('by', [LateralByMass, LateralByArm])
   .meta({ ...fieldText('lateralEnvelope') });
 
-/** A category with limits of its own, in which the aircraft may be flown with the same empty mass. */
+/** A category with its own limits, in which the aircraft may be flown with the same empty mass. */
 export const Category = part('category', {
   id: identifier(['category'], 'category_id', 'utility'),
   name: line('category_name', 'Utility', 40),

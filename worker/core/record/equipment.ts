@@ -3,7 +3,7 @@ import { arm, choice, date, distance, flag, identifier, line, mass, part } from 
 
 const MASS_SOURCES = ['weighed', 'maker', 'estimated'] as const;
 
-/** An item that goes back to whoever lent it. */
+/** An item that goes back to its lender. */
 export const OnLoan = part('onLoan', {
   from: line('onLoan_from', 'Stockwell Aero Parts', 80),
   until: date('onLoan_until', '2026-12-20').optional(),

@@ -8,7 +8,7 @@ const renamed = renaming(2, [{ of: ['aircraft'], before: 'layout', after: 'under
 
 /**
  * From version 2 to 3: the layout was the undercarriage, or weight-shift control, which is a class. Any other class
- * was not asked for, so it stays unstated.
+ * was not part of it, so it stays unstated.
  */
 export const layoutToClass: UpgradeStep = {
   ...renamed,

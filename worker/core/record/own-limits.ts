@@ -32,7 +32,7 @@ export const NoLateralLimits = part('noLateralLimits', {
 export const maximumMass = mass('aircraft_maximumMass', 600, { min: 1 });
 export const stations = list('aircraft_stations', Station, { max: 40 });
 
-/** Limits that a configuration may have of its own. */
+/** Limits that a configuration may state for itself. */
 export const OwnLimits = {
   maximumLandingMass: mass('aircraft_maximumLandingMass', 600).optional(),
   maximumZeroFuelMass: mass('aircraft_maximumZeroFuelMass', 560).optional(),

@@ -1,6 +1,6 @@
 import { choice, line, part } from './field.ts';
 
-/** Products beside engine and propeller that have a log book or a card of their own. */
+/** Products other than engine and propeller that have a separate log book or card. */
 export const PRODUCTS = [
   'engine',
   'motor',
@@ -23,5 +23,5 @@ export const ProductFields = {
   serial: line('product_serial', 'T4-2217', 60),
 };
 
-/** A product with a log book or a card of its own. */
+/** A product with a separate log book or card. */
 export const Product = part('product', { kind: choice('product_kind', PRODUCTS), ...ProductFields });

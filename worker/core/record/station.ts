@@ -27,7 +27,7 @@ const common = (kind: StationKind) => ({
 
 const lateralArm = () => distance('common_lateralArm', -380).optional();
 
-/** Kinds of load station: seats, places for baggage, ballast that can be taken out, and loads outside. */
+/** Kinds of load station: seats, places for baggage, removable ballast, and loads outside. */
 const LOADS = ['pilot', 'passenger', 'baggage', 'locker', 'ballast', 'external'] as const;
 
 /** A seat, a baggage compartment, or another place for a mass at one arm. */

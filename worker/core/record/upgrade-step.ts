@@ -15,7 +15,7 @@ export interface UpgradeStep {
 
 /** A field that has another name in the next version. */
 export interface Rename {
-  /** The part that it stands in; `#` is any entry of a list. */
+  /** The part that contains it; `#` is any entry of a list. */
   of: readonly string[];
   before: string;
   after: string;

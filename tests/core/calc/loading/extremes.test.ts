@@ -1,12 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { loadingExtremes } from '../../../../worker/core/calc/loading/extremes.ts';
-import { unusableOf } from '../../../../worker/core/calc/loading/fuel.ts';
 import { loadingOf } from '../../../../worker/core/calc/loading/loading-of.ts';
 import { judgeOf } from '../../../../worker/core/calc/loading/verdict.ts';
 import { cgMm } from '../../../../worker/core/calc/mass/mass-moment.ts';
 import { RUNS } from '../../../property-runs.ts';
-import { type Loadable, loadables } from './random-aircraft.ts';
+import { type Loadable, loadables, massAt } from './random-aircraft.ts';
 import { vertexExtremes } from './vertex-oracle.ts';
 
 const CASES = [
@@ -77,10 +76,3 @@ test('loadingExtremes() is at least as extreme as any legal loading tried at ran
     RUNS,
   );
 });
-
-/** A share of the way from the least to the greatest mass of a station. */
-function massAt(station: Loadable['aircraft']['stations'][number], share: number): number {
-  if ('capacityL' in station) return share * (station.capacityL - unusableOf(station)) * station.densityKgPerL;
-  const least = station.kind === 'pilot' ? (station.minimumMassKg ?? 0) : 0;
-  return least + share * (station.maximumMassKg - least);
-}

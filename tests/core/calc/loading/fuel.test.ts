@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { fuelArmMm, tankContent, tankLines, usableFuel } from '../../../../worker/core/calc/loading/fuel.ts';
+import { chordOf, fuelArmMm, tankContent, usableFuel } from '../../../../worker/core/calc/loading/fuel.ts';
 import type { FuelStation } from '../../../../worker/core/record/visit.ts';
 import { RUNS } from '../../../property-runs.ts';
 import { readVisit } from '../read-visit.ts';
@@ -33,34 +33,39 @@ describe('a tank with a table of arms', () => {
     expect(usableFuel(tank, 1).massKg).toBeCloseTo(-0.72, 12);
   });
 
-  test('tankLines() rise from unusable to full by every line of the table, as fine as its bend asks for', () => {
+  test('chordOf() bounds how far a moment lies off it on both sides, and no further than it has to', () => {
     const steep = { ...tank, armByVolume: STEEP };
-    const steps = tankLines(steep, { tabledTanks: 1, aircraftKg: 300 });
-    expect([steps[0], steps.at(-1)]).toEqual([2, 80]);
-    expect(steps).toContain(30);
-    expect(steps.every((content, index) => index === 0 || content > (steps[index - 1] ?? content))).toBe(true);
-    expect(tankLines(steep, { tabledTanks: 2, aircraftKg: 300 }).length).toBeGreaterThan(steps.length);
-    expect(tankLines(tank, { tabledTanks: 1, aircraftKg: 300 }).length).toBeLessThan(steps.length);
-    const { armByVolume: _table, ...plain } = tank;
-    expect(tankLines({ ...plain, armMm: 1780 }, { tabledTanks: 1, aircraftKg: 300 })).toEqual([2, 80]);
-  });
-
-  test('a chord over one step stays within a few hundredths of a millimetre of the aircraft’s centre of gravity', () => {
-    const aircraftKg = 380;
-    const steep = { ...tank, armByVolume: STEEP };
-    const steps = tankLines(steep, { tabledTanks: 1, aircraftKg });
+    const ends = fc.tuple(fc.double({ min: 2, max: 80, noNaN: true }), fc.double({ min: 2, max: 80, noNaN: true }));
     fc.assert(
-      fc.property(
-        fc.integer({ min: 1, max: steps.length - 1 }),
-        fc.double({ min: 0, max: 1, noNaN: true }),
-        (index, share) => {
-          const [from, to] = [steps[index - 1] ?? 0, steps[index] ?? 0];
-          const chord = (1 - share) * tankContent(steep, from).momentKgMm + share * tankContent(steep, to).momentKgMm;
-          const missedMm = Math.abs(chord - tankContent(steep, from + share * (to - from)).momentKgMm) / aircraftKg;
-          expect(missedMm).toBeLessThanOrEqual(0.04 + 1e-9);
-        },
-      ),
+      fc.property(ends, ([a, b]) => {
+        const [fromL, toL] = [Math.min(a, b), Math.max(a, b)];
+        fc.pre(toL - fromL > 0.01);
+        const { belowKgMm, aboveKgMm, splitL } = chordOf(steep, fromL, toL);
+        const [begin, end] = [fromL, toL].map((content) => tankContent(steep, content).momentKgMm) as [number, number];
+        const off = Array.from({ length: 2001 }, (_, step) => {
+          const share = step / 2000;
+          const content = fromL + share * (toL - fromL);
+          return tankContent(steep, content).momentKgMm - (1 - share) * begin - share * end;
+        });
+        // The grid misses the parabola by ρ·|b|·ΔV²/4 over a step of 0.04 l: 0.002 kg·mm; at the bend by 0.3 kg·mm.
+        expect(Math.max(...off)).toBeLessThanOrEqual(aboveKgMm + 1e-6);
+        expect(Math.max(...off)).toBeGreaterThanOrEqual(aboveKgMm - 5);
+        expect(-Math.min(...off)).toBeLessThanOrEqual(belowKgMm + 1e-6);
+        expect(-Math.min(...off)).toBeGreaterThanOrEqual(belowKgMm - 5);
+        expect(splitL > fromL && splitL < toL).toBe(true);
+        if (fromL < 30 && toL > 30) expect(splitL).toBe(30);
+      }),
       RUNS,
     );
+  });
+
+  test('chordOf() is off a parabola by ρ·|b|·ΔV²/4, and never off one arm', () => {
+    // 7.6 mm for a litre over 50 l.
+    const { belowKgMm, aboveKgMm, splitL } = chordOf({ ...tank, armByVolume: STEEP }, 30, 80);
+    expect(belowKgMm).toBeCloseTo((0.72 * 7.6 * 50 ** 2) / 4, 6);
+    expect(aboveKgMm).toBeCloseTo(0, 6);
+    expect(splitL).toBeCloseTo(55, 9);
+    const { armByVolume: _table, ...plain } = tank;
+    expect(chordOf({ ...plain, armMm: 1780 }, 2, 80)).toMatchObject({ belowKgMm: 0, aboveKgMm: 0 });
   });
 });

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
+import { unusableOf } from '../../../../worker/core/calc/loading/fuel.ts';
 import type { MassMoment } from '../../../../worker/core/calc/mass/mass-moment.ts';
-import type { Aircraft, FuelStation, LoadStation } from '../../../../worker/core/record/visit.ts';
+import type { Aircraft, FuelStation, LoadStation, Station } from '../../../../worker/core/record/visit.ts';
 import { readVisit } from '../read-visit.ts';
 
 const TEMPLATE = readVisit('computed-only').aircraft;
@@ -100,4 +101,11 @@ export function loadables(tanks: { fixed: number; tabled: number }): fc.Arbitrar
       };
       return { aircraft, empty: { massKg: emptyKg, momentKgMm: emptyKg * emptyMm } };
     });
+}
+
+/** A share of the way from the least to the greatest mass of a station. */
+export function massAt(station: Station, share: number): number {
+  if ('capacityL' in station) return share * (station.capacityL - unusableOf(station)) * station.densityKgPerL;
+  const least = station.kind === 'pilot' ? (station.minimumMassKg ?? 0) : 0;
+  return least + share * (station.maximumMassKg - least);
 }

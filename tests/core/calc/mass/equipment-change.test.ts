@@ -123,4 +123,87 @@ describe('equipmentChange()', () => {
     );
     expect(equipmentChange(visit).changes[0]?.taken).toBeUndefined();
   });
+
+  /** A group of listed items out, weighed again or not, and another group in; some take over a number. */
+  const groups = fc
+    .record({
+      list: fc.array(fc.tuple(masses, arms), { minLength: 8, maxLength: 8 }),
+      out: fc.uniqueArray(fc.integer({ min: 0, max: 8 }), { minLength: 1, maxLength: 6 }),
+      weighed: fc.array(fc.option(masses, { nil: undefined }), { minLength: 9, maxLength: 9 }),
+      incoming: fc.array(fc.tuple(masses, arms, fc.boolean()), { minLength: 1, maxLength: 6 }),
+    })
+    .map(({ list, out, weighed, incoming }) => ({
+      equipment: list.map(([massKg, armMm], index) => item(`E${index}`, massKg, armMm)),
+      // E8 is not on the list.
+      out: out.map((index) => ({ item: `E${index}`, fate: 'stored' as const, massKg: weighed[index] })),
+      in: incoming.map(([massKg, armMm, takesOver], index) =>
+        item(takesOver && out[index] !== undefined ? `E${out[index]}` : `N${index}`, massKg, armMm),
+      ),
+    }));
+
+  test('a group exchanged is the same removals and installations one by one', () => {
+    fc.assert(
+      fc.property(groups, ({ equipment, ...group }) => {
+        const together = equipmentChange(visitWith(equipment, [], [{ kind: 'exchanged', ...group }]));
+        const oneByOne = equipmentChange(
+          visitWith(
+            equipment,
+            [],
+            [
+              ...group.out.map((out): Change => ({ kind: 'removed', ...out })),
+              ...group.in.map((incoming): Change => ({ kind: 'installed', ...incoming })),
+            ],
+          ),
+        );
+        const unplaced = ({ lines }: typeof together) => lines.map(({ pointer: _pointer, ...line }) => line);
+        expect(unplaced(together)).toEqual(unplaced(oneByOne));
+        expect(together.after).toEqual(oneByOne.after);
+        expect(together.changes.map(({ taken }) => taken)).toEqual(oneByOne.changes.map(({ taken }) => taken));
+        expect([together.massKg, together.momentKgMm]).toEqual([oneByOne.massKg, oneByOne.momentKgMm]);
+        expect(together.lines.map(({ pointer }) => pointer)).toEqual([
+          ...group.out.map((_, index) => `/modifications/0/changes/0/out/${index}`),
+          ...group.in.map((_, index) => `/modifications/0/changes/0/in/${index}`),
+        ]);
+      }),
+      { ...RUNS, numRuns: 300 },
+    );
+  });
+
+  test('an update changes the version and no mass, and of a setting or a repair not the version', () => {
+    const updates = fc.array(
+      fc.tuple(
+        fc.integer({ min: 0, max: 4 }),
+        fc.constantFrom('software', 'firmware', 'database', 'setting', 'repair'),
+        fc.integer({ min: 1, max: 9 }).map((to) => `SW ${to}`),
+      ),
+      { minLength: 1, maxLength: 8 },
+    );
+    fc.assert(
+      fc.property(updates, (made) => {
+        const listed = [0, 1, 2, 3].map((index) => ({ ...item(`E${index}`, index + 1, 500), version: 'SW 0' }));
+        const { before, after, lines, massKg, momentKgMm } = equipmentChange(
+          visitWith(
+            listed,
+            [],
+            made.map(([index, what, to]): Change => ({ kind: 'updated', item: `E${index}`, what, from: 'SW 0', to })),
+          ),
+        );
+        expect([massKg, momentKgMm]).toEqual([0, 0]);
+        const versions = (items: readonly EquipmentItem[]) => items.map(({ id, version }) => [id, version]);
+        const expected = listed.map(({ id, version }) => [
+          id,
+          made.findLast(([index, what]) => `E${index}` === id && what !== 'setting' && what !== 'repair')?.[2] ??
+            version,
+        ]);
+        expect(versions(after)).toEqual(expected);
+        expect(after.map(({ version: _version, ...rest }) => rest)).toEqual(
+          before.map(({ version: _version, ...rest }) => rest),
+        );
+        expect(lines.map(({ kind, unlisted }) => [kind, unlisted])).toEqual(
+          made.map(([index]) => ['updated', index === 4]),
+        );
+      }),
+      RUNS,
+    );
+  });
 });

@@ -34,6 +34,18 @@ describe('revisedSchedule()', () => {
     expect(schedule?.usefulLoadKg).toBeCloseTo(450 - 277.02, 10);
   });
 
+  test('counts no update in place among the changes', () => {
+    const modifications = COMPUTED.modifications?.map((each) => ({
+      ...each,
+      changes: [
+        ...each.changes,
+        { kind: 'updated' as const, item: 'E2', what: 'software' as const, from: '1.0', to: '1.1' },
+      ],
+    }));
+    const { schedule, change } = resultsOf({ ...COMPUTED, ...(modifications && { modifications }) });
+    expect([change.lines.length, schedule?.changesSinceWeighing]).toEqual([2, 1]);
+  });
+
   test('does not exist without a weighing or a baseline that says where the mass is', () => {
     const { baseline, ...bare } = COMPUTED;
     expect(resultsOf(bare).schedule).toBeUndefined();

@@ -10,27 +10,7 @@ import { reduceWeighing, type WeighingResult } from '../../../../worker/core/cal
 import type { Visit, Weighing } from '../../../../worker/core/record/visit.ts';
 import { readVisit } from '../read-visit.ts';
 import { seededRandom } from '../seeded-random.ts';
-
-type Draw = ReturnType<typeof seededRandom>;
-
-/** A weighing as it might have come out, had every quantity been elsewhere within what is known of it (JCGM 101, clause 6). */
-function drawn(weighing: Weighing, draw: Draw): Weighing {
-  const errors = new Map(weighing.scales.map(({ id, errorLimitKg }) => [id, draw.uniform(errorLimitKg)]));
-  const loose = (items: Weighing['itemsAboard']): NonNullable<Weighing['itemsAboard']> =>
-    (items ?? []).map((item) => ({ ...item, massKg: item.massKg + draw.uniform(item.massLimitKg ?? 0) }));
-  const points = weighing.points.map((point): Weighing['points'][number] => {
-    const stepKg = weighing.scales.find(({ id }) => id === point.scale)?.resolutionKg ?? 0;
-    const scatterKg = draw.normal(standardErrorOfMean(point.readingsKg));
-    const shiftKg = (errors.get(point.scale) ?? 0) + scatterKg;
-    return {
-      ...point,
-      armMm: point.armMm + draw.uniform(point.armLimitMm),
-      readingsKg: point.readingsKg.map((readingKg) => readingKg + shiftKg + draw.uniform(stepKg / 2)),
-      ...(point.tareKg !== undefined && { tareKg: point.tareKg + draw.uniform(stepKg / 2) }),
-    };
-  });
-  return { ...weighing, points, itemsAboard: loose(weighing.itemsAboard), itemsMissing: loose(weighing.itemsMissing) };
-}
+import { drawnWeighing } from './drawn-weighing.ts';
 
 function spreadOf(values: readonly number[]): number {
   const mean = meanOf(values);
@@ -72,7 +52,7 @@ describe('reduceWeighing() first-order uncertainty agrees with a Monte Carlo of 
       const { weighing } = visit;
       if (!weighing) throw new Error('the visit has a weighing');
       const draw = seededRandom(101);
-      const trials = Array.from({ length: TRIALS }, () => reduce(visit, drawn(weighing, draw)).empty);
+      const trials = Array.from({ length: TRIALS }, () => reduce(visit, drawnWeighing(weighing, draw)).empty);
       const { standard } = reduce(visit, weighing);
       expect(Math.abs(spreadOf(trials.map(({ massKg }) => massKg)) / standard.massKg - 1)).toBeLessThan(WITHIN);
       expect(Math.abs(spreadOf(trials.map(({ armMm }) => armMm)) / standard.armMm - 1)).toBeLessThan(WITHIN);

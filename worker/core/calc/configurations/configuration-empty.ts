@@ -8,7 +8,7 @@ import { configuredAircraft } from './configured.ts';
 
 export type { ConfigurationEmpty } from './configuration-result.ts';
 
-type Standing = NonNullable<Baseline['schedules']>[number];
+type Schedule = NonNullable<Baseline['schedules']>[number];
 
 interface Changes {
   along: EquipmentChange;
@@ -34,7 +34,7 @@ export function configurationEmpties(
     if (found || asking.has(configuration.id)) return found;
     const made = configuration.follows
       ? following(visit, configuration, baseOf(configuration, new Set([...asking, configuration.id])))
-      : standing(visit, configuration, changes);
+      : fromSchedule(visit, configuration, changes);
     if (made) known.set(configuration.id, made);
     return made;
   };
@@ -70,12 +70,12 @@ function following(
   });
 }
 
-function standing(
+function fromSchedule(
   visit: Visit,
   configuration: Configuration,
   { along, across }: Changes,
 ): ConfigurationEmpty | undefined {
-  const schedule = visit.baseline?.schedules?.find((each) => each.configuration === configuration.id);
+  const schedule = scheduleOf(visit, configuration);
   const before = schedule && emptyOfSchedule(schedule);
   if (!schedule || !before) return undefined;
   const converting = new Set(
@@ -95,7 +95,14 @@ function standing(
   });
 }
 
-function emptyOfSchedule(schedule: Standing): EmptyAircraft | undefined {
+/** Returns the valid schedule of a configuration: its own, or the baseline if that is of it and the visit worked on another. */
+function scheduleOf({ aircraft, baseline }: Visit, { id }: Configuration): Schedule | Baseline | undefined {
+  const own = baseline?.schedules?.find(({ configuration }) => configuration === id);
+  const isBefore = baseline?.configuration === id && aircraft.configuration?.id !== id;
+  return own ?? (isBefore ? baseline : undefined);
+}
+
+function emptyOfSchedule(schedule: Schedule | Baseline): EmptyAircraft | undefined {
   const { emptyMassKg: massKg, emptyMomentKgMm, emptyArmMm, emptyLateralArmMm, emptyLateralMomentKgMm } = schedule;
   if (emptyMomentKgMm === undefined && emptyArmMm === undefined) return undefined;
   const lateralKgMm =

@@ -14,7 +14,7 @@ export const ConfigurationEmpty = PlacedMass.extend({
   id: z.string(),
   name: z.string(),
   basis: ConfigurationBasis.describe(
-    'stands: as its own schedule says; changed: that schedule with the changes of this visit; follows: from another configuration',
+    'as its own schedule says; changed: that schedule with the changes of this visit; follows: from another configuration',
   ),
   /** Its own schedule, if it has one. */
   reference: orUndefined(z.string()),

@@ -9,6 +9,7 @@ import type {
   Visit,
   Weighing,
 } from '../../record/visit.ts';
+import { walkEquipment } from '../mass/equipment-steps.ts';
 
 // The lateral axis is the same computation over another coordinate: these functions return a visit, or an aircraft, whose
 // arms are its lateral arms, or a mixture of both. What has no lateral arm lies on the centre line; the release check
@@ -53,13 +54,22 @@ function turnedStation(station: Station, direction: Direction): Station {
 /** Returns the visit as seen across: its arms are the lateral arms, its moments the lateral moments. */
 export function acrossOf(visit: Visit): Visit {
   const { aircraft, baseline, asFound, modifications, weighing } = visit;
+  const { corrections, changes } = walkEquipment(visit);
+  // An item that moves keeps its lateral arm if the record states no other.
+  const listed = new Map([...corrections, ...changes].map(({ path, listed: item }) => [path.join('/'), item]));
+  const keptMm = (...path: (string | number)[]): number => listed.get(path.join('/'))?.lateralArmMm ?? 0;
   return {
     ...visit,
     aircraft: { ...turned(aircraft, ACROSS), levelAttitude: acrossAttitude(aircraft.levelAttitude) } satisfies Aircraft,
     ...(baseline && { baseline: acrossBaseline(baseline) }),
-    ...(asFound && { asFound: asFound.map(acrossLine) }),
+    ...(asFound && { asFound: asFound.map((line, index) => acrossLine(line, keptMm('asFound', index))) }),
     ...(modifications && {
-      modifications: modifications.map((each) => ({ ...each, changes: each.changes.map(acrossChange) })),
+      modifications: modifications.map((each, index) => ({
+        ...each,
+        changes: each.changes.map((change, step) =>
+          acrossChange(change, keptMm('modifications', index, 'changes', step)),
+        ),
+      })),
     }),
     ...(weighing && { weighing: acrossWeighing(weighing) }),
   };
@@ -82,11 +92,13 @@ function acrossBaseline(baseline: Baseline): Baseline {
   };
 }
 
-function acrossLine(line: AsFoundLine): AsFoundLine {
+function acrossLine(line: AsFoundLine, keptMm: number): AsFoundLine {
+  if (line.kind === 'different-mass') return { ...line, armMm: line.lateralArmMm ?? keptMm };
   return 'armMm' in line ? acrossItem(line) : line;
 }
 
-function acrossChange(change: Change): Change {
+function acrossChange(change: Change, keptMm: number): Change {
+  if (change.kind === 'relocated') return { ...change, armMm: change.lateralArmMm ?? keptMm };
   if (change.kind === 'replaced') return { ...change, by: acrossItem(change.by) };
   if (change.kind === 'exchanged') return { ...change, in: change.in.map((item) => acrossItem(item)) };
   return 'armMm' in change ? acrossItem(change) : change;

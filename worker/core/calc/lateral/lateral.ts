@@ -27,7 +27,7 @@ export function statesLateral({ aircraft, baseline, weighing }: Visit): boolean 
 /**
  * Returns the lateral centre of gravity after the visit, weighed or computed, by the rules of the longitudinal one.
  *
- * @returns undefined if the record has no lateral arm, or nothing that leads to an empty condition
+ * @returns undefined if the record has no lateral arm, or nothing from which an empty condition follows
  * @source common practice, no source: Y = Σ m·y / Σ m
  */
 export function lateralEmpty(

@@ -15,7 +15,7 @@ export type Side = 'forward' | 'aft';
  * a given total mass is a linear programme over a polymatroid, which the greedy order solves. With limits that cross,
  * the linear programme itself is solved.
  *
- * @returns an empty list if even the start is over the maximum mass
+ * @returns an empty list if even the start is over the maximum mass, or if no load meets every limit
  * @source greedy filling over a polymatroid: J. Edmonds, 1970, from memory; checked against every corner by
  *   tests/core/calc/loading/extremes.test.ts
  */
@@ -51,7 +51,8 @@ function filledInOrder(
 function solved({ start, startLoad, variables, groups, maximumMassKg }: LoadSpace, direction: 1 | -1): Loading[] {
   const row = (weights: (station: string) => number, bound: number) => ({
     coefficients: variables.map(({ station }) => weights(station)),
-    bound: Math.max(0, bound),
+    // A limit that the start meets exactly may be exceeded by binary rounding.
+    bound: isAtMost(-bound, 0) ? Math.max(0, bound) : bound,
   });
   const line = cheapestLine({
     upper: variables.map(({ maximumKg }) => maximumKg),

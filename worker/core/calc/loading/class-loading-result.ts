@@ -22,9 +22,9 @@ export const CockpitLimit = z.object({
 });
 export type CockpitLimit = z.infer<typeof CockpitLimit>;
 
-/** Least and greatest mass of the pilot in one state; undefined if no mass is allowed. */
+/** Min. and max. mass of the pilot in one state; undefined if no mass is allowed. */
 export const CockpitLoad = z.object({
-  state: z.string().describe('Name in the record; empty for the aircraft as it stands'),
+  state: z.string().describe('Name in the record; empty for the aircraft without a named state'),
   least: CockpitLimit.optional(),
   most: CockpitLimit.optional(),
 });

@@ -1,8 +1,9 @@
-import type { Aircraft } from '../../record/visit.ts';
-import { isAtLeast } from '../numbers/limit-met.ts';
+import type { Aircraft, Station } from '../../record/visit.ts';
+import { isAtLeast, isAtMost } from '../numbers/limit-met.ts';
 import type { CockpitLimit, CockpitLoad } from './class-loading-result.ts';
 import type { Envelope } from './envelope.ts';
 import { loadingExtremes } from './extremes.ts';
+import { usableFuel } from './fuel.ts';
 import { type LoadSpaceOptions, loadStationsOf, type Restriction } from './load-space.ts';
 
 /** Step of the search and final resolution, in kg. */
@@ -10,10 +11,10 @@ const STEP_KG = 1;
 const CLOSE_KG = 1e-6;
 
 /**
- * Returns the least and the greatest mass of a pilot alone, for each state that the record names, or for the aircraft as it
- * stands: inside the envelope whatever the tanks hold, and within every limit of mass.
+ * Returns the min. and max. mass of a pilot alone, for each state that the record names, or for the aircraft without one:
+ * inside the envelope for every content of the tanks, and within every limit of mass.
  *
- * @source common practice, no source; the closed form is held against it by tests/core/calc/loading/cockpit-loads.test.ts
+ * @source common practice, no source; the closed form agrees with it in tests/core/calc/loading/cockpit-loads.test.ts
  */
 export function cockpitLoads(aircraft: Aircraft, options: LoadSpaceOptions, envelope: Envelope): CockpitLoad[] {
   const states = aircraft.cockpitStates ?? [{ name: '', loads: [] }];
@@ -30,22 +31,27 @@ function rangeOf(
   state: Readonly<Record<string, number>>,
 ): Pick<CockpitLoad, 'least' | 'most'> {
   const pilot = loadStationsOf(aircraft).find(({ kind }) => kind === 'pilot');
-  if (!pilot) return {};
-  const [least, most] = [pilot.minimumMassKg ?? 0, pilot.maximumMassKg];
+  const isOver = aircraft.stations.some((station) => !isAtMost(state[station.id] ?? 0, mostOn(station)));
+  if (!pilot || isOver) return {};
+  const [fromKg, toKg] = [pilot.minimumMassKg ?? 0, pilot.maximumMassKg];
   const isAllowed = (of: Aircraft, pilotKg: number): boolean => {
     const restriction = restrictionOf(of, state, { [pilot.id]: pilotKg });
     const extremes = loadingExtremes(of, { ...options, restriction }, envelope);
     return extremes?.margins.every(({ margin }) => isAtLeast(margin, 0)) ?? false;
   };
-  let first = least;
-  while (first < most && !isAllowed(aircraft, first)) first = Math.min(first + STEP_KG, most);
+  let first = fromKg;
+  while (first < toKg && !isAllowed(aircraft, first)) first = Math.min(first + STEP_KG, toKg);
   if (!isAllowed(aircraft, first)) return {};
-  const lowest = first === least ? least : boundaryOf((kg) => isAllowed(aircraft, kg), first, first - STEP_KG);
-  const highest = isAllowed(aircraft, most) ? most : boundaryOf((kg) => isAllowed(aircraft, kg), lowest, most);
+  const lowest = first === fromKg ? fromKg : boundaryOf((kg) => isAllowed(aircraft, kg), first, first - STEP_KG);
+  const highest = isAllowed(aircraft, toKg) ? toKg : boundaryOf((kg) => isAllowed(aircraft, kg), lowest, toKg);
   return {
-    least: { kg: lowest, governedBy: lowest > least ? 'envelope' : 'seat' },
-    most: { kg: highest, governedBy: highest >= most ? 'seat' : whyMost(aircraft, isAllowed, highest) },
+    least: { kg: lowest, governedBy: lowest > fromKg ? 'envelope' : 'seat' },
+    most: { kg: highest, governedBy: highest >= toKg ? 'seat' : whyMost(aircraft, isAllowed, highest) },
   };
+}
+
+function mostOn(station: Station): number {
+  return 'capacityL' in station ? usableFuel(station, station.capacityL).massKg : station.maximumMassKg;
 }
 
 /** A limit governs if a little more is allowed without it. */

@@ -12,7 +12,7 @@ export interface LimitPiece {
   toMm: number;
 }
 
-/** What the lower edge of an envelope is: a true least mass, or only the end of the manufacturer’s drawing. */
+/** What the lower edge of an envelope is: a true min. mass, or only the end of the manufacturer’s drawing. */
 export type LowerEdge = 'limit' | 'end-of-drawing';
 
 /** Forward and aft limits of an envelope over mass. */

@@ -45,7 +45,7 @@ export function fuelArmMm(tank: TankStation, contentL: number): number {
  * Returns the arm in mm at which a little more fuel in a tank acts: the slope of its moment, d(V·arm)/dV. On a line of the
  * table, the mean of the slopes on both sides.
  *
- * @source definition of the moment; the table is linear between its lines
+ * @source definition of a moment; the table is linear between its lines
  */
 export function fuelErrorArmMm(tank: TankStation, contentL: number): number {
   const { armByVolume, capacityL } = tank;
@@ -84,52 +84,59 @@ export function fullFuelKg(aircraft: LoadedAircraft): number {
   return tanksOf(aircraft).reduce((sum, tank) => sum + usableFuel(tank, tank.capacityL).massKg, 0);
 }
 
-/** Error of all chords together that is sought, in mm of the aircraft’s centre of gravity, and the most pieces. */
-const CHORDS = { errorMm: 0.04, together: 1200 } as const;
-
-export interface ChordOptions {
-  /** Tanks with a table of arms. */
-  tabledTanks: number;
-  /** Mass of the lightest aircraft that the error is felt in. */
-  aircraftKg: number;
+/** A straight line between the moments of a tank at two contents, and how far the moment of its table lies off it. */
+export interface Chord {
+  fromL: number;
+  toL: number;
+  /** How far the moment lies below the line, and above it, in kg·mm. */
+  belowKgMm: number;
+  aboveKgMm: number;
+  /** Content at which the moment lies furthest off, or the bend next to it. */
+  splitL: number;
 }
 
 /**
- * Returns contents in l, rising from unusable to full, between which the moment of a tank is taken as linear.
+ * Returns a chord of the moment of a tank.
  *
- * A tank with one arm needs only its ends. With a table the arm is linear between the table’s own lines, so the moment
- * is a parabola there: M = ρ·(a·V + b·V²). A chord over ΔV misses it by at most ρ·|b|·ΔV²/4. Each line of the table
- * is one of the contents, and the chords between are as many as the error needs.
+ * The arm is linear between the lines of a table, so its moment is a parabola there: M = ρ·(a·V + b·V²), off a chord over
+ * ΔV by up to ρ·|b|·ΔV²/4. Over lines of the table the moment bends, and is furthest off at a bend or where a parabola
+ * runs in the direction of the chord.
  *
- * @source our own derivation, in this comment; checked by tests/core/calc/loading/bends.test.ts
+ * @source our own derivation, in this comment; checked by tests/core/calc/loading/fuel.test.ts
  */
-export function tankLines(tank: TankStation, { tabledTanks, aircraftKg }: ChordOptions): number[] {
-  const { capacityL, armByVolume, densityKgPerL } = tank;
-  const fromL = unusableOf(tank);
-  if (!armByVolume) return [fromL, Math.max(fromL, capacityL)];
-  const lines = bendsOf(tank);
-  const allPieces = Math.max(1, Math.floor(CHORDS.together ** (1 / tabledTanks)));
-  // Many tables with many lines: too many pieces to combine, so chords pass over some lines.
-  if (lines.length - 1 > allPieces) return evenly(fromL, lines.at(-1) ?? fromL, allPieces);
-  const most = Math.max(1, Math.floor(allPieces / Math.max(1, lines.length - 1)));
-  const allowed = (CHORDS.errorMm / tabledTanks) * Math.max(aircraftKg, 1);
-  return [
-    fromL,
-    ...lines.slice(1).flatMap((toL, index) => {
-      const beginL = lines[index] ?? fromL;
-      const spanL = toL - beginL;
-      const bend = spanL > 0 ? Math.abs(fuelArmMm(tank, toL) - fuelArmMm(tank, beginL)) / spanL : 0;
-      const chords = Math.min(
-        most,
-        Math.max(1, Math.ceil(Math.sqrt((densityKgPerL * bend * spanL ** 2) / 4 / allowed))),
-      );
-      return Array.from({ length: chords }, (_, step) => beginL + (spanL * (step + 1)) / chords);
-    }),
-  ];
+export function chordOf(tank: TankStation, fromL: number, toL: number): Chord {
+  const chord: Chord = { fromL, toL, belowKgMm: 0, aboveKgMm: 0, splitL: (fromL + toL) / 2 };
+  if (!tank.armByVolume || !(toL > fromL)) return chord;
+  const momentAt = (contentL: number): number => tankContent(tank, contentL).momentKgMm;
+  const [begin, end] = [momentAt(fromL), momentAt(toL)];
+  const slope = (end - begin) / (toL - fromL);
+  const bends = bendsOf(tank).filter((at) => at > fromL && at < toL);
+  const tried = [fromL, ...bends, toL].flatMap((at, index, all) => [
+    at,
+    ...turningIn(tank, slope, all[index - 1] ?? at, at),
+  ]);
+  let furthest = 0;
+  for (const at of tried) {
+    const off = momentAt(at) - begin - slope * (at - fromL);
+    chord.belowKgMm = Math.max(chord.belowKgMm, -off);
+    chord.aboveKgMm = Math.max(chord.aboveKgMm, off);
+    if (Math.abs(off) > furthest) [furthest, chord.splitL] = [Math.abs(off), at];
+  }
+  // Pieces between two bends have the simplest shape, so a bend is split at first.
+  const { splitL } = chord;
+  const nearest = bends.sort((a, b) => Math.abs(a - splitL) - Math.abs(b - splitL))[0];
+  return { ...chord, splitL: nearest ?? splitL };
 }
 
-const evenly = (fromL: number, toL: number, pieces: number): number[] =>
-  Array.from({ length: pieces + 1 }, (_, step) => fromL + ((toL - fromL) * step) / pieces);
+/** The content within a piece of a table at which the moment of a tank rises as a chord does; none if it is no parabola. */
+function turningIn(tank: TankStation, slope: number, fromL: number, toL: number): number[] {
+  if (!(toL > fromL)) return [];
+  const perL = (fuelArmMm(tank, toL) - fuelArmMm(tank, fromL)) / (toL - fromL);
+  if (perL === 0) return [];
+  // d(ρ·V·arm)/dV = ρ·(arm + V·b), and arm = arm₁ + b·(V − V₁)
+  const at = (slope / tank.densityKgPerL - fuelArmMm(tank, fromL) + perL * fromL) / (2 * perL);
+  return at > fromL && at < toL ? [at] : [];
+}
 
 /**
  * Returns the contents in l at which the moment of a tank bends, from unusable to full: the lines of its table.

@@ -1,5 +1,8 @@
 import type { LoadedAircraft, WaterStation } from '../../record/visit.ts';
+import { isAtMost } from '../numbers/limit-met.ts';
+import { tanksAndWaterOf, usableFuel } from './fuel.ts';
 import { massLimitsOf } from './mass-limits.ts';
+import { matchedRows } from './matched-rows.ts';
 import type { Group } from './space.ts';
 
 /** Limits of a set of loads: either the condition of each conditional limit is not met, or the limit holds. */
@@ -12,7 +15,7 @@ export interface JointLimits {
 
 /**
  * Conditions that are followed one by one: each doubles the sets of loads. Further conditional limits are left out of
- * the extremes, which is the safe side; a single loading is always held against all of them.
+ * the extremes, which is the safe side; a single loading is always compared with all of them.
  */
 const MAX_CONDITIONS = 6;
 
@@ -35,6 +38,7 @@ export function jointLimits(aircraft: LoadedAircraft, emptyKg: number): JointLim
     ...statedLimits(aircraft),
     ...massLimitsOf(aircraft).map(({ stations, maximumKg }) => plain(stations, maximumKg - emptyKg)),
     ...matchedLimits(aircraft),
+    ...leastMass(aircraft, emptyKg),
   ];
   const hasExternal = aircraft.stations.some(({ kind }) => kind === 'external');
   const { maximumMassKg, maximumMassWithExternalLoadKg } = aircraft;
@@ -68,15 +72,28 @@ function statedLimits({ loadingLimits = [] }: LoadedAircraft): Group[] {
   return loadingLimits.filter(({ when }) => !when).map(({ stations, maximumMassKg }) => plain(stations, maximumMassKg));
 }
 
+/** The aircraft is not below its minimum flying mass, even without usable fuel: its other load is at least the rest. */
+function leastMass({ stations, minimumMassKg = 0 }: LoadedAircraft, emptyKg: number): Group[] {
+  if (isAtMost(minimumMassKg, emptyKg)) return [];
+  const load = stations.filter(({ kind }) => kind !== 'fuel');
+  return [{ weights: new Map(load.map(({ id }) => [id, -1])), maximumKg: emptyKg - minimumMassKg }];
+}
+
 /**
- * Returns the limits of matched ballast: never more than the table allows for the water aboard. A table that is not
- * concave is taken by its upper hull, which is the safe side for extremes.
+ * Returns the limits of matched ballast: never more than the table allows for the water aboard, none without water, and
+ * beyond the table what its last line allows. A table that is not concave is taken by its upper hull, which is the safe
+ * side for extremes.
  */
-function matchedLimits({ stations }: LoadedAircraft): Group[] {
-  return stations
+function matchedLimits(aircraft: LoadedAircraft): Group[] {
+  const mostKg = new Map(tanksAndWaterOf(aircraft).map((tank) => [tank.id, usableFuel(tank, tank.capacityL).massKg]));
+  return aircraft.stations
     .filter((station): station is WaterStation => station.kind === 'water' && station.matched !== undefined)
     .flatMap(({ id, matched }) => {
-      const hull = upperHull((matched?.table ?? []).map(({ massKg, ballastKg }) => [massKg, ballastKg] as const));
+      const rows = matchedRows(matched?.table ?? []);
+      const fullKg = (matched?.to ?? []).reduce((sum, tank) => sum + (mostKg.get(tank) ?? 0), 0);
+      const last = rows.at(-1);
+      const beyond = last && last.massKg < fullKg ? [{ ...last, massKg: fullKg }] : [];
+      const hull = upperHull([...rows, ...beyond].map(({ massKg, ballastKg }) => [massKg, ballastKg] as const));
       return hull.slice(1).map(([toKg, toBallastKg], index): Group => {
         const [fromKg, fromBallastKg] = hull[index] ?? [0, 0];
         const slope = toKg > fromKg ? (toBallastKg - fromBallastKg) / (toKg - fromKg) : 0;

@@ -95,12 +95,13 @@ function placesOf(aircraft: LoadedAircraft, emptyKg: number, filling: Filling): 
   return { kg, governedBy: isAtLeast(kg, alone) ? 'places' : 'joint-limits' };
 }
 
-/** Limits of the whole mass are allowances of their own; here only those count that join stations. */
+/** Limits of the whole mass are separate allowances; here only those count that join stations. */
 const withoutMassLimits = (aircraft: LoadedAircraft): LoadedAircraft => ({
   ...aircraft,
   maximumZeroFuelMassKg: undefined,
   maximumLandingMassKg: undefined,
   maximumMassWithExternalLoadKg: undefined,
+  minimumMassKg: undefined,
 });
 
 /** Negative if what is aboard already exceeds a limit. */
@@ -139,7 +140,7 @@ function everywhere(aircraft: LoadedAircraft): Filling {
   return { fills: [...loadPlaces(aircraft), ...tanks], aboard: new Map() };
 }
 
-/** A load outside that may go beyond the maximum mass is no part of the useful load. */
+/** A load outside that may go beyond the maximum mass does not count to the useful load. */
 function loadPlaces(aircraft: LoadedAircraft): Filling['fills'] {
   return loadStationsOf(aircraft)
     .filter(({ kind }) => kind !== 'external' || aircraft.maximumMassWithExternalLoadKg === undefined)

@@ -49,7 +49,7 @@ export interface LoadingSheet {
   proposals: GroupProposal[];
   /** Positions of hang point or attachment; undefined if the record has no table. */
   suspension: SuspensionTable | undefined;
-  /** Least and greatest cockpit load of each state; empty unless the class asks for them. */
+  /** Min. and max. cockpit load of each state; empty unless the class has them. */
   cockpitLoads: CockpitLoad[];
   categories: CategorySheet[];
 }

@@ -1,4 +1,6 @@
-/** Σ coefficientᵢ · xᵢ ≤ bound, where bound ≥ 0. */
+import { eliminate, feasibleAtLowestMass, NO_BOUND, type Simplex, solutionOf } from './simplex.ts';
+
+/** Σ coefficientᵢ · xᵢ ≤ bound. */
 export interface Row {
   coefficients: readonly number[];
   bound: number;
@@ -12,16 +14,16 @@ export interface MassProgramme {
   rows: readonly Row[];
 }
 
-const NO_BOUND = Number.POSITIVE_INFINITY;
 const CLOSE = 1e-12;
 
 /**
- * Returns the masses with the least total cost at each total mass: corners of a line along which the total mass rises from
- * nothing to its maximum, and between which every mass changes linearly.
+ * Returns the masses with the min. total cost at each total mass: corners of a line along which the total mass rises from
+ * its minimum to its maximum, and between which every mass changes linearly.
  *
- * The simplex method with bounded variables maximises λ·Σx − Σcost·x. Nothing is best for λ → −∞; as λ rises, each pivot
- * is the next corner of the convex line.
+ * The simplex method with bounded variables maximises λ·Σx − Σcost·x. The lowest mass is best for λ → −∞; as λ rises, each
+ * pivot is the next corner of the convex line.
  *
+ * @returns an empty list if no masses meet all rows
  * @source parametric linear programming (S. Gass, T. Saaty, 1955), from memory; checked against every corner by
  *   tests/core/calc/loading/crossing-limits.test.ts
  */
@@ -34,80 +36,67 @@ export function cheapestLine({ upper, costs, rows }: MassProgramme): number[][] 
     ),
   );
   const basis = rows.map((_, row) => size + row);
-  const values = rows.map(({ bound }) => bound);
-  const bounds = Array.from({ length: width }, (_, column) => upper[column] ?? NO_BOUND);
-  const isUp = new Array<boolean>(width).fill(false);
-  const gainOfMass = Array.from({ length: width }, (_, column) => (column < size ? 1 : 0));
-  const gainOfCost = Array.from({ length: width }, (_, column) => costs[column] ?? 0);
-  const lines = [...table, gainOfMass, gainOfCost];
-
-  const solution = (): number[] => {
-    const x = Array.from({ length: size }, (_, column) => (isUp[column] ? (upper[column] ?? 0) : 0));
-    for (const [row, column] of basis.entries()) if (column < size) x[column] = values[row] ?? 0;
-    return x;
+  const simplex: Simplex = {
+    size,
+    table,
+    basis,
+    values: rows.map(({ bound }) => bound),
+    bounds: Array.from({ length: width }, (_, column) => upper[column] ?? NO_BOUND),
+    isUp: new Array<boolean>(width).fill(false),
+    isBasic: new Set(basis),
+    gainOfMass: Array.from({ length: width }, (_, column) => (column < size ? 1 : 0)),
+    gainOfCost: Array.from({ length: width }, (_, column) => costs[column] ?? 0),
   };
-
-  const corners = [solution()];
-  const isBasic = new Set(basis);
+  if (!feasibleAtLowestMass(simplex)) return [];
+  const corners = [solutionOf(simplex)];
   for (let step = 0; step < 40 * (width + 1); step++) {
-    const entering = nextColumn(gainOfMass, gainOfCost, isUp, isBasic, bounds);
+    const entering = nextColumn(simplex);
     if (entering === undefined) break;
-    const direction = isUp[entering] ? -1 : 1;
-    let [room, leaving, leavesUp] = [bounds[entering] ?? NO_BOUND, -1, false];
-    for (const [row, line] of table.entries()) {
-      const rate = direction * (line[entering] ?? 0);
-      if (Math.abs(rate) <= CLOSE) continue;
-      const top = bounds[basis[row] ?? 0] ?? NO_BOUND;
-      const most = Math.max(0, rate > 0 ? (values[row] ?? 0) / rate : (top - (values[row] ?? 0)) / -rate);
-      if (most < room) [room, leaving, leavesUp] = [most, row, rate < 0];
-    }
+    const room = enter(simplex, entering);
     if (room === NO_BOUND) break;
-    for (const [row, line] of table.entries())
-      values[row] = (values[row] ?? 0) - direction * room * (line[entering] ?? 0);
-    if (leaving < 0) {
-      isUp[entering] = !isUp[entering];
-    } else {
-      const left = basis[leaving] ?? 0;
-      values[leaving] = direction > 0 ? room : (bounds[entering] ?? 0) - room;
-      isUp[left] = leavesUp;
-      isUp[entering] = false;
-      basis[leaving] = entering;
-      isBasic.delete(left);
-      isBasic.add(entering);
-      eliminate(lines, leaving, entering);
-    }
-    if (room > 0) corners.push(solution());
+    if (room > 0) corners.push(solutionOf(simplex));
   }
   return corners;
 }
 
 /** Returns the column that gains first as the value of mass rises; undefined if none does. */
-function nextColumn(
-  gainOfMass: readonly number[],
-  gainOfCost: readonly number[],
-  isUp: readonly boolean[],
-  isBasic: ReadonlySet<number>,
-  bounds: readonly number[],
-): number | undefined {
-  let [best, least] = [undefined as number | undefined, NO_BOUND];
+function nextColumn({ gainOfMass, gainOfCost, isUp, isBasic, bounds }: Simplex): number | undefined {
+  let [best, first] = [undefined as number | undefined, NO_BOUND];
   for (let column = 0; column < gainOfMass.length; column++) {
     const mass = gainOfMass[column] ?? 0;
     if (isBasic.has(column) || bounds[column] === 0 || (isUp[column] ? mass >= -CLOSE : mass <= CLOSE)) continue;
     const at = (gainOfCost[column] ?? 0) / mass;
-    if (at < least) [best, least] = [column, at];
+    if (at < first) [best, first] = [column, at];
   }
   return best;
 }
 
-/** Makes a column the unit vector of a row, by Gauss and Jordan. */
-function eliminate(lines: readonly number[][], pivotRow: number, column: number): void {
-  const pivotLine = lines[pivotRow] ?? [];
-  const pivot = pivotLine[column] ?? 1;
-  for (let index = 0; index < pivotLine.length; index++) pivotLine[index] = (pivotLine[index] ?? 0) / pivot;
-  for (const [row, line] of lines.entries()) {
-    const factor = line[column] ?? 0;
-    if (row === pivotRow || factor === 0) continue;
-    for (let index = 0; index < line.length; index++)
-      line[index] = (line[index] ?? 0) - factor * (pivotLine[index] ?? 0);
+/** Moves a column from its bound as far as the rows allow; returns how far. */
+function enter(simplex: Simplex, entering: number): number {
+  const { table, basis, values, bounds, isUp, isBasic } = simplex;
+  const direction = isUp[entering] ? -1 : 1;
+  let [room, leaving, leavesUp] = [bounds[entering] ?? NO_BOUND, -1, false];
+  for (const [row, line] of table.entries()) {
+    const rate = direction * (line[entering] ?? 0);
+    if (Math.abs(rate) <= CLOSE) continue;
+    const top = bounds[basis[row] ?? 0] ?? NO_BOUND;
+    const most = Math.max(0, rate > 0 ? (values[row] ?? 0) / rate : (top - (values[row] ?? 0)) / -rate);
+    if (most < room) [room, leaving, leavesUp] = [most, row, rate < 0];
   }
+  if (room === NO_BOUND) return room;
+  for (const [row, line] of table.entries())
+    values[row] = (values[row] ?? 0) - direction * room * (line[entering] ?? 0);
+  if (leaving < 0) {
+    isUp[entering] = !isUp[entering];
+    return room;
+  }
+  const left = basis[leaving] ?? 0;
+  values[leaving] = direction > 0 ? room : (bounds[entering] ?? 0) - room;
+  isUp[left] = leavesUp;
+  isUp[entering] = false;
+  basis[leaving] = entering;
+  isBasic.delete(left);
+  isBasic.add(entering);
+  eliminate(simplex, leaving, entering);
+  return room;
 }

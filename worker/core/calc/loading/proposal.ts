@@ -12,7 +12,7 @@ const CLOSE_KG = 1e-4;
 const MAX_GROUPS = 14;
 
 /**
- * Returns joint limits, each of which by itself would keep every permitted loading inside the envelope: the greatest
+ * Returns joint limits, each of which alone would keep every permitted loading inside the envelope: the max.
  * total of one group of places. Empty if every loading is inside already, or if no single group helps.
  *
  * @source our own search; each result is checked by the exact extremes with that limit

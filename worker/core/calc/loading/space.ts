@@ -14,8 +14,8 @@ export interface Group {
 }
 
 /**
- * One linear piece of all loads of an aircraft: a start and the masses that may be added. A tank with a table of arms
- * adds several pieces, one for each segment of its content; a limit with a condition adds two.
+ * One set of loads of an aircraft, linear in mass and moment: a start and the masses that may be added. A limit with a
+ * condition adds a second set. Tanks with a table of arms are followed by chords, and a set can be halved until they fit.
  */
 export interface LoadSpace {
   start: MassMoment;
@@ -26,6 +26,11 @@ export interface LoadSpace {
   maximumMassKg: number;
   /** Whether every two groups are nested or disjoint, so that filling in the order of arms is exact. */
   isLaminar: boolean;
+  /** How far the moment of a load may lie below that of the chords, and above it, in kg·mm. */
+  belowKgMm: number;
+  aboveKgMm: number;
+  /** Returns the two halves of the set, split at the worst chord. */
+  halves: () => LoadSpace[];
 }
 
 /** Whether all weights are 1, and every two groups are nested or disjoint: the condition under which filling in order is exact. */

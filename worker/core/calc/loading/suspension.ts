@@ -37,7 +37,7 @@ export function suspensionTable(
       .map(({ name }) => name);
     return { persons, eachKg, decidesKg, positions };
   };
-  // Beside the front occupant nobody counts, so two rows for one mass would say the same.
+  // Only the front occupant counts, so two rows for one mass would say the same.
   const crews = suspension.by === 'front-occupant' || seats.length < 2 ? [1] : [1, 2];
   return {
     by: suspension.by,

@@ -11,6 +11,7 @@ import { isSeat, loadStationsOf } from './load-space.ts';
 import type { ExceededLimit, Margin, RefusedLoading } from './loading-result.ts';
 import { worstMargins } from './margin.ts';
 import { type MassLimit, massLimitsOf } from './mass-limits.ts';
+import { matchedRows } from './matched-rows.ts';
 
 export type { ExceededLimit } from './loading-result.ts';
 
@@ -99,7 +100,7 @@ function overMatched(aircraft: LoadedAircraft, load: Loading['load']): Over | un
   for (const { id, matched } of waterTanksOf(aircraft)) {
     if (!matched) continue;
     const allowedKg = interpolate(
-      matched.table,
+      matchedRows(matched.table),
       sumOf(load, matched.to),
       (row) => row.massKg,
       (row) => row.ballastKg,

@@ -4,7 +4,7 @@ import type { ProductKind } from '../product.ts';
 
 /** What follows from the class of an aircraft. Sense and limits of a type are never here: the record states them. */
 export interface ClassData {
-  /** Products with a log book or a card of their own, besides the airframe. */
+  /** Products with a separate log book or card, besides the airframe. */
   products: readonly ProductKind[];
   /** Controls that an aircraft of the class can have. */
   axes: readonly ControlAxis[];
@@ -12,15 +12,15 @@ export interface ClassData {
   canHaveFuel: boolean;
   canHaveOil: boolean;
   /** Limits that a record must have. */
-  owes: {
+  requires: {
     /** Longitudinal envelope. */
     envelope: boolean;
     /** Lateral schedule and limits, or the statement that the manual has none. */
     lateral: boolean;
   };
-  /** What is computed in place of an envelope, or beside it. */
+  /** What is computed in place of an envelope, or in addition to it. */
   computes: readonly ('hang-position' | 'attachment' | 'cockpit-load' | 'hang-angle' | 'both-axes')[];
-  /** Cautions for whoever flies it, each a sentence. */
+  /** Cautions for the pilot, each a sentence. */
   cautions: readonly Message[];
 }
 

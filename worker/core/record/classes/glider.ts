@@ -4,7 +4,7 @@ import { type ClassData, GROUND_AXES, SURFACE_AXES } from './class-data.ts';
 /**
  * Glider without an engine.
  *
- * Read: least cockpit load, ballast, water and non-lifting parts in flight and maintenance manuals (see the published
+ * Read: min. cockpit load, ballast, water and non-lifting parts in flight and maintenance manuals (see the published
  * cases). From memory: which meters and cards are usual.
  */
 export const glider: ClassData = {
@@ -12,7 +12,7 @@ export const glider: ClassData = {
   axes: [...SURFACE_AXES, 'tow-release', 'dump-valve', ...GROUND_AXES, 'other'],
   canHaveFuel: false,
   canHaveOil: false,
-  owes: { envelope: true, lateral: false },
+  requires: { envelope: true, lateral: false },
   computes: ['cockpit-load'],
   cautions: [m.class_leastCockpitLoad, m.class_waterSymmetric],
 };

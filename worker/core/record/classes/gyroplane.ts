@@ -6,14 +6,14 @@ import { type ClassData, ENGINE_AXES, GROUND_AXES } from './class-data.ts';
  *
  * Read: the hang test (FAA rotorcraft handbook), weighing with the rotor head vertical and the ranges of seats (manuals, see
  * the published cases). From memory: the rest. No published hang angle with figures was found: a computation by another
- * method stands in its place in the tests.
+ * method takes its place in the tests.
  */
 export const gyroplane: ClassData = {
   products: ['rotor', 'rotor-head', 'engine', 'motor', 'propeller', 'battery'],
   axes: ['cyclic', 'pedals', 'rudder', 'trim', 'pre-rotator', 'rotor-brake', ...ENGINE_AXES, ...GROUND_AXES, 'other'],
   canHaveFuel: true,
   canHaveOil: true,
-  owes: { envelope: false, lateral: false },
+  requires: { envelope: false, lateral: false },
   computes: ['hang-angle'],
   cautions: [m.class_neverPushOver, m.class_clearOfRotor],
 };

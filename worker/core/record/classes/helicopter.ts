@@ -16,7 +16,7 @@ export const helicopter: ClassData = {
   ],
   canHaveFuel: true,
   canHaveOil: true,
-  owes: { envelope: true, lateral: true },
+  requires: { envelope: true, lateral: true },
   computes: ['both-axes'],
   cautions: [m.class_checkZeroFuel, m.class_clearOfBothRotors],
 };

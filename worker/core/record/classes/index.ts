@@ -22,13 +22,13 @@ const CLASS_DATA: Readonly<Record<AircraftClass, ClassData>> = {
   helicopter,
 };
 
-/** An aircraft whose record does not state its class: everything is possible, and the envelope is owed as it always was. */
+/** An aircraft whose record does not state its class: everything is possible, and the envelope is required, as before classes. */
 const UNSTATED: ClassData = {
   products: PRODUCTS,
   axes: AXES,
   canHaveFuel: true,
   canHaveOil: true,
-  owes: { envelope: true, lateral: false },
+  requires: { envelope: true, lateral: false },
   computes: [],
   cautions: [],
 };

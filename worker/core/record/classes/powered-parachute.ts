@@ -12,7 +12,7 @@ export const poweredParachute: ClassData = {
   axes: ['canopy-steering', ...ENGINE_AXES, ...GROUND_AXES, 'other'],
   canHaveFuel: true,
   canHaveOil: true,
-  owes: { envelope: false, lateral: false },
+  requires: { envelope: false, lateral: false },
   computes: ['attachment'],
   cautions: [m.class_canopyMatchesMass, m.class_canopyHotEngine],
 };

@@ -3,7 +3,7 @@ import { type ClassData, ENGINE_AXES } from './class-data.ts';
 import { glider } from './glider.ts';
 
 /**
- * Glider with an engine or a motor of its own.
+ * Glider with its own engine or motor.
  *
  * Read: what the mass of the non-lifting parts includes, and how an extended engine moves the centre of gravity (flight
  * manuals, see the published cases). From memory: the rest.

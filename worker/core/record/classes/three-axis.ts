@@ -11,7 +11,7 @@ export const threeAxis: ClassData = {
   axes: [...SURFACE_AXES, 'tow-release', ...ENGINE_AXES, ...GROUND_AXES, 'other'],
   canHaveFuel: true,
   canHaveOil: true,
-  owes: { envelope: true, lateral: false },
+  requires: { envelope: true, lateral: false },
   computes: [],
   cautions: [],
 };

@@ -12,7 +12,7 @@ export const weightShift: ClassData = {
   axes: ['weight-shift', 'trim', ...ENGINE_AXES, ...GROUND_AXES, 'tow-release', 'other'],
   canHaveFuel: true,
   canHaveOil: true,
-  owes: { envelope: false, lateral: false },
+  requires: { envelope: false, lateral: false },
   computes: ['hang-position'],
   cautions: [m.class_trikeMatchesWing, m.class_checkBattens],
 };

@@ -31,7 +31,7 @@ class Compiler {
     this.#categories = categories;
   }
 
-  /** @param counted the value that `#` stands for */
+  /** @param counted the value printed for `#` */
   tokens(tokens: readonly Token[], counted: string | undefined): string {
     const parts = tokens.map((token) => this.#token(token, counted));
     return parts.length === 0 ? '""' : parts.join(' + ');

@@ -11,7 +11,9 @@ export const negligibleChange: Rule = {
   remedy: m.negligibleChange_remedy,
   source: read('AC 43.13-1B para 10-2c'),
   check: (input) => {
-    const { lines, massKg } = input.results.change;
+    const { massKg } = input.results.change;
+    // An update in place changes no mass, so that there is nothing to neglect.
+    const lines = input.results.change.lines.filter(({ kind }) => kind !== 'updated');
     const limitKg = input.regime.negligibleMassKg.value;
     const limitPercent = input.regime.negligibleMacPercent.value;
     const shiftPercent = shiftPercentMac(input);

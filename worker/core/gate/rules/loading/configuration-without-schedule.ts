@@ -6,7 +6,7 @@ import { PRACTICE, type Rule } from '../../rule.ts';
 export const configurationWithoutSchedule: Rule = {
   code: 'CONFIGURATION_WITHOUT_SCHEDULE',
   severity: 'blocks',
-  meaning: 'A configuration has neither a schedule of its own nor a way from another',
+  meaning: 'A configuration has neither its own schedule nor a kit that derives it from another',
   remedy: m.configurationWithoutSchedule_remedy,
   source: PRACTICE,
   check: ({ visit, results }) =>

@@ -12,7 +12,7 @@ export const envelopeMissing: Rule = {
   source: read('FAA-H-8083-1B (weight-shift aircraft alone have no such range)'),
   check: ({ visit }) => {
     const { aircraft } = visit;
-    if (statesEnvelope(aircraft) || !classDataOf(aircraft).owes.envelope) return undefined;
+    if (statesEnvelope(aircraft) || !classDataOf(aircraft).requires.envelope) return undefined;
     return {
       path: ['aircraft', 'envelope'],
       sentence: said(m.envelopeMissing_recordGivesNoMass),

@@ -6,12 +6,12 @@ import { type Rule, read } from '../../rule.ts';
 export const lateralLimitsMissing: Rule = {
   code: 'LATERAL_LIMITS_MISSING',
   severity: 'blocks',
-  meaning: 'The class owes a lateral schedule, and the record has neither limits nor the statement that there are none',
+  meaning: 'The class has lateral limits, and the record states neither them nor that the manual has none',
   remedy: m.lateralLimitsMissing_remedy,
   source: read('14 CFR 27.27 (longitudinal and, where critical, lateral limits)'),
   check: ({ visit, results }) => {
     const { aircraft } = visit;
-    if (!classDataOf(aircraft).owes.lateral || aircraft.noLateralLimits) return undefined;
+    if (!classDataOf(aircraft).requires.lateral || aircraft.noLateralLimits) return undefined;
     if (!aircraft.lateralEnvelope)
       return { path: ['aircraft', 'lateralEnvelope'], sentence: said(m.lateralLimitsMissing_noLimits) };
     return results.lateral

@@ -4,7 +4,7 @@ import { said } from '../../../text/message.ts';
 import { hits } from '../../hits.ts';
 import { PRACTICE, type Rule } from '../../rule.ts';
 
-/** More than half a tenth of an inch, and a moment printed in thousands, can explain together. */
+/** More than half a tenth of an inch, and moments printed in thousands, can explain together. */
 const ROUNDING_MM = 3;
 /** An arm this small has no sign to speak of. */
 const NO_SIGN_MM = 0.5;
@@ -17,7 +17,7 @@ const AXES = [
 export const baselineMomentDiffers: Rule = {
   code: 'BASELINE_MOMENT_DIFFERS',
   severity: 'blocks',
-  meaning: 'Mass times arm of the papers is not their moment, as when a sign was left out',
+  meaning: 'Mass times arm of the baseline differs from its moment, e.g. because a sign was left out',
   remedy: m.baselineMomentDiffers_remedy,
   source: PRACTICE,
   check: ({ visit }) =>
