@@ -14,6 +14,15 @@ export const RELEASABLE_AT: Readonly<Record<string, string>> = {
   'weighing-only': '2026-09-18T16:00:00-05:00',
   'computed-only': '2026-10-09T16:00:00+02:00',
   trike: '2026-10-22T16:30:00+01:00',
+  helicopter: '2026-10-14T14:00:00-05:00',
+  glider: '2026-03-11T16:00:00+01:00',
+  'self-launching-glider': '2026-05-06T17:00:00+02:00',
+  gyroplane: '2026-06-03T16:00:00+01:00',
+  'powered-parachute': '2026-07-07T16:00:00-05:00',
+  'weight-shift-hung': '2026-04-14T17:00:00+02:00',
+  'electric-aeroplane': '2026-08-12T16:00:00+02:00',
+  floats: '2026-05-20T15:00:00-05:00',
+  'four-seat-tourer': '2026-07-21T13:00:00+01:00',
 };
 
 /**
