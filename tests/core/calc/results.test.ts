@@ -14,7 +14,7 @@ const VISITS = fixturesIn('visits');
 type Tree = Record<string, unknown>;
 
 /** Names of the fields that are positions, measured from the datum; lengths, limits of error and angles are not. */
-const POSITIONS = new Set(['armMm', 'forwardMm', 'aftMm', 'leadingEdgeArmMm', 'emptyArmMm']);
+const isPosition = (key: string): boolean => /^(forwardMm|aftMm|armMm|(?!.*[lL]ateral)\w+ArmMm)$/.test(key);
 
 /** A visit with its datum moved forward, so that every arm grows, and every moment by mass times that. */
 function withDatumMoved(value: unknown, shiftMm: number): unknown {
@@ -23,7 +23,7 @@ function withDatumMoved(value: unknown, shiftMm: number): unknown {
   const tree = value as Tree;
   return Object.fromEntries(
     Object.entries(tree).map(([key, entry]) => {
-      if (POSITIONS.has(key) && typeof entry === 'number') return [key, entry + shiftMm];
+      if (isPosition(key) && typeof entry === 'number') return [key, entry + shiftMm];
       if (key === 'momentKgMm') return [key, (entry as number) + (tree.massKg as number) * shiftMm];
       if (key === 'emptyMomentKgMm') return [key, (entry as number) + (tree.emptyMassKg as number) * shiftMm];
       return [key, withDatumMoved(entry, shiftMm)];

@@ -5,6 +5,7 @@ import { readRecord } from '../../../worker/core/record/read-record.ts';
 import { patched } from '../../json-patch.ts';
 import { RUNS } from '../../property-runs.ts';
 import { fixturesIn, readFixture } from '../../read-fixture.ts';
+import { optionOf } from '../record/map-measured.ts';
 import { assessRecord, RELEASABLE_AT } from './assess-record.ts';
 
 type Node = Record<string, unknown>;
@@ -17,19 +18,11 @@ function numbersOf(node: Node, value: unknown, at = ''): { at: string; least: nu
   if (Array.isArray(value))
     return value.flatMap((entry, index) => numbersOf(node.items as Node, entry, `${at}/${index}`));
   if (typeof value !== 'object' || value === null) return [];
-  const options = ((node.oneOf ?? node.anyOf) as Node[] | undefined) ?? [node];
+  const { properties } = optionOf(node, value as Node);
   return Object.entries(value).flatMap(([key, entry]) => {
-    const field = options
-      .filter((option) => isKind(option, (value as Node).kind))
-      .map((option) => (option.properties as Record<string, Node> | undefined)?.[key])
-      .find((found) => found !== undefined);
+    const field = (properties as Record<string, Node> | undefined)?.[key];
     return field ? numbersOf(field, entry, `${at}/${key}`) : [];
   });
-}
-
-function isKind(option: Node, kind: unknown): boolean {
-  const field = (option.properties as Record<string, Node> | undefined)?.kind;
-  return kind === undefined || !Array.isArray(field?.enum) || field.enum.includes(kind);
 }
 
 /** Pointers to everything in a record that may be cut out, so far as the schema is concerned. */

@@ -30,12 +30,13 @@ function walk(node: Node, value: unknown, mapping: Mapping): unknown {
   );
 }
 
-/** Of several kinds, the one that the value names. */
-function optionOf(node: Node, value: Node): Node {
+/** Of several kinds, the one whose fixed words the value has, whatever field distinguishes them. */
+export function optionOf(node: Node, value: Node): Node {
   const options = (node.oneOf ?? node.anyOf) as Node[] | undefined;
-  const kindsOf = (option: Node): unknown[] => {
-    const { enum: values, const: fixed } = (option.properties as Record<string, Node>).kind ?? {};
-    return (values as unknown[] | undefined) ?? [fixed];
-  };
-  return options?.find((option) => kindsOf(option).includes(value.kind)) ?? node;
+  const fits = (option: Node): boolean =>
+    Object.entries((option.properties ?? {}) as Record<string, Node>).every(([key, { enum: values, const: fixed }]) => {
+      const words = (values as unknown[] | undefined) ?? (fixed === undefined ? undefined : [fixed]);
+      return value[key] === undefined || !words || words.includes(value[key]);
+    });
+  return options?.find(fits) ?? node;
 }

@@ -54,7 +54,7 @@ const tank = {
     max: 30,
   }).optional(),
   capacity: volume('fuelStation_capacity', 70, { min: 0.01 }),
-  density: density('fuelStation_density', 0.72, { min: 0.01, max: 10 }),
+  density: density('fuelStation_density', 0.72, { min: 0.01, max: 12 }),
 };
 
 /** A tank, with one arm or a table of arm against content. */
