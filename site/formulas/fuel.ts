@@ -2,6 +2,7 @@ import { usableFuelOf } from '../../worker/core/calc/loading/burn-path.ts';
 import {
   chordOf,
   fuelArmMm,
+  fuelErrorArmMm,
   fullFuelKg,
   tankContent,
   tanksOf,
@@ -92,7 +93,7 @@ const chords: Formula = {
   title: 'Straight lines that follow a tank with a table of arms',
   tex: [CHORD, SHARE],
   symbols: [
-    ['E', 'how far the moment lies off a straight line between two volumes', 'kg·mm'],
+    ['E', 'distance of its moment from a straight line between two volumes', 'kg·mm'],
     ['\\rho', 'density', 'kg/l'],
     ['b', 'change of the arm with the volume', 'mm/l'],
     ['V_1', 'lower volume', 'l'],
@@ -118,4 +119,28 @@ const chords: Formula = {
   },
 };
 
-export const fuel: Topic = { id: 'fuel', title: 'Fuel', formulas: [content, usable, chords] };
+const ERROR_ARM = 'y = x + b \\cdot V';
+
+const errorArm: Formula = {
+  id: 'error-arm-of-a-tank',
+  title: 'Arm at which an error of the content acts',
+  tex: [ERROR_ARM],
+  symbols: [
+    ['y', 'arm of a little more content', 'mm'],
+    ['x', 'arm of all the content, from the table', 'mm'],
+    ['b', 'change of that arm with the volume', 'mm/l'],
+    ['V', 'volume in the tank', 'l'],
+  ],
+  by: [fuelErrorArmMm],
+  holds:
+    'It is the slope of the moment over the volume. On a line of the table, where the slope changes, the mean of both. The uncertainty of a stated content uses it.',
+  example() {
+    const tank = { ...demoTank(), armByVolume: STEEP };
+    return {
+      given: { x: [fuelArmMm(tank, 40), 'mm'], b: [2.5, 'mm/l'], V: [40, 'l'] },
+      steps: [sum(ERROR_ARM, fuelErrorArmMm(tank, 40), 'mm')],
+    };
+  },
+};
+
+export const fuel: Topic = { id: 'fuel', title: 'Fuel', formulas: [content, usable, chords, errorArm] };
