@@ -125,7 +125,7 @@ const chords: Formula = {
   title: 'Straight lines that follow a tank with a table of arms',
   tex: [CHORD, SHARE],
   symbols: [
-    ['E', 'how far the moment lies off a straight line between two volumes', 'kg·mm'],
+    ['E', 'distance of its moment from a straight line between two volumes', 'kg·mm'],
     ['\\rho', 'density', 'kg/l'],
     ['b', 'change of the arm with the volume', 'mm/l'],
     ['V_1', 'lower volume', 'l'],

@@ -1,5 +1,6 @@
 import { armAlong } from '../../worker/core/calc/lateral/across.ts';
-import { lateralMargins } from '../../worker/core/calc/loading/lateral-limits.ts';
+import { lateralLimitsOf } from '../../worker/core/calc/lateral/lateral-envelope.ts';
+import { lateralJudge } from '../../worker/core/calc/lateral/lateral-verdict.ts';
 import { combinePlan, lateralCg, type PlanPoint } from '../../worker/core/calc/mass/lateral.ts';
 import { lateralMomentKgMm } from '../../worker/core/calc/mass/lateral-moment.ts';
 import { inputOf } from './case-of.ts';
@@ -120,59 +121,49 @@ const offset: Formula = {
   },
 };
 
-const SLOPE = 'q = \\frac{y_2 - y_1}{x_2 - x_1}';
-const LIMIT = 'y_l = y_1 + q \\cdot (X - x_1)';
-const MARGIN = 'd = Y - y_l';
-const STANDARD = 'u_d = \\sqrt{u_y^2 + q^2 \\cdot u_x^2 - 2 \\cdot q \\cdot C}';
+const LENGTH = 's = \\sqrt{(x_2 - x_1)^2 + (y_2 - y_1)^2}';
+const MARGIN = 'd = \\frac{(x_2 - x_1) \\cdot (Y - y_1) - (y_2 - y_1) \\cdot (X - x_1)}{s}';
 
 const limits: Formula = {
   id: 'lateral-limits',
   title: 'Margin to a lateral limit',
-  tex: [SLOPE, LIMIT, MARGIN, STANDARD],
+  tex: [LENGTH, MARGIN],
   symbols: [
-    ['q', 'slope of the side of the polygon', ''],
-    ['y_l', 'left limit at the arm of the centre of gravity', 'mm'],
-    ['d', 'margin to it; to the right limit with the other sign', 'mm'],
-    ['u_d', 'standard uncertainty of the margin', 'mm'],
-    ['x_1', 'arm of the forward corner of the side', 'mm'],
-    ['x_2', 'arm of its aft corner', 'mm'],
-    ['y_1', 'lateral distance of the forward corner', 'mm'],
-    ['y_2', 'lateral distance of the aft corner', 'mm'],
+    ['s', 'length of the side of the permitted area', 'mm'],
+    ['d', 'margin to it, negative outside', 'mm'],
+    ['x_1', 'arm of the first corner of the side', 'mm'],
+    ['x_2', 'arm of its second corner', 'mm'],
+    ['y_1', 'lateral distance of the first corner', 'mm'],
+    ['y_2', 'lateral distance of the second corner', 'mm'],
     ['X', 'arm of the centre of gravity', 'mm'],
     ['Y', 'lateral centre of gravity', 'mm'],
-    ['u_x', 'standard uncertainty of the arm', 'mm'],
-    ['u_y', 'standard uncertainty of the lateral centre of gravity', 'mm'],
-    ['C', 'covariance of both', 'mm²'],
   ],
-  by: [lateralMargins],
-  holds: 'For polygons that every arm crosses twice. Left and right sides may differ.',
+  by: [lateralLimitsOf, lateralJudge],
+  holds:
+    'For convex areas. On the left the first corner of a side is the forward one, on the right the aft one. The smallest margin of all sides and of the whole burn counts.',
   example() {
     const corners = [
-      { armMm: 2400, lateralMm: -90 },
-      { armMm: 2400, lateralMm: 60 },
-      { armMm: 2560, lateralMm: 50 },
-      { armMm: 2560, lateralMm: -40 },
+      { armMm: 2400, lateralArmMm: -90 },
+      { armMm: 2560, lateralArmMm: -40 },
+      { armMm: 2560, lateralArmMm: 50 },
+      { armMm: 2400, lateralArmMm: 60 },
     ];
-    const at = { armMm: 2440, lateralMm: -20, standardArmMm: 3, standardLateralMm: 2, covarianceMm2: 1.5 };
-    const left = lateralMargins(corners, at)?.left;
+    const [armMm, lateralMm] = [2480, -20];
+    const judge = lateralJudge(
+      { stations: [], maximumMassKg: 1, lateralEnvelope: { by: 'arm', corners } },
+      { massKg: 1, lateralKgMm: lateralMm },
+    );
+    const verdict = judge?.([{ massKg: 1, momentKgMm: armMm, load: {} }]);
     return {
       given: {
         x_1: [2400, 'mm'],
         x_2: [2560, 'mm'],
         y_1: [-90, 'mm'],
         y_2: [-40, 'mm'],
-        X: [at.armMm, 'mm'],
-        Y: [at.lateralMm, 'mm'],
-        u_x: [at.standardArmMm, 'mm'],
-        u_y: [at.standardLateralMm, 'mm'],
-        C: [at.covarianceMm2, 'mm²'],
+        X: [armMm, 'mm'],
+        Y: [lateralMm, 'mm'],
       },
-      steps: [
-        sum(SLOPE, 50 / 160),
-        sum(LIMIT, left?.limitMm ?? Number.NaN, 'mm'),
-        sum(MARGIN, left?.marginMm ?? Number.NaN, 'mm'),
-        sum(STANDARD, left?.standardMm ?? Number.NaN, 'mm'),
-      ],
+      steps: [sum(LENGTH, Math.hypot(160, 50), 'mm'), sum(MARGIN, verdict?.marginMm ?? Number.NaN, 'mm')],
     };
   },
 };

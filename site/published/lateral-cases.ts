@@ -1,5 +1,6 @@
+import { lateralLimitsOf } from '../../worker/core/calc/lateral/lateral-envelope.ts';
+import { lateralJudge } from '../../worker/core/calc/lateral/lateral-verdict.ts';
 import { tankContent } from '../../worker/core/calc/loading/fuel.ts';
-import { lateralMargins } from '../../worker/core/calc/loading/lateral-limits.ts';
 import { lateralMomentKgMm } from '../../worker/core/calc/mass/lateral-moment.ts';
 import { atArm } from '../../worker/core/calc/mass/mass-moment.ts';
 import { isAtLeast } from '../../worker/core/calc/numbers/limit-met.ts';
@@ -26,16 +27,26 @@ export const LATERAL_TOPICS = {
 
   /** Left and right limit at an arm, and whether a place is within: 1 for yes, 0 for no. */
   'lateral-limits': ({ corners, place }: { corners: Place[]; place: Place }) => {
-    const found = lateralMargins(
-      corners.map(({ arm, lateral }) => ({ armMm: arm, lateralMm: lateral })),
-      { armMm: place.arm, lateralMm: place.lateral },
+    const lateralEnvelope = {
+      by: 'arm' as const,
+      corners: corners.map(({ arm, lateral }) => ({ armMm: arm, lateralArmMm: lateral })),
+    };
+    const limits = lateralLimitsOf(lateralEnvelope);
+    const edges = limits?.by === 'arm' ? limits.edges : [];
+    const limitsOn = (side: 1 | -1): number[] =>
+      edges
+        .filter(({ across }) => Math.sign(across) === side)
+        .map(({ along, across, offsetMm }) => (offsetMm - along * place.arm) / across);
+    // An aircraft of a mass of one, without any load.
+    const judge = lateralJudge(
+      { stations: [], maximumMassKg: 1, lateralEnvelope },
+      { massKg: 1, lateralKgMm: place.lateral },
     );
-    const { left, right } = found ?? {};
-    const isWithin = isAtLeast(left?.marginMm ?? Number.NaN, 0) && isAtLeast(right?.marginMm ?? Number.NaN, 0);
+    const verdict = judge?.([{ massKg: 1, momentKgMm: place.arm, load: {} }]);
     return {
-      left: left?.limitMm ?? Number.NaN,
-      right: right?.limitMm ?? Number.NaN,
-      isWithin: Number(isWithin),
+      left: Math.max(...limitsOn(-1)),
+      right: Math.min(...limitsOn(1)),
+      isWithin: Number(isAtLeast(verdict?.marginMm ?? Number.NaN, 0)),
     };
   },
 

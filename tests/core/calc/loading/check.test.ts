@@ -3,6 +3,7 @@ import { envelopeIn } from '../../../../worker/core/calc/loading/aircraft-envelo
 import { checkLoading } from '../../../../worker/core/calc/loading/check.ts';
 import { lateralOfEmpty } from '../../../../worker/core/calc/loading/empty-aircraft.ts';
 import { tanksOf } from '../../../../worker/core/calc/loading/fuel.ts';
+import { isBaggagePlace, loadStationsOf } from '../../../../worker/core/calc/loading/load-space.ts';
 import { loadingFacts } from '../../../../worker/core/pack/loading-facts.ts';
 import { fixturesIn } from '../../../read-fixture.ts';
 import { RELEASABLE_AT } from '../../gate/assess-record.ts';
@@ -54,7 +55,7 @@ describe('checkLoading()', () => {
     'allows the baggage of the table of %s, and no more where that is a limit',
     async (name) => {
       const { aircraft, empty, envelope, lateral, sheet } = await given(name);
-      const bays = aircraft.stations.filter((station) => station.kind === 'baggage' || station.kind === 'locker');
+      const bays = loadStationsOf(aircraft).filter(isBaggagePlace);
       const usable = tanksOf(aircraft).map(
         ({ id, capacityL, unusableL, densityKgPerL }) => [id, (capacityL - unusableL) * densityKgPerL] as const,
       );

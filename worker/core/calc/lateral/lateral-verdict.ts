@@ -17,6 +17,8 @@ export interface LateralVerdict {
  *
  * @param lateralKgMm lateral moment of the empty aircraft
  * @returns undefined without usable lateral limits
+ * @source common practice, no source: distance from the sides of a polygon; checked by
+ *   tests/core/calc/lateral/both-axes.test.ts
  */
 export function lateralJudge(
   aircraft: LoadedAircraft,

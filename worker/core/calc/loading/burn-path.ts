@@ -26,7 +26,7 @@ export function burnPathOf(aircraft: LoadedAircraft): (start: Loading) => Loadin
   };
 }
 
-/** Chords between two bends of the path, where an arm moves with the content: at least a few, so that charts look round. */
+/** Chords between two bends of the path, where an arm moves with the content: a few in any case, so that charts look round. */
 const CURVED_CHORDS = 4;
 
 /** Error of a centre of gravity along the path that is left to its chords. */
@@ -42,7 +42,7 @@ type Filled = Tank & { usableKg: number };
 
 /**
  * Returns the shares of the fuel left along the burn of a group of tanks, falling to 0: at every line of their tables,
- * and between at as many points as the error needs. A chord over ΔV misses the moment of a tank by ρ·|b|·ΔV²/4, where b is
+ * and between at as many points as the error needs. A chord over ΔV misses moments of a tank by ρ·|b|·ΔV²/4, where b is
  * the change of its arm with the volume.
  */
 function sharesLeft(tanks: readonly Filled[], lightestKg: number): number[] {

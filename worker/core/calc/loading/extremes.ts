@@ -51,18 +51,18 @@ export function loadingExtremes(
     }
     open = doubtful.flatMap(({ space }) => space.halves());
   }
-  const [foremost, rearmost] = [worst.get('foremost'), worst.get('rearmost')];
-  if (!foremost || !rearmost) return undefined;
+  const [forward, aft] = [worst.get('forward-arm'), worst.get('aft-arm')];
+  if (!forward || !aft) return undefined;
   return {
-    forward: { loading: foremost.loading, armMm: foremost.value },
-    aft: { loading: rearmost.loading, armMm: -rearmost.value },
+    forward: { loading: forward.loading, armMm: forward.value },
+    aft: { loading: aft.loading, armMm: -aft.value },
     margins: [...worst.values()].flatMap(({ of, value, loading, limit }) =>
-      of === 'foremost' || of === 'rearmost' ? [] : [{ side: of, margin: value, loading, limit }],
+      of === 'forward-arm' || of === 'aft-arm' ? [] : [{ side: of, margin: value, loading, limit }],
     ),
   };
 }
 
-type Quantity = 'foremost' | 'rearmost' | Margin['side'];
+type Quantity = 'forward-arm' | 'aft-arm' | Margin['side'];
 
 /** A loading that may be the worst of all. */
 interface Candidate {
@@ -89,7 +89,7 @@ function candidatesIn(
     const boundOf = ({ massKg, momentKgMm }: Loading): number => (sign * momentKgMm - offKgMm) / massKg;
     const outermost = line.reduce((best, each) => (sign * cgMm(each) < sign * cgMm(best) ? each : best), lightest);
     const extreme: Candidate = {
-      of: side === 'forward' ? 'foremost' : 'rearmost',
+      of: side === 'forward' ? 'forward-arm' : 'aft-arm',
       value: sign * cgMm(exact(outermost)),
       bound: Math.min(...line.map(boundOf)),
       loading: exact(outermost),

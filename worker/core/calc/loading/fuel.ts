@@ -84,22 +84,22 @@ export function fullFuelKg(aircraft: LoadedAircraft): number {
   return tanksOf(aircraft).reduce((sum, tank) => sum + usableFuel(tank, tank.capacityL).massKg, 0);
 }
 
-/** A straight line between the moments of a tank at two contents, and how far the moment of its table lies off it. */
+/** A straight line between the moments of a tank at two contents, and how far those of its table lie off it. */
 export interface Chord {
   fromL: number;
   toL: number;
-  /** How far the moment lies below the line, and above it, in kg·mm. */
+  /** How far moments lie below the line, and above it, in kg·mm. */
   belowKgMm: number;
   aboveKgMm: number;
-  /** Content at which the moment lies furthest off, or the bend next to it. */
+  /** Content whose moment lies furthest off, or the bend next to it. */
   splitL: number;
 }
 
 /**
- * Returns a chord of the moment of a tank.
+ * Returns a chord of the moments of a tank.
  *
  * The arm is linear between the lines of a table, so its moment is a parabola there: M = ρ·(a·V + b·V²), off a chord over
- * ΔV by up to ρ·|b|·ΔV²/4. Over lines of the table the moment bends, and is furthest off at a bend or where a parabola
+ * ΔV by up to ρ·|b|·ΔV²/4. Over lines of the table its moment bends, and is furthest off at a bend or where a parabola
  * runs in the direction of the chord.
  *
  * @source our own derivation, in this comment; checked by tests/core/calc/loading/fuel.test.ts
@@ -128,7 +128,7 @@ export function chordOf(tank: TankStation, fromL: number, toL: number): Chord {
   return { ...chord, splitL: nearest ?? splitL };
 }
 
-/** The content within a piece of a table at which the moment of a tank rises as a chord does; none if it is no parabola. */
+/** The content within a piece of a table at which moments rise as a chord does; none where they are straight. */
 function turningIn(tank: TankStation, slope: number, fromL: number, toL: number): number[] {
   if (!(toL > fromL)) return [];
   const perL = (fuelArmMm(tank, toL) - fuelArmMm(tank, fromL)) / (toL - fromL);

@@ -72,7 +72,7 @@ function statedLimits({ loadingLimits = [] }: LoadedAircraft): Group[] {
   return loadingLimits.filter(({ when }) => !when).map(({ stations, maximumMassKg }) => plain(stations, maximumMassKg));
 }
 
-/** The aircraft is not below its minimum flying mass, even without usable fuel: its other load is at least the rest. */
+/** The aircraft is not below its minimum flying mass, even without usable fuel: its other load makes up the rest. */
 function leastMass({ stations, minimumMassKg = 0 }: LoadedAircraft, emptyKg: number): Group[] {
   if (isAtMost(minimumMassKg, emptyKg)) return [];
   const load = stations.filter(({ kind }) => kind !== 'fuel');

@@ -72,7 +72,7 @@ export function loadSpaces(aircraft: LoadedAircraft, options: LoadSpaceOptions):
 
 type Chords = ReadonlyMap<TankStation, Chord>;
 
-/** Returns the loads within one set of joint limits and one chord for each tank; undefined if there are none. */
+/** Returns the loads within one set of joint limits and one chord for each tank; undefined without any. */
 function spaceOf(
   aircraft: LoadedAircraft,
   options: LoadSpaceOptions,

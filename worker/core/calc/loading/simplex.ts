@@ -83,7 +83,7 @@ function mostBroken({ values, basis, bounds }: Simplex): { row: number; overBy: 
   return broken;
 }
 
-/** Returns the column that moves a row the right way and adds the least mass for it; of equal ones that of the least cost. */
+/** Returns the column that moves a row the right way and adds the lowest mass for it; of equal ones that of the lowest cost. */
 function cheapestToMend(
   { table, gainOfMass, gainOfCost, isUp, isBasic, bounds }: Simplex,
   row: number,
