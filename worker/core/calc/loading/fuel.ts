@@ -92,6 +92,8 @@ export interface ChordOptions {
   tabledTanks: number;
   /** Mass of the lightest aircraft that the error is felt in. */
   aircraftKg: number;
+  /** Sets of limits that are followed, each over all pieces. @default 1 */
+  sets?: number;
 }
 
 /**
@@ -103,12 +105,12 @@ export interface ChordOptions {
  *
  * @source our own derivation, in this comment; checked by tests/core/calc/loading/bends.test.ts
  */
-export function tankLines(tank: TankStation, { tabledTanks, aircraftKg }: ChordOptions): number[] {
+export function tankLines(tank: TankStation, { tabledTanks, aircraftKg, sets = 1 }: ChordOptions): number[] {
   const { capacityL, armByVolume, densityKgPerL } = tank;
   const fromL = unusableOf(tank);
   if (!armByVolume) return [fromL, Math.max(fromL, capacityL)];
   const lines = bendsOf(tank);
-  const allPieces = Math.max(1, Math.floor(CHORDS.together ** (1 / tabledTanks)));
+  const allPieces = Math.max(1, Math.floor((CHORDS.together / sets) ** (1 / tabledTanks)));
   // Many tables with many lines: too many pieces to combine, so chords pass over some lines.
   if (lines.length - 1 > allPieces) return evenly(fromL, lines.at(-1) ?? fromL, allPieces);
   const most = Math.max(1, Math.floor(allPieces / Math.max(1, lines.length - 1)));

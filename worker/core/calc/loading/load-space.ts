@@ -2,15 +2,20 @@ import type { LoadedAircraft, LoadStation, TankStation } from '../../record/visi
 import { type MassMoment, minus } from '../mass/mass-moment.ts';
 import { isAtMost } from '../numbers/limit-met.ts';
 import { tankContent, tankLines, tanksAndWaterOf, unusableOf, usableFuel } from './fuel.ts';
-import { jointLimits } from './joint-limits.ts';
-import { areLaminar, type Group, type LoadSpace } from './space.ts';
+import { type JointLimits, jointLimits } from './joint-limits.ts';
+import { closed, type Group, isRelaxable, type LoadSpace, withoutIdleLimits } from './space.ts';
 
 // A passenger seat counts as any mass from zero to its maximum: a minimum passenger mass is no limit of the
 // aircraft, and the full range is the safe side. A tank with a table of arms is followed by chords; `tankLines` bounds
 // their error.
 
+interface Bounds {
+  minimumKg?: number;
+  maximumKg?: number;
+}
+
 /** Restriction of a load: a fixed or limited mass on a station, in kg. Fuel stations count usable fuel. */
-export type Restriction = Readonly<Record<string, { minimumKg?: number; maximumKg?: number }>>;
+export type Restriction = Readonly<Record<string, Bounds>>;
 
 export interface LoadSpaceOptions {
   empty: MassMoment;
@@ -59,52 +64,71 @@ export function boundsOf(
  * @source common practice, no source
  */
 export function loadSpaces(aircraft: LoadedAircraft, options: LoadSpaceOptions): LoadSpace[] {
-  const { empty, leastPilotKg, restriction = {} } = options;
-  return jointLimits(aircraft, empty.massKg).flatMap(({ limits, maximumOn, maximumMassKg }) => {
-    const narrowed = narrowedBy(restriction, maximumOn);
-    const seats = loadStationsOf(aircraft).map((station) => ({
-      station,
-      ...boundsOf(station, leastPilotKg, narrowed),
-    }));
-    const bare: LoadSpace = {
-      start: empty,
-      startLoad: {},
-      variables: [],
-      groups: limits,
-      maximumMassKg,
-      isLaminar: areLaminar(limits.map(({ weights }) => weights)),
-    };
-    const base = seats.reduce<LoadSpace | undefined>(
-      (space, { station, minimumKg, maximumKg }) =>
-        space &&
-        withPiece(space, {
-          station: station.id,
-          start: { massKg: minimumKg, momentKgMm: minimumKg * station.armMm },
-          span: { massKg: maximumKg - minimumKg, momentKgMm: (maximumKg - minimumKg) * station.armMm },
-        }),
-      bare,
-    );
-    const tanks = tanksAndWaterOf(aircraft);
-    const tabledTanks = tanks.filter(({ armByVolume }) => armByVolume).length;
-    return tanks.reduce<LoadSpace[]>(
-      (spaces, tank) => {
-        const pieces = tankPieces(tank, tankLines(tank, { tabledTanks, aircraftKg: empty.massKg }), narrowed);
-        return spaces.flatMap((space) => pieces.flatMap((piece) => withPiece(space, piece) ?? []));
-      },
-      base ? [base] : [],
-    );
-  });
+  const tanks = tanksAndWaterOf(aircraft);
+  const bases = distinct(
+    jointLimits(aircraft, options.empty.massKg).flatMap((joint) => baseOf(aircraft, options, joint) ?? []),
+  );
+  const chords = {
+    tabledTanks: tanks.filter(({ armByVolume }) => armByVolume).length,
+    aircraftKg: options.empty.massKg,
+    sets: bases.length,
+  };
+  return bases
+    .flatMap(({ space, ofTanks }) =>
+      tanks.reduce<LoadSpace[]>(
+        (spaces, tank) => {
+          const pieces = tankPieces(tank, tankLines(tank, chords), ofTanks[tank.id] ?? {});
+          return spaces.flatMap((each) => pieces.flatMap((piece) => withPiece(each, piece) ?? []));
+        },
+        [space],
+      ),
+    )
+    .flatMap((space) => closed(space) ?? []);
 }
 
-/** A condition that bounds a station tightens the restriction of the caller. */
-function narrowedBy(restriction: Restriction, maximumOn: ReadonlyMap<string, number>): Restriction {
-  if (maximumOn.size === 0) return restriction;
-  const narrowed: Record<string, { minimumKg?: number; maximumKg?: number }> = { ...restriction };
-  for (const [station, maximumKg] of maximumOn) {
-    const stated = narrowed[station] ?? {};
-    narrowed[station] = { ...stated, maximumKg: Math.min(maximumKg, stated.maximumKg ?? maximumKg) };
+/** Load stations of one set of limits, and what its conditions leave of the tanks. */
+interface Base {
+  space: LoadSpace;
+  ofTanks: Restriction;
+}
+
+/** Undefined if a condition cannot fail to be met, because the station carries more at the least. */
+function baseOf(
+  aircraft: LoadedAircraft,
+  { empty, leastPilotKg, restriction = {} }: LoadSpaceOptions,
+  { limits, maximumOn, maximumMassKg }: JointLimits,
+): Base | undefined {
+  const bare = { start: empty, startLoad: {}, variables: [], groups: limits, maximumMassKg, isLaminar: true };
+  const ofTanks: Record<string, Bounds> = {};
+  for (const tank of tanksAndWaterOf(aircraft)) {
+    const { minimumKg = leastOf(tank), maximumKg = Number.POSITIVE_INFINITY } = restriction[tank.id] ?? {};
+    const conditionKg = maximumOn.get(tank.id) ?? maximumKg;
+    if (!isAtMost(Math.min(minimumKg, maximumKg), conditionKg)) return undefined;
+    ofTanks[tank.id] = { minimumKg, maximumKg: Math.min(maximumKg, conditionKg) };
   }
-  return narrowed;
+  let space: LoadSpace | undefined = bare;
+  for (const station of loadStationsOf(aircraft)) {
+    const bounds = boundsOf(station, leastPilotKg, restriction);
+    const maximumKg = Math.min(bounds.maximumKg, maximumOn.get(station.id) ?? bounds.maximumKg);
+    if (!isAtMost(bounds.minimumKg, maximumKg)) return undefined;
+    const minimumKg = Math.min(bounds.minimumKg, maximumKg);
+    space = withPiece(space, {
+      station: station.id,
+      start: { massKg: minimumKg, momentKgMm: minimumKg * station.armMm },
+      span: { massKg: maximumKg - minimumKg, momentKgMm: (maximumKg - minimumKg) * station.armMm },
+    });
+    if (!space) return undefined;
+  }
+  const movable = new Set([...space.variables.map(({ station }) => station), ...Object.keys(ofTanks)]);
+  return { space: withoutIdleLimits(space, movable), ofTanks };
+}
+
+/** Sets of conditions often differ only in stations that carry nothing: such spaces are one. */
+function distinct(bases: readonly Base[]): readonly Base[] {
+  if (bases.length < 2) return bases;
+  const keyOf = ({ space: { groups, ...space }, ofTanks }: Base): string =>
+    JSON.stringify([space, ofTanks, groups.map(({ weights, maximumKg }) => [[...weights], maximumKg])]);
+  return [...new Map(bases.map((base) => [keyOf(base), base])).values()];
 }
 
 /** Content that a station has at least, and what may be added to it at one arm. */
@@ -114,9 +138,13 @@ interface Piece {
   span: MassMoment;
 }
 
-function tankPieces(tank: TankStation, lines: readonly number[], restriction: Restriction): Piece[] {
-  const leastL = tank.kind === 'fuel' ? (tank.leastUsableL ?? 0) : 0;
-  const { minimumKg = leastL * tank.densityKgPerL, maximumKg = Number.POSITIVE_INFINITY } = restriction[tank.id] ?? {};
+/** Returns the usable content that a tank has at least, in kg. */
+function leastOf(tank: TankStation): number {
+  return tank.kind === 'fuel' ? (tank.leastUsableL ?? 0) * tank.densityKgPerL : 0;
+}
+
+function tankPieces(tank: TankStation, lines: readonly number[], bounds: Bounds): Piece[] {
+  const { minimumKg = 0, maximumKg = Number.POSITIVE_INFINITY } = bounds;
   const contentOf = (usableKg: number): number => unusableOf(tank) + usableKg / tank.densityKgPerL;
   const from = contentOf(Math.min(minimumKg, maximumKg));
   const to = Math.max(from, Math.min(tank.capacityL, contentOf(maximumKg)));
@@ -131,13 +159,15 @@ function tankPieces(tank: TankStation, lines: readonly number[], restriction: Re
   });
 }
 
-/** Returns the space with another station; undefined if its start already exceeds a group. */
+/** Returns the space with another station; undefined if its start already exceeds a group that nothing relaxes. */
 function withPiece(space: LoadSpace, { station, start, span }: Piece): LoadSpace | undefined {
   const groups: Group[] = [];
   for (const group of space.groups) {
     const takenKg = (group.weights.get(station) ?? 0) * start.massKg;
-    if (!isAtMost(takenKg, group.maximumKg)) return undefined;
-    groups.push(takenKg === 0 ? group : { ...group, maximumKg: Math.max(0, group.maximumKg - takenKg) });
+    const canRelax = isRelaxable(group);
+    if (!isAtMost(takenKg, group.maximumKg) && !canRelax) return undefined;
+    const leftKg = group.maximumKg - takenKg;
+    groups.push(takenKg === 0 ? group : { ...group, maximumKg: canRelax ? leftKg : Math.max(0, leftKg) });
   }
   const variable = { station, maximumKg: span.massKg, armMm: span.massKg > 0 ? span.momentKgMm / span.massKg : 0 };
   return {
