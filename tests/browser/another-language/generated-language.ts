@@ -17,7 +17,7 @@ const ACCENTS: Readonly<Record<string, string>> = {
 };
 
 /** A text with accents, and a third longer than it was, so that it takes the room of a wordy language. */
-function lengthened(text: string): string {
+export function lengthened(text: string): string {
   const accented = text.replace(/&\w+;|[a-z]/g, (sign) => ACCENTS[sign] ?? sign);
   return accented.replace(
     /(\p{L}{4,})/gu,

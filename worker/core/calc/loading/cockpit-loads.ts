@@ -1,13 +1,13 @@
 import type { Aircraft, Station } from '../../record/visit.ts';
-import { isAtLeast, isAtMost } from '../numbers/limit-met.ts';
+import { lastInside } from '../numbers/last-inside.ts';
+import { isAtMost } from '../numbers/limit-met.ts';
 import type { CockpitLimit, CockpitLoad } from './class-loading-result.ts';
 import type { Envelope } from './envelope.ts';
-import { loadingExtremes } from './extremes.ts';
 import { usableFuel } from './fuel.ts';
 import { type LoadSpaceOptions, loadStationsOf, type Restriction } from './load-space.ts';
+import { firstPilotInside, isPilotInside, MAX_TRIED_KG, type PilotSearch } from './pilot-search.ts';
 
-/** Step of the search and final resolution, in kg. */
-const STEP_KG = 1;
+/** Final resolution of the search, in kg. */
 const CLOSE_KG = 1e-6;
 
 /**
@@ -33,20 +33,20 @@ function rangeOf(
   const pilot = loadStationsOf(aircraft).find(({ kind }) => kind === 'pilot');
   const isOver = aircraft.stations.some((station) => !isAtMost(state[station.id] ?? 0, mostOn(station)));
   if (!pilot || isOver) return {};
-  const [fromKg, toKg] = [pilot.minimumMassKg ?? 0, pilot.maximumMassKg];
-  const isAllowed = (of: Aircraft, pilotKg: number): boolean => {
-    const restriction = restrictionOf(of, state, { [pilot.id]: pilotKg });
-    const extremes = loadingExtremes(of, { ...options, restriction }, envelope);
-    return extremes?.margins.every(({ margin }) => isAtLeast(margin, 0)) ?? false;
+  const [least, most] = [pilot.minimumMassKg ?? 0, pilot.maximumMassKg];
+  const search: PilotSearch = {
+    ...{ aircraft, envelope, pilot: pilot.id },
+    withPilot: (pilotKg) => ({ ...options, restriction: restrictionOf(aircraft, state, { [pilot.id]: pilotKg }) }),
   };
-  let first = fromKg;
-  while (first < toKg && !isAllowed(aircraft, first)) first = Math.min(first + STEP_KG, toKg);
-  if (!isAllowed(aircraft, first)) return {};
-  const lowest = first === fromKg ? fromKg : boundaryOf((kg) => isAllowed(aircraft, kg), first, first - STEP_KG);
-  const highest = isAllowed(aircraft, toKg) ? toKg : boundaryOf((kg) => isAllowed(aircraft, kg), lowest, toKg);
+  const isInside = (pilotKg: number): boolean => isPilotInside(search, pilotKg);
+  const found = firstPilotInside(search, least, Math.min(most, Math.max(least, MAX_TRIED_KG)));
+  if (!found) return {};
+  const { firstKg, beforeKg } = found;
+  const lowest = firstKg === least ? least : lastInside(isInside, firstKg, beforeKg, CLOSE_KG);
+  const highest = isInside(most) ? most : lastInside(isInside, lowest, most, CLOSE_KG);
   return {
-    least: { kg: lowest, governedBy: lowest > fromKg ? 'envelope' : 'seat' },
-    most: { kg: highest, governedBy: highest >= toKg ? 'seat' : whyMost(aircraft, isAllowed, highest) },
+    least: { kg: lowest, governedBy: lowest > least ? 'envelope' : 'seat' },
+    most: { kg: highest, governedBy: highest >= most ? 'seat' : whyMost(search, aircraft, highest) },
   };
 }
 
@@ -55,15 +55,10 @@ function mostOn(station: Station): number {
 }
 
 /** A limit governs if a little more is allowed without it. */
-function whyMost(
-  aircraft: Aircraft,
-  isAllowed: (of: Aircraft, pilotKg: number) => boolean,
-  kg: number,
-): CockpitLimit['governedBy'] {
-  const more = kg + 1e-3;
-  if (aircraft.nonLifting && isAllowed({ ...aircraft, nonLifting: undefined }, more)) return 'non-lifting-mass';
-  const heavier = { ...aircraft, maximumMassKg: aircraft.maximumMassKg + 1 };
-  return isAllowed(heavier, more) ? 'maximum-mass' : 'envelope';
+function whyMost(search: PilotSearch, aircraft: Aircraft, kg: number): CockpitLimit['governedBy'] {
+  const isMoreAllowed = (of: Aircraft): boolean => isPilotInside({ ...search, aircraft: of }, kg + 1e-3);
+  if (aircraft.nonLifting && isMoreAllowed({ ...aircraft, nonLifting: undefined })) return 'non-lifting-mass';
+  return isMoreAllowed({ ...aircraft, maximumMassKg: aircraft.maximumMassKg + 1 }) ? 'maximum-mass' : 'envelope';
 }
 
 /** Every place is empty unless the state fills them; a tank that the state does not name may hold anything. */
@@ -76,14 +71,4 @@ function restrictionOf(
   return Object.fromEntries(
     Object.entries({ ...fixed, ...state, ...pilot }).map(([id, kg]) => [id, { minimumKg: kg, maximumKg: kg }]),
   );
-}
-
-function boundaryOf(isInside: (kg: number) => boolean, insideKg: number, outsideKg: number): number {
-  let [inside, outside] = [insideKg, outsideKg];
-  while (Math.abs(outside - inside) > CLOSE_KG) {
-    const middle = (inside + outside) / 2;
-    if (isInside(middle)) inside = middle;
-    else outside = middle;
-  }
-  return inside;
 }

@@ -1,5 +1,6 @@
 import type { Aircraft, LoadStation } from '../../record/visit.ts';
 import type { MassMoment } from '../mass/mass-moment.ts';
+import { lastInside } from '../numbers/last-inside.ts';
 import { isAtLeast, isAtMost } from '../numbers/limit-met.ts';
 import type { Loading } from './boundary.ts';
 import { tanksOf } from './fuel.ts';
@@ -90,20 +91,11 @@ function mostBaggage(
   let inside = 0;
   for (const { maximumMassKg } of places) {
     const full = Math.min(inside + maximumMassKg, roomKg);
-    if (judge(full).state !== 'inside') return { baggageKg: lastInside(inside, full, judge) };
+    if (judge(full).state !== 'inside')
+      return { baggageKg: lastInside((kg) => judge(kg).state === 'inside', inside, full, CLOSE_KG) };
     inside = full;
   }
   return { baggageKg: inside };
-}
-
-function lastInside(insideKg: number, outsideKg: number, judge: (baggageKg: number) => Verdict): number {
-  let [inside, outside] = [insideKg, outsideKg];
-  while (outside - inside > CLOSE_KG) {
-    const middle = (inside + outside) / 2;
-    if (judge(middle).state === 'inside') inside = middle;
-    else outside = middle;
-  }
-  return inside;
 }
 
 /** Loads baggage into its compartments in their order. */

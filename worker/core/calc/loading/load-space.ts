@@ -3,14 +3,19 @@ import { type MassMoment, minus } from '../mass/mass-moment.ts';
 import { isAtMost } from '../numbers/limit-met.ts';
 import { type Chord, chordOf, tankContent, tanksAndWaterOf, unusableOf, usableFuel } from './fuel.ts';
 import { type JointLimits, jointLimits } from './joint-limits.ts';
-import { areLaminar, type Group, type LoadSpace } from './space.ts';
+import { closed, type Group, isRelaxable, type LoadSpace, withoutIdleLimits } from './space.ts';
 
 // A passenger seat counts as any mass from zero to its maximum: a minimum passenger mass is no limit of the
 // aircraft, and the full range is the safe side. A tank with a table of arms is followed by chords, whose error goes with
 // the space; `extremes` halves spaces until it is small.
 
+interface Bounds {
+  minimumKg?: number;
+  maximumKg?: number;
+}
+
 /** Restriction of a load: a fixed or limited mass on a station, in kg. Fuel stations count usable fuel. */
-export type Restriction = Readonly<Record<string, { minimumKg?: number; maximumKg?: number }>>;
+export type Restriction = Readonly<Record<string, Bounds>>;
 
 export interface LoadSpaceOptions {
   empty: MassMoment;
@@ -46,10 +51,10 @@ export function boundsOf(
   leastPilotKg: number,
   restriction: Restriction = {},
 ): { minimumKg: number; maximumKg: number } {
-  const statedKg = station.kind === 'pilot' ? (station.minimumMassKg ?? leastPilotKg) : 0;
+  const least = station.kind === 'pilot' ? (station.minimumMassKg ?? leastPilotKg) : 0;
   const narrowed = restriction[station.id] ?? {};
   const maximumKg = Math.min(station.maximumMassKg, narrowed.maximumKg ?? Number.POSITIVE_INFINITY);
-  return { minimumKg: Math.min(narrowed.minimumKg ?? statedKg, maximumKg), maximumKg };
+  return { minimumKg: Math.min(narrowed.minimumKg ?? least, maximumKg), maximumKg };
 }
 
 /**
@@ -58,57 +63,32 @@ export function boundsOf(
  * @source common practice, no source
  */
 export function loadSpaces(aircraft: LoadedAircraft, options: LoadSpaceOptions): LoadSpace[] {
-  const { restriction = {} } = options;
-  return jointLimits(aircraft, options.empty.massKg).flatMap((joint) => {
-    const isPossible = [...joint.maximumOn].every(([station, maximumKg]) =>
-      isAtMost(leastOn(aircraft, station, options), maximumKg),
-    );
-    if (!isPossible) return [];
-    const narrowed = narrowedBy(restriction, joint.maximumOn);
-    const chords = new Map(tanksAndWaterOf(aircraft).map((tank) => [tank, wholeChord(tank, narrowed)]));
-    return spaceOf(aircraft, { ...options, restriction: narrowed }, joint, chords) ?? [];
+  const tanks = tanksAndWaterOf(aircraft);
+  const bases = jointLimits(aircraft, options.empty.massKg).flatMap((joint) => baseOf(aircraft, options, joint) ?? []);
+  return distinct(bases).flatMap(({ space, ofTanks }) => {
+    const chords = new Map(tanks.map((tank) => [tank, wholeChord(tank, ofTanks[tank.id] ?? {})]));
+    return withTanks(space, chords) ?? [];
   });
 }
 
 type Chords = ReadonlyMap<TankStation, Chord>;
 
-/** Returns the loads within one set of joint limits and one chord for each tank; undefined without any. */
-function spaceOf(
-  aircraft: LoadedAircraft,
-  options: LoadSpaceOptions,
-  joint: JointLimits,
-  chords: Chords,
-): LoadSpace | undefined {
-  const { empty, leastPilotKg, restriction } = options;
-  const { limits, maximumMassKg } = joint;
+/** Returns the space with one chord for each tank; undefined if their least contents exceed a limit. */
+function withTanks(base: LoadSpace, chords: Chords): LoadSpace | undefined {
   const errors = [...chords.values()];
   const bare: LoadSpace = {
-    start: empty,
-    startLoad: {},
-    variables: [],
-    groups: limits,
-    maximumMassKg,
-    isLaminar: areLaminar(limits.map(({ weights }) => weights)),
+    ...base,
     belowKgMm: errors.reduce((sum, { belowKgMm }) => sum + belowKgMm, 0),
     aboveKgMm: errors.reduce((sum, { aboveKgMm }) => sum + aboveKgMm, 0),
-    halves: () => halvesOf(chords).flatMap((half) => spaceOf(aircraft, options, joint, half) ?? []),
+    halves: () => halvesOf(chords).flatMap((half) => withTanks(base, half) ?? []),
   };
-  const seats = loadStationsOf(aircraft).map((station): Piece => {
-    const { minimumKg, maximumKg } = boundsOf(station, leastPilotKg, restriction);
-    return {
-      station: station.id,
-      start: { massKg: minimumKg, momentKgMm: minimumKg * station.armMm },
-      span: { massKg: maximumKg - minimumKg, momentKgMm: (maximumKg - minimumKg) * station.armMm },
-    };
-  });
-  const tanks = [...chords].map(
-    ([tank, { fromL, toL }]): Piece => ({
-      station: tank.id,
-      start: usableFuel(tank, fromL),
-      span: minus(tankContent(tank, toL), tankContent(tank, fromL)),
-    }),
-  );
-  return [...seats, ...tanks].reduce<LoadSpace | undefined>((space, piece) => space && withPiece(space, piece), bare);
+  let space: LoadSpace | undefined = bare;
+  for (const [tank, { fromL, toL }] of chords) {
+    const span = minus(tankContent(tank, toL), tankContent(tank, fromL));
+    space = withPiece(space, { station: tank.id, start: usableFuel(tank, fromL), span });
+    if (!space) return undefined;
+  }
+  return closed(space);
 }
 
 /** Returns the chords of both halves of the tank whose chord is the worst; none if every chord is exact. */
@@ -120,53 +100,81 @@ function halvesOf(chords: Chords): Chords[] {
   return [chordOf(tank, fromL, splitL), chordOf(tank, splitL, toL)].map((half) => new Map(chords).set(tank, half));
 }
 
-/** Returns the min. mass that a station has in every loading, in kg: a condition below it is always met. */
-function leastOn(aircraft: LoadedAircraft, id: string, { leastPilotKg, restriction = {} }: LoadSpaceOptions): number {
-  const station = aircraft.stations.find((each) => each.id === id);
-  if (!station) return 0;
-  if ('capacityL' in station) return restriction[id]?.minimumKg ?? leastUsableKg(station);
-  return boundsOf(station, leastPilotKg, restriction).minimumKg;
+/** Load stations of one set of limits, and what its conditions leave of the tanks. */
+interface Base {
+  space: LoadSpace;
+  ofTanks: Restriction;
 }
 
-function leastUsableKg(tank: TankStation): number {
-  return tank.kind === 'fuel' ? (tank.leastUsableL ?? 0) * tank.densityKgPerL : 0;
-}
-
-/** A condition that bounds a station tightens the restriction of the caller. */
-function narrowedBy(restriction: Restriction, maximumOn: ReadonlyMap<string, number>): Restriction {
-  if (maximumOn.size === 0) return restriction;
-  const narrowed: Record<string, { minimumKg?: number; maximumKg?: number }> = { ...restriction };
-  for (const [station, maximumKg] of maximumOn) {
-    const stated = narrowed[station] ?? {};
-    narrowed[station] = { ...stated, maximumKg: Math.min(maximumKg, stated.maximumKg ?? maximumKg) };
+/** Undefined if a condition cannot fail to be met, because the station carries more at the least. */
+function baseOf(
+  aircraft: LoadedAircraft,
+  { empty, leastPilotKg, restriction = {} }: LoadSpaceOptions,
+  { limits, maximumOn, maximumMassKg }: JointLimits,
+): Base | undefined {
+  const ofTanks: Record<string, Bounds> = {};
+  for (const tank of tanksAndWaterOf(aircraft)) {
+    const { minimumKg = leastOf(tank), maximumKg = Number.POSITIVE_INFINITY } = restriction[tank.id] ?? {};
+    const conditionKg = maximumOn.get(tank.id) ?? maximumKg;
+    if (!isAtMost(Math.min(minimumKg, maximumKg), conditionKg)) return undefined;
+    ofTanks[tank.id] = { minimumKg, maximumKg: Math.min(maximumKg, conditionKg) };
   }
-  return narrowed;
+  let space: LoadSpace | undefined = {
+    ...{ start: empty, startLoad: {}, variables: [], groups: limits, maximumMassKg, isLaminar: true },
+    ...{ belowKgMm: 0, aboveKgMm: 0, halves: () => [] },
+  };
+  for (const station of loadStationsOf(aircraft)) {
+    const bounds = boundsOf(station, leastPilotKg, restriction);
+    const maximumKg = Math.min(bounds.maximumKg, maximumOn.get(station.id) ?? bounds.maximumKg);
+    if (!isAtMost(bounds.minimumKg, maximumKg)) return undefined;
+    const minimumKg = Math.min(bounds.minimumKg, maximumKg);
+    space = withPiece(space, {
+      station: station.id,
+      start: { massKg: minimumKg, momentKgMm: minimumKg * station.armMm },
+      span: { massKg: maximumKg - minimumKg, momentKgMm: (maximumKg - minimumKg) * station.armMm },
+    });
+    if (!space) return undefined;
+  }
+  const movable = new Set([...space.variables.map(({ station }) => station), ...Object.keys(ofTanks)]);
+  return { space: withoutIdleLimits(space, movable), ofTanks };
 }
 
-/** Min. content of a station, and what may be added to it at one arm. */
+/** Sets of conditions often differ only in stations that carry nothing: such spaces are one. */
+function distinct(bases: readonly Base[]): readonly Base[] {
+  if (bases.length < 2) return bases;
+  const keyOf = ({ space: { groups, ...space }, ofTanks }: Base): string =>
+    JSON.stringify([space, ofTanks, groups.map(({ weights, maximumKg }) => [[...weights], maximumKg])]);
+  return [...new Map(bases.map((base) => [keyOf(base), base])).values()];
+}
+
+/** Content that a station has at least, and what may be added to it at one arm. */
 interface Piece {
   station: string;
   start: MassMoment;
   span: MassMoment;
 }
 
+/** Returns the usable content that a tank has at least, in kg. */
+function leastOf(tank: TankStation): number {
+  return tank.kind === 'fuel' ? (tank.leastUsableL ?? 0) * tank.densityKgPerL : 0;
+}
+
 /** Returns the chord over all contents that a tank may have. */
-function wholeChord(tank: TankStation, restriction: Restriction): Chord {
-  const { minimumKg = leastUsableKg(tank), maximumKg = Number.POSITIVE_INFINITY } = restriction[tank.id] ?? {};
+function wholeChord(tank: TankStation, { minimumKg = 0, maximumKg = Number.POSITIVE_INFINITY }: Bounds): Chord {
   const contentOf = (usableKg: number): number => unusableOf(tank) + usableKg / tank.densityKgPerL;
   const fromL = contentOf(Math.min(minimumKg, maximumKg));
   return chordOf(tank, fromL, Math.max(fromL, Math.min(tank.capacityL, contentOf(maximumKg))));
 }
 
-/** Returns the space with another station; undefined if its start already exceeds a group that no other load relieves. */
+/** Returns the space with another station; undefined if its start already exceeds a group that nothing relaxes. */
 function withPiece(space: LoadSpace, { station, start, span }: Piece): LoadSpace | undefined {
   const groups: Group[] = [];
   for (const group of space.groups) {
     const takenKg = (group.weights.get(station) ?? 0) * start.massKg;
-    const isWithin = isAtMost(takenKg, group.maximumKg);
-    if (!isWithin && ![...group.weights.values()].some((weight) => weight < 0)) return undefined;
+    const canRelax = isRelaxable(group);
+    if (!isAtMost(takenKg, group.maximumKg) && !canRelax) return undefined;
     const leftKg = group.maximumKg - takenKg;
-    groups.push(takenKg === 0 ? group : { ...group, maximumKg: isWithin ? Math.max(0, leftKg) : leftKg });
+    groups.push(takenKg === 0 ? group : { ...group, maximumKg: canRelax ? leftKg : Math.max(0, leftKg) });
   }
   const variable = { station, maximumKg: span.massKg, armMm: span.massKg > 0 ? span.momentKgMm / span.massKg : 0 };
   return {

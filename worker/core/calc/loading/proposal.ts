@@ -1,4 +1,5 @@
 import type { LoadedAircraft, LoadStation } from '../../record/visit.ts';
+import { lastInside } from '../numbers/last-inside.ts';
 import { isAtLeast } from '../numbers/limit-met.ts';
 import type { Envelope } from './envelope.ts';
 import { loadingExtremes } from './extremes.ts';
@@ -35,13 +36,8 @@ export function groupProposals(
       const leastKg = group.reduce((sum, each) => sum + boundsOf(each, options.leastPilotKg).minimumKg, 0);
       const mostKg = group.reduce((sum, { maximumMassKg }) => sum + maximumMassKg, 0);
       if (!isInside(stations, leastKg)) return [];
-      let [inside, outside] = [leastKg, mostKg];
-      while (outside - inside > CLOSE_KG) {
-        const middle = (inside + outside) / 2;
-        if (isInside(stations, middle)) inside = middle;
-        else outside = middle;
-      }
-      return [{ stations, maximumKg: inside }];
+      const maximumKg = lastInside((kg) => isInside(stations, kg), leastKg, Math.max(leastKg, mostKg), CLOSE_KG);
+      return [{ stations, maximumKg }];
     })
     .sort((a, b) => b.maximumKg - a.maximumKg);
 }

@@ -1,18 +1,14 @@
 import type { LoadedAircraft } from '../../record/visit.ts';
-import { isAtLeast } from '../numbers/limit-met.ts';
+import { lastInside } from '../numbers/last-inside.ts';
 import type { Envelope } from './envelope.ts';
-import { loadingExtremes } from './extremes.ts';
 import { type LoadSpaceOptions, loadStationsOf } from './load-space.ts';
+import { firstPilotInside, isPilotInside, MAX_TRIED_KG } from './pilot-search.ts';
 
-/** Step of the first search, in kg, and final resolution of the result. */
-const STEP_KG = 1;
+/** Final resolution of the result. */
 const CLOSE_KG = 1e-6;
 
 /** Start of the search: a result of exactly this means that the envelope requires no min. pilot. */
 export const MIN_TRIED_KG = 30;
-
-/** End of the search: no person is heavier, and a limit mistyped by thousands must not prolong it. */
-const MAX_TRIED_KG = 500;
 
 /**
  * Returns the min. mass of a pilot who may fly alone, without baggage, at every fuel content: in kg.
@@ -31,21 +27,16 @@ export function minimumSoloKg(
   const others = Object.fromEntries(
     seats.filter(({ id }) => id !== pilot.id).map(({ id }) => [id, { minimumKg: 0, maximumKg: 0 }]),
   );
-  const isInside = (pilotKg: number): boolean => {
-    const restriction = { ...others, [pilot.id]: { minimumKg: pilotKg, maximumKg: pilotKg } };
-    const extremes = loadingExtremes(aircraft, { ...options, restriction }, envelope);
-    return extremes?.margins.every(({ margin }) => isAtLeast(margin, 0)) ?? false;
-  };
-  const maxKg = Math.min(pilot.maximumMassKg, MAX_TRIED_KG);
-  if (isInside(Math.min(MIN_TRIED_KG, maxKg))) return MIN_TRIED_KG;
-  let [below, above] = [MIN_TRIED_KG, MIN_TRIED_KG];
+  const withPilot = (pilotKg: number): LoadSpaceOptions => ({
+    ...options,
+    restriction: { ...others, [pilot.id]: { minimumKg: pilotKg, maximumKg: pilotKg } },
+  });
+  const search = { aircraft, envelope, pilot: pilot.id, withPilot };
   // The heaviest pilot that the seat takes is tried too, even for a remaining fraction of a step.
-  while (above < maxKg && !isInside(above)) [below, above] = [above, Math.min(above + STEP_KG, maxKg)];
-  if (!isInside(above)) return undefined;
-  while (above - below > CLOSE_KG) {
-    const middle = (above + below) / 2;
-    if (isInside(middle)) above = middle;
-    else below = middle;
-  }
-  return above;
+  const maxKg = Math.min(pilot.maximumMassKg, MAX_TRIED_KG);
+  const lightestKg = Math.min(MIN_TRIED_KG, maxKg);
+  const found = firstPilotInside(search, lightestKg, maxKg);
+  if (!found) return undefined;
+  if (found.firstKg === lightestKg) return MIN_TRIED_KG;
+  return lastInside((pilotKg) => isPilotInside(search, pilotKg), found.firstKg, found.beforeKg, CLOSE_KG);
 }

@@ -1,4 +1,5 @@
 import type { MassMoment } from '../mass/mass-moment.ts';
+import { isAtLeast } from '../numbers/limit-met.ts';
 
 /** A station that takes any mass from zero to its maximum, at one arm. */
 export interface Variable {
@@ -31,6 +32,38 @@ export interface LoadSpace {
   aboveKgMm: number;
   /** Returns the two halves of the set, split at the worst chord. */
   halves: () => LoadSpace[];
+}
+
+/** Whether more on some station leaves more room for others, as water in the wings does for ballast in the tail. */
+export function isRelaxable({ weights }: Group): boolean {
+  for (const weight of weights.values()) if (weight < 0) return true;
+  return false;
+}
+
+/**
+ * Returns the space with only those limits that can bind what is still to be added, and over those stations alone: limits
+ * that cross elsewhere do not matter.
+ *
+ * @param movable stations whose mass is not fixed yet
+ */
+export function withoutIdleLimits(space: LoadSpace, movable: ReadonlySet<string>): LoadSpace {
+  const groups = space.groups
+    .map(
+      ({ weights, maximumKg }): Group => ({
+        weights: new Map([...weights].filter(([station]) => movable.has(station))),
+        maximumKg,
+      }),
+    )
+    .filter(({ weights, maximumKg }) => !(maximumKg >= 0) || [...weights.values()].some((weight) => weight > 0));
+  return { ...space, groups, isLaminar: areLaminar(groups.map(({ weights }) => weights)) };
+}
+
+/** Returns the space with room in every limit; undefined if its start exceeds one. */
+export function closed(space: LoadSpace): LoadSpace | undefined {
+  if (space.groups.every(({ maximumKg }) => maximumKg >= 0)) return space;
+  if (!space.groups.every(({ maximumKg }) => isAtLeast(maximumKg, 0))) return undefined;
+  const groups = space.groups.map((group) => ({ ...group, maximumKg: Math.max(0, group.maximumKg) }));
+  return { ...space, groups };
 }
 
 /** Whether all weights are 1, and every two groups are nested or disjoint: the condition under which filling in order is exact. */

@@ -41,19 +41,12 @@ export function judgeOf(
   { envelope, leastPilot, lateral }: JudgedBy = {},
 ): (loading: Loading) => Verdict {
   const seats = loadStationsOf(aircraft);
-  const masses = massLimitsOf(aircraft);
-  const limits = stationLimits(aircraft);
+  const over = limitsOver(aircraft);
   const burn = burnPathOf(aircraft);
   const judgeLaterally = lateral && lateralJudge(aircraft, lateral);
   return (loading) => {
-    const { maximumMassKg, maximumMassWithExternalLoadKg } = aircraft;
-    const carriesExternal = seats.some(({ id, kind }) => kind === 'external' && (loading.load[id] ?? 0) > 0);
-    const mostKg = carriesExternal ? (maximumMassWithExternalLoadKg ?? maximumMassKg) : maximumMassKg;
-    if (!isAtMost(loading.massKg, mostKg)) return { state: 'too-heavy', overKg: loading.massKg - mostKg };
-    const over = overMass(masses, loading) ?? overStation(limits, loading.load) ?? overMatched(aircraft, loading.load);
-    if (over) return { state: 'limit-exceeded', ...over };
-    const crew = crewVerdict(seats, loading.load, leastPilot);
-    if (crew) return crew;
+    const refused = over(loading) ?? crewVerdict(seats, loading.load, leastPilot);
+    if (refused) return refused;
     const path = burn(loading);
     const lightestKg = path.at(-1)?.massKg ?? loading.massKg;
     const { minimumMassKg = 0 } = aircraft;
@@ -65,6 +58,25 @@ export function judgeOf(
     if (!envelope) return { state: 'inside', worst: undefined };
     const worst = worstMargins(path, envelope).sort((a, b) => a.margin - b.margin)[0];
     return worst && !isAtLeast(worst.margin, 0) ? { state: 'outside', worst } : { state: 'inside', worst };
+  };
+}
+
+/**
+ * Returns the check of a loading against the limits of mass alone: undefined if it is within all of them.
+ *
+ * @source common practice, no source
+ */
+export function limitsOver(aircraft: LoadedAircraft): (loading: Loading) => RefusedLoading | undefined {
+  const { maximumMassKg, maximumMassWithExternalLoadKg = maximumMassKg } = aircraft;
+  const external = loadStationsOf(aircraft).filter(({ kind }) => kind === 'external');
+  const masses = massLimitsOf(aircraft);
+  const limits = stationLimits(aircraft);
+  return (loading) => {
+    const carriesExternal = external.some(({ id }) => (loading.load[id] ?? 0) > 0);
+    const mostKg = carriesExternal ? maximumMassWithExternalLoadKg : maximumMassKg;
+    if (!isAtMost(loading.massKg, mostKg)) return { state: 'too-heavy', overKg: loading.massKg - mostKg };
+    const over = overMass(masses, loading) ?? overStation(limits, loading.load) ?? overMatched(aircraft, loading.load);
+    return over && { state: 'limit-exceeded', ...over };
   };
 }
 
@@ -120,7 +132,7 @@ function crewVerdict(
   seats: readonly LoadStation[],
   load: Loading['load'],
   least: LeastPilot | undefined,
-): Verdict | undefined {
+): RefusedLoading | undefined {
   const people = seats.filter((seat) => isSeat(seat) && (load[seat.id] ?? 0) > 0);
   const pilots = people.filter(({ kind }) => kind === 'pilot');
   const [first] = pilots;

@@ -1,0 +1,71 @@
+import fc from 'fast-check';
+import { UNDERCARRIAGES } from '../../../../worker/core/record/class.ts';
+import { ownLimits, ownLimitsOver } from './envelopes.ts';
+import { type AnyStation, stations } from './stations.ts';
+import { arm, defined, lateralArm, mass, name, optional, share } from './values.ts';
+
+const kitLine = fc
+  .record({
+    kind: fc.constantFrom('off', 'on'),
+    name: name(80),
+    mass: fc.oneof(fc.constant(0), mass(40)),
+    massLimit: optional(mass(2)),
+    arm,
+    lateralArm: optional(lateralArm),
+  })
+  .map(defined);
+
+const schedule = fc.record({
+  reference: name(200),
+  basis: fc.constantFrom('weighed', 'computed'),
+  emptyMass: mass(800),
+  emptyMassLimit: optional(mass(2)),
+  emptyArm: optional(arm),
+  emptyMoment: optional(arm.map((at) => at * 300)),
+  emptyLateralArm: optional(lateralArm),
+});
+
+/** Zero to four other configurations: each follows from another, or has a schedule that stands beside, or neither. */
+export const configurations = fc.array(
+  fc.record({
+    name: name(40),
+    undercarriage: optional(fc.constantFrom(...UNDERCARRIAGES)),
+    seats: optional(fc.integer({ min: 1, max: 12 })),
+    maximumMass: optional(mass(2000)),
+    limits: optional(ownLimits),
+    stations: optional(stations),
+    from: fc.constantFrom('worked', 'another', 'standing', 'standing', 'nothing'),
+    share,
+    kit: fc.array(kitLine, { maxLength: 60 }),
+    schedule,
+  }),
+  { maxLength: 4 },
+);
+
+type AnyConfigurations = typeof configurations extends fc.Arbitrary<infer Value> ? Value : never;
+
+/** The configurations as posted, and the schedules that stand beside. */
+export function configured(
+  worked: readonly AnyStation[],
+  drawn: AnyConfigurations,
+): { configurations: object[]; schedules: object[] } {
+  const idOf = (index: number): string => `configuration-${index}`;
+  return {
+    configurations: drawn.map(({ limits, from, share: part, kit, schedule: _, ...own }, index) =>
+      defined({
+        id: idOf(index),
+        ...own,
+        ...(limits && ownLimitsOver(own.stations ?? worked, limits)),
+        follows:
+          from === 'worked'
+            ? { kit }
+            : from === 'another'
+              ? { configuration: idOf(Math.floor(part * (drawn.length - 1))), kit }
+              : undefined,
+      }),
+    ),
+    schedules: drawn.flatMap(({ from, schedule: each }, index) =>
+      from === 'standing' ? [defined({ configuration: idOf(index), date: '2024-05-17', ...each })] : [],
+    ),
+  };
+}
