@@ -58,11 +58,14 @@ export function withoutIdleLimits(space: LoadSpace, movable: ReadonlySet<string>
   return { ...space, groups, isLaminar: areLaminar(groups.map(({ weights }) => weights)) };
 }
 
-/** Returns the space with room in every limit; undefined if its start exceeds one. */
+/** Returns the space with its limits met at the start, or still to be met by what relaxes them; undefined if one cannot be. */
 export function closed(space: LoadSpace): LoadSpace | undefined {
   if (space.groups.every(({ maximumKg }) => maximumKg >= 0)) return space;
-  if (!space.groups.every(({ maximumKg }) => isAtLeast(maximumKg, 0))) return undefined;
-  const groups = space.groups.map((group) => ({ ...group, maximumKg: Math.max(0, group.maximumKg) }));
+  const isOpen = (group: Group): boolean => isAtLeast(group.maximumKg, 0) || isRelaxable(group);
+  if (!space.groups.every(isOpen)) return undefined;
+  const groups = space.groups.map(
+    (group): Group => (isAtLeast(group.maximumKg, 0) ? { ...group, maximumKg: Math.max(0, group.maximumKg) } : group),
+  );
   return { ...space, groups };
 }
 
