@@ -1,8 +1,8 @@
 import type { Aircraft, Station } from '../../record/visit.ts';
-import { isAtLeast, isAtMost } from '../numbers/limit-met.ts';
+import { isAtMost } from '../numbers/limit-met.ts';
 import type { CockpitLimit, CockpitLoad } from './class-loading-result.ts';
 import type { Envelope } from './envelope.ts';
-import { loadingExtremes } from './extremes.ts';
+import { areAllInside } from './extremes.ts';
 import { usableFuel } from './fuel.ts';
 import { type LoadSpaceOptions, loadStationsOf, type Restriction } from './load-space.ts';
 
@@ -36,8 +36,7 @@ function rangeOf(
   const [fromKg, toKg] = [pilot.minimumMassKg ?? 0, pilot.maximumMassKg];
   const isAllowed = (of: Aircraft, pilotKg: number): boolean => {
     const restriction = restrictionOf(of, state, { [pilot.id]: pilotKg });
-    const extremes = loadingExtremes(of, { ...options, restriction }, envelope);
-    return extremes?.margins.every(({ margin }) => isAtLeast(margin, 0)) ?? false;
+    return areAllInside(of, { ...options, restriction }, envelope);
   };
   let first = fromKg;
   while (first < toKg && !isAllowed(aircraft, first)) first = Math.min(first + STEP_KG, toKg);

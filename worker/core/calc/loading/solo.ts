@@ -1,7 +1,6 @@
 import type { LoadedAircraft } from '../../record/visit.ts';
-import { isAtLeast } from '../numbers/limit-met.ts';
 import type { Envelope } from './envelope.ts';
-import { loadingExtremes } from './extremes.ts';
+import { areAllInside } from './extremes.ts';
 import { type LoadSpaceOptions, loadStationsOf } from './load-space.ts';
 
 /** Step of the first search, in kg, and final resolution of the result. */
@@ -33,8 +32,7 @@ export function minimumSoloKg(
   );
   const isInside = (pilotKg: number): boolean => {
     const restriction = { ...others, [pilot.id]: { minimumKg: pilotKg, maximumKg: pilotKg } };
-    const extremes = loadingExtremes(aircraft, { ...options, restriction }, envelope);
-    return extremes?.margins.every(({ margin }) => isAtLeast(margin, 0)) ?? false;
+    return areAllInside(aircraft, { ...options, restriction }, envelope);
   };
   const maxKg = Math.min(pilot.maximumMassKg, MAX_TRIED_KG);
   if (isInside(Math.min(MIN_TRIED_KG, maxKg))) return MIN_TRIED_KG;
