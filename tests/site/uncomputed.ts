@@ -4,6 +4,7 @@ export const UNCOMPUTED: Readonly<Record<string, string>> = {
   aircraftInCategory: 'puts the limits of a category in the place of others',
   altimeterOmissions: 'lists what is missing',
   applicabilityOf: 'compares serial and part numbers',
+  areAllInside: 'the sign of what the formulas of the extreme loadings give',
   areLaminar: 'compares sets of stations',
   armAlong: 'picks one of two arms, or their share along the normal of a side',
   barometricSettingsHpa: 'lists the rows of a table that a scale reaches',

@@ -77,7 +77,7 @@ export function vertexMoments(loadable: Loadable, massKg: number): { forward: nu
 
 const sumOf = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0);
 
-/** Usable fuel of a tank at the contents to be tried. */
+/** Usable fuel of a tank at the contents to be tried, every line of its table among them. */
 function contentsOf(tank: FuelStation, { aircraft, empty }: Loadable, places: Station[], steps: number): MassMoment[] {
   const { unusableL, capacityL, densityKgPerL } = tank;
   const momentAt = (volumeL: number): number => volumeL * densityKgPerL * fuelArmMm(tank, volumeL);
@@ -87,7 +87,8 @@ function contentsOf(tank: FuelStation, { aircraft, empty }: Loadable, places: St
     .flatMap(cornersOf)
     .map((corner) => unusableL + (aircraft.maximumMassKg - empty.massKg - sumOf(corner)) / densityKgPerL)
     .filter((contentL) => contentL > unusableL && contentL < capacityL);
-  return [...stepped, ...meetingCap].map((contentL) => ({
+  const lines = (tank.armByVolume ?? []).map(({ volumeL }) => volumeL).filter((at) => at > unusableL && at < capacityL);
+  return [...stepped, ...lines, ...meetingCap].map((contentL) => ({
     massKg: (contentL - unusableL) * densityKgPerL,
     momentKgMm: momentAt(contentL) - momentAt(unusableL),
   }));

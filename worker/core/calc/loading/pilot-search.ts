@@ -2,7 +2,7 @@ import type { LoadedAircraft } from '../../record/visit.ts';
 import { isAtLeast } from '../numbers/limit-met.ts';
 import type { Loading } from './boundary.ts';
 import type { Envelope } from './envelope.ts';
-import { loadingExtremes } from './extremes.ts';
+import { areAllInside, loadingExtremes } from './extremes.ts';
 import { type LoadSpaceOptions, loadSpaces } from './load-space.ts';
 import { loadingOf } from './loading-of.ts';
 import { worstMargins } from './margin.ts';
@@ -29,8 +29,7 @@ export interface PilotSearch {
 
 /** Whether every permitted loading with a pilot of this mass is inside the envelope. */
 export function isPilotInside({ aircraft, envelope, withPilot }: PilotSearch, pilotKg: number): boolean {
-  const extremes = loadingExtremes(aircraft, withPilot(pilotKg), envelope);
-  return extremes?.margins.every(({ margin }) => isAtLeast(margin, 0)) ?? false;
+  return areAllInside(aircraft, withPilot(pilotKg), envelope);
 }
 
 /**

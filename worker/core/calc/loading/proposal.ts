@@ -1,8 +1,7 @@
 import type { LoadedAircraft, LoadStation } from '../../record/visit.ts';
 import { lastInside } from '../numbers/last-inside.ts';
-import { isAtLeast } from '../numbers/limit-met.ts';
 import type { Envelope } from './envelope.ts';
-import { loadingExtremes } from './extremes.ts';
+import { areAllInside } from './extremes.ts';
 import { boundsOf, isBaggagePlace, isSeat, type LoadSpaceOptions, loadStationsOf } from './load-space.ts';
 import type { GroupProposal } from './loading-result.ts';
 
@@ -26,8 +25,7 @@ export function groupProposals(
   const isInside = (stations: readonly string[], maximumMassKg: number): boolean => {
     const limit = { id: PROPOSED, text: PROPOSED, stations: [...stations], maximumMassKg };
     const limited = { ...aircraft, loadingLimits: [...(aircraft.loadingLimits ?? []), limit] };
-    const extremes = loadingExtremes(limited, options, envelope);
-    return extremes?.margins.every(({ margin }) => isAtLeast(margin, 0)) ?? false;
+    return areAllInside(limited, options, envelope);
   };
   return groupsOf(aircraft)
     .slice(0, MAX_GROUPS)
