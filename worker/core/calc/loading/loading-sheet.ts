@@ -1,5 +1,5 @@
 import { classDataOf } from '../../record/classes/index.ts';
-import type { Visit } from '../../record/visit.ts';
+import type { Aircraft, Visit } from '../../record/visit.ts';
 import { factorOf } from '../../units/quantity.ts';
 import { aircraftInCategory } from '../configurations/configured.ts';
 import type { MassMoment } from '../mass/mass-moment.ts';
@@ -22,7 +22,7 @@ import type { GroupProposal } from './loading-result.ts';
 import { groupProposals } from './proposal.ts';
 import { minimumSoloKg } from './solo.ts';
 import { suspensionTable } from './suspension.ts';
-import { judgeOf, type Verdict } from './verdict.ts';
+import { type JudgedBy, judgeOf, type Verdict } from './verdict.ts';
 
 /** Loadings on every loading sheet. */
 export type ShownLoading = 'foremost' | 'rearmost' | 'standard-pilot' | 'two-standard-persons';
@@ -84,13 +84,13 @@ export function loadingSheet(
   const options = { empty, leastPilotKg: settings.leastPilotKg };
   const extremes = loadingExtremes(aircraft, options, envelope);
   const soloKg = envelope && minimumSoloKg(aircraft, options, envelope);
-  const least = leastPilot(aircraft, envelope && (soloKg ?? 'nobody'), {
+  const pilot = leastPilot(aircraft, envelope && (soloKg ?? 'nobody'), {
     customKg: settings.leastPilotKg,
     emptyKg: empty.massKg,
   });
   const burn = burnPathOf(aircraft);
   const lateral = lateralOfEmpty(empty);
-  const judge = judgeOf(aircraft, { envelope, leastPilot: least, lateral });
+  const judge = judgeOf(aircraft, { envelope, leastPilot: pilot, lateral });
   const named = (kind: ShownLoading, loading: Loading): NamedLoading => ({
     kind,
     path: burn(loading),
@@ -109,7 +109,7 @@ export function loadingSheet(
     loadings,
     table: crewFuelTable(aircraft, empty, crewMasses(visit), judge),
     minimumSoloKg: soloKg,
-    leastPilot: least,
+    leastPilot: pilot,
     limits: loadLimitsOf(aircraft, empty.massKg),
     proposals: envelope && !isInside ? groupProposals(aircraft, options, envelope) : [],
     suspension: suspensionTable(aircraft, empty.massKg, crewMasses(visit)),
@@ -117,22 +117,34 @@ export function loadingSheet(
       envelope && classDataOf(aircraft).computes.includes('cockpit-load')
         ? cockpitLoads(aircraft, options, envelope)
         : [],
-    categories: (aircraft.categories ?? []).map((category): CategorySheet => {
-      const inCategory = aircraftInCategory(aircraft, category);
-      const itsEnvelope = envelopeIn(inCategory);
-      const itsJudge = judgeOf(inCategory, {
-        envelope: itsEnvelope,
-        leastPilot: least,
-        lateral,
-      });
-      return {
-        id: category.id,
-        name: category.name,
-        envelope: itsEnvelope,
-        limits: loadLimitsOf(inCategory, empty.massKg),
-        verdicts: loadings.map(({ path: [loading] }) => itsJudge(loading ?? { ...empty, load: {} })),
-      };
-    }),
+    categories: (aircraft.categories ?? []).map((category) =>
+      categorySheet(category, { aircraft, empty, loadings, leastPilot: pilot, lateral }),
+    ),
+  };
+}
+
+type Category = NonNullable<Aircraft['categories']>[number];
+
+interface InEveryCategory extends Pick<JudgedBy, 'leastPilot' | 'lateral'> {
+  aircraft: Aircraft;
+  empty: EmptyAircraft;
+  loadings: readonly NamedLoading[];
+}
+
+/** Returns the limits of a category, and what they say of the named loadings. */
+function categorySheet(
+  category: Category,
+  { aircraft, empty, loadings, leastPilot: pilot, lateral }: InEveryCategory,
+): CategorySheet {
+  const inCategory = aircraftInCategory(aircraft, category);
+  const envelope = envelopeIn(inCategory);
+  const judge = judgeOf(inCategory, { envelope, leastPilot: pilot, lateral });
+  return {
+    id: category.id,
+    name: category.name,
+    envelope,
+    limits: loadLimitsOf(inCategory, empty.massKg),
+    verdicts: loadings.map(({ path: [loading] }) => judge(loading ?? { ...empty, load: {} })),
   };
 }
 

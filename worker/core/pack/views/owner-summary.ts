@@ -25,12 +25,8 @@ const MAX_DUE = 3;
 export function ownerSummaryView(context: PackContext): View {
   const { visit, results, released, fmt } = context;
   const { schedule, loading } = results;
-  const findings = visit.findings ?? [];
-  const watch = findings.filter(
-    ({ disposition }) => disposition === 'deferred' || disposition === 'monitor' || disposition === 'declined',
-  );
+  const watch = watched(context);
   const limitations = limitationTexts(context);
-  const held = heldOver(context, 'deferral', 'watch');
   const due = nextDue(context, context.issuedAt).slice(0, MAX_DUE);
   return {
     ...common(context),
@@ -61,23 +57,8 @@ export function ownerSummaryView(context: PackContext): View {
     inspection: visit.inspection
       ? fmt.text(m.ownerSummary_doneTasks, { kind: visit.inspection.kind, count: visit.inspection.tasks.length })
       : fmt.text(m.ownerSummary_noInspectionVisit),
-    watch: [
-      ...watch.map((finding) => ({
-        id: findingName(context, finding.id),
-        text: `${finding.place}: ${sentence(finding.text)}`,
-        what: watchLine(context, finding),
-        consequence: finding.consequence
-          ? fmt.text(m.ownerSummary_ifLeft, { sentence: sentence(finding.consequence) })
-          : '',
-      })),
-      ...held.map((open) => ({
-        id: itemName(context, open),
-        text: sentence(open.text),
-        what: open.kind === 'watch' ? sentence(fmt.text(m.ownerSummary_keepEye)) : toBeDone(context, open),
-        consequence: '',
-      })),
-    ],
-    hasWatch: watch.length + held.length > 0,
+    watch,
+    hasWatch: watch.length > 0,
     due: due.map(({ what, limit }) => ({ what, limit })),
     hasDue: due.length > 0,
     rectified: rectified(context),
@@ -86,6 +67,30 @@ export function ownerSummaryView(context: PackContext): View {
     hasClosed: closedSince(context).length > 0,
     ...sources(fmt.text(m.ownerSummary_summaryNotReleaseResults)),
   };
+}
+
+/** Returns what the owner watches: findings of the visit that are not rectified, and what is carried over from before. */
+function watched(context: PackContext): View[] {
+  const { visit, fmt } = context;
+  const open = (visit.findings ?? []).filter(
+    ({ disposition }) => disposition === 'deferred' || disposition === 'monitor' || disposition === 'declined',
+  );
+  return [
+    ...open.map((finding) => ({
+      id: findingName(context, finding.id),
+      text: `${finding.place}: ${sentence(finding.text)}`,
+      what: watchLine(context, finding),
+      consequence: finding.consequence
+        ? fmt.text(m.ownerSummary_ifLeft, { sentence: sentence(finding.consequence) })
+        : '',
+    })),
+    ...heldOver(context, 'deferral', 'watch').map((item) => ({
+      id: itemName(context, item),
+      text: sentence(item.text),
+      what: item.kind === 'watch' ? sentence(fmt.text(m.ownerSummary_keepEye)) : toBeDone(context, item),
+      consequence: '',
+    })),
+  ];
 }
 
 /** Whether a propeller can turn; the class says so where the record names none. */

@@ -8,7 +8,7 @@ import { PRACTICE, type Rule } from '../../rule.ts';
 export const tractionBatteryWorn: Rule = {
   code: 'TRACTION_BATTERY_WORN',
   severity: 'blocks',
-  meaning: 'A traction battery is below its least health, or past its cycles',
+  meaning: 'A traction battery has too little health left, or too many cycles',
   remedy: m.batteryWorn_remedy,
   source: PRACTICE,
   check: ({ visit }) =>
