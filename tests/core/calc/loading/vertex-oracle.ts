@@ -44,21 +44,32 @@ export function vertexExtremes(loadable: Loadable, steps: number): Range | undef
 }
 
 /**
- * The most that places for crew and baggage may carry together while the tanks are full, and that all places may carry together with
- * any fuel, by brute force over every corner; undefined when nothing is legal. Every tank must have one arm.
+ * The most that places for crew and baggage may carry together while the tanks for fuel are full, and that all stations may carry
+ * together, by brute force over every corner; undefined when nothing is legal. Every tank must have one arm.
  */
 export function vertexMost({ aircraft, empty }: Loadable): {
   fullTanksKg: number | undefined;
   togetherKg: number | undefined;
 } {
-  const most = (places: readonly Station[], massKg: number): number | undefined => {
-    const corners = unionOf({ aircraft, empty }, places, massKg).flatMap(cornersOf);
-    return corners.length === 0 ? undefined : Math.max(...corners.map(sumOf));
+  const { stations } = aircraft;
+  const full = stations.flatMap((station, index): HalfSpace[] =>
+    station.kind === 'fuel'
+      ? [
+          {
+            a: stations.map((_, other) => (other === index ? -1 : 0)),
+            b: -(station.capacityL - station.unusableL) * station.densityKgPerL,
+          },
+        ]
+      : [],
+  );
+  const most = (more: readonly HalfSpace[], counts: (station: Station) => boolean): number | undefined => {
+    const corners = unionOf({ aircraft, empty }, stations, empty.massKg).flatMap((constraints) =>
+      cornersOf([...constraints, ...more]),
+    );
+    const carried = corners.map((corner) => sumOf(corner.filter((_, index) => counts(stations[index] as Station))));
+    return carried.length === 0 ? undefined : Math.max(...carried);
   };
-  const tanks = aircraft.stations.filter((station): station is FuelStation => station.kind === 'fuel');
-  const fuelKg = tanks.reduce((sum, tank) => sum + (tank.capacityL - tank.unusableL) * tank.densityKgPerL, 0);
-  const load = aircraft.stations.filter(({ kind }) => kind !== 'fuel');
-  return { fullTanksKg: most(load, empty.massKg + fuelKg), togetherKg: most(aircraft.stations, empty.massKg) };
+  return { fullTanksKg: most(full, (station) => !('capacityL' in station)), togetherKg: most([], () => true) };
 }
 
 /** The least and the greatest moment of all loadings with one mass, by brute force over every corner; undefined when none is legal. */

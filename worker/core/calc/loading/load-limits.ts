@@ -1,9 +1,9 @@
 import type { LoadedAircraft } from '../../record/visit.ts';
-import { isAtLeast } from '../numbers/limit-met.ts';
+import { isAtLeast, isAtMost } from '../numbers/limit-met.ts';
 import { envelopeIn } from './aircraft-envelope.ts';
 import { fullFuelKg, tanksAndWaterOf, tanksOf, usableFuel } from './fuel.ts';
 import { GOVERNING } from './governing.ts';
-import { jointLimits } from './joint-limits.ts';
+import { type JointLimits, jointLimits } from './joint-limits.ts';
 import { loadStationsOf } from './load-space.ts';
 import type { AfterBurn, Allowance, Governing, LoadLimits } from './loading-result.ts';
 import { cheapestLine } from './parametric.ts';
@@ -95,10 +95,13 @@ function placesOf(aircraft: LoadedAircraft, emptyKg: number, filling: Filling): 
   return { kg, governedBy: isAtLeast(kg, alone) ? 'places' : 'joint-limits' };
 }
 
-/** Limits of the whole mass are separate allowances; here only those count that join stations. */
-const withoutMassLimits = (aircraft: LoadedAircraft): LoadedAircraft => ({
+/**
+ * Limits of the whole mass are separate allowances; here only those count that join stations. The zero-fuel mass is one of
+ * them, since a limit on the tanks may leave less fuel than they hold.
+ */
+const withoutMassLimits = (aircraft: LoadedAircraft, emptyKg: number): LoadedAircraft => ({
   ...aircraft,
-  maximumZeroFuelMassKg: undefined,
+  ...(!isAtMost(emptyKg, aircraft.maximumZeroFuelMassKg ?? emptyKg) && { maximumZeroFuelMassKg: undefined }),
   maximumLandingMassKg: undefined,
   maximumMassWithExternalLoadKg: undefined,
   minimumMassKg: undefined,
@@ -106,7 +109,10 @@ const withoutMassLimits = (aircraft: LoadedAircraft): LoadedAircraft => ({
 
 /** Negative if what is aboard already exceeds a limit. */
 function mostOn(aircraft: LoadedAircraft, emptyKg: number, { fills, aboard }: Filling): number {
-  const sets = jointLimits(withoutMassLimits(aircraft), emptyKg).map(({ limits, maximumOn }) => {
+  const isMet = ({ maximumOn }: JointLimits): boolean =>
+    [...aboard].every(([id, kg]) => isAtMost(kg, maximumOn.get(id) ?? kg));
+  const joint = jointLimits(withoutMassLimits(aircraft, emptyKg), emptyKg);
+  const sets = joint.filter(isMet).map(({ limits, maximumOn }) => {
     const rooms = limits.map(({ weights, maximumKg }) => ({
       weights,
       bound: maximumKg - [...aboard].reduce((sum, [id, kg]) => sum + (weights.get(id) ?? 0) * kg, 0),
