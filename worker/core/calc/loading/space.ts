@@ -53,12 +53,18 @@ export function withoutIdleLimits(space: LoadSpace, movable: ReadonlySet<string>
   return { ...space, groups, isLaminar: areLaminar(groups.map(({ weights }) => weights)) };
 }
 
-/** Returns the space with room in every limit; undefined if its start exceeds one. */
+/** Returns the space with only those limits that full stations would exceed; undefined if its start exceeds one. */
 export function closed(space: LoadSpace): LoadSpace | undefined {
-  if (space.groups.every(({ maximumKg }) => maximumKg >= 0)) return space;
-  if (!space.groups.every(({ maximumKg }) => isAtLeast(maximumKg, 0))) return undefined;
-  const groups = space.groups.map((group) => ({ ...group, maximumKg: Math.max(0, group.maximumKg) }));
-  return { ...space, groups };
+  const groups: Group[] = [];
+  for (const group of space.groups) {
+    if (!isAtLeast(group.maximumKg, 0)) return undefined;
+    const mostKg = space.variables.reduce(
+      (sum, { station, maximumKg }) => sum + Math.max(0, group.weights.get(station) ?? 0) * maximumKg,
+      0,
+    );
+    if (mostKg > group.maximumKg) groups.push({ ...group, maximumKg: Math.max(0, group.maximumKg) });
+  }
+  return { ...space, groups, isLaminar: space.isLaminar || areLaminar(groups.map(({ weights }) => weights)) };
 }
 
 /** Whether all weights are 1, and every two groups are nested or disjoint: the condition under which filling in order is exact. */
