@@ -14,7 +14,7 @@ export const replacement = fc.record({
   shape,
   weighing: optional(weighing),
   equipment: optional(equipment),
-  traction: fc.option(traction, { nil: undefined, freq: 2 }),
+  traction: optional(traction),
   units: fc.record({
     mass: fc.constantFrom(...MASS_UNITS),
     arm: fc.constantFrom(...ARM_UNITS),

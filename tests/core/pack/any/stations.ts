@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { arm, bits, chosen, defined, lateralArm, mass, name, optional, share, tenths } from './values.ts';
+import { arm, bits, chosen, defined, lateralArm, mass, name, optional, rare, share, tenths } from './values.ts';
 
 /** A station as posted; what is not of its kind is absent. */
 export interface AnyStation {
@@ -49,8 +49,8 @@ const tank = {
   isNonLifting: optional(fc.boolean()),
   capacity: tenths(5, 500),
   place: fc.oneof(
-    arm.map((only) => ({ arm: only })),
-    armTable.map((armByVolume) => ({ armByVolume })),
+    { weight: 2, arbitrary: arm.map((only): object => ({ arm: only })) },
+    { weight: 1, arbitrary: armTable.map((armByVolume): object => ({ armByVolume })) },
   ),
 };
 
@@ -130,7 +130,7 @@ export const limits = fc.array(
     isNested: fc.boolean(),
     bits,
     maximumMass: mass(400),
-    when: optional(fc.record({ bits, above: fc.oneof(fc.constant(0), mass(80)) })),
+    when: rare(fc.record({ bits, above: fc.oneof(fc.constant(0), mass(80)) })),
   }),
   { maxLength: 20 },
 );

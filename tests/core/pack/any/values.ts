@@ -46,9 +46,13 @@ export const lateralArm: fc.Arbitrary<number> = fc.oneof(
   { weight: 1, arbitrary: tenths(-99_999, 99_999) },
 );
 
-/** Mostly absent. */
+/** Present every other time. */
 export const optional = <Value>(value: fc.Arbitrary<Value>): fc.Arbitrary<Value | undefined> =>
-  fc.option(value, { nil: undefined });
+  fc.option(value, { nil: undefined, freq: 2 });
+
+/** Present every fifth time. */
+export const rare = <Value>(value: fc.Arbitrary<Value>): fc.Arbitrary<Value | undefined> =>
+  fc.oneof({ weight: 4, arbitrary: fc.constant(undefined) }, { weight: 1, arbitrary: value });
 
 /** From 0 to 1: which part of a list that is not known yet. */
 export const share: fc.Arbitrary<number> = fc.integer({ min: 0, max: 1000 }).map((value) => value / 1000);

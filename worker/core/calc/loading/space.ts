@@ -58,15 +58,22 @@ export function withoutIdleLimits(space: LoadSpace, movable: ReadonlySet<string>
   return { ...space, groups, isLaminar: areLaminar(groups.map(({ weights }) => weights)) };
 }
 
-/** Returns the space with its limits met at the start, or still to be met by what relaxes them; undefined if one cannot be. */
+/**
+ * Returns the space with only those limits that full stations would exceed: met at the start, or still to be met by what
+ * relaxes them. Undefined if a limit cannot be met.
+ */
 export function closed(space: LoadSpace): LoadSpace | undefined {
-  if (space.groups.every(({ maximumKg }) => maximumKg >= 0)) return space;
-  const isOpen = (group: Group): boolean => isAtLeast(group.maximumKg, 0) || isRelaxable(group);
-  if (!space.groups.every(isOpen)) return undefined;
-  const groups = space.groups.map(
-    (group): Group => (isAtLeast(group.maximumKg, 0) ? { ...group, maximumKg: Math.max(0, group.maximumKg) } : group),
-  );
-  return { ...space, groups };
+  const groups: Group[] = [];
+  for (const group of space.groups) {
+    const isMet = isAtLeast(group.maximumKg, 0);
+    if (!isMet && !isRelaxable(group)) return undefined;
+    const mostKg = space.variables.reduce(
+      (sum, { station, maximumKg }) => sum + Math.max(0, group.weights.get(station) ?? 0) * maximumKg,
+      0,
+    );
+    if (mostKg > group.maximumKg) groups.push(isMet ? { ...group, maximumKg: Math.max(0, group.maximumKg) } : group);
+  }
+  return { ...space, groups, isLaminar: space.isLaminar || areLaminar(groups.map(({ weights }) => weights)) };
 }
 
 /** Whether all weights are 1, and every two groups are nested or disjoint: the condition under which filling in order is exact. */
