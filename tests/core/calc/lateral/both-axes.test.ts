@@ -81,7 +81,7 @@ describe('lateral extremes and margins agree with brute force over every corner 
     );
   });
 
-  test('margins to a convex area over both arms, side by side', () => {
+  test('the worst margin on each side of a convex area over both arms', () => {
     fc.assert(
       fc.property(lateralLoadables(), convexPolygons, fc.boolean(), (loadable, polygon, isClockwise) => {
         const corners = polygon.map(([armMm, lateralArmMm]) => ({ armMm, lateralArmMm }));
@@ -100,13 +100,14 @@ describe('lateral extremes and margins agree with brute force over every corner 
                   side: isRight ? 'right' : 'left',
                   margin: Math.min(...places.map(([x, y]) => distance(x, y))),
                 }));
-        const sorted = (margins: { side: string; margin: number }[]) =>
-          margins.toSorted((a, b) => a.side.localeCompare(b.side) || a.margin - b.margin);
-        expect(ours).toHaveLength(brute.length);
-        for (const [index, { side, margin }] of sorted(ours).entries()) {
-          expect(side).toBe(sorted(brute)[index]?.side);
-          expectNear(margin, sorted(brute)[index]?.margin ?? Number.NaN);
-        }
+        const worst = ['left', 'right'].flatMap((of) =>
+          brute
+            .filter(({ side }) => side === of)
+            .sort((a, b) => a.margin - b.margin)
+            .slice(0, 1),
+        );
+        expect(ours.map(({ side }) => side)).toEqual(worst.map(({ side }) => side));
+        for (const [index, { margin }] of ours.entries()) expectNear(margin, worst[index]?.margin ?? Number.NaN);
       }),
       { ...RUNS, numRuns: 40 },
     );
