@@ -11,6 +11,7 @@ import { cgMm } from '../../../worker/core/calc/mass/mass-moment.ts';
 import { isAtMost } from '../../../worker/core/calc/numbers/limit-met.ts';
 import type { LoadingFacts } from '../../../worker/core/pack/loading-facts.ts';
 import { MASS_LIMIT_NAMES } from '../../../worker/core/pack/mass-limit-name.ts';
+import { MAX, MIN } from '../../../worker/core/text/figure.ts';
 import type { Formatter } from '../../../worker/core/text/formatter.ts';
 import * as m from '../../../worker/core/text/generated/messages.ts';
 import { type Asked, BURN, type Entry, mustBeTyped, type Typed } from './fields.ts';
@@ -30,8 +31,7 @@ export interface Answer {
 }
 
 /** Rounding up, so that a stated amount to remove or add is enough. */
-const ENOUGH = { bound: 'least' } as const;
-const MAX = { bound: 'most' } as const;
+const ENOUGH = MIN;
 
 /** Checks the typed loading, or states what is missing. */
 export function answerTo(typed: Typed, facts: LoadingFacts, asked: readonly Asked[], fmt: Formatter): Answer {

@@ -2,6 +2,7 @@ import { envelopeCorners } from '../../../worker/core/calc/loading/aircraft-enve
 import type { Assessed } from '../../../worker/core/core.ts';
 import { dueLimit } from '../../../worker/core/pack/views/due-limit.ts';
 import { wireEnd } from '../../../worker/core/pack/views/wire-end.ts';
+import { MAX } from '../../../worker/core/text/figure.ts';
 import { type Formatter, formatterFor } from '../../../worker/core/text/formatter.ts';
 import type { ComparisonGroup } from './protocol.ts';
 
@@ -47,9 +48,6 @@ export function comparisonOf(before: Compared, now: Compared): ComparisonGroup[]
     return { name, rows: showsAll ? rows : rows.filter((row) => row.before !== row.now) };
   });
 }
-
-/** Format of a limit that must not be exceeded. */
-const MAX = { bound: 'most' } as const;
 
 const massOrNone = (fmt: Formatter, massKg: number | undefined): string =>
   massKg === undefined ? NONE : fmt.measure('mass', massKg, MAX);

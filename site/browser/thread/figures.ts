@@ -1,5 +1,6 @@
 import type { Results } from '../../../worker/core/calc/results.ts';
 import type { Assessed } from '../../../worker/core/core.ts';
+import { MAX } from '../../../worker/core/text/figure.ts';
 import { type Formatter, formatterFor } from '../../../worker/core/text/formatter.ts';
 import { printNumber } from '../../../worker/core/text/numbers.ts';
 import type { Figure } from './protocol.ts';
@@ -40,7 +41,7 @@ function schedule({ schedule: revised }: Results, fmt: Formatter): Figure[] {
     { name: 'Empty arm', value: fmt.measure('arm', revised.armMm, { extra: 1 }), document },
     {
       name: 'Crew, baggage and fuel together',
-      value: fmt.measure('mass', revised.usefulLoadKg, { bound: 'most' }),
+      value: fmt.measure('mass', revised.usefulLoadKg, MAX),
       document,
     },
   ];
@@ -48,7 +49,7 @@ function schedule({ schedule: revised }: Results, fmt: Formatter): Figure[] {
 
 function loading({ loading: sheet }: Results, fmt: Formatter): Figure[] {
   if (!sheet) return [];
-  const value = fmt.measure('mass', sheet.limits.fullTanksPayload.kg, { bound: 'most' });
+  const value = fmt.measure('mass', sheet.limits.fullTanksPayload.kg, MAX);
   return [{ name: 'Left for crew and baggage with full tanks', value, document: 'loading-sheet' }];
 }
 

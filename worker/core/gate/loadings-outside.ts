@@ -53,7 +53,7 @@ function withProposals(sentence: Said, { aircraft, loading }: Pick<Sheet, 'aircr
   const proposals = loading.proposals.slice(0, MAX_PROPOSALS).map(({ stations, maximumKg }) =>
     said(stations.length === 1 ? m.loadingsOutside_proposalAlone : m.loadingsOutside_proposal, {
       stations: stations.map(nameOf).join(' + '),
-      maximum: figure.measure('mass', maximumKg, { bound: 'most' }),
+      maximum: figure.measure('mass', maximumKg, figure.MAX),
     }),
   );
   return proposals.length === 0 ? sentence : said(m.loadingsOutside_wouldDo, { sentence, proposals: list(proposals) });

@@ -40,7 +40,7 @@ export function carriedForward(
     emptyArmLimit: schedule.expanded && schedule.expanded.armMm / arm,
     emptyMoment: schedule.momentKgMm / moment,
     emptyLateralMoment: lateral && lateral.empty.momentKgMm / moment,
-    schedules: standing(configurations, { pack, date }, { mass, moment }),
+    schedules: otherSchedules(configurations, { pack, date }, { mass, moment }),
     equipment: hasList
       ? (change.after.map(({ massKg, massLimitKg, armMm, lateralArmMm, ...item }) => ({
           ...item,
@@ -62,10 +62,10 @@ export function carriedForward(
 }
 
 /**
- * Returns the schedules of the other configurations. One that follows from the configuration of the visit is worked out
- * anew each time; its figures are carried, too, for whoever weighs the other next.
+ * Returns the schedules of the other configurations. One that follows from the configuration of the visit is
+ * calculated again each time; its figures are carried, too, for a weighing of the other.
  */
-function standing(
+function otherSchedules(
   configurations: Results['configurations'],
   { pack, date }: { pack: string; date: string },
   { mass, moment }: { mass: number; moment: number },
@@ -73,8 +73,8 @@ function standing(
   if (configurations.length === 0) return undefined;
   return configurations.map(({ empty }) => ({
     configuration: empty.id,
-    reference: empty.basis === 'stands' ? (empty.reference ?? pack) : pack,
-    date: empty.basis === 'stands' ? (empty.date ?? date) : date,
+    reference: empty.basis === 'unchanged' ? (empty.reference ?? pack) : pack,
+    date: empty.basis === 'unchanged' ? (empty.date ?? date) : date,
     basis: 'computed',
     weighedOn: empty.weighedOn,
     emptyMass: empty.massKg / mass,

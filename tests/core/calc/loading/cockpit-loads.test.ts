@@ -133,11 +133,11 @@ describe('cockpitLoads() agrees with the closed forms', () => {
           expect(load).toEqual({ state: 'full' });
           return;
         }
-        expect(Math.abs((load?.least?.kg ?? Number.NaN) - fromKg)).toBeLessThan(CLOSE_KG);
-        expect(Math.abs((load?.most?.kg ?? Number.NaN) - toKg)).toBeLessThan(CLOSE_KG);
-        expect(load?.least?.governedBy).toBe(GOVERNED[row?.minimum?.governedBy ?? 'stated-minimum']);
-        expect(load?.most?.governedBy).toBe(GOVERNED[row?.maximum?.governedBy ?? 'stated-maximum']);
-        seen.add(`least by ${load?.least?.governedBy}`).add(`most by ${load?.most?.governedBy}`);
+        expect(Math.abs((load?.minimum?.kg ?? Number.NaN) - fromKg)).toBeLessThan(CLOSE_KG);
+        expect(Math.abs((load?.maximum?.kg ?? Number.NaN) - toKg)).toBeLessThan(CLOSE_KG);
+        expect(load?.minimum?.governedBy).toBe(GOVERNED[row?.minimum?.governedBy ?? 'stated-minimum']);
+        expect(load?.maximum?.governedBy).toBe(GOVERNED[row?.maximum?.governedBy ?? 'stated-maximum']);
+        seen.add(`least by ${load?.minimum?.governedBy}`).add(`most by ${load?.maximum?.governedBy}`);
       }),
       { ...RUNS, numRuns: 400 },
     );
@@ -168,8 +168,8 @@ describe('cockpitLoads() agrees with the closed forms', () => {
           return;
         }
         flown += 1;
-        expect(Math.abs((load?.least?.kg ?? Number.NaN) - fromKg)).toBeLessThan(CLOSE_KG);
-        expect(Math.abs((load?.most?.kg ?? Number.NaN) - toKg)).toBeLessThan(CLOSE_KG);
+        expect(Math.abs((load?.minimum?.kg ?? Number.NaN) - fromKg)).toBeLessThan(CLOSE_KG);
+        expect(Math.abs((load?.maximum?.kg ?? Number.NaN) - toKg)).toBeLessThan(CLOSE_KG);
       }),
       { ...RUNS, numRuns: 300 },
     );
@@ -221,14 +221,14 @@ describe('cockpitLoads() agrees with the closed forms', () => {
     for (const order of [stations, stations.toReversed()]) {
       const options = { empty: { massKg: 250, momentKgMm: 250 * 500 }, leastPilotKg: 55 };
       const loads = cockpitLoads({ ...aircraft, stations: order }, options, envelope);
-      expect(loads.map(({ state, least }) => [state, least !== undefined])).toEqual([
+      expect(loads.map(({ state, minimum }) => [state, minimum !== undefined])).toEqual([
         ['over', false],
         ['dry', false],
         ['matched', true],
         ['open', true],
       ]);
       // Open means any water that the ballast allows: 50 kg or more, of which the least is the worst for a light pilot.
-      expect(loads[3]?.least?.kg).toBeCloseTo(loads[2]?.least?.kg ?? Number.NaN, 5);
+      expect(loads[3]?.minimum?.kg).toBeCloseTo(loads[2]?.minimum?.kg ?? Number.NaN, 5);
     }
   });
 });

@@ -86,7 +86,7 @@ function fromSchedule(
   const lateralLines = across?.lines.filter(counts) ?? [];
   const isChanged = lines.some(({ massKg, momentKgMm }) => massKg !== 0 || momentKgMm !== 0);
   return placed(visit.aircraft, configuration, total([before, ...lines]), {
-    basis: isChanged ? 'changed' : 'stands',
+    basis: isChanged ? 'changed' : 'unchanged',
     reference: schedule.reference,
     date: schedule.date,
     weighedOn: schedule.weighedOn ?? (schedule.basis === 'weighed' ? schedule.date : undefined),

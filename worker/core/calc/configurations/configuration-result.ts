@@ -3,7 +3,7 @@ import { PlacedMass } from '../mass/mass-result.ts';
 import { orUndefined } from '../numbers/result-field.ts';
 
 /** How the empty mass of another configuration is known. */
-export const ConfigurationBasis = z.enum(['stands', 'changed', 'follows']);
+export const ConfigurationBasis = z.enum(['unchanged', 'changed', 'follows']);
 
 /** A signed mass between two configurations: negative for what leaves. */
 export const KitMass = PlacedMass.extend({ name: z.string() });

@@ -25,7 +25,7 @@ export type CockpitLimit = z.infer<typeof CockpitLimit>;
 /** Min. and max. mass of the pilot in one state; undefined if no mass is allowed. */
 export const CockpitLoad = z.object({
   state: z.string().describe('Name in the record; empty for the aircraft without a named state'),
-  least: CockpitLimit.optional(),
-  most: CockpitLimit.optional(),
+  minimum: CockpitLimit.optional(),
+  maximum: CockpitLimit.optional(),
 });
 export type CockpitLoad = z.infer<typeof CockpitLoad>;

@@ -29,33 +29,33 @@ function rangeOf(
   options: LoadSpaceOptions,
   envelope: Envelope,
   state: Readonly<Record<string, number>>,
-): Pick<CockpitLoad, 'least' | 'most'> {
+): Pick<CockpitLoad, 'minimum' | 'maximum'> {
   const pilot = loadStationsOf(aircraft).find(({ kind }) => kind === 'pilot');
-  const isOver = aircraft.stations.some((station) => !isAtMost(state[station.id] ?? 0, mostOn(station)));
+  const isOver = aircraft.stations.some((station) => !isAtMost(state[station.id] ?? 0, maximumOn(station)));
   if (!pilot || isOver) return {};
-  const [least, most] = [pilot.minimumMassKg ?? 0, pilot.maximumMassKg];
+  const [fromKg, toKg] = [pilot.minimumMassKg ?? 0, pilot.maximumMassKg];
   const search: PilotSearch = {
     ...{ aircraft, envelope, pilot: pilot.id },
     withPilot: (pilotKg) => ({ ...options, restriction: restrictionOf(aircraft, state, { [pilot.id]: pilotKg }) }),
   };
   const isInside = (pilotKg: number): boolean => isPilotInside(search, pilotKg);
-  const found = firstPilotInside(search, least, Math.min(most, Math.max(least, MAX_TRIED_KG)));
+  const found = firstPilotInside(search, fromKg, Math.min(toKg, Math.max(fromKg, MAX_TRIED_KG)));
   if (!found) return {};
   const { firstKg, beforeKg } = found;
-  const lowest = firstKg === least ? least : lastInside(isInside, firstKg, beforeKg, CLOSE_KG);
-  const highest = isInside(most) ? most : lastInside(isInside, lowest, most, CLOSE_KG);
+  const lowest = firstKg === fromKg ? fromKg : lastInside(isInside, firstKg, beforeKg, CLOSE_KG);
+  const highest = isInside(toKg) ? toKg : lastInside(isInside, lowest, toKg, CLOSE_KG);
   return {
-    least: { kg: lowest, governedBy: lowest > least ? 'envelope' : 'seat' },
-    most: { kg: highest, governedBy: highest >= most ? 'seat' : whyMost(search, aircraft, highest) },
+    minimum: { kg: lowest, governedBy: lowest > fromKg ? 'envelope' : 'seat' },
+    maximum: { kg: highest, governedBy: highest >= toKg ? 'seat' : whyMaximum(search, aircraft, highest) },
   };
 }
 
-function mostOn(station: Station): number {
+function maximumOn(station: Station): number {
   return 'capacityL' in station ? usableFuel(station, station.capacityL).massKg : station.maximumMassKg;
 }
 
 /** A limit governs if a little more is allowed without it. */
-function whyMost(search: PilotSearch, aircraft: Aircraft, kg: number): CockpitLimit['governedBy'] {
+function whyMaximum(search: PilotSearch, aircraft: Aircraft, kg: number): CockpitLimit['governedBy'] {
   const isMoreAllowed = (of: Aircraft): boolean => isPilotInside({ ...search, aircraft: of }, kg + 1e-3);
   if (aircraft.nonLifting && isMoreAllowed({ ...aircraft, nonLifting: undefined })) return 'non-lifting-mass';
   return isMoreAllowed({ ...aircraft, maximumMassKg: aircraft.maximumMassKg + 1 }) ? 'maximum-mass' : 'envelope';

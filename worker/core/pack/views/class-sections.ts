@@ -4,6 +4,7 @@ import type { SuspensionRow } from '../../calc/loading/class-loading-result.ts';
 import { classDataOf } from '../../record/classes/index.ts';
 import type { Aircraft } from '../../record/visit.ts';
 import { DASH } from '../../text/dash.ts';
+import { MAX, MIN } from '../../text/figure.ts';
 import * as m from '../../text/generated/messages.ts';
 import type { PackContext } from '../context.ts';
 import type { View } from '../render.ts';
@@ -12,7 +13,7 @@ import { governedBy } from './pilot-limits.ts';
 import { type Column, sectionOf, tableOf } from './table-section.ts';
 import { waterSection } from './water-section.ts';
 
-/** Returns what is computed in place of an envelope or beside it, each a section: categories, cockpit loads, hang positions, water, energy. */
+/** Returns what is computed in place of an envelope or in addition to it, each a section: categories, cockpit loads, hang positions, water, energy. */
 export function classSections(context: PackContext): View[] {
   return [
     ...categorySection(context),
@@ -44,8 +45,8 @@ function suspensionSection({ visit, results, fmt }: PackContext): View[] {
   const stated = suspension.positions.map(({ name, armMm, fromMassKg, toMassKg, note }) => [
     name,
     armMm === undefined ? DASH : fmt.number('arm', armMm),
-    fromMassKg === undefined ? DASH : fmt.number('mass', fromMassKg, { bound: 'least' }),
-    toMassKg === undefined ? DASH : fmt.number('mass', toMassKg, { bound: 'most' }),
+    fromMassKg === undefined ? DASH : fmt.number('mass', fromMassKg, MIN),
+    toMassKg === undefined ? DASH : fmt.number('mass', toMassKg, MAX),
     note ?? '',
   ]);
   const forCrews = table.rows.map((row) => [
@@ -92,16 +93,16 @@ const COCKPIT = {
   'non-lifting-mass': m.maximumNonLiftingMass,
 } as const;
 
-/** Returns the least and the greatest cockpit load of each state. */
+/** Returns the min. and max. cockpit load of each state. */
 function cockpitSection({ results, fmt }: PackContext): View[] {
   const loads = results.loading?.cockpitLoads ?? [];
   if (loads.length === 0) return [];
-  const rows = loads.map(({ state, least, most }) => [
+  const rows = loads.map(({ state, minimum, maximum }) => [
     state === '' ? fmt.text(m.classRows_asItStands) : state,
-    least ? fmt.measure('mass', least.kg, { bound: 'least' }) : fmt.text(m.noneAllowed),
-    least ? fmt.text(COCKPIT[least.governedBy]) : DASH,
-    most ? fmt.measure('mass', most.kg, { bound: 'most' }) : DASH,
-    most ? fmt.text(COCKPIT[most.governedBy]) : DASH,
+    minimum ? fmt.measure('mass', minimum.kg, MIN) : fmt.text(m.noneAllowed),
+    minimum ? fmt.text(COCKPIT[minimum.governedBy]) : DASH,
+    maximum ? fmt.measure('mass', maximum.kg, MAX) : DASH,
+    maximum ? fmt.text(COCKPIT[maximum.governedBy]) : DASH,
   ]);
   const by = fmt.text(m.loadingSheet_by);
   const columns: Column[] = [
@@ -124,9 +125,9 @@ function categorySection(context: PackContext): View[] {
   if (categories.length === 0) return [];
   const rows = categories.map(({ name, limits, verdicts }) => [
     name,
-    fmt.measure('mass', limits.usefulLoad.kg, { bound: 'most' }),
+    fmt.measure('mass', limits.usefulLoad.kg, MAX),
     governedBy(context, limits.usefulLoad.governedBy),
-    fmt.measure('mass', limits.fullTanksPayload.kg, { bound: 'most' }),
+    fmt.measure('mass', limits.fullTanksPayload.kg, MAX),
     verdicts.flatMap(({ state }, index) => (state === 'inside' ? [String(index + 1)] : [])).join(', ') ||
       fmt.text(m.none),
   ]);
@@ -158,7 +159,7 @@ function categoryLine({ visit, fmt }: PackContext, category: NonNullable<Aircraf
   );
   const limits = fmt.text(m.classRows_category, {
     name: category.name,
-    maximum: fmt.measure('mass', inCategory.maximumMassKg, { bound: 'most' }),
+    maximum: fmt.measure('mass', inCategory.maximumMassKg, MAX),
     corners,
   });
   return unused.length === 0 ? limits : `${limits} ${fmt.text(m.classRows_unused, { stations: unused.join(', ') })}`;

@@ -50,7 +50,7 @@ export function cockpitCard(context: PackContext): View {
   };
 }
 
-/** Returns the lateral moment of the empty aircraft, with which a pilot works out the lateral balance. */
+/** Returns the lateral moment of the empty aircraft, with which a pilot calculates the lateral balance. */
 function lateralText({ results, fmt }: PackContext): string {
   const { lateral } = results;
   if (!lateral) return '';
@@ -64,15 +64,15 @@ function cardLines(context: PackContext): string[] {
   const positions = (visit.aircraft.suspension?.positions ?? []).map(({ name, fromMassKg, toMassKg }) =>
     fmt.text(m.cockpitCard_position, {
       name,
-      from: fromMassKg === undefined ? DASH : fmt.measure('mass', fromMassKg, { bound: 'least' }),
-      to: toMassKg === undefined ? DASH : fmt.measure('mass', toMassKg, { bound: 'most' }),
+      from: fromMassKg === undefined ? DASH : fmt.measure('mass', fromMassKg, MIN),
+      to: toMassKg === undefined ? DASH : fmt.measure('mass', toMassKg, MAX),
     }),
   );
-  const cockpit = (results.loading?.cockpitLoads ?? []).map(({ state, least, most }) =>
+  const cockpit = (results.loading?.cockpitLoads ?? []).map(({ state, minimum, maximum }) =>
     fmt.text(m.cockpitCard_cockpitLoad, {
       state: state === '' ? fmt.text(m.classRows_asItStands) : state,
-      least: least ? fmt.measure('mass', least.kg, { bound: 'least' }) : fmt.text(m.noneAllowed),
-      most: most ? fmt.measure('mass', most.kg, { bound: 'most' }) : DASH,
+      minimum: minimum ? fmt.measure('mass', minimum.kg, MIN) : fmt.text(m.noneAllowed),
+      maximum: maximum ? fmt.measure('mass', maximum.kg, MAX) : DASH,
     }),
   );
   const lateral = lateralLimitRows(context).map(({ at, lateral: arm }) => `${at}: ${arm}`);

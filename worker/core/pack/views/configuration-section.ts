@@ -5,7 +5,7 @@ import type { PackContext } from '../context.ts';
 import type { View } from '../render.ts';
 import { type Column, sectionOf, tableOf } from './table-section.ts';
 
-/** Returns the configurations that stand beside that of the visit, each with its empty mass and how it is known. */
+/** Returns the other configurations of the aircraft, each with its empty mass and how it is known. */
 export function configurationSection(context: PackContext): View[] {
   const { results, fmt } = context;
   const { configurations, lateral } = results;
@@ -44,7 +44,7 @@ export function configurationSection(context: PackContext): View[] {
 
 function basisOf({ fmt, visit, results }: PackContext, empty: ConfigurationEmpty): string {
   const reference = empty.reference ?? DASH;
-  if (empty.basis === 'stands') return fmt.text(m.configurationRows_stands, { reference });
+  if (empty.basis === 'unchanged') return fmt.text(m.configurationRows_unchanged, { reference });
   if (empty.basis === 'changed') return fmt.text(m.configurationRows_changed, { reference });
   const { configuration } = visit.aircraft;
   const from =

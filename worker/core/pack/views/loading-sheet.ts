@@ -6,6 +6,7 @@ import type { LoadingSheet, NamedLoading } from '../../calc/loading/loading-shee
 import { cgMm } from '../../calc/mass/mass-moment.ts';
 import { describeLoading } from '../../gate/describe-loading.ts';
 import { DASH } from '../../text/dash.ts';
+import { MAX, MIN } from '../../text/figure.ts';
 import * as m from '../../text/generated/messages.ts';
 import { envelopeChart } from '../chart/envelope-chart.ts';
 import { lateralChart } from '../chart/lateral-chart.ts';
@@ -47,7 +48,7 @@ export function loadingSheetView(context: PackContext): View {
     margins: marginLines(context, sheet),
     hasMargins: (sheet.extremes?.margins ?? []).length > 0,
     limits: (context.visit.aircraft.loadingLimits ?? []).map(
-      ({ text, maximumMassKg }) => `${text} (${fmt.measure('mass', maximumMassKg, { bound: 'most' })})`,
+      ({ text, maximumMassKg }) => `${text} (${fmt.measure('mass', maximumMassKg, MAX)})`,
     ),
     hasLimits: (context.visit.aircraft.loadingLimits ?? []).length > 0,
     solo: soloLine(context, sheet),
@@ -150,7 +151,7 @@ function soloLine({ fmt, visit, regime }: PackContext, { leastPilot: least, enve
   if (!least) return fmt.text(m.loadingSheet_aircraftNoSeatPilot);
   const seat = visit.aircraft.stations.find(({ id }) => id === least.station)?.name ?? '';
   if (least.kg === undefined) return fmt.text(m.loadingSheet_noPilotWithinSeat, { seat });
-  const from = inBrackets(bothSystems(fmt, 'mass', least.kg, { bound: 'least' }));
+  const from = inBrackets(bothSystems(fmt, 'mass', least.kg, MIN));
   if (least.governedBy === 'envelope' && tanksOf(visit.aircraft).length === 0)
     return fmt.text(m.loadingSheet_pilotMayFlyAlone, { seat, from });
   if (least.governedBy === 'envelope') return fmt.text(m.loadingSheet_pilotMayFlyAloneWithout, { seat, from });
@@ -185,11 +186,11 @@ function table({ fmt, visit }: PackContext, sheet: LoadingSheet): View {
     landing:
       maximumLandingMassKg < maximumMassKg
         ? fmt.text(m.loadingSheet_loadsMayTakeOff, {
-            maximumLandingMass: fmt.measure('mass', maximumLandingMassKg, { bound: 'most' }),
+            maximumLandingMass: fmt.measure('mass', maximumLandingMassKg, MAX),
           })
         : '',
     fuelHeads: hasTanks
-      ? sheet.table.usableL.map((usable) => fmt.number('volume', usable, { bound: 'most' }))
+      ? sheet.table.usableL.map((usable) => fmt.number('volume', usable, MAX))
       : [places.length > 0 ? fmt.text(m.loadingSheet_baggage) : fmt.text(m.loadingSheet_allowed)],
     rows: sheet.table.rows.map(({ aboard, eachKg, cells }) => ({
       crew: crewText(fmt, aboard, fmt.number('mass', eachKg)),
@@ -251,5 +252,5 @@ function cellText(fmt: PackContext['fmt'], cell: CrewFuelCell, hasBaggage: boole
     const { refused } = cell;
     return fmt.text(refused.state === 'outside' ? OUTSIDE[refused.worst.side] : REFUSALS[refused.state]);
   }
-  return hasBaggage ? fmt.number('mass', cell.baggageKg, { bound: 'most' }) : fmt.text(m.yes);
+  return hasBaggage ? fmt.number('mass', cell.baggageKg, MAX) : fmt.text(m.yes);
 }

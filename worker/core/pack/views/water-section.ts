@@ -1,6 +1,7 @@
 import { dumpTime } from '../../calc/loading/dump.ts';
 import { usableFuel, waterTanksOf } from '../../calc/loading/fuel.ts';
 import { DASH } from '../../text/dash.ts';
+import { MAX } from '../../text/figure.ts';
 import * as m from '../../text/generated/messages.ts';
 import type { PackContext } from '../context.ts';
 import type { View } from '../render.ts';
@@ -15,8 +16,8 @@ export function waterSection({ visit, fmt }: PackContext): View[] {
   const nameOf = (id: string): string => tanks.find((tank) => tank.id === id)?.name ?? id;
   const rows = tanks.map((tank) => [
     tank.name,
-    fmt.measure('volume', tank.capacityL, { bound: 'most' }),
-    fmt.measure('mass', usableFuel(tank, tank.capacityL).massKg, { bound: 'most' }),
+    fmt.measure('volume', tank.capacityL, MAX),
+    fmt.measure('mass', usableFuel(tank, tank.capacityL).massKg, MAX),
     tank.isDumpable ? drainText(fmt, tank.capacityL, tank.dumpRateLPerH) : fmt.text(m.waterRows_notDumpable),
   ]);
   const columns: Column[] = [

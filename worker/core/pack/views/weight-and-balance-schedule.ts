@@ -71,8 +71,7 @@ function flightMasses({ visit, results, fmt }: PackContext): View {
           now: fmt.measure('mass', emptyKg - nonLifting.liftingPartsMassKg),
         })
       : '',
-    minimumMass:
-      minimumMassKg === undefined ? '' : inBrackets(bothSystems(fmt, 'mass', minimumMassKg, { bound: 'least' })),
+    minimumMass: minimumMassKg === undefined ? '' : inBrackets(bothSystems(fmt, 'mass', minimumMassKg, MIN)),
   };
 }
 

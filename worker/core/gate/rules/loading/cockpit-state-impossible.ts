@@ -10,8 +10,8 @@ export const cockpitStateImpossible: Rule = {
   remedy: m.cockpitStateImpossible_remedy,
   source: PRACTICE,
   check: ({ results }) =>
-    hits(results.loading?.cockpitLoads, ({ state, least }, index) =>
-      least
+    hits(results.loading?.cockpitLoads, ({ state, minimum }, index) =>
+      minimum
         ? undefined
         : {
             path: state === '' ? ['aircraft', 'stations'] : ['aircraft', 'cockpitStates', index],

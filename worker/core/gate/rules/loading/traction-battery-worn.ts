@@ -24,7 +24,7 @@ export const tractionBatteryWorn: Rule = {
           sentence: said(m.batteryWorn_health, {
             name,
             health: figure.plain(healthPercent, 1),
-            least: figure.plain(leastHealthPercent, 1),
+            minimum: figure.plain(leastHealthPercent, 1),
           }),
           data: { healthPercent, leastHealthPercent },
         };
