@@ -42,7 +42,7 @@ const loads: Formula = {
   symbols: [
     ['I_c', 'continuous load', 'A'],
     ['c_i', 'current of each continuous load, and of the battery while it is charged', 'A'],
-    ['I_p', 'greatest load', 'A'],
+    ['I_p', 'largest load', 'A'],
     ['p_i', 'current of each intermittent load', 'A'],
   ],
   by: [fitted, chargingA, sumOf, loadByPhase],

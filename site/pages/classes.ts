@@ -20,14 +20,14 @@ const listed = (values: readonly string[]): string => values.map(termIn).join(',
 const COMPUTES: Readonly<Record<ClassData['computes'][number], string>> = {
   'hang-position': 'position of the hang point for each crew',
   attachment: 'attachment for each front occupant',
-  'cockpit-load': 'least and greatest cockpit load in each state',
+  'cockpit-load': 'min. and max. cockpit load in each state',
   'hang-angle': 'hang angle and height of the centre of gravity',
   'both-axes': 'both axes at take-off and without fuel',
 };
 
 function limitsOf({ requires }: ClassData): string {
-  if (!requires.envelope) return 'none owed; used if stated';
-  return requires.lateral ? 'envelope, and lateral limits or the statement that there are none' : 'envelope';
+  if (!requires.envelope) return 'none required; used if stated';
+  return requires.lateral ? 'envelope, and lateral limits or the statement that the manual has none' : 'envelope';
 }
 
 function fluidsOf({ canHaveFuel, canHaveOil }: ClassData): string {

@@ -15,8 +15,8 @@ export function describeLoading(visit: Visit, { load }: Loading, leastPilotKg = 
   const massOn = (station: Station): Value => {
     const loadKg = load[station.id] ?? 0;
     const isAlone = station.kind === 'pilot' && loadKg >= leastPilotKg;
-    const { least, most } = limitsOn(station);
-    const limits = { least: isAlone ? Math.max(least, leastPilotKg) : least, most };
+    const { minimumKg, maximumKg } = limitsOn(station);
+    const limits = { least: isAlone ? Math.max(minimumKg, leastPilotKg) : minimumKg, most: maximumKg };
     return figure.measure('mass', loadKg, { within: limits });
   };
   const parts = visit.aircraft.stations
@@ -29,7 +29,11 @@ export function describeLoading(visit: Visit, { load }: Loading, leastPilotKg = 
   return parts.length > 0 ? list(parts) : said(m.describeLoading_nothingAboard);
 }
 
-function limitsOn(station: Station): { least: number; most: number } {
-  if ('capacityL' in station) return { least: 0, most: Math.max(0, usableFuel(station, station.capacityL).massKg) };
-  return { least: (station.kind === 'pilot' ? station.minimumMassKg : undefined) ?? 0, most: station.maximumMassKg };
+function limitsOn(station: Station): { minimumKg: number; maximumKg: number } {
+  if ('capacityL' in station)
+    return { minimumKg: 0, maximumKg: Math.max(0, usableFuel(station, station.capacityL).massKg) };
+  return {
+    minimumKg: (station.kind === 'pilot' ? station.minimumMassKg : undefined) ?? 0,
+    maximumKg: station.maximumMassKg,
+  };
 }

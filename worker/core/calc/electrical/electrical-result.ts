@@ -37,7 +37,7 @@ export const Endurance = z.object({
 export type Endurance = z.infer<typeof Endurance>;
 
 export const Ampacity = z.object({
-  currentA: z.number().describe('Greatest continuous current'),
+  currentA: z.number().describe('Max. continuous current'),
   from: z
     .enum(['record', 'table', 'table-reduced'])
     .describe('Reduced: in surroundings hotter than those of the table'),

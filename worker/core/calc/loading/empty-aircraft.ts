@@ -5,7 +5,7 @@ export interface EmptyAircraft extends MassMoment {
   lateralKgMm?: number | undefined;
 }
 
-/** Returns mass and lateral moment of the empty aircraft; undefined if the moment is not known. */
+/** Returns mass and lateral moment of the empty aircraft; undefined if that is not known. */
 export function lateralOfEmpty({
   massKg,
   lateralKgMm,

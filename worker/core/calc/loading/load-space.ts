@@ -73,7 +73,7 @@ export function loadSpaces(aircraft: LoadedAircraft, options: LoadSpaceOptions):
 
 type Chords = ReadonlyMap<TankStation, Chord>;
 
-/** Returns the space with one chord for each tank; undefined if their least contents exceed a limit. */
+/** Returns the space with one chord for each tank; undefined if their min. contents exceed a limit. */
 function withTanks(base: LoadSpace, chords: Chords): LoadSpace | undefined {
   const errors = [...chords.values()];
   const bare: LoadSpace = {
@@ -106,7 +106,7 @@ interface Base {
   ofTanks: Restriction;
 }
 
-/** Undefined if a condition cannot fail to be met, because the station carries more at the least. */
+/** Undefined if a condition cannot fail to be met, because the min. on the station is more. */
 function baseOf(
   aircraft: LoadedAircraft,
   { empty, leastPilotKg, restriction = {} }: LoadSpaceOptions,
@@ -154,7 +154,7 @@ interface Piece {
   span: MassMoment;
 }
 
-/** Returns the usable content that a tank has at least, in kg. */
+/** Returns the min. usable content of a tank in flight, in kg. */
 function leastOf(tank: TankStation): number {
   return tank.kind === 'fuel' ? (tank.leastUsableL ?? 0) * tank.densityKgPerL : 0;
 }

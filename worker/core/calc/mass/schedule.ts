@@ -43,7 +43,7 @@ export function revisedSchedule(
   };
 }
 
-/** Known for a computed condition only if the papers state the limits of error that it started from. */
+/** Known for a computed condition only if the baseline states the limits of error that it started from. */
 function computedExpanded({ baseline }: HistoryParts, prediction: Prediction | undefined): Schedule['expanded'] {
   if (!prediction || baseline?.emptyMassLimitKg === undefined || baseline.emptyArmLimitMm === undefined)
     return undefined;

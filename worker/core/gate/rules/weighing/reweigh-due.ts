@@ -28,7 +28,7 @@ export const reweighDue: Rule = {
     const converting = new Set(
       (visit.modifications ?? []).filter(({ convertsTo }) => convertsTo !== undefined).map(({ id }) => id),
     );
-    // A change to another configuration is known by its kit, and is no creep.
+    // A change to another configuration is known by its kit: it does not count as creep.
     const counted = schedule.history.filter(
       ({ cause }) => cause.kind !== 'modification' || !converting.has(cause.modification),
     );
