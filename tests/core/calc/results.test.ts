@@ -33,7 +33,7 @@ function withDatumMoved(value: unknown, shiftMm: number): unknown {
 
 /** What the pack prints of a computation, with positions counted from a datum given as an arm. */
 function summary({ schedule, comparison, weighing, loading, change }: Results, datumMm: number): Tree {
-  const from = (armMm: number | undefined): number | undefined => armMm && armMm - datumMm;
+  const from = (armMm: number | undefined): number | undefined => (armMm === undefined ? undefined : armMm - datumMm);
   return {
     schedule: schedule && { massKg: schedule.massKg, armMm: from(schedule.armMm), macPercent: schedule.macPercent },
     history: schedule?.history.map(({ massKg, armMm, changeKg }) => ({ massKg, armMm: from(armMm), changeKg })),
