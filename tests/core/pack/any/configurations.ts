@@ -42,6 +42,9 @@ export const configurations = fc.array(
   { maxLength: 4 },
 );
 
+/** Names that differ in what the names of documents cannot show. */
+const IDS = ['Floats.1', 'floats-1', 'FLOATS.1', 'floats-1_2'];
+
 type AnyConfigurations = typeof configurations extends fc.Arbitrary<infer Value> ? Value : never;
 
 /** The configurations as posted, and the schedules that stand beside. */
@@ -49,7 +52,7 @@ export function configured(
   worked: readonly AnyStation[],
   drawn: AnyConfigurations,
 ): { configurations: object[]; schedules: object[] } {
-  const idOf = (index: number): string => `configuration-${index}`;
+  const idOf = (index: number): string => IDS[index] ?? '';
   return {
     configurations: drawn.map(({ limits, from, share: part, kit, schedule: _, ...own }, index) =>
       defined({
