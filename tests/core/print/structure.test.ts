@@ -36,6 +36,14 @@ test('print() tags a table with its caption, heads and cells, empty ones too', a
   ]);
 });
 
+test('print() writes a table without rows as its caption', async () => {
+  const tree = await treeOf(
+    '<table class="ruled"><caption>0 looked at</caption><thead><tr><th scope="col">A</th></tr></thead><tbody></tbody></table>',
+  );
+  expect(nodesOf(tree, 'Table')).toEqual([]);
+  expect(nodesOf(tree, 'P')[0]).toMatchObject({ contents: 1 });
+});
+
 test('print() keeps a table over three pages one element, its repeated heads artefacts', async () => {
   const { bytes, pages } = await print(jobOf(tableOf(150)));
   expect(pages).toBeGreaterThan(2);

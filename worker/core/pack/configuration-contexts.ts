@@ -1,11 +1,12 @@
 import type { ConfigurationResult } from '../calc/configurations/other-configurations.ts';
 import type { Schedule } from '../calc/mass/schedule.ts';
+import { articleIds } from './article-ids.ts';
 import type { PackContext } from './context.ts';
 
 /** A configuration of the aircraft, with the data of its documents. */
 export interface ConfigurationContext {
-  /** Suffix of the ids of its documents; empty for the configuration of the visit. */
-  suffix: string;
+  /** Id of its loading sheet. */
+  articleId: string;
   /** Name in the record; undefined if the aircraft has only one. */
   name: string | undefined;
   context: PackContext;
@@ -14,11 +15,15 @@ export interface ConfigurationContext {
 /** Returns the configuration of the visit, and every other that has an empty mass. */
 export function configurationContexts(context: PackContext): ConfigurationContext[] {
   const { visit, results } = context;
-  const worked = { suffix: '', name: visit.aircraft.configuration?.name, context };
+  const worked = { articleId: 'loading-sheet', name: visit.aircraft.configuration?.name, context };
+  const ids = articleIds(
+    'loading-sheet',
+    results.configurations.map(({ empty }) => empty.id),
+  );
   return [
     worked,
-    ...results.configurations.map((configuration) => ({
-      suffix: `-${configuration.empty.id.toLowerCase().replaceAll('.', '-')}`,
+    ...results.configurations.map((configuration, index) => ({
+      articleId: ids[index] ?? '',
       name: configuration.empty.name,
       context: inConfiguration(context, configuration),
     })),

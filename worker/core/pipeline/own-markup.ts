@@ -2,8 +2,8 @@ import { DOCUMENT_KINDS } from '../pack/documents.ts';
 import type { Markup, MarkupNode } from '../print/parse/markup.ts';
 import { parseArticle } from '../print/parse/parse-article.ts';
 
-// Articles are named after their document, its modification or its number; no other element of ours has an id.
-const ARTICLE_NAME = /^(cover|record-of-issue|modification-[a-z0-9_-]+|annex-\d+)$/;
+// Articles are named after their document, its modification, configuration or number; no other element of ours has an id.
+const ARTICLE_NAME = /^(cover|record-of-issue|(modification|loading-sheet)-[a-z0-9_-]+|annex-\d+)$/;
 const DOCUMENT_NAMES = new Set(DOCUMENT_KINDS.map(({ template }) => template));
 
 const PICTURE = /^attachments\/([0-9a-f]{64})$/;

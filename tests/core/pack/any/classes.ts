@@ -2,14 +2,14 @@ import fc from 'fast-check';
 import { CLASSES, UNDERCARRIAGES, UNSTATED_CLASS } from '../../../../worker/core/record/class.ts';
 import { PRODUCTS } from '../../../../worker/core/record/product.ts';
 import type { AnyStation } from './stations.ts';
-import { arm, defined, mass, name, optional, share, tenths } from './values.ts';
+import { arm, defined, mass, massOrNone, name, optional, share, tenths } from './values.ts';
 
 const degrees = tenths(-90, 90);
 
 const position = fc.record({
   name: name(40),
   arm: optional(arm),
-  fromMass: optional(mass(300)),
+  fromMass: optional(massOrNone(300)),
   toMass: optional(mass(600)),
   note: optional(name(200)),
 });
@@ -67,9 +67,12 @@ export const ofClass = fc.record({
   suspension: optional(suspension),
   hangBolt: optional(fc.record({ arm, minimumDeg: degrees, maximumDeg: degrees })),
   cockpitStates: optional(
-    fc.array(fc.record({ name: name(60), loads: fc.array(fc.record({ share, mass: mass(60) }), { maxLength: 12 }) }), {
-      maxLength: 12,
-    }),
+    fc.array(
+      fc.record({ name: name(60), loads: fc.array(fc.record({ share, mass: massOrNone(60) }), { maxLength: 12 }) }),
+      {
+        maxLength: 12,
+      },
+    ),
   ),
   energyStores: optional(fc.array(store, { maxLength: 8 })),
   energyUse: optional(energyUse),

@@ -2,13 +2,13 @@ import fc from 'fast-check';
 import { UNDERCARRIAGES } from '../../../../worker/core/record/class.ts';
 import { ownLimits, ownLimitsOver } from './envelopes.ts';
 import { type AnyStation, stations } from './stations.ts';
-import { arm, defined, lateralArm, mass, name, optional, share } from './values.ts';
+import { arm, defined, lateralArm, mass, massOrNone, name, optional, share, tenths } from './values.ts';
 
 const kitLine = fc
   .record({
     kind: fc.constantFrom('off', 'on'),
     name: name(80),
-    mass: fc.oneof(fc.constant(0), mass(40)),
+    mass: massOrNone(40),
     massLimit: optional(mass(2)),
     arm,
     lateralArm: optional(lateralArm),
@@ -18,10 +18,10 @@ const kitLine = fc
 const schedule = fc.record({
   reference: name(200),
   basis: fc.constantFrom('weighed', 'computed'),
-  emptyMass: mass(800),
+  emptyMass: massOrNone(800),
   emptyMassLimit: optional(mass(2)),
   emptyArm: optional(arm),
-  emptyMoment: optional(arm.map((at) => at * 300)),
+  emptyMoment: optional(tenths(-1_000_000, 900_000_000)),
   emptyLateralArm: optional(lateralArm),
 });
 
@@ -42,6 +42,9 @@ export const configurations = fc.array(
   { maxLength: 4 },
 );
 
+/** Names that differ in what the names of documents cannot show. */
+const IDS = ['Floats.1', 'floats-1', 'FLOATS.1', 'floats-1_2'];
+
 type AnyConfigurations = typeof configurations extends fc.Arbitrary<infer Value> ? Value : never;
 
 /** The configurations as posted, and the schedules that stand beside. */
@@ -49,7 +52,7 @@ export function configured(
   worked: readonly AnyStation[],
   drawn: AnyConfigurations,
 ): { configurations: object[]; schedules: object[] } {
-  const idOf = (index: number): string => `configuration-${index}`;
+  const idOf = (index: number): string => IDS[index] ?? '';
   return {
     configurations: drawn.map(({ limits, from, share: part, kit, schedule: _, ...own }, index) =>
       defined({

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { type AnyStation, limits, limitsOver } from './stations.ts';
-import { arm, bits, chosen, defined, mass, name, optional, tenths } from './values.ts';
+import { arm, bits, chosen, defined, mass, massOrNone, name, optional, tenths } from './values.ts';
 
 /** What the lower edge is. */
 const lowerEdge = optional(fc.constantFrom('limit', 'end-of-drawing'));
@@ -39,7 +39,17 @@ const byChord = levels({ from: -60, to: 40, span: 90 }).map((sides) =>
   around(sides, (massAt, at): object => ({ mass: massAt, chordPercent: at })),
 );
 
-const corners = fc.oneof(byArm, byChord);
+/** Corners that bound nothing, as somebody might leave them. */
+const unfinished = fc.array(fc.record({ mass: massOrNone(900), arm: optional(arm) }).map(defined), {
+  minLength: 3,
+  maxLength: 6,
+});
+
+const corners = fc.oneof(
+  { weight: 5, arbitrary: byArm },
+  { weight: 5, arbitrary: byChord },
+  { weight: 1, arbitrary: unfinished },
+);
 
 /** One side of an envelope by equations that meet, rising from a given mass. */
 const side = (from: number, to: number) =>
@@ -63,7 +73,7 @@ const side = (from: number, to: number) =>
     });
 
 const equations = fc
-  .record({ lowest: tenths(50, 400), span: tenths(5, 900), forward: side(-200, 900), aft: side(901, 2500) })
+  .record({ lowest: tenths(0, 400), span: tenths(5, 900), forward: side(-200, 950), aft: side(850, 2500) })
   .map(({ lowest, span, forward, aft }): object => ({
     forward: forward(lowest, lowest + span),
     aft: aft(lowest, lowest + span),
@@ -107,7 +117,7 @@ export const ownLimits = fc.record({
   maximumEmptyMass: optional(mass(1000)),
   maximumMassWithExternalLoad: optional(mass(3000)),
   minimumMass: optional(mass(600)),
-  nonLifting: optional(fc.record({ maximumMass: mass(600), liftingPartsMass: mass(300) })),
+  nonLifting: optional(fc.record({ maximumMass: massOrNone(600), liftingPartsMass: massOrNone(300) })),
   emptyRange: optional(fc.tuple(arm, tenths(1, 900)).map(([forward, span]) => ({ forward, aft: forward + span }))),
   limitsOfBalance: fc.oneof(
     { weight: 3, arbitrary: corners.map((envelope): object => ({ envelope })) },

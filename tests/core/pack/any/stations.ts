@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { arm, bits, chosen, defined, lateralArm, mass, name, optional, rare, share, tenths } from './values.ts';
+import { arm, bits, chosen, defined, lateralArm, massOrNone, name, optional, rare, share, tenths } from './values.ts';
 
 /** A station as posted; what is not of its kind is absent. */
 export interface AnyStation {
@@ -25,8 +25,8 @@ const loadStation = (kinds: readonly string[]) =>
     arm,
     lateralArm: optional(lateralArm),
     isNonLifting: optional(fc.boolean()),
-    minimumMass: optional(mass(60)),
-    maximumMass: mass(200),
+    minimumMass: optional(massOrNone(60)),
+    maximumMass: massOrNone(200),
   });
 
 const armTable = fc
@@ -57,17 +57,17 @@ const tank = {
 const fuelStation = fc
   .record({
     ...tank,
-    unusable: tenths(0, 4),
+    unusable: fc.oneof({ weight: 6, arbitrary: tenths(0, 4) }, { weight: 1, arbitrary: tenths(0, 600) }),
     leastUsable: optional(tenths(0, 4)),
     density: fc.constantFrom(0.72, 0.8, 6, 6.7),
     burnOrder: optional(fc.integer({ min: 1, max: 4 })),
   })
   .map(({ place, ...of }) => ({ kind: 'fuel', ...of, ...place }));
 
-/** A table of tail ballast that rises with the water, from nothing or from a first amount. */
+/** A table of tail ballast, which mostly rises with the water. */
 const matched = fc.record({
   bits,
-  rows: fc.array(fc.tuple(tenths(1, 60), tenths(0, 4)), { minLength: 2, maxLength: 30 }),
+  rows: fc.array(fc.tuple(tenths(0, 60), tenths(-1, 4)), { minLength: 2, maxLength: 30 }),
 });
 
 const waterStation = fc
@@ -117,7 +117,7 @@ function matchedToWater(drawn: readonly object[]): AnyStation[] {
 function risingTable(rows: readonly (readonly [number, number])[]): { mass: number; ballast: number }[] {
   let [at, ballast] = [0, 0];
   return rows.map(([step, more], index) => {
-    if (index > 0) [at, ballast] = [at + step, ballast + more];
+    if (index > 0) [at, ballast] = [at + step, Math.max(0, ballast + more)];
     return { mass: at, ballast };
   });
 }
@@ -129,8 +129,8 @@ export const limits = fc.array(
     share,
     isNested: fc.boolean(),
     bits,
-    maximumMass: mass(400),
-    when: rare(fc.record({ bits, above: fc.oneof(fc.constant(0), mass(80)) })),
+    maximumMass: massOrNone(400),
+    when: rare(fc.record({ bits, above: massOrNone(80) })),
   }),
   { maxLength: 20 },
 );

@@ -32,18 +32,22 @@ export const tenths = (min: number, max: number): fc.Arbitrary<number> =>
 
 /** Mostly as on a light aircraft, now and then with as many digits as anybody could type. */
 export const mass = (max: number): fc.Arbitrary<number> =>
-  fc.oneof({ weight: 8, arbitrary: tenths(1, max) }, { weight: 1, arbitrary: tenths(1, 999_999) });
+  fc.oneof({ weight: 8, arbitrary: tenths(1, max) }, { weight: 1, arbitrary: tenths(1, 999_999_999) });
+
+/** The same, or nothing. */
+export const massOrNone = (max: number): fc.Arbitrary<number> =>
+  fc.oneof({ weight: 6, arbitrary: mass(max) }, { weight: 1, arbitrary: fc.constant(0) });
 
 export const arm: fc.Arbitrary<number> = fc.oneof(
   { weight: 8, arbitrary: tenths(-300, 6000) },
-  { weight: 1, arbitrary: tenths(-99_999, 99_999) },
+  { weight: 1, arbitrary: tenths(-199_999_999, 199_999_999) },
 );
 
 /** Offset from the centre line: most things lie near it. */
 export const lateralArm: fc.Arbitrary<number> = fc.oneof(
   { weight: 3, arbitrary: fc.constant(0) },
   { weight: 8, arbitrary: tenths(-1200, 1200) },
-  { weight: 1, arbitrary: tenths(-99_999, 99_999) },
+  { weight: 1, arbitrary: tenths(-199_999_999, 199_999_999) },
 );
 
 /** Present every other time. */

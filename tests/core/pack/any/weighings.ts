@@ -26,7 +26,10 @@ const point = fc.record({
   lateralArm: optional(lateralArm),
   lateralArmLimit: optional(tenths(0, 5)),
   tare: optional(tenths(0, 3)),
-  readings: fc.array(mass(400), { minLength: 1, maxLength: 20 }),
+  readings: fc.array(fc.oneof({ weight: 8, arbitrary: mass(400) }, { weight: 1, arbitrary: tenths(-9, 3) }), {
+    minLength: 1,
+    maxLength: 20,
+  }),
 });
 
 const looseItem = fc

@@ -58,7 +58,13 @@ function byEquations(
   // Both sides get every level of mass at which either bends, as an envelope by corners has.
   const levels = [...new Set([...sides.forward, ...sides.aft].flatMap(({ fromKg, toKg }) => [fromKg, toKg]))];
   const [first, second] = [splitAt(sides.forward, levels), splitAt(sides.aft, levels)];
+  if (!first.every((piece, index) => isAhead(piece, second[index] ?? piece))) return undefined;
   return withReach({ lowestKg, highestKg, forward: first, aft: second }, lowerEdge);
+}
+
+/** Whether one piece of a limit is nowhere aft of another over the same masses. */
+function isAhead(front: LimitPiece, rear: LimitPiece): boolean {
+  return front.fromMm <= rear.fromMm && front.toMm <= rear.toMm;
 }
 
 function splitAt(pieces: readonly LimitPiece[], levels: readonly number[]): LimitPiece[] {

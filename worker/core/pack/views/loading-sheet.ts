@@ -26,10 +26,10 @@ import { lateralSection, noLimitsLine } from './lateral-section.ts';
 export function loadingSheets(context: PackContext): DocumentInstance[] {
   if (!context.results.loading) return [];
   const { fmt } = context;
-  return configurationContexts(context).map(({ suffix, name, context: its }) => ({
-    id: `loading-sheet${suffix}`,
+  return configurationContexts(context).map(({ articleId, name, context: its }) => ({
+    id: articleId,
     title: name === undefined ? fmt.text(m.loadingSheet) : fmt.text(m.loadingSheet_ofConfiguration, { name }),
-    view: { ...loadingSheetView(its), articleId: `loading-sheet${suffix}`, configurationName: name ?? '' },
+    view: { ...loadingSheetView(its), articleId, configurationName: name ?? '' },
   }));
 }
 

@@ -2,6 +2,7 @@ import { plainChanges } from '../../calc/mass/equipment-steps.ts';
 import type { Modification } from '../../record/visit.ts';
 import { DASH } from '../../text/dash.ts';
 import * as m from '../../text/generated/messages.ts';
+import { articleIds } from '../article-ids.ts';
 import type { PackContext } from '../context.ts';
 import type { DocumentInstance } from '../document.ts';
 import { nameOf, signatureOf } from '../people.ts';
@@ -21,21 +22,21 @@ const FLIGHT_TESTS = {
   done: m.modificationRecord_done,
 } as const;
 
-/** Returns the id of its article. */
-function articleId({ id }: Modification): string {
-  return `modification-${id.toLowerCase().replaceAll('.', '-')}`;
-}
-
 /** Returns one record for each modification. */
 export function modificationRecords(context: PackContext): DocumentInstance[] {
-  const { fmt } = context;
-  return (context.visit.modifications ?? []).map((modification) => ({
-    id: articleId(modification),
+  const { fmt, visit } = context;
+  const { modifications = [] } = visit;
+  const ids = articleIds(
+    'modification',
+    modifications.map(({ id }) => id),
+  );
+  return modifications.map((modification, index) => ({
+    id: ids[index] ?? '',
     title: fmt.text(m.modificationRecord_modificationRecord, {
       modification: modification.id,
       modification2: modification.title,
     }),
-    view: modificationView(context, modification),
+    view: { ...modificationView(context, modification), articleId: ids[index] ?? '' },
   }));
 }
 
@@ -44,7 +45,6 @@ function modificationView(context: PackContext, modification: Modification): Vie
   const lines = results.change.lines.filter((line) => line.modification === modification.id);
   return {
     ...common(context),
-    articleId: articleId(modification),
     changeCaption: fmt.text(m.modificationRecord_itemsOutMovedArms),
     ...facts(context, modification),
     ...unitHeads(context),

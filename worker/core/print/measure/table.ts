@@ -109,9 +109,16 @@ function headStrips(grid: Grid, { tag, isContinued }: HeadPlace, table: TableSet
   return [...caption, ruled, ...lowerRows].map((each, i) => (i === 0 ? each : { ...each, breakBefore: BREAK.never }));
 }
 
+/** The caption of a table without rows: heads with nothing below them are no table, in print or in PDF/UA. */
+function captionAlone({ caption }: Grid, setting: LayoutContext): Strip[] {
+  return caption ? styledText(caption, BLOCK_STYLES.caption, 'P', setting) : [];
+}
+
 /** `<table>`: one structure element over all its pages. */
 export const tableBlock: BlockRule = (block, setting, flow) => {
   const grid = gridOf(block);
+  if (grid.rows.every(({ group }) => group === 'thead'))
+    return spaced(captionAlone(grid, setting), BLOCK_GAP_PT * setting.scale, BLOCK_GAP_PT * 1.3 * setting.scale);
   const look = tableLook(block.classes, setting.scale);
   const table: TableSetting = { widthsPt: widthsFor(grid, look, setting), look, setting, flow };
   const tag = childTag(setting.tag, 'Table');

@@ -1,4 +1,6 @@
 import { unusableOf } from '../../../calc/loading/fuel.ts';
+import { sharedX } from '../../../calc/numbers/interpolate.ts';
+import type { WaterStation } from '../../../record/visit.ts';
 import * as m from '../../../text/generated/messages.ts';
 import { said } from '../../../text/message.ts';
 import { hitsIn } from '../../hits.ts';
@@ -20,7 +22,15 @@ export const tankNotUsable: Rule = {
       if (!(unusableOf(station) < capacityL))
         return { sentence: said(m.tankNotUsable_unusableContentNotBelow, { station: name }), data };
       const rises = armByVolume.slice(1).every(({ volumeL }, step) => volumeL > (armByVolume[step]?.volumeL ?? 0));
-      if (rises) return undefined;
-      return { field: 'armByVolume', sentence: said(m.tankNotUsable_tableArmsNotRise, { station: name }), data };
+      if (!rises)
+        return { field: 'armByVolume', sentence: said(m.tankNotUsable_tableArmsNotRise, { station: name }), data };
+      if (station.kind !== 'water' || !contradictsItself(station)) return undefined;
+      return { field: 'matched', sentence: said(m.tankNotUsable_matchedAmbiguous, { station: name }), data };
     }),
 };
+
+/** Whether a table of matched ballast has two answers for one content, or counts the tank itself. */
+function contradictsItself({ id, matched }: WaterStation): boolean {
+  if (!matched) return false;
+  return matched.to.includes(id) || sharedX(matched.table, ({ massKg }) => massKg) !== undefined;
+}
