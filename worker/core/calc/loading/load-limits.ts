@@ -76,7 +76,7 @@ function allowances(limits: Limits, addedKg: number): Allowance[] {
  * of its stations.
  */
 function minOf([first, ...rest]: readonly Allowance[]): Allowance {
-  return rest.reduce((least, each) => (each.kg < least.kg ? each : least), first as Allowance);
+  return rest.reduce((least, each) => (isAtLeast(each.kg, least.kg) ? least : each), first as Allowance);
 }
 
 /** Stations that may be filled, and what is aboard already, in kg by station. */
@@ -91,6 +91,7 @@ function placesOf(aircraft: LoadedAircraft, emptyKg: number, filling: Filling): 
   const isBy = (without: LoadedAircraft): boolean => !isAtLeast(kg, mostOn(without, emptyKg, filling));
   if (aircraft.nonLifting && isBy({ ...aircraft, nonLifting: undefined }))
     return { kg, governedBy: 'non-lifting-mass' };
+  if (isBy({ ...aircraft, maximumZeroFuelMassKg: undefined })) return { kg, governedBy: 'zero-fuel-mass' };
   const alone = filling.fills.reduce((sum, { maximumKg }) => sum + maximumKg, 0);
   return { kg, governedBy: isAtLeast(kg, alone) ? 'places' : 'joint-limits' };
 }
