@@ -147,7 +147,7 @@ function everywhere(aircraft: LoadedAircraft): Filling {
   return { fills: [...loadPlaces(aircraft), ...tanks], aboard: new Map() };
 }
 
-/** A load outside that may go beyond the maximum mass does not count to the useful load. */
+/** An external load that may go beyond the maximum mass does not count to the useful load. */
 function loadPlaces(aircraft: LoadedAircraft): Filling['fills'] {
   return loadStationsOf(aircraft)
     .filter(({ kind }) => kind !== 'external' || aircraft.maximumMassWithExternalLoadKg === undefined)

@@ -109,7 +109,7 @@ function headStrips(grid: Grid, { tag, isContinued }: HeadPlace, table: TableSet
   return [...caption, ruled, ...lowerRows].map((each, i) => (i === 0 ? each : { ...each, breakBefore: BREAK.never }));
 }
 
-/** The caption of a table without rows: heads with nothing below them are no table, in print or in PDF/UA. */
+/** The caption of a table without rows: heads with nothing below them are not a table, in print or in PDF/UA. */
 function captionAlone({ caption }: Grid, setting: LayoutContext): Strip[] {
   return caption ? styledText(caption, BLOCK_STYLES.caption, 'P', setting) : [];
 }

@@ -29,7 +29,7 @@ export const tankNotUsable: Rule = {
     }),
 };
 
-/** Whether a table of matched ballast has two answers for one content, or counts the tank itself. */
+/** Whether a table of matched ballast gives two masses for one content, or counts the tank itself. */
 function contradictsItself({ id, matched }: WaterStation): boolean {
   if (!matched) return false;
   return matched.to.includes(id) || sharedX(matched.table, ({ massKg }) => massKg) !== undefined;
