@@ -13,7 +13,11 @@ export interface Unprinted {
   /** What does not fit a page, and what stands in a document that nobody wrote. */
   findings: object[];
   wasReleased: boolean;
+  /** The pack, if it fits. */
+  pdf: Uint8Array;
 }
+
+const NOTHING = new Uint8Array();
 
 const { facts, files } = FIXTURE_FILES;
 
@@ -26,16 +30,17 @@ export async function unprinted({ record, at, isDraft, isGenerated }: AnyVisit):
     const place = { pack: 'Q-ANY-P1-1', number: 1, issue: 1, visit: 'any', before: [] };
     const attestation = { by, knowsOfNoHazard: true, at, read: assessed.assessmentSha256 };
     const sealed = await seal(assessed, attestation, place, files);
-    if (!sealed.ok) return { findings: [...sealed.findings], wasReleased: true };
-    return { findings: [...strange, ...strangeWords(sealed.sealed.documents)], wasReleased: true };
+    if (!sealed.ok) return { findings: [...sealed.findings], wasReleased: true, pdf: NOTHING };
+    const { documents, pdf } = sealed.sealed;
+    return { findings: [...strange, ...strangeWords(documents)], wasReleased: true, pdf };
   }
   const context = isDraft
     ? contextOf(assessed, { draftAt: at }, isGenerated)
     : asReleased(assessed, by, at, isGenerated);
   const { documents } = await packDocuments(context);
   const { recordJson } = assessed;
-  const { findings } = await printPack(context, documents, { recordJson, files });
-  return { findings: [...findings, ...strange, ...strangeWords(documents)], wasReleased: false };
+  const { findings, bytes } = await printPack(context, documents, { recordJson, files });
+  return { findings: [...findings, ...strange, ...strangeWords(documents)], wasReleased: false, pdf: bytes };
 }
 
 /** The record assessed with every caution accepted. */
