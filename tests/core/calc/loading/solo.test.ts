@@ -94,4 +94,15 @@ describe('minimumSoloKg()', () => {
     const pilotless = { ...TEMPLATE, stations: TEMPLATE.stations.filter(({ kind }) => kind !== 'pilot') };
     expect(envelope && minimumSoloKg(pilotless, { empty: EMPTY, leastPilotKg: 55 }, envelope)).toBeUndefined();
   });
+
+  test('passes over pilots too light for the min. flying mass', () => {
+    const corners = rectangle(300, 1500, 1900);
+    const aircraft = { ...TEMPLATE, envelope: corners, minimumMassKg: 400 };
+    const envelope = envelopeOf(corners);
+    if (!envelope) throw new Error('a rectangle bounds an area');
+    // At every fuel content, also none: 400 − 326 = 74 kg.
+    expect(minimumSoloKg(aircraft, { empty: EMPTY, leastPilotKg: 55 }, envelope)).toBeCloseTo(74, 5);
+    const stations = aircraft.stations.filter(({ kind }) => kind !== 'fuel');
+    expect(minimumSoloKg({ ...aircraft, stations }, { empty: EMPTY, leastPilotKg: 55 }, envelope)).toBeCloseTo(74, 5);
+  });
 });

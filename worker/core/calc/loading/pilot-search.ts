@@ -54,11 +54,10 @@ export function firstPilotInside(
   for (;;) {
     if (!known || !isKnownOutside(known, atKg)) {
       const extremes = loadingExtremes(aircraft, withPilot(atKg), envelope);
-      // Too heavy with nothing else aboard: a heavier pilot is so too.
-      if (!extremes) return undefined;
-      const outside = extremes.margins.filter(({ margin }) => !isAtLeast(margin, 0));
-      if (outside.length === 0) return { firstKg: atKg, beforeKg };
-      known = outside.sort((a, b) => a.margin - b.margin)[0]?.loading;
+      // Without any permitted loading the pilot is too light for the min. flying mass, or too heavy.
+      const outside = extremes?.margins.filter(({ margin }) => !isAtLeast(margin, 0));
+      if (outside?.length === 0) return { firstKg: atKg, beforeKg };
+      known = outside?.sort((a, b) => a.margin - b.margin)[0]?.loading;
       gone += spaces;
     }
     if (atKg >= heaviestKg) return undefined;
