@@ -6,9 +6,8 @@ import type { Loading } from './boundary.ts';
 import { burnPathOf } from './burn-path.ts';
 import type { Envelope } from './envelope.ts';
 import { tanksAndWaterOf, usableFuel, waterTanksOf } from './fuel.ts';
-import type { LeastPilot } from './least-pilot.ts';
 import { isSeat, loadStationsOf } from './load-space.ts';
-import type { ExceededLimit, Margin, RefusedLoading } from './loading-result.ts';
+import type { ExceededLimit, LeastPilot, Margin, RefusedLoading } from './loading-result.ts';
 import { worstMargins } from './margin.ts';
 import { type MassLimit, massLimitsOf } from './mass-limits.ts';
 
