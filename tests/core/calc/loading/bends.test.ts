@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { burnPathOf } from '../../../../worker/core/calc/loading/burn-path.ts';
 import { envelopeOf } from '../../../../worker/core/calc/loading/envelope.ts';
 import { areAllInside, loadingExtremes } from '../../../../worker/core/calc/loading/extremes.ts';
 import { loadingOf } from '../../../../worker/core/calc/loading/loading-of.ts';
@@ -186,3 +187,18 @@ describe('judgeOf() finds the worst margin of the burn that a dense sampling fin
 function expectNear(actual: number, expected: number): void {
   expect(Math.abs(actual - expected)).toBeLessThanOrEqual(WITHIN_MM);
 }
+
+test('burnPathOf() has a limited number of loadings for a table whose arms somebody mistyped by thousands', () => {
+  const tank: FuelStation = {
+    ...{ id: 'tank', name: 'Tank', kind: 'fuel', capacityL: 9000, unusableL: 0, densityKgPerL: 0.72 },
+    armByVolume: [
+      { volumeL: 0, armMm: 0 },
+      { volumeL: 9000, armMm: 900_000 },
+    ],
+  };
+  const aircraft = { ...TEMPLATE, stations: [...TEMPLATE.stations.filter(({ kind }) => kind !== 'fuel'), tank] };
+  const start = loadingOf(aircraft, { massKg: 1, momentKgMm: 1000 }, { tank: 6480 });
+  const path = burnPathOf(aircraft)(start);
+  expect(path.length).toBeLessThanOrEqual(65);
+  expect(path.at(-1)?.massKg).toBeCloseTo(1, 6);
+});

@@ -26,8 +26,11 @@ export function burnPathOf(aircraft: LoadedAircraft): (start: Loading) => Loadin
   };
 }
 
-/** Chords between two bends of the path, where an arm moves with the content: a few in any case, so that charts look round. */
-const CURVED_CHORDS = 4;
+/**
+ * Chords between two bends of the path, where an arm moves with the content: a few in any case, so that charts look round,
+ * and a limited number whatever somebody mistyped.
+ */
+const CHORDS = { fewest: 4, most: 64 } as const;
 
 /** Error of a centre of gravity along the path that is left to its chords. */
 const CLOSE_MM = 0.02;
@@ -55,7 +58,8 @@ function sharesLeft(tanks: readonly Filled[], lightestKg: number): number[] {
   return falling.slice(1).flatMap((to, index) => {
     const from = falling[index] ?? 1;
     const missedKgMm = curved.reduce((sum, filled) => sum + missedBy(filled, from, to), 0);
-    const chords = Math.max(CURVED_CHORDS, Math.ceil(Math.sqrt(missedKgMm / (CLOSE_MM * Math.max(lightestKg, 1)))));
+    const needed = Math.ceil(Math.sqrt(missedKgMm / (CLOSE_MM * Math.max(lightestKg, 1))));
+    const chords = Math.min(Math.max(CHORDS.fewest, needed), CHORDS.most);
     return Array.from({ length: chords }, (_, step) => from + ((to - from) * (step + 1)) / chords);
   });
 }
