@@ -18,7 +18,7 @@ const UNPRINTED = [
   ...['nose-wheel', 'tail-wheel', 'pilot', 'passenger', 'baggage', 'fuel', 'previous-pack', 'schedule', 'maker'],
   ...['estimated', 'in-hand', 'waiting', 'declined'],
   ...['installed', 'relocated', 'replaced', 'in-place', 'owed', 'not-done', 'after-release', 'bus', 'protection'],
-  ...['splice', 'terminal', 'switch', 'copper', 'aluminium', '14-volt', '28-volt', 'source', 'battery', 'correct'],
+  ...['splice', 'terminal', 'switch', 'copper', 'aluminium', '14-volt', '28-volt', 'source', 'correct'],
   ...['wrong', 'not-fitted', 'operative', 'inoperative', 'certified', 'uncertified', 'surveyed-base', 'datum-compass'],
   ...['satellite-track', 'before', 'after', 'satisfactory', 'rectified'],
   ...['not-applicable', 'life-limit', 'recommendation', 'watch', 'monitor', 'release-certificate'],

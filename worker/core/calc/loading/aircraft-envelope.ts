@@ -32,7 +32,11 @@ export function envelopeCorners(aircraft: Stated): EnvelopeCorner[] | undefined 
       { massKg: fromKg, armMm: fromMm },
       { massKg: toKg, armMm: toMm },
     ]);
-  return [...up(envelope.forward), ...up(envelope.aft).reverse()];
+  const corners = [...up(envelope.forward), ...up(envelope.aft).reverse()];
+  return corners.filter(({ massKg, armMm }, index) => {
+    const before = corners[index - 1];
+    return before?.massKg !== massKg || before.armMm !== armMm;
+  });
 }
 
 function statedCorners({ envelope, mac }: Stated): EnvelopeCorner[] | undefined {
