@@ -66,8 +66,8 @@ function without(text: string, known: readonly string[]): string {
   return known.reduce((rest, entry) => rest.replaceAll(entry, ' '), text);
 }
 
-/** Texts of the fixture records that read like a choice of the schema: serial numbers, a bus, a kind of task, the identifiers of two devices. */
-const OWN = ['none', 'avionics', 'transponder', 'conspicuity', 'battery'].map(
+/** Texts of the fixture records that read like a choice of the schema: serial numbers, a bus, the identifiers of two devices. */
+const OWN = ['none', 'avionics', 'transponder', 'conspicuity'].map(
   (word) => new RegExp(`^[a-z0-9-]+: ${word}$`),
 );
 
