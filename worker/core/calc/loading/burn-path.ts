@@ -35,10 +35,16 @@ const CHORDS = { fewest: 4, most: 64 } as const;
 /** Error of a centre of gravity along the path that is left to its chords. */
 const CLOSE_MM = 0.02;
 
-/** A tank, and the same tank over its lateral arms. */
+/** Contents of a tank from the bend before, and how far the arm moves there for each litre, along or across, in mm. */
+interface Piece {
+  toL: number;
+  perL: number;
+}
+
 interface Tank {
   tank: FuelStation;
-  across: FuelStation;
+  /** Empty if the arm does not move. */
+  pieces: readonly Piece[];
 }
 
 type Filled = Tank & { usableKg: number };
@@ -49,10 +55,10 @@ type Filled = Tank & { usableKg: number };
  * the change of its arm with the volume.
  */
 function sharesLeft(tanks: readonly Filled[], lightestKg: number): number[] {
-  const curved = tanks.filter(({ tank }) => tank.armByVolume);
+  const curved = tanks.filter(({ pieces }) => pieces.length > 0);
   if (curved.length === 0) return [0];
-  const bends = curved.flatMap(({ tank, usableKg }) =>
-    bendsOf(tank).map((contentL) => ((contentL - unusableOf(tank)) * tank.densityKgPerL) / usableKg),
+  const bends = curved.flatMap(({ tank, pieces, usableKg }) =>
+    pieces.map(({ toL }) => ((toL - unusableOf(tank)) * tank.densityKgPerL) / usableKg),
   );
   const falling = [...new Set([1, ...bends.filter((share) => share > 0 && share < 1), 0])].sort((a, b) => b - a);
   return falling.slice(1).flatMap((to, index) => {
@@ -65,11 +71,11 @@ function sharesLeft(tanks: readonly Filled[], lightestKg: number): number[] {
 }
 
 /** How far one chord between two shares of the fuel misses the moments of a tank, along or across, in kg·mm. */
-function missedBy({ tank, across, usableKg }: Filled, from: number, to: number): number {
-  const contentAt = (share: number): number => unusableOf(tank) + (usableKg * share) / tank.densityKgPerL;
-  const [fullL, leftL] = [contentAt(from), contentAt(to)];
-  const movedMm = Math.max(...[tank, across].map((of) => Math.abs(fuelArmMm(of, fullL) - fuelArmMm(of, leftL))));
-  return (tank.densityKgPerL * movedMm * (fullL - leftL)) / 4;
+function missedBy({ tank, pieces, usableKg }: Filled, from: number, to: number): number {
+  const fullL = usableKg / tank.densityKgPerL;
+  const middleL = unusableOf(tank) + (fullL * (from + to)) / 2;
+  const perL = pieces.find(({ toL }) => middleL <= toL)?.perL ?? 0;
+  return (tank.densityKgPerL * perL * (fullL * (from - to)) ** 2) / 4;
 }
 
 function burnGroups(aircraft: LoadedAircraft): Tank[][] {
@@ -77,9 +83,19 @@ function burnGroups(aircraft: LoadedAircraft): Tank[][] {
   const turnedTanks = tanksOf(turned(aircraft, ACROSS));
   for (const [index, tank] of tanksOf(aircraft).entries()) {
     const order = tank.burnOrder ?? 1;
-    groups.set(order, [...(groups.get(order) ?? []), { tank, across: turnedTanks[index] ?? tank }]);
+    groups.set(order, [...(groups.get(order) ?? []), { tank, pieces: piecesOf(tank, turnedTanks[index] ?? tank) }]);
   }
   return [...groups].sort(([a], [b]) => a - b).map(([, tanks]) => tanks);
+}
+
+/** @param across the same tank with its lateral arms in place of the others */
+function piecesOf(tank: FuelStation, across: FuelStation): Piece[] {
+  const bends = tank.armByVolume ? bendsOf(tank) : [];
+  return bends.slice(1).map((toL, index): Piece => {
+    const fromL = bends[index] ?? toL;
+    const movedMm = [tank, across].map((of) => Math.abs(fuelArmMm(of, toL) - fuelArmMm(of, fromL)));
+    return { toL, perL: toL > fromL ? Math.max(...movedMm) / (toL - fromL) : 0 };
+  });
 }
 
 /** Returns a loading with a share of the usable fuel of some tanks left. */

@@ -91,7 +91,8 @@ function placesOf(aircraft: LoadedAircraft, emptyKg: number, filling: Filling): 
   const isBy = (without: LoadedAircraft): boolean => !isAtLeast(kg, mostOn(without, emptyKg, filling));
   if (aircraft.nonLifting && isBy({ ...aircraft, nonLifting: undefined }))
     return { kg, governedBy: 'non-lifting-mass' };
-  if (isBy({ ...aircraft, maximumZeroFuelMassKg: undefined })) return { kg, governedBy: 'zero-fuel-mass' };
+  if (aircraft.maximumZeroFuelMassKg !== undefined && isBy({ ...aircraft, maximumZeroFuelMassKg: undefined }))
+    return { kg, governedBy: 'zero-fuel-mass' };
   const alone = filling.fills.reduce((sum, { maximumKg }) => sum + maximumKg, 0);
   return { kg, governedBy: isAtLeast(kg, alone) ? 'places' : 'joint-limits' };
 }
