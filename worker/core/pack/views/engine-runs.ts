@@ -1,8 +1,10 @@
 import { lastRun, type RunComparison, runsByTime } from '../../calc/engine/engine-runs.ts';
 import { rangeText } from '../../gate/range-text.ts';
+import { classDataOf } from '../../record/classes/index.ts';
 import { DASH } from '../../text/dash.ts';
 import type { Formatter } from '../../text/formatter.ts';
 import * as m from '../../text/generated/messages.ts';
+import type { Message } from '../../text/message.ts';
 import { runsChart } from '../chart/runs-chart.ts';
 import type { PackContext } from '../context.ts';
 import { nameOf, signatureOf } from '../people.ts';
@@ -48,7 +50,7 @@ export function engineRunsView(context: PackContext): View {
       verdict: after === undefined && last ? fmt.text(m.engineRuns_notRead) : verdictOf(fmt, row),
     })),
     signatures: [signatureOf(visit, last?.by, fmt.text(m.engineRuns_run), last ? fmt.timestamp(last.at) : DASH)],
-    ...sources(fmt.text(m.engineRuns_limitsRecordManualEngine), fmt.text(m.engineRuns_enginePropellerCanKill)),
+    ...sources(fmt.text(m.engineRuns_limitsRecordManualEngine), fmt.text(dangerOf(context))),
   };
 }
 
@@ -56,11 +58,19 @@ function verdictOf(fmt: Formatter, { isWithin, isChanged }: Pick<RunComparison, 
   return `${isWithin ? '✓' : fmt.text(m.outside)}${isChanged ? fmt.text(m.engineRuns_moved) : ''}`;
 }
 
-/** Returns the engine of the run, from its data plate. */
+/** Names what turns: rotors where the class has no propeller. */
+function dangerOf({ visit }: PackContext): Message {
+  return classDataOf(visit.aircraft).products.includes('propeller')
+    ? m.engineRuns_enginePropellerCanKill
+    : m.engineRuns_engineRotorsCanKill;
+}
+
+/** Returns the engine or electric motor of the run, from its data plate. */
 function engineText({ visit, fmt }: PackContext): string {
-  const { engine } = visit.aircraft;
-  if (!engine) return fmt.text(m.engineRuns_recordNamesNoEngine);
-  const { maker, model, serial, maximumPowerKw } = engine;
+  const { engine, products = [] } = visit.aircraft;
+  const named: typeof engine = engine ?? products.find(({ kind }) => kind === 'motor' || kind === 'engine');
+  if (!named) return fmt.text(m.engineRuns_recordNamesNoEngine);
+  const { maker, model, serial, maximumPowerKw } = named;
   return maximumPowerKw === undefined
     ? fmt.text(m.engineRuns_serialNumber, { maker, model, serial })
     : fmt.text(m.engineRuns_serialNumberKwMost, { maker, model, serial, maximumPowerKw: fmt.asIs(maximumPowerKw, 1) });
