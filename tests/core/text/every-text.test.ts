@@ -67,9 +67,7 @@ function without(text: string, known: readonly string[]): string {
 }
 
 /** Texts of the fixture records that read like a choice of the schema: serial numbers, a bus, the identifiers of two devices. */
-const OWN = ['none', 'avionics', 'transponder', 'conspicuity'].map(
-  (word) => new RegExp(`^[a-z0-9-]+: ${word}$`),
-);
+const OWN = ['none', 'avionics', 'transponder', 'conspicuity'].map((word) => new RegExp(`^[a-z0-9-]+: ${word}$`));
 
 const VISITS = Object.entries(RELEASABLE_AT);
 
