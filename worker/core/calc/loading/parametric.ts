@@ -1,4 +1,4 @@
-import { eliminate, feasibleAtLowestMass, NO_BOUND, type Simplex, solutionOf } from './simplex.ts';
+import { enterBasis, feasibleAtLowestMass, NO_BOUND, type Simplex, solutionOf } from './simplex.ts';
 
 /** Σ coefficientᵢ · xᵢ ≤ bound. */
 export interface Row {
@@ -73,7 +73,7 @@ function nextColumn({ gainOfMass, gainOfCost, isUp, isBasic, bounds }: Simplex):
 
 /** Moves a column from its bound as far as the rows allow; returns how far. */
 function enter(simplex: Simplex, entering: number): number {
-  const { table, basis, values, bounds, isUp, isBasic } = simplex;
+  const { table, basis, values, bounds, isUp } = simplex;
   const direction = isUp[entering] ? -1 : 1;
   let [room, leaving, leavesUp] = [bounds[entering] ?? NO_BOUND, -1, false];
   for (const [row, line] of table.entries()) {
@@ -90,13 +90,7 @@ function enter(simplex: Simplex, entering: number): number {
     isUp[entering] = !isUp[entering];
     return room;
   }
-  const left = basis[leaving] ?? 0;
   values[leaving] = direction > 0 ? room : (bounds[entering] ?? 0) - room;
-  isUp[left] = leavesUp;
-  isUp[entering] = false;
-  basis[leaving] = entering;
-  isBasic.delete(left);
-  isBasic.add(entering);
-  eliminate(simplex, leaving, entering);
+  enterBasis(simplex, { row: leaving, entering, leavesUp });
   return room;
 }

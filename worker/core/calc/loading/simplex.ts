@@ -27,8 +27,27 @@ export function solutionOf({ size, bounds, isUp, basis, values }: Simplex): numb
   return x;
 }
 
+/** A column that enters the basis in place of that of a row, which then is at its bound (up) or at zero. */
+interface Exchange {
+  row: number;
+  entering: number;
+  leavesUp: boolean;
+}
+
+/** Changes the basis; the values of its columns are for the caller. */
+export function enterBasis(simplex: Simplex, { row, entering, leavesUp }: Exchange): void {
+  const { basis, isUp, isBasic } = simplex;
+  const left = basis[row] ?? 0;
+  isUp[left] = leavesUp;
+  isUp[entering] = false;
+  basis[row] = entering;
+  isBasic.delete(left);
+  isBasic.add(entering);
+  eliminate(simplex, row, entering);
+}
+
 /** Makes a column the unit vector of a row, by Gauss and Jordan. */
-export function eliminate({ table, gainOfMass, gainOfCost }: Simplex, pivotRow: number, column: number): void {
+function eliminate({ table, gainOfMass, gainOfCost }: Simplex, pivotRow: number, column: number): void {
   const pivotLine = table[pivotRow] ?? [];
   const pivot = pivotLine[column] ?? 1;
   for (let index = 0; index < pivotLine.length; index++) pivotLine[index] = (pivotLine[index] ?? 0) / pivot;
@@ -49,7 +68,7 @@ export function eliminate({ table, gainOfMass, gainOfCost }: Simplex, pivotRow: 
  *   feasible; checked against every corner by tests/core/calc/loading/crossing-limits.test.ts
  */
 export function feasibleAtLowestMass(simplex: Simplex): boolean {
-  const { table, basis, values, bounds, isUp, isBasic } = simplex;
+  const { table, values, bounds, isUp } = simplex;
   for (let step = 0; step < 40 * (bounds.length + 1); step++) {
     const broken = mostBroken(simplex);
     if (!broken) {
@@ -59,16 +78,10 @@ export function feasibleAtLowestMass(simplex: Simplex): boolean {
     const { row, overBy } = broken;
     const entering = cheapestToMend(simplex, row, Math.sign(overBy));
     if (entering === undefined) return false;
-    const left = basis[row] ?? 0;
     const moved = overBy / (table[row]?.[entering] ?? 1);
     for (const [other, line] of table.entries()) values[other] = (values[other] ?? 0) - moved * (line[entering] ?? 0);
     values[row] = (isUp[entering] ? (bounds[entering] ?? 0) : 0) + moved;
-    isUp[left] = overBy > 0;
-    isUp[entering] = false;
-    basis[row] = entering;
-    isBasic.delete(left);
-    isBasic.add(entering);
-    eliminate(simplex, row, entering);
+    enterBasis(simplex, { row, entering, leavesUp: overBy > 0 });
   }
   return false;
 }
