@@ -126,7 +126,7 @@ function headFigures(context: PackContext, schedule: Schedule): View {
     datum: aircraft.datum,
     maximumMass: bothSystems(fmt, 'mass', aircraft.maximumMassKg, MAX),
     landingMass: bothSystems(fmt, 'mass', aircraft.maximumLandingMassKg, MAX),
-    // Without a tank there is no fuel that could be zero.
+    // Without a tank no fuel could be zero.
     hasZeroFuelMass: tanksOf(aircraft).length > 0 || aircraft.maximumZeroFuelMassKg !== undefined,
     zeroFuelMass: bothSystems(fmt, 'mass', aircraft.maximumZeroFuelMassKg, MAX),
     emptyCap: bothSystems(fmt, 'mass', aircraft.maximumEmptyMassKg, MAX),
