@@ -25,8 +25,8 @@ const schedule = fc.record({
   emptyLateralArm: optional(lateralArm),
 });
 
-/** Zero to four other configurations: each follows from another, or has a schedule that stands beside, or neither. */
-export const configurations = fc.array(
+/** Each follows from another, or has a schedule that stands beside, or neither. */
+const others = fc.array(
   fc.record({
     name: name(40),
     undercarriage: optional(fc.constantFrom(...UNDERCARRIAGES)),
@@ -42,10 +42,13 @@ export const configurations = fc.array(
   { maxLength: 4 },
 );
 
+/** Zero to four other configurations; every second visit has none. */
+export const configurations = optional(others).map((drawn) => drawn ?? []);
+
 /** Names that differ in what the names of documents cannot show. */
 const IDS = ['Floats.1', 'floats-1', 'FLOATS.1', 'floats-1_2'];
 
-type AnyConfigurations = typeof configurations extends fc.Arbitrary<infer Value> ? Value : never;
+type AnyConfigurations = typeof others extends fc.Arbitrary<infer Value> ? Value : never;
 
 /** The configurations as posted, and the schedules that stand beside. */
 export function configured(
