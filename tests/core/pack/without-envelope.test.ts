@@ -15,7 +15,7 @@ describe('an aircraft without an envelope', () => {
     const sheet = render('loading-sheet', loadingSheetView(CONTEXT));
     expect(sheet).not.toMatch(/<figure|Envelope|Foremost|Rearmost|>inside<|forward out/);
     expect(sheet).toContain('within mass limits');
-    expect(sheet).toContain('No limits on the centre of gravity are specified');
+    expect(sheet).toContain('No limits on the loaded centre of gravity are specified');
   });
 
   test('loadingSheetView() puts the least pilot of the placard on the cockpit card', () => {
@@ -27,6 +27,6 @@ describe('an aircraft without an envelope', () => {
   test('ownerSummaryView() and weightAndBalanceScheduleView() promise no envelope', () => {
     expect(render('owner-summary', ownerSummaryView(CONTEXT))).not.toContain('the envelope');
     const schedule = render('weight-and-balance-schedule', weightAndBalanceScheduleView(CONTEXT));
-    expect(schedule).toContain('arms and centres of gravity are for the record');
+    expect(schedule).toContain('No limits on the loaded centre of gravity are specified');
   });
 });
