@@ -49,6 +49,8 @@ function fittingNumber({ type, minimum, maximum, examples }: Node): fc.Arbitrary
   const min = Number(minimum ?? -1e9);
   const max = Number(maximum ?? 1e9);
   const anywhere = type === 'integer' ? fc.integer({ min, max }) : fc.double({ min, max, noNaN: true });
-  const usual = fc.constantFrom(min, max, ...((examples as number[] | undefined) ?? []));
+  const next = type === 'integer' ? [0, 1] : [0, 1e-300, -1e-300];
+  const close = next.filter((value) => value >= min && value <= max);
+  const usual = fc.constantFrom(min, max, ...close, ...((examples as number[] | undefined) ?? []));
   return fc.oneof(usual, anywhere);
 }

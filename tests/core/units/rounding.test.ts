@@ -20,6 +20,7 @@ describe('roundForPrint() half away from zero, on the decimal that names the num
     [5e-7, 6, 1e-6],
     [4.9e-7, 6, 0],
     [1e21, 2, 1e21],
+    [-1e308, 6, -1e308],
     [1e-21, 12, 0],
     [Number.MAX_SAFE_INTEGER, 0, Number.MAX_SAFE_INTEGER],
   ];

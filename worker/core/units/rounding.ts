@@ -15,6 +15,7 @@ export function roundForPrint(value: number, decimals: number): number {
   }
   const [mantissa, exponent = '0'] = Math.abs(value).toString().split('e');
   const shifted = Math.round(Number(`${mantissa}e${Number(exponent) + decimals}`));
+  if (!Number.isFinite(shifted)) return value;
   const [whole, power = '0'] = shifted.toString().split('e');
   const rounded = Number(`${whole}e${Number(power) - decimals}`);
   return value < 0 && rounded !== 0 ? -rounded : rounded;

@@ -1,3 +1,4 @@
+import { cgMm, hasMass } from '../../../calc/mass/mass-moment.ts';
 import * as figure from '../../../text/figure.ts';
 import * as m from '../../../text/generated/messages.ts';
 import { said } from '../../../text/message.ts';
@@ -25,7 +26,10 @@ export const baselineMomentDiffers: Rule = {
       const { baseline } = visit;
       const [armMm, momentKgMm] = [baseline?.[arm], baseline?.[moment]];
       if (!baseline || armMm === undefined || momentKgMm === undefined) return undefined;
-      const fromMomentMm = momentKgMm / baseline.emptyMassKg;
+      const fromMoment = { massKg: baseline.emptyMassKg, momentKgMm };
+      // That there is no empty mass is a finding of its own.
+      if (!hasMass(fromMoment)) return undefined;
+      const fromMomentMm = cgMm(fromMoment);
       const isOtherSide = fromMomentMm * armMm < 0 && Math.min(Math.abs(fromMomentMm), Math.abs(armMm)) > NO_SIGN_MM;
       if (Math.abs(fromMomentMm - armMm) <= ROUNDING_MM && !isOtherSide) return undefined;
       return {
