@@ -13,6 +13,9 @@ export default defineConfig({
       {
         test: {
           ...PATIENCE,
+          // Most of the time of a run: every processor takes part.
+          maxWorkers: '100%',
+          sequence: { groupOrder: 1 },
           name: 'core',
           root: ROOT,
           include: ['tests/**/*.test.ts'],
