@@ -27,7 +27,7 @@ export const baselineMomentDiffers: Rule = {
       const [armMm, momentKgMm] = [baseline?.[arm], baseline?.[moment]];
       if (!baseline || armMm === undefined || momentKgMm === undefined) return undefined;
       const fromMoment = { massKg: baseline.emptyMassKg, momentKgMm };
-      // That there is no empty mass is a finding of its own.
+      // EMPTY_MASS_NOT_POSITIVE covers this case.
       if (!hasMass(fromMoment)) return undefined;
       const fromMomentMm = cgMm(fromMoment);
       const isOtherSide = fromMomentMm * armMm < 0 && Math.min(Math.abs(fromMomentMm), Math.abs(armMm)) > NO_SIGN_MM;
