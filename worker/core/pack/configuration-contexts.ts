@@ -37,7 +37,12 @@ function inConfiguration(
 ): PackContext {
   const { massKg, momentKgMm, armMm, macPercent, weighedOn, reference } = empty;
   const schedule: Schedule = {
-    ...{ basis: 'computed', massKg, momentKgMm, armMm, macPercent, weighedOn },
+    basis: 'computed',
+    massKg,
+    momentKgMm,
+    armMm,
+    macPercent,
+    weighedOn,
     expanded: undefined,
     changesSinceWeighing: 0,
     usefulLoadKg: loading.limits.usefulLoad.kg,

@@ -123,7 +123,11 @@ function placed(
   const armMm = cgMm(empty);
   const { massKg, momentKgMm } = empty;
   return {
-    ...{ id: configuration.id, name: configuration.name, massKg, momentKgMm, armMm },
+    id: configuration.id,
+    name: configuration.name,
+    massKg,
+    momentKgMm,
+    armMm,
     macPercent: percentMac(configuredAircraft(aircraft, configuration).mac, armMm),
     from: undefined,
     reference: undefined,

@@ -1,5 +1,4 @@
 import type { LoadedAircraft } from '../../record/visit.ts';
-import { isAtMost } from '../numbers/limit-met.ts';
 import { armOn, type Envelope, type EnvelopeCorner, envelopeOf, type LimitPiece, withReach } from './envelope.ts';
 
 type Stated = Pick<LoadedAircraft, 'envelope' | 'envelopeEquations' | 'envelopeLowerEdge' | 'mac'>;
@@ -58,12 +57,11 @@ function byEquations(
   if (!sides.forward || !sides.aft) return undefined;
   const [lowestKg, highestKg] = [sides.forward[0]?.fromKg ?? 0, sides.forward.at(-1)?.toKg ?? 0];
   if (sides.aft[0]?.fromKg !== lowestKg || sides.aft.at(-1)?.toKg !== highestKg) return undefined;
-  if (doCross(sides.forward, sides.aft)) return undefined;
   // Both sides get every level of mass at which either bends, as an envelope by corners has.
   const levels = [...new Set([...sides.forward, ...sides.aft].flatMap(({ fromKg, toKg }) => [fromKg, toKg]))];
-  const [first, second] = [splitAt(sides.forward, levels), splitAt(sides.aft, levels)];
-  if (!first.every((piece, index) => isAhead(piece, second[index] ?? piece))) return undefined;
-  return withReach({ lowestKg, highestKg, forward: first, aft: second }, lowerEdge);
+  const [front, rear] = [splitAt(sides.forward, levels), splitAt(sides.aft, levels)];
+  if (!front.every((piece, index) => isAhead(piece, rear[index] ?? piece))) return undefined;
+  return withReach({ lowestKg, highestKg, forward: front, aft: rear }, lowerEdge);
 }
 
 /** Whether one piece of a limit is nowhere aft of another over the same masses. */
@@ -80,16 +78,6 @@ function splitAt(pieces: readonly LimitPiece[], levels: readonly number[]): Limi
       return { fromKg, toKg, fromMm: armOn(piece, fromKg), toMm: armOn(piece, toKg) };
     });
   });
-}
-
-/** Whether the forward limit is aft of the aft limit at any mass: between two bends of either side both are straight. */
-function doCross(forward: readonly LimitPiece[], aft: readonly LimitPiece[]): boolean {
-  return forward.some((front) =>
-    aft.some((rear) => {
-      const [fromKg, toKg] = [Math.max(front.fromKg, rear.fromKg), Math.min(front.toKg, rear.toKg)];
-      return fromKg < toKg && [fromKg, toKg].some((massKg) => !isAtMost(armOn(front, massKg), armOn(rear, massKg)));
-    }),
-  );
 }
 
 /** Undefined if a piece has no span, or if two do not meet. */

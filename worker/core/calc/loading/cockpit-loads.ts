@@ -35,7 +35,9 @@ function rangeOf(
   if (!pilot || isOver) return {};
   const [fromKg, toKg] = [pilot.minimumMassKg ?? 0, pilot.maximumMassKg];
   const search: PilotSearch = {
-    ...{ aircraft, envelope, pilot: pilot.id },
+    aircraft,
+    envelope,
+    pilot: pilot.id,
     withPilot: (pilotKg) => ({ ...options, restriction: restrictionOf(aircraft, state, { [pilot.id]: pilotKg }) }),
   };
   const isInside = (pilotKg: number): boolean => isPilotInside(search, pilotKg);

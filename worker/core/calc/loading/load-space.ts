@@ -120,8 +120,15 @@ function baseOf(
     ofTanks[tank.id] = { minimumKg, maximumKg: Math.min(maximumKg, conditionKg) };
   }
   let space: LoadSpace | undefined = {
-    ...{ start: empty, startLoad: {}, variables: [], groups: limits, maximumMassKg, isLaminar: true },
-    ...{ belowKgMm: 0, aboveKgMm: 0, halves: () => [] },
+    start: empty,
+    startLoad: {},
+    variables: [],
+    groups: limits,
+    maximumMassKg,
+    isLaminar: true,
+    belowKgMm: 0,
+    aboveKgMm: 0,
+    halves: () => [],
   };
   for (const station of loadStationsOf(aircraft)) {
     const bounds = boundsOf(station, leastPilotKg, restriction);

@@ -1,5 +1,6 @@
 import type { Visit } from '../../record/visit.ts';
 import { dateOf } from '../../units/calendar.ts';
+import { compareCodeUnits } from '../../units/compare-code-units.ts';
 import type { WeighingResult } from '../weighing/weighing-result.ts';
 import { baselineEmpty } from './baseline.ts';
 import type { ChangeLine, EquipmentChange } from './equipment-change.ts';
@@ -79,5 +80,5 @@ function steps(visit: HistoryParts, { lines }: EquipmentChange): Step[] {
   // Every step of the visit in the order of its day: the record may list them in any.
   return [corrected, ...modified]
     .filter((step) => step.lines.length > 0)
-    .sort((a, b) => (a.date < b.date ? -1 : a.date > b.date ? 1 : 0));
+    .sort((a, b) => compareCodeUnits(a.date, b.date));
 }

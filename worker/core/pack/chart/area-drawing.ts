@@ -1,7 +1,7 @@
 import type { Formatter } from '../../text/formatter.ts';
 import * as m from '../../text/generated/messages.ts';
 import { axisFor } from './axis.ts';
-import { AREA, INK } from './ink.ts';
+import { AREA, INK, PAPER } from './ink.ts';
 import { axisNames, grid, label, line, type Plot, plotOf } from './plot.ts';
 import { drawing, element, type Point, points } from './svg.ts';
 
@@ -45,12 +45,12 @@ export function areaDrawing({ corners, empty, ways, maximumUp, names, fmt, label
 }
 
 function plotOver(places: readonly Place[]): Plot {
-  const arms = axisFor(widened(places.map(({ across }) => across)), 7);
-  const masses = axisFor(widened(places.map(({ up }) => up)), 8);
-  return plotOf(WIDTH, HEIGHT, arms, masses);
+  const across = axisFor(widened(places.map((place) => place.across)), 7);
+  const up = axisFor(widened(places.map((place) => place.up)), 8);
+  return plotOf(WIDTH, HEIGHT, across, up);
 }
 
-/** Adds a margin to the range of values, so that no line of the envelope lies on the frame. */
+/** Adds a margin to the range of values, so that no line of the area lies on the frame. */
 function widened(values: readonly number[]): number[] {
   const [least, greatest] = [Math.min(...values), Math.max(...values)];
   const room = (greatest - least) * 0.04;
@@ -76,7 +76,7 @@ function emptyMark({ x, y }: Point, plot: Plot, fmt: Formatter): string {
     y: y - 3,
     width: 6,
     height: 6,
-    fill: '#ffffff',
+    fill: PAPER,
     stroke: INK,
     'stroke-width': 1.2,
   });

@@ -3,7 +3,7 @@ import type { SwingResult } from '../../calc/compass/swing.ts';
 import type { Formatter } from '../../text/formatter.ts';
 import * as m from '../../text/generated/messages.ts';
 import { axisFor } from './axis.ts';
-import { INK } from './ink.ts';
+import { INK, PAPER } from './ink.ts';
 import { axisNames, grid, line, type Plot, plotOf } from './plot.ts';
 import { drawing, element, type Point, points } from './svg.ts';
 
@@ -45,7 +45,7 @@ function swingMarks(plot: Plot, { state, readings }: SwingResult, curve: readonl
   const stroke = { stroke: INK, 'stroke-width': 1.1, 'stroke-dasharray': isOn ? undefined : '4 2.5' };
   const dots = readings.map(({ headingDeg, deviationDeg }) => {
     const { x, y } = plot.at(headingDeg, deviationDeg);
-    return element('circle', { cx: x, cy: y, r: 2.6, fill: isOn ? INK : '#ffffff', stroke: INK, 'stroke-width': 1 });
+    return element('circle', { cx: x, cy: y, r: 2.6, fill: isOn ? INK : PAPER, stroke: INK, 'stroke-width': 1 });
   });
   return (curve.length > 0 ? element('polyline', { points: way, fill: 'none', ...stroke }) : '') + dots.join('');
 }

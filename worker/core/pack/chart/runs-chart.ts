@@ -1,7 +1,7 @@
 import type { RunComparison } from '../../calc/engine/engine-runs.ts';
 import type { Formatter } from '../../text/formatter.ts';
 import * as m from '../../text/generated/messages.ts';
-import { INK, PALE } from './ink.ts';
+import { INK, PALE, PAPER } from './ink.ts';
 import { label, line } from './plot.ts';
 import { shortened } from './shortened.ts';
 import { drawing, element } from './svg.ts';
@@ -43,7 +43,7 @@ function row(comparison: RunComparison, top: number): string {
     limit(least),
     limit(most),
     before !== undefined && after !== undefined ? line({ x: place(before), y }, { x: place(after), y }, INK, 1) : '',
-    dot(before, '#ffffff'),
+    dot(before, PAPER),
     dot(after, INK),
   ].join('');
 }

@@ -165,7 +165,7 @@ function categoryLine({ visit, fmt }: PackContext, category: NonNullable<Aircraf
   return unused.length === 0 ? limits : `${limits} ${fmt.text(m.classRows_unused, { stations: unused.join(', ') })}`;
 }
 
-const kwhText = (fmt: PackContext['fmt'], kwh: number): string => fmt.plain(Math.floor(kwh * 10 + 1e-9) / 10, 1);
+const kwhText = (fmt: PackContext['fmt'], kwh: number): string => fmt.plain(kwh, 1, 'most');
 
 function energySection(context: PackContext): View[] {
   const { results, fmt } = context;

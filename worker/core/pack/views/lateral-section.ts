@@ -3,6 +3,7 @@ import { DASH } from '../../text/dash.ts';
 import * as m from '../../text/generated/messages.ts';
 import type { PackContext } from '../context.ts';
 import { loadingName } from '../loading-name.ts';
+import { nameOf } from '../people.ts';
 import type { View } from '../render.ts';
 import { stationLateralText } from './station-lateral.ts';
 import { sectionOf, tableOf } from './table-section.ts';
@@ -106,6 +107,6 @@ export function limitRows({ visit, fmt }: PackContext): { at: string; lateral: s
 export function noLimitsLine({ visit, fmt }: PackContext): string {
   const { noLateralLimits } = visit.aircraft;
   if (!noLateralLimits) return '';
-  const by = visit.people.find(({ id }) => id === noLateralLimits.by)?.name ?? noLateralLimits.by;
-  return fmt.text(m.lateralRows_noLimits, { by, paragraph: noLateralLimits.paragraph });
+  const { by, paragraph } = noLateralLimits;
+  return fmt.text(m.lateralRows_noLimits, { by: nameOf(visit, by), paragraph });
 }

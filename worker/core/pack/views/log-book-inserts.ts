@@ -77,8 +77,11 @@ function isTouched(context: PackContext, of: Product): boolean {
   if (of === 'airframe') return true;
   const { inspection } = context.visit;
   if (bulletinsDone(context, of).length > 0 || modificationsOn(context, of) !== '') return true;
-  return of === 'engine' || of === 'propeller' ? inspection !== undefined : tasksOn(context, of).length > 0;
+  return hasEveryInspection(of) ? inspection !== undefined : tasksOn(context, of).length > 0;
 }
+
+/** Whether the book of a product has an entry of every inspection, not only of the tasks on that product. */
+const hasEveryInspection = (of: Product): boolean => of === 'engine' || of === 'propeller';
 
 /** Kinds of work by product, where they are not called the same. */
 const WORK_ON: Partial<Record<Product, string>> = { motor: 'engine', 'rotor-head': 'rotor', 'tail-rotor': 'rotor' };
@@ -112,7 +115,7 @@ function workLines(context: PackContext, of: Product): string[] {
   const modifications = modificationsOn(context, of);
   const ofModifications = modifications ? [fmt.text(m.logBookInserts_modifications, { modifications })] : [];
   if (of !== 'airframe') {
-    const tasks = of === 'engine' || of === 'propeller' ? [] : tasksOn(context, of);
+    const tasks = hasEveryInspection(of) ? [] : tasksOn(context, of);
     return [...ofModifications, ...inspection, ...tasks, ...ofBulletins];
   }
   const findings = rectified(context).map(({ id, done }) => `${id} ${done}`);
