@@ -24,7 +24,8 @@ const endurance: Formula = {
     ['t', 'endurance', 'min'],
   ],
   by: [enduranceOn],
-  holds: 'At the usable capacity of the record: cold, age and a high current are in its usable share, or not counted.',
+  holds:
+    'At the usable capacity of the record: cold, age and a high current count only as far as the usable share includes them.',
   example() {
     const input = inputOf<Parameters<typeof enduranceOn>[0]>('EL-06');
     const { usableAmpMinutes, stretches, minutes = Number.NaN } = enduranceOn(input);

@@ -64,7 +64,7 @@ const crossing: Formula = {
   ],
   by: [cheapestLine],
   holds:
-    'A linear programme, solved by the simplex method: each step is the next corner of the lowest moment at each mass. The example has two stations of 60 kg and 50 kg at 100 mm and 300 mm, together at most 80 kg.',
+    'A linear programme, solved by the simplex method: each step goes to the next corner: at each mass, the one with the lowest moment. The example has two stations of 60 kg and 50 kg at 100 mm and 300 mm, together at most 80 kg.',
   example() {
     const corners = cheapestLine({
       upper: [60, 50],

@@ -183,7 +183,7 @@ const along: Formula = {
   ],
   by: [armAlong],
   holds:
-    'Each edge of an area over both arms is a limit along its normal, so the extremes of all loadings towards it are found as those along the aircraft.',
+    'An edge of an area over both arms limits the arm at right angles to it, so the extremes in that direction are found like those along the aircraft.',
   example: () => ({
     given: { a: [0.3, ''], b: [0.95, ''], x: [2400, 'mm'], y: [-40, 'mm'] },
     steps: [sum(ALONG, armAlong({ along: 0.3, across: 0.95 }, { armMm: 2400, lateralArmMm: -40 }), 'mm')],

@@ -35,6 +35,14 @@ function fluidsOf({ canHaveFuel, canHaveOil }: ClassData): string {
   return canHaveFuel ? 'fuel' : 'neither fuel nor oil';
 }
 
+function cautionsOf({ cautions, waterCautions = [] }: ClassData): Html | string {
+  const all = [
+    ...cautions.map((caution) => say(caution)),
+    ...waterCautions.map((caution) => `With water: ${say(caution)}`),
+  ];
+  return all.length > 0 ? row('Cautions', all.join(' ')) : '';
+}
+
 const row = (name: string, value: string): Html => html`<tr><th scope="row">${name}</th><td>${value}</td></tr>
 `;
 
@@ -46,7 +54,7 @@ ${row('Controls', listed(data.axes))}
 ${row('Fluids', fluidsOf(data))}
 ${row('Limits of the centre of gravity', limitsOf(data))}
 ${data.computes.length > 0 ? row('Calculated as well', data.computes.map((each) => COMPUTES[each]).join('; ')) : ''}
-${data.cautions.length > 0 ? row('Cautions', data.cautions.map((caution) => say(caution)).join(' ')) : ''}</tbody></table>`;
+${cautionsOf(data)}</tbody></table>`;
 };
 
 /** Page of the classes of aircraft, written from their data. */

@@ -33,7 +33,7 @@ const SHEET = /^loading-sheet$/;
 const WEIGHING = /^weighing-report$/;
 const EVERY = /./;
 
-/** A standard person of 86 kg, in lb. */
+/** A standard person of 86 kg, by the generic regime, in lb. */
 const PERSON_LB = 86 / 0.45359237;
 
 describe('a helicopter', async () => {
@@ -152,7 +152,7 @@ describe('a self-launching glider', async () => {
 
   test('pilots without and with 9 kg of ballast in the nose, by the limits of 180 and 415 mm and the seat', () => {
     const fuelKg = 19.5 * 0.74;
-    /** The least pilot with the fuel that is worst, at 620 mm aft of the limit; the greatest with the water and no fuel. */
+    /** The least pilot with the fuel that is worst, at 620 mm, aft of the limit; the greatest with the water and no fuel. */
     const leastWith = (ballastKg: number): number =>
       (moment - massKg * 415 + fuelKg * (620 - 415) + ballastKg * (-1650 - 415)) / (415 + 540);
     expect(leastWith(0)).toBeLessThan(70);
@@ -225,7 +225,7 @@ describe('a powered parachute', async () => {
   test('the hole of the risers goes by whoever sits in front', () => {
     expectLine(documents, SHEET, '140.0', '140.0', 'Hole 1, rear');
     expectLine(documents, SHEET, '160.0', '160.0', 'Hole 2');
-    // 200 lb is the end of one line of the table and the begin of the next.
+    // 200 lb is the end of one line of the table and the beginning of the next.
     expectLine(documents, SHEET, '200.0', '200.0', 'Hole 2', 'Hole 3, front');
     expectLine(documents, SHEET, '240.0', '240.0', 'Hole 3, front');
   });

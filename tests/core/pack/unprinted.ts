@@ -10,7 +10,7 @@ import type { AnyVisit } from './any-visit.ts';
 
 /** What went wrong in printing a visit. */
 export interface Unprinted {
-  /** What does not fit a page, and what stands in a document that nobody wrote. */
+  /** What does not fit a page, and words in a document that nobody wrote, such as `undefined`. */
   findings: object[];
   wasReleased: boolean;
   /** The pack, if it fits. */

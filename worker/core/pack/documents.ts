@@ -10,7 +10,7 @@ import { electricalLoadAnalysisView } from './views/electrical-load-analysis.ts'
 import { engineRunsView } from './views/engine-runs.ts';
 import { equipmentListView } from './views/equipment-list.ts';
 import { findingsView } from './views/findings.ts';
-import { inspectionRecordView } from './views/inspection-record.ts';
+import { inspectionRecords } from './views/inspection-record.ts';
 import { loadingSheets } from './views/loading-sheet.ts';
 import { logBookInsertsView } from './views/log-book-inserts.ts';
 import { modificationRecords } from './views/modification-record.ts';
@@ -60,7 +60,7 @@ export const DOCUMENT_KINDS: readonly DocumentKind[] = [
     ({ visit }) => visit.surveillance !== undefined,
   ),
   single('compass-card', m.compassCard, compassCardView, ({ visit }) => visit.compass !== undefined),
-  single('inspection-record', m.inspectionRecord, inspectionRecordView, ({ visit }) => visit.inspection !== undefined),
+  { template: 'inspection-record', title: m.inspectionRecord, instances: inspectionRecords },
   single('engine-runs', m.engineRunsCompared, engineRunsView, ({ visit }) => (visit.engineRuns ?? []).length > 0),
   single(
     'findings',

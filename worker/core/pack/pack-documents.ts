@@ -61,10 +61,11 @@ const LOOKED_FOR = [
   'due-list',
 ];
 
-function absentTitles({ fmt }: PackContext, body: readonly { id: string }[]): string[] {
-  return DOCUMENT_KINDS.flatMap(({ template, title }) =>
-    title !== undefined && LOOKED_FOR.includes(template) && !body.some(({ id }) => id === template)
-      ? [fmt.text(title)]
-      : [],
-  );
+/** A document that has only a part of another, as the checks of controls, is not that document. */
+function absentTitles({ fmt }: PackContext, body: readonly { id: string; title: string }[]): string[] {
+  return DOCUMENT_KINDS.flatMap(({ template, title }) => {
+    if (title === undefined || !LOOKED_FOR.includes(template)) return [];
+    const text = fmt.text(title);
+    return body.some((document) => document.id === template && document.title === text) ? [] : [text];
+  });
 }

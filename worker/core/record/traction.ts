@@ -28,7 +28,10 @@ export const TractionDisconnect = part('tractionDisconnect', {
   at: timestamp('tractionDisconnect_at', '2026-11-05T12:30:00+01:00', m.traction_disconnectTrial),
 });
 
-/** Circuit of the electric drive, apart from the 14 or 28 V system. */
+/**
+ * Circuit of the electric drive, apart from the 14 or 28 V system. From 60 V on direct current is dangerous to touch: common
+ * practice, no source. Upper bounds are our choice, against mistyped figures.
+ */
 export const Traction = part('traction', {
   nominalV: number('traction_nominalV', 'V', 320, { min: 60, max: 2000 }),
   isolation: TractionIsolation.optional(),

@@ -39,7 +39,7 @@ export function roundWithin(value: number, decimals: number, bound: Bound): numb
   return roundForPrint(bound === 'most' ? nearest - step : nearest + step, decimals);
 }
 
-/** Max. decimals of a printed figure. */
+/** Max. decimals of a printed figure: our choice. */
 const MAX_DECIMALS = 12;
 
 /**

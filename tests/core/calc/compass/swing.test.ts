@@ -80,7 +80,7 @@ describe('reduceSwing()', () => {
 test('variationAt() says for which days its edition was made, and answers outside them without a word elsewhere', () => {
   const place = { latitudeDeg: 48, longitudeDeg: 16 };
   const { validFrom, validUntil, variationDeg } = variationAt(place, '2040-01-01T00:00:00Z');
-  // 2025.0 to 2030.0.
+  // WMM-2025 is for 2025.0 to 2030.0: NOAA, from memory.
   expect([validFrom, validUntil]).toEqual(['2025-01-01', '2029-12-31']);
   expect(variationDeg).toBeCloseTo(variationAt(place, '2029-12-31T23:59:59Z').variationDeg, 9);
   expect(variationAt(place, '1990-01-01T00:00:00Z').validFrom).toBe('2015-01-01');

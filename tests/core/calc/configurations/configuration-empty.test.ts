@@ -182,7 +182,7 @@ describe('configurationEmpties()', () => {
     return emptiesOf(visit);
   };
 
-  test('stand beside a conversion: the baseline itself is the schedule of the configuration that it is of', () => {
+  test('stay valid after a conversion: the baseline itself is the schedule of the configuration that it is of', () => {
     // 276.4 kg at 312 mm, and 0.62 kg of the strobe light at 3950 mm.
     const [wheels] = only({}, { configuration: 'wheels' });
     expect(wheels).toMatchObject({ basis: 'changed', reference: 'Schedule 2', weighedOn: '2024-05-17' });

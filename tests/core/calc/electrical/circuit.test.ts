@@ -180,6 +180,7 @@ describe('copperGauge()', () => {
 
 describe('greatestProtectionA()', () => {
   test('has no breaker where the chart has none, and the record comes first', () => {
+    // AC 43.13-1B table 11-3.
     for (const gauge of ['1', '0'] as const) {
       expect(greatestProtectionA({ gauge }, { kind: 'breaker', ratingA: 20 })).toBeUndefined();
       expect(greatestProtectionA({ gauge }, { kind: 'fuse', ratingA: 20 })).toEqual({ limitA: 150, from: 'table' });
@@ -225,7 +226,7 @@ describe('circuitResult()', () => {
     const result = circuitResult({ ...CIRCUIT, gauge: '4', bundleWires: 1, runM: 1.6 }, system([start]));
     expect(result.continuousDrop).toBeUndefined();
     expect(result.peakDrop?.currentA).toBe(110);
-    // 0.28 Ω per 1000 ft, hotter than it is made for: T2 = 50 + 100 · √(110 / 103).
+    // AC 43.13-1B table 11-9, No. 4 at 150 °C: 0.28 Ω per 1000 ft, 103 A. Hotter than it is made for, by 11-66, from memory: T2 = 50 + 100 · √(110 / 103).
     const hotC = 50 + 100 * Math.sqrt(110 / 103);
     expect(result.longestRunM).toBeCloseTo(1 / ((0.28 / 304.8) * 110 * ((234.5 + hotC) / 254.5)), 9);
   });
@@ -253,6 +254,7 @@ describe('circuitResult()', () => {
   test('holds a main feeder to 2 % at the rating of its source, whatever hangs on it', () => {
     const circuit: Circuit = { ...CIRCUIT, gauge: '8', bundleWires: 1, mainFeeder: { kind: 'source', source: 'S' } };
     const result = circuitResult(circuit, system([load('on', { circuit: 'C', amps: { cruise: 1 } })]));
+    // AC 43.13-1B table 11-9, No. 8 at 150 °C: 57 A; 11-66, from memory.
     const conductorC = 50 + 100 * Math.sqrt(20 / 57);
     expect(result.continuousA).toBe(20);
     expect(result.continuousDrop).toEqual({
@@ -288,6 +290,7 @@ describe('circuitResult()', () => {
     const battery = { capacityAh: 18, usableFactor: 0.75, recogniseMin: 5, landingMin: 10, charging: { taxi: 6 } };
     const result = circuitResult(circuit, { ...system(loads), battery });
     expect([result.continuousA, result.peakA]).toEqual([6, 111.9]);
+    // AC 43.13-1B table 11-9, No. 4 at 150 °C: 0.28 Ω per 1000 ft, 103 A; 11-66, from memory.
     const hotC = 50 + 100 * Math.sqrt(111.9 / 103);
     expect(result.startDrop).toEqual({
       currentA: 111.9,

@@ -61,7 +61,7 @@ function limitAt({ massesKg, ...sides }: ByMass, side: 'left' | 'right', massKg:
 
 const emptyAcross = ({ empty }: LateralLoadable) => ({ massKg: empty.massKg, momentKgMm: empty.lateralKgMm });
 
-/** Values within a billionth part, or a millionth of a millimetre. */
+/** Values within a millionth of a millimetre. */
 function expectNear(actual: number, expected: number): void {
   expect(Math.abs(actual - expected)).toBeLessThanOrEqual(1e-6);
 }

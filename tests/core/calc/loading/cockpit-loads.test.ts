@@ -126,7 +126,7 @@ describe('cockpitLoads() agrees with the closed forms', () => {
         const [load] = recorded(glider, { full: { nose: nose.massKg, fin: fin.massKg, water: water.massKg } });
         const [row] = cockpitGrid(closedForm(glider), [{ id: 'full', extras: extrasOf(glider) }]) ?? [];
         const [fromKg, toKg] = [row?.minimum?.massKg ?? 0, row?.maximum?.massKg ?? 0];
-        // A range below the step of the search is none that a placard could state.
+        // A range narrower than the step of the search may be missed; no placard states one.
         fc.pre(Math.abs(toKg - fromKg) > 1);
         if (fromKg > toKg) {
           seen.add('nobody');
@@ -156,7 +156,7 @@ describe('cockpitLoads() agrees with the closed forms', () => {
     let flown = 0;
     fc.assert(
       fc.property(gliders, (drawn) => {
-        // Masses far off, since a tank that may hold anything within them never holds more.
+        // A maximum mass that never governs: it would limit the content of open tanks.
         const glider = { ...drawn, maximumKg: 2000, nonLifting: null };
         const [load] = recorded(glider, { open: { nose: glider.nose.massKg } });
         const optional = extrasOf(glider).map((extra, index) => (index === 0 ? extra : { ...extra, isOptional: true }));

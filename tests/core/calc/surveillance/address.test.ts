@@ -82,15 +82,15 @@ describe('stateOfMarks()', () => {
 
   // Rows of the file of prefixes that is named at the table.
   test.each([
-    ['D-EABC', 'Germany'],
-    ['S5-ABC', 'Slovenia'],
-    ['2-ABCD', 'United Kingdom'],
-    ['VP-BAB', 'United Kingdom'],
+    ['D-EQQQ', 'Germany'],
+    ['S5-QQQ', 'Slovenia'],
+    ['2-QQQQ', 'United Kingdom'],
+    ['VP-BQQ', 'United Kingdom'],
     ['N12345', 'United States'],
     ['HL1234', 'South Korea'],
     ['UK12345', 'Uzbekistan'],
-    ['CS-ABC', 'Portugal'],
-    ['C-FABC', 'Canada'],
+    ['CS-QQQ', 'Portugal'],
+    ['C-FQQQ', 'Canada'],
     ['B-1234', undefined],
     ['Q-SLM', undefined],
     ['DEABC', undefined],
@@ -144,7 +144,7 @@ describe('usAddress()', () => {
       'N1O',
       'N1AO',
       'N1A1',
-      'D-EABC',
+      'D-EQQQ',
     ])
       expect(usAddress(text), text).toBeUndefined();
   });

@@ -95,7 +95,7 @@ describe('reduceWeighing() has the uncertainty of a Monte Carlo of levelling and
 });
 
 describe('fuelErrorArmMm() is the arm of an error of the content, on steep tables', () => {
-  /** The arm of all moves by 10 mm for a litre from 60 l on, and falls by 8 mm for a litre from 100 l on. */
+  /** The arm of the whole content moves by 10 mm for a litre from 60 l on, and falls by 8 mm for a litre from 100 l on. */
   const TANK: FuelStation = {
     ...{ id: 'wing-tank', name: 'Wing tank', kind: 'fuel', unusableL: 2, densityKgPerL: 0.72, capacityL: 120 },
     armByVolume: [

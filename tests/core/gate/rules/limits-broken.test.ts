@@ -17,7 +17,8 @@ const added = (path: string, value: unknown): Patch[number] => ({ op: 'add', pat
 
 describe('a limit broken by less than a printed digit is printed as broken', () => {
   test('by figures of a test', () => {
-    // Limits of 14 CFR 43 appendix E and F as in the tables of the calculation.
+    // 14 CFR 43: appendix E table I (20 ft at 0 ft), (a)(2) with former 23.1325(b)(2)(i) (100 ft), (c) (125 ft); appendix F
+    // (a) (1090 ± 3 MHz).
     expect(sentenceOf('ALTIMETER_TEST_FAILED', [replaced('/surveillance/altimeter/scale/1/readFt', 20.004)])).toMatch(
       /20\.004 ft is outside its limits −20 to 20/,
     );
@@ -58,6 +59,27 @@ describe('a limit broken by less than a printed digit is printed as broken', () 
     expect(sentenceOf('SOURCE_OVER_80_PERCENT', unwatched)).toMatch(/continuous load 16\.04 A is over 80 % of 20\.0 A/);
   });
 
+  test('by the health and the energy of a traction battery', () => {
+    const electric = (code: string, patch: Patch): string => sentenceOf(code, patch, 'electric-aeroplane');
+    const health = replaced('/aircraft/energyStores/0/healthPercent', 79.96);
+    expect(electric('TRACTION_BATTERY_WORN', [health])).toMatch(/: .*79,96 %.*80,00 %/);
+    // At 60 kW the reserve is 1 kWh a minute: 2 Wh more than is usable.
+    const { results } = assessRecord(
+      readFixture('visits/electric-aeroplane'),
+      RELEASABLE_AT['electric-aeroplane'] ?? '',
+    );
+    const reserveMin = (results.energy?.usableKwh ?? 0) + 0.002;
+    const use = replaced('/aircraft/energyUse', { cruisePowerKw: 60, reserveMin });
+    const [usable, reserve] = electric('ENERGY_SHORT', [use]).match(/\d+,\d+/g) ?? [];
+    expect(Number(reserve?.replace(',', '.'))).toBeGreaterThan(Number(usable?.replace(',', '.')));
+  });
+
+  test('by the angle at which an aircraft hangs', () => {
+    expect(sentenceOf('HANG_ANGLE_OUTSIDE', [replaced('/weighing/hangTests/0/angleDeg', 12.04)], 'gyroplane')).toMatch(
+      /hangs at 12\.04°, permitted 6° to 12°/,
+    );
+  });
+
   test('by the sum of a list of equipment', () => {
     const { baseline } = readFixture('visits/nose-wheel-full') as {
       baseline: { emptyMass: number; equipment: { mass: number }[] };
@@ -90,7 +112,7 @@ describe('a measured drop of a main power wire', () => {
     ['MAIN_FEEDER_DROP_COMPUTED', 'MAIN_FEEDER_DROP_EXCEEDED'].map((code) => sentenceOf(code, patch));
 
   test('outranks the computed one, which alone is only a caution', () => {
-    // 2 % of 14 V, FAA-H-8083-31 chapter 9.
+    // 2 % of 14 V: FAA-H-8083-31 chapter 9, voltage drop in wires.
     expect(both(thin)).toEqual([expect.stringMatching(/computed .* not measured; the limit is 0\.28 V/), 'no finding']);
     expect(both(measured(0.2))).toEqual(['no finding', 'no finding']);
     expect(both(measured(0.284))).toEqual(['no finding', expect.stringMatching(/0\.284 V; the limit is 0\.280 V/)]);

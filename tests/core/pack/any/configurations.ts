@@ -25,7 +25,7 @@ const schedule = fc.record({
   emptyLateralArm: optional(lateralArm),
 });
 
-/** Each follows from another, or has a schedule that stands beside, or neither. */
+/** Each follows from another, or has a schedule that stays valid, or neither. */
 const others = fc.array(
   fc.record({
     name: name(40),
@@ -50,7 +50,7 @@ const IDS = ['Floats.1', 'floats-1', 'FLOATS.1', 'floats-1_2'];
 
 type AnyConfigurations = typeof others extends fc.Arbitrary<infer Value> ? Value : never;
 
-/** The configurations as posted, and the schedules that stand beside. */
+/** The configurations as posted, and the schedules that stay valid. */
 export function configured(
   worked: readonly AnyStation[],
   drawn: AnyConfigurations,

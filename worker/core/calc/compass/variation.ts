@@ -16,7 +16,9 @@ interface Edition {
   served: readonly [string, string];
 }
 
-/** Oldest first. Edition 2015 was replaced within its five years, on the day that the package names. */
+/**
+ * Oldest first; years by NOAA, from memory. Edition 2015 was replaced within its five years, on the day that the package names.
+ */
 const EDITIONS: readonly [Edition, ...Edition[]] = [
   { from: '2015-01-01', until: '2018-09-17', served: ['2015-01-01', '2018-01-01'] },
   { from: '2018-09-18', until: '2019-12-31', served: ['2019-01-01', '2019-12-01'] },

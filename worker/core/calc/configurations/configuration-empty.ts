@@ -95,7 +95,7 @@ function fromSchedule(
   });
 }
 
-/** Returns the valid schedule of a configuration: its own, or the baseline if that is of it and the visit worked on another. */
+/** Returns the valid schedule of a configuration: its own, else the baseline if that is of this configuration and the visit worked on another. */
 function scheduleOf({ aircraft, baseline }: Visit, { id }: Configuration): Schedule | Baseline | undefined {
   const own = baseline?.schedules?.find(({ configuration }) => configuration === id);
   const isBefore = baseline?.configuration === id && aircraft.configuration?.id !== id;

@@ -97,7 +97,7 @@ interface Wire {
   ohm: number | undefined;
 }
 
-/** Currents below this are binary rounding. */
+/** Currents below this are binary rounding: our choice. */
 const NO_CURRENT_A = 1e-6;
 
 /** Returns the drop at a current, with the conductor as hot as that current makes it; undefined without current. */

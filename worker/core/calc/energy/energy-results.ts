@@ -45,6 +45,7 @@ function storeResult(store: Store): StoreResult {
       chargeKept: leastChargePercent / 100,
       ...(coldFactor !== undefined && { temperatureFactor: coldFactor }),
     },
+    // A limit of error of the health is taken as k = 2: our choice.
     { health: healthLimitPercent / 100 / COVERAGE_FACTOR },
   );
   const { cycles, maximumCycles } = store;

@@ -28,7 +28,7 @@ export function burnPathOf(aircraft: LoadedAircraft): (start: Loading) => Loadin
 
 /**
  * Chords between two bends of the path, where an arm moves with the content: a few in any case, so that charts look round,
- * and a limited number, because a mistyped table must not take long.
+ * and a limited number, because a mistyped table must not take long. Both are our choice.
  */
 const CHORDS = { fewest: 4, most: 64 } as const;
 

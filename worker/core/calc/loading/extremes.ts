@@ -14,7 +14,7 @@ export type { Extreme, Extremes } from './loading-result.ts';
 /** Error of a centre of gravity that is left to the chords of tanks with a table of arms: below any printed digit. */
 const CLOSE_MM = 0.02;
 
-/** Most sets of loads that are tried. Far more than tanks need; beyond it the bound itself is reported, which is the safe side. */
+/** Most sets of loads that are tried, our choice: far more than tanks need; beyond it the bound itself is reported, which is the safe side. */
 const MAX_TRIED = 2000;
 
 /**
@@ -78,7 +78,7 @@ export function areAllInside(aircraft: LoadedAircraft, options: LoadSpaceOptions
   return isAnyLoaded && !isAnyOutside && undecided.length === 0;
 }
 
-/** Halves the sets of loads that a round leaves in doubt, until none is; returns those that are still in doubt after too many. */
+/** Halves the sets of loads in doubt until none is left; returns those still in doubt after `MAX_TRIED`. */
 function halvedUntil(
   spaces: readonly LoadSpace[],
   doubtfulOf: (spaces: readonly LoadSpace[]) => LoadSpace[],

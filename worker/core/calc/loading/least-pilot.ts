@@ -12,7 +12,7 @@ export type { LeastPilot } from './loading-result.ts';
  * @param soloKg min. pilot inside the envelope, by `minimumSoloKg`; `nobody` if nobody may fly alone; undefined without an
  *   envelope
  * @param customKg min. pilot mass if the aircraft states none
- * @param emptyKg empty mass: without usable fuel the pilot brings the aircraft to its minimum flying mass
+ * @param emptyKg empty mass, which the pilot without usable fuel brings to the minimum flying mass
  * @returns undefined without a seat for a pilot
  * @source common practice, no source
  */

@@ -106,7 +106,7 @@ interface Base {
   ofTanks: Restriction;
 }
 
-/** Undefined if a condition cannot fail to be met, because the min. on the station is more. */
+/** Undefined if the min. load of a station is over its limit in this set. */
 function baseOf(
   aircraft: LoadedAircraft,
   { empty, leastPilotKg, restriction = {} }: LoadSpaceOptions,
@@ -154,7 +154,7 @@ function distinct(bases: readonly Base[]): readonly Base[] {
   return [...new Map(bases.map((base) => [keyOf(base), base])).values()];
 }
 
-/** Content that a station has at least, and what may be added to it at one arm. */
+/** Min. content of a station, and what may be added to it at one arm. */
 interface Piece {
   station: string;
   start: MassMoment;

@@ -3,7 +3,7 @@ import type { WaterStation } from '../../record/visit.ts';
 type Table = NonNullable<WaterStation['matched']>['table'];
 
 /**
- * Returns the table of matched ballast from its lowest water on: no ballast without water, also if its first line has some.
+ * Returns the table of matched ballast from its lowest water on: no ballast without water, even if its first line has some.
  *
  * @source derived from glider flight manuals, read: up to the table, and never without wing water
  */

@@ -8,13 +8,13 @@ import { loadingOf } from './loading-of.ts';
 import { worstMargins } from './margin.ts';
 import { limitsOver } from './verdict.ts';
 
-/** Step of the search in kg. */
+/** Step of the search in kg: our choice. */
 const STEP_KG = 1;
 
-/** Load spaces after which the step doubles: an aircraft with many tables and conditions must not take long. */
+/** Load spaces after which the step doubles, our choice: an aircraft with many tables and conditions must not take long. */
 const MOST_SPACES = 5_000;
 
-/** End of a search: no person is heavier, and a limit mistyped by thousands must not prolong it. */
+/** End of a search, our choice: far more than a seat takes, because a limit mistyped by thousands must not prolong it. */
 export const MAX_TRIED_KG = 500;
 
 /** Pilots of every mass on one seat of an aircraft. */

@@ -27,7 +27,7 @@ export interface LoadSpace {
   maximumMassKg: number;
   /** Whether every two groups are nested or disjoint, so that filling in the order of arms is exact. */
   isLaminar: boolean;
-  /** How far moments of loads may lie below those of the chords, and above it, in kg·mm. */
+  /** How far moments of loads may lie below those of the chords, and above them, in kg·mm. */
   belowKgMm: number;
   aboveKgMm: number;
   /** Returns the two halves of the set, split at the worst chord. */

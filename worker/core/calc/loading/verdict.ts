@@ -51,12 +51,13 @@ export function judgeOf(
     const { minimumMassKg = 0 } = aircraft;
     if (!isAtLeast(lightestKg, minimumMassKg))
       return { state: 'too-light-in-flight', underKg: minimumMassKg - lightestKg };
+    const worst = envelope && worstMargins(path, envelope).sort((a, b) => a.margin - b.margin)[0];
+    // The envelope comes first: the front and rear edges of lateral limits are limits along the aircraft, too.
+    if (worst && !isAtLeast(worst.margin, 0)) return { state: 'outside', worst };
     const sideways = judgeLaterally?.(path);
     if (sideways && !isAtLeast(sideways.marginMm, 0))
       return { state: 'outside-laterally', side: sideways.side, overMm: -sideways.marginMm };
-    if (!envelope) return { state: 'inside', worst: undefined };
-    const worst = worstMargins(path, envelope).sort((a, b) => a.margin - b.margin)[0];
-    return worst && !isAtLeast(worst.margin, 0) ? { state: 'outside', worst } : { state: 'inside', worst };
+    return { state: 'inside', worst };
   };
 }
 

@@ -5,7 +5,7 @@ export type PlainChange = Exclude<Change, { kind: 'exchanged' }>;
 
 interface PlacedChange {
   change: PlainChange;
-  /** Items that come with the group in which this one leaves. */
+  /** Items installed in the exchange in which this one leaves. */
   cameWith: readonly EquipmentItem[];
   path: (string | number)[];
 }

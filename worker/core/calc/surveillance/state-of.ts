@@ -32,7 +32,7 @@ function holderIn(blocks: readonly StateBlock[], address: number): string | unde
  * Returns the State of the nationality mark of a registration; undefined if the mark is not known, or is shared.
  *
  * @source two open data files that agree, as named at the table; ICAO Annex 7 itself was not read
- * @example stateOfMarks('S5-ABC')  // 'Slovenia'
+ * @example stateOfMarks('S5-QQQ')  // 'Slovenia'
  */
 export function stateOfMarks(registration: string): string | undefined {
   const [before = '', after] = registration.split('-');

@@ -4,7 +4,7 @@ const LAST = 0xadf7c7;
 const LETTERS = 'ABCDEFGHJKLMNPQRSTUVWXYZ';
 /** Suffixes of zero, one or two letters: 1 + 24 · 25. */
 const SUFFIXES = 1 + LETTERS.length * (LETTERS.length + 1);
-/** Digits and letters that follow the N. */
+/** Digits and letters that follow the N; source as usRegistration(). */
 const MAX_SIGNS = 5;
 /** Addresses under each leading digit, from the first digit to the fourth. */
 const UNDER = [101_711, 10_111, 951, 35] as const;

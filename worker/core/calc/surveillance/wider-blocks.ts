@@ -2,7 +2,8 @@ import { blocksIn } from './state-block.ts';
 
 /**
  * Blocks that one file alone has, wider than the agreed ones or new: `html/flags.js` of github.com/wiedehopf/tar1090 at
- * 28d21edc. An address there is known neither to belong to the State nor to be outside its block. Marks are only given for States without an agreed block.
+ * 28d21edc. An address that is only here counts neither as the State’s nor as outside its block. Marks are only given for
+ * States without an agreed block.
  */
 export const WIDER_BLOCKS = blocksIn(`004000 11 - Zimbabwe
 030000 11 - Botswana

@@ -12,7 +12,7 @@ type HangTest = NonNullable<Weighing['hangTests']>[number];
  * Returns the hang tests against the permitted band, and the centre of gravity from the first test without and the first
  * with a known added mass; undefined without tests.
  *
- * @source FAA-H-8083-21 (hang test), read; the sums are in `hungCg`
+ * @source FAA-H-8083-21 (hang test), read, for the band; the sums of `hungCg` are derived from statics
  */
 export function hangResults({ hangBolt }: Aircraft, { hangTests = [] }: Weighing): HangResult | undefined {
   if (hangTests.length === 0) return undefined;

@@ -1,6 +1,7 @@
 import { aircraftInCategory } from '../../calc/configurations/configured.ts';
 import { envelopeCorners } from '../../calc/loading/aircraft-envelope.ts';
 import type { SuspensionRow } from '../../calc/loading/class-loading-result.ts';
+import { tanksAndWaterOf, waterTanksOf } from '../../calc/loading/fuel.ts';
 import { classDataOf } from '../../record/classes/index.ts';
 import type { Aircraft } from '../../record/visit.ts';
 import { DASH } from '../../text/dash.ts';
@@ -26,8 +27,12 @@ export function classSections(context: PackContext): View[] {
 
 /** Returns the cautions of the class, each a sentence. */
 export function classCautions({ visit, fmt }: PackContext): string[] {
-  const electric = visit.aircraft.energyStores ? [fmt.text(m.class_highVoltage)] : [];
-  return [...classDataOf(visit.aircraft).cautions.map((caution) => fmt.text(caution)), ...electric];
+  const { cautions, waterCautions = [] } = classDataOf(visit.aircraft);
+  return [
+    ...cautions,
+    ...(waterTanksOf(visit.aircraft).length > 0 ? waterCautions : []),
+    ...(visit.aircraft.energyStores ? [m.class_highVoltage] : []),
+  ].map((caution) => fmt.text(caution));
 }
 
 const BY = {
@@ -94,7 +99,7 @@ const COCKPIT = {
 } as const;
 
 /** Returns the min. and max. cockpit load of each state. */
-function cockpitSection({ results, fmt }: PackContext): View[] {
+function cockpitSection({ visit, results, fmt }: PackContext): View[] {
   const loads = results.loading?.cockpitLoads ?? [];
   if (loads.length === 0) return [];
   const rows = loads.map(({ state, minimum, maximum }) => [
@@ -114,7 +119,15 @@ function cockpitSection({ results, fmt }: PackContext): View[] {
   ];
   return [
     sectionOf(fmt.text(m.loadingSheet_cockpitLoad), [
-      tableOf(fmt.text(m.loadingSheet_cockpitLoadAlone), columns, rows),
+      tableOf(
+        fmt.text(
+          tanksAndWaterOf(visit.aircraft).length > 0
+            ? m.loadingSheet_cockpitLoadAlone
+            : m.loadingSheet_cockpitLoadNoTanks,
+        ),
+        columns,
+        rows,
+      ),
     ]),
   ];
 }

@@ -36,7 +36,7 @@ export function configurationSection(context: PackContext): View[] {
   return [
     sectionOf(
       fmt.text(m.weightAndBalanceSchedule_otherConfigurations),
-      [tableOf(fmt.text(m.weightAndBalanceSchedule_standBeside), columns, rows)],
+      [tableOf(fmt.text(m.weightAndBalanceSchedule_otherSchedules), columns, rows)],
       configurations.flatMap(({ empty }) => kitLine(context, empty)),
     ),
   ];

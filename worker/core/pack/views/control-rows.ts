@@ -8,6 +8,7 @@ import type { View } from '../render.ts';
 export function controlRows({ visit, fmt }: PackContext): View {
   const { disturbed = [], checks = [] } = visit.controls ?? {};
   return {
+    hasChecksOrDisturbed: checks.length + disturbed.length > 0,
     hasDisturbed: disturbed.length > 0,
     disturbed: disturbed.map(({ axis, control, what, at }) =>
       fmt.text(m.controlRows_putBack, { what, axis: control ?? fmt.term(axis), at: fmt.timestamp(at) }),

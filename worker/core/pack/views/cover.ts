@@ -3,6 +3,7 @@ import { isAtLeast } from '../../calc/numbers/limit-met.ts';
 import type { Finding } from '../../gate/finding.ts';
 import { DASH } from '../../text/dash.ts';
 import * as m from '../../text/generated/messages.ts';
+import { sentence } from '../../text/sentence.ts';
 import { clockChart } from '../chart/clock-chart.ts';
 import type { PackContext } from '../context.ts';
 import { nameOf } from '../people.ts';
@@ -57,11 +58,13 @@ export function coverView(context: PackContext, following: readonly Following[],
       code: finding.code,
       sentence: finding.sentence,
       accepted: finding.acknowledgedBy
-        ? fmt.text(m.cover_accepted, {
-            visit: nameOf(visit, finding.acknowledgedBy),
-            reasonFor: reasonFor(context, finding.code),
-          })
-        : fmt.text(m.cover_notYetAcceptedAnybody),
+        ? sentence(
+            fmt.text(m.cover_accepted, {
+              visit: nameOf(visit, finding.acknowledgedBy),
+              reasonFor: reasonFor(context, finding.code),
+            }),
+          )
+        : sentence(fmt.text(m.cover_notYetAcceptedAnybody)),
     })),
     ...clockView(context),
     hasAbsent: absent.length > 0,

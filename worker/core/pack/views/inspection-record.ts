@@ -1,8 +1,9 @@
-import type { Task } from '../../record/visit.ts';
+import type { Task, Visit } from '../../record/visit.ts';
 import { DASH } from '../../text/dash.ts';
 import * as m from '../../text/generated/messages.ts';
 import { dateOf, timeOf } from '../../units/calendar.ts';
 import type { PackContext } from '../context.ts';
+import type { DocumentInstance } from '../document.ts';
 import { nameOf } from '../people.ts';
 import type { View } from '../render.ts';
 import { common, sources } from './common.ts';
@@ -18,15 +19,29 @@ const RESULTS = {
   open: m.open,
 } as const;
 
-export function inspectionRecordView(context: PackContext): View {
+/** Returns the inspection record; of a visit without an inspection only the checks of its controls, under that title. */
+export function inspectionRecords(context: PackContext): DocumentInstance[] {
+  const { fmt, visit } = context;
+  const { inspection, controls: { checks = [], disturbed = [] } = {} } = visit;
+  if (!inspection && checks.length + disturbed.length === 0) return [];
+  const title = fmt.text(inspection ? m.inspectionRecord : m.controlChecks);
+  const view = { ...common(context), ...controlRows(context), title };
+  return [
+    {
+      id: 'inspection-record',
+      title,
+      view: inspection
+        ? { ...view, hasInspection: true, ...inspectionView(context, inspection) }
+        : { ...view, hasInspection: false, ...sources() },
+    },
+  ];
+}
+
+function inspectionView(context: PackContext, inspection: NonNullable<Visit['inspection']>): View {
   const { fmt } = context;
-  const { inspection } = context.visit;
-  if (!inspection) throw new Error('Cannot fill the inspection record: the visit has no inspection');
   const zones = [...new Set(inspection.tasks.map(({ zone }) => zone))];
   const critical = inspection.tasks.filter((task) => task.critical);
   return {
-    ...common(context),
-    ...controlRows(context),
     kind: inspection.kind,
     programme: inspection.programme ?? DASH,
     count: String(inspection.tasks.length),

@@ -70,8 +70,8 @@ export function logBookInsertsView(context: PackContext): View {
 }
 
 /**
- * The book of the airframe always gets an entry. Engine and propeller get one if the visit inspected them or complied with
- * a bulletin on them, every other product if a task of the inspection is work on it.
+ * The book of the airframe always gets an entry, every other for a bulletin or a modification on its product. Engine and
+ * propeller also get one for an inspection, other products for a task of it that is work on them.
  */
 function isTouched(context: PackContext, of: Product): boolean {
   if (of === 'airframe') return true;

@@ -11,7 +11,7 @@ import type { PackContext } from '../context.ts';
 import { nextDue } from '../next-due.ts';
 import type { View } from '../render.ts';
 import { bothSystems } from './both-systems.ts';
-import { classCautions, enduranceLine } from './class-sections.ts';
+import { classCautions, enduranceLine, pilotComputesLine } from './class-sections.ts';
 import { common, sources } from './common.ts';
 import { findingName, heldOver, itemName, limitationTexts, openUntil } from './open-items.ts';
 import { ownerAnswer } from './owner-answer.ts';
@@ -44,6 +44,7 @@ export function ownerSummaryView(context: PackContext): View {
     configuration: visit.aircraft.configuration?.name ?? '',
     hasConfigurations: results.configurations.length > 0,
     endurance: enduranceLine(context),
+    pilotComputes: pilotComputesLine(context),
     modifications: (visit.modifications ?? []).map(({ id, title, supplement }) => ({
       id,
       title,

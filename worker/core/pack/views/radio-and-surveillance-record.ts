@@ -113,6 +113,9 @@ function optionsOf(
 function radioView({ visit, fmt }: PackContext, { radioChecks = [], interferenceChecked }: SurveillanceRecord): View {
   return {
     hasRadio: radioChecks.length > 0,
+    radioCaption: fmt.text(
+      hasEngine(visit) ? m.radioAndSurveillanceRecord_twoWayEngineRunning : m.radioAndSurveillanceRecord_twoWay,
+    ),
     radio: radioChecks.map(({ at, by, with: station, frequencyMhz, readability }) => ({
       at: fmt.timestamp(at),
       by: nameOf(visit, by),
@@ -121,7 +124,17 @@ function radioView({ visit, fmt }: PackContext, { radioChecks = [], interference
       readability: fmt.text(m.radioAndSurveillanceRecord_5, { readability }),
     })),
     interference: interferenceChecked
-      ? fmt.text(m.radioAndSurveillanceRecord_checkedEverythingEngineRunning)
+      ? fmt.text(
+          hasEngine(visit)
+            ? m.radioAndSurveillanceRecord_checkedEverythingEngineRunning
+            : m.radioAndSurveillanceRecord_checkedEverythingOn,
+        )
       : fmt.text(m.radioAndSurveillanceRecord_notChecked),
   };
+}
+
+/** Whether an engine or a motor can run during the checks. */
+function hasEngine({ aircraft }: PackContext['visit']): boolean {
+  const { engine, products = [] } = aircraft;
+  return engine !== undefined || products.some(({ kind }) => kind === 'engine' || kind === 'motor');
 }

@@ -11,6 +11,7 @@ import type { PackContext } from '../context.ts';
 import { adjustmentName } from '../line-name.ts';
 import { nameOf, signatureOf } from '../people.ts';
 import type { View } from '../render.ts';
+import { angleText } from './angle-text.ts';
 import { budgetRows } from './budget-rows.ts';
 import { unitHeads } from './change-rows.ts';
 import { common } from './common.ts';
@@ -60,8 +61,8 @@ function conditions({ visit, fmt }: PackContext, weighing: Weighing): View {
     levelling: visit.aircraft.levelling,
     level: level
       ? fmt.text(m.weighingReport_noseUpRightDown, {
-          longitudinal: fmt.signed(level.longitudinalDeg, decimalsOf(level.longitudinalDeg)),
-          lateral: fmt.signed(level.lateralDeg, decimalsOf(level.lateralDeg)),
+          longitudinal: angleText(fmt, level.longitudinalDeg),
+          lateral: angleText(fmt, level.lateralDeg),
         })
       : fmt.text(m.notStated),
     attitude: attitudeText(fmt, visit.aircraft.levelAttitude),
@@ -77,15 +78,12 @@ function conditions({ visit, fmt }: PackContext, weighing: Weighing): View {
   };
 }
 
-/** An angle that was read to hundredths of a degree is printed so. */
-const decimalsOf = (angleDeg: number): number => (Math.abs(angleDeg * 10 - Math.round(angleDeg * 10)) < 1e-9 ? 1 : 2);
-
 /** Returns the attitude that the manufacturer states, if it is not level. */
 function attitudeText(fmt: PackContext['fmt'], attitude: Aircraft['levelAttitude']): string {
   if (!attitude) return '';
   return fmt.text(m.weighingReport_attitude, {
-    longitudinal: fmt.signed(attitude.longitudinalDeg, 1),
-    lateral: fmt.signed(attitude.lateralDeg, 1),
+    longitudinal: angleText(fmt, attitude.longitudinalDeg),
+    lateral: angleText(fmt, attitude.lateralDeg),
     source: attitude.source,
   });
 }

@@ -31,7 +31,7 @@ export function weightAndBalanceScheduleView(context: PackContext): View {
     basis: basisLine(context),
     ...headFigures(context, schedule),
     supersedes: schedule.supersedes ?? fmt.text(m.none),
-    standsBeside: standsBeside(context),
+    staysValid: staysValid(context),
     classOf: fmt.term(context.visit.aircraft.class),
     undercarriage: context.visit.aircraft.undercarriage ? fmt.term(context.visit.aircraft.undercarriage) : DASH,
     configuration: context.visit.aircraft.configuration?.name ?? '',
@@ -60,9 +60,9 @@ export function weightAndBalanceScheduleView(context: PackContext): View {
   };
 }
 
-/** Returns the limit of the non-lifting parts with their mass now, and the minimum flying mass; empty if not stated. */
+/** Returns the limit of the non-lifting parts with their mass now, the maximum mass with an external load and the minimum flying mass; empty if not stated. */
 function flightMasses({ visit, results, fmt }: PackContext): View {
-  const { nonLifting, minimumMassKg } = visit.aircraft;
+  const { nonLifting, minimumMassKg, maximumMassWithExternalLoadKg: externalKg } = visit.aircraft;
   const emptyKg = results.schedule?.massKg ?? 0;
   return {
     nonLifting: nonLifting
@@ -71,6 +71,7 @@ function flightMasses({ visit, results, fmt }: PackContext): View {
           now: fmt.measure('mass', emptyKg - nonLifting.liftingPartsMassKg),
         })
       : '',
+    externalMass: externalKg === undefined ? '' : inBrackets(bothSystems(fmt, 'mass', externalKg, MAX)),
     minimumMass: minimumMassKg === undefined ? '' : inBrackets(bothSystems(fmt, 'mass', minimumMassKg, MIN)),
   };
 }
@@ -84,7 +85,7 @@ function holds({ visit }: PackContext): Message {
 }
 
 /** Names the schedule of another configuration from which this one followed, and which stays valid. */
-function standsBeside({ visit, fmt }: PackContext): string {
+function staysValid({ visit, fmt }: PackContext): string {
   const { baseline, aircraft } = visit;
   const isOfAnother = baseline?.configuration !== undefined && baseline.configuration !== aircraft.configuration?.id;
   return isOfAnother ? fmt.text(m.weightAndBalanceSchedule_otherStaysValid, { reference: baseline.reference }) : '';

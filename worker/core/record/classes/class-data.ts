@@ -2,7 +2,7 @@ import type { Message } from '../../text/message.ts';
 import type { ControlAxis } from '../control-check.ts';
 import type { ProductKind } from '../product.ts';
 
-/** What follows from the class of an aircraft. Sense and limits of a type are never here: the record states them. */
+/** What follows from the class of an aircraft. Directions of control and limits of a type are never here: the record states them. */
 export interface ClassData {
   /** Products with a separate log book or card, besides the airframe. */
   products: readonly ProductKind[];
@@ -22,6 +22,8 @@ export interface ClassData {
   computes: readonly ('hang-position' | 'attachment' | 'cockpit-load' | 'hang-angle' | 'both-axes')[];
   /** Cautions for the pilot, each a sentence. */
   cautions: readonly Message[];
+  /** More of them where the aircraft has tanks for water. */
+  waterCautions?: readonly Message[];
 }
 
 /** Controls of most aircraft with an engine. */

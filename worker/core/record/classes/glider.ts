@@ -14,5 +14,6 @@ export const glider: ClassData = {
   canHaveOil: false,
   requires: { envelope: true, lateral: false },
   computes: ['cockpit-load'],
-  cautions: [m.class_leastCockpitLoad, m.class_waterSymmetric],
+  cautions: [m.class_leastCockpitLoad],
+  waterCautions: [m.class_waterSymmetric],
 };

@@ -15,4 +15,5 @@ export const selfLaunchingGlider: ClassData = {
   canHaveFuel: true,
   canHaveOil: true,
   cautions: [...glider.cautions, m.class_failedStartCostsHeight],
+  waterCautions: glider.waterCautions ?? [],
 };

@@ -12,12 +12,10 @@ export const energyShort: Rule = {
   check: ({ results }) => {
     const { energy } = results;
     if (!energy?.endurance || energy.endurance.minutes > 0) return undefined;
+    const [usable, reserve] = figure.plainApart(energy.usableKwh, energy.endurance.reserveKwh, 1);
     return {
       path: ['aircraft', 'energyUse'],
-      sentence: said(m.energyShort_belowReserve, {
-        usable: figure.plain(energy.usableKwh, 1),
-        reserve: figure.plain(energy.endurance.reserveKwh, 1),
-      }),
+      sentence: said(m.energyShort_belowReserve, { usable, reserve }),
       data: { usableKwh: energy.usableKwh, reserveKwh: energy.endurance.reserveKwh },
     };
   },

@@ -18,16 +18,14 @@ export const tractionBatteryWorn: Rule = {
         healthPercent !== undefined &&
         leastHealthPercent !== undefined &&
         !isAtLeast(healthPercent, leastHealthPercent)
-      )
+      ) {
+        const [health, minimum] = figure.plainApart(healthPercent, leastHealthPercent, 1);
         return {
           field: 'healthPercent',
-          sentence: said(m.batteryWorn_health, {
-            name,
-            health: figure.plain(healthPercent, 1),
-            minimum: figure.plain(leastHealthPercent, 1),
-          }),
+          sentence: said(m.batteryWorn_health, { name, health, minimum }),
           data: { healthPercent, leastHealthPercent },
         };
+      }
       if (cycles === undefined || maximumCycles === undefined || cycles <= maximumCycles) return undefined;
       return {
         field: 'cycles',

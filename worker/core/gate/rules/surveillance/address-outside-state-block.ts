@@ -10,7 +10,9 @@ export const addressOutsideStateBlock: Rule = {
   severity: 'caution',
   meaning: 'The address is in no State’s block, in that of another State, or belongs to another registration',
   remedy: m.addressOutsideStateBlock_remedy,
-  source: read('open data files that agree on blocks and marks, and the count of US registrations, named in calc'),
+  source: read(
+    'two open data files that agree on blocks and marks, named at STATE_BLOCKS, and the count of US registrations at usRegistration()',
+  ),
   check: ({ visit, results }) => {
     const { address, forms } = results.surveillance ?? {};
     if (address === undefined || !forms) return undefined;

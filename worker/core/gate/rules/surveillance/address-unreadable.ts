@@ -13,7 +13,10 @@ export const addressUnreadable: Rule = {
     const record = visit.surveillance;
     const found = results.surveillance;
     if (!record || !found) return undefined;
-    const isOwnReadable = visit.aircraft.address24 !== undefined && found.address !== undefined;
+    const { address24 } = visit.aircraft;
+    // A record of radio checks alone has nothing that sends an address.
+    const sends = record.devices.length > 0 || record.transponderTest !== undefined || address24 !== undefined;
+    const isOwnReadable = !sends || (address24 !== undefined && found.address !== undefined);
     const own = {
       path: ['aircraft', 'address24'],
       sentence: said(m.addressUnreadable_recordTransmittersAircraftAddress),

@@ -3,6 +3,7 @@ import * as figure from '../../../text/figure.ts';
 import * as m from '../../../text/generated/messages.ts';
 import { said } from '../../../text/message.ts';
 import { hitsIn } from '../../hits.ts';
+import { valueOutside } from '../../range-text.ts';
 import { type Rule, read } from '../../rule.ts';
 
 export const hangAngleOutside: Rule = {
@@ -14,17 +15,18 @@ export const hangAngleOutside: Rule = {
   check: ({ visit }) => {
     const { hangBolt } = visit.aircraft;
     if (!hangBolt) return undefined;
+    const { minimumDeg, maximumDeg } = hangBolt;
     return hitsIn(['weighing', 'hangTests'], visit.weighing?.hangTests, ({ state, angleDeg }) => {
-      if (isAtLeast(angleDeg, hangBolt.minimumDeg) && isAtMost(angleDeg, hangBolt.maximumDeg)) return undefined;
+      if (isAtLeast(angleDeg, minimumDeg) && isAtMost(angleDeg, maximumDeg)) return undefined;
       return {
         field: 'angleDeg',
         sentence: said(m.hangAngleOutside_hangsAt, {
           state,
-          angle: figure.plain(angleDeg, 1),
-          minimum: figure.plain(hangBolt.minimumDeg, 1),
-          maximum: figure.plain(hangBolt.maximumDeg, 1),
+          angle: valueOutside({ value: angleDeg, least: minimumDeg, most: maximumDeg }, 1),
+          minimum: figure.asIs(minimumDeg),
+          maximum: figure.asIs(maximumDeg),
         }),
-        data: { angleDeg, minimumDeg: hangBolt.minimumDeg, maximumDeg: hangBolt.maximumDeg },
+        data: { angleDeg, minimumDeg, maximumDeg },
       };
     });
   },
