@@ -1,37 +1,26 @@
-import { mkdtempSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { type Slipmark, slipmark } from '../../worker/client/client.ts';
-import { bundle } from '../../worker/local/service/bundle.ts';
-import { type Embedded, startEmbedded } from '../../worker/local/service/embedded.ts';
 import { exampleVisit } from '../../worker/local/service/example-visit.ts';
-import { freePort } from '../../worker/local/service/free-port.ts';
-import { openPhone, type Phone } from './phone.ts';
+import type { Phone } from './phone.ts';
+import { openSite, type Site } from './site.ts';
 
-const storage = mkdtempSync(join(tmpdir(), 'slipmark-'));
-let service: Embedded;
+let site: Site;
 let phone: Phone;
 let page: Page;
 let client: Slipmark;
 
 beforeAll(async () => {
-  const secrets = { adminSecret: 'secret-of-the-browser-test', sealSecret: 'seal-secret-of-the-browser-test' };
-  service = await startEmbedded({ script: await bundle(), storage, port: await freePort(18_910), ...secrets });
-  const { origin } = service;
+  site = await openSite(18_910);
+  ({ phone } = site);
+  ({ page } = phone);
+  const { origin } = site.service;
   const workshop = { id: 'shop', name: 'Workshop' };
-  const created = await slipmark({ origin, key: secrets.adminSecret }).createWorkshop({ body: workshop });
+  const created = await slipmark({ origin, key: site.secrets.adminSecret }).createWorkshop({ body: workshop });
   client = slipmark({ origin, key: created.body.key.secret });
-  phone = await openPhone();
-  page = phone.page;
 }, 90_000);
 
-afterAll(async () => {
-  await phone?.close();
-  await service?.stop();
-  rmSync(storage, { recursive: true, force: true });
-});
+afterAll(() => site?.close());
 
 /** Releases a visit and returns the address of its owner's page. */
 async function released(name: string): Promise<string> {
@@ -42,10 +31,13 @@ async function released(name: string): Promise<string> {
   const body = { by: record.release?.by ?? '', knowsOfNoHazard: true };
   const { body: pack } = await client.releaseVisit({ ...visit, body, ifMatch: etag });
   const { body: link } = await client.makeLink({ pack: pack.pack, body: { audience: 'owner' } });
-  return service.origin + new URL(link.url).pathname;
+  return site.service.origin + new URL(link.url).pathname;
 }
 
-const type = (label: string, value: string): Promise<void> => page.getByLabel(label, { exact: false }).fill(value);
+/** Fills the fields of the loading check, by their labels. */
+async function type(values: Readonly<Record<string, string>>): Promise<void> {
+  for (const [label, value] of Object.entries(values)) await page.getByLabel(label, { exact: false }).fill(value);
+}
 
 describe('the loading check of an aircraft with several configurations', () => {
   test('is for the one that is chosen, with its own stations and limits', { timeout: 90_000 }, async () => {
@@ -56,13 +48,7 @@ describe('the loading check of an aircraft with several configurations', () => {
     expect(await page.getByLabel('Left float locker').count()).toBe(1);
     await choice.selectOption('On wheels');
     expect(await page.getByLabel('Left float locker').count()).toBe(0);
-    for (const [label, value] of [
-      ['Left seat', '180'],
-      ['Right seat', '220'],
-      ['Wing tanks', '25'],
-      ['Fuel burnt', '10'],
-    ] as const)
-      await type(label, value);
+    await type({ 'Left seat': '180', 'Right seat': '220', 'Wing tanks': '25', 'Fuel burnt': '10' });
     const answer = page.locator('#loading-answer');
     expect(await answer.getAttribute('class')).toContain('inside');
     expect(await answer.textContent()).toContain('Maximum 1420.0');
@@ -77,14 +63,13 @@ describe('the loading check of an aircraft with several configurations', () => {
 describe('the loading check of an aircraft with lateral limits', () => {
   test('refuses a loading beyond them, and says on which side', { timeout: 90_000 }, async () => {
     await page.goto(await released('helicopter'));
-    for (const [label, value] of [
-      ['Right seat', '235'],
-      ['Left seat', '0'],
-      ['Main tank', '2'],
-      ['Auxiliary tank', '10.5'],
-      ['Fuel burnt', '1'],
-    ] as const)
-      await type(label, value);
+    await type({
+      'Right seat': '235',
+      'Left seat': '0',
+      'Main tank': '2',
+      'Auxiliary tank': '10.5',
+      'Fuel burnt': '1',
+    });
     const answer = page.locator('#loading-answer');
     expect(await answer.getAttribute('class')).toContain('outside');
     expect(await answer.textContent()).toMatch(/beyond the limit on the right/);

@@ -1,33 +1,23 @@
-import { mkdtempSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { bundle } from '../../worker/local/service/bundle.ts';
 import { putDemo } from '../../worker/local/service/demo.ts';
-import { type Embedded, startEmbedded } from '../../worker/local/service/embedded.ts';
-import { freePort } from '../../worker/local/service/free-port.ts';
-import { openPhone, PHONE, type Phone } from './phone.ts';
+import { PHONE, type Phone } from './phone.ts';
+import { openSite, type Site } from './site.ts';
 
-const storage = mkdtempSync(join(tmpdir(), 'slipmark-'));
-let service: Embedded;
+let site: Site;
 let phone: Phone;
 let page: Page;
 let address: string;
 
 beforeAll(async () => {
-  const secrets = { adminSecret: 'secret-of-the-browser-test', sealSecret: 'seal-secret-of-the-browser-test' };
-  service = await startEmbedded({ script: await bundle(), storage, port: await freePort(18_887), ...secrets });
+  site = await openSite(18_887);
+  ({ phone } = site);
+  ({ page } = phone);
+  const { service, secrets } = site;
   address = service.origin + (await putDemo(service.origin, secrets, () => undefined)).ownerPath;
-  phone = await openPhone();
-  page = phone.page;
 }, 90_000);
 
-afterAll(async () => {
-  await phone?.close();
-  await service?.stop();
-  rmSync(storage, { recursive: true, force: true });
-});
+afterAll(() => site?.close());
 
 describe("the owner's page on a phone", () => {
   test('shows on the first screen whether the aircraft is released, by whom and when', async () => {
@@ -84,7 +74,7 @@ describe("the owner's page on a phone", () => {
       .evaluateAll((all) => all.map((link) => link.getAttribute('href') ?? ''));
     expect(links.length).toBeGreaterThan(10);
     for (const link of links) {
-      await page.goto(service.origin + link);
+      await page.goto(site.service.origin + link);
       expect(await phone.isWithinWidth(), link).toBe(true);
       expect(await phone.defects(), link).toEqual([]);
     }
@@ -129,7 +119,7 @@ describe("the owner's page on a phone", () => {
   });
 
   test('leads on from an address at which there is nothing', async () => {
-    await page.goto(`${service.origin}/nothing-here`);
+    await page.goto(`${site.service.origin}/nothing-here`);
     await page.getByRole('heading', { name: 'There is nothing at this address' }).waitFor();
     expect(await phone.wrongAtAnySize()).toEqual([]);
     await page.getByRole('link', { name: 'Search' }).click();

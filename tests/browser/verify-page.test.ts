@@ -1,37 +1,27 @@
-import { mkdtempSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { slipmark } from '../../worker/client/client.ts';
-import { bundle } from '../../worker/local/service/bundle.ts';
 import { pdfOf, putDemo } from '../../worker/local/service/demo.ts';
-import { type Embedded, startEmbedded } from '../../worker/local/service/embedded.ts';
 import { exampleVisit } from '../../worker/local/service/example-visit.ts';
-import { freePort } from '../../worker/local/service/free-port.ts';
-import { openPhone, type Phone } from './phone.ts';
+import type { Phone } from './phone.ts';
+import { openSite, type Site } from './site.ts';
 
-const storage = mkdtempSync(join(tmpdir(), 'slipmark-'));
-let service: Embedded;
+let site: Site;
 let phone: Phone;
 let pdf: Uint8Array;
 
 beforeAll(async () => {
-  const secrets = { adminSecret: 'secret-of-the-verify-test', sealSecret: 'seal-secret-of-the-verify-test' };
-  service = await startEmbedded({ script: await bundle(), storage, port: await freePort(18_960), ...secrets });
+  site = await openSite(18_960);
+  ({ phone } = site);
+  const { service, secrets } = site;
   const demo = await putDemo(service.origin, secrets, () => undefined);
   pdf = new Uint8Array(await pdfOf(service.origin, demo));
-  phone = await openPhone();
 }, 90_000);
 
-afterAll(async () => {
-  await phone?.close();
-  await service?.stop();
-  rmSync(storage, { recursive: true, force: true });
-});
+afterAll(() => site?.close());
 
 async function verdictOn(bytes: Uint8Array): Promise<string> {
   const { page } = phone;
-  await page.goto(`${service.origin}/verify`);
+  await page.goto(`${site.service.origin}/verify`);
   await page
     .locator('#file')
     .setInputFiles({ name: 'pack.pdf', mimeType: 'application/pdf', buffer: Buffer.from(bytes) });
@@ -42,7 +32,7 @@ async function verdictOn(bytes: Uint8Array): Promise<string> {
 describe('the verify page on a phone', () => {
   test('fits the width and has no accessibility defect, before and after', async () => {
     phone.complaints.length = 0;
-    await phone.page.goto(`${service.origin}/verify`);
+    await phone.page.goto(`${site.service.origin}/verify`);
     expect(await phone.defects()).toEqual([]);
     await verdictOn(pdf);
     expect(await phone.wrongAtAnySize()).toEqual([]);
@@ -62,14 +52,14 @@ describe('the verify page on a phone', () => {
     const said = await verdictOn(pdf);
     expect(said).toContain('Sealed by Demo workshop (demo)');
     expect(said).toContain('released by Jonas Veldt');
-    const published = await slipmark({ origin: service.origin }).getSealKeys({ workshop: 'demo' });
+    const published = await slipmark({ origin: site.service.origin }).getSealKeys({ workshop: 'demo' });
     expect(said).toContain(`Key: ${published.body.keys[0]?.kid}`);
   });
 
   test('tells the same record of another workshop from it', async () => {
-    const deployment = slipmark({ origin: service.origin, key: 'secret-of-the-verify-test' });
+    const deployment = slipmark({ origin: site.service.origin, key: site.secrets.adminSecret });
     const created = await deployment.createWorkshop({ body: { id: 'other', name: 'Another workshop' } });
-    const client = slipmark({ origin: service.origin, key: created.body.key.secret });
+    const client = slipmark({ origin: site.service.origin, key: created.body.key.secret });
     const visit = { registration: 'Q-SLM', visit: 'copied' };
     const { attachments: _, ...record } = exampleVisit('nose-wheel-full', new Date());
     await client.putVisit({ ...visit, body: record });

@@ -22,6 +22,22 @@ describe('judgeOf()', () => {
     expect(verdict.state === 'inside' && (verdict.worst?.margin ?? 0) > 0).toBe(true);
   });
 
+  test('calls a loading forward, not sideways, that is in front of both limits', () => {
+    const nose = { massKg: 326, momentKgMm: 326 * 1300 };
+    const loading = loadingOf(aircraft, nose, { 'left-seat': 86 });
+    const [front, rear] = [cgMm(loading) + 10, cgMm(loading) + 1000];
+    const corners = [
+      { armMm: front, lateralArmMm: -100 },
+      { armMm: rear, lateralArmMm: -100 },
+      { armMm: rear, lateralArmMm: 100 },
+      { armMm: front, lateralArmMm: 100 },
+    ];
+    const of = { ...aircraft, lateralEnvelope: { by: 'arm' as const, corners } };
+    const lateral = { massKg: nose.massKg, lateralKgMm: 0 };
+    expect(judgeOf(of, { lateral })(loading).state).toBe('outside-laterally');
+    expect(judgeOf(of, { envelope, lateral })(loading)).toMatchObject({ state: 'outside', worst: { side: 'forward' } });
+  });
+
   test('refuses above the maximum mass', () => {
     expect(verdictOf({ 'left-seat': 110, 'right-seat': 90, baggage: 25, 'wing-tanks': 56 })).toEqual({
       state: 'too-heavy',
