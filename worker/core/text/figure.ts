@@ -24,7 +24,8 @@ export interface FigureArguments {
   other: [quantity: Quantity, value: number, bound?: Bound];
   unit: [quantity: Quantity];
   plain: [value: number, decimals: number, bound?: Bound];
-  signed: [value: number, decimals: number];
+  /** Without decimals as stated, with min. one. */
+  signed: [value: number, decimals?: number];
   asIs: [value: number, most?: number, bound?: Bound];
   date: [date: string];
   timestamp: [moment: string];

@@ -131,7 +131,7 @@ function figuresIn(units: Units, { format }: Locale, zone: string | undefined): 
     other: (quantity, value, bound) => inOtherUnits(format, units, { quantity, value, bound }),
     unit: (quantity) => unitOf(quantity, units),
     plain: (value, decimals, bound) => printNumber(rounded(value, decimals, bound), decimals, format),
-    signed: (value, decimals) => printSigned(value, decimals, format),
+    signed: (value, decimals = decimalsStated(value, 1)) => printSigned(value, decimals, format),
     asIs: (value, most = 12, bound) => printAsIs(rounded(value, most, bound), most, format),
     date: (date) => printDate(date, format),
     timestamp: (moment) => printTimestamp(local(moment), format),

@@ -6,7 +6,6 @@ import { DASH } from '../../text/dash.ts';
 import * as m from '../../text/generated/messages.ts';
 import type { PackContext } from '../context.ts';
 import type { View } from '../render.ts';
-import { angleText } from './angle-text.ts';
 import { type Column, sectionOf, tableOf } from './table-section.ts';
 
 /** Returns measured distances, the lateral result and hang tests as sections, and what the uncertainty leaves out. */
@@ -61,13 +60,13 @@ function hang({ fmt, visit, results }: PackContext): View[] {
   if (!result) return [];
   const band = hangBolt
     ? ` ${fmt.text(m.weighingExtras_band, {
-        minimum: angleText(fmt, hangBolt.minimumDeg),
-        maximum: angleText(fmt, hangBolt.maximumDeg),
+        minimum: fmt.signed(hangBolt.minimumDeg),
+        maximum: fmt.signed(hangBolt.maximumDeg),
       })}`
     : '';
   const rows = result.tests.map(({ state, angleDeg, isWithin }) => [
     state,
-    angleText(fmt, angleDeg),
+    fmt.signed(angleDeg),
     isWithin === undefined ? DASH : fmt.text(isWithin ? m.weighingExtras_within : m.weighingExtras_notWithin),
   ]);
   const columns: Column[] = [

@@ -11,7 +11,6 @@ import type { PackContext } from '../context.ts';
 import { adjustmentName } from '../line-name.ts';
 import { nameOf, signatureOf } from '../people.ts';
 import type { View } from '../render.ts';
-import { angleText } from './angle-text.ts';
 import { budgetRows } from './budget-rows.ts';
 import { unitHeads } from './change-rows.ts';
 import { common } from './common.ts';
@@ -61,8 +60,8 @@ function conditions({ visit, fmt }: PackContext, weighing: Weighing): View {
     levelling: visit.aircraft.levelling,
     level: level
       ? fmt.text(m.weighingReport_noseUpRightDown, {
-          longitudinal: angleText(fmt, level.longitudinalDeg),
-          lateral: angleText(fmt, level.lateralDeg),
+          longitudinal: fmt.signed(level.longitudinalDeg),
+          lateral: fmt.signed(level.lateralDeg),
         })
       : fmt.text(m.notStated),
     attitude: attitudeText(fmt, visit.aircraft.levelAttitude),
@@ -82,8 +81,8 @@ function conditions({ visit, fmt }: PackContext, weighing: Weighing): View {
 function attitudeText(fmt: PackContext['fmt'], attitude: Aircraft['levelAttitude']): string {
   if (!attitude) return '';
   return fmt.text(m.weighingReport_attitude, {
-    longitudinal: angleText(fmt, attitude.longitudinalDeg),
-    lateral: angleText(fmt, attitude.lateralDeg),
+    longitudinal: fmt.signed(attitude.longitudinalDeg),
+    lateral: fmt.signed(attitude.lateralDeg),
     source: attitude.source,
   });
 }

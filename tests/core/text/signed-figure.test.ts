@@ -1,10 +1,9 @@
 import { expect, test } from 'vitest';
-import { angleText } from '../../../worker/core/pack/views/angle-text.ts';
 import { formatterFor } from '../../../worker/core/text/formatter.ts';
 
-test('angleText() prints an angle with the digits that it was read with', () => {
+test('signed() without decimals prints a figure with the digits that it was read with', () => {
   const fmt = formatterFor({ mass: 'kg', arm: 'mm', volume: 'l' });
-  expect([0, 4, 0.25, -1.5, 12.04].map((angleDeg) => angleText(fmt, angleDeg))).toEqual([
+  expect([0, 4, 0.25, -1.5, 12.04].map((angleDeg) => fmt.signed(angleDeg))).toEqual([
     '0.0',
     '+4.0',
     '+0.25',
