@@ -44,6 +44,7 @@ export const pipelineDouble: Pipeline = {
     const assessed = {
       record,
       recordSha256,
+      postedSha256: recordSha256,
       assessmentSha256,
       findings,
       isReleasable: !record.isBlocked,
@@ -56,6 +57,13 @@ export const pipelineDouble: Pipeline = {
     return { ok: true, assessed: assessed as unknown as Assessed };
   },
   carriedForward: () => undefined,
+  standingAfter: (_, { pack, sha256 }, { open, readings }) => ({ pack, sha256, sections: {}, open, readings }),
+  nextRecord: ({ pack, sha256: of }) => ({ record: { standing: { pack, sha256: of } }, lacks: [] }),
+  firstRecord: (registration) => ({
+    record: { aircraft: { registration } },
+    lacks: [],
+    hints: { products: [], axes: [], requires: { envelope: false, lateral: false } },
+  }),
   factsToday: () => ({ loading: undefined, tighter: [] }),
   tighterText: ({ name }) => name,
   nextDue: () => [],

@@ -3,6 +3,7 @@ import type { Readings } from '../calc/open-items/readings.ts';
 import type { Results } from '../calc/results.ts';
 import { pointer } from '../record/pointer.ts';
 import type { Place } from '../record/record-index.ts';
+import type { StandingFile } from '../record/standing-file.ts';
 import type { Visit } from '../record/visit.ts';
 import type { Fault } from '../text/faults.ts';
 import { type Message, type Said, said } from '../text/message.ts';
@@ -74,6 +75,12 @@ export interface ArchiveFacts {
   open?: readonly OpenItem[];
   /** Last meter readings of earlier visits. */
   readings?: Readings;
+  /** Standing file that the record names. */
+  standing?: StandingFile;
+  /** Standing file after the newest pack, if the record names that of another pack. */
+  newerStanding?: StandingFile;
+  /** Newest pack under the marks of the named standing file, if this aircraft has none under its present marks. */
+  lastUnderOtherMarks?: { pack: string; recordSha256: string };
   /** People table of the workshop, if it has one. */
   people?: readonly RegisteredPerson[];
 }

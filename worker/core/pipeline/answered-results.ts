@@ -13,7 +13,6 @@ import { omittedPart, transponderOmission } from '../gate/omission-text.ts';
 import { adjustmentName, budgetName, historyReason } from '../pack/line-name.ts';
 import { MASS_LIMIT_NAMES } from '../pack/mass-limit-name.ts';
 import { stretchName } from '../pack/stretch-name.ts';
-import { pointerAsPosted } from '../record/upgrades.ts';
 import { inEnglish } from '../text/formatter.ts';
 import { said } from '../text/message.ts';
 import type { Assessed } from './assess.ts';
@@ -21,7 +20,7 @@ import type { AssessmentResults } from './results-schema.ts';
 
 type Answered<Part extends keyof AssessmentResults> = NonNullable<AssessmentResults[Part]>;
 
-type Answerable = Pick<Assessed, 'visit' | 'results' | 'posted'>;
+type Answerable = Pick<Assessed, 'visit' | 'results' | 'pointerAsPosted'>;
 
 /**
  * Returns the results of a visit for a response: every code also has its English text, in any language of the record.
@@ -30,10 +29,10 @@ type Answerable = Pick<Assessed, 'visit' | 'results' | 'posted'>;
  *
  * @returns plain data without the internal data of calculations and release check, such as the list at every step
  */
-export function answeredResults({ visit, results, posted }: Answerable): AssessmentResults {
+export function answeredResults({ visit, results, pointerAsPosted }: Answerable): AssessmentResults {
   const asPosted = <Line extends { pointer: string }>(line: Line): Line => ({
     ...line,
-    pointer: pointerAsPosted(posted, line.pointer),
+    pointer: pointerAsPosted(line.pointer),
   });
   const { prediction, comparison, residual, antennas, compass, engineRuns, due, clock } = results;
   const { weighing, schedule, loading, lateral, electrical, surveillance } = results;

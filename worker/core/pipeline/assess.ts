@@ -1,7 +1,8 @@
+import { NO_READINGS } from '../calc/open-items/readings.ts';
 import { compute } from '../calc/results.ts';
 import { type Assessment, passGate } from '../gate/gate.ts';
 import { regimeNamed } from '../gate/regimes/table.ts';
-import type { ArchiveFacts } from '../gate/rule.ts';
+import type { ArchiveFacts, RegisteredPerson } from '../gate/rule.ts';
 import { RULE_SET } from '../gate/rule-set.ts';
 import { worded } from '../gate/worded.ts';
 import { canonicalJson } from '../pack/canonical-json.ts';
@@ -11,19 +12,24 @@ import { readRecord } from '../record/read-record.ts';
 import type { VisitRecord } from '../record/record.ts';
 import { recordFormatter } from '../record/record-formatter.ts';
 import type { RecordIssue } from '../record/record-issue.ts';
-import { pointerAsPosted } from '../record/upgrades.ts';
+import type { KnownPerson } from '../record/resolve-record.ts';
 import { inZoneOf } from '../units/calendar.ts';
+import { withOrigin } from './past.ts';
 
 /** A record that fits the schema, with its results and findings. */
 export interface Assessed extends Assessment {
-  /** In the present version. */
+  /** In the present version, whole. */
   record: VisitRecord;
   /** Record as posted, of any version: target of the pointers. */
   posted: unknown;
-  /** `posted` in canonical JSON: the digested, attached and kept form. */
+  /** SHA-256 of `posted` in canonical JSON. */
+  postedSha256: string;
+  /** The whole record in canonical JSON: the sealed and attached form. Equal to the posted one if that was whole. */
   recordJson: string;
   /** SHA-256 of `recordJson`. */
   recordSha256: string;
+  /** Returns the JSON pointer, in the record as posted, of one into `record`. */
+  pointerAsPosted(at: string): string;
   /**
    * SHA-256 over record, rule set, regime, and open items and readings of earlier packs: the content that an inspector
    * reads and releases.
@@ -40,24 +46,26 @@ export type AssessOutcome = { ok: true; assessed: Assessed } | { ok: false; issu
  * @param at time of the assessment, ISO 8601 with offset
  */
 export async function assess(input: unknown, at: string, facts: ArchiveFacts = {}): Promise<AssessOutcome> {
-  const outcome = readRecord(input);
+  const outcome = readRecord(input, { standing: facts.standing, people: facts.people?.map(inRecordForm) });
   if (!outcome.ok) return outcome;
-  const { record, visit } = outcome;
-  const recordJson = canonicalJson(input);
+  const { record, visit, whole, pointerAsPosted } = outcome;
+  const recordJson = canonicalJson(whole);
   // Runs in parallel with the computation: the platform hashes on a separate thread.
-  const digesting = sha256(recordJson);
+  const digesting = Promise.all([sha256(recordJson), whole === input ? undefined : sha256(canonicalJson(input))]);
   const { id, version, leastPilotKg, standardPersonKg } = regimeNamed(visit.aircraft.regime);
   // Due and expired items go by the calendar of the workshop.
   const local = inZoneOf(localZone(visit), at);
-  const { open, readings } = facts;
+  const { open, readings } = facts.open
+    ? withOrigin({ open: facts.open, readings: facts.readings ?? NO_READINGS }, record)
+    : facts;
   const regime = { leastPilotKg: leastPilotKg.value, standardPersonKg: standardPersonKg.value };
   const results = compute(visit, { ...regime, at: local, open, readings });
   const assessment = worded(passGate(visit, results, { at: local, facts }), recordFormatter(visit));
   const findings = assessment.findings.map((finding) => ({
     ...finding,
-    pointer: pointerAsPosted(input, finding.pointer),
+    pointer: pointerAsPosted(finding.pointer),
   }));
-  const recordSha256 = await digesting;
+  const [recordSha256, postedSha256 = recordSha256] = await digesting;
   const read = {
     recordSha256,
     ruleSet: RULE_SET,
@@ -68,6 +76,25 @@ export async function assess(input: unknown, at: string, facts: ArchiveFacts = {
   const assessmentSha256 = await sha256(canonicalJson(read));
   return {
     ok: true,
-    assessed: { ...assessment, findings, record, posted: input, recordJson, recordSha256, assessmentSha256 },
+    assessed: {
+      ...assessment,
+      findings,
+      record,
+      posted: input,
+      postedSha256,
+      recordJson,
+      recordSha256,
+      assessmentSha256,
+      pointerAsPosted,
+    },
+  };
+}
+
+/** Returns a person of the people table as a record states them. */
+function inRecordForm({ id, name, capacity, licence, scope, until }: RegisteredPerson): KnownPerson {
+  return {
+    ...{ id, name, capacity, scope },
+    ...(licence !== null && { authorisation: licence }),
+    ...(until !== null && { validUntil: until }),
   };
 }

@@ -1,17 +1,9 @@
 import { openAfter } from '../calc/open-items/carry-over.ts';
-import type { OpenItem } from '../calc/open-items/open-item.ts';
-import { type Readings, readingsWith } from '../calc/open-items/readings.ts';
+import { readingsWith } from '../calc/open-items/readings.ts';
 import type { SealedBefore } from '../pack/open-digest.ts';
 import { numberOf } from '../pack/pack-number.ts';
 import { readRecord } from '../record/read-record.ts';
-
-/** Known history of an aircraft from earlier packs. */
-export interface Past {
-  /** Open items, with their names. */
-  open: readonly OpenItem[];
-  /** Last meter readings. */
-  readings: Readings;
-}
+import { type Past, withOrigin } from './past.ts';
 
 /** A pack, and the records of the issues before its newest, the oldest first. */
 interface SealedIssues extends SealedBefore {
@@ -26,14 +18,15 @@ interface SealedIssues extends SealedBefore {
 export function openAfterPack(past: Past, record: unknown, sealed: SealedIssues): Past {
   const read = readRecord(record);
   if (!read.ok) return past;
+  const before = withOrigin(past, read.record);
   const { issuedAt: at, isWithdrawn } = sealed;
   const pack = numberOf(sealed.pack);
   const earlier = (sealed.earlier ?? []).flatMap((issue) => {
-    const before = readRecord(issue.record);
-    return before.ok ? [{ visit: before.visit, at: issue.issuedAt }] : [];
+    const sealedBefore = readRecord(issue.record);
+    return sealedBefore.ok ? [{ visit: sealedBefore.visit, at: issue.issuedAt }] : [];
   });
   return {
-    open: openAfter(past.open, read.visit, { pack, at, isWithdrawn, earlier }),
-    readings: readingsWith(past.readings, read.visit, { pack, ...(isWithdrawn && { isWithdrawn }) }),
+    open: openAfter(before.open, read.visit, { pack, at, isWithdrawn, earlier }),
+    readings: readingsWith(before.readings, read.visit, { pack, ...(isWithdrawn && { isWithdrawn }) }),
   };
 }

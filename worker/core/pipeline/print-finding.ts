@@ -63,11 +63,13 @@ function originsOf(finding: PrintFinding, texts: readonly [at: string, text: str
  */
 export function printFindings(
   found: readonly PrintFinding[],
-  { posted, findings: said }: Pick<Assessed, 'posted' | 'findings'>,
+  { record, pointerAsPosted, findings: said }: Pick<Assessed, 'record' | 'pointerAsPosted' | 'findings'>,
   fmt: Formatter,
 ): Finding[] {
   if (found.length === 0) return [];
-  const texts = textsIn(posted);
+  // What is kept of the standing file is not printed.
+  const { standing: _, ...printed } = record;
+  const texts = textsIn(printed).map(([at, text]): [string, string] => [pointerAsPosted(at), text]);
   const known = new Set(said.map((finding) => `${finding.code} ${finding.pointer}`));
   return found.flatMap((finding) => {
     return originsOf(finding, texts).flatMap((at) => {

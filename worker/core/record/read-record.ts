@@ -1,5 +1,7 @@
+import { pointer, stepsOf } from './pointer.ts';
 import { VisitRecord } from './record.ts';
 import { type RecordIssue, recordIssues } from './record-issue.ts';
+import { type Known, resolveRecord } from './resolve-record.ts';
 import { upgrade } from './upgrades.ts';
 import { type Visit, visitOf } from './visit.ts';
 
@@ -9,16 +11,31 @@ export type ReadRecord =
       /** In the present version. */
       record: VisitRecord;
       visit: Visit;
+      /** The record with everything that it relies on; as posted if that was whole. */
+      whole: unknown;
+      /** Returns the JSON pointer, in the record as posted, of one into the record in the present version. */
+      pointerAsPosted(at: string): string;
     }
   | { ok: false; issues: RecordIssue[] };
 
 /**
- * Parses a record from JSON of any shape: upgrades it to the current version, validates it whole and converts it.
- * Returns all issues at once, with pointers into the record as posted.
+ * Parses a record from JSON of any shape: makes it whole, upgrades it to the current version, validates it and converts
+ * it. Returns all issues at once, with pointers into the record as posted.
+ *
+ * @param known what the record may leave out
  */
-export function readRecord(input: unknown): ReadRecord {
-  const upgraded = upgrade(input);
+export function readRecord(input: unknown, known: Known = {}): ReadRecord {
+  const { whole, issues, pathAsPosted } = resolveRecord(input, known);
+  const upgraded = upgrade(whole);
   const parsed = VisitRecord.safeParse(upgraded);
-  if (!parsed.success) return { ok: false, issues: recordIssues(parsed.error, upgraded, input) };
-  return { ok: true, record: parsed.data, visit: visitOf(parsed.data) };
+  if (!parsed.success || issues.length > 0) {
+    const ofSchema = parsed.success ? [] : recordIssues(parsed.error, { input: upgraded, posted: input, pathAsPosted });
+    const isIncomplete = issues.some(({ code }) => code === 'STANDING_FILE_UNKNOWN');
+    return { ok: false, issues: [...issues, ...(isIncomplete ? ofSchema.filter(isOfStated) : ofSchema)] };
+  }
+  const pointerAsPosted = (at: string): string => pointer(...pathAsPosted(stepsOf(at)));
+  return { ok: true, record: parsed.data, visit: visitOf(parsed.data), whole, pointerAsPosted };
 }
+
+/** What a record without its standing file lacks is not an error of its own. */
+const isOfStated = ({ code }: RecordIssue): boolean => code !== 'RECORD_FIELD_MISSING';

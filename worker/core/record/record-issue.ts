@@ -4,54 +4,59 @@ import { nearest } from './nearest.ts';
 import { pointer } from './pointer.ts';
 import { VisitRecord } from './record.ts';
 import { nodeOf, type Schema, type SchemaNode, withoutOptional } from './schema-node.ts';
-import { pathAsPosted, presentPath, SCHEMA_VERSION, versionOf } from './upgrades.ts';
+import { presentPath, SCHEMA_VERSION, versionOf } from './upgrades.ts';
 
 // A `RecordIssue` has the shape of a `Finding` of the release check, but not its type: the record must not know the
 // rules. The service lists both under `findings`.
 
-/** Reason for which a record does not fit the schema: location, error and remedy. */
-export interface RecordIssue {
-  code: 'RECORD_KEY_UNKNOWN' | 'RECORD_FIELD_MISSING' | 'RECORD_TYPE_WRONG' | 'RECORD_VALUE_WRONG';
+type SchemaIssueCode = 'RECORD_KEY_UNKNOWN' | 'RECORD_FIELD_MISSING' | 'RECORD_TYPE_WRONG' | 'RECORD_VALUE_WRONG';
+type StandingIssueCode = 'STANDING_FILE_UNKNOWN' | 'STANDING_UNITS_DIFFER' | 'STANDING_ENTRY_UNKNOWN';
+
+/** Reason for which a record cannot be read: location, error and remedy. */
+export interface RecordIssue<Code = SchemaIssueCode | StandingIssueCode> {
+  code: Code;
   severity: 'blocks';
   pointer: string;
   sentence: string;
   remedy: string;
 }
 
+/** Reason for which a record does not fit the schema. */
+type SchemaIssue = RecordIssue<SchemaIssueCode>;
+
 type ZodIssue = z.core.$ZodIssue;
 
-/**
- * Returns every way in which a value fails the record schema, each with a JSON pointer, up to `LIMITS.recordIssues`.
- *
- * @param input in the present version
- * @param posted before the upgrade: target of the pointers
- */
-export function recordIssues(error: z.ZodError, input: unknown, posted: unknown = input): RecordIssue[] {
-  const issues: RecordIssue[] = [];
+/** A record in its forms. */
+export interface Forms {
+  /** In the present version. */
+  input: unknown;
+  /** As posted: target of the pointers. */
+  posted: unknown;
+  /** Path in the record as posted of a path in the present version. */
+  pathAsPosted(path: readonly PropertyKey[]): readonly PropertyKey[];
+}
+
+/** Returns every way in which a value fails the record schema, each with a JSON pointer, up to `LIMITS.recordIssues`. */
+export function recordIssues(error: z.ZodError, forms: Forms): SchemaIssue[] {
+  const issues: SchemaIssue[] = [];
   for (const issue of error.issues) {
     const left = LIMITS.recordIssues - issues.length;
     if (left === 0) break;
-    issues.push(...issuesOf(issue, { input, posted }, left));
+    issues.push(...issuesOf(issue, forms, left));
   }
   return issues;
 }
 
-/** A record in the present version, and as posted. */
-interface Forms {
-  input: unknown;
-  posted: unknown;
-}
-
 // Only reported issues get a sentence: the search for the nearest known field runs for each unknown one.
-function issuesOf(issue: ZodIssue, forms: Forms, most: number): RecordIssue[] {
-  const { input, posted } = forms;
+function issuesOf(issue: ZodIssue, forms: Forms, most: number): SchemaIssue[] {
+  const { input, pathAsPosted } = forms;
   if (issue.code === 'unrecognized_keys') {
     const node = nodeOf(schemaAt(issue.path, input) ?? VisitRecord);
     const known = node.kind === 'part' ? Object.keys(node.fields) : [];
-    return issue.keys.slice(0, most).map((key) => unknownKey(issue.path, key, { known, posted }));
+    return issue.keys.slice(0, most).map((key) => unknownKey(issue.path, key, { known, forms }));
   }
   const value = valueAt(input, issue.path);
-  const place = { severity: 'blocks', pointer: pointer(...pathAsPosted(posted, issue.path)) } as const;
+  const place = { severity: 'blocks', pointer: pointer(...pathAsPosted(issue.path)) } as const;
   const title = z.globalRegistry.get(schemaAt(issue.path, input) ?? VisitRecord)?.title ?? 'field';
   if (value === undefined) {
     const sentence = `Cannot read the record: ${title} (${place.pointer}) must be given`;
@@ -66,11 +71,12 @@ function issuesOf(issue: ZodIssue, forms: Forms, most: number): RecordIssue[] {
 function unknownKey(
   path: readonly PropertyKey[],
   key: string,
-  { known, posted }: { known: readonly string[]; posted: unknown },
-): RecordIssue {
-  const namePosted = (name: string): string => String(pathAsPosted(posted, [...path, name]).at(-1));
+  { known, forms }: { known: readonly string[]; forms: Forms },
+): SchemaIssue {
+  const { posted, pathAsPosted } = forms;
+  const namePosted = (name: string): string => String(pathAsPosted([...path, name]).at(-1));
   const name = namePosted(key);
-  const at = pathAsPosted(posted, path);
+  const at = pathAsPosted(path);
   return {
     code: 'RECORD_KEY_UNKNOWN',
     severity: 'blocks',

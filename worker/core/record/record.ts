@@ -19,6 +19,7 @@ import { Modifications } from './modification.ts';
 import { Parts } from './parts-trace.ts';
 import { People } from './people.ts';
 import { Release } from './release.ts';
+import { Standing } from './standing.ts';
 import { Surveillance } from './surveillance.ts';
 import { UnitsPart } from './units.ts';
 import { SCHEMA_VERSION } from './upgrades.ts';
@@ -46,6 +47,7 @@ export const VisitRecord = z
       ...fieldText('visitRecord_schemaVersion'),
       examples: [SCHEMA_VERSION],
     }),
+    standing: Standing.optional(),
     units: UnitsPart,
     workshop: Workshop,
     visit: VisitHeader,

@@ -35,8 +35,8 @@ export async function currentAssessment(call: Call): Promise<CurrentAssessment> 
 export async function assessedAmong(call: Call, among: VisitAmongPacks): Promise<CurrentAssessment> {
   const at = call.world.now().toISOString();
   const kept = orNotFound(among.kept, 'such visit of this aircraft');
-  const facts = await archiveFacts(call, ledgerOf(call), among);
-  const assessed = await assessedOr422(call, JSON.parse(kept.record), at, facts);
+  const record: unknown = JSON.parse(kept.record);
+  const assessed = await assessedOr422(call, record, at, await archiveFacts(call, ledgerOf(call), among, record));
   return { kept, assessed, place: among.place, at };
 }
 

@@ -26,6 +26,7 @@ import { relistAircraft } from './resources/relisting.ts';
 import { bringBlob, restoreLedger } from './resources/restoration.ts';
 import { getSealKeys, rotateSealKey, takeOverSealKeys } from './resources/seal-keys.ts';
 import { getHealth, getReadiness, getVisitSchema } from './resources/service.ts';
+import { getNext, getVisitStanding, takeOverStanding } from './resources/standing.ts';
 import { verify } from './resources/verifications.ts';
 import { getAssessment, getDraftDocument, getDraftDocuments, getDraftPdf } from './resources/visit-pack.ts';
 import { getVisit, listVisits } from './resources/visits.ts';
@@ -65,10 +66,13 @@ export const ROUTES: readonly Route[] = [
   ['GET', `${AIRCRAFT}/packs`, 'records', listAircraftPacks],
   ['GET', `${AIRCRAFT}/ledger`, 'records', listLedger],
   ['GET', `${AIRCRAFT}/due`, 'records', getDue],
+  ['GET', `${AIRCRAFT}/next`, 'records', getNext],
   ['GET', `${AIRCRAFT}/visits`, 'records', listVisits],
   ['GET', VISIT, 'records', getVisit],
   ['PUT', VISIT, 'records', putVisit],
   ['PATCH', VISIT, 'records', patchVisit],
+  ['GET', `${VISIT}/standing`, 'records', getVisitStanding],
+  ['POST', `${VISIT}/standing`, 'records', takeOverStanding],
   ['GET', `${VISIT}/assessment`, 'records', getAssessment],
   ['GET', `${VISIT}/pack.pdf`, 'records', getDraftPdf],
   ['GET', `${VISIT}/documents.json`, 'records', getDraftDocuments],

@@ -124,7 +124,8 @@ function schemaFindings(
   if (parsed.success) return [];
   const issues = parsed.error.issues.map((issue) => ({ ...issue, path: [...sheet.place, ...issue.path] }));
   const input = sheet.place.reduceRight<unknown>((within, step) => ({ [step]: within }), items);
-  return recordIssues(new z.ZodError(issues as z.core.$ZodIssue[]), input).flatMap((issue) => {
+  const error = new z.ZodError(issues as z.core.$ZodIssue[]);
+  return recordIssues(error, { input, posted: input, pathAsPosted: (path) => path }).flatMap((issue) => {
     const [index, ...path] = issue.pointer.split('/').slice(1 + sheet.place.length);
     const row = rows[Number(index)]?.number ?? 1;
     const column = filled.find((each) => holds(each, path));

@@ -18,7 +18,7 @@ import { type OpenParts, type StatedItem, standsOpen } from './stands-open.ts';
 type Answer = NonNullable<Visit['carried']>[number];
 
 /** Parts of a visit that leave items open, or respond to open ones. */
-type CarriedParts = Pick<Visit, 'carried'> & OpenParts;
+type CarriedParts = Pick<Visit, 'carried' | 'standing'> & OpenParts;
 
 /** Open items before a visit, and their state after it. */
 export interface CarryOver {
@@ -81,7 +81,8 @@ export function carryOver(known: readonly OpenItem[] | undefined, visit: Carried
     const answer = answers[index]?.answer;
     if (answer === 'closed') close(item, index, context);
     else if (answer === 'extended' || answer === 'superseded') replace(item, index, context);
-    else if (!repeat(item, context) && answer === undefined) result.unanswered.push(item);
+    // A record that names the standing file repeats everything that is open in it.
+    else if (!repeat(item, context) && answer === undefined && !visit.standing) result.unanswered.push(item);
   }
   const added = stated.filter((entry) => !taken.has(entry)).map(withoutPath);
   return { ...result, standing: [...result.standing, ...added] };

@@ -32,8 +32,9 @@ export function carriedRows(context: PackContext): Record<string, string>[] {
   });
 }
 
-function became({ results, fmt }: PackContext, open: OpenItem, answer: Answer | undefined): string {
+function became({ visit, results, fmt }: PackContext, open: OpenItem, answer: Answer | undefined): string {
   if (answer) return fmt.text(ANSWERS[answer.answer]);
   const isInRecord = !results.open.held.includes(open);
-  return isInRecord ? fmt.text(m.carriedRows_standsRecord) : fmt.text(m.carriedRows_notAnsweredStands);
+  if (isInRecord) return fmt.text(m.carriedRows_standsRecord);
+  return fmt.text(visit.standing ? m.carriedRows_inStandingFile : m.carriedRows_notAnsweredStands);
 }

@@ -73,19 +73,20 @@ export const patchVisit: Operation = {
   },
 };
 
-async function keep(call: Call, value: unknown, record: string, expected: Expected): Promise<Response> {
+/** Assesses and keeps a record of the visit in the path. */
+export async function keep(call: Call, value: unknown, record: string, expected: Expected): Promise<Response> {
   const ledger = ledgerOf(call);
   const visit = visitOf(call);
   const at = call.world.now().toISOString();
   const around = orUnavailable(await call.world.archive.ledger(ledger, (calls) => calls.packsAround(visit)));
-  const assessed = await assessedOr422(call, value, at, await archiveFacts(call, ledger, around));
+  const assessed = await assessedOr422(call, value, at, await archiveFacts(call, ledger, around, value));
   requireRegistration(assessed, registrationOf(call));
   // A client that has read a version of the visit writes to a known aircraft.
   const mayBeNew = expected.kind === 'absent' || expected.kind === 'unstated';
   if (mayBeNew) await noteAircraft(call, ledger);
   if (mayBeNew && around.state === null) await requireNotLost(call, ledger);
-  const { recordSha256 } = assessed;
-  const request = { visit, record, recordSha256, expected, actor: actorOf(call), at };
+  const { postedSha256 } = assessed;
+  const request = { visit, record, recordSha256: postedSha256, expected, actor: actorOf(call), at };
   const asking = { mayBegin: mayBeNew };
   const outcome = orUnavailable(await call.world.archive.ledger(ledger, (calls) => calls.keep(request), asking));
   if (outcome.kind === 'created') await noteKept(call, ledger);
@@ -116,7 +117,7 @@ function requireRegistration({ record }: Assessed, registration: string): void {
   throw new HttpProblem('record-not-valid', 'There is one defect; nothing was kept', { findings: [finding] });
 }
 
-const moved = () => new HttpProblem('precondition-failed', 'The visit has changed since it was read: read it again');
+export const moved = () => new HttpProblem('precondition-failed', 'The visit has changed since it was read: read it again');
 
-const conditionRequired = () =>
+export const conditionRequired = () =>
   new HttpProblem('precondition-required', 'If-Match must have the ETag of the visit that you read');

@@ -11,6 +11,7 @@ import { openItemShort } from './open-item-short.ts';
 import { openItemUnanswered } from './open-item-unanswered.ts';
 import { openItemUncounted } from './open-item-uncounted.ts';
 import { packWithdrawnUnreplaced } from './pack-withdrawn-unreplaced.ts';
+import { standingFileMoved } from './standing-file-moved.ts';
 import { watchedItemUnanswered } from './watched-item-unanswered.ts';
 
 /** Open items of earlier packs, and their answers. */
@@ -26,6 +27,7 @@ export const CARRIED_RULES: readonly Rule[] = [
   carriedContradicted,
   bindingLimitExtended,
   carriedUnmatched,
+  standingFileMoved,
   packWithdrawnUnreplaced,
   laterPackStands,
 ];

@@ -1,0 +1,45 @@
+import { readRecord } from '../record/read-record.ts';
+import type { AircraftClass } from '../record/class.ts';
+import { classDataOf } from '../record/classes/index.ts';
+import type { StandingFile } from '../record/standing-file.ts';
+import { SCHEMA_VERSION } from '../record/upgrades.ts';
+
+/** Beginning of a record, and what it still lacks to be one. */
+export interface Beginning {
+  /** Plain JSON: a record in the present version once it has what it lacks. */
+  record: Record<string, unknown>;
+  lacks: { pointer: string; remedy: string }[];
+}
+
+/** Returns the beginning of the record of the next visit, which names the standing file. */
+export function nextRecord(file: StandingFile): Beginning {
+  const { pack, sha256 } = file;
+  return beginning({ schemaVersion: SCHEMA_VERSION, standing: { pack, sha256 } }, file);
+}
+
+/** What an aircraft of a class can have and needs, from its data. */
+export type ClassHints = Pick<ReturnType<typeof classDataOf>, 'products' | 'axes' | 'requires'>;
+
+/**
+ * Returns the beginning of the first record of an aircraft, and what its class implies. Figures of a type are
+ * never in it: they come from its papers.
+ */
+export function firstRecord(
+  registration: string,
+  of: AircraftClass = 'three-axis',
+): Beginning & { hints: ClassHints } {
+  const { products, axes, requires } = classDataOf({ class: of });
+  const record = {
+    schemaVersion: SCHEMA_VERSION,
+    units: { mass: 'kg', arm: 'mm', volume: 'l' },
+    aircraft: { registration, class: of, regime: 'generic' },
+  };
+  return { ...beginning(record), hints: { products, axes, requires } };
+}
+
+function beginning(record: Record<string, unknown>, standing?: StandingFile): Beginning {
+  const read = readRecord(record, { standing });
+  const issues = read.ok ? [] : read.issues;
+  const lacks = issues.map(({ pointer: at, remedy }) => ({ pointer: at, remedy }));
+  return { record, lacks };
+}

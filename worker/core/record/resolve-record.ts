@@ -1,0 +1,175 @@
+import { type Completed, completed, entryName, INHERITED, type Origin, STATED, statedPath, without } from './completed.ts';
+import { isObject } from './is-object.ts';
+import { peopleIn } from './people-in.ts';
+import { pointer, stepsOf } from './pointer.ts';
+import { VisitRecord } from './record.ts';
+import type { RecordIssue } from './record-issue.ts';
+import { ENTRY_SECTIONS, NEEDED_SECTIONS, type StandingFile, WHOLE_SECTIONS } from './standing-file.ts';
+import { pathAsPosted, upgrade } from './upgrades.ts';
+
+/** A person as the workshop knows them, in the form of a record. */
+export interface KnownPerson {
+  id: string;
+  [field: string]: unknown;
+}
+
+/** What a record may leave out, because the archive knows it. */
+export interface Known {
+  /** The standing file that the record names. */
+  standing?: StandingFile | undefined;
+  people?: readonly KnownPerson[] | undefined;
+}
+
+/** A whole record, and what was wrong with its references. */
+export interface Resolved {
+  /** In the present version if anything was filled in; else exactly as posted. */
+  whole: unknown;
+  issues: RecordIssue[];
+  /** Path in the record as posted of a path in the whole record of the present version. */
+  pathAsPosted(path: readonly PropertyKey[]): readonly PropertyKey[];
+}
+
+/**
+ * Makes a record whole: what it leaves out comes from the standing file that it names, and the people that it names from
+ * the table of the workshop. A record that repeats everything is returned unchanged.
+ *
+ * A record with `kept` that no archive completes was resolved before, and is whole.
+ *
+ * @param posted parsed JSON of any shape and version
+ */
+export function resolveRecord(posted: unknown, { standing: file, people = [] }: Known): Resolved {
+  const asPosted = { whole: posted, issues: [], pathAsPosted: (path: readonly PropertyKey[]) => pathAsPosted(posted, path) };
+  if (!isObject(posted)) return asPosted;
+  const present = upgrade(posted);
+  if (!isObject(present)) return asPosted;
+  const { standing } = present;
+  if (isObject(standing) && !file && !isObject(standing.kept)) return { ...asPosted, issues: [fileUnknown(standing)] };
+  const own: FromFile =
+    file && isObject(standing)
+      ? completedFrom(present, standing, file)
+      : { members: present, origins: new Map(), issues: [] };
+  const added = missingPeople(own.members, people);
+  if (own.members === present && added.length === 0) return asPosted;
+  const stated = Array.isArray(own.members.people) ? own.members.people : [];
+  const origin: Origin = { from: 'part', members: new Map([...own.origins, ['people', ofPeople(stated, added)]]) };
+  return {
+    whole: added.length === 0 ? own.members : { ...own.members, people: [...stated, ...added] },
+    issues: own.issues,
+    pathAsPosted: (path) => pathAsPosted(posted, statedPath(origin, path)),
+  };
+}
+
+function missingPeople(record: Readonly<Record<string, unknown>>, known: readonly KnownPerson[]): KnownPerson[] {
+  if (known.length === 0) return [];
+  const stated = Array.isArray(record.people) ? record.people.map(entryName) : [];
+  const wanted = new Set(peopleIn(VisitRecord, record));
+  return known.filter(({ id }) => wanted.has(id) && !stated.includes(id));
+}
+
+/** Origin of the list of people: those of the workshop follow those of the record. */
+const ofPeople = (stated: readonly unknown[], added: readonly unknown[]): Origin => ({
+  from: 'list',
+  entries: [
+    ...stated.map((_, at) => ({ at, origin: STATED })),
+    ...added.map(() => ({ at: undefined, origin: INHERITED })),
+  ],
+});
+
+interface FromFile {
+  members: Readonly<Record<string, unknown>>;
+  origins: Map<string, Origin>;
+  issues: RecordIssue[];
+}
+
+function completedFrom(
+  record: Readonly<Record<string, unknown>>,
+  standing: Readonly<Record<string, unknown>>,
+  file: StandingFile,
+): FromFile {
+  const { sections, issues } = sectionsWithout(file, standing.without);
+  if (record.units !== undefined && !sameUnits(record.units, sections.units)) issues.push(unitsDiffer(file));
+  const parts = new Map<string, Completed>([['units', { value: sections.units, origin: INHERITED }]]);
+  const kept: Record<string, unknown> = { open: file.open, readings: file.readings };
+  for (const section of NEEDED_SECTIONS) parts.set(section, completed(record[section], sections[section]));
+  for (const section of WHOLE_SECTIONS)
+    if (record[section] === undefined) kept[section] = sections[section];
+    else parts.set(section, completed(record[section], sections[section]));
+  for (const [section, list] of Object.entries(ENTRY_SECTIONS)) {
+    const entries = entriesStated(record[section], sections[section as keyof typeof ENTRY_SECTIONS], list);
+    if (entries.stated) parts.set(section, entries.stated);
+    kept[section] = entries.kept;
+  }
+  const whole = [...parts].filter(([, { value }]) => value !== undefined);
+  const { kept: _, ...reference } = standing;
+  const members = {
+    ...record,
+    ...Object.fromEntries(whole.map(([section, { value }]) => [section, value])),
+    standing: { ...reference, kept: JSON.parse(JSON.stringify(kept)) },
+  };
+  return { members, origins: new Map(whole.map(([section, { origin }]) => [section, origin])), issues };
+}
+
+/** Completes the entries that a section states; all others are kept. */
+function entriesStated(stated: unknown, standing: unknown, list: string): { stated?: Completed; kept: unknown } {
+  if (!isObject(standing) || !Array.isArray(standing[list])) return { kept: undefined, ...(stated !== undefined && { stated: completed(stated, undefined) }) };
+  if (!isObject(stated)) return { kept: standing };
+  const names = Array.isArray(stated[list]) ? stated[list].map(entryName) : [];
+  const isStated = (entry: unknown): boolean => names.includes(entryName(entry));
+  const entries: unknown[] = standing[list];
+  return {
+    stated: completed(stated, { ...standing, [list]: entries.filter(isStated) }),
+    kept: { ...standing, [list]: entries.filter((entry) => !isStated(entry)) },
+  };
+}
+
+/** Returns the sections of a file without the parts and entries that the record takes out of it. */
+function sectionsWithout(
+  { pack, sections: all }: StandingFile,
+  taken: unknown,
+): { sections: StandingFile['sections']; issues: RecordIssue[] } {
+  const issues: RecordIssue[] = [];
+  let sections: unknown = all;
+  for (const [index, at] of (Array.isArray(taken) ? taken : []).entries()) {
+    const less = typeof at === 'string' ? without(sections, stepsOf(at)) : undefined;
+    if (less) sections = less.value;
+    else issues.push(notThere(pack, at, index));
+  }
+  return { sections: sections as StandingFile['sections'], issues };
+}
+
+const sameUnits = (stated: unknown, standing: unknown): boolean =>
+  isObject(stated) &&
+  isObject(standing) &&
+  [...new Set([...Object.keys(stated), ...Object.keys(standing)])].every((key) => stated[key] === standing[key]);
+
+const issue = (code: RecordIssue['code'], at: string, sentence: string, remedy: string): RecordIssue => ({
+  code,
+  severity: 'blocks',
+  pointer: at,
+  sentence: `Cannot read the record: ${sentence}`,
+  remedy,
+});
+
+const fileUnknown = ({ pack }: Readonly<Record<string, unknown>>): RecordIssue =>
+  issue(
+    'STANDING_FILE_UNKNOWN',
+    '/standing',
+    `the standing file of ${String(pack)} with this digest is not known here`,
+    'Take pack and sha256 from the next record of the aircraft, or state the whole record',
+  );
+
+const unitsDiffer = ({ pack }: StandingFile): RecordIssue =>
+  issue(
+    'STANDING_UNITS_DIFFER',
+    '/units',
+    `units must be those of the standing file of ${pack}`,
+    'Leave units out and use those of the standing file, or state the whole record',
+  );
+
+const notThere = (pack: string, at: unknown, index: number): RecordIssue =>
+  issue(
+    'STANDING_ENTRY_UNKNOWN',
+    pointer('standing', 'without', index),
+    `the standing file of ${pack} has no ${String(at)}`,
+    'Name a part by its members and the identifiers of entries, as /aircraft/stations/rear-locker',
+  );

@@ -1,0 +1,28 @@
+// A section that the record leaves out is kept as it was, unread: what nobody touched is not checked, printed or signed
+// again. A section that it states is completed from the file; `lives`, `bulletins` and `meters` only in the
+// entries that it states, because each of their entries is valid alone.
+
+/** Sections that every visit needs. */
+export const NEEDED_SECTIONS = ['workshop', 'aircraft', 'baseline'] as const;
+/** Sections of one system, calculated as a whole. */
+export const WHOLE_SECTIONS = ['wiring', 'electrical', 'antennas', 'surveillance'] as const;
+/** Sections whose entries are independent, with the list of the entries. */
+export const ENTRY_SECTIONS = { lives: 'items', bulletins: 'items', meters: 'readings' } as const;
+
+export type StandingSection =
+  | 'units'
+  | (typeof NEEDED_SECTIONS)[number]
+  | (typeof WHOLE_SECTIONS)[number]
+  | keyof typeof ENTRY_SECTIONS;
+
+/** What is valid of an aircraft after a pack: sections of a record in the present version, in its units, as plain JSON. */
+export interface StandingFile {
+  pack: string;
+  /** SHA-256 of the sealed record from which it follows. */
+  sha256: string;
+  sections: Readonly<Partial<Record<StandingSection, unknown>>>;
+  /** Items that are open after the pack, with their names for the life of the aircraft. */
+  open: readonly object[];
+  /** Last meter readings of the aircraft. */
+  readings: object;
+}

@@ -1,0 +1,151 @@
+import * as z from 'zod';
+import type { Past } from '../../../core/core.ts';
+import { SHA256 } from '../../../core/patterns.ts';
+import { CLASSES } from '../../../core/record/class.ts';
+import { differences, standingChanges } from '../../../core/record/standing-changes.ts';
+import type { StandingFile } from '../../../core/record/standing-file.ts';
+import { states, takenOver } from '../../../core/record/take-over.ts';
+import type { KeptPack } from '../../archive/ledger/ledger-calls.ts';
+import { json, orNotFound, orUnavailable } from '../answer.ts';
+import { entityTag, expectedOf } from '../conditions.ts';
+import { requireNotLost } from '../known-aircraft.ts';
+import { openBefore } from '../open-before.ts';
+import { ledgerOf, registrationOf, visitOf } from '../params.ts';
+import { HttpProblem } from '../problem.ts';
+import { defect, requestBody } from '../request-body.ts';
+import type { Call, Operation } from '../route.ts';
+import { KeptAnswer, NextAnswer, StandingState } from '../schemas.ts';
+import { namedFile, standingFile, standingIn } from '../standing.ts';
+import { conditionRequired, keep, moved } from './keep-visit.ts';
+
+const Class = z.enum(CLASSES).optional();
+
+export const getNext: Operation = {
+  id: 'getNext',
+  summary: 'The beginning of the next record of an aircraft, with all that is valid of it',
+  description:
+    'The record names the standing file after the newest release instead of repeating it: add what the visit did. An aircraft without a release begins with a blank of its class. Nothing here is stored: it follows from the sealed records.',
+  query: { class: `Class of an aircraft without a release: ${CLASSES.join(', ')}` },
+  answers: { 200: { description: 'The beginning', content: { 'application/json': NextAnswer } } },
+  async handle(call) {
+    const name = ledgerOf(call);
+    const parsed = Class.safeParse(call.url.searchParams.get('class') ?? undefined);
+    if (!parsed.success) throw new HttpProblem('malformed-request', `class must be one of ${CLASSES.join(', ')}`);
+    const packs = orUnavailable(await call.world.archive.ledger(name, (ledger) => ledger.newestIssues()));
+    if (packs.length === 0) await requireNotLost(call, name);
+    const pack = packs.findLast(({ withdrawal }) => withdrawal === null);
+    if (!pack) {
+      const first = call.pipeline.firstRecord(name.registration, parsed.data);
+      return json({ pack: null, ...first, sections: {}, open: [] } satisfies NextAnswer);
+    }
+    const past = await openBefore(call, name, packs);
+    const file = orNotFound((await standingFile(call, { name, pack }, past)) ?? null, 'standing file after this pack');
+    const open = call.pipeline.timeLeft(past.open, past.readings, call.world.now().toISOString());
+    const { record, lacks } = call.pipeline.nextRecord(file);
+    return json({ pack: file.pack, record, lacks, sections: file.sections, open } satisfies NextAnswer);
+  },
+};
+
+interface Files {
+  named: StandingFile | undefined;
+  newest: StandingFile | undefined;
+}
+
+/** Returns the file that a kept record names, and the one after the newest release before its visit. */
+async function filesOf(call: Call, record: unknown): Promise<Files> {
+  const name = ledgerOf(call);
+  const reference = orNotFound(standingIn(record) ?? null, 'standing file that the record of this visit names');
+  const { before } = orUnavailable(
+    await call.world.archive.ledger(name, (ledger) => ledger.packsAround(visitOf(call))),
+  );
+  const other = await namedFile(call, reference);
+  const last = before.findLast(({ withdrawal }) => withdrawal === null);
+  if (!last) return { named: other?.file, newest: other?.newer ?? other?.file };
+  return { named: other?.file, newest: await fileAfter(call, last, await openBefore(call, name, before)) };
+}
+
+const fileAfter = (call: Call, pack: KeptPack, past: Past): Promise<StandingFile | undefined> =>
+  standingFile(call, { name: ledgerOf(call), pack }, past);
+
+async function keptRecord(call: Call): Promise<{ record: unknown; recordSha256: string }> {
+  const visit = visitOf(call);
+  const answer = orUnavailable(await call.world.archive.ledger(ledgerOf(call), (ledger) => ledger.visit(visit)));
+  const { record, recordSha256 } = orNotFound(answer, 'such visit of this aircraft');
+  return { record: JSON.parse(record), recordSha256 };
+}
+
+export const getVisitStanding: Operation = {
+  id: 'getVisitStanding',
+  summary: 'The standing file of a visit, and what a newer release changed in it',
+  description:
+    'The record of the visit never moves to a newer file by itself. The ETag is that of the visit: name it in If-Match to take the newer file over.',
+  answers: {
+    200: { description: 'Named and newest file', content: { 'application/json': StandingState }, headers: ['ETag'] },
+  },
+  async handle(call) {
+    const { record, recordSha256 } = await keptRecord(call);
+    const { named, newest } = await filesOf(call, record);
+    const changes = named && newest && named !== newest ? standingChanges(named, newest) : [];
+    const body: StandingState = {
+      named: standingIn(record) ?? null,
+      newest: newest ? { pack: newest.pack, sha256: newest.sha256 } : null,
+      isNewest: named !== undefined && newest !== undefined && named.sha256 === newest.sha256,
+      changes: changes.map((change) => ({ ...change, isStated: states(record, change.part) })),
+      open: differences(openIn(named), openIn(newest), []),
+    };
+    return json(body, 200, { ETag: entityTag(recordSha256), 'Cache-Control': 'private, no-store' });
+  },
+};
+
+/** Returns the open items of a file by their names. */
+const openIn = (file: StandingFile | undefined): object =>
+  Object.fromEntries((file?.open ?? []).map((item) => [(item as { item?: string }).item ?? '', item]));
+
+const TakeOver = z.strictObject({
+  pack: z.string().meta({ description: 'Newest pack, as read', examples: ['Q-SLM-P2-1'] }),
+  sha256: z.string().regex(SHA256).meta({ description: 'Digest of its sealed record, as read' }),
+  take: z
+    .array(z.string().max(300))
+    .max(1000)
+    .meta({ description: 'Parts that the record states itself, and for which it now takes the value of the file' }),
+});
+
+export const takeOverStanding: Operation = {
+  id: 'takeOverStanding',
+  summary: 'Build the record of a visit on the newest standing file',
+  description:
+    'Parts that the record does not state follow the newer file. Parts that it states keep their value, except those in `take`.',
+  headers: { 'If-Match': 'ETag of the visit as you read it' },
+  body: { type: 'application/json', description: 'The file to take over', schema: TakeOver },
+  answers: { 200: { description: 'Taken over', content: { 'application/json': KeptAnswer }, headers: ['ETag'] } },
+  problems: [
+    'malformed-json',
+    'conflict',
+    'precondition-failed',
+    'precondition-required',
+    'body-too-large',
+    'unsupported-media-type',
+    'request-not-valid',
+    'record-not-valid',
+  ],
+  async handle(call) {
+    const expected = expectedOf(call.request);
+    if (expected.kind === 'unstated' || expected.kind === 'absent') throw conditionRequired();
+    const { pack, sha256, take } = await requestBody(call.request, TakeOver);
+    const { record, recordSha256 } = await keptRecord(call);
+    if (expected.kind === 'one-of' && !expected.recordSha256.includes(recordSha256)) throw moved();
+    const { newest } = await filesOf(call, record);
+    if (newest?.pack !== pack || newest.sha256 !== sha256)
+      throw new HttpProblem('conflict', `The newest release of ${registrationOf(call)} is ${newest?.pack ?? 'none'}: read what changed again`);
+    const { record: next, notStated } = takenOver(record, newest, take);
+    if (notStated.length > 0) throw notValid(take, notStated);
+    return keep(call, next, JSON.stringify(next), { kind: 'one-of', recordSha256: [recordSha256] });
+  },
+};
+
+function notValid(take: readonly string[], notStated: readonly string[]): HttpProblem {
+  const findings = notStated.map((part) =>
+    defect('REQUEST_VALUE_WRONG', `/take/${take.indexOf(part)}`, `The record does not state ${part}`),
+  );
+  return new HttpProblem('request-not-valid', `${findings.length} defects`, { findings });
+}

@@ -1,0 +1,95 @@
+import type { ArchiveFacts, Past } from '../../core/core.ts';
+import { PACK_NAME } from '../../core/patterns.ts';
+import { isObject } from '../../core/record/is-object.ts';
+import type { StandingFile } from '../../core/record/standing-file.ts';
+import { dateOf } from '../../core/units/calendar.ts';
+import type { LedgerName } from '../archive/archive.ts';
+import type { KeptPack } from '../archive/ledger/ledger-calls.ts';
+import { orUnavailable } from './answer.ts';
+import { openBefore } from './open-before.ts';
+import type { OwnedPack } from './owned-pack.ts';
+import type { Call } from './route.ts';
+import { sealedRecord } from './sealed-record.ts';
+
+// Nothing of a standing file is stored: it follows from the sealed records each time. So a restored ledger has nothing
+// to believe.
+
+/** Reference of a record to a standing file. */
+interface StandingReference {
+  pack: string;
+  sha256: string;
+}
+
+/** Returns the reference in a record of any shape; undefined if it has none. */
+export function standingIn(value: unknown): StandingReference | undefined {
+  const standing = isObject(value) ? value.standing : undefined;
+  if (!isObject(standing)) return undefined;
+  const { pack, sha256 } = standing;
+  return typeof pack === 'string' && typeof sha256 === 'string' ? { pack: pack.toUpperCase(), sha256 } : undefined;
+}
+
+/**
+ * Returns the standing file after a pack.
+ *
+ * @param past open items and readings after the pack
+ * @returns undefined if its record no longer fits the schema
+ */
+export async function standingFile(call: Call, owned: OwnedPack, past: Past): Promise<StandingFile | undefined> {
+  const { recordSha256, summary } = owned.pack;
+  const assessed = await sealedRecord(call, owned, summary.issuedAt);
+  const sealed = { pack: summary.pack, sha256: recordSha256, date: dateOf(summary.issuedAt) };
+  return assessed && call.pipeline.standingAfter(assessed, sealed, past);
+}
+
+type StandingFacts = Pick<ArchiveFacts, 'standing' | 'newerStanding' | 'lastUnderOtherMarks'>;
+
+/**
+ * Returns what the assessment of a record needs of the standing file that it names.
+ *
+ * @param last newest pack of the aircraft before the visit, and what is open after it
+ */
+export async function standingFacts(
+  call: Call,
+  value: unknown,
+  last?: { owned: OwnedPack; past: Past },
+): Promise<StandingFacts> {
+  const named = standingIn(value);
+  if (!named) return {};
+  const isLast = last?.owned.pack.summary.pack === named.pack && last.owned.pack.recordSha256 === named.sha256;
+  const newest = last && (await standingFile(call, last.owned, last.past));
+  if (isLast) return newest ? { standing: newest } : {};
+  const other = await namedFile(call, named);
+  const newer = newest ?? other?.newer;
+  return {
+    ...(other?.file && { standing: other.file }),
+    ...(newer && { newerStanding: newer }),
+    ...(!last && other?.last && { lastUnderOtherMarks: other.last }),
+  };
+}
+
+interface NamedFile {
+  file: StandingFile | undefined;
+  /** Newest pack of the same ledger, and its file if it is another. */
+  last: ArchiveFacts['lastUnderOtherMarks'];
+  newer: StandingFile | undefined;
+}
+
+/** Returns the file that a record names; undefined if the workshop of the caller has no such pack with this digest. */
+export async function namedFile(call: Call, named: StandingReference): Promise<NamedFile | undefined> {
+  const registration = PACK_NAME.exec(named.pack)?.[1];
+  if (registration === undefined) return undefined;
+  const name: LedgerName = { workshop: call.caller.workshop, registration };
+  const pack = orUnavailable(await call.world.archive.ledger(name, (ledger) => ledger.pack(named.pack)));
+  if (pack?.recordSha256 !== named.sha256) return undefined;
+  const packs = orUnavailable(await call.world.archive.ledger(name, (ledger) => ledger.newestIssues()));
+  const before = packs.filter(({ summary }) => summary.number < pack.summary.number);
+  const file = await standingFile(call, { name, pack }, await openBefore(call, name, [...before, pack]));
+  const newest = packs.findLast(({ withdrawal }) => withdrawal === null);
+  if (!newest || newest.summary.pack === named.pack) return { file, last: referenceTo(newest), newer: undefined };
+  const newer = await standingFile(call, { name, pack: newest }, await openBefore(call, name, packs));
+  return { file, last: referenceTo(newest), newer };
+}
+
+function referenceTo(pack: KeptPack | undefined): ArchiveFacts['lastUnderOtherMarks'] {
+  return pack && { pack: pack.summary.pack, recordSha256: pack.recordSha256 };
+}
