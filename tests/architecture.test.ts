@@ -24,6 +24,7 @@ const FROM_OUTSIDE: Readonly<Record<string, readonly string[]>> = {
     'core/pack/owner-facts-schema.ts',
     'core/pack/summary.ts',
     'core/pipeline/results-schema.ts',
+    'core/pipeline/past.ts',
   ],
   'make-plural/pluralCategories': ['core/text/'],
   jose: ['core/seal/'],

@@ -1,7 +1,7 @@
 // Verify page: the seal of a file is checked here; only the digest of the file is sent.
 import { ifThere, SlipmarkProblem, slipmark } from '../../worker/client/client.ts';
 import { sha256 } from '../../worker/core/pack/digest.ts';
-import { claimedWorkshop } from '../../worker/core/seal/claimed-workshop.ts';
+import { claimedWorkshop } from '../../worker/core/seal/claimed.ts';
 import { type Verdict, verifyFile } from '../../worker/core/seal/verify.ts';
 import { onChosenFiles, onDroppedFiles } from './dropped-files.ts';
 import { element } from './element.ts';

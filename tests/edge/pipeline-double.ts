@@ -59,6 +59,8 @@ export const pipelineDouble: Pipeline = {
   carriedForward: () => undefined,
   standingAfter: (_, { pack, sha256 }, { open, readings }) => ({ pack, sha256, sections: {}, open, readings }),
   nextRecord: ({ pack, sha256: of }) => ({ record: { standing: { pack, sha256: of } }, lacks: [] }),
+  provedFile: async () => undefined,
+  proofInPack: () => undefined,
   firstRecord: (registration) => ({
     record: { aircraft: { registration } },
     lacks: [],

@@ -23,4 +23,5 @@ export { isOwnMarkup, picturesShown } from './pipeline/own-markup.ts';
 export type { Past } from './pipeline/past.ts';
 export type { AttachedFiles } from './pipeline/print-pack.ts';
 export { type Attestation, type PackPlace, type SealedPack, seal } from './pipeline/seal.ts';
+export { type ProvedFile, proofInPack, provedFile } from './pipeline/standing-proof.ts';
 export { cleanImage, INSPECTION, inspectAttachment } from './print/index.ts';

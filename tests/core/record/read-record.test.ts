@@ -70,7 +70,9 @@ describe('readRecord() names every place that does not fit, at once', () => {
     );
     const unknown = { code: 'unrecognized_keys', keys, path: [], message: '', input: {} } as const;
     const error = new z.ZodError([unknown as unknown as z.core.$ZodIssue, unknown as unknown as z.core.$ZodIssue]);
-    expect(recordIssues(error, { input: {}, posted: {}, pathAsPosted: (path) => path })).toHaveLength(LIMITS.recordIssues);
+    expect(recordIssues(error, { input: {}, posted: {}, pathAsPosted: (path) => path })).toHaveLength(
+      LIMITS.recordIssues,
+    );
     expect(looked).toBeLessThanOrEqual(LIMITS.recordIssues);
   });
 });

@@ -79,8 +79,9 @@ describe('a record of an older version', () => {
 
   test('is read as the same record', () => {
     const [old, present] = [readRecord(OLD), readRecord(PRESENT)];
-    expect(old.ok).toBe(true);
-    expect(old).toEqual(present);
+    if (!old.ok || !present.ok) throw new Error('Cannot compare: both records must fit the schema');
+    expect(old.visit).toEqual(present.visit);
+    expect(old.record).toEqual(present.record);
   });
 
   test('fits the schema that was published with it, and only that one', () => {

@@ -61,7 +61,16 @@ export const tyreChange = (standing: object) => ({
     landings: 2330,
   },
   findings: [
-    { id: 'F20', place: 'Left main wheel', text: 'Tyre worn to the cord', severity: 'airworthiness', disposition: 'rectified', action: 'Tyre replaced', closedBy: 'mila', closedAt: '2026-11-20T10:30:00+01:00' },
+    {
+      id: 'F20',
+      place: 'Left main wheel',
+      text: 'Tyre worn to the cord',
+      severity: 'airworthiness',
+      disposition: 'rectified',
+      action: 'Tyre replaced',
+      closedBy: 'mila',
+      closedAt: '2026-11-20T10:30:00+01:00',
+    },
   ],
   release: { by: 'jonas', statement: 'work-complete', scope: 'Tyre of the left main wheel replaced.' },
 });
@@ -84,8 +93,15 @@ describe('a small record', () => {
   beforeAll(async () => {
     service = await testService({ pipeline });
     service.clock.at = Date.parse('2026-11-05T13:20:00Z');
-    for (const { id, validUntil, authorisation, ...person } of FULL.people as { id: string; validUntil?: string; authorisation?: string }[])
-      await service.call(`/v1/people/${id}`, { method: 'PUT', body: { ...person, licence: authorisation ?? null, from: null, until: validUntil ?? null } });
+    for (const { id, validUntil, authorisation, ...person } of FULL.people as {
+      id: string;
+      validUntil?: string;
+      authorisation?: string;
+    }[])
+      await service.call(`/v1/people/${id}`, {
+        method: 'PUT',
+        body: { ...person, licence: authorisation ?? null, from: null, until: validUntil ?? null },
+      });
     await kept('annual', FULL);
     expect((await released('annual')).status).toBe(201);
     service.clock.at = Date.parse('2026-11-20T12:00:00Z');

@@ -81,6 +81,8 @@ export interface ArchiveFacts {
   newerStanding?: StandingFile;
   /** Newest pack under the marks of the named standing file, if this aircraft has none under its present marks. */
   lastUnderOtherMarks?: { pack: string; recordSha256: string };
+  /** Workshop and key that sealed the named standing file, if another workshop did; whether its key is known here. */
+  standingSealedBy?: { workshop: string; kid: string; isKnown: boolean };
   /** People table of the workshop, if it has one. */
   people?: readonly RegisteredPerson[];
 }

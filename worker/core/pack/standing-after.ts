@@ -100,9 +100,7 @@ function antennasAfter(antennas: NonNullable<VisitRecord['antennas']>, aboard: I
 }
 
 function surveillanceAfter({ devices }: NonNullable<VisitRecord['surveillance']>, aboard: Items): unknown {
-  const fitted = devices
-    .filter((device) => isAboard(aboard, device))
-    .map(({ readBack: _, ...device }) => device);
+  const fitted = devices.filter((device) => isAboard(aboard, device)).map(({ readBack: _, ...device }) => device);
   return fitted.length === 0 ? undefined : { devices: fitted };
 }
 

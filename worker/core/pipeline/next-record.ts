@@ -1,6 +1,6 @@
-import { readRecord } from '../record/read-record.ts';
 import type { AircraftClass } from '../record/class.ts';
 import { classDataOf } from '../record/classes/index.ts';
+import { readRecord } from '../record/read-record.ts';
 import type { StandingFile } from '../record/standing-file.ts';
 import { SCHEMA_VERSION } from '../record/upgrades.ts';
 
@@ -22,12 +22,9 @@ export type ClassHints = Pick<ReturnType<typeof classDataOf>, 'products' | 'axes
 
 /**
  * Returns the beginning of the first record of an aircraft, and what its class implies. Figures of a type are
- * never in it: they come from its papers.
+ * never in it: they come from its documents.
  */
-export function firstRecord(
-  registration: string,
-  of: AircraftClass = 'three-axis',
-): Beginning & { hints: ClassHints } {
+export function firstRecord(registration: string, of: AircraftClass = 'three-axis'): Beginning & { hints: ClassHints } {
   const { products, axes, requires } = classDataOf({ class: of });
   const record = {
     schemaVersion: SCHEMA_VERSION,

@@ -15,6 +15,20 @@ export interface Past {
 
 const Kept = z.object({ open: z.array(KeptItem.loose()), readings: KeptReadings.loose() });
 
+/** Returns the history that a record keeps of the standing file that it names. */
+export const keptPast = (standing: VisitRecord['standing']): Past | undefined =>
+  Kept.safeParse(standing?.kept).data as Past | undefined;
+
+const Facts = z.object({
+  open: z.object({ over: z.string(), items: z.array(KeptItem.loose()), readings: KeptReadings.loose() }),
+});
+
+/** Returns the history in the facts of a pack; undefined if they do not have it, as those of a correction. */
+export function openIn(facts: unknown): Past | undefined {
+  const open = Facts.safeParse(facts).data?.open;
+  return open && ({ open: open.items, readings: open.readings } as unknown as Past);
+}
+
 /**
  * Returns the history before a visit. If its record builds on a pack under other marks or of another workshop, what is
  * open in that standing file belongs to it: the packs of this aircraft do not contain it.
@@ -23,8 +37,9 @@ export function withOrigin(
   { open, readings }: Past,
   { standing, aircraft }: Pick<VisitRecord, 'standing' | 'aircraft'>,
 ): Past {
-  const isOfOtherMarks = PACK_NAME.exec(standing?.pack ?? '')?.[1] !== aircraft.registration.toUpperCase();
-  const kept = isOfOtherMarks ? (Kept.safeParse(standing?.kept).data as Past | undefined) : undefined;
+  const isFromElsewhere =
+    standing?.proof !== undefined || PACK_NAME.exec(standing?.pack ?? '')?.[1] !== aircraft.registration.toUpperCase();
+  const kept = isFromElsewhere ? keptPast(standing) : undefined;
   if (!kept) return { open, readings };
   const known = new Set(open.map(({ item }) => item));
   const brought = kept.open.filter(({ item }) => item !== undefined && !known.has(item));

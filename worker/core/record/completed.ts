@@ -18,10 +18,10 @@ export interface Completed {
 export const STATED: Origin = { from: 'stated' };
 export const INHERITED: Origin = { from: 'inherited' };
 
-/** Fields that name an entry of a list, in the order in which they are looked for. */
+/** Fields that name an entry of a list, in the order of search. */
 const NAMES = ['id', 'mark', 'pin', 'configuration'] as const;
 
-/** Returns the name of an entry of a list; undefined if it has none. */
+/** Returns the name of an entry of a list; undefined without one. */
 export function entryName(entry: unknown): string | undefined {
   if (!isObject(entry)) return undefined;
   const field = NAMES.find((name) => typeof entry[name] === 'string');
@@ -30,7 +30,7 @@ export function entryName(entry: unknown): string | undefined {
 
 /**
  * Completes a stated JSON value from a standing one: parts member by member, lists entry by entry by their names, in the
- * standing order. A list without names, or any other value, is taken as stated.
+ * standing order. A list without names, or any other value, is used as stated.
  *
  * @example completed({ id: 'L04', lastDone }, { id: 'L04', item, interval })  // item and interval are inherited
  */
@@ -97,7 +97,7 @@ function beforeFirstList(path: readonly PropertyKey[]): PropertyKey[] {
   return list < 0 ? [...path] : path.slice(0, list);
 }
 
-/** Returns a value without the part or entry at a path of member names and entry names; undefined if there is none. */
+/** Returns a value without the part or entry at a path of member names and entry names; undefined without one. */
 export function without(value: unknown, [step, ...rest]: readonly string[]): { value: unknown } | undefined {
   if (step === undefined) return undefined;
   if (Array.isArray(value)) {

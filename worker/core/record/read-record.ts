@@ -37,5 +37,5 @@ export function readRecord(input: unknown, known: Known = {}): ReadRecord {
   return { ok: true, record: parsed.data, visit: visitOf(parsed.data), whole, pointerAsPosted };
 }
 
-/** What a record without its standing file lacks is not an error of its own. */
+/** Without its standing file a record lacks fields that the file has. */
 const isOfStated = ({ code }: RecordIssue): boolean => code !== 'RECORD_FIELD_MISSING';

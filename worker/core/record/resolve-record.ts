@@ -1,4 +1,13 @@
-import { type Completed, completed, entryName, INHERITED, type Origin, STATED, statedPath, without } from './completed.ts';
+import {
+  type Completed,
+  completed,
+  entryName,
+  INHERITED,
+  type Origin,
+  STATED,
+  statedPath,
+  without,
+} from './completed.ts';
 import { isObject } from './is-object.ts';
 import { peopleIn } from './people-in.ts';
 import { pointer, stepsOf } from './pointer.ts';
@@ -38,7 +47,11 @@ export interface Resolved {
  * @param posted parsed JSON of any shape and version
  */
 export function resolveRecord(posted: unknown, { standing: file, people = [] }: Known): Resolved {
-  const asPosted = { whole: posted, issues: [], pathAsPosted: (path: readonly PropertyKey[]) => pathAsPosted(posted, path) };
+  const asPosted = {
+    whole: posted,
+    issues: [],
+    pathAsPosted: (path: readonly PropertyKey[]) => pathAsPosted(posted, path),
+  };
   if (!isObject(posted)) return asPosted;
   const present = upgrade(posted);
   if (!isObject(present)) return asPosted;
@@ -111,7 +124,8 @@ function completedFrom(
 
 /** Completes the entries that a section states; all others are kept. */
 function entriesStated(stated: unknown, standing: unknown, list: string): { stated?: Completed; kept: unknown } {
-  if (!isObject(standing) || !Array.isArray(standing[list])) return { kept: undefined, ...(stated !== undefined && { stated: completed(stated, undefined) }) };
+  if (!isObject(standing) || !Array.isArray(standing[list]))
+    return { kept: undefined, ...(stated !== undefined && { stated: completed(stated, undefined) }) };
   if (!isObject(stated)) return { kept: standing };
   const names = Array.isArray(stated[list]) ? stated[list].map(entryName) : [];
   const isStated = (entry: unknown): boolean => names.includes(entryName(entry));

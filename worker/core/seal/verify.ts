@@ -58,7 +58,8 @@ export const isKeySet = (value: unknown): value is JSONWebKeySet =>
 
 type Signed = { kind: 'signed'; claims: SealClaims; kid: string } | Exclude<Verdict, { claims: SealClaims }>;
 
-async function claimsOf(seal: string, keys: JSONWebKeySet): Promise<Signed> {
+/** Returns the claims in a seal signed by a key of the set. */
+export async function claimsOf(seal: string, keys: JSONWebKeySet): Promise<Signed> {
   if (!isCanonical(seal)) return { kind: 'seal-false' };
   try {
     const kid = kidOf(seal);
@@ -91,7 +92,8 @@ function isCanonical(seal: string): boolean {
   }
 }
 
-function kidOf(seal: string): string {
+/** Returns the thumbprint of the key that a seal names; empty if it names none. */
+export function kidOf(seal: string): string {
   return String(decodeProtectedHeader(seal).kid ?? '');
 }
 

@@ -25,6 +25,8 @@ export type Pipeline = Pick<
   | 'openAfterPack'
   | 'openDigest'
   | 'picturesShown'
+  | 'proofInPack'
+  | 'provedFile'
   | 'seal'
   | 'standingAfter'
   | 'tighterText'

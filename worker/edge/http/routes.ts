@@ -26,7 +26,7 @@ import { relistAircraft } from './resources/relisting.ts';
 import { bringBlob, restoreLedger } from './resources/restoration.ts';
 import { getSealKeys, rotateSealKey, takeOverSealKeys } from './resources/seal-keys.ts';
 import { getHealth, getReadiness, getVisitSchema } from './resources/service.ts';
-import { getNext, getVisitStanding, takeOverStanding } from './resources/standing.ts';
+import { getNext, getVisitStanding, openLinkNext, takeOverStanding } from './resources/standing.ts';
 import { verify } from './resources/verifications.ts';
 import { getAssessment, getDraftDocument, getDraftDocuments, getDraftPdf } from './resources/visit-pack.ts';
 import { getVisit, listVisits } from './resources/visits.ts';
@@ -100,6 +100,7 @@ export const ROUTES: readonly Route[] = [
   ['GET', '/p/{token}', 'public', openLink],
   ['GET', '/p/{token}/pack.pdf', 'public', openLinkPdf],
   ['GET', '/p/{token}/baseline.json', 'public', openLinkBaseline],
+  ['GET', '/p/{token}/next', 'public', openLinkNext],
   ['GET', '/p/{token}/documents/{document}', 'public', openLinkDocument],
   ['GET', '/p/{token}/documents/attachments/{sha256}', 'public', openLinkPicture],
 

@@ -196,7 +196,9 @@ export const NextAnswer = z
     lacks: z
       .array(z.object({ pointer: z.string(), remedy: z.string() }))
       .meta({ description: 'What it still needs to fit the schema' }),
-    sections: loose.meta({ description: 'Sections of the standing file, as in a record: the record need not repeat them' }),
+    sections: loose.meta({
+      description: 'Sections of the standing file, as in a record: the record need not repeat them',
+    }),
     open: z.array(OpenItem).meta({ description: 'Open items, the first due at the top' }),
     hints: loose.optional().meta({ description: 'What the class of the aircraft can have and needs' }),
   })

@@ -1,6 +1,7 @@
 import type { ArchiveFacts, Past } from '../../core/core.ts';
-import { PACK_NAME } from '../../core/patterns.ts';
+import { PACK_NAME, WORKSHOP } from '../../core/patterns.ts';
 import { isObject } from '../../core/record/is-object.ts';
+import { StandingProof } from '../../core/record/standing.ts';
 import type { StandingFile } from '../../core/record/standing-file.ts';
 import { dateOf } from '../../core/units/calendar.ts';
 import type { LedgerName } from '../archive/archive.ts';
@@ -41,7 +42,7 @@ export async function standingFile(call: Call, owned: OwnedPack, past: Past): Pr
   return assessed && call.pipeline.standingAfter(assessed, sealed, past);
 }
 
-type StandingFacts = Pick<ArchiveFacts, 'standing' | 'newerStanding' | 'lastUnderOtherMarks'>;
+type StandingFacts = Pick<ArchiveFacts, 'standing' | 'newerStanding' | 'lastUnderOtherMarks' | 'standingSealedBy'>;
 
 /**
  * Returns what the assessment of a record needs of the standing file that it names.
@@ -59,12 +60,27 @@ export async function standingFacts(
   const newest = last && (await standingFile(call, last.owned, last.past));
   if (isLast) return newest ? { standing: newest } : {};
   const other = await namedFile(call, named);
-  const newer = newest ?? other?.newer;
+  if (!other) return { ...(await broughtFile(call, value, named)), ...(newest && { newerStanding: newest }) };
+  const newer = newest ?? other.newer;
   return {
-    ...(other?.file && { standing: other.file }),
+    ...(other.file && { standing: other.file }),
     ...(newer && { newerStanding: newer }),
-    ...(!last && other?.last && { lastUnderOtherMarks: other.last }),
+    ...(!last && other.last && { lastUnderOtherMarks: other.last }),
   };
+}
+
+/** Returns the file that a record names of another workshop, if its proof holds. */
+async function broughtFile(call: Call, value: unknown, named: StandingReference): Promise<StandingFacts> {
+  const stated = isObject(value) && isObject(value.standing) ? value.standing.proof : undefined;
+  const proof = StandingProof.safeParse(stated).data;
+  const proved = proof && (await call.pipeline.provedFile(named, proof));
+  if (!proved) return {};
+  const { workshop, kid } = proved.sealedBy;
+  const keys = WORKSHOP.test(workshop)
+    ? orUnavailable(await call.world.archive.workshop(workshop, (calls) => calls.sealKeys()))
+    : null;
+  const isKnown = keys?.some((key) => key.kid === kid) ?? false;
+  return { standing: proved.file, standingSealedBy: { workshop, kid, isKnown } };
 }
 
 interface NamedFile {

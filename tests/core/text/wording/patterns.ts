@@ -2,7 +2,7 @@
 export const PATTERNS: readonly (readonly [name: string, pattern: RegExp, instead: string])[] = [
   ['is none', /\b(?:is|are|was|were) none\b/gi, 'is not valid; no X'],
   ['is no X', /\b(?:is|are) no [a-z]+/gi, 'is not a'],
-  ['stands', /\b(?:stands?|standing|stood)\b(?! wave|-data)/gi, 'is; is current; status'],
+  ['stands', /\b(?:stands?|stood)\b(?!-data)/gi, 'is; is current; status'],
   [
     'holds',
     /\b(?:holds?|held) (?:to|against|until|true)\b|\bno longer holds?\b|\bstill holds?\b/gi,

@@ -10,7 +10,8 @@ export const assessRecord: Operation = {
   id: 'assessRecord',
   summary: 'Compute and check a record without keeping it',
   isRepeatable: true,
-  description: 'Earlier packs of the aircraft are not consulted, except for the standing file that the record names; for that, assess a kept visit.',
+  description:
+    'Earlier packs of the aircraft are not consulted, except for the standing file that the record names; for that, assess a kept visit.',
   body: { type: 'application/json', description: 'A visit record', schema: 'VisitRecord' },
   answers: { 200: { description: 'Results and findings', content: { 'application/json': AssessmentAnswer } } },
   problems: ['malformed-json', 'body-too-large', 'unsupported-media-type', 'record-not-valid'],

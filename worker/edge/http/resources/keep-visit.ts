@@ -117,7 +117,8 @@ function requireRegistration({ record }: Assessed, registration: string): void {
   throw new HttpProblem('record-not-valid', 'There is one defect; nothing was kept', { findings: [finding] });
 }
 
-export const moved = () => new HttpProblem('precondition-failed', 'The visit has changed since it was read: read it again');
+export const moved = () =>
+  new HttpProblem('precondition-failed', 'The visit has changed since it was read: read it again');
 
 export const conditionRequired = () =>
   new HttpProblem('precondition-required', 'If-Match must have the ETag of the visit that you read');

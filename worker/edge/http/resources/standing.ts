@@ -2,19 +2,25 @@ import * as z from 'zod';
 import type { Past } from '../../../core/core.ts';
 import { SHA256 } from '../../../core/patterns.ts';
 import { CLASSES } from '../../../core/record/class.ts';
+import type { StandingProof } from '../../../core/record/standing.ts';
 import { differences, standingChanges } from '../../../core/record/standing-changes.ts';
 import type { StandingFile } from '../../../core/record/standing-file.ts';
 import { states, takenOver } from '../../../core/record/take-over.ts';
+import { keySet } from '../../../core/seal/key.ts';
+import { kidOf } from '../../../core/seal/verify.ts';
 import type { KeptPack } from '../../archive/ledger/ledger-calls.ts';
 import { json, orNotFound, orUnavailable } from '../answer.ts';
 import { entityTag, expectedOf } from '../conditions.ts';
 import { requireNotLost } from '../known-aircraft.ts';
 import { openBefore } from '../open-before.ts';
+import { missing, openedLink } from '../opened-link.ts';
+import type { OwnedPack } from '../owned-pack.ts';
 import { ledgerOf, registrationOf, visitOf } from '../params.ts';
 import { HttpProblem } from '../problem.ts';
 import { defect, requestBody } from '../request-body.ts';
 import type { Call, Operation } from '../route.ts';
 import { KeptAnswer, NextAnswer, StandingState } from '../schemas.ts';
+import { sealedFile } from '../sealed-file.ts';
 import { namedFile, standingFile, standingIn } from '../standing.ts';
 import { conditionRequired, keep, moved } from './keep-visit.ts';
 
@@ -45,6 +51,52 @@ export const getNext: Operation = {
     return json({ pack: file.pack, record, lacks, sections: file.sections, open } satisfies NextAnswer);
   },
 };
+
+export const openLinkNext: Operation = {
+  id: 'openLinkNext',
+  summary: 'The beginning of the next record from a link: for the workshop that the aircraft moves to',
+  description:
+    'The record names the standing file after this pack and contains the sealed files that prove it. People and letterhead of the workshop that sealed it are not in it.',
+  answers: {
+    200: { description: 'The beginning', content: { 'application/json': NextAnswer } },
+    404: { description: 'The link is unknown, has expired or was revoked', content: { 'text/html': 'text' } },
+  },
+  problems: ['conflict'],
+  async handle(call) {
+    const opened = await openedLink(call, 'document');
+    if (!opened) return missing(call);
+    const { summary, withdrawal } = opened.pack;
+    if (withdrawal) throw new HttpProblem('conflict', `${summary.pack} was withdrawn: nothing builds on it`);
+    const reference = { pack: summary.pack, sha256: opened.pack.recordSha256 };
+    const proof = await proofOf(call, opened);
+    const proved = proof && (await call.pipeline.provedFile(reference, proof));
+    const { file } = orNotFound(proved ?? null, 'standing file after this pack');
+    const { workshop: _, ...sections } = file.sections;
+    const { record, lacks } = call.pipeline.nextRecord({ ...file, sections });
+    const readings = file.readings as Past['readings'];
+    const open = call.pipeline.timeLeft(file.open as Past['open'], readings, call.world.now().toISOString());
+    const standing = { ...reference, proof };
+    return json({ pack: file.pack, record: { ...record, standing }, lacks, sections, open } satisfies NextAnswer);
+  },
+};
+
+/** Returns the sealed files of a pack that prove its standing file. */
+async function proofOf(call: Call, owned: OwnedPack): Promise<StandingProof | undefined> {
+  const { pdfSha256, recordSha256, manifestSha256, factsSha256, isRestored } = owned.pack;
+  const text = async (file: string) => new TextDecoder().decode(await sealedFile(call, owned, file));
+  const inPack = call.pipeline.proofInPack(await sealedFile(call, owned, pdfSha256));
+  const keys = orUnavailable(await call.world.archive.workshop(owned.name.workshop, (calls) => calls.sealKeys()));
+  const kid = inPack && kidOf(inPack.seal);
+  const key = keySet(keys ?? []).keys.find((each) => each.kid === kid);
+  if (!inPack || key?.x === undefined) return undefined;
+  const facts = factsSha256 === null || isRestored ? undefined : await text(factsSha256);
+  return {
+    seal: inPack.seal,
+    keyX: key.x,
+    record: await text(recordSha256),
+    ...(facts !== undefined && { manifest: await text(manifestSha256), facts }),
+  };
+}
 
 interface Files {
   named: StandingFile | undefined;
@@ -78,7 +130,7 @@ export const getVisitStanding: Operation = {
   id: 'getVisitStanding',
   summary: 'The standing file of a visit, and what a newer release changed in it',
   description:
-    'The record of the visit never moves to a newer file by itself. The ETag is that of the visit: name it in If-Match to take the newer file over.',
+    'The record of the visit moves to a newer file only when that is taken over. The ETag is that of the visit: name it in If-Match to take the newer file over.',
   answers: {
     200: { description: 'Named and newest file', content: { 'application/json': StandingState }, headers: ['ETag'] },
   },
@@ -136,7 +188,10 @@ export const takeOverStanding: Operation = {
     if (expected.kind === 'one-of' && !expected.recordSha256.includes(recordSha256)) throw moved();
     const { newest } = await filesOf(call, record);
     if (newest?.pack !== pack || newest.sha256 !== sha256)
-      throw new HttpProblem('conflict', `The newest release of ${registrationOf(call)} is ${newest?.pack ?? 'none'}: read what changed again`);
+      throw new HttpProblem(
+        'conflict',
+        `The newest release of ${registrationOf(call)} is ${newest?.pack ?? 'none'}: read what changed again`,
+      );
     const { record: next, notStated } = takenOver(record, newest, take);
     if (notStated.length > 0) throw notValid(take, notStated);
     return keep(call, next, JSON.stringify(next), { kind: 'one-of', recordSha256: [recordSha256] });

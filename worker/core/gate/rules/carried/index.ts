@@ -12,6 +12,7 @@ import { openItemUnanswered } from './open-item-unanswered.ts';
 import { openItemUncounted } from './open-item-uncounted.ts';
 import { packWithdrawnUnreplaced } from './pack-withdrawn-unreplaced.ts';
 import { standingFileMoved } from './standing-file-moved.ts';
+import { standingKeyUnknown } from './standing-key-unknown.ts';
 import { watchedItemUnanswered } from './watched-item-unanswered.ts';
 
 /** Open items of earlier packs, and their answers. */
@@ -28,6 +29,7 @@ export const CARRIED_RULES: readonly Rule[] = [
   bindingLimitExtended,
   carriedUnmatched,
   standingFileMoved,
+  standingKeyUnknown,
   packWithdrawnUnreplaced,
   laterPackStands,
 ];

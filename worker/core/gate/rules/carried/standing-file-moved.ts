@@ -7,7 +7,7 @@ import { PRACTICE, type Rule } from '../../rule.ts';
 export const standingFileMoved: Rule = {
   code: 'STANDING_FILE_MOVED',
   severity: 'blocks',
-  meaning: 'The record builds on a pack that is no longer the newest release of the aircraft',
+  meaning: 'The record builds on a pack other than the newest release of the aircraft',
   remedy: m.standingFileMoved_remedy,
   source: PRACTICE,
   check: ({ visit, facts }) => {
