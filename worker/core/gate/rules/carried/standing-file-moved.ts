@@ -18,9 +18,11 @@ export const standingFileMoved: Rule = {
     const newest = facts.lastPack ?? facts.lastUnderOtherMarks;
     const path = ['standing', 'pack'];
     if (!newest) {
-      const isOfTheseMarks = PACK_NAME.exec(named.pack)?.[1] === visit.aircraft.registration.toUpperCase();
+      // The first pack here builds on one under other marks, or of another workshop.
+      const isFirst =
+        facts.standingSealedBy || PACK_NAME.exec(named.pack)?.[1] !== visit.aircraft.registration.toUpperCase();
       const sentence = said(m.standingFileMoved_withdrawn, { named: named.pack });
-      return isOfTheseMarks ? { path, sentence, data: { named: named.pack } } : undefined;
+      return isFirst ? undefined : { path, sentence, data: { named: named.pack } };
     }
     if (named.pack === newest.pack && named.sha256 === newest.recordSha256) return undefined;
     const changes = standing && newerStanding ? standingChanges(standing, newerStanding) : [];

@@ -10,10 +10,12 @@ export const baselineInFuture: Rule = {
   meaning: 'The baseline is dated after the aircraft arrived',
   remedy: m.baselineInFuture_remedy,
   source: PRACTICE,
-  check: ({ visit }) => {
+  check: ({ visit, at }) => {
     const { baseline } = visit;
     const arrived = dateOf(visit.visit.arrivedAt);
-    if (!baseline || baseline.date <= arrived) return undefined;
+    // Another pack may be released while this visit is open: the record then builds on that one.
+    const isOfStandingFile = baseline?.reference === visit.standing?.pack;
+    if (!baseline || baseline.date <= (isOfStandingFile ? dateOf(at) : arrived)) return undefined;
     return {
       path: ['baseline', 'date'],
       sentence: said(m.baselineInFuture_baselineDatedAfterArrival, {

@@ -12,6 +12,8 @@ export const baselineNotLastPack: Rule = {
     const { lastPack } = facts;
     const { baseline } = visit;
     if (!lastPack || !baseline || baseline.reference === lastPack.pack) return undefined;
+    // The baseline of a standing file follows from it: STANDING_FILE_MOVED reports both.
+    if (baseline.reference === visit.standing?.pack) return undefined;
     return {
       path: ['baseline', 'reference'],
       sentence: said(m.baselineNotLastPack_lastPackSealedAircraft, {
