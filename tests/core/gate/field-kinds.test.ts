@@ -150,7 +150,7 @@ describe('a second entry of the same name is found', () => {
 
 describe('a time', () => {
   const times = ofKind('timestamp');
-  expect(times).toHaveLength(29);
+  expect(times).toHaveLength(30);
 
   describe('in the future is found', () => {
     test.each(times.filter(({ means }) => means.future === undefined))('$name', (field) =>

@@ -1,4 +1,4 @@
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
@@ -103,6 +103,26 @@ describe('slipmark post', () => {
     expect(stdout).toContain('Released: Q-WGT-P1-1');
     const link = /link \(shown once\): (\S+)/.exec(stdout)?.[1] ?? '';
     expect(await (await fetch(link)).text()).toContain('Q-WGT');
+  });
+
+  test('keeps a small record that names the standing file; assess and pack read it with the response of …/next', async () => {
+    const { people, visit, release } = record;
+    const next = (await client.getNext({ registration: 'Q-WGT' })).body;
+    writeFileSync(join(folder, 'next.json'), JSON.stringify(next));
+    const small = join(folder, 'small.json');
+    writeFileSync(small, JSON.stringify({ ...next.record, people, visit, release }));
+    const alone = await runCommand(['assess', small]);
+    expect(alone).toMatchObject({ code: 2, stdout: expect.stringContaining('STANDING_FILE_UNKNOWN') });
+    const assessed = await runCommand(['assess', small, '--next', join(folder, 'next.json'), '--json']);
+    expect(JSON.parse(assessed.stdout).results.schedule).toMatchObject({ basis: 'computed' });
+    const out = join(folder, 'small');
+    await runCommand(['pack', small, '--next', join(folder, 'next.json'), '--out', out]);
+    expect(JSON.parse(readFileSync(join(out, 'Q-WGT-record.json'), 'utf8')).aircraft).toEqual(record.aircraft);
+    const args = ['--origin', service.origin, '--visit', 'small', '--json'];
+    const { stdout } = await runCommand(['post', small, ...args], { key });
+    expect(JSON.parse(stdout)).toMatchObject({ visit: 'small', version: 1 });
+    const wrong = await runCommand(['assess', small, '--next', small]);
+    expect(wrong).toMatchObject({ code: 2, stderr: expect.stringContaining('must be a response of GET') });
   });
 
   test('answers 1 to a key that may not, and 3 where nobody answers', async () => {

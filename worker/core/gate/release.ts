@@ -23,6 +23,8 @@ export interface ReleasedVisit extends Assessment {
   release: Release;
   releasedBy: Person;
   statement: Statement;
+  /** Further statements, each with the work that it covers. */
+  further: readonly { statement: Statement; scope: string }[];
   releasedAt: string;
 }
 
@@ -43,8 +45,15 @@ export function releaseVisit(assessment: Assessment, { by, knowsOfNoHazard, at }
     ...assessment.findings.filter((finding) => !isSettled(finding)),
     ...own.map((finding) => wordedFinding(finding, fmt)),
   ];
+  const further: ReleasedVisit['further'] = (release?.further ?? []).flatMap(({ statement: named, scope }) => {
+    const found = regime.statements.find(({ id }) => id === named);
+    return found ? [{ statement: found, scope }] : [];
+  });
   if (open.length > 0 || !release || !releasedBy || !statement) return { ok: false, findings: open };
-  return { ok: true, released: { ...assessment, release, releasedBy, statement, releasedAt: at } as ReleasedVisit };
+  return {
+    ok: true,
+    released: { ...assessment, release, releasedBy, statement, further, releasedAt: at } as ReleasedVisit,
+  };
 }
 
 function otherPerson(by: string, expected: string): Finding<Said> {

@@ -25,6 +25,8 @@ export interface Manifest {
     authorisation: string | null;
     statement: string;
     text: string;
+    /** Further statements of the same release; left out without any. */
+    further?: { statement: string; text: string; scope: string }[];
     at: string;
     /** Digest of the assessment that the person read. */
     read: string;
@@ -72,7 +74,7 @@ export function manifestOf(
     sealedBy: Manifest['sealedBy'];
   },
 ): Manifest {
-  const { visit, regime, releasedBy, statement, releasedAt } = released;
+  const { visit, regime, releasedBy, statement, further, releasedAt } = released;
   return {
     format: MANIFEST_FORMAT,
     pack: identity.pack,
@@ -88,6 +90,9 @@ export function manifestOf(
       authorisation: releasedBy.authorisation ?? null,
       statement: statement.id,
       text: statement.text,
+      ...(further.length > 0 && {
+        further: further.map(({ statement: { id, text }, scope }) => ({ statement: id, text, scope })),
+      }),
       at: releasedAt,
       read,
       knowsOfNoHazard: true,

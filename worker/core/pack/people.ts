@@ -1,5 +1,7 @@
 import type { Person, Visit } from '../record/visit.ts';
 import { DASH } from '../text/dash.ts';
+import * as m from '../text/generated/messages.ts';
+import type { PackContext } from './context.ts';
 
 /** Returns the person with an identifier. */
 export function personOf(visit: Visit, id: string | undefined): Person | undefined {
@@ -21,12 +23,21 @@ export interface SignatureView {
   date: string;
 }
 
-export function signatureOf(visit: Visit, id: string | undefined, heading: string, date: string): SignatureView {
+/** Returns the signature field of a person; one under training is printed with the supervisor. */
+export function signatureOf(
+  { visit, fmt }: Pick<PackContext, 'visit' | 'fmt'>,
+  id: string | undefined,
+  heading: string,
+  date: string,
+): SignatureView {
   const person = personOf(visit, id);
+  const capacity = person?.capacity ?? DASH;
   return {
     heading,
     name: person?.name ?? DASH,
-    capacity: person?.capacity ?? DASH,
+    capacity: person?.supervisor
+      ? fmt.text(m.people_supervised, { capacity, supervisor: nameOf(visit, person.supervisor) })
+      : capacity,
     authorisation: person?.authorisation ?? DASH,
     date,
   };

@@ -40,6 +40,7 @@ export function standingAfter(
     units: record.units,
     workshop: record.workshop,
     aircraft: record.aircraft,
+    certificates: record.certificates,
     baseline: baseline && { ...baseline, equipmentSumTolerance: record.baseline?.equipmentSumTolerance },
     wiring: wiring ? wiringAfter(wiring, aboard) : kept.wiring,
     electrical: electrical ? electricalAfter(electrical, aboard) : kept.electrical,

@@ -95,7 +95,7 @@ function unpacked(object: Uint8Array): string | undefined {
   let text = '';
   inflate(object.subarray(at + STREAM.length), (piece) => {
     text += decoder.decode(piece, { stream: true });
-    if (text.length > LIMITS.bodyBytes) throw new Error('Cannot read the pack: its record must be at most a megabyte');
+    if (text.length > LIMITS.bodyBytes) throw new Error('Cannot read the pack: its record is limited to a megabyte');
   });
   return text + decoder.decode();
 }

@@ -5,6 +5,7 @@ import { Configuration, WorkedConfiguration } from './configuration.ts';
 import { EnergyStore, EnergyUse } from './energy-store.ts';
 import { arm, choice, count, distance, flag, flow, id, line, list, mass, number, part, reference } from './field.ts';
 import { maximumMass, NoLateralLimits, OwnLimits, Range, stations } from './own-limits.ts';
+import { Party } from './party.ts';
 import { Product, ProductFields } from './product.ts';
 import { HangBolt, LevelAttitude, Suspension } from './suspension.ts';
 
@@ -72,6 +73,8 @@ export const Aircraft = part('aircraft', {
   energyUse: EnergyUse.optional(),
   engine: Engine.optional(),
   propeller: Propeller.optional(),
+  owner: Party.optional(),
+  operator: Party.optional(),
   products: list('aircraft_products', Product, { max: 20 }).optional(),
 });
 export type Aircraft = z.infer<typeof Aircraft>;

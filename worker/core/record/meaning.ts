@@ -24,6 +24,7 @@ export const ENTRIES = {
   finding: m.meaning_finding,
   part: m.meaning_part,
   attachment: m.meaning_attachment,
+  certificate: m.meaning_certificate,
   source: m.meaning_source,
   bus: m.meaning_bus,
   load: m.meaning_load,

@@ -1,5 +1,6 @@
 import type * as z from 'zod';
-import { choice, date, identifier, line, list, part } from './field.ts';
+import * as m from '../text/generated/messages.ts';
+import { choice, date, identifier, line, list, part, person } from './field.ts';
 import { SCOPES } from './scopes.ts';
 
 export const Person = part('person', {
@@ -11,6 +12,7 @@ export const Person = part('person', {
     max: SCOPES.length,
   }),
   validUntil: date('person_validUntil', '2027-06-30').optional(),
+  supervisor: person('person_supervisor', 'mila', m.person_supervises).optional(),
 });
 export type Person = z.infer<typeof Person>;
 

@@ -7,6 +7,7 @@ import { Attachments } from './attachment.ts';
 import { Baseline } from './baseline.ts';
 import { Bulletins } from './bulletin.ts';
 import { CarriedItems } from './carried.ts';
+import { Certificates } from './certificates.ts';
 import { Compass } from './compass.ts';
 import { Controls } from './control-check.ts';
 import { Departure } from './departure.ts';
@@ -19,6 +20,7 @@ import { Modifications } from './modification.ts';
 import { Parts } from './parts-trace.ts';
 import { People } from './people.ts';
 import { Release } from './release.ts';
+import { SignOffs } from './sign-off.ts';
 import { Standing } from './standing.ts';
 import { Surveillance } from './surveillance.ts';
 import { UnitsPart } from './units.ts';
@@ -53,6 +55,7 @@ export const VisitRecord = z
     visit: VisitHeader,
     people: People,
     aircraft: Aircraft,
+    certificates: Certificates.optional(),
     baseline: Baseline.optional(),
     asFound: AsFound.optional(),
     meters: Meters.optional(),
@@ -74,6 +77,7 @@ export const VisitRecord = z
     attachments: Attachments.optional(),
     weighing: Weighing.optional(),
     departure: Departure.optional(),
+    signOffs: SignOffs.optional(),
     release: Release.optional(),
   })
   .meta({ ...fieldText('visitRecord') });

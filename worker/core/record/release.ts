@@ -10,10 +10,17 @@ export const Acknowledgement = part('acknowledgement', {
   reason: line('acknowledgement_reason', 'Upholstery renewed in 2021 without an entry; list corrected'),
 });
 
+/** Another statement of the same release, for another part of the work. */
+export const FurtherStatement = part('furtherStatement', {
+  statement: id('furtherStatement_statement', 'condition-inspection'),
+  scope: prose('furtherStatement_scope', 'Condition inspection after the programme of the workshop.'),
+});
+
 export const Release = part('release', {
   by: person('release_by', 'jonas', m.release_releasesAircraft, RELEASES),
   statement: id('release_statement', 'work-complete'),
   scope: prose('release_scope', 'Modifications M1 to M4 and the 100-hour inspection.'),
+  further: list('release_further', FurtherStatement, { max: 6 }).optional(),
   limitations: list('release_limitations', line('release_limitations_each', 'Day VFR only until F3 is closed'), {
     max: 40,
   }).optional(),

@@ -136,7 +136,7 @@ function entriesStated(stated: unknown, standing: unknown, list: string): { stat
   };
 }
 
-/** Returns the sections of a file without the parts and entries that the record takes out of it. */
+/** Returns the sections of a file without the parts and entries that the record drops. */
 function sectionsWithout(
   { pack, sections: all }: StandingFile,
   taken: unknown,

@@ -1,9 +1,9 @@
-// A section that the record leaves out is kept as it was, unread: what nobody touched is not checked, printed or signed
+// A section that the record leaves out is kept unchanged, unread: what nobody touched is not checked, printed or signed
 // again. A section that it states is completed from the file; `lives`, `bulletins` and `meters` only in the
 // entries that it states, because each of their entries is valid alone.
 
 /** Sections that every visit needs. */
-export const NEEDED_SECTIONS = ['workshop', 'aircraft', 'baseline'] as const;
+export const NEEDED_SECTIONS = ['workshop', 'aircraft', 'certificates', 'baseline'] as const;
 /** Sections of one system, calculated as a whole. */
 export const WHOLE_SECTIONS = ['wiring', 'electrical', 'antennas', 'surveillance'] as const;
 /** Sections whose entries are independent, with the list of the entries. */

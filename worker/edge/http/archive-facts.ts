@@ -34,7 +34,7 @@ export async function archiveFacts(
 }
 
 /** Returns the people table of the caller's workshop. */
-export async function peopleOf({ world, caller }: Call): Promise<NonNullable<ArchiveFacts['people']>> {
+export async function peopleOf({ world, caller }: Call) {
   return orUnavailable(await world.archive.workshop(caller.workshop, (calls) => calls.people()));
 }
 

@@ -1,5 +1,7 @@
-import { type Assessed, type AttachedFiles, assess } from '../../core/core.ts';
+import * as z from 'zod';
+import { type ArchiveFacts, type Assessed, type AttachedFiles, assess } from '../../core/core.ts';
 import { filesIn, type InspectedFiles } from '../service/files-in.ts';
+import { UsageError } from './command.ts';
 import { type PlacedFinding, placed } from './findings.ts';
 import { type RecordFile, readRecordFile } from './record-file.ts';
 
@@ -15,16 +17,58 @@ export interface AssessedFile {
 
 const NO_FILES: InspectedFiles = { files: {}, facts: {} };
 
-/** @param attachments folder with files, found by their digests */
-export async function assessedFile(file: string, attachments: string | undefined, at: string): Promise<AssessedFile> {
+interface AssessOptions {
+  /** Folder with files, found by their digests. */
+  attachments?: string | undefined;
+  /** File with the response of `…/next`, for a record that builds on it. */
+  next?: string | undefined;
+}
+
+export async function assessedFile(
+  file: string,
+  { attachments, next }: AssessOptions,
+  at: string,
+): Promise<AssessedFile> {
   const record = readRecordFile(file);
   if (record.defects.length > 0)
     return { record, assessed: undefined, findings: placed(record.defects, record), files: {} };
   const { files, facts } = attachments === undefined ? NO_FILES : await filesIn(attachments);
-  const outcome = await assess(record.value, at, { attachments: facts });
+  const known = next === undefined ? {} : knownFrom(next);
+  const outcome = await assess(record.value, at, { attachments: facts, ...known });
   if (!outcome.ok) return { record, assessed: undefined, findings: placed(outcome.issues, record), files: {} };
   const { assessed } = outcome;
   return { record, assessed, findings: placed(assessed.findings, record), files: fitFiles(files, assessed) };
+}
+
+const Next = z.object({
+  pack: z.string(),
+  record: z.object({ standing: z.object({ sha256: z.string() }) }),
+  sections: z.looseObject({}),
+  open: z.array(z.looseObject({})),
+  readings: z.looseObject({}),
+  people: z.array(
+    z.object({
+      id: z.string(),
+      name: z.string(),
+      capacity: z.string(),
+      licence: z.string().nullable(),
+      scope: z.array(z.string()),
+      from: z.string().nullable(),
+      until: z.string().nullable(),
+    }),
+  ),
+});
+
+/**
+ * Reads what a record may leave out from the response of `…/next`.
+ *
+ * @throws UsageError if the file is not such a response
+ */
+function knownFrom(file: string): Pick<ArchiveFacts, 'standing' | 'people'> {
+  const read = Next.safeParse(readRecordFile(file).value);
+  if (!read.success) throw new UsageError(`${file} must be a response of GET /v1/aircraft/{registration}/next`);
+  const { pack, record, sections, open, readings, people } = read.data;
+  return { standing: { pack, sha256: record.standing.sha256, sections, open, readings }, people };
 }
 
 function fitFiles(files: AttachedFiles, { attachments, record }: Assessed): AttachedFiles {

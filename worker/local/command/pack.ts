@@ -16,6 +16,7 @@ export const pack = command({
   options: {
     out: { type: 'string', value: 'DIR', help: 'output folder (default: out)' },
     attachments: { type: 'string', value: 'DIR', help: 'folder with the files that the record names' },
+    next: { type: 'string', value: 'FILE', help: 'response of …/next, for a record that names a standing file' },
     at: { type: 'string', value: 'TIME', help: 'time to check at, such as 2026-11-05T15:00:00Z (default: now)' },
     draft: { type: 'boolean', help: 'no effect: without a service every pack is a draft' },
     paper: { type: 'string', value: 'PAPER', help: `paper size, ${PAPER_CHOICE} (default: from the record)` },
@@ -27,12 +28,12 @@ export const pack = command({
   },
   failures: { notUnderstood: EXIT.notReadable, failed: EXIT.notReadable },
   async run(positionals, values, output) {
-    const { out = 'out', attachments } = values;
+    const { out = 'out', attachments, next } = values;
     const paper = paperFrom(values.paper);
     const at = timestampFrom(values.at);
     const file = onlyOne(positionals, 'record');
     output.progress(`Assessing ${file}`);
-    const { assessed, record, files, findings: unread } = await assessedFile(file, attachments, at);
+    const { assessed, record, files, findings: unread } = await assessedFile(file, { attachments, next }, at);
     if (!assessed) {
       sayFindings(unread, record, output);
       output.result({ isReadable: false, findings: unread });

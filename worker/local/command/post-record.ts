@@ -54,7 +54,7 @@ export interface Lacking {
 /** Uploads the files that a record names and the service does not have yet. */
 export async function uploadFiles(
   client: Slipmark,
-  { attachments = [] }: Pick<VisitRecord, 'attachments'>,
+  { attachments }: { attachments: readonly { sha256: string; title: string }[] },
   folder: string | undefined,
   output: Output,
 ): Promise<Lacking[]> {

@@ -1,5 +1,7 @@
 import { basename } from 'node:path';
+import * as z from 'zod';
 import { type KeptVisit, type Pack, type Slipmark, SlipmarkProblem, type VisitRecord } from '../../client/client.ts';
+import { PACK_NAME } from '../../core/patterns.ts';
 import { type ReadRecord, readRecord } from '../../core/record/read-record.ts';
 import { command, UsageError } from './command.ts';
 import type { Finding } from './finding.ts';
@@ -46,11 +48,11 @@ export const post = command({
       throw new UsageError('--release-as needs --knows-of-no-hazard: no release without that statement');
     const client = clientFrom(values, output);
     const read = readRecord(record.value);
-    if (record.defects.length > 0 || !read.ok)
-      return refuse([...record.defects, ...issuesIn(record, read)], record, output);
+    const issues = [...record.defects, ...issuesIn(record, read)];
+    if (issues.length > 0) return refuse(issues, record, output);
     const visit = values.visit ?? nameOf(record.file);
     try {
-      return await postAndSay(client, { record, present: read.record, visit, by, ...values }, output);
+      return await postAndSay(client, { record, named: namedIn(record.value), visit, by, ...values }, output);
     } catch (error) {
       if (error instanceof SlipmarkProblem && error.findings.length > 0)
         return refuse(error.findings, record, output, error);
@@ -59,15 +61,43 @@ export const post = command({
   },
 });
 
-/** Findings of the schema; none if the JSON itself could not be parsed. */
+/**
+ * Findings of the schema; none if the JSON itself could not be parsed. What a record leaves out, the service knows: the
+ * standing file, and the people of the workshop.
+ */
 function issuesIn({ value }: RecordFile, read: ReadRecord): readonly Finding[] {
-  return read.ok || value === undefined ? [] : read.issues;
+  if (read.ok || value === undefined) return [];
+  return read.issues.filter(({ code, pointer }) => code !== 'STANDING_FILE_UNKNOWN' && pointer !== '/people');
+}
+
+/** What a record names: its aircraft, and its files. */
+interface Named {
+  registration: string;
+  attachments: readonly { sha256: string; title: string }[];
+}
+
+const NamedParts = z.object({
+  standing: z.object({ pack: z.string() }).optional(),
+  aircraft: z.object({ registration: z.string() }).optional().catch(undefined),
+  attachments: z.array(z.object({ sha256: z.string(), title: z.string() })).default([]),
+});
+
+/**
+ * Returns what a record names; its aircraft is that of its standing file, unless it has other marks since.
+ *
+ * @throws UsageError if it names no aircraft
+ */
+function namedIn(value: unknown): Named {
+  const { standing, aircraft, attachments } = NamedParts.parse(value);
+  const registration = aircraft?.registration ?? PACK_NAME.exec(standing?.pack ?? '')?.[1];
+  if (registration === undefined) throw new UsageError('The record names neither an aircraft nor a pack');
+  return { registration, attachments };
 }
 
 interface ToPost {
   /** Of any version: it is posted as it is. */
   record: RecordFile;
-  present: VisitRecord;
+  named: Named;
   visit: string;
   attachments?: string;
   replace?: string;
@@ -77,12 +107,12 @@ interface ToPost {
 
 async function postAndSay(
   client: Slipmark,
-  { record, present, visit, attachments, replace, by }: ToPost,
+  { record, named, visit, attachments, replace, by }: ToPost,
   output: Output,
 ): Promise<number> {
   const body = record.value as VisitRecord;
-  const name = { registration: present.aircraft.registration, visit };
-  const lacking = await uploadFiles(client, present, attachments, output);
+  const name = { registration: named.registration, visit };
+  const lacking = await uploadFiles(client, named, attachments, output);
   for (const { title, why } of lacking) output.say(`“${title}” missing in the service: ${why}`);
   output.progress(`Storing the record as visit ${visit} of ${name.registration}`);
   const posted = await postRecord(client, name, body, replace);

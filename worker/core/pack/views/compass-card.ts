@@ -48,7 +48,7 @@ export function compassCardView(context: PackContext): View {
     loads: found.loads.map(({ name, shiftDeg }) => ({ name, shift: fmt.signed(shiftDeg, 1) })),
     hasCard: found.swings.some(({ card }) => card.length > 0),
     card: cardView(context, found.swings),
-    signatures: [signatureOf(visit, compass.by, fmt.text(m.compassCard_swung), fmt.day(compass.swungAt))],
+    signatures: [signatureOf({ visit, fmt }, compass.by, fmt.text(m.compassCard_swung), fmt.day(compass.swungAt))],
     ...sources(fmt.text(m.compassCard_deviationMagneticHeadingCompass), fmt.text(m.compassCard_trueStateShownKeep)),
   };
 }

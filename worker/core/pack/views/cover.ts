@@ -42,6 +42,10 @@ export function coverView(context: PackContext, following: readonly Following[],
     sealedBy: sealedByLine(context),
     arrived: fmt.timestamp(visit.visit.arrivedAt),
     built: visit.aircraft.yearBuilt === undefined ? DASH : String(visit.aircraft.yearBuilt),
+    hasOwner: visit.aircraft.owner !== undefined,
+    owner: partyText(visit.aircraft.owner),
+    hasOperator: visit.aircraft.operator !== undefined,
+    operator: partyText(visit.aircraft.operator),
     ended: visit.visit.workEndedAt ? fmt.timestamp(visit.visit.workEndedAt) : DASH,
     summary: visit.visit.summary,
     releaseLine: released
@@ -72,6 +76,9 @@ export function coverView(context: PackContext, following: readonly Following[],
     contents: following.map(({ id, title, isAboard }) => ({ id, title, isAboard })),
   };
 }
+
+const partyText = (party: PackContext['visit']['aircraft']['owner']): string =>
+  party ? [party.name, party.address, party.contact].filter(Boolean).join(', ') : DASH;
 
 /** Returns the remaining work and daylight; empty once the aircraft is released. */
 function clockView(context: PackContext): View {

@@ -5,6 +5,7 @@ import type { Bound } from '../../text/formatter.ts';
 import * as m from '../../text/generated/messages.ts';
 import type { PackContext } from '../context.ts';
 import type { View } from '../render.ts';
+import { certificateRows } from './certificate-rows.ts';
 import { common, sources } from './common.ts';
 import { daysText, landingsText } from './counts.ts';
 import { meterRows } from './meter-rows.ts';
@@ -21,7 +22,8 @@ const BASES = {
 
 /** Whether any item comes due, by this record or by an earlier one. */
 export function hasDue(context: PackContext): boolean {
-  return context.visit.lives !== undefined || dueItems(context).length > 0;
+  const { lives, certificates = [] } = context.visit;
+  return lives !== undefined || certificates.length > 0 || dueItems(context).length > 0;
 }
 
 /** Returns all items due: maintenance items, recurring and open bulletins, and deferred findings. */
@@ -37,6 +39,7 @@ export function dueListView(context: PackContext): View {
         ? fmt.text(m.dueList_notStatedNoForecast)
         : fmt.text(m.dueList_hYear, { hoursPerYear: fmt.plain(hoursPerYear, 0) }),
     lines: lines.map((due) => dueRow(context, due)),
+    ...certificateRows(context),
     ...sources(fmt.text(m.dueList_dueWhicheverComesFirst), fmt.text(m.dueList_forecastAssumesUseStated)),
   };
 }

@@ -49,7 +49,9 @@ export function engineRunsView(context: PackContext): View {
       limits: fmt.value(rangeText({ least, most })),
       verdict: after === undefined && last ? fmt.text(m.engineRuns_notRead) : verdictOf(fmt, row),
     })),
-    signatures: [signatureOf(visit, last?.by, fmt.text(m.engineRuns_run), last ? fmt.timestamp(last.at) : DASH)],
+    signatures: [
+      signatureOf({ visit, fmt }, last?.by, fmt.text(m.engineRuns_run), last ? fmt.timestamp(last.at) : DASH),
+    ],
     ...sources(fmt.text(m.engineRuns_limitsRecordManualEngine), fmt.text(dangerOf(context))),
   };
 }

@@ -69,9 +69,11 @@ function modificationView(context: PackContext, modification: Modification): Vie
     ),
     instructions: listed(modification.continuedAirworthiness ?? []),
     signatures: [
-      signatureOf(visit, modification.by[0], fmt.text(m.modificationRecord_embodied), fmt.day(modification.finishedAt)),
+      ...modification.by.map((by) =>
+        signatureOf({ visit, fmt }, by, fmt.text(m.modificationRecord_embodied), fmt.day(modification.finishedAt)),
+      ),
       signatureOf(
-        visit,
+        { visit, fmt },
         modification.inspectedBy,
         fmt.text(m.inspected),
         modification.inspectedAt ? fmt.day(modification.inspectedAt) : DASH,

@@ -12,11 +12,12 @@ export function ownerAnswer({ visit, released, fmt }: PackContext, hasLimitation
   const { registration } = visit.aircraft;
   if (!released) return fmt.text(m.ownerAnswer_notReleasedNotFly, { registration });
   const { name, authorisation = DASH } = released.releasedBy;
-  if (released.statement.covers === 'weighing') {
+  const statements = [released.statement, ...released.further.map(({ statement }) => statement)];
+  if (statements.every(({ covers }) => covers === 'weighing')) {
     const answer = fmt.text(m.ownerAnswer_releasedWeighingNothingElse, { name, authorisation, registration });
     return hasLimitations ? `${answer} ${fmt.text(m.ownerAnswer_limitationsBelowApply)}` : answer;
   }
-  if (released.statement.id === 'condition-inspection')
+  if (statements.some(({ id }) => id === 'condition-inspection'))
     return hasLimitations
       ? fmt.text(m.ownerAnswer_releasedAfterConditionInspection, { registration, name, authorisation })
       : fmt.text(m.ownerAnswer_releasedAfterConditionInspectionWithin, { registration, name, authorisation });

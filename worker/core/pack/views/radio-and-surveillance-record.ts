@@ -34,7 +34,7 @@ export function radioAndSurveillanceView(context: PackContext): View {
 /** Returns person and date of the test: of the transponder, or else of the encoder. */
 function testedBy({ visit, fmt }: PackContext, { transponderTest, encoder }: SurveillanceRecord): SignatureView {
   const test = transponderTest ?? encoder;
-  return signatureOf(visit, test?.by, fmt.text(m.tested), test ? fmt.day(test.at) : DASH);
+  return signatureOf({ visit, fmt }, test?.by, fmt.text(m.tested), test ? fmt.day(test.at) : DASH);
 }
 
 function addressView({ fmt }: PackContext, { forms }: SurveillanceResult): View {

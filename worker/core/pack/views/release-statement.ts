@@ -1,6 +1,7 @@
 import { DASH } from '../../text/dash.ts';
 import * as m from '../../text/generated/messages.ts';
 import type { PackContext } from '../context.ts';
+import { signatureOf } from '../people.ts';
 import type { View } from '../render.ts';
 import { common, sources } from './common.ts';
 import { meterRows } from './meter-rows.ts';
@@ -18,6 +19,19 @@ export function releaseStatementView(context: PackContext): View {
     title: statement?.title ?? DASH,
     text: statement?.text ?? fmt.text(m.releaseStatement_noStatementRegimeChosen),
     scope: release?.scope ?? DASH,
+    further: (release?.further ?? []).map(({ statement: named, scope }) => {
+      const found = regime.statements.find(({ id }) => id === named);
+      return {
+        title: found?.title ?? named,
+        text: found?.text ?? fmt.text(m.releaseStatement_noStatementRegimeChosen),
+        scope: fmt.text(m.releaseStatement_furtherCovers, { scope }),
+      };
+    }),
+    hasSignOffs: (visit.signOffs ?? []).length > 0,
+    signOffs: (visit.signOffs ?? []).map(({ by, at, work }) => {
+      const { name, capacity, authorisation } = signatureOf(context, by, '', '');
+      return { name: `${name}, ${capacity}`, authorisation, at: fmt.timestamp(at), work };
+    }),
     pack: identity?.pack ?? DASH,
     issue: identity?.issue ?? DASH,
     regime: regime.title,

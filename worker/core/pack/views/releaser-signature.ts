@@ -15,5 +15,12 @@ export function releaserSignature(
 ): SignatureView[] {
   if (!released) return [];
   const { releasedAt } = released;
-  return [signatureOf(visit, released.release.by, heading, withTime ? fmt.timestamp(releasedAt) : fmt.day(releasedAt))];
+  return [
+    signatureOf(
+      { visit, fmt },
+      released.release.by,
+      heading,
+      withTime ? fmt.timestamp(releasedAt) : fmt.day(releasedAt),
+    ),
+  ];
 }

@@ -44,8 +44,8 @@ export function weighingReportView(context: PackContext): View {
     ...comparison(context, context.results.comparison),
     ...weighingExtras(context, weighing),
     signatures: [
-      signatureOf(context.visit, weighing.by, fmt.text(m.weighingReport_weighed), fmt.day(weighing.weighedAt)),
-      signatureOf(context.visit, weighing.checkedBy, fmt.text(m.weighingReport_checked), fmt.day(weighing.weighedAt)),
+      signatureOf(context, weighing.by, fmt.text(m.weighingReport_weighed), fmt.day(weighing.weighedAt)),
+      signatureOf(context, weighing.checkedBy, fmt.text(m.weighingReport_checked), fmt.day(weighing.weighedAt)),
     ],
   };
 }

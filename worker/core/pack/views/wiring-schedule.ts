@@ -52,7 +52,9 @@ export function wiringScheduleView(context: PackContext): View {
       secured: near.isSecured ? fmt.text(m.yes) : fmt.text(m.wiringSchedule_no),
       guarded: near.isGuarded ? fmt.text(m.yes) : fmt.text(m.no),
     })),
-    signatures: [signatureOf(visit, record.test?.by, fmt.text(m.tested), record.test ? fmt.day(record.test.at) : DASH)],
+    signatures: [
+      signatureOf({ visit, fmt }, record.test?.by, fmt.text(m.tested), record.test ? fmt.day(record.test.at) : DASH),
+    ],
     ...sources(
       fmt.text(m.wiringSchedule_directionSeenEquipmentMasses),
       fmt.text(m.wiringSchedule_distanceControls3Guard),

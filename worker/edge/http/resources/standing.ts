@@ -10,6 +10,7 @@ import { keySet } from '../../../core/seal/key.ts';
 import { kidOf } from '../../../core/seal/verify.ts';
 import type { KeptPack } from '../../archive/ledger/ledger-calls.ts';
 import { json, orNotFound, orUnavailable } from '../answer.ts';
+import { peopleOf } from '../archive-facts.ts';
 import { entityTag, expectedOf } from '../conditions.ts';
 import { requireNotLost } from '../known-aircraft.ts';
 import { openBefore } from '../open-before.ts';
@@ -40,15 +41,19 @@ export const getNext: Operation = {
     const packs = orUnavailable(await call.world.archive.ledger(name, (ledger) => ledger.newestIssues()));
     if (packs.length === 0) await requireNotLost(call, name);
     const pack = packs.findLast(({ withdrawal }) => withdrawal === null);
+    const people = await peopleOf(call);
     if (!pack) {
       const first = call.pipeline.firstRecord(name.registration, parsed.data);
-      return json({ pack: null, ...first, sections: {}, open: [] } satisfies NextAnswer);
+      const blank = { pack: null, ...first, sections: {}, open: [], readings: {} } satisfies NextAnswer;
+      return json({ ...blank, people });
     }
     const past = await openBefore(call, name, packs);
     const file = orNotFound((await standingFile(call, { name, pack }, past)) ?? null, 'standing file after this pack');
     const open = call.pipeline.timeLeft(past.open, past.readings, call.world.now().toISOString());
     const { record, lacks } = call.pipeline.nextRecord(file);
-    return json({ pack: file.pack, record, lacks, sections: file.sections, open } satisfies NextAnswer);
+    const { sections, readings } = file;
+    const answer = { pack: file.pack, record, lacks, sections, open, readings: { ...readings } } satisfies NextAnswer;
+    return json({ ...answer, people });
   },
 };
 
@@ -76,7 +81,14 @@ export const openLinkNext: Operation = {
     const readings = file.readings as Past['readings'];
     const open = call.pipeline.timeLeft(file.open as Past['open'], readings, call.world.now().toISOString());
     const standing = { ...reference, proof };
-    return json({ pack: file.pack, record: { ...record, standing }, lacks, sections, open } satisfies NextAnswer);
+    return json({
+      pack: file.pack,
+      record: { ...record, standing },
+      lacks,
+      sections,
+      open,
+      readings: { ...readings },
+    } satisfies NextAnswer);
   },
 };
 

@@ -2,9 +2,11 @@ import type { Rule } from '../../rule.ts';
 import { applicabilityUndecided } from './applicability-undecided.ts';
 import { bulletinSearchOld } from './bulletin-search-old.ts';
 import { bulletinUnassessed } from './bulletin-unassessed.ts';
+import { certificateExpired } from './certificate-expired.ts';
 import { complianceUnshown } from './compliance-unshown.ts';
 import { directiveOpen } from './directive-open.ts';
 import { directiveOverdue } from './directive-overdue.ts';
+import { flightCertificateExpired } from './flight-certificate-expired.ts';
 import { lifeAgainstBulletin } from './life-against-bulletin.ts';
 import { lifeClockMissing } from './life-clock-missing.ts';
 import { lifeDoneAhead } from './life-done-ahead.ts';
@@ -32,4 +34,6 @@ export const DUE_RULES: readonly Rule[] = [
   notApplicableContradicted,
   complianceUnshown,
   bulletinSearchOld,
+  flightCertificateExpired,
+  certificateExpired,
 ];

@@ -3,6 +3,7 @@ import * as m from '../../../text/generated/messages.ts';
 import { said } from '../../../text/message.ts';
 import { owedAuthority } from '../../authority.ts';
 import { fieldName } from '../../field-name.ts';
+import { holderOf } from '../../held-authority.ts';
 import { hits } from '../../hits.ts';
 import { type Rule, read } from '../../rule.ts';
 
@@ -15,9 +16,10 @@ export const authorisationExpired: Rule = {
   check: ({ visit, people, at }) =>
     hits(people, (place) => {
       const required = owedAuthority(place, at);
-      const person = required && visit.people.find(({ id }) => id === place.value);
-      if (!person || required.on === undefined) return undefined;
+      const doing = required && visit.people.find(({ id }) => id === place.value);
+      if (!doing || required.on === undefined) return undefined;
       const { scope, on } = required;
+      const person = holderOf(visit, doing, scope) ?? doing;
       const until = person.validUntil;
       if (until === undefined && scope !== 'release') return undefined;
       if (until !== undefined && until >= on) return undefined;

@@ -3,6 +3,7 @@ import { list, said } from '../../../text/message.ts';
 import { termOf } from '../../../text/terms.ts';
 import { owedAuthority } from '../../authority.ts';
 import { fieldName } from '../../field-name.ts';
+import { holderOf } from '../../held-authority.ts';
 import { hits } from '../../hits.ts';
 import { type Rule, read } from '../../rule.ts';
 
@@ -16,7 +17,7 @@ export const authorisationOutOfScope: Rule = {
     hits(people, (place) => {
       const scope = owedAuthority(place, at)?.scope;
       const person = scope && visit.people.find(({ id }) => id === place.value);
-      if (!person || person.scope.includes(scope)) return undefined;
+      if (!person || holderOf(visit, person, scope)) return undefined;
       const covers = person.scope.length > 0 ? list(person.scope.map((held) => termOf(held))) : said(m.nothing);
       return {
         path: place.path,

@@ -18,6 +18,7 @@ import { secondInspectionBeforeTask } from './second-inspection-before-task.ts';
 import { secondPersonMissing } from './second-person-missing.ts';
 import { secondPersonSame } from './second-person-same.ts';
 import { serialDiffersFromBaseline } from './serial-differs-from-baseline.ts';
+import { supervisorUnfit } from './supervisor-unfit.ts';
 import { unitImplausible } from './unit-implausible.ts';
 
 /** Identity, people, dates and meters. */
@@ -34,6 +35,7 @@ export const PEOPLE_AND_DATES_RULES: readonly Rule[] = [
   authorisationExpired,
   authorisationOutOfScope,
   authorisationUnstated,
+  supervisorUnfit,
   secondPersonMissing,
   secondPersonSame,
   secondInspectionBeforeTask,

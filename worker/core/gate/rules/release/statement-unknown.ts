@@ -1,5 +1,6 @@
 import * as m from '../../../text/generated/messages.ts';
 import { said } from '../../../text/message.ts';
+import { hits } from '../../hits.ts';
 import { PRACTICE, type Rule } from '../../rule.ts';
 
 export const statementUnknown: Rule = {
@@ -9,16 +10,26 @@ export const statementUnknown: Rule = {
   remedy: m.statementUnknown_remedy,
   source: PRACTICE,
   check: ({ visit, regime }) => {
-    const statement = visit.release?.statement;
-    if (statement === undefined || regime.statements.some(({ id }) => id === statement)) return undefined;
-    return {
-      path: ['release', 'statement'],
-      sentence: said(m.statementUnknown_regimeNoStatement, {
-        regime: regime.id,
-        statement,
-        statements: regime.statements.map(({ id }) => id).join(', '),
-      }),
-      data: { statement },
-    };
+    const { release } = visit;
+    if (!release) return undefined;
+    const further = (release.further ?? []).map(({ statement }, index) => ({
+      statement,
+      path: ['release', 'further', index, 'statement'],
+    }));
+    return hits(
+      [{ statement: release.statement, path: ['release', 'statement'] }, ...further],
+      ({ statement, path }) => {
+        if (regime.statements.some(({ id }) => id === statement)) return undefined;
+        return {
+          path,
+          sentence: said(m.statementUnknown_regimeNoStatement, {
+            regime: regime.id,
+            statement,
+            statements: regime.statements.map(({ id }) => id).join(', '),
+          }),
+          data: { statement },
+        };
+      },
+    );
   },
 };
