@@ -11,6 +11,7 @@ const DOCUMENTS: Readonly<Record<string, string>> = {
   asFound: 'equipment-list',
   attachments: 'photographs',
   baseline: 'equipment-list',
+  certificates: 'due-list',
   bulletins: 'bulletins',
   carried: 'findings',
   compass: 'compass-card',

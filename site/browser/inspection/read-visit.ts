@@ -24,7 +24,7 @@ export type Point = Said;
 
 /** Visit as read: everything in it belongs to one version of the record. */
 export interface ReadVisit {
-  /** In the present version. */
+  /** In the present version, whole. */
   record: VisitRecord;
   /** Record as posted: target of the pointers. */
   posted: unknown;
@@ -53,6 +53,7 @@ export interface ReadVisit {
 export async function readVisit(client: Slipmark, name: VisitName): Promise<ReadVisit> {
   for (;;) {
     const visit = await client.getVisit(name);
+    const whole = await client.getWholeRecord(name);
     const assessment = await client.getAssessment(name);
     const drafts = await client.getDraftDocuments(name);
     const releasedAs = await packNameOf(client, name);
@@ -60,7 +61,7 @@ export async function readVisit(client: Slipmark, name: VisitName): Promise<Read
     const released = packs.find(({ pack }) => pack === releasedAs);
     const isOneForm = assessment.etag === drafts.etag && (await client.getVisit(name)).etag === visit.etag;
     if (!isOneForm) continue;
-    const record = upgrade(visit.body) as VisitRecord;
+    const record = upgrade(whole.body) as VisitRecord;
     return {
       record,
       posted: visit.body,

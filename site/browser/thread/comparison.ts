@@ -39,7 +39,9 @@ export function comparisonOf(before: Compared, now: Compared): ComparisonGroup[]
   const fmt = formatterFor(now.visit.units);
   return RESPECTS.map(([name, linesOf, { showsAll = false, absent = NONE } = {}]) => {
     const [earlier, later] = [linesOf(before, fmt), linesOf(now, fmt)];
-    const names = [...new Set([...earlier.keys(), ...later.keys()])];
+    // What a record that builds on the standing file leaves out is unchanged.
+    const kept = absent === UNSAID.absent && now.visit.standing !== undefined ? [] : earlier.keys();
+    const names = [...new Set([...kept, ...later.keys()])];
     const rows = names.map((line) => ({
       name: line,
       before: earlier.get(line) ?? absent,

@@ -26,7 +26,7 @@ import { relistAircraft } from './resources/relisting.ts';
 import { bringBlob, restoreLedger } from './resources/restoration.ts';
 import { getSealKeys, rotateSealKey, takeOverSealKeys } from './resources/seal-keys.ts';
 import { getHealth, getReadiness, getVisitSchema } from './resources/service.ts';
-import { getNext, getVisitStanding, openLinkNext, takeOverStanding } from './resources/standing.ts';
+import { getNext, getVisitStanding, getWholeRecord, openLinkNext, takeOverStanding } from './resources/standing.ts';
 import { verify } from './resources/verifications.ts';
 import { getAssessment, getDraftDocument, getDraftDocuments, getDraftPdf } from './resources/visit-pack.ts';
 import { getVisit, listVisits } from './resources/visits.ts';
@@ -71,6 +71,7 @@ export const ROUTES: readonly Route[] = [
   ['GET', VISIT, 'records', getVisit],
   ['PUT', VISIT, 'records', putVisit],
   ['PATCH', VISIT, 'records', patchVisit],
+  ['GET', `${VISIT}/record.json`, 'records', getWholeRecord],
   ['GET', `${VISIT}/standing`, 'records', getVisitStanding],
   ['POST', `${VISIT}/standing`, 'records', takeOverStanding],
   ['GET', `${VISIT}/assessment`, 'records', getAssessment],

@@ -62,7 +62,7 @@ const Next = z.object({
 /**
  * Reads what a record may leave out from the response of `…/next`.
  *
- * @throws UsageError if the file is not such a response
+ * @throws UsageError if the file is another one
  */
 function knownFrom(file: string): Pick<ArchiveFacts, 'standing' | 'people'> {
   const read = Next.safeParse(readRecordFile(file).value);

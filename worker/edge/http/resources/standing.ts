@@ -12,6 +12,7 @@ import type { KeptPack } from '../../archive/ledger/ledger-calls.ts';
 import { json, orNotFound, orUnavailable } from '../answer.ts';
 import { peopleOf } from '../archive-facts.ts';
 import { entityTag, expectedOf } from '../conditions.ts';
+import { currentAssessment } from '../current-assessment.ts';
 import { requireNotLost } from '../known-aircraft.ts';
 import { openBefore } from '../open-before.ts';
 import { missing, openedLink } from '../opened-link.ts';
@@ -137,6 +138,21 @@ async function keptRecord(call: Call): Promise<{ record: unknown; recordSha256: 
   const { record, recordSha256 } = orNotFound(answer, 'such visit of this aircraft');
   return { record: JSON.parse(record), recordSha256 };
 }
+
+export const getWholeRecord: Operation = {
+  id: 'getWholeRecord',
+  summary: 'The record of a visit with everything that it relies on',
+  description:
+    'What the working record leaves out comes from the standing file that it names and from the people table. A release seals this form.',
+  answers: {
+    200: { description: 'The record', content: { 'application/json': 'VisitRecord' }, headers: ['ETag'] },
+  },
+  async handle(call) {
+    const { recordJson, recordSha256 } = (await currentAssessment(call)).assessed;
+    const headers = { 'Content-Type': 'application/json', ETag: entityTag(recordSha256) };
+    return new Response(recordJson, { headers: { ...headers, 'Cache-Control': 'private, no-store' } });
+  },
+};
 
 export const getVisitStanding: Operation = {
   id: 'getVisitStanding',
