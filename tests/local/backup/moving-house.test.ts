@@ -10,7 +10,7 @@ import { exportFolder } from '../../../worker/local/backup/export-folder.ts';
 import { bytesAt, digestOf, filesUnder, textAt } from '../../../worker/local/backup/folder.ts';
 import { importFolder } from '../../../worker/local/backup/import-folder.ts';
 import { ROOT } from '../../../worker/local/service/places.ts';
-import { releaseAgain, startTwo, type TwoDeployments } from './two-deployments.ts';
+import { releaseAgain, SMALL, startTwo, type TwoDeployments } from './two-deployments.ts';
 
 let two: TwoDeployments;
 /** The export of the old deployment, and its keys as somebody kept them elsewhere. */
@@ -110,7 +110,7 @@ describe('checkFolder()', () => {
     expect(defects).toEqual([]);
     const chains = aircraft.map(({ registration, packs, head }) => [registration, packs, head?.seq]);
     expect(chains).toEqual([
-      ['Q-SLM', 2, 6],
+      ['Q-SLM', 2, 7],
       ['Q-WGT', 0, 1],
     ]);
   });
@@ -235,6 +235,15 @@ describe('moving house', () => {
     const digest = digestOf(readFileSync(join(folder, 'aircraft/Q-SLM/packs/Q-SLM-P1-2/pack.pdf')));
     const { body } = await two.fresh.client.verify({ body: { pdfSha256: digest } });
     expect(body).toMatchObject({ verdict: 'genuine', pack: 'Q-SLM-P1-2', workshop: 'demo' });
+
+    // The standing file follows from the chain, there as here.
+    const files = [two.old.client, two.fresh.client].map(async (client) => {
+      const { pack, record, sections, open, readings } = (await client.getNext({ registration: 'Q-SLM' })).body;
+      return { pack, record, sections, open, readings, whole: (await client.getWholeRecord(SMALL)).body };
+    });
+    const [before, after] = await Promise.all(files);
+    expect(after).toEqual(before);
+    expect(after?.whole.aircraft).toEqual(after?.sections.aircraft);
 
     const next = await releaseAgain(two.fresh.client, { workshop: { name: 'Upper Meadow Aircraft' } });
     expect(next).toMatchObject({ pack: 'Q-SLM-P1-3', previous: 'Q-SLM-P1-2' });

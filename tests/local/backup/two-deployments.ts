@@ -64,6 +64,9 @@ async function newWorkshop(origin: string, id: string): Promise<string> {
   return body.key.secret;
 }
 
+/** Visit whose record names the standing file. */
+export const SMALL = { registration: 'Q-SLM', visit: 'tyre' };
+
 const DEMO = { registration: 'Q-SLM', visit: 'avionics-and-service' };
 
 /** A second issue of the demo pack; the first withdrawn; an aircraft whose visit is still open. */
@@ -73,7 +76,10 @@ async function giveItAPast(client: Slipmark): Promise<void> {
   await client.withdrawPack({ pack: 'Q-SLM-P1-1', body: withdrawal });
   const body = readFixture('visits/weighing-only') as VisitRecord;
   await client.putVisit({ registration: 'Q-WGT', visit: 'weighing', body });
-  const { people } = (await client.getVisit(DEMO)).body;
+  const { people, visit } = (await client.getVisit(DEMO)).body;
+  const { record } = (await client.getNext({ registration: 'Q-SLM' })).body;
+  const small = { ...record, visit, people } as unknown as VisitRecord;
+  await client.putVisit({ ...SMALL, body: small });
   const jonas = people.find(({ id }) => id === 'jonas');
   if (!jonas) throw new Error('The demo must have jonas');
   const { name, capacity, authorisation: licence = null, scope, validUntil: until = null } = jonas;
