@@ -12,6 +12,7 @@ import { overWhatWasRead } from './moved.ts';
 import { openItemLine, printedOpen } from './open-item-point.ts';
 import { placeOf } from './place.ts';
 import type { Point, ReadVisit, VisitName } from './read-visit.ts';
+import { takeOverForm } from './take-over-form.ts';
 
 type Amendment = Parameters<Slipmark['patchVisit']>[0]['body'];
 
@@ -46,6 +47,7 @@ export function showPoints(client: Slipmark, shown: Shown): void {
     const form = point && forms.get(point);
     // Findings about one answer share a form, which is shown with the first of them.
     if (form?.parentElement === null) item.appendChild(form);
+    if (point?.code === 'STANDING_FILE_MOVED') item.appendChild(takeOver(client, shown));
     if (point?.severity !== 'caution') return;
     // An acceptance is for a code: it is shown with the first finding and states the number of findings.
     const alike = read.points.filter(({ code }) => code === point.code);
@@ -98,6 +100,14 @@ function amended(client: Slipmark, shown: Shown, body: Amendment, draft: string)
       return reread();
     });
   return said(overWhatWasRead(amend, again));
+}
+
+/** Returns the form that builds the visit on a newer standing file. */
+function takeOver(client: Slipmark, { name, read, again, reread }: Shown): HTMLElement {
+  return takeOverForm(client, name, (body) => {
+    const taken = client.takeOverStanding({ ...name, ifMatch: read.recordTag, body }).then(reread);
+    return said(overWhatWasRead(taken, again));
+  });
 }
 
 function answered({ code, acknowledgedBy }: Point, { record }: ReadVisit): HTMLElement {
