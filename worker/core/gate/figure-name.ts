@@ -14,6 +14,8 @@ const FIGURE_NAMES: Readonly<Record<Figure, Message>> = {
   'barometric-scale': m.figureName_barometricScale,
   'raised-above-aerodrome': m.figureName_raisedAboveAerodrome,
   'loss-in-one-minute': m.figureName_lossOneMinute,
+  'pitot-loss': m.figureName_pitotLoss,
+  airspeed: m.figureName_airspeed,
   'reply-frequency': m.figureName_replyFrequency,
   'output-power': m.figureName_peakOutputPower,
   sensitivity: m.figureName_sensitivity,

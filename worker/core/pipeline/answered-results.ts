@@ -141,7 +141,7 @@ function answeredWiring(wiring: Results['wiring']): Answered<'wiring'> | undefin
 
 /** Returns addresses in their usual form: six hexadecimal digits. */
 function answeredSurveillance(result: SurveillanceResult): Answered<'surveillance'> {
-  const { address: _, forms, devices, staticSystem, ...tests } = result;
+  const { address: _, forms, devices, ...tests } = result;
   const hexadecimal = (address: number | undefined): string | undefined =>
     address === undefined ? undefined : addressForms(address).hexadecimal;
   return {
@@ -151,12 +151,15 @@ function answeredSurveillance(result: SurveillanceResult): Answered<'surveillanc
     transponder: tests.transponder.map(namedFigure),
     modeS: tests.modeS.map(namedCheck),
     transponderOmissions: tests.transponderMissing.map((omission) => inEnglish(transponderOmission(omission))),
-    altimeter: tests.altimeter.map(namedFigure),
-    altimeterOmissions: tests.altimeterOmissions.map((each) => ({ ...each, what: inEnglish(omittedPart(each)) })),
-    staticSystem: staticSystem && {
-      figures: staticSystem.figures.map(namedFigure),
-      checks: staticSystem.checks.map(namedCheck),
-    },
+    altimeters: tests.altimeters.map(({ figures, omissions }) => ({
+      figures: figures.map(namedFigure),
+      omissions: omissions.map((each) => ({ ...each, what: inEnglish(omittedPart(each)) })),
+    })),
+    staticSystems: tests.staticSystems.map(({ figures, checks }) => ({
+      figures: figures.map(namedFigure),
+      checks: checks.map(namedCheck),
+    })),
+    pitotSystems: tests.pitotSystems.map(({ figures }) => ({ figures: figures.map(namedFigure) })),
   };
 }
 

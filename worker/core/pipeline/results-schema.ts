@@ -93,9 +93,14 @@ const Surveillance = SurveillanceTests.extend({
   transponder: figures,
   modeS: checks,
   transponderOmissions: z.array(z.string()).describe('What is missing of the transponder test, in English'),
-  altimeter: figures,
-  altimeterOmissions: z.array(MissingItem.extend({ what: z.string().describe('The figure in English') })),
-  staticSystem: StaticSystemResult.extend({ figures, checks }).optional(),
+  altimeters: z.array(
+    z.object({
+      figures,
+      omissions: z.array(MissingItem.extend({ what: z.string().describe('The figure in English') })),
+    }),
+  ),
+  staticSystems: z.array(StaticSystemResult.extend({ figures, checks })),
+  pitotSystems: z.array(z.object({ figures })),
 });
 
 /**

@@ -5,6 +5,7 @@ import { DASH } from '../../text/dash.ts';
 import type { Formatter } from '../../text/formatter.ts';
 import * as m from '../../text/generated/messages.ts';
 import type { PackContext } from '../context.ts';
+import { itemLabel } from '../item-label.ts';
 import { nameOf, type SignatureView, signatureOf } from '../people.ts';
 import type { View } from '../render.ts';
 import { altimetryView } from './altimetry.ts';
@@ -31,9 +32,10 @@ export function radioAndSurveillanceView(context: PackContext): View {
   };
 }
 
-/** Returns person and date of the test: of the transponder, or else of the encoder. */
-function testedBy({ visit, fmt }: PackContext, { transponderTest, encoder }: SurveillanceRecord): SignatureView {
-  const test = transponderTest ?? encoder;
+/** Returns person and date of the test: of the transponder, or else of the first other test, or of the last radio check. */
+function testedBy({ visit, fmt }: PackContext, record: SurveillanceRecord): SignatureView {
+  const { transponderTest, encoder, altimeters = [], staticSystems = [], pitotSystems = [], radioChecks = [] } = record;
+  const test = transponderTest ?? encoder ?? altimeters[0] ?? staticSystems[0] ?? pitotSystems[0] ?? radioChecks.at(-1);
   return signatureOf(visit, test?.by, fmt.text(m.tested), test ? fmt.day(test.at) : DASH);
 }
 
@@ -110,13 +112,15 @@ function optionsOf(
   ].join(', ');
 }
 
-function radioView({ visit, fmt }: PackContext, { radioChecks = [], interferenceChecked }: SurveillanceRecord): View {
+function radioView(context: PackContext, { radioChecks = [], interferenceChecked }: SurveillanceRecord): View {
+  const { visit, fmt } = context;
   return {
     hasRadio: radioChecks.length > 0,
     radioCaption: fmt.text(
       hasEngine(visit) ? m.radioAndSurveillanceRecord_twoWayEngineRunning : m.radioAndSurveillanceRecord_twoWay,
     ),
-    radio: radioChecks.map(({ at, by, with: station, frequencyMhz, readability }) => ({
+    radio: radioChecks.map(({ item, at, by, with: station, frequencyMhz, readability }) => ({
+      item: itemLabel(context, item) || DASH,
       at: fmt.timestamp(at),
       by: nameOf(visit, by),
       station,
