@@ -23,6 +23,10 @@ const FIGURE_NAMES: Readonly<Record<Figure, Message>> = {
   'sidelobe-replies': m.figureName_repliesP2EqualP1,
   'wanted-replies': m.figureName_repliesP29Db,
   'antenna-isolation': m.figureName_isolationOtherAntenna,
+  torque: m.figureName_torque,
+  'heading-error': m.figureName_headingError,
+  vibration: m.figureName_vibration,
+  'track-split': m.figureName_trackSplit,
 };
 
 /** Names of static system figures in a sentence, with a small initial letter. */

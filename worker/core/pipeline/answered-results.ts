@@ -59,6 +59,7 @@ export function answeredResults({ visit, results, posted }: Answerable): Assessm
     surveillance: surveillance && answeredSurveillance(surveillance),
     compass,
     engineRuns,
+    measurements: results.measurements && answeredMeasurements(results.measurements),
     due,
     clock,
     bulletins: results.applicability.map((applies, index) => ({
@@ -159,9 +160,22 @@ function answeredSurveillance(result: SurveillanceResult): Answered<'surveillanc
       figures: figures.map(namedFigure),
       checks: checks.map(namedCheck),
     })),
-    pitotSystems: tests.pitotSystems.map(({ figures }) => ({ figures: figures.map(namedFigure) })),
+    pitotSystems: tests.pitotSystems.map(namedFigures),
+  };
+}
+
+function answeredMeasurements({
+  torques,
+  magnetometers,
+  balances,
+}: NonNullable<Results['measurements']>): Answered<'measurements'> {
+  return {
+    torques: torques.map(namedFigure),
+    magnetometers: magnetometers.map(namedFigures),
+    balances: balances.map(namedFigures),
   };
 }
 
 const namedFigure = (each: LimitCheck) => ({ ...each, name: inEnglish(nameOfFigure(each.figure)) });
+const namedFigures = ({ figures }: { figures: LimitCheck[] }) => ({ figures: figures.map(namedFigure) });
 const namedCheck = (each: Check) => ({ ...each, name: inEnglish(checkName(each)) });

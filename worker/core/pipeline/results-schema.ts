@@ -23,6 +23,7 @@ import {
 import { ChangeLine, EquipmentChangeTotal, EquipmentItem } from '../calc/mass/equipment-change-result.ts';
 import { Comparison, Prediction, Residual } from '../calc/mass/prediction-result.ts';
 import { HistoryEntry, Schedule } from '../calc/mass/schedule-result.ts';
+import { MeasurementsResult } from '../calc/measurements/measurements-result.ts';
 import {
   AddressResult,
   Check,
@@ -128,6 +129,11 @@ export const AssessmentResults = z
     surveillance: Surveillance.optional(),
     compass: CompassResult.optional(),
     engineRuns: z.array(RunComparison),
+    measurements: MeasurementsResult.extend({
+      torques: figures,
+      magnetometers: z.array(z.object({ figures })),
+      balances: z.array(z.object({ figures })),
+    }).optional(),
     due: z.array(Due),
     clock: ReleaseClock,
     bulletins: z.array(z.object({ id: z.string(), applies: Applies })),

@@ -9,7 +9,7 @@ const setting = (text: FieldText, example: number, { min = 800, max = 1100 } = {
   number(text, 'hPa', example, { min, max });
 
 /** Which one was tested, if the aircraft has several: a name, and the line of the equipment list. */
-const which = {
+export const which = {
   name: line('which_name', 'Left panel', 60).optional(),
   item: reference('equipment-item', 'which_item', 'E05').optional(),
 };

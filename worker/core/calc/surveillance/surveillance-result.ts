@@ -33,6 +33,10 @@ const FIGURES = [
   'sidelobe-replies',
   'wanted-replies',
   'antenna-isolation',
+  'torque',
+  'heading-error',
+  'vibration',
+  'track-split',
 ] as const;
 export type Figure = (typeof FIGURES)[number];
 

@@ -19,6 +19,8 @@ export function radioAndSurveillanceView(context: PackContext): View {
   if (!record || !found) throw new Error('Cannot fill the radio and surveillance record: the visit has none');
   return {
     ...common(context),
+    // A record of radio checks or of altimetry only has no transmitter of an address.
+    hasAddress: found.forms !== undefined || record.devices.length > 0,
     ...addressView(context, found),
     devices: record.devices.map((device, index) => deviceRow(context, device, found.devices[index])),
     ...transponderView(context, record, found),
