@@ -98,20 +98,20 @@ export const PitotLeak = part('pitotLeak', {
   appliedSpeed: airspeed('pitotLeak_appliedSpeed', 120),
   lossSpeed: airspeed('pitotLeak_lossSpeed', 2),
   seconds: number('pitotLeak_seconds', 's', 60, { min: 1, max: 3600 }),
-  limitSpeed: airspeed('pitotLeak_limitSpeed', 10),
+  limitSpeed: airspeed('measured_limit', 10),
 });
 
 export const AirspeedPoint = part('airspeedPoint', {
   trueSpeed: airspeed('airspeedPoint_trueSpeed', 60),
   readSpeed: airspeed('airspeedPoint_readSpeed', 61),
-  limitSpeed: airspeed('airspeedPoint_limitSpeed', 3),
+  limitSpeed: airspeed('measured_limit', 3),
 });
 
 export const PitotSystem = part('pitotSystem', {
   ...which,
-  at: timestamp('pitotSystem_at', '2026-11-05T08:55:00+01:00', m.altimetry_testPitotSystem),
-  by: person('pitotSystem_by', 'jonas', m.altimetry_testedPitotSystem),
-  unit: choice('pitotSystem_unit', AIRSPEED_UNITS),
+  at: timestamp('measured_at', '2026-11-05T08:55:00+01:00', m.measurements_measurement),
+  by: person('measured_by', 'jonas', m.measurements_measured),
+  unit: choice('measured_unit', AIRSPEED_UNITS),
   leak: PitotLeak.optional(),
-  points: list('pitotSystem_points', AirspeedPoint, { max: 40 }).optional(),
+  points: list('airspeedPoint', AirspeedPoint, { max: 40 }).optional(),
 });

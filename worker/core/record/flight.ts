@@ -12,8 +12,8 @@ export const Flight = part('flight', {
   minutes: number('flight_minutes', 'min', 24, { min: 1, max: 3000 }),
   landings: count('flight_landings', 2, { max: 1000 }),
   purpose: choice('flight_purpose', ['test', 'check', 'ferry'] as const),
-  for: list('flight_for', reference('modification', 'flight_for_each', 'M1'), { max: 60 }).optional(),
-  openItems: list('flight_openItems', line('flight_openItems_each', 'Q-SLM-P1/M2', 100), { max: 60 }).optional(),
+  for: list('flight_for', reference('modification', 'flight_for', 'M1'), { max: 60 }).optional(),
+  openItems: list('flight_openItems', line('flight_openItems', 'Q-SLM-P1/M2', 100), { max: 60 }).optional(),
   report: prose('flight_report', 'Trim, stall and climb as in the flight test schedule; nothing to correct.'),
   result: choice('flight_result', ['satisfactory', 'unsatisfactory'] as const),
 });

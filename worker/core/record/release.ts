@@ -27,7 +27,7 @@ export const Release = part('release', {
   limitations: list('release_limitations', line('release_limitations_each', 'Day VFR only until F3 is closed'), {
     max: 40,
   }).optional(),
-  flightTestsAfterRelease: list('release_flightTestsAfterRelease', FlightTestAfterRelease, { max: 60 }).optional(),
+  flightTestsAfterRelease: list('flightTestAfterRelease', FlightTestAfterRelease, { max: 60 }).optional(),
   acknowledgements: list('release_acknowledgements', Acknowledgement, { max: 60 }).optional(),
 });
 export type Release = z.infer<typeof Release>;

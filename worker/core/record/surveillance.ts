@@ -47,9 +47,9 @@ export const Surveillance = part('surveillance', {
   devices: list('surveillance_devices', Device, { max: 12 }),
   transponderTest: TransponderTest.optional(),
   encoder: Encoder.optional(),
-  altimeters: list('surveillance_altimeters', AltimeterTest, { max: 8 }).optional(),
-  staticSystems: list('surveillance_staticSystems', StaticSystem, { max: 8 }).optional(),
-  pitotSystems: list('surveillance_pitotSystems', PitotSystem, { max: 8 }).optional(),
+  altimeters: list('altimeterTest', AltimeterTest, { max: 8 }).optional(),
+  staticSystems: list('staticSystem', StaticSystem, { max: 8 }).optional(),
+  pitotSystems: list('pitotSystem', PitotSystem, { max: 8 }).optional(),
   radioChecks: list('surveillance_radioChecks', RadioCheck, { max: 20 }).optional(),
   interferenceChecked: flag('surveillance_interferenceChecked', true).optional(),
 });

@@ -1,6 +1,6 @@
 import type { Visit } from '../../record/visit.ts';
 import { signedDifferenceDeg } from '../../units/angle.ts';
-import { limited } from '../surveillance/limited.ts';
+import { limited, limitedDifference } from '../surveillance/limited.ts';
 import type { MeasurementsResult } from './measurements-result.ts';
 
 export type Measurements = NonNullable<Visit['measurements']>;
@@ -23,10 +23,7 @@ export function measurementResults({
     torques: torques.map(({ value, unit, from, to }) => limited('torque', value, unit, { least: from, most: to })),
     magnetometers: magnetometers.map(({ limitDeg, readings }) => ({
       figures: readings.map(({ headingDeg, compassDeg }) => ({
-        ...limited('heading-error', signedDifferenceDeg(headingDeg, compassDeg), '°', {
-          least: -limitDeg,
-          most: limitDeg,
-        }),
+        ...limitedDifference('heading-error', turned(headingDeg, compassDeg), '°', limitDeg),
         at: { value: headingDeg, unit: '°' },
       })),
     })),
@@ -34,4 +31,9 @@ export function measurementResults({
       figures: readings.map(({ what, value, limit }) => limited(what, value, BALANCE_UNITS[what], { most: limit })),
     })),
   };
+}
+
+/** Returns the reading, beyond the full circle if that is the shorter way from the heading. */
+function turned(headingDeg: number, compassDeg: number): { read: number; against: number } {
+  return { read: headingDeg + signedDifferenceDeg(headingDeg, compassDeg), against: headingDeg };
 }

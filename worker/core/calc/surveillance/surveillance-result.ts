@@ -44,7 +44,7 @@ export type Figure = (typeof FIGURES)[number];
 export const Difference = z.object({ read: z.number(), against: z.number() });
 export type Difference = z.infer<typeof Difference>;
 
-/** A figure with its limits; `least` and `most` are left out without a limit. */
+/** A figure with its limits; a limit that does not exist is left out. */
 export const LimitCheck = z.object({
   figure: z.enum(FIGURES),
   /** Altitude or pressure of the reading. */

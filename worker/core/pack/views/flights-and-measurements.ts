@@ -35,10 +35,10 @@ function flightSection({ visit, fmt }: PackContext): View[] {
   if (flights.length === 0) return [];
   const columns: Column[] = [
     ['name', fmt.text(m.flights_flight)],
-    ['text', fmt.text(m.flights_takeOff)],
-    ['text', fmt.text(m.flights_pilot)],
+    ['text', fmt.text(m.takeOff)],
+    ['text', fmt.text(m.loadingSheet_pilot)],
     ['text', fmt.text(m.flights_purpose)],
-    ['num', fmt.text(m.flights_minutes)],
+    ['num', fmt.text(m.electricalLoadAnalysis_minutes)],
     ['num', fmt.text(m.flights_landings)],
     ['text', fmt.text(m.flights_for)],
     ['text', fmt.text(m.result)],
@@ -128,7 +128,7 @@ function balanceSection({ visit, results, fmt }: PackContext): View[] {
   const balances = visit.measurements?.balances ?? [];
   if (balances.length === 0) return [];
   const columns: Column[] = [
-    ['name', fmt.text(m.balances_reading)],
+    ['name', fmt.text(m.magnetometers_reading)],
     ['num', fmt.text(m.value)],
     ['text', fmt.text(m.limits)],
     ['text', fmt.text(m.unit)],
