@@ -37,17 +37,25 @@ test('flownInVisit() counts what was flown since the arrival', () => {
 
 describe('isUnresolved()', () => {
   const bad = flight({ id: 'V0', result: 'unsatisfactory', from: '2026-10-14T12:30:00-05:00' });
+  const isOpen = (first: Flight, later: Flight[] = [], release = VISIT.release): boolean =>
+    isUnresolved(first, { ...VISIT, release, flights: [first, ...later] });
 
   test('until a later satisfactory flight names all that it names', () => {
-    expect(isUnresolved(bad, [bad])).toBe(true);
-    expect(isUnresolved(bad, [bad, FLOWN])).toBe(false);
-    expect(isUnresolved(bad, [bad, flight({ for: [] })])).toBe(true);
-    expect(isUnresolved(bad, [bad, flight({ from: '2026-10-14T12:00:00-05:00' })])).toBe(true);
-    expect(isUnresolved({ ...bad, openItems: ['Q-HVR-P1/M4'] }, [bad, FLOWN])).toBe(true);
+    expect(isOpen(bad)).toBe(true);
+    expect(isOpen(bad, [FLOWN])).toBe(false);
+    expect(isOpen(bad, [flight({ for: [] })])).toBe(true);
+    expect(isOpen(bad, [flight({ from: '2026-10-14T12:00:00-05:00' })])).toBe(true);
+    expect(isOpen({ ...bad, openItems: ['Q-HVR-P1/M4'] }, [FLOWN])).toBe(true);
   });
 
   test('any later one resolves a flight that names nothing', () => {
-    const check = { ...bad, for: [] };
-    expect(isUnresolved(check, [check, FLOWN])).toBe(false);
+    expect([isOpen({ ...bad, for: [] }, [FLOWN]), isOpen({ ...bad, for: [] })]).toEqual([false, true]);
+  });
+
+  test('unless the release permits the flight test, or it was flown before the arrival', () => {
+    if (!VISIT.release) throw new Error('the helicopter has a release');
+    const after = { modification: 'M1', flownBy: 'Ines Dahl, alone', limitation: 'In the circuit only' };
+    expect(isOpen(bad, [], { ...VISIT.release, flightTestsAfterRelease: [after] })).toBe(false);
+    expect(isOpen({ ...bad, from: '2026-10-12T12:00:00-05:00' })).toBe(false);
   });
 });

@@ -76,8 +76,11 @@ describe('a flight before the release', () => {
 });
 
 describe('readings before an adjustment', () => {
-  test('may be outside their limits', () => {
+  test('may be outside their limits, if there are readings after it', () => {
     expect(codes('helicopter', [replace('/measurements/balances/0/when', 'after')])).toEqual([
+      'MEASUREMENT_OUTSIDE_LIMITS',
+    ]);
+    expect(codes('helicopter', [{ op: 'remove', path: '/measurements/balances/1' }])).toEqual([
       'MEASUREMENT_OUTSIDE_LIMITS',
     ]);
   });

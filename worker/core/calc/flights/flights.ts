@@ -32,18 +32,26 @@ export function flownInVisit({ flights = [], visit }: Flown & Pick<Visit, 'visit
   return { minutes: sum('minutes'), landings: sum('landings') };
 }
 
+const namesOf = ({ for: names = [], openItems = [] }: Flight): string[] => [...names, ...openItems];
+
 /**
- * Whether no later satisfactory flight names all that an unsatisfactory one names.
+ * Whether an unsatisfactory flight of the visit has something left to prove: a name that no later satisfactory flight
+ * has, and whose flight test the release does not permit; or, if it names nothing, no later satisfactory flight. A
+ * flight before the arrival leaves its open items open.
  *
  * @source common practice, no source
  */
-export function isUnresolved(flight: Flight, flights: readonly Flight[]): boolean {
-  if (flight.result === 'satisfactory') return false;
-  const names = [...(flight.for ?? []), ...(flight.openItems ?? [])];
-  return !flights.some(
-    (later) =>
-      later.result === 'satisfactory' &&
-      instantOf(later.from) > instantOf(flight.from) &&
-      names.every((name) => [...(later.for ?? []), ...(later.openItems ?? [])].includes(name)),
+export function isUnresolved(
+  flight: Flight,
+  { flights = [], release, visit }: Pick<Visit, 'flights' | 'release' | 'visit'>,
+): boolean {
+  const isOfVisit = instantOf(flight.from) >= instantOf(visit.arrivedAt);
+  if (flight.result === 'satisfactory' || !isOfVisit) return false;
+  const later = flights.filter(
+    ({ result, from }) => result === 'satisfactory' && instantOf(from) > instantOf(flight.from),
   );
+  const permitted = (release?.flightTestsAfterRelease ?? []).map(({ modification }) => modification);
+  const proved = new Set([...later.flatMap(namesOf), ...permitted]);
+  const names = namesOf(flight);
+  return names.length === 0 ? later.length === 0 : !names.every((name) => proved.has(name));
 }

@@ -38,8 +38,12 @@ export const measurementOutsideLimits: Rule = {
       ),
       ...hitsIn(['measurements', 'balances'], balances, ({ figures }, index) => {
         const balance = record.balances?.[index];
-        // An adjustment follows the readings before it.
-        if (balance?.when === 'before') return undefined;
+        // An adjustment follows the readings before it, if the record has those after it.
+        if (
+          balance?.when === 'before' &&
+          record.balances?.some(({ of, when }) => of === balance.of && when === 'after')
+        )
+          return undefined;
         return hits<LimitCheck, EntryHit>(figures, (measured, reading) => {
           const hit = hitOf(measured, { name: balance?.readings[reading]?.place }, 2);
           return hit && { field: ['readings', reading], ...hit };

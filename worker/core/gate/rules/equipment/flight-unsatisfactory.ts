@@ -7,12 +7,13 @@ import { PRACTICE, type Rule } from '../../rule.ts';
 export const flightUnsatisfactory: Rule = {
   code: 'FLIGHT_UNSATISFACTORY',
   severity: 'blocks',
-  meaning: 'A flight was unsatisfactory, and no later satisfactory flight covers the same work',
+  meaning:
+    'A flight was unsatisfactory, and neither a later flight nor a flight test after release covers the same work',
   remedy: m.flightUnsatisfactory_remedy,
   source: PRACTICE,
-  check: ({ visit: { flights = [] } }) =>
-    hitsIn(['flights'], flights, (flight) =>
-      isUnresolved(flight, flights)
+  check: ({ visit }) =>
+    hitsIn(['flights'], visit.flights, (flight) =>
+      isUnresolved(flight, visit)
         ? {
             field: 'result',
             sentence: said(m.flightUnsatisfactory_noLaterFlight, { id: flight.id }),
