@@ -128,7 +128,7 @@ function balanceSection({ visit, results, fmt }: PackContext): View[] {
   const balances = visit.measurements?.balances ?? [];
   if (balances.length === 0) return [];
   const columns: Column[] = [
-    ['name', fmt.text(m.magnetometers_reading)],
+    ['name', fmt.text(m.radioAndSurveillanceRecord_figure)],
     ['num', fmt.text(m.value)],
     ['text', fmt.text(m.limits)],
     ['text', fmt.text(m.unit)],
