@@ -1,5 +1,6 @@
 import { altimeterFigures } from '../../worker/core/calc/surveillance/altimeter.ts';
 import { limited, limitedDifference } from '../../worker/core/calc/surveillance/limited.ts';
+import { pitotFigures } from '../../worker/core/calc/surveillance/pitot-system.ts';
 import { surveillanceResults } from '../../worker/core/calc/surveillance/results.ts';
 import { staticSystemResult } from '../../worker/core/calc/surveillance/static-system.ts';
 import { transponderFigures } from '../../worker/core/calc/surveillance/transponder-limits.ts';
@@ -14,12 +15,16 @@ const within: Formula = {
   title: 'A figure against its tolerance',
   tex: ['e = r - s', '|e| \\leq t'],
   symbols: [
-    ['e', 'error', 'ft'],
-    ['r', 'what was read: altimeter, encoder, falling reading, difference of the barometric scale', 'ft'],
-    ['s', 'what it is held against: true altitude, altimeter, rising reading, table', 'ft'],
-    ['t', 'tolerance; for encoder against altimeter 125 ft', 'ft'],
+    ['e', 'error', 'as r'],
+    [
+      'r',
+      'what was read: altimeter, encoder, falling reading, difference of the barometric scale, airspeed',
+      'ft, or the unit of the airspeed',
+    ],
+    ['s', 'what it is held against: true altitude, altimeter, rising reading, table, airspeed of the test set', 'as r'],
+    ['t', 'tolerance; for encoder against altimeter 125 ft', 'as r'],
   ],
-  by: [altimeterFigures, limitedDifference, surveillanceResults],
+  by: [altimeterFigures, pitotFigures, limitedDifference, surveillanceResults],
   holds: 'Both ends count as within.',
   example() {
     const input = inputOf<{ encoderDifferenceFt: number }>('RG-05a');

@@ -131,11 +131,11 @@ export const SURVEILLANCE_TOPICS = {
   altimetry: ({ encoderDifferenceFt = 0, hysteresisFt = [0, 0], ...input }: AltimetryInput) => {
     const visit = readVisit('nose-wheel-full');
     const { surveillance } = visit;
-    if (!surveillance?.encoder || !surveillance.altimeter) throw new Error('the full visit has altimetry');
+    if (!surveillance?.encoder || !surveillance.altimeters?.[0]) throw new Error('the full visit has altimetry');
     const points = [{ altimeterFt: 5000, encoderFt: 5000 + encoderDifferenceFt }];
     const encoder = { ...surveillance.encoder, points };
     const figures = altimeterFigures({
-      ...surveillance.altimeter,
+      ...surveillance.altimeters[0],
       caseLeakFt: input.caseLeakFt ?? 0,
       afterEffectFt: input.afterEffectFt ?? 0,
       hysteresis: {

@@ -82,6 +82,9 @@ function limits({ visit: { aircraft, release } }: Compared, fmt: Formatter): Lin
     ['Envelope', (envelopeCorners(aircraft) ?? []).map(corner).join('; ') || NONE],
     ...stations,
     ...(release?.limitations ?? []).map((text) => [`Limitation: ${text}`, 'in force'] as const),
+    ...(release?.flightTestsAfterRelease ?? []).map(
+      ({ modification, limitation }) => [`Flight test of ${modification}`, limitation] as const,
+    ),
   ]);
 }
 

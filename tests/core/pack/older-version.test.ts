@@ -10,48 +10,51 @@ import { AT, assessed, attestation, FILES, PLACE } from './fixture.ts';
 const OLD = readFixture('records/version-1/nose-wheel-full');
 const PRESENT = upgrades.upgrade(OLD);
 
-describe.each([1, 2])('a record of version %i gives what the same record of the present version gives', (version) => {
-  const posted = readFixture(`records/version-${version}/nose-wheel-full`);
-  let old: Assessed;
-  let present: Assessed;
+describe.each([1, 2, 3])(
+  'a record of version %i gives what the same record of the present version gives',
+  (version) => {
+    const posted = readFixture(`records/version-${version}/nose-wheel-full`);
+    let old: Assessed;
+    let present: Assessed;
 
-  beforeAll(async () => {
-    [old, present] = await Promise.all([assessed(posted), assessed(upgrades.upgrade(posted))]);
-  });
+    beforeAll(async () => {
+      [old, present] = await Promise.all([assessed(posted), assessed(upgrades.upgrade(posted))]);
+    });
 
-  test('results and findings', () => {
-    const { recordSha256: _r, assessmentSha256: _a, ...answer } = assessmentAnswer(present);
-    expect(assessmentAnswer(old)).toMatchObject(answer);
-  });
+    test('results and findings', () => {
+      const { recordSha256: _r, assessmentSha256: _a, ...answer } = assessmentAnswer(present);
+      expect(assessmentAnswer(old)).toMatchObject(answer);
+    });
 
-  test('its own digest, over what was posted', async () => {
-    expect(old.recordJson).toBe(canonicalJson(posted));
-    expect(old.recordSha256).toBe(await sha256(canonicalJson(posted)));
-    expect(old.recordSha256).not.toBe(present.recordSha256);
-  });
+    test('its own digest, over what was posted', async () => {
+      expect(old.recordJson).toBe(canonicalJson(posted));
+      expect(old.recordSha256).toBe(await sha256(canonicalJson(posted)));
+      expect(old.recordSha256).not.toBe(present.recordSha256);
+    });
 
-  test('documents, apart from that digest', async () => {
-    const told = async (of: Assessed) => {
-      const documents = await draftDocuments(of, AT);
-      return documents.map(({ id, html }) => [id, html.replaceAll(of.recordSha256, 'DIGEST')]);
-    };
-    expect(await told(old)).toEqual(await told(present));
-  });
+    test('documents, apart from that digest', async () => {
+      const told = async (of: Assessed) => {
+        const documents = await draftDocuments(of, AT);
+        return documents.map(({ id, html }) => [id, html.replaceAll(of.recordSha256, 'DIGEST')]);
+      };
+      expect(await told(old)).toEqual(await told(present));
+    });
 
-  test('a sealed pack, with the record as it was posted', async () => {
-    const outcome = await seal(old, attestation(old), PLACE, FILES);
-    if (!outcome.ok) throw new Error(JSON.stringify(outcome.findings, null, 1));
-    const { recordJson, manifestJson, factsJson } = outcome.sealed;
-    expect(recordJson).toBe(canonicalJson(posted));
-    expect(JSON.parse(manifestJson)).toMatchObject({ record: { sha256: old.recordSha256 } });
-    const other = await seal(present, attestation(present), PLACE, FILES);
-    const withoutDigest = (facts: string, digest: string) => facts.replaceAll(digest, 'DIGEST');
-    if (!other.ok) throw new Error(JSON.stringify(other.findings, null, 1));
-    const facts = JSON.parse(withoutDigest(factsJson, old.recordSha256));
-    const same = JSON.parse(withoutDigest(other.sealed.factsJson, present.recordSha256));
-    expect({ ...facts, open: { ...facts.open, over: '' } }).toEqual({ ...same, open: { ...same.open, over: '' } });
-  });
-});
+    test('a sealed pack, with the record as it was posted', async () => {
+      const outcome = await seal(old, attestation(old), PLACE, FILES);
+      if (!outcome.ok) throw new Error(JSON.stringify(outcome.findings, null, 1));
+      const { recordJson, manifestJson, factsJson } = outcome.sealed;
+      expect(recordJson).toBe(canonicalJson(posted));
+      expect(JSON.parse(manifestJson)).toMatchObject({ record: { sha256: old.recordSha256 } });
+      const other = await seal(present, attestation(present), PLACE, FILES);
+      const withoutDigest = (facts: string, digest: string) => facts.replaceAll(digest, 'DIGEST');
+      if (!other.ok) throw new Error(JSON.stringify(other.findings, null, 1));
+      const facts = JSON.parse(withoutDigest(factsJson, old.recordSha256));
+      const same = JSON.parse(withoutDigest(other.sealed.factsJson, present.recordSha256));
+      expect({ ...facts, open: { ...facts.open, over: '' } }).toEqual({ ...same, open: { ...same.open, over: '' } });
+    });
+  },
+);
 
 describe('a record of version 1', () => {
   test('points at what was posted in every finding', async () => {

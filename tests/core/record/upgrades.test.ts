@@ -46,6 +46,28 @@ describe('a record of an older version', () => {
       expect(readRecord(readFixture(`records/version-2/${name}`)).ok).toBe(true);
   });
 
+  test('of version 3 has its altimeter and its static system as lists of one, and points at them as posted', () => {
+    const old = readFixture('records/version-3/nose-wheel-full');
+    const { surveillance } = upgrade(old) as VisitRecord;
+    expect([surveillance?.altimeters?.length, surveillance?.staticSystems?.length]).toEqual([1, 1]);
+    for (const name of ['nose-wheel-full', 'trike'])
+      expect(readRecord(readFixture(`records/version-3/${name}`)).ok).toBe(true);
+    const wrong: Operation[] = [
+      { op: 'replace', path: '/surveillance/altimeter/scale/1/readFt', value: 'high' },
+      { op: 'replace', path: '/surveillance/staticSystem', value: 7 },
+    ];
+    expect(issuesOf(old, wrong)).toEqual([
+      ['RECORD_TYPE_WRONG', '/surveillance/altimeter/scale/1/readFt', 'Correct it'],
+      ['RECORD_TYPE_WRONG', '/surveillance/staticSystem', 'Correct it'],
+    ]);
+    expect(issuesOf(old, [{ op: 'add', path: '/surveillance/altimeters', value: [] }])).toEqual([
+      ['RECORD_KEY_UNKNOWN', '/surveillance/altimeters', 'Write "altimeter", its name in schemaVersion 3'],
+    ]);
+    expect(issuesOf(upgrade(old), [{ op: 'add', path: '/surveillance/altimeter', value: {} }])).toEqual([
+      ['RECORD_KEY_UNKNOWN', '/surveillance/altimeter', 'Write "altimeters", its name in schemaVersion 4'],
+    ]);
+  });
+
   test('says a wrong layout where it was posted', () => {
     const old = readFixture('records/version-2/weighing-only');
     expect(issuesOf(old, [{ op: 'replace', path: '/aircraft/layout', value: 'hovercraft' }])).toEqual([
@@ -69,9 +91,12 @@ describe('a record of an older version', () => {
     ]);
     expect(JSON.stringify(PRESENT)).toBe(
       JSON.stringify(OLD)
-        .replace('"schemaVersion":1', '"schemaVersion":3')
+        .replace('"schemaVersion":1', '"schemaVersion":4')
         .replace('"aircraft":{', '"aircraft":{"class":"unstated",')
         .replace('"layout":"nose-wheel"', '"undercarriage":"nose-wheel"')
+        .replace('"altimeter":{', '"altimeters":[{')
+        .replace('}]}},"staticSystem":{', '}]}}],"staticSystems":[{')
+        .replace('"isUndeformed":true}', '"isUndeformed":true}]')
         .replaceAll('"leastRadius"', '"minimumRadius"')
         .replaceAll('"leastSpacing"', '"minimumSpacing"'),
     );
@@ -94,7 +119,7 @@ describe('a record of an older version', () => {
   });
 
   test('of no known version is left alone', () => {
-    for (const version of [0, -1, 1.5, '1', null, undefined, 4, Number.NaN]) {
+    for (const version of [0, -1, 1.5, '1', null, undefined, 5, Number.NaN]) {
       const record = { schemaVersion: version, antennas: { items: [{ leastSpacing: 1 }] } };
       expect(upgrade(record)).toBe(record);
     }
@@ -131,7 +156,7 @@ describe('what is wrong with it is said of the record as posted', () => {
 
   test('a name of an earlier version', () => {
     const at = '/antennas/items/1/leastSpacing';
-    const remedy = 'Write "minimumSpacing", its name in schemaVersion 3';
+    const remedy = 'Write "minimumSpacing", its name in schemaVersion 4';
     expect(issuesOf(PRESENT, [{ op: 'add', path: at, value: 5 }])).toEqual([['RECORD_KEY_UNKNOWN', at, remedy]]);
   });
 
@@ -146,16 +171,19 @@ describe('places in a record as it was posted', () => {
   test('are found for every field, and back', () => {
     const old = { schemaVersion: 1 };
     const moved = schemaFields(VisitRecord).flatMap(({ steps }) => {
-      const path = steps.flatMap<PropertyKey>((step) => (isKey(step) ? [step] : 'entry' in step ? [7] : []));
+      const path = steps.flatMap<PropertyKey>((step) => (isKey(step) ? [step] : 'entry' in step ? [0] : []));
       const posted = pathAsPosted(old, path);
       expect(presentPath(posted)).toEqual(path);
       return posted.join() === path.join() ? [] : [pointer(...posted)];
     });
-    expect(moved).toEqual([
+    const isInList = (at: string): boolean => /^\/surveillance\/(?:altimeter|staticSystem)\//.test(at);
+    expect(moved.filter((at) => !isInList(at))).toEqual([
       '/aircraft/layout',
-      '/antennas/items/7/groundPlane/leastRadius',
-      '/antennas/items/7/leastSpacing',
+      '/antennas/items/0/groundPlane/leastRadius',
+      '/antennas/items/0/leastSpacing',
     ]);
+    expect(moved).toContain('/surveillance/altimeter/scale/0/readFt');
+    expect(moved).toContain('/surveillance/staticSystem/lossFt');
   });
 
   test('are those of the finding in a record of the present version, and of none', () => {

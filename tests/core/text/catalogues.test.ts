@@ -12,6 +12,7 @@ const FOLDER = join(ROOT, 'worker/core/text/messages');
 /** Choices of the schema that no document prints. */
 const UNPRINTED = [
   ...['kg', 'lb', 'mm', 'cm', 'm', 'l', 'usgal', 'impgal', 'A4', 'Letter', 'EUR', 'USD', 'GBP', 'CHF'],
+  ...['kt', 'km/h', 'mph', 'N·m', 'in·lbf', 'ft·lbf'],
   ...['SEK', 'NOK', 'DKK', 'PLN', 'CZK', 'CAD', 'AUD', 'NZD', '105', '150', '200'],
   ...['0', '1', '2', '4', '6', '8', '10', '12', '14', '16', '18', '20', '22', '24', '26', '00', '000', '0000'],
   ...['AC-1A', 'AC-2A', 'AC-1B', 'AC-2B', 'AC-3B', 'S-1A', 'S-2A', 'S-3A', 'S-4', 'S-1B', 'S-2B', 'S-3B'],
@@ -20,7 +21,8 @@ const UNPRINTED = [
   ...['installed', 'relocated', 'replaced', 'in-place', 'owed', 'not-done', 'after-release', 'bus', 'protection'],
   ...['splice', 'terminal', 'switch', 'copper', 'aluminium', '14-volt', '28-volt', 'source', 'correct'],
   ...['wrong', 'not-fitted', 'operative', 'inoperative', 'certified', 'uncertified', 'surveyed-base', 'datum-compass'],
-  ...['satellite-track', 'before', 'after', 'satisfactory', 'rectified'],
+  ...['satellite-track', 'before', 'after', 'satisfactory', 'unsatisfactory', 'rectified'],
+  ...['vibration', 'track-split'],
   ...['not-applicable', 'life-limit', 'recommendation', 'watch', 'monitor', 'release-certificate'],
   ...['conformity-certificate', 'maker-statement', 'owner-declaration', 'standard-part'],
   ...['left', 'right', 'centre', 'drained-to-unusable', 'dry'],

@@ -55,7 +55,7 @@ const ALLOWED: readonly [RegExp, string][] = [
   [/\b[0-9a-f]{40,}\b/g, 'digests'],
   [/SLIPMARK-[\w.-]+|slipmark-[\w.-]+/g, 'the rule set'],
   [
-    /(?<![\p{L}])(?:kg|lb|mm|cm|m|in|l|A|V|W|h|min|ft|hPa|dB|dBW|dBm|MHz|Ah|bar|rpm|Hz|kt|km|US|gal|imp|UTC|MAC|Al|A·min|kg·mm|lb·in|°C|R|O|B|C|D|E)(?![\p{L}])/gu,
+    /(?<![\p{L}])(?:kg|lb|mm|cm|m|in|l|A|V|W|h|min|ft|hPa|dB|dBW|dBm|MHz|km\/h|mph|N·m|in·lbf|ft·lbf|in\/s|Ah|bar|rpm|Hz|kt|km|US|gal|imp|UTC|MAC|Al|A·min|kg·mm|lb·in|°C|R|O|B|C|D|E)(?![\p{L}])/gu,
     'units and letters of formulae',
   ],
   [/\bWMM-?\d+\b/g, 'the name of the magnetic model'],

@@ -83,7 +83,7 @@ const READ = [
 
 /** A tyre change, as the shop writes it. */
 const tyreChange = (standing: object) => ({
-  schemaVersion: 3,
+  schemaVersion: 4,
   standing,
   visit: {
     arrivedAt: '2026-11-20T09:00:00+01:00',
@@ -171,7 +171,7 @@ describe('the record of a small job', () => {
 
   test('cannot say what the file keeps: that follows from the sealed pack', async () => {
     const { standing } = (await next()).record;
-    const record = { ...tyreChange({ ...standing, kept: { open: [], lives: { items: [] } } }), schemaVersion: 3 };
+    const record = { ...tyreChange({ ...standing, kept: { open: [], lives: { items: [] } } }), schemaVersion: 4 };
     await kept('forged', record);
     const open = (await json<{ items: { id: string; html: string }[] }>(`${visitAt('Q-SLM', 'forged')}/documents.json`))
       .items;

@@ -43,7 +43,10 @@ describe('assessmentAnswer()', () => {
       ['after-shedding', 'Loads left on'],
       ['landing', 'Approach and landing'],
     ]);
-    expect(results.surveillance?.altimeter[0]).toMatchObject({ name: 'Scale error', figure: 'scale-error' });
+    expect(results.surveillance?.altimeters[0]?.figures[0]).toMatchObject({
+      name: 'Scale error',
+      figure: 'scale-error',
+    });
     expect(results.surveillance?.modeS.every(({ name, check }) => name !== check)).toBe(true);
   });
 

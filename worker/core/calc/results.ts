@@ -15,6 +15,8 @@ import { type EquipmentChange, equipmentChange } from './mass/equipment-change.t
 import { type Comparison, compareWeighing, type Prediction, predictEmpty } from './mass/prediction.ts';
 import { type Residual, residualOf } from './mass/residual.ts';
 import { revisedSchedule, type Schedule } from './mass/schedule.ts';
+import { measurementResults } from './measurements/measurements.ts';
+import type { MeasurementsResult } from './measurements/measurements-result.ts';
 import { type CarryOver, carryOver } from './open-items/carry-over.ts';
 import type { OpenItem } from './open-items/open-item.ts';
 import { NO_READINGS, type Readings, readingsWith } from './open-items/readings.ts';
@@ -46,6 +48,7 @@ export interface Results {
   surveillance: SurveillanceResult | undefined;
   compass: CompassResult | undefined;
   engineRuns: RunComparison[];
+  measurements: MeasurementsResult | undefined;
   due: Due[];
   /** One for each bulletin, in their order. */
   applicability: Applies[];
@@ -97,6 +100,7 @@ export function compute(visit: Visit, settings: Settings): Results {
     surveillance: visit.surveillance && surveillanceResults(visit, visit.surveillance),
     compass: visit.compass && reduceSwing(visit.compass),
     engineRuns: compareRuns(visit.engineRuns ?? []),
+    measurements: visit.measurements && measurementResults(visit.measurements),
     due: visit.lives ? dueList(visit, visit.lives, settings.at) : [],
     applicability: (visit.bulletins?.items ?? []).map((bulletin) => applicabilityOf(visit, change.after, bulletin)),
     clock: releaseClock(visit, settings.at),

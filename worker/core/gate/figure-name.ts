@@ -14,6 +14,8 @@ const FIGURE_NAMES: Readonly<Record<Figure, Message>> = {
   'barometric-scale': m.figureName_barometricScale,
   'raised-above-aerodrome': m.figureName_raisedAboveAerodrome,
   'loss-in-one-minute': m.figureName_lossOneMinute,
+  'pitot-loss': m.figureName_pitotLoss,
+  airspeed: m.figureName_airspeed,
   'reply-frequency': m.figureName_replyFrequency,
   'output-power': m.figureName_peakOutputPower,
   sensitivity: m.figureName_sensitivity,
@@ -21,6 +23,10 @@ const FIGURE_NAMES: Readonly<Record<Figure, Message>> = {
   'sidelobe-replies': m.figureName_repliesP2EqualP1,
   'wanted-replies': m.figureName_repliesP29Db,
   'antenna-isolation': m.figureName_isolationOtherAntenna,
+  torque: m.figureName_torque,
+  'heading-error': m.figureName_headingError,
+  vibration: m.figureName_vibration,
+  'track-split': m.figureName_trackSplit,
 };
 
 /** Names of static system figures in a sentence, with a small initial letter. */

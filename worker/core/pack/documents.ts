@@ -10,6 +10,7 @@ import { electricalLoadAnalysisView } from './views/electrical-load-analysis.ts'
 import { engineRunsView } from './views/engine-runs.ts';
 import { equipmentListView } from './views/equipment-list.ts';
 import { findingsView } from './views/findings.ts';
+import { flightsAndMeasurements } from './views/flights-and-measurements.ts';
 import { inspectionRecords } from './views/inspection-record.ts';
 import { loadingSheets } from './views/loading-sheet.ts';
 import { logBookInsertsView } from './views/log-book-inserts.ts';
@@ -62,6 +63,7 @@ export const DOCUMENT_KINDS: readonly DocumentKind[] = [
   single('compass-card', m.compassCard, compassCardView, ({ visit }) => visit.compass !== undefined),
   { template: 'inspection-record', title: m.inspectionRecord, instances: inspectionRecords },
   single('engine-runs', m.engineRunsCompared, engineRunsView, ({ visit }) => (visit.engineRuns ?? []).length > 0),
+  { template: 'flights-and-measurements', instances: flightsAndMeasurements },
   single(
     'findings',
     m.findingsDeferredItems,

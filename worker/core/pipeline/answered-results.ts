@@ -58,6 +58,7 @@ export function answeredResults({ visit, results, pointerAsPosted }: Answerable)
     surveillance: surveillance && answeredSurveillance(surveillance),
     compass,
     engineRuns,
+    measurements: results.measurements && answeredMeasurements(results.measurements),
     due,
     clock,
     bulletins: results.applicability.map((applies, index) => ({
@@ -140,7 +141,7 @@ function answeredWiring(wiring: Results['wiring']): Answered<'wiring'> | undefin
 
 /** Returns addresses in their usual form: six hexadecimal digits. */
 function answeredSurveillance(result: SurveillanceResult): Answered<'surveillance'> {
-  const { address: _, forms, devices, staticSystem, ...tests } = result;
+  const { address: _, forms, devices, ...tests } = result;
   const hexadecimal = (address: number | undefined): string | undefined =>
     address === undefined ? undefined : addressForms(address).hexadecimal;
   return {
@@ -150,14 +151,30 @@ function answeredSurveillance(result: SurveillanceResult): Answered<'surveillanc
     transponder: tests.transponder.map(namedFigure),
     modeS: tests.modeS.map(namedCheck),
     transponderOmissions: tests.transponderMissing.map((omission) => inEnglish(transponderOmission(omission))),
-    altimeter: tests.altimeter.map(namedFigure),
-    altimeterOmissions: tests.altimeterOmissions.map((each) => ({ ...each, what: inEnglish(omittedPart(each)) })),
-    staticSystem: staticSystem && {
-      figures: staticSystem.figures.map(namedFigure),
-      checks: staticSystem.checks.map(namedCheck),
-    },
+    altimeters: tests.altimeters.map(({ figures, omissions }) => ({
+      figures: figures.map(namedFigure),
+      omissions: omissions.map((each) => ({ ...each, what: inEnglish(omittedPart(each)) })),
+    })),
+    staticSystems: tests.staticSystems.map(({ figures, checks }) => ({
+      figures: figures.map(namedFigure),
+      checks: checks.map(namedCheck),
+    })),
+    pitotSystems: tests.pitotSystems.map(namedFigures),
+  };
+}
+
+function answeredMeasurements({
+  torques,
+  magnetometers,
+  balances,
+}: NonNullable<Results['measurements']>): Answered<'measurements'> {
+  return {
+    torques: torques.map(namedFigure),
+    magnetometers: magnetometers.map(namedFigures),
+    balances: balances.map(namedFigures),
   };
 }
 
 const namedFigure = (each: LimitCheck) => ({ ...each, name: inEnglish(nameOfFigure(each.figure)) });
+const namedFigures = ({ figures }: { figures: LimitCheck[] }) => ({ figures: figures.map(namedFigure) });
 const namedCheck = (each: Check) => ({ ...each, name: inEnglish(checkName(each)) });

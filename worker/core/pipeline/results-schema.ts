@@ -23,6 +23,7 @@ import {
 import { ChangeLine, EquipmentChangeTotal, EquipmentItem } from '../calc/mass/equipment-change-result.ts';
 import { Comparison, Prediction, Residual } from '../calc/mass/prediction-result.ts';
 import { HistoryEntry, Schedule } from '../calc/mass/schedule-result.ts';
+import { MeasurementsResult } from '../calc/measurements/measurements-result.ts';
 import {
   AddressResult,
   Check,
@@ -93,9 +94,14 @@ const Surveillance = SurveillanceTests.extend({
   transponder: figures,
   modeS: checks,
   transponderOmissions: z.array(z.string()).describe('What is missing of the transponder test, in English'),
-  altimeter: figures,
-  altimeterOmissions: z.array(MissingItem.extend({ what: z.string().describe('The figure in English') })),
-  staticSystem: StaticSystemResult.extend({ figures, checks }).optional(),
+  altimeters: z.array(
+    z.object({
+      figures,
+      omissions: z.array(MissingItem.extend({ what: z.string().describe('The figure in English') })),
+    }),
+  ),
+  staticSystems: z.array(StaticSystemResult.extend({ figures, checks })),
+  pitotSystems: z.array(z.object({ figures })),
 });
 
 /**
@@ -123,6 +129,11 @@ export const AssessmentResults = z
     surveillance: Surveillance.optional(),
     compass: CompassResult.optional(),
     engineRuns: z.array(RunComparison),
+    measurements: MeasurementsResult.extend({
+      torques: figures,
+      magnetometers: z.array(z.object({ figures })),
+      balances: z.array(z.object({ figures })),
+    }).optional(),
     due: z.array(Due),
     clock: ReleaseClock,
     bulletins: z.array(z.object({ id: z.string(), applies: Applies })),

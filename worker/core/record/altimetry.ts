@@ -1,12 +1,18 @@
 import { type FieldText, fieldText } from '../text/field-texts.ts';
 import * as m from '../text/generated/messages.ts';
-import { choice, flag, list, number, part, person, timestamp } from './field.ts';
+import { choice, flag, line, list, number, part, person, reference, timestamp } from './field.ts';
 
 const altitude = (text: FieldText, example: number) => number(text, 'ft', example, { min: -1000, max: 50_000 });
 const reading = (text: FieldText, example: number) => number(text, 'ft', example, { min: -2000, max: 60_000 });
 const loss = (text: FieldText, example: number) => number(text, 'ft', example, { min: 0, max: 10_000 });
 const setting = (text: FieldText, example: number, { min = 800, max = 1100 } = {}) =>
   number(text, 'hPa', example, { min, max });
+
+/** Which one was tested, if the aircraft has several: a name, and the line of the equipment list. */
+export const which = {
+  name: line('which_name', 'Left panel', 60).optional(),
+  item: reference('equipment-item', 'which_item', 'E05').optional(),
+};
 
 export const EncoderPoint = part('encoderPoint', {
   altimeterFt: number('encoderPoint_altimeterFt', 'ft', 5000, { min: -1000, max: 60_000 }),
@@ -58,6 +64,7 @@ export const BarometricScale = part('barometricScale', {
 });
 
 export const AltimeterTest = part('altimeterTest', {
+  ...which,
   at: timestamp('altimeterTest_at', '2026-11-05T09:10:00+01:00', m.altimetry_altimeterTest),
   by: person('altimeterTest_by', 'jonas', m.altimetry_testedAltimeter),
   maximumFt: number('altimeterTest_maximumFt', 'ft', 12_000, { min: 0, max: 50_000 }),
@@ -70,6 +77,7 @@ export const AltimeterTest = part('altimeterTest', {
 });
 
 export const StaticSystem = part('staticSystem', {
+  ...which,
   at: timestamp('staticSystem_at', '2026-11-05T08:50:00+01:00', m.altimetry_testStaticSystem),
   by: person('staticSystem_by', 'jonas', m.altimetry_testedStaticSystem),
   raisedFt: number('staticSystem_raisedFt', 'ft', 1000, {
@@ -80,4 +88,30 @@ export const StaticSystem = part('staticSystem', {
   isClear: flag('staticSystem_isClear', true).optional(),
   portHeater: choice('staticSystem_portHeater', ['none', 'operative', 'inoperative'] as const).optional(),
   isUndeformed: flag('staticSystem_isUndeformed', true).optional(),
+});
+
+const AIRSPEED_UNITS = ['kt', 'km/h', 'mph'] as const;
+
+const airspeed = (text: FieldText, example: number) => number(text, 'pitotSystem.unit', example, { min: 0, max: 1000 });
+
+export const PitotLeak = part('pitotLeak', {
+  appliedSpeed: airspeed('pitotLeak_appliedSpeed', 120),
+  lossSpeed: airspeed('pitotLeak_lossSpeed', 2),
+  seconds: number('pitotLeak_seconds', 's', 60, { min: 1, max: 3600 }),
+  limitSpeed: airspeed('measured_limit', 10),
+});
+
+export const AirspeedPoint = part('airspeedPoint', {
+  trueSpeed: airspeed('airspeedPoint_trueSpeed', 60),
+  readSpeed: airspeed('airspeedPoint_readSpeed', 61),
+  limitSpeed: airspeed('measured_limit', 3),
+});
+
+export const PitotSystem = part('pitotSystem', {
+  ...which,
+  at: timestamp('measured_at', '2026-11-05T08:55:00+01:00', m.measurements_measurement),
+  by: person('measured_by', 'jonas', m.measurements_measured),
+  unit: choice('measured_unit', AIRSPEED_UNITS),
+  leak: PitotLeak.optional(),
+  points: list('airspeedPoint', AirspeedPoint, { max: 40 }).optional(),
 });

@@ -20,6 +20,7 @@ export const ENTRIES = {
   meter: m.meaning_meter,
   job: m.meaning_job,
   modification: m.meaning_modification,
+  flight: m.meaning_flight,
   task: m.meaning_task,
   finding: m.meaning_finding,
   part: m.meaning_part,

@@ -13,6 +13,7 @@ export const Meter = part('meter', {
 export const Meters = part('meters', {
   readings: list('meters_readings', Meter, { max: 12 }),
   landings: count('meters_landings', 2311).optional(),
+  landingsIn: count('meters_landingsIn', 2309).optional(),
   groundRunMinutes: number('meters_groundRunMinutes', 'min', 22, {
     min: 0,
     max: 10_000,

@@ -13,8 +13,10 @@ import { Controls } from './control-check.ts';
 import { Departure } from './departure.ts';
 import { Electrical } from './electrical.ts';
 import { EngineRuns } from './engine-run.ts';
+import { Flights } from './flight.ts';
 import { Inspection } from './inspection.ts';
 import { Lives } from './life.ts';
+import { Measurements } from './measurements.ts';
 import { Meters } from './meters.ts';
 import { Modifications } from './modification.ts';
 import { Parts } from './parts-trace.ts';
@@ -67,6 +69,8 @@ export const VisitRecord = z
     surveillance: Surveillance.optional(),
     compass: Compass.optional(),
     engineRuns: EngineRuns.optional(),
+    flights: Flights.optional(),
+    measurements: Measurements.optional(),
     controls: Controls.optional(),
     inspection: Inspection.optional(),
     bulletins: Bulletins.optional(),

@@ -1,6 +1,6 @@
 import type * as z from 'zod';
 import * as m from '../text/generated/messages.ts';
-import { id, line, list, part, person, prose } from './field.ts';
+import { id, line, list, part, person, prose, reference } from './field.ts';
 
 const RELEASES = { scope: 'release', on: 'assessment' } as const;
 
@@ -16,6 +16,16 @@ export const FurtherStatement = part('furtherStatement', {
   scope: prose('furtherStatement_scope', 'Condition inspection after the programme of the workshop.'),
 });
 
+export const FlightTestAfterRelease = part(
+  'flightTestAfterRelease',
+  {
+    modification: reference('modification', 'flightTestAfterRelease_modification', 'M1'),
+    flownBy: line('flightTestAfterRelease_flownBy', 'Test pilot named by the owner, alone', 80),
+    limitation: line('flightTestAfterRelease_limitation', 'Within 10 NM of the field, by day, before any other flight'),
+  },
+  'modification',
+);
+
 export const Release = part('release', {
   by: person('release_by', 'jonas', m.release_releasesAircraft, RELEASES),
   statement: id('release_statement', 'work-complete'),
@@ -24,6 +34,7 @@ export const Release = part('release', {
   limitations: list('release_limitations', line('release_limitations_each', 'Day VFR only until F3 is closed'), {
     max: 40,
   }).optional(),
+  flightTestsAfterRelease: list('flightTestAfterRelease', FlightTestAfterRelease, { max: 60 }).optional(),
   acknowledgements: list('release_acknowledgements', Acknowledgement, { max: 60 }).optional(),
 });
 export type Release = z.infer<typeof Release>;

@@ -25,7 +25,7 @@ export const StandingProof = part('standingProof', {
     'standingProof_keyX',
     '11qYAYKxCrfVS_7TyWQHOg7hcvPapiMlrwIaaPcHURo',
   ),
-  record: fileText('standingProof_record', '{"schemaVersion":3}'),
+  record: fileText('standingProof_record', '{"schemaVersion":4}'),
   manifest: fileText('standingProof_manifest', '{"format":"slipmark-manifest/2"}').optional(),
   facts: fileText('standingProof_facts', '{"format":"slipmark-facts/1"}').optional(),
 });

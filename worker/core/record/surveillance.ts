@@ -1,7 +1,7 @@
 import type * as z from 'zod';
 import type { FieldText } from '../text/field-texts.ts';
 import * as m from '../text/generated/messages.ts';
-import { AltimeterTest, Encoder, StaticSystem } from './altimetry.ts';
+import { AltimeterTest, Encoder, PitotSystem, StaticSystem } from './altimetry.ts';
 import { choice, count, flag, identifier, line, list, number, part, person, reference, timestamp } from './field.ts';
 import { TransponderTest } from './transponder-test.ts';
 
@@ -47,8 +47,9 @@ export const Surveillance = part('surveillance', {
   devices: list('surveillance_devices', Device, { max: 12 }),
   transponderTest: TransponderTest.optional(),
   encoder: Encoder.optional(),
-  altimeter: AltimeterTest.optional(),
-  staticSystem: StaticSystem.optional(),
+  altimeters: list('altimeterTest', AltimeterTest, { max: 8 }).optional(),
+  staticSystems: list('staticSystem', StaticSystem, { max: 8 }).optional(),
+  pitotSystems: list('pitotSystem', PitotSystem, { max: 8 }).optional(),
   radioChecks: list('surveillance_radioChecks', RadioCheck, { max: 20 }).optional(),
   interferenceChecked: flag('surveillance_interferenceChecked', true).optional(),
 });

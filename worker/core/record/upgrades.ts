@@ -1,9 +1,10 @@
 import { layoutToClass } from './layout-to-class.ts';
+import { oneToSeveral } from './one-to-several.ts';
 import { pointer, stepsOf } from './pointer.ts';
 import { type Path, renaming, type UpgradeStep } from './upgrade-step.ts';
 
 /** Version of the record that this code works with. Older ones are upgraded on reading, and kept as posted. */
-export const SCHEMA_VERSION = 3;
+export const SCHEMA_VERSION = 4;
 
 /** Each change of format adds its step here, with records of the old form in `fixtures/records`. */
 const UPGRADES: readonly UpgradeStep[] = [
@@ -12,6 +13,7 @@ const UPGRADES: readonly UpgradeStep[] = [
     { of: ['antennas', 'items', '#'], before: 'leastSpacing', after: 'minimumSpacing' },
   ]),
   layoutToClass,
+  oneToSeveral,
 ];
 
 const isObject = (value: unknown): value is Record<string, unknown> =>

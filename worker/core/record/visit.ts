@@ -33,6 +33,7 @@ export type EquipmentItem = NonNullable<Baseline['equipment']>[number];
 export type AsFoundLine = NonNullable<Visit['asFound']>[number];
 export type Modification = NonNullable<Visit['modifications']>[number];
 export type Change = Modification['changes'][number];
+export type Flight = NonNullable<Visit['flights']>[number];
 export type Weighing = NonNullable<Visit['weighing']>;
 export type WeighingPoint = Weighing['points'][number];
 export type Scale = Weighing['scales'][number];

@@ -14,7 +14,7 @@ import { RUNS } from '../../../property-runs.ts';
 import { readVisit } from '../read-visit.ts';
 
 function fullTest(): AltimeterTest {
-  const altimeter = readVisit('nose-wheel-full').surveillance?.altimeter;
+  const altimeter = readVisit('nose-wheel-full').surveillance?.altimeters?.[0];
   if (!altimeter) throw new Error('the full visit has an altimeter test');
   return altimeter;
 }

@@ -19,10 +19,10 @@ describe('a limit broken by less than a printed digit is printed as broken', () 
   test('by figures of a test', () => {
     // 14 CFR 43: appendix E table I (20 ft at 0 ft), (a)(2) with former 23.1325(b)(2)(i) (100 ft), (c) (125 ft); appendix F
     // (a) (1090 ± 3 MHz).
-    expect(sentenceOf('ALTIMETER_TEST_FAILED', [replaced('/surveillance/altimeter/scale/1/readFt', 20.004)])).toMatch(
-      /20\.004 ft is outside its limits −20 to 20/,
-    );
-    expect(sentenceOf('STATIC_SYSTEM_TEST_FAILED', [replaced('/surveillance/staticSystem/lossFt', 100.2)])).toMatch(
+    expect(
+      sentenceOf('ALTIMETER_TEST_FAILED', [replaced('/surveillance/altimeters/0/scale/1/readFt', 20.004)]),
+    ).toMatch(/20\.004 ft is outside its limits −20 to 20/);
+    expect(sentenceOf('STATIC_SYSTEM_TEST_FAILED', [replaced('/surveillance/staticSystems/0/lossFt', 100.2)])).toMatch(
       /: 100\.2 ft is outside its limits not above 100/,
     );
     expect(

@@ -67,12 +67,14 @@ export function canExtend(item: OpenItem, entry: OpenItem): boolean {
 }
 
 /**
- * Whether another entry can replace an item: one that binds as much, with a limit if the item had one.
+ * Whether another entry can replace an item: one that binds as much, with a limit if the item had one. Only another
+ * flight test replaces a flight test.
  *
  * @source common practice, no source
  */
 export function canSupersede(item: OpenItem, entry: OpenItem): boolean {
   const hasLimit = ({ until }: OpenItem): boolean => CLOCKS.some((clock) => until[clock] !== undefined);
+  if (item.kind === 'test' && entry.kind !== 'test') return false;
   return rankOf(entry) >= rankOf(item) && (!hasLimit(item) || hasLimit(entry)) && !isSame(item, entry);
 }
 

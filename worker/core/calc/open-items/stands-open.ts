@@ -1,4 +1,5 @@
 import type { Visit } from '../../record/visit.ts';
+import { flightTestOf } from '../flights/flights.ts';
 import { dueList } from '../lives/due.ts';
 import type { OpenItem, OpenLimit } from './open-item.ts';
 
@@ -8,7 +9,10 @@ export interface StatedItem extends OpenItem {
 }
 
 /** Parts of a visit that can leave an item open. */
-export type OpenParts = Pick<Visit, 'findings' | 'lives' | 'bulletins' | 'release' | 'modifications' | 'meters'>;
+export type OpenParts = Pick<
+  Visit,
+  'findings' | 'lives' | 'bulletins' | 'release' | 'modifications' | 'flights' | 'meters'
+>;
 
 /**
  * Returns all items that a record leaves open: deferred or monitored findings, items that come due, recurring or open
@@ -117,9 +121,9 @@ function limitationsOf({ release }: OpenParts): StatedItem[] {
   }));
 }
 
-function testsOf({ modifications = [] }: OpenParts): StatedItem[] {
-  return modifications.flatMap(({ id, title, flightTest }, index): StatedItem[] =>
-    flightTest === 'owed'
+function testsOf(visit: OpenParts): StatedItem[] {
+  return (visit.modifications ?? []).flatMap(({ id, title, flightTest, finishedAt }, index): StatedItem[] =>
+    flightTest === 'owed' && flightTestOf(visit, { id, finishedAt }) === undefined
       ? [{ id, kind: 'test', text: title, until: {}, of: 'airframe', path: ['modifications', index] }]
       : [],
   );

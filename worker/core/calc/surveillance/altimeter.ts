@@ -16,7 +16,7 @@ import type { LimitCheck, MissingItem } from './surveillance-result.ts';
 
 export type { MissingItem } from './surveillance-result.ts';
 
-export type AltimeterTest = NonNullable<NonNullable<Visit['surveillance']>['altimeter']>;
+export type AltimeterTest = NonNullable<NonNullable<Visit['surveillance']>['altimeters']>[number];
 type Hysteresis = NonNullable<AltimeterTest['hysteresis']>;
 
 const HYSTERESIS_POINTS = [

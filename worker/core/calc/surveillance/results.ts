@@ -4,6 +4,7 @@ import { addressForms, isReserved, parseAddress } from './address.ts';
 import { altimeterFigures, altimeterOmissions } from './altimeter.ts';
 import { ENCODER_TOLERANCE_FT } from './altimeter-limits.ts';
 import { altitudeCode } from './altitude-code.ts';
+import { pitotFigures } from './pitot-system.ts';
 import { stateOf } from './state-of.ts';
 import { staticSystemResult } from './static-system.ts';
 import type { AddressResult, EncoderResult, SurveillanceTests } from './surveillance-result.ts';
@@ -34,7 +35,7 @@ export interface SurveillanceResult extends SurveillanceTests {
  */
 export function surveillanceResults(visit: Pick<Visit, 'aircraft'>, record: SurveillanceRecord): SurveillanceResult {
   const { address24 } = visit.aircraft;
-  const { transponderTest, altimeter, staticSystem } = record;
+  const { transponderTest, altimeters = [], staticSystems = [], pitotSystems = [] } = record;
   const address = address24 === undefined ? undefined : parseAddress(address24);
   return {
     address,
@@ -48,9 +49,9 @@ export function surveillanceResults(visit: Pick<Visit, 'aircraft'>, record: Surv
     modeS: transponderTest ? modeSChecks(transponderTest) : [],
     transponderMissing: transponderTest ? missingOfTransponder(transponderTest) : [],
     encoder: (record.encoder?.points ?? []).map(encoderResult),
-    altimeter: altimeter ? altimeterFigures(altimeter) : [],
-    altimeterOmissions: altimeter ? altimeterOmissions(altimeter) : [],
-    staticSystem: staticSystem && staticSystemResult(staticSystem),
+    altimeters: altimeters.map((test) => ({ figures: altimeterFigures(test), omissions: altimeterOmissions(test) })),
+    staticSystems: staticSystems.map(staticSystemResult),
+    pitotSystems: pitotSystems.map((system) => ({ figures: pitotFigures(system) })),
   };
 }
 

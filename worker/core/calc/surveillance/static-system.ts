@@ -4,7 +4,7 @@ import { checkOf } from './check.ts';
 import { limited } from './limited.ts';
 import type { StaticSystemResult } from './surveillance-result.ts';
 
-type StaticSystem = NonNullable<NonNullable<Visit['surveillance']>['staticSystem']>;
+type StaticSystem = NonNullable<NonNullable<Visit['surveillance']>['staticSystems']>[number];
 
 /**
  * Returns the leak of a static pressure system with its limit, and the other checks of it.

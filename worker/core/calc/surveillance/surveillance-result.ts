@@ -24,6 +24,8 @@ const FIGURES = [
   'barometric-scale',
   'raised-above-aerodrome',
   'loss-in-one-minute',
+  'pitot-loss',
+  'airspeed',
   'reply-frequency',
   'output-power',
   'sensitivity',
@@ -31,6 +33,10 @@ const FIGURES = [
   'sidelobe-replies',
   'wanted-replies',
   'antenna-isolation',
+  'torque',
+  'heading-error',
+  'vibration',
+  'track-split',
 ] as const;
 export type Figure = (typeof FIGURES)[number];
 
@@ -38,7 +44,7 @@ export type Figure = (typeof FIGURES)[number];
 export const Difference = z.object({ read: z.number(), against: z.number() });
 export type Difference = z.infer<typeof Difference>;
 
-/** A figure with its limits; `least` and `most` are left out without a limit. */
+/** A figure with its limits; a limit that does not exist is left out. */
 export const LimitCheck = z.object({
   figure: z.enum(FIGURES),
   /** Altitude or pressure of the reading. */
@@ -96,6 +102,13 @@ export const EncoderResult = z.object({
 });
 export type EncoderResult = z.infer<typeof EncoderResult>;
 
+/** The test of one altimeter. */
+export const AltimeterResult = z.object({
+  figures: z.array(LimitCheck),
+  omissions: z.array(MissingItem).describe('What the altimeter test leaves out'),
+});
+export type AltimeterResult = z.infer<typeof AltimeterResult>;
+
 /** A static pressure system with its requirements. */
 export const StaticSystemResult = z.object({ figures: z.array(LimitCheck), checks: z.array(Check) });
 export type StaticSystemResult = z.infer<typeof StaticSystemResult>;
@@ -108,8 +121,10 @@ export const SurveillanceTests = z.object({
   /** Figures of the transponder test that are not in the record. */
   transponderMissing: z.array(TransponderOmission),
   encoder: z.array(EncoderResult),
-  altimeter: z.array(LimitCheck),
-  altimeterOmissions: z.array(MissingItem).describe('What the altimeter test leaves out'),
-  staticSystem: orUndefined(StaticSystemResult),
+  altimeters: z.array(AltimeterResult).describe('In the order of the record'),
+  staticSystems: z.array(StaticSystemResult).describe('In the order of the record'),
+  pitotSystems: z
+    .array(z.object({ figures: z.array(LimitCheck) }))
+    .describe('Leak and airspeed indication, in the order of the record'),
 });
 export type SurveillanceTests = z.infer<typeof SurveillanceTests>;

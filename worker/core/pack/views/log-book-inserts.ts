@@ -4,6 +4,7 @@ import { DASH } from '../../text/dash.ts';
 import * as m from '../../text/generated/messages.ts';
 import { sentence } from '../../text/sentence.ts';
 import type { PackContext } from '../context.ts';
+import { flightText } from '../flight-text.ts';
 import { personOf } from '../people.ts';
 import type { View } from '../render.ts';
 import { common, sources } from './common.ts';
@@ -121,6 +122,7 @@ function workLines(context: PackContext, of: Product): string[] {
   const findings = rectified(context).map(({ id, done }) => `${id} ${done}`);
   const parts = partsFitted(context).join('; ');
   const closed = closedSince(context);
+  const flights = (visit.flights ?? []).map((flight) => flightText(flight, fmt)).join('; ');
   return [
     sentence(visit.visit.summary),
     ...inspection,
@@ -128,6 +130,7 @@ function workLines(context: PackContext, of: Product): string[] {
     ...(findings.length > 0 ? [fmt.text(m.logBookInserts_rectified, { findings: findings.join(' ') })] : []),
     ...(closed.length > 0 ? [fmt.text(m.logBookInserts_closedEarlierPacks, { closed: closed.join('; ') })] : []),
     ...ofBulletins,
+    ...(flights ? [fmt.text(m.logBookInserts_flights, { flights })] : []),
     ...(parts ? [fmt.text(m.logBookInserts_partsFitted, { parts })] : []),
     ...(visit.weighing ? [fmt.text(m.weighed2)] : []),
   ];

@@ -1,3 +1,4 @@
+import { flightTestOf } from '../../calc/flights/flights.ts';
 import { plainChanges } from '../../calc/mass/equipment-steps.ts';
 import type { Modification } from '../../record/visit.ts';
 import { DASH } from '../../text/dash.ts';
@@ -5,6 +6,7 @@ import * as m from '../../text/generated/messages.ts';
 import { articleIds } from '../article-ids.ts';
 import type { PackContext } from '../context.ts';
 import type { DocumentInstance } from '../document.ts';
+import { flightText } from '../flight-text.ts';
 import { nameOf, signatureOf } from '../people.ts';
 import type { View } from '../render.ts';
 import { changeRows, unitHeads } from './change-rows.ts';
@@ -84,10 +86,11 @@ function modificationView(context: PackContext, modification: Modification): Vie
 
 const listed = (entries: readonly string[]): string => entries.join('; ') || DASH;
 
-function facts({ visit, fmt }: PackContext, modification: Modification): View {
+function facts(context: PackContext, modification: Modification): View {
+  const { visit, fmt } = context;
   const { id, title, classification, classifiedBy, basis, approvalReference, approvedOn, description, drawings } =
     modification;
-  const { supplement, noSupplementNeeded, flightTest, by } = modification;
+  const { supplement, noSupplementNeeded, by } = modification;
   return {
     number: id,
     title,
@@ -106,9 +109,18 @@ function facts({ visit, fmt }: PackContext, modification: Modification): View {
       : noSupplementNeeded
         ? fmt.text(m.modificationRecord_noneNothingChangesPilot)
         : DASH,
-    flightTest: flightTest ? fmt.text(FLIGHT_TESTS[flightTest]) : DASH,
+    flightTest: flightTestText(context, modification),
     workers: by.map((person) => nameOf(visit, person)).join(', '),
   };
+}
+
+/** Returns the state of the flight test with its flight; a test that was flown is done. */
+function flightTestText({ visit, fmt }: PackContext, modification: Modification): string {
+  const { flightTest } = modification;
+  const flight = flightTestOf(visit, modification);
+  const state = flight ? 'done' : flightTest;
+  if (!state) return DASH;
+  return [fmt.text(FLIGHT_TESTS[state]), ...(flight ? [flightText(flight, fmt)] : [])].join(': ');
 }
 
 function fates({ fmt }: PackContext, { changes }: Modification): string[] {

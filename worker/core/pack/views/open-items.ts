@@ -48,11 +48,14 @@ export function openUntil(
   return eitherOf(fmt, dueLimit(visit, { date: until.date, hours: until.hours, of, meter }, fmt), landings);
 }
 
-/** Returns limitations in force, those of earlier packs that nobody lifted among them, and outstanding flight tests of earlier packs. */
+/** Returns limitations in force, those of earlier packs that nobody lifted among them, and outstanding flight tests. */
 export function limitationTexts(context: PackContext): string[] {
   const { fmt } = context;
   return [
     ...standing(context, 'limitation').map(({ text }) => text),
+    ...(context.visit.release?.flightTestsAfterRelease ?? []).map(({ modification, flownBy, limitation }) =>
+      fmt.text(m.openItems_flightTestAfterRelease, { modification, flownBy, limitation }),
+    ),
     ...heldOver(context, 'test').map((open) =>
       fmt.text(m.openItems_flightTestOwedSince, { context: itemName(context, open), open: open.text }),
     ),

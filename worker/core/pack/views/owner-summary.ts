@@ -8,6 +8,7 @@ import { MAX } from '../../text/figure.ts';
 import * as m from '../../text/generated/messages.ts';
 import { sentence } from '../../text/sentence.ts';
 import type { PackContext } from '../context.ts';
+import { flightText } from '../flight-text.ts';
 import { nextDue } from '../next-due.ts';
 import type { View } from '../render.ts';
 import { bothSystems } from './both-systems.ts';
@@ -54,6 +55,8 @@ export function ownerSummaryView(context: PackContext): View {
     })),
     hasModifications: (visit.modifications ?? []).length > 0,
     work: sentence(visit.visit.summary),
+    flights: (visit.flights ?? []).map((flight) => flightText(flight, fmt)),
+    hasFlights: (visit.flights ?? []).length > 0,
     weighing: visit.weighing ? fmt.text(m.weighed2) : '',
     inspection: visit.inspection
       ? fmt.text(m.ownerSummary_doneTasks, { kind: visit.inspection.kind, count: visit.inspection.tasks.length })

@@ -5,6 +5,7 @@ import { DASH } from '../../text/dash.ts';
 import type { Formatter } from '../../text/formatter.ts';
 import * as m from '../../text/generated/messages.ts';
 import type { PackContext } from '../context.ts';
+import { itemLabel } from '../item-label.ts';
 import { nameOf, type SignatureView, signatureOf } from '../people.ts';
 import type { View } from '../render.ts';
 import { altimetryView } from './altimetry.ts';
@@ -18,6 +19,8 @@ export function radioAndSurveillanceView(context: PackContext): View {
   if (!record || !found) throw new Error('Cannot fill the radio and surveillance record: the visit has none');
   return {
     ...common(context),
+    // A record of radio checks or of altimetry only has no transmitter of an address.
+    hasAddress: found.forms !== undefined || record.devices.length > 0,
     ...addressView(context, found),
     devices: record.devices.map((device, index) => deviceRow(context, device, found.devices[index])),
     ...transponderView(context, record, found),
@@ -31,9 +34,10 @@ export function radioAndSurveillanceView(context: PackContext): View {
   };
 }
 
-/** Returns person and date of the test: of the transponder, or else of the encoder. */
-function testedBy({ visit, fmt }: PackContext, { transponderTest, encoder }: SurveillanceRecord): SignatureView {
-  const test = transponderTest ?? encoder;
+/** Returns person and date of the test: of the transponder, or else of the first other test, or of the last radio check. */
+function testedBy({ visit, fmt }: PackContext, record: SurveillanceRecord): SignatureView {
+  const { transponderTest, encoder, altimeters = [], staticSystems = [], pitotSystems = [], radioChecks = [] } = record;
+  const test = transponderTest ?? encoder ?? altimeters[0] ?? staticSystems[0] ?? pitotSystems[0] ?? radioChecks.at(-1);
   return signatureOf({ visit, fmt }, test?.by, fmt.text(m.tested), test ? fmt.day(test.at) : DASH);
 }
 
@@ -110,13 +114,15 @@ function optionsOf(
   ].join(', ');
 }
 
-function radioView({ visit, fmt }: PackContext, { radioChecks = [], interferenceChecked }: SurveillanceRecord): View {
+function radioView(context: PackContext, { radioChecks = [], interferenceChecked }: SurveillanceRecord): View {
+  const { visit, fmt } = context;
   return {
     hasRadio: radioChecks.length > 0,
     radioCaption: fmt.text(
       hasEngine(visit) ? m.radioAndSurveillanceRecord_twoWayEngineRunning : m.radioAndSurveillanceRecord_twoWay,
     ),
-    radio: radioChecks.map(({ at, by, with: station, frequencyMhz, readability }) => ({
+    radio: radioChecks.map(({ item, at, by, with: station, frequencyMhz, readability }) => ({
+      item: itemLabel(context, item) || DASH,
       at: fmt.timestamp(at),
       by: nameOf(visit, by),
       station,

@@ -4,6 +4,7 @@ import { carriedContradicted } from './carried-contradicted.ts';
 import { carriedEntryUnfit } from './carried-entry-unfit.ts';
 import { carriedIncomplete } from './carried-incomplete.ts';
 import { carriedUnmatched } from './carried-unmatched.ts';
+import { flightTestClosedUnflown } from './flight-test-closed-unflown.ts';
 import { laterPackStands } from './later-pack-stands.ts';
 import { openItemOverdue } from './open-item-overdue.ts';
 import { openItemPutOff } from './open-item-put-off.ts';
@@ -26,6 +27,7 @@ export const CARRIED_RULES: readonly Rule[] = [
   carriedIncomplete,
   carriedEntryUnfit,
   carriedContradicted,
+  flightTestClosedUnflown,
   bindingLimitExtended,
   carriedUnmatched,
   standingFileMoved,

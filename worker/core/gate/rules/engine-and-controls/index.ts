@@ -11,6 +11,7 @@ import { engineRunAfterMissing } from './engine-run-after-missing.ts';
 import { engineRunBeforeLastWork } from './engine-run-before-last-work.ts';
 import { engineRunBeforeMissing } from './engine-run-before-missing.ts';
 import { leaksNotLookedFor } from './leaks-not-looked-for.ts';
+import { measurementOutsideLimits } from './measurement-outside-limits.ts';
 import { runConditionsUnstated } from './run-conditions-unstated.ts';
 import { unrestrainedRun } from './unrestrained-run.ts';
 
@@ -25,6 +26,7 @@ export const ENGINE_AND_CONTROLS_RULES: readonly Rule[] = [
   unrestrainedRun,
   leaksNotLookedFor,
   runConditionsUnstated,
+  measurementOutsideLimits,
   controlDirectionNotProved,
   controlWrong,
   controlCheckedByOne,

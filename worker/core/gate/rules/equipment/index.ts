@@ -8,7 +8,9 @@ import { classDeciderUnnamed } from './class-decider-unnamed.ts';
 import { continuedAirworthinessMissing } from './continued-airworthiness-missing.ts';
 import { equipmentSumDiffers } from './equipment-sum-differs.ts';
 import { equipmentSumExceedsEmptyMass } from './equipment-sum-exceeds-empty-mass.ts';
+import { flightTestNotFlown } from './flight-test-not-flown.ts';
 import { flightTestOwedUnstated } from './flight-test-owed-unstated.ts';
+import { flightUnsatisfactory } from './flight-unsatisfactory.ts';
 import { installedItemAlreadyListed } from './installed-item-already-listed.ts';
 import { installedSerialIsRemovedSerial } from './installed-serial-is-removed-serial.ts';
 import { massEstimated } from './mass-estimated.ts';
@@ -50,6 +52,8 @@ export const EQUIPMENT_RULES: readonly Rule[] = [
   supplementOwed,
   continuedAirworthinessMissing,
   flightTestOwedUnstated,
+  flightTestNotFlown,
+  flightUnsatisfactory,
   equipmentSumDiffers,
   equipmentSumExceedsEmptyMass,
   asFoundUnresolved,

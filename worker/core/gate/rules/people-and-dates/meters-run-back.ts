@@ -17,7 +17,7 @@ export const metersRunBack: Rule = {
 };
 
 function withinVisit({ visit }: RuleInput): Hit[] {
-  return hitsIn(['meters', 'readings'], visit.meters?.readings, ({ id, inHours, outHours }) => {
+  const hits = hitsIn(['meters', 'readings'], visit.meters?.readings, ({ id, inHours, outHours }) => {
     if (isAtLeast(outHours, inHours)) return undefined;
     const [inText, outText] = figure.plainApart(inHours, outHours, 1);
     return {
@@ -26,6 +26,17 @@ function withinVisit({ visit }: RuleInput): Hit[] {
       data: { inHours, outHours },
     };
   });
+  const { landings, landingsIn } = visit.meters ?? {};
+  if (landings !== undefined && landingsIn !== undefined && landings < landingsIn)
+    hits.push({
+      path: ['meters', 'landings'],
+      sentence: said(m.metersRunBack_landingsFell, {
+        landings: figure.plain(landings, 0),
+        before: figure.plain(landingsIn, 0),
+      }),
+      data: { before: landingsIn, landings },
+    });
+  return hits;
 }
 
 /** Readings of a withdrawn pack are ignored: they may be the reason for the withdrawal. */

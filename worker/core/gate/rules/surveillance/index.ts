@@ -12,6 +12,7 @@ import { flightIdentityDiffers } from './flight-identity-differs.ts';
 import { identitiesDisagree } from './identities-disagree.ts';
 import { interferenceNotChecked } from './interference-not-checked.ts';
 import { notReadBack } from './not-read-back.ts';
+import { pitotTestFailed } from './pitot-test-failed.ts';
 import { positionQualityOverstated } from './position-quality-overstated.ts';
 import { radioCheckMissing } from './radio-check-missing.ts';
 import { radioReadabilityLow } from './radio-readability-low.ts';
@@ -19,6 +20,7 @@ import { readBackDiffers } from './read-back-differs.ts';
 import { staticSystemNotTested } from './static-system-not-tested.ts';
 import { staticSystemTestFailed } from './static-system-test-failed.ts';
 import { testSetCalibrationExpired } from './test-set-calibration-expired.ts';
+import { testedUnnamed } from './tested-unnamed.ts';
 import { transponderTestFailed } from './transponder-test-failed.ts';
 import { transponderTestIncomplete } from './transponder-test-incomplete.ts';
 import { transponderTestMissing } from './transponder-test-missing.ts';
@@ -42,6 +44,8 @@ export const SURVEILLANCE_RULES: readonly Rule[] = [
   encoderCorrespondenceFailed,
   altimeterTestFailed,
   altimeterTestIncomplete,
+  pitotTestFailed,
+  testedUnnamed,
   staticSystemTestFailed,
   staticSystemNotTested,
   testSetCalibrationExpired,

@@ -1,7 +1,9 @@
 import * as m from '../../../text/generated/messages.ts';
 import { list, said } from '../../../text/message.ts';
 import { unrecordedChecks } from '../../check-name.ts';
+import { hitsIn } from '../../hits.ts';
 import { type Rule, read } from '../../rule.ts';
+import { ofTested } from '../../tested-name.ts';
 
 export const staticSystemNotTested: Rule = {
   code: 'STATIC_SYSTEM_NOT_TESTED',
@@ -10,14 +12,20 @@ export const staticSystemNotTested: Rule = {
   remedy: m.staticSystemNotTested_remedy,
   source: read('14 CFR 43 Appendix E (a) and (c), 14 CFR 91.411(a)'),
   check: ({ visit, results }) => {
-    const { surveillance } = visit;
-    if (!surveillance?.altimeter && !surveillance?.encoder && !surveillance?.staticSystem) return undefined;
-    const checks = results.surveillance?.staticSystem?.checks;
-    const unknown = checks && unrecordedChecks(checks);
-    if (unknown?.length === 0) return undefined;
-    const sentence = unknown
-      ? said(m.staticSystemNotTested_testStaticSystemNot, { unknown: list(unknown, '; ') })
-      : said(m.staticSystemNotTested_noTestStaticSystem);
-    return { path: ['surveillance', 'staticSystem'], sentence };
+    const { altimeters = [], encoder, staticSystems = [] } = visit.surveillance ?? {};
+    const path = ['surveillance', 'staticSystems'];
+    if (staticSystems.length === 0)
+      return altimeters.length > 0 || encoder
+        ? { path, sentence: said(m.staticSystemNotTested_noTestStaticSystem) }
+        : undefined;
+    return hitsIn(path, results.surveillance?.staticSystems, ({ checks }, index) => {
+      const unknown = unrecordedChecks(checks);
+      if (unknown.length === 0) return undefined;
+      return {
+        sentence: said(m.staticSystemNotTested_testStaticSystemNot, {
+          unknown: ofTested(staticSystems[index], list(unknown, '; ')),
+        }),
+      };
+    });
   },
 };
