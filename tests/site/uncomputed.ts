@@ -42,6 +42,7 @@ export const UNCOMPUTED: Readonly<Record<string, string>> = {
   isBaggagePlace: 'compares kinds',
   isClearOfControl: 'compares a distance with a limit of the gate',
   isDark: 'compares the height of the sun with that of the formula of the sunset',
+  isFlightTestOutstanding: 'looks for a flight',
   isInSerialRange: 'compares serial numbers',
   isModeS: 'reads the name of a class',
   isPilotInside: 'compares the margins of the formula of the extremes',

@@ -36,6 +36,30 @@ describe('a pack says only what is so', () => {
     expect(whole.get('cover')).not.toMatch(ABSENT);
   });
 
+  test('of flights before the release, to the owner and in the log book too', async () => {
+    const flown = await printed('helicopter', []);
+    const line = /V1, 14 Oct 2026, check flight, 14 min, 2 landings, satisfactory/;
+    for (const id of ['owner-summary', 'log-book-inserts', 'modification-m1']) expect(flown.get(id)).toMatch(line);
+    expect(flown.get('flights-and-measurements')).toMatch(/Ines Dahl .*Landings: 5126 at arrival, 5128 at release/);
+    const owner = (await printed('four-seat-tourer', [])).get('owner-summary');
+    expect(owner).toMatch(
+      /Flight test of M1 outstanding; pilot: The owner, alone or with Max Ellery\. Until then: Day VFR/,
+    );
+    expect(owner).not.toMatch(/Flown before/);
+  });
+
+  test('of radio checks alone: radio and person, and no address', async () => {
+    const radio = await printed('four-seat-tourer', [
+      ...['altimeters', 'staticSystems', 'pitotSystems'].map((part) => ({
+        op: 'remove' as const,
+        path: `/surveillance/${part}`,
+      })),
+    ]);
+    const document = radio.get('radio-and-surveillance-record');
+    expect(document).toMatch(/E1 Navigator .*Tested by .*Prue Hartnell, Avionics technician .*21 Jul 2026/);
+    expect(document).not.toMatch(/Aircraft address|Altimeter test|Pitot/);
+  });
+
   test('of limits of a type that allow loadings outside the envelope, to the owner too', async () => {
     const computes = /limits of the type allow loadings outside the envelope/;
     for (const name of ['four-seat-tourer', 'nose-wheel-full']) {

@@ -102,7 +102,7 @@ export const PitotLeak = part('pitotLeak', {
 });
 
 export const AirspeedPoint = part('airspeedPoint', {
-  trueSpeed: airspeed('airspeedPoint_trueSpeed', 60),
+  setSpeed: airspeed('airspeedPoint_setSpeed', 60),
   readSpeed: airspeed('airspeedPoint_readSpeed', 61),
   limitSpeed: airspeed('measured_limit', 3),
 });

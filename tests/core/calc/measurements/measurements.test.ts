@@ -54,8 +54,8 @@ describe('pitotFigures()', () => {
 
   test('takes the error as what is read less what is set, in both directions', () => {
     const points = [
-      { trueSpeed: 60, readSpeed: 63, limitSpeed: 3 },
-      { trueSpeed: 80, readSpeed: 76, limitSpeed: 3 },
+      { setSpeed: 60, readSpeed: 63, limitSpeed: 3 },
+      { setSpeed: 80, readSpeed: 76, limitSpeed: 3 },
     ];
     expect(pitotFigures({ unit: 'km/h', points }).map(({ value, unit, isWithin }) => [value, unit, isWithin])).toEqual([
       [3, 'km/h', true],

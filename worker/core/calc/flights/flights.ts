@@ -19,6 +19,18 @@ export function flightTestOf(
 }
 
 /**
+ * Whether a modification requires a flight test that is not flown.
+ *
+ * @source common practice, no source
+ */
+export function isFlightTestOutstanding(
+  visit: Flown,
+  modification: Pick<Modification, 'id' | 'finishedAt' | 'flightTest'>,
+): boolean {
+  return modification.flightTest === 'owed' && flightTestOf(visit, modification) === undefined;
+}
+
+/**
  * Returns minutes and landings of the flights between arrival and release; earlier ones are in the readings at arrival.
  *
  * @source common practice, no source

@@ -1,5 +1,5 @@
 import type { Visit } from '../../record/visit.ts';
-import { flightTestOf } from '../flights/flights.ts';
+import { isFlightTestOutstanding } from '../flights/flights.ts';
 import { dueList } from '../lives/due.ts';
 import type { OpenItem, OpenLimit } from './open-item.ts';
 
@@ -122,9 +122,9 @@ function limitationsOf({ release }: OpenParts): StatedItem[] {
 }
 
 function testsOf(visit: OpenParts): StatedItem[] {
-  return (visit.modifications ?? []).flatMap(({ id, title, flightTest, finishedAt }, index): StatedItem[] =>
-    flightTest === 'owed' && flightTestOf(visit, { id, finishedAt }) === undefined
-      ? [{ id, kind: 'test', text: title, until: {}, of: 'airframe', path: ['modifications', index] }]
-      : [],
-  );
+  return (visit.modifications ?? []).flatMap((modification, index): StatedItem[] => {
+    if (!isFlightTestOutstanding(visit, modification)) return [];
+    const { id, title } = modification;
+    return [{ id, kind: 'test', text: title, until: {}, of: 'airframe', path: ['modifications', index] }];
+  });
 }

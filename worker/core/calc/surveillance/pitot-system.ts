@@ -21,9 +21,9 @@ export function pitotFigures({ unit, leak, points = [] }: Pick<PitotSystem, 'uni
           },
         ]
       : []),
-    ...points.map(({ trueSpeed, readSpeed, limitSpeed }) => ({
-      ...limitedDifference('airspeed', { read: readSpeed, against: trueSpeed }, unit, limitSpeed),
-      at: { value: trueSpeed, unit },
+    ...points.map(({ setSpeed, readSpeed, limitSpeed }) => ({
+      ...limitedDifference('airspeed', { read: readSpeed, against: setSpeed }, unit, limitSpeed),
+      at: { value: setSpeed, unit },
     })),
   ];
 }
