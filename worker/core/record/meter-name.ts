@@ -1,8 +1,10 @@
 import type { Bound, Formatter } from '../text/formatter.ts';
+import type { Count } from './counts.ts';
 import type { Visit } from './visit.ts';
 
 type Meter = Pick<NonNullable<Visit['meters']>['readings'][number], 'id' | 'of' | 'basis'>;
 type Product = Meter['of'];
+type Counter = NonNullable<NonNullable<Visit['meters']>['counters']>[number];
 
 /** A meter by its identifier; without one, or if the record has no such meter, the one of a product. */
 export interface NamedMeter {
@@ -14,7 +16,7 @@ export interface NamedMeter {
 }
 
 /** Returns the printed name of a meter's hours: its product, and the way of counting if the product has several meters. */
-function meterName({ meters }: Pick<Visit, 'meters'>, { meter, of }: NamedMeter, fmt: Formatter): string {
+export function meterName({ meters }: Pick<Visit, 'meters'>, { meter, of }: NamedMeter, fmt: Formatter): string {
   const readings = meters?.readings ?? [];
   const found = readings.find((reading) =>
     meter === undefined ? reading.of === (of ?? 'airframe') : reading.id === meter,
@@ -47,4 +49,27 @@ export function hoursOnMeter(
   bound?: Bound,
 ): string {
   return `${fmt.plain(hours, 1, bound)}\u00a0h, ${meterName(visit, named, fmt)}`;
+}
+
+/** A counter by its identifier; without one, the landings of the log book. */
+export interface NamedCounter {
+  id?: string | undefined;
+  counts: Count;
+  of: Counter['of'];
+}
+
+/**
+ * Returns the name of a counter: its product, and its identifier if several count the same of it; empty for the only
+ * one of the airframe, which is the usual.
+ */
+export function counterName(
+  { meters }: Pick<Visit, 'meters'>,
+  { id, counts, of }: NamedCounter,
+  fmt: Formatter,
+): string {
+  const others = (meters?.counters ?? []).filter((each) => each.counts === counts && each.of === of && each.id !== id);
+  const isAlone =
+    others.length === 0 && !(counts === 'landings' && of === 'airframe' && meters?.landings !== undefined);
+  if (id === undefined || isAlone) return of === 'airframe' ? '' : fmt.term(of);
+  return `${fmt.term(of)} (${id})`;
 }
