@@ -56,6 +56,7 @@ export const pipelineDouble: Pipeline = {
     return { ok: true, assessed: assessed as unknown as Assessed };
   },
   carriedForward: () => undefined,
+  dueItems: () => [],
   factsToday: () => ({ loading: undefined, tighter: [] }),
   tighterText: ({ name }) => name,
   nextDue: () => [],

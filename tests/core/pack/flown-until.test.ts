@@ -7,7 +7,16 @@ const visit = readVisit('nose-wheel-full');
 const fmt = recordFormatter(visit);
 
 const due = (more: Partial<NextDue>): NextDue => ({
-  ...{ id: 'A', what: 'A', limit: '', date: undefined, hours: undefined, hoursLeft: undefined, meter: undefined },
+  ...{
+    id: 'A',
+    kind: 'due' as const,
+    what: 'A',
+    limit: '',
+    date: undefined,
+    hours: undefined,
+    hoursLeft: undefined,
+    meter: undefined,
+  },
   ...{ landings: undefined, of: 'airframe', isOverdue: false },
   ...more,
 });

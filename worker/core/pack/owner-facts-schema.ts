@@ -1,4 +1,5 @@
 import * as z from 'zod';
+import { Counting, OpenItem } from '../calc/open-items/open-item-result.ts';
 
 /** One limit for a pilot, in calculation units. */
 export const OwnerLimit = z.object({
@@ -19,6 +20,9 @@ export type OwnerLimit = z.infer<typeof OwnerLimit>;
 /** An item due, by the limit that is reached first. */
 export const OwnerDue = z.object({
   id: z.string(),
+  /** Kind of item; left out in packs sealed before it was kept. */
+  kind: OpenItem.shape.kind.optional(),
+  basis: OpenItem.shape.basis.unwrap().optional(),
   what: z.string(),
   date: z.string().optional(),
   hours: z.number().optional(),
@@ -27,6 +31,13 @@ export const OwnerDue = z.object({
   /** Product that the hours count. */
   of: z.string().optional(),
   landings: z.number().optional(),
+  launches: z.number().optional(),
+  cycles: z.number().optional(),
+  starts: z.number().optional(),
+  /** Counters of these counts. */
+  counters: z.array(Counting).optional(),
+  /** Due only once all of its clocks have run out. */
+  whichever: z.literal('all').optional(),
 });
 export type OwnerDue = z.infer<typeof OwnerDue>;
 

@@ -25,6 +25,7 @@ export type Pipeline = Pick<
   | 'picturesShown'
   | 'seal'
   | 'tighterText'
+  | 'dueItems'
   | 'timeLeft'
 >;
 
