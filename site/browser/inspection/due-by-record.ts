@@ -31,7 +31,7 @@ export function dueByRecord(due: DueList, record: Pick<VisitRecord, 'meters' | '
 }
 
 function openItem(item: DueItem): OpenItem {
-  const { openItem: name, id, kind, of, meter, counters, whichever } = item;
+  const { openItem: name, id, kind, of, meter, counters, dueAfter } = item;
   const { dueDate: date, dueHours: hours, dueLandings: landings, dueCounts } = item;
   return {
     ...{ item: name, id, kind, text: '', of: of as OpenItem['of'] },
@@ -43,7 +43,7 @@ function openItem(item: DueItem): OpenItem {
     },
     ...(meter !== undefined && { meter }),
     ...(counters && { counters: counters as NonNullable<OpenItem['counters']> }),
-    ...(whichever && { whichever }),
+    ...(dueAfter && { dueAfter }),
   };
 }
 

@@ -39,10 +39,10 @@ export function nextDue(
 ): NextDue[] {
   const items = dueItems(results.open.standing, results.readings, fmt.local(at)).filter(hasLimit);
   return items.map((open): NextDue => {
-    const { id, item = id, kind, text, until, of, meter, counters, whichever, hoursLeft, isOverdue } = open;
+    const { id, item = id, kind, text, until, of, meter, counters, dueAfter, hoursLeft, isOverdue } = open;
     const { daysLeft, landingsLeft, countsLeft } = open;
     const { date, hours } = until;
-    const by = { ...until, date, hours, meter, of, ...(counters && { counters }), ...(whichever && { whichever }) };
+    const by = { ...until, date, hours, meter, of, ...(counters && { counters }), ...(dueAfter && { dueAfter }) };
     return {
       ...by,
       id: item,
@@ -65,7 +65,7 @@ export function nextDue(
  * Returns the limit up to which the due items allow flight: the earliest date, the fewest hours on each meter and the
  * fewest landings, launches, cycles and starts on each counter, the first of them. Meters of one aircraft run at similar
  * rates: one with more than twice the hours left of another is not listed. Of an item that waits for all of its clocks,
- * one that has run out does not bind. Undefined if no item has a limit.
+ * an expired one does not bind. Undefined if no item has a limit.
  *
  * @source common practice, no source
  */
@@ -98,9 +98,9 @@ export function flownUntil(
   );
 }
 
-/** Returns an item without the clocks that have run out, if it waits for all of them and is not due yet. */
+/** Returns an item without the expired clocks, if it waits for all of them and is not due yet. */
 function bindingClocks(due: NextDue): NextDue {
-  if (due.whichever !== 'all' || due.isOverdue) return due;
+  if (due.dueAfter !== 'all' || due.isOverdue) return due;
   const { daysLeft, landingsLeft, countsLeft = {} } = due.left ?? {};
   const left = { date: daysLeft, hours: due.hoursLeft, landings: landingsLeft, ...countsLeft };
   const spent = Object.entries(left).filter(([, rest]) => rest !== undefined && !isAtLeast(rest, 0));

@@ -1,5 +1,6 @@
 import * as z from 'zod';
-import { Counting, OpenItem } from '../calc/open-items/open-item-result.ts';
+import { COUNTS } from '../record/counts.ts';
+import { PRODUCTS } from '../record/product.ts';
 
 /** One limit for a pilot, in calculation units. */
 export const OwnerLimit = z.object({
@@ -21,8 +22,8 @@ export type OwnerLimit = z.infer<typeof OwnerLimit>;
 export const OwnerDue = z.object({
   id: z.string(),
   /** Kind of item; left out in packs sealed before it was kept. */
-  kind: OpenItem.shape.kind.optional(),
-  basis: OpenItem.shape.basis.unwrap().optional(),
+  kind: z.string().optional(),
+  basis: z.string().optional(),
   what: z.string(),
   date: z.string().optional(),
   hours: z.number().optional(),
@@ -35,9 +36,11 @@ export const OwnerDue = z.object({
   cycles: z.number().optional(),
   starts: z.number().optional(),
   /** Counters of these counts. */
-  counters: z.array(Counting).optional(),
-  /** Due only once all of its clocks have run out. */
-  whichever: z.literal('all').optional(),
+  counters: z
+    .array(z.object({ counts: z.enum(COUNTS), id: z.string().optional(), of: z.enum(['airframe', ...PRODUCTS]) }))
+    .optional(),
+  /** Due only after all of its clocks have expired. */
+  dueAfter: z.literal('all').optional(),
 });
 export type OwnerDue = z.infer<typeof OwnerDue>;
 

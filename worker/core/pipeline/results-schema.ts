@@ -127,7 +127,7 @@ export const AssessmentResults = z
     engineRuns: z.array(RunComparison),
     due: z.array(Due),
     comingDue: z.array(OpenDue).meta({
-      description: 'Maintenance items, bulletins, deferrals and findings to look at again, the first due at the top',
+      description: 'Maintenance items, bulletins, deferrals and findings to review again, the first due at the top',
     }),
     products: z.array(ProductTime),
     clock: ReleaseClock,

@@ -49,7 +49,7 @@ export const Life = part('life', {
   counters: list('life_counters', reference('counter', 'life_counters_each', 'winch-launches'), { max: 4 }).optional(),
   product: LifeProduct.optional(),
   interval: LifeLimit,
-  whichever: choice('life_whichever', ['first', 'all'] as const).optional(),
+  dueAfter: choice('life_dueAfter', ['first', 'all'] as const).optional(),
   lastDone: Done,
   /** A count from the point at which it was due keeps tolerances from adding up. */
   wasDueAt: WasDue.optional(),

@@ -34,7 +34,7 @@ export const Deferral = part('deferral', {
   ownerInformed: flag('deferral_ownerInformed', true),
 });
 
-/** When a finding that is only monitored is looked at again. */
+/** When a finding that is only monitored is reviewed again. */
 export const LookAgain = part('lookAgain', {
   date: date('lookAgain_date', '2027-05-31').optional(),
   hours: number('lookAgain_hours', 'h', 1254.9, { min: 0, max: 200_000 }).optional(),

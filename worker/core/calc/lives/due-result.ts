@@ -20,7 +20,7 @@ export const Due = z.object({
   dueCounts: orUndefined(OtherCounts),
   /** Counters of its launches, cycles, starts and landings. */
   counters: orUndefined(z.array(Counting)),
-  whichever: orUndefined(z.literal('all')).describe('Due only once all of its clocks have run out'),
+  dueAfter: orUndefined(z.literal('all')).describe('Due only after all of its clocks have expired'),
   daysLeft: orUndefined(z.number()).describe('Negative when overdue'),
   hoursLeft: orUndefined(z.number()),
   landingsLeft: orUndefined(z.number()),

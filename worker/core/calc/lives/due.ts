@@ -39,7 +39,7 @@ export function dueList(visit: Clocked, record: LivesRecord, at: string): Due[] 
 }
 
 function dueOf(visit: Clocked, life: Life, today: string, hoursPerYear: number | undefined): Due {
-  const { interval, lastDone, wasDueAt, whichever } = life;
+  const { interval, lastDone, wasDueAt, dueAfter } = life;
   const clocks = clocksOf(visit, life);
   const from = countedFrom(lastDone, wasDueAt);
   const dueDate = dateDue(from.date, interval);
@@ -66,9 +66,9 @@ function dueOf(visit: Clocked, life: Life, today: string, hoursPerYear: number |
     dueLandings,
     dueCounts: eachCount(dueAt),
     counters: clocks.counting.some(({ id }) => id !== undefined) ? clocks.counting : undefined,
-    whichever: whichever === 'all' ? whichever : undefined,
+    dueAfter: dueAfter === 'all' ? dueAfter : undefined,
     ...left,
-    forecastDate: forecastOf(today, { until, left, whichever }, hoursPerYear),
+    forecastDate: forecastOf(today, { until, left, dueAfter }, hoursPerYear),
     ...overdue({ ...life, toEndOfMonth: interval.toEndOfMonth }, today, left, dueDate),
   };
 }
@@ -154,24 +154,24 @@ export function forecastDate(
   return dates[0];
 }
 
-/** Limits of an item, the remainder on each, and whether all have to run out. */
+/** Limits of an item, the remainder on each, and whether all have to expire. */
 interface Counted {
   until: { date?: string | undefined };
   left: Left;
-  whichever?: Life['whichever'];
+  dueAfter?: Life['dueAfter'];
 }
 
 /**
  * Returns the date on which an item is expected to come due: the earliest by its clocks, or the latest if all of them
- * have to run out.
+ * have to expire.
  *
  * @param countsPerYear use a year in landings, launches, cycles or starts; without it they give no date
- * @returns undefined if no clock gives a date, or if all have to run out and one gives none
+ * @returns undefined if no clock gives a date, or if all have to expire and one gives none
  * @source common practice, no source
  */
 export function forecastOf(
   today: string,
-  { until, left, whichever }: Counted,
+  { until, left, dueAfter }: Counted,
   hoursPerYear: number | undefined,
   countsPerYear?: number,
 ): string | undefined {
@@ -182,7 +182,7 @@ export function forecastOf(
     ...counts.map((rest) => forecastDate(today, undefined, rest, countsPerYear)),
   ];
   const known = dates.filter((date) => date !== undefined).sort();
-  if (whichever !== 'all') return known[0];
+  if (dueAfter !== 'all') return known[0];
   return known.length === dates.length ? known.at(-1) : undefined;
 }
 
@@ -194,8 +194,7 @@ function daysLater(date: string, days: number): string {
 export type Left = Pick<Due, 'daysLeft' | 'hoursLeft' | 'landingsLeft' | 'countsLeft'>;
 
 /** Tolerance of an item; `toEndOfMonth` as of its interval. */
-type Tolerance = Pick<Life, 'toleranceMonths' | 'toleranceHours' | 'whichever'> &
-  Pick<Life['interval'], 'toEndOfMonth'>;
+type Tolerance = Pick<Life, 'toleranceMonths' | 'toleranceHours' | 'dueAfter'> & Pick<Life['interval'], 'toEndOfMonth'>;
 
 /**
  * Returns whether an item is past its limit, and whether its tolerance still allows that: by the first of its clocks, or
@@ -215,7 +214,7 @@ export function overdue(
   ].filter(({ rest }) => rest !== undefined);
   const isPast = ({ rest = 0 }: (typeof clocks)[number]): boolean => !isAtLeast(rest, 0);
   const isTolerated = (clock: (typeof clocks)[number]): boolean => clock.isTolerated;
-  const waitsForAll = life.whichever === 'all';
+  const waitsForAll = life.dueAfter === 'all';
   const isOverdue = waitsForAll ? clocks.length > 0 && clocks.every(isPast) : clocks.some(isPast);
   return {
     isOverdue,

@@ -9,6 +9,7 @@ import { Counting } from '../open-items/open-item-result.ts';
 export const ProductClock = z.object({
   clock: z.enum(NUMBER_CLOCKS),
   counter: orUndefined(Counting),
+  arrival: orUndefined(z.number()).describe('Total by its meter or its counter when the aircraft arrived'),
   now: orUndefined(z.number()).describe('Total by its meter or its counter'),
   sinceNew: orUndefined(z.number()),
   sinceOverhaul: orUndefined(z.number()),

@@ -2,7 +2,7 @@ import { COUNTS, NUMBER_CLOCKS, type NumberClock } from '../../record/counts.ts'
 import type { ProductKind } from '../../record/product.ts';
 import type { Aircraft, Visit } from '../../record/visit.ts';
 import type { Counting } from '../open-items/open-item-result.ts';
-import { countersFor, countNow } from './counting.ts';
+import { type CountedBy, countersFor, countNow, totalCount } from './counting.ts';
 import type { ProductTime } from './product-time-result.ts';
 import { totalHours } from './total-hours.ts';
 
@@ -11,13 +11,14 @@ export type { ProductTime } from './product-time-result.ts';
 type Meter = NonNullable<Visit['meters']>['readings'][number];
 type Fitted = NonNullable<NonNullable<Aircraft['engine']>['fitted']>;
 type Metered = Pick<Visit, 'meters'>;
+type Plate = NonNullable<Aircraft['propeller']>;
 type Named = Pick<Meter, 'of'> & { meter?: string };
 
 /** A product aboard. */
 export interface Product {
   kind: ProductKind;
-  maker: string;
-  model: string;
+  /** Company and model on the data plate. */
+  name: string;
   serial: string;
   fitted?: Fitted | undefined;
   /** Path in the record. */
@@ -26,10 +27,14 @@ export interface Product {
 
 /** Returns the products of an aircraft, engine and propeller first. */
 export function productsOf({ engine, propeller, products = [] }: Partial<Aircraft>): Product[] {
+  const product = (kind: ProductKind, of: Plate, ...path: (string | number)[]): Product => ({
+    ...{ kind, name: `${of.maker} ${of.model}`, serial: of.serial, path: ['aircraft', ...path] },
+    fitted: of.fitted,
+  });
   return [
-    ...(engine ? [{ ...engine, kind: 'engine' as const, path: ['aircraft', 'engine'] }] : []),
-    ...(propeller ? [{ ...propeller, kind: 'propeller' as const, path: ['aircraft', 'propeller'] }] : []),
-    ...products.map((product, index) => ({ ...product, path: ['aircraft', 'products', index] })),
+    ...(engine ? [product('engine', engine, 'engine')] : []),
+    ...(propeller ? [product('propeller', propeller, 'propeller')] : []),
+    ...products.map((each, index) => product(each.kind, each, 'products', index)),
   ];
 }
 
@@ -60,19 +65,24 @@ export function meterOfProduct({ meters }: Metered, { kind, fitted }: Pick<Produ
   return { of: readings.find((reading) => reading.of === of)?.of ?? 'airframe' };
 }
 
-/** Returns what counts a product on a clock, and the total by it at release. */
-function readingOf(
-  visit: Metered,
-  product: Pick<Product, 'kind' | 'fitted'>,
-  clock: NumberClock,
-): { now: number | undefined; counter?: Counting } {
+/** Totals of a product on a clock, at arrival and at release, and the counter of a count. */
+interface Totals {
+  arrival: number | undefined;
+  now: number | undefined;
+  counter: Counting | undefined;
+}
+
+function totalsOf(visit: Metered, product: Pick<Product, 'kind' | 'fitted'>, clock: NumberClock): Totals {
   if (clock === 'hours') {
     const { of, meter } = meterOfProduct(visit, product);
     const found = visit.meters?.readings.find((each) => each.of === of && (meter === undefined || each.id === meter));
-    return { now: found && totalHours(found) };
+    if (!found) return { arrival: undefined, now: undefined, counter: undefined };
+    return { arrival: totalHours({ ...found, outHours: found.inHours }), now: totalHours(found), counter: undefined };
   }
   const [counter] = countersFor(visit, clock, { counters: product.fitted?.counters, of: product.kind });
-  return { now: countNow(visit, counter), ...(counter && { counter }) };
+  const found = visit.meters?.counters?.find(({ id, counts }) => id === counter?.id && counts === clock);
+  const arrival = found && totalCount({ ...found, out: found.in });
+  return { arrival, now: countNow(visit, counter), counter };
 }
 
 /**
@@ -100,14 +110,23 @@ export function productTimes({ aircraft, ...visit }: Pick<Visit, 'aircraft' | 'm
     const clocks = NUMBER_CLOCKS.flatMap((clock) => {
       const [then, had, overhauled] = [fitted.at[clock], fitted.sinceNew[clock], fitted.sinceOverhaul?.[clock]];
       if (then === undefined && had === undefined && overhauled === undefined) return [];
-      const { now, counter } = readingOf(visit, { kind, fitted }, clock);
+      const { now, ...totals } = totalsOf(visit, { kind, fitted }, clock);
       const run = now === undefined || then === undefined ? undefined : now - then;
       const since = (before: number | undefined): number | undefined =>
         before === undefined || run === undefined ? undefined : before + run;
-      return [{ clock, counter, now, sinceNew: since(had), sinceOverhaul: since(overhauled) }];
+      return [{ clock, ...totals, now, sinceNew: since(had), sinceOverhaul: since(overhauled) }];
     });
     return [{ kind, serial, fittedOn: fitted.on, ...meterOfProduct(visit, { kind, fitted }), clocks }];
   });
+}
+
+/** Returns the counters that a line names, else those of its product. */
+export function countedBy(
+  visit: { aircraft?: Aircraft | undefined },
+  { counters, product }: Omit<Line, 'interval'>,
+): CountedBy {
+  const named = counters ?? productNamed(visit.aircraft, product)?.fitted?.counters;
+  return { counters: named, of: product?.kind };
 }
 
 /** Clocks of a line: its meter, its counters, its product, and what is added to the time of that product to get totals. */
@@ -133,7 +152,7 @@ export function clocksOf(visit: Metered & { aircraft?: Aircraft | undefined }, l
     product && line.meter === undefined
       ? meterOfProduct(visit, product)
       : { of: meter?.of ?? 'airframe', ...(line.meter !== undefined && { meter: line.meter }) };
-  const by = { counters: line.counters ?? product?.fitted?.counters, of: line.product?.kind };
+  const by = countedBy(visit, line);
   const counting = COUNTS.flatMap((clock) =>
     line.interval[clock] === undefined ? [] : (countersFor(visit, clock, by)[0] ?? []),
   );

@@ -46,8 +46,8 @@ export const OpenItem = z.object({
   counters: z.array(Counting).exactOptional(),
   /** Product that it is about, if its line names one: a product that was replaced has other items. */
   product: z.object({ kind: Product.shape.kind, serial: z.string() }).exactOptional(),
-  /** Due only once all of its clocks have run out. */
-  whichever: z.literal('all').exactOptional(),
+  /** Due only after all of its clocks have expired. */
+  dueAfter: z.literal('all').exactOptional(),
   /** Last time of a recurring item. */
   done: OpenLimit.exactOptional(),
   toleranceHours: z.number().exactOptional(),
@@ -59,7 +59,7 @@ export const OpenItem = z.object({
 });
 export type OpenItem = z.infer<typeof OpenItem>;
 
-/** Launches, cycles and starts; landings have members of their own since the first version. */
+/** Launches, cycles and starts; landings have a separate member since the first version. */
 export const OtherCounts = z.object({
   launches: z.number().exactOptional(),
   cycles: z.number().exactOptional(),

@@ -19,7 +19,7 @@ const plain = (text: string): string => text.trim().replaceAll(/\s+/g, ' ').toLo
 
 /**
  * Whether an item was deferred further: on some clock its limit is later than before, or gone, or read on another meter
- * or counter, or all clocks have to run out; and it was not done since. A finding that is only monitored may get a later
+ * or counter, or all clocks have to expire; and it was not done since. A finding that is only monitored may get a later
  * limit, but not none.
  *
  * @source common practice, no source
@@ -27,7 +27,7 @@ const plain = (text: string): string => text.trim().replaceAll(/\s+/g, ' ').toLo
 export function isPutOff(before: OpenItem, now: OpenItem): boolean {
   if (wasDone(before, now)) return false;
   if (before.kind === 'watch') return hasLimit(before) && !hasLimit(now);
-  const waitsForAll = now.whichever === 'all' && before.whichever !== 'all';
+  const waitsForAll = now.dueAfter === 'all' && before.dueAfter !== 'all';
   return (
     waitsForAll ||
     CLOCKS.some((clock) => isLater(before.until[clock], now.until[clock]) || isOnOther(clock, before, now))
@@ -109,8 +109,8 @@ export function withEarlierLimits(item: OpenItem, other: OpenItem): OpenItem {
     if (counter) counters.push(counter);
     if (own === undefined || limit < own) until[clock] = limit;
   }
-  const { whichever: _, ...earlier } = item;
-  const waitsForAll = item.whichever === 'all' && other.whichever === 'all';
+  const { dueAfter: _, ...earlier } = item;
+  const waitsForAll = item.dueAfter === 'all' && other.dueAfter === 'all';
   return {
     ...(waitsForAll ? item : earlier),
     until: until as OpenLimit,

@@ -78,7 +78,7 @@ function livesOf(visit: OpenParts, at: string): StatedItem[] {
       clock,
       lastDone[clock] === undefined ? undefined : lastDone[clock] + shift(clock),
     ]);
-    const { dueDate: date, dueHours: hours, dueLandings: landings, dueCounts, counters, whichever } = due;
+    const { dueDate: date, dueHours: hours, dueLandings: landings, dueCounts, counters, dueAfter } = due;
     return [
       {
         ...{ id: due.id, kind: 'due', basis, text: item },
@@ -86,7 +86,7 @@ function livesOf(visit: OpenParts, at: string): StatedItem[] {
         ...named,
         ...(counters && { counters }),
         ...(product && { product: { kind: product.kind, serial: product.serial } }),
-        ...(whichever && { whichever }),
+        ...(dueAfter && { dueAfter }),
         done: limit({ date: lastDone.date, ...Object.fromEntries(done) }),
         ...(toleranceHours !== undefined && { toleranceHours }),
         ...(toleranceMonths !== undefined && { toleranceMonths }),

@@ -9,8 +9,8 @@ export type { OpenDue } from './open-item-result.ts';
 
 /** Without a stated use, hours sort among dates as if an aircraft flew much: too early rather than too late. Common practice, no source. */
 const MUCH_USED_HOURS_PER_YEAR = 300;
-/** The same for landings, launches, cycles and starts. Common practice, no source. */
-const MUCH_COUNTED_PER_YEAR = 1000;
+/** Landings, launches, cycles or starts in an hour, for their place in the list. Common practice, no source. */
+const MUCH_COUNTED_PER_HOUR = 4;
 
 /**
  * Returns open items with the time left, the first due at the top: overdue before all else.
@@ -23,7 +23,7 @@ export function timeLeft(items: readonly OpenItem[], readings: Readings, at: str
   const today = dateOf(at);
   const { hoursPerYear = MUCH_USED_HOURS_PER_YEAR } = readings;
   const comes = (due: OpenDue): string =>
-    forecastOf(today, { ...due, left: due as Left }, hoursPerYear, MUCH_COUNTED_PER_YEAR) ?? NEVER;
+    forecastOf(today, { ...due, left: due as Left }, hoursPerYear, hoursPerYear * MUCH_COUNTED_PER_HOUR) ?? NEVER;
   return items
     .map((item) => leftOf(item, readings, today))
     .sort(
@@ -35,12 +35,12 @@ export function timeLeft(items: readonly OpenItem[], readings: Readings, at: str
 }
 
 function leftOf(item: OpenItem, readings: Readings, today: string): OpenDue {
-  const { until, whichever } = item;
+  const { until, dueAfter } = item;
   const left = leftUntil(until, today, {
     hours: hoursRead(readings, item),
     count: (counts) => countRead(readings, counts, item),
   });
-  const forecast = forecastOf(today, { until, left, whichever }, readings.hoursPerYear);
+  const forecast = forecastOf(today, { until, left, dueAfter }, readings.hoursPerYear);
   const known = Object.entries({ ...left, forecastDate: forecast }).filter(([, value]) => value !== undefined);
   return { ...item, ...Object.fromEntries(known), ...overdue(item, today, left, until.date) };
 }

@@ -7,6 +7,7 @@ import type { PackContext } from '../context.ts';
 import type { View } from '../render.ts';
 import { common, sources } from './common.ts';
 import { clockText, itemsDue, leftText, limitText, sinceNewText } from './items-due.ts';
+import { capitalised } from './meter-rows.ts';
 import { itemName } from './open-items.ts';
 import { type Column, sectionOf, tableOf } from './table-section.ts';
 
@@ -35,12 +36,10 @@ export function componentCardsView(context: PackContext): View {
 
 function card(context: PackContext, product: Product): View {
   const { fmt } = context;
-  const { kind, maker, model, serial, fitted } = product;
-  const name = fmt.term(kind);
+  const { kind, name, serial, fitted } = product;
   const heading = fmt.text(m.componentCards_heading, {
-    product: `${name[0]?.toUpperCase()}${name.slice(1)}`,
-    maker,
-    model,
+    product: capitalised(fmt.term(kind)),
+    name,
     serial,
   });
   const tables = [...timeTable(context, product), ...lifeTable(context, product)];
@@ -63,7 +62,7 @@ function timeTable(context: PackContext, { kind, serial, fitted }: Product): Vie
     const by = clock === 'hours' ? meterName(visit, time, fmt) : counter && counterName(visit, counter, fmt);
     const value = (figure: number | undefined): string => (figure === undefined ? DASH : clockText(clock, figure, fmt));
     return [
-      [fmt.term(clock), by].filter(Boolean).join(', '),
+      capitalised([fmt.term(clock), by].filter(Boolean).join(', ')),
       ...[fitted.at[clock], now, fitted.sinceNew[clock], sinceNew, sinceOverhaul].map(value),
     ];
   });

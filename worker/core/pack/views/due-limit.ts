@@ -12,7 +12,7 @@ export interface DueBy extends NamedMeter, Partial<Record<Count, number | undefi
   date?: string | undefined;
   hours?: number | undefined;
   counters?: Counters | undefined;
-  whichever?: 'all' | undefined;
+  dueAfter?: 'all' | undefined;
 }
 
 /**
@@ -26,9 +26,7 @@ export function dueLimit(visit: Pick<Visit, 'meters'>, due: DueBy, fmt: Formatte
     ...countTexts(visit, due, due.counters, fmt),
   ].filter(Boolean);
   const joined = limits.reduce((first: string | undefined, second) => eitherOf(fmt, first, second), undefined);
-  return due.whichever === 'all' && joined && limits.length > 1
-    ? fmt.text(m.dueLimit_last, { limits: joined })
-    : joined;
+  return due.dueAfter === 'all' && joined && limits.length > 1 ? fmt.text(m.dueLimit_last, { limits: joined }) : joined;
 }
 
 /** Returns the counts that have a value, each with its counter: `1 240 launches`, `412 cycles, battery (pack-a)`. */

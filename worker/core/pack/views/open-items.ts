@@ -41,7 +41,7 @@ const isHeld = ({ results }: PackContext, item: OpenItem): boolean => results.op
 /** Returns the limit of an open item, on every clock; undefined if nobody set one. */
 export function openUntil(
   { visit, fmt }: Pick<PackContext, 'visit' | 'fmt'>,
-  { until, ...on }: Pick<OpenItem, 'until' | 'of' | 'meter' | 'counters' | 'whichever'>,
+  { until, ...on }: Pick<OpenItem, 'until' | 'of' | 'meter' | 'counters' | 'dueAfter'>,
 ): string | undefined {
   return dueLimit(visit, { ...until, ...on }, fmt);
 }

@@ -133,7 +133,7 @@ function changeNote({ results, fmt }: PackContext): string {
 
 type OpenFinding = NonNullable<PackContext['visit']['findings']>[number];
 
-/** Returns what is done about a finding that is only monitored, and when it is looked at again. */
+/** Returns what is done about a finding that is only monitored, and when it is reviewed again. */
 function keepEye({ fmt }: PackContext, action: string | undefined, limit: string | undefined): string {
   const again = limit === undefined ? [] : [fmt.text(m.ownerSummary_lookAgain, { limit })];
   return [sentence(action ?? fmt.text(m.ownerSummary_keepEye)), ...again].join(' ');

@@ -59,11 +59,11 @@ async function tighterThan(call: Call, owned: OwnedPack, { visit, results }: Ass
 }
 
 function dueAnswer(due: OpenDue): DueAnswer['items'][number] {
-  const { id, item = id, kind, basis, text, of, meter, until, counters, whichever, isOverdue, isWithinTolerance } = due;
+  const { id, item = id, kind, basis, text, of, meter, until, counters, dueAfter, isOverdue, isWithinTolerance } = due;
   const { daysLeft, hoursLeft, landingsLeft, countsLeft, forecastDate } = due;
   const { date, hours, landings, ...counts } = until;
   const dueCounts = Object.keys(counts).length === 0 ? undefined : counts;
-  const limits = { dueDate: date, dueHours: hours, dueLandings: landings, dueCounts, counters, whichever };
+  const limits = { dueDate: date, dueHours: hours, dueLandings: landings, dueCounts, counters, dueAfter };
   const left = { daysLeft, hoursLeft, landingsLeft, countsLeft, forecastDate };
   return { id, openItem: item, kind, item: text, basis, of, meter, ...limits, ...left, isOverdue, isWithinTolerance };
 }
