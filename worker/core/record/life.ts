@@ -1,7 +1,7 @@
 import type * as z from 'zod';
 import * as m from '../text/generated/messages.ts';
 import { choice, count, date, flag, identifier, line, list, number, part, pastDate, reference } from './field.ts';
-import { PRODUCTS } from './product.ts';
+import { counterNames, Product, totals } from './product.ts';
 
 export const LifeLimit = part('lifeLimit', {
   hours: number('lifeLimit_hours', 'h', 100, { min: 0.1, max: 100_000 }).optional(),
@@ -14,31 +14,20 @@ export const LifeLimit = part('lifeLimit', {
   toEndOfMonth: flag('lifeLimit_toEndOfMonth', false).optional(),
 });
 
-const counters = {
-  hours: number('counters_hours', 'h', 1204.6, {
-    min: 0,
-    max: 200_000,
-  }).optional(),
-  landings: count('counters_landings', 2311, { max: 10_000_000 }).optional(),
-  launches: count('counters_launches', 2212, { max: 10_000_000 }).optional(),
-  cycles: count('counters_cycles', 212, { max: 10_000_000 }).optional(),
-  starts: count('counters_starts', 640, { max: 10_000_000 }).optional(),
-};
-
 export const Done = part('done', {
   date: pastDate('done_date', '2026-11-04', m.life_lastTimeDone).optional(),
-  ...counters,
+  ...totals,
 });
 
 export const WasDue = part('wasDue', {
   date: date('wasDue_date', '2026-11-04').optional(),
-  ...counters,
+  ...totals,
 });
 
 /** The product that a line is about: by its kind, and its serial number where two of a kind are aboard. */
 export const LifeProduct = part('lifeProduct', {
-  kind: choice('lifeProduct_kind', PRODUCTS),
-  serial: line('lifeProduct_serial', 'T4-2217', 60).optional(),
+  kind: Product.shape.kind,
+  serial: Product.shape.serial.optional(),
 });
 
 export const Life = part('life', {
@@ -46,7 +35,7 @@ export const Life = part('life', {
   item: line('life_item', 'Oil and filter'),
   basis: choice('life_basis', ['directive', 'life-limit', 'programme', 'recommendation', 'owner'] as const),
   meter: reference('meter', 'life_meter', 'airframe').optional(),
-  counters: list('life_counters', reference('counter', 'life_counters_each', 'winch-launches'), { max: 4 }).optional(),
+  counters: counterNames.optional(),
   product: LifeProduct.optional(),
   interval: LifeLimit,
   dueAfter: choice('life_dueAfter', ['first', 'all'] as const).optional(),

@@ -19,24 +19,31 @@ export const PRODUCTS = [
 ] as const;
 export type ProductKind = (typeof PRODUCTS)[number];
 
-const clocks = {
-  hours: number('productClocks_hours', 'h', 854.2, { min: 0, max: 200_000 }).optional(),
-  landings: count('productClocks_landings', 0, { max: 10_000_000 }).optional(),
-  launches: count('productClocks_launches', 0, { max: 10_000_000 }).optional(),
-  cycles: count('productClocks_cycles', 0, { max: 10_000_000 }).optional(),
-  starts: count('productClocks_starts', 0, { max: 10_000_000 }).optional(),
+/** Totals by meter and counters at one time. */
+export const totals = {
+  hours: number('counters_hours', 'h', 1204.6, {
+    min: 0,
+    max: 200_000,
+  }).optional(),
+  landings: count('counters_landings', 2311, { max: 10_000_000 }).optional(),
+  launches: count('counters_launches', 2212, { max: 10_000_000 }).optional(),
+  cycles: count('counters_cycles', 212, { max: 10_000_000 }).optional(),
+  starts: count('counters_starts', 640, { max: 10_000_000 }).optional(),
 };
+
+/** Counters of a product or a line, where more than one counts the same. */
+export const counterNames = list('counterNames', reference('counter', 'counterNames_each', 'pack-a-cycles'), {
+  max: 4,
+});
 
 /** When a product was fitted, the readings then, and the time it had. */
 export const Fitted = part('fitted', {
   on: pastDate('fitted_on', '2019-04-12', m.product_fitting),
-  meter: reference('meter', 'fitted_meter', 'engine').optional(),
-  counters: list('fitted_counters', reference('counter', 'fitted_counters_each', 'pack-a-cycles'), {
-    max: 4,
-  }).optional(),
-  at: part('fittedAt', clocks),
-  sinceNew: part('sinceNew', clocks),
-  sinceOverhaul: part('sinceOverhaul', clocks).optional(),
+  meter: reference('meter', 'life_meter', 'engine').optional(),
+  counters: counterNames.optional(),
+  at: part('fittedAt', totals),
+  sinceNew: part('sinceNew', totals),
+  sinceOverhaul: part('sinceOverhaul', totals).optional(),
 });
 export type Fitted = z.infer<typeof Fitted>;
 

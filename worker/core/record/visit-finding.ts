@@ -38,8 +38,8 @@ export const Deferral = part('deferral', {
 export const LookAgain = part('lookAgain', {
   date: date('lookAgain_date', '2027-05-31').optional(),
   hours: number('lookAgain_hours', 'h', 1254.9, { min: 0, max: 200_000 }).optional(),
-  meter: reference('meter', 'lookAgain_meter', 'airframe').optional(),
-  landings: count('lookAgain_landings', 2400, { max: 10_000_000 }).optional(),
+  meter: reference('meter', 'deferral_meter', 'airframe').optional(),
+  landings: count('counters_landings', 2400, { max: 10_000_000 }).optional(),
 });
 
 export const Declined = part('declined', {
