@@ -47,5 +47,21 @@ describe('flownUntil()', () => {
     expect(until(airframe, { ...engine, hours: 1400 })).toBe('1230.0 h, airframe or 1400.0 h, engine');
   });
 
+  test('has the fewest of what each counter counts', () => {
+    const pack = (id: string, cycles: number) => ({
+      cycles,
+      counters: [{ counts: 'cycles' as const, id, of: 'battery' as const }],
+    });
+    expect(until(pack('pack-a', 700), pack('pack-b', 650), pack('pack-a', 690), { launches: 3066 })).toBe(
+      '690 cycles, battery (pack-a) or 650 cycles, battery (pack-b) or 3066 launches',
+    );
+  });
+
+  test('leaves out what has expired of an item that waits for all of its clocks', () => {
+    const all = { date: '2025-03-12', hours: 1230, hoursLeft: 25, dueAfter: 'all' as const };
+    expect(until({ ...all, left: { daysLeft: -600 } })).toBe('1230.0 h, airframe');
+    expect(until({ ...all, left: { daysLeft: 10 } })).toBe('12 Mar 2025 or 1230.0 h, airframe');
+  });
+
   test('is not known where nothing has a limit', () => expect(until({}, {})).toBeUndefined());
 });

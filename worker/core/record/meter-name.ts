@@ -59,17 +59,19 @@ export interface NamedCounter {
 }
 
 /**
- * Returns the name of a counter: its product, and its identifier if several count the same of it; empty for the only
- * one of the airframe, which is the usual.
+ * Returns the name of a counter: its product, and its identifier unless it is the only one of the record that counts the
+ * same of it; empty for the only one of the airframe, which is the usual.
+ *
+ * @example counterName(visit, { id: 'pack-a', counts: 'cycles', of: 'battery' }, fmt)  // 'battery (pack-a)'
  */
 export function counterName(
   { meters }: Pick<Visit, 'meters'>,
   { id, counts, of }: NamedCounter,
   fmt: Formatter,
 ): string {
-  const others = (meters?.counters ?? []).filter((each) => each.counts === counts && each.of === of && each.id !== id);
-  const isAlone =
-    others.length === 0 && !(counts === 'landings' && of === 'airframe' && meters?.landings !== undefined);
-  if (id === undefined || isAlone) return of === 'airframe' ? '' : fmt.term(of);
+  const same = (meters?.counters ?? []).filter((each) => each.counts === counts && each.of === of);
+  const isLogged = counts === 'landings' && of === 'airframe' && meters?.landings !== undefined;
+  const isOnly = same.length === 1 && same[0]?.id === id && !isLogged;
+  if (id === undefined || isOnly) return of === 'airframe' ? '' : fmt.term(of);
   return `${fmt.term(of)} (${id})`;
 }
