@@ -1,7 +1,7 @@
 import type * as z from 'zod';
 import * as m from '../text/generated/messages.ts';
 import { choice, count, date, flag, identifier, line, list, number, part, pastDate, reference } from './field.ts';
-import { counterNames, Product, totals } from './product.ts';
+import { Product, totals } from './product.ts';
 
 export const LifeLimit = part('lifeLimit', {
   hours: number('lifeLimit_hours', 'h', 100, { min: 0.1, max: 100_000 }).optional(),
@@ -35,7 +35,7 @@ export const Life = part('life', {
   item: line('life_item', 'Oil and filter'),
   basis: choice('life_basis', ['directive', 'life-limit', 'programme', 'recommendation', 'owner'] as const),
   meter: reference('meter', 'life_meter', 'airframe').optional(),
-  counters: counterNames.optional(),
+  counters: list('counterNames', reference('counter', 'counterNames_each', 'winch-launches'), { max: 4 }).optional(),
   product: LifeProduct.optional(),
   interval: LifeLimit,
   dueAfter: choice('life_dueAfter', ['first', 'all'] as const).optional(),

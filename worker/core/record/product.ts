@@ -31,16 +31,16 @@ export const totals = {
   starts: count('counters_starts', 640, { max: 10_000_000 }).optional(),
 };
 
-/** Counters of a product or a line, where more than one counts the same. */
-export const counterNames = list('counterNames', reference('counter', 'counterNames_each', 'pack-a-cycles'), {
-  max: 4,
-});
+/** A product is carried from visit to visit; not every visit reads its meters. */
+const OF_OTHER_VISITS = { code: 'PRODUCT_TIME_UNCOUNTED' };
 
 /** When a product was fitted, the readings then, and the time it had. */
 export const Fitted = part('fitted', {
   on: pastDate('fitted_on', '2019-04-12', m.product_fitting),
-  meter: reference('meter', 'life_meter', 'engine').optional(),
-  counters: counterNames.optional(),
+  meter: reference('meter', 'life_meter', 'engine', OF_OTHER_VISITS).optional(),
+  counters: list('counterNames', reference('counter', 'counterNames_each', 'pack-a-cycles', OF_OTHER_VISITS), {
+    max: 4,
+  }).optional(),
   at: part('fittedAt', totals),
   sinceNew: part('sinceNew', totals),
   sinceOverhaul: part('sinceOverhaul', totals).optional(),

@@ -24,17 +24,23 @@ const LANDINGS: Counting = { counts: 'landings', of: 'airframe' };
 
 /**
  * Returns the counters that may count something for a line: those it names; else those of its product; else those of
- * the airframe; without a product, else all. More than one is ambiguous.
+ * the airframe, of which a product counts only landings and launches; without a product, else all. More than one is
+ * ambiguous. A name that the record lacks counts nothing.
  */
 export function countersFor({ meters }: Pick<Visit, 'meters'>, counts: Count, by: CountedBy): Counting[] {
-  const own = (meters?.counters ?? []).filter((counter) => counter.counts === counts);
-  const named = own.filter(({ id }) => by.counters?.includes(id));
-  const all: Counting[] = (named.length > 0 ? named : own).map(({ id, of }) => ({ counts, id, of }));
-  if (named.length > 0) return all;
-  if (counts === 'landings' && meters?.landings !== undefined) all.unshift(LANDINGS);
+  const { counters = [], landings } = meters ?? {};
+  const { of: product, counters: names = [] } = by;
+  const own = counters.filter((counter) => counter.counts === counts);
+  const listed = (list: readonly Counter[]): Counting[] => list.map(({ id, of }) => ({ counts, id, of }));
+  const named = own.filter(({ id }) => names.includes(id));
+  if (named.length > 0) return listed(named);
+  if (names.some((name) => counters.every(({ id }) => id !== name))) return [];
+  const all = [...(counts === 'landings' && landings !== undefined ? [LANDINGS] : []), ...listed(own)];
   const ofKind = (kind: Counter['of'] | undefined): Counting[] => all.filter(({ of }) => of === kind);
-  for (const found of [ofKind(by.of), ofKind('airframe')]) if (found.length > 0) return found;
-  return by.of === undefined ? all : [];
+  const isOfFlight = counts === 'landings' || counts === 'launches';
+  const airframe = product === undefined || isOfFlight ? ofKind('airframe') : [];
+  for (const found of [ofKind(product), airframe]) if (found.length > 0) return found;
+  return product === undefined ? all : [];
 }
 
 /** Returns the total at release by a counter of the record; undefined if it has no such counter. */

@@ -49,20 +49,27 @@ export function productNamed(
   return found.length === 1 ? found[0] : undefined;
 }
 
-/** Meters by product, where they are not called the same. */
+/** Meters by product, where they are not called the same. Floats and rescue systems have no hour meter. */
 const METER_OF: Partial<Record<ProductKind, Meter['of']>> = {
   motor: 'engine',
   'rotor-head': 'rotor',
   'tail-rotor': 'rotor',
+  floats: 'airframe',
+  'rescue-system': 'airframe',
 };
 
-/** Returns the meter of a product: the one that its fitting names, else the first of its kind, else that of the airframe. */
+/**
+ * Returns the meter of a product: the one that its fitting names, else the first of its kind. Without a recorded fitting
+ * the airframe's stands in for a missing one; with one it does not, because the two never agree.
+ */
 export function meterOfProduct({ meters }: Metered, { kind, fitted }: Pick<Product, 'kind' | 'fitted'>): Named {
   const readings = meters?.readings ?? [];
-  const named = readings.find(({ id }) => id === fitted?.meter);
-  if (named) return { of: named.of, meter: named.id };
-  const of = METER_OF[kind] ?? kind;
-  return { of: readings.find((reading) => reading.of === of)?.of ?? 'airframe' };
+  const of = METER_OF[kind] ?? (kind as Meter['of']);
+  if (fitted?.meter !== undefined) {
+    const named = readings.find(({ id }) => id === fitted.meter);
+    return { of: named?.of ?? of, meter: fitted.meter };
+  }
+  return { of: fitted || readings.some((reading) => reading.of === of) ? of : 'airframe' };
 }
 
 /** Totals of a product on a clock, at arrival and at release, and the counter of a count. */

@@ -18,7 +18,9 @@ export const openItemUncounted: Rule = {
     // A release of the weighing only makes no statement on airworthiness.
     if (isOfWeighingAlone(input)) return undefined;
     const { visit, results } = input;
-    return hits(results.open.held, ({ item = '', text, until, of, counters }) => {
+    return hits(results.open.held, ({ item = '', kind, text, until, of, counters }) => {
+      // A finding that is only monitored does not bind.
+      if (kind === 'watch') return undefined;
       const path = '/meters';
       const data = { item };
       if (until.hours !== undefined && hoursOf(visit, of) === undefined)
