@@ -65,6 +65,21 @@ describe('productTimes()', () => {
     expect(times[0]?.clocks[0]?.sinceNew).toBeCloseTo(440.4, 9);
   });
 
+  test('takes no other meter or counter for one that the visit did not read', () => {
+    const fitted = { on: '2020-01-01', at: { hours: 0 }, sinceNew: { hours: 0 } };
+    const [airframe] = FULL.meters?.readings ?? [];
+    const meters = { ...FULL.meters, readings: [airframe] } as Visit['meters'];
+    for (const meter of [undefined, 'engine'])
+      expect(
+        productTimes({ ...withEngine({ fitted: { ...fitted, meter } }), meters })[0]?.clocks[0]?.now,
+      ).toBeUndefined();
+    const electric = readVisit('electric-aeroplane');
+    const [, second] = electric.meters?.counters ?? [];
+    const one = { ...electric, meters: { ...electric.meters, counters: [second] } as Visit['meters'] };
+    const batteries = productTimes(one).filter(({ kind }) => kind === 'battery');
+    expect(batteries.map(({ clocks }) => clocks[0]?.now)).toEqual([undefined, 3]);
+  });
+
   test('knows no time where nobody read the meter at the fitting', () => {
     const fitted = { on: '2020-01-01', at: {}, sinceNew: { hours: 12 } };
     expect(productTimes(withEngine({ fitted }))[0]?.clocks).toMatchObject([{ clock: 'hours', sinceNew: undefined }]);

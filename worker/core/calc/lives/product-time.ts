@@ -60,7 +60,7 @@ const METER_OF: Partial<Record<ProductKind, Meter['of']>> = {
 
 /**
  * Returns the meter of a product: the one that its fitting names, else the first of its kind. Without a recorded fitting
- * the airframe's stands in for a missing one; with one it does not, because the two never agree.
+ * the airframe's replaces a missing one; with one it does not, because the two never agree.
  */
 export function meterOfProduct({ meters }: Metered, { kind, fitted }: Pick<Product, 'kind' | 'fitted'>): Named {
   const readings = meters?.readings ?? [];
