@@ -58,7 +58,8 @@ const spacing: Formula = {
     ['z_2', 'its place above', 'mm'],
   ],
   by: [antennaResults],
-  holds: 'Straight through the structure. It is held to the greater of what the two makers ask for.',
+  holds:
+    'Straight through the structure. Compared with the greater of the distances that the two manufacturers require.',
   example() {
     const { one, other } = demoAntennas();
     const found = record && antennaResults(record).spacings[0];

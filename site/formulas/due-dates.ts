@@ -1,4 +1,5 @@
 import { dueList, type Life } from '../../worker/core/calc/lives/due.ts';
+import { productTimes } from '../../worker/core/calc/lives/product-time.ts';
 import { hoursOf, totalHours } from '../../worker/core/calc/lives/total-hours.ts';
 import { printDate } from '../../worker/core/text/dates.ts';
 import { CLOCK_TOPICS } from '../published/clock-cases.ts';
@@ -63,6 +64,35 @@ const calendar: Formula = {
   },
 };
 
+const SINCE_NEW = 's = s_0 + h - h_0';
+
+const ofProduct: Formula = {
+  id: 'product-time',
+  title: 'Time of a product since new',
+  tex: [SINCE_NEW],
+  symbols: [
+    ['s', 'time of the product now, since new or since overhaul', 'h'],
+    ['s_0', 'time of the product when it was fitted', 'h'],
+    ['h', 'total hours at release by its meter', 'h'],
+    ['h_0', 'total hours by that meter when it was fitted', 'h'],
+  ],
+  by: [productTimes],
+  holds:
+    'Also for landings, launches, cycles and starts. Time of an earlier product is in both totals, so it does not count.',
+  example() {
+    const { fitted } = DEMO.aircraft.engine ?? {};
+    const clock = productTimes(DEMO)[0]?.clocks[0];
+    return {
+      given: {
+        s_0: [fitted?.sinceNew.hours ?? Number.NaN, 'h'],
+        h: [clock?.now ?? Number.NaN, 'h'],
+        h_0: [fitted?.at.hours ?? Number.NaN, 'h'],
+      },
+      steps: [sum(SINCE_NEW, clock?.sinceNew ?? Number.NaN, 'h')],
+    };
+  },
+};
+
 const DUE = 'H = \\min(h_0, h_w) + i';
 
 const byHours: Formula = {
@@ -94,5 +124,5 @@ const byHours: Formula = {
 export const dueDates: Topic = {
   id: 'due-dates',
   title: 'Due dates',
-  formulas: [hours, calendar, byHours, launches, ...remaining],
+  formulas: [hours, calendar, byHours, ofProduct, launches, ...remaining],
 };

@@ -66,6 +66,7 @@ export const pipelineDouble: Pipeline = {
     lacks: [],
     hints: { products: [], axes: [], requires: { envelope: false, lateral: false } },
   }),
+  dueItems: () => [],
   factsToday: () => ({ loading: undefined, tighter: [] }),
   tighterText: ({ name }) => name,
   nextDue: () => [],

@@ -12,13 +12,27 @@ const shimmy = {
   untilHours: 1230,
   of: 'airframe',
 };
-const oil = { id: 'L02', openItem: 'Q-SLM-P1/L02', item: 'Oil', basis: 'programme' as const, of: 'engine' };
+const oil = {
+  id: 'L02',
+  kind: 'due' as const,
+  openItem: 'Q-SLM-P1/L02',
+  item: 'Oil',
+  basis: 'programme' as const,
+  of: 'engine',
+};
 
 /** As the service counts it by a pack that read 1204.9 h. */
 const due: DueList = {
   pack: 'Q-SLM-P1-1',
   issuedAt: '2026-11-05T13:20:00Z',
   withdrawn: null,
+  comingDue: [
+    { ...oil, dueHours: 1254.6, hoursLeft: 50, isOverdue: false, isWithinTolerance: false },
+    {
+      ...{ id: 'F4', openItem: 'Q-SLM-P1/F4', kind: 'deferral', item: 'Damper', of: 'airframe' },
+      ...{ dueDate: '2027-01-31', dueHours: 1230, isOverdue: false, isWithinTolerance: false },
+    },
+  ],
   items: [{ ...oil, dueHours: 1254.6, hoursLeft: 50, isOverdue: false, isWithinTolerance: false }],
   deferred: [{ ...shimmy, daysLeft: 62, hoursLeft: 25.1, isOverdue: false }],
   watched: [],

@@ -22,6 +22,7 @@ const NOTHING: DueList = {
   pack: 'Q-SLM-P1-1',
   issuedAt: '2026-11-05T13:20:00Z',
   withdrawn: null,
+  comingDue: [],
   items: [],
   deferred: [],
   watched: [],
@@ -38,6 +39,7 @@ const plain = (due: OpenEntry['due']): OpenEntry['due'] => JSON.parse(JSON.strin
 const ITEM: Item = {
   id: 'L01',
   openItem: 'Q-SLM-P1/L01',
+  kind: 'due',
   item: '100-hour inspection',
   basis: 'programme',
   of: 'airframe',
@@ -47,7 +49,7 @@ const ITEM: Item = {
 
 /** What comes due, as it is printed, with plain spaces. */
 function printed(item: Partial<Item>): OpenEntry['due'] {
-  return plain(openLists({ ...NOTHING, items: [{ ...ITEM, ...item }] }, { record, fmt })[0]?.entries[0]?.due);
+  return plain(openLists({ ...NOTHING, comingDue: [{ ...ITEM, ...item }] }, { record, fmt })[0]?.entries[0]?.due);
 }
 
 describe('openLists()', () => {
@@ -73,7 +75,7 @@ describe('openLists()', () => {
     ];
     const on = (meter: string, locale?: Parameters<typeof formatterFor>[1]): string | undefined =>
       openLists(
-        { ...NOTHING, items: [{ ...ITEM, of: 'engine', meter, dueHours: 950, hoursLeft: 40 }] },
+        { ...NOTHING, comingDue: [{ ...ITEM, of: 'engine', meter, dueHours: 950, hoursLeft: 40 }] },
         { record: { meters: { readings } } as typeof record, fmt: formatterFor(UNITS, locale) },
       )[0]?.entries[0]?.due?.left.replaceAll('\u00a0', ' ');
     expect([on('tac'), on('engfl')]).toEqual(['40.0 h, engine (tacho)', '40.0 h, engine (flight)']);
@@ -123,39 +125,59 @@ describe('openLists()', () => {
     const lists = openLists(
       {
         ...NOTHING,
-        items: [
+        comingDue: [
           {
             ...open('D2-SB-016'),
+            kind: 'bulletin',
             item: 'D2-SB-016, Nose leg fork, cracks',
             basis: 'bulletin',
             of: 'airframe',
             isOverdue: false,
             isWithinTolerance: false,
           },
-        ],
-        deferred: [
           {
             ...open('F4'),
-            text: 'Nose leg: worn',
-            untilDate: '2027-01-31',
+            kind: 'deferral',
+            item: 'Nose leg: worn',
+            dueDate: '2027-01-31',
             of: 'airframe',
             daysLeft: 62,
             isOverdue: false,
+            isWithinTolerance: false,
+          },
+          {
+            ...open('F7'),
+            kind: 'watch',
+            item: 'Tail skid: worn',
+            dueLandings: 2400,
+            landingsLeft: 89,
+            of: 'airframe',
+            isOverdue: false,
+            isWithinTolerance: false,
           },
         ],
-        watched: [{ ...open('F6'), text: 'Exhaust: soot' }],
+        watched: [
+          { ...open('F6'), text: 'Exhaust: soot' },
+          { ...open('F7'), text: 'Tail skid: worn' },
+        ],
         limitations: [{ openItem: 'Q-SLM-P1/limitation-1', text: 'No aerobatics' }],
         flightTests: [{ ...open('M1'), text: 'Radio replaced' }],
       },
       { record, fmt },
     );
-    expect(lists.map(({ title, entries }) => [title, ...entries.map(({ item, what }) => `${item}: ${what}`)])).toEqual([
-      ['Comes due', 'Q-SLM-P1/D2-SB-016: D2-SB-016, Nose leg fork, cracks'],
-      ['Deferred', 'Q-SLM-P1/F4: F4 Nose leg: worn'],
+    const lines = lists.map(({ title, entries }) => [title, ...entries.map(({ item, what }) => `${item}: ${what}`)]);
+    expect(lines).toEqual([
+      [
+        'Comes due',
+        'Q-SLM-P1/D2-SB-016: D2-SB-016, Nose leg fork, cracks',
+        'Q-SLM-P1/F4: F4 Nose leg: worn',
+        'Q-SLM-P1/F7: F7 Tail skid: worn',
+      ],
       ['To be watched', 'Q-SLM-P1/F6: F6 Exhaust: soot'],
       ['Limitations in force', 'Q-SLM-P1/limitation-1: No aerobatics'],
       ['Flight tests outstanding', 'Q-SLM-P1/M1: M1 Radio replaced'],
     ]);
+    expect(lists[0]?.entries.map(({ kind }) => kind)).toEqual(['bulletin', 'deferred', 'look again']);
     expect(plain(openEntry(lists, 'Q-SLM-P1/F4')?.entry.due)).toEqual({
       limit: '31 Jan 2027',
       left: '62 days',

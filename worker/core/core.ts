@@ -1,7 +1,7 @@
 // Entry point of the core: all stages from a record to a sealed pack, for edge and command line.
 export type { OpenItem } from './calc/open-items/open-item.ts';
 export { NO_READINGS, type Readings } from './calc/open-items/readings.ts';
-export { type OpenDue, timeLeft } from './calc/open-items/time-left.ts';
+export { dueItems, type OpenDue, timeLeft } from './calc/open-items/time-left.ts';
 export { isOfWeighingAlone } from './gate/of-weighing-alone.ts';
 export type { ArchiveFacts, AttachmentFact, RegisteredPerson } from './gate/rule.ts';
 export { carriedForward } from './pack/carry-forward.ts';

@@ -61,14 +61,15 @@ function listTable(entries: readonly OpenEntry[]): HTMLElement {
       ['What', 'Open item'],
       entries.map(({ what, item }) => [what, itemName(item)]),
     );
-  const rows = entries.map(({ what, item, due }) => [
+  const rows = entries.map(({ what, kind, item, due }) => [
     what,
+    kind,
     due?.limit ?? '',
     due?.left ?? '',
     stateCell(due?.state ?? ''),
     itemName(item),
   ]);
-  return table(['What', 'Limit', 'Left', 'State', 'Open item'], rows);
+  return table(['What', 'Kind', 'Limit', 'Left', 'State', 'Open item'], rows);
 }
 
 const stateCell = (state: string): HTMLElement | string => (state.startsWith('overdue') ? strong(state) : state);

@@ -1,7 +1,8 @@
 import type { DueList } from '../../../worker/client/client.ts';
 import { isAtLeast } from '../../../worker/core/calc/numbers/limit-met.ts';
-import { daysText, landingsText } from '../../../worker/core/pack/views/counts.ts';
-import { dueLimit, eitherOf } from '../../../worker/core/pack/views/due-limit.ts';
+import { daysText } from '../../../worker/core/pack/views/counts.ts';
+import { countTexts, dueLimit } from '../../../worker/core/pack/views/due-limit.ts';
+import { COUNTS } from '../../../worker/core/record/counts.ts';
 import { hoursOnMeter, type NamedMeter } from '../../../worker/core/record/meter-name.ts';
 import type { VisitRecord } from '../../../worker/core/record/record.ts';
 import type { Formatter } from '../../../worker/core/text/formatter.ts';
@@ -11,6 +12,8 @@ export interface OpenEntry {
   /** Name of the item for the life of the aircraft, used by later records. */
   item: string;
   what: string;
+  /** Kind of an item that comes due. */
+  kind: string;
   /** Due limit; undefined for an item without a limit, such as a limitation. */
   due: { limit: string; left: string; state: string } | undefined;
 }
@@ -26,24 +29,22 @@ interface Printing {
   fmt: Formatter;
 }
 
-/** Limits of an item by each of its clocks, and the time left. */
-interface Clocks extends NamedMeter {
-  date?: string | undefined;
-  hours?: number | undefined;
-  landings?: number | undefined;
-  daysLeft?: number | undefined;
-  hoursLeft?: number | undefined;
-  landingsLeft?: number | undefined;
-  isOverdue: boolean;
-  isWithinTolerance?: boolean;
-}
+type DueItem = DueList['comingDue'][number];
+
+/** Kinds of items, as the due list of a pack calls them. */
+const KINDS: Readonly<Partial<Record<DueItem['kind'], string>>> = {
+  due: 'maintenance',
+  bulletin: 'bulletin',
+  deferral: 'deferred',
+  watch: 'look again',
+};
 
 /** Returns all open items by list, without empty lists. */
 export function openLists(due: DueList, printing: Printing): OpenList[] {
-  const { items, deferred, watched, limitations, flightTests } = due;
+  const { comingDue, limitations, flightTests } = due;
+  const watched = due.watched.filter(({ openItem }) => comingDue.every((item) => item.openItem !== openItem));
   const lists: OpenList[] = [
-    { title: 'Comes due', entries: items.map((item) => comesDue(item, printing)) },
-    { title: 'Deferred', entries: deferred.map((finding) => putOff(finding, printing)) },
+    { title: 'Comes due', entries: comingDue.map((item) => comesDue(item, printing)) },
     { title: 'To be watched', entries: watched.map(withoutClock) },
     { title: 'Limitations in force', entries: limitations.map(withoutClock) },
     { title: 'Flight tests outstanding', entries: flightTests.map(withoutClock) },
@@ -60,40 +61,37 @@ export function openEntry(lists: readonly OpenList[], item: string): { title: st
   return undefined;
 }
 
-function comesDue(item: DueList['items'][number], printing: Printing): OpenEntry {
-  const { dueDate: date, dueHours: hours, dueLandings: landings } = item;
-  const clocks = { ...item, date, hours, landings, of: item.of as NamedMeter['of'] };
-  return { item: item.openItem, what: named(item.id, item.item), due: dueOf(clocks, printing) };
-}
-
-function putOff(finding: DueList['deferred'][number], printing: Printing): OpenEntry {
-  const { id, openItem, text, untilDate: date, untilHours: hours } = finding;
-  return {
-    item: openItem,
-    what: named(id, text),
-    due: dueOf({ ...finding, date, hours, of: finding.of as NamedMeter['of'] }, printing),
-  };
+function comesDue(item: DueItem, printing: Printing): OpenEntry {
+  const kind = KINDS[item.kind] ?? item.kind;
+  return { item: item.openItem, what: named(item.id, item.item), kind, due: dueOf(item, printing) };
 }
 
 function withoutClock({ id = '', openItem, text }: { id?: string; openItem: string; text: string }): OpenEntry {
-  return { item: openItem, what: named(id, text), due: undefined };
+  return { item: openItem, what: named(id, text), kind: '', due: undefined };
 }
 
 /** Returns a text with its identifier in front; bulletins of earlier packs already begin with it. */
 const named = (id: string, text: string): string => (id === '' || text.startsWith(`${id}, `) ? text : `${id} ${text}`);
 
-function dueOf(clocks: Clocks, { record, fmt }: Printing): OpenEntry['due'] {
-  const { date, hours, landings, isOverdue, isWithinTolerance } = clocks;
-  const landed = landings === undefined ? undefined : landingsText(landings, fmt);
-  const limit = eitherOf(fmt, dueLimit(record, clocks, fmt), landed);
+function dueOf(item: DueItem, { record, fmt }: Printing): OpenEntry['due'] {
+  const { dueDate: date, dueHours: hours, dueLandings: landings, dueCounts, meter, counters } = item;
+  const { isOverdue, isWithinTolerance } = item;
+  const of = item.of as NamedMeter['of'];
+  const counts = { landings, ...dueCounts };
+  const countsLeft = { landings: item.landingsLeft, ...item.countsLeft };
+  const limit = dueLimit(record, { ...item, ...counts, date, hours, of }, fmt);
   const parts = [
-    date === undefined ? '' : leftText(clocks.daysLeft, 'days', (days) => daysText(days, fmt)),
+    date === undefined ? '' : leftText(item.daysLeft, 'days', (days) => daysText(days, fmt)),
     hours === undefined
       ? ''
-      : leftText(clocks.hoursLeft, 'hours', (left, bound) =>
-          hoursOnMeter(record, { ...clocks, hours: left }, fmt, bound),
+      : leftText(item.hoursLeft, 'hours', (left, bound) =>
+          hoursOnMeter(record, { hours: left, meter, of }, fmt, bound),
         ),
-    landings === undefined ? '' : leftText(clocks.landingsLeft, 'landings', (left) => landingsText(left, fmt)),
+    ...COUNTS.map((clock) =>
+      counts[clock] === undefined
+        ? ''
+        : leftText(countsLeft[clock], clock, (left) => countTexts(record, { [clock]: left }, counters, fmt).join()),
+    ),
   ].filter(Boolean);
   const isUnknown = parts.some((part) => part.endsWith(UNKNOWN));
   return {
@@ -101,7 +99,7 @@ function dueOf(clocks: Clocks, { record, fmt }: Printing): OpenEntry['due'] {
     left: parts.join('; ') || 'no limit',
     state: stateText(
       isOverdue,
-      isWithinTolerance ?? false,
+      isWithinTolerance,
       limit === undefined ? 'open' : isUnknown ? 'not known' : 'not due yet',
     ),
   };

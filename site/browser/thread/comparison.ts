@@ -109,12 +109,9 @@ function wiring({ visit }: Compared): Lines {
 
 function due({ visit, results }: Compared, fmt: Formatter): Lines {
   return new Map(
-    results.due.map(({ id, item, dueDate: date, dueHours: hours, meter, dueLandings }) => {
-      const landings = dueLandings === undefined ? '' : `${dueLandings} landings`;
-      return [
-        `${id} ${item}`,
-        [dueLimit(visit, { date, hours, meter }, fmt), landings].filter(Boolean).join(' or ') || NONE,
-      ];
+    results.due.map((line) => {
+      const { id, item, dueDate: date, dueHours: hours, dueLandings: landings, dueCounts } = line;
+      return [`${id} ${item}`, dueLimit(visit, { ...line, ...dueCounts, date, hours, landings }, fmt) ?? NONE];
     }),
   );
 }

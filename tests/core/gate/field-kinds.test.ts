@@ -226,6 +226,8 @@ describe('a day in the future, of something that had happened, is found', () => 
       'baseline/equipment/#/onLoan/until',
       'bulletins/items/#/nextDueDate',
       'findings/#/deferral/untilDate',
+      'findings/#/lookAgain/date',
+      'lives/items/#/interval/date',
       'lives/items/#/wasDueAt/date',
       'modifications/#/changes/#/by/onLoan/until',
       'modifications/#/changes/#/in/#/onLoan/until',

@@ -7,7 +7,16 @@ const visit = readVisit('nose-wheel-full');
 const fmt = recordFormatter(visit);
 
 const due = (more: Partial<NextDue>): NextDue => ({
-  ...{ id: 'A', what: 'A', limit: '', date: undefined, hours: undefined, hoursLeft: undefined, meter: undefined },
+  ...{
+    id: 'A',
+    kind: 'due' as const,
+    what: 'A',
+    limit: '',
+    date: undefined,
+    hours: undefined,
+    hoursLeft: undefined,
+    meter: undefined,
+  },
   ...{ landings: undefined, of: 'airframe', isOverdue: false },
   ...more,
 });
@@ -36,6 +45,22 @@ describe('flownUntil()', () => {
     expect(until(airframe, { ...engine, hours: 1255, hoursLeft: 50.5 })).toBe('1230.0 h, airframe');
     // Of a meter that was not read nobody knows what is left.
     expect(until(airframe, { ...engine, hours: 1400 })).toBe('1230.0 h, airframe or 1400.0 h, engine');
+  });
+
+  test('has the fewest of what each counter counts', () => {
+    const pack = (id: string, cycles: number) => ({
+      cycles,
+      counters: [{ counts: 'cycles' as const, id, of: 'battery' as const }],
+    });
+    expect(until(pack('pack-a', 700), pack('pack-b', 650), pack('pack-a', 690), { launches: 3066 })).toBe(
+      '690 cycles, battery (pack-a) or 650 cycles, battery (pack-b) or 3066 launches',
+    );
+  });
+
+  test('leaves out what has expired of an item that waits for all of its clocks', () => {
+    const all = { date: '2025-03-12', hours: 1230, hoursLeft: 25, dueAfter: 'all' as const };
+    expect(until({ ...all, left: { daysLeft: -600 } })).toBe('1230.0 h, airframe');
+    expect(until({ ...all, left: { daysLeft: 10 } })).toBe('12 Mar 2025 or 1230.0 h, airframe');
   });
 
   test('is not known where nothing has a limit', () => expect(until({}, {})).toBeUndefined());

@@ -162,6 +162,7 @@ describe("GET the owner's page", () => {
   test('says that a date has passed, from the day after', async () => {
     const due = {
       id: 'L02',
+      kind: 'due',
       what: 'Oil and filter',
       limit: '19 Feb 2027',
       date: '2027-02-19',

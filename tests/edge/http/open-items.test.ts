@@ -136,7 +136,7 @@ describe('what a pack leaves open', () => {
     expect(items.find(({ id }) => id === 'L01')?.hoursLeft).toBeCloseTo(94.9, 6);
     const page = await pageOf('Q-SLM-P2-1');
     expect(page).not.toContain('no limit in the record');
-    expect(page).toMatch(/Oil and filter: <strong>4.Nov.2027/);
+    expect(page).toMatch(/Oil and filter \(maintenance, programme\): <strong>4.Nov.2027/);
   });
 
   test('is what an inspector reads: another pack in between makes it another assessment', async () => {

@@ -16,6 +16,7 @@ interface Finding {
 }
 
 interface DueList {
+  comingDue: { id: string; kind: string }[];
   items: { id: string; daysLeft?: number }[];
   deferred: object[];
 }
@@ -63,6 +64,15 @@ describe('the whole way with the real stages', () => {
     const due = await (await call('/v1/aircraft/Q-SLM/due')).json<DueList>();
     expect(due.items[0]).toMatchObject({ id: 'L02', isOverdue: false });
     expect(due.deferred).toEqual([expect.objectContaining({ id: 'F4', untilHours: 1230 })]);
+    const kinds = due.comingDue.map(({ id, kind }) => [id, kind]);
+    expect(kinds).toEqual(
+      expect.arrayContaining([
+        ['L02', 'due'],
+        ['F4', 'deferral'],
+        ['F6', 'watch'],
+        ['D2-SB-016', 'bulletin'],
+      ]),
+    );
     clock.at += 30 * 86_400_000;
     const later = await (await call('/v1/aircraft/Q-SLM/due')).json<DueList>();
     expect(later.items[0]?.daysLeft).toBe((due.items[0]?.daysLeft ?? 0) - 30);

@@ -10,6 +10,7 @@ import { type LateralResult, lateralEmpty } from './lateral/lateral.ts';
 import { lateralOf } from './lateral/lateral-of.ts';
 import { type Applies, applicabilityOf } from './lives/applicability.ts';
 import { type Due, dueList } from './lives/due.ts';
+import { type ProductTime, productTimes } from './lives/product-time.ts';
 import { type LoadingSettings, type LoadingSheet, loadingSheet } from './loading/loading-sheet.ts';
 import { type EquipmentChange, equipmentChange } from './mass/equipment-change.ts';
 import { type Comparison, compareWeighing, type Prediction, predictEmpty } from './mass/prediction.ts';
@@ -20,6 +21,7 @@ import type { MeasurementsResult } from './measurements/measurements-result.ts';
 import { type CarryOver, carryOver } from './open-items/carry-over.ts';
 import type { OpenItem } from './open-items/open-item.ts';
 import { NO_READINGS, type Readings, readingsWith } from './open-items/readings.ts';
+import { dueItems, type OpenDue } from './open-items/time-left.ts';
 import { type SurveillanceResult, surveillanceResults } from './surveillance/results.ts';
 import { type HangResult, hangResults } from './weighing/hang-tests.ts';
 import { reduceWeighing, type WeighingResult } from './weighing/weighing.ts';
@@ -50,6 +52,10 @@ export interface Results {
   engineRuns: RunComparison[];
   measurements: MeasurementsResult | undefined;
   due: Due[];
+  /** Times of the products whose fitting is recorded. */
+  products: ProductTime[];
+  /** The one list of what is due after the visit, by this record and by earlier ones; the first due at the top. */
+  comingDue: OpenDue[];
   /** One for each bulletin, in their order. */
   applicability: Applies[];
   clock: ReleaseClock;
@@ -82,6 +88,8 @@ export function compute(visit: Visit, settings: Settings): Results {
     lateralKgMm: ofEmpty?.empty.momentKgMm,
   };
   const loading = worked && loadingSheet(visit, worked, settings);
+  const open = carryOver(settings.open, visit, settings.at);
+  const readings = readingsWith(settings.readings ?? NO_READINGS, visit);
   return {
     change,
     prediction,
@@ -102,9 +110,11 @@ export function compute(visit: Visit, settings: Settings): Results {
     engineRuns: compareRuns(visit.engineRuns ?? []),
     measurements: visit.measurements && measurementResults(visit.measurements),
     due: visit.lives ? dueList(visit, visit.lives, settings.at) : [],
+    products: productTimes(visit),
+    comingDue: dueItems(open.standing, readings, settings.at),
     applicability: (visit.bulletins?.items ?? []).map((bulletin) => applicabilityOf(visit, change.after, bulletin)),
     clock: releaseClock(visit, settings.at),
-    open: carryOver(settings.open, visit, settings.at),
-    readings: readingsWith(settings.readings ?? NO_READINGS, visit),
+    open,
+    readings,
   };
 }

@@ -5,6 +5,7 @@ import { annexes } from './views/annex.ts';
 import { antennaRecordView } from './views/antenna-record.ts';
 import { bulletinsView } from './views/bulletins.ts';
 import { compassCardView } from './views/compass-card.ts';
+import { componentCardsView, hasCards } from './views/component-cards.ts';
 import { dueListView, hasDue } from './views/due-list.ts';
 import { electricalLoadAnalysisView } from './views/electrical-load-analysis.ts';
 import { engineRunsView } from './views/engine-runs.ts';
@@ -72,6 +73,7 @@ export const DOCUMENT_KINDS: readonly DocumentKind[] = [
   ),
   single('bulletins', m.bulletinsDirectives, bulletinsView, ({ visit }) => visit.bulletins !== undefined),
   single('due-list', m.dueList, dueListView, hasDue),
+  single('component-cards', m.componentCards, componentCardsView, hasCards),
   single('parts-trace', m.partsTrace, partsTraceView, ({ visit }) => (visit.parts ?? []).length > 0),
   single('photographs', m.photographs, photographsView, hasPhotographs),
   single('log-book-inserts', m.logBookInserts, logBookInsertsView, ({ visit }) => visit.release !== undefined),

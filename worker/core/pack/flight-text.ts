@@ -1,7 +1,7 @@
 import type { Flight } from '../record/visit.ts';
 import type { Formatter } from '../text/formatter.ts';
 import * as m from '../text/generated/messages.ts';
-import { landingsText } from './views/counts.ts';
+import { countText } from './views/counts.ts';
 
 const RESULTS = { satisfactory: m.flights_satisfactory, unsatisfactory: m.flights_unsatisfactory } as const;
 
@@ -15,7 +15,7 @@ export function flightText(flight: Flight, fmt: Formatter): string {
     day: fmt.day(from),
     purpose: fmt.term(purpose),
     minutes: fmt.plain(minutes, 0),
-    landings: landingsText(landings, fmt),
+    landings: countText('landings', landings, fmt),
     result: flightResult(flight, fmt),
   });
 }

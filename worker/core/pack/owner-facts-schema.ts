@@ -1,4 +1,6 @@
 import * as z from 'zod';
+import { COUNTS } from '../record/counts.ts';
+import { PRODUCTS } from '../record/product.ts';
 
 /** One limit for a pilot, in calculation units. */
 export const OwnerLimit = z.object({
@@ -19,6 +21,9 @@ export type OwnerLimit = z.infer<typeof OwnerLimit>;
 /** An item due, by the limit that is reached first. */
 export const OwnerDue = z.object({
   id: z.string(),
+  /** Kind of item; left out in packs sealed before it was kept. */
+  kind: z.string().optional(),
+  basis: z.string().optional(),
   what: z.string(),
   date: z.string().optional(),
   hours: z.number().optional(),
@@ -27,6 +32,15 @@ export const OwnerDue = z.object({
   /** Product that the hours count. */
   of: z.string().optional(),
   landings: z.number().optional(),
+  launches: z.number().optional(),
+  cycles: z.number().optional(),
+  starts: z.number().optional(),
+  /** Counters of these counts. */
+  counters: z
+    .array(z.object({ counts: z.enum(COUNTS), id: z.string().optional(), of: z.enum(['airframe', ...PRODUCTS]) }))
+    .optional(),
+  /** Due only after all of its clocks have expired. */
+  dueAfter: z.literal('all').optional(),
 });
 export type OwnerDue = z.infer<typeof OwnerDue>;
 

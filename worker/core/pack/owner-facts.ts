@@ -93,6 +93,6 @@ function statedLimits(aircraft: Aircraft): OwnerLimit[] {
 
 function dueFacts(visit: Visit, results: Results, at: string): OwnerDue[] {
   return nextDue({ visit, results, fmt: recordFormatter(visit) }, at).map(
-    ({ limit: _limit, hoursLeft: _hoursLeft, isOverdue: _isOverdue, ...due }) => due as OwnerDue,
+    ({ limit: _limit, left: _left, hoursLeft: _hoursLeft, isOverdue: _isOverdue, ...due }) => due as OwnerDue,
   );
 }

@@ -1,4 +1,6 @@
 import { isAtLeast, isAtMost } from '../calc/numbers/limit-met.ts';
+import { COUNTS, type Count } from '../record/counts.ts';
+import type { NamedCounter } from '../record/meter-name.ts';
 import type { OwnerDue, OwnerFacts, OwnerLimit } from './owner-facts-schema.ts';
 
 /** A limit that allows less now than the pack stated. */
@@ -7,7 +9,7 @@ export interface TighterLimit {
   id: string;
   /** A text of ours, in English, or of the record. */
   name: string;
-  quantity: OwnerLimit['quantity'] | 'date' | 'hours' | 'landings';
+  quantity: OwnerLimit['quantity'] | 'date' | 'hours' | Count;
   /** In calculation units, a date as text; null if the pack stated nothing, or if nothing is allowed. */
   sealed: number | string | null;
   now: number | string | null;
@@ -15,6 +17,8 @@ export interface TighterLimit {
   governedBy?: string | undefined;
   /** Meter of the hours; the airframe's if none is named. */
   meter?: string | undefined;
+  /** Counter of a count; that of the log book or of the airframe if none is named. */
+  counter?: NamedCounter | undefined;
 }
 
 /**
@@ -58,9 +62,12 @@ function tighterDue(before: OwnerDue | undefined, now: OwnerDue): TighterLimit[]
     ...(now.hours !== undefined && (before?.hours === undefined || isOtherMeter || !isAtLeast(now.hours, before.hours))
       ? [{ ...entry, quantity: 'hours' as const, sealed: before?.hours ?? null, now: now.hours, ...meterOf(now) }]
       : []),
-    ...(now.landings !== undefined && (before?.landings === undefined || now.landings < before.landings)
-      ? [{ ...entry, quantity: 'landings' as const, sealed: before?.landings ?? null, now: now.landings }]
-      : []),
+    ...COUNTS.flatMap((counts) => {
+      const [sealed, limit] = [before?.[counts], now[counts]];
+      if (limit === undefined || (sealed !== undefined && limit >= sealed)) return [];
+      const counter = now.counters?.find((each) => each.counts === counts);
+      return [{ ...entry, quantity: counts, sealed: sealed ?? null, now: limit, ...(counter && { counter }) }];
+    }),
   ];
 }
 

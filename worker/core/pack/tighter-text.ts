@@ -1,10 +1,11 @@
+import { isCount } from '../record/counts.ts';
 import { hoursOnMeter } from '../record/meter-name.ts';
 import type { Visit } from '../record/visit.ts';
 import type { Formatter } from '../text/formatter.ts';
 import * as m from '../text/generated/messages.ts';
 import { OWNER_LIMIT_NAMES } from './owner-limit-names.ts';
 import type { TighterLimit } from './tighter-limits.ts';
-import { landingsText } from './views/counts.ts';
+import { countTexts } from './views/due-limit.ts';
 
 /** Returns a sentence with the value of the pack and the value that today's rules allow. */
 export function tighterText(limit: TighterLimit, visit: Pick<Visit, 'meters'>, fmt: Formatter): string {
@@ -31,7 +32,7 @@ function valuesText(limit: TighterLimit, visit: Pick<Visit, 'meters'>, fmt: Form
 }
 
 function valueText(
-  { quantity, meter }: TighterLimit,
+  { quantity, meter, counter }: TighterLimit,
   value: number | string | null,
   visit: Pick<Visit, 'meters'>,
   fmt: Formatter,
@@ -39,6 +40,6 @@ function valueText(
   if (value === null) return fmt.text(m.noneAllowed);
   if (typeof value === 'string') return fmt.date(value);
   if (quantity === 'hours') return hoursOnMeter(visit, { hours: value, meter }, fmt, 'most');
-  if (quantity === 'landings') return landingsText(value, fmt);
+  if (isCount(quantity)) return countTexts(visit, { [quantity]: value }, counter && [counter], fmt).join();
   return quantity === 'date' ? String(value) : fmt.measure(quantity, value);
 }

@@ -34,7 +34,7 @@ export function answeredResults({ visit, results, pointerAsPosted }: Answerable)
     ...line,
     pointer: pointerAsPosted(line.pointer),
   });
-  const { prediction, comparison, residual, antennas, compass, engineRuns, due, clock } = results;
+  const { prediction, comparison, residual, antennas, compass, engineRuns, due, comingDue, products, clock } = results;
   const { weighing, schedule, loading, lateral, electrical, surveillance } = results;
   return {
     change: answeredChange(results.change, asPosted),
@@ -60,6 +60,8 @@ export function answeredResults({ visit, results, pointerAsPosted }: Answerable)
     engineRuns,
     measurements: results.measurements && answeredMeasurements(results.measurements),
     due,
+    comingDue,
+    products,
     clock,
     bulletins: results.applicability.map((applies, index) => ({
       id: visit.bulletins?.items[index]?.id ?? '',

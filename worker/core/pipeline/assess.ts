@@ -71,7 +71,9 @@ export async function assess(input: unknown, at: string, facts: ArchiveFacts = {
     ruleSet: RULE_SET,
     regime: { id, version },
     // An inspector also reads the items that earlier packs left open, counted from the last readings.
-    ...((open?.length || readings?.meters.length) && { pastSha256: await sha256(canonicalJson({ open, readings })) }),
+    ...((open?.length || readings?.meters.length || readings?.counters?.length) && {
+      pastSha256: await sha256(canonicalJson({ open, readings })),
+    }),
   };
   const assessmentSha256 = await sha256(canonicalJson(read));
   return {

@@ -8,6 +8,7 @@ import { EnergyResult } from '../calc/energy/energy-result.ts';
 import { RunComparison } from '../calc/engine/engine-runs-result.ts';
 import { LateralResult } from '../calc/lateral/lateral-result.ts';
 import { Applies, Due } from '../calc/lives/due-result.ts';
+import { ProductTime } from '../calc/lives/product-time-result.ts';
 import { CockpitLoad, SuspensionTable } from '../calc/loading/class-loading-result.ts';
 import {
   AllowedBaggage,
@@ -24,6 +25,7 @@ import { ChangeLine, EquipmentChangeTotal, EquipmentItem } from '../calc/mass/eq
 import { Comparison, Prediction, Residual } from '../calc/mass/prediction-result.ts';
 import { HistoryEntry, Schedule } from '../calc/mass/schedule-result.ts';
 import { MeasurementsResult } from '../calc/measurements/measurements-result.ts';
+import { OpenDue } from '../calc/open-items/open-item-result.ts';
 import {
   AddressResult,
   Check,
@@ -135,6 +137,10 @@ export const AssessmentResults = z
       balances: z.array(z.object({ figures })),
     }).optional(),
     due: z.array(Due),
+    comingDue: z.array(OpenDue).meta({
+      description: 'Maintenance items, bulletins, deferrals and findings to review again, the first due at the top',
+    }),
+    products: z.array(ProductTime),
     clock: ReleaseClock,
     bulletins: z.array(z.object({ id: z.string(), applies: Applies })),
   })

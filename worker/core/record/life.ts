@@ -1,30 +1,33 @@
 import type * as z from 'zod';
 import * as m from '../text/generated/messages.ts';
 import { choice, count, date, flag, identifier, line, list, number, part, pastDate, reference } from './field.ts';
+import { Product, totals } from './product.ts';
 
 export const LifeLimit = part('lifeLimit', {
   hours: number('lifeLimit_hours', 'h', 100, { min: 0.1, max: 100_000 }).optional(),
   months: count('lifeLimit_months', 12, { min: 1, max: 1200 }).optional(),
   landings: count('lifeLimit_landings', 500, { min: 1, max: 1_000_000 }).optional(),
+  launches: count('lifeLimit_launches', 3000, { min: 1, max: 1_000_000 }).optional(),
+  cycles: count('lifeLimit_cycles', 700, { min: 1, max: 1_000_000 }).optional(),
+  starts: count('lifeLimit_starts', 400, { min: 1, max: 1_000_000 }).optional(),
+  date: date('lifeLimit_date', '2031-05-31').optional(),
   toEndOfMonth: flag('lifeLimit_toEndOfMonth', false).optional(),
 });
 
-const counters = {
-  hours: number('counters_hours', 'h', 1204.6, {
-    min: 0,
-    max: 200_000,
-  }).optional(),
-  landings: count('counters_landings', 2311, { max: 10_000_000 }).optional(),
-};
-
 export const Done = part('done', {
   date: pastDate('done_date', '2026-11-04', m.life_lastTimeDone).optional(),
-  ...counters,
+  ...totals,
 });
 
 export const WasDue = part('wasDue', {
   date: date('wasDue_date', '2026-11-04').optional(),
-  ...counters,
+  ...totals,
+});
+
+/** The product that a line is about: by its kind, and its serial number where two of a kind are aboard. */
+export const LifeProduct = part('lifeProduct', {
+  kind: Product.shape.kind,
+  serial: Product.shape.serial.optional(),
 });
 
 export const Life = part('life', {
@@ -32,7 +35,10 @@ export const Life = part('life', {
   item: line('life_item', 'Oil and filter'),
   basis: choice('life_basis', ['directive', 'life-limit', 'programme', 'recommendation', 'owner'] as const),
   meter: reference('meter', 'life_meter', 'airframe').optional(),
+  counters: list('counterNames', reference('counter', 'counterNames_each', 'winch-launches'), { max: 4 }).optional(),
+  product: LifeProduct.optional(),
   interval: LifeLimit,
+  dueAfter: choice('life_dueAfter', ['first', 'all'] as const).optional(),
   lastDone: Done,
   /** A count from the point at which it was due keeps tolerances from adding up. */
   wasDueAt: WasDue.optional(),

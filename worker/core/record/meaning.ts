@@ -18,6 +18,7 @@ export const ENTRIES = {
   'energy-store': m.meaning_energyStore,
   'equipment-item': m.meaning_equipmentItem,
   meter: m.meaning_meter,
+  counter: m.meaning_counter,
   job: m.meaning_job,
   modification: m.meaning_modification,
   flight: m.meaning_flight,

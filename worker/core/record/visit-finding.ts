@@ -34,6 +34,14 @@ export const Deferral = part('deferral', {
   ownerInformed: flag('deferral_ownerInformed', true),
 });
 
+/** When a finding that is only monitored is reviewed again. */
+export const LookAgain = part('lookAgain', {
+  date: date('lookAgain_date', '2027-05-31').optional(),
+  hours: number('lookAgain_hours', 'h', 1254.9, { min: 0, max: 200_000 }).optional(),
+  meter: reference('meter', 'deferral_meter', 'airframe').optional(),
+  landings: count('counters_landings', 2400, { max: 10_000_000 }).optional(),
+});
+
 export const Declined = part('declined', {
   by: line('declined_by', 'R. Lindqvist', 80),
   at: timestamp('declined_at', '2026-11-04T16:00:00+01:00', m.visitFinding_ownerSDecisionFinding, {
@@ -74,6 +82,7 @@ export const VisitFinding = part('visitFinding', {
   }).optional(),
   declined: Declined.optional(),
   deferral: Deferral.optional(),
+  lookAgain: LookAgain.optional(),
   evidence: list('visitFinding_evidence', line('visitFinding_evidence_each', 'Photo 14'), {
     max: 20,
   }).optional(),

@@ -30,6 +30,7 @@ export type Pipeline = Pick<
   | 'seal'
   | 'standingAfter'
   | 'tighterText'
+  | 'dueItems'
   | 'timeLeft'
 >;
 

@@ -1,9 +1,10 @@
 import * as z from 'zod';
 import { Due } from '../../core/calc/lives/due-result.ts';
-import { OpenItem } from '../../core/calc/open-items/open-item-result.ts';
+import { Counting, OpenItem } from '../../core/calc/open-items/open-item-result.ts';
 import { PackSummary } from '../../core/pack/summary.ts';
 import { SHA256 } from '../../core/patterns.ts';
 import { AssessmentResults } from '../../core/pipeline/results-schema.ts';
+import { COUNTS } from '../../core/record/counts.ts';
 import { SCOPES } from '../../core/record/scopes.ts';
 import { AUDIENCES, CHAIN_KINDS } from '../archive/ledger/ledger-calls.ts';
 import { KEY_SCOPES } from '../archive/workshop/workshop-calls.ts';
@@ -132,11 +133,22 @@ const limitValue = z.union([z.number(), z.string()]).nullable();
 const TighterLimit = z.object({
   id: z.string(),
   name: z.string(),
-  quantity: z.enum(['mass', 'volume', 'arm', 'date', 'hours', 'landings']),
+  quantity: z.enum(['mass', 'volume', 'arm', 'date', 'hours', ...COUNTS]),
   sealed: limitValue.meta({ description: 'Limit in the pack, in kg, l or mm; null if it has none' }),
   now: limitValue.meta({ description: 'Limit by the rules of today; null if nothing is allowed' }),
   governedBy: z.string().optional().meta({ description: 'Limit from which it follows' }),
   meter: z.string().optional(),
+  counter: Counting.extend({ id: z.string().optional() })
+    .optional()
+    .meta({ description: 'Counter of a count, if the record names one' }),
+});
+
+const ComingDue = Due.extend({
+  kind: OpenItem.shape.kind,
+  basis: OpenItem.shape.basis.unwrap().optional(),
+  openItem,
+  of: z.string().meta({ description: 'What its hours count: airframe, engine or propeller' }),
+  meter: z.string().optional().meta({ description: 'The meter, if the record names one' }),
 });
 
 export const DueAnswer = z
@@ -147,16 +159,11 @@ export const DueAnswer = z
       .string()
       .nullable()
       .meta({ description: 'A later pack that was withdrawn: there is no current release' }),
-    items: z
-      .array(
-        Due.extend({
-          basis: OpenItem.shape.basis.unwrap().optional(),
-          openItem,
-          of: z.string().meta({ description: 'What its hours count: airframe, engine or propeller' }),
-          meter: z.string().optional().meta({ description: 'The meter, if the record names one' }),
-        }),
-      )
-      .meta({ description: 'Due items, with recurring and open bulletins and directives' }),
+    comingDue: z.array(ComingDue).meta({
+      description:
+        'The one list of what is due: items, deferrals, and watched findings with a limit, the first due at the top',
+    }),
+    items: z.array(ComingDue).meta({ description: 'Due items, with recurring and open bulletins and directives' }),
     deferred: z
       .array(
         z.object({

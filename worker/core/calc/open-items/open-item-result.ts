@@ -1,13 +1,26 @@
 import * as z from 'zod';
-import { Meter } from '../../record/meters.ts';
+import { COUNTS } from '../../record/counts.ts';
+import { Counter, Meter } from '../../record/meters.ts';
+import { Product } from '../../record/product.ts';
 
 /** Limit on each clock. Hours are total hours of the product that the meter counts. */
 export const OpenLimit = z.object({
   date: z.string().exactOptional(),
   hours: z.number().exactOptional(),
   landings: z.number().exactOptional(),
+  launches: z.number().exactOptional(),
+  cycles: z.number().exactOptional(),
+  starts: z.number().exactOptional(),
 });
 export type OpenLimit = z.infer<typeof OpenLimit>;
+
+/** A counter of a limit. Landings of the log book have no identifier. */
+export const Counting = z.object({
+  counts: z.enum(COUNTS),
+  id: z.string().exactOptional(),
+  of: Counter.shape.of,
+});
+export type Counting = z.infer<typeof Counting>;
 
 /** Item open at the release of a pack that needs a response at a later visit. Plain data: it is kept as JSON. */
 export const OpenItem = z.object({
@@ -29,6 +42,12 @@ export const OpenItem = z.object({
   /** Product that its hours count, and the identifier of the meter if the record names one. */
   of: Meter.shape.of,
   meter: z.string().exactOptional(),
+  /** Counters of its launches, cycles, starts or landings; left out if only landings of the log book count. */
+  counters: z.array(Counting).exactOptional(),
+  /** Product that it is about, if its line names one: a product that was replaced has other items. */
+  product: z.object({ kind: Product.shape.kind, serial: z.string() }).exactOptional(),
+  /** Due only after all of its clocks have expired. */
+  dueAfter: z.literal('all').exactOptional(),
   /** Last time of a recurring item. */
   done: OpenLimit.exactOptional(),
   toleranceHours: z.number().exactOptional(),
@@ -39,6 +58,27 @@ export const OpenItem = z.object({
   timesCarried: z.number().exactOptional(),
 });
 export type OpenItem = z.infer<typeof OpenItem>;
+
+/** Launches, cycles and starts; landings have a separate member since the first version. */
+export const OtherCounts = z.object({
+  launches: z.number().exactOptional(),
+  cycles: z.number().exactOptional(),
+  starts: z.number().exactOptional(),
+});
+export type OtherCounts = z.infer<typeof OtherCounts>;
+
+/** An open item with the remainder until its limit; negative if overdue. */
+export const OpenDue = OpenItem.extend({
+  daysLeft: z.number().exactOptional(),
+  hoursLeft: z.number().exactOptional(),
+  landingsLeft: z.number().exactOptional(),
+  countsLeft: OtherCounts.exactOptional(),
+  /** Date on which it is expected to come due; left out without a limit or if the use is not known. */
+  forecastDate: z.string().exactOptional(),
+  isOverdue: z.boolean(),
+  isWithinTolerance: z.boolean(),
+});
+export type OpenDue = z.infer<typeof OpenDue>;
 
 /** Pack of a reading; left out if the current visit took it. */
 const ReadFor = z.object({
@@ -61,11 +101,22 @@ export type ReadMeter = z.infer<typeof ReadMeter>;
 /** Last count of landings. */
 export const ReadLandings = ReadFor.extend({ count: z.number() });
 
-/** Hours and landings of an aircraft by the last readings of all its visits. Plain data: it is kept as JSON. */
+/** A counter with its last count. */
+export const ReadCounter = ReadFor.extend({
+  id: z.string(),
+  counts: z.enum(COUNTS),
+  of: Counter.shape.of,
+  /** Total at release. */
+  count: z.number(),
+});
+export type ReadCounter = z.infer<typeof ReadCounter>;
+
+/** Hours, landings and other counts of an aircraft by the last readings of all its visits. Plain data: it is kept as JSON. */
 export const Readings = z.object({
   /** Newest first. */
   meters: z.array(ReadMeter),
   landings: ReadLandings.exactOptional(),
+  counters: z.array(ReadCounter).exactOptional(),
   /** Expected use per year, in hours, from the last record that stated it. */
   hoursPerYear: z.number().exactOptional(),
 });

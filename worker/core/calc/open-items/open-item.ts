@@ -1,27 +1,44 @@
+import { NUMBER_CLOCKS } from '../../record/counts.ts';
 import { isAtMost } from '../numbers/limit-met.ts';
 import type { OpenItem, OpenLimit } from './open-item-result.ts';
 
 export type { OpenItem, OpenLimit } from './open-item-result.ts';
 
-/** Whether an entry of a record is the same as an open item: same kind, identifier and words. Limitations have no identifier. */
+/**
+ * Whether an entry of a record is the same as an open item: same kind, identifier and words. Limitations have no
+ * identifier. The items of a product are not those of the product that replaced it.
+ */
 export function isSame(a: OpenItem, b: OpenItem): boolean {
-  return a.kind === b.kind && (a.kind === 'limitation' || a.id === b.id) && plain(a.text) === plain(b.text);
+  const isOfOther = a.product && b.product && a.product.serial !== b.product.serial;
+  return (
+    a.kind === b.kind && (a.kind === 'limitation' || a.id === b.id) && plain(a.text) === plain(b.text) && !isOfOther
+  );
 }
 
 const plain = (text: string): string => text.trim().replaceAll(/\s+/g, ' ').toLowerCase();
 
 /**
- * Whether an item was deferred further: on some clock its limit is later than before, or gone, or its hours are those
- * of another meter; and it was not done since.
+ * Whether an item was deferred further: on some clock its limit is later than before, or gone, or read on another meter
+ * or counter, or all clocks have to expire; and it was not done since. A finding that is only monitored may get a later
+ * limit, but not none.
  *
  * @source common practice, no source
  */
 export function isPutOff(before: OpenItem, now: OpenItem): boolean {
   if (wasDone(before, now)) return false;
-  return CLOCKS.some((clock) => isLater(before.until[clock], now.until[clock])) || isOnOtherMeter(before, now);
+  if (before.kind === 'watch') return hasLimit(before) && !hasLimit(now);
+  const waitsForAll = now.dueAfter === 'all' && before.dueAfter !== 'all';
+  return (
+    waitsForAll ||
+    CLOCKS.some((clock) => isLater(before.until[clock], now.until[clock]) || isOnOther(clock, before, now))
+  );
 }
 
-const CLOCKS = ['date', 'hours', 'landings'] as const;
+const CLOCKS = ['date', ...NUMBER_CLOCKS] as const;
+
+/** Whether an item has a limit on any clock. */
+export const hasLimit = ({ until }: Pick<OpenItem, 'until'>): boolean =>
+  CLOCKS.some((clock) => until[clock] !== undefined);
 
 function isLater(before: string | number | undefined, now: string | number | undefined): boolean {
   if (before === undefined) return false;
@@ -29,9 +46,15 @@ function isLater(before: string | number | undefined, now: string | number | und
   return now === undefined || now > before;
 }
 
-function isOnOtherMeter(before: OpenItem, now: OpenItem): boolean {
-  return before.until.hours !== undefined && (before.of !== now.of || before.meter !== now.meter);
+/** Whether a limit is read on another meter or counter than before. */
+function isOnOther(clock: (typeof CLOCKS)[number], before: OpenItem, now: OpenItem): boolean {
+  if (clock === 'date' || before.until[clock] === undefined) return false;
+  if (clock === 'hours') return before.of !== now.of || before.meter !== now.meter;
+  return counterOf(before, clock)?.id !== counterOf(now, clock)?.id;
 }
+
+/** Returns the counter of an item on a clock. */
+const counterOf = ({ counters }: OpenItem, clock: string) => counters?.find(({ counts }) => counts === clock);
 
 /** Whether it was done later than before, on a clock that has both times; the first time needs no comparison. */
 export function wasDone({ done: before = {} }: OpenItem, { done: now = {} }: OpenItem): boolean {
@@ -73,18 +96,26 @@ export function canExtend(item: OpenItem, entry: OpenItem): boolean {
  * @source common practice, no source
  */
 export function canSupersede(item: OpenItem, entry: OpenItem): boolean {
-  const hasLimit = ({ until }: OpenItem): boolean => CLOCKS.some((clock) => until[clock] !== undefined);
   if (item.kind === 'test' && entry.kind !== 'test') return false;
   return rankOf(entry) >= rankOf(item) && (!hasLimit(item) || hasLimit(entry)) && !isSame(item, entry);
 }
 
 /** Returns an item with the earlier of two limits on every clock. */
 export function withEarlierLimits(item: OpenItem, other: OpenItem): OpenItem {
-  const { date, hours, landings } = other.until;
-  const until: OpenLimit = { ...item.until };
-  if (date !== undefined && (until.date === undefined || date < until.date)) until.date = date;
-  if (isOnOtherMeter(item, other)) return { ...item, until };
-  if (hours !== undefined) until.hours = Math.min(hours, until.hours ?? hours);
-  if (landings !== undefined) until.landings = Math.min(landings, until.landings ?? landings);
-  return { ...item, until };
+  const until: Record<string, unknown> = { ...item.until };
+  const counters = [...(item.counters ?? [])];
+  for (const clock of CLOCKS) {
+    const [own, limit] = [item.until[clock], other.until[clock]];
+    if (limit === undefined || isOnOther(clock, item, other)) continue;
+    const counter = own === undefined && counterOf(other, clock);
+    if (counter) counters.push(counter);
+    if (own === undefined || limit < own) until[clock] = limit;
+  }
+  const { dueAfter: _, ...earlier } = item;
+  const waitsForAll = item.dueAfter === 'all' && other.dueAfter === 'all';
+  return {
+    ...(waitsForAll ? item : earlier),
+    until: until as OpenLimit,
+    ...(counters.length > 0 && { counters }),
+  };
 }

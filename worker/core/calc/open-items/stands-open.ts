@@ -1,6 +1,8 @@
+import { NUMBER_CLOCKS } from '../../record/counts.ts';
 import type { Visit } from '../../record/visit.ts';
 import { isFlightTestOutstanding } from '../flights/flights.ts';
 import { dueList } from '../lives/due.ts';
+import { clocksOf } from '../lives/product-time.ts';
 import type { OpenItem, OpenLimit } from './open-item.ts';
 
 /** An item of a record, with its path. */
@@ -12,7 +14,9 @@ export interface StatedItem extends OpenItem {
 export type OpenParts = Pick<
   Visit,
   'findings' | 'lives' | 'bulletins' | 'release' | 'modifications' | 'flights' | 'meters'
->;
+> & {
+  aircraft?: Visit['aircraft'];
+};
 
 /**
  * Returns all items that a record leaves open: deferred or monitored findings, items that come due, recurring or open
@@ -31,11 +35,9 @@ export function standsOpen(visit: OpenParts, at: string): StatedItem[] {
   ];
 }
 
-const limit = (date?: string, hours?: number, landings?: number): OpenLimit => ({
-  ...(date !== undefined && { date }),
-  ...(hours !== undefined && { hours }),
-  ...(landings !== undefined && { landings }),
-});
+/** Returns the limits that are stated. */
+const limit = (stated: { [Clock in keyof OpenLimit]?: OpenLimit[Clock] | undefined }): OpenLimit =>
+  Object.fromEntries(Object.entries(stated).filter(([, value]) => value !== undefined));
 
 /** Returns the product of the named meter; the airframe if none is named. */
 export function namedMeter(
@@ -47,13 +49,19 @@ export function namedMeter(
 }
 
 function findingsOf(visit: OpenParts): StatedItem[] {
-  return (visit.findings ?? []).flatMap(({ id, text, place, disposition, deferral }, index): StatedItem[] => {
+  return (visit.findings ?? []).flatMap((finding, index): StatedItem[] => {
+    const { id, text, place, disposition, deferral, lookAgain } = finding;
     if (disposition !== 'deferred' && disposition !== 'monitor') return [];
     const kind = disposition === 'deferred' ? 'deferral' : 'watch';
-    const { untilDate, untilHours, meter, timesCarried = 0 } = deferral ?? {};
+    const { untilDate, untilHours, timesCarried = 0 } = deferral ?? {};
+    const until =
+      kind === 'watch' && lookAgain
+        ? { date: lookAgain.date, hours: lookAgain.hours, landings: lookAgain.landings }
+        : { date: untilDate, hours: untilHours };
+    const { meter } = (kind === 'watch' && lookAgain) || deferral || {};
     return [
       {
-        ...{ id, kind, text: `${place}: ${text}`, until: limit(untilDate, untilHours), path: ['findings', index] },
+        ...{ id, kind, text: `${place}: ${text}`, until: limit(until), path: ['findings', index] },
         ...namedMeter(visit, meter),
         ...(timesCarried > 0 && { timesCarried }),
       },
@@ -64,20 +72,26 @@ function findingsOf(visit: OpenParts): StatedItem[] {
 function livesOf(visit: OpenParts, at: string): StatedItem[] {
   const { lives } = visit;
   if (!lives) return [];
-  return dueList(visit, lives, at).flatMap(({ id, dueDate, dueHours, dueLandings }): StatedItem[] => {
-    const index = lives.items.findIndex((life) => life.id === id);
+  return dueList(visit, lives, at).flatMap((due): StatedItem[] => {
+    const index = lives.items.findIndex((life) => life.id === due.id);
     const life = lives.items[index];
     if (!life) return [];
-    const { item, basis, meter, lastDone, toleranceHours, toleranceMonths, interval } = life;
+    const { item, basis, lastDone, toleranceHours, toleranceMonths, interval } = life;
+    const { named, product, shift } = clocksOf(visit, life);
+    const done = NUMBER_CLOCKS.map((clock) => [
+      clock,
+      lastDone[clock] === undefined ? undefined : lastDone[clock] + shift(clock),
+    ]);
+    const { dueDate: date, dueHours: hours, dueLandings: landings, dueCounts, counters, dueAfter } = due;
     return [
       {
-        id,
-        kind: 'due',
-        basis,
-        text: item,
-        until: limit(dueDate, dueHours, dueLandings),
-        ...namedMeter(visit, meter),
-        done: limit(lastDone.date, lastDone.hours, lastDone.landings),
+        ...{ id: due.id, kind: 'due', basis, text: item },
+        until: limit({ date, hours, landings, ...dueCounts }),
+        ...named,
+        ...(counters && { counters }),
+        ...(product && { product: { kind: product.kind, serial: product.serial } }),
+        ...(dueAfter && { dueAfter }),
+        done: limit({ date: lastDone.date, ...Object.fromEntries(done) }),
         ...(toleranceHours !== undefined && { toleranceHours }),
         ...(toleranceMonths !== undefined && { toleranceMonths }),
         ...(interval.toEndOfMonth && { toEndOfMonth: true }),
@@ -93,8 +107,8 @@ function bulletinsOf(visit: OpenParts): StatedItem[] {
     const { id, subject, kind, status, doneOn, nextDueDate, nextDueHours, meter } = bulletin;
     const isOpen = status === 'open' && (kind === 'directive' || kind === 'mandatory');
     if (status !== 'recurring' && !isOpen) return [];
-    const until = limit(nextDueDate, nextDueHours);
-    const done = limit(doneOn);
+    const until = limit({ date: nextDueDate, hours: nextDueHours });
+    const done = limit({ date: doneOn });
     return [
       {
         id,

@@ -1,22 +1,16 @@
-import { dateOf, daysBetween } from '../../units/calendar.ts';
+import { dateOf } from '../../units/calendar.ts';
 import { compareCodeUnits } from '../../units/compare-code-units.ts';
-import { forecastDate, NEVER, overdue } from '../lives/due.ts';
-import type { OpenItem } from './open-item.ts';
-import { hoursRead, type Readings } from './readings.ts';
+import { forecastOf, type Left, leftUntil, NEVER, overdue } from '../lives/due.ts';
+import { hasLimit, type OpenItem } from './open-item.ts';
+import type { OpenDue } from './open-item-result.ts';
+import { countRead, hoursRead, type Readings } from './readings.ts';
 
-/** An open item with the remainder until its limit; negative if overdue. */
-export interface OpenDue extends OpenItem {
-  daysLeft?: number;
-  hoursLeft?: number;
-  landingsLeft?: number;
-  /** Date on which it is expected to come due; left out without a limit or if the use is not known. */
-  forecastDate?: string;
-  isOverdue: boolean;
-  isWithinTolerance: boolean;
-}
+export type { OpenDue } from './open-item-result.ts';
 
 /** Without a stated use, hours sort among dates as if an aircraft flew much: too early rather than too late. Common practice, no source. */
 const MUCH_USED_HOURS_PER_YEAR = 300;
+/** Landings, launches, cycles or starts in an hour, for their place in the list. Common practice, no source. */
+const MUCH_COUNTED_PER_HOUR = 4;
 
 /**
  * Returns open items with the time left, the first due at the top: overdue before all else.
@@ -28,8 +22,8 @@ const MUCH_USED_HOURS_PER_YEAR = 300;
 export function timeLeft(items: readonly OpenItem[], readings: Readings, at: string): OpenDue[] {
   const today = dateOf(at);
   const { hoursPerYear = MUCH_USED_HOURS_PER_YEAR } = readings;
-  const comes = ({ until, hoursLeft }: OpenDue): string =>
-    forecastDate(today, until.date, hoursLeft, hoursPerYear) ?? NEVER;
+  const comes = (due: OpenDue): string =>
+    forecastOf(today, { ...due, left: due as Left }, hoursPerYear, hoursPerYear * MUCH_COUNTED_PER_HOUR) ?? NEVER;
   return items
     .map((item) => leftOf(item, readings, today))
     .sort(
@@ -41,19 +35,33 @@ export function timeLeft(items: readonly OpenItem[], readings: Readings, at: str
 }
 
 function leftOf(item: OpenItem, readings: Readings, today: string): OpenDue {
-  const { date, hours, landings } = item.until;
-  const hoursNow = hoursRead(readings, item);
-  const daysLeft = date === undefined ? undefined : daysBetween(today, date);
-  const hoursLeft = hours === undefined || hoursNow === undefined ? undefined : hours - hoursNow;
-  const landingsNow = readings.landings?.count;
-  const landingsLeft = landings === undefined || landingsNow === undefined ? undefined : landings - landingsNow;
-  const forecast = forecastDate(today, date, hoursLeft, readings.hoursPerYear);
-  return {
-    ...item,
-    ...(daysLeft !== undefined && { daysLeft }),
-    ...(hoursLeft !== undefined && { hoursLeft }),
-    ...(landingsLeft !== undefined && { landingsLeft }),
-    ...(forecast !== undefined && { forecastDate: forecast }),
-    ...overdue(item, today, { daysLeft, hoursLeft, landingsLeft }, date),
-  };
+  const { until, dueAfter } = item;
+  const left = leftUntil(until, today, {
+    hours: hoursRead(readings, item),
+    count: (counts) => countRead(readings, counts, item),
+  });
+  const forecast = forecastOf(today, { until, left, dueAfter }, readings.hoursPerYear);
+  const known = Object.entries({ ...left, forecastDate: forecast }).filter(([, value]) => value !== undefined);
+  return { ...item, ...Object.fromEntries(known), ...overdue(item, today, left, until.date) };
+}
+
+/**
+ * Returns the one list of what is due: maintenance items, recurring and open bulletins, deferrals, and monitored findings
+ * that have a limit; the first due at the top.
+ *
+ * @param readings hours and counts of the aircraft
+ * @param at reference time
+ */
+export function dueItems(items: readonly OpenItem[], readings: Readings, at: string): OpenDue[] {
+  return timeLeft(
+    items.filter(
+      (item) =>
+        item.kind === 'due' ||
+        item.kind === 'bulletin' ||
+        item.kind === 'deferral' ||
+        (item.kind === 'watch' && hasLimit(item)),
+    ),
+    readings,
+    at,
+  );
 }

@@ -1,15 +1,17 @@
-import { type OpenDue, timeLeft } from '../../calc/open-items/time-left.ts';
+import type { OpenDue } from '../../calc/open-items/time-left.ts';
 import { hoursOnMeter } from '../../record/meter-name.ts';
 import { DASH } from '../../text/dash.ts';
-import type { Bound } from '../../text/formatter.ts';
+import type { Formatter } from '../../text/formatter.ts';
 import * as m from '../../text/generated/messages.ts';
+import type { Message } from '../../text/message.ts';
 import type { PackContext } from '../context.ts';
 import type { View } from '../render.ts';
 import { certificateRows } from './certificate-rows.ts';
 import { common, sources } from './common.ts';
-import { daysText, landingsText } from './counts.ts';
+import { countTexts } from './due-limit.ts';
+import { itemsDue, leftText, limitText, listed, sinceNewText } from './items-due.ts';
 import { meterRows } from './meter-rows.ts';
-import { itemName, standing } from './open-items.ts';
+import { itemName } from './open-items.ts';
 
 const BASES = {
   directive: m.dueList_directive,
@@ -20,17 +22,33 @@ const BASES = {
   owner: m.dueList_owner,
 } as const;
 
+const KINDS: Partial<Record<OpenDue['kind'], Message>> = {
+  due: m.dueList_maintenance,
+  bulletin: m.bulletin,
+  deferral: m.deferred,
+  watch: m.dueList_lookAgain,
+};
+
+/** Returns the kind of an item, and the reason for which it comes due. */
+export function kindText(
+  { kind, basis }: { kind: OpenDue['kind']; basis?: OpenDue['basis'] | undefined },
+  fmt: Formatter,
+): string {
+  const ofKind = KINDS[kind];
+  const names = [ofKind && fmt.text(ofKind), basis && basis !== kind && fmt.text(BASES[basis])];
+  return names.filter(Boolean).join(', ');
+}
+
 /** Whether any item comes due, by this record or by an earlier one. */
 export function hasDue(context: PackContext): boolean {
   const { lives, certificates = [] } = context.visit;
-  return lives !== undefined || certificates.length > 0 || dueItems(context).length > 0;
+  return lives !== undefined || certificates.length > 0 || itemsDue(context).length > 0;
 }
 
-/** Returns all items due: maintenance items, recurring and open bulletins, and deferred findings. */
+/** Returns the one list of items due, of every kind. */
 export function dueListView(context: PackContext): View {
-  const { issuedAt, fmt } = context;
+  const { fmt } = context;
   const { hoursPerYear } = context.results.readings;
-  const lines = timeLeft(dueItems(context), context.results.readings, fmt.local(issuedAt));
   return {
     ...common(context),
     meters: meterRows(context),
@@ -38,33 +56,29 @@ export function dueListView(context: PackContext): View {
       hoursPerYear === undefined
         ? fmt.text(m.dueList_notStatedNoForecast)
         : fmt.text(m.dueList_hYear, { hoursPerYear: fmt.plain(hoursPerYear, 0) }),
-    lines: lines.map((due) => dueRow(context, due)),
+    lines: itemsDue(context).map((due) => dueRow(context, due)),
     ...certificateRows(context),
     ...sources(fmt.text(m.dueList_dueWhicheverComesFirst), fmt.text(m.dueList_forecastAssumesUseStated)),
   };
 }
 
-const dueItems = (context: PackContext) => standing(context, 'due', 'bulletin', 'deferral');
-
 function dueRow(context: PackContext, due: OpenDue): Record<string, string> {
   const { visit, fmt } = context;
-  const { kind, basis, of, meter, until, done = {} } = due;
+  const { kind, of, meter, counters, done = {} } = due;
   const life = kind === 'due' ? visit.lives?.items.find(({ id }) => id === due.id) : undefined;
-  const hours = (value: number | undefined, bound?: Bound): string =>
-    value === undefined ? '' : hoursOnMeter(visit, { hours: value, meter, of }, fmt, bound);
-  const landings = (value: number | undefined): string => (value === undefined ? '' : landingsText(value, fmt));
-  const parts = (list: readonly string[]): string => list.filter(Boolean).join('; ') || DASH;
+  const { sinceNew = '', others } = sinceNewText(context, due, done);
   return {
     id: itemName(context, due),
     item: due.text,
-    basis: basis ? fmt.text(BASES[basis]) : fmt.text(m.deferred),
-    last: parts([done.date ? fmt.date(done.date) : '', hours(done.hours)]),
-    due: parts([until.date ? fmt.date(until.date) : '', hours(until.hours, 'most'), landings(until.landings)]),
-    left: parts([
-      due.daysLeft === undefined ? '' : daysText(due.daysLeft, fmt),
-      hours(due.hoursLeft, 'most'),
-      landings(due.landingsLeft),
+    kind: kindText(due, fmt),
+    last: listed([
+      others.date ? fmt.date(others.date) : '',
+      others.hours === undefined ? '' : hoursOnMeter(visit, { hours: others.hours, meter, of }, fmt),
+      ...countTexts(visit, others, counters, fmt),
+      sinceNew,
     ]),
+    due: limitText(context, due),
+    left: leftText(context, due),
     forecast: due.forecastDate ? fmt.date(due.forecastDate) : DASH,
     state: due.isOverdue
       ? due.isWithinTolerance

@@ -38,10 +38,11 @@ export function findingsView(context: PackContext): View {
     hasDeferred: deferred.length > 0,
     deferred: deferred.map((finding) => deferralRow(context, finding)),
     hasLeft: left.length > 0,
-    left: left.map(({ id, text, consequence, disposition, declined }) => ({
+    left: left.map(({ id, text, consequence, disposition, declined, lookAgain }) => ({
       id: findingName(context, id),
       text,
       disposition: `${fmt.text(DISPOSITIONS[disposition ?? 'open'])}${declined ? `: ${declined.by}, ${fmt.day(declined.at)}` : ''}`,
+      again: (lookAgain && dueLimit(context.visit, lookAgain, fmt)) ?? DASH,
       consequence: consequence ?? DASH,
     })),
     ...costView(context),

@@ -8,6 +8,7 @@ import { flightText } from '../flight-text.ts';
 import { personOf } from '../people.ts';
 import type { View } from '../render.ts';
 import { common, sources } from './common.ts';
+import { clockText } from './items-due.ts';
 import { bulletinsDone, closedSince, type Product, partsFitted, rectified } from './work-done.ts';
 
 /** A product with a log book, and the kind of work that is entered in it. */
@@ -50,7 +51,7 @@ export function logBookInsertsView(context: PackContext): View {
         serial,
         registration: aircraft.registration,
         date: visit.visit.workEndedAt ? fmt.day(visit.visit.workEndedAt) : fmt.day(issuedAt),
-        hours: hoursText(context, of),
+        hours: hoursText(context, of, serial),
         work: workLines(context, of),
         weight:
           of === 'airframe' && schedule
@@ -93,7 +94,11 @@ function tasksOn({ visit }: PackContext, of: Product): string[] {
     .map(({ text }) => sentence(text));
 }
 
-function hoursText({ visit, fmt }: PackContext, of: Product): string {
+/** Returns the hours of a product since new, if its fitting is recorded; else the total by its meter, which may include those of an earlier product. */
+function hoursText({ visit, results, fmt }: PackContext, of: Product, serial: string): string {
+  const time = results.products.find((product) => product.kind === of && product.serial === serial);
+  const sinceNew = time?.clocks.find(({ clock }) => clock === 'hours')?.sinceNew;
+  if (sinceNew !== undefined) return fmt.text(m.sinceNew, { time: clockText('hours', sinceNew, fmt) });
   const meter = visit.meters?.readings.find((reading) => reading.of === of);
   return meter ? hoursOnMeter(visit, { hours: totalHours(meter), meter: meter.id }, fmt) : DASH;
 }

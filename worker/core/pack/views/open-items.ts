@@ -3,8 +3,7 @@ import { isSame, type OpenItem } from '../../calc/open-items/open-item.ts';
 import * as m from '../../text/generated/messages.ts';
 import type { PackContext } from '../context.ts';
 import { numberOf } from '../pack-number.ts';
-import { landingsText } from './counts.ts';
-import { dueLimit, eitherOf } from './due-limit.ts';
+import { dueLimit } from './due-limit.ts';
 
 type Kind = OpenItem['kind'];
 
@@ -39,13 +38,12 @@ export function findingName(context: PackContext, id: string): string {
 /** Whether an item comes from an earlier pack and has no entry in this record. */
 const isHeld = ({ results }: PackContext, item: OpenItem): boolean => results.open.held.includes(item);
 
-/** Returns the limit of an open item, on the clock that expires first; undefined if nobody set one. */
+/** Returns the limit of an open item, on every clock; undefined if nobody set one. */
 export function openUntil(
   { visit, fmt }: Pick<PackContext, 'visit' | 'fmt'>,
-  { until, of, meter }: Pick<OpenItem, 'until' | 'of' | 'meter'>,
+  { until, ...on }: Pick<OpenItem, 'until' | 'of' | 'meter' | 'counters' | 'dueAfter'>,
 ): string | undefined {
-  const landings = until.landings === undefined ? undefined : landingsText(until.landings, fmt);
-  return eitherOf(fmt, dueLimit(visit, { date: until.date, hours: until.hours, of, meter }, fmt), landings);
+  return dueLimit(visit, { ...until, ...on }, fmt);
 }
 
 /** Returns limitations in force, those of earlier packs that nobody lifted among them, and outstanding flight tests. */

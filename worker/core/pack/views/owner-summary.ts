@@ -14,6 +14,8 @@ import type { View } from '../render.ts';
 import { bothSystems } from './both-systems.ts';
 import { classCautions, enduranceLine, pilotComputesLine } from './class-sections.ts';
 import { common, sources } from './common.ts';
+import { dueLimit } from './due-limit.ts';
+import { kindText } from './due-list.ts';
 import { findingName, heldOver, itemName, limitationTexts, openUntil } from './open-items.ts';
 import { ownerAnswer } from './owner-answer.ts';
 import { loadLimitRows, massLimitRows } from './pilot-limits.ts';
@@ -63,7 +65,7 @@ export function ownerSummaryView(context: PackContext): View {
       : fmt.text(m.ownerSummary_noInspectionVisit),
     watch,
     hasWatch: watch.length > 0,
-    due: due.map(({ what, limit }) => ({ what, limit })),
+    due: due.map((item) => ({ what: item.what, kind: kindText(item, fmt), limit: item.limit })),
     hasDue: due.length > 0,
     rectified: rectified(context),
     hasRectified: rectified(context).length > 0,
@@ -91,7 +93,7 @@ function watched(context: PackContext): View[] {
     ...heldOver(context, 'deferral', 'watch').map((item) => ({
       id: itemName(context, item),
       text: sentence(item.text),
-      what: item.kind === 'watch' ? sentence(fmt.text(m.ownerSummary_keepEye)) : toBeDone(context, item),
+      what: item.kind === 'watch' ? keepEye(context, undefined, openUntil(context, item)) : toBeDone(context, item),
       consequence: '',
     })),
   ];
@@ -134,10 +136,16 @@ function changeNote({ results, fmt }: PackContext): string {
 
 type OpenFinding = NonNullable<PackContext['visit']['findings']>[number];
 
-function watchLine(context: PackContext, { disposition, deferral, action }: OpenFinding): string {
+/** Returns what is done about a finding that is only monitored, and when it is reviewed again. */
+function keepEye({ fmt }: PackContext, action: string | undefined, limit: string | undefined): string {
+  const again = limit === undefined ? [] : [fmt.text(m.ownerSummary_lookAgain, { limit })];
+  return [sentence(action ?? fmt.text(m.ownerSummary_keepEye)), ...again].join(' ');
+}
+
+function watchLine(context: PackContext, { disposition, deferral, action, lookAgain }: OpenFinding): string {
   const { fmt } = context;
   if (disposition === 'declined') return fmt.text(m.ownerSummary_youDeclinedWork);
-  if (disposition === 'monitor') return sentence(action ?? fmt.text(m.ownerSummary_keepEye));
+  if (disposition === 'monitor') return keepEye(context, action, lookAgain && dueLimit(context.visit, lookAgain, fmt));
   const { untilDate: date, untilHours: hours, meter } = deferral ?? {};
   const until = { ...(date !== undefined && { date }), ...(hours !== undefined && { hours }) };
   return toBeDone(context, { until, ...namedMeter(context.visit, meter) });

@@ -38,6 +38,7 @@ export const getDue: Operation = {
       pack: pack.summary.pack,
       issuedAt: pack.summary.issuedAt,
       withdrawn: newest.withdrawal === null ? null : newest.summary.pack,
+      comingDue: call.pipeline.dueItems(past.open, past.readings, at).map(dueAnswer),
       items: ofKind('due', 'bulletin').map(dueAnswer),
       deferred: ofKind('deferral').map(({ id, item = id, text, until, of, meter, daysLeft, hoursLeft, isOverdue }) => {
         const limits = { untilDate: until.date, untilHours: until.hours, of, meter };
@@ -58,9 +59,11 @@ async function tighterThan(call: Call, owned: OwnedPack, { visit, results }: Ass
 }
 
 function dueAnswer(due: OpenDue): DueAnswer['items'][number] {
-  const { id, item = id, basis, text, of, meter, until, daysLeft, hoursLeft, landingsLeft, forecastDate } = due;
-  const { isOverdue, isWithinTolerance } = due;
-  const limits = { dueDate: until.date, dueHours: until.hours, dueLandings: until.landings };
-  const left = { daysLeft, hoursLeft, landingsLeft, forecastDate };
-  return { id, openItem: item, item: text, basis, of, meter, ...limits, ...left, isOverdue, isWithinTolerance };
+  const { id, item = id, kind, basis, text, of, meter, until, counters, dueAfter, isOverdue, isWithinTolerance } = due;
+  const { daysLeft, hoursLeft, landingsLeft, countsLeft, forecastDate } = due;
+  const { date, hours, landings, ...counts } = until;
+  const dueCounts = Object.keys(counts).length === 0 ? undefined : counts;
+  const limits = { dueDate: date, dueHours: hours, dueLandings: landings, dueCounts, counters, dueAfter };
+  const left = { daysLeft, hoursLeft, landingsLeft, countsLeft, forecastDate };
+  return { id, openItem: item, kind, item: text, basis, of, meter, ...limits, ...left, isOverdue, isWithinTolerance };
 }

@@ -9,7 +9,7 @@ import { type Hit, PRACTICE, type Rule } from '../../rule.ts';
 export const openItemShort: Rule = {
   code: 'OPEN_ITEM_SHORT',
   severity: 'caution',
-  meaning: 'An item from an earlier pack comes due within days or a few hours, or is overdue without blocking',
+  meaning: 'An item from an earlier pack comes due soon, or is overdue without blocking',
   remedy: m.planNow,
   source: PRACTICE,
   check: (input) => {

@@ -11,10 +11,13 @@ import { lifeAgainstBulletin } from './life-against-bulletin.ts';
 import { lifeClockMissing } from './life-clock-missing.ts';
 import { lifeDoneAhead } from './life-done-ahead.ts';
 import { lifeExceeded } from './life-exceeded.ts';
+import { lifeProductUnknown } from './life-product-unknown.ts';
 import { lifeShort } from './life-short.ts';
 import { lifeUnknown } from './life-unknown.ts';
 import { meterAmbiguous } from './meter-ambiguous.ts';
 import { notApplicableContradicted } from './not-applicable-contradicted.ts';
+import { productTimeContradicted } from './product-time-contradicted.ts';
+import { productTimeUncounted } from './product-time-uncounted.ts';
 import { toleranceUsed } from './tolerance-used.ts';
 
 /** Maintenance items, bulletins and directives. */
@@ -26,6 +29,9 @@ export const DUE_RULES: readonly Rule[] = [
   lifeClockMissing,
   lifeDoneAhead,
   meterAmbiguous,
+  lifeProductUnknown,
+  productTimeContradicted,
+  productTimeUncounted,
   lifeAgainstBulletin,
   directiveOpen,
   directiveOverdue,

@@ -15,14 +15,14 @@ export const lifeAgainstBulletin: Rule = {
   source: PRACTICE,
   check: ({ visit, results }) => {
     const due = new Map(results.due.map((each) => [each.id, each]));
-    return hitsIn(['lives', 'items'], visit.lives?.items, ({ id, reference, meter }) => {
+    return hitsIn(['lives', 'items'], visit.lives?.items, ({ id, reference }) => {
       const bulletin = visit.bulletins?.items.find(
         (each) => each.status === 'recurring' && each.id === reference?.trim(),
       );
-      const { dueDate, dueHours } = due.get(id) ?? {};
+      const { dueDate, dueHours, of } = due.get(id) ?? {};
       if (!bulletin) return undefined;
       const { nextDueDate, nextDueHours } = bulletin;
-      const isOfOne = namedMeter(visit, meter).of === namedMeter(visit, bulletin.meter).of;
+      const isOfOne = of === namedMeter(visit, bulletin.meter).of;
       const hit = (own: Value, other: Value): EntryHit => ({
         sentence: said(m.lifeAgainstBulletin_dueBulletinNames, { id, own, bulletin: bulletin.id, other }),
         data: { life: id, bulletin: bulletin.id },

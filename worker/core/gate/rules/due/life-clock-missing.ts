@@ -1,4 +1,5 @@
 import type { Due } from '../../../calc/lives/due.ts';
+import { NUMBER_CLOCKS } from '../../../record/counts.ts';
 import type { Life } from '../../../record/life.ts';
 import * as m from '../../../text/generated/messages.ts';
 import { list, said } from '../../../text/message.ts';
@@ -10,13 +11,13 @@ import { type Rule, read } from '../../rule.ts';
 export const lifeClockMissing: Rule = {
   code: 'LIFE_CLOCK_MISSING',
   severity: 'blocks',
-  meaning: 'An interval counts dates, hours or landings that the last entry or the meters do not have',
+  meaning: 'An interval counts by a clock that the last entry or the meters do not have',
   remedy: m.lifeClockMissing_remedy,
   source: read('UK accident report on a propeller lost after a calendar interval was not counted'),
   check: ({ visit, results }) => [
     ...hitsIn(['lives', 'items'], visit.lives?.items, ({ id, item, interval, lastDone }) => {
       const clocks = lackingThen(interval, lastDone);
-      const hasOne = lastDone.date !== undefined || lastDone.hours !== undefined || lastDone.landings !== undefined;
+      const hasOne = Object.values(lastDone).some((value) => value !== undefined);
       if (clocks.length === 0 || !hasOne) return undefined;
       return {
         field: 'lastDone',
@@ -52,17 +53,23 @@ export const lifeClockMissing: Rule = {
 
 function lackingThen(interval: Life['interval'], lastDone: Life['lastDone']): string[] {
   return [
-    ...(['hours', 'landings'] as const).filter(
-      (clock) => interval[clock] !== undefined && lastDone[clock] === undefined,
-    ),
+    ...NUMBER_CLOCKS.filter((clock) => interval[clock] !== undefined && lastDone[clock] === undefined),
     ...(interval.months !== undefined && lastDone.date === undefined ? ['date'] : []),
   ];
 }
 
 /** Clocks with a known due value but no current reading. */
-function lackingNow({ dueHours, hoursLeft, dueLandings, landingsLeft }: Due): string[] {
+function lackingNow({
+  dueHours,
+  hoursLeft,
+  dueLandings,
+  landingsLeft,
+  dueCounts = {},
+  countsLeft = {},
+}: Due): string[] {
   return [
     ...(dueHours !== undefined && hoursLeft === undefined ? ['hours'] : []),
     ...(dueLandings !== undefined && landingsLeft === undefined ? ['landings'] : []),
+    ...Object.keys(dueCounts).filter((clock) => !(clock in countsLeft)),
   ];
 }

@@ -1,36 +1,45 @@
+import { clocksOf, shiftOf } from '../../../calc/lives/product-time.ts';
 import { isAtMost } from '../../../calc/numbers/limit-met.ts';
-import { hoursRead } from '../../../calc/open-items/readings.ts';
-import { namedMeter } from '../../../calc/open-items/stands-open.ts';
+import { countRead, hoursRead } from '../../../calc/open-items/readings.ts';
+import { NUMBER_CLOCKS, type NumberClock } from '../../../record/counts.ts';
 import * as figure from '../../../text/figure.ts';
 import * as m from '../../../text/generated/messages.ts';
-import { said } from '../../../text/message.ts';
+import { type Said, said } from '../../../text/message.ts';
 import { hitsIn } from '../../hits.ts';
 import { PRACTICE, type Rule } from '../../rule.ts';
+import { saidClock } from '../../said-clock.ts';
 
 export const lifeDoneAhead: Rule = {
   code: 'LIFE_DONE_AHEAD',
   severity: 'blocks',
-  meaning: 'An item was last done at more hours or landings than the aircraft has',
+  meaning: 'An item was last done at more hours or counts than its product or the aircraft has',
   remedy: m.lifeDoneAhead_remedy,
   source: PRACTICE,
   check: ({ visit, results }) =>
-    hitsIn(['lives', 'items'], visit.lives?.items, ({ id, item, meter, lastDone }) => {
-      const hours = hoursRead(results.readings, namedMeter(visit, meter));
-      const landings = results.readings.landings?.count;
-      if (lastDone.hours !== undefined && hours !== undefined && !isAtMost(lastDone.hours, hours)) {
-        const [doneText, hoursText] = figure.plainApart(lastDone.hours, hours, 1);
-        const sentence = said(m.lifeDoneAhead_doneLastHMeter, { id, item, done: doneText, hours: hoursText });
-        return { field: ['lastDone', 'hours'], sentence, data: { life: id } };
-      }
-      if (lastDone.landings !== undefined && landings !== undefined && lastDone.landings > landings) {
-        const sentence = said(m.lifeDoneAhead_doneLastLandingsAircraft, {
-          id,
-          item,
-          landings: figure.plain(lastDone.landings, 0),
-          landings2: figure.plain(landings, 0),
-        });
-        return { field: ['lastDone', 'landings'], sentence, data: { life: id } };
+    hitsIn(['lives', 'items'], visit.lives?.items, (life) => {
+      const { id, item, lastDone } = life;
+      const { named, counting, shift, product } = clocksOf(visit, life);
+      for (const clock of NUMBER_CLOCKS) {
+        const total =
+          clock === 'hours'
+            ? hoursRead(results.readings, named)
+            : countRead(results.readings, clock, { counters: counting });
+        const done = lastDone[clock];
+        if (done === undefined || total === undefined || isAtMost(done + shift(clock), total)) continue;
+        return { field: ['lastDone', clock], sentence: aheadOf(clock, done, total), data: { life: id } };
       }
       return undefined;
+
+      function aheadOf(clock: NumberClock, done: number, total: number): Said {
+        if (clock === 'hours') {
+          const [doneText, hoursText] = figure.plainApart(done, total - shift(clock), 1);
+          const values = { id, item, done: doneText, hours: hoursText };
+          return shiftOf(product, clock) === undefined
+            ? said(m.lifeDoneAhead_doneLastHMeter, values)
+            : said(m.lifeDoneAhead_doneLastHProduct, values);
+        }
+        const [then, now] = [saidClock(clock, done), saidClock(clock, total - shift(clock))];
+        return said(m.lifeDoneAhead_doneLastCounted, { id, item, done: then, now });
+      }
     }),
 };

@@ -8,7 +8,7 @@ import { PRACTICE, type Rule } from '../../rule.ts';
 export const lifeShort: Rule = {
   code: 'LIFE_SHORT',
   severity: 'caution',
-  meaning: 'An item comes due within days or a few hours',
+  meaning: 'An item comes due within days, a few hours or a few landings',
   remedy: m.planNow,
   source: PRACTICE,
   check: ({ visit, results }) =>

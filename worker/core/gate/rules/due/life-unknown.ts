@@ -11,8 +11,8 @@ export const lifeUnknown: Rule = {
   remedy: m.lifeUnknown_remedy,
   source: PRACTICE,
   check: ({ visit, results }) =>
-    hits(results.due, ({ id, item, basis, dueDate, dueHours, dueLandings }) => {
-      const isKnown = dueDate !== undefined || dueHours !== undefined || dueLandings !== undefined;
+    hits(results.due, ({ id, item, basis, dueDate, dueHours, dueLandings, dueCounts }) => {
+      const isKnown = dueDate !== undefined || dueHours !== undefined || dueLandings !== undefined || dueCounts;
       if (isKnown || basis === 'owner' || basis === 'recommendation') return undefined;
       return {
         path: lifePath(visit, id),

@@ -12,6 +12,7 @@ import { findingWithoutDisposition } from './finding-without-disposition.ts';
 import { inspectionTaskFailedUnresolved } from './inspection-task-failed-unresolved.ts';
 import { inspectionTaskOpen } from './inspection-task-open.ts';
 import { installedPartUntraced } from './installed-part-untraced.ts';
+import { lookAgainUnfit } from './look-again-unfit.ts';
 import { panelsNotClosed } from './panels-not-closed.ts';
 import { partShelfLife } from './part-shelf-life.ts';
 import { partWithoutReleaseDocument } from './part-without-release-document.ts';
@@ -33,6 +34,7 @@ export const INSPECTION_RULES: readonly Rule[] = [
   deferralExpired,
   deferralRepeated,
   deferralOwnerNotTold,
+  lookAgainUnfit,
   adviceDeclined,
   declinedByNobody,
   partWithoutReleaseDocument,

@@ -1,19 +1,21 @@
+import { totalCount } from '../../../calc/lives/counting.ts';
 import { totalHours } from '../../../calc/lives/total-hours.ts';
 import { isAtLeast } from '../../../calc/numbers/limit-met.ts';
-import { sameMeter } from '../../../calc/open-items/readings.ts';
+import { sameCounter, sameMeter } from '../../../calc/open-items/readings.ts';
 import * as figure from '../../../text/figure.ts';
 import * as m from '../../../text/generated/messages.ts';
-import { said } from '../../../text/message.ts';
-import { hitsIn } from '../../hits.ts';
+import { type Said, said } from '../../../text/message.ts';
+import { type EntryHit, hitsIn } from '../../hits.ts';
 import { type Hit, PRACTICE, type Rule, type RuleInput } from '../../rule.ts';
+import { saidClock } from '../../said-clock.ts';
 
 export const metersRunBack: Rule = {
   code: 'METERS_RUN_BACK',
   severity: 'blocks',
-  meaning: 'A meter reads less than at arrival, or its total or the landings fell since an earlier visit',
+  meaning: 'A meter reads less than at arrival, or its total or a count fell since an earlier visit',
   remedy: m.metersRunBack_remedy,
   source: PRACTICE,
-  check: (input) => [...withinVisit(input), ...sinceEarlier(input)],
+  check: (input) => [...withinVisit(input), ...sinceEarlier(input), ...counters(input)],
 };
 
 function withinVisit({ visit }: RuleInput): Hit[] {
@@ -72,4 +74,30 @@ function sinceEarlier({ visit, facts }: RuleInput): Hit[] {
       data: { before: before.count, landings: count },
     });
   return hits;
+}
+
+/** Counters with less than at arrival, or less in total than an earlier visit had. */
+function counters({ visit, facts }: RuleInput): Hit[] {
+  return hitsIn(['meters', 'counters'], visit.meters?.counters, (counter) => {
+    const { id, counts, in: arrival, out } = counter;
+    const before = facts.readings && sameCounter(facts.readings, counter);
+    const total = totalCount(counter);
+    const hit = (sentence: Said, then: number, now: number): EntryHit => ({
+      field: 'out',
+      sentence,
+      data: { counter: id, before: then, now },
+    });
+    if (out < arrival) {
+      const values = { id, in: saidClock(counts, arrival), out: saidClock(counts, out) };
+      return hit(said(m.metersRunBack_counterArrival, values), arrival, out);
+    }
+    if (!before || before.isWithdrawn || total >= before.count) return undefined;
+    const values = {
+      id,
+      now: saidClock(counts, total),
+      pack: before.pack ?? '',
+      before: saidClock(counts, before.count),
+    };
+    return hit(said(m.metersRunBack_counterTotal, values), before.count, total);
+  });
 }
