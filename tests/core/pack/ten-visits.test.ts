@@ -36,7 +36,11 @@ interface Whole {
   units: { mass: 'kg' | 'lb'; arm: 'mm' | 'cm' | 'in'; volume: 'l' | 'usgal' };
   aircraft: { registration: string };
   visit: { arrivedAt: string };
-  meters?: { readings: { id: string; of: string; outHours: number; offsetHours?: number }[]; landings?: number };
+  meters?: {
+    readings: { id: string; of: string; outHours: number; offsetHours?: number }[];
+    counters?: { id: string; out: number }[];
+    landings?: number;
+  };
   lives?: { items: Life[] };
   release?: { by: string; statement: string };
   people: { id: string }[];
@@ -167,7 +171,8 @@ describe.each(Object.keys(RELEASABLE_AT).filter((name) => !['weighing-only'].inc
 );
 
 /** Meters as read at a visit: one hour more each time. */
-const metersAt = ({ readings, landings }: NonNullable<Whole['meters']>, visit: number) => ({
+const metersAt = ({ readings, counters, landings }: NonNullable<Whole['meters']>, visit: number) => ({
   readings: readings.map(({ id, outHours }) => ({ id, inHours: outHours + visit, outHours: outHours + visit })),
+  ...(counters && { counters: counters.map(({ id, out }) => ({ id, in: out + visit, out: out + visit })) }),
   ...(landings !== undefined && { landings: landings + visit }),
 });

@@ -123,12 +123,12 @@ function bulletinsAfter(bulletins: VisitRecord['bulletins'], kept: unknown, open
 const isOpen = (open: readonly OpenItem[], kind: OpenItem['kind'], { id }: Entry): boolean =>
   open.some((item) => item.kind === kind && item.id === id);
 
-/** Returns the meters of the aircraft, without their readings. */
+/** Returns the meters and counters of the aircraft, without their readings. */
 function metersAfter(meters: VisitRecord['meters'], kept: unknown): unknown {
-  const readings = withKept(meters?.readings, kept, 'readings');
-  return readings.length === 0
-    ? undefined
-    : { readings: readings.map(({ inHours: _, outHours: __, ...meter }) => meter) };
+  const readings = withKept(meters?.readings, kept, 'readings').map(({ inHours: _, outHours: __, ...meter }) => meter);
+  const counters = withKept(meters?.counters, kept, 'counters').map(({ in: _, out: __, ...counter }) => counter);
+  if (readings.length + counters.length === 0) return undefined;
+  return { readings, ...(counters.length > 0 && { counters }) };
 }
 
 type Entry = Readonly<Record<string, unknown>>;

@@ -107,8 +107,8 @@ function completedFrom(
   for (const section of WHOLE_SECTIONS)
     if (record[section] === undefined) kept[section] = sections[section];
     else parts.set(section, completed(record[section], sections[section]));
-  for (const [section, list] of Object.entries(ENTRY_SECTIONS)) {
-    const entries = entriesStated(record[section], sections[section as keyof typeof ENTRY_SECTIONS], list);
+  for (const [section, lists] of Object.entries(ENTRY_SECTIONS)) {
+    const entries = entriesStated(record[section], sections[section as keyof typeof ENTRY_SECTIONS], lists);
     if (entries.stated) parts.set(section, entries.stated);
     kept[section] = entries.kept;
   }
@@ -123,16 +123,28 @@ function completedFrom(
 }
 
 /** Completes the entries that a section states; all others are kept. */
-function entriesStated(stated: unknown, standing: unknown, list: string): { stated?: Completed; kept: unknown } {
-  if (!isObject(standing) || !Array.isArray(standing[list]))
-    return { kept: undefined, ...(stated !== undefined && { stated: completed(stated, undefined) }) };
-  if (!isObject(stated)) return { kept: standing };
-  const names = Array.isArray(stated[list]) ? stated[list].map(entryName) : [];
-  const isStated = (entry: unknown): boolean => names.includes(entryName(entry));
-  const entries: unknown[] = standing[list];
+function entriesStated(
+  stated: unknown,
+  standing: unknown,
+  lists: readonly string[],
+): { stated?: Completed; kept: unknown } {
+  if (!isObject(stated))
+    return { kept: standing, ...(stated !== undefined && { stated: completed(stated, undefined) }) };
+  if (!isObject(standing)) return { kept: undefined, stated: completed(stated, undefined) };
+  const entriesOf = (section: Readonly<Record<string, unknown>>, list: string): unknown[] =>
+    Array.isArray(section[list]) ? section[list] : [];
+  const split = (isWanted: (name: string | undefined, list: string) => boolean) =>
+    Object.fromEntries(
+      lists.flatMap((list) => {
+        const entries = entriesOf(standing, list).filter((entry) => isWanted(entryName(entry), list));
+        return entries.length === 0 ? [] : [[list, entries]];
+      }),
+    );
+  const names = Object.fromEntries(lists.map((list) => [list, entriesOf(stated, list).map(entryName)]));
+  const rest = Object.fromEntries(Object.entries(standing).filter(([key]) => !lists.includes(key)));
   return {
-    stated: completed(stated, { ...standing, [list]: entries.filter(isStated) }),
-    kept: { ...standing, [list]: entries.filter((entry) => !isStated(entry)) },
+    stated: completed(stated, { ...rest, ...split((name, list) => names[list]?.includes(name) ?? false) }),
+    kept: { ...rest, ...split((name, list) => !names[list]?.includes(name)) },
   };
 }
 

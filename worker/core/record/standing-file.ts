@@ -6,8 +6,8 @@
 export const NEEDED_SECTIONS = ['workshop', 'aircraft', 'certificates', 'baseline'] as const;
 /** Sections of one system, calculated as a whole. */
 export const WHOLE_SECTIONS = ['wiring', 'electrical', 'antennas', 'surveillance'] as const;
-/** Sections whose entries are independent, with the list of the entries. */
-export const ENTRY_SECTIONS = { lives: 'items', bulletins: 'items', meters: 'readings' } as const;
+/** Sections whose entries are independent, with the lists of the entries. */
+export const ENTRY_SECTIONS = { lives: ['items'], bulletins: ['items'], meters: ['readings', 'counters'] } as const;
 
 export type StandingSection =
   | 'units'
