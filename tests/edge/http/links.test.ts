@@ -183,6 +183,12 @@ describe("GET the owner's page", () => {
     };
     expect(await told('2027-02-19T20:00:00Z')).not.toContain('has passed');
     expect(await told('2027-02-20T08:00:00Z')).toContain('Its limit has passed: Oil and filter, 19 Feb 2027.');
+    const waits = { ...due, hours: 1304.9, hoursLeft: 20, dueAfter: 'all' } as const;
+    const patient = await testService({ pipeline: { nextDue: () => [waits] } });
+    await keep(patient);
+    await release(patient);
+    patient.clock.at = Date.parse('2027-02-20T08:00:00Z');
+    expect(await (await open(patient, (await made(patient)).path)).text()).not.toContain('has passed');
   });
 
   test('says of a weighing that was released alone neither that the aircraft is, nor until when', async () => {

@@ -1,5 +1,12 @@
 import * as z from 'zod';
-import { OpenItem, OpenLimit, Readings, ReadLandings, ReadMeter } from '../../core/calc/open-items/open-item-result.ts';
+import {
+  OpenItem,
+  OpenLimit,
+  ReadCounter,
+  Readings,
+  ReadLandings,
+  ReadMeter,
+} from '../../core/calc/open-items/open-item-result.ts';
 import { OwnerDue, OwnerLimit } from '../../core/pack/owner-facts-schema.ts';
 import { PackSummary } from '../../core/pack/summary.ts';
 
@@ -10,6 +17,7 @@ const KeptItem = OpenItem.extend({ until: OpenLimit.loose(), done: OpenLimit.loo
 const KeptReadings = Readings.extend({
   meters: z.array(ReadMeter.loose()),
   landings: ReadLandings.loose().exactOptional(),
+  counters: z.array(ReadCounter.loose()).exactOptional(),
 }).loose();
 
 /** Open items after a pack. Unknown members are accepted. */

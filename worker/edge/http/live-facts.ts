@@ -50,7 +50,10 @@ export function liveFacts({ pipeline, world }: Call, owned: OwnedPack, read: Rea
     until: until ?? (isOfWeighingAlone ? '' : fmt.text(m.liveFacts_noLimitRecord)),
     isOfWeighingAlone,
     past: due
-      .filter(({ date, isOverdue }) => isOverdue || (date !== undefined && date < today))
+      // The hours and counts of today are not known: an item that waits for them, too, may not be due.
+      .filter(
+        ({ date, isOverdue, dueAfter }) => isOverdue || (dueAfter !== 'all' && date !== undefined && date < today),
+      )
       .map(({ what, limit }) => ({ what, limit })),
     tighter: tighter.map((limit) => pipeline.tighterText(limit, visit, fmt)),
   };

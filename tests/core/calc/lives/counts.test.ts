@@ -91,6 +91,13 @@ describe('dueList() of a line that waits for all of its clocks', () => {
     );
   });
 
+  test('is due by its only clock where it has one', () => {
+    expect(dueOf({ dueAfter: 'all', interval: { date: '2026-11-04' } })).toMatchObject({
+      dueAfter: undefined,
+      isOverdue: true,
+    });
+  });
+
   test('is expected on the later of its days, and on no day if one of them is not known', () => {
     const due = (more: Partial<Life>) => {
       const item = { id: 'L', item: 'Line', basis: 'programme' as const, lastDone: {}, interval: {}, ...more };

@@ -51,6 +51,7 @@ function dueOf(visit: Clocked, life: Life, today: string, hoursPerYear: number |
   const [dueHours, dueLandings] = [dueAt('hours'), dueAt('landings')];
   const counterOf = (counts: Count) => clocks.counting.find((each) => each.counts === counts);
   const until = { date: dueDate, hours: dueHours, landings: dueLandings, ...eachCount(dueAt) };
+  const stated = Object.values(until).filter((limit) => limit !== undefined).length;
   const left = leftUntil(until, today, {
     hours: hoursNowOf(visit, clocks),
     count: (counts) => countNow(visit, counterOf(counts)),
@@ -66,7 +67,8 @@ function dueOf(visit: Clocked, life: Life, today: string, hoursPerYear: number |
     dueLandings,
     dueCounts: eachCount(dueAt),
     counters: clocks.counting.some(({ id }) => id !== undefined) ? clocks.counting : undefined,
-    dueAfter: dueAfter === 'all' ? dueAfter : undefined,
+    // Of one clock, the first is all.
+    dueAfter: dueAfter === 'all' && stated > 1 ? dueAfter : undefined,
     ...left,
     forecastDate: forecastOf(today, { until, left, dueAfter }, hoursPerYear),
     ...overdue({ ...life, toEndOfMonth: interval.toEndOfMonth }, today, left, dueDate),
