@@ -67,6 +67,7 @@ export const pipelineDouble: Pipeline = {
     hints: { products: [], axes: [], requires: { envelope: false, lateral: false } },
   }),
   dueItems: () => [],
+  certificatesDue: () => [],
   factsToday: () => ({ loading: undefined, tighter: [] }),
   tighterText: ({ name }) => name,
   nextDue: () => [],

@@ -75,7 +75,14 @@ function contextOf(assessed: Assessed, of: Of, isGenerated: boolean, released?: 
 function asReleased(assessed: Assessed, by: string, at: string, isGenerated: boolean): PackContext {
   const { visit, regime } = assessed;
   const releasedBy = visit.people.find(({ id }) => id === by) ?? visit.people[0];
-  const released = { ...assessed, release: visit.release, releasedBy, statement: regime.statements[0], releasedAt: at };
+  const released = {
+    ...assessed,
+    release: visit.release,
+    releasedBy,
+    statement: regime.statements[0],
+    further: [],
+    releasedAt: at,
+  };
   const identity = {
     pack: 'Q-ANY-P1-1',
     issue: '1',

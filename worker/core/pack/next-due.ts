@@ -1,4 +1,5 @@
 import { isAtLeast, isAtMost } from '../calc/numbers/limit-met.ts';
+import { certificatesDue } from '../calc/open-items/certificates-due.ts';
 import { hasLimit, type OpenItem } from '../calc/open-items/open-item.ts';
 import { dueItems, type OpenDue } from '../calc/open-items/time-left.ts';
 import { COUNTS } from '../record/counts.ts';
@@ -37,7 +38,9 @@ export function nextDue(
   { visit, results, fmt }: Pick<PackContext, 'visit' | 'results' | 'fmt'>,
   at: string,
 ): NextDue[] {
-  const items = dueItems(results.open.standing, results.readings, fmt.local(at)).filter(hasLimit);
+  const items = dueItems([...results.open.standing, ...certificatesDue(visit)], results.readings, fmt.local(at)).filter(
+    hasLimit,
+  );
   return items.map((open): NextDue => {
     const { id, item = id, kind, text, until, of, meter, counters, dueAfter, hoursLeft, isOverdue } = open;
     const { daysLeft, landingsLeft, countsLeft } = open;
@@ -48,7 +51,7 @@ export function nextDue(
       id: item,
       kind,
       basis: open.basis,
-      what: kind === 'bulletin' ? `${id}, ${text}` : text,
+      what: kind === 'bulletin' ? `${id}, ${text}` : kind === 'certificate' ? fmt.term(text) : text,
       limit: dueLimit(visit, by, fmt) ?? '',
       hoursLeft,
       left: {

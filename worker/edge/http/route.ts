@@ -11,6 +11,7 @@ export type Pipeline = Pick<
   | 'assess'
   | 'assessmentAnswer'
   | 'carriedForward'
+  | 'certificatesDue'
   | 'cleanImage'
   | 'draftDocuments'
   | 'draftPdf'

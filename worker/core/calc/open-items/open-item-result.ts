@@ -33,7 +33,8 @@ export const OpenItem = z.object({
   since: z.string().exactOptional(),
   /** Identifier in its record. */
   id: z.string(),
-  kind: z.enum(['deferral', 'watch', 'due', 'bulletin', 'limitation', 'test']),
+  /** A `certificate` is only in lists of what is due. */
+  kind: z.enum(['deferral', 'watch', 'due', 'bulletin', 'limitation', 'test', 'certificate']),
   /** Reason for which a recurring item comes due. */
   basis: z.enum(['directive', 'life-limit', 'programme', 'recommendation', 'owner', 'bulletin']).exactOptional(),
   /** Description, in the words of the record. */

@@ -47,7 +47,7 @@ function leftOf(item: OpenItem, readings: Readings, today: string): OpenDue {
 
 /**
  * Returns the one list of what is due: maintenance items, recurring and open bulletins, deferrals, and monitored findings
- * that have a limit; the first due at the top.
+ * that have a limit, certificates; the first due at the top.
  *
  * @param readings hours and counts of the aircraft
  * @param at reference time
@@ -59,6 +59,7 @@ export function dueItems(items: readonly OpenItem[], readings: Readings, at: str
         item.kind === 'due' ||
         item.kind === 'bulletin' ||
         item.kind === 'deferral' ||
+        item.kind === 'certificate' ||
         (item.kind === 'watch' && hasLimit(item)),
     ),
     readings,

@@ -27,6 +27,7 @@ const KINDS: Partial<Record<OpenDue['kind'], Message>> = {
   bulletin: m.bulletin,
   deferral: m.deferred,
   watch: m.dueList_lookAgain,
+  certificate: m.dueList_certificate,
 };
 
 /** Returns the kind of an item, and the reason for which it comes due. */
@@ -69,7 +70,7 @@ function dueRow(context: PackContext, due: OpenDue): Record<string, string> {
   const { sinceNew = '', others } = sinceNewText(context, due, done);
   return {
     id: itemName(context, due),
-    item: due.text,
+    item: kind === 'certificate' ? fmt.term(due.text) : due.text,
     kind: kindText(due, fmt),
     last: listed([
       others.date ? fmt.date(others.date) : '',

@@ -1,4 +1,5 @@
 import { productNamed, shiftOf } from '../../calc/lives/product-time.ts';
+import { certificatesDue } from '../../calc/open-items/certificates-due.ts';
 import type { OpenItem, OpenLimit } from '../../calc/open-items/open-item.ts';
 import { dueItems, type OpenDue } from '../../calc/open-items/time-left.ts';
 import { NUMBER_CLOCKS, type NumberClock } from '../../record/counts.ts';
@@ -12,8 +13,8 @@ import { countTexts } from './due-limit.ts';
 import { openUntil } from './open-items.ts';
 
 /** Returns the items due at the time of the pack. */
-export const itemsDue = ({ results, issuedAt, fmt }: PackContext): OpenDue[] =>
-  dueItems(results.open.standing, results.readings, fmt.local(issuedAt));
+export const itemsDue = ({ visit, results, issuedAt, fmt }: PackContext): OpenDue[] =>
+  dueItems([...results.open.standing, ...certificatesDue(visit)], results.readings, fmt.local(issuedAt));
 
 /** Joins texts, without empty ones. */
 export const listed = (parts: readonly string[]): string => parts.filter(Boolean).join('; ') || DASH;

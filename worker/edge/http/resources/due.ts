@@ -1,4 +1,6 @@
 import type { Assessed, OpenDue } from '../../../core/core.ts';
+import { inEnglish } from '../../../core/text/formatter.ts';
+import { termOf } from '../../../core/text/terms.ts';
 import { json, orNotFound, orUnavailable } from '../answer.ts';
 import { requireNotLost } from '../known-aircraft.ts';
 import { openBefore } from '../open-before.ts';
@@ -38,7 +40,9 @@ export const getDue: Operation = {
       pack: pack.summary.pack,
       issuedAt: pack.summary.issuedAt,
       withdrawn: newest.withdrawal === null ? null : newest.summary.pack,
-      comingDue: call.pipeline.dueItems(past.open, past.readings, at).map(dueAnswer),
+      comingDue: call.pipeline
+        .dueItems([...past.open, ...call.pipeline.certificatesDue(assessed.visit)], past.readings, at)
+        .map(dueAnswer),
       items: ofKind('due', 'bulletin').map(dueAnswer),
       deferred: ofKind('deferral').map(({ id, item = id, text, until, of, meter, daysLeft, hoursLeft, isOverdue }) => {
         const limits = { untilDate: until.date, untilHours: until.hours, of, meter };
@@ -58,6 +62,7 @@ async function tighterThan(call: Call, owned: OwnedPack, { visit, results }: Ass
   return call.pipeline.factsToday({ visit, results }, { kept, summary: owned.pack.summary }).tighter;
 }
 
+/** Returns an item as an answer; a certificate without a title has the name of its kind. */
 function dueAnswer(due: OpenDue): DueAnswer['items'][number] {
   const { id, item = id, kind, basis, text, of, meter, until, counters, dueAfter, isOverdue, isWithinTolerance } = due;
   const { daysLeft, hoursLeft, landingsLeft, countsLeft, forecastDate } = due;
@@ -65,5 +70,6 @@ function dueAnswer(due: OpenDue): DueAnswer['items'][number] {
   const dueCounts = Object.keys(counts).length === 0 ? undefined : counts;
   const limits = { dueDate: date, dueHours: hours, dueLandings: landings, dueCounts, counters, dueAfter };
   const left = { daysLeft, hoursLeft, landingsLeft, countsLeft, forecastDate };
-  return { id, openItem: item, kind, item: text, basis, of, meter, ...limits, ...left, isOverdue, isWithinTolerance };
+  const name = kind === 'certificate' ? inEnglish(termOf(text)) : text;
+  return { id, openItem: item, kind, item: name, basis, of, meter, ...limits, ...left, isOverdue, isWithinTolerance };
 }
