@@ -16,6 +16,7 @@ export const UNCOMPUTED: Readonly<Record<string, string>> = {
   carryOver: 'matches what stood open with what the record says of it',
   changedSinceKg: 'sums the changes of the history',
   checkOf: 'passes on what the record says',
+  certificatesDue: 'lists certificates',
   clocksOf: 'picks meters and counters',
   closed: 'picks limits',
   cockpitLoads: 'tries masses of a pilot by the formula of the extremes',

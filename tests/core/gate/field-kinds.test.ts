@@ -83,7 +83,7 @@ describe('a person without the authorisation is found wherever one is owed', () 
     expect(pointers).toContain(pointer);
   });
 
-  test('which is for tasks, their second inspections, weighing, deferrals, extensions, limits that a manual lacks and the release', () => {
+  test('which is for tasks, their second inspections, weighing, deferrals, extensions, sign-offs, limits that a manual lacks and the release', () => {
     expect(namesOf(owed)).toEqual([
       'aircraft/noLateralLimits/by',
       'carried/#/by',
@@ -92,6 +92,7 @@ describe('a person without the authorisation is found wherever one is owed', () 
       'inspection/tasks/#/secondInspection/by',
       'release/acknowledgements/#/by',
       'release/by',
+      'signOffs/#/by',
       'weighing/by',
     ]);
   });
@@ -119,7 +120,12 @@ describe('a dangling reference is found', () => {
   test('and a name without blanks that refers to nothing in the record is a choice of the rules or a revision', () => {
     const isName = ({ schema }: SchemaField): boolean => formOf(schema).pattern?.startsWith('^[A-Za-z0-9]') ?? false;
     const bare = FIELDS.filter((field) => isName(field) && meaningOf(field.schema) === undefined);
-    expect(namesOf(bare)).toEqual(['aircraft/regime', 'baseline/equipmentRevision', 'release/statement']);
+    expect(namesOf(bare)).toEqual([
+      'aircraft/regime',
+      'baseline/equipmentRevision',
+      'release/further/#/statement',
+      'release/statement',
+    ]);
   });
 });
 
@@ -187,13 +193,14 @@ describe('a time', () => {
       expectFound(field, AFTER_WORK, 'DATES_OUT_OF_ORDER'),
     );
 
-    test('with six exceptions', () => {
+    test('with seven exceptions', () => {
       expect(namesOf(times.filter(({ means }) => means.late !== undefined))).toEqual([
         'attachments/#/takenAt',
         'departure/latestAt',
         'departure/plannedAt',
         'findings/#/declined/at',
         'flights/#/from',
+        'signOffs/#/at',
         'visit/workEndedAt',
       ]);
     });
@@ -225,6 +232,7 @@ describe('a day in the future, of something that had happened, is found', () => 
       'asFound/#/onLoan/until',
       'baseline/equipment/#/onLoan/until',
       'bulletins/items/#/nextDueDate',
+      'certificates/#/validUntil',
       'findings/#/deferral/untilDate',
       'findings/#/lookAgain/date',
       'lives/items/#/interval/date',

@@ -84,7 +84,7 @@ test('every pointer of an answer is brought to the record as posted', async () =
   const before = assessmentAnswer(await assessed(PRESENT));
   const pointers = JSON.stringify(before).match(/"pointer":"/g) ?? [];
   expect(pointers.length).toBeGreaterThan(before.findings.length);
-  const moved = vi.spyOn(upgrades, 'pointerAsPosted').mockImplementation((_, at) => `/posted${at}`);
+  const moved = vi.spyOn(upgrades, 'pathAsPosted').mockImplementation((_, path) => ['posted', ...path]);
   const after = JSON.stringify(assessmentAnswer(await assessed(PRESENT)));
   moved.mockRestore();
   expect(after.match(/"pointer":"\/posted/g)).toHaveLength(pointers.length);

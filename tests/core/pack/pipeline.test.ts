@@ -55,7 +55,7 @@ describe('seal()', () => {
     for (const { title } of sealed.documents.slice(1)) expect(titles).toContain(title);
     const cover = await structureOf(sealed.pdf, 1);
     expect(nodesOf(cover, 'H1')).toHaveLength(1);
-    expect(nodesOf(cover, 'Table')).toHaveLength(1);
+    expect(nodesOf(cover, 'Table')).toHaveLength(2);
     expect(nodesOf(cover, 'Link').length).toBe(sealed.documents.length - 1);
   });
 

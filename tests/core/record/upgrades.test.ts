@@ -3,23 +3,20 @@ import addFormats from 'ajv-formats';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { visitJsonSchema } from '../../../worker/core/record/json-schema.ts';
-import { pointer } from '../../../worker/core/record/pointer.ts';
+import { pointer, stepsOf } from '../../../worker/core/record/pointer.ts';
 import { readRecord } from '../../../worker/core/record/read-record.ts';
 import { VisitRecord } from '../../../worker/core/record/record.ts';
 import { renaming } from '../../../worker/core/record/upgrade-step.ts';
-import {
-  pathAsPosted,
-  pointerAsPosted,
-  presentPath,
-  SCHEMA_VERSION,
-  upgrade,
-} from '../../../worker/core/record/upgrades.ts';
+import { pathAsPosted, presentPath, SCHEMA_VERSION, upgrade } from '../../../worker/core/record/upgrades.ts';
 import { type Operation, patched } from '../../json-patch.ts';
 import { readFixture } from '../../read-fixture.ts';
 import { isKey, schemaFields } from './schema-fields.ts';
 
 const OLD = readFixture('records/version-1/nose-wheel-full');
 const PRESENT = upgrade(OLD);
+
+/** Pointer in a record as posted of a field of the present version. */
+const pointerAsPosted = (posted: unknown, at: string): string => pointer(...pathAsPosted(posted, stepsOf(at)));
 
 const issuesOf = (record: unknown, patch: Operation[]) => {
   const read = readRecord(patched(record, patch));

@@ -339,8 +339,14 @@ describe('another workshop', () => {
     const { standing } = beginning.record as unknown as { standing: { proof: { record: string } } };
     const forged = standing.proof.record.replace('"maximumMass":15', '"maximumMass":95');
     expect(forged).not.toBe(standing.proof.record);
-    const refused = await put({ ...record, standing: { ...standing, proof: { ...standing.proof, record: forged } } });
-    expect(refused.status).toBe(422);
+    for (const text of [forged, '['.repeat(5000), '{']) {
+      const proof = { ...standing.proof, record: text };
+      expect((await put({ ...record, standing: { ...standing, proof } })).status).toBe(422);
+    }
+    const whole = await json<object>('/v1/packs/Q-SLM-P2-1/record.json');
+    const copied = await other.call(visitAt('Q-SLM', 'copied'), { method: 'PUT', body: whole });
+    const { findings: ofCopy } = await copied.json<{ findings: Finding[] }>();
+    expect(ofCopy.map(({ code }) => code)).toContain('STANDING_FILE_UNPROVED');
 
     const at = visitAt('Q-SLM', 'move');
     const headers = { 'If-Match': (await other.call(`${at}/assessment`)).headers.get('ETag') ?? '' };

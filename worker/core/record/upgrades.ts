@@ -1,6 +1,5 @@
 import { layoutToClass } from './layout-to-class.ts';
 import { oneToSeveral } from './one-to-several.ts';
-import { pointer, stepsOf } from './pointer.ts';
 import { type Path, renaming, type UpgradeStep } from './upgrade-step.ts';
 
 /** Version of the record that this code works with. Older ones are upgraded on reading, and kept as posted. */
@@ -42,11 +41,6 @@ export function upgrade(record: unknown, to: number = SCHEMA_VERSION): unknown {
 /** Returns the path in a record as posted of a field of the current version. */
 export function pathAsPosted(posted: unknown, path: Path): Path {
   return stepsFrom(versionOf(posted)).reduceRight((at, step) => step.pathBefore(at), path);
-}
-
-/** Returns the JSON pointer in a record as posted of a field of the current version. */
-export function pointerAsPosted(posted: unknown, at: string): string {
-  return stepsFrom(versionOf(posted)).length === 0 ? at : pointer(...pathAsPosted(posted, stepsOf(at)));
 }
 
 /** Returns the path in the current version of a field of version 1. */

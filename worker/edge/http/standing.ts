@@ -7,6 +7,7 @@ import { dateOf } from '../../core/units/calendar.ts';
 import type { LedgerName } from '../archive/archive.ts';
 import type { KeptPack } from '../archive/ledger/ledger-calls.ts';
 import { orUnavailable } from './answer.ts';
+import { structuralDefects } from './json-structure.ts';
 import { openBefore } from './open-before.ts';
 import type { OwnedPack } from './owned-pack.ts';
 import type { Call } from './route.ts';
@@ -73,7 +74,10 @@ export async function standingFacts(
 async function broughtFile(call: Call, value: unknown, named: StandingReference): Promise<StandingFacts> {
   const stated = isObject(value) && isObject(value.standing) ? value.standing.proof : undefined;
   const proof = StandingProof.safeParse(stated).data;
-  const proved = proof && (await call.pipeline.provedFile(named, proof));
+  // A text within a text: its structure is checked here, as that of a body is.
+  const texts = proof ? [proof.record, proof.manifest, proof.facts] : [];
+  if (!proof || texts.some((text) => text !== undefined && structuralDefects(text).length > 0)) return {};
+  const proved = await call.pipeline.provedFile(named, proof);
   if (!proved) return {};
   const { workshop, kid } = proved.sealedBy;
   const keys = WORKSHOP.test(workshop)

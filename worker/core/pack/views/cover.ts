@@ -73,8 +73,17 @@ export function coverView(context: PackContext, following: readonly Following[],
     ...clockView(context),
     hasAbsent: absent.length > 0,
     absent: absent.join('; '),
-    contents: following.map(({ id, title, isAboard }) => ({ id, title, isAboard })),
+    ...contentsView(following),
   };
+}
+
+/** More documents than this are listed in two columns, so that the contents stay on the cover. */
+const ONE_COLUMN = 16;
+
+function contentsView(following: readonly Following[]): View {
+  const rows = following.map(({ id, title, isAboard }) => ({ id, title, isAboard }));
+  const first = rows.length > ONE_COLUMN ? Math.ceil(rows.length / 2) : rows.length;
+  return { contents: rows.slice(0, first), hasFurther: first < rows.length, further: rows.slice(first) };
 }
 
 const partyText = (party: PackContext['visit']['aircraft']['owner']): string =>

@@ -27,7 +27,7 @@ const KINDS: Partial<Record<OpenDue['kind'], Message>> = {
   bulletin: m.bulletin,
   deferral: m.deferred,
   watch: m.dueList_lookAgain,
-  certificate: m.dueList_certificate,
+  certificate: m.dueList_ofCertificate,
 };
 
 /** Returns the kind of an item, and the reason for which it comes due. */

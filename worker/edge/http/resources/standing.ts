@@ -21,9 +21,10 @@ import { ledgerOf, registrationOf, visitOf } from '../params.ts';
 import { HttpProblem } from '../problem.ts';
 import { defect, requestBody } from '../request-body.ts';
 import type { Call, Operation } from '../route.ts';
-import { KeptAnswer, NextAnswer, StandingState } from '../schemas.ts';
+import { KeptAnswer } from '../schemas.ts';
 import { sealedFile } from '../sealed-file.ts';
 import { namedFile, standingFile, standingIn } from '../standing.ts';
+import { NextAnswer, StandingState } from '../standing-schemas.ts';
 import { conditionRequired, keep, moved } from './keep-visit.ts';
 
 const Class = z.enum(CLASSES).optional();

@@ -13,6 +13,7 @@ import { openItemUnanswered } from './open-item-unanswered.ts';
 import { openItemUncounted } from './open-item-uncounted.ts';
 import { packWithdrawnUnreplaced } from './pack-withdrawn-unreplaced.ts';
 import { standingFileMoved } from './standing-file-moved.ts';
+import { standingFileUnproved } from './standing-file-unproved.ts';
 import { standingKeyUnknown } from './standing-key-unknown.ts';
 import { watchedItemUnanswered } from './watched-item-unanswered.ts';
 
@@ -31,6 +32,7 @@ export const CARRIED_RULES: readonly Rule[] = [
   bindingLimitExtended,
   carriedUnmatched,
   standingFileMoved,
+  standingFileUnproved,
   standingKeyUnknown,
   packWithdrawnUnreplaced,
   laterPackStands,
