@@ -125,6 +125,27 @@ describe('slipmark post', () => {
     expect(wrong).toMatchObject({ code: 2, stderr: expect.stringContaining('must be a response of GET') });
   });
 
+  test('begin reads the next record from the sealed pack, for another workshop', async () => {
+    const [pdf, keys] = [join(folder, 'pack.pdf'), join(folder, 'keys.json')];
+    writeFileSync(pdf, (await client.getPackPdf({ pack: 'Q-WGT-P1-1' })).bytes);
+    writeFileSync(keys, JSON.stringify((await client.getSealKeys({ workshop: 'post' })).body));
+    const begun = await runCommand(['begin', pdf, '--keys', keys]);
+    expect(begun.code).toBe(0);
+    const { record: beginning, sections } = JSON.parse(begun.stdout);
+    expect(sections.aircraft).toEqual(record.aircraft);
+    const deployment = slipmark({ origin: service.origin, key: secrets.adminSecret });
+    const other = (await deployment.createWorkshop({ body: { id: 'other', name: 'Another' } })).body.key.secret;
+    const { people, visit, release, workshop } = record;
+    const body = { ...beginning, people, visit, release, workshop: { ...workshop, name: 'Another' } };
+    const { findings } = (await slipmark({ origin: service.origin, key: other }).putVisit({ ...VISIT, body })).body;
+    expect(findings.filter(({ code }) => code.startsWith('STANDING'))).toEqual([]);
+    writeFileSync(keys, JSON.stringify({ keys: [] }));
+    expect(await runCommand(['begin', pdf, '--keys', keys])).toMatchObject({
+      code: 1,
+      stderr: expect.stringContaining('not genuine'),
+    });
+  });
+
   test('answers 1 to a key that may not, and 3 where nobody answers', async () => {
     expect(await post({}, '--key', 'nonsense')).toMatchObject({ code: 1, stderr: expect.stringContaining('401') });
     const { code, stderr, stdout } = await runCommand(['post', file, '--origin', 'http://127.0.0.1:9', '--json'], {

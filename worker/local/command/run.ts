@@ -31,6 +31,10 @@ const COMMANDS: Readonly<Record<string, Listed>> = {
     summary: 'Send a record and its files; release it on request',
     load: async () => (await import('./post.ts')).post,
   },
+  begin: {
+    summary: 'Begin a record from the sealed pack of another workshop',
+    load: async () => (await import('./begin.ts')).begin,
+  },
   verify: {
     summary: 'Verify a pack or an exported folder, offline',
     load: async () => (await import('./verify.ts')).verify,

@@ -1,11 +1,11 @@
 import { statSync } from 'node:fs';
-import type { JSONWebKeySet } from 'jose';
-import { isKeySet, type Verdict, verifyFile } from '../../core/seal/verify.ts';
+import { type Verdict, verifyFile } from '../../core/seal/verify.ts';
 import { type CheckedFolder, checkFolder } from '../backup/check-folder.ts';
-import { command, FileError, UsageError } from './command.ts';
+import { command, UsageError } from './command.ts';
+import { keySetIn } from './key-set-in.ts';
 import { onlyOne } from './only-one.ts';
 import type { Output } from './output.ts';
-import { bytesOf, textOf } from './read-file.ts';
+import { bytesOf } from './read-file.ts';
 
 /** Exit codes. */
 const EXIT = { genuine: 0, altered: 1, unproved: 2, notReadable: 3 } as const;
@@ -36,17 +36,6 @@ export const verify = command({
       : say(await verifyFile(bytesOf(place), set), output);
   },
 });
-
-function keySetIn(file: string): JSONWebKeySet {
-  try {
-    const set: unknown = JSON.parse(textOf(file));
-    if (isKeySet(set)) return set;
-  } catch (error) {
-    if (error instanceof FileError) throw error;
-    throw new FileError(`Cannot read ${file}: not valid JSON`);
-  }
-  throw new FileError(`Cannot read ${file}: not a set of keys (RFC 7517), the list "keys" is missing`);
-}
 
 const EXPLANATIONS: Record<Exclude<Verdict['kind'], 'genuine' | 'altered'>, string> = {
   'not-sealed': 'NOT SEALED: the file has no seal, or its seal is destroyed',
