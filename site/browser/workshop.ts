@@ -70,7 +70,7 @@ async function lineOf(client: Slipmark, registration: string) {
   return { ...line, overdue: overdueWords(due?.body) };
 }
 
-const NOTHING_DUE = { items: [], deferred: [] };
+const NOTHING_DUE = { comingDue: [] };
 
 function cellsOfLine({
   registration,

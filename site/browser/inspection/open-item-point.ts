@@ -20,10 +20,16 @@ export function openItemLine(lists: readonly OpenList[], item: string, registrat
     const link = element('a', { href: `${aircraftAddress(registration)}#what-is-due` }, 'Open items of the aircraft');
     return element('p', { className: 'small' }, link);
   }
-  const { what, due } = found.entry;
+  const { what, kind, due } = found.entry;
   const clock = due ? [`Limit: ${due.limit}`, `Left by this record: ${due.left}`, stateSentence(due.state)] : [];
-  return element('p', { className: 'small' }, [`${found.title}: ${what}`, ...clock].map(sentence).join(' '));
+  return element(
+    'p',
+    { className: 'small' },
+    [`${kind === '' ? found.title : capital(kind)}: ${what}`, ...clock].map(sentence).join(' '),
+  );
 }
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 const stateSentence = (state: string): string =>
   state === 'not known' ? 'Whether it is due is not known' : `State: ${state}`;

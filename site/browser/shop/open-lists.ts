@@ -37,6 +37,7 @@ const KINDS: Readonly<Partial<Record<DueItem['kind'], string>>> = {
   bulletin: 'bulletin',
   deferral: 'deferred',
   watch: 'look again',
+  certificate: 'certificate',
 };
 
 /** Returns all open items by list, without empty lists. */
