@@ -11,6 +11,7 @@ import {
   repeated,
   workDay,
 } from './lamp-visit.ts';
+import { openPage } from './open-page.ts';
 import { openSite, type Site } from './site.ts';
 
 const REGISTRATION = 'Q-OPN';
@@ -41,17 +42,7 @@ afterAll(() => site?.close());
 
 const ANSWER = { name: 'Answer', exact: true };
 
-/** Opens a page of the workshop, and gives the key where it is asked for. */
-async function open(path: string): Promise<void> {
-  await page.goto(site.service.origin + path);
-  await page.locator('#key-form:not([hidden]), #work:not([hidden])').first().waitFor();
-  if (await page.locator('#key').isVisible()) {
-    await page.locator('#key').fill(key);
-    await page.getByRole('button', { name: 'Work with this key' }).click();
-  }
-  // Everything has been read.
-  await page.locator('#busy').waitFor({ state: 'hidden' });
-}
+const open = (path: string): Promise<void> => openPage(page, site.service.origin + path, key);
 
 /** Text as it is read, its spaces plain. */
 const textOf = async (selector: string): Promise<string> =>

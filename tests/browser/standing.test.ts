@@ -2,6 +2,7 @@ import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import type { Slipmark, VisitRecord } from '../../worker/client/client.ts';
 import { annualVisit, clientOfNewWorkshop, keptVisit, releasedVisit, workDay } from './lamp-visit.ts';
+import { openPage } from './open-page.ts';
 import { openSite, type Site } from './site.ts';
 
 const REGISTRATION = 'Q-STD';
@@ -43,19 +44,9 @@ beforeAll(async () => {
 });
 afterAll(() => site?.close());
 
-async function open(path: string): Promise<void> {
-  await page.goto(site.service.origin + path);
-  await page.locator('#key-form:not([hidden]), #work:not([hidden])').first().waitFor();
-  if (await page.locator('#key').isVisible()) {
-    await page.locator('#key').fill(key);
-    await page.getByRole('button', { name: 'Work with this key' }).click();
-  }
-  await page.locator('#busy').waitFor({ state: 'hidden' });
-}
-
 describe('the inspector’s page of a small record', () => {
   test('shows documents of the whole aircraft, and no differences in what the record leaves out', async () => {
-    await open(`/inspection?aircraft=${REGISTRATION}&visit=tyre`);
+    await openPage(page, `${site.service.origin}/inspection?aircraft=${REGISTRATION}&visit=tyre`, key);
     const compared = page.locator('#comparison');
     await compared.getByRole('heading', { name: 'Wiring' }).waitFor();
     const wiring = compared.locator('section', { hasText: 'Wiring' });

@@ -1,8 +1,6 @@
 import { UNSTATED_CLASS } from './class.ts';
+import { isObject } from './is-object.ts';
 import { renaming, type UpgradeStep } from './upgrade-step.ts';
-
-const isObject = (value: unknown): value is Record<string, unknown> =>
-  typeof value === 'object' && value !== null && !Array.isArray(value);
 
 const renamed = renaming(2, [{ of: ['aircraft'], before: 'layout', after: 'undercarriage' }]);
 

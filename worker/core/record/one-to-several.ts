@@ -1,7 +1,5 @@
+import { isObject } from './is-object.ts';
 import { type Path, renaming, type UpgradeStep } from './upgrade-step.ts';
-
-const isObject = (value: unknown): value is Record<string, unknown> =>
-  typeof value === 'object' && value !== null && !Array.isArray(value);
 
 const PART = 'surveillance';
 const LISTS: ReadonlySet<PropertyKey> = new Set(['altimeters', 'staticSystems']);

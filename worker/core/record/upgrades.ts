@@ -1,3 +1,4 @@
+import { isObject } from './is-object.ts';
 import { layoutToClass } from './layout-to-class.ts';
 import { oneToSeveral } from './one-to-several.ts';
 import { type Path, renaming, type UpgradeStep } from './upgrade-step.ts';
@@ -14,9 +15,6 @@ const UPGRADES: readonly UpgradeStep[] = [
   layoutToClass,
   oneToSeveral,
 ];
-
-const isObject = (value: unknown): value is Record<string, unknown> =>
-  typeof value === 'object' && value !== null && !Array.isArray(value);
 
 /** Returns the version that a record states; undefined if it states none. */
 export function versionOf(record: unknown): number | undefined {
