@@ -76,9 +76,9 @@ async function enterPeople(): Promise<void> {
 }
 
 const READ = [
-  { id: 'airframe', inHours: 1210.1, outHours: 1210.1 },
-  { id: 'engine', inHours: 1209.7, outHours: 1209.7 },
-  { id: 'propeller', inHours: 617.9, outHours: 617.9 },
+  { id: 'airframe', outHours: 1210.1 },
+  { id: 'engine', outHours: 1209.7 },
+  { id: 'propeller', outHours: 617.9 },
 ];
 
 /** A tyre change, as the shop writes it. */
@@ -143,6 +143,8 @@ describe('the record of a small job', () => {
     const whole = await json<Whole>('/v1/packs/Q-SLM-P2-1/record.json');
     expect(whole.aircraft).toEqual(FULL.aircraft);
     expect(whole.people.map(({ id }) => id).sort()).toEqual(['jonas', 'mila']);
+    // A reading at release alone: the meter did not move.
+    expect(whole.meters.readings[1]).toMatchObject({ id: 'engine', of: 'engine', inHours: 1209.7, outHours: 1209.7 });
     expect(Object.keys(whole.standing.kept)).toEqual(
       expect.arrayContaining([
         'antennas',

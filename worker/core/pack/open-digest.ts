@@ -10,7 +10,7 @@ export interface SealedBefore {
 }
 
 /** Version of the calculation of open items: kept ones of another version are calculated again. */
-const WAY = 'open/2';
+const WAY = 'open/3';
 
 /** Returns the digest that shows if kept open items follow from exactly these packs, the oldest first. */
 export function openDigest(packs: readonly SealedBefore[]): Promise<string> {

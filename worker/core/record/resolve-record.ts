@@ -112,6 +112,8 @@ function completedFrom(
     if (entries.stated) parts.set(section, entries.stated);
     kept[section] = entries.kept;
   }
+  const meters = parts.get('meters');
+  if (meters) parts.set('meters', { ...meters, value: withUnmoved(meters.value) });
   const whole = [...parts].filter(([, { value }]) => value !== undefined);
   const { kept: _, ...reference } = standing;
   const members = {
@@ -120,6 +122,19 @@ function completedFrom(
     standing: { ...reference, kept: JSON.parse(JSON.stringify(kept)) },
   };
   return { members, origins: new Map(whole.map(([section, { origin }]) => [section, origin])), issues };
+}
+
+/** Returns meters in which a reading at release alone is the reading at arrival too: it did not move. */
+function withUnmoved(meters: unknown): unknown {
+  if (!isObject(meters)) return meters;
+  const both = (list: unknown, [before, after]: readonly [string, string]): unknown =>
+    Array.isArray(list) ? list.map((entry) => (isObject(entry) ? { [before]: entry[after], ...entry } : entry)) : list;
+  const { readings, counters } = meters;
+  return {
+    ...meters,
+    ...(readings !== undefined && { readings: both(readings, ['inHours', 'outHours']) }),
+    ...(counters !== undefined && { counters: both(counters, ['in', 'out']) }),
+  };
 }
 
 /** Completes the entries that a section states; all others are kept. */
