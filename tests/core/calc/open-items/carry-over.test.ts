@@ -184,6 +184,21 @@ describe('carryOver()', () => {
     if (isPutOff) expect(standing[0]?.until).toEqual({ date: '2027-01-31', hours: 1230 });
   });
 
+  test('leaves open what a record that names the standing file does not answer, and does not count it as carried', () => {
+    const oil = {
+      ...NOTHING_OPEN,
+      lives: {
+        items: [{ id: 'L02', item: 'Oil', basis: 'programme', interval: { hours: 50 }, lastDone: { hours: 1200 } }],
+      },
+    } as Visit;
+    const before = openAfter([], oil, { pack: 'Q-SLM-P1', at: AT });
+    const small = { ...NOTHING_OPEN, standing: { pack: 'Q-SLM-P1-1', sha256: '0'.repeat(64) } } as Visit;
+    expect(carryOver(before, NOTHING_OPEN as Visit, AT)).toMatchObject({ unanswered: before, untouched: [] });
+    expect(carryOver(before, small, AT)).toMatchObject({ unanswered: [], untouched: before, standing: before });
+    expect(openAfter(before, small, { pack: 'Q-SLM-P2', at: AT })).toEqual(before);
+    expect(openAfter(before, oil, { pack: 'Q-SLM-P2', at: AT })).toMatchObject([{ timesCarried: 1 }]);
+  });
+
   test('takes the next interval of what was done for no putting off', () => {
     const oil = (hours: number) =>
       ({

@@ -34,6 +34,8 @@ export interface CarryOver {
   held: OpenItem[];
   /** Items that were open, without a response and without an entry in the record. */
   unanswered: OpenItem[];
+  /** The same in a record that names the standing file: they stay open, and nobody decided anything. */
+  untouched: OpenItem[];
   /** Items with a later limit in the record than before, not done since, and not marked as extended. */
   putOff: { item: OpenItem; now: StatedItem }[];
   /** Responses that name a replacement entry that is not in the record. */
@@ -68,6 +70,7 @@ export function carryOver(known: readonly OpenItem[] | undefined, visit: Carried
     standing: [],
     held: [],
     unanswered: [],
+    untouched: [],
     putOff: [],
     withoutEntry: [],
     unfit: [],
@@ -81,8 +84,8 @@ export function carryOver(known: readonly OpenItem[] | undefined, visit: Carried
     const answer = answers[index]?.answer;
     if (answer === 'closed') close(item, index, context);
     else if (answer === 'extended' || answer === 'superseded') replace(item, index, context);
-    // A record that names the standing file repeats everything that is open in it.
-    else if (!repeat(item, context) && answer === undefined && !visit.standing) result.unanswered.push(item);
+    else if (!repeat(item, context) && answer === undefined)
+      (visit.standing ? result.untouched : result.unanswered).push(item);
   }
   const added = stated.filter((entry) => !taken.has(entry)).map(withoutPath);
   return { ...result, standing: [...result.standing, ...added] };
@@ -202,8 +205,11 @@ const nameOf = (pack: string, index: number): { issue: string } => ({
 });
 
 function unnamedAfter(before: readonly OpenItem[], visit: CarriedParts, at: string): OpenItem[] {
-  return carryOver(before, visit, at).standing.map((open) =>
-    open.item === undefined ? open : { ...open, timesCarried: (open.timesCarried ?? 0) + 1 },
+  const { standing, untouched } = carryOver(before, visit, at);
+  return standing.map((open) =>
+    open.item === undefined || untouched.includes(open)
+      ? open
+      : { ...open, timesCarried: (open.timesCarried ?? 0) + 1 },
   );
 }
 

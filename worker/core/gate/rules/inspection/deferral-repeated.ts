@@ -26,7 +26,8 @@ function byRecord({ visit, regime }: RuleInput): Hit[] {
 
 /** Counts by the packs, independent of the count in the record. */
 function byEarlierPacks({ visit, results, regime }: RuleInput): Hit[] {
-  return hits(results.open.standing, ({ kind, id, item, timesCarried = 0 }) => {
+  const decided = results.open.standing.filter((open) => !results.open.untouched.includes(open));
+  return hits(decided, ({ kind, id, item, timesCarried = 0 }) => {
     const times = timesCarried + 1;
     if (kind !== 'deferral' || item === undefined || times <= regime.deferralsCarried.value) return undefined;
     const index = (visit.findings ?? []).findIndex(
