@@ -1,7 +1,7 @@
 import { Ajv2020 } from 'ajv/dist/2020.js';
 import addFormats from 'ajv-formats';
 import { describe, expect, test } from 'vitest';
-import { ANNOTATIONS, visitJsonSchema } from '../../../worker/core/record/json-schema.ts';
+import { ANNOTATIONS, smallJsonSchema, visitJsonSchema } from '../../../worker/core/record/json-schema.ts';
 import { type Operation, patched } from '../../json-patch.ts';
 import { fixturesIn, readFixture } from '../../read-fixture.ts';
 
@@ -97,4 +97,20 @@ describe('visitJsonSchema()', () => {
       expect(isValid(patched(readFixture(`visits/${of}`), patch))).toBe(false);
     });
   }
+});
+
+describe('smallJsonSchema()', () => {
+  const ajv = new Ajv2020({ strict: false });
+  addFormats.default(ajv);
+  const isSmall = ajv.compile(smallJsonSchema());
+  const visit = { arrivedAt: '2026-11-20T09:00:00+01:00', summary: 'Tyre replaced.' };
+  const small = { schemaVersion: 4, standing: { pack: 'Q-SLM-P1-1', sha256: '0'.repeat(64) }, visit };
+
+  test.each([
+    ['the reference and the visit', small, true],
+    ['a part of a part', { ...small, aircraft: { stations: [{ id: 'baggage', maximumMass: 20 }] } }, true],
+    ['no reference', { schemaVersion: 4, visit }, false],
+    ['a visit without its arrival', { ...small, visit: { summary: 'Tyre replaced.' } }, false],
+    ['an unknown field', { ...small, aircraft: { colour: 'red' } }, false],
+  ])('%s', (_, record, fits) => expect(isSmall(record), JSON.stringify(isSmall.errors)).toBe(fits));
 });

@@ -1,4 +1,5 @@
 import * as z from 'zod';
+import { isObject } from './is-object.ts';
 import { type Meaning, meaningOf } from './meaning.ts';
 import { VisitRecord } from './record.ts';
 
@@ -8,6 +9,35 @@ export function visitJsonSchema(): Record<string, unknown> {
     $id: '/v1/schema/visit.json',
     ...jsonSchemaOf(VisitRecord),
   };
+}
+
+/** Parts of a record that a standing file never completes. */
+const WHOLE_PARTS = ['standing', 'visit'];
+
+/**
+ * Returns the schema of a record that names the standing file: it may state any part of a record, and any part of that.
+ */
+export function smallJsonSchema(): Record<string, unknown> {
+  const whole = visitJsonSchema();
+  const { properties, ...rest } = whole as { properties: Record<string, unknown> };
+  const parts = Object.entries(properties).map(([key, part]) => [
+    key,
+    WHOLE_PARTS.includes(key) ? part : withoutRequired(part),
+  ]);
+  return {
+    ...rest,
+    $id: '/v1/schema/small.json',
+    properties: Object.fromEntries(parts),
+    required: ['schemaVersion', 'standing', 'visit'],
+  };
+}
+
+/** Returns a JSON schema in which no member is required: an incomplete variant may then fit several. */
+function withoutRequired(schema: unknown): unknown {
+  if (Array.isArray(schema)) return schema.map(withoutRequired);
+  if (!isObject(schema)) return schema;
+  const members = Object.entries(schema).filter(([key, value]) => key !== 'required' || !Array.isArray(value));
+  return Object.fromEntries(members.map(([key, value]) => [key === 'oneOf' ? 'anyOf' : key, withoutRequired(value)]));
 }
 
 /** Returns a schema as JSON Schema, with the meanings of its fields. */

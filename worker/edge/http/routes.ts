@@ -25,7 +25,7 @@ import { releaseVisit } from './resources/release.ts';
 import { relistAircraft } from './resources/relisting.ts';
 import { bringBlob, restoreLedger } from './resources/restoration.ts';
 import { getSealKeys, rotateSealKey, takeOverSealKeys } from './resources/seal-keys.ts';
-import { getHealth, getReadiness, getVisitSchema } from './resources/service.ts';
+import { getHealth, getReadiness, getSmallSchema, getVisitSchema } from './resources/service.ts';
 import { getNext, getVisitStanding, getWholeRecord, openLinkNext, takeOverStanding } from './resources/standing.ts';
 import { verify } from './resources/verifications.ts';
 import { getAssessment, getDraftDocument, getDraftDocuments, getDraftPdf } from './resources/visit-pack.ts';
@@ -55,6 +55,7 @@ export const ROUTES: readonly Route[] = [
   ['GET', '/readyz', 'public', getReadiness],
   ['GET', '/v1/openapi.json', 'public', getOpenapi],
   ['GET', '/v1/schema/visit.json', 'public', getVisitSchema],
+  ['GET', '/v1/schema/small.json', 'public', getSmallSchema],
 
   ['POST', '/v1/assessments', 'records', assessRecord],
   ['PUT', '/v1/attachments/{sha256}', 'records', putAttachment],

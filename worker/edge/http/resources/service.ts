@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import { visitJsonSchema } from '../../../core/record/json-schema.ts';
+import { smallJsonSchema, visitJsonSchema } from '../../../core/record/json-schema.ts';
 import { json } from '../answer.ts';
 import type { Operation } from '../route.ts';
 import { OPEN_TO_ALL } from '../security-headers.ts';
@@ -12,11 +12,22 @@ export const getVisitSchema: Operation = {
   answers: {
     200: { description: 'JSON Schema 2020-12', content: { 'application/schema+json': z.looseObject({}) } },
   },
-  handle() {
-    const headers = { ...PUBLISHED, 'Content-Type': 'application/schema+json', ...OPEN_TO_ALL };
-    return new Response(`${JSON.stringify(visitJsonSchema(), null, 2)}\n`, { headers });
-  },
+  handle: () => schemaAnswer(visitJsonSchema()),
 };
+
+export const getSmallSchema: Operation = {
+  id: 'getSmallSchema',
+  summary: 'A record that names the standing file as JSON Schema, for editors and tools',
+  answers: {
+    200: { description: 'JSON Schema 2020-12', content: { 'application/schema+json': z.looseObject({}) } },
+  },
+  handle: () => schemaAnswer(smallJsonSchema()),
+};
+
+function schemaAnswer(schema: object): Response {
+  const headers = { ...PUBLISHED, 'Content-Type': 'application/schema+json', ...OPEN_TO_ALL };
+  return new Response(`${JSON.stringify(schema, null, 2)}\n`, { headers });
+}
 
 export const getHealth: Operation = {
   id: 'getHealth',
