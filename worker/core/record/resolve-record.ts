@@ -183,6 +183,12 @@ const sameUnits = (stated: unknown, standing: unknown): boolean =>
   isObject(standing) &&
   [...new Set([...Object.keys(stated), ...Object.keys(standing)])].every((key) => stated[key] === standing[key]);
 
+const LONGEST_SHOWN = 60;
+
+/** A stated value of any JSON in a sentence. */
+const shown = (value: unknown): string =>
+  (typeof value === 'string' ? value : (JSON.stringify(value) ?? '')).slice(0, LONGEST_SHOWN);
+
 const issue = (code: RecordIssue['code'], at: string, sentence: string, remedy: string): RecordIssue => ({
   code,
   severity: 'blocks',
@@ -195,7 +201,7 @@ const fileUnknown = ({ pack }: Readonly<Record<string, unknown>>): RecordIssue =
   issue(
     'STANDING_FILE_UNKNOWN',
     '/standing',
-    `the standing file of ${String(pack)} with this digest is not known here`,
+    `the standing file of ${shown(pack)} with this digest is not known here`,
     'Take pack and sha256 from the next record of the aircraft, or state the whole record',
   );
 
@@ -211,6 +217,6 @@ const notThere = (pack: string, at: unknown, index: number): RecordIssue =>
   issue(
     'STANDING_ENTRY_UNKNOWN',
     pointer('standing', 'without', index),
-    `the standing file of ${pack} has no ${String(at)}`,
+    `the standing file of ${pack} has no ${shown(at)}`,
     'Name a part by its members and the identifiers of entries, as /aircraft/stations/rear-locker',
   );
