@@ -26,6 +26,9 @@ export function fitting(node: Node): fc.Arbitrary<unknown> {
 }
 
 function fittingObject({ properties, required }: Node): fc.Arbitrary<unknown> {
+  // Plain data, such as what is kept of a standing file.
+  if (properties === undefined)
+    return fc.dictionary(fc.constantFrom('open', ...IDS), fc.jsonValue({ maxDepth: 2 }), { maxKeys: 3 });
   const needed = new Set(required as string[] | undefined);
   const fields = Object.entries(properties as Record<string, Node>).map(([name, field]) => {
     const value = fitting(field);
