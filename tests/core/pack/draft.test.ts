@@ -53,6 +53,14 @@ describe('a draft', () => {
     }
   });
 
+  test('states its time in its mark alone: a minute later nobody has to read it again', async () => {
+    const of = async (at: string) => {
+      const documents = await draftDocuments(await assessed(posted('weighing-only'), at), at);
+      return documents.map(({ id, html }) => `${id} ${html.replaceAll(/<aside class="mark">.*?<\/aside>/gs, '')}`);
+    };
+    expect(await of('2026-09-18T16:01:00-05:00')).toEqual(await of('2026-09-18T16:00:00-05:00'));
+  });
+
   test('says plainly what is left of the day', async () => {
     const cover = async (at: string) => (await draftOf(demo(), at)).get('cover') ?? '';
     expect(await cover('2026-11-05T14:20:00+01:00')).toContain('Slack 1 h 25 min to the latest take-off.');
