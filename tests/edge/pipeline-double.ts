@@ -58,7 +58,10 @@ export const pipelineDouble: Pipeline = {
   },
   carriedForward: () => undefined,
   standingAfter: (_, { pack, sha256 }, { open, readings }) => ({ pack, sha256, sections: {}, open, readings }),
-  nextRecord: ({ pack, sha256: of }) => ({ record: { standing: { pack, sha256: of } }, lacks: [] }),
+  nextRecord: ({ pack, sha256: of, sections }) => ({
+    ...{ pack, record: { standing: { pack, sha256: of } }, lacks: [], sections, open: [] },
+    readings: { meters: [] },
+  }),
   provedFile: async () => undefined,
   proofInPack: () => undefined,
   firstRecord: (registration) => ({
@@ -67,7 +70,6 @@ export const pipelineDouble: Pipeline = {
     hints: { products: [], axes: [], requires: { envelope: false, lateral: false } },
   }),
   dueItems: () => [],
-  certificatesDue: () => [],
   factsToday: () => ({ loading: undefined, tighter: [] }),
   tighterText: ({ name }) => name,
   nextDue: () => [],

@@ -1,5 +1,4 @@
 // Entry point of the core: all stages from a record to a sealed pack, for edge and command line.
-export { certificatesDue } from './calc/open-items/certificates-due.ts';
 export type { OpenItem } from './calc/open-items/open-item.ts';
 export { NO_READINGS, type Readings } from './calc/open-items/readings.ts';
 export { dueItems, type OpenDue, timeLeft } from './calc/open-items/time-left.ts';

@@ -104,7 +104,7 @@ describe.each(Object.keys(RELEASABLE_AT).filter((name) => !['weighing-only'].inc
       for (let visit = 2; visit <= 10; visit++) {
         const date = day(at, 7 * visit);
         const noon = (hour: string): string => `${date}T${hour}:00:00Z`;
-        const { record } = nextRecord(after.file);
+        const { record } = nextRecord(after.file, noon('08'));
         const fresh = installedAt(visit, { arm: schedule.armMm / factor.arm });
         const old = `N${visit - 1}`;
         const takesOut = visit % 3 === 0 && fitted.has(old);

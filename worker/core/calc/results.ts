@@ -19,7 +19,6 @@ import { revisedSchedule, type Schedule } from './mass/schedule.ts';
 import { measurementResults } from './measurements/measurements.ts';
 import type { MeasurementsResult } from './measurements/measurements-result.ts';
 import { type CarryOver, carryOver } from './open-items/carry-over.ts';
-import { certificatesDue } from './open-items/certificates-due.ts';
 import type { OpenItem } from './open-items/open-item.ts';
 import { NO_READINGS, type Readings, readingsWith } from './open-items/readings.ts';
 import { dueItems, type OpenDue } from './open-items/time-left.ts';
@@ -112,7 +111,7 @@ export function compute(visit: Visit, settings: Settings): Results {
     measurements: visit.measurements && measurementResults(visit.measurements),
     due: visit.lives ? dueList(visit, visit.lives, settings.at) : [],
     products: productTimes(visit),
-    comingDue: dueItems([...open.standing, ...certificatesDue(visit)], readings, settings.at),
+    comingDue: dueItems(open.standing, visit, readings, settings.at),
     applicability: (visit.bulletins?.items ?? []).map((bulletin) => applicabilityOf(visit, change.after, bulletin)),
     clock: releaseClock(visit, settings.at),
     open,

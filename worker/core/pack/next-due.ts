@@ -1,5 +1,4 @@
 import { isAtLeast, isAtMost } from '../calc/numbers/limit-met.ts';
-import { certificatesDue } from '../calc/open-items/certificates-due.ts';
 import { hasLimit, type OpenItem } from '../calc/open-items/open-item.ts';
 import { dueItems, type OpenDue } from '../calc/open-items/time-left.ts';
 import { COUNTS } from '../record/counts.ts';
@@ -38,9 +37,7 @@ export function nextDue(
   { visit, results, fmt }: Pick<PackContext, 'visit' | 'results' | 'fmt'>,
   at: string,
 ): NextDue[] {
-  const items = dueItems([...results.open.standing, ...certificatesDue(visit)], results.readings, fmt.local(at)).filter(
-    hasLimit,
-  );
+  const items = dueItems(results.open.standing, visit, results.readings, fmt.local(at)).filter(hasLimit);
   return items.map((open): NextDue => {
     const { id, item = id, kind, text, until, of, meter, counters, dueAfter, hoursLeft, isOverdue } = open;
     const { daysLeft, landingsLeft, countsLeft } = open;

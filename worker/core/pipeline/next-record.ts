@@ -1,6 +1,10 @@
+import type { OpenItem } from '../calc/open-items/open-item.ts';
+import type { Readings } from '../calc/open-items/readings.ts';
+import { type OpenDue, timeLeft } from '../calc/open-items/time-left.ts';
 import type { AircraftClass } from '../record/class.ts';
 import { classDataOf } from '../record/classes/index.ts';
 import { readRecord } from '../record/read-record.ts';
+import type { StandingProof } from '../record/standing.ts';
 import type { StandingFile } from '../record/standing-file.ts';
 import { SCHEMA_VERSION } from '../record/upgrades.ts';
 
@@ -11,10 +15,34 @@ export interface Beginning {
   lacks: { pointer: string; remedy: string }[];
 }
 
-/** Returns the beginning of the record of the next visit, which names the standing file. */
-export function nextRecord(file: StandingFile): Beginning {
-  const { pack, sha256 } = file;
-  return beginning({ schemaVersion: SCHEMA_VERSION, standing: { pack, sha256 } }, file);
+/** Beginning of the record of the next visit, with what it need not repeat. */
+export interface NextRecord extends Beginning {
+  pack: string;
+  sections: StandingFile['sections'];
+  /** Open items, the first due at the top. */
+  open: OpenDue[];
+  readings: Readings;
+}
+
+/**
+ * Returns the beginning of the record of the next visit, which names the standing file.
+ *
+ * @param at time from which the time left of open items is counted
+ * @param proof sealed files, if the next visit is at another workshop: the letterhead is then left out
+ */
+export function nextRecord(file: StandingFile, at: string, proof?: StandingProof): NextRecord {
+  const { pack, sha256, open } = file;
+  const { workshop: _, ...travelling } = file.sections;
+  const sections = proof ? travelling : file.sections;
+  const readings = file.readings as Readings;
+  const standing = { pack, sha256, ...(proof && { proof }) };
+  return {
+    pack,
+    ...beginning({ schemaVersion: SCHEMA_VERSION, standing }, { ...file, sections }),
+    sections,
+    open: timeLeft(open as readonly OpenItem[], readings, at),
+    readings,
+  };
 }
 
 /** What an aircraft of a class can have and needs, from its data. */

@@ -9,7 +9,7 @@ import { upgrade } from './upgrades.ts';
  * @param posted record as posted
  * @param taken parts, by members and names of entries, of which the record takes the value of the file: what it states of
  * them is left out
- * @returns undefined if the record states none of some part
+ * @returns the record, and the parts of which it states nothing
  */
 export function takenOver(
   posted: unknown,

@@ -11,7 +11,6 @@ export type Pipeline = Pick<
   | 'assess'
   | 'assessmentAnswer'
   | 'carriedForward'
-  | 'certificatesDue'
   | 'cleanImage'
   | 'draftDocuments'
   | 'draftPdf'

@@ -50,23 +50,16 @@ type StandingFacts = Pick<ArchiveFacts, 'standing' | 'newerStanding' | 'lastUnde
  *
  * @param last newest pack of the aircraft before the visit, and what is open after it
  */
-export async function standingFacts(
-  call: Call,
-  value: unknown,
-  last?: { owned: OwnedPack; past: Past },
-): Promise<StandingFacts> {
+export async function standingFacts(call: Call, value: unknown, last?: WithPast): Promise<StandingFacts> {
   const named = standingIn(value);
   if (!named) return {};
-  const isLast = last?.owned.pack.summary.pack === named.pack && last.owned.pack.recordSha256 === named.sha256;
-  const newest = last && (await standingFile(call, last.owned, last.past));
-  if (isLast) return newest ? { standing: newest } : {};
-  const other = await namedFile(call, named);
-  if (!other) return { ...(await broughtFile(call, value, named)), ...(newest && { newerStanding: newest }) };
-  const newer = newest ?? other.newer;
+  const { named: file, newest, newestPack } = await standingFiles(call, named, last);
+  const brought = file ? { standing: file } : await broughtFile(call, value, named);
+  const { summary, recordSha256 } = newestPack ?? {};
   return {
-    ...(other.file && { standing: other.file }),
-    ...(newer && { newerStanding: newer }),
-    ...(!last && other.last && { lastUnderOtherMarks: other.last }),
+    ...brought,
+    ...(newest && newest !== file && { newerStanding: newest }),
+    ...(!last && summary && recordSha256 && { lastUnderOtherMarks: { pack: summary.pack, recordSha256 } }),
   };
 }
 
@@ -87,29 +80,55 @@ async function broughtFile(call: Call, value: unknown, named: StandingReference)
   return { standing: proved.file, standingSealedBy: { workshop, kid, isKnown } };
 }
 
-interface NamedFile {
-  file: StandingFile | undefined;
-  /** Newest pack of the same ledger, and its file if it is another. */
-  last: ArchiveFacts['lastUnderOtherMarks'];
-  newer: StandingFile | undefined;
+/** Standing file that a record names, and the one after the newest release; the same object if these are one. */
+export interface StandingFiles {
+  named: StandingFile | undefined;
+  newest: StandingFile | undefined;
+  newestPack: KeptPack | undefined;
 }
 
-/** Returns the file that a record names; undefined if the workshop of the caller has no such pack with this digest. */
-export async function namedFile(call: Call, named: StandingReference): Promise<NamedFile | undefined> {
-  const registration = PACK_NAME.exec(named.pack)?.[1];
+/** A pack, and what is open after it. */
+interface WithPast {
+  owned: OwnedPack;
+  past: Past;
+}
+
+/**
+ * Returns the file that a record names, if the workshop of the caller has that pack with that digest, and the newest.
+ *
+ * @param last newest pack of the aircraft before the visit; without one, the newest under the marks of the named pack
+ */
+export async function standingFiles(call: Call, named: StandingReference, last?: WithPast): Promise<StandingFiles> {
+  const fileAfter = ({ owned, past }: WithPast) => standingFile(call, owned, past);
+  const isNamed = (pack: KeptPack | undefined): boolean =>
+    pack?.summary.pack === named.pack && pack.recordSha256 === named.sha256;
+  const known = last && isNamed(last.owned.pack) ? undefined : await packsUpTo(call, named);
+  const newest = last ?? known?.newest;
+  const ofNewest = newest && (await fileAfter(newest));
+  const isNewest = isNamed(newest?.owned.pack);
+  return {
+    named: isNewest ? ofNewest : known && (await fileAfter(known.named)),
+    newest: ofNewest,
+    newestPack: newest?.owned.pack,
+  };
+}
+
+/** Returns a named pack of the workshop of the caller, and the newest release of the same marks. */
+async function packsUpTo(
+  call: Call,
+  { pack: wanted, sha256 }: StandingReference,
+): Promise<{ named: WithPast; newest: WithPast | undefined } | undefined> {
+  const registration = PACK_NAME.exec(wanted)?.[1];
   if (registration === undefined) return undefined;
   const name: LedgerName = { workshop: call.caller.workshop, registration };
-  const pack = orUnavailable(await call.world.archive.ledger(name, (ledger) => ledger.pack(named.pack)));
-  if (pack?.recordSha256 !== named.sha256) return undefined;
+  const pack = orUnavailable(await call.world.archive.ledger(name, (ledger) => ledger.pack(wanted)));
+  if (pack?.recordSha256 !== sha256) return undefined;
   const packs = orUnavailable(await call.world.archive.ledger(name, (ledger) => ledger.newestIssues()));
   const before = packs.filter(({ summary }) => summary.number < pack.summary.number);
-  const file = await standingFile(call, { name, pack }, await openBefore(call, name, [...before, pack]));
+  const after = async (of: KeptPack, upTo: readonly KeptPack[]): Promise<WithPast> => ({
+    owned: { name, pack: of },
+    past: await openBefore(call, name, upTo),
+  });
   const newest = packs.findLast(({ withdrawal }) => withdrawal === null);
-  if (!newest || newest.summary.pack === named.pack) return { file, last: referenceTo(newest), newer: undefined };
-  const newer = await standingFile(call, { name, pack: newest }, await openBefore(call, name, packs));
-  return { file, last: referenceTo(newest), newer };
-}
-
-function referenceTo(pack: KeptPack | undefined): ArchiveFacts['lastUnderOtherMarks'] {
-  return pack && { pack: pack.summary.pack, recordSha256: pack.recordSha256 };
+  return { named: await after(pack, [...before, pack]), newest: newest && (await after(newest, packs)) };
 }

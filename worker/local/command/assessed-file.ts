@@ -1,5 +1,6 @@
 import * as z from 'zod';
 import { type ArchiveFacts, type Assessed, type AttachedFiles, assess } from '../../core/core.ts';
+import { Person } from '../../edge/http/schemas.ts';
 import { filesIn, type InspectedFiles } from '../service/files-in.ts';
 import { UsageError } from './command.ts';
 import { type PlacedFinding, placed } from './findings.ts';
@@ -46,17 +47,7 @@ const Next = z.object({
   sections: z.looseObject({}),
   open: z.array(z.looseObject({})),
   readings: z.looseObject({}),
-  people: z.array(
-    z.object({
-      id: z.string(),
-      name: z.string(),
-      capacity: z.string(),
-      licence: z.string().nullable(),
-      scope: z.array(z.string()),
-      from: z.string().nullable(),
-      until: z.string().nullable(),
-    }),
-  ),
+  people: z.array(Person),
 });
 
 /**

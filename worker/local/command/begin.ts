@@ -37,11 +37,8 @@ export const begin = command({
     const proof = inPack && keyX !== undefined ? { ...inPack, keyX } : undefined;
     const proved = proof && (await provedFile(reference, proof));
     if (!proved) throw new FileError(`Cannot read ${place}: its record does not fit the schema`);
-    const { workshop: _, ...sections } = proved.file.sections;
-    const { record, lacks } = nextRecord({ ...proved.file, sections });
-    const { open, readings } = proved.file;
-    const next = { pack: claims.pack, record: { ...record, standing: { ...reference, proof } }, lacks, sections };
-    output.file(`${JSON.stringify({ ...next, open, readings, people: [] }, null, 2)}\n`);
+    const next = nextRecord(proved.file, new Date().toISOString(), proof);
+    output.file(`${JSON.stringify({ ...next, people: [] }, null, 2)}\n`);
     return EXIT.done;
   },
 });

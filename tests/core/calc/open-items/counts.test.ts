@@ -95,6 +95,6 @@ describe('dueItems()', () => {
       // 10 cycles left: 4 in an hour of 300 a year come within days.
       item('L2', { until: { cycles: 700 }, ...on('pack-a') }),
     ];
-    expect(dueItems(items, READINGS, AT).map(({ id }) => id)).toEqual(['L2', 'D2', 'F6', 'F4', 'L1']);
+    expect(dueItems(items, {}, READINGS, AT).map(({ id }) => id)).toEqual(['L2', 'D2', 'F6', 'F4', 'L1']);
   });
 });

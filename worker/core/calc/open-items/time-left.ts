@@ -1,6 +1,8 @@
+import type { Visit } from '../../record/visit.ts';
 import { dateOf } from '../../units/calendar.ts';
 import { compareCodeUnits } from '../../units/compare-code-units.ts';
 import { forecastOf, type Left, leftUntil, NEVER, overdue } from '../lives/due.ts';
+import { certificatesDue } from './certificates-due.ts';
 import { hasLimit, type OpenItem } from './open-item.ts';
 import type { OpenDue } from './open-item-result.ts';
 import { countRead, hoursRead, type Readings } from './readings.ts';
@@ -49,12 +51,18 @@ function leftOf(item: OpenItem, readings: Readings, today: string): OpenDue {
  * Returns the one list of what is due: maintenance items, recurring and open bulletins, deferrals, and monitored findings
  * that have a limit, certificates; the first due at the top.
  *
+ * @param visit visit with the certificates of the aircraft
  * @param readings hours and counts of the aircraft
  * @param at reference time
  */
-export function dueItems(items: readonly OpenItem[], readings: Readings, at: string): OpenDue[] {
+export function dueItems(
+  open: readonly OpenItem[],
+  visit: Pick<Visit, 'certificates'>,
+  readings: Readings,
+  at: string,
+): OpenDue[] {
   return timeLeft(
-    items.filter(
+    [...open, ...certificatesDue(visit)].filter(
       (item) =>
         item.kind === 'due' ||
         item.kind === 'bulletin' ||

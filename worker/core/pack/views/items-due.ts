@@ -1,5 +1,4 @@
 import { productNamed, shiftOf } from '../../calc/lives/product-time.ts';
-import { certificatesDue } from '../../calc/open-items/certificates-due.ts';
 import type { OpenItem, OpenLimit } from '../../calc/open-items/open-item.ts';
 import { dueItems, type OpenDue } from '../../calc/open-items/time-left.ts';
 import { NUMBER_CLOCKS, type NumberClock } from '../../record/counts.ts';
@@ -14,7 +13,7 @@ import { openUntil } from './open-items.ts';
 
 /** Returns the items due at the time of the pack. */
 export const itemsDue = ({ visit, results, issuedAt, fmt }: PackContext): OpenDue[] =>
-  dueItems([...results.open.standing, ...certificatesDue(visit)], results.readings, fmt.local(issuedAt));
+  dueItems(results.open.standing, visit, results.readings, fmt.local(issuedAt));
 
 /** Joins texts, without empty ones. */
 export const listed = (parts: readonly string[]): string => parts.filter(Boolean).join('; ') || DASH;

@@ -40,9 +40,7 @@ export const getDue: Operation = {
       pack: pack.summary.pack,
       issuedAt: pack.summary.issuedAt,
       withdrawn: newest.withdrawal === null ? null : newest.summary.pack,
-      comingDue: call.pipeline
-        .dueItems([...past.open, ...call.pipeline.certificatesDue(assessed.visit)], past.readings, at)
-        .map(dueAnswer),
+      comingDue: call.pipeline.dueItems(past.open, assessed.visit, past.readings, at).map(dueAnswer),
       items: ofKind('due', 'bulletin').map(dueAnswer),
       deferred: ofKind('deferral').map(({ id, item = id, text, until, of, meter, daysLeft, hoursLeft, isOverdue }) => {
         const limits = { untilDate: until.date, untilHours: until.hours, of, meter };

@@ -1,7 +1,7 @@
 import type { Assessed } from '../../../core/core.ts';
 import { upgrade, versionOf } from '../../../core/record/upgrades.ts';
-import type { Expected, KeepOutcome } from '../../archive/ledger/ledger-calls.ts';
-import { json, orNotFound, orUnavailable } from '../answer.ts';
+import type { Expected, KeepOutcome, KeptVisit } from '../../archive/ledger/ledger-calls.ts';
+import { json, orUnavailable } from '../answer.ts';
 import { archiveFacts } from '../archive-facts.ts';
 import { expectedOf } from '../conditions.ts';
 import { assessedOr422 } from '../current-assessment.ts';
@@ -13,7 +13,7 @@ import { HttpProblem } from '../problem.ts';
 import { readJson } from '../read-json.ts';
 import type { Call, Operation } from '../route.ts';
 import { KeptAnswer } from '../schemas.ts';
-import { visitHeaders } from './visits.ts';
+import { keptVisit, visitHeaders } from './visits.ts';
 
 const CONDITIONS = {
   'If-Match': 'ETag of the visit as you read it; required to change an existing visit',
@@ -57,14 +57,9 @@ export const patchVisit: Operation = {
   answers: { 200: kept('Amended') },
   problems: PROBLEMS,
   async handle(call) {
-    const expected = expectedOf(call.request);
-    if (expected.kind === 'unstated' || expected.kind === 'absent') throw conditionRequired();
+    const expected = requireCondition(call);
     const { value } = await readJson(call.request, 'application/merge-patch+json');
-    const visit = visitOf(call);
-    const answer = orUnavailable(await call.world.archive.ledger(ledgerOf(call), (ledger) => ledger.visit(visit)));
-    const before = orNotFound(answer, 'such visit of this aircraft');
-    const hasMoved = expected.kind === 'one-of' && !expected.recordSha256.includes(before.recordSha256);
-    if (hasMoved) throw moved();
+    const before = await visitToChange(call, expected);
     const stored: unknown = JSON.parse(before.record);
     const version = versionOf(value);
     const merged = mergePatch(version === undefined ? stored : upgrade(stored, version), value);
@@ -72,6 +67,28 @@ export const patchVisit: Operation = {
     return keep(call, merged, JSON.stringify(merged), { kind: 'one-of', recordSha256: [before.recordSha256] });
   },
 };
+
+/**
+ * Returns the condition of a change of an existing visit.
+ *
+ * @throws HttpProblem 428 without one
+ */
+export function requireCondition({ request }: Call): Expected {
+  const expected = expectedOf(request);
+  if (expected.kind === 'unstated' || expected.kind === 'absent') throw conditionRequired();
+  return expected;
+}
+
+/**
+ * Returns the kept visit in the path, to be changed.
+ *
+ * @throws HttpProblem 412 if it changed since it was read
+ */
+export async function visitToChange(call: Call, expected: Expected): Promise<KeptVisit> {
+  const before = await keptVisit(call);
+  if (expected.kind === 'one-of' && !expected.recordSha256.includes(before.recordSha256)) throw moved();
+  return before;
+}
 
 /** Assesses and keeps a record of the visit in the path. */
 export async function keep(call: Call, value: unknown, record: string, expected: Expected): Promise<Response> {
@@ -117,8 +134,7 @@ function requireRegistration({ record }: Assessed, registration: string): void {
   throw new HttpProblem('record-not-valid', 'There is one defect; nothing was kept', { findings: [finding] });
 }
 
-export const moved = () =>
-  new HttpProblem('precondition-failed', 'The visit has changed since it was read: read it again');
+const moved = () => new HttpProblem('precondition-failed', 'The visit has changed since it was read: read it again');
 
-export const conditionRequired = () =>
+const conditionRequired = () =>
   new HttpProblem('precondition-required', 'If-Match must have the ETag of the visit that you read');

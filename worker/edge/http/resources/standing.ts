@@ -1,5 +1,4 @@
 import * as z from 'zod';
-import type { Past } from '../../../core/core.ts';
 import { SHA256 } from '../../../core/patterns.ts';
 import { CLASSES } from '../../../core/record/class.ts';
 import type { StandingProof } from '../../../core/record/standing.ts';
@@ -8,10 +7,9 @@ import type { StandingFile } from '../../../core/record/standing-file.ts';
 import { states, takenOver } from '../../../core/record/take-over.ts';
 import { keySet } from '../../../core/seal/key.ts';
 import { kidOf } from '../../../core/seal/verify.ts';
-import type { KeptPack } from '../../archive/ledger/ledger-calls.ts';
 import { json, orNotFound, orUnavailable } from '../answer.ts';
 import { peopleOf } from '../archive-facts.ts';
-import { entityTag, expectedOf } from '../conditions.ts';
+import { entityTag } from '../conditions.ts';
 import { currentAssessment } from '../current-assessment.ts';
 import { requireNotLost } from '../known-aircraft.ts';
 import { openBefore } from '../open-before.ts';
@@ -23,9 +21,10 @@ import { defect, requestBody } from '../request-body.ts';
 import type { Call, Operation } from '../route.ts';
 import { KeptAnswer } from '../schemas.ts';
 import { sealedFile } from '../sealed-file.ts';
-import { namedFile, standingFile, standingIn } from '../standing.ts';
+import { type StandingFiles, standingFile, standingFiles, standingIn } from '../standing.ts';
 import { NextAnswer, StandingState } from '../standing-schemas.ts';
-import { conditionRequired, keep, moved } from './keep-visit.ts';
+import { keep, requireCondition, visitToChange } from './keep-visit.ts';
+import { keptVisit } from './visits.ts';
 
 const Class = z.enum(CLASSES).optional();
 
@@ -51,13 +50,14 @@ export const getNext: Operation = {
     }
     const past = await openBefore(call, name, packs);
     const file = orNotFound((await standingFile(call, { name, pack }, past)) ?? null, 'standing file after this pack');
-    const open = call.pipeline.timeLeft(past.open, past.readings, call.world.now().toISOString());
-    const { record, lacks } = call.pipeline.nextRecord(file);
-    const { sections, readings } = file;
-    const answer = { pack: file.pack, record, lacks, sections, open, readings: { ...readings } } satisfies NextAnswer;
-    return json({ ...answer, people });
+    return json({ ...nextAnswer(call, file), people });
   },
 };
+
+function nextAnswer({ pipeline, world }: Call, file: StandingFile, proof?: StandingProof): NextAnswer {
+  const { readings, ...next } = pipeline.nextRecord(file, world.now().toISOString(), proof);
+  return { ...next, readings: { ...readings } };
+}
 
 export const openLinkNext: Operation = {
   id: 'openLinkNext',
@@ -78,19 +78,7 @@ export const openLinkNext: Operation = {
     const proof = await proofOf(call, opened);
     const proved = proof && (await call.pipeline.provedFile(reference, proof));
     const { file } = orNotFound(proved ?? null, 'standing file after this pack');
-    const { workshop: _, ...sections } = file.sections;
-    const { record, lacks } = call.pipeline.nextRecord({ ...file, sections });
-    const readings = file.readings as Past['readings'];
-    const open = call.pipeline.timeLeft(file.open as Past['open'], readings, call.world.now().toISOString());
-    const standing = { ...reference, proof };
-    return json({
-      pack: file.pack,
-      record: { ...record, standing },
-      lacks,
-      sections,
-      open,
-      readings: { ...readings },
-    } satisfies NextAnswer);
+    return json(nextAnswer(call, file, proof));
   },
 };
 
@@ -112,32 +100,15 @@ async function proofOf(call: Call, owned: OwnedPack): Promise<StandingProof | un
   };
 }
 
-interface Files {
-  named: StandingFile | undefined;
-  newest: StandingFile | undefined;
-}
-
 /** Returns the file that a kept record names, and the one after the newest release before its visit. */
-async function filesOf(call: Call, record: unknown): Promise<Files> {
+async function filesOf(call: Call, record: unknown): Promise<StandingFiles> {
   const name = ledgerOf(call);
   const reference = orNotFound(standingIn(record) ?? null, 'standing file that the record of this visit names');
-  const { before } = orUnavailable(
-    await call.world.archive.ledger(name, (ledger) => ledger.packsAround(visitOf(call))),
-  );
-  const other = await namedFile(call, reference);
-  const last = before.findLast(({ withdrawal }) => withdrawal === null);
-  if (!last) return { named: other?.file, newest: other?.newer ?? other?.file };
-  return { named: other?.file, newest: await fileAfter(call, last, await openBefore(call, name, before)) };
-}
-
-const fileAfter = (call: Call, pack: KeptPack, past: Past): Promise<StandingFile | undefined> =>
-  standingFile(call, { name: ledgerOf(call), pack }, past);
-
-async function keptRecord(call: Call): Promise<{ record: unknown; recordSha256: string }> {
-  const visit = visitOf(call);
-  const answer = orUnavailable(await call.world.archive.ledger(ledgerOf(call), (ledger) => ledger.visit(visit)));
-  const { record, recordSha256 } = orNotFound(answer, 'such visit of this aircraft');
-  return { record: JSON.parse(record), recordSha256 };
+  const ask = call.world.archive.ledger(name, (ledger) => ledger.packsAround(visitOf(call)));
+  const { before } = orUnavailable(await ask);
+  const pack = before.findLast(({ withdrawal }) => withdrawal === null);
+  const last = pack && { owned: { name, pack }, past: await openBefore(call, name, before) };
+  return standingFiles(call, reference, last);
 }
 
 export const getWholeRecord: Operation = {
@@ -164,7 +135,8 @@ export const getVisitStanding: Operation = {
     200: { description: 'Named and newest file', content: { 'application/json': StandingState }, headers: ['ETag'] },
   },
   async handle(call) {
-    const { record, recordSha256 } = await keptRecord(call);
+    const { record: text, recordSha256 } = await keptVisit(call);
+    const record: unknown = JSON.parse(text);
     const { named, newest } = await filesOf(call, record);
     const changes = named && newest && named !== newest ? standingChanges(named, newest) : [];
     const body: StandingState = {
@@ -210,11 +182,10 @@ export const takeOverStanding: Operation = {
     'record-not-valid',
   ],
   async handle(call) {
-    const expected = expectedOf(call.request);
-    if (expected.kind === 'unstated' || expected.kind === 'absent') throw conditionRequired();
+    const expected = requireCondition(call);
     const { pack, sha256, take } = await requestBody(call.request, TakeOver);
-    const { record, recordSha256 } = await keptRecord(call);
-    if (expected.kind === 'one-of' && !expected.recordSha256.includes(recordSha256)) throw moved();
+    const { record: text, recordSha256 } = await visitToChange(call, expected);
+    const record: unknown = JSON.parse(text);
     const { newest } = await filesOf(call, record);
     if (newest?.pack !== pack || newest.sha256 !== sha256)
       throw new HttpProblem(

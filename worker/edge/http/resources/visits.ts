@@ -1,8 +1,8 @@
-import type { VisitState } from '../../archive/ledger/ledger-calls.ts';
+import type { KeptVisit, VisitState } from '../../archive/ledger/ledger-calls.ts';
 import { json, orNotFound, orUnavailable } from '../answer.ts';
 import { entityTag, isKnown } from '../conditions.ts';
 import { ledgerOf, nextLink, PAGE_QUERY, pageRequestOf, visitOf } from '../params.ts';
-import type { Operation } from '../route.ts';
+import type { Call, Operation } from '../route.ts';
 import * as schemas from '../schemas.ts';
 
 export const listVisits: Operation = {
@@ -35,14 +35,23 @@ export const getVisit: Operation = {
     304: { description: 'You have it already' },
   },
   async handle(call) {
-    const visit = visitOf(call);
-    const answer = orUnavailable(await call.world.archive.ledger(ledgerOf(call), (ledger) => ledger.visit(visit)));
-    const kept = orNotFound(answer, 'such visit of this aircraft');
+    const kept = await keptVisit(call);
     const headers = visitHeaders(kept);
     if (isKnown(call.request, kept.recordSha256)) return new Response(null, { status: 304, headers });
     return new Response(kept.record, { headers: { 'Content-Type': 'application/json', ...headers } });
   },
 };
+
+/**
+ * Returns the kept visit in the path.
+ *
+ * @throws HttpProblem 404 if there is none
+ */
+export async function keptVisit(call: Call): Promise<KeptVisit> {
+  const visit = visitOf(call);
+  const answer = orUnavailable(await call.world.archive.ledger(ledgerOf(call), (ledger) => ledger.visit(visit)));
+  return orNotFound(answer, 'such visit of this aircraft');
+}
 
 /** Returns the headers of a visit: its tag and when it was kept. */
 export function visitHeaders({ recordSha256, updatedAt }: VisitState): Record<string, string> {
