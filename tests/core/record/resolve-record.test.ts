@@ -48,6 +48,39 @@ describe('resolveRecord()', () => {
     expect((kept.lives?.items?.length ?? 0) + 1).toBe((lives as { items: unknown[] }).items.length);
   });
 
+  test('takes nothing of the last time for an item that was done again', () => {
+    const life = { id: 'L02', item: 'Oil', lastDone: { date: '2025-11-01', hours: 1150 }, wasDueAt: { hours: 1145 } };
+    const bulletin = {
+      id: 'SB-1',
+      subject: 'Bolts',
+      doneOn: '2025-11-01',
+      nextDueDate: '2026-11-30',
+      method: 'Option 1',
+    };
+    const file = {
+      ...FILE,
+      sections: { ...FILE.sections, lives: { items: [life] }, bulletins: { items: [bulletin] } },
+    };
+    const itemsOf = (section: 'lives' | 'bulletins', item: object) => {
+      const whole = resolveRecord({ ...SMALL, [section]: { items: [item] } }, { standing: file }).whole as Json;
+      return (whole[section] as { items: Json[] }).items;
+    };
+    expect(itemsOf('lives', { id: 'L02', lastDone: { hours: 1209 } })).toEqual([
+      { id: 'L02', item: 'Oil', lastDone: { hours: 1209 } },
+    ]);
+    expect(itemsOf('lives', { id: 'L02', lastDone: { date: '2026-11-01', hours: 1150 } })).toEqual([
+      { ...life, lastDone: { date: '2026-11-01', hours: 1150 } },
+    ]);
+    expect(itemsOf('lives', { id: 'L02', lastDone: { hours: 1150 } })).toEqual([life]);
+    expect(itemsOf('lives', { id: 'L02', item: 'Oil and filter' })).toEqual([{ ...life, item: 'Oil and filter' }]);
+    expect(itemsOf('bulletins', { id: 'SB-1', doneOn: '2026-11-20' })).toEqual([
+      { id: 'SB-1', subject: 'Bolts', doneOn: '2026-11-20' },
+    ]);
+    expect(itemsOf('bulletins', { id: 'SB-1', nextDueDate: '2027-01-31' })).toEqual([
+      { ...bulletin, nextDueDate: '2027-01-31' },
+    ]);
+  });
+
   test('drops what is no longer there, by names', () => {
     const without = ['/aircraft/propeller', '/aircraft/loadingLimits', '/lives/items/L02'];
     const { whole, issues } = resolveRecord({ ...SMALL, standing: { ...SMALL.standing, without } }, { standing: FILE });

@@ -13,7 +13,7 @@ import { peopleIn } from './people-in.ts';
 import { pointer, stepsOf } from './pointer.ts';
 import { VisitRecord } from './record.ts';
 import type { RecordIssue } from './record-issue.ts';
-import { ENTRY_SECTIONS, NEEDED_SECTIONS, type StandingFile, WHOLE_SECTIONS } from './standing-file.ts';
+import { ENTRY_SECTIONS, NEEDED_SECTIONS, OF_LAST_TIME, type StandingFile, WHOLE_SECTIONS } from './standing-file.ts';
 import { pathAsPosted, upgrade } from './upgrades.ts';
 
 /** A person as the workshop knows them, in the form of a record. */
@@ -108,7 +108,8 @@ function completedFrom(
     if (record[section] === undefined) kept[section] = sections[section];
     else parts.set(section, completed(record[section], sections[section]));
   for (const [section, lists] of Object.entries(ENTRY_SECTIONS)) {
-    const entries = entriesStated(record[section], sections[section as keyof typeof ENTRY_SECTIONS], lists);
+    const name = section as keyof typeof ENTRY_SECTIONS;
+    const entries = entriesStated(record[section], withoutLastTime(name, record[section], sections[name]), lists);
     if (entries.stated) parts.set(section, entries.stated);
     kept[section] = entries.kept;
   }
@@ -135,6 +136,40 @@ function withUnmoved(meters: unknown): unknown {
     ...(readings !== undefined && { readings: both(readings, ['inHours', 'outHours']) }),
     ...(counters !== undefined && { counters: both(counters, ['in', 'out']) }),
   };
+}
+
+/** Returns a standing section in which the entries that were done again know nothing of the time before. */
+function withoutLastTime(name: keyof typeof ENTRY_SECTIONS, stated: unknown, standing: unknown): unknown {
+  const ofLastTime = OF_LAST_TIME[name];
+  if (!ofLastTime || !isObject(stated) || !isObject(standing)) return standing;
+  const { done, others } = ofLastTime;
+  const again = itemsOf(stated);
+  return {
+    ...standing,
+    items: itemsOf(standing).map((entry) => {
+      const now = again.find((item) => entryName(item) === entryName(entry));
+      if (!isObject(entry) || !isObject(now) || !isOtherTime(now[done], entry[done])) return entry;
+      const isSame = (clock: string) => readingOn(clock, now[done]) === readingOn(clock, entry[done]);
+      const ofThen = others.flatMap((key) => {
+        const left = isObject(entry[key]) ? Object.entries(entry[key]).filter(([clock]) => isSame(clock)) : [];
+        return left.length > 0 ? [[key, Object.fromEntries(left)] as const] : [];
+      });
+      const rest = Object.entries(entry).filter(([key]) => key !== done && !others.includes(key));
+      return Object.fromEntries([...rest, ...ofThen]);
+    }),
+  };
+}
+
+const itemsOf = ({ items }: Readonly<Record<string, unknown>>): readonly unknown[] =>
+  Array.isArray(items) ? items : [];
+
+const readingOn = (clock: string, time: unknown): unknown => (isObject(time) ? time[clock] : undefined);
+
+/** Whether a stated date, or readings on any clock, differ from the standing ones: it was done again. */
+function isOtherTime(stated: unknown, standing: unknown): boolean {
+  if (stated === undefined) return false;
+  if (!isObject(stated) || !isObject(standing)) return stated !== standing;
+  return Object.entries(stated).some(([clock, value]) => standing[clock] !== value);
 }
 
 /** Completes the entries that a section states; all others are kept. */

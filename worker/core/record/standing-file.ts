@@ -9,6 +9,16 @@ export const WHOLE_SECTIONS = ['wiring', 'electrical', 'antennas', 'surveillance
 /** Sections whose entries are independent, with the lists of the entries. */
 export const ENTRY_SECTIONS = { lives: ['items'], bulletins: ['items'], meters: ['readings', 'counters'] } as const;
 
+/**
+ * What tells when an entry of a section was last done, and what is true of that time only: an entry that is done again
+ * takes none of it from the standing file, except on a clock that did not move since.
+ */
+export const OF_LAST_TIME: Readonly<Partial<Record<keyof typeof ENTRY_SECTIONS, { done: string; others: string[] }>>> =
+  {
+    lives: { done: 'lastDone', others: ['wasDueAt'] },
+    bulletins: { done: 'doneOn', others: ['nextDueDate', 'nextDueHours', 'method', 'evidence'] },
+  };
+
 export type StandingSection =
   | 'units'
   | (typeof NEEDED_SECTIONS)[number]

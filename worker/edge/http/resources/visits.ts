@@ -45,7 +45,7 @@ export const getVisit: Operation = {
 /**
  * Returns the kept visit in the path.
  *
- * @throws HttpProblem 404 if there is none
+ * @throws HttpProblem 404 for an unknown visit
  */
 export async function keptVisit(call: Call): Promise<KeptVisit> {
   const visit = visitOf(call);
