@@ -156,6 +156,21 @@ describe('the pack of a small job after a big one', () => {
     for (const id of ['due-list', 'release-statement']) expect(documents.get(id)).not.toContain('Q-SLM-P1/F4');
   });
 
+  test('says of a recurring item done again that it was done, and not that it stands', async () => {
+    const open = await leftOpen();
+    const lives = posted('nose-wheel-full').lives as { items: { id: string; lastDone: object }[] };
+    const oil = lives.items.find(({ id }) => id === 'L02');
+    const again = { ...oil, lastDone: { date: '2026-11-20', hours: 1211 } };
+    const linesOf = async (item: object | undefined): Promise<string> => {
+      const record = { ...lampJob([]), lives: { ...lives, items: [item] } };
+      const outcome = await assess(record, LATER, { attachments: FIXTURE_FILES.facts, open });
+      if (!outcome.ok) throw new Error(JSON.stringify(outcome.issues));
+      return (await documentsOf(outcome.assessed)).get('findings') ?? '';
+    };
+    expect(await linesOf(again)).toMatch(/Q-SLM-P1\/L02 [^/]* done at this visit, comes due again/);
+    expect(await linesOf(oil)).toMatch(/Q-SLM-P1\/L02 [^/]* stands on, as in this record/);
+  });
+
   test('is all in German where the record is', async () => {
     const open = await leftOpen();
     const documents = await documentsOf(await later([answered('Q-SLM-P1/F4', 'repeated')], open), 'de');

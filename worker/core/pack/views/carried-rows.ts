@@ -1,4 +1,4 @@
-import type { OpenItem } from '../../calc/open-items/open-item.ts';
+import { isSame, type OpenItem, wasDone } from '../../calc/open-items/open-item.ts';
 import type { CARRIED_ANSWERS } from '../../record/carried.ts';
 import { DASH } from '../../text/dash.ts';
 import * as m from '../../text/generated/messages.ts';
@@ -35,6 +35,8 @@ export function carriedRows(context: PackContext): Record<string, string>[] {
 function became({ visit, results, fmt }: PackContext, open: OpenItem, answer: Answer | undefined): string {
   if (answer) return fmt.text(ANSWERS[answer.answer]);
   const isInRecord = !results.open.held.includes(open);
+  const isDone = results.open.stated.some((entry) => isSame(open, entry) && wasDone(open, entry));
+  if (isDone) return fmt.text(m.carriedRows_doneThisVisit);
   if (isInRecord) return fmt.text(m.carriedRows_standsRecord);
   return fmt.text(visit.standing ? m.carriedRows_inStandingFile : m.carriedRows_notAnsweredStands);
 }

@@ -46,13 +46,8 @@ export function recordOfIssueView(context: PackContext, digests: readonly Docume
     issuedAt: fmt.timestamp(issuedAt),
     visit: identity?.visit ?? DASH,
     sealedBy: sealedByLine(context),
-    supersedes: identity?.supersedes ?? fmt.text(m.none),
-    previous: identity?.previous
-      ? fmt.text(m.recordOfIssue_manifest, {
-          pack: identity.previous.pack,
-          manifestSha256: identity.previous.manifestSha256,
-        })
-      : fmt.text(m.recordOfIssue_noneFirstPackAircraft),
+    supersedes: identity ? (identity.supersedes ?? fmt.text(m.none)) : DASH,
+    previous: previousText(context),
     ruleSet: fmt.text(m.recordOfIssue_rules, { ruleSet: RULE_SET, count: RULES.length }),
     recordSha256,
     digests: digests.map(({ id, sha256 }) => ({ id, sha256 })),
@@ -66,6 +61,14 @@ export function recordOfIssueView(context: PackContext, digests: readonly Docume
       fmt.text(m.recordOfIssue_valueRegimeMarkedUnverified),
     ),
   };
+}
+
+/** Returns the pack before and the digest of its manifest; a draft does not know yet what it will follow. */
+function previousText({ identity, fmt }: PackContext): string {
+  if (!identity) return DASH;
+  const { previous } = identity;
+  if (!previous) return fmt.text(m.recordOfIssue_noneFirstPackAircraft);
+  return fmt.text(m.recordOfIssue_manifest, { pack: previous.pack, manifestSha256: previous.manifestSha256 });
 }
 
 /** Returns a row for each value, in the order of the regime. */

@@ -15,7 +15,10 @@ export const supervisorUnfit: Rule = {
       if (!named || (named.id !== id && named.supervisor === undefined)) return undefined;
       return {
         field: 'supervisor',
-        sentence: said(m.supervisorUnfit_cannotSupervise, { supervisor: named.name, name }),
+        sentence:
+          named.id === id
+            ? said(m.supervisorUnfit_ownSupervisor, { name })
+            : said(m.supervisorUnfit_underTraining, { supervisor: named.name, name }),
         data: { person: id },
       };
     }),
