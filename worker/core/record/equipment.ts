@@ -1,5 +1,6 @@
 import type * as z from 'zod';
-import { arm, choice, date, distance, flag, identifier, line, mass, part } from './field.ts';
+import { EQUIPMENT_KIND_NAMES, TRAITS } from './equipment-kind.ts';
+import { arm, choice, date, distance, flag, identifier, line, list, mass, part } from './field.ts';
 
 const MASS_SOURCES = ['weighed', 'maker', 'estimated'] as const;
 
@@ -12,6 +13,10 @@ export const OnLoan = part('onLoan', {
 /** Fields of every line of an equipment list. */
 export const EquipmentFields = {
   name: line('equipmentFields_name', 'VHF radio', 80),
+  equipmentKind: choice('equipmentFields_equipmentKind', EQUIPMENT_KIND_NAMES).optional(),
+  traits: list('equipmentFields_traits', choice('equipmentFields_traits_each', TRAITS), {
+    max: TRAITS.length,
+  }).optional(),
   maker: line('equipmentFields_maker', 'Heron Avionics', 80).optional(),
   partNumber: line('equipmentFields_partNumber', 'HR-760-2', 60).optional(),
   serial: line('equipmentFields_serial', '30418', 60).optional(),

@@ -32,6 +32,7 @@ export const Task = part('task', {
 
 export const Inspection = part('inspection', {
   kind: line('inspection_kind', '100-hour inspection'),
+  extent: choice('inspection_extent', ['whole-aircraft', 'part'] as const).optional(),
   programme: line('inspection_programme', 'Maker’s schedule rev. 6').optional(),
   tasks: list('inspection_tasks', Task, { min: 1, max: 1000 }),
   toolsAccountedFor: flag('inspection_toolsAccountedFor', true).optional(),

@@ -30,9 +30,13 @@ export const LifeProduct = part('lifeProduct', {
   serial: Product.shape.serial.optional(),
 });
 
+/** The equipment list is of one configuration, and the line outlives its item until somebody takes it off. */
+const OF_OTHER_LISTS = { code: 'LIFE_ITEM_UNKNOWN' };
+
 export const Life = part('life', {
   id: identifier(['due-line'], 'life_id', 'L04'),
   item: line('life_item', 'Oil and filter'),
+  of: reference('equipment-item', 'life_of', 'E13', OF_OTHER_LISTS).optional(),
   basis: choice('life_basis', ['directive', 'life-limit', 'programme', 'recommendation', 'owner'] as const),
   meter: reference('meter', 'life_meter', 'airframe').optional(),
   counters: list('counterNames', reference('counter', 'counterNames_each', 'winch-launches'), { max: 4 }).optional(),

@@ -25,6 +25,7 @@ export const ENTRIES = {
   task: m.meaning_task,
   finding: m.meaning_finding,
   part: m.meaning_part,
+  opening: m.meaning_opening,
   attachment: m.meaning_attachment,
   certificate: m.meaning_certificate,
   source: m.meaning_source,

@@ -27,6 +27,11 @@ const FATES = ['owner', 'scrapped', 'disposal', 'quarantined', 'returned', 'refi
 const item = (code: string) => reference('equipment-item', 'item_each', 'E07', { code });
 const tracedPart = reference('part', 'tracedPart', 'P3').optional();
 
+/** When this line was done, if the whole modification took longer: tests of the item may follow it at once. */
+const doneAt = timestamp('change_doneAt', '2026-11-04T14:10:00+01:00', m.modification_change, {
+  before: ['finishedAt'],
+}).optional();
+
 const taken = {
   item: item('REMOVED_ITEM_NOT_LISTED'),
   serial: line('taken_serial', '11873', 60).optional(),
@@ -37,6 +42,7 @@ const taken = {
 const Removed = part('removed', {
   kind: choice('removed_kind', ['removed'] as const),
   ...taken,
+  doneAt,
 });
 
 const Installed = part('installed', {
@@ -46,6 +52,7 @@ const Installed = part('installed', {
   }),
   ...EquipmentFields,
   part: tracedPart,
+  doneAt,
 });
 
 const Relocated = part(
@@ -56,6 +63,7 @@ const Relocated = part(
     arm: arm('relocated_arm', 3350, { of: m.item }),
     lateralArm: EquipmentFields.lateralArm,
     location: line('relocated_location', 'Behind seat bulkhead', 80).optional(),
+    doneAt,
   },
   'item',
 );
@@ -65,6 +73,7 @@ const Replaced = part('replaced', {
   ...taken,
   by: EquipmentItem,
   part: tracedPart,
+  doneAt,
 });
 
 /** What is new in an item that stays. */
@@ -79,6 +88,7 @@ export const Updated = part(
     from: line('updated_from', 'SW 4.2', 60),
     to: line('updated_to', 'SW 5.0', 60),
     reference: line('updated_reference', 'Service letter 12').optional(),
+    doneAt,
   },
   'item',
 );
@@ -87,6 +97,7 @@ const Exchanged = part('exchanged', {
   kind: choice('exchanged_kind', ['exchanged'] as const),
   out: list('exchanged_out', part('exchangedOut', taken, 'item'), { min: 1, max: 60 }),
   in: list('exchanged_in', part('exchangedIn', { ...EquipmentItem.shape, part: tracedPart }), { min: 1, max: 60 }),
+  doneAt,
 });
 
 export const Change = z

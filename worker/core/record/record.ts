@@ -8,6 +8,7 @@ import { Baseline } from './baseline.ts';
 import { Bulletins } from './bulletin.ts';
 import { CarriedItems } from './carried.ts';
 import { Certificates } from './certificates.ts';
+import { Closing } from './closing.ts';
 import { Compass } from './compass.ts';
 import { Controls } from './control-check.ts';
 import { Departure } from './departure.ts';
@@ -19,6 +20,9 @@ import { Lives } from './life.ts';
 import { Measurements } from './measurements.ts';
 import { Meters } from './meters.ts';
 import { Modifications } from './modification.ts';
+import { NotOwedList } from './not-owed.ts';
+import { Occurrences } from './occurrence.ts';
+import { OpenedList } from './opened.ts';
 import { Parts } from './parts-trace.ts';
 import { People } from './people.ts';
 import { Release } from './release.ts';
@@ -62,7 +66,9 @@ export const VisitRecord = z
     asFound: AsFound.optional(),
     meters: Meters.optional(),
     worksheet: Worksheet.optional(),
+    occurrences: Occurrences.optional(),
     modifications: Modifications.optional(),
+    opened: OpenedList.optional(),
     wiring: Wiring.optional(),
     electrical: Electrical.optional(),
     antennas: Antennas.optional(),
@@ -79,6 +85,8 @@ export const VisitRecord = z
     carried: CarriedItems.optional(),
     parts: Parts.optional(),
     attachments: Attachments.optional(),
+    closing: Closing.optional(),
+    notOwed: NotOwedList.optional(),
     weighing: Weighing.optional(),
     departure: Departure.optional(),
     signOffs: SignOffs.optional(),
