@@ -1,6 +1,8 @@
 import type { Results } from '../calc/results.ts';
 import type { Visit } from '../record/visit.ts';
 import { fieldsOf } from '../record/visit-fields.ts';
+import { eventsOf } from './obligations/event.ts';
+import { owedBy } from './obligations/owed.ts';
 import type { Regime } from './regimes/regime.ts';
 import type { ArchiveFacts, RuleInput } from './rule.ts';
 
@@ -12,12 +14,15 @@ export interface GateOptions {
 
 /** Collects the input of the rules; cautions are added later. */
 export function ruleInput(visit: Visit, results: Results, regime: Regime, { at, facts }: GateOptions): RuleInput {
+  const events = eventsOf({ visit, results, facts });
   return {
     visit,
     results,
     regime,
     at,
     facts,
+    events,
+    owed: owedBy({ visit, results, events }),
     cautionCodes: new Set(),
     people: fieldsOf(visit, 'person'),
     timestamps: fieldsOf(visit, 'timestamp'),

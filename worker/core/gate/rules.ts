@@ -9,6 +9,7 @@ import { ENGINE_AND_CONTROLS_RULES } from './rules/engine-and-controls/index.ts'
 import { EQUIPMENT_RULES } from './rules/equipment/index.ts';
 import { INSPECTION_RULES } from './rules/inspection/index.ts';
 import { LOADING_RULES } from './rules/loading/index.ts';
+import { OBLIGATION_RULES } from './rules/obligations/index.ts';
 import { PEOPLE_AND_DATES_RULES } from './rules/people-and-dates/index.ts';
 import { RELEASE_RULES } from './rules/release/index.ts';
 import { SURVEILLANCE_RULES } from './rules/surveillance/index.ts';
@@ -30,6 +31,7 @@ export const RULES: readonly Rule[] = [
   ...ENGINE_AND_CONTROLS_RULES,
   ...DUE_RULES,
   ...CARRIED_RULES,
+  ...OBLIGATION_RULES,
   ...ATTACHMENT_RULES,
   ...RELEASE_RULES,
 ];

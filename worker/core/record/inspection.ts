@@ -26,6 +26,7 @@ export const Task = part('task', {
     on: ['at'],
   }).optional(),
   at: timestamp('task_at', '2026-11-05T11:00:00+01:00', m.inspection_task).optional(),
+  duringRun: flag('task_duringRun', false).optional(),
   critical: flag('task_critical', true).optional(),
   secondInspection: SecondInspection.optional(),
 });

@@ -24,7 +24,6 @@ export const EVIDENCE = [
   'second-inspection',
   'engine-run',
   'leak-check',
-  'flow-test',
   'new-weighing',
   'flight-test',
   'part-document',
@@ -34,6 +33,7 @@ export const EVIDENCE = [
   'programme',
   'closing-check',
   'update-data',
+  'placard',
   'special-inspection',
 ] as const;
 export type Evidence = (typeof EVIDENCE)[number];

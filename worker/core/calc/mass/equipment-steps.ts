@@ -80,17 +80,18 @@ function correct(list: List, line: AsFoundLine, path: (string | number)[]): Corr
 /** Returns the changes of single items in a change, each with its place in the record. */
 export function plainChanges(change: Change, path: (string | number)[]): PlacedChange[] {
   if (change.kind !== 'exchanged') return [{ change, cameWith: [], path }];
+  const { doneAt } = change;
   return [
     ...change.out.map(
       (item, index): PlacedChange => ({
-        change: { kind: 'removed', ...item },
+        change: { kind: 'removed', ...item, doneAt },
         cameWith: change.in,
         path: [...path, 'out', index],
       }),
     ),
     ...change.in.map(
       (item, index): PlacedChange => ({
-        change: { kind: 'installed', ...item },
+        change: { kind: 'installed', ...item, doneAt },
         cameWith: [],
         path: [...path, 'in', index],
       }),
@@ -124,6 +125,6 @@ const VERSIONED: ReadonlySet<string> = new Set(['software', 'firmware', 'databas
 export function incomingItem(change: PlainChange): EquipmentItem | undefined {
   if (change.kind === 'replaced') return change.by;
   if (change.kind !== 'installed') return undefined;
-  const { kind: _kind, part: _part, ...item } = change;
+  const { kind: _kind, part: _part, doneAt: _doneAt, ...item } = change;
   return item;
 }

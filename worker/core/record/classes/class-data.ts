@@ -8,6 +8,8 @@ export interface ClassData {
   products: readonly ProductKind[];
   /** Controls that an aircraft of the class can have. */
   axes: readonly ControlAxis[];
+  /** Controls that steer every aircraft of the class in flight: an inspection of the whole aircraft proves each. */
+  flightAxes: readonly ControlAxis[];
   /** Whether an aircraft of the class can have fuel, and an engine with oil. */
   canHaveFuel: boolean;
   canHaveOil: boolean;

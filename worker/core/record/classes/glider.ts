@@ -10,6 +10,7 @@ import { type ClassData, GROUND_AXES, SURFACE_AXES } from './class-data.ts';
 export const glider: ClassData = {
   products: ['wing', 'battery', 'rescue-system'],
   axes: [...SURFACE_AXES, 'tow-release', 'dump-valve', ...GROUND_AXES, 'other'],
+  flightAxes: ['ailerons', 'elevator', 'rudder', 'tow-release'],
   canHaveFuel: false,
   canHaveOil: false,
   requires: { envelope: true, lateral: false },

@@ -11,6 +11,7 @@ import { type ClassData, ENGINE_AXES, GROUND_AXES } from './class-data.ts';
 export const gyroplane: ClassData = {
   products: ['rotor', 'rotor-head', 'engine', 'motor', 'propeller', 'battery'],
   axes: ['cyclic', 'pedals', 'rudder', 'trim', 'pre-rotator', 'rotor-brake', ...ENGINE_AXES, ...GROUND_AXES, 'other'],
+  flightAxes: ['cyclic'],
   canHaveFuel: true,
   canHaveOil: true,
   requires: { envelope: false, lateral: false },

@@ -14,6 +14,7 @@ export const helicopter: ClassData = {
     ...ENGINE_AXES,
     'other',
   ],
+  flightAxes: ['cyclic', 'collective', 'pedals'],
   canHaveFuel: true,
   canHaveOil: true,
   requires: { envelope: true, lateral: true },

@@ -26,6 +26,7 @@ const CLASS_DATA: Readonly<Record<AircraftClass, ClassData>> = {
 const UNSTATED: ClassData = {
   products: PRODUCTS,
   axes: AXES,
+  flightAxes: [],
   canHaveFuel: true,
   canHaveOil: true,
   requires: { envelope: true, lateral: false },

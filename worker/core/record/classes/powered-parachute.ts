@@ -10,6 +10,7 @@ import { type ClassData, ENGINE_AXES, GROUND_AXES } from './class-data.ts';
 export const poweredParachute: ClassData = {
   products: ['canopy', 'engine', 'motor', 'propeller', 'battery'],
   axes: ['canopy-steering', ...ENGINE_AXES, ...GROUND_AXES, 'other'],
+  flightAxes: ['canopy-steering'],
   canHaveFuel: true,
   canHaveOil: true,
   requires: { envelope: false, lateral: false },

@@ -9,6 +9,7 @@ import { type ClassData, ENGINE_AXES, GROUND_AXES, SURFACE_AXES } from './class-
 export const threeAxis: ClassData = {
   products: ['engine', 'motor', 'propeller', 'battery', 'rescue-system', 'floats'],
   axes: [...SURFACE_AXES, 'tow-release', ...ENGINE_AXES, ...GROUND_AXES, 'other'],
+  flightAxes: ['ailerons', 'elevator', 'rudder'],
   canHaveFuel: true,
   canHaveOil: true,
   requires: { envelope: true, lateral: false },

@@ -10,6 +10,7 @@ import { type ClassData, ENGINE_AXES, GROUND_AXES } from './class-data.ts';
 export const weightShift: ClassData = {
   products: ['wing', 'engine', 'motor', 'propeller', 'battery', 'rescue-system', 'floats'],
   axes: ['weight-shift', 'trim', ...ENGINE_AXES, ...GROUND_AXES, 'tow-release', 'other'],
+  flightAxes: ['weight-shift'],
   canHaveFuel: true,
   canHaveOil: true,
   requires: { envelope: false, lateral: false },

@@ -2,7 +2,6 @@ import type { Rule } from '../../rule.ts';
 import { coefficientALarge } from './coefficient-a-large.ts';
 import { compassCardOverLimit } from './compass-card-over-limit.ts';
 import { compassMovedByLoad } from './compass-moved-by-load.ts';
-import { compassSwingOwed } from './compass-swing-owed.ts';
 import { deviationLarge } from './deviation-large.ts';
 import { deviationOverLimit } from './deviation-over-limit.ts';
 import { directionIndicatorDrifts } from './direction-indicator-drifts.ts';
@@ -14,7 +13,6 @@ import { variationMissing } from './variation-missing.ts';
 
 /** The compass. */
 export const COMPASS_RULES: readonly Rule[] = [
-  compassSwingOwed,
   swingNotRound,
   deviationOverLimit,
   compassCardOverLimit,

@@ -11,6 +11,7 @@ import { lifeAgainstBulletin } from './life-against-bulletin.ts';
 import { lifeClockMissing } from './life-clock-missing.ts';
 import { lifeDoneAhead } from './life-done-ahead.ts';
 import { lifeExceeded } from './life-exceeded.ts';
+import { lifeItemUnknown } from './life-item-unknown.ts';
 import { lifeProductUnknown } from './life-product-unknown.ts';
 import { lifeShort } from './life-short.ts';
 import { lifeUnknown } from './life-unknown.ts';
@@ -29,6 +30,7 @@ export const DUE_RULES: readonly Rule[] = [
   lifeClockMissing,
   lifeDoneAhead,
   meterAmbiguous,
+  lifeItemUnknown,
   lifeProductUnknown,
   productTimeContradicted,
   productTimeUncounted,

@@ -11,12 +11,12 @@ import { findingNotClosed } from './finding-not-closed.ts';
 import { findingWithoutDisposition } from './finding-without-disposition.ts';
 import { inspectionTaskFailedUnresolved } from './inspection-task-failed-unresolved.ts';
 import { inspectionTaskOpen } from './inspection-task-open.ts';
-import { installedPartUntraced } from './installed-part-untraced.ts';
 import { lookAgainUnfit } from './look-again-unfit.ts';
 import { panelsNotClosed } from './panels-not-closed.ts';
 import { partShelfLife } from './part-shelf-life.ts';
 import { partWithoutReleaseDocument } from './part-without-release-document.ts';
 import { taskUnsigned } from './task-unsigned.ts';
+import { temporaryLeft } from './temporary-left.ts';
 import { toolsNotAccounted } from './tools-not-accounted.ts';
 
 /** Inspection, findings and parts. */
@@ -25,6 +25,7 @@ export const INSPECTION_RULES: readonly Rule[] = [
   inspectionTaskFailedUnresolved,
   taskUnsigned,
   toolsNotAccounted,
+  temporaryLeft,
   panelsNotClosed,
   findingWithoutDisposition,
   airworthinessFindingDeclined,
@@ -39,5 +40,4 @@ export const INSPECTION_RULES: readonly Rule[] = [
   declinedByNobody,
   partWithoutReleaseDocument,
   partShelfLife,
-  installedPartUntraced,
 ];

@@ -8,11 +8,12 @@ export const panelsNotClosed: Rule = {
   meaning: 'It is not confirmed that all panels were refitted',
   remedy: m.panelsNotClosed_remedy,
   source: read('145.A.48 (access panels refitted)'),
-  check: ({ visit }) =>
-    visit.inspection && visit.inspection.panelsClosed !== true
-      ? {
-          path: ['inspection', 'panelsClosed'],
-          sentence: said(m.panelsNotClosed_recordNotStateAll),
-        }
-      : undefined,
+  check: ({ visit: { closing, inspection } }) => {
+    const isDone = closing ? closing.panelsClosed : inspection?.panelsClosed;
+    if (isDone !== false) return undefined;
+    return {
+      path: [closing ? 'closing' : 'inspection', 'panelsClosed'],
+      sentence: said(m.panelsNotClosed_recordNotStateAll),
+    };
+  },
 };

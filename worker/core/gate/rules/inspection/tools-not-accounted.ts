@@ -8,11 +8,12 @@ export const toolsNotAccounted: Rule = {
   meaning: 'It is not confirmed that all tools were counted back',
   remedy: m.toolsNotAccounted_remedy,
   source: read('145.A.48 (clear of tools and equipment)'),
-  check: ({ visit }) =>
-    visit.inspection && visit.inspection.toolsAccountedFor !== true
-      ? {
-          path: ['inspection', 'toolsAccountedFor'],
-          sentence: said(m.toolsNotAccounted_recordNotStateAll),
-        }
-      : undefined,
+  check: ({ visit: { closing, inspection } }) => {
+    const isDone = closing ? closing.toolsAccountedFor : inspection?.toolsAccountedFor;
+    if (isDone !== false) return undefined;
+    return {
+      path: [closing ? 'closing' : 'inspection', 'toolsAccountedFor'],
+      sentence: said(m.toolsNotAccounted_recordNotStateAll),
+    };
+  },
 };

@@ -2,6 +2,7 @@ import type { Rule } from '../../rule.ts';
 import { authorisationExpired } from './authorisation-expired.ts';
 import { authorisationOutOfScope } from './authorisation-out-of-scope.ts';
 import { authorisationUnstated } from './authorisation-unstated.ts';
+import { criticalityUnstated } from './criticality-unstated.ts';
 import { dateInFuture } from './date-in-future.ts';
 import { datesOutOfOrder } from './dates-out-of-order.ts';
 import { duplicateId } from './duplicate-id.ts';
@@ -36,6 +37,7 @@ export const PEOPLE_AND_DATES_RULES: readonly Rule[] = [
   authorisationOutOfScope,
   authorisationUnstated,
   supervisorUnfit,
+  criticalityUnstated,
   secondPersonMissing,
   secondPersonSame,
   secondInspectionBeforeTask,

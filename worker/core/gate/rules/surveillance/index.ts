@@ -10,11 +10,9 @@ import { emitterCategoryNotSet } from './emitter-category-not-set.ts';
 import { encoderCorrespondenceFailed } from './encoder-correspondence-failed.ts';
 import { flightIdentityDiffers } from './flight-identity-differs.ts';
 import { identitiesDisagree } from './identities-disagree.ts';
-import { interferenceNotChecked } from './interference-not-checked.ts';
 import { notReadBack } from './not-read-back.ts';
 import { pitotTestFailed } from './pitot-test-failed.ts';
 import { positionQualityOverstated } from './position-quality-overstated.ts';
-import { radioCheckMissing } from './radio-check-missing.ts';
 import { radioReadabilityLow } from './radio-readability-low.ts';
 import { readBackDiffers } from './read-back-differs.ts';
 import { staticSystemNotTested } from './static-system-not-tested.ts';
@@ -23,7 +21,6 @@ import { testSetCalibrationExpired } from './test-set-calibration-expired.ts';
 import { testedUnnamed } from './tested-unnamed.ts';
 import { transponderTestFailed } from './transponder-test-failed.ts';
 import { transponderTestIncomplete } from './transponder-test-incomplete.ts';
-import { transponderTestMissing } from './transponder-test-missing.ts';
 
 /** Addresses, transponder, altimetry and radio. */
 export const SURVEILLANCE_RULES: readonly Rule[] = [
@@ -40,7 +37,6 @@ export const SURVEILLANCE_RULES: readonly Rule[] = [
   positionQualityOverstated,
   transponderTestFailed,
   transponderTestIncomplete,
-  transponderTestMissing,
   encoderCorrespondenceFailed,
   altimeterTestFailed,
   altimeterTestIncomplete,
@@ -49,7 +45,5 @@ export const SURVEILLANCE_RULES: readonly Rule[] = [
   staticSystemTestFailed,
   staticSystemNotTested,
   testSetCalibrationExpired,
-  radioCheckMissing,
   radioReadabilityLow,
-  interferenceNotChecked,
 ];
