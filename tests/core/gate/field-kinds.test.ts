@@ -156,7 +156,7 @@ describe('a second entry of the same name is found', () => {
 
 describe('a time', () => {
   const times = ofKind('timestamp');
-  expect(times).toHaveLength(35);
+  expect(times).toHaveLength(45);
 
   describe('in the future is found', () => {
     test.each(times.filter(({ means }) => means.future === undefined))('$name', (field) =>
@@ -193,13 +193,14 @@ describe('a time', () => {
       expectFound(field, AFTER_WORK, 'DATES_OUT_OF_ORDER'),
     );
 
-    test('with seven exceptions', () => {
+    test('with eight exceptions', () => {
       expect(namesOf(times.filter(({ means }) => means.late !== undefined))).toEqual([
         'attachments/#/takenAt',
         'departure/latestAt',
         'departure/plannedAt',
         'findings/#/declined/at',
         'flights/#/from',
+        'notRequired/#/at',
         'signOffs/#/at',
         'visit/workEndedAt',
       ]);
@@ -216,7 +217,14 @@ describe('a time', () => {
   test('has a bound that the schema has, or none', () => {
     const names = new Set(namesOf(times));
     const bounds = times.flatMap(({ means: { after, before } }) => [...after, ...before]);
-    expect([...new Set(bounds)].sort()).toEqual(['foundAt', 'isolation.at', 'visit.arrivedAt', 'visit.workEndedAt']);
+    expect([...new Set(bounds)].sort()).toEqual([
+      'finishedAt',
+      'foundAt',
+      'isolation.at',
+      'openedAt',
+      'visit.arrivedAt',
+      'visit.workEndedAt',
+    ]);
     expect(names).toContain('findings/#/foundAt');
     expect(names).toContain('electrical/traction/isolation/at');
   });

@@ -2,7 +2,7 @@ import type { Results } from '../calc/results.ts';
 import type { Visit } from '../record/visit.ts';
 import { fieldsOf } from '../record/visit-fields.ts';
 import { eventsOf } from './obligations/event.ts';
-import { owedBy } from './obligations/owed.ts';
+import { requirementsOf } from './obligations/requirement.ts';
 import type { Regime } from './regimes/regime.ts';
 import type { ArchiveFacts, RuleInput } from './rule.ts';
 
@@ -22,7 +22,7 @@ export function ruleInput(visit: Visit, results: Results, regime: Regime, { at, 
     at,
     facts,
     events,
-    owed: owedBy({ visit, results, events }),
+    requirements: requirementsOf({ visit, results, events }),
     cautionCodes: new Set(),
     people: fieldsOf(visit, 'person'),
     timestamps: fieldsOf(visit, 'timestamp'),

@@ -9,7 +9,7 @@ import type { Fault } from '../text/faults.ts';
 import { type Message, type Said, said } from '../text/message.ts';
 import type { Finding, Severity } from './finding.ts';
 import type { WorkEvent } from './obligations/event.ts';
-import type { Owed } from './obligations/owed.ts';
+import type { Requirement } from './obligations/requirement.ts';
 import type { Regime } from './regimes/regime.ts';
 import type { Source } from './source.ts';
 
@@ -97,9 +97,9 @@ export interface RuleInput {
   /** Time of the assessment; rules have no clock. */
   at: string;
   facts: ArchiveFacts;
-  /** What happened at this visit, and what it owes. */
+  /** What happened at this visit, and what it requires. */
   events: readonly WorkEvent[];
-  owed: readonly Owed[];
+  requirements: readonly Requirement[];
   /** Codes of the cautions found; empty until all are found. */
   cautionCodes: ReadonlySet<string>;
   /** All fields of the record that name a person or state a time; used by several rules. */

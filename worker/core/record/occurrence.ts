@@ -1,7 +1,7 @@
 import * as m from '../text/generated/messages.ts';
 import { choice, line, list, part, pastDate, reference } from './field.ts';
 
-/** Events after which makers ask for a special inspection. */
+/** Events after which manufacturers require a special inspection. */
 export const OCCURRENCES = [
   'hard-landing',
   'propeller-strike',

@@ -20,7 +20,7 @@ import { Lives } from './life.ts';
 import { Measurements } from './measurements.ts';
 import { Meters } from './meters.ts';
 import { Modifications } from './modification.ts';
-import { NotOwedList } from './not-owed.ts';
+import { NotRequiredList } from './not-required.ts';
 import { Occurrences } from './occurrence.ts';
 import { OpenedList } from './opened.ts';
 import { Parts } from './parts-trace.ts';
@@ -86,7 +86,7 @@ export const VisitRecord = z
     parts: Parts.optional(),
     attachments: Attachments.optional(),
     closing: Closing.optional(),
-    notOwed: NotOwedList.optional(),
+    notRequired: NotRequiredList.optional(),
     weighing: Weighing.optional(),
     departure: Departure.optional(),
     signOffs: SignOffs.optional(),

@@ -1,7 +1,7 @@
 import { lastRun } from '../../calc/engine/engine-runs.ts';
 import { classDataOf } from '../../record/classes/index.ts';
 import { type EquipmentKind, traitsOf } from '../../record/equipment-kind.ts';
-import type { Evidence } from '../../record/not-owed.ts';
+import type { Evidence } from '../../record/not-required.ts';
 import { dateOf, instantOf } from '../../units/calendar.ts';
 import type { RuleInput } from '../rule.ts';
 import type { Axis, WorkEvent } from './event.ts';
@@ -15,10 +15,13 @@ export interface Showing {
   path?: readonly (string | number)[];
 }
 
-/** What evidence is looked for in. */
+/** The record and its results, in which evidence is searched. */
 export type Known = Pick<RuleInput, 'visit' | 'results'>;
 
 type Shows = (input: Known, event: WorkEvent) => Showing;
+
+/** Path of a field of a part of the record; of the part, if that is missing. */
+const within = (part: unknown, path: readonly string[]): readonly string[] => (part ? path : path.slice(0, 1));
 
 const shown = (isShown: boolean, path?: Showing['path']): Showing => ({ isShown, ...(path && { path }) });
 
@@ -30,12 +33,7 @@ function since({ at }: WorkEvent, times: readonly (string | undefined)[], path?:
   return { isShown, ...(path && { path }), ...(!isShown && last !== undefined && { olderAt: last }) };
 }
 
-const afterRuns = ({ visit }: Known) => {
-  const last = lastRun(visit.engineRuns ?? [], 'after');
-  return last ? [last.run] : [];
-};
-
-/** Kinds that are part of the electrical system without being a load of their own. */
+/** Kinds that are part of the electrical system without being a load. */
 const NO_LOADS: ReadonlySet<EquipmentKind | undefined> = new Set([
   'distribution',
   'loom',
@@ -68,7 +66,7 @@ function checked(
   axes: readonly Axis[] | undefined,
   isGood: (check: NonNullable<Known['visit']['controls']>['checks'][number]) => boolean,
 ): Showing {
-  const path = ['controls', 'checks'];
+  const path = event.happening === 'disturbed' ? event.path : within(visit.controls, ['controls', 'checks']);
   const checks = (visit.controls?.checks ?? []).filter(isGood);
   if (!axes?.length)
     return since(
@@ -89,10 +87,14 @@ function checked(
 /** For each piece of evidence: whether the record shows it after an event, for the item of the event. */
 export const EVIDENCE_SHOWN: Readonly<Record<Evidence, Shows>> = {
   'transponder-test': ({ visit }, event) =>
-    since(event, [visit.surveillance?.transponderTest?.at], ['surveillance', 'transponderTest']),
+    since(
+      event,
+      [visit.surveillance?.transponderTest?.at],
+      within(visit.surveillance, ['surveillance', 'transponderTest']),
+    ),
   'read-back': ({ visit }, event) => {
     const { devices = [] } = visit.surveillance ?? {};
-    const path = ['surveillance', 'devices'];
+    const path = within(visit.surveillance, ['surveillance', 'devices']);
     if (event.happening !== 'marks-changed') {
       const own = devices.filter(({ item }) => item === event.item?.id);
       return since(
@@ -110,7 +112,7 @@ export const EVIDENCE_SHOWN: Readonly<Record<Evidence, Shows>> = {
   },
   'encoder-check': ({ visit, results }, event) =>
     results.change.after.some(({ equipmentKind }) => ALTITUDE_SOURCES.has(equipmentKind))
-      ? since(event, [visit.surveillance?.encoder?.at], ['surveillance', 'encoder'])
+      ? since(event, [visit.surveillance?.encoder?.at], within(visit.surveillance, ['surveillance', 'encoder']))
       : shown(true),
   'altimeter-test': ({ visit }, event) =>
     since(
@@ -118,19 +120,19 @@ export const EVIDENCE_SHOWN: Readonly<Record<Evidence, Shows>> = {
       (visit.surveillance?.altimeters ?? [])
         .filter(({ item }) => item === undefined || item === event.item?.id)
         .map(({ at }) => at),
-      ['surveillance', 'altimeters'],
+      within(visit.surveillance, ['surveillance', 'altimeters']),
     ),
   'static-test': ({ visit }, event) =>
     since(
       event,
       (visit.surveillance?.staticSystems ?? []).map(({ at }) => at),
-      ['surveillance', 'staticSystems'],
+      within(visit.surveillance, ['surveillance', 'staticSystems']),
     ),
   'pitot-test': ({ visit }, event) =>
     since(
       event,
       (visit.surveillance?.pitotSystems ?? []).filter(({ leak }) => leak !== undefined).map(({ at }) => at),
-      ['surveillance', 'pitotSystems'],
+      within(visit.surveillance, ['surveillance', 'pitotSystems']),
     ),
   'radio-check': ({ visit }, event) =>
     since(
@@ -138,35 +140,38 @@ export const EVIDENCE_SHOWN: Readonly<Record<Evidence, Shows>> = {
       (visit.surveillance?.radioChecks ?? [])
         .filter(({ item }) => event.kind !== 'vhf-radio' || item === undefined || item === event.item?.id)
         .map(({ at }) => at),
-      ['surveillance', 'radioChecks'],
+      within(visit.surveillance, ['surveillance', 'radioChecks']),
     ),
   'interference-check': ({ visit }) =>
-    shown(visit.surveillance?.interferenceChecked === true, ['surveillance', 'interferenceChecked']),
+    shown(
+      visit.surveillance?.interferenceChecked === true,
+      within(visit.surveillance, ['surveillance', 'interferenceChecked']),
+    ),
   'load-analysis': ({ visit: { electrical } }, { item, kind }) => {
-    const path = electrical ? ['electrical', 'loads'] : ['electrical'];
+    const path = within(electrical, ['electrical', 'loads']);
     const isListed = electrical?.loads.some((load) => load.item === item?.id && load.change !== 'removed') ?? false;
     return shown(isListed || (electrical !== undefined && NO_LOADS.has(kind)), path);
   },
   'load-list': ({ visit: { electrical } }, { item }) => {
     const counted = electrical?.loads.filter((load) => load.item === item?.id) ?? [];
-    return shown(electrical !== undefined && counted.every(({ change }) => change === 'removed'), [
-      'electrical',
-      ...(electrical ? ['loads'] : []),
-    ]);
+    return shown(
+      electrical !== undefined && counted.every(({ change }) => change === 'removed'),
+      within(electrical, ['electrical', 'loads']),
+    );
   },
   'battery-entry': ({ visit: { electrical } }, { item }) =>
-    shown(electrical?.battery?.item === item?.id && electrical !== undefined, [
-      'electrical',
-      ...(electrical ? ['battery'] : []),
-    ]),
+    shown(
+      electrical !== undefined && electrical.battery?.item === item?.id,
+      within(electrical, ['electrical', 'battery']),
+    ),
   'continuity-test': ({ visit: { wiring } }, event) =>
-    since(event, [wiring?.test?.at], wiring ? ['wiring', 'test'] : ['wiring']),
+    since(event, [wiring?.test?.at], within(wiring, ['wiring', 'test'])),
   'antenna-check': ({ visit: { antennas } }, { item }) => {
     const own = antennas?.items.filter((antenna) => item === undefined || antenna.item === item.id) ?? [];
     const isMeasured = own.some(
       ({ standingWaves, bondMilliohm }) => (standingWaves?.length ?? 0) > 0 || bondMilliohm !== undefined,
     );
-    return shown(isMeasured, antennas ? ['antennas', 'items'] : ['antennas']);
+    return shown(isMeasured, within(antennas, ['antennas', 'items']));
   },
   'compass-swing': ({ visit }, event) => since(event, [visit.compass?.swungAt], ['compass']),
   'control-check': (input, event) =>
@@ -202,31 +207,24 @@ export const EVIDENCE_SHOWN: Readonly<Record<Evidence, Shows>> = {
   },
   'engine-run': (input, event) => {
     if (!hasEngine(input)) return shown(true);
-    return since(
-      event,
-      afterRuns(input).map(({ at }) => at),
-      ['engineRuns'],
-    );
+    return since(event, [lastRun(input.visit.engineRuns ?? [], 'after')?.run.at], ['engineRuns']);
   },
   'leak-check': (input, event) => {
     if (!hasFluids(input)) return shown(true);
-    return since(
-      event,
-      afterRuns(input)
-        .filter(({ leaksLookedFor }) => leaksLookedFor)
-        .map(({ at }) => at),
-      ['engineRuns'],
-    );
+    const last = lastRun(input.visit.engineRuns ?? [], 'after');
+    if (!last) return shown(false, ['engineRuns']);
+    const path = ['engineRuns', last.index, 'leaksLookedFor'];
+    return last.run.leaksLookedFor ? since(event, [last.run.at], path) : shown(false, path);
   },
   'new-weighing': ({ visit }, event) => since(event, [visit.weighing?.weighedAt], ['weighing']),
   'flight-test': ({ visit }, event) => {
     const index = (visit.modifications ?? []).findIndex(({ id }) => event.names.includes(id));
     const { flightTest } = visit.modifications?.[index] ?? {};
-    return shown(flightTest === 'owed' || flightTest === 'done', ['modifications', index, 'flightTest']);
+    return shown(flightTest !== undefined && flightTest !== 'none', ['modifications', index, 'flightTest']);
   },
   'part-document': (_, { part, path }) => shown(part !== undefined, [...path, 'part']),
   'due-line': ({ visit }, { item }) =>
-    shown(visit.lives?.items.some(({ of }) => of === item?.id) ?? false, visit.lives ? ['lives', 'items'] : ['lives']),
+    shown(visit.lives?.items.some(({ of }) => of === item?.id) ?? false, within(visit.lives, ['lives', 'items'])),
   'bulletin-search': ({ visit }) => shown(visit.bulletins?.searchedOn !== undefined, ['bulletins']),
   'due-list': ({ visit, results }) =>
     shown((visit.lives?.items.length ?? 0) > 0 || results.open.held.some(({ kind }) => kind === 'due'), ['lives']),

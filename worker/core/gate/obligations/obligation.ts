@@ -1,11 +1,11 @@
 import type { EquipmentKind, Trait } from '../../record/equipment-kind.ts';
-import type { Evidence, NotOwedReason } from '../../record/not-owed.ts';
+import type { Evidence, NotRequiredReason } from '../../record/not-required.ts';
 import type { OpenedSystem } from '../../record/opened.ts';
 import type { Message } from '../../text/message.ts';
 import type { Source } from '../source.ts';
 import type { Happening, WorkEvent } from './event.ts';
 
-/** Who may state that something is not owed: nobody, who did the work, another of the workshop, the releaser, the releaser with a second person. */
+/** Who may state that something is not required: nobody, who did the work, another of the workshop, the releaser, the releaser with a second person. */
 export type Declarer = 'nobody' | 'doer' | 'another' | 'releaser' | 'two-people';
 
 /** A line of the table: what happened, and what must be shown afterwards. */
@@ -23,9 +23,9 @@ export interface Obligation {
     /** A further condition in words of the trade. */
     only?: (event: WorkEvent) => boolean;
   };
-  owes: readonly Evidence[];
-  notOwedBy: Declarer;
-  reasons: readonly NotOwedReason[];
+  requires: readonly Evidence[];
+  notRequiredBy: Declarer;
+  reasons: readonly NotRequiredReason[];
   source: Source;
 }
 

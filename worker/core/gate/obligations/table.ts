@@ -5,7 +5,7 @@ import { ELECTRICAL_OBLIGATIONS } from './table-electrical.ts';
 import { POWER_OBLIGATIONS } from './table-power.ts';
 import { WORK_OBLIGATIONS } from './table-work.ts';
 
-/** What happened, and what must be shown afterwards. Lines add up: an item owes what every line that fits it asks for. */
+/** What happened, and what must be shown afterwards. Lines add up: every line that fits an item counts. */
 export const OBLIGATIONS: readonly Obligation[] = [
   ...AVIONICS_OBLIGATIONS,
   ...ELECTRICAL_OBLIGATIONS,

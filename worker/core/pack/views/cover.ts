@@ -10,6 +10,7 @@ import { nameOf } from '../people.ts';
 import type { View } from '../render.ts';
 import { common } from './common.ts';
 import { durationText } from './duration.ts';
+import { notCovered } from './not-covered.ts';
 import { sealedByLine } from './sealed-by.ts';
 
 /** A document after the cover; one outside the same file has no page there to link to. */
@@ -29,6 +30,7 @@ export function coverView(context: PackContext, following: readonly Following[],
   const of = (severity: Finding['severity']): Finding[] => findings.filter((finding) => finding.severity === severity);
   const blocks = of('blocks');
   const cautions = of('caution');
+  const parts = notCovered(context);
   return {
     ...common(context),
     registration: visit.aircraft.registration,
@@ -48,6 +50,7 @@ export function coverView(context: PackContext, following: readonly Following[],
     operator: partyText(visit.aircraft.operator),
     ended: visit.visit.workEndedAt ? fmt.timestamp(visit.visit.workEndedAt) : DASH,
     summary: visit.visit.summary,
+    notCovered: parts === '' ? '' : fmt.text(m.notCovered_line, { parts }),
     releaseLine: released
       ? fmt.text(m.cover_released, {
           releasedBy: released.releasedBy.name,

@@ -5,8 +5,10 @@ import { signatureOf } from '../people.ts';
 import type { View } from '../render.ts';
 import { common, sources } from './common.ts';
 import { meterRows } from './meter-rows.ts';
+import { notCovered } from './not-covered.ts';
 import { itemName, limitationTexts, openUntil, standing } from './open-items.ts';
 import { releaserSignature } from './releaser-signature.ts';
+import { workState } from './work-state.ts';
 
 export function releaseStatementView(context: PackContext): View {
   const { visit, regime, released, identity, fmt } = context;
@@ -14,8 +16,11 @@ export function releaseStatementView(context: PackContext): View {
   const statement = regime.statements.find(({ id }) => id === release?.statement);
   const limitations = limitationTexts(context);
   const deferred = standing(context, 'deferral');
+  const parts = notCovered(context);
   return {
     ...common(context),
+    ...workState(context),
+    notCovered: parts === '' ? '' : fmt.text(m.notCovered_line, { parts }),
     title: statement?.title ?? DASH,
     text: statement?.text ?? fmt.text(m.releaseStatement_noStatementRegimeChosen),
     scope: release?.scope ?? DASH,

@@ -1,6 +1,7 @@
 import * as m from '../../../text/generated/messages.ts';
 import { said } from '../../../text/message.ts';
 import { hitsIn } from '../../hits.ts';
+import { unanswered } from '../../obligations/requirement.ts';
 import { type Rule, read } from '../../rule.ts';
 
 export const notReadBack: Rule = {
@@ -9,13 +10,16 @@ export const notReadBack: Rule = {
   meaning: 'The transmission of a device was not received and checked',
   remedy: m.notReadBack_remedy,
   source: read('EASA SIB 2011-20 as summarised'),
-  check: ({ visit }) =>
-    hitsIn(['surveillance', 'devices'], visit.surveillance?.devices, ({ id, kind, readBack }) => {
-      if (readBack || kind === 'locator') return undefined;
+  check: ({ visit, requirements }) => {
+    // READ_BACK_MISSING says it of an item that was worked on.
+    const missing = new Set(unanswered(requirements, 'read-back').map(({ event }) => event.item?.id));
+    return hitsIn(['surveillance', 'devices'], visit.surveillance?.devices, ({ id, kind, item, readBack }) => {
+      if (readBack || kind === 'locator' || (item !== undefined && missing.has(item))) return undefined;
       return {
         field: 'readBack',
         sentence: said(m.notReadBack_deviceNotReceivedOff, { id }),
         data: { device: id },
       };
-    }),
+    });
+  },
 };

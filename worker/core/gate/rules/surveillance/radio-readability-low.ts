@@ -1,5 +1,6 @@
 import * as m from '../../../text/generated/messages.ts';
 import { said } from '../../../text/message.ts';
+import { instantOf } from '../../../units/calendar.ts';
 import { hitsIn } from '../../hits.ts';
 import { PRACTICE, type Rule } from '../../rule.ts';
 
@@ -13,12 +14,20 @@ export const radioReadabilityLow: Rule = {
   remedy: m.radioReadabilityLow_remedy,
   source: PRACTICE,
   check: ({ visit }) =>
-    hitsIn(['surveillance', 'radioChecks'], visit.surveillance?.radioChecks, ({ with: station, readability }) => {
-      if (readability >= MIN_READABILITY) return undefined;
-      return {
-        field: 'readability',
-        sentence: said(m.radioReadabilityLow_readRadio5, { station, readability }),
-        data: { readability },
-      };
-    }),
+    hitsIn(
+      ['surveillance', 'radioChecks'],
+      visit.surveillance?.radioChecks,
+      ({ with: station, readability, at, item }) => {
+        if (readability >= MIN_READABILITY) return undefined;
+        const isBetterNow = visit.surveillance?.radioChecks?.some(
+          (later) => later.item === item && later.readability >= MIN_READABILITY && instantOf(later.at) > instantOf(at),
+        );
+        if (isBetterNow) return undefined;
+        return {
+          field: 'readability',
+          sentence: said(m.radioReadabilityLow_readRadio5, { station, readability }),
+          data: { readability },
+        };
+      },
+    ),
 };

@@ -1,39 +1,39 @@
-import type { Evidence, NotOwedReason } from '../../record/not-owed.ts';
-import type { NotOwed, Visit } from '../../record/visit.ts';
+import type { Evidence, NotRequiredReason } from '../../record/not-required.ts';
+import type { NotRequired, Visit } from '../../record/visit.ts';
 import { dateOf } from '../../units/calendar.ts';
 import type { RuleInput } from '../rule.ts';
 import type { WorkEvent } from './event.ts';
 import type { Declarer, Obligation } from './obligation.ts';
 
-/** Why a statement that something is not owed does not count. */
+/** Why a statement that something is not required does not count. */
 export type Unfit = 'nobody-may' | 'reason' | 'person' | 'second-person' | 'limitation';
 
 /** Finds the statements of a record about a piece of evidence and an event. */
-export function statementsOn(visit: Visit, evidence: Evidence, event: WorkEvent): NotOwed[] {
-  return (visit.notOwed ?? []).filter(
+export function statementsOn(visit: Visit, evidence: Evidence, event: WorkEvent): NotRequired[] {
+  return (visit.notRequired ?? []).filter(
     (each) => each.evidence === evidence && (each.of === undefined || event.names.includes(each.of)),
   );
 }
 
 /** Tells why a statement does not count for a line of the table; undefined if it counts. */
 export function unfitFor(
-  statement: NotOwed,
-  { notOwedBy, reasons }: Pick<Obligation, 'notOwedBy' | 'reasons'>,
+  statement: NotRequired,
+  { notRequiredBy, reasons }: Pick<Obligation, 'notRequiredBy' | 'reasons'>,
   event: WorkEvent,
   { visit }: Pick<RuleInput, 'visit'>,
 ): Unfit | undefined {
-  if (notOwedBy === 'nobody') return 'nobody-may';
-  if (!(reasons as readonly NotOwedReason[]).includes(statement.reason)) return 'reason';
+  if (notRequiredBy === 'nobody') return 'nobody-may';
+  if (!(reasons as readonly NotRequiredReason[]).includes(statement.reason)) return 'reason';
   if (statement.reason === 'excluded-by-limitation' && !visit.release?.limitations?.length) return 'limitation';
-  if (!mayState(statement, notOwedBy, event, visit)) return 'person';
-  if (notOwedBy !== 'two-people') return undefined;
+  if (!mayState(statement, notRequiredBy, event, visit)) return 'person';
+  if (notRequiredBy !== 'two-people') return undefined;
   const { secondBy } = statement;
   return secondBy !== undefined && secondBy !== statement.by && hasScope(visit, secondBy, statement.at)
     ? undefined
     : 'second-person';
 }
 
-function mayState({ by, at }: NotOwed, declarer: Declarer, event: WorkEvent, visit: Visit): boolean {
+function mayState({ by, at }: NotRequired, declarer: Declarer, event: WorkEvent, visit: Visit): boolean {
   if (hasScope(visit, by, at, 'release')) return true;
   if (declarer === 'doer') return hasScope(visit, by, at);
   if (declarer === 'another') return hasScope(visit, by, at) && !event.by.includes(by);

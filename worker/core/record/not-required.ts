@@ -38,33 +38,33 @@ export const EVIDENCE = [
 ] as const;
 export type Evidence = (typeof EVIDENCE)[number];
 
-/** Reasons for which something is not owed; no other reason counts. */
-export const NOT_OWED_REASONS = [
+/** Reasons for which something is not required; no other reason counts. */
+export const NOT_REQUIRED_REASONS = [
   'not-fitted',
-  'maker-approved-data',
+  'approved-data',
   'shown-elsewhere',
   'not-touched',
   'excluded-by-limitation',
   'like-for-like',
 ] as const;
-export type NotOwedReason = (typeof NOT_OWED_REASONS)[number];
+export type NotRequiredReason = (typeof NOT_REQUIRED_REASONS)[number];
 
-/** Statement of an authorised person that something is not owed. */
-export const NotOwed = part(
-  'notOwed',
+/** Statement of an authorised person that something is not required. */
+export const NotRequired = part(
+  'notRequired',
   {
-    evidence: choice('notOwed_evidence', EVIDENCE),
-    of: reference(['equipment-item', 'modification', 'opening'], 'notOwed_of', 'E31').optional(),
-    reason: choice('notOwed_reason', NOT_OWED_REASONS),
-    shownBy: line('notOwed_shownBy', 'Installation manual HR-760 rev. 5, 4.2'),
-    by: person('notOwed_by', 'jonas', m.notOwed_stated),
-    secondBy: person('notOwed_secondBy', 'mila', m.notOwed_agreed).optional(),
-    at: timestamp('notOwed_at', '2026-11-05T14:00:00+01:00', m.notOwed_statement, {
+    evidence: choice('notRequired_evidence', EVIDENCE),
+    of: reference(['equipment-item', 'modification', 'opening'], 'notRequired_of', 'E31').optional(),
+    reason: choice('notRequired_reason', NOT_REQUIRED_REASONS),
+    shownBy: line('notRequired_shownBy', 'Installation manual HR-760 rev. 5, 4.2'),
+    by: person('notRequired_by', 'jonas', m.notRequired_stated),
+    secondBy: person('notRequired_secondBy', 'mila', m.notRequired_agreed).optional(),
+    at: timestamp('notRequired_at', '2026-11-05T14:00:00+01:00', m.notRequired_statement, {
       late: 'It may be decided after the end of work, before the release',
     }),
   },
   'evidence',
 );
-export type NotOwed = z.infer<typeof NotOwed>;
+export type NotRequired = z.infer<typeof NotRequired>;
 
-export const NotOwedList = list('notOwedList', NotOwed, { max: 120 });
+export const NotRequiredList = list('notRequiredList', NotRequired, { max: 120 });
