@@ -1,0 +1,162 @@
+import type { Results } from '../../../worker/core/calc/results.ts';
+import { failingIn } from './failing.ts';
+import { harmIn } from './figures.ts';
+import { JUDGED_LIMITS } from './judged-limits.ts';
+import { usually } from './judged-usually.ts';
+import { JUDGED_WORK } from './judged-work.ts';
+import { CLASSES, type Class, covers, type Ground, type Judgement, type Verdict } from './judgement.ts';
+import { LIMITS_KEPT } from './limits-kept.ts';
+import { isPart } from './look.ts';
+import { unauthorised } from './may-do.ts';
+import type { Change } from './operators.ts';
+import type { Json, Place } from './place.ts';
+import { isOfItsItem, isStatedElsewhere, type Stated, statedIn } from './stated-twice.ts';
+import type { Statement } from './statement.ts';
+import { EVIDENCE_KEPT, TIMES_KEPT } from './times-kept.ts';
+import { TOLD_TWICE } from './told-twice.ts';
+
+/** What the classification knows of an unchanged record. */
+export interface Sound {
+  /** Not changed. */
+  record: Json;
+  results: Results;
+  at: string;
+  people: readonly Place[];
+  stated: Stated;
+  /** Every identifier, after the list that it stands in. */
+  identifiers: ReadonlySet<string>;
+  /** Identifiers to which something refers. */
+  referred: ReadonlySet<string>;
+  agreed: ReadonlyMap<Statement, number>;
+  unauthorised: number;
+}
+
+const AGREEMENTS = [...LIMITS_KEPT, ...TIMES_KEPT, ...TOLD_TWICE];
+const STATEMENTS = [...EVIDENCE_KEPT, ...AGREEMENTS];
+
+export function soundOf(record: Json, places: readonly Place[], results: Results, at: string): Sound {
+  const copy = structuredClone(record);
+  const people = places.filter(({ means }) => means?.kind === 'person');
+  const referring = places.filter(({ means }) => means?.kind === 'person' || means?.kind === 'reference');
+  return {
+    record: copy,
+    results,
+    at,
+    people,
+    stated: statedIn(places),
+    identifiers: new Set(
+      places.filter(({ means }) => means?.kind === 'identifier').map((one) => `${listOf(one)} ${String(one.value)}`),
+    ),
+    referred: new Set(referring.map(({ value }) => String(value))),
+    agreed: new Map(STATEMENTS.map((statement) => [statement, statement.broken(copy, at)])),
+    unauthorised: unauthorised(copy, people, at),
+  };
+}
+
+/**
+ * Says what a change does to the release, without the rules of the release check: by the printed figures, by what the
+ * record states twice, by the order of its times, and by a table over the fields.
+ */
+export function classify(change: Change, changed: Json, results: Results, sound: Sound): Verdict {
+  const limit = limitJudged(change);
+  if (limit?.is === 'hurts') return limit;
+  return (
+    hurt(change, changed, results, sound) ?? contradicted(change, changed, results, sound) ?? limit ?? tabled(change)
+  );
+}
+
+function hurt(change: Change, changed: Json, results: Results, sound: Sound): Verdict | undefined {
+  const says = (by: Ground, because: string): Verdict => ({ is: 'hurts', by, because });
+  const isLimit = judgementFor(JUDGED_LIMITS, change.place, change) !== undefined;
+  const harm = harmIn(sound.results, results).find(
+    (figure) =>
+      !(isLimit && figure.includes('margin')) && !(change.operator === 'renamed' && figure.endsWith('is gone')),
+  );
+  if (harm !== undefined) return says('figure', harm);
+  const broken = newlyBroken(EVIDENCE_KEPT, changed, sound);
+  if (broken) return says('order', broken);
+  if (unauthorised(changed, sound.people, sound.at) > sound.unauthorised)
+    return says('person', 'Somebody acts who may not, or nobody of that name');
+  if (failingIn(results).missing > failingIn(sound.results).missing)
+    return says('result', 'A test that is owed is not recorded');
+  return undefined;
+}
+
+function contradicted(change: Change, changed: Json, results: Results, sound: Sound): Verdict | undefined {
+  const { place, operator, to } = change;
+  const says = (by: Ground, because: string): Verdict => ({ is: 'contradicts', by, because });
+  if (failingIn(results).failed > failingIn(sound.results).failed) return says('result', 'A result outside its limits');
+  const isOther = to !== undefined && operator !== 'doubled' && operator !== 'reordered';
+  if (isOther && results.applicability.join() !== sound.results.applicability.join())
+    return says('result', 'The bulletin applies, or does not, against its status');
+  const broken = newlyBroken(AGREEMENTS, changed, sound);
+  if (broken) return says('agreement', broken);
+  if (isOther && isStatedElsewhere(sound.stated, place)) return says('name', 'Another field states the same name');
+  if (isOther && isOfItsItem(sound.record, place)) return says('name', 'The inventory says otherwise of that item');
+  const id = identifierAt(place);
+  if (operator === 'doubled' && (id !== undefined || namesThing(place.value)))
+    return says('name', 'Two entries of one thing');
+  if (operator === 'renamed' && sound.identifiers.has(`${listOf(place)} ${String(to)}`))
+    return says('name', 'Two entries of one name');
+  if (id === undefined) return undefined;
+  const isGone = operator === 'renamed' || (operator === 'left out' && place.isEntry);
+  return isGone && sound.referred.has(id) ? says('name', 'Something refers to it') : undefined;
+}
+
+/** Whether an entry is about one thing by its name: a wire of a mark, an item that is taken out. */
+const namesThing = (value: Json): boolean => isPart(value) && ('mark' in value || 'item' in value);
+
+const listOf = ({ path }: Place): string => path.slice(0, -2).join('/');
+
+function identifierAt({ means, value }: Place): string | undefined {
+  if (means?.kind === 'identifier') return String(value);
+  const id = isPart(value) ? value.id : undefined;
+  return typeof id === 'string' ? id : undefined;
+}
+
+function newlyBroken(statements: readonly Statement[], changed: Json, { agreed, at }: Sound): string | undefined {
+  return statements.find((statement) => statement.broken(changed, at) > (agreed.get(statement) ?? 0))?.says;
+}
+
+/** The judgement of a limit or a term: which side the change lies on. */
+function limitJudged(change: Change): Verdict | undefined {
+  const { place, to, also } = change;
+  const judgements = [place, ...(also ? [also] : [])].flatMap((one) => judgementFor(JUDGED_LIMITS, one, change) ?? []);
+  const says = (is: Class, because: string): Verdict => ({ is, by: 'limit', because });
+  if (to === undefined) {
+    const gone = judgements.find(({ is }) => is !== 'free');
+    return gone && says('hurts', gone.is === 'hurts' ? gone.because : `No limit or term is left: ${gone.because}`);
+  }
+  const [found] = judgements;
+  if (!found) return undefined;
+  if (found.is !== 'upper' && found.is !== 'lower') return says(found.is, found.because);
+  const isUp = rankOf(place, to) > rankOf(place, place.value);
+  return isUp === (found.is === 'upper') ? says('hurts', found.because) : says('free', 'The safe side of a limit');
+}
+
+/** Place of a value in its order: a number, a day, or a choice by the list of the schema. */
+function rankOf({ choices }: Place, value: Json): number {
+  if (typeof value === 'number') return value;
+  return choices.length > 0 ? choices.indexOf(String(value)) : Date.parse(String(value));
+}
+
+/** What the table says, or what is usual for the kind of field; of two places the graver. */
+function tabled(change: Change): Verdict {
+  const verdicts = [change.place, ...(change.also ? [change.also] : [])].map((one): Verdict => {
+    const found = judgementFor(JUDGED_WORK, one, change);
+    const isClass = found && found.is !== 'upper' && found.is !== 'lower';
+    return isClass ? { is: found.is as Class, by: 'table', because: found.because } : usually(one, change.operator);
+  });
+  const [gravest] = verdicts.sort((a, b) => CLASSES.indexOf(a.is) - CLASSES.indexOf(b.is));
+  return gravest ?? usually(change.place, change.operator);
+}
+
+function judgementFor(table: readonly Judgement[], place: Place, { operator, to }: Change): Judgement | undefined {
+  return table.find(
+    ({ at, on, from, to: only }) =>
+      on.includes(operator) &&
+      covers(at, place.pattern) &&
+      (from === undefined || from.includes(place.value)) &&
+      (only === undefined || only.includes(to)),
+  );
+}

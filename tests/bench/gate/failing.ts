@@ -1,0 +1,42 @@
+import type { Results } from '../../../worker/core/calc/results.ts';
+
+/** How much of the results fails, and how much that is owed is not recorded. */
+export interface Failing {
+  failed: number;
+  missing: number;
+}
+
+/** Counts results that say of themselves that they are outside their limits, overdue, or not recorded. */
+export function failingIn(results: Results): Failing {
+  const { loading, lateral, configurations, clock, readings, open, ...told } = results;
+  const failing = { failed: 0, missing: 0 };
+  count(told, failing);
+  const margins = [loading, ...configurations.map((one) => one.loading)].flatMap(
+    (sheet) => sheet?.extremes?.margins ?? [],
+  );
+  failing.failed += [...margins, ...(lateral?.margins ?? [])].filter(({ margin }) => margin < 0).length;
+  failing.failed += (results.electrical?.circuits ?? []).filter(isOverloaded).length;
+  const endurance = results.electrical?.endurance;
+  if (endurance?.minutes !== undefined && endurance.minutes < endurance.neededMin) failing.failed += 1;
+  if (clock.slackMin !== undefined && clock.slackMin < 0) failing.failed += 1;
+  return failing;
+}
+
+type Circuit = NonNullable<Results['electrical']>['circuits'][number];
+
+const isOverloaded = ({ continuousA, ampacity, continuousDrop }: Circuit): boolean =>
+  (ampacity !== undefined && continuousA > ampacity.currentA) ||
+  (continuousDrop !== undefined && continuousDrop.dropV > continuousDrop.limitV);
+
+function count(value: unknown, failing: Failing): void {
+  if (typeof value !== 'object' || value === null) return;
+  for (const [key, inner] of Object.entries(value)) {
+    if (key === 'isWithin' && inner === false) failing.failed += 1;
+    else if ((key === 'isOverdue' || key === 'isSignificant') && inner === true) failing.failed += 1;
+    else if (key === 'outcome' && inner === 'failed') failing.failed += 1;
+    else if (key === 'outcome' && inner === 'not recorded') failing.missing += 1;
+    else if (key === 'omissions' || key === 'transponderMissing')
+      failing.missing += Array.isArray(inner) ? inner.length : 0;
+    else count(inner, failing);
+  }
+}

@@ -1,0 +1,135 @@
+import { type Judgement, LIMIT, NUMBERS, OUT, TIMES } from './judgement.ts';
+
+const upper = (at: string, because: string): Judgement => ({ at, on: LIMIT, is: 'upper', because });
+const lower = (at: string, because: string): Judgement => ({ at, on: LIMIT, is: 'lower', because });
+const free = (at: string, because: string): Judgement => ({ at, on: LIMIT, is: 'free', because });
+
+const AIRCRAFT = 'aircraft(/configurations/*)?(/categories/*)?';
+
+/** Limits and terms: one side hurts. */
+export const JUDGED_LIMITS: readonly Judgement[] = [
+  upper(
+    `${AIRCRAFT}/maximum(Mass|LandingMass|ZeroFuelMass|EmptyMass|MassWithExternalLoad)`,
+    'The aircraft may be heavier',
+  ),
+  lower(`${AIRCRAFT}/minimumMass`, 'The aircraft may be lighter'),
+  upper(`${AIRCRAFT}/nonLifting/maximumMass`, 'The wings carry more'),
+  lower(`${AIRCRAFT}/emptyRange/forward`, 'The empty range is wider'),
+  upper(`${AIRCRAFT}/emptyRange/aft`, 'The empty range is wider'),
+  upper(`${AIRCRAFT}/stations/*/maximumMass`, 'A place may carry more'),
+  lower(`${AIRCRAFT}/stations/*/minimumMass`, 'The pilot may be lighter'),
+  lower(`${AIRCRAFT}/stations/*/unusable`, 'Fuel counts that cannot be used'),
+  lower(`${AIRCRAFT}/stations/*/leastUsable`, 'Less fuel is aboard than the loadings assume'),
+  upper(`${AIRCRAFT}/stations/*/capacity`, 'The tank holds more on paper than in truth'),
+  upper(`${AIRCRAFT}/loadingLimits/*/maximumMass`, 'Places together may carry more'),
+  upper(`${AIRCRAFT}/loadingLimits/*/when/above`, 'A joint limit holds later'),
+  {
+    at: `${AIRCRAFT}/(loadingLimits|emptyRange|nonLifting|envelope|lateralEnvelope|envelopeEquations)(/*)?(/when)?`,
+    on: OUT,
+    is: 'hurts',
+    because: 'A limit is removed',
+  },
+  {
+    at: 'aircraft/(loadingLimits/*/stations|categories/*/unusedStations)/*',
+    on: [...OUT, 'reference'],
+    is: 'hurts',
+    because: 'A limit holds for other places',
+  },
+  lower('aircraft/hangBolt/minimumDeg', 'A wider angle is permitted'),
+  upper('aircraft/hangBolt/maximumDeg', 'A wider angle is permitted'),
+  upper('aircraft/levelAttitude/toleranceDeg', 'The aircraft may stand further off level'),
+  {
+    at: 'aircraft/levelAttitude/(longitudinal|lateral)Deg',
+    on: NUMBERS,
+    is: 'hurts',
+    because: 'Weighed in another attitude than the arms are for',
+  },
+  {
+    at: 'aircraft/suspension/positions/*/(arm|fromMass|toMass)',
+    on: [...NUMBERS, ...OUT],
+    is: 'hurts',
+    because: 'The aircraft hangs from another hole than its mass allows',
+  },
+  lower('aircraft/energyStores/*/least(Health|Charge)Percent', 'The battery may be worse'),
+  upper('aircraft/energyStores/*/maximumCycles', 'The battery may be older'),
+  upper('aircraft/energyStores/*/healthPercent', 'The battery is said to be better'),
+  lower('aircraft/energyStores/*/cycles', 'The battery is said to be younger'),
+  lower('aircraft/energyUse/**', 'The flight takes less energy on paper'),
+  lower('aircraft/engine/fuelFlow', 'The fuel lasts longer on paper'),
+  { at: 'lives/items/*/basis', on: ['choice'], is: 'upper', because: 'A softer term' },
+  { at: 'findings/*/severity', on: ['choice'], is: 'upper', because: 'A finding is said to be lighter' },
+  { at: 'bulletins/items/*/kind', on: ['choice'], is: 'upper', because: 'A bulletin that binds less' },
+  upper('lives/items/*/interval/**', 'Due later'),
+  upper('lives/items/*/tolerance(Hours|Months)', 'May be done later'),
+  { at: 'lives/items/*/lastDone/**', on: [...NUMBERS, ...TIMES], is: 'upper', because: 'Due later' },
+  { at: 'lives/items/*/wasDueAt/**', on: [...NUMBERS, ...TIMES], is: 'upper', because: 'The next one is due later' },
+  {
+    at: '(lives/items/*/(lastDone|interval|wasDueAt)/**|lives/items/*)',
+    on: OUT,
+    is: 'hurts',
+    because: 'A term is gone',
+  },
+  upper('findings/*/deferral/until(Date|Hours)', 'Deferred for longer'),
+  upper('findings/*/lookAgain/(date|hours|landings)', 'Looked at later'),
+  lower('findings/*/deferral/timesCarried', 'Deferred more often than is said'),
+  { at: 'findings/*/deferral/firstDeferredOn', on: TIMES, is: 'upper', because: 'Deferred for longer than is said' },
+  upper('bulletins/items/*/nextDue(Date|Hours)', 'Repeated later'),
+  { at: 'bulletins/items/*/doneOn', on: TIMES, is: 'free', because: 'The day does not move the next one' },
+  upper('certificates/*/validUntil', 'The certificate is said to be valid for longer'),
+  upper('people/*/validUntil', 'The authorisation is said to be valid for longer'),
+  upper(
+    '(weighing/scales/*|surveillance/transponderTest/testSet)/calibrationDueOn',
+    'The device is said to be calibrated for longer',
+  ),
+  upper('parts/*/shelfLifeUntil', 'The part is said to last longer'),
+  upper('departure/latestAt', 'The weather is said to hold for longer'),
+  upper('departure/tripMinutes', 'More daylight is needed; the safe side'),
+  {
+    at: 'meters/(readings/*/(outHours|offsetHours)|counters/*/(out|offset)|landings)',
+    on: NUMBERS,
+    is: 'lower',
+    because: 'Everything is due later',
+  },
+  {
+    at: 'aircraft/(engine|propeller|products/*)/fitted/(sinceNew|sinceOverhaul)/**',
+    on: NUMBERS,
+    is: 'lower',
+    because: 'The product is said to be younger',
+  },
+  {
+    at: 'aircraft/(engine|propeller|products/*)/fitted/at/**',
+    on: NUMBERS,
+    is: 'upper',
+    because: 'The product is said to be younger',
+  },
+  upper('electrical/battery/(capacityAh|usableFactor)', 'The battery lasts longer on paper'),
+  lower('electrical/battery/(recogniseMin|landingMin|reserveMin)', 'The battery need not last as long'),
+  upper('electrical/sources/*/(ratedA|regulatorA)', 'The source gives more on paper'),
+  upper('electrical/circuits/*/protection/ratingA', 'The protection lets more through'),
+  upper('electrical/circuits/*/protection/limitA', 'The protection may let more through'),
+  { at: 'electrical/circuits/*/protection', on: OUT, is: 'hurts', because: 'A circuit without protection' },
+  lower('electrical/lowVoltageWarning/setPointV', 'The warning comes later'),
+  lower('electrical/traction/insulation/limitMohm', 'A worse insulation passes'),
+  free(
+    'engineRuns/*/values/*/(least|most|resolution)',
+    'The value keeps it still; the true limit is in the manual, not in the record',
+  ),
+  free(
+    'measurements/**/(from|to|limit|limitDeg)',
+    'The value keeps it still; the true limit is in the manual, not in the record',
+  ),
+  free(
+    'antennas/**/(standingWaveLimit|limitDb)',
+    'The value keeps it still; the true limit is in the manual, not in the record',
+  ),
+  free('wiring/test/insulationLimitMohm', 'The values keep it still'),
+  free(
+    'weighing/**/(massLimit|volumeLimit|armLimit|lateralArmLimit|errorLimit|resolution|limit|angleLimitDeg|oilMassLimit)',
+    'The ± is in the certificate of the scale or the judgement of the weigher, not in the record',
+  ),
+  free('**/(massLimit|emptyMassLimit|emptyArmLimit)', 'The ± of a mass is the judgement of who states it'),
+  free(
+    'aircraft(/configurations/*)?/stations/*',
+    'A place that may not be used: the safe side, unless a figure tells otherwise',
+  ),
+];

@@ -1,0 +1,67 @@
+import { assessed } from './assessed.ts';
+import { type Changes, changesOf } from './changes.ts';
+import { classify, soundOf } from './classify.ts';
+import { type Found, foundIn } from './found.ts';
+import type { Verdict } from './judgement.ts';
+import { apply, type Change, type Operator } from './operators.ts';
+import { type Json, type Place, placesOf } from './place.ts';
+
+/** What became of one change. */
+export interface Outcome {
+  fixture: string;
+  operator: Operator;
+  pattern: string;
+  /** Where, and what became what. */
+  example: string;
+  verdict: Verdict;
+  found: Found;
+}
+
+export interface Run {
+  outcomes: Outcome[];
+  refused: number;
+  sampledOut: number;
+}
+
+/** Where in the list of places a change belongs. */
+export interface Wanted {
+  isWanted(change: Change): boolean;
+  most?: number | undefined;
+}
+
+/** Makes, classifies and assesses every change of one record. */
+export function runOn(fixture: string, record: Json, at: string, { isWanted, most }: Wanted): Run {
+  const before = assessed(record, at);
+  if (!before) throw new Error(`${fixture} does not fit the schema`);
+  const sound = soundOf(record, placesOf(record), before.results, at);
+  const { changes, sampledOut }: Changes = changesOf(record, fixture, most);
+  const run: Run = { outcomes: [], refused: 0, sampledOut };
+  for (const change of changes.filter(isWanted)) {
+    const undo = apply(record, change);
+    const after = assessed(record, at);
+    if (after) {
+      const verdict = classify(change, record, after.results, sound);
+      const { place, operator, also } = change;
+      const pattern = also ? `${place.pattern} + ${String(also.path.at(-1))}` : place.pattern;
+      const found = foundIn(before.findings, after.findings, movesEntries(change));
+      run.outcomes.push({ fixture, operator, pattern, example: exampleOf(change), verdict, found });
+    } else run.refused += 1;
+    undo();
+  }
+  return run;
+}
+
+const movesEntries = ({ place, operator }: Change): boolean =>
+  operator === 'reordered' ||
+  operator === 'doubled' ||
+  (operator === 'left out' && (place.isEntry || place.shape === 'list'));
+
+const SHOWN = 60;
+
+function exampleOf({ place, operator, to, also }: Change): string {
+  const shown = (value: unknown): string => (JSON.stringify(value) ?? '—').slice(0, SHOWN);
+  const at = (one: Place): string => `/${one.path.join('/')}`;
+  if (operator === 'doubled' || operator === 'reordered') return at(place);
+  if (also) return `${at(place)} + ${at(also)}`;
+  return `${at(place)}: ${shown(place.value)} → ${to === undefined ? '—' : shown(to)}`;
+}
