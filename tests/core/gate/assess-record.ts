@@ -3,6 +3,7 @@ import { type Assessment, passGate } from '../../../worker/core/gate/gate.ts';
 import { regimeNamed } from '../../../worker/core/gate/regimes/table.ts';
 import type { ArchiveFacts } from '../../../worker/core/gate/rule.ts';
 import { worded } from '../../../worker/core/gate/worded.ts';
+import { earlierIssueOf } from '../../../worker/core/record/earlier-issue.ts';
 import { readRecord } from '../../../worker/core/record/read-record.ts';
 import { recordFormatter } from '../../../worker/core/record/record-formatter.ts';
 import type { Locale } from '../../../worker/core/text/locale.ts';
@@ -37,5 +38,6 @@ export function assessRecord(record: unknown, at: string, facts: ArchiveFacts = 
   const settings = { leastPilotKg: leastPilotKg.value, standardPersonKg: standardPersonKg.value, at };
   const known = { attachments: FIXTURE_FILES.facts, ...facts };
   const results = compute(read.visit, { ...settings, open: facts.open, readings: facts.readings });
-  return worded(passGate(read.visit, results, { at, facts: known }), recordFormatter(read.visit, locale));
+  const earlierIssue = earlierIssueOf(facts.earlierIssue, read.record);
+  return worded(passGate(read.visit, results, { at, facts: known, earlierIssue }), recordFormatter(read.visit, locale));
 }

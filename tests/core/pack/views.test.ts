@@ -52,7 +52,6 @@ describe.each(VISITS)('views of %s', (name) => {
         view: coverView(
           context,
           body.map(({ id, title }) => ({ id, title, isAboard: true })),
-          ['Due list'],
         ),
       },
       ...body,

@@ -1,4 +1,5 @@
 import type { Results } from '../calc/results.ts';
+import type { EarlierIssue } from '../record/earlier-issue.ts';
 import type { Visit } from '../record/visit.ts';
 import type { Said } from '../text/message.ts';
 import type { Finding, Severity } from './finding.ts';
@@ -15,6 +16,8 @@ export interface Assessment<Text = string> {
   results: Results;
   regime: Regime;
   findings: Finding<Text>[];
+  /** Issue that this record replaces, and what differs from it; undefined if nothing does. */
+  earlierIssue?: EarlierIssue | undefined;
   /** Nothing blocks, and every caution is acknowledged. */
   isReleasable: boolean;
   /** Facts of the attached files by SHA-256; no file is included if all together exceed a pack. */
@@ -36,7 +39,8 @@ export function passGate(visit: Visit, results: Results, options: GateOptions): 
     .map((finding) => acknowledged(visit, finding))
     .sort((a, b) => ORDER[a.severity] - ORDER[b.severity]);
   const attachments = printableAttachments(options.facts.attachments ?? {}, findings);
-  return { visit, results, regime, findings, attachments, isReleasable: findings.every(isSettled) };
+  const { earlierIssue } = options;
+  return { visit, results, regime, earlierIssue, findings, attachments, isReleasable: findings.every(isSettled) };
 }
 
 /** Whether a finding does not stop the release: a note, or an accepted caution. */

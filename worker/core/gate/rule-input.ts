@@ -1,4 +1,5 @@
 import type { Results } from '../calc/results.ts';
+import type { EarlierIssue } from '../record/earlier-issue.ts';
 import type { Visit } from '../record/visit.ts';
 import { fieldsOf } from '../record/visit-fields.ts';
 import { eventsOf } from './obligations/event.ts';
@@ -10,10 +11,17 @@ export interface GateOptions {
   /** Time of the assessment. */
   at: string;
   facts: ArchiveFacts;
+  /** Issue that the record replaces. */
+  earlierIssue?: EarlierIssue | undefined;
 }
 
 /** Collects the input of the rules; cautions are added later. */
-export function ruleInput(visit: Visit, results: Results, regime: Regime, { at, facts }: GateOptions): RuleInput {
+export function ruleInput(
+  visit: Visit,
+  results: Results,
+  regime: Regime,
+  { at, facts, earlierIssue }: GateOptions,
+): RuleInput {
   const events = eventsOf({ visit, results, facts });
   return {
     visit,
@@ -21,6 +29,7 @@ export function ruleInput(visit: Visit, results: Results, regime: Regime, { at, 
     regime,
     at,
     facts,
+    earlierIssue,
     events,
     requirements: requirementsOf({ visit, results, events }),
     cautionCodes: new Set(),

@@ -1,6 +1,7 @@
 import type { OpenItem } from '../calc/open-items/open-item.ts';
 import type { Readings } from '../calc/open-items/readings.ts';
 import type { Results } from '../calc/results.ts';
+import type { EarlierIssue } from '../record/earlier-issue.ts';
 import { pointer } from '../record/pointer.ts';
 import type { Place } from '../record/record-index.ts';
 import type { StandingFile } from '../record/standing-file.ts';
@@ -71,6 +72,8 @@ export interface ArchiveFacts {
   lastPack?: { pack: string; issuedAt: string; visit: string; recordSha256: string };
   /** Packs between that one and this visit that were withdrawn and not replaced. */
   withdrawnPacks?: readonly string[];
+  /** Newest issue of the pack of this visit, with its record as sealed, in the present version. */
+  earlierIssue?: { pack: string; issuedAt: string; record: unknown };
   /** Packs after this visit that were not withdrawn. */
   laterPacks?: readonly string[];
   /** Items that earlier packs of the aircraft left open. */
@@ -97,6 +100,8 @@ export interface RuleInput {
   /** Time of the assessment; rules have no clock. */
   at: string;
   facts: ArchiveFacts;
+  /** Issue that the record replaces, and what differs from it. */
+  earlierIssue: EarlierIssue | undefined;
   /** What happened at this visit, and what it requires. */
   events: readonly WorkEvent[];
   requirements: readonly Requirement[];

@@ -6,7 +6,8 @@ import type { Locale } from '../text/locale.ts';
 import type { PackIdentity } from './identity.ts';
 
 /** Data available to a view. */
-export interface PackContext extends Pick<Assessment, 'visit' | 'results' | 'regime' | 'findings' | 'attachments'> {
+export interface PackContext
+  extends Pick<Assessment, 'visit' | 'results' | 'regime' | 'earlierIssue' | 'findings' | 'attachments'> {
   /** Undefined in a draft. */
   identity: PackIdentity | undefined;
   /** Time at which the pack was issued, or the draft was made. */
@@ -33,11 +34,12 @@ export function packContext(
   assessment: Assessment,
   { of, recordSha256, released, locale }: ContextOptions,
 ): PackContext {
-  const { visit, results, regime, findings, attachments } = assessment;
+  const { visit, results, regime, earlierIssue, findings, attachments } = assessment;
   return {
     visit,
     results,
     regime,
+    earlierIssue,
     findings,
     attachments,
     fmt: recordFormatter(visit, locale),

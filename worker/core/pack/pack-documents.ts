@@ -37,7 +37,7 @@ export async function packDocuments(
   const cover = {
     id: 'cover',
     title: text(m.packDocuments_coverContents),
-    html: render('cover', coverView(context, following, absentTitles(context, body)), locale),
+    html: render('cover', coverView(context, following), locale),
   };
   const before = [cover, ...body];
   const digests = await Promise.all(
@@ -48,24 +48,4 @@ export async function packDocuments(
     documents: [...before, last],
     digests: [...digests, { id: last.id, title: last.title, sha256: await sha256(last.html) }],
   };
-}
-
-/** Documents that a reader expects in a pack; the cover lists those that are absent, so that silence does not look like a good result. */
-const LOOKED_FOR = [
-  'weighing-report',
-  'electrical-load-analysis',
-  'radio-and-surveillance-record',
-  'compass-card',
-  'inspection-record',
-  'bulletins',
-  'due-list',
-];
-
-/** A document that has only a part of another, as the checks of controls, is not that document. */
-function absentTitles({ fmt }: PackContext, body: readonly { id: string; title: string }[]): string[] {
-  return DOCUMENT_KINDS.flatMap(({ template, title }) => {
-    if (title === undefined || !LOOKED_FOR.includes(template)) return [];
-    const text = fmt.text(title);
-    return body.some((document) => document.id === template && document.title === text) ? [] : [text];
-  });
 }

@@ -7,6 +7,7 @@ import { RULE_SET } from '../gate/rule-set.ts';
 import { worded } from '../gate/worded.ts';
 import { canonicalJson } from '../pack/canonical-json.ts';
 import { sha256 } from '../pack/digest.ts';
+import { earlierIssueOf } from '../record/earlier-issue.ts';
 import { localZone } from '../record/local-zone.ts';
 import { readRecord } from '../record/read-record.ts';
 import type { VisitRecord } from '../record/record.ts';
@@ -59,8 +60,9 @@ export async function assess(input: unknown, at: string, facts: ArchiveFacts = {
     ? withOrigin({ open: facts.open, readings: facts.readings ?? NO_READINGS }, record)
     : facts;
   const regime = { leastPilotKg: leastPilotKg.value, standardPersonKg: standardPersonKg.value };
+  const earlierIssue = earlierIssueOf(facts.earlierIssue, record);
   const results = compute(visit, { ...regime, at: local, open, readings });
-  const assessment = worded(passGate(visit, results, { at: local, facts }), recordFormatter(visit));
+  const assessment = worded(passGate(visit, results, { at: local, facts, earlierIssue }), recordFormatter(visit));
   const findings = assessment.findings.map((finding) => ({
     ...finding,
     pointer: pointerAsPosted(finding.pointer),
@@ -74,6 +76,7 @@ export async function assess(input: unknown, at: string, facts: ArchiveFacts = {
     ...((open?.length || readings?.meters.length || readings?.counters?.length) && {
       pastSha256: await sha256(canonicalJson({ open, readings })),
     }),
+    ...(earlierIssue && { replaces: earlierIssue.pack }),
   };
   const assessmentSha256 = await sha256(canonicalJson(read));
   return {

@@ -30,6 +30,7 @@ export const Release = part('release', {
   by: person('release_by', 'jonas', m.release_releasesAircraft, RELEASES),
   statement: id('release_statement', 'work-complete'),
   scope: prose('release_scope', 'Modifications M1 to M4 and the 100-hour inspection.'),
+  reasonForIssue: line('release_reasonForIssue', 'Arm of the radio was mistyped; schedule calculated again').optional(),
   further: list('release_further', FurtherStatement, { max: 6 }).optional(),
   limitations: list('release_limitations', line('release_limitations_each', 'Day VFR only until F3 is closed'), {
     max: 40,

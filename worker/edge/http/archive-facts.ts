@@ -1,9 +1,11 @@
 import type { ArchiveFacts } from '../../core/core.ts';
 import type { LedgerName } from '../archive/archive.ts';
 import type { VisitAmongPacks } from '../archive/ledger/ledger-calls.ts';
-import { orUnavailable } from './answer.ts';
+import { ArchiveDamaged, orUnavailable } from './answer.ts';
 import { openBefore } from './open-before.ts';
+import type { OwnedPack } from './owned-pack.ts';
 import type { Call } from './route.ts';
+import { sealedForm } from './sealed-record.ts';
 import { standingFacts } from './standing.ts';
 
 /**
@@ -14,7 +16,7 @@ import { standingFacts } from './standing.ts';
 export async function archiveFacts(
   call: Call,
   name: LedgerName,
-  { before, after }: Pick<VisitAmongPacks, 'before' | 'after'>,
+  { own, before, after }: Pick<VisitAmongPacks, 'own' | 'before' | 'after'>,
   value: unknown,
 ): Promise<ArchiveFacts> {
   const people = await peopleOf(call);
@@ -30,6 +32,7 @@ export async function archiveFacts(
     ...past,
     ...(await standingFacts(call, value, last && { owned: { name, pack: last }, past })),
     people,
+    ...(own && { earlierIssue: await earlierIssue(call, { name, pack: own }) }),
   };
 }
 
@@ -41,4 +44,14 @@ export async function peopleOf({ world, caller }: Call) {
 function lastPack({ summary, recordSha256 }: VisitAmongPacks['before'][number]): NonNullable<ArchiveFacts['lastPack']> {
   const { pack, issuedAt, visit } = summary;
   return { pack, issuedAt, visit, recordSha256 };
+}
+
+async function earlierIssue(call: Call, owned: OwnedPack): Promise<NonNullable<ArchiveFacts['earlierIssue']>> {
+  const { pack, issuedAt } = owned.pack.summary;
+  // A damaged file of the old issue must not prevent its correction: then everything counts as changed.
+  const record = await sealedForm(call, owned).catch((error: unknown) => {
+    if (error instanceof ArchiveDamaged) return null;
+    throw error;
+  });
+  return { pack, issuedAt, record };
 }

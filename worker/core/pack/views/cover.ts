@@ -20,12 +20,8 @@ export interface Following {
   isAboard: boolean;
 }
 
-/**
- * Returns cover and contents. The contents list the documents that follow.
- *
- * @param absent titles of documents that a reader would expect, and that are not in the pack
- */
-export function coverView(context: PackContext, following: readonly Following[], absent: readonly string[]): View {
+/** Returns cover and contents. The contents list the documents that follow. */
+export function coverView(context: PackContext, following: readonly Following[]): View {
   const { visit, identity, issuedAt, findings, released, fmt } = context;
   const of = (severity: Finding['severity']): Finding[] => findings.filter((finding) => finding.severity === severity);
   const blocks = of('blocks');
@@ -50,6 +46,7 @@ export function coverView(context: PackContext, following: readonly Following[],
     operator: partyText(visit.aircraft.operator),
     ended: visit.visit.workEndedAt ? fmt.timestamp(visit.visit.workEndedAt) : DASH,
     summary: visit.visit.summary,
+    replaces: replacesLine(context),
     notCovered: parts === '' ? '' : fmt.text(m.notCovered_line, { parts }),
     releaseLine: released
       ? fmt.text(m.cover_released, {
@@ -74,8 +71,6 @@ export function coverView(context: PackContext, following: readonly Following[],
         : sentence(fmt.text(m.cover_notYetAcceptedAnybody)),
     })),
     ...clockView(context),
-    hasAbsent: absent.length > 0,
-    absent: absent.join('; '),
     ...contentsView(following),
   };
 }
@@ -158,4 +153,12 @@ function openLine({ results, fmt }: PackContext, blocks: number, cautions: numbe
 
 function reasonFor({ visit }: PackContext, code: string): string {
   return visit.release?.acknowledgements?.find((acceptance) => acceptance.code === code)?.reason ?? DASH;
+}
+
+/** Which issue this pack replaces, and why; empty for a first one. */
+function replacesLine({ earlierIssue, visit, fmt }: PackContext): string {
+  const reason = visit.release?.reasonForIssue;
+  return earlierIssue && reason !== undefined
+    ? fmt.text(m.issueChanges_replaces, { pack: earlierIssue.pack, reason: sentence(reason) })
+    : '';
 }

@@ -10,6 +10,7 @@ import type { PackContext } from '../context.ts';
 import type { DocumentDigest } from '../document-digest.ts';
 import type { View } from '../render.ts';
 import { common, sources } from './common.ts';
+import { issueChanges } from './issue-changes.ts';
 import { sealedByLine } from './sealed-by.ts';
 
 type ValueName = { [Name in keyof Regime]: Regime[Name] extends Sourced<unknown> ? Name : never }[keyof Regime];
@@ -41,6 +42,7 @@ export function recordOfIssueView(context: PackContext, digests: readonly Docume
   const notes = findings.filter(({ severity }) => severity === 'note');
   return {
     ...common(context),
+    ...issueChanges(context),
     pack: identity?.pack ?? DASH,
     issue: identity?.issue ?? DASH,
     issuedAt: fmt.timestamp(issuedAt),

@@ -170,13 +170,15 @@ export interface Aftermath {
 /** Position of a visit among the packs of its aircraft, without its record. */
 export interface PacksAround {
   state: VisitState | null;
+  /** Newest issue of the pack of the visit; null if it was never released. */
+  own: KeptPack | null;
   /** Newest issue of every pack before that of the visit, and after it, oldest first. */
   before: KeptPack[];
   after: KeptPack[];
 }
 
 /** Visit among the packs of its aircraft. */
-export interface VisitAmongPacks extends Pick<PacksAround, 'before' | 'after'> {
+export interface VisitAmongPacks extends Pick<PacksAround, 'own' | 'before' | 'after'> {
   kept: KeptVisit | null;
   /** Place of the next pack of this visit. */
   place: PackPlace;

@@ -6,7 +6,7 @@ export const NO_LEDGER: LedgerCalls = {
   overview: async () => ({ visits: 0, packs: 0, newest: null, head: { seq: 0, digest: GENESIS } }),
   visit: async () => null,
   visits: async () => ({ items: [], next: null }),
-  packsAround: async () => ({ state: null, before: [], after: [] }),
+  packsAround: async () => ({ state: null, own: null, before: [], after: [] }),
   visitAmongPacks: async (registration, visit) => visitOfNone(registration, visit),
   visitToSeal: async (registration, visit) => ({ ...visitOfNone(registration, visit), turn: null }),
   leaveTurn: async () => undefined,
@@ -38,5 +38,5 @@ function unbegun(): never {
 
 function visitOfNone(registration: string, visit: string): VisitAmongPacks {
   const place = { pack: `${registration}-P1-1`, number: 1, issue: 1, visit, before: [] };
-  return { kept: null, before: [], after: [], place };
+  return { kept: null, own: null, before: [], after: [], place };
 }

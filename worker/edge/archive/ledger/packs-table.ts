@@ -116,10 +116,12 @@ export function packsBefore(sql: SqlStorage, { after, limit }: PageRequest): Pag
  * correction of an old visit must not be checked against later packs. A visit that was never released comes after all
  * of them.
  */
-export function aroundVisit(sql: SqlStorage, visit: string): Pick<VisitAmongPacks, 'before' | 'after'> {
-  const own = newestOfVisit(sql, visit)?.summary.number ?? Number.MAX_SAFE_INTEGER;
+export function aroundVisit(sql: SqlStorage, visit: string): Pick<VisitAmongPacks, 'own' | 'before' | 'after'> {
+  const newest = newestOfVisit(sql, visit);
+  const own = newest?.summary.number ?? Number.MAX_SAFE_INTEGER;
   const packs = newestIssues(sql).filter(({ summary }) => summary.number !== own);
   return {
+    own: newest,
     before: packs.filter(({ summary }) => summary.number < own),
     after: packs.filter(({ summary }) => summary.number > own),
   };

@@ -2,6 +2,7 @@ import type { Rule } from '../../rule.ts';
 import { acknowledgementThin } from './acknowledgement-thin.ts';
 import { acknowledgementUnmatched } from './acknowledgement-unmatched.ts';
 import { departureBeforeReady } from './departure-before-ready.ts';
+import { reissueReasonMissing } from './reissue-reason-missing.ts';
 import { releaseMissing } from './release-missing.ts';
 import { statementUnknown } from './statement-unknown.ts';
 import { sunsetBeforeArrival } from './sunset-before-arrival.ts';
@@ -18,6 +19,7 @@ export const RELEASE_RULES: readonly Rule[] = [
   workOpen,
   workEndUnstated,
   releaseMissing,
+  reissueReasonMissing,
   statementUnknown,
   acknowledgementUnmatched,
   acknowledgementThin,
