@@ -1,16 +1,18 @@
 import { describe, expect, test } from 'vitest';
 import full from '../../../fixtures/records/version-1/nose-wheel-full.json' with { type: 'json' };
+import present from '../../../fixtures/visits/nose-wheel-full.json' with { type: 'json' };
 import * as pipeline from '../../../worker/core/core.ts';
 import { canonicalJson } from '../../../worker/core/pack/canonical-json.ts';
 import { sha256 } from '../../../worker/core/pack/digest.ts';
 import { SCHEMA_VERSION, upgrade } from '../../../worker/core/record/upgrades.ts';
+import { withLaterFields } from '../../with-later-fields.ts';
 import { type TestService, testService } from '../service.ts';
 
 const VISIT = '/v1/aircraft/Q-SLM/visits/v1';
 const PLANE = '/antennas/items/0/groundPlane';
 
 /** Files are uploaded by tests of their own. */
-const { attachments: _, ...OLD } = full;
+const { attachments: _, ...OLD } = withLaterFields(full, present);
 const PRESENT = upgrade(OLD) as typeof OLD;
 const DIGEST = await sha256(canonicalJson(OLD));
 
@@ -149,7 +151,11 @@ test('a pack of version 1 holds the record as posted, and a visit of the present
   const due = await (await call('/v1/aircraft/Q-SLM/due')).json<{ deferred: { openItem: string }[] }>();
   expect(due.deferred).toHaveLength(1);
   clock.at += 60_000;
-  const amended = { ...PRESENT, workshop: { ...PRESENT.workshop, name: 'Upper Meadow' } };
+  const amended = {
+    ...PRESENT,
+    workshop: { ...PRESENT.workshop, name: 'Upper Meadow' },
+    release: { ...PRESENT.release, reasonForIssue: 'Name of the workshop corrected' },
+  };
   const put = await call(VISIT, { method: 'PUT', body: amended, headers: { 'If-Match': `"${DIGEST}"` } });
   expect(put.status).toBe(200);
   const second = await release(VISIT, OLD.release.by);

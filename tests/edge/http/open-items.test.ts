@@ -146,7 +146,10 @@ describe('what a pack leaves open', () => {
     });
     await kept('next', record);
     const before = await tag();
-    const corrected = await lampJob({ carried: answered([...open, 'Q-SLM-P1/F6'], 'repeated') });
+    const corrected = await lampJob({
+      carried: answered([...open, 'Q-SLM-P1/F6'], 'repeated'),
+      release: { by: 'jonas', statement: 'work-complete', scope: 'The lamp.', reasonForIssue: 'Scope corrected' },
+    });
     await kept('lamp', corrected);
     expect((await released('lamp')).status).toBe(201);
     expect(await tag()).not.toBe(before);

@@ -30,7 +30,8 @@ const items = async <Item>(service: TestService, path: string): Promise<Item[]> 
 async function releaseNext(service: TestService, days: number): Promise<Response> {
   const condition = { 'If-Match': (await service.call(VISIT)).headers.get('ETag') ?? '' };
   const workEndedAt = `2026-11-0${days}T12:00:00+01:00`;
-  const record = { ...weighingOnly, visit: { ...weighingOnly.visit, workEndedAt } };
+  const release = { ...weighingOnly.release, reasonForIssue: `Work ended on day ${days}` };
+  const record = { ...weighingOnly, visit: { ...weighingOnly.visit, workEndedAt }, release };
   await service.call(VISIT, { method: 'PUT', body: record, headers: condition['If-Match'] ? condition : {} });
   const headers = { 'If-Match': (await service.call(`${VISIT}/assessment`)).headers.get('ETag') ?? '' };
   const body = { by: weighingOnly.release.by, knowsOfNoHazard: true };

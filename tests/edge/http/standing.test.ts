@@ -282,7 +282,14 @@ describe('another release meanwhile', () => {
 describe('an aircraft under new marks', () => {
   test('keeps its file, its open items and their names', async () => {
     const { standing } = (await next()).record;
-    const record = { ...tyreChange(standing), aircraft: { registration: 'Q-NEW' } };
+    const received = { address: FULL.aircraft.address24, at: '2026-11-20T10:00:00+01:00', by: 'jonas' };
+    const surveillance = {
+      devices: FULL.surveillance.devices.map(({ id, kind }) => ({
+        ...{ id, readBack: received },
+        ...(kind !== 'locator' && { flightIdentitySet: 'QNEW' }),
+      })),
+    };
+    const record = { ...tyreChange(standing), aircraft: { registration: 'Q-NEW' }, surveillance };
     service.clock.at = Date.parse('2026-11-22T12:00:00Z');
     const findings = await kept('first', record, 'Q-NEW');
     // Nobody decided to defer it again: it is not counted as carried forward.
