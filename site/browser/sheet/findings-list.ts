@@ -14,7 +14,7 @@ export interface FindingPlace {
 /** Returns findings as list items: what is wrong, what to do, its place, and the rule behind it. */
 export function findingItems(findings: readonly Said[], placeOf: (finding: Said) => FindingPlace): HTMLElement[] {
   return findings.map((finding) => {
-    const { severity, code, sentence, remedy, source, acknowledgedBy } = finding;
+    const { severity, code, sentence, remedy, source, acknowledgedBy, follows } = finding;
     const isAnswered = acknowledgedBy !== undefined;
     const { text, show } = placeOf(finding);
     const leads = element('button', { type: 'button', className: 'place' }, text);
@@ -22,9 +22,9 @@ export function findingItems(findings: readonly Said[], placeOf: (finding: Said)
     const rule = source === undefined ? element('code', {}, code) : element('a', { href: `/rules#${code}` }, code);
     return element(
       'li',
-      { className: `finding ${severity}` },
+      { className: `finding ${severity}${follows ? ' follows' : ''}` },
       element('p', {}, element('strong', {}, `${WORDS[severity]}${isAnswered ? ', accepted' : ''}`), ` ${sentence}`),
-      element('p', { className: 'remedy' }, remedy),
+      element('p', { className: 'remedy' }, follows ? `Follows from ${follows.code}: solve that first` : remedy),
       element('p', { className: 'small' }, leads, ' · ', rule),
     );
   });
@@ -43,11 +43,12 @@ export function verdictOf(
   findings: readonly Said[],
   { isReadable = true, isAlone = false }: { isReadable?: boolean; isAlone?: boolean } = {},
 ): string {
-  const count = (severity: Said['severity']): number => findings.filter((said) => said.severity === severity).length;
+  const count = (severity: Said['severity']): number =>
+    findings.filter((said) => said.severity === severity && said.follows === undefined).length;
   const [blocks, cautions, notes] = [count('blocks'), count('caution'), counted(count('note'), 'note')];
   if (!isReadable) return `Not readable yet: ${counted(blocks, 'defect')}`;
   const open = findings.filter((said) => said.severity === 'caution' && !isSettled([said])).length;
-  const toAnswer = `${counted(open, 'caution')} to accept`;
+  const toAnswer = `${counted(open, 'caution')} ${open === 1 ? 'waits' : 'wait'} for a decision`;
   if (blocks > 0) return `${counted(blocks, 'point')} against the release, ${toAnswer}, ${notes}`;
   if (open > 0) return `Not to be released yet: ${toAnswer}, ${notes}`;
   const where = isAlone ? ' in this record (what earlier packs left open is not known here)' : '';

@@ -26,6 +26,8 @@ export interface Said {
   source?: string;
   /** Data of the finding, such as the name of an open item. */
   data?: Readonly<Record<string, unknown>>;
+  /** Finding of which this is another place or a consequence. */
+  follows?: { code: string; pointer: string } | undefined;
   /** Person who accepted a caution. */
   acknowledgedBy?: string | undefined;
 }

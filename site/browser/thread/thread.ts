@@ -53,8 +53,8 @@ async function sheetOf(assessed: Assessed, at: string): Promise<Sheet> {
   return {
     isReadable: true,
     isReleasable,
-    findings: findings.map(({ severity, code, pointer, sentence, remedy, source, acknowledgedBy }) => {
-      return { severity, code, pointer, sentence, remedy, source, acknowledgedBy };
+    findings: findings.map(({ severity, code, pointer, sentence, remedy, source, follows, acknowledgedBy }) => {
+      return { severity, code, pointer, sentence, remedy, source, follows, acknowledgedBy };
     }),
     figures: figuresOf(assessed),
     documents: documents.map(({ id, title, html }) => ({ id, title, html })),

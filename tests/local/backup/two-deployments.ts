@@ -89,7 +89,9 @@ async function giveItAPast(client: Slipmark): Promise<void> {
 /** Amends the visit of the demo and releases it. */
 export async function releaseAgain(client: Slipmark, patch: Partial<VisitRecord>): Promise<Pack> {
   const before = await client.getVisit(DEMO);
-  await client.putVisit({ ...DEMO, body: { ...before.body, ...patch }, ifMatch: before.etag });
+  const reasonForIssue = `Amended: ${JSON.stringify(patch).slice(0, 100)}`;
+  const release = before.body.release && { ...before.body.release, reasonForIssue };
+  await client.putVisit({ ...DEMO, body: { ...before.body, ...patch, release }, ifMatch: before.etag });
   const assessment = await client.getAssessment(DEMO);
   const body = { by: 'jonas', knowsOfNoHazard: true };
   const released = await client.releaseVisit({ ...DEMO, body, ifMatch: assessment.etag });

@@ -184,10 +184,10 @@ describe('the summary line', () => {
   test.each([
     [[], 'Nothing blocks the release; accepted cautions: 0, notes: 0'],
     [[finding('caution', 'jonas'), finding('note')], 'Nothing blocks the release; accepted cautions: 1, notes: 1'],
-    [[finding('caution')], '1 caution not accepted yet; accepted cautions: 0, notes: 0'],
+    [[finding('caution')], '1 caution waits for a decision; accepted cautions: 0, notes: 0'],
     [
       [finding('blocks'), finding('blocks'), finding('caution'), finding('caution', 'jonas')],
-      '2 findings block the release; 1 caution not accepted yet; accepted cautions: 1, notes: 0',
+      '2 findings block the release; 1 caution waits for a decision; accepted cautions: 1, notes: 0',
     ],
   ])('of %j', (findings, line) => expect(countLine(findings)).toBe(line));
 

@@ -11,13 +11,17 @@ import { type Embedded, startEmbedded } from '../../../worker/local/service/embe
 import { freePort } from '../../../worker/local/service/free-port.ts';
 import { ROOT } from '../../../worker/local/service/places.ts';
 import { RELEASABLE_AT } from '../../core/gate/assess-record.ts';
+import { readFixture } from '../../read-fixture.ts';
+import { withLaterFields } from '../../with-later-fields.ts';
 import { runCommand } from './run-command.ts';
 
-const OLD = join(ROOT, 'fixtures/records/version-1/nose-wheel-full.json');
+const OLD_FILE = join(ROOT, 'fixtures/records/version-1/nose-wheel-full.json');
 const AT = ['--at', RELEASABLE_AT['nose-wheel-full'] ?? ''];
 const ATTACHMENTS = ['--attachments', join(ROOT, 'fixtures/attachments')];
 const secrets = { adminSecret: 'secret-of-the-version-test', sealSecret: 'seal-secret-of-the-version-test' };
 
+/** The record as a workshop of that time has it, with what later rules require. */
+let OLD: string;
 let folder: string;
 let service: Embedded;
 let client: Slipmark;
@@ -25,6 +29,9 @@ let key: string;
 
 beforeAll(async () => {
   folder = await mkdtemp(join(tmpdir(), 'slipmark-'));
+  OLD = join(folder, 'nose-wheel-full.json');
+  const old = withLaterFields(jsonOf(readFileSync(OLD_FILE, 'utf8')), readFixture('visits/nose-wheel-full'));
+  writeFileSync(OLD, JSON.stringify(old, null, 2));
   const port = await freePort(19_640);
   service = await startEmbedded({ script: await bundle(), storage: join(folder, 'storage'), port, ...secrets });
   const deployment = slipmark({ origin: service.origin, key: secrets.adminSecret });

@@ -36,7 +36,9 @@ afterAll(async () => {
 
 /** Writes the record with changes, and posts it. */
 async function post(changes: object, ...args: string[]): Promise<Outcome> {
-  writeFileSync(file, JSON.stringify({ ...record, ...changes }, null, 2));
+  const reasonForIssue = `Changed: ${JSON.stringify(changes).slice(0, 100)}`;
+  const release = { ...record.release, reasonForIssue };
+  writeFileSync(file, JSON.stringify({ ...record, release, ...changes }, null, 2));
   return runCommand(['post', file, '--origin', service.origin, ...args], { key });
 }
 

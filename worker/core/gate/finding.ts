@@ -15,6 +15,8 @@ export type Finding<Text = string> = {
   source: string;
   /** The numbers, in the units of calculation, named with their unit. */
   data: Readonly<Record<string, string | number | boolean>>;
+  /** Finding of which this is another place or a consequence: it is dealt with first. */
+  follows?: { code: string; pointer: string };
   /** Set on a caution that a named person has accepted with a reason. */
   acknowledgedBy?: string;
 };

@@ -2,6 +2,7 @@ import type { Results } from '../calc/results.ts';
 import type { EarlierIssue } from '../record/earlier-issue.ts';
 import type { Visit } from '../record/visit.ts';
 import type { Said } from '../text/message.ts';
+import { withCauses } from './causes.ts';
 import type { Finding, Severity } from './finding.ts';
 import { printableAttachments } from './printable-attachments.ts';
 import type { Regime } from './regimes/regime.ts';
@@ -35,9 +36,9 @@ export function passGate(visit: Visit, results: Results, options: GateOptions): 
   const notes = RULES.filter(({ severity }) => severity === 'note').flatMap((rule) =>
     findingsOf(rule, { ...input, cautionCodes }),
   );
-  const findings = [...weighty, ...notes]
-    .map((finding) => acknowledged(visit, finding))
-    .sort((a, b) => ORDER[a.severity] - ORDER[b.severity]);
+  const findings = withCauses([...weighty, ...notes].map((finding) => acknowledged(visit, finding))).sort(
+    (a, b) => ORDER[a.severity] - ORDER[b.severity] || Number(isCause(b)) - Number(isCause(a)),
+  );
   const attachments = printableAttachments(options.facts.attachments ?? {}, findings);
   const { earlierIssue } = options;
   return { visit, results, regime, earlierIssue, findings, attachments, isReleasable: findings.every(isSettled) };
@@ -46,6 +47,11 @@ export function passGate(visit: Visit, results: Results, options: GateOptions): 
 /** Whether a finding does not stop the release: a note, or an accepted caution. */
 export function isSettled({ severity, acknowledgedBy }: Pick<Finding, 'severity' | 'acknowledgedBy'>): boolean {
   return severity === 'note' || (severity === 'caution' && acknowledgedBy !== undefined);
+}
+
+/** Whether a finding is dealt with before others: it does not follow from one. */
+function isCause({ follows }: Pick<Finding, 'follows'>): boolean {
+  return follows === undefined;
 }
 
 /** Adds the person who accepted a caution. Blocks cannot be accepted. */

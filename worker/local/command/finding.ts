@@ -5,6 +5,8 @@ export interface Finding {
   pointer: string;
   sentence: string;
   remedy: string;
+  /** Finding from which it follows. */
+  follows?: { code: string; pointer: string } | undefined;
   /** Person who accepted a caution. */
   acknowledgedBy?: string | undefined;
 }

@@ -1,3 +1,4 @@
+import { pointsOf } from '../../core/gate/points.ts';
 import type { Finding, Place } from './finding.ts';
 import type { Output } from './output.ts';
 import type { RecordFile } from './record-file.ts';
@@ -11,10 +12,16 @@ export function placed(findings: readonly Finding[], { placeOf }: RecordFile): P
 
 /** Prints each finding with its position and remedy. */
 export function sayFindings(findings: readonly PlacedFinding[], { file }: RecordFile, output: Output): void {
-  for (const { severity, code, pointer, line, column, sentence, remedy, acknowledgedBy } of findings) {
+  for (const { point, consequences } of pointsOf(findings)) {
+    const { severity, code, pointer, line, column, sentence, remedy, acknowledgedBy } = point;
     output.say(`${severity.padEnd(8)}${code}  ${pointer}  ${file}:${line}:${column}`);
     const next = acknowledgedBy === undefined ? remedy : `Accepted by ${acknowledgedBy}`;
     output.say(`        ${sentence}`, `        ${next}`);
+    for (const other of consequences)
+      output.say(
+        `          and ${other.code}  ${other.pointer}  ${file}:${other.line}:${other.column}`,
+        `          ${other.sentence}`,
+      );
   }
 }
 
@@ -24,13 +31,14 @@ export function sayFindings(findings: readonly PlacedFinding[], { file }: Record
  * @param isAlone true if the record was checked without the archive
  */
 export function countLine(findings: readonly Finding[], isAlone = false): string {
-  const of = (wanted: string): readonly Finding[] => findings.filter(({ severity }) => severity === wanted);
+  const of = (wanted: string): readonly Finding[] =>
+    pointsOf(findings.filter(({ severity }) => severity === wanted)).map(({ point }) => point);
   const blocks = of('blocks').length;
   const waiting = of('caution').filter(({ acknowledgedBy }) => acknowledgedBy === undefined).length;
   const accepted = of('caution').length - waiting;
   const against = [
     ...(blocks > 0 ? [`${blocks} ${blocks === 1 ? 'finding blocks' : 'findings block'} the release`] : []),
-    ...(waiting > 0 ? [`${waiting} ${waiting === 1 ? 'caution' : 'cautions'} not accepted yet`] : []),
+    ...(waiting > 0 ? [`${waiting} ${waiting === 1 ? 'caution waits' : 'cautions wait'} for a decision`] : []),
   ];
   const nothing = isAlone
     ? 'Nothing in this record blocks the release (open items of earlier packs not checked)'

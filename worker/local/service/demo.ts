@@ -33,16 +33,22 @@ async function createWorkshop(origin: string, adminSecret: string): Promise<stri
 }
 
 async function releaseDemo(client: Slipmark): Promise<string> {
-  const record = exampleVisit('nose-wheel-full', new Date());
+  const example = exampleVisit('nose-wheel-full', new Date());
   await uploadFiles(client);
-  const visit = { registration: record.aircraft.registration, visit: VISIT };
-  // An interrupted start may have kept it, on another day.
+  const visit = { registration: example.aircraft.registration, visit: VISIT };
+  // An interrupted start may have kept it, on another day; a new issue states its reason.
   const before = await ifThere(client.getVisit(visit));
+  const record = before ? begunAgain(example) : example;
   await client.putVisit({ ...visit, body: record, ...(before && { ifMatch: before.etag }) });
   const { etag } = await client.getAssessment(visit);
   const body = { by: record.release?.by ?? '', knowsOfNoHazard: true };
   const released = await client.releaseVisit({ ...visit, body, ifMatch: etag });
   return released.body.pack;
+}
+
+function begunAgain({ release, ...record }: ReturnType<typeof exampleVisit>): ReturnType<typeof exampleVisit> {
+  const reasonForIssue = `Demo begun again, work ended ${record.visit.workEndedAt ?? ''}`;
+  return { ...record, ...(release && { release: { ...release, reasonForIssue } }) };
 }
 
 /** Uploads the files that the demo record names. */

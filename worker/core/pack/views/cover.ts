@@ -1,6 +1,7 @@
 import type { ReleaseClock } from '../../calc/clock/release-clock.ts';
 import { isAtLeast } from '../../calc/numbers/limit-met.ts';
 import type { Finding } from '../../gate/finding.ts';
+import { pointsOf } from '../../gate/points.ts';
 import { DASH } from '../../text/dash.ts';
 import * as m from '../../text/generated/messages.ts';
 import { sentence } from '../../text/sentence.ts';
@@ -54,9 +55,17 @@ export function coverView(context: PackContext, following: readonly Following[])
           capacity: released.releasedBy.capacity,
           authorisation: released.releasedBy.authorisation ?? DASH,
         })
-      : openLine(context, blocks.length, cautions.filter(({ acknowledgedBy }) => acknowledgedBy === undefined).length),
+      : openLine(
+          context,
+          pointsOf(blocks).length,
+          cautions.filter(({ acknowledgedBy }) => acknowledgedBy === undefined).length,
+        ),
     hasBlocks: blocks.length > 0,
-    blocks: blocks.map(({ code, sentence, remedy }) => ({ code, sentence, remedy })),
+    blocks: pointsOf(blocks).map(({ point: { code, sentence, remedy }, consequences }) => ({
+      ...{ code, sentence, remedy },
+      hasConsequences: consequences.length > 0,
+      consequences: consequences.map((consequence) => ({ code: consequence.code, sentence: consequence.sentence })),
+    })),
     hasCautions: cautions.length > 0,
     cautions: cautions.map((finding) => ({
       code: finding.code,
