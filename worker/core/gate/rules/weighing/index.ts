@@ -13,26 +13,40 @@ import { leftRightUnequal } from './left-right-unequal.ts';
 import { levelExceeded } from './level-exceeded.ts';
 import { levelUnstated } from './level-unstated.ts';
 import { maximumMassExceededEmpty } from './maximum-mass-exceeded-empty.ts';
+import { nothingToCompare } from './nothing-to-compare.ts';
 import { oilStateUnstated } from './oil-state-unstated.ts';
 import { payloadBelowMinimum } from './payload-below-minimum.ts';
 import { predictionDiffers } from './prediction-differs.ts';
 import { reweighDue } from './reweigh-due.ts';
+import { runsContradict } from './runs-contradict.ts';
 import { runsDisagree } from './runs-disagree.ts';
 import { runsTooFew } from './runs-too-few.ts';
 import { scaleCalibrationExpired } from './scale-calibration-expired.ts';
+import { scaleCalibrationOld } from './scale-calibration-old.ts';
 import { scaleCapacityExceeded } from './scale-capacity-exceeded.ts';
+import { scaleCoarse } from './scale-coarse.ts';
 import { scaleCorrectionsAmbiguous } from './scale-corrections-ambiguous.ts';
+import { scaleUnused } from './scale-unused.ts';
 import { tareExceedsGross } from './tare-exceeds-gross.ts';
+import { tareUnstated } from './tare-unstated.ts';
 import { weighedBeforeLastModification } from './weighed-before-last-modification.ts';
 import { weighedOutdoors } from './weighed-outdoors.ts';
+import { weighedOutdoorsOnce } from './weighed-outdoors-once.ts';
+import { weighingCheckedByWeigher } from './weighing-checked-by-weigher.ts';
+import { weighingUnchecked } from './weighing-unchecked.ts';
 
 /** Weighing and baseline. */
 export const WEIGHING_RULES: readonly Rule[] = [
   weighedBeforeLastModification,
   scaleCalibrationExpired,
+  scaleCalibrationOld,
   scaleCapacityExceeded,
+  scaleCoarse,
+  scaleUnused,
   scaleCorrectionsAmbiguous,
   tareExceedsGross,
+  tareUnstated,
+  runsContradict,
   runsDisagree,
   runsTooFew,
   leftRightUnequal,
@@ -41,7 +55,11 @@ export const WEIGHING_RULES: readonly Rule[] = [
   levelUnstated,
   levelExceeded,
   weighedOutdoors,
+  weighedOutdoorsOnce,
+  weighingUnchecked,
+  weighingCheckedByWeigher,
   predictionDiffers,
+  nothingToCompare,
   emptyMassNotPositive,
   emptyCgOutsideRange,
   maximumMassExceededEmpty,

@@ -8,7 +8,7 @@ import { PRACTICE, type Rule } from '../../rule.ts';
 
 export const scaleCapacityExceeded: Rule = {
   code: 'SCALE_CAPACITY_EXCEEDED',
-  severity: 'caution',
+  severity: 'blocks',
   meaning: 'A reading is beyond the capacity of its scale',
   remedy: m.scaleCapacityExceeded_remedy,
   source: PRACTICE,
