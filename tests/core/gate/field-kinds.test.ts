@@ -156,7 +156,7 @@ describe('a second entry of the same name is found', () => {
 
 describe('a time', () => {
   const times = ofKind('timestamp');
-  expect(times).toHaveLength(45);
+  expect(times).toHaveLength(46);
 
   describe('in the future is found', () => {
     test.each(times.filter(({ means }) => means.future === undefined))('$name', (field) =>

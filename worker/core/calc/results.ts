@@ -23,6 +23,7 @@ import type { OpenItem } from './open-items/open-item.ts';
 import { NO_READINGS, type Readings, readingsWith } from './open-items/readings.ts';
 import { dueItems, type OpenDue } from './open-items/time-left.ts';
 import { type SurveillanceResult, surveillanceResults } from './surveillance/results.ts';
+import { type MismatchCauses, mismatchCauses } from './weighing/causes/mismatch-causes.ts';
 import { type HangResult, hangResults } from './weighing/hang-tests.ts';
 import { reduceWeighing, type WeighingResult } from './weighing/weighing.ts';
 import { type WiringResult, wiringResults } from './wiring/results.ts';
@@ -34,6 +35,8 @@ export interface Results {
   weighing: WeighingResult | undefined;
   comparison: Comparison | undefined;
   residual: Residual | undefined;
+  /** Single causes that explain the difference of weighing and prediction. */
+  causes: MismatchCauses | undefined;
   schedule: Schedule | undefined;
   loading: LoadingSheet | undefined;
   /** Lateral axis; undefined if the record has no lateral arms. */
@@ -96,6 +99,7 @@ export function compute(visit: Visit, settings: Settings): Results {
     weighing,
     comparison,
     residual: weighing && prediction && comparison && residualOf(weighing, prediction, comparison),
+    causes: weighing && prediction && mismatchCauses(visit, change, weighing, prediction),
     schedule,
     loading,
     lateral: ofEmpty && lateralOf(visit.aircraft, worked, loading, ofEmpty, settings),

@@ -42,6 +42,7 @@ export function answeredResults({ visit, results, pointerAsPosted }: Answerable)
     weighing: weighing && answeredWeighing(weighing, asPosted),
     comparison,
     residual,
+    causes: results.causes,
     schedule: schedule && answeredSchedule(schedule),
     loading: loading && answeredLoading(loading),
     lateral,

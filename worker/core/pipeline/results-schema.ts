@@ -34,6 +34,7 @@ import {
   StaticSystemResult,
   SurveillanceTests,
 } from '../calc/surveillance/surveillance-result.ts';
+import { MismatchCauses } from '../calc/weighing/causes/causes-result.ts';
 import { HangResult } from '../calc/weighing/hang-result.ts';
 import { Adjustment, Contribution, WeighingResult } from '../calc/weighing/weighing-result.ts';
 import { HarnessMass } from '../calc/wiring/wiring-result.ts';
@@ -117,6 +118,7 @@ export const AssessmentResults = z
     weighing: Weighing.optional(),
     comparison: Comparison.optional(),
     residual: Residual.optional(),
+    causes: MismatchCauses.optional(),
     schedule: RevisedSchedule.optional(),
     loading: Loading.optional(),
     lateral: LateralResult.optional(),

@@ -84,6 +84,36 @@ export const MeasuredDistance = part('measuredDistance', {
   limit: distance('measuredDistance_limit', 2, { min: 0 }).optional(),
 });
 
+/** Reading of one point after the aircraft was off the scales. */
+export const RepeatedReading = part('repeatedReading', {
+  point: reference('weighing-point', 'repeatedReading_point', 'left', { once: m.weighing_readingAgain }),
+  reading: mass('repeatedReading_reading', 121.5, { min: -1e5 }),
+});
+
+/** Second weighing, after the aircraft was off the scales and the scales were at zero. */
+export const Repeated = part('repeated', {
+  at: timestamp('repeated_at', '2026-11-05T13:20:00+01:00', m.weighing_repeated, { after: ['weighedAt'] }),
+  by: person('repeated_by', 'mila', m.weighing_weighedAgain, { scope: 'weighing', on: ['at'] }),
+  readings: list('repeated_readings', RepeatedReading, { min: 1, max: 12 }),
+});
+
+/** Causes that leave the weighing right and the earlier figures wrong. Any other cause is corrected in the record. */
+const EXPLANATIONS = [
+  'earlier-figure-wrong',
+  'earlier-work-unrecorded',
+  'painted-or-covered',
+  'repaired',
+  'dirt-or-moisture',
+  'other-build',
+] as const;
+
+/** Cause of a difference between weighing and earlier figures. */
+export const DifferenceExplained = part('differenceExplained', {
+  cause: choice('differenceExplained_cause', EXPLANATIONS),
+  words: line('differenceExplained_words', 'Schedule 3 of 2014 left out the parachute; its mass was weighed'),
+  by: person('differenceExplained_by', 'jonas', m.weighing_explained, { scope: 'release', on: 'assessment' }),
+});
+
 export const Weighing = part('weighing', {
   weighedAt: timestamp('weighing_weighedAt', '2026-11-05T12:40:00+01:00', m.weighing_weighing),
   place: line('weighing_place', 'Hangar 2'),
@@ -113,6 +143,8 @@ export const Weighing = part('weighing', {
   itemsMissing: list('weighing_itemsMissing', LooseItem, {
     max: 60,
   }).optional(),
+  repeated: Repeated.optional(),
+  differenceExplained: DifferenceExplained.optional(),
   note: line('weighing_note', 'Canopy closed, flaps up').optional(),
 });
 export type Weighing = z.infer<typeof Weighing>;

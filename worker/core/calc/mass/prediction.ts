@@ -21,29 +21,40 @@ export function predictEmpty(visit: Pick<Visit, 'baseline'>, change: EquipmentCh
   if (!hasMass(before) || !hasMass(after)) return undefined;
   const baselineMm = cgMm(before);
   const armMm = cgMm(after);
-  const baselineLimit: Influence = {
-    standard: (visit.baseline?.emptyMassLimitKg ?? 0) / COVERAGE_FACTOR,
-    massSensitivity: 1,
-    momentSensitivity: baselineMm,
-  };
-  const baselineArmLimit: Influence = {
-    standard: (visit.baseline?.emptyArmLimitMm ?? 0) / COVERAGE_FACTOR,
-    massSensitivity: 0,
-    momentSensitivity: before.massKg,
-  };
-  const items = change.lines.map(
-    ({ standardMassKg, armMm: itemMm }): Influence => ({
-      standard: standardMassKg,
-      massSensitivity: 1,
-      momentSensitivity: itemMm,
-    }),
-  );
   return {
     ...after,
     armMm,
     baseline: { ...before, armMm: baselineMm },
-    standard: combine([baselineLimit, baselineArmLimit, ...items], after.massKg, armMm),
+    standard: combine(predictionInfluences(visit, change), after.massKg, armMm),
   };
+}
+
+/**
+ * Returns the influences on a predicted empty mass: limits of the earlier figures, and of every changed item.
+ *
+ * @returns none without a baseline
+ * @source JCGM 100:2008 (GUM), 5.1.2, from memory
+ */
+export function predictionInfluences(visit: Pick<Visit, 'baseline'>, change: EquipmentChange): Influence[] {
+  const before = baselineEmpty(visit);
+  if (!before) return [];
+  return [
+    {
+      standard: (visit.baseline?.emptyMassLimitKg ?? 0) / COVERAGE_FACTOR,
+      massSensitivity: 1,
+      momentSensitivity: cgMm(before),
+    },
+    {
+      standard: (visit.baseline?.emptyArmLimitMm ?? 0) / COVERAGE_FACTOR,
+      massSensitivity: 0,
+      momentSensitivity: before.massKg,
+    },
+    ...change.lines.map(({ standardMassKg, armMm }) => ({
+      standard: standardMassKg,
+      massSensitivity: 1,
+      momentSensitivity: armMm,
+    })),
+  ];
 }
 
 /**

@@ -1,6 +1,7 @@
 import * as z from 'zod';
 import { WeighingPoint } from '../../record/weighing.ts';
 import { MassArmUncertainty, MassMoment, PlacedMass } from '../mass/mass-result.ts';
+import { orUndefined } from '../numbers/result-field.ts';
 
 /** One run at one point: net = gross + correction − tare. */
 export const ReducedRun = z.object({ grossKg: z.number(), correctionKg: z.number(), netKg: z.number() });
@@ -65,6 +66,15 @@ export const Contribution = z.object({
 });
 export type Contribution = z.infer<typeof Contribution>;
 
+/** Result of the second weighing, and how far it differs from the first. */
+export const RepeatedResult = z.object({
+  massKg: z.number(),
+  armMm: z.number(),
+  differenceKg: z.number(),
+  differenceMm: z.number(),
+});
+export type RepeatedResult = z.infer<typeof RepeatedResult>;
+
 export const WeighingResult = z.object({
   points: z.array(ReducedPoint),
   asWeighed: MassMoment.describe('What the scales felt, tare taken off'),
@@ -76,5 +86,7 @@ export const WeighingResult = z.object({
   budget: z.array(Contribution),
   standard: MassArmUncertainty,
   expanded: MassArmUncertainty.describe('k = 2'),
+  /** Undefined if the aircraft was not weighed again, or not at every point. */
+  repeated: orUndefined(RepeatedResult),
 });
 export type WeighingResult = z.infer<typeof WeighingResult>;

@@ -1,11 +1,12 @@
 import { pointer } from '../../record/pointer.ts';
 import type { Scale, Visit, Weighing, WeighingPoint } from '../../record/visit.ts';
-import { cgMm, hasMass, total } from '../mass/mass-moment.ts';
+import { cgMm, hasMass, type MassMoment, total } from '../mass/mass-moment.ts';
+import type { PlacedMass } from '../mass/mass-result.ts';
 import { interpolate } from '../numbers/interpolate.ts';
 import { COVERAGE_FACTOR, combine, meanOf } from './uncertainty.ts';
 import { weighingAdjustments } from './weighing-adjustments.ts';
 import { weighingBudget } from './weighing-budget.ts';
-import type { ReducedPoint, WeighingResult } from './weighing-result.ts';
+import type { ReducedPoint, RepeatedResult, WeighingResult } from './weighing-result.ts';
 
 export type { ReducedPoint, ReducedRun, WeighingResult } from './weighing-result.ts';
 
@@ -33,6 +34,7 @@ export function reduceWeighing({ aircraft }: Pick<Visit, 'aircraft'>, weighing: 
     budget,
     standard,
     expanded: { massKg: COVERAGE_FACTOR * standard.massKg, armMm: COVERAGE_FACTOR * standard.armMm },
+    repeated: repeatedWeighing({ ...empty, armMm }, weighing, adjustments),
   };
 }
 
@@ -54,6 +56,27 @@ export function scaleCorrectionKg(scale: Scale | undefined, readingKg: number): 
     (row) => row.readingKg,
     (row) => row.addKg,
   );
+}
+
+/** Reduces the second weighing with the tare, the arms and the adjustments of the first. */
+function repeatedWeighing(
+  first: PlacedMass,
+  weighing: Weighing,
+  adjustments: readonly MassMoment[],
+): RepeatedResult | undefined {
+  const points = weighing.points.flatMap((point) => {
+    const again = weighing.repeated?.readings.find((reading) => reading.point === point.id);
+    return again ? [reducePoint({ ...point, readingsKg: [again.readingKg] }, scaleOf(weighing, point))] : [];
+  });
+  const empty = total([...points, ...adjustments]);
+  if (points.length < weighing.points.length || !hasMass(empty)) return undefined;
+  const armMm = cgMm(empty);
+  return {
+    massKg: empty.massKg,
+    armMm,
+    differenceKg: empty.massKg - first.massKg,
+    differenceMm: armMm - first.armMm,
+  };
 }
 
 function reducePoint(point: WeighingPoint, scale: Scale | undefined): ReducedPoint {

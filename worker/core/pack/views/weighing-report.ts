@@ -7,6 +7,7 @@ import type { WeighingResult } from '../../calc/weighing/weighing.ts';
 import type { Aircraft, Weighing } from '../../record/visit.ts';
 import { DASH } from '../../text/dash.ts';
 import * as m from '../../text/generated/messages.ts';
+import { termOf } from '../../text/terms.ts';
 import type { PackContext } from '../context.ts';
 import { adjustmentName } from '../line-name.ts';
 import { nameOf, signatureOf } from '../people.ts';
@@ -42,6 +43,7 @@ export function weighingReportView(context: PackContext): View {
     ...reduction(context, result),
     ...budgetRows(context, result),
     ...comparison(context, context.results.comparison),
+    further: furtherEvidence(context, weighing, result),
     ...weighingExtras(context, weighing),
     signatures: [
       signatureOf(context, weighing.by, fmt.text(m.weighingReport_weighed), fmt.day(weighing.weighedAt)),
@@ -172,6 +174,32 @@ function comparison({ fmt, results }: PackContext, held: Comparison | undefined)
       ? fmt.text(m.weighingReport_leastOneDifferenceMore, { coverageFactor: COVERAGE_FACTOR })
       : fmt.text(m.weighingReport_bothDifferencesWithinStandard, { coverageFactor: COVERAGE_FACTOR }),
   };
+}
+
+/** Returns the second weighing, and the accepted cause of a difference, as sentences. */
+function furtherEvidence({ fmt, visit }: PackContext, weighing: Weighing, result: WeighingResult): string[] {
+  const { repeated, differenceExplained } = weighing;
+  const again =
+    repeated && result.repeated
+      ? [
+          fmt.text(m.weighingReport_weighedAgain, {
+            at: fmt.timestamp(repeated.at),
+            by: nameOf(visit, repeated.by),
+            mass: fmt.measure('mass', result.repeated.differenceKg, { signed: true, extra: 1 }),
+            arm: fmt.measure('arm', result.repeated.differenceMm, { signed: true, extra: 1 }),
+          }),
+        ]
+      : [];
+  const explained = differenceExplained
+    ? [
+        fmt.text(m.weighingReport_explained, {
+          by: nameOf(visit, differenceExplained.by),
+          cause: fmt.value(termOf(differenceExplained.cause)),
+          words: differenceExplained.words,
+        }),
+      ]
+    : [];
+  return [...again, ...explained];
 }
 
 /** States the mass that the documents may lack, within what the scales can show. */

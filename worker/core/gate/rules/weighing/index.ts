@@ -17,6 +17,7 @@ import { nothingToCompare } from './nothing-to-compare.ts';
 import { oilStateUnstated } from './oil-state-unstated.ts';
 import { payloadBelowMinimum } from './payload-below-minimum.ts';
 import { predictionDiffers } from './prediction-differs.ts';
+import { predictionUnbelievable } from './prediction-unbelievable.ts';
 import { reweighDue } from './reweigh-due.ts';
 import { runsContradict } from './runs-contradict.ts';
 import { runsDisagree } from './runs-disagree.ts';
@@ -58,6 +59,7 @@ export const WEIGHING_RULES: readonly Rule[] = [
   weighedOutdoorsOnce,
   weighingUnchecked,
   weighingCheckedByWeigher,
+  predictionUnbelievable,
   predictionDiffers,
   nothingToCompare,
   emptyMassNotPositive,

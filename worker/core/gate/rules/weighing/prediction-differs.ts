@@ -1,8 +1,5 @@
-import { isAtMost } from '../../../calc/numbers/limit-met.ts';
-import { COVERAGE_FACTOR } from '../../../calc/weighing/uncertainty.ts';
-import * as figure from '../../../text/figure.ts';
 import * as m from '../../../text/generated/messages.ts';
-import { said } from '../../../text/message.ts';
+import { beliefOf, differenceHit, isAnswered, isWithin, toleranceOf } from '../../prediction-difference.ts';
 import { PRACTICE, type Rule } from '../../rule.ts';
 
 export const predictionDiffers: Rule = {
@@ -11,24 +8,14 @@ export const predictionDiffers: Rule = {
   meaning: 'Weighed and calculated empty mass differ by more than their uncertainties explain',
   remedy: m.predictionDiffers_remedy,
   source: PRACTICE,
-  check: ({ results, regime }) => {
+  check: ({ visit, results, regime }) => {
     const { comparison } = results;
     if (!comparison) return undefined;
-    const massLimitKg = Math.max(regime.predictionToleranceKg.value, COVERAGE_FACTOR * comparison.standard.massKg);
-    const armLimitMm = Math.max(regime.predictionToleranceMm.value, COVERAGE_FACTOR * comparison.standard.armMm);
-    const { differenceKg, differenceMm } = comparison;
-    if (isAtMost(Math.abs(differenceKg), massLimitKg) && isAtMost(Math.abs(differenceMm), armLimitMm)) return undefined;
-    const [massText, massLimitText] = figure.apart('mass', differenceKg, massLimitKg, { signed: true });
-    const [armText, armLimitText] = figure.apart('arm', differenceMm, armLimitMm, { signed: true });
-    return {
-      path: ['weighing'],
-      sentence: said(m.predictionDiffers_weighedLessPredictedLimit, {
-        mass: massText,
-        massLimit: massLimitText,
-        arm: armText,
-        armLimit: armLimitText,
-      }),
-      data: { differenceKg, massLimitKg, differenceMm, armLimitMm },
-    };
+    const tolerance = toleranceOf(comparison, regime);
+    if (isWithin(comparison, tolerance)) return undefined;
+    const belief = beliefOf(visit, results, regime);
+    // PREDICTION_UNBELIEVABLE covers what nobody explained.
+    if (belief && !isWithin(comparison, belief) && !isAnswered(visit, results, regime)) return undefined;
+    return differenceHit(results, tolerance);
   },
 };
