@@ -94,6 +94,8 @@ describe('a person without the authorisation is found wherever one is owed', () 
       'release/by',
       'signOffs/#/by',
       'weighing/by',
+      'weighing/differenceExplained/by',
+      'weighing/repeated/by',
     ]);
   });
 });
@@ -224,6 +226,7 @@ describe('a time', () => {
       'openedAt',
       'visit.arrivedAt',
       'visit.workEndedAt',
+      'weighedAt',
     ]);
     expect(names).toContain('findings/#/foundAt');
     expect(names).toContain('electrical/traction/isolation/at');

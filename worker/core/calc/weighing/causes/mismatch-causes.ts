@@ -105,7 +105,7 @@ function missingMass({ residual, covariance }: Mismatch, { airframe }: Aircraft)
   const armMm = cgMm(residual);
   const variance = covariance.MM - 2 * armMm * covariance.mM + armMm ** 2 * covariance.mm;
   const limitMm = (COVERAGE_FACTOR * Math.sqrt(variance)) / Math.abs(massKg);
-  return limitMm <= (airframe.aftMm - airframe.forwardMm) / 4 ? { massKg, limitKg, armMm, limitMm } : undefined;
+  return 2 * limitMm <= (airframe.aftMm - airframe.forwardMm) / 4 ? { massKg, limitKg, armMm, limitMm } : undefined;
 }
 
 const alongMoment = ({ covariance, residual }: Mismatch): Fit =>

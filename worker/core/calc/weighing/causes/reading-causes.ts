@@ -88,7 +88,7 @@ export function tareCauses(mismatch: Mismatch, { points }: Weighing): Cause[] {
     const name = of.length === 1 ? of[0]?.name : undefined;
     return fixedCause(mismatch, { massKg, momentKgMm }, { kind: 'tare-twice', of: name, massKg: -massKg });
   });
-  return [...everywhere, ...forgotten, ...twice];
+  return [...(everywhere.length > 0 ? everywhere : forgotten), ...twice];
 }
 
 /** Returns a scale that did not show zero. */
