@@ -23,7 +23,10 @@ const ALLOWED: readonly [RegExp, string][] = [
   [/\b(?=\w*\d|Q)[0-9A-Z]{4,7}\b/g, 'addresses and marks that were worked out'],
   [/\b(?:PDF|JPEG|PNG|Helvetica|Gold|UTC|WMM\d*|AWG)\b/g, 'names'],
   [/U\+[0-9A-F]{4,6}/g, 'characters by their number'],
-  [/(?<!\p{L})(?:kg|lb|mm|cm|in|ft|hPa|dB|dBm|dBW|MHz|kt|km\/h|mph|N·m|in·lbf|ft·lbf|in\/s)(?!\p{L})/gu, 'units'],
+  [
+    /(?<!\p{L})(?:kg|lb|US gal|imp gal|mm|cm|in|ft|hPa|dB|dBm|dBW|MHz|kt|km\/h|mph|N·m|in·lbf|ft·lbf|in\/s)(?!\p{L})/gu,
+    'units',
+  ],
 ];
 
 const IDS = REGIMES.flatMap(({ id, statements }) => [id, ...statements.map((statement) => statement.id)]);

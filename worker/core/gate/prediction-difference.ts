@@ -15,7 +15,7 @@ import type { Hit } from './rule.ts';
 const MASS_SHARE = 0.02;
 const CHORD_SHARE = 0.01;
 const SIGMAS = 3;
-/** Stands for the chord if none is recorded: most aeroplanes are about five chords long. */
+/** Used if no chord is recorded: most aeroplanes are about five chords long. */
 const LENGTH_SHARE = 0.002;
 /** Causes that a sentence names. */
 const NAMED = 3;
@@ -58,7 +58,7 @@ export function isWithin(
   return isAtMost(Math.abs(differenceKg), limits.massLimitKg) && isAtMost(Math.abs(differenceMm), limits.armLimitMm);
 }
 
-/** Whether the record answers for a large difference: its cause, or a second weighing that agrees with the first. */
+/** Whether the record explains a large difference: by its cause, or by a second weighing that agrees with the first. */
 export function isAnswered({ weighing }: Pick<Visit, 'weighing'>, results: Results, regime: Regime): boolean {
   if (weighing?.differenceExplained) return true;
   const again = results.weighing?.repeated;

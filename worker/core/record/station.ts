@@ -36,6 +36,7 @@ export const LoadStation = part('loadStation', {
   kind: choice('loadStation_kind', LOADS),
   arm: arm('loadStation_arm', 2180),
   lateralArm: lateralArm(),
+  places: count('loadStation_places', 1, { min: 1, max: 6 }).optional(),
   minimumMass: mass('loadStation_minimumMass', 55).optional(),
   maximumMass: mass('loadStation_maximumMass', 110),
 });

@@ -47,4 +47,6 @@ export const euPartMl: Regime = {
   negligibleMassKg: { value: null, unit: 'kg', source: memory('none is stated') },
   negligibleMacPercent: { value: 0.5, unit: '% MAC', source: read('guidance: above 0.5 % MAC a new record is issued') },
   minimumPayload: { value: null, unit: 'kg and h', source: memory('none is set') },
+  massCapKg: { value: 2730, unit: 'kg', source: read('ML.1(a), aeroplanes') },
+  massCapRotorcraftKg: { value: 1200, unit: 'kg', source: read('ML.1(a), rotorcraft') },
 };

@@ -60,5 +60,8 @@ export const generic: Regime = {
   },
   soloMassHighKg: { value: 70, unit: 'kg', source: PRACTICE },
   minimumPayload: { value: null, unit: 'kg and h', source: PRACTICE },
+  massCapKg: { value: null, unit: 'kg', source: PRACTICE },
+  massCapRotorcraftKg: { value: null, unit: 'kg', source: PRACTICE },
+  massCapWaterKg: { value: null, unit: 'kg', source: PRACTICE },
   deferralsCarried: { value: 2, unit: 'times', source: PRACTICE },
 };

@@ -44,6 +44,10 @@ export interface Regime {
   standardPersonKg: Sourced<number>;
   soloMassHighKg: Sourced<number>;
   minimumPayload: Sourced<{ perSeatKg: number; fuelHours: number } | null>;
+  /** Largest maximum mass that the regime covers; for rotorcraft and on water if it differs. */
+  massCapKg: Sourced<number | null>;
+  massCapRotorcraftKg: Sourced<number | null>;
+  massCapWaterKg: Sourced<number | null>;
   /** How often a finding may be carried forward without a caution. */
   deferralsCarried: Sourced<number>;
 }

@@ -47,4 +47,14 @@ export const ukMicrolight: Regime = {
       'BCAR Section S, payload of 86 kg a seat and one hour of fuel, read second-hand; 100 kg a seat in the 600 kg class',
     ),
   },
+  massCapKg: {
+    value: 600,
+    unit: 'kg',
+    source: memory('SI 2021/879 art. 10, microlight landplane with two seats'),
+  },
+  massCapWaterKg: {
+    value: 650,
+    unit: 'kg',
+    source: memory('SI 2021/879 art. 10, microlight amphibian or floatplane'),
+  },
 };

@@ -32,6 +32,9 @@ const VALUE_NAMES: Readonly<Record<ValueName, Message>> = {
   standardPersonKg: m.recordOfIssue_standardPerson,
   soloMassHighKg: m.recordOfIssue_soloMassHigh,
   minimumPayload: m.recordOfIssue_minimumPayload,
+  massCapKg: m.recordOfIssue_massCap,
+  massCapRotorcraftKg: m.recordOfIssue_massCapRotorcraft,
+  massCapWaterKg: m.recordOfIssue_massCapWater,
   deferralsCarried: m.recordOfIssue_deferralsCarried,
 };
 

@@ -13,6 +13,8 @@ export interface ClassData {
   /** Whether an aircraft of the class can have fuel, and an engine with oil. */
   canHaveFuel: boolean;
   canHaveOil: boolean;
+  /** Usual empty mass as a share of the maximum mass: common practice, no source. */
+  emptyShare: { from: number; to: number };
   /** Limits that a record must have. */
   requires: {
     /** Longitudinal envelope. */

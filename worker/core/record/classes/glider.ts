@@ -13,6 +13,7 @@ export const glider: ClassData = {
   flightAxes: ['ailerons', 'elevator', 'rudder', 'tow-release'],
   canHaveFuel: false,
   canHaveOil: false,
+  emptyShare: { from: 0.4, to: 0.85 },
   requires: { envelope: true, lateral: false },
   computes: ['cockpit-load'],
   cautions: [m.class_leastCockpitLoad],

@@ -14,6 +14,7 @@ export const gyroplane: ClassData = {
   flightAxes: ['cyclic'],
   canHaveFuel: true,
   canHaveOil: true,
+  emptyShare: { from: 0.4, to: 0.8 },
   requires: { envelope: false, lateral: false },
   computes: ['hang-angle'],
   cautions: [m.class_neverPushOver, m.class_clearOfRotor],

@@ -17,6 +17,7 @@ export const helicopter: ClassData = {
   flightAxes: ['cyclic', 'collective', 'pedals'],
   canHaveFuel: true,
   canHaveOil: true,
+  emptyShare: { from: 0.4, to: 0.8 },
   requires: { envelope: true, lateral: true },
   computes: ['both-axes'],
   cautions: [m.class_checkZeroFuel, m.class_clearOfBothRotors],

@@ -29,6 +29,7 @@ const UNSTATED: ClassData = {
   flightAxes: [],
   canHaveFuel: true,
   canHaveOil: true,
+  emptyShare: { from: 0.3, to: 0.85 },
   requires: { envelope: true, lateral: false },
   computes: [],
   cautions: [],

@@ -13,6 +13,7 @@ export const poweredParachute: ClassData = {
   flightAxes: ['canopy-steering'],
   canHaveFuel: true,
   canHaveOil: true,
+  emptyShare: { from: 0.3, to: 0.65 },
   requires: { envelope: false, lateral: false },
   computes: ['attachment'],
   cautions: [m.class_canopyMatchesMass, m.class_canopyHotEngine],

@@ -12,6 +12,7 @@ export const threeAxis: ClassData = {
   flightAxes: ['ailerons', 'elevator', 'rudder'],
   canHaveFuel: true,
   canHaveOil: true,
+  emptyShare: { from: 0.4, to: 0.8 },
   requires: { envelope: true, lateral: false },
   computes: [],
   cautions: [],

@@ -13,6 +13,7 @@ export const weightShift: ClassData = {
   flightAxes: ['weight-shift'],
   canHaveFuel: true,
   canHaveOil: true,
+  emptyShare: { from: 0.35, to: 0.65 },
   requires: { envelope: false, lateral: false },
   computes: ['hang-position'],
   cautions: [m.class_trikeMatchesWing, m.class_checkBattens],

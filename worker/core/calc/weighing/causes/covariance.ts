@@ -60,7 +60,7 @@ export interface Fit {
 /**
  * Fits the size of a cause whose direction is known: s = d·V⁻¹·r / d·V⁻¹·d, u(s) = 1 / √(d·V⁻¹·d).
  *
- * @source generalised least squares, from memory
+ * @source generalised regression, from memory
  */
 export function fitAlong(covariance: Covariance, mismatch: MassMoment, direction: MassMoment): Fit {
   const weight = product(covariance, direction, direction);

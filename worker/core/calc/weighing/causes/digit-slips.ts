@@ -1,13 +1,18 @@
+/** No display shows more. */
+const MOST_SHOWN = 1e6;
+const MOST_DECIMALS = 3;
+
 /**
  * Returns the numbers that follow from a displayed number if two neighbouring digits change places.
  *
  * @param step one step of the display, which gives its decimals
  * @returns by the place of the first digit, counted from the left
- * @source common practice, no source: such a slip changes a number by nine times a digit
+ * @source common practice, no source: the slip changes a number by nine times a digit
  * @example swappedDigits(121.4, 0.1)  // 211.4, 112.4, 124.1
  */
 export function swappedDigits(value: number, step: number): Map<number, number> {
-  const decimals = Math.max(0, Math.ceil(-Math.log10(step) - 1e-9));
+  if (!(Math.abs(value) < MOST_SHOWN)) return new Map();
+  const decimals = step > 0 ? Math.min(MOST_DECIMALS, Math.max(0, Math.ceil(-Math.log10(step) - 1e-9))) : MOST_DECIMALS;
   const text = Math.abs(value).toFixed(decimals);
   const places = [...text].flatMap((character, index) => (character === '.' ? [] : [index]));
   const swapped = new Map<number, number>();

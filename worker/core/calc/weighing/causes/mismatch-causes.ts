@@ -35,7 +35,7 @@ const MOST_ARM_MM = 100;
  * 5.99, one of unknown size up to 3.84 (95 %). Without any cause h = 0.
  *
  * @returns undefined if mass or moment has no uncertainty
- * @source generalised least squares, and the chi-square distribution, from memory; the list of causes is common practice
+ * @source generalised regression, and the chi-square distribution, from memory; the list of causes is common practice
  */
 export function mismatchCauses(
   visit: Visit,

@@ -11,6 +11,8 @@ import { equipmentSumExceedsEmptyMass } from './equipment-sum-exceeds-empty-mass
 import { flightTestNotFlown } from './flight-test-not-flown.ts';
 import { flightTestOwedUnstated } from './flight-test-owed-unstated.ts';
 import { flightUnsatisfactory } from './flight-unsatisfactory.ts';
+import { geometryImpossible } from './geometry-impossible.ts';
+import { geometryUnusual } from './geometry-unusual.ts';
 import { installedItemAlreadyListed } from './installed-item-already-listed.ts';
 import { installedSerialIsRemovedSerial } from './installed-serial-is-removed-serial.ts';
 import { massEstimated } from './mass-estimated.ts';
@@ -32,6 +34,8 @@ import { updatedItemNotListed } from './updated-item-not-listed.ts';
 
 /** Modifications and equipment. */
 export const EQUIPMENT_RULES: readonly Rule[] = [
+  geometryUnusual,
+  geometryImpossible,
   modificationWithoutBasis,
   approvalReferenceMissing,
   classDeciderUnnamed,

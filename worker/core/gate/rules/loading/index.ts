@@ -3,6 +3,7 @@ import { classContradicted } from './class-contradicted.ts';
 import { classUnstated } from './class-unstated.ts';
 import { cockpitStateImpossible } from './cockpit-state-impossible.ts';
 import { configurationWithoutSchedule } from './configuration-without-schedule.ts';
+import { densityImplausible } from './density-implausible.ts';
 import { energyShort } from './energy-short.ts';
 import { energyUnstated } from './energy-unstated.ts';
 import { envelopeExceededByLegalLoading } from './envelope-exceeded-by-legal-loading.ts';
@@ -17,6 +18,8 @@ import { minimumSoloMassHigh } from './minimum-solo-mass-high.ts';
 import { nonLiftingMassExceeded } from './non-lifting-mass-exceeded.ts';
 import { pilotComputesLoading } from './pilot-computes-loading.ts';
 import { pilotStationMissing } from './pilot-station-missing.ts';
+import { seatLimitUnusual } from './seat-limit-unusual.ts';
+import { seatsDiffer } from './seats-differ.ts';
 import { suspensionGap } from './suspension-gap.ts';
 import { suspensionUnstated } from './suspension-unstated.ts';
 import { tankNotUsable } from './tank-not-usable.ts';
@@ -24,6 +27,9 @@ import { tractionBatteryWorn } from './traction-battery-worn.ts';
 
 /** Envelope, stations and loading. */
 export const LOADING_RULES: readonly Rule[] = [
+  densityImplausible,
+  seatsDiffer,
+  seatLimitUnusual,
   envelopeNotUsable,
   envelopeMissing,
   envelopeExceededByLegalLoading,

@@ -6,12 +6,17 @@ import { baselineNotLastPack } from './baseline-not-last-pack.ts';
 import { emptyCgOutsideRange } from './empty-cg-outside-range.ts';
 import { emptyMassAboveCap } from './empty-mass-above-cap.ts';
 import { emptyMassNotPositive } from './empty-mass-not-positive.ts';
+import { emptyMassUnusual } from './empty-mass-unusual.ts';
 import { fuelStateUnstated } from './fuel-state-unstated.ts';
 import { hangAngleOutside } from './hang-angle-outside.ts';
+import { historyContradicted } from './history-contradicted.ts';
+import { historyStepOutside } from './history-step-outside.ts';
 import { lateralPredictionDiffers } from './lateral-prediction-differs.ts';
 import { leftRightUnequal } from './left-right-unequal.ts';
 import { levelExceeded } from './level-exceeded.ts';
+import { levelLoose } from './level-loose.ts';
 import { levelUnstated } from './level-unstated.ts';
+import { maximumMassAboveRegime } from './maximum-mass-above-regime.ts';
 import { maximumMassExceededEmpty } from './maximum-mass-exceeded-empty.ts';
 import { nothingToCompare } from './nothing-to-compare.ts';
 import { oilStateUnstated } from './oil-state-unstated.ts';
@@ -30,10 +35,12 @@ import { scaleCorrectionsAmbiguous } from './scale-corrections-ambiguous.ts';
 import { scaleUnused } from './scale-unused.ts';
 import { tareExceedsGross } from './tare-exceeds-gross.ts';
 import { tareUnstated } from './tare-unstated.ts';
+import { thirdPointOpposite } from './third-point-opposite.ts';
 import { weighedBeforeLastModification } from './weighed-before-last-modification.ts';
 import { weighedOutdoors } from './weighed-outdoors.ts';
 import { weighedOutdoorsOnce } from './weighed-outdoors-once.ts';
 import { weighingCheckedByWeigher } from './weighing-checked-by-weigher.ts';
+import { weighingDayUnknown } from './weighing-day-unknown.ts';
 import { weighingUnchecked } from './weighing-unchecked.ts';
 
 /** Weighing and baseline. */
@@ -55,6 +62,13 @@ export const WEIGHING_RULES: readonly Rule[] = [
   oilStateUnstated,
   levelUnstated,
   levelExceeded,
+  thirdPointOpposite,
+  levelLoose,
+  emptyMassUnusual,
+  maximumMassAboveRegime,
+  historyContradicted,
+  historyStepOutside,
+  weighingDayUnknown,
   weighedOutdoors,
   weighedOutdoorsOnce,
   weighingUnchecked,

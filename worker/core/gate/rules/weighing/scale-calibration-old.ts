@@ -3,7 +3,7 @@ import * as m from '../../../text/generated/messages.ts';
 import { said } from '../../../text/message.ts';
 import { addMonths, dateOf } from '../../../units/calendar.ts';
 import { hitsIn } from '../../hits.ts';
-import { PRACTICE, type Rule } from '../../rule.ts';
+import { type Rule, read } from '../../rule.ts';
 
 /** Longest time from a calibration to its use. */
 const YEARS = 2;
@@ -13,7 +13,7 @@ export const scaleCalibrationOld: Rule = {
   severity: 'caution',
   meaning: 'A scale was calibrated more than two years before the weighing, or nobody recorded when',
   remedy: m.scaleCalibrationOld_remedy,
-  source: PRACTICE,
+  source: read('AMC1 SPO.POL.105(b): scales calibrated within two years; taken here as a parallel'),
   check: ({ visit: { weighing } }) => {
     if (!weighing) return undefined;
     const on = dateOf(weighing.weighedAt);
