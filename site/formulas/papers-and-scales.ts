@@ -1,6 +1,7 @@
 import { equipmentChange } from '../../worker/core/calc/mass/equipment-change.ts';
 import { compareWeighing, predictEmpty } from '../../worker/core/calc/mass/prediction.ts';
 import { residualOf } from '../../worker/core/calc/mass/residual.ts';
+import { chiSquareOf } from '../../worker/core/calc/weighing/causes/covariance.ts';
 import { COVERAGE_FACTOR } from '../../worker/core/calc/weighing/uncertainty.ts';
 import { readVisit } from '../published/read-visit.ts';
 import { DEMO, demoWeighing } from './demo.ts';
@@ -129,8 +130,42 @@ const residual: Formula = {
   },
 };
 
+const CHI =
+  '\\chi^2 = \\frac{V_{MM} \\cdot r^2 - 2 \\cdot V_{mM} \\cdot r \\cdot R + V_{mm} \\cdot R^2}{V_{mm} \\cdot V_{MM} - V_{mM}^2}';
+
+const mismatch: Formula = {
+  id: 'mismatch-of-mass-and-moment',
+  title: 'Mismatch of mass and moment together',
+  tex: [CHI],
+  symbols: [
+    ['\\chi^2', 'mismatch in units of its uncertainty, squared', ''],
+    ['r', 'difference of the masses, less that of a cause', 'kg'],
+    ['R', 'difference of the moments, less that of a cause', 'kg·mm'],
+    ['V_{mm}', 'variance of the difference of the masses', 'kg²'],
+    ['V_{mM}', 'covariance of both differences', 'kg²·mm'],
+    ['V_{MM}', 'variance of the difference of the moments', 'kg²·mm²'],
+  ],
+  by: [chiSquareOf],
+  holds:
+    'Up to 5.99 a cause of known size explains the mismatch, up to 3.84 one whose size is fitted (95 %, from memory). Every single cause that explains it is named; two faults at once are not found.',
+  example() {
+    const covariance = { mm: 0.1, mM: 160, MM: 400_000 };
+    const [massKg, momentKgMm] = [0.5, 1200];
+    return {
+      given: {
+        r: [massKg, 'kg'],
+        R: [momentKgMm, 'kg·mm'],
+        'V_{mm}': [covariance.mm, 'kg²'],
+        'V_{mM}': [covariance.mM, 'kg²·mm'],
+        'V_{MM}': [covariance.MM, 'kg²·mm²'],
+      },
+      steps: [sum(CHI, chiSquareOf(covariance, { massKg, momentKgMm }))],
+    };
+  },
+};
+
 export const papersAndScales: Topic = {
   id: 'papers-and-scales',
   title: 'Papers against scales',
-  formulas: [papers, comparison, residual],
+  formulas: [papers, comparison, residual, mismatch],
 };

@@ -11,7 +11,7 @@ const numbered = <Item>(count: number, make: (index: number) => Item): Item[] =>
   Array.from({ length: count }, (_, index) => make(index));
 
 const READINGS = ['readings/0', 'readings/1', 'readings/2'];
-const SCALE = ['serial', 'capacity', 'resolution', 'errorLimit', 'calibrationDueOn'];
+const SCALE = ['serial', 'capacity', 'resolution', 'errorLimit', 'calibratedOn', 'calibrationDueOn'];
 const POINT_NAMES = ['First point', 'Second point', 'Third point', 'Fourth point, where there is one'];
 
 function point(index: number): Section {
@@ -48,6 +48,19 @@ export const SECTIONS: readonly Section[] = [
   { legend: 'Passenger’s seat', fields: under('/aircraft/stations/1', 'name', 'arm', 'maximumMass') },
   { legend: 'Baggage', fields: under('/aircraft/stations/2', 'name', 'arm', 'maximumMass') },
   { legend: 'Tank', fields: under('/aircraft/stations/3', 'name', 'arm', 'capacity', 'unusable', 'density') },
+  {
+    legend: 'Last schedule',
+    hint: 'The figures that this weighing is compared with.',
+    fields: under(
+      '/baseline',
+      ...['source', 'reference', 'date', 'basis', 'weighedOn', 'emptyMass', 'emptyMassLimit', 'emptyArm'],
+    ),
+  },
+  {
+    legend: 'No earlier schedule',
+    hint: 'Only without any earlier empty mass: the inspector’s reason to accept a weighing that nothing tests.',
+    fields: ['/release/acknowledgements/0/reason'],
+  },
   {
     legend: 'Weighed by',
     fields: under('/people/0', 'name', 'capacity', 'authorisation', 'validUntil'),

@@ -1,7 +1,7 @@
 import { SCHEMA_VERSION } from '../../../worker/core/record/upgrades.ts';
 
 // The form states nothing that nobody chose: only units and paper have a default, and no person is proposed to
-// accept a caution.
+// accept a caution but the inspector who writes the reason.
 
 /** Content of the fields, by JSON pointer; empty fields are left out. */
 export type Filled = Readonly<Record<string, string | number | boolean>>;
@@ -93,6 +93,7 @@ interface Made {
   people: Record<string, unknown>[];
   aircraft: { stations: Record<string, unknown>[] };
   weighing?: { points?: Record<string, unknown>[]; scales?: Record<string, unknown>[]; [field: string]: unknown };
+  release?: { acknowledgements?: { reason?: unknown }[]; [field: string]: unknown };
   [part: string]: unknown;
 }
 
@@ -122,7 +123,12 @@ function complete(record: Record<string, unknown>, rows: Map<string, number[]>, 
     ...(weighedAt && { arrivedAt: weighedAt }),
     summary: 'Weighed for a new schedule; nothing else was done.',
   };
-  made.release = { by: inspector, statement: 'weighing-only', scope };
+  const acknowledgements = made.release?.acknowledgements?.map(({ reason }) => ({
+    code: 'NOTHING_TO_COMPARE',
+    by: inspector,
+    reason,
+  }));
+  made.release = { by: inspector, statement: 'weighing-only', scope, ...(acknowledgements && { acknowledgements }) };
 }
 
 const idAt = (name: string, row: number): string => `${name}-${row + 1}`;

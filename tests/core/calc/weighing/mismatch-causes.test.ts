@@ -147,6 +147,6 @@ describe('chiSquareOf() and fitAlong()', () => {
 
 test('slips of a displayed number are neighbouring digits swapped, or its point moved', () => {
   expect([...swappedDigits(121.4, 0.1).values()]).toEqual([211.4, 112.4, 124.1]);
-  expect(slipsOf(121.5, 0.1).get('point 10')).toBe(1215);
+  expect(slipsOf(121.5, 0.1).get('p10')).toBe(1215);
   expect([...swappedDigits(-11.0, 0.1).values()]).toEqual([-10.1]);
 });

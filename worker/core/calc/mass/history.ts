@@ -45,15 +45,21 @@ export function emptyMassHistory(
 }
 
 /**
- * Returns the mass by which the empty aircraft was changed since its last weighing: the absolute changes of every step,
- * summed without signs, so that a change that is undone counts twice.
+ * Returns the net change of the empty condition since its last weighing, over this visit and all before.
  *
- * @param weighedOn date of that weighing; without it every step counts
- * @returns kg
+ * @param weighedOn date of that weighing; without it the history counts from its first line
+ * @param isCounted whether a step counts, by default every step
  * @source common practice, no source
  */
-export function changedSinceKg(history: readonly HistoryEntry[], weighedOn = ''): number {
-  return history.filter(({ date }) => date > weighedOn).reduce((sum, { changeKg }) => sum + Math.abs(changeKg), 0);
+export function changeSinceWeighing(
+  history: readonly HistoryEntry[],
+  weighedOn: string | undefined,
+  isCounted: (entry: HistoryEntry) => boolean = () => true,
+): MassMoment {
+  const since = history.filter(({ date }, index) => index > 0 && (weighedOn === undefined || date > weighedOn));
+  return total(
+    since.filter(isCounted).map(({ changeKg, changeKgMm }) => ({ massKg: changeKg, momentKgMm: changeKgMm })),
+  );
 }
 
 function isSame(a: MassMoment | undefined, b: MassMoment): boolean {

@@ -44,6 +44,7 @@ export const euPartMl: Regime = {
       'guidance: mass and balance issued anew above 0.5 % of maximum landing mass; taken here on the empty mass, which is stricter',
     ),
   },
+  reweighMacPercent: { value: 0.5, unit: '% MAC', source: read('GM1 NCO.POL.105, aeroplanes: above 0.5 % MAC') },
   negligibleMassKg: { value: null, unit: 'kg', source: memory('none is stated') },
   negligibleMacPercent: { value: 0.5, unit: '% MAC', source: read('guidance: above 0.5 % MAC a new record is issued') },
   minimumPayload: { value: null, unit: 'kg and h', source: memory('none is set') },

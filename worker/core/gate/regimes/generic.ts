@@ -37,6 +37,7 @@ export const generic: Regime = {
   },
   reweighYears: { value: 10, unit: 'years', source: PRACTICE },
   reweighChangeShare: { value: 0.02, unit: 'share of empty mass', source: PRACTICE },
+  reweighMacPercent: { value: null, unit: '% MAC', source: PRACTICE },
   negligibleMassKg: {
     value: 0.45359237,
     unit: 'kg',

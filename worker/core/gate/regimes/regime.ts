@@ -33,6 +33,8 @@ export interface Regime {
   secondInspection: Sourced<boolean>;
   reweighYears: Sourced<number | null>;
   reweighChangeShare: Sourced<number | null>;
+  /** Shift of the empty centre of gravity since the weighing, in per cent of the chord. */
+  reweighMacPercent: Sourced<number | null>;
   negligibleMassKg: Sourced<number | null>;
   negligibleMacPercent: Sourced<number | null>;
   predictionToleranceKg: Sourced<number>;

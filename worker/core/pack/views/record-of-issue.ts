@@ -21,6 +21,7 @@ const VALUE_NAMES: Readonly<Record<ValueName, Message>> = {
   secondInspection: m.recordOfIssue_secondInspection,
   reweighYears: m.recordOfIssue_reweighYears,
   reweighChangeShare: m.recordOfIssue_reweighChangeShare,
+  reweighMacPercent: m.recordOfIssue_reweighMac,
   negligibleMassKg: m.recordOfIssue_negligibleMass,
   negligibleMacPercent: m.recordOfIssue_negligibleMac,
   predictionToleranceKg: m.recordOfIssue_predictionTolerance,

@@ -13,7 +13,7 @@ const COMPUTED = readFixture('visits/computed-only') as {
   modifications: { changes: Change[] }[];
 };
 
-/** The visit that is computed from the papers, over a history; masses in the unit of its record, arms all alike. */
+/** The visit that is computed from the papers, over a history; masses in the unit of its record, all at one arm. */
 function movedSince(history: [date: string, mass: number][]): { sentence: string } | undefined {
   const { emptyArm } = COMPUTED.baseline;
   const entries = history.map(([date, mass]) => ({ date, reason: 'A step', mass, moment: mass * emptyArm }));
@@ -26,12 +26,16 @@ describe('REWEIGH_DUE', () => {
   const { weighedOn, emptyMass } = COMPUTED.baseline;
   const step = 0.013 * emptyMass;
 
-  test('counts what earlier visits changed since the weighing, also where it went back', () => {
+  test('counts the net change of earlier visits since the weighing', () => {
     expect(movedSince([[weighedOn, emptyMass]])).toBeUndefined();
+    const before = [weighedOn, emptyMass - 2 * step] as [string, number];
+    const creep = movedSince([before, ['2025-06-01', emptyMass - step], ['2026-01-01', emptyMass]]);
+    expect(creep?.sentence).toContain('since the weighing');
+  });
+
+  test('counts nothing that went back', () => {
     const there = [weighedOn, emptyMass] as [string, number];
-    expect(movedSince([there, ['2025-06-01', emptyMass + step], ['2026-01-01', emptyMass]])?.sentence).toContain(
-      'since the weighing',
-    );
+    expect(movedSince([there, ['2025-06-01', emptyMass + 2 * step], ['2026-01-01', emptyMass]])).toBeUndefined();
   });
 
   test('takes a modification by what it adds in all: 3.1 kg out and 3.1 kg in is nothing', () => {

@@ -38,8 +38,8 @@ const POINT_RATIOS = [0.1, 10] as const;
  */
 export function slipsOf(value: number, step: number): Map<string, number> {
   return new Map([
-    ...[...swappedDigits(value, step)].map(([place, instead]) => [`digit ${place}`, instead] as const),
-    ...POINT_RATIOS.map((ratio) => [`point ${ratio}`, value * ratio] as const),
+    ...[...swappedDigits(value, step)].map(([place, instead]) => [`d${place}`, instead] as const),
+    ...POINT_RATIOS.map((ratio) => [`p${ratio}`, value * ratio] as const),
   ]);
 }
 
