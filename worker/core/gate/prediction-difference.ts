@@ -17,8 +17,9 @@ const CHORD_SHARE = 0.01;
 const SIGMAS = 3;
 /** Used if no chord is recorded: most aeroplanes are about five chords long. */
 const LENGTH_SHARE = 0.002;
-/** Causes that a sentence names. */
+/** Causes that a sentence names; more than so many explain anything, and none of them is named. */
 const NAMED = 3;
+const MANY = 10;
 
 export interface Limits {
   massLimitKg: number;
@@ -106,7 +107,9 @@ function withCauses(difference: Said, causes: MismatchCauses | undefined): Said 
   if (!causes?.isNeeded) return difference;
   const named = causes.causes.slice(0, NAMED).map(causeText);
   if (named.length === 0) return said(m.predictionDiffers_noSingleCause, { difference });
-  const further = causes.causes.length - named.length;
+  const count = causes.causes.length;
+  if (count > MANY) return said(m.predictionDiffers_manyCauses, { difference, count });
+  const further = count - named.length;
   const each = further > 0 ? [...named, said(m.predictionDiffers_further, { count: further })] : named;
   return said(m.predictionDiffers_causes, { difference, causes: list(each, said(m.predictionDiffers_or)) });
 }

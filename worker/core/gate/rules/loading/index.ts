@@ -6,6 +6,7 @@ import { configurationWithoutSchedule } from './configuration-without-schedule.t
 import { densityImplausible } from './density-implausible.ts';
 import { energyShort } from './energy-short.ts';
 import { energyUnstated } from './energy-unstated.ts';
+import { envelopeCornerUnusual } from './envelope-corner-unusual.ts';
 import { envelopeExceededByLegalLoading } from './envelope-exceeded-by-legal-loading.ts';
 import { envelopeMissing } from './envelope-missing.ts';
 import { envelopeNotUsable } from './envelope-not-usable.ts';
@@ -30,6 +31,7 @@ export const LOADING_RULES: readonly Rule[] = [
   densityImplausible,
   seatsDiffer,
   seatLimitUnusual,
+  envelopeCornerUnusual,
   envelopeNotUsable,
   envelopeMissing,
   envelopeExceededByLegalLoading,

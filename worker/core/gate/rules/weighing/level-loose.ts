@@ -25,7 +25,7 @@ export const levelLoose: Rule = {
     if (isAtMost(size, TOLERANCE_DEG) || !isAtMost(size, regime.levelToleranceDeg.value)) return undefined;
     const heightMm = Math.abs(weighing.cgHeightMm ?? USUAL_HEIGHT_MM);
     const { shiftMm } = attitudeShift({ heightMm, errorDeg: size });
-    const [angle, limit] = figure.plainApart(offDeg, TOLERANCE_DEG, 1);
+    const [angle, limit] = figure.plainApart(offDeg, TOLERANCE_DEG, 2);
     return {
       path: ['weighing', 'level', 'longitudinalDeg'],
       sentence: said(m.levelLoose_off, {
