@@ -114,11 +114,13 @@ describe('the commands of the documentation', { timeout: 60_000 }, () => {
       JSON.parse(readFileSync(join(reader.folder, given), 'utf8')),
     );
     expect(output).toMatch(/^Q-WGT-P1-1 \d{4}-/m);
-    expect(output).toContain('true 0\n412 /problems/precondition-failed 0');
+    expect(output).toContain('true 1\n412 /problems/precondition-failed 0');
   });
 
   test('typescript: a caution answered for, a pack released and saved', async () => {
-    expect(await reader.runTypeScript('typescript')).toMatch(/^Q-WGT-P\d+-1 WEIGHED_OUTDOORS http:\S+\/p\/\S+$/m);
+    expect(await reader.runTypeScript('typescript')).toMatch(
+      /^Q-WGT-P\d+-1 WEIGHED_OUTDOORS NOTHING_TO_COMPARE http:\S+\/p\/\S+$/m,
+    );
   });
 
   test('python: a photograph handed in, a pack released and saved', async () => {
