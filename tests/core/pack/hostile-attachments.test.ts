@@ -66,14 +66,15 @@ async function sealingKey(): Promise<{ sealing: Sealing; keys: { keys: object[] 
 
 /** The weighing with files as attachments, each as what it is, and cautions about them accepted. */
 async function assessedWith(files: readonly HandedIn[]) {
-  const record = posted('weighing-only') as { release: object };
+  const record = posted('weighing-only') as { release: { acknowledgements: object[] } };
   const attachments = files.map(({ sha256, fact }, i) => ({
     id: `A${i + 1}`,
     kind: fact.ok && fact.kind !== 'pdf' ? 'photograph' : 'paper',
     title: `File ${i + 1}`,
     sha256,
   }));
-  const acknowledgements = [{ code: 'ATTACHMENT_REFUSED', by: 'rufus', reason: 'Kept in the office' }];
+  const refused = { code: 'ATTACHMENT_REFUSED', by: 'rufus', reason: 'Kept in the office' };
+  const acknowledgements = [...record.release.acknowledgements, refused];
   const release = files.some(({ fact }) => !fact.ok) ? { ...record.release, acknowledgements } : record.release;
   const facts = { attachments: Object.fromEntries(files.map(({ sha256, fact }) => [sha256, fact])) };
   const outcome = await assess({ ...record, attachments, release }, AT, facts);
