@@ -165,7 +165,10 @@ describe('once a later pack is there', () => {
     expect(findings.map(({ code }) => code)).toContain('OPEN_ITEM_OVERDUE');
     // The weighing alone can be released: it says nothing of airworthiness.
     const acknowledgements = [
-      { code: 'OPEN_ITEM_SHORT', by: 'jonas', reason: 'Not to be flown before the inspection' },
+      {
+        ...{ code: 'OPEN_ITEM_SHORT', by: 'jonas', ground: 'done-later' as const },
+        reason: 'Not to be flown before the inspection',
+      },
     ];
     const release = { by: 'jonas', statement: 'weighing-only', scope: 'The weighing alone.', acknowledgements };
     await keptVisit(client, LAMP, { ...lamp, release });
@@ -190,7 +193,12 @@ describe('once a later pack is there', () => {
     const { findings } = (await client.getAssessment(ANNUAL)).body;
     const codes = findings.filter(({ severity }) => severity === 'caution').map(({ code }) => code);
     expect(codes).toContain('LATER_PACK_STANDS');
-    const acknowledgements = codes.map((code) => ({ code, by: 'jonas', reason: 'The later pack is issued anew' }));
+    const acknowledgements = codes.map((code) => ({
+      ...{ code, by: 'jonas', ground: 'done-later' as const, reason: 'The later pack is issued anew' },
+      figures: findings
+        .filter((finding) => finding.code === code)
+        .flatMap(({ data }) => Object.values(data as object).filter((value) => typeof value === 'number')),
+    }));
     const kept = await client.getVisit(ANNUAL);
     const release = { ...kept.body.release, acknowledgements };
     await client.patchVisit({ ...ANNUAL, ifMatch: kept.etag, body: { release } });

@@ -125,7 +125,9 @@ describe('the inspector’s page', () => {
     await page.locator('#preview').getByRole('heading', { name: 'Weighing report' }).waitFor();
     expect(await page.locator('#preview').textContent()).toContain('NOT RELEASED');
     expect(await button().isDisabled()).toBe(true);
-    expect(await page.locator('#verdict').textContent()).toBe('Not to be released yet: 1 caution to accept, no notes');
+    expect(await page.locator('#verdict').textContent()).toBe(
+      'Not to be released yet: 1 caution waits for a decision, no notes',
+    );
     expect(await site.phone.wrongAtAnySize()).toEqual([]);
   });
 
@@ -135,6 +137,7 @@ describe('the inspector’s page', () => {
     expect(await page.getByLabel('Accepted by').inputValue()).toBe('');
     await page.getByLabel('Accepted by').selectOption('rufus');
     await page.getByLabel('Reason for accepting it').fill('No wind');
+    await page.getByLabel('Ground').selectOption('measured-again');
     await page.route('**/v1/**', (route) => route.abort());
     await page.getByRole('button', { name: 'Put it on record' }).click();
     await page.getByText('The service cannot be reached').waitFor();

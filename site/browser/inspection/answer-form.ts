@@ -8,23 +8,40 @@ import type { Point } from './read-visit.ts';
 export interface Acceptance {
   code: string;
   by: string;
+  ground: Ground;
   reason: string;
+  /** Figures of the cautions that were read: others need a new decision. */
+  figures: number[];
 }
+
+type Ground = NonNullable<NonNullable<NonNullable<VisitRecord['release']>['acknowledgements']>[number]['ground']>;
+
+const GROUNDS: readonly (readonly [Ground, string])[] = [
+  ['cause-found', 'Cause found'],
+  ['measured-again', 'Measured again'],
+  ['allowed-by-type', 'Allowed by the type’s documents'],
+  ['no-effect', 'No effect on flight'],
+  ['done-later', 'Done later, with a limit'],
+  ['not-possible', 'Not possible here'],
+];
 
 /**
  * Returns the form in which a named person accepts a caution; the acceptance becomes part of the record.
  *
- * @param alike number of cautions with this code: an acceptance is valid for all of them
+ * @param alike all cautions with this code: an acceptance is valid for all of them, with their figures
  * @param accept settles once the acceptance is in the record, or is known not to be
  */
 export function answerForm(
   { code }: Point,
-  alike: number,
+  alike: readonly Pick<Point, 'code' | 'data'>[],
   { people }: VisitRecord,
   accept: (acceptance: Acceptance) => Promise<unknown>,
 ): HTMLElement {
   const draft = draftOf<Acceptance>(code);
   const by = personChoice(people, draft?.by);
+  const figures = alike.flatMap(({ data = {} }) => Object.values(data).filter((value) => typeof value === 'number'));
+  const choices = GROUNDS.map(([value, text]) => element('option', { value, selected: value === draft?.ground }, text));
+  const ground = element('select', { required: true }, element('option', { value: '' }, 'Choose'), ...choices);
   const reason = element('input', {
     required: true,
     maxLength: 200,
@@ -36,21 +53,27 @@ export function answerForm(
     'form',
     { className: 'fill' },
     element('label', { className: 'field' }, 'Accepted by', by),
+    element('label', { className: 'field' }, 'Ground', ground),
     element('label', { className: 'field' }, 'Reason for accepting it', reason),
     element('p', {}, button),
   );
-  form.addEventListener('input', () => keepDraft(code, { code, by: by.value, reason: reason.value }));
+  form.addEventListener('input', () =>
+    keepDraft(code, { code, by: by.value, ground: ground.value, reason: reason.value }),
+  );
   form.addEventListener('submit', (event) => {
     event.preventDefault();
     button.disabled = true;
-    void accept({ code, by: by.value, reason: reason.value.trim() }).finally(() => {
+    void accept({
+      ...{ code, by: by.value, ground: ground.value as Ground, reason: reason.value.trim() },
+      figures,
+    }).finally(() => {
       button.disabled = false;
     });
   });
   return element(
     'details',
     { open: draft !== undefined },
-    element('summary', {}, alike === 1 ? 'Accept caution' : `Accept all ${alike} cautions of this kind`),
+    element('summary', {}, alike.length === 1 ? 'Accept caution' : `Accept all ${alike.length} cautions of this kind`),
     form,
   );
 }

@@ -53,7 +53,7 @@ export function showPoints(client: Slipmark, shown: Shown): void {
     const alike = read.points.filter(({ code }) => code === point.code);
     if (alike[0] !== point) return;
     const isOpen = point.acknowledgedBy === undefined;
-    item.appendChild(isOpen ? openCaution(client, shown, point, alike.length) : answered(point, read));
+    item.appendChild(isOpen ? openCaution(client, shown, point, alike) : answered(point, read));
   });
   byId('points', HTMLElement).replaceChildren(...items);
   byId('no-points', HTMLElement).hidden = items.length > 0;
@@ -116,10 +116,11 @@ function answered({ code, acknowledgedBy }: Point, { record }: ReadVisit): HTMLE
   return element('p', { className: 'small' }, `Accepted by ${person}: ${reason}`);
 }
 
-function openCaution(client: Slipmark, shown: Shown, point: Point, alike: number): HTMLElement {
+function openCaution(client: Slipmark, shown: Shown, point: Point, alike: readonly Point[]): HTMLElement {
   const { record } = shown.read;
   return answerForm(point, alike, record, (acceptance) => {
-    const acknowledgements = [...(record.release?.acknowledgements ?? []), acceptance];
+    const others = (record.release?.acknowledgements ?? []).filter(({ code }) => code !== acceptance.code);
+    const acknowledgements = [...others, acceptance];
     return amended(client, shown, { release: { acknowledgements } }, point.code);
   });
 }

@@ -126,6 +126,7 @@ function complete(record: Record<string, unknown>, rows: Map<string, number[]>, 
   const acknowledgements = made.release?.acknowledgements?.map(({ reason }) => ({
     code: 'NOTHING_TO_COMPARE',
     by: inspector,
+    ground: 'not-possible',
     reason,
   }));
   made.release = { by: inspector, statement: 'weighing-only', scope, ...(acknowledgements && { acknowledgements }) };

@@ -11,7 +11,9 @@ const AT = RELEASABLE_AT['nose-wheel-full'] ?? '';
 const assessFull = (patch: object): Assessment => assessRecord(mergePatch(FULL, patch), AT);
 
 const accepting = (code: string, by = 'jonas'): object => ({
-  acknowledgements: [{ code, by, reason: 'Four runs in still air agreed within one step of the display' }],
+  acknowledgements: [
+    { code, by, ground: 'measured-again', reason: 'Four runs in still air agreed within one step of the display' },
+  ],
 });
 
 describe('passGate() cautions', () => {

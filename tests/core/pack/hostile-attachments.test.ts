@@ -73,7 +73,7 @@ async function assessedWith(files: readonly HandedIn[]) {
     title: `File ${i + 1}`,
     sha256,
   }));
-  const refused = { code: 'ATTACHMENT_REFUSED', by: 'rufus', reason: 'Kept in the office' };
+  const refused = { code: 'ATTACHMENT_REFUSED', by: 'rufus', ground: 'not-possible', reason: 'Kept in the office' };
   const acknowledgements = [...record.release.acknowledgements, refused];
   const release = files.some(({ fact }) => !fact.ok) ? { ...record.release, acknowledgements } : record.release;
   const facts = { attachments: Object.fromEntries(files.map(({ sha256, fact }) => [sha256, fact])) };

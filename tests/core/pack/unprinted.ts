@@ -1,4 +1,5 @@
 import { type Assessed, assess, seal } from '../../../worker/core/core.ts';
+import { figuresOf } from '../../../worker/core/gate/accepted-figures.ts';
 import type { ReleasedVisit } from '../../../worker/core/gate/release.ts';
 import { type PackContext, packContext } from '../../../worker/core/pack/context.ts';
 import { packDocuments } from '../../../worker/core/pack/pack-documents.ts';
@@ -50,7 +51,10 @@ async function acknowledged(record: Record<string, unknown>, at: string): Promis
   const codes = [...new Set(first.findings.filter(({ severity }) => severity === 'caution').map(({ code }) => code))];
   if (codes.length === 0 || first.findings.some(({ severity }) => severity === 'blocks')) return first;
   const reason = 'Looked at and accepted, because nothing else is possible here';
-  const acknowledgements = codes.map((code) => ({ code, by: release.by, reason }));
+  const acknowledgements = codes.map((code) => ({
+    ...{ code, by: release.by, ground: 'not-possible', reason },
+    figures: figuresOf(first.findings, code),
+  }));
   return assessedOnly({ ...record, release: { ...release, acknowledgements } }, at);
 }
 

@@ -2,6 +2,7 @@ import type { Results } from '../calc/results.ts';
 import type { EarlierIssue } from '../record/earlier-issue.ts';
 import type { Visit } from '../record/visit.ts';
 import type { Said } from '../text/message.ts';
+import { figuresOf, isOfFigures } from './accepted-figures.ts';
 import { withCauses } from './causes.ts';
 import type { Finding, Severity } from './finding.ts';
 import { printableAttachments } from './printable-attachments.ts';
@@ -32,13 +33,15 @@ export function passGate(visit: Visit, results: Results, options: GateOptions): 
   const regime = regimeNamed(visit.aircraft.regime);
   const input = ruleInput(visit, results, regime, options);
   const weighty = RULES.filter(({ severity }) => severity !== 'note').flatMap((rule) => findingsOf(rule, input));
-  const cautionCodes = new Set(weighty.filter(({ severity }) => severity === 'caution').map(({ code }) => code));
+  const cautions = weighty.filter(({ severity }) => severity === 'caution');
+  const cautionCodes = new Set(cautions.map(({ code }) => code));
+  const cautionFigures = new Map([...cautionCodes].map((code) => [code, figuresOf(cautions, code)]));
   const notes = RULES.filter(({ severity }) => severity === 'note').flatMap((rule) =>
-    findingsOf(rule, { ...input, cautionCodes }),
+    findingsOf(rule, { ...input, cautionCodes, cautionFigures }),
   );
-  const findings = withCauses([...weighty, ...notes].map((finding) => acknowledged(visit, finding))).sort(
-    (a, b) => ORDER[a.severity] - ORDER[b.severity] || Number(isCause(b)) - Number(isCause(a)),
-  );
+  const findings = withCauses(
+    [...weighty, ...notes].map((finding) => acknowledged(visit, finding, cautionFigures)),
+  ).sort((a, b) => ORDER[a.severity] - ORDER[b.severity] || Number(isCause(b)) - Number(isCause(a)));
   const attachments = printableAttachments(options.facts.attachments ?? {}, findings);
   const { earlierIssue } = options;
   return { visit, results, regime, earlierIssue, findings, attachments, isReleasable: findings.every(isSettled) };
@@ -54,9 +57,16 @@ function isCause({ follows }: Pick<Finding, 'follows'>): boolean {
   return follows === undefined;
 }
 
-/** Adds the person who accepted a caution. Blocks cannot be accepted. */
-function acknowledged(visit: Visit, finding: Finding<Said>): Finding<Said> {
+/** Adds the person who accepted a caution, with these figures. Blocks cannot be accepted. */
+function acknowledged(
+  visit: Visit,
+  finding: Finding<Said>,
+  cautionFigures: ReadonlyMap<string, readonly number[]>,
+): Finding<Said> {
   if (finding.severity !== 'caution') return finding;
-  const acceptance = visit.release?.acknowledgements?.find(({ code }) => code === finding.code);
+  const figures = cautionFigures.get(finding.code) ?? [];
+  const acceptance = visit.release?.acknowledgements?.find(
+    ({ code, figures: accepted }) => code === finding.code && isOfFigures(accepted, figures),
+  );
   return acceptance ? { ...finding, acknowledgedBy: acceptance.by } : finding;
 }

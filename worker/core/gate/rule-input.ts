@@ -33,6 +33,7 @@ export function ruleInput(
     events,
     requirements: requirementsOf({ visit, results, events }),
     cautionCodes: new Set(),
+    cautionFigures: new Map(),
     people: fieldsOf(visit, 'person'),
     timestamps: fieldsOf(visit, 'timestamp'),
   };

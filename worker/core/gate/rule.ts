@@ -107,6 +107,8 @@ export interface RuleInput {
   requirements: readonly Requirement[];
   /** Codes of the cautions found; empty until all are found. */
   cautionCodes: ReadonlySet<string>;
+  /** Figures of these cautions by code. */
+  cautionFigures: ReadonlyMap<string, readonly number[]>;
   /** All fields of the record that name a person or state a time; used by several rules. */
   people: readonly Place<'person'>[];
   timestamps: readonly Place<'timestamp'>[];

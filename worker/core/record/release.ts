@@ -1,13 +1,27 @@
 import type * as z from 'zod';
 import * as m from '../text/generated/messages.ts';
-import { id, line, list, part, person, prose, reference } from './field.ts';
+import { choice, id, line, list, number, part, person, prose, reference } from './field.ts';
 
 const RELEASES = { scope: 'release', on: 'assessment' } as const;
+
+/** Grounds on which a caution may be accepted. */
+export const GROUNDS = [
+  'cause-found',
+  'measured-again',
+  'allowed-by-type',
+  'no-effect',
+  'done-later',
+  'not-possible',
+] as const;
 
 export const Acknowledgement = part('acknowledgement', {
   code: line('acknowledgement_code', 'PREDICTION_DIFFERS', 60),
   by: person('acknowledgement_by', 'jonas', m.release_acceptsCaution, RELEASES),
+  ground: choice('acknowledgement_ground', GROUNDS).optional(),
   reason: line('acknowledgement_reason', 'Upholstery renewed in 2021 without an entry; list corrected'),
+  figures: list('acknowledgement_figures', number('acknowledgement_figures_each', 'as stated', 13.5), {
+    max: 200,
+  }).optional(),
 });
 
 /** Another statement of the same release, for another part of the work. */

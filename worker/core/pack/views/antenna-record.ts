@@ -5,6 +5,7 @@ import { MIN } from '../../text/figure.ts';
 import * as m from '../../text/generated/messages.ts';
 import type { PackContext } from '../context.ts';
 import type { View } from '../render.ts';
+import { accepted } from './accepted.ts';
 import { common, sources } from './common.ts';
 
 type Antenna = NonNullable<Visit['antennas']>['items'][number];
@@ -16,6 +17,7 @@ export function antennaRecordView(context: PackContext): View {
   if (!found) throw new Error('Cannot fill the antenna record: the visit has none');
   return {
     ...common(context),
+    ...accepted(context, '/antennas'),
     armUnit: fmt.unit('arm'),
     antennas: items.map((antenna, index) => antennaRow(context, antenna, found.antennas[index])),
     feeds: items.map((antenna, index) => feedRow(context, antenna, found.antennas[index])),

@@ -5,6 +5,7 @@ import * as m from '../../text/generated/messages.ts';
 import type { Message } from '../../text/message.ts';
 import type { PackContext } from '../context.ts';
 import type { View } from '../render.ts';
+import { accepted } from './accepted.ts';
 import { common, sources } from './common.ts';
 import { dueLimit } from './due-limit.ts';
 
@@ -28,6 +29,7 @@ export function bulletinsView(context: PackContext): View {
   const record = visit.bulletins;
   return {
     ...common(context),
+    ...accepted(context, '/bulletins'),
     searched: fmt.text(m.bulletins_searched, {
       searchedOn: record?.searchedOn ? fmt.date(record.searchedOn) : fmt.text(m.bulletins_noStatedDay),
       sources: record?.sources?.join('; ') ?? DASH,

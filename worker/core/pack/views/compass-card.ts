@@ -5,6 +5,7 @@ import { deviationChart } from '../chart/deviation-chart.ts';
 import type { PackContext } from '../context.ts';
 import { nameOf, signatureOf } from '../people.ts';
 import type { View } from '../render.ts';
+import { accepted } from './accepted.ts';
 import { common, sources } from './common.ts';
 
 const STATES = { 'equipment-off': m.equipmentOff, 'equipment-on': m.equipment } as const;
@@ -25,6 +26,7 @@ export function compassCardView(context: PackContext): View {
   const { directionIndicator: indicator } = compass;
   return {
     ...common(context),
+    ...accepted(context, '/compass'),
     serial: compass.serial ?? DASH,
     place: compass.place,
     method: fmt.text(m.compassCard_headings, {

@@ -6,6 +6,7 @@ import * as m from '../../text/generated/messages.ts';
 import type { Message } from '../../text/message.ts';
 import type { PackContext } from '../context.ts';
 import type { View } from '../render.ts';
+import { accepted } from './accepted.ts';
 import { certificateRows } from './certificate-rows.ts';
 import { common, sources } from './common.ts';
 import { countTexts } from './due-limit.ts';
@@ -52,6 +53,7 @@ export function dueListView(context: PackContext): View {
   const { hoursPerYear } = context.results.readings;
   return {
     ...common(context),
+    ...accepted(context, '/lives', '/certificates', '/meters'),
     meters: meterRows(context),
     use:
       hoursPerYear === undefined

@@ -8,6 +8,7 @@ import { loadChart } from '../chart/load-chart.ts';
 import type { PackContext } from '../context.ts';
 import type { View } from '../render.ts';
 import { stretchName } from '../stretch-name.ts';
+import { accepted } from './accepted.ts';
 import { circuitRows } from './circuit-rows.ts';
 import { common, sources } from './common.ts';
 import { durationText } from './duration.ts';
@@ -38,6 +39,7 @@ export function electricalLoadAnalysisView(context: PackContext): View {
   }));
   return {
     ...common(context),
+    ...accepted(context, '/electrical'),
     system: fmt.text(SYSTEMS[record.system]),
     altitude: `${fmt.plain(record.altitudeFt, 0)} ft`,
     powerSources: record.sources.map(({ name, ratedA, regulatorA, isMonitored, monitoredBy }) => ({

@@ -9,6 +9,7 @@ import { runsChart } from '../chart/runs-chart.ts';
 import type { PackContext } from '../context.ts';
 import { nameOf, signatureOf } from '../people.ts';
 import type { View } from '../render.ts';
+import { accepted } from './accepted.ts';
 import { common, sources } from './common.ts';
 
 /** Returns a number as an instrument shows it: its own decimals, up to three. */
@@ -22,6 +23,7 @@ export function engineRunsView(context: PackContext): View {
   const last = lastRun(runs, 'after')?.run;
   return {
     ...common(context),
+    ...accepted(context, '/engineRuns'),
     engine: engineText(context),
     runs: runsByTime(runs).map(({ run: { when, at, by, restraint, heldBy, ...run } }) => ({
       when: when === 'before' ? fmt.text(m.engineRuns_beforeWork) : fmt.text(m.engineRuns_afterWork),

@@ -3,6 +3,7 @@ import { DASH } from '../../text/dash.ts';
 import * as m from '../../text/generated/messages.ts';
 import type { PackContext } from '../context.ts';
 import type { View } from '../render.ts';
+import { accepted } from './accepted.ts';
 import { changeRows, unitHeads } from './change-rows.ts';
 import { common, sources } from './common.ts';
 
@@ -13,6 +14,7 @@ export function equipmentListView(context: PackContext): View {
   const incoming = new Set(lines.filter(({ kind }) => kind !== 'removed').map(({ item }) => item));
   return {
     ...common(context),
+    ...accepted(context, '/modifications', '/asFound', '/parts'),
     ...unitHeads(context),
     baseline: visit.baseline
       ? `${visit.baseline.reference}${visit.baseline.equipmentRevision ? fmt.text(m.equipmentList_listRevision, { equipmentRevision: visit.baseline.equipmentRevision }) : ''}`

@@ -4,6 +4,7 @@ import * as m from '../../text/generated/messages.ts';
 import type { PackContext } from '../context.ts';
 import { nameOf } from '../people.ts';
 import type { View } from '../render.ts';
+import { accepted } from './accepted.ts';
 import { carriedRows } from './carried-rows.ts';
 import { common, sources } from './common.ts';
 import { dueLimit } from './due-limit.ts';
@@ -30,6 +31,7 @@ export function findingsView(context: PackContext): View {
   const left = findings.filter(({ disposition }) => disposition === 'declined' || disposition === 'monitor');
   return {
     ...common(context),
+    ...accepted(context, '/findings', '/carried'),
     hasFindings: findings.length > 0,
     count: String(findings.length),
     findings: findings.map((finding) => findingRow(context, finding)),

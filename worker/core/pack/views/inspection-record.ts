@@ -6,6 +6,7 @@ import type { PackContext } from '../context.ts';
 import type { DocumentInstance } from '../document.ts';
 import { nameOf } from '../people.ts';
 import type { View } from '../render.ts';
+import { accepted } from './accepted.ts';
 import { common, sources } from './common.ts';
 import { controlRows } from './control-rows.ts';
 import { findingName } from './open-items.ts';
@@ -25,7 +26,12 @@ export function inspectionRecords(context: PackContext): DocumentInstance[] {
   const { inspection, controls: { checks = [], disturbed = [] } = {} } = visit;
   if (!inspection && checks.length + disturbed.length === 0) return [];
   const title = fmt.text(inspection ? m.inspectionRecord : m.controlChecks);
-  const view = { ...common(context), ...controlRows(context), title };
+  const view = {
+    ...common(context),
+    ...accepted(context, '/inspection', '/controls', '/closing'),
+    ...controlRows(context),
+    title,
+  };
   return [
     {
       id: 'inspection-record',

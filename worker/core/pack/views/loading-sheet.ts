@@ -15,6 +15,7 @@ import type { PackContext } from '../context.ts';
 import type { DocumentInstance } from '../document.ts';
 import { loadingInCaption, loadingName } from '../loading-name.ts';
 import type { View } from '../render.ts';
+import { accepted } from './accepted.ts';
 import { bothSystems, inBrackets } from './both-systems.ts';
 import { unitHeads } from './change-rows.ts';
 import { classSections, pilotComputesLine } from './class-sections.ts';
@@ -39,6 +40,7 @@ export function loadingSheetView(context: PackContext): View {
   if (!sheet) throw new Error('Cannot fill the loading sheet: nothing was computed');
   return {
     ...common(context),
+    ...accepted(context, '/aircraft'),
     ...unitHeads(context),
     hasEnvelope: sheet.envelope !== undefined,
     hasTanks: tanksOf(context.visit.aircraft).length > 0,

@@ -8,6 +8,7 @@ import type { PackContext } from '../context.ts';
 import { itemLabel } from '../item-label.ts';
 import { nameOf, type SignatureView, signatureOf } from '../people.ts';
 import type { View } from '../render.ts';
+import { accepted } from './accepted.ts';
 import { altimetryView } from './altimetry.ts';
 import { common, sources } from './common.ts';
 import { checkRows, limitedRows } from './figure-rows.ts';
@@ -19,6 +20,7 @@ export function radioAndSurveillanceView(context: PackContext): View {
   if (!record || !found) throw new Error('Cannot fill the radio and surveillance record: the visit has none');
   return {
     ...common(context),
+    ...accepted(context, '/surveillance'),
     // A record of radio checks or of altimetry only has no transmitter of an address.
     hasAddress: found.forms !== undefined || record.devices.length > 0,
     ...addressView(context, found),

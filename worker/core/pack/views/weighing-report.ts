@@ -12,6 +12,7 @@ import type { PackContext } from '../context.ts';
 import { adjustmentName } from '../line-name.ts';
 import { nameOf, signatureOf } from '../people.ts';
 import type { View } from '../render.ts';
+import { accepted } from './accepted.ts';
 import { budgetRows } from './budget-rows.ts';
 import { unitHeads } from './change-rows.ts';
 import { common } from './common.ts';
@@ -36,6 +37,7 @@ export function weighingReportView(context: PackContext): View {
   if (!weighing || !result) throw new Error('Cannot fill the weighing report: the visit has no weighing');
   return {
     ...common(context),
+    ...accepted(context, '/weighing', '/baseline'),
     ...unitHeads(context),
     ...conditions(context, weighing),
     scales: weighing.scales.map((scale) => scaleRow(context, scale)),

@@ -11,6 +11,7 @@ import { historyChart } from '../chart/history-chart.ts';
 import type { PackContext } from '../context.ts';
 import { historyReason } from '../line-name.ts';
 import type { View } from '../render.ts';
+import { accepted } from './accepted.ts';
 import { type BothSystems, bothSystems, inBrackets } from './both-systems.ts';
 import { unitHeads } from './change-rows.ts';
 import { common, sources } from './common.ts';
@@ -26,6 +27,7 @@ export function weightAndBalanceScheduleView(context: PackContext): View {
   const isWeighed = schedule.basis === 'weighed';
   return {
     ...common(context),
+    ...accepted(context, '/weighing', '/baseline', '/aircraft'),
     ...unitHeads(context),
     isComputed: !isWeighed,
     basis: basisLine(context),

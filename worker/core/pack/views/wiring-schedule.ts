@@ -5,6 +5,7 @@ import * as m from '../../text/generated/messages.ts';
 import type { PackContext } from '../context.ts';
 import { nameOf, signatureOf } from '../people.ts';
 import type { View } from '../render.ts';
+import { accepted } from './accepted.ts';
 import { common, sources } from './common.ts';
 import { printGauge } from './print-gauge.ts';
 import { wireEnd } from './wire-end.ts';
@@ -22,6 +23,7 @@ export function wiringScheduleView(context: PackContext): View {
   if (!record || !found) throw new Error('Cannot fill the wiring schedule: the visit has no wiring');
   return {
     ...common(context),
+    ...accepted(context, '/wiring'),
     drawing: record.drawing ?? DASH,
     tested: record.test
       ? fmt.text(m.wiringSchedule_by, {

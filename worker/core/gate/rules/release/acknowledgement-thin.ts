@@ -10,11 +10,13 @@ const MIN_LENGTH = 15;
 export const acknowledgementThin: Rule = {
   code: 'ACKNOWLEDGEMENT_THIN',
   severity: 'blocks',
-  meaning: 'The reason for accepting a caution is too short',
+  meaning: 'The acceptance of a caution has no ground, or too short a reason',
   remedy: m.acknowledgementThin_remedy,
   source: PRACTICE,
   check: ({ visit }) =>
-    hitsIn(['release', 'acknowledgements'], visit.release?.acknowledgements, ({ code, reason }) => {
+    hitsIn(['release', 'acknowledgements'], visit.release?.acknowledgements, ({ code, ground, reason }) => {
+      if (ground === undefined)
+        return { field: 'ground', sentence: said(m.acknowledgementThin_noGround, { code }), data: { code } };
       if (printableLineOf(reason).length >= MIN_LENGTH) return undefined;
       return {
         field: 'reason',

@@ -1,4 +1,5 @@
 import type { Rule } from '../../rule.ts';
+import { acknowledgementLapsed } from './acknowledgement-lapsed.ts';
 import { acknowledgementThin } from './acknowledgement-thin.ts';
 import { acknowledgementUnmatched } from './acknowledgement-unmatched.ts';
 import { departureBeforeReady } from './departure-before-ready.ts';
@@ -23,5 +24,6 @@ export const RELEASE_RULES: readonly Rule[] = [
   statementUnknown,
   acknowledgementUnmatched,
   acknowledgementThin,
+  acknowledgementLapsed,
   textUnprintable,
 ];
