@@ -35,7 +35,9 @@ export async function fillEdition(client: Slipmark, now: Date): Promise<KeptLink
   const weighing = exampleVisit('weighing-only', now);
   await release(client, 'Q-WGT', 'weighing', weighing);
   const workshop = { ...weighing.workshop, contact: 'weighing@harrow-creek.example' };
-  await release(client, 'Q-WGT', 'weighing', { ...weighing, workshop });
+  const reasonForIssue = 'Name of the workshop corrected';
+  const corrected = weighing.release && { ...weighing.release, reasonForIssue };
+  await release(client, 'Q-WGT', 'weighing', { ...weighing, workshop, release: corrected });
   await link('Q-WGT-P1-1', 'owner', 'Released');
   const revoked = await link('Q-WGT-P1-2', 'owner', null);
   await client.revokeLink({ pack: 'Q-WGT-P1-2', link: revoked });

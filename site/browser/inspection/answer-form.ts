@@ -28,18 +28,18 @@ const GROUNDS: readonly (readonly [Ground, string])[] = [
 /**
  * Returns the form in which a named person accepts a caution; the acceptance becomes part of the record.
  *
- * @param alike all cautions with this code: an acceptance is valid for all of them, with their figures
+ * @param cautions all cautions with this code: an acceptance is valid for all of them, with their figures
  * @param accept settles once the acceptance is in the record, or is known not to be
  */
 export function answerForm(
   { code }: Point,
-  alike: readonly Pick<Point, 'code' | 'data'>[],
+  cautions: readonly Pick<Point, 'code' | 'data'>[],
   { people }: VisitRecord,
   accept: (acceptance: Acceptance) => Promise<unknown>,
 ): HTMLElement {
   const draft = draftOf<Acceptance>(code);
   const by = personChoice(people, draft?.by);
-  const figures = alike.flatMap(({ data = {} }) => Object.values(data).filter((value) => typeof value === 'number'));
+  const figures = cautions.flatMap(({ data = {} }) => Object.values(data).filter((value) => typeof value === 'number'));
   const choices = GROUNDS.map(([value, text]) => element('option', { value, selected: value === draft?.ground }, text));
   const ground = element('select', { required: true }, element('option', { value: '' }, 'Choose'), ...choices);
   const reason = element('input', {
@@ -73,7 +73,11 @@ export function answerForm(
   return element(
     'details',
     { open: draft !== undefined },
-    element('summary', {}, alike.length === 1 ? 'Accept caution' : `Accept all ${alike.length} cautions of this kind`),
+    element(
+      'summary',
+      {},
+      cautions.length === 1 ? 'Accept caution' : `Accept all ${cautions.length} cautions of this kind`,
+    ),
     form,
   );
 }

@@ -5,15 +5,19 @@ import { sha256 } from '../../../worker/core/pack/digest.ts';
 import * as upgrades from '../../../worker/core/record/upgrades.ts';
 import { type Operation, patched } from '../../json-patch.ts';
 import { readFixture } from '../../read-fixture.ts';
+import { withLaterFields } from '../../with-later-fields.ts';
 import { AT, assessed, attestation, FILES, PLACE } from './fixture.ts';
 
-const OLD = readFixture('records/version-1/nose-wheel-full');
+const OLD = withLaterFields(readFixture('records/version-1/nose-wheel-full'), readFixture('visits/nose-wheel-full'));
 const PRESENT = upgrades.upgrade(OLD);
 
 describe.each([1, 2, 3])(
   'a record of version %i gives what the same record of the present version gives',
   (version) => {
-    const posted = readFixture(`records/version-${version}/nose-wheel-full`);
+    const posted = withLaterFields(
+      readFixture(`records/version-${version}/nose-wheel-full`),
+      readFixture('visits/nose-wheel-full'),
+    );
     let old: Assessed;
     let present: Assessed;
 

@@ -181,10 +181,10 @@ describe('the pack of a small job after a big one', () => {
 
 test('the cover names what a reader would look for and does not find', async () => {
   const full = await documentsOf(await assessed(posted('nose-wheel-full')));
-  expect(full.get('cover')).not.toContain('Not in this pack');
+  expect(full.get('cover')).not.toContain('Not part of this visit');
   const lamp = await documentsOf(await later([], []));
   expect(lamp.get('cover')).toContain(
-    'Not in this pack: Electrical load analysis; Radio and surveillance record; Compass card; Inspection record; Bulletins and directives; Due list. Nothing was recorded of it on this visit, and nothing is said of it here.',
+    'Not part of this visit: inspection of the whole aircraft; review of bulletins; due list; electrical load analysis; engine run; control check; compass swing.',
   );
 });
 

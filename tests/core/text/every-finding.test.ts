@@ -43,8 +43,8 @@ describe('every text of a finding comes from the record or a catalogue', () => {
       const { record, at } = rejectedRecord(reject);
 
       const { findings } = assessRecord(record, at, reject.facts, markingLocale());
-      const { lastPack, open, people, standingSealedBy } = reject.facts ?? {};
-      const known = knownIn(record, lastPack, open, people, standingSealedBy);
+      const { lastPack, open, people, standingSealedBy, earlierIssue } = reject.facts ?? {};
+      const known = knownIn(record, lastPack, open, people, standingSealedBy, earlierIssue);
       const left = findings
         .flatMap(({ sentence, remedy }) => [sentence, remedy])
         .map((text) => known.reduce((rest, entry) => rest.replaceAll(entry, ' '), unmarked(text)))

@@ -22,7 +22,8 @@ export function ruleInput(
   regime: Regime,
   { at, facts, earlierIssue }: GateOptions,
 ): RuleInput {
-  const events = eventsOf({ visit, results, facts });
+  const aircraftBefore = facts.standing?.sections.aircraft as Partial<Visit['aircraft']> | undefined;
+  const events = eventsOf({ visit, results, aircraftBefore });
   return {
     visit,
     results,

@@ -1,3 +1,4 @@
+import type { Results } from '../../calc/results.ts';
 import { type EquipmentKind, type Trait, traitsOf } from '../../record/equipment-kind.ts';
 import type { OpenedSystem } from '../../record/opened.ts';
 import type { EquipmentItem, Occurrence, Visit } from '../../record/visit.ts';
@@ -5,7 +6,6 @@ import * as m from '../../text/generated/messages.ts';
 import { list, type Said, said } from '../../text/message.ts';
 import { termOf } from '../../text/terms.ts';
 import { instantOf } from '../../units/calendar.ts';
-import type { RuleInput } from '../rule.ts';
 
 /** What can happen to an item or to the aircraft. */
 export type Happening =
@@ -20,6 +20,14 @@ export type Happening =
   | 'task-done'
   | 'occurred'
   | 'marks-changed';
+
+/** What events are found in. */
+export interface Happened {
+  visit: Visit;
+  results: Results;
+  /** The aircraft after the last pack, if the record names that standing file. */
+  aircraftBefore?: Partial<Visit['aircraft']> | undefined;
+}
 
 export type Axis = NonNullable<Visit['controls']>['checks'][number]['axis'];
 
@@ -50,7 +58,7 @@ export interface WorkEvent {
 }
 
 /** Collects everything that happened at a visit, from changes, openings, disturbances, inspection and occurrences. */
-export function eventsOf(input: Pick<RuleInput, 'visit' | 'results' | 'facts'>): WorkEvent[] {
+export function eventsOf(input: Happened): WorkEvent[] {
   return [
     ...changeEvents(input),
     ...openings(input),
@@ -63,7 +71,7 @@ export function eventsOf(input: Pick<RuleInput, 'visit' | 'results' | 'facts'>):
 
 const NO_TRAITS: ReadonlySet<Trait> = new Set();
 
-function changeEvents({ visit, results }: Pick<RuleInput, 'visit' | 'results'>): WorkEvent[] {
+function changeEvents({ visit, results }: Pick<Happened, 'visit' | 'results'>): WorkEvent[] {
   return results.change.changes.flatMap(({ modification: id, change, cameWith, listed, path }): WorkEvent[] => {
     const modification = visit.modifications?.find((each) => each.id === id);
     const base = { path, at: change.doneAt ?? modification?.finishedAt, by: modification?.by ?? [] };
@@ -103,7 +111,7 @@ const HAPPENED = {
   updated: m.event_updated,
 } as const;
 
-function openings({ visit, results }: Pick<RuleInput, 'visit' | 'results'>): WorkEvent[] {
+function openings({ visit, results }: Pick<Happened, 'visit' | 'results'>): WorkEvent[] {
   return (visit.opened ?? []).map(({ id, system, what, item: itemId, passes, closedAt, by }, index) => {
     const item = results.change.after.find((each) => each.id === itemId);
     return {
@@ -122,7 +130,7 @@ function openings({ visit, results }: Pick<RuleInput, 'visit' | 'results'>): Wor
   });
 }
 
-function disturbances({ visit }: Pick<RuleInput, 'visit'>): WorkEvent[] {
+function disturbances({ visit }: Pick<Happened, 'visit'>): WorkEvent[] {
   return (visit.controls?.disturbed ?? []).map(({ axis, what, at }, index) => ({
     happening: 'disturbed',
     names: [axis],
@@ -135,7 +143,7 @@ function disturbances({ visit }: Pick<RuleInput, 'visit'>): WorkEvent[] {
   }));
 }
 
-function inspections({ visit }: Pick<RuleInput, 'visit'>): WorkEvent[] {
+function inspections({ visit }: Pick<Happened, 'visit'>): WorkEvent[] {
   const { inspection } = visit;
   if (!inspection) return [];
   const inspected: WorkEvent = {
@@ -179,7 +187,7 @@ function powerTasks({ tasks }: NonNullable<Visit['inspection']>): WorkEvent[] {
   ];
 }
 
-function occurrences({ visit }: Pick<RuleInput, 'visit'>): WorkEvent[] {
+function occurrences({ visit }: Pick<Happened, 'visit'>): WorkEvent[] {
   return (visit.occurrences ?? []).map((occurrence, index) => ({
     happening: 'occurred',
     names: [occurrence.kind],
@@ -193,8 +201,7 @@ function occurrences({ visit }: Pick<RuleInput, 'visit'>): WorkEvent[] {
 }
 
 /** Marks or address that differ from those after the last pack. */
-function newMarks({ visit, facts }: Pick<RuleInput, 'visit' | 'facts'>): WorkEvent[] {
-  const before = facts.standing?.sections.aircraft as Partial<Visit['aircraft']> | undefined;
+function newMarks({ visit, aircraftBefore: before }: Happened): WorkEvent[] {
   const { registration, address24 } = visit.aircraft;
   if (!before || (before.registration === registration && before.address24 === address24)) return [];
   return [

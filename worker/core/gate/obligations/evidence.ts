@@ -1,9 +1,10 @@
 import { lastRun } from '../../calc/engine/engine-runs.ts';
+import type { Results } from '../../calc/results.ts';
 import { classDataOf } from '../../record/classes/index.ts';
 import { type EquipmentKind, traitsOf } from '../../record/equipment-kind.ts';
 import type { Evidence } from '../../record/not-required.ts';
+import type { Visit } from '../../record/visit.ts';
 import { dateOf, instantOf } from '../../units/calendar.ts';
-import type { RuleInput } from '../rule.ts';
 import type { Axis, WorkEvent } from './event.ts';
 
 /** What the record shows of one piece of evidence. */
@@ -16,7 +17,10 @@ export interface Showing {
 }
 
 /** The record and its results, in which evidence is searched. */
-export type Known = Pick<RuleInput, 'visit' | 'results'>;
+export interface Known {
+  visit: Visit;
+  results: Results;
+}
 
 type Shows = (input: Known, event: WorkEvent) => Showing;
 

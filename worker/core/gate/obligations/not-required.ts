@@ -1,7 +1,6 @@
 import type { Evidence, NotRequiredReason } from '../../record/not-required.ts';
 import type { NotRequired, Visit } from '../../record/visit.ts';
 import { dateOf } from '../../units/calendar.ts';
-import type { RuleInput } from '../rule.ts';
 import type { WorkEvent } from './event.ts';
 import type { Declarer, Obligation } from './obligation.ts';
 
@@ -20,7 +19,7 @@ export function unfitFor(
   statement: NotRequired,
   { notRequiredBy, reasons }: Pick<Obligation, 'notRequiredBy' | 'reasons'>,
   event: WorkEvent,
-  { visit }: Pick<RuleInput, 'visit'>,
+  { visit }: { visit: Visit },
 ): Unfit | undefined {
   if (notRequiredBy === 'nobody') return 'nobody-may';
   if (!(reasons as readonly NotRequiredReason[]).includes(statement.reason)) return 'reason';

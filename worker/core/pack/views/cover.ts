@@ -66,21 +66,25 @@ export function coverView(context: PackContext, following: readonly Following[])
       hasConsequences: consequences.length > 0,
       consequences: consequences.map((consequence) => ({ code: consequence.code, sentence: consequence.sentence })),
     })),
-    hasCautions: cautions.length > 0,
-    cautions: cautions.map((finding) => ({
-      code: finding.code,
-      sentence: finding.sentence,
-      accepted: finding.acknowledgedBy
-        ? sentence(
-            fmt.text(m.cover_accepted, {
-              visit: nameOf(visit, finding.acknowledgedBy),
-              reasonFor: reasonFor(context, finding.code),
-            }),
-          )
-        : sentence(fmt.text(m.cover_notYetAcceptedAnybody)),
-    })),
+    ...cautionsView(context, cautions),
     ...clockView(context),
     ...contentsView(following),
+  };
+}
+
+function cautionsView(context: PackContext, cautions: readonly Finding[]): View {
+  const { visit, fmt } = context;
+  return {
+    hasCautions: cautions.length > 0,
+    cautions: cautions.map(({ code, sentence: text, acknowledgedBy }) => ({
+      code,
+      sentence: text,
+      accepted: sentence(
+        acknowledgedBy
+          ? fmt.text(m.cover_accepted, { visit: nameOf(visit, acknowledgedBy), reasonFor: reasonFor(context, code) })
+          : fmt.text(m.cover_notYetAcceptedAnybody),
+      ),
+    })),
   };
 }
 
