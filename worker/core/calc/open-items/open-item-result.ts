@@ -39,6 +39,8 @@ export const OpenItem = z.object({
   basis: z.enum(['directive', 'life-limit', 'programme', 'recommendation', 'owner', 'bulletin']).exactOptional(),
   /** Description, in the words of the record. */
   text: z.string(),
+  /** Document that requires it, by paragraph. */
+  reference: z.string().exactOptional(),
   until: OpenLimit,
   /** Product that its hours count, and the identifier of the meter if the record names one. */
   of: Meter.shape.of,

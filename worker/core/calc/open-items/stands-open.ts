@@ -76,7 +76,7 @@ function livesOf(visit: OpenParts, at: string): StatedItem[] {
     const index = lives.items.findIndex((life) => life.id === due.id);
     const life = lives.items[index];
     if (!life) return [];
-    const { item, basis, lastDone, toleranceHours, toleranceMonths, interval } = life;
+    const { item, basis, lastDone, toleranceHours, toleranceMonths, interval, reference } = life;
     const { named, product, shift } = clocksOf(visit, life);
     const done = NUMBER_CLOCKS.map((clock) => [
       clock,
@@ -86,6 +86,7 @@ function livesOf(visit: OpenParts, at: string): StatedItem[] {
     return [
       {
         ...{ id: due.id, kind: 'due', basis, text: item },
+        ...(reference !== undefined && { reference }),
         until: limit({ date, hours, landings, ...dueCounts }),
         ...named,
         ...(counters && { counters }),

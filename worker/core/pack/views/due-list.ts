@@ -68,7 +68,6 @@ export function dueListView(context: PackContext): View {
 function dueRow(context: PackContext, due: OpenDue): Record<string, string> {
   const { visit, fmt } = context;
   const { kind, of, meter, counters, done = {} } = due;
-  const life = kind === 'due' ? visit.lives?.items.find(({ id }) => id === due.id) : undefined;
   const { sinceNew = '', others } = sinceNewText(context, due, done);
   return {
     id: itemName(context, due),
@@ -88,6 +87,6 @@ function dueRow(context: PackContext, due: OpenDue): Record<string, string> {
         ? fmt.text(m.dueList_withinTolerance)
         : fmt.text(m.dueList_overdue)
       : '',
-    reference: life?.reference ?? DASH,
+    reference: due.reference ?? DASH,
   };
 }
