@@ -1,5 +1,6 @@
 import type { Finding } from '../gate/finding.ts';
 import { RULE_SET } from '../gate/rule-set.ts';
+import type { EarlierIssue } from '../record/earlier-issue.ts';
 import { answeredResults } from './answered-results.ts';
 import type { Assessed } from './assess.ts';
 import type { AssessmentResults } from './results-schema.ts';
@@ -12,12 +13,14 @@ export interface AssessmentAnswer {
   comparedWithEarlierPacks: boolean;
   ruleSet: string;
   regime: { id: string; version: string };
+  /** Issue that the record replaces, and what differs from it. */
+  earlierIssue?: EarlierIssue | undefined;
   findings: Finding[];
   results: AssessmentResults;
 }
 
 export function assessmentAnswer(assessed: Assessed): AssessmentAnswer {
-  const { recordSha256, assessmentSha256, isReleasable, findings, results, regime } = assessed;
+  const { recordSha256, assessmentSha256, isReleasable, earlierIssue, findings, results, regime } = assessed;
   return {
     recordSha256,
     assessmentSha256,
@@ -25,6 +28,7 @@ export function assessmentAnswer(assessed: Assessed): AssessmentAnswer {
     comparedWithEarlierPacks: results.open.isKnown,
     ruleSet: RULE_SET,
     regime: { id: regime.id, version: regime.version },
+    ...(earlierIssue && { earlierIssue }),
     findings,
     results: answeredResults(assessed),
   };

@@ -4,7 +4,7 @@ import { differences, type StandingChange } from './standing-changes.ts';
 export interface EarlierIssue {
   pack: string;
   issuedAt: string;
-  changes: readonly StandingChange[];
+  changes: StandingChange[];
 }
 
 /**

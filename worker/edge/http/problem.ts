@@ -10,6 +10,10 @@ export const Defect = z
     pointer: z.string().meta({ description: 'JSON pointer (RFC 6901) into the request body' }),
     sentence: z.string(),
     remedy: z.string(),
+    follows: z
+      .object({ code: z.string(), pointer: z.string() })
+      .optional()
+      .meta({ description: 'Finding of which this is another place or a consequence: it is dealt with first' }),
   })
   .loose()
   .meta({ title: 'Defect' });

@@ -29,6 +29,14 @@ export const AssessmentAnswer = z
     }),
     ruleSet: z.string(),
     regime: z.object({ id: z.string(), version: z.string() }),
+    earlierIssue: z
+      .object({
+        pack: z.string(),
+        issuedAt: z.string(),
+        changes: z.array(z.object({ part: z.string(), before: z.unknown().optional(), now: z.unknown().optional() })),
+      })
+      .optional()
+      .meta({ description: 'Issue that this record replaces, and what differs from it' }),
     findings: z.array(Defect),
     results: AssessmentResults,
   })
