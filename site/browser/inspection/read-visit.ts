@@ -9,6 +9,7 @@ import {
 } from '../../../worker/client/client.ts';
 import { upgrade } from '../../../worker/core/record/upgrades.ts';
 import { recordOfPack } from '../record-of-pack.ts';
+import { withoutRepeats } from '../sheet/findings-list.ts';
 import { packCountedFrom } from '../shop/pack-standing.ts';
 import type { PageFiles, Said } from '../thread/protocol.ts';
 import { dueByRecord } from './due-by-record.ts';
@@ -69,7 +70,7 @@ export async function readVisit(client: Slipmark, name: VisitName): Promise<Read
       assessmentTag: assessment.etag ?? '',
       isReleasable: assessment.body.isReleasable,
       released,
-      points: assessment.body.findings as unknown as Point[],
+      points: withoutRepeats(assessment.body.findings as unknown as Point[]),
       documents: drafts.body.items,
       packs,
       before: await packBefore(client, name, packs),

@@ -1,3 +1,4 @@
+import { pointsOf } from '../../../worker/core/gate/points.ts';
 import { element } from '../element.ts';
 import type { Said } from '../thread/protocol.ts';
 
@@ -9,6 +10,16 @@ export interface FindingPlace {
   text: string;
   /** Goes to the place. */
   show: () => void;
+}
+
+/** Findings without the further places of the same one; the first states how many those are. */
+export function withoutRepeats<Of extends Said>(findings: readonly Of[]): Of[] {
+  const repeats = new Map(pointsOf(findings).flatMap(({ point, places }) => places.map((place) => [place, point])));
+  return findings.flatMap((finding) => {
+    if (repeats.has(finding)) return [];
+    const more = [...repeats.values()].filter((point) => point === finding).length;
+    return [more === 0 ? finding : { ...finding, remedy: `${finding.remedy}. Also at ${more} more places` }];
+  });
 }
 
 /** Returns findings as list items: what is wrong, what to do, its place, and the rule behind it. */

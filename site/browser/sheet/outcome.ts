@@ -3,7 +3,7 @@ import { errorMessage } from '../error-message.ts';
 import { showVerdict } from '../show-verdict.ts';
 import { type Core, startCore } from '../thread/ask.ts';
 import type { Figure, RecordQuestion, Said, Sheet } from '../thread/protocol.ts';
-import { type FindingPlace, findingItems, isSettled, verdictOf } from './findings-list.ts';
+import { type FindingPlace, findingItems, isSettled, verdictOf, withoutRepeats } from './findings-list.ts';
 import { openPreview } from './preview.ts';
 
 /** Question to the core; undefined if the record cannot be read. */
@@ -30,7 +30,7 @@ export function openOutcome(): Outcome {
   const pdf = startPdf(core, () => last);
   const say = (findings: readonly Said[], isReadable: boolean, placeOf: (finding: Said) => FindingPlace): void => {
     showVerdict(verdict, verdictOf(findings, { isReadable, isAlone: true }), isReadable && isSettled(findings));
-    list.replaceChildren(...findingItems(findings, placeOf));
+    list.replaceChildren(...findingItems(withoutRepeats(findings), placeOf));
   };
   // The last result stays visible while a record is being edited, without its actions.
   const suspend = (): void => {

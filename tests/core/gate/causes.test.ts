@@ -23,7 +23,7 @@ describe('withCauses()', () => {
     const expired = assessRecord(record, AT).findings.filter(({ code }) => code === 'AUTHORISATION_EXPIRED');
     expect(expired.length).toBeGreaterThan(3);
     expect(pointsOf(expired)).toHaveLength(1);
-    expect(pointsOf(expired)[0]?.consequences).toHaveLength(expired.length - 1);
+    expect(pointsOf(expired)[0]?.places).toHaveLength(expired.length - 1);
   });
 
   test('people who both expired are two points', () => {

@@ -72,6 +72,9 @@ const REPEATED: Readonly<Record<string, readonly string[]>> = {
   REFERENCE_UNKNOWN: ['reference'],
 };
 
+/** Findings that are one point if they are about the same missing part of the record. */
+const OF_ONE_PART: ReadonlySet<string> = new Set(['LOAD_ANALYSIS_MISSING', 'READ_BACK_MISSING', 'RADIO_CHECK_MISSING']);
+
 /**
  * Marks each finding that is another place of an earlier one, or that follows from another one. A caution that was
  * accepted is the cause of nothing.
@@ -83,9 +86,8 @@ export function withCauses<Text>(findings: readonly Finding<Text>[]): Finding<Te
     if (finding.acknowledgedBy === undefined && finding.severity !== 'note' && !open.has(finding.code))
       open.set(finding.code, finding);
   return findings.map((finding) => {
-    const keys = REPEATED[finding.code];
-    if (keys) {
-      const name = [finding.code, ...keys.map((key) => finding.data[key])].join(' ');
+    const name = repeatName(finding);
+    if (name !== undefined) {
       const known = first.get(name);
       if (known) return { ...finding, follows: placeOf(known) };
       first.set(name, finding);
@@ -96,3 +98,10 @@ export function withCauses<Text>(findings: readonly Finding<Text>[]): Finding<Te
 }
 
 const placeOf = <Text>({ code, pointer }: Finding<Text>): NonNullable<Finding['follows']> => ({ code, pointer });
+
+/** Name that the places of one point share; undefined for a finding that is a point alone. */
+function repeatName<Text>({ code, data, pointer }: Finding<Text>): string | undefined {
+  const keys = REPEATED[code];
+  if (keys) return [code, ...keys.map((key) => data[key])].join(' ');
+  return OF_ONE_PART.has(code) ? `${code} ${pointer}` : undefined;
+}

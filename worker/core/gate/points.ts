@@ -4,9 +4,12 @@ interface Folded extends Pick<Finding, 'code' | 'pointer'> {
   follows?: Finding['follows'] | undefined;
 }
 
-/** A point to deal with, and the findings that are other places of it or follow from it. */
+/** A point to deal with. */
 export interface ReleasePoint<Of extends Folded> {
   point: Of;
+  /** The same finding at other places. */
+  places: Of[];
+  /** Findings that follow from it. */
   consequences: Of[];
 }
 
@@ -16,10 +19,14 @@ export function pointsOf<Of extends Folded>(findings: readonly Of[]): ReleasePoi
     follows !== undefined && findings.some((other) => isAt(other, follows) && other.follows === undefined);
   return findings
     .filter((finding) => !isAmong(finding))
-    .map((point) => ({
-      point,
-      consequences: findings.filter((other) => isAmong(other) && other.follows && isAt(point, other.follows)),
-    }));
+    .map((point) => {
+      const others = findings.filter((other) => isAmong(other) && other.follows && isAt(point, other.follows));
+      return {
+        point,
+        places: others.filter(({ code }) => code === point.code),
+        consequences: others.filter(({ code }) => code !== point.code),
+      };
+    });
 }
 
 const isAt = (finding: Folded, { code, pointer }: NonNullable<Finding['follows']>): boolean =>

@@ -12,17 +12,24 @@ export function placed(findings: readonly Finding[], { placeOf }: RecordFile): P
 
 /** Prints each finding with its position and remedy. */
 export function sayFindings(findings: readonly PlacedFinding[], { file }: RecordFile, output: Output): void {
-  for (const { point, consequences } of pointsOf(findings)) {
+  for (const { point, places, consequences } of pointsOf(findings)) {
     const { severity, code, pointer, line, column, sentence, remedy, acknowledgedBy } = point;
     output.say(`${severity.padEnd(8)}${code}  ${pointer}  ${file}:${line}:${column}`);
     const next = acknowledgedBy === undefined ? remedy : `Accepted by ${acknowledgedBy}`;
     output.say(`        ${sentence}`, `        ${next}`);
+    if (places.length > 0) output.say(`        Also at ${placesText(places)}`);
     for (const other of consequences)
-      output.say(
-        `          and ${other.code}  ${other.pointer}  ${file}:${other.line}:${other.column}`,
-        `          ${other.sentence}`,
-      );
+      output.say(`        From it follows ${other.code}  ${other.pointer}`, `          ${other.sentence}`);
   }
+}
+
+/** Places listed; more are counted. */
+const LISTED = 5;
+
+function placesText(places: readonly PlacedFinding[]): string {
+  const left = places.length - LISTED;
+  const listed = places.slice(0, LISTED).map(({ pointer }) => pointer);
+  return `${listed.join(', ')}${left > 0 ? ` and ${left} more` : ''}`;
 }
 
 /**

@@ -1,7 +1,7 @@
 import type { ReleaseClock } from '../../calc/clock/release-clock.ts';
 import { isAtLeast } from '../../calc/numbers/limit-met.ts';
 import type { Finding } from '../../gate/finding.ts';
-import { pointsOf } from '../../gate/points.ts';
+import { pointsOf, type ReleasePoint } from '../../gate/points.ts';
 import { DASH } from '../../text/dash.ts';
 import * as m from '../../text/generated/messages.ts';
 import { sentence } from '../../text/sentence.ts';
@@ -61,14 +61,20 @@ export function coverView(context: PackContext, following: readonly Following[])
           cautions.filter(({ acknowledgedBy }) => acknowledgedBy === undefined).length,
         ),
     hasBlocks: blocks.length > 0,
-    blocks: pointsOf(blocks).map(({ point: { code, sentence, remedy }, consequences }) => ({
-      ...{ code, sentence, remedy },
-      hasConsequences: consequences.length > 0,
-      consequences: consequences.map((consequence) => ({ code: consequence.code, sentence: consequence.sentence })),
-    })),
+    blocks: pointsOf(blocks).map((point) => pointView(context, point)),
     ...cautionsView(context, cautions),
     ...clockView(context),
     ...contentsView(following),
+  };
+}
+
+function pointView({ fmt }: PackContext, { point, places, consequences }: ReleasePoint<Finding>): View {
+  const { code, sentence: text, remedy } = point;
+  return {
+    ...{ code, sentence: text, remedy },
+    places: places.length === 0 ? '' : fmt.text(m.cover_morePlaces, { count: places.length }),
+    hasConsequences: consequences.length > 0,
+    consequences: consequences.map((consequence) => ({ code: consequence.code, sentence: consequence.sentence })),
   };
 }
 
