@@ -50,7 +50,7 @@ export const JUDGED_WORK: readonly Judgement[] = [
     'A picture that nothing refers to',
   ),
   nothing(
-    '(bulletins/sources|modifications/*/(drawings|continuedAirworthiness)|findings/*/evidence|aircraft/loadingLimits/*/stations|people/*/scope)/*',
+    '(bulletins/sources|modifications/*/(drawings|continuedAirworthiness)|findings/*/evidence|people/*/scope)/*',
     ['doubled'],
     'Said twice',
   ),

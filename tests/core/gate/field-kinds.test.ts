@@ -86,6 +86,7 @@ describe('a person without the authorisation is found wherever one is owed', () 
   test('which is for tasks, their second inspections, weighing, deferrals, extensions, sign-offs, limits that a manual lacks and the release', () => {
     expect(namesOf(owed)).toEqual([
       'aircraft/noLateralLimits/by',
+      'bulletins/items/#/confirmedBy',
       'carried/#/by',
       'findings/#/deferral/by',
       'inspection/tasks/#/by',

@@ -1,4 +1,5 @@
 import type { Rule } from './rule.ts';
+import { AGREEMENT_RULES } from './rules/agreement/index.ts';
 import { ANTENNA_RULES } from './rules/antennas/index.ts';
 import { ATTACHMENT_RULES } from './rules/attachments/index.ts';
 import { CARRIED_RULES } from './rules/carried/index.ts';
@@ -20,6 +21,7 @@ import { WIRING_RULES } from './rules/wiring/index.ts';
 export const RULES: readonly Rule[] = [
   ...PEOPLE_AND_DATES_RULES,
   ...EQUIPMENT_RULES,
+  ...AGREEMENT_RULES,
   ...WEIGHING_RULES,
   ...LOADING_RULES,
   ...INSPECTION_RULES,

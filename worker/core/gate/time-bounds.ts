@@ -24,6 +24,20 @@ export function brokenBound(place: Place<'timestamp'>): BrokenBound | undefined 
   return undefined;
 }
 
+/** Finds the first limit that a past date of the record breaks; of a limit with a time of day, its day counts. */
+export function brokenDay(place: Place<'past-date'>): BrokenBound | undefined {
+  const { after = [], before = [] } = place.means;
+  for (const name of after) {
+    const bound = near(place, name);
+    if (bound && place.value < dateOf(bound.value)) return { ...bound, side: 'before' };
+  }
+  for (const name of before) {
+    const bound = near(place, name);
+    if (bound && place.value > dateOf(bound.value)) return { ...bound, side: 'after' };
+  }
+  return undefined;
+}
+
 // A finding deferred before this visit is older than the visit.
 function isCarriedOver(place: Place<'timestamp'>, arrivedAt: string): boolean {
   const { earlierUntil } = place.means;

@@ -4,7 +4,7 @@ import { EquipmentItem } from './equipment.ts';
 import { arm, choice, distance, id, line, list, mass, momentOfMass, part, pastDate, reference } from './field.ts';
 
 export const EmptyMassEntry = part('emptyMassEntry', {
-  date: pastDate('emptyMassEntry_date', '2023-04-18', m.baseline_stepEmptyMassHistory),
+  date: pastDate('emptyMassEntry_date', '2023-04-18', m.baseline_stepEmptyMassHistory, { before: ['baseline.date'] }),
   reason: line('emptyMassEntry_reason', 'Weighed after repaint'),
   mass: mass('emptyMassEntry_mass', 318.4),
   moment: momentOfMass('emptyMassEntry_moment', 655_267),
@@ -29,16 +29,22 @@ export const StandingSchedule = part('standingSchedule', {
   reference: line('baseline_reference', 'Schedule 4 of 2023-04-18'),
   date: pastDate('baseline_date', '2023-04-18', m.baseline_baseline),
   basis: choice('baseline_basis', ['weighed', 'computed'] as const),
-  weighedOn: pastDate('baseline_weighedOn', '2023-04-18', m.baseline_weighingBehindBaseline).optional(),
+  weighedOn: pastDate('baseline_weighedOn', '2023-04-18', m.baseline_weighingBehindBaseline, {
+    before: ['date'],
+  }).optional(),
   ...Empty,
 });
 
 export const Baseline = part('baseline', {
   source: choice('baseline_source', ['previous-pack', 'schedule', 'maker'] as const),
   reference: line('baseline_reference', 'Schedule 4 of 2023-04-18'),
-  date: pastDate('baseline_date', '2023-04-18', m.baseline_baseline, 'BASELINE_IN_FUTURE'),
+  date: pastDate('baseline_date', '2023-04-18', m.baseline_baseline, {
+    code: 'BASELINE_IN_FUTURE',
+  }),
   basis: choice('baseline_basis', ['weighed', 'computed'] as const),
-  weighedOn: pastDate('baseline_weighedOn', '2023-04-18', m.baseline_weighingBehindBaseline).optional(),
+  weighedOn: pastDate('baseline_weighedOn', '2023-04-18', m.baseline_weighingBehindBaseline, {
+    before: ['date'],
+  }).optional(),
   airframeSerial: line('baseline_airframeSerial', 'D2-0117', 60).optional(),
   engineSerial: line('baseline_engineSerial', 'T4-2217', 60).optional(),
   propellerSerial: line('baseline_propellerSerial', 'PW-0882', 60).optional(),

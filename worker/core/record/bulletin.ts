@@ -26,9 +26,16 @@ export const Bulletin = part('bulletin', {
   applicability: Applicability,
   status: choice('bulletin_status', ['complied', 'recurring', 'not-applicable', 'declined', 'open'] as const),
   reason: line('bulletin_reason', 'Later bolts fitted at build').optional(),
+  document: line('bulletin_document', 'Ravel letter 2026-14 to serial number D2-0117').optional(),
+  confirmedBy: person('bulletin_confirmedBy', 'jonas', m.bulletin_confirmed, {
+    scope: 'release',
+    on: 'assessment',
+  }).optional(),
   method: line('bulletin_method', 'Option 2: bolts replaced').optional(),
   evidence: line('bulletin_evidence', 'Task T31').optional(),
-  doneOn: pastDate('bulletin_doneOn', '2026-11-04', m.bulletin_compliance).optional(),
+  doneOn: pastDate('bulletin_doneOn', '2026-11-04', m.bulletin_compliance, {
+    before: ['visit.workEndedAt'],
+  }).optional(),
   nextDueDate: date('bulletin_nextDueDate', '2027-11-04').optional(),
   nextDueHours: number('bulletin_nextDueHours', 'h', 1304.9, {
     min: 0,

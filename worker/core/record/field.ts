@@ -11,6 +11,7 @@ import {
   type IdentifierMeaning,
   meaning,
   type Naming,
+  type PastDateMeaning,
   type ReferenceMeaning,
 } from './meaning.ts';
 
@@ -95,8 +96,13 @@ export function date(text: FieldText, example: string) {
 }
 
 /** Builds a field for the date of a past event: a date in the future is a finding. */
-export function pastDate(text: FieldText, example: string, event: Naming, code?: string) {
-  return meaning(date(text, example), { kind: 'past-date', event, ...(code !== undefined && { code }) });
+export function pastDate(
+  text: FieldText,
+  example: string,
+  event: Naming,
+  more: Pick<PastDateMeaning, 'code' | 'after' | 'before'> = {},
+) {
+  return meaning(date(text, example), { kind: 'past-date', event, ...more });
 }
 
 interface TimeBounds {

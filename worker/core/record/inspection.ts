@@ -1,7 +1,8 @@
 import type * as z from 'zod';
 import * as m from '../text/generated/messages.ts';
-import { choice, flag, identifier, line, list, part, person, reference, timestamp } from './field.ts';
+import { choice, flag, identifier, line, list, number, part, person, reference, timestamp } from './field.ts';
 import { SCOPES } from './scopes.ts';
+import { usedParts } from './used-parts.ts';
 
 export const SecondInspection = part('secondInspection', {
   by: person('secondInspection_by', 'jonas', m.inspection_inspectedTaskIndependently, {
@@ -12,6 +13,14 @@ export const SecondInspection = part('secondInspection', {
   method: line('secondInspection_method', 'Visual, full and free travel, direction seen from the seat').optional(),
 });
 
+/** A measured value with its limits, which the release check compares. */
+export const TaskReading = part('taskReading', {
+  value: number('taskReading_value', 'taskReading.unit', 4.1),
+  unit: line('taskReading_unit', 'mm', 20),
+  least: number('taskReading_least', 'taskReading.unit', 3).optional(),
+  most: number('taskReading_most', 'taskReading.unit', 5).optional(),
+});
+
 export const Task = part('task', {
   id: identifier(['task'], 'task_id', 'T12'),
   zone: line('task_zone', 'Engine and nacelle', 60),
@@ -20,7 +29,9 @@ export const Task = part('task', {
   kind: choice('task_kind', SCOPES).optional(),
   result: choice('task_result', ['satisfactory', 'rectified', 'failed', 'not-applicable', 'open'] as const),
   value: line('task_value', '4.1 mm, limit 3.0 mm min.').optional(),
+  reading: TaskReading.optional(),
   finding: reference('finding', 'task_finding', 'F2').optional(),
+  parts: usedParts(),
   by: person('task_by', 'mila', m.inspection_didTask, {
     scope: { field: 'kind' },
     on: ['at'],

@@ -15,7 +15,7 @@ export const LifeLimit = part('lifeLimit', {
 });
 
 export const Done = part('done', {
-  date: pastDate('done_date', '2026-11-04', m.life_lastTimeDone).optional(),
+  date: pastDate('done_date', '2026-11-04', m.life_lastTimeDone, { before: ['visit.workEndedAt'] }).optional(),
   ...totals,
 });
 

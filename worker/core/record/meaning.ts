@@ -118,6 +118,9 @@ export interface PastDateMeaning {
   event: Naming;
   /** Code of the finding on a date in the future, if a separate rule reports it. */
   code?: string;
+  /** Dates or times that it may not lie before, and may not lie after, named as those of a timestamp; days are compared. */
+  after?: readonly string[];
+  before?: readonly string[];
 }
 
 /** An arm from the datum. */

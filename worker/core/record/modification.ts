@@ -18,6 +18,7 @@ import {
   timestamp,
 } from './field.ts';
 import { PRODUCTS } from './product.ts';
+import { usedParts } from './used-parts.ts';
 
 /** Log books that a modification is entered in; the airframe’s if none is named. */
 const LOG_BOOKS = ['airframe', ...PRODUCTS] as const;
@@ -143,6 +144,7 @@ export const Modification = part('modification', {
     'modification_inspectedAt',
     '2026-11-05T08:30:00+01:00',
     m.modification_inspectionModification,
+    { after: ['finishedAt'] },
   ).optional(),
   changes: list('modification_changes', Change, { max: 200 }),
   products: list('modification_products', choice('modification_products_each', LOG_BOOKS), { max: 8 }).optional(),
@@ -158,6 +160,7 @@ export const Modification = part('modification', {
     line('modification_continuedAirworthiness_each', 'Transponder test every 24 months'),
     { max: 40 },
   ).optional(),
+  parts: usedParts(),
   flightTest: choice('modification_flightTest', ['none', 'owed', 'done'] as const).optional(),
   tests: list('modification_tests', OwedTest, { max: 60 }).optional(),
 });

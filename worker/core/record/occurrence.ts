@@ -17,7 +17,7 @@ export const Occurrence = part(
   'occurrence',
   {
     kind: choice('occurrence_kind', OCCURRENCES),
-    on: pastDate('occurrence_on', '2026-10-18', m.occurrence_event),
+    on: pastDate('occurrence_on', '2026-10-18', m.occurrence_event, { before: ['visit.workEndedAt'] }),
     text: line('occurrence_text', 'Propeller touched long grass while taxiing'),
     tasks: list('occurrence_tasks', reference('task', 'occurrence_tasks_each', 'T48'), { max: 40 }).optional(),
   },

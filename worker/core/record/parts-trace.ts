@@ -24,7 +24,10 @@ export const Part = part('part', {
   condition: choice('part_condition', ['new', 'overhauled', 'serviceable', 'owner-made'] as const).optional(),
   releaseDocument: ReleaseDocument.optional(),
   shelfLifeUntil: date('part_shelfLifeUntil', '2028-01-31').optional(),
-  fittedOn: pastDate('part_fittedOn', '2026-11-04', m.partsTrace_fittingPart).optional(),
+  fittedOn: pastDate('part_fittedOn', '2026-11-04', m.partsTrace_fittingPart, {
+    after: ['visit.arrivedAt', 'releaseDocument.date'],
+    before: ['visit.workEndedAt'],
+  }).optional(),
   receivedBy: person('part_receivedBy', 'mila', m.partsTrace_receivedPart).optional(),
 });
 export type Part = z.infer<typeof Part>;

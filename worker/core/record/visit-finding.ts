@@ -15,6 +15,7 @@ import {
   reference,
   timestamp,
 } from './field.ts';
+import { usedParts } from './used-parts.ts';
 
 export const Deferral = part('deferral', {
   by: person('deferral_by', 'jonas', m.visitFinding_deferred, {
@@ -28,7 +29,9 @@ export const Deferral = part('deferral', {
     max: 200_000,
   }).optional(),
   meter: reference('meter', 'deferral_meter', 'airframe').optional(),
-  firstDeferredOn: pastDate('deferral_firstDeferredOn', '2026-11-05', m.visitFinding_firstTimeDeferred),
+  firstDeferredOn: pastDate('deferral_firstDeferredOn', '2026-11-05', m.visitFinding_firstTimeDeferred, {
+    after: ['foundAt'],
+  }),
   timesCarried: count('deferral_timesCarried', 0, { max: 99 }).optional(),
   placard: line('deferral_placard', 'LANDING LIGHT INOPERATIVE').optional(),
   ownerInformed: flag('deferral_ownerInformed', true),
@@ -68,6 +71,7 @@ export const VisitFinding = part('visitFinding', {
   foundAt: timestamp('visitFinding_foundAt', '2026-11-03T11:00:00+01:00', m.visitFinding_finding, {
     earlierUntil: 'deferral.firstDeferredOn',
   }).optional(),
+  parts: usedParts(),
   action: line('visitFinding_action', 'Lining replaced').optional(),
   closedBy: person('visitFinding_closedBy', 'mila', m.visitFinding_closed).optional(),
   closedAt: timestamp('visitFinding_closedAt', '2026-11-04T12:00:00+01:00', m.visitFinding_closingFinding, {
@@ -83,6 +87,7 @@ export const VisitFinding = part('visitFinding', {
   declined: Declined.optional(),
   deferral: Deferral.optional(),
   lookAgain: LookAgain.optional(),
+  limitation: line('visitFinding_limitation', 'Finding F6: by day only until it is reviewed').optional(),
   evidence: list('visitFinding_evidence', line('visitFinding_evidence_each', 'Photo 14'), {
     max: 20,
   }).optional(),

@@ -31,12 +31,9 @@ export const Scale = part('scale', {
   capacity: mass('scale_capacity', 500),
   resolution: mass('scale_resolution', 0.1),
   errorLimit: mass('scale_errorLimit', 0.2),
-  calibratedOn: pastDate(
-    'scale_calibratedOn',
-    '2026-02-10',
-    m.weighing_calibrationScale,
-    'SCALE_CALIBRATION_EXPIRED',
-  ).optional(),
+  calibratedOn: pastDate('scale_calibratedOn', '2026-02-10', m.weighing_calibrationScale, {
+    code: 'SCALE_CALIBRATION_EXPIRED',
+  }).optional(),
   certificate: line('scale_certificate', 'CAL-2026-0311', 60).optional(),
   calibrationDueOn: date('scale_calibrationDueOn', '2027-02-10'),
   corrections: list('scale_corrections', Correction, {

@@ -67,7 +67,7 @@ describe('a limit met exactly is met', () => {
       replaced('/findings/3/deferral/untilHours', untilHours),
     ];
     expect(sentenceOf('DEFERRAL_EXPIRED', read(331.2))).toBeUndefined();
-    expect(sentenceOf('DEFERRAL_EXPIRED', read(331.1))).toMatch(/by 331\.1 h; the meter has 331\.2 h/);
+    expect(sentenceOf('DEFERRAL_EXPIRED', read(331.1))).toMatch(/0\.1 h past 331\.1 h/);
   });
 
   test('by the loads of a wire: 0.2 + 2.2 + 0.6 A on one that carries 3 A', () => {

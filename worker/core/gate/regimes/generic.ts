@@ -65,4 +65,11 @@ export const generic: Regime = {
   massCapRotorcraftKg: { value: null, unit: 'kg', source: PRACTICE },
   massCapWaterKg: { value: null, unit: 'kg', source: PRACTICE },
   deferralsCarried: { value: 2, unit: 'times', source: PRACTICE },
+  deferralDaysLongest: { value: 365, unit: 'days', source: PRACTICE },
+  bulletinSearchDays: { value: 7, unit: 'days', source: PRACTICE },
+  releaseDays: {
+    value: 30,
+    unit: 'days',
+    source: { text: 'ML.A.305(a), entries within 30 days, as reported second-hand', status: 'memory' },
+  },
 };

@@ -52,4 +52,10 @@ export interface Regime {
   massCapWaterKg: Sourced<number | null>;
   /** How often a finding may be carried forward without a caution. */
   deferralsCarried: Sourced<number>;
+  /** Longest time from the first deferral of a finding to its limit, without a caution. */
+  deferralDaysLongest: Sourced<number>;
+  /** Days between the search for bulletins and the release, without a caution. */
+  bulletinSearchDays: Sourced<number>;
+  /** Days between the end of work and the release, without a caution. */
+  releaseDays: Sourced<number>;
 }

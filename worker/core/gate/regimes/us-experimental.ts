@@ -33,6 +33,11 @@ export const usExperimental: Regime = {
       source: memory('own wording; 14 CFR 91.9 and 23.1589'),
     },
   ],
+  approvalNeeded: {
+    value: ['standard-change', 'maker-approved'],
+    unit: 'classes',
+    source: memory('operating limitations: a major change needs a log entry and a flight test, no approval'),
+  },
   secondInspection: {
     value: true,
     unit: 'yes or no',

@@ -4,6 +4,7 @@ import { DASH } from '../../text/dash.ts';
 import * as m from '../../text/generated/messages.ts';
 import type { Message } from '../../text/message.ts';
 import type { PackContext } from '../context.ts';
+import { nameOf } from '../people.ts';
 import type { View } from '../render.ts';
 import { accepted } from './accepted.ts';
 import { common, sources } from './common.ts';
@@ -52,6 +53,8 @@ function bulletinRow({ visit, fmt }: PackContext, bulletin: Bulletin, applies: A
     applicability,
     status,
     reason,
+    document,
+    confirmedBy,
     method,
     evidence,
     doneOn,
@@ -59,6 +62,7 @@ function bulletinRow({ visit, fmt }: PackContext, bulletin: Bulletin, applies: A
     nextDueHours,
     meter,
   } = bulletin;
+  const confirmed = confirmedBy && fmt.text(m.bulletins_confirmedBy, { person: nameOf(visit, confirmedBy) });
   const serials = applicability.serials?.map(({ from, to }) => fmt.text(m.to, { text: from, text2: to })).join(', ');
   return {
     id: `${id}${revision ? fmt.text(m.bulletins_rev, { revision }) : ''}`,
@@ -66,7 +70,7 @@ function bulletinRow({ visit, fmt }: PackContext, bulletin: Bulletin, applies: A
     kind: fmt.term(kind),
     concerns: `${[fmt.term(applicability.product), serials, applicability.partNumbers?.join(', ')].filter(Boolean).join(': ')}; ${fmt.text(APPLIES[applies])}`,
     status: fmt.text(STATES[status]),
-    how: [reason, method, evidence].filter(Boolean).join('; ') || DASH,
+    how: [reason, document, confirmed, method, evidence].filter(Boolean).join('; ') || DASH,
     done: doneOn ? fmt.date(doneOn) : DASH,
     next: dueLimit(visit, { date: nextDueDate, hours: nextDueHours, meter }, fmt) ?? DASH,
   };

@@ -1,5 +1,7 @@
+import { rangeText } from '../../gate/range-text.ts';
 import type { Task, Visit } from '../../record/visit.ts';
 import { DASH } from '../../text/dash.ts';
+import type { Formatter } from '../../text/formatter.ts';
 import * as m from '../../text/generated/messages.ts';
 import { dateOf, timeOf } from '../../units/calendar.ts';
 import type { PackContext } from '../context.ts';
@@ -74,7 +76,7 @@ function taskRow(context: PackContext, task: Task): Record<string, string> {
   return {
     id: task.critical ? `${task.id} ▲` : task.id,
     text: task.text,
-    value: task.value ?? '',
+    value: [task.value, readingText(fmt, task.reading)].filter(Boolean).join('; '),
     reference: task.reference ?? DASH,
     result: task.finding
       ? `${fmt.text(RESULTS[task.result])}, ${findingName(context, task.finding)}`
@@ -82,6 +84,14 @@ function taskRow(context: PackContext, task: Task): Record<string, string> {
     by: nameOf(visit, task.by),
     at: task.at ? `${dateOf(fmt.local(task.at)).slice(8)}. ${timeOf(fmt.local(task.at))}` : DASH,
   };
+}
+
+/** Measured value with its limits. */
+function readingText(fmt: Formatter, reading: Task['reading']): string | undefined {
+  if (!reading) return undefined;
+  const { value, unit, least, most } = reading;
+  const range = fmt.value(rangeText({ least, most }));
+  return fmt.text(m.inspectionRecord_reading, { value: fmt.asIs(value), unit, range });
 }
 
 function secondRow({ visit, fmt }: PackContext, task: Task): Record<string, string> {

@@ -1,3 +1,4 @@
+import { usesOf } from '../../record/part-uses.ts';
 import type { Part } from '../../record/visit.ts';
 import { DASH } from '../../text/dash.ts';
 import type { Formatter } from '../../text/formatter.ts';
@@ -37,7 +38,7 @@ function partRow({ visit, fmt }: PackContext, part: Part): Record<string, string
     condition: part.condition ? fmt.term(part.condition) : DASH,
     paper: [paperOf(fmt, releaseDocument), part.supplier].filter(Boolean).join(', '),
     shelf: shelfLifeUntil ? fmt.date(shelfLifeUntil) : DASH,
-    fitted: fittedOn ? fmt.date(fittedOn) : DASH,
+    fitted: [fittedOn && fmt.date(fittedOn), ...usesOf(visit, part.id)].filter(Boolean).join(', ') || DASH,
     receivedBy: nameOf(visit, part.receivedBy),
   };
 }

@@ -37,6 +37,9 @@ const VALUE_NAMES: Readonly<Record<ValueName, Message>> = {
   massCapRotorcraftKg: m.recordOfIssue_massCapRotorcraft,
   massCapWaterKg: m.recordOfIssue_massCapWater,
   deferralsCarried: m.recordOfIssue_deferralsCarried,
+  deferralDaysLongest: m.recordOfIssue_deferralDaysLongest,
+  bulletinSearchDays: m.recordOfIssue_bulletinSearchDays,
+  releaseDays: m.recordOfIssue_releaseDays,
 };
 
 const isValueName = (name: string): name is ValueName => name in VALUE_NAMES;

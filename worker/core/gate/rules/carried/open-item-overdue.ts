@@ -1,5 +1,6 @@
 import * as m from '../../../text/generated/messages.ts';
 import { said } from '../../../text/message.ts';
+import { dueFigures } from '../../due-figures.ts';
 import { heldItems, isPastLimit } from '../../held-items.ts';
 import { isOfWeighingAlone } from '../../of-weighing-alone.ts';
 import { type Rule, read } from '../../rule.ts';
@@ -15,10 +16,10 @@ export const openItemOverdue: Rule = {
     if (isOfWeighingAlone(input)) return undefined;
     return heldItems(input)
       .filter(isPastLimit)
-      .map(({ item = '', text }) => ({
-        path: '/carried',
-        sentence: said(m.overdue2, { item, text }),
-        data: { item },
-      }));
+      .map((due) => {
+        const { item = '', text } = due;
+        const { figures, data } = dueFigures(due);
+        return { path: '/carried', sentence: said(m.overdue2, { item, text, figures }), data: { item, ...data } };
+      });
   },
 };

@@ -1,6 +1,7 @@
 import * as m from '../../../text/generated/messages.ts';
 import { type Said, said } from '../../../text/message.ts';
 import { comesSoon } from '../../comes-soon.ts';
+import { dueFigures } from '../../due-figures.ts';
 import { heldItems, isPastLimit } from '../../held-items.ts';
 import { hits } from '../../hits.ts';
 import { isOfWeighingAlone } from '../../of-weighing-alone.ts';
@@ -16,10 +17,11 @@ export const openItemShort: Rule = {
     const isWeighing = isOfWeighingAlone(input);
     return hits(heldItems(input), (due) => {
       const { item = '', text } = due;
-      const hit = (sentence: Said): Hit => ({ path: '/carried', sentence, data: { item } });
+      const { figures, data } = dueFigures(due);
+      const hit = (sentence: Said): Hit => ({ path: '/carried', sentence, data: { item, ...data } });
       if (isPastLimit(due) && !isWeighing) return undefined;
-      if (due.isOverdue) return hit(said(m.overdue2, { item, text }));
-      return comesSoon(due) ? hit(said(m.openItemShort_comesDueSoon, { item, text })) : undefined;
+      if (due.isOverdue) return hit(said(m.overdue2, { item, text, figures }));
+      return comesSoon(due) ? hit(said(m.openItemShort_comesDueSoon, { item, text, figures })) : undefined;
     });
   },
 };

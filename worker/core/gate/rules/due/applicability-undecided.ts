@@ -11,12 +11,12 @@ export const applicabilityUndecided: Rule = {
   remedy: m.applicabilityUndecided_remedy,
   source: read('AMC M.A.305(d) (applicability shown)'),
   check: ({ visit, results }) =>
-    hitsIn(['bulletins', 'items'], visit.bulletins?.items, ({ id, kind, status, reason, subject }, index) => {
+    hitsIn(['bulletins', 'items'], visit.bulletins?.items, ({ id, kind, status, document, subject }, index) => {
       const binds = kind === 'directive' || kind === 'mandatory';
       if (
         !binds ||
         results.applicability[index] !== 'undecided' ||
-        (status === 'not-applicable' && saysSomething(reason)) ||
+        (status === 'not-applicable' && saysSomething(document)) ||
         status === 'complied'
       )
         return undefined;

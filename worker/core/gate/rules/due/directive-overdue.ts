@@ -1,9 +1,10 @@
-import { isAtLeast } from '../../../calc/numbers/limit-met.ts';
+import { leftUntil, overdue } from '../../../calc/lives/due.ts';
 import { hoursRead } from '../../../calc/open-items/readings.ts';
 import { namedMeter } from '../../../calc/open-items/stands-open.ts';
 import * as m from '../../../text/generated/messages.ts';
 import { type Said, said } from '../../../text/message.ts';
 import { dateOf } from '../../../units/calendar.ts';
+import { dueFigures } from '../../due-figures.ts';
 import { type EntryHit, hitsIn } from '../../hits.ts';
 import { type Rule, read } from '../../rule.ts';
 
@@ -17,15 +18,20 @@ export const directiveOverdue: Rule = {
     hitsIn(['bulletins', 'items'], visit.bulletins?.items, (bulletin) => {
       const { id, subject, status, nextDueDate, nextDueHours, meter } = bulletin;
       if (status !== 'recurring') return undefined;
-      const hours = hoursRead(results.readings, namedMeter(visit, meter));
-      const hit = (sentence: Said): EntryHit => ({ sentence, data: { bulletin: id } });
+      const named = namedMeter(visit, meter);
+      const hours = hoursRead(results.readings, named);
+      const hit = (sentence: Said, data: EntryHit['data'] = {}): EntryHit => ({
+        sentence,
+        data: { bulletin: id, ...data },
+      });
       if (nextDueDate === undefined && nextDueHours === undefined)
         return hit(said(m.directiveOverdue_recursButNothingTells, { id, subject }));
       if (nextDueHours !== undefined && hours === undefined)
         return hit(said(m.directiveOverdue_recursHoursButRecord, { id, subject }));
-      const isLate =
-        (nextDueDate !== undefined && nextDueDate < dateOf(at)) ||
-        (nextDueHours !== undefined && hours !== undefined && !isAtLeast(nextDueHours, hours));
-      return isLate ? hit(said(m.overdue, { id, subject })) : undefined;
+      const until = { date: nextDueDate, hours: nextDueHours };
+      const left = leftUntil(until, dateOf(at), { hours, count: () => undefined });
+      if (!overdue({}, dateOf(at), left, nextDueDate).isOverdue) return undefined;
+      const { figures, data } = dueFigures({ ...named, ...left, until });
+      return hit(said(m.overdue, { id, subject, figures }), data);
     }),
 };

@@ -1,7 +1,9 @@
 import type { Rule } from '../../rule.ts';
 import { applicabilityUndecided } from './applicability-undecided.ts';
+import { bulletinDueBeforeDone } from './bulletin-due-before-done.ts';
 import { bulletinSearchOld } from './bulletin-search-old.ts';
 import { bulletinUnassessed } from './bulletin-unassessed.ts';
+import { bulletinUnsigned } from './bulletin-unsigned.ts';
 import { certificateExpired } from './certificate-expired.ts';
 import { complianceUnshown } from './compliance-unshown.ts';
 import { directiveOpen } from './directive-open.ts';
@@ -44,4 +46,6 @@ export const DUE_RULES: readonly Rule[] = [
   bulletinSearchOld,
   flightCertificateExpired,
   certificateExpired,
+  bulletinDueBeforeDone,
+  bulletinUnsigned,
 ];

@@ -3,6 +3,7 @@ import { namedMeter } from '../../../calc/open-items/stands-open.ts';
 import * as figure from '../../../text/figure.ts';
 import * as m from '../../../text/generated/messages.ts';
 import { said, type Value } from '../../../text/message.ts';
+import { termOf } from '../../../text/terms.ts';
 import { type EntryHit, hitsIn } from '../../hits.ts';
 import { PRACTICE, type Rule } from '../../rule.ts';
 
@@ -10,17 +11,24 @@ import { PRACTICE, type Rule } from '../../rule.ts';
 export const lifeAgainstBulletin: Rule = {
   code: 'LIFE_AGAINST_BULLETIN',
   severity: 'caution',
-  meaning: 'A maintenance item and the recurring bulletin it refers to are due at different dates or hours',
+  meaning: 'A maintenance item and its recurring bulletin are due at different dates or hours, or bind differently',
   remedy: m.lifeAgainstBulletin_remedy,
   source: PRACTICE,
   check: ({ visit, results }) => {
     const due = new Map(results.due.map((each) => [each.id, each]));
-    return hitsIn(['lives', 'items'], visit.lives?.items, ({ id, reference }) => {
+    return hitsIn(['lives', 'items'], visit.lives?.items, ({ id, reference, basis }) => {
       const bulletin = visit.bulletins?.items.find(
         (each) => each.status === 'recurring' && each.id === reference?.trim(),
       );
       const { dueDate, dueHours, of } = due.get(id) ?? {};
       if (!bulletin) return undefined;
+      const binds = bulletin.kind === 'directive' || bulletin.kind === 'mandatory';
+      if (binds && (basis === 'recommendation' || basis === 'owner'))
+        return {
+          field: 'basis',
+          sentence: said(m.lifeAgainstBulletin_softBasis, { id, basis: termOf(basis), bulletin: bulletin.id }),
+          data: { life: id, bulletin: bulletin.id },
+        };
       const { nextDueDate, nextDueHours } = bulletin;
       const isOfOne = of === namedMeter(visit, bulletin.meter).of;
       const hit = (own: Value, other: Value): EntryHit => ({

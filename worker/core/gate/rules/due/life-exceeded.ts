@@ -1,5 +1,6 @@
 import * as m from '../../../text/generated/messages.ts';
 import { said } from '../../../text/message.ts';
+import { dueFigures, pointOf } from '../../due-figures.ts';
 import { isPastLimit } from '../../held-items.ts';
 import { lifePath } from '../../life-path.ts';
 import { type Rule, read } from '../../rule.ts';
@@ -11,9 +12,13 @@ export const lifeExceeded: Rule = {
   remedy: m.beforeFlight,
   source: read('14 CFR 91.417; AMC M.A.305 (status of life-limited parts)'),
   check: ({ visit, results }) =>
-    results.due.filter(isPastLimit).map(({ id, item }) => ({
-      path: lifePath(visit, id),
-      sentence: said(m.overdue, { id, subject: item }),
-      data: { life: id },
-    })),
+    results.due.filter(isPastLimit).map((due) => {
+      const { id, item } = due;
+      const { figures, data } = dueFigures(pointOf(due));
+      return {
+        path: lifePath(visit, id),
+        sentence: said(m.overdue, { id, subject: item, figures }),
+        data: { life: id, ...data },
+      };
+    }),
 };

@@ -1,6 +1,7 @@
 import * as m from '../../../text/generated/messages.ts';
 import { said } from '../../../text/message.ts';
 import { comesSoon } from '../../comes-soon.ts';
+import { dueFigures, pointOf } from '../../due-figures.ts';
 import { hits } from '../../hits.ts';
 import { lifePath } from '../../life-path.ts';
 import { PRACTICE, type Rule } from '../../rule.ts';
@@ -14,8 +15,12 @@ export const lifeShort: Rule = {
   check: ({ visit, results }) =>
     hits(results.due, (due) => {
       const { id, item, isOverdue } = due;
-      return comesSoon(due) && !isOverdue
-        ? { path: lifePath(visit, id), sentence: said(m.lifeShort_comesDueSoon, { id, item }), data: { life: id } }
-        : undefined;
+      if (!comesSoon(due) || isOverdue) return undefined;
+      const { figures, data } = dueFigures(pointOf(due));
+      return {
+        path: lifePath(visit, id),
+        sentence: said(m.lifeShort_comesDueSoon, { id, item, figures }),
+        data: { life: id, ...data },
+      };
     }),
 };

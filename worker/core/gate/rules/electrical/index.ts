@@ -1,12 +1,15 @@
 import type { Rule } from '../../rule.ts';
 import { aluminiumWireThin } from './aluminium-wire-thin.ts';
+import { circuitAmbientLow } from './circuit-ambient-low.ts';
 import { circuitUnprotected } from './circuit-unprotected.ts';
 import { enduranceShort } from './endurance-short.ts';
 import { essentialLoadShed } from './essential-load-shed.ts';
 import { groundReturnHigh } from './ground-return-high.ts';
 import { groundReturnUnstated } from './ground-return-unstated.ts';
+import { loadCircuitUnfit } from './load-circuit-unfit.ts';
 import { loadCircuitUnstated } from './load-circuit-unstated.ts';
 import { loadDrawsMore } from './load-draws-more.ts';
+import { loadPhaseMissing } from './load-phase-missing.ts';
 import { lowVoltageWarningLate } from './low-voltage-warning-late.ts';
 import { mainFeederDropComputed } from './main-feeder-drop-computed.ts';
 import { mainFeederDropExceeded } from './main-feeder-drop-exceeded.ts';
@@ -54,4 +57,7 @@ export const ELECTRICAL_RULES: readonly Rule[] = [
   tractionInsulationLow,
   tractionDisconnectFailed,
   tractionCheckIncomplete,
+  loadPhaseMissing,
+  loadCircuitUnfit,
+  circuitAmbientLow,
 ];

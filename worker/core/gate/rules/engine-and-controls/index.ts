@@ -7,8 +7,13 @@ import { engineChanged } from './engine-changed.ts';
 import { engineLimitExceeded } from './engine-limit-exceeded.ts';
 import { engineReadingNotRepeated } from './engine-reading-not-repeated.ts';
 import { engineRunBeforeMissing } from './engine-run-before-missing.ts';
+import { limitsCrossed } from './limits-crossed.ts';
 import { measurementOutsideLimits } from './measurement-outside-limits.ts';
+import { runBeforeOutside } from './run-before-outside.ts';
 import { runConditionsUnstated } from './run-conditions-unstated.ts';
+import { runHeldByOne } from './run-held-by-one.ts';
+import { runLimitsDiffer } from './run-limits-differ.ts';
+import { runValueUnlimited } from './run-value-unlimited.ts';
 import { unrestrainedRun } from './unrestrained-run.ts';
 
 /** Engine runs and controls. */
@@ -24,4 +29,9 @@ export const ENGINE_AND_CONTROLS_RULES: readonly Rule[] = [
   controlCheckedByOne,
   controlUnnamed,
   controlNotOfClass,
+  runHeldByOne,
+  limitsCrossed,
+  runLimitsDiffer,
+  runValueUnlimited,
+  runBeforeOutside,
 ];

@@ -29,6 +29,7 @@ import { requiredItemRemoved } from './required-item-removed.ts';
 import { supplementOwed } from './supplement-owed.ts';
 import { testBeforeModification } from './test-before-modification.ts';
 import { testOwedNotDone } from './test-owed-not-done.ts';
+import { testUnsigned } from './test-unsigned.ts';
 import { updateContradicted } from './update-contradicted.ts';
 import { updatedItemNotListed } from './updated-item-not-listed.ts';
 
@@ -66,4 +67,5 @@ export const EQUIPMENT_RULES: readonly Rule[] = [
   negligibleChange,
   updatedItemNotListed,
   updateContradicted,
+  testUnsigned,
 ];

@@ -6,12 +6,19 @@ import { PRACTICE, type Rule } from '../../rule.ts';
 export const modificationNotInspected: Rule = {
   code: 'MODIFICATION_NOT_INSPECTED',
   severity: 'blocks',
-  meaning: 'A modification was not inspected, or only by a person who did the work',
+  meaning: 'A modification was not inspected, only by a person who did the work, or at an unknown time',
   remedy: m.modificationNotInspected_remedy,
   source: PRACTICE,
   check: ({ visit }) =>
-    hitsIn(['modifications'], visit.modifications, ({ id, by, inspectedBy }) => {
-      if (inspectedBy && !by.includes(inspectedBy)) return undefined;
+    hitsIn(['modifications'], visit.modifications, ({ id, by, inspectedBy, inspectedAt }) => {
+      if (inspectedBy && !by.includes(inspectedBy))
+        return inspectedAt
+          ? undefined
+          : {
+              field: 'inspectedAt',
+              sentence: said(m.modificationNotInspected_noTime, { id }),
+              data: { modification: id },
+            };
       const sentence = inspectedBy
         ? said(m.modificationNotInspected_modificationInspectedPersonWho, { id })
         : said(m.modificationNotInspected_modificationNotInspected, { id });

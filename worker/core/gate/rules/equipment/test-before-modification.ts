@@ -1,3 +1,4 @@
+import type { Modification } from '../../../record/visit.ts';
 import * as m from '../../../text/generated/messages.ts';
 import { said } from '../../../text/message.ts';
 import { instantOf } from '../../../units/calendar.ts';
@@ -11,9 +12,9 @@ export const testBeforeModification: Rule = {
   remedy: m.testBeforeModification_remedy,
   source: PRACTICE,
   check: ({ visit }) =>
-    hitsIn(['modifications'], visit.modifications, ({ id, finishedAt, tests }) =>
+    hitsIn(['modifications'], visit.modifications, ({ id, finishedAt, changes, tests }) =>
       hits(tests, ({ text, doneAt }, step) => {
-        if (!doneAt || instantOf(doneAt) >= instantOf(finishedAt)) return undefined;
+        if (!doneAt || instantOf(doneAt) >= lastDone(changes, finishedAt)) return undefined;
         return {
           field: ['tests', step, 'doneAt'],
           sentence: said(m.testBeforeModification_modificationDoneBeforeWork, { id, text }),
@@ -22,3 +23,10 @@ export const testBeforeModification: Rule = {
       }),
     ),
 };
+
+/** Instant of the last change, if each says when it was done; of the end of the whole modification otherwise. */
+function lastDone(changes: Modification['changes'], finishedAt: string): number {
+  const times = changes.map(({ doneAt }) => doneAt).filter((doneAt) => doneAt !== undefined);
+  if (times.length === 0 || times.length < changes.length) return instantOf(finishedAt);
+  return Math.max(...times.map(instantOf));
+}

@@ -1,10 +1,10 @@
-import { isAtLeast } from '../../../calc/numbers/limit-met.ts';
+import { leftUntil, overdue } from '../../../calc/lives/due.ts';
 import { hoursRead } from '../../../calc/open-items/readings.ts';
 import { namedMeter } from '../../../calc/open-items/stands-open.ts';
-import * as figure from '../../../text/figure.ts';
 import * as m from '../../../text/generated/messages.ts';
 import { said } from '../../../text/message.ts';
 import { dateOf } from '../../../units/calendar.ts';
+import { dueFigures } from '../../due-figures.ts';
 import { hitsIn } from '../../hits.ts';
 import { type Rule, read } from '../../rule.ts';
 
@@ -17,21 +17,17 @@ export const deferralExpired: Rule = {
   check: ({ visit, results, at }) =>
     hitsIn(['findings'], visit.findings, ({ id, disposition, deferral }) => {
       if (disposition !== 'deferred' || !deferral) return undefined;
-      const { untilDate, untilHours } = deferral;
-      const hours = hoursRead(results.readings, namedMeter(visit, deferral.meter));
-
-      if (untilDate !== undefined && untilDate < dateOf(at))
-        return {
-          field: ['deferral', 'untilDate'],
-          sentence: said(m.deferralExpired_findingDone, { id, untilDate: figure.date(untilDate) }),
-          data: { finding: id, untilDate },
-        };
-      if (untilHours === undefined || hours === undefined || isAtLeast(untilHours, hours)) return undefined;
-      const [untilText, hoursText] = figure.plainApart(untilHours, hours, 1);
+      const { untilDate, untilHours, meter } = deferral;
+      const named = namedMeter(visit, meter);
+      const until = { date: untilDate, hours: untilHours };
+      const today = dateOf(at);
+      const left = leftUntil(until, today, { hours: hoursRead(results.readings, named), count: () => undefined });
+      if (!overdue({}, today, left, untilDate).isOverdue) return undefined;
+      const { figures, data } = dueFigures({ ...named, ...left, until });
       return {
-        field: ['deferral', 'untilHours'],
-        sentence: said(m.deferralExpired_findingDoneHMeter, { id, until: untilText, hours: hoursText }),
-        data: { finding: id, untilHours, hours },
+        field: ['deferral', (left.daysLeft ?? 0) < 0 ? 'untilDate' : 'untilHours'],
+        sentence: said(m.deferralExpired_findingDone, { id, figures }),
+        data: { finding: id, ...data },
       };
     }),
 };

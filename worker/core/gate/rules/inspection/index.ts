@@ -6,16 +6,22 @@ import { deferralExpired } from './deferral-expired.ts';
 import { deferralMissing } from './deferral-missing.ts';
 import { deferralOwnerNotTold } from './deferral-owner-not-told.ts';
 import { deferralRepeated } from './deferral-repeated.ts';
+import { deferralTooLong } from './deferral-too-long.ts';
 import { deferralWithoutLimit } from './deferral-without-limit.ts';
+import { findingLimitationUnsaid } from './finding-limitation-unsaid.ts';
 import { findingNotClosed } from './finding-not-closed.ts';
+import { findingUnsigned } from './finding-unsigned.ts';
 import { findingWithoutDisposition } from './finding-without-disposition.ts';
 import { inspectionTaskFailedUnresolved } from './inspection-task-failed-unresolved.ts';
 import { inspectionTaskOpen } from './inspection-task-open.ts';
+import { limitFindingLeft } from './limit-finding-left.ts';
 import { lookAgainUnfit } from './look-again-unfit.ts';
 import { panelsNotClosed } from './panels-not-closed.ts';
 import { partShelfLife } from './part-shelf-life.ts';
 import { partWithoutReleaseDocument } from './part-without-release-document.ts';
+import { taskAgainstFinding } from './task-against-finding.ts';
 import { taskUnsigned } from './task-unsigned.ts';
+import { taskValueOutsideLimits } from './task-value-outside-limits.ts';
 import { temporaryLeft } from './temporary-left.ts';
 import { toolsNotAccounted } from './tools-not-accounted.ts';
 
@@ -40,4 +46,10 @@ export const INSPECTION_RULES: readonly Rule[] = [
   declinedByNobody,
   partWithoutReleaseDocument,
   partShelfLife,
+  taskValueOutsideLimits,
+  taskAgainstFinding,
+  limitFindingLeft,
+  findingLimitationUnsaid,
+  deferralTooLong,
+  findingUnsigned,
 ];

@@ -6,6 +6,7 @@ import { configurationWithoutSchedule } from './configuration-without-schedule.t
 import { densityImplausible } from './density-implausible.ts';
 import { energyShort } from './energy-short.ts';
 import { energyUnstated } from './energy-unstated.ts';
+import { envelopeCornerUnlikely } from './envelope-corner-unlikely.ts';
 import { envelopeCornerUnusual } from './envelope-corner-unusual.ts';
 import { envelopeExceededByLegalLoading } from './envelope-exceeded-by-legal-loading.ts';
 import { envelopeMissing } from './envelope-missing.ts';
@@ -21,10 +22,13 @@ import { pilotComputesLoading } from './pilot-computes-loading.ts';
 import { pilotStationMissing } from './pilot-station-missing.ts';
 import { seatLimitUnusual } from './seat-limit-unusual.ts';
 import { seatsDiffer } from './seats-differ.ts';
+import { stationAboveUsefulLoad } from './station-above-useful-load.ts';
+import { stationLimitsCrossed } from './station-limits-crossed.ts';
 import { suspensionGap } from './suspension-gap.ts';
 import { suspensionUnstated } from './suspension-unstated.ts';
 import { tankNotUsable } from './tank-not-usable.ts';
 import { tractionBatteryWorn } from './traction-battery-worn.ts';
+import { unusableUnlikely } from './unusable-unlikely.ts';
 
 /** Envelope, stations and loading. */
 export const LOADING_RULES: readonly Rule[] = [
@@ -54,4 +58,8 @@ export const LOADING_RULES: readonly Rule[] = [
   tractionBatteryWorn,
   energyUnstated,
   energyShort,
+  stationLimitsCrossed,
+  stationAboveUsefulLoad,
+  envelopeCornerUnlikely,
+  unusableUnlikely,
 ];

@@ -1,5 +1,6 @@
 import type { Rule } from '../../rule.ts';
 import { authorisationExpired } from './authorisation-expired.ts';
+import { authorisationNumberMissing } from './authorisation-number-missing.ts';
 import { authorisationOutOfScope } from './authorisation-out-of-scope.ts';
 import { authorisationUnstated } from './authorisation-unstated.ts';
 import { criticalityUnstated } from './criticality-unstated.ts';
@@ -21,6 +22,7 @@ import { secondPersonSame } from './second-person-same.ts';
 import { serialDiffersFromBaseline } from './serial-differs-from-baseline.ts';
 import { supervisorUnfit } from './supervisor-unfit.ts';
 import { unitImplausible } from './unit-implausible.ts';
+import { witnessWithoutScope } from './witness-without-scope.ts';
 
 /** Identity, people, dates and meters. */
 export const PEOPLE_AND_DATES_RULES: readonly Rule[] = [
@@ -46,4 +48,6 @@ export const PEOPLE_AND_DATES_RULES: readonly Rule[] = [
   metersRunBack,
   metersJump,
   unitImplausible,
+  authorisationNumberMissing,
+  witnessWithoutScope,
 ];

@@ -2,17 +2,24 @@ import { isAtLeast } from '../../../calc/numbers/limit-met.ts';
 import * as figure from '../../../text/figure.ts';
 import * as m from '../../../text/generated/messages.ts';
 import { said } from '../../../text/message.ts';
+import { isDeparturePast } from '../../departure-past.ts';
 import { PRACTICE, type Rule } from '../../rule.ts';
 
 export const departureBeforeReady: Rule = {
   code: 'DEPARTURE_BEFORE_READY',
-  severity: 'caution',
+  severity: 'note',
   meaning: 'The remaining work ends after the latest take-off',
   remedy: m.departureBeforeReady_remedy,
   source: PRACTICE,
-  check: ({ results }) => {
+  check: ({ visit, results, at }) => {
     const { slackMin, readyAt, plan } = results.clock;
-    // If no work is left, a departure in the past is only late.
+    const { departure } = visit;
+    if (departure && isDeparturePast(visit, at))
+      return {
+        path: ['departure'],
+        sentence: said(m.departureBeforeReady_passed, { planned: figure.timestamp(departure.plannedAt) }),
+      };
+    // If no work is left, nothing delays the departure.
     if (slackMin === undefined || isAtLeast(slackMin, 0) || plan.totalMin === 0) return undefined;
     return {
       path: ['departure'],

@@ -4,6 +4,7 @@ import { acknowledgementThin } from './acknowledgement-thin.ts';
 import { acknowledgementUnmatched } from './acknowledgement-unmatched.ts';
 import { departureBeforeReady } from './departure-before-ready.ts';
 import { reissueReasonMissing } from './reissue-reason-missing.ts';
+import { releaseLate } from './release-late.ts';
 import { releaseMissing } from './release-missing.ts';
 import { statementUnknown } from './statement-unknown.ts';
 import { sunsetBeforeArrival } from './sunset-before-arrival.ts';
@@ -26,4 +27,5 @@ export const RELEASE_RULES: readonly Rule[] = [
   acknowledgementThin,
   acknowledgementLapsed,
   textUnprintable,
+  releaseLate,
 ];

@@ -7,6 +7,7 @@ import { addressUnreadable } from './address-unreadable.ts';
 import { altimeterTestFailed } from './altimeter-test-failed.ts';
 import { altimeterTestIncomplete } from './altimeter-test-incomplete.ts';
 import { emitterCategoryNotSet } from './emitter-category-not-set.ts';
+import { emitterCategoryUnfit } from './emitter-category-unfit.ts';
 import { encoderCorrespondenceFailed } from './encoder-correspondence-failed.ts';
 import { flightIdentityDiffers } from './flight-identity-differs.ts';
 import { identitiesDisagree } from './identities-disagree.ts';
@@ -46,4 +47,5 @@ export const SURVEILLANCE_RULES: readonly Rule[] = [
   staticSystemNotTested,
   testSetCalibrationExpired,
   radioReadabilityLow,
+  emitterCategoryUnfit,
 ];
