@@ -1,5 +1,7 @@
 /** Fields that later rules require, and that a record of an old version may have too. */
 const LATER = ['equipmentKind', 'critical', 'duringRun', 'of', 'readBack', 'extent'];
+/** Fields in which the old record contradicted itself. */
+const CORRECTED = ['emitterCategory', 'parts'];
 
 type Part = Record<string, unknown>;
 
@@ -12,7 +14,10 @@ export function withLaterFields<Old>(old: Old, later: unknown): Old {
       withLaterFields(entry, Array.isArray(later) ? later.find((other) => isSame(entry, other)) : undefined),
     ) as Old;
   if (!isPart(old) || !isPart(later)) return old;
-  const added = LATER.filter((key) => !(key in old) && key in later).map((key) => [key, later[key]]);
+  const isAdded = (key: string): boolean => (LATER.includes(key) && !(key in old)) || CORRECTED.includes(key);
+  const added = Object.keys(later)
+    .filter(isAdded)
+    .map((key) => [key, later[key]]);
   const members = Object.entries(old).map(([key, value]) => [key, withLaterFields(value, later[key])]);
   return Object.fromEntries([...members, ...added]) as Old;
 }

@@ -140,7 +140,7 @@ test('a pack of version 1 holds the record as posted, and a visit of the present
     return call(`${path}/release`, { method: 'POST', body: { by, knowsOfNoHazard: true }, headers });
   };
   const sealed = await release(VISIT, OLD.release.by);
-  expect(sealed.status).toBe(201);
+  expect(sealed.status, await sealed.clone().text()).toBe(201);
   const { pack, recordSha256 } = await sealed.json<{ pack: string; recordSha256: string }>();
   expect(recordSha256).toBe(DIGEST);
   expect(await (await call(`/v1/packs/${pack}/record.json`)).text()).toBe(canonicalJson(OLD));

@@ -94,6 +94,7 @@ const tyreChange = (standing: object) => ({
   findings: [
     {
       ...{ id: 'F20', place: 'Left main wheel', text: 'Tyre worn to the cord', severity: 'airworthiness' },
+      ...{ foundBy: 'mila', foundAt: '2026-11-20T09:20:00+01:00' },
       ...{ disposition: 'rectified', action: 'Tyre replaced', closedBy: 'mila', closedAt: '2026-11-20T10:30:00+01:00' },
     },
   ],

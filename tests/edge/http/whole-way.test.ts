@@ -111,7 +111,8 @@ describe('the whole way with the real stages', () => {
     ['computed-only', computedOnly],
   ])('the small visit %s is released too', async (visit, small) => {
     const { call, clock } = await testService({ pipeline });
-    clock.at = Date.parse('2026-11-30T12:00:00Z');
+    // The evening of the day of arrival.
+    clock.at = Date.parse(small.visit.arrivedAt) + 8 * 3_600_000;
     const path = `/v1/aircraft/${small.aircraft.registration}/visits/${visit}`;
     await call(path, { method: 'PUT', body: small });
     const headers = { 'If-Match': (await call(`${path}/assessment`)).headers.get('ETag') ?? '' };
