@@ -1,5 +1,6 @@
 import { aircraft } from '../pages/aircraft.ts';
 import { api } from '../pages/api.ts';
+import { authorities } from '../pages/authorities.ts';
 import { bench } from '../pages/bench.ts';
 import { cautions } from '../pages/cautions.ts';
 import { changelog } from '../pages/changelog.ts';
@@ -12,11 +13,13 @@ import { guide } from '../pages/guide.ts';
 import { inspection } from '../pages/inspection.ts';
 import { limitsAndCost } from '../pages/limits-and-cost.ts';
 import { movingHouse } from '../pages/moving-house.ts';
+import { obligations } from '../pages/obligations.ts';
 import { problems } from '../pages/problems.ts';
 import { python } from '../pages/python.ts';
 import { record } from '../pages/record.ts';
 import { rules } from '../pages/rules.ts';
 import { search } from '../pages/search.ts';
+import { sources } from '../pages/sources.ts';
 import { start } from '../pages/start.ts';
 import { threats } from '../pages/threats.ts';
 import { tools } from '../pages/tools.ts';
@@ -36,6 +39,9 @@ export const PAGES: readonly Page[] = [
   tools,
   record,
   rules,
+  obligations,
+  authorities,
+  sources,
   classes,
   api,
   checks,

@@ -95,7 +95,7 @@ const residual: Formula = {
   title: 'Mass that nobody has written down',
   tex: ['r = m_w - m_p', 'U = k \\cdot u_d', ARM],
   symbols: [
-    ['r', 'residual: what the scales felt beyond the papers', 'kg'],
+    ['r', 'residual: what the scales felt beyond the prediction', 'kg'],
     ['m_w', 'empty mass as weighed', 'kg'],
     ['m_p', 'empty mass that papers and changes lead to', 'kg'],
     ['U', 'expanded uncertainty of the residual', 'kg'],

@@ -71,7 +71,7 @@ const slack: Formula = {
     ['n', 'sunset at the destination', 'min'],
   ],
   by: [releaseClock],
-  holds: 'The release is ready when the work is; nobody’s time for papers is added.',
+  holds: 'The release is ready when the work is; nobody’s time for documents is added.',
   example() {
     const { departure } = DEMO;
     if (!departure) throw new Error('the demo visit has a departure');

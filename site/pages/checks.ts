@@ -6,7 +6,7 @@ import { type CaseStatus, type PublishedRow, publishedTable } from '../published
 const STATUS: Readonly<Record<CaseStatus, string>> = {
   read: 'inputs and results read in the source',
   'read-in': 'inputs read in the source, results calculated by hand',
-  memory: 'from memory, unverified',
+  memory: 'to be confirmed',
   derived: 'calculated by hand from a rule that was read',
 };
 

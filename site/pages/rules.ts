@@ -19,16 +19,17 @@ const SEVERITIES: readonly [Severity, string][] = [
 
 const SURENESS: Readonly<Record<Source['status'], string>> = {
   read: 'read in the source',
-  memory: 'from memory, unverified',
-  practice: 'unverified',
+  memory: 'to be confirmed',
+  practice: 'custom of the trade',
 };
 
-const sourceOf = ({ text, status }: Source): Html =>
-  html`<span class="source">${text.replace(' (from memory)', '')} · ${SURENESS[status]}</span>`;
+const say = sayIn(ENGLISH);
+
+const sourceOf = ({ text, status }: Source): Html => html`<span class="source">${text} · ${SURENESS[status]}</span>`;
 
 const ruleOf = ({ code, meaning, remedy, source }: Rule): Html => html`<div class="rule" id="${code}">
 <dt><a class="self" href="#${code}"><code>${code}</code></a></dt>
-<dd>${meaning}. <span class="remedy">${sayIn(ENGLISH)(remedy)}.</span> ${sourceOf(source)}</dd>
+<dd>${meaning}. <span class="remedy">${say(remedy)}.</span> ${sourceOf(source)}</dd>
 </div>
 `;
 
@@ -58,7 +59,7 @@ function settingOf({ value, unit }: Sourced<unknown>): string {
 
 const regimeOf = (
   regime: Regime,
-): Html => html`<h3 id="regime-${regime.id}">${regime.title} <code>${regime.id}</code></h3>
+): Html => html`<h3 id="regime-${regime.id}">${say(regime.title)} <code>${regime.id}</code></h3>
 <p>Edition of ${regime.version}.</p>
 <table class="fields"><thead><tr><th scope="col">Value</th><th scope="col">Setting and source</th></tr></thead>
 <tbody>${Object.entries(regime)
@@ -72,8 +73,8 @@ const regimeOf = (
   )}</tbody></table>
 <h4>Statements that a release may make</h4>
 <dl class="rules">${regime.statements.map(
-  ({ id, title, text, source }) =>
-    html`<div class="rule"><dt>${title} <code>${id}</code></dt><dd>${text} ${sourceOf(source)}</dd></div>`,
+  ({ id, title, covers, wording, ruleWording, source }) =>
+    html`<div class="rule"><dt>${say(title)} <code>${id}</code></dt><dd>${say(wording, { inspection: '…' })} Covers: ${covers.join(', ')}. ${ruleWording === undefined ? '' : html`Wording of the rule: “${ruleWording}” `}${sourceOf(source)}</dd></div>`,
 )}</dl>`;
 
 /** Page with the catalogue of findings, and the regimes with the source of each value. */

@@ -1,11 +1,13 @@
-import { compute } from '../../../worker/core/calc/results.ts';
+import { compute, type Results } from '../../../worker/core/calc/results.ts';
 import { type Assessment, passGate } from '../../../worker/core/gate/gate.ts';
 import { regimeNamed } from '../../../worker/core/gate/regimes/table.ts';
-import type { ArchiveFacts } from '../../../worker/core/gate/rule.ts';
+import type { ArchiveFacts, RuleInput } from '../../../worker/core/gate/rule.ts';
+import { type GateOptions, ruleInput } from '../../../worker/core/gate/rule-input.ts';
 import { worded } from '../../../worker/core/gate/worded.ts';
 import { earlierIssueOf } from '../../../worker/core/record/earlier-issue.ts';
 import { readRecord } from '../../../worker/core/record/read-record.ts';
 import { recordFormatter } from '../../../worker/core/record/record-formatter.ts';
+import type { Visit } from '../../../worker/core/record/visit.ts';
 import type { Locale } from '../../../worker/core/text/locale.ts';
 import { FIXTURE_FILES } from '../../fixture-files.ts';
 
@@ -32,6 +34,21 @@ export const RELEASABLE_AT: Readonly<Record<string, string>> = {
  * @param locale another language than that of the record
  */
 export function assessRecord(record: unknown, at: string, facts: ArchiveFacts = {}, locale?: Locale): Assessment {
+  const { visit, results, options } = computed(record, at, facts);
+  return worded(passGate(visit, results, options), recordFormatter(visit, locale));
+}
+
+/** Reads and computes a record, and returns what a rule gets. */
+export function inputOf(record: unknown, at: string, facts: ArchiveFacts = {}): RuleInput {
+  const { visit, results, options } = computed(record, at, facts);
+  return ruleInput(visit, results, regimeNamed(visit.aircraft.regime), options);
+}
+
+function computed(
+  record: unknown,
+  at: string,
+  facts: ArchiveFacts,
+): { visit: Visit; results: Results; options: GateOptions } {
   const read = readRecord(record);
   if (!read.ok) throw new Error(`The record does not fit the schema: ${JSON.stringify(read.issues)}`);
   const { leastPilotKg, standardPersonKg } = regimeNamed(read.visit.aircraft.regime);
@@ -39,5 +56,5 @@ export function assessRecord(record: unknown, at: string, facts: ArchiveFacts = 
   const known = { attachments: FIXTURE_FILES.facts, ...facts };
   const results = compute(read.visit, { ...settings, open: facts.open, readings: facts.readings });
   const earlierIssue = earlierIssueOf(facts.earlierIssue, read.record);
-  return worded(passGate(read.visit, results, { at, facts: known, earlierIssue }), recordFormatter(read.visit, locale));
+  return { visit: read.visit, results, options: { at, facts: known, earlierIssue } };
 }

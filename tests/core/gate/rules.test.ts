@@ -4,6 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { REGIMES, regimeNamed } from '../../../worker/core/gate/regimes/table.ts';
 import type { Rule } from '../../../worker/core/gate/rule.ts';
 import { RULES } from '../../../worker/core/gate/rules.ts';
+import { mayBlock } from '../../../worker/core/gate/source.ts';
 import { EVIDENCE } from '../../../worker/core/record/not-required.ts';
 import { inEnglish } from '../../../worker/core/text/formatter.ts';
 import { said } from '../../../worker/core/text/message.ts';
@@ -47,9 +48,25 @@ describe('RULES', () => {
     });
   }
 
-  test('no rule cites from memory without saying so', () => {
-    for (const { code, source } of RULES)
-      expect(/from memory/.test(source.text), code).toBe(source.status === 'memory');
+  test('no rule blocks whose source was not read', () => {
+    expect(RULES.filter(({ severity, source }) => severity === 'blocks' && !mayBlock(source))).toEqual([]);
+  });
+
+  test('a source is a reference: its status, not its text, says whether it was read', () => {
+    const sources = [
+      ...RULES.map(({ source }) => source),
+      ...REGIMES.flatMap(({ statements, ...regime }) => [
+        ...statements.map(({ source }) => source),
+        ...Object.values(regime).flatMap((value) =>
+          typeof value === 'object' && 'source' in value ? [value.source] : [],
+        ),
+      ]),
+    ];
+    expect(
+      sources.filter(({ text }) =>
+        /memory|unverified|not read|own wording|second-hand|as (?:summarised|reproduced|quoted)/.test(text),
+      ),
+    ).toEqual([]);
   });
 });
 

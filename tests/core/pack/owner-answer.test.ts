@@ -45,11 +45,12 @@ describe('the answer to “May I fly?”', () => {
     );
   });
 
-  test('of a condition inspection names it', async () => {
-    const record = released('nose-wheel-full', 'condition-inspection');
+  test('of an inspection with a statement of its own names it', async () => {
+    const record = posted('nose-wheel-full');
     const aircraft = { ...(record.aircraft as object), regime: 'us-experimental' };
-    expect(await answerOf({ ...record, aircraft })).toMatch(
-      /is released by .+ after its condition inspection, within its limits and the limitations below\.$/,
+    const further = [{ statement: 'condition-inspection', scope: 'The 100-hour inspection.' }];
+    expect(await answerOf({ ...record, aircraft, release: { ...(record.release as object), further } })).toMatch(
+      /is released by .+ after its inspection \(Condition inspection\), within its limits and the limitations below\.$/,
     );
   });
 
@@ -59,7 +60,9 @@ describe('the answer to “May I fly?”', () => {
     expect(await answerOf(released('weighing-only', 'work-complete'))).toMatch(
       /for the work described, within its limits\.$/,
     );
-    expect(await answerOf(released('nose-wheel-full', 'weighing-only'))).toMatch(
+    const weighed = posted('weighing-only');
+    const limitations = ['Day VFR only'];
+    expect(await answerOf({ ...weighed, release: { ...(weighed.release as object), limitations } })).toMatch(
       /airworthy\. The limitations below apply\.$/,
     );
   });

@@ -2,6 +2,7 @@ import { parseFragment } from 'parse5';
 import { describe, expect, test } from 'vitest';
 import { packContext } from '../../../worker/core/pack/context.ts';
 import { packDocuments } from '../../../worker/core/pack/pack-documents.ts';
+import { UNREAD_FIGURES } from '../../../worker/core/pack/unread-figures.ts';
 import { RELEASABLE_AT } from '../gate/assess-record.ts';
 import { assessed, posted } from '../pack/fixture.ts';
 import { markingLocale, unmarked } from './marking.ts';
@@ -94,6 +95,7 @@ describe.each(VISITS)('every text in the pack of %s', (name, at) => {
     const known = [
       ...strings(record),
       ...strings(regime),
+      ...UNREAD_FIGURES.map(({ source }) => source),
       ...findings.flatMap(({ sentence, remedy }) => [sentence, remedy]),
       ...documents.map(({ id }) => id),
     ]

@@ -11,8 +11,8 @@ import { type Message, type Said, said } from '../text/message.ts';
 import type { Finding, Severity } from './finding.ts';
 import type { WorkEvent } from './obligations/event.ts';
 import type { Requirement } from './obligations/requirement.ts';
-import type { Regime } from './regimes/regime.ts';
-import type { Source } from './source.ts';
+import type { Regime, RegimeValue } from './regimes/regime.ts';
+import { mayBlock, type Source } from './source.ts';
 
 export { memory, PRACTICE, read } from './source.ts';
 
@@ -133,11 +133,19 @@ export interface Rule {
   /** What to do, in up to two steps. */
   remedy: Message;
   source: Source;
+  /** Values of the regime by which the rule decides. A rule that blocks is silent if one of them was not read. */
+  values?: readonly RegimeValue[];
   check(input: RuleInput): Hits;
+}
+
+/** Whether a rule may block by values of a regime: each was read, is a custom of the trade, or is not set. */
+export function mayBlockBy(regime: Regime, values: readonly RegimeValue[]): boolean {
+  return values.every((name) => regime[name].value === null || mayBlock(regime[name].source));
 }
 
 /** Finds every violation of a rule. */
 export function findingsOf(rule: Rule, input: RuleInput): Finding<Said>[] {
+  if (rule.severity === 'blocks' && !mayBlockBy(input.regime, rule.values ?? [])) return [];
   return [rule.check(input) ?? []].flat().map(({ path, sentence, data = {} }) => ({
     code: rule.code,
     severity: rule.severity,

@@ -1,5 +1,9 @@
 import type { ReleasedVisit } from '../gate/release.ts';
 import { RULE_SET } from '../gate/rule-set.ts';
+import { statementText } from '../gate/statement-text.ts';
+import { recordFormatter } from '../record/record-formatter.ts';
+import type { Visit } from '../record/visit.ts';
+import type { Formatter } from '../text/formatter.ts';
 import type { DocumentDigest } from './document-digest.ts';
 import type { PackIdentity } from './identity.ts';
 
@@ -75,6 +79,7 @@ export function manifestOf(
   },
 ): Manifest {
   const { visit, regime, releasedBy, statement, further, releasedAt } = released;
+  const fmt = recordFormatter(visit);
   return {
     format: MANIFEST_FORMAT,
     pack: identity.pack,
@@ -89,10 +94,8 @@ export function manifestOf(
       capacity: releasedBy.capacity,
       authorisation: releasedBy.authorisation ?? null,
       statement: statement.id,
-      text: statement.text,
-      ...(further.length > 0 && {
-        further: further.map(({ statement: { id, text }, scope }) => ({ statement: id, text, scope })),
-      }),
+      text: statementText(statement, visit, fmt),
+      ...(further.length > 0 && { further: further.map((each) => furtherOf(each, visit, fmt)) }),
       at: releasedAt,
       read,
       knowsOfNoHazard: true,
@@ -113,4 +116,10 @@ export function manifestOf(
     entriesSha256: null,
     notCovered: [],
   };
+}
+
+type Further = NonNullable<Manifest['release']['further']>[number];
+
+function furtherOf({ statement, scope }: ReleasedVisit['further'][number], visit: Visit, fmt: Formatter): Further {
+  return { statement: statement.id, text: statementText(statement, visit, fmt), scope };
 }

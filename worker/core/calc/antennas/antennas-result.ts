@@ -16,7 +16,7 @@ export const Spacing = z.object({
   first: z.number().describe('Place of the antenna in the record, from 0'),
   second: z.number(),
   distanceMm: z.number(),
-  neededMm: orUndefined(z.number()).describe('The greater of what their makers ask for'),
+  neededMm: orUndefined(z.number()).describe('The greater of what their manufacturers require'),
 });
 export type Spacing = z.infer<typeof Spacing>;
 

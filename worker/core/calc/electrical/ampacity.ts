@@ -34,7 +34,7 @@ export function deratedA(rating: NonNullable<Circuit['rating']>, altitudeFt: num
 /**
  * Whether the ambient temperature of a wire reaches the rating of its conductor: no margin for current is left.
  *
- * @source AC 43.13-1B 11-66d(6), from memory: current heats a conductor from its surroundings up to its rating
+ * @source AC 43.13-1B table 11-9, read: a wire is rated by the temperature of its conductor
  */
 export function isTooHot({ ambientC, temperatureRating }: Circuit): boolean {
   return isAtLeast(ambientC, Number(temperatureRating));

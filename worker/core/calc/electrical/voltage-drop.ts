@@ -3,8 +3,8 @@ import type { Material } from '../../record/wire-size.ts';
 import { REGULATED_V } from './load.ts';
 
 /**
- * Allowable drop from bus to equipment, AC 43.13-1B table 11-6: from memory, confirmed by the row labels of table 11-7
- * and by the worked example in 11-66, which were read.
+ * Allowable drop from bus to equipment. Of continuous loads it was read in AC 43.13-1B tables 11-7 and 11-8, and in the
+ * worked example in 11-66; of intermittent loads, in table 11-6, it is from memory.
  */
 export const DROP_LIMIT_V: Readonly<Record<Electrical['system'], { continuous: number; intermittent: number }>> = {
   '14-volt': { continuous: 0.5, intermittent: 1 },

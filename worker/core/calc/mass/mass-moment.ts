@@ -18,7 +18,7 @@ export function atArm(massKg: number, armMm: number): MassMoment {
  *
  * m = Σ mᵢ        M = Σ mᵢ·xᵢ
  *
- * @source FAA-H-8083-1B ch. 2, from memory
+ * @source worked examples of AC 43.13-1B chapter 10, read
  */
 export function total(parts: readonly MassMoment[]): MassMoment {
   let massKg = 0;
@@ -34,7 +34,7 @@ export function total(parts: readonly MassMoment[]): MassMoment {
  * Returns the centre of gravity in mm aft of the datum: CG = M / m.
  *
  * @returns not finite without mass: check `hasMass` first
- * @source FAA-H-8083-1B ch. 2, from memory
+ * @source worked examples of AC 43.13-1B chapter 10, read
  * @example cgMm({ massKg: 400, momentKgMm: 880_000 })  // 2200
  */
 export function cgMm({ massKg, momentKgMm }: MassMoment): number {

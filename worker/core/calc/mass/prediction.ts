@@ -12,7 +12,7 @@ export type { Comparison, Prediction } from './prediction-result.ts';
 /**
  * Returns baseline plus record corrections plus modifications; undefined without a baseline, or if no mass is left.
  *
- * @source FAA-H-8083-1B ch. 7, read in a copy; uncertainty: JCGM 100:2008 (GUM), 5.1.2, from memory
+ * @source FAA-H-8083-1B ch. 7, read in a copy; uncertainty: JCGM 100:2008 (GUM), 5.1.2, read in NIST/SEMATECH 2.5.7
  */
 export function predictEmpty(visit: Pick<Visit, 'baseline'>, change: EquipmentChange): Prediction | undefined {
   const before = baselineEmpty(visit);
@@ -33,7 +33,7 @@ export function predictEmpty(visit: Pick<Visit, 'baseline'>, change: EquipmentCh
  * Returns the influences on a predicted empty mass: limits of the earlier figures, and of every changed item.
  *
  * @returns none without a baseline
- * @source JCGM 100:2008 (GUM), 5.1.2, from memory
+ * @source JCGM 100:2008 (GUM), 5.1.2, read in NIST/SEMATECH 2.5.7
  */
 export function predictionInfluences(visit: Pick<Visit, 'baseline'>, change: EquipmentChange): Influence[] {
   const before = baselineEmpty(visit);
@@ -60,7 +60,7 @@ export function predictionInfluences(visit: Pick<Visit, 'baseline'>, change: Equ
 /**
  * Compares weighing and prediction: u²(d) = u²(weighed) + u²(predicted); significant if |d| > k·u(d).
  *
- * @source JCGM 100:2008 (GUM), 5.1.2, from memory; the limit of k = 2 is our choice
+ * @source JCGM 100:2008 (GUM), 5.1.2, read in NIST/SEMATECH 2.5.7; the limit of k = 2 is our choice
  */
 export function compareWeighing(weighing: WeighingResult, prediction: Prediction): Comparison {
   const differenceKg = weighing.empty.massKg - prediction.massKg;

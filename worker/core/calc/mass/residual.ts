@@ -9,7 +9,7 @@ export type { Residual } from './prediction-result.ts';
  * Returns the residual of the weighing: r = weighed − predicted, U(r) = k·u(r); its arm follows from the difference of
  * the moments.
  *
- * @source JCGM 100:2008 (GUM), 5.1.2, from memory; the arm is the definition of a moment
+ * @source JCGM 100:2008 (GUM), 5.1.2, read in NIST/SEMATECH 2.5.7; the arm is the definition of a moment
  */
 export function residualOf(weighing: WeighingResult, prediction: Prediction, comparison: Comparison): Residual {
   const massKg = comparison.differenceKg;

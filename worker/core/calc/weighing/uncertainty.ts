@@ -13,7 +13,7 @@ export const COVERAGE_FACTOR = 2;
  * Returns the standard uncertainty of a quantity known to lie within ± a limit (rectangular distribution): u = a / √3.
  *
  * @returns in the unit of the limit
- * @source JCGM 100:2008 (GUM), 4.3.7, from memory; agrees with its example H.1, read as restated
+ * @source JCGM 100:2008 (GUM), 4.3.7, read in a laboratory guide; agrees with its example H.1, read as restated
  * @example rectangular(0.3)  // 0.173
  */
 export function rectangular(limit: number): number {
@@ -46,7 +46,7 @@ export function meanOf(values: readonly number[]): number {
  * Returns the standard uncertainty of the mean of n readings: u = s / √n. Zero for fewer than two readings, which show
  * no scatter.
  *
- * @source JCGM 100:2008 (GUM), 4.2.3, from memory
+ * @source JCGM 100:2008 (GUM), 4.2.3, read in course material
  * @example standardErrorOfMean([1, 2, 3])  // 0.577
  */
 export function standardErrorOfMean(values: readonly number[]): number {
@@ -66,7 +66,7 @@ export type Influence = Pick<Contribution, 'standard' | 'massSensitivity' | 'mom
  *
  * @param massKg more than zero
  * @returns standard uncertainties in kg and mm
- * @source JCGM 100:2008 (GUM), 5.1.2, from memory, with x = M/m; agrees with its example H.1, read as restated
+ * @source JCGM 100:2008 (GUM), 5.1.2, read in NIST/SEMATECH 2.5.7, with x = M/m; agrees with its example H.1, read as restated
  */
 export function combine(contributions: readonly Influence[], massKg: number, armMm: number): MassArmUncertainty {
   let massVariance = 0;

@@ -11,7 +11,7 @@ type LooseItem = NonNullable<Weighing['itemsAboard']>[number];
  * Returns the adjustments from the weighed to the empty condition: items aboard and usable fuel are subtracted, missing
  * items are added, and unusable fuel if the tanks were dry.
  *
- * @source FAA-H-8083-1B ch. 3, from memory
+ * @source AC 43.13-1B 10-2r (tare) and 10-15 (fluids), read
  */
 export function weighingAdjustments(aircraft: Aircraft, weighing: Weighing, at: string): Adjustment[] {
   const { itemsAboard = [], itemsMissing = [] } = weighing;

@@ -34,7 +34,8 @@ export function evidenceRule(evidence: Evidence): Rule {
 function sourceOf(evidence: Evidence): Source {
   const sources = OBLIGATIONS.filter(({ requires }) => requires.includes(evidence)).map(({ source }) => source);
   const texts = [...new Set(sources.map(({ text }) => text))];
-  const status = sources.some((source) => source.status === 'read') ? 'read' : 'practice';
+  const has = (status: Source['status']): boolean => sources.some((source) => source.status === status);
+  const status = has('read') ? 'read' : has('practice') ? 'practice' : 'memory';
   return { text: texts.join(' · '), status };
 }
 

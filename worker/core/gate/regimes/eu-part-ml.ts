@@ -1,4 +1,5 @@
-import { memory, read } from '../source.ts';
+import * as m from '../../text/generated/messages.ts';
+import { NONE_SET, read } from '../source.ts';
 import { generic } from './generic.ts';
 import type { Regime } from './regime.ts';
 
@@ -6,48 +7,39 @@ import type { Regime } from './regime.ts';
 export const euPartMl: Regime = {
   ...generic,
   id: 'eu-part-ml',
-  title: 'European Union, Part-ML (Regulation 1321/2014 Annex Vb)',
-  version: '2026-11-01',
+  title: m.regime_euPartMl,
+  version: '2026-12-01',
   statements: [
     {
       id: 'work-complete',
-      title: 'Certificate of release to service',
-      covers: 'work',
-      text: 'The work identified in this pack, except as otherwise specified under its limitations, was carried out in accordance with Part-ML, and in respect to that work the aircraft is considered ready for release to service.',
-      source: read('own wording after the sense of AMC M.A.801, a sister text; the wording of ML.A.801 was not read'),
+      title: m.statement_releaseToService,
+      covers: ['work', 'inspection', 'weighing'],
+      wording: m.statement_releaseToServiceText,
+      // The sentence of Part-M, with its own name of the part.
+      ruleWording:
+        'Certifies that the work specified except as otherwise specified was carried out in accordance with Part-M and in respect to that work the aircraft is considered ready for release to service',
+      source: read('AMC M.A.801(e), ML.A.801(a)'),
     },
     {
       id: 'weighing-only',
-      title: 'Weighing',
-      covers: 'weighing',
-      text: 'The aircraft was weighed as recorded in this pack, and the mass and balance record in it replaces the earlier one. In respect to that work the aircraft is considered ready for release to service.',
-      source: memory('own wording; ML.A.305(d), mass and balance in the records'),
+      title: m.statement_weighing,
+      covers: ['weighing'],
+      wording: m.statement_weighingReadyText,
+      source: read('ML.A.903(a)(9)'),
     },
   ],
   approvalNeeded: {
     value: ['major', 'minor', 'standard-change', 'maker-approved'],
     unit: 'classes',
-    source: read(
-      'CS-STAN: standard changes without approval but by their revision; other changes approved (the reference names either)',
-    ),
+    source: read('M.A.304, ML.A.903(a)(6), CS STAN.05'),
   },
-  secondInspection: {
-    value: true,
-    unit: 'yes or no',
-    source: read('145.A.48 and AMC, error-capturing for critical tasks; ML.A.402(b) was not read'),
-  },
-  reweighYears: { value: null, unit: 'years', source: memory('by maintenance programme or operating rule') },
-  reweighChangeShare: {
-    value: 0.005,
-    unit: 'share of empty mass',
-    source: read(
-      'guidance: mass and balance issued anew above 0.5 % of maximum landing mass; taken here on the empty mass, which is stricter',
-    ),
-  },
-  reweighMacPercent: { value: 0.5, unit: '% MAC', source: read('GM1 NCO.POL.105, aeroplanes: above 0.5 % MAC') },
-  negligibleMassKg: { value: null, unit: 'kg', source: memory('none is stated') },
-  negligibleMacPercent: { value: 0.5, unit: '% MAC', source: read('guidance: above 0.5 % MAC a new record is issued') },
-  minimumPayload: { value: null, unit: 'kg and h', source: memory('none is set') },
-  massCapKg: { value: 2730, unit: 'kg', source: read('ML.1(a), aeroplanes') },
-  massCapRotorcraftKg: { value: 1200, unit: 'kg', source: read('ML.1(a), rotorcraft') },
+  secondInspection: { value: true, unit: 'yes or no', source: read('AMC4 145.A.48(b), AMC1 CAO.A.060(h)') },
+  reweighYears: { value: null, unit: 'years', source: read('NCO.POL.105') },
+  // The guidance takes the share of the maximum landing mass; that of the empty mass is stricter.
+  reweighChangeShare: { value: 0.005, unit: 'share of empty mass', source: read('GM1 NCO.POL.105') },
+  reweighMacPercent: { value: 0.5, unit: '% MAC', source: read('GM1 NCO.POL.105') },
+  negligibleMassKg: { value: null, unit: 'kg', source: NONE_SET },
+  negligibleMacPercent: { value: 0.5, unit: '% MAC', source: read('GM1 NCO.POL.105') },
+  massCapKg: { value: 2730, unit: 'kg', source: read('ML.1(a)(1)') },
+  massCapRotorcraftKg: { value: 1200, unit: 'kg', source: read('ML.1(a)(2)') },
 };

@@ -1,52 +1,50 @@
-import { PRACTICE } from '../source.ts';
+import * as m from '../../text/generated/messages.ts';
+import { NONE_SET, PRACTICE, read } from '../source.ts';
 import type { Regime } from './regime.ts';
-
-// A set of cautious figures and not law anywhere. Packs print each value with source and status, unverified ones
-// included.
 
 /** The default: cautious figures for any light aircraft. It is not law anywhere; local rules come first. */
 export const generic: Regime = {
   id: 'generic',
-  title: 'Generic rules (local rules come first)',
-  version: '2026-11-01',
+  title: m.regime_generic,
+  version: '2026-12-01',
   statements: [
     {
       id: 'work-complete',
-      title: 'Work complete',
-      covers: 'work',
-      text: 'The work described in this pack was carried out as recorded, and in respect of that work the aircraft is considered ready to be returned to service within its limits and subject to the limitations stated. This statement covers the work described and nothing else.',
-      source: { text: 'own wording; contents after 14 CFR 43.9(a)', status: 'memory' },
+      title: m.statement_workComplete,
+      covers: ['work', 'inspection', 'weighing'],
+      wording: m.statement_workCompleteText,
+      source: read('14 CFR 43.9(a)'),
     },
     {
       id: 'weighing-only',
-      title: 'Weighing',
-      covers: 'weighing',
-      text: 'The aircraft was weighed as recorded in this pack, and the weight and balance schedule in it replaces the earlier one. This statement covers the weighing and nothing else.',
+      title: m.statement_weighing,
+      covers: ['weighing'],
+      wording: m.statement_weighingText,
       source: PRACTICE,
     },
   ],
   approvalNeeded: {
     value: ['major', 'standard-change', 'maker-approved'],
     unit: 'classes',
-    source: { text: '14 CFR 43.9 and 91.417 (data used); EU CS-STAN (revision quoted)', status: 'memory' },
+    source: PRACTICE,
   },
   secondInspection: {
     value: true,
     unit: 'yes or no',
-    source: { text: '145.A.48 and its acceptable means: error-capturing for critical tasks', status: 'read' },
+    source: read('AMC4 145.A.48(b), AMC1 CAO.A.060(h)'),
   },
   reweighYears: { value: 10, unit: 'years', source: PRACTICE },
   reweighChangeShare: { value: 0.02, unit: 'share of empty mass', source: PRACTICE },
-  reweighMacPercent: { value: null, unit: '% MAC', source: PRACTICE },
+  reweighMacPercent: { value: null, unit: '% MAC', source: NONE_SET },
   negligibleMassKg: {
     value: 0.45359237,
     unit: 'kg',
-    source: { text: 'AC 43.13-1B para 10-2c: 1 lb for an empty mass below 5,000 lb', status: 'read' },
+    source: read('AC 43.13-1B 10-2c'),
   },
   negligibleMacPercent: {
     value: 0.05,
     unit: '% MAC',
-    source: { text: 'AC 43.13-1B para 10-2c: less than 0.05 % MAC', status: 'read' },
+    source: read('AC 43.13-1B 10-2c'),
   },
   predictionToleranceKg: { value: 1, unit: 'kg', source: PRACTICE },
   predictionToleranceMm: { value: 5, unit: 'mm', source: PRACTICE },
@@ -57,19 +55,19 @@ export const generic: Regime = {
   standardPersonKg: {
     value: 86,
     unit: 'kg',
-    source: { text: 'BCAR Section S, 86 kg per seat, as reported second-hand', status: 'memory' },
+    source: PRACTICE,
   },
   soloMassHighKg: { value: 70, unit: 'kg', source: PRACTICE },
-  minimumPayload: { value: null, unit: 'kg and h', source: PRACTICE },
-  massCapKg: { value: null, unit: 'kg', source: PRACTICE },
-  massCapRotorcraftKg: { value: null, unit: 'kg', source: PRACTICE },
-  massCapWaterKg: { value: null, unit: 'kg', source: PRACTICE },
+  minimumPayload: { value: null, unit: 'kg and h', source: NONE_SET },
+  massCapKg: { value: null, unit: 'kg', source: NONE_SET },
+  massCapRotorcraftKg: { value: null, unit: 'kg', source: NONE_SET },
+  massCapWaterKg: { value: null, unit: 'kg', source: NONE_SET },
   deferralsCarried: { value: 2, unit: 'times', source: PRACTICE },
   deferralDaysLongest: { value: 365, unit: 'days', source: PRACTICE },
   bulletinSearchDays: { value: 7, unit: 'days', source: PRACTICE },
   releaseDays: {
     value: 30,
     unit: 'days',
-    source: { text: 'ML.A.305(a), entries within 30 days, as reported second-hand', status: 'memory' },
+    source: { text: 'ML.A.305(a), entries within 30 days', status: 'memory' },
   },
 };

@@ -1,3 +1,4 @@
+import type { Message, Value } from '../../text/message.ts';
 import type { Source } from '../source.ts';
 
 /** Value of a regime, with its unit and source. */
@@ -7,13 +8,24 @@ export interface Sourced<Value> {
   source: Source;
 }
 
+/** What a statement is about. */
+export type Coverage = 'work' | 'inspection' | 'weighing';
+
+/** What fills the wording of a statement: the kind of the inspection. */
+export interface StatementValues {
+  inspection: Value;
+}
+
 /** A sentence that a releasing person may sign. */
 export interface Statement {
   id: string;
-  title: string;
-  /** Scope of the release: the work of the visit, or only its weighing. */
-  covers: 'work' | 'weighing';
-  text: string;
+  title: Message;
+  /** All that it covers. */
+  covers: readonly Coverage[];
+  /** The sentence above the signature, in the language of the record. */
+  wording: Message<StatementValues>;
+  /** The words of the rule, if they were read: printed after the sentence, as they are. */
+  ruleWording?: string;
   source: Source;
 }
 
@@ -23,7 +35,7 @@ export interface Statement {
  */
 export interface Regime {
   id: string;
-  title: string;
+  title: Message;
   /** Date of this edition of the values; printed in every pack. */
   version: string;
   statements: readonly Statement[];
@@ -58,4 +70,14 @@ export interface Regime {
   bulletinSearchDays: Sourced<number>;
   /** Days between the end of work and the release, without a caution. */
   releaseDays: Sourced<number>;
+}
+
+/** Name of a value of a regime. */
+export type RegimeValue = {
+  [Name in keyof Regime]: Regime[Name] extends Sourced<unknown> ? Name : never;
+}[keyof Regime];
+
+/** Whether a statement is about nothing else. */
+export function isOnlyOf({ covers }: Statement, coverage: Coverage): boolean {
+  return covers.every((each) => each === coverage);
 }

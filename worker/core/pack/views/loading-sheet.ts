@@ -161,7 +161,7 @@ function soloLine({ fmt, visit, regime }: PackContext, { leastPilot: least, enve
   const why =
     least.governedBy === 'placard'
       ? fmt.text(m.loadingSheet_aircraftStates)
-      : fmt.text(m.loadingSheet_customBecauseAircraftStates, { regime: regime.title });
+      : fmt.text(m.loadingSheet_customBecauseAircraftStates, { regime: fmt.text(regime.title) });
   if (envelope) return fmt.text(m.loadingSheet_pilotMayFlyAloneEnvelope, { seat, from, why });
   const noLimits = fmt.text(m.loadingSheet_noLimitsCentreGravity);
   return `${noLimits}. ${fmt.text(m.loadingSheet_pilotMayFlyAlone2, { seat, from, why })}`;

@@ -1,4 +1,7 @@
 import { totalHours } from '../../calc/lives/total-hours.ts';
+import { isOnlyOf } from '../../gate/regimes/regime.ts';
+import { statedIn } from '../../gate/stated.ts';
+import { statementText } from '../../gate/statement-text.ts';
 import { hoursOnMeter } from '../../record/meter-name.ts';
 import { DASH } from '../../text/dash.ts';
 import * as m from '../../text/generated/messages.ts';
@@ -61,6 +64,7 @@ export function logBookInsertsView(context: PackContext): View {
                 basis: fmt.term(schedule.basis),
               })
             : '',
+        certified: certifiedIn(context, of),
         pack: identity?.pack ?? DASH,
         isReleased: released !== undefined,
         signer: signer?.name ?? DASH,
@@ -80,6 +84,15 @@ function isTouched(context: PackContext, of: Product): boolean {
   const { inspection } = context.visit;
   if (bulletinsDone(context, of).length > 0 || modificationsOn(context, of) !== '') return true;
   return hasEveryInspection(of) ? inspection !== undefined : tasksOn(context, of).length > 0;
+}
+
+/** Returns the sentence that certifies the inspection, for the books in which it is entered; empty if the statement on the work covers it. */
+function certifiedIn({ visit, regime, fmt }: PackContext, of: Product): string {
+  if (of !== 'airframe' && !hasEveryInspection(of)) return '';
+  return statedIn(visit, regime)
+    .filter(({ statement }) => isOnlyOf(statement, 'inspection'))
+    .map(({ statement }) => statementText(statement, visit, fmt))
+    .join(' ');
 }
 
 /** Whether the book of a product has an entry of every inspection, not only of the tasks on that product. */

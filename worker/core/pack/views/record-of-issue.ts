@@ -1,51 +1,22 @@
 import type { PayloadRule } from '../../calc/loading/payload.ts';
-import type { Regime, Sourced } from '../../gate/regimes/regime.ts';
+import type { Regime } from '../../gate/regimes/regime.ts';
 import { RULE_SET } from '../../gate/rule-set.ts';
 import { RULES } from '../../gate/rules.ts';
 import { DASH } from '../../text/dash.ts';
 import type { Formatter } from '../../text/formatter.ts';
 import * as m from '../../text/generated/messages.ts';
-import type { Message } from '../../text/message.ts';
 import type { PackContext } from '../context.ts';
 import type { DocumentDigest } from '../document-digest.ts';
+import { isRegimeValue, REGIME_VALUE_NAMES } from '../regime-value-names.ts';
 import type { View } from '../render.ts';
+import { toConfirm } from '../unread-figures.ts';
 import { common, sources } from './common.ts';
 import { issueChanges } from './issue-changes.ts';
 import { sealedByLine } from './sealed-by.ts';
 
-type ValueName = { [Name in keyof Regime]: Regime[Name] extends Sourced<unknown> ? Name : never }[keyof Regime];
-
-/** Names of a regime's values in a table row. */
-const VALUE_NAMES: Readonly<Record<ValueName, Message>> = {
-  approvalNeeded: m.recordOfIssue_approvalNeeded,
-  secondInspection: m.recordOfIssue_secondInspection,
-  reweighYears: m.recordOfIssue_reweighYears,
-  reweighChangeShare: m.recordOfIssue_reweighChangeShare,
-  reweighMacPercent: m.recordOfIssue_reweighMac,
-  negligibleMassKg: m.recordOfIssue_negligibleMass,
-  negligibleMacPercent: m.recordOfIssue_negligibleMac,
-  predictionToleranceKg: m.recordOfIssue_predictionTolerance,
-  predictionToleranceMm: m.recordOfIssue_predictionTolerance,
-  leftRightShare: m.recordOfIssue_leftRightShare,
-  runsDisagreeShare: m.recordOfIssue_runsDisagreeShare,
-  levelToleranceDeg: m.recordOfIssue_levelTolerance,
-  leastPilotKg: m.recordOfIssue_leastPilot,
-  standardPersonKg: m.recordOfIssue_standardPerson,
-  soloMassHighKg: m.recordOfIssue_soloMassHigh,
-  minimumPayload: m.recordOfIssue_minimumPayload,
-  massCapKg: m.recordOfIssue_massCap,
-  massCapRotorcraftKg: m.recordOfIssue_massCapRotorcraft,
-  massCapWaterKg: m.recordOfIssue_massCapWater,
-  deferralsCarried: m.recordOfIssue_deferralsCarried,
-  deferralDaysLongest: m.recordOfIssue_deferralDaysLongest,
-  bulletinSearchDays: m.recordOfIssue_bulletinSearchDays,
-  releaseDays: m.recordOfIssue_releaseDays,
-};
-
-const isValueName = (name: string): name is ValueName => name in VALUE_NAMES;
-
 export function recordOfIssueView(context: PackContext, digests: readonly DocumentDigest[]): View {
   const { identity, issuedAt, recordSha256, regime, findings, fmt } = context;
+  const unread = toConfirm(context);
   const notes = findings.filter(({ severity }) => severity === 'note');
   return {
     ...common(context),
@@ -60,14 +31,15 @@ export function recordOfIssueView(context: PackContext, digests: readonly Docume
     ruleSet: fmt.text(m.recordOfIssue_rules, { ruleSet: RULE_SET, count: RULES.length }),
     recordSha256,
     digests: digests.map(({ id, sha256 }) => ({ id, sha256 })),
-    regime: fmt.text(m.recordOfIssue_edition, { regime: regime.title, version: fmt.date(regime.version) }),
+    regime: fmt.text(m.recordOfIssue_edition, { regime: fmt.text(regime.title), version: fmt.date(regime.version) }),
     values: regimeRows(fmt, regime),
+    toConfirm: unread ? fmt.value(unread) : '',
     hasNotes: notes.length > 0,
     notes: notes.map(({ code, sentence }) => ({ code, sentence })),
     ...sources(
       fmt.text(m.recordOfIssue_attachedPdfRecordRecord),
       fmt.text(m.recordOfIssue_packIssuedArchiveAlso),
-      fmt.text(m.recordOfIssue_valueRegimeMarkedUnverified),
+      fmt.text(m.recordOfIssue_localRulesFirst),
     ),
   };
 }
@@ -83,15 +55,14 @@ function previousText({ identity, fmt }: PackContext): string {
 /** Returns a row for each value, in the order of the regime. */
 function regimeRows(fmt: Formatter, regime: Regime): Record<string, string>[] {
   return Object.keys(regime)
-    .filter(isValueName)
+    .filter(isRegimeValue)
     .map((name) => {
       const { value, unit, source } = regime[name];
       return {
-        name: fmt.text(VALUE_NAMES[name]),
+        name: fmt.text(REGIME_VALUE_NAMES[name]),
         value: valueText(fmt, value),
         unit: fmt.term(unit),
         source: fmt.term(source.text),
-        status: source.status === 'read' ? fmt.text(m.recordOfIssue_read) : fmt.text(m.recordOfIssue_unverified),
       };
     });
 }

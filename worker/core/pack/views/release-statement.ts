@@ -1,3 +1,5 @@
+import type { Statement } from '../../gate/regimes/regime.ts';
+import { statementText } from '../../gate/statement-text.ts';
 import { DASH } from '../../text/dash.ts';
 import * as m from '../../text/generated/messages.ts';
 import type { PackContext } from '../context.ts';
@@ -14,6 +16,7 @@ export function releaseStatementView(context: PackContext): View {
   const { visit, regime, released, identity, fmt } = context;
   const { release } = visit;
   const statement = regime.statements.find(({ id }) => id === release?.statement);
+  const none = fmt.text(m.releaseStatement_noStatementRegimeChosen);
   const limitations = limitationTexts(context);
   const deferred = standing(context, 'deferral');
   const parts = notCovered(context);
@@ -21,14 +24,16 @@ export function releaseStatementView(context: PackContext): View {
     ...common(context),
     ...workState(context),
     notCovered: parts === '' ? '' : fmt.text(m.notCovered_line, { parts }),
-    title: statement?.title ?? DASH,
-    text: statement?.text ?? fmt.text(m.releaseStatement_noStatementRegimeChosen),
+    title: statement ? fmt.text(statement.title) : DASH,
+    text: statement ? statementText(statement, visit, fmt) : none,
+    ruleWording: ruleWording(context, statement),
     scope: release?.scope ?? DASH,
     further: (release?.further ?? []).map(({ statement: named, scope }) => {
       const found = regime.statements.find(({ id }) => id === named);
       return {
-        title: found?.title ?? named,
-        text: found?.text ?? fmt.text(m.releaseStatement_noStatementRegimeChosen),
+        title: found ? fmt.text(found.title) : named,
+        text: found ? statementText(found, visit, fmt) : none,
+        ruleWording: ruleWording(context, found),
         scope: fmt.text(m.releaseStatement_furtherCovers, { scope }),
       };
     }),
@@ -39,11 +44,9 @@ export function releaseStatementView(context: PackContext): View {
     }),
     pack: identity?.pack ?? DASH,
     issue: identity?.issue ?? DASH,
-    regime: regime.title,
+    regime: fmt.text(regime.title),
     regimeVersion: fmt.date(regime.version),
-    statementSource: statement
-      ? `${fmt.term(statement.source.text)}${statement.source.status === 'read' ? '' : fmt.text(m.releaseStatement_unverified)}`
-      : DASH,
+    statementSource: statement ? fmt.term(statement.source.text) : DASH,
     completed: visit.visit.workEndedAt ? fmt.timestamp(visit.visit.workEndedAt) : DASH,
     meters: meterRows(context),
     hasLimitations: limitations.length > 0,
@@ -59,4 +62,13 @@ export function releaseStatementView(context: PackContext): View {
     signatures: releaserSignature(context, fmt.text(m.releaseStatement_releasingPerson), true),
     ...sources(fmt.text(m.releaseStatement_statementApprovesWorkDescribed)),
   };
+}
+
+/** Returns the words of the rule, printed after the sentence, as they are; empty if the rule prescribes none. */
+function ruleWording({ fmt }: PackContext, statement: Statement | undefined): string {
+  if (statement?.ruleWording === undefined) return '';
+  return fmt.text(m.releaseStatement_ruleWording, {
+    source: fmt.term(statement.source.text),
+    wording: statement.ruleWording,
+  });
 }

@@ -14,7 +14,7 @@ export const CHI_SQUARE_95 = { one: 3.84, two: 5.99 } as const;
 /**
  * Returns the covariance of mass and moment from independent influences.
  *
- * @source JCGM 100:2008 (GUM), 5.1.2, from memory
+ * @source JCGM 100:2008 (GUM), 5.1.2, read in NIST/SEMATECH 2.5.7
  */
 export function covarianceOf(influences: readonly Influence[]): Covariance {
   const sum: Covariance = { mm: 0, mM: 0, MM: 0 };

@@ -3,14 +3,14 @@ import * as figure from '../../../text/figure.ts';
 import * as m from '../../../text/generated/messages.ts';
 import { said } from '../../../text/message.ts';
 import { hitsIn } from '../../hits.ts';
-import { type Rule, read } from '../../rule.ts';
+import { memory, type Rule } from '../../rule.ts';
 
 export const plateSmall: Rule = {
   code: 'PLATE_SMALL',
   severity: 'caution',
   meaning: 'A ground plane is missing, or smaller than a quarter wave around the antenna',
   remedy: m.plateSmall_remedy,
-  source: read('AC 43.13-2B chapter 3 as quoted by a beacon maker: a quarter wavelength on every side'),
+  source: memory('AC 43.13-2B ch. 3'),
   check: ({ visit, results }) =>
     hitsIn(['antennas', 'items'], visit.antennas?.items, ({ name, needsGroundPlane, groundPlane }, index) => {
       const quarterMm = results.antennas?.antennas[index]?.quarterWaveMm;

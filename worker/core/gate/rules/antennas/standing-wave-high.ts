@@ -3,7 +3,7 @@ import * as figure from '../../../text/figure.ts';
 import * as m from '../../../text/generated/messages.ts';
 import { said } from '../../../text/message.ts';
 import { hitsIn } from '../../hits.ts';
-import { memory, type Rule } from '../../rule.ts';
+import { PRACTICE, type Rule } from '../../rule.ts';
 
 const USUAL_LIMIT = 2;
 
@@ -12,7 +12,7 @@ export const standingWaveHigh: Rule = {
   severity: 'caution',
   meaning: 'The standing wave ratio of an antenna is over its limit',
   remedy: m.standingWaveHigh_remedy,
-  source: memory('installation practice: not over 2, or the limit of the record'),
+  source: PRACTICE,
   check: ({ visit, results }) =>
     hitsIn(['antennas', 'items'], visit.antennas?.items, ({ name, standingWaveLimit = USUAL_LIMIT }, index) => {
       const ratio = results.antennas?.antennas[index]?.standingWave;

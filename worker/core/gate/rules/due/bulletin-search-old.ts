@@ -10,6 +10,7 @@ export const bulletinSearchOld: Rule = {
   meaning: 'The last search for bulletins is not recorded, or was long before the release',
   remedy: m.bulletinSearchOld_remedy,
   source: PRACTICE,
+  values: ['bulletinSearchDays'],
   check: ({ visit, regime, at }) => {
     if (!visit.bulletins) return undefined;
     const { searchedOn } = visit.bulletins;

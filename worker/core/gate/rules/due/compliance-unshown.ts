@@ -8,7 +8,7 @@ export const complianceUnshown: Rule = {
   severity: 'blocks',
   meaning: 'A bulletin is marked as complied with, but revision, method, date or evidence is missing',
   remedy: m.complianceUnshown_remedy,
-  source: read('14 CFR 91.417(a)(2)(v) as summarised (method, number, revision)'),
+  source: read('14 CFR 91.417(a)(2)(v) (method, number, revision)'),
   check: ({ visit }) =>
     hitsIn(['bulletins', 'items'], visit.bulletins?.items, (bulletin) => {
       const { id, status, revision, method, doneOn, evidence, subject } = bulletin;

@@ -9,7 +9,7 @@ export const enduranceShort: Rule = {
   severity: 'caution',
   meaning: 'The battery does not last long enough after failure of the source',
   remedy: m.enduranceShort_remedy,
-  source: memory('14 CFR 23.1353(h): 30 minutes; else the reserve of the record'),
+  source: memory('14 CFR 23.1353(h) before 2017; else the reserve of the record'),
   check: ({ results }) => {
     const endurance = results.electrical?.endurance;
     if (!endurance || endurance.minutes === undefined || isAtLeast(endurance.minutes, endurance.neededMin))

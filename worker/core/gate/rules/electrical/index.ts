@@ -24,6 +24,7 @@ import { tractionDisconnectFailed } from './traction-disconnect-failed.ts';
 import { tractionInsulationLow } from './traction-insulation-low.ts';
 import { tractionIsolationUnproved } from './traction-isolation-unproved.ts';
 import { voltageDropExceeded } from './voltage-drop-exceeded.ts';
+import { voltageDropIntermittent } from './voltage-drop-intermittent.ts';
 import { voltageDropUnknown } from './voltage-drop-unknown.ts';
 import { wireOverloaded } from './wire-overloaded.ts';
 import { wireRatingUnknown } from './wire-rating-unknown.ts';
@@ -47,6 +48,7 @@ export const ELECTRICAL_RULES: readonly Rule[] = [
   wireOverloaded,
   wireRatingUnknown,
   voltageDropExceeded,
+  voltageDropIntermittent,
   voltageDropUnknown,
   mainFeederDropExceeded,
   mainFeederDropComputed,

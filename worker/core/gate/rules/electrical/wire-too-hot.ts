@@ -3,7 +3,7 @@ import * as figure from '../../../text/figure.ts';
 import * as m from '../../../text/generated/messages.ts';
 import { said } from '../../../text/message.ts';
 import { hitsIn } from '../../hits.ts';
-import { memory, type Rule } from '../../rule.ts';
+import { type Rule, read } from '../../rule.ts';
 import { conductorName } from '../../wire-name.ts';
 
 export const wireTooHot: Rule = {
@@ -11,7 +11,7 @@ export const wireTooHot: Rule = {
   severity: 'blocks',
   meaning: 'The surroundings of a wire are as hot as its rating, so it can carry no current',
   remedy: m.wireTooHot_remedy,
-  source: memory('AC 43.13-1B 11-66d(6): current heats a conductor from its surroundings up to its rating'),
+  source: read('AC 43.13-1B table 11-9 (temperature of the conductor)'),
   check: ({ visit }) =>
     hitsIn(['electrical', 'circuits'], visit.electrical?.circuits, (circuit) => {
       if (!isTooHot(circuit)) return undefined;

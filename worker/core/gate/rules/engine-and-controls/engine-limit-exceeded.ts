@@ -10,7 +10,7 @@ export const engineLimitExceeded: Rule = {
   severity: 'blocks',
   meaning: 'An engine reading was outside its limits after the work',
   remedy: m.engineLimitExceeded_remedy,
-  source: read('14 CFR 43.15(c) as summarised; limits from the record'),
+  source: read('14 CFR 43.15(c); limits from the record'),
   check: ({ results }) =>
     hits(results.engineRuns, ({ name, unit, after, least, most, isWithin }) => {
       if (isWithin || after === undefined) return undefined;

@@ -10,6 +10,7 @@ export const approvalReferenceMissing: Rule = {
   meaning: 'A modification of a class that requires approval has no approval reference',
   remedy: m.approvalReferenceMissing_remedy,
   source: read('CS-STAN (revision quoted); 14 CFR 91.327; local rules come first'),
+  values: ['approvalNeeded'],
   check: ({ visit, regime }) =>
     hitsIn(['modifications'], visit.modifications, ({ id, classification, approvalReference }) => {
       if (approvalReference || !regime.approvalNeeded.value.includes(classification)) return undefined;

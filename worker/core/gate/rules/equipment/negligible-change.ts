@@ -10,6 +10,7 @@ export const negligibleChange: Rule = {
   meaning: 'The change of empty mass and centre of gravity is negligible',
   remedy: m.negligibleChange_remedy,
   source: read('AC 43.13-1B para 10-2c'),
+  values: ['negligibleMassKg', 'negligibleMacPercent'],
   check: (input) => {
     const { massKg } = input.results.change;
     // An update in place changes no mass, so that there is nothing to neglect.

@@ -8,7 +8,7 @@ export const testUnsigned: Rule = {
   severity: 'blocks',
   meaning: 'A test of a modification passed, but person or time is missing',
   remedy: m.testUnsigned_remedy,
-  source: read('14 CFR 43.9(a)(3) as summarised (name of the performer)'),
+  source: read('14 CFR 43.9(a)(3) (name of the performer)'),
   check: ({ visit }) =>
     hitsIn(['modifications'], visit.modifications, ({ id, tests }) =>
       hits(tests, ({ text, result, by, doneAt }, step) =>

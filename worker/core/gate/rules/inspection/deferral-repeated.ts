@@ -9,6 +9,7 @@ export const deferralRepeated: Rule = {
   meaning: 'A finding has been deferred again more often than the regime allows',
   remedy: m.deferralRepeated_remedy,
   source: read('AMC on defects (original date kept)'),
+  values: ['deferralsCarried'],
   check: (input) => [...byRecord(input), ...byEarlierPacks(input)],
 };
 

@@ -11,6 +11,7 @@ export const deferralTooLong: Rule = {
   meaning: 'A finding is deferred for longer than the regime allows',
   remedy: m.deferralTooLong_remedy,
   source: PRACTICE,
+  values: ['deferralDaysLongest'],
   check: ({ visit, regime }) =>
     hitsIn(['findings'], visit.findings, ({ id, disposition, deferral }) => {
       if (disposition !== 'deferred' || deferral?.untilDate === undefined) return undefined;

@@ -8,7 +8,7 @@ export const findingNotClosed: Rule = {
   severity: 'blocks',
   meaning: 'A finding is rectified, but action, person or time is missing',
   remedy: m.findingNotClosed_remedy,
-  source: read('14 CFR 43.9(a) as summarised'),
+  source: read('14 CFR 43.9(a)'),
   check: ({ visit }) =>
     hitsIn(['findings'], visit.findings, ({ id, disposition, closedBy, closedAt, action }) => {
       if (disposition !== 'rectified' || (closedBy && closedAt && action)) return undefined;

@@ -8,7 +8,7 @@ export const taskUnsigned: Rule = {
   severity: 'blocks',
   meaning: 'A task is done, but person or time is missing; or nobody decided that it does not apply',
   remedy: m.taskUnsigned_remedy,
-  source: read('14 CFR 43.9(a)(3) as summarised (name of the performer)'),
+  source: read('14 CFR 43.9(a)(3) (name of the performer)'),
   check: ({ visit }) =>
     hitsIn(['inspection', 'tasks'], visit.inspection?.tasks, ({ id, result, by, at }) => {
       if (result === 'open' || (by && (at || result === 'not-applicable'))) return undefined;

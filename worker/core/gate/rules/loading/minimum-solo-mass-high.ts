@@ -10,6 +10,7 @@ export const minimumSoloMassHigh: Rule = {
   meaning: 'Only a heavy pilot may fly alone',
   remedy: m.minimumSoloMassHigh_remedy,
   source: PRACTICE,
+  values: ['soloMassHighKg'],
   check: ({ results, regime }) => {
     const massKg = results.loading?.minimumSoloKg;
     if (massKg === undefined || isAtMost(massKg, regime.soloMassHighKg.value)) return undefined;

@@ -7,7 +7,7 @@ export const authorisationUnstated: Rule = {
   severity: 'blocks',
   meaning: 'The person who releases has no licence or authorisation number',
   remedy: m.authorisationUnstated_remedy,
-  source: read('14 CFR 43.9(a)(4) as summarised; UK ANO 2016 art. 47'),
+  source: read('14 CFR 43.9(a)(4); UK ANO 2016 art. 47'),
   check: ({ visit }) => {
     const index = visit.people.findIndex(({ id }) => id === visit.release?.by);
     const person = visit.people[index];

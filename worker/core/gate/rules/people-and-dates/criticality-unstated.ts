@@ -11,6 +11,7 @@ export const criticalityUnstated: Rule = {
   meaning: 'Tasks do not state whether they are critical and need a second inspection',
   remedy: m.criticalityUnstated_remedy,
   source: read('AMC1 CAO.A.060(h), AMC4 145.A.48(b): critical tasks are identified'),
+  values: ['secondInspection'],
   check: ({ visit, regime }) => {
     if (!regime.secondInspection.value) return undefined;
     const tasks = visit.inspection?.tasks ?? [];

@@ -1,14 +1,14 @@
 import { REGISTRATION } from '../../../patterns.ts';
 import * as m from '../../../text/generated/messages.ts';
 import { said } from '../../../text/message.ts';
-import { memory, type Rule } from '../../rule.ts';
+import { PRACTICE, type Rule } from '../../rule.ts';
 
 export const registrationMalformed: Rule = {
   code: 'REGISTRATION_MALFORMED',
   severity: 'blocks',
   meaning: 'The registration is not in the usual form',
   remedy: m.registrationMalformed_remedy,
-  source: memory('ICAO Annex 7'),
+  source: PRACTICE,
   check: ({ visit }) => {
     const { registration } = visit.aircraft;
     if (REGISTRATION.test(registration)) return undefined;

@@ -9,6 +9,7 @@ export const secondPersonMissing: Rule = {
   meaning: 'A critical task has no second inspection',
   remedy: m.secondPersonMissing_remedy,
   source: read('145.A.48 and its acceptable means (independent inspection)'),
+  values: ['secondInspection'],
   check: ({ visit, regime }) => {
     if (!regime.secondInspection.value) return undefined;
     return hitsIn(['inspection', 'tasks'], visit.inspection?.tasks, (task) => {

@@ -4,7 +4,7 @@ import { said } from '../../../text/message.ts';
 import { termOf } from '../../../text/terms.ts';
 import { fittedItems } from '../../fitted-items.ts';
 import { hits } from '../../hits.ts';
-import { memory, type Rule } from '../../rule.ts';
+import { PRACTICE, type Rule } from '../../rule.ts';
 import { sameSerial } from '../../serial.ts';
 
 /** A product with its serial number as read and as recorded; the records follow if one of these kinds was fitted. */
@@ -21,7 +21,7 @@ export const serialDiffersFromBaseline: Rule = {
   severity: 'blocks',
   meaning: 'A serial number read in this visit differs from the records',
   remedy: m.serialDiffersFromBaseline_remedy,
-  source: memory('Part-ML, ML.A.305 (marks and serial numbers in the records)'),
+  source: PRACTICE,
   check: ({ visit, results }) => {
     const exchanged = new Set(fittedItems(results).map(({ item }) => item.equipmentKind));
     const { aircraft, baseline } = visit;

@@ -6,6 +6,7 @@ import { departureBeforeReady } from './departure-before-ready.ts';
 import { reissueReasonMissing } from './reissue-reason-missing.ts';
 import { releaseLate } from './release-late.ts';
 import { releaseMissing } from './release-missing.ts';
+import { statementUnfit } from './statement-unfit.ts';
 import { statementUnknown } from './statement-unknown.ts';
 import { sunsetBeforeArrival } from './sunset-before-arrival.ts';
 import { textUnprintable } from './text-unprintable.ts';
@@ -23,6 +24,7 @@ export const RELEASE_RULES: readonly Rule[] = [
   releaseMissing,
   reissueReasonMissing,
   statementUnknown,
+  statementUnfit,
   acknowledgementUnmatched,
   acknowledgementThin,
   acknowledgementLapsed,

@@ -10,6 +10,7 @@ export const releaseLate: Rule = {
   meaning: 'The work ended long before the release',
   remedy: m.releaseLate_remedy,
   source: memory('ML.A.305(a), entries within 30 days'),
+  values: ['releaseDays'],
   check: ({ visit: { visit }, regime, at }) => {
     if (visit.workEndedAt === undefined) return undefined;
     const days = daysBetween(dateOf(visit.workEndedAt), dateOf(at));

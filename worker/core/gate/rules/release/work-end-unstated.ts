@@ -7,7 +7,7 @@ export const workEndUnstated: Rule = {
   severity: 'blocks',
   meaning: 'The end of the work is not recorded',
   remedy: m.workEndUnstated_remedy,
-  source: read('14 CFR 43.9(a)(2) as summarised (date of completion)'),
+  source: read('14 CFR 43.9(a)(2) (date of completion)'),
   check: ({ visit }) => {
     const worked = visit.modifications?.length || visit.inspection || visit.worksheet?.length;
     return worked && !visit.visit.workEndedAt

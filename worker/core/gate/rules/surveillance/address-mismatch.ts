@@ -9,7 +9,7 @@ export const addressMismatch: Rule = {
   severity: 'blocks',
   meaning: 'The address set in a device differs from the records',
   remedy: m.addressMismatch_remedy,
-  source: read('EASA SIB 2011-20 (wrong 24-bit address) as summarised'),
+  source: read('14 CFR 43 App. F (f)'),
   check: ({ visit, results }) => {
     const record = visit.surveillance;
     const found = results.surveillance;

@@ -1,14 +1,14 @@
 import * as m from '../../../text/generated/messages.ts';
 import { said } from '../../../text/message.ts';
 import { hitsIn } from '../../hits.ts';
-import { memory, type Rule } from '../../rule.ts';
+import { PRACTICE, type Rule } from '../../rule.ts';
 
 export const addressUnreadable: Rule = {
   code: 'ADDRESS_UNREADABLE',
   severity: 'blocks',
   meaning: 'The aircraft address is not 6 hexadecimal, 8 octal or 24 binary digits',
   remedy: m.addressUnreadable_remedy,
-  source: memory('ICAO Annex 10, Vol. III, ch. 9'),
+  source: PRACTICE,
   check: ({ visit, results }) => {
     const record = visit.surveillance;
     const found = results.surveillance;

@@ -1,14 +1,14 @@
 import * as m from '../../../text/generated/messages.ts';
 import { said } from '../../../text/message.ts';
 import { hitsIn } from '../../hits.ts';
-import { type Rule, read } from '../../rule.ts';
+import { memory, type Rule } from '../../rule.ts';
 
 export const emitterCategoryNotSet: Rule = {
   code: 'EMITTER_CATEGORY_NOT_SET',
   severity: 'caution',
   meaning: 'A device has no emitter category',
   remedy: m.emitterCategoryNotSet_remedy,
-  source: read('FAA on common set-up errors, as summarised'),
+  source: memory('FAA on common set-up errors'),
   check: ({ visit }) =>
     hitsIn(['surveillance', 'devices'], visit.surveillance?.devices, (device) => {
       const { id, kind, emitterCategory = 'not-set', positionSource = 'none' } = device;

@@ -2,14 +2,14 @@ import * as m from '../../../text/generated/messages.ts';
 import { said } from '../../../text/message.ts';
 import { hitsIn } from '../../hits.ts';
 import { unanswered } from '../../obligations/requirement.ts';
-import { type Rule, read } from '../../rule.ts';
+import { memory, type Rule } from '../../rule.ts';
 
 export const notReadBack: Rule = {
   code: 'NOT_READ_BACK',
   severity: 'caution',
   meaning: 'The transmission of a device was not received and checked',
   remedy: m.notReadBack_remedy,
-  source: read('EASA SIB 2011-20 as summarised'),
+  source: memory('EASA SIB 2011-20'),
   check: ({ visit, requirements }) => {
     // READ_BACK_MISSING says it of an item that was worked on.
     const missing = new Set(unanswered(requirements, 'read-back').map(({ event }) => event.item?.id));

@@ -8,7 +8,7 @@ export const readBackDiffers: Rule = {
   severity: 'blocks',
   meaning: 'The received transmission differs from what was entered',
   remedy: m.readBackDiffers_remedy,
-  source: read('EASA SIB 2011-20 as summarised; CS-ACNS'),
+  source: read('14 CFR 43 App. F (f)'),
   check: ({ visit, results }) => {
     const record = visit.surveillance;
     const found = results.surveillance;

@@ -2,14 +2,14 @@ import * as figure from '../../../text/figure.ts';
 import * as m from '../../../text/generated/messages.ts';
 import { said } from '../../../text/message.ts';
 import { dateOf } from '../../../units/calendar.ts';
-import { memory, type Rule } from '../../rule.ts';
+import { type Rule, read } from '../../rule.ts';
 
 export const testSetCalibrationExpired: Rule = {
   code: 'TEST_SET_CALIBRATION_EXPIRED',
   severity: 'caution',
   meaning: 'The calibration of a test set was not valid on the day of the test',
   remedy: m.testSetCalibrationExpired_remedy,
-  source: memory('ML.A.402 (calibrated tools)'),
+  source: read('ML.A.402(b)(4)'),
   check: ({ visit }) => {
     const test = visit.surveillance?.transponderTest;
     if (!test || test.testSet.calibrationDueOn >= dateOf(test.at)) return undefined;

@@ -18,6 +18,7 @@ import { levelLoose } from './level-loose.ts';
 import { levelUnstated } from './level-unstated.ts';
 import { maximumMassAboveRegime } from './maximum-mass-above-regime.ts';
 import { maximumMassExceededEmpty } from './maximum-mass-exceeded-empty.ts';
+import { maximumMassUnconfirmed } from './maximum-mass-unconfirmed.ts';
 import { nothingToCompare } from './nothing-to-compare.ts';
 import { oilStateUnstated } from './oil-state-unstated.ts';
 import { payloadBelowMinimum } from './payload-below-minimum.ts';
@@ -66,6 +67,7 @@ export const WEIGHING_RULES: readonly Rule[] = [
   levelLoose,
   emptyMassUnusual,
   maximumMassAboveRegime,
+  maximumMassUnconfirmed,
   historyContradicted,
   historyStepOutside,
   weighingDayUnknown,

@@ -11,6 +11,7 @@ export const lateralPredictionDiffers: Rule = {
   meaning: 'Weighed and calculated lateral centre of gravity differ by more than their uncertainties explain',
   remedy: m.lateralPredictionDiffers_remedy,
   source: PRACTICE,
+  values: ['predictionToleranceMm'],
   check: ({ results, regime }) => {
     const comparison = results.lateral?.comparison;
     if (!comparison) return undefined;

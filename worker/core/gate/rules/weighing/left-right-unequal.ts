@@ -10,6 +10,7 @@ export const leftRightUnequal: Rule = {
   meaning: 'The loads of the main wheels differ',
   remedy: m.leftRightUnequal_remedy,
   source: PRACTICE,
+  values: ['leftRightShare'],
   check: ({ results, regime }) => {
     const sideKg = (side: 'left' | 'right'): number =>
       (results.weighing?.points ?? [])

@@ -11,6 +11,7 @@ export const levelExceeded: Rule = {
   meaning: 'The aircraft was not in its attitude for weighing',
   remedy: m.levelExceeded_remedy,
   source: PRACTICE,
+  values: ['levelToleranceDeg'],
   check: ({ visit, regime }) => {
     const level = visit.weighing?.level;
     if (!level) return undefined;

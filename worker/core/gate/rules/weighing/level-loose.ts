@@ -16,6 +16,7 @@ export const levelLoose: Rule = {
   meaning: 'The aircraft was off its weighing attitude by more than 0.2°, and the manufacturer states no tolerance',
   remedy: m.levelLoose_remedy,
   source: PRACTICE,
+  values: ['levelToleranceDeg'],
   check: ({ visit: { aircraft, weighing }, regime }) => {
     const { levelAttitude } = aircraft;
     if (!weighing?.level || levelAttitude?.toleranceDeg !== undefined) return undefined;

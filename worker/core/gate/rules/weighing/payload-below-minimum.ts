@@ -7,10 +7,11 @@ import { memory, type Rule } from '../../rule.ts';
 
 export const payloadBelowMinimum: Rule = {
   code: 'PAYLOAD_BELOW_MINIMUM',
-  severity: 'blocks',
+  severity: 'caution',
   meaning: 'The payload left is below the minimum of the regime',
   remedy: m.payloadBelowMinimum_remedy,
-  source: memory('BCAR Section S, payload per seat and fuel'),
+  source: memory('BCAR Section S'),
+  values: ['minimumPayload'],
   check: ({ visit, results, regime }) => {
     const asked = regime.minimumPayload.value;
     if (!asked || !results.schedule) return undefined;

@@ -8,6 +8,7 @@ export const predictionDiffers: Rule = {
   meaning: 'Weighed and calculated empty mass differ by more than their uncertainties explain',
   remedy: m.predictionDiffers_remedy,
   source: PRACTICE,
+  values: ['predictionToleranceKg', 'predictionToleranceMm'],
   check: ({ visit, results, regime }) => {
     const { comparison } = results;
     if (!comparison) return undefined;

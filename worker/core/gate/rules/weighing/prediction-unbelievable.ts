@@ -9,6 +9,7 @@ export const predictionUnbelievable: Rule = {
     'Weighing and calculation differ by more than an aircraft changes unnoticed, without cause or second weighing',
   remedy: m.predictionUnbelievable_remedy,
   source: PRACTICE,
+  values: ['predictionToleranceKg', 'predictionToleranceMm'],
   check: ({ visit, results, regime }) => {
     const belief = beliefOf(visit, results, regime);
     if (!results.comparison || !belief || isWithin(results.comparison, belief)) return undefined;

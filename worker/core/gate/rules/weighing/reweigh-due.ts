@@ -14,6 +14,7 @@ export const reweighDue: Rule = {
   meaning: 'The last weighing is too old, or too much has changed since',
   remedy: m.reweighDue_remedy,
   source: PRACTICE,
+  values: ['reweighYears', 'reweighChangeShare', 'reweighMacPercent'],
   check: (input) => {
     const { visit, results, regime, at } = input;
     const { schedule, prediction } = results;

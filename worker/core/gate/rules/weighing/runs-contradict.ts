@@ -9,6 +9,7 @@ export const runsContradict: Rule = {
   meaning: 'The runs of the weighing differ by more than 1 %: a reading is wrong',
   remedy: m.runsContradict_remedy,
   source: PRACTICE,
+  values: ['runsDisagreeShare'],
   check: ({ results, regime }) => {
     const spread = runsSpread(results.weighing, regime);
     if (!spread || isAtMost(spread.spreadKg, spread.beliefKg)) return undefined;

@@ -9,6 +9,7 @@ export const runsDisagree: Rule = {
   meaning: 'The runs of the weighing differ by more than scales and handling explain',
   remedy: m.runsDisagree_remedy,
   source: PRACTICE,
+  values: ['runsDisagreeShare'],
   check: ({ results, regime }) => {
     const spread = runsSpread(results.weighing, regime);
     if (!spread || isAtMost(spread.spreadKg, spread.limitKg)) return undefined;

@@ -3,14 +3,14 @@ import * as m from '../../../text/generated/messages.ts';
 import { said } from '../../../text/message.ts';
 import { dateOf } from '../../../units/calendar.ts';
 import { hitsIn } from '../../hits.ts';
-import { memory, type Rule } from '../../rule.ts';
+import { type Rule, read } from '../../rule.ts';
 
 export const scaleCalibrationExpired: Rule = {
   code: 'SCALE_CALIBRATION_EXPIRED',
   severity: 'blocks',
   meaning: 'The calibration of a scale was not valid on the day of the weighing',
   remedy: m.scaleCalibrationExpired_remedy,
-  source: memory('ML.A.402 (calibrated tools)'),
+  source: read('AC 43.13-1B 10-15e; ML.A.402(b)(4)'),
   check: ({ visit }) => {
     const { weighing } = visit;
     if (!weighing) return undefined;

@@ -10,7 +10,7 @@ export const cableNearControls: Rule = {
   severity: 'caution',
   meaning: 'A wire or loom is within 3 inches of a control without a guard, or not clamped against one failure',
   remedy: m.cableNearControls_remedy,
-  source: memory('AC 43.13-1B 11-96 and 11-125: 3 inches from control cables, or guarded; no single clamp to fail'),
+  source: memory('AC 43.13-1B 11-125'),
   check: ({ visit }) =>
     hitsIn(['wiring', 'nearControls'], visit.wiring?.nearControls, (near) => {
       if (isClearOfControl(near)) return undefined;
