@@ -28,7 +28,8 @@ const wavelength: Formula = {
     ['q', 'quarter of the wavelength: least radius of a ground plane', 'mm'],
   ],
   by: [wavelengthMm, quarterWaveMm],
-  holds: 'In air as in vacuum. A rod is a few per cent shorter than its quarter wave; that is the manufacturer’s matter.',
+  holds:
+    'In air as in vacuum. A rod is a few per cent shorter than its quarter wave; that is the manufacturer’s matter.',
   example() {
     const { frequencyMhz } = inputOf<{ frequencyMhz: number }>('AN-06a');
     return {

@@ -9,7 +9,7 @@ const fieldLink = (field: string): Html =>
   html`<a href="/record#${field.replaceAll('[]', '')}"><code>${field}</code></a>`;
 
 const rowOf = ({ rule, entry, fields, documents }: RequiredEntry): Html =>
-  html`<tr><th scope="row">${rule}</th><td>${entry}</td><td>${fields.map((field) => html`${fieldLink(field)} `)}</td><td>${documents.map(documentTitle).join(', ')}</td></tr>
+  html`<tr><th scope="row">${rule}</th><td>${entry}</td><td class="stacked">${fields.map((field) => html`${fieldLink(field)} `)}</td><td>${documents.map(documentTitle).join(', ')}</td></tr>
 `;
 
 const tableOf = ([title, entries]: [string, readonly RequiredEntry[]]): Html => html`<h2>${title}</h2>

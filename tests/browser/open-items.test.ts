@@ -156,6 +156,20 @@ describe('the inspector’s page', () => {
   });
 });
 
+/** Acceptances of every caution of a visit, with its figures. */
+async function accepted(visit: typeof LAMP, reason: string) {
+  const { findings } = (await client.getAssessment(visit)).body;
+  const codes = new Set(findings.filter(({ severity }) => severity === 'caution').map(({ code }) => code));
+  const numbers = (code: string): number[] =>
+    findings
+      .filter((finding) => finding.code === code)
+      .flatMap(({ data }) => Object.values(data as object).filter((value) => typeof value === 'number'));
+  return [...codes].map((code) => ({
+    ...{ code, by: 'jonas', ground: 'done-later' as const, reason },
+    figures: numbers(code),
+  }));
+}
+
 describe('once a later pack is there', () => {
   test('the page says in words what is overdue, by how much, and what is within its tolerance', async () => {
     const carried = repeated(await openNames(client, REGISTRATION), workDay(annual));
@@ -164,13 +178,10 @@ describe('once a later pack is there', () => {
     const { findings } = (await client.getAssessment(LAMP)).body;
     expect(findings.map(({ code }) => code)).toContain('OPEN_ITEM_OVERDUE');
     // The weighing alone can be released: it says nothing of airworthiness.
-    const acknowledgements = [
-      {
-        ...{ code: 'OPEN_ITEM_SHORT', by: 'jonas', ground: 'done-later' as const },
-        reason: 'Not to be flown before the inspection',
-      },
-    ];
-    const release = { by: 'jonas', statement: 'weighing-only', scope: 'The weighing alone.', acknowledgements };
+    const stated = { by: 'jonas', statement: 'weighing-only', scope: 'The weighing alone.' };
+    await keptVisit(client, LAMP, { ...lamp, release: stated });
+    const acknowledgements = await accepted(LAMP, 'Not to be flown before the inspection');
+    const release = { ...stated, acknowledgements };
     await keptVisit(client, LAMP, { ...lamp, release });
     expect(await releasedVisit(client, LAMP)).toBe('Q-OPN-P2-1');
     await open(AIRCRAFT);
@@ -191,16 +202,11 @@ describe('once a later pack is there', () => {
     await open(`/inspection?aircraft=${REGISTRATION}&visit=annual`);
     await page.getByText('No earlier pack of this aircraft').waitFor();
     const { findings } = (await client.getAssessment(ANNUAL)).body;
-    const codes = findings.filter(({ severity }) => severity === 'caution').map(({ code }) => code);
-    expect(codes).toContain('LATER_PACK_STANDS');
-    const acknowledgements = codes.map((code) => ({
-      ...{ code, by: 'jonas', ground: 'done-later' as const, reason: 'The later pack is issued anew' },
-      figures: findings
-        .filter((finding) => finding.code === code)
-        .flatMap(({ data }) => Object.values(data as object).filter((value) => typeof value === 'number')),
-    }));
+    expect(findings.map(({ code }) => code)).toContain('LATER_PACK_STANDS');
+    const acknowledgements = await accepted(ANNUAL, 'The later pack is issued anew');
     const kept = await client.getVisit(ANNUAL);
-    const release = { ...kept.body.release, acknowledgements };
+    const reasonForIssue = 'Summary corrected';
+    const release = { ...kept.body.release, reasonForIssue, acknowledgements };
     await client.patchVisit({ ...ANNUAL, ifMatch: kept.etag, body: { release } });
     expect(await releasedVisit(client, ANNUAL)).toBe('Q-OPN-P1-2');
     await open(AIRCRAFT);
