@@ -171,7 +171,12 @@ export const JUDGED_WORK: readonly Judgement[] = [
     ['choice', ...OUT],
     'Stated once; its ampacity is computed',
   ),
-  hurts('electrical/circuits/*/(unprotectedBecause|measuredDropV|groundReturnMilliohm)', OUT, EVIDENCE),
+  free(
+    'electrical/(circuits/*/measuredDropV|loads/*/measuredA)',
+    OUT,
+    'The computed figure counts; told where there is none',
+  ),
+  hurts('electrical/circuits/*/(unprotectedBecause|groundReturnMilliohm)', OUT, EVIDENCE),
   free(
     'electrical/(altitudeFt|engineRpm/**|sources/*/outputBySpeed/**|loads/*/(amps|watts)/**|circuits/*/(runM|ambientC|bundle**|rating/**))',
     NUMBERS,
@@ -220,7 +225,8 @@ export const JUDGED_WORK: readonly Judgement[] = [
   hurts('measurements(/(torques|magnetometers|balances)(/*)?(/readings/*)?)?', OUT, EVIDENCE),
   hurts('measurements/torques/*/unit', ['choice'], 'Tightened in another unit'),
   hurts('measurements/balances/*/(when|of|readings/*/what)', ['choice'], EVIDENCE),
-  hurts('controls(/(disturbed|checks)(/*)?)?(/(secondBy|travel|control))?', OUT, EVIDENCE),
+  free('controls/disturbed(/*)?', OUT, 'The check that it requires stands there all the same'),
+  hurts('controls(/checks(/*)?)?(/(secondBy|travel|control))?', OUT, EVIDENCE),
   hurts(
     'controls/checks/*/(isDirectionRight|isFullAndFree)',
     ['flipped'],
@@ -229,6 +235,16 @@ export const JUDGED_WORK: readonly Judgement[] = [
   hurts('controls/(checks|disturbed)/*/axis', ['choice'], 'Another control was checked than was disturbed'),
 
   // Inspection, bulletins, lives, findings.
+  free(
+    'inspection/tasks/*',
+    OUT,
+    'The list of tasks is in the programme, not in the record; told where something names it',
+  ),
+  {
+    ...free('inspection/tasks/*/critical', ['flipped', ...OUT], 'The second inspection stands there all the same'),
+    from: [true],
+  },
+  free('inspection/tasks/*/value', OUT, 'A reading in words, of which the record does not say that there is one'),
   hurts(
     'inspection(/tasks/*)?(/(by|at|result|value|finding|secondInspection|critical|toolsAccountedFor|panelsClosed|programme))?',
     OUT,
@@ -310,6 +326,5 @@ export const JUDGED_WORK: readonly Judgement[] = [
   ),
   hurts('signOffs(/*)?(/kind)?', OUT, EVIDENCE),
   hurts('release(/(by|limitations(/*)?|further(/*)?))?', OUT, 'The release, or a limitation of it, is gone'),
-  hurts('departure(/latestAt)?', OUT, 'The latest departure is gone'),
-  free('departure/**', [...NUMBERS, ...OUT], 'Where the flight goes'),
+  free('departure(/**)?', [...NUMBERS, ...OUT, ...TIMES], 'A flight that is planned never stops a release'),
 ];

@@ -55,18 +55,8 @@ export const TIMES_KEPT: readonly Statement[] = [
       brokenIn([...workTimes(record), endOf(record), arrivalOf(record)], (time) => inOrder(time, moment(at))),
   },
   {
-    says: 'a visit that ended before it began, or a departure before the end of the work',
-    broken: (record) => {
-      const departure = part(record, 'departure');
-      const planned = moment(words(departure, 'plannedAt'));
-      return (
-        brokenIn([endOf(record)], (end) => inOrder(arrivalOf(record), end)) +
-        brokenIn(
-          [planned],
-          (time) => inOrder(endOf(record), time) && inOrder(time, moment(words(departure, 'latestAt'))),
-        )
-      );
-    },
+    says: 'a visit that ended before it began',
+    broken: (record) => brokenIn([endOf(record)], (end) => inOrder(arrivalOf(record), end)),
   },
   {
     says: 'a finding closed before it was found, or found outside the visit',

@@ -1,5 +1,6 @@
 import type { Rule } from '../../rule.ts';
 import { antennaArmDiffers } from './antenna-arm-differs.ts';
+import { fittedNumberUnstated } from './fitted-number-unstated.ts';
 import { itemNotAboard } from './item-not-aboard.ts';
 import { itemOfOtherKind } from './item-of-other-kind.ts';
 import { keptItemNew } from './kept-item-new.ts';
@@ -10,6 +11,7 @@ import { partEntryIncomplete } from './part-entry-incomplete.ts';
 import { partNotOfItem } from './part-not-of-item.ts';
 import { partUnused } from './part-unused.ts';
 import { pointsOnOneSide } from './points-on-one-side.ts';
+import { productNumberNear } from './product-number-near.ts';
 import { productSerialDiffers } from './product-serial-differs.ts';
 import { productUnnamed } from './product-unnamed.ts';
 import { serialTwice } from './serial-twice.ts';
@@ -34,4 +36,6 @@ export const AGREEMENT_RULES: readonly Rule[] = [
   productUnnamed,
   serialUnread,
   partEntryIncomplete,
+  fittedNumberUnstated,
+  productNumberNear,
 ];

@@ -1,31 +1,27 @@
 import * as m from '../../../text/generated/messages.ts';
 import { list, said } from '../../../text/message.ts';
-import { fittedItems } from '../../fitted-items.ts';
 import { hitsIn } from '../../hits.ts';
 import { type Rule, read } from '../../rule.ts';
-import { isNumbered } from '../../same-number.ts';
 
 export const partEntryIncomplete: Rule = {
   code: 'PART_ENTRY_INCOMPLETE',
   severity: 'caution',
-  meaning: 'A part has no number, no condition, no day of fitting, or nobody who received it',
+  meaning: 'A part has no number, no condition, no day of its paper or fitting, or nobody who received it',
   remedy: m.partEntryIncomplete_remedy,
   source: read('ML.A.501(a) (condition and paper of a part)'),
-  check: ({ visit, results }) => {
-    const items = fittedItems(results);
-    return hitsIn(
+  check: ({ visit }) =>
+    hitsIn(
       ['parts'],
       visit.parts,
-      ({ id, description, partNumber, serialOrBatch, condition, fittedOn, receivedBy }) => {
-        const own = items.filter(({ part }) => part === id).map(({ item }) => item);
+      ({ id, description, partNumber, serialOrBatch, condition, releaseDocument, fittedOn, receivedBy }) => {
+        const isStandard = releaseDocument?.kind === 'standard-part';
         const missing = [
-          ...(partNumber === undefined && own.some((item) => item.partNumber)
-            ? [m.partEntryIncomplete_partNumber]
-            : []),
-          ...(serialOrBatch === undefined && own.some((item) => isNumbered(item.serial))
-            ? [m.partEntryIncomplete_serial]
-            : []),
+          ...(partNumber === undefined && serialOrBatch !== undefined ? [m.partEntryIncomplete_partNumber] : []),
           ...(partNumber === undefined && serialOrBatch === undefined ? [m.partEntryIncomplete_number] : []),
+          ...(partNumber !== undefined && serialOrBatch === undefined && !isStandard
+            ? [m.partEntryIncomplete_batch]
+            : []),
+          ...(releaseDocument && !releaseDocument.date ? [m.partEntryIncomplete_paperDay] : []),
           ...(condition ? [] : [m.partEntryIncomplete_condition]),
           ...(fittedOn ? [] : [m.partEntryIncomplete_fitted]),
           ...(receivedBy ? [] : [m.partEntryIncomplete_received]),
@@ -40,6 +36,5 @@ export const partEntryIncomplete: Rule = {
           data: { part: id, count: missing.length },
         };
       },
-    );
-  },
+    ),
 };

@@ -16,7 +16,7 @@ export const pointsOnOneSide: Rule = {
     const { points = [] } = visit.weighing ?? {};
     const count = (side: string): number => points.filter((point) => point.side === side).length;
     const [left, right] = [count('left'), count('right')];
-    const hasPair = (undercarriage !== undefined && !NO_PAIR.has(undercarriage)) || left + right > 1;
+    const hasPair = (undercarriage !== undefined && !NO_PAIR.has(undercarriage)) || left + right > 0;
     if (!hasPair || left === right) return undefined;
     return {
       path: ['weighing', 'points'],

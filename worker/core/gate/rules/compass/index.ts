@@ -9,6 +9,7 @@ import { magneticModelOld } from './magnetic-model-old.ts';
 import { swingConditions } from './swing-conditions.ts';
 import { swingHeadingsTooFew } from './swing-headings-too-few.ts';
 import { swingNotRound } from './swing-not-round.ts';
+import { swingStateTwice } from './swing-state-twice.ts';
 import { variationMissing } from './variation-missing.ts';
 
 /** The compass. */
@@ -24,4 +25,5 @@ export const COMPASS_RULES: readonly Rule[] = [
   variationMissing,
   magneticModelOld,
   directionIndicatorDrifts,
+  swingStateTwice,
 ];

@@ -5,6 +5,7 @@ import { bulletinSearchOld } from './bulletin-search-old.ts';
 import { bulletinUnassessed } from './bulletin-unassessed.ts';
 import { bulletinUnsigned } from './bulletin-unsigned.ts';
 import { certificateExpired } from './certificate-expired.ts';
+import { certificateIncomplete } from './certificate-incomplete.ts';
 import { complianceUnshown } from './compliance-unshown.ts';
 import { directiveOpen } from './directive-open.ts';
 import { directiveOverdue } from './directive-overdue.ts';
@@ -14,6 +15,7 @@ import { lifeClockMissing } from './life-clock-missing.ts';
 import { lifeDoneAhead } from './life-done-ahead.ts';
 import { lifeExceeded } from './life-exceeded.ts';
 import { lifeItemUnknown } from './life-item-unknown.ts';
+import { lifeMeterUnfit } from './life-meter-unfit.ts';
 import { lifeProductUnknown } from './life-product-unknown.ts';
 import { lifeShort } from './life-short.ts';
 import { lifeUnknown } from './life-unknown.ts';
@@ -48,4 +50,6 @@ export const DUE_RULES: readonly Rule[] = [
   certificateExpired,
   bulletinDueBeforeDone,
   bulletinUnsigned,
+  certificateIncomplete,
+  lifeMeterUnfit,
 ];

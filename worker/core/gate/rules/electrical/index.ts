@@ -1,7 +1,9 @@
 import type { Rule } from '../../rule.ts';
 import { aluminiumWireThin } from './aluminium-wire-thin.ts';
 import { circuitAmbientLow } from './circuit-ambient-low.ts';
+import { circuitRunShort } from './circuit-run-short.ts';
 import { circuitUnprotected } from './circuit-unprotected.ts';
+import { circuitWithoutLoad } from './circuit-without-load.ts';
 import { enduranceShort } from './endurance-short.ts';
 import { essentialLoadShed } from './essential-load-shed.ts';
 import { groundReturnHigh } from './ground-return-high.ts';
@@ -16,6 +18,7 @@ import { mainFeederDropExceeded } from './main-feeder-drop-exceeded.ts';
 import { protectionAboveWire } from './protection-above-wire.ts';
 import { protectionBelowLoad } from './protection-below-load.ts';
 import { protectionUnknown } from './protection-unknown.ts';
+import { shedLoadOnBattery } from './shed-load-on-battery.ts';
 import { sourceCurveAmbiguous } from './source-curve-ambiguous.ts';
 import { sourceOver80Percent } from './source-over-80-percent.ts';
 import { sourceOverloaded } from './source-overloaded.ts';
@@ -62,4 +65,7 @@ export const ELECTRICAL_RULES: readonly Rule[] = [
   loadPhaseMissing,
   loadCircuitUnfit,
   circuitAmbientLow,
+  circuitWithoutLoad,
+  circuitRunShort,
+  shedLoadOnBattery,
 ];

@@ -7,12 +7,14 @@ import { engineChanged } from './engine-changed.ts';
 import { engineLimitExceeded } from './engine-limit-exceeded.ts';
 import { engineReadingNotRepeated } from './engine-reading-not-repeated.ts';
 import { engineRunBeforeMissing } from './engine-run-before-missing.ts';
+import { leakLookUnstated } from './leak-look-unstated.ts';
 import { limitsCrossed } from './limits-crossed.ts';
 import { measurementOutsideLimits } from './measurement-outside-limits.ts';
 import { runBeforeOutside } from './run-before-outside.ts';
 import { runConditionsUnstated } from './run-conditions-unstated.ts';
 import { runHeldByOne } from './run-held-by-one.ts';
 import { runLimitsDiffer } from './run-limits-differ.ts';
+import { runUnwatched } from './run-unwatched.ts';
 import { runValueUnlimited } from './run-value-unlimited.ts';
 import { unrestrainedRun } from './unrestrained-run.ts';
 
@@ -34,4 +36,6 @@ export const ENGINE_AND_CONTROLS_RULES: readonly Rule[] = [
   runLimitsDiffer,
   runValueUnlimited,
   runBeforeOutside,
+  runUnwatched,
+  leakLookUnstated,
 ];

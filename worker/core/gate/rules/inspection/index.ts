@@ -17,6 +17,7 @@ import { inspectionTaskOpen } from './inspection-task-open.ts';
 import { limitFindingLeft } from './limit-finding-left.ts';
 import { lookAgainUnfit } from './look-again-unfit.ts';
 import { panelsNotClosed } from './panels-not-closed.ts';
+import { partPaperUnfit } from './part-paper-unfit.ts';
 import { partShelfLife } from './part-shelf-life.ts';
 import { partWithoutReleaseDocument } from './part-without-release-document.ts';
 import { taskAgainstFinding } from './task-against-finding.ts';
@@ -52,4 +53,5 @@ export const INSPECTION_RULES: readonly Rule[] = [
   findingLimitationUnsaid,
   deferralTooLong,
   findingUnsigned,
+  partPaperUnfit,
 ];

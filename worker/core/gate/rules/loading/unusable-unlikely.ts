@@ -6,12 +6,12 @@ import { hitsIn } from '../../hits.ts';
 import { PRACTICE, type Rule } from '../../rule.ts';
 
 /** Share of a tank that is usually unusable, if any is. */
-const SHARE = { from: 0.005, to: 0.12 };
+const SHARE = { from: 0.005, to: 0.08 };
 
 export const unusableUnlikely: Rule = {
   code: 'UNUSABLE_UNLIKELY',
   severity: 'caution',
-  meaning: 'The unusable fuel of a tank is below 0.5 % or above 12 % of its capacity',
+  meaning: 'The unusable fuel of a tank is below 0.5 % or above 8 % of its capacity',
   remedy: m.unusableUnlikely_remedy,
   source: PRACTICE,
   check: ({ visit }) =>

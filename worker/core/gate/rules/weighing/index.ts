@@ -31,8 +31,10 @@ import { runsTooFew } from './runs-too-few.ts';
 import { scaleCalibrationExpired } from './scale-calibration-expired.ts';
 import { scaleCalibrationOld } from './scale-calibration-old.ts';
 import { scaleCapacityExceeded } from './scale-capacity-exceeded.ts';
+import { scaleCertificateUnstated } from './scale-certificate-unstated.ts';
 import { scaleCoarse } from './scale-coarse.ts';
 import { scaleCorrectionsAmbiguous } from './scale-corrections-ambiguous.ts';
+import { scaleTermLong } from './scale-term-long.ts';
 import { scaleUnused } from './scale-unused.ts';
 import { tareExceedsGross } from './tare-exceeds-gross.ts';
 import { tareUnstated } from './tare-unstated.ts';
@@ -90,4 +92,6 @@ export const WEIGHING_RULES: readonly Rule[] = [
   hangAngleOutside,
   lateralPredictionDiffers,
   baselineMomentDiffers,
+  scaleCertificateUnstated,
+  scaleTermLong,
 ];
