@@ -1,7 +1,7 @@
 /** Fields that later rules require, and that a record of an old version may have too. */
-const LATER = ['equipmentKind', 'critical', 'duringRun', 'of', 'readBack', 'extent'];
+const LATER = ['equipmentKind', 'critical', 'duringRun', 'of', 'readBack', 'extent', 'certificate'];
 /** Fields in which the old record contradicted itself. */
-const CORRECTED = ['emitterCategory', 'parts'];
+const CORRECTED = ['emitterCategory', 'parts', 'watts'];
 
 type Part = Record<string, unknown>;
 

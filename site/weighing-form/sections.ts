@@ -11,7 +11,7 @@ const numbered = <Item>(count: number, make: (index: number) => Item): Item[] =>
   Array.from({ length: count }, (_, index) => make(index));
 
 const READINGS = ['readings/0', 'readings/1', 'readings/2'];
-const SCALE = ['serial', 'capacity', 'resolution', 'errorLimit', 'calibratedOn', 'calibrationDueOn'];
+const SCALE = ['serial', 'capacity', 'resolution', 'errorLimit', 'certificate', 'calibratedOn', 'calibrationDueOn'];
 const POINT_NAMES = ['First point', 'Second point', 'Third point', 'Fourth point, where there is one'];
 
 function point(index: number): Section {

@@ -64,6 +64,7 @@ export const LooseItem = part('looseItem', {
   massLimit: mass('looseItem_massLimit', 0.02).optional(),
   arm: arm('looseItem_arm', 1900),
   lateralArm: distance('looseItem_lateralArm', -250).optional(),
+  isOil: flag('looseItem_isOil', false).optional(),
 });
 
 export const FuelAboard = part('fuelAboard', {

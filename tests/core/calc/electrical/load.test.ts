@@ -14,6 +14,14 @@ function demo(): Electrical {
 
 const phase = (electrical: Electrical, name: string) => loadByPhase(electrical).find((entry) => entry.phase === name);
 
+/** The conspicuity device stays on when the source fails: 5.5 W. */
+const onBattery = (electrical: ReturnType<typeof demo>): ReturnType<typeof demo> => ({
+  ...electrical,
+  loads: electrical.loads.map((load) =>
+    load.id === 'L-CONSP' ? { ...load, watts: { ...load.watts, sourceFailed: 5.5 } } : load,
+  ),
+});
+
 describe('loadByPhase()', () => {
   test('sets what is aboard after the visit beside what was aboard before it', () => {
     const cruise = phase(demo(), 'cruise');
@@ -25,7 +33,7 @@ describe('loadByPhase()', () => {
   });
 
   test('turns a power into more current on the battery than on the source', () => {
-    const failed = phase(demo(), 'sourceFailed');
+    const failed = phase(onBattery(demo()), 'sourceFailed');
     expect(failed?.continuousA).toBeCloseTo(3.3 + 5.5 / 12, 9);
     expect(failed?.capacityA).toBeUndefined();
   });
@@ -103,7 +111,7 @@ describe('enduranceOn()', () => {
 });
 
 test('batteryEndurance() asks for half an hour where the record states no reserve', () => {
-  const electrical = demo();
+  const electrical = onBattery(demo());
   const { battery } = electrical;
   if (!battery) throw new Error('the full visit has a battery');
   const { reserveMin: _reserveMin, ...rest } = battery;

@@ -15,7 +15,7 @@ export const oilStateUnstated: Rule = {
     if (!weighing || !hasOil(visit.aircraft)) return undefined;
     if (weighing.oilState === undefined)
       return { path: ['weighing', 'oilState'], sentence: said(m.oilStateUnstated_weighingNotSayWhether) };
-    const added = (weighing.itemsMissing ?? []).some(({ name }) => /\boil|öl/iu.test(name));
+    const added = (weighing.itemsMissing ?? []).some(({ isOil }) => isOil);
     if (weighing.oilState === 'full' || added) return undefined;
     return {
       path: ['weighing', 'itemsMissing'],
