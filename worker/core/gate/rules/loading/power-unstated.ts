@@ -1,5 +1,6 @@
 import * as m from '../../../text/generated/messages.ts';
 import { list, said } from '../../../text/message.ts';
+import { isOfWeighingAlone } from '../../of-weighing-alone.ts';
 import { PRACTICE, type Rule } from '../../rule.ts';
 
 export const powerUnstated: Rule = {
@@ -8,7 +9,10 @@ export const powerUnstated: Rule = {
   meaning: 'Engine, fuel flow, tank and propeller belong together, and one of them is not stated',
   remedy: m.powerUnstated_remedy,
   source: PRACTICE,
-  check: ({ visit: { aircraft } }) => {
+  check: ({ visit, regime }) => {
+    const { aircraft } = visit;
+    // A weighing alone says nothing of how far the fuel lasts.
+    if (isOfWeighingAlone({ visit, regime })) return undefined;
     const { engine, propeller, products = [], stations } = aircraft;
     const has = (kind: string): boolean => products.some((product) => product.kind === kind);
     const hasTank = stations.some(({ kind }) => kind === 'fuel');
