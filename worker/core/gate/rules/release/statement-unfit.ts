@@ -25,7 +25,7 @@ function uncovered({ visit, regime }: RuleInput, stated: readonly Stated[]): Hit
   const covers = (coverage: Coverage): boolean => stated.some(({ statement }) => statement.covers.includes(coverage));
   const work = covers('work') ? [] : workOf(visit, covers('inspection'));
   const { inspection } = visit;
-  const isWhole = inspection?.extent === 'whole-aircraft';
+  const isWhole = inspection !== undefined && inspection.extent !== 'part';
   const certifying = regime.statements.filter((statement) => statement.covers.includes('inspection'));
   return [
     ...(work.length === 0 ? [] : [{ path, sentence: said(m.statementUnfit_work, { what: list(work) }) }]),
