@@ -18,5 +18,7 @@ const WEIGHED_YESTERDAY = redated(WEIGHED, new Date());
 export const RELEASED_BY = WEIGHED.release.by;
 
 export function smallRecord(registration: string, summary: string, weighed = WEIGHED_YESTERDAY): SmallRecord {
-  return { ...weighed, aircraft: { ...weighed.aircraft, registration }, visit: { ...weighed.visit, summary } };
+  // A second release of the visit is a new issue, with its reason.
+  const release = { ...weighed.release, reasonForIssue: summary };
+  return { ...weighed, aircraft: { ...weighed.aircraft, registration }, visit: { ...weighed.visit, summary }, release };
 }
