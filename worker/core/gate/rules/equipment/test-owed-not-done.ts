@@ -10,15 +10,20 @@ export const testOwedNotDone: Rule = {
   remedy: m.testOwedNotDone_remedy,
   source: read('AMC M.A.305(d) (test programme and results)'),
   check: ({ visit }) =>
-    hitsIn(['modifications'], visit.modifications, ({ id, tests }) =>
+    hitsIn(['modifications'], visit.modifications, ({ id, tests, flightTest }) =>
       hits(tests, ({ text, result }, step) => {
-        if (result === 'passed' || result === 'after-release') return undefined;
+        // Only what a flight test shows can wait for it.
+        const canWait = flightTest !== undefined && flightTest !== 'none' && flightTest !== 'done';
+        if (result === 'passed' || (result === 'after-release' && canWait)) return undefined;
         return {
           field: ['tests', step, 'result'],
           sentence:
             result === 'failed'
               ? said(m.testOwedNotDone_modificationFailed, { id, text })
-              : said(m.testOwedNotDone_modificationNotDone, { id, text }),
+              : said(result === 'not-done' ? m.testOwedNotDone_modificationNotDone : m.testOwedNotDone_afterRelease, {
+                  id,
+                  text,
+                }),
           data: { modification: id, result },
         };
       }),

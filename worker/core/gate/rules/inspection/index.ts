@@ -23,6 +23,7 @@ import { partWithoutReleaseDocument } from './part-without-release-document.ts';
 import { taskAgainstFinding } from './task-against-finding.ts';
 import { taskUnsigned } from './task-unsigned.ts';
 import { taskValueOutsideLimits } from './task-value-outside-limits.ts';
+import { tasksNotApplicable } from './tasks-not-applicable.ts';
 import { temporaryLeft } from './temporary-left.ts';
 import { toolsNotAccounted } from './tools-not-accounted.ts';
 
@@ -33,6 +34,7 @@ export const INSPECTION_RULES: readonly Rule[] = [
   taskUnsigned,
   toolsNotAccounted,
   temporaryLeft,
+  tasksNotApplicable,
   panelsNotClosed,
   findingWithoutDisposition,
   airworthinessFindingDeclined,
