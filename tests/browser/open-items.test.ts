@@ -1,6 +1,7 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import type { Slipmark, VisitRecord } from '../../worker/client/client.ts';
+import { figuresOf } from '../../worker/core/gate/accepted-figures.ts';
 import {
   annualVisit,
   clientOfNewWorkshop,
@@ -160,13 +161,9 @@ describe('the inspector’s page', () => {
 async function accepted(visit: typeof LAMP, reason: string) {
   const { findings } = (await client.getAssessment(visit)).body;
   const codes = new Set(findings.filter(({ severity }) => severity === 'caution').map(({ code }) => code));
-  const numbers = (code: string): number[] =>
-    findings
-      .filter((finding) => finding.code === code)
-      .flatMap(({ data }) => Object.values(data as object).filter((value) => typeof value === 'number'));
   return [...codes].map((code) => ({
     ...{ code, by: 'jonas', ground: 'done-later' as const, reason },
-    figures: numbers(code),
+    figures: figuresOf(findings as Parameters<typeof figuresOf>[0], code),
   }));
 }
 

@@ -1,4 +1,5 @@
 import type { VisitRecord } from '../../../worker/client/client.ts';
+import { figuresOf } from '../../../worker/core/gate/accepted-figures.ts';
 import { element } from '../element.ts';
 import { draftOf, keepDraft } from './answer-drafts.ts';
 import { personChoice } from './person-choice.ts';
@@ -39,7 +40,7 @@ export function answerForm(
 ): HTMLElement {
   const draft = draftOf<Acceptance>(code);
   const by = personChoice(people, draft?.by);
-  const figures = cautions.flatMap(({ data = {} }) => Object.values(data).filter((value) => typeof value === 'number'));
+  const figures = figuresOf(cautions, code);
   const choices = GROUNDS.map(([value, text]) => element('option', { value, selected: value === draft?.ground }, text));
   const ground = element('select', { required: true }, element('option', { value: '' }, 'Choose'), ...choices);
   const reason = element('input', {

@@ -30,7 +30,7 @@ const WEIGHED = [
 const METERS = ['METERS_RUN_BACK', 'METERS_JUMP', 'METER_AMBIGUOUS'] as const;
 const LISTS = ['REMOVED_ITEM_NOT_LISTED', 'INSTALLED_ITEM_ALREADY_LISTED', 'AS_FOUND_ITEM_NOT_LISTED'] as const;
 
-/** For a finding, those that may be its cause, the likeliest first. */
+/** For a finding, those that may be its cause, the likeliest first. Common practice, no source. */
 export const CAUSES: Readonly<Record<string, readonly string[]>> = {
   PREDICTION_DIFFERS: [...RAW, ...WEIGHED.slice(0, -2)],
   PREDICTION_UNBELIEVABLE: [...RAW, ...WEIGHED.slice(0, -2)],

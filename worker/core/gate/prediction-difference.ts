@@ -11,7 +11,10 @@ import { causeText, plusMinus } from './cause-text.ts';
 import type { Regime } from './regimes/regime.ts';
 import type { Hit } from './rule.ts';
 
-/** Beyond these shares of empty mass and mean chord, and beyond this multiple of the uncertainty, something is wrong. */
+/**
+ * Beyond these shares of empty mass and mean chord, and beyond this multiple of the uncertainty, something is wrong.
+ * Common practice, no source.
+ */
 const MASS_SHARE = 0.02;
 const CHORD_SHARE = 0.01;
 const SIGMAS = 3;

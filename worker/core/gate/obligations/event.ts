@@ -1,3 +1,4 @@
+import { incomingItem } from '../../calc/mass/equipment-steps.ts';
 import type { Results } from '../../calc/results.ts';
 import { type EquipmentKind, type Trait, traitsOf } from '../../record/equipment-kind.ts';
 import type { OpenedSystem } from '../../record/opened.ts';
@@ -85,14 +86,13 @@ function changeEvents({ visit, results }: Pick<Happened, 'visit' | 'results'>): 
       kind: item.equipmentKind,
       traits: traitsOf({ kind: item.equipmentKind, traits: item.traits }),
     });
-    if (change.kind === 'installed') {
-      const { kind: _kind, part: _part, doneAt: _doneAt, ...item } = change;
-      return [{ ...about(item, 'fitted'), part: change.part }];
-    }
-    if (change.kind === 'replaced') {
-      const { by, part } = change;
-      const isGone = listed !== undefined && by.equipmentKind !== listed.equipmentKind;
-      return [{ ...about(by, 'fitted', listed), part }, ...(isGone ? [about(listed, 'taken-out')] : [])];
+    if (change.kind === 'installed' || change.kind === 'replaced') {
+      const fitted = incomingItem(change);
+      const isGone = listed !== undefined && fitted?.equipmentKind !== listed.equipmentKind;
+      return [
+        ...(fitted ? [{ ...about(fitted, 'fitted', listed), part: change.part }] : []),
+        ...(isGone ? [about(listed, 'taken-out')] : []),
+      ];
     }
     if (!listed) return [];
     if (change.kind === 'removed')

@@ -1,6 +1,7 @@
 import { lastRun } from '../../calc/engine/engine-runs.ts';
 import type { Results } from '../../calc/results.ts';
 import { classDataOf } from '../../record/classes/index.ts';
+import { isDriven } from '../../record/driven.ts';
 import { type EquipmentKind, traitsOf } from '../../record/equipment-kind.ts';
 import type { Evidence } from '../../record/not-required.ts';
 import type { Visit } from '../../record/visit.ts';
@@ -260,10 +261,8 @@ export const EVIDENCE_SHOWN: Readonly<Record<Evidence, Shows>> = {
 
 /** Whether something drives the aircraft; a record that names no engine may still list one as equipment. */
 function hasEngine({ visit, results }: Known): boolean {
-  const { engine, products = [] } = visit.aircraft;
   return (
-    engine !== undefined ||
-    products.some(({ kind }) => kind === 'engine' || kind === 'motor') ||
+    isDriven(visit.aircraft) ||
     results.change.after.some(({ equipmentKind }) => equipmentKind === 'engine' || equipmentKind === 'motor') ||
     (visit.engineRuns?.length ?? 0) > 0
   );

@@ -135,6 +135,6 @@ export const AIRFRAME_OBLIGATIONS: readonly Obligation[] = [
     requires: ['new-weighing'],
     notRequiredBy: 'two-people',
     reasons: ['approved-data'],
-    source: read('AMC1 NCO.POL.105 (mass after a repaint is not accurately known)'),
+    source: read('NCO.POL.105(a): weighed again if the effect of a change is not accurately known'),
   },
 ];

@@ -1,11 +1,9 @@
+import { isDriven } from '../../record/driven.ts';
 import * as m from '../../text/generated/messages.ts';
 import type { Message } from '../../text/message.ts';
 import type { PackContext } from '../context.ts';
 
 type Part = (context: PackContext) => boolean;
-
-const isDriven = ({ visit: { aircraft } }: PackContext): boolean =>
-  aircraft.engine !== undefined || (aircraft.products ?? []).some(({ kind }) => kind === 'engine' || kind === 'motor');
 
 /** What a reader of a release may take for granted, and whether this record has it. */
 const PARTS: readonly (readonly [name: Message, has: Part])[] = [
@@ -13,7 +11,7 @@ const PARTS: readonly (readonly [name: Message, has: Part])[] = [
   [m.notCovered_bulletins, ({ visit }) => visit.bulletins?.searchedOn !== undefined],
   [m.notCovered_dueList, ({ visit, results }) => visit.lives !== undefined || results.open.before.length > 0],
   [m.notCovered_electrical, ({ visit }) => visit.electrical !== undefined],
-  [m.notCovered_engineRun, (context) => !isDriven(context) || (context.visit.engineRuns ?? []).length > 0],
+  [m.notCovered_engineRun, ({ visit }) => !isDriven(visit.aircraft) || (visit.engineRuns ?? []).length > 0],
   [m.notCovered_controls, ({ visit }) => (visit.controls?.checks.length ?? 0) > 0],
   [m.notCovered_compass, ({ visit }) => visit.compass !== undefined],
   [m.notCovered_weighing, ({ visit }) => visit.weighing !== undefined],

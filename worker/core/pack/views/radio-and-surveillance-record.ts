@@ -1,6 +1,7 @@
 import { addressForms } from '../../calc/surveillance/address.ts';
 import type { DeviceResult, SurveillanceRecord, SurveillanceResult } from '../../calc/surveillance/results.ts';
 import type { TransponderTest } from '../../calc/surveillance/transponder-checks.ts';
+import { isDriven } from '../../record/driven.ts';
 import { DASH } from '../../text/dash.ts';
 import type { Formatter } from '../../text/formatter.ts';
 import * as m from '../../text/generated/messages.ts';
@@ -121,7 +122,7 @@ function radioView(context: PackContext, { radioChecks = [], interferenceChecked
   return {
     hasRadio: radioChecks.length > 0,
     radioCaption: fmt.text(
-      hasEngine(visit) ? m.radioAndSurveillanceRecord_twoWayEngineRunning : m.radioAndSurveillanceRecord_twoWay,
+      isDriven(visit.aircraft) ? m.radioAndSurveillanceRecord_twoWayEngineRunning : m.radioAndSurveillanceRecord_twoWay,
     ),
     radio: radioChecks.map(({ item, at, by, with: station, frequencyMhz, readability }) => ({
       item: itemLabel(context, item) || DASH,
@@ -133,16 +134,10 @@ function radioView(context: PackContext, { radioChecks = [], interferenceChecked
     })),
     interference: interferenceChecked
       ? fmt.text(
-          hasEngine(visit)
+          isDriven(visit.aircraft)
             ? m.radioAndSurveillanceRecord_checkedEverythingEngineRunning
             : m.radioAndSurveillanceRecord_checkedEverythingOn,
         )
       : fmt.text(m.radioAndSurveillanceRecord_notChecked),
   };
-}
-
-/** Whether an engine or a motor can run during the checks. */
-function hasEngine({ aircraft }: PackContext['visit']): boolean {
-  const { engine, products = [] } = aircraft;
-  return engine !== undefined || products.some(({ kind }) => kind === 'engine' || kind === 'motor');
 }

@@ -1,3 +1,4 @@
+import { isDriven } from '../../../record/driven.ts';
 import type { EquipmentKind } from '../../../record/equipment-kind.ts';
 import type { Visit } from '../../../record/visit.ts';
 import * as m from '../../../text/generated/messages.ts';
@@ -25,8 +26,8 @@ export const productUnnamed: Rule = {
 };
 
 /** Whether the aircraft data name a product of this kind; of other kinds nothing is required. */
-function isNamed({ engine, propeller, products = [] }: Visit['aircraft'], kind: EquipmentKind | undefined): boolean {
+function isNamed(aircraft: Visit['aircraft'], kind: EquipmentKind | undefined): boolean {
+  const { propeller, products = [] } = aircraft;
   if (kind === 'propeller') return propeller !== undefined || products.some((each) => each.kind === 'propeller');
-  if (kind !== 'engine' && kind !== 'motor') return true;
-  return engine !== undefined || products.some((each) => each.kind === 'engine' || each.kind === 'motor');
+  return (kind !== 'engine' && kind !== 'motor') || isDriven(aircraft);
 }

@@ -1,7 +1,7 @@
 import * as m from '../../../text/generated/messages.ts';
 import { said } from '../../../text/message.ts';
-import { termOf } from '../../../text/terms.ts';
 import { hitsIn } from '../../hits.ts';
+import { leftAs } from '../../left-as.ts';
 import { type Rule, read } from '../../rule.ts';
 
 export const airworthinessFindingDeclined: Rule = {
@@ -19,8 +19,7 @@ export const airworthinessFindingDeclined: Rule = {
         sentence: said(m.airworthinessFindingDeclined_findingBearsAirworthiness, {
           id,
           text,
-          leftWatched:
-            disposition === 'monitor' ? said(m.airworthinessFindingDeclined_leftWatched) : termOf(disposition),
+          leftWatched: leftAs(disposition),
         }),
         data: { finding: id, disposition },
       };

@@ -1,8 +1,8 @@
 import type { Task, VisitFinding } from '../../../record/visit.ts';
 import * as m from '../../../text/generated/messages.ts';
 import { type Said, said } from '../../../text/message.ts';
-import { termOf } from '../../../text/terms.ts';
 import { hitsIn } from '../../hits.ts';
+import { leftAs } from '../../left-as.ts';
 import { type Rule, read } from '../../rule.ts';
 
 export const taskAgainstFinding: Rule = {
@@ -28,8 +28,7 @@ function contradiction({ id, result, finding: named }: Task, finding: VisitFindi
       : said(m.taskAgainstFinding_rectifiedButFinding, {
           id,
           finding: finding.id,
-          disposition:
-            disposition === 'monitor' ? said(m.airworthinessFindingDeclined_leftWatched) : termOf(disposition),
+          disposition: leftAs(disposition),
         });
   }
   const isSerious = finding?.severity === 'airworthiness' || finding?.severity === 'limit';

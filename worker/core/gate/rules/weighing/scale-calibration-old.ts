@@ -2,18 +2,16 @@ import * as figure from '../../../text/figure.ts';
 import * as m from '../../../text/generated/messages.ts';
 import { said } from '../../../text/message.ts';
 import { addMonths, dateOf } from '../../../units/calendar.ts';
+import { CALIBRATION_SOURCE, CALIBRATION_YEARS } from '../../calibration-years.ts';
 import { hitsIn } from '../../hits.ts';
-import { type Rule, read } from '../../rule.ts';
-
-/** Longest time from a calibration to its use. */
-const YEARS = 2;
+import type { Rule } from '../../rule.ts';
 
 export const scaleCalibrationOld: Rule = {
   code: 'SCALE_CALIBRATION_OLD',
   severity: 'caution',
   meaning: 'A scale was calibrated more than two years before the weighing, or nobody recorded when',
   remedy: m.scaleCalibrationOld_remedy,
-  source: read('AMC1 SPO.POL.105(b): scales calibrated within two years; taken here as a parallel'),
+  source: CALIBRATION_SOURCE,
   check: ({ visit: { weighing } }) => {
     if (!weighing) return undefined;
     const on = dateOf(weighing.weighedAt);
@@ -21,14 +19,14 @@ export const scaleCalibrationOld: Rule = {
       const field = 'calibratedOn';
       if (calibratedOn === undefined)
         return { field, sentence: said(m.scaleCalibrationOld_unstated, { id }), data: { scale: id } };
-      if (addMonths(calibratedOn, 12 * YEARS) >= on) return undefined;
+      if (addMonths(calibratedOn, 12 * CALIBRATION_YEARS) >= on) return undefined;
       return {
         field,
         sentence: said(m.scaleCalibrationOld_old, {
           id,
           calibratedOn: figure.date(calibratedOn),
           on: figure.date(on),
-          years: YEARS,
+          years: CALIBRATION_YEARS,
         }),
         data: { scale: id, calibratedOn, weighedOn: on },
       };
