@@ -19,6 +19,7 @@ export const Device = part('device', {
   kind: choice('device_kind', ['transponder', 'conspicuity', 'locator'] as const),
   item: reference('equipment-item', 'device_item', 'E33').optional(),
   addressSet: address('device_addressSet').optional(),
+  codedBy: choice('device_codedBy', ['address', 'serial'] as const).optional(),
   flightIdentitySet: line('device_flightIdentitySet', 'QSLM', 8).optional(),
   emitterCategory: choice('device_emitterCategory', [
     'light',
@@ -54,3 +55,8 @@ export const Surveillance = part('surveillance', {
   interferenceChecked: flag('surveillance_interferenceChecked', true).optional(),
 });
 export type Surveillance = z.infer<typeof Surveillance>;
+
+/** Whether a device is a locator that sends its own serial number, not the address of the aircraft. */
+export function isSerialCoded({ kind, codedBy }: Pick<z.infer<typeof Device>, 'kind' | 'codedBy'>): boolean {
+  return kind === 'locator' && codedBy === 'serial';
+}

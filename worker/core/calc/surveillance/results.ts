@@ -1,3 +1,4 @@
+import { isSerialCoded } from '../../record/surveillance.ts';
 import type { Visit } from '../../record/visit.ts';
 import { isAtMost } from '../numbers/limit-met.ts';
 import { addressForms, isReserved, parseAddress } from './address.ts';
@@ -40,11 +41,15 @@ export function surveillanceResults(visit: Pick<Visit, 'aircraft'>, record: Surv
   return {
     address,
     forms: address === undefined ? undefined : addressResult(address),
-    devices: record.devices.map(({ id, addressSet, readBack }) => ({
-      id,
-      set: addressSet === undefined ? undefined : parseAddress(addressSet),
-      received: readBack && parseAddress(readBack.address),
-    })),
+    devices: record.devices.map((device) => {
+      const { id, addressSet, readBack } = device;
+      if (isSerialCoded(device)) return { id, set: undefined, received: undefined };
+      return {
+        id,
+        set: addressSet === undefined ? undefined : parseAddress(addressSet),
+        received: readBack && parseAddress(readBack.address),
+      };
+    }),
     transponder: transponderTest ? transponderFigures(transponderTest) : [],
     modeS: transponderTest ? modeSChecks(transponderTest) : [],
     transponderMissing: transponderTest ? missingOfTransponder(transponderTest) : [],

@@ -2,6 +2,7 @@ import { addressForms } from '../../calc/surveillance/address.ts';
 import type { DeviceResult, SurveillanceRecord, SurveillanceResult } from '../../calc/surveillance/results.ts';
 import type { TransponderTest } from '../../calc/surveillance/transponder-checks.ts';
 import { isDriven } from '../../record/driven.ts';
+import { isSerialCoded } from '../../record/surveillance.ts';
 import { DASH } from '../../text/dash.ts';
 import type { Formatter } from '../../text/formatter.ts';
 import * as m from '../../text/generated/messages.ts';
@@ -63,10 +64,10 @@ function deviceRow(
     address === undefined ? DASH : addressForms(address).hexadecimal;
   return {
     id: device.id,
-    kind: fmt.term(device.kind),
+    kind: device.codedBy ? `${fmt.term(device.kind)}, ${fmt.term(device.codedBy)}` : fmt.term(device.kind),
     item: device.item ?? DASH,
-    set: hex(result?.set),
-    received: hex(result?.received),
+    set: isSerialCoded(device) ? (device.addressSet ?? DASH) : hex(result?.set),
+    received: isSerialCoded(device) ? (device.readBack?.address ?? DASH) : hex(result?.received),
     identity: device.flightIdentitySet ?? DASH,
     category: device.emitterCategory ? fmt.term(device.emitterCategory) : DASH,
     quality:

@@ -1,3 +1,4 @@
+import { isSerialCoded } from '../../../record/surveillance.ts';
 import * as m from '../../../text/generated/messages.ts';
 import { said } from '../../../text/message.ts';
 import { hitsIn } from '../../hits.ts';
@@ -15,7 +16,10 @@ export const addressUnreadable: Rule = {
     if (!record || !found) return undefined;
     const { address24 } = visit.aircraft;
     // A record of radio checks alone has nothing that sends an address.
-    const sends = record.devices.length > 0 || record.transponderTest !== undefined || address24 !== undefined;
+    const sends =
+      record.devices.some((device) => !isSerialCoded(device)) ||
+      record.transponderTest !== undefined ||
+      address24 !== undefined;
     const isOwnReadable = !sends || (address24 !== undefined && found.address !== undefined);
     const own = {
       path: ['aircraft', 'address24'],
@@ -23,8 +27,10 @@ export const addressUnreadable: Rule = {
     };
     return [
       ...(isOwnReadable ? [] : [own]),
-      ...hitsIn(['surveillance', 'devices'], record.devices, ({ id, addressSet }, index) => {
-        if (addressSet === undefined || found.devices[index]?.set !== undefined) return undefined;
+      ...hitsIn(['surveillance', 'devices'], record.devices, (device, index) => {
+        const { id, addressSet } = device;
+        if (addressSet === undefined || isSerialCoded(device) || found.devices[index]?.set !== undefined)
+          return undefined;
         return {
           field: 'addressSet',
           sentence: said(m.addressUnreadable_deviceNoAircraftAddress, { device: id, addressSet }),

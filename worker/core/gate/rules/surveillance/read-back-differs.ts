@@ -1,7 +1,9 @@
+import { isSerialCoded } from '../../../record/surveillance.ts';
 import * as m from '../../../text/generated/messages.ts';
 import { said } from '../../../text/message.ts';
 import { hitsIn } from '../../hits.ts';
 import { type Rule, read } from '../../rule.ts';
+import { sameSerial } from '../../serial.ts';
 
 export const readBackDiffers: Rule = {
   code: 'READ_BACK_DIFFERS',
@@ -18,7 +20,8 @@ export const readBackDiffers: Rule = {
       const own = found.devices[index];
 
       if (!readBack) return undefined;
-      if (own?.set !== undefined && own.received !== own.set)
+      const isOtherCode = isSerialCoded(device) && !sameSerial(device.addressSet ?? '', readBack.address);
+      if ((own?.set !== undefined && own.received !== own.set) || isOtherCode)
         return {
           field: 'readBack',
           sentence: said(m.readBackDiffers_deviceSetReceived, {
