@@ -21,7 +21,7 @@ const DECLARERS: Readonly<Record<Declarer, string>> = {
 const evidenceOf = ({ requires }: Obligation): Html[] =>
   requires.map((evidence) => {
     const { code } = EVIDENCE_RULES[evidence];
-    return html`${inEnglish(termOf(evidence))} (<a href="/rules#${code}"><code>${code}</code></a>) `;
+    return html`<div>${inEnglish(termOf(evidence))} (<a href="/rules#${code}"><code>${code}</code></a>)</div>`;
   });
 
 const reasonsOf = ({ reasons }: Obligation): string =>
