@@ -7,6 +7,7 @@ import { worded } from '../../../worker/core/gate/worded.ts';
 import { earlierIssueOf } from '../../../worker/core/record/earlier-issue.ts';
 import { readRecord } from '../../../worker/core/record/read-record.ts';
 import { recordFormatter } from '../../../worker/core/record/record-formatter.ts';
+import { restatedIn } from '../../../worker/core/record/restated.ts';
 import type { Visit } from '../../../worker/core/record/visit.ts';
 import type { Locale } from '../../../worker/core/text/locale.ts';
 import { FIXTURE_FILES } from '../../fixture-files.ts';
@@ -56,5 +57,7 @@ function computed(
   const known = { attachments: FIXTURE_FILES.facts, ...facts };
   const results = compute(read.visit, { ...settings, open: facts.open, readings: facts.readings });
   const earlierIssue = earlierIssueOf(facts.earlierIssue, read.record);
-  return { visit: read.visit, results, options: { at, facts: known, earlierIssue } };
+  const file = facts.standing ?? facts.newerStanding;
+  const restated = file && restatedIn(file, read.record);
+  return { visit: read.visit, results, options: { at, facts: known, earlierIssue, restated } };
 }

@@ -10,7 +10,10 @@ import { type SchemaField, schemaFields, withField } from '../record/schema-fiel
 import { assessRecord, RELEASABLE_AT } from './assess-record.ts';
 
 /** A record with nearly every part; what it lacks is made of the examples of the schema. Its arms are in mm. */
-const FULL = readFixture('visits/nose-wheel-full');
+const FULL = {
+  ...(readFixture('visits/nose-wheel-full') as object),
+  standing: { pack: 'Q-SLM-P1-1', sha256: '0'.repeat(64), kept: {} },
+};
 /** Fifteen minutes after the end of work. */
 const AT = RELEASABLE_AT['nose-wheel-full'] ?? '';
 const AFTER_WORK = '2026-11-05T14:10:00+01:00';
@@ -83,7 +86,7 @@ describe('a person without the authorisation is found wherever one is owed', () 
     expect(pointers).toContain(pointer);
   });
 
-  test('which is for tasks, their second inspections, weighing, deferrals, extensions, sign-offs, limits that a manual lacks and the release', () => {
+  test('which is for tasks, their second inspections, weighing, deferrals, extensions, sign-offs, limits that a manual lacks, changes of the standing file and the release', () => {
     expect(namesOf(owed)).toEqual([
       'aircraft/noLateralLimits/by',
       'bulletins/items/#/confirmedBy',
@@ -94,6 +97,7 @@ describe('a person without the authorisation is found wherever one is owed', () 
       'release/acknowledgements/#/by',
       'release/by',
       'signOffs/#/by',
+      'standing/changed/#/by',
       'weighing/by',
       'weighing/differenceExplained/by',
       'weighing/repeated/by',

@@ -22,6 +22,7 @@ const ALLOWED: readonly [RegExp, string][] = [
   [/\b[A-Z]+(_[A-Z0-9]+)+\b/g, 'codes of findings, by which they are looked up'],
   [/\b(?=\w*\d|Q)[0-9A-Z]{4,7}\b/g, 'addresses and marks that were worked out'],
   [/\b(?:PDF|JPEG|PNG|Helvetica|Gold|UTC|WMM\d*|AWG)\b/g, 'names'],
+  [/(?<!\w)\/[\w/-]*/g, 'parts of the record by their path'],
   [/U\+[0-9A-F]{4,6}/g, 'characters by their number'],
   [
     /(?<!\p{L})(?:kg|lb|US gal|imp gal|mm|cm|in|ft|hPa|dB|dBm|dBW|MHz|kt|km\/h|mph|N·m|in·lbf|ft·lbf|in\/s)(?!\p{L})/gu,

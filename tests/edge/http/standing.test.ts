@@ -227,11 +227,18 @@ describe('another release meanwhile', () => {
 
   test('is reported by the open visit, field by field', async () => {
     const { standing } = (await next()).record;
-    const open = { ...tyreChange(standing), aircraft: { stations: [{ id: 'baggage', maximumMass: 20 }] } };
-    await kept('open', open);
+    const changed = [
+      { part: '/aircraft/stations/baggage', because: 'documents-revised', shownBy: 'Manual issue 4', by: 'jonas' },
+    ];
+    const aircraft = { stations: [{ id: 'baggage', maximumMass: 20 }] };
+    const unreasoned = await kept('unreasoned', { ...tyreChange(standing), aircraft });
+    expect(unreasoned.filter(({ severity }) => severity === 'blocks')).toMatchObject([
+      { code: 'STANDING_VALUE_CHANGED', pointer: '/aircraft/stations/0/maximumMass' },
+    ]);
+    await kept('open', { ...tyreChange({ ...standing, changed }), aircraft });
     service.clock.at = Date.parse('2026-11-21T12:00:00Z');
     const other = {
-      ...tyreChange(standing),
+      ...tyreChange({ ...standing, changed }),
       visit: {
         arrivedAt: '2026-11-21T09:00:00+01:00',
         workEndedAt: '2026-11-21T11:00:00+01:00',
@@ -272,7 +279,7 @@ describe('another release meanwhile', () => {
     const taken = await call({ pack, sha256, take }, tag);
     expect(taken.status, await taken.clone().text()).toBe(200);
     const record = await json<{ standing: Reference; aircraft: object }>(at);
-    expect(record.standing).toEqual({ pack, sha256 });
+    expect(record.standing).toMatchObject({ pack, sha256 });
     expect(record.aircraft).toEqual({ stations: [{ id: 'baggage' }] });
     expect(await json<State>(`${at}/standing`)).toMatchObject({ isNewest: true, changes: [] });
     const { findings } = await json<{ findings: Finding[] }>(`${at}/assessment`);

@@ -1,5 +1,6 @@
 import type { Results } from '../calc/results.ts';
 import type { EarlierIssue } from '../record/earlier-issue.ts';
+import type { Restated } from '../record/restated.ts';
 import type { Visit } from '../record/visit.ts';
 import type { Said } from '../text/message.ts';
 import { figuresOf, isOfFigures } from './accepted-figures.ts';
@@ -20,6 +21,8 @@ export interface Assessment<Text = string> {
   findings: Finding<Text>[];
   /** Issue that this record replaces, and what differs from it; undefined if nothing does. */
   earlierIssue?: EarlierIssue | undefined;
+  /** What the record states otherwise than its standing file. */
+  restated: readonly Restated[];
   /** Nothing blocks, and every caution is acknowledged. */
   isReleasable: boolean;
   /** Facts of the attached files by SHA-256; no file is included if all together exceed a pack. */
@@ -43,8 +46,9 @@ export function passGate(visit: Visit, results: Results, options: GateOptions): 
     [...weighty, ...notes].map((finding) => acknowledged(visit, finding, cautionFigures)),
   ).sort((a, b) => ORDER[a.severity] - ORDER[b.severity] || Number(isCause(b)) - Number(isCause(a)));
   const attachments = printableAttachments(options.facts.attachments ?? {}, findings);
-  const { earlierIssue } = options;
-  return { visit, results, regime, earlierIssue, findings, attachments, isReleasable: findings.every(isSettled) };
+  const { earlierIssue, restated = [] } = options;
+  const isReleasable = findings.every(isSettled);
+  return { visit, results, regime, earlierIssue, restated, findings, attachments, isReleasable };
 }
 
 /** Whether a finding does not stop the release: a note, or an accepted caution. */

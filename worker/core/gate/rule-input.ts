@@ -1,5 +1,6 @@
 import type { Results } from '../calc/results.ts';
 import type { EarlierIssue } from '../record/earlier-issue.ts';
+import type { Restated } from '../record/restated.ts';
 import type { Visit } from '../record/visit.ts';
 import { fieldsOf } from '../record/visit-fields.ts';
 import { eventsOf } from './obligations/event.ts';
@@ -13,6 +14,8 @@ export interface GateOptions {
   facts: ArchiveFacts;
   /** Issue that the record replaces. */
   earlierIssue?: EarlierIssue | undefined;
+  /** Parts of the named standing file that the record states otherwise. */
+  restated?: readonly Restated[] | undefined;
 }
 
 /** Collects the input of the rules; cautions are added later. */
@@ -20,7 +23,7 @@ export function ruleInput(
   visit: Visit,
   results: Results,
   regime: Regime,
-  { at, facts, earlierIssue }: GateOptions,
+  { at, facts, earlierIssue, restated = [] }: GateOptions,
 ): RuleInput {
   const aircraftBefore = facts.standing?.sections.aircraft as Partial<Visit['aircraft']> | undefined;
   const events = eventsOf({ visit, results, aircraftBefore });
@@ -31,6 +34,7 @@ export function ruleInput(
     at,
     facts,
     earlierIssue,
+    restated,
     events,
     requirements: requirementsOf({ visit, results, events }),
     cautionCodes: new Set(),

@@ -1,2 +1,2 @@
 /** Version of the rules, printed in every pack and part of what an inspector releases. Changes with any rule. */
-export const RULE_SET = '2026-12.6';
+export const RULE_SET = '2026-12.7';

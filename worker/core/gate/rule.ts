@@ -4,6 +4,7 @@ import type { Results } from '../calc/results.ts';
 import type { EarlierIssue } from '../record/earlier-issue.ts';
 import { pointer } from '../record/pointer.ts';
 import type { Place } from '../record/record-index.ts';
+import type { Restated } from '../record/restated.ts';
 import type { StandingFile } from '../record/standing-file.ts';
 import type { Visit } from '../record/visit.ts';
 import type { Fault } from '../text/faults.ts';
@@ -82,7 +83,7 @@ export interface ArchiveFacts {
   readings?: Readings;
   /** Standing file that the record names. */
   standing?: StandingFile;
-  /** Standing file after the newest pack, if the record names that of another pack. */
+  /** Standing file after the newest pack, if the record names that of another pack, or none. */
   newerStanding?: StandingFile;
   /** Newest pack under the marks of the named standing file, if this aircraft has none under its present marks. */
   lastUnderOtherMarks?: { pack: string; recordSha256: string };
@@ -102,6 +103,8 @@ export interface RuleInput {
   facts: ArchiveFacts;
   /** Issue that the record replaces, and what differs from it. */
   earlierIssue: EarlierIssue | undefined;
+  /** Parts of its standing file, or of the newest if it names none, that the record states otherwise. */
+  restated: readonly Restated[];
   /** What happened at this visit, and what it requires. */
   events: readonly WorkEvent[];
   requirements: readonly Requirement[];

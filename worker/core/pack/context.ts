@@ -7,7 +7,7 @@ import type { PackIdentity } from './identity.ts';
 
 /** Data available to a view. */
 export interface PackContext
-  extends Pick<Assessment, 'visit' | 'results' | 'regime' | 'earlierIssue' | 'findings' | 'attachments'> {
+  extends Pick<Assessment, 'visit' | 'results' | 'regime' | 'earlierIssue' | 'restated' | 'findings' | 'attachments'> {
   /** Undefined in a draft. */
   identity: PackIdentity | undefined;
   /** Time at which the pack was issued, or the draft was made. */
@@ -34,12 +34,13 @@ export function packContext(
   assessment: Assessment,
   { of, recordSha256, released, locale }: ContextOptions,
 ): PackContext {
-  const { visit, results, regime, earlierIssue, findings, attachments } = assessment;
+  const { visit, results, regime, earlierIssue, restated, findings, attachments } = assessment;
   return {
     visit,
     results,
     regime,
     earlierIssue,
+    restated,
     findings,
     attachments,
     fmt: recordFormatter(visit, locale),

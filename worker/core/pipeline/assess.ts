@@ -14,6 +14,7 @@ import type { VisitRecord } from '../record/record.ts';
 import { recordFormatter } from '../record/record-formatter.ts';
 import type { RecordIssue } from '../record/record-issue.ts';
 import type { KnownPerson } from '../record/resolve-record.ts';
+import { restatedIn } from '../record/restated.ts';
 import { inZoneOf } from '../units/calendar.ts';
 import { withOrigin } from './past.ts';
 
@@ -62,7 +63,10 @@ export async function assess(input: unknown, at: string, facts: ArchiveFacts = {
   const regime = { leastPilotKg: leastPilotKg.value, standardPersonKg: standardPersonKg.value };
   const earlierIssue = earlierIssueOf(facts.earlierIssue, record);
   const results = compute(visit, { ...regime, at: local, open, readings });
-  const assessment = worded(passGate(visit, results, { at: local, facts, earlierIssue }), recordFormatter(visit));
+  const file = facts.standing ?? facts.newerStanding;
+  const restated = file && restatedIn(file, record);
+  const options = { at: local, facts, earlierIssue, restated };
+  const assessment = worded(passGate(visit, results, options), recordFormatter(visit));
   const findings = assessment.findings.map((finding) => ({
     ...finding,
     pointer: pointerAsPosted(finding.pointer),

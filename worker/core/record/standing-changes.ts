@@ -39,7 +39,7 @@ function membersOf(value: unknown): ReadonlyMap<string, unknown> | undefined {
 }
 
 /** Whether two JSON values have the same content, independent of the order of members. */
-function isSame(one: unknown, other: unknown): boolean {
+export function isSame(one: unknown, other: unknown): boolean {
   if (Array.isArray(one) && Array.isArray(other))
     return one.length === other.length && one.every((value, index) => isSame(value, other[index]));
   if (!isObject(one) || !isObject(other)) return one === other;

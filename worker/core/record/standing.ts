@@ -1,7 +1,8 @@
 import * as z from 'zod';
 import { PACK_NAME } from '../patterns.ts';
 import { type FieldText, fieldText } from '../text/field-texts.ts';
-import { digest, list, part } from './field.ts';
+import * as m from '../text/generated/messages.ts';
+import { choice, digest, line, list, part, person } from './field.ts';
 
 // `kept` is plain data: its sections were valid in the pack that they come from, and are valid again in the record that
 // states them. No rule reads them, so that what nobody touched is not checked, printed or signed again.
@@ -31,6 +32,35 @@ export const StandingProof = part('standingProof', {
 });
 export type StandingProof = z.infer<typeof StandingProof>;
 
+/** Why a record states a part of the standing file otherwise; no other reason counts. */
+export const RESTATED_BECAUSE = [
+  'documents-revised',
+  'modified',
+  'renewed',
+  'measured-again',
+  'wrong-in-file',
+] as const;
+
+/** Part of the standing file that the record states otherwise, with the reason. */
+export const StandingChanged = part(
+  'standingChanged',
+  {
+    part: unprinted(
+      z
+        .string()
+        .regex(/^(\/[^/]+){2,}$/, 'a part by its members, as /aircraft/maximumMass')
+        .max(300),
+      'standingChanged_part',
+      '/aircraft/maximumMass',
+    ),
+    because: choice('standingChanged_because', RESTATED_BECAUSE),
+    shownBy: line('standingChanged_shownBy', 'Flight manual issue 4, page 2-3'),
+    by: person('standingChanged_by', 'jonas', m.standingChanged_stated, { scope: 'release', on: 'assessment' }),
+  },
+  'part',
+);
+export type StandingChanged = z.infer<typeof StandingChanged>;
+
 /** Reference to the standing file of the aircraft: the record states only what this visit adds or changes. */
 export const Standing = part('standing', {
   pack: unprinted(z.string().regex(PACK_NAME, 'a pack, as Q-SLM-P1-1'), 'standing_pack', 'Q-SLM-P1-1'),
@@ -40,6 +70,7 @@ export const Standing = part('standing', {
     unprinted(z.string().max(300), 'standing_without_each', '/aircraft/stations/rear-locker'),
     { max: 100 },
   ).optional(),
+  changed: list('standing_changed', StandingChanged, { max: 100 }).optional(),
   proof: StandingProof.optional(),
   kept: z
     .record(z.string(), z.unknown())

@@ -52,7 +52,10 @@ type StandingFacts = Pick<ArchiveFacts, 'standing' | 'newerStanding' | 'lastUnde
  */
 export async function standingFacts(call: Call, value: unknown, last?: WithPast): Promise<StandingFacts> {
   const named = standingIn(value);
-  if (!named) return {};
+  if (!named) {
+    const newest = last && (await standingFile(call, last.owned, last.past));
+    return newest ? { newerStanding: newest } : {};
+  }
   const { named: file, newest, newestPack } = await standingFiles(call, named, last);
   const brought = file ? { standing: file } : await broughtFile(call, value, named);
   const { summary, recordSha256 } = newestPack ?? {};

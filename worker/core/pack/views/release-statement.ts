@@ -10,6 +10,7 @@ import { meterRows } from './meter-rows.ts';
 import { notCovered } from './not-covered.ts';
 import { itemName, limitationTexts, openUntil, standing } from './open-items.ts';
 import { releaserSignature } from './releaser-signature.ts';
+import { restatedParts } from './restated-parts.ts';
 import { workState } from './work-state.ts';
 
 export function releaseStatementView(context: PackContext): View {
@@ -23,6 +24,7 @@ export function releaseStatementView(context: PackContext): View {
   return {
     ...common(context),
     ...workState(context),
+    ...restatedParts(context),
     notCovered: parts === '' ? '' : fmt.text(m.notCovered_line, { parts }),
     title: statement ? fmt.text(statement.title) : DASH,
     text: statement ? statementText(statement, visit, fmt) : none,

@@ -15,6 +15,9 @@ import { packWithdrawnUnreplaced } from './pack-withdrawn-unreplaced.ts';
 import { standingFileMoved } from './standing-file-moved.ts';
 import { standingFileUnproved } from './standing-file-unproved.ts';
 import { standingKeyUnknown } from './standing-key-unknown.ts';
+import { standingReasonUnmatched } from './standing-reason-unmatched.ts';
+import { standingSystemChanged } from './standing-system-changed.ts';
+import { standingValueChanged } from './standing-value-changed.ts';
 import { watchedItemUnanswered } from './watched-item-unanswered.ts';
 
 /** Open items of earlier packs, and their answers. */
@@ -34,6 +37,9 @@ export const CARRIED_RULES: readonly Rule[] = [
   standingFileMoved,
   standingFileUnproved,
   standingKeyUnknown,
+  standingValueChanged,
+  standingSystemChanged,
+  standingReasonUnmatched,
   packWithdrawnUnreplaced,
   laterPackStands,
 ];

@@ -1,0 +1,128 @@
+import { entryName } from './completed.ts';
+import { isObject } from './is-object.ts';
+import { stepsOf } from './pointer.ts';
+import { differences, isSame, type StandingChange } from './standing-changes.ts';
+import type { StandingFile } from './standing-file.ts';
+
+/** A part of the standing file that a record states otherwise. */
+export interface Restated extends StandingChange {
+  /** Pack after which it was otherwise. */
+  since: string;
+  /** Path in the whole record; of a part that it drops, of the line that drops it. */
+  path: readonly (string | number)[];
+  /** A limit, an arm, a mass or a term stands on it. */
+  isBinding: boolean;
+}
+
+/** Parts of the aircraft, its terms and its schedule that no visit changes without a reason. Patterns of `part`. */
+const BINDING = [
+  /^\/aircraft\//,
+  /^\/lives\/items\/[^/]+\/(of|basis|meter|counters|product|interval|dueAfter|tolerance(Hours|Months))(\/|$)/,
+  /^\/lives\/items\/[^/]+\/(lastDone|wasDueAt)(\/|$)/,
+  /^\/meters\/readings\/[^/]+\/(of|offsetHours)$/,
+  /^\/baseline\/(emptyMass|emptyArm|emptyMoment|lateralArm)$/,
+  /^\/baseline\/(equipment|standing)\/[^/]+(\/(mass|arm|lateralArm|required|equipmentKind|serial|partNumber))?$/,
+];
+
+/** Parts that work at a visit changes, so that a difference is a question. */
+const TOLD = [
+  /^\/certificates\/[^/]+\/(kind|validUntil|number)$/,
+  /^\/bulletins\/items\/[^/]+\/(kind|applicability|meter|nextDueDate|nextDueHours|doneOn|document)(\/|$)/,
+  /^\/(electrical|wiring|antennas|surveillance)\//,
+];
+
+/** What a visit states anew: who keeps the aircraft, how it stands on the scales, which products it has, what was measured. */
+const OF_VISIT = [
+  /^\/aircraft\/(registration|configuration|owner|operator)(\/|$)/,
+  /^\/aircraft\/(engine|propeller|products\/[^/]+)\/(serial|fitted)(\/|$)/,
+  /^\/aircraft\/energyStores\/[^/]+\/(serial|item|cycles|healthPercent|healthLimitPercent|healthMeasuredOn)$/,
+  /^\/(electrical|wiring|antennas|surveillance)\/(.*\/)?(change|item|serial|continuity|flightIdentitySet|measured[A-Z]\w*)$/,
+  /^\/antennas\/items\/[^/]+\/(bondMilliohm|standingWaves)(\/|$)/,
+];
+
+/** Entries that give the aircraft more places or ways to be loaded; any other new part is a closer limit, or a note. */
+const ADDED = /^\/aircraft\/(.*\/)?(stations|categories|configurations)\/[^/]+$/;
+
+const inAny = (patterns: readonly RegExp[], part: string): boolean => patterns.some((pattern) => pattern.test(part));
+
+/**
+ * Returns what a whole record states otherwise than the standing file; nothing if it is in other units. What was done again at the visit, what left the
+ * aircraft, and what every visit states anew are no differences.
+ *
+ * @param record whole record in the present version, in the units of the file
+ */
+export function restatedIn(file: StandingFile, record: unknown): Restated[] {
+  const whole: unknown = JSON.parse(JSON.stringify(record));
+  if (!isObject(whole) || !isSame(whole.units, file.sections.units ?? whole.units)) return [];
+  const stated = Object.keys(file.sections).filter((section) => whole[section] !== undefined);
+  return stated
+    .flatMap((section) => differences(member(file.sections, section), whole[section], [section]))
+    .filter(({ part }) => inAny([...BINDING, ...TOLD], part) && !inAny(OF_VISIT, part))
+    .filter((change) => isRestated(change, file, whole))
+    .map((change) => ({
+      ...change,
+      since: file.pack,
+      path: pathIn(whole, change),
+      isBinding: inAny(BINDING, change.part),
+    }));
+}
+
+const member = (of: unknown, key: string): unknown => (isObject(of) ? of[key] : undefined);
+
+function isRestated({ part, before, now }: StandingChange, file: StandingFile, whole: unknown): boolean {
+  if (before === undefined) return ADDED.test(part);
+  // A due line, an item or a device that the visit takes away is answered by the rules on open items and equipment.
+  if (now === undefined) return part.startsWith('/aircraft/');
+  if (part.startsWith('/baseline/') && isRoundedAlike(before, now)) return false;
+  return !isDoneAgain(stepsOf(part), file, whole);
+}
+
+/** A schedule may be copied from print. @returns whether two figures differ by less than half a thousandth */
+const isRoundedAlike = (before: unknown, now: unknown): boolean =>
+  typeof before === 'number' && typeof now === 'number' && Math.abs(now - before) <= 0.0005 * Math.abs(before);
+
+/** The term of what was done again at the visit starts anew: its last time lies in the days of the visit. */
+function isDoneAgain([section, list, name, field]: readonly string[], file: StandingFile, whole: unknown): boolean {
+  if (section === 'lives' && (field === 'lastDone' || field === 'wasDueAt'))
+    return isOfVisit(member(member(entryOf(whole, section, list, name), 'lastDone'), 'date'), whole);
+  if (section === 'bulletins' && (field?.startsWith('nextDue') || field === 'doneOn'))
+    return (
+      member(entryOf(file.sections, section, list, name), 'doneOn') !==
+        member(entryOf(whole, section, list, name), 'doneOn') &&
+      isOfVisit(member(entryOf(whole, section, list, name), 'doneOn'), whole)
+    );
+  return false;
+}
+
+function entryOf(of: unknown, section: string, list = '', name = ''): unknown {
+  const entries = member(member(of, section), list);
+  return Array.isArray(entries) ? entries.find((entry) => entryName(entry) === name) : undefined;
+}
+
+/** Whether a day is none, or one of the visit. */
+function isOfVisit(day: unknown, whole: unknown): boolean {
+  const visit = member(whole, 'visit');
+  const [from, until] = ['arrivedAt', 'workEndedAt'].map((key) => member(visit, key));
+  if (typeof day !== 'string') return true;
+  const isAfter = typeof from !== 'string' || day >= from.slice(0, 10);
+  return isAfter && (typeof until !== 'string' || day <= until.slice(0, 10));
+}
+
+function pathIn(whole: Readonly<Record<string, unknown>>, { part, now }: StandingChange): (string | number)[] {
+  if (now === undefined) {
+    const dropped = member(member(whole, 'standing'), 'without');
+    const isIt = (one: unknown): boolean => `${part}/`.startsWith(`${one}/`) || `${one}/`.startsWith(`${part}/`);
+    const at = Array.isArray(dropped) ? dropped.findIndex(isIt) : -1;
+    if (at >= 0) return ['standing', 'without', at];
+  }
+  const path: (string | number)[] = [];
+  let here: unknown = whole;
+  for (const step of stepsOf(part)) {
+    if (here === undefined) break;
+    const key = Array.isArray(here) ? here.findIndex((entry) => entryName(entry) === step) : step;
+    if (key === -1) break;
+    here = Array.isArray(here) ? here[Number(key)] : member(here, step);
+    path.push(key);
+  }
+  return path;
+}
