@@ -14,6 +14,7 @@ export type Ground =
   | 'agreement'
   | 'name'
   | 'table'
+  | 'first record'
   | 'kind of field';
 
 /** A class, what decided it, and why. */

@@ -3,6 +3,7 @@ import { type Changes, changesOf } from './changes.ts';
 import { classify, soundOf } from './classify.ts';
 import { type Found, foundIn } from './found.ts';
 import type { Verdict } from './judgement.ts';
+import { knownBefore } from './known.ts';
 import { apply, type Change, type Operator } from './operators.ts';
 import { type Json, type Place, placesOf } from './place.ts';
 
@@ -29,27 +30,45 @@ export interface Wanted {
   most?: number | undefined;
 }
 
-/** Makes, classifies and assesses every change of one record. */
+/**
+ * Makes, classifies and assesses every change of one record: as the first record of its aircraft; and what an earlier pack
+ * or the table of people knows also as a record of an aircraft that the workshop knows.
+ */
 export function runOn(fixture: string, record: Json, at: string, { isWanted, most }: Wanted): Run {
-  const before = assessed(record, at);
-  if (!before) throw new Error(`${fixture} does not fit the schema`);
-  const sound = soundOf(record, placesOf(record), before.results, at);
+  const places = placesOf(record);
+  const known = knownBefore(record);
+  const contexts = [undefined, known].map((context) => {
+    const before = assessed(record, at, context);
+    if (!before) throw new Error(`${fixture} does not fit the schema`);
+    return { context, before, sound: soundOf(record, places, before.results, at) };
+  });
   const { changes, sampledOut }: Changes = changesOf(record, fixture, most);
   const run: Run = { outcomes: [], refused: 0, sampledOut };
   for (const change of changes.filter(isWanted)) {
+    const isKnown = known.knows(change.place) || (change.also !== undefined && known.knows(change.also));
     const undo = apply(record, change);
-    const after = assessed(record, at);
-    if (after) {
+    for (const { context, before, sound } of isKnown ? contexts : contexts.slice(0, 1)) {
+      const after = assessed(record, at, context);
+      if (!after) {
+        run.refused += context ? 0 : 1;
+        continue;
+      }
       const verdict = classify(change, record, after.results, sound);
       const { place, operator, also } = change;
       const pattern = also ? `${place.pattern} + ${String(also.path.at(-1))}` : place.pattern;
       const found = foundIn(before.findings, after.findings, movesEntries(change));
-      run.outcomes.push({ fixture, operator, pattern, example: exampleOf(change), verdict, found });
-    } else run.refused += 1;
+      const inContext = isKnown && !context ? asFirst(verdict) : verdict;
+      if (!context || verdict.is === 'hurts')
+        run.outcomes.push({ fixture, operator, pattern, example: exampleOf(change), verdict: inContext, found });
+    }
     undo();
   }
   return run;
 }
+
+/** In the first record of an aircraft nothing else tells what only an earlier pack, or the table of people, knows. */
+const asFirst = (verdict: Verdict): Verdict =>
+  verdict.is === 'hurts' ? { is: 'free', by: 'first record', because: verdict.because } : verdict;
 
 const movesEntries = ({ place, operator }: Change): boolean =>
   operator === 'reordered' ||

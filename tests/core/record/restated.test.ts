@@ -10,7 +10,7 @@ const FILE: StandingFile = {
     units: UNITS,
     aircraft: {
       maximumMass: 600,
-      engine: { serial: 'E-1', fuelFlow: 18 },
+      engine: { serial: 'E-1', fuelFlow: 18, fitted: 0 },
       stations: [{ id: 'locker', maximumMass: 20 }],
       loadingLimits: [{ id: 'seats', maximumMass: 200 }],
     },
@@ -36,14 +36,14 @@ const life = (members: object): object => ({
 });
 
 describe('restatedIn()', () => {
-  test('is empty for a record that repeats the file, or is in other units', () => {
+  test('is empty for a record that repeats the file; one in other units differs in these alone', () => {
     expect(partsOf(FILE.sections)).toEqual([]);
     const inPounds = {
       ...FILE.sections,
       ...section('aircraft', { maximumMass: 1323 }),
       units: { ...UNITS, mass: 'lb' },
     };
-    expect(restatedIn(FILE, inPounds)).toEqual([]);
+    expect(partsOf(inPounds)).toEqual(['/units/mass']);
   });
 
   test('has a limit that differs, with its path and what it was', () => {
@@ -83,7 +83,10 @@ describe('restatedIn()', () => {
   });
 
   test('leaves out what a visit states anew, a closer limit, and a figure copied from print', () => {
-    expect(partsOf(section('aircraft', { engine: { serial: 'E-2', fuelFlow: 18 } }))).toEqual([]);
+    expect(partsOf(section('aircraft', { engine: { serial: 'E-2', fuelFlow: 18, fitted: 1 } }))).toEqual([]);
+    expect(partsOf(section('aircraft', { engine: { serial: 'E-1', fuelFlow: 18, fitted: 1 } }))).toEqual([
+      '/aircraft/engine/fitted',
+    ]);
     expect(partsOf(section('aircraft', { maximumLandingMass: 580 }))).toEqual([]);
     expect(partsOf({ baseline: { emptyMass: 352.4 } })).toEqual([]);
     expect(partsOf({ baseline: { emptyMass: 325.4 } })).toEqual(['/baseline/emptyMass']);
@@ -106,6 +109,13 @@ describe('restatedIn()', () => {
     expect(partsOf(bulletin({ kind: 'information' }))).toEqual(['/bulletins/items/SB-1/kind']);
     expect(partsOf(bulletin({ nextDueDate: '2028-01-10' }))).toEqual(['/bulletins/items/SB-1/nextDueDate']);
     expect(partsOf(bulletin({ doneOn: '2026-11-04', nextDueDate: '2027-11-04' }))).toEqual([]);
+  });
+
+  test('has an entry that a whole record drops, but not one of an item that was removed', () => {
+    const electrical = { circuits: [] };
+    expect(partsOf({ electrical })).toEqual(['/electrical/circuits/radio']);
+    const modifications = [{ changes: [{ kind: 'removed', item: 'radio' }] }];
+    expect(partsOf({ electrical, modifications })).toEqual([]);
   });
 
   test('says of a system that it is a question', () => {

@@ -26,7 +26,9 @@ const BINDING = [
 
 /** Parts that work at a visit changes, so that a difference is a question. */
 const TOLD = [
-  /^\/certificates\/[^/]+\/(kind|validUntil|number)$/,
+  /^\/units\//,
+  /^\/meters\/(readings|counters)\/[^/]+$/,
+  /^\/certificates\/[^/]+(\/(kind|validUntil|number))?$/,
   /^\/bulletins\/items\/[^/]+\/(kind|applicability|meter|nextDueDate|nextDueHours|doneOn|document)(\/|$)/,
   /^\/(electrical|wiring|antennas|surveillance)\//,
 ];
@@ -34,9 +36,9 @@ const TOLD = [
 /** What a visit states anew: who keeps the aircraft, how it stands on the scales, which products it has, what was measured. */
 const OF_VISIT = [
   /^\/aircraft\/(registration|configuration|owner|operator)(\/|$)/,
-  /^\/aircraft\/(engine|propeller|products\/[^/]+)\/(serial|fitted)(\/|$)/,
-  /^\/aircraft\/energyStores\/[^/]+\/(serial|item|cycles|healthPercent|healthLimitPercent|healthMeasuredOn)$/,
-  /^\/(electrical|wiring|antennas|surveillance)\/(.*\/)?(change|item|serial|continuity|flightIdentitySet|measured[A-Z]\w*)$/,
+  /^\/aircraft\/(engine|propeller|products\/[^/]+)\/serial$/,
+  /^\/aircraft\/energyStores\/[^/]+\/(serial|item|healthPercent|healthLimitPercent)$/,
+  /^\/(electrical|wiring|antennas|surveillance)\/(.*\/)?(change|serial|continuity|flightIdentitySet|measured[A-Z]\w*)$/,
   /^\/antennas\/items\/[^/]+\/(bondMilliohm|standingWaves)(\/|$)/,
 ];
 
@@ -46,15 +48,16 @@ const ADDED = /^\/aircraft\/(.*\/)?(stations|categories|configurations)\/[^/]+$/
 const inAny = (patterns: readonly RegExp[], part: string): boolean => patterns.some((pattern) => pattern.test(part));
 
 /**
- * Returns what a whole record states otherwise than the standing file; nothing if it is in other units. What was done again at the visit, what left the
- * aircraft, and what every visit states anew are no differences.
+ * Returns what a whole record states otherwise than the standing file. What was done again at the visit, what left the
+ * aircraft, and what every visit states anew are no differences. A record in other units differs in these alone.
  *
- * @param record whole record in the present version, in the units of the file
+ * @param record whole record in the present version
  */
 export function restatedIn(file: StandingFile, record: unknown): Restated[] {
   const whole: unknown = JSON.parse(JSON.stringify(record));
-  if (!isObject(whole) || !isSame(whole.units, file.sections.units ?? whole.units)) return [];
-  const stated = Object.keys(file.sections).filter((section) => whole[section] !== undefined);
+  if (!isObject(whole)) return [];
+  const isAlike = isSame(whole.units, file.sections.units ?? whole.units);
+  const stated = isAlike ? Object.keys(file.sections).filter((section) => whole[section] !== undefined) : ['units'];
   return stated
     .flatMap((section) => differences(member(file.sections, section), whole[section], [section]))
     .filter(({ part }) => inAny([...BINDING, ...TOLD], part) && !inAny(OF_VISIT, part))
@@ -69,12 +72,48 @@ export function restatedIn(file: StandingFile, record: unknown): Restated[] {
 
 const member = (of: unknown, key: string): unknown => (isObject(of) ? of[key] : undefined);
 
-function isRestated({ part, before, now }: StandingChange, file: StandingFile, whole: unknown): boolean {
+function isRestated({ part, before, now }: StandingChange, file: StandingFile, whole: JsonObject): boolean {
   if (before === undefined) return ADDED.test(part);
-  // A due line, an item or a device that the visit takes away is answered by the rules on open items and equipment.
-  if (now === undefined) return part.startsWith('/aircraft/');
+  if (now === undefined && isAnswered(part, before, whole)) return false;
   if (part.startsWith('/baseline/') && isRoundedAlike(before, now)) return false;
+  if (RUNS_ON.test(part) && now !== undefined && isLater(before, now)) return false;
+  if (FITTED.test(part) && isOtherProduct(part, file, whole)) return false;
   return !isDoneAgain(stepsOf(part), file, whole);
+}
+
+type JsonObject = Readonly<Record<string, unknown>>;
+
+/** Counts and days that only grow. */
+const RUNS_ON = /^\/aircraft\/energyStores\/[^/]+\/(cycles|healthMeasuredOn)$/;
+const isLater = (before: unknown, now: unknown): boolean =>
+  typeof before === typeof now && String(before).length <= String(now).length && (before as string) < (now as string);
+
+const FITTED = /^\/aircraft\/(engine|propeller|products\/[^/]+)\/fitted(\/|$)/;
+
+/** Whether a product is another than before: its times start anew. */
+function isOtherProduct(part: string, file: StandingFile, whole: JsonObject): boolean {
+  const [, kind = '', name = ''] = stepsOf(part);
+  const [before, now] = [file.sections, whole].map((of) => {
+    const product = member(member(of, 'aircraft'), kind);
+    return member(Array.isArray(product) ? product.find((entry) => entryName(entry) === name) : product, 'serial');
+  });
+  return before !== now;
+}
+
+/** Due lines and bulletins are answered as open items; what is of an item that was removed goes with it. */
+function isAnswered(part: string, before: unknown, whole: JsonObject): boolean {
+  if (/^\/(lives|bulletins)\/items\/[^/]+$/.test(part) || /\/wasDueAt(\/|$)/.test(part)) return true;
+  // A record that names a file states the meters that it reads.
+  if (part.startsWith('/meters/')) return isObject(whole.standing);
+  const gone = removedIn(whole);
+  const item = part.endsWith('/item') ? before : member(before, 'item');
+  return part.startsWith('/aircraft/') ? false : gone.has(item) || gone.has(entryName(before));
+}
+
+function removedIn(whole: JsonObject): ReadonlySet<unknown> {
+  const works = Array.isArray(whole.modifications) ? whole.modifications : [];
+  const changes = works.flatMap((work) => (isObject(work) && Array.isArray(work.changes) ? work.changes : []));
+  return new Set(changes.map((change) => member(change, 'item')).filter((item) => item !== undefined));
 }
 
 /** A schedule may be copied from print. @returns whether two figures differ by less than half a thousandth */

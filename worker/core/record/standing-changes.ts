@@ -34,7 +34,7 @@ function membersOf(value: unknown): ReadonlyMap<string, unknown> | undefined {
   if (!Array.isArray(value)) return undefined;
   const named = value.map((entry) => [entryName(entry), entry] as const);
   const names = new Set(named.map(([name]) => name));
-  const isNamed = names.size === value.length && !names.has(undefined) && value.length > 0;
+  const isNamed = names.size === value.length && !names.has(undefined);
   return isNamed ? new Map(named as [string, unknown][]) : undefined;
 }
 

@@ -230,12 +230,16 @@ export const EVIDENCE_SHOWN: Readonly<Record<Evidence, Shows>> = {
   'part-document': (_, { part, path }) => shown(part !== undefined, [...path, 'part']),
   'due-line': ({ visit }, { item }) =>
     shown(visit.lives?.items.some(({ of }) => of === item?.id) ?? false, within(visit.lives, ['lives', 'items'])),
-  'bulletin-search': ({ visit }) => shown(visit.bulletins?.searchedOn !== undefined, ['bulletins']),
+  'bulletin-search': ({ visit }) => {
+    const { searchedOn, sources = [] } = visit.bulletins ?? {};
+    return shown(searchedOn !== undefined && sources.length > 0, ['bulletins']);
+  },
   'due-list': ({ visit, results }) =>
     shown((visit.lives?.items.length ?? 0) > 0 || results.open.held.some(({ kind }) => kind === 'due'), ['lives']),
   programme: ({ visit }) => shown(visit.inspection?.programme !== undefined, ['inspection', 'programme']),
   'closing-check': ({ visit: { closing, inspection } }, event) => {
     const path = ['closing'];
+    if (closing && closing.by === undefined) return shown(false, [...path, 'by']);
     if (closing) return closing.at === undefined ? shown(true) : since(event, [closing.at], path);
     return shown(inspection?.toolsAccountedFor !== undefined && inspection.panelsClosed !== undefined, path);
   },

@@ -1,4 +1,5 @@
 import type { Rule } from '../../rule.ts';
+import { addedItemKept } from './added-item-kept.ts';
 import { antennaArmDiffers } from './antenna-arm-differs.ts';
 import { fittedNumberUnstated } from './fitted-number-unstated.ts';
 import { itemNotAboard } from './item-not-aboard.ts';
@@ -24,6 +25,7 @@ export const AGREEMENT_RULES: readonly Rule[] = [
   itemNotAboard,
   itemOfOtherKind,
   keptItemNew,
+  addedItemKept,
   loadRemovedAboard,
   loadingLimitVoid,
   partNotOfItem,
