@@ -27,9 +27,9 @@ export function assessed(record: Json, at: string, known?: Known): Assessed | un
   if (!read.ok) return undefined;
   const { leastPilotKg, standardPersonKg } = regimeNamed(read.visit.aircraft.regime);
   const settings = { leastPilotKg: leastPilotKg.value, standardPersonKg: standardPersonKg.value, at };
-  const { open, readings, newerStanding, people } = known?.facts ?? {};
+  const { open, readings, newerStanding } = known?.facts ?? {};
   const results = compute(read.visit, { ...settings, open, readings });
-  const facts = { attachments: FIXTURE_FILES.facts, open, readings, people };
+  const facts = { ...known?.facts, attachments: FIXTURE_FILES.facts };
   const restated = newerStanding && restatedIn(newerStanding, read.record);
   const { findings } = passGate(read.visit, results, { at, facts, restated });
   return { results, findings };

@@ -1,15 +1,16 @@
 import type { Results } from '../../../worker/core/calc/results.ts';
-import { failingIn } from './failing.ts';
+import { failingIn, isLarge } from './failing.ts';
 import { harmIn } from './figures.ts';
 import { JUDGED_LIMITS } from './judged-limits.ts';
+import { JUDGED_SINGLE } from './judged-single.ts';
 import { usually } from './judged-usually.ts';
 import { JUDGED_WORK } from './judged-work.ts';
-import { CLASSES, type Class, covers, type Ground, type Judgement, type Verdict } from './judgement.ts';
+import { type Around, CLASSES, type Class, covers, type Ground, type Judgement, type Verdict } from './judgement.ts';
 import { LIMITS_KEPT } from './limits-kept.ts';
 import { isPart } from './look.ts';
 import { unauthorised } from './may-do.ts';
 import type { Change } from './operators.ts';
-import type { Json, Place } from './place.ts';
+import { type Json, type Place, valueAt } from './place.ts';
 import { isOfItsItem, isStatedElsewhere, type Stated, statedIn } from './stated-twice.ts';
 import type { Statement } from './statement.ts';
 import { EVIDENCE_KEPT, TIMES_KEPT } from './times-kept.ts';
@@ -58,19 +59,29 @@ export function soundOf(record: Json, places: readonly Place[], results: Results
  * record states twice, by the order of its times, and by a table over the fields.
  */
 export function classify(change: Change, changed: Json, results: Results, sound: Sound): Verdict {
-  const limit = limitJudged(change);
+  const single = singly(change, sound);
+  const limit = single ? undefined : limitJudged(change, sound);
   if (limit?.is === 'hurts') return limit;
   return (
-    hurt(change, changed, results, sound) ?? contradicted(change, changed, results, sound) ?? limit ?? tabled(change)
+    hurt(change, changed, results, sound) ??
+    contradicted(change, changed, results, sound) ??
+    single ??
+    limit ??
+    tabled(change, sound)
   );
 }
 
 function hurt(change: Change, changed: Json, results: Results, sound: Sound): Verdict | undefined {
   const says = (by: Ground, because: string): Verdict => ({ is: 'hurts', by, because });
-  const isLimit = judgementFor(JUDGED_LIMITS, change.place, change) !== undefined;
+  const isLimit = judgementFor(JUDGED_LIMITS, change.place, change, sound) !== undefined;
   const harm = harmIn(sound.results, results).find(
     (figure) =>
-      !(isLimit && figure.includes('margin')) && !(change.operator === 'renamed' && figure.endsWith('is gone')),
+      !(isLimit && figure.includes('margin')) &&
+      !(change.operator === 'renamed' && figure.endsWith('is gone')) &&
+      !(isOfWeighing(change) && isWithinComparison(results)) &&
+      !figure.startsWith('time before the latest departure') &&
+      // The card of one state; whether a swing is owed is in the table.
+      !(figure.startsWith('card') && figure.endsWith('is gone')),
   );
   if (harm !== undefined) return says('figure', harm);
   const broken = newlyBroken(EVIDENCE_KEPT, changed, sound);
@@ -80,6 +91,18 @@ function hurt(change: Change, changed: Json, results: Results, sound: Sound): Ve
   if (failingIn(results).missing > failingIn(sound.results).missing)
     return says('result', 'A test that is owed is not recorded');
   return undefined;
+}
+
+/** Parts from which the empty mass and arm follow. */
+const isOfWeighing = ({ place }: Change): boolean =>
+  ['weighing', 'modifications', 'wiring', 'asFound'].includes(String(place.path[0]));
+
+/**
+ * Whether weighing and prediction still agree, or nothing can be compared: then nothing in the record can tell a wrong
+ * reading or mass from a right one. What it is compared with is stated once, or in the standing file.
+ */
+function isWithinComparison({ comparison, lateral }: Results): boolean {
+  return [comparison, lateral?.comparison].every((one) => one?.isSignificant !== true || !isLarge(one));
 }
 
 function contradicted(change: Change, changed: Json, results: Results, sound: Sound): Verdict | undefined {
@@ -100,7 +123,8 @@ function contradicted(change: Change, changed: Json, results: Results, sound: So
     return says('name', 'Two entries of one name');
   if (id === undefined) return undefined;
   const isGone = operator === 'renamed' || (operator === 'left out' && place.isEntry);
-  return isGone && sound.referred.has(id) ? says('name', 'Something refers to it') : undefined;
+  const isOnly = [...sound.identifiers].filter((one) => one.endsWith(` ${id}`)).length === 1;
+  return isGone && isOnly && sound.referred.has(id) ? says('name', 'Something refers to it') : undefined;
 }
 
 /** Whether an entry is about one thing by its name: a wire of a mark, an item that is taken out. */
@@ -119,9 +143,11 @@ function newlyBroken(statements: readonly Statement[], changed: Json, { agreed, 
 }
 
 /** The judgement of a limit or a term: which side the change lies on. */
-function limitJudged(change: Change): Verdict | undefined {
+function limitJudged(change: Change, sound: Sound): Verdict | undefined {
   const { place, to, also } = change;
-  const judgements = [place, ...(also ? [also] : [])].flatMap((one) => judgementFor(JUDGED_LIMITS, one, change) ?? []);
+  const judgements = [place, ...(also ? [also] : [])].flatMap(
+    (one) => judgementFor(JUDGED_LIMITS, one, change, sound) ?? [],
+  );
   const says = (is: Class, because: string): Verdict => ({ is, by: 'limit', because });
   if (to === undefined) {
     const gone = judgements.find(({ is }) => is !== 'free');
@@ -141,9 +167,9 @@ function rankOf({ choices }: Place, value: Json): number {
 }
 
 /** What the table says, or what is usual for the kind of field; of two places the graver. */
-function tabled(change: Change): Verdict {
+function tabled(change: Change, sound: Sound): Verdict {
   const verdicts = [change.place, ...(change.also ? [change.also] : [])].map((one): Verdict => {
-    const found = judgementFor(JUDGED_WORK, one, change);
+    const found = judgementFor(JUDGED_WORK, one, change, sound);
     const isClass = found && found.is !== 'upper' && found.is !== 'lower';
     return isClass ? { is: found.is as Class, by: 'table', because: found.because } : usually(one, change.operator);
   });
@@ -151,9 +177,38 @@ function tabled(change: Change): Verdict {
   return gravest ?? usually(change.place, change.operator);
 }
 
-function judgementFor(table: readonly Judgement[], place: Place, { operator, to }: Change): Judgement | undefined {
+/** What stands at one place only: free if that is so of every place of the change. */
+function singly(change: Change, sound: Sound): Verdict | undefined {
+  const singles = [change.place, ...(change.also ? [change.also] : [])].map((one) => {
+    const found = judgementFor(JUDGED_SINGLE, one, change, sound);
+    if (found) return { isSingle: true, isFree: true, because: found.because };
+    const alone = { place: one, operator: change.operator } as Change;
+    const { is } = limitJudged(alone, sound) ?? tabled(alone, sound);
+    return { isSingle: false, isFree: is === 'free' || is === 'nothing', because: '' };
+  });
+  const first = singles.find(({ isSingle }) => isSingle);
+  return first && singles.every(({ isFree }) => isFree)
+    ? { is: 'free', by: 'table', because: first.because }
+    : undefined;
+}
+
+function aroundOf({ record }: Sound, { path, value }: Place, to: Json | undefined): Around {
+  const outer = valueAt(record, path.slice(0, -1));
+  const load = path[1] === 'loads' ? valueAt(record, path.slice(0, 3)) : undefined;
+  const around = isPart(value) ? value : isPart(outer) ? outer : {};
+  return { record, around, loads: isPart(load) ? load : undefined, key: String(path.at(-1)), value, to };
+}
+
+function judgementFor(
+  table: readonly Judgement[],
+  place: Place,
+  { operator, to }: Change,
+  sound: Sound,
+): Judgement | undefined {
   return table.find(
-    ({ at, on, from, to: only }) =>
+    ({ at, on, from, to: only, where }) =>
+      (where === undefined ||
+        (on.includes(operator) && covers(at, place.pattern) && where(aroundOf(sound, place, to)))) &&
       on.includes(operator) &&
       covers(at, place.pattern) &&
       (from === undefined || from.includes(place.value)) &&

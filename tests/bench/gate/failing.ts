@@ -8,17 +8,13 @@ export interface Failing {
 
 /** Counts results that say of themselves that they are outside their limits, overdue, or not recorded. */
 export function failingIn(results: Results): Failing {
+  // A loading outside the envelope is the pilot's to avoid, and no contradiction.
   const { loading, lateral, configurations, clock, readings, open, ...told } = results;
   const failing = { failed: 0, missing: 0 };
   count(told, failing);
-  const margins = [loading, ...configurations.map((one) => one.loading)].flatMap(
-    (sheet) => sheet?.extremes?.margins ?? [],
-  );
-  failing.failed += [...margins, ...(lateral?.margins ?? [])].filter(({ margin }) => margin < 0).length;
   failing.failed += (results.electrical?.circuits ?? []).filter(isOverloaded).length;
   const endurance = results.electrical?.endurance;
   if (endurance?.minutes !== undefined && endurance.minutes < endurance.neededMin) failing.failed += 1;
-  if (clock.slackMin !== undefined && clock.slackMin < 0) failing.failed += 1;
   return failing;
 }
 
@@ -31,7 +27,7 @@ const isOverloaded = ({ continuousA, ampacity, continuousDrop }: Circuit): boole
 /** Difference of weighing and prediction about which nobody asks, however well both are known. */
 const SMALL = { kg: 1, mm: 5 };
 
-function isLarge(comparison: object): boolean {
+export function isLarge(comparison: object): boolean {
   const { differenceKg = 0, differenceMm = 0 } = comparison as { differenceKg?: number; differenceMm?: number };
   return Math.abs(differenceKg) > SMALL.kg || Math.abs(differenceMm) > SMALL.mm;
 }

@@ -122,7 +122,7 @@ function dueFigures({ due, clock }: Results): Named[] {
     value === undefined ? [] : [[name, { value, unsafe: 'up', by, isOwed: true }]];
   return [
     ...due.flatMap(({ id, dueDate, hoursLeft, landingsLeft, countsLeft }) => [
-      ...later(`due ${id} days`, dueDate === undefined ? undefined : Date.parse(dueDate) / DAY_MS, 0.5),
+      ...later(`due ${id} days`, dueDate === undefined ? undefined : Date.parse(dueDate) / DAY_MS, 1),
       ...later(`due ${id} hours`, hoursLeft, 0.05),
       ...later(`due ${id} landings`, landingsLeft, 0.5),
       ...Object.entries(countsLeft ?? {}).flatMap(([what, left]) => later(`due ${id} ${what}`, left, 0.5)),

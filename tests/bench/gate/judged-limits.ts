@@ -75,7 +75,6 @@ export const JUDGED_LIMITS: readonly Judgement[] = [
   lower('aircraft/energyUse/**', 'The flight takes less energy on paper'),
   lower('aircraft/engine/fuelFlow', 'The fuel lasts longer on paper'),
   { at: 'lives/items/*/basis', on: ['choice'], is: 'upper', because: 'A softer term' },
-  { at: 'findings/*/severity', on: ['choice'], is: 'upper', because: 'A finding is said to be lighter' },
   { at: 'bulletins/items/*/kind', on: ['choice'], is: 'upper', because: 'A bulletin that binds less' },
   upper('lives/items/*/interval/**', 'Due later'),
   upper('lives/items/*/tolerance(Hours|Months)', 'May be done later'),

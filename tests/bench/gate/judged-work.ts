@@ -1,4 +1,5 @@
 import { type Judgement, NUMBERS, OUT, TIMES, WORDS } from './judgement.ts';
+import { entries } from './look.ts';
 
 const hurts = (at: string, on: Judgement['on'], because: string): Judgement => ({ at, on, is: 'hurts', because });
 const contradicts = (at: string, on: Judgement['on'], because: string): Judgement => ({
@@ -58,7 +59,11 @@ export const JUDGED_WORK: readonly Judgement[] = [
 
   // Aircraft.
   hurts('aircraft/class', ['choice'], 'The rules of another class'),
-  contradicts('aircraft(/configurations/*)?/undercarriage', ['choice'], 'Weighed on other wheels'),
+  {
+    ...contradicts('aircraft/undercarriage', ['choice'], 'Weighed on other wheels'),
+    where: ({ record }) => entries(record, 'weighing', 'points').length > 0,
+  },
+  hurts('aircraft(/configurations/*)?/undercarriage', ['choice'], 'The wheels of another aircraft'),
   hurts(
     'aircraft(/configurations/*)?(/categories/*)?/envelopeLowerEdge',
     ['choice', ...OUT],
@@ -112,7 +117,8 @@ export const JUDGED_WORK: readonly Judgement[] = [
     OUT,
     EVIDENCE,
   ),
-  hurts('modifications/*/classification', ['choice'], 'Approved as another class of change'),
+  { ...hurts('modifications/*/classification', ['choice'], 'Approved as a lighter class of change'), from: ['major'] },
+  free('modifications/*/classification', ['choice'], 'Approved as a heavier, or an equal, class of change'),
   hurts('modifications/*/(placards/*|supplement)/state', ['choice'], 'Owed and in place are exchanged'),
   { ...free('modifications/*/flightTest', OUT, 'None is owed'), from: ['none'] },
   hurts('modifications/*/flightTest', ['choice', ...OUT], 'A flight test that is owed, or was not flown'),

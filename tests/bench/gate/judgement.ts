@@ -1,4 +1,5 @@
 import type { Operator } from './operators.ts';
+import type { Json, JsonPart } from './place.ts';
 
 /** What a change does to a release. */
 export const CLASSES = ['hurts', 'contradicts', 'free', 'nothing'] as const;
@@ -37,6 +38,20 @@ export interface Judgement {
   /** Only from, or to, these values. */
   from?: readonly unknown[];
   to?: readonly unknown[];
+  /** Only where this holds of the record before the change. */
+  where?(change: Around): boolean;
+}
+
+/** What stands around a change in the record before it. */
+export interface Around {
+  record: Json;
+  /** The part of the field, or the entry itself. */
+  around: JsonPart;
+  /** The load, of a field within one. */
+  loads?: JsonPart | undefined;
+  key: string;
+  value?: Json;
+  to?: Json | undefined;
 }
 
 export const NUMBERS: readonly Operator[] = [

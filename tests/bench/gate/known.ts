@@ -28,7 +28,7 @@ export function knownBefore(record: Json): Known {
   if (!read.ok) throw new Error(`The earlier record does not fit the schema: ${JSON.stringify(read.issues)}`);
   const registration = words(part(record, 'aircraft'), 'registration') ?? '';
   const open = openAfter([], read.visit, { pack: `${registration}-P1`, at: releasedAt });
-  const readings = readingsWith(NO_READINGS, read.visit, { pack: `${registration}-P1-1`, at: releasedAt });
+  const readings = readingsWith(NO_READINGS, read.visit, { pack: `${registration}-P1-1` });
   const file: StandingFile = {
     pack: `${registration}-P1-1`,
     sha256: '0'.repeat(64),

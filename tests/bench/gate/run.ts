@@ -58,7 +58,7 @@ export function runOn(fixture: string, record: Json, at: string, { isWanted, mos
       const pattern = also ? `${place.pattern} + ${String(also.path.at(-1))}` : place.pattern;
       const found = foundIn(before.findings, after.findings, movesEntries(change));
       const inContext = isKnown && !context ? asFirst(verdict) : verdict;
-      if (!context || verdict.is === 'hurts')
+      if (!context || verdict.is === 'hurts' || verdict.is === 'contradicts')
         run.outcomes.push({ fixture, operator, pattern, example: exampleOf(change), verdict: inContext, found });
     }
     undo();

@@ -20,6 +20,7 @@ const BINDING = [
   /^\/lives\/items\/[^/]+\/(of|basis|meter|counters|product|interval|dueAfter|tolerance(Hours|Months))(\/|$)/,
   /^\/lives\/items\/[^/]+\/(lastDone|wasDueAt)(\/|$)/,
   /^\/meters\/readings\/[^/]+\/(of|offsetHours)$/,
+  /^\/baseline\/equipment$/,
   /^\/baseline\/(emptyMass|emptyArm|emptyMoment|lateralArm)$/,
   /^\/baseline\/(equipment|standing)\/[^/]+(\/(mass|arm|lateralArm|required|equipmentKind|serial|partNumber))?$/,
 ];
@@ -27,6 +28,7 @@ const BINDING = [
 /** Parts that work at a visit changes, so that a difference is a question. */
 const TOLD = [
   /^\/units\//,
+  /^\/(certificates|meters)$/,
   /^\/meters\/(readings|counters)\/[^/]+$/,
   /^\/certificates\/[^/]+(\/(kind|validUntil|number))?$/,
   /^\/bulletins\/items\/[^/]+\/(kind|applicability|meter|nextDueDate|nextDueHours|doneOn|document)(\/|$)/,
@@ -45,6 +47,9 @@ const OF_VISIT = [
 /** Entries that give the aircraft more places or ways to be loaded; any other new part is a closer limit, or a note. */
 const ADDED = /^\/aircraft\/(.*\/)?(stations|categories|configurations)\/[^/]+$/;
 
+/** Sections that a record which names no file repeats. */
+const EVERY_RECORD = ['certificates', 'meters'];
+
 const inAny = (patterns: readonly RegExp[], part: string): boolean => patterns.some((pattern) => pattern.test(part));
 
 /**
@@ -57,7 +62,9 @@ export function restatedIn(file: StandingFile, record: unknown): Restated[] {
   const whole: unknown = JSON.parse(JSON.stringify(record));
   if (!isObject(whole)) return [];
   const isAlike = isSame(whole.units, file.sections.units ?? whole.units);
-  const stated = isAlike ? Object.keys(file.sections).filter((section) => whole[section] !== undefined) : ['units'];
+  const isAsked = (section: string): boolean =>
+    whole[section] !== undefined || (EVERY_RECORD.includes(section) && !isObject(whole.standing));
+  const stated = isAlike ? Object.keys(file.sections).filter(isAsked) : ['units'];
   return stated
     .flatMap((section) => differences(member(file.sections, section), whole[section], [section]))
     .filter(({ part }) => inAny([...BINDING, ...TOLD], part) && !inAny(OF_VISIT, part))
@@ -121,9 +128,9 @@ const isRoundedAlike = (before: unknown, now: unknown): boolean =>
   typeof before === 'number' && typeof now === 'number' && Math.abs(now - before) <= 0.0005 * Math.abs(before);
 
 /** The term of what was done again at the visit starts anew: its last time lies in the days of the visit. */
-function isDoneAgain([section, list, name, field]: readonly string[], file: StandingFile, whole: unknown): boolean {
+function isDoneAgain([section, list, name, field]: readonly string[], file: StandingFile, whole: JsonObject): boolean {
   if (section === 'lives' && (field === 'lastDone' || field === 'wasDueAt'))
-    return isOfVisit(member(member(entryOf(whole, section, list, name), 'lastDone'), 'date'), whole);
+    return isDoneNow(member(entryOf(whole, section, list, name), 'lastDone'), whole);
   if (section === 'bulletins' && (field?.startsWith('nextDue') || field === 'doneOn'))
     return (
       member(entryOf(file.sections, section, list, name), 'doneOn') !==
@@ -136,6 +143,15 @@ function isDoneAgain([section, list, name, field]: readonly string[], file: Stan
 function entryOf(of: unknown, section: string, list = '', name = ''): unknown {
   const entries = member(member(of, section), list);
   return Array.isArray(entries) ? entries.find((entry) => entryName(entry) === name) : undefined;
+}
+
+/** Whether something was done at the visit: by its day, or without one by hours that no meter had before. */
+function isDoneNow(done: unknown, whole: JsonObject): boolean {
+  const [date, hours] = [member(done, 'date'), member(done, 'hours')];
+  if (date !== undefined || typeof hours !== 'number') return isOfVisit(date, whole);
+  const readings = member(whole.meters, 'readings');
+  const read = (Array.isArray(readings) ? readings : []).map((reading) => member(reading, 'inHours'));
+  return read.some((inHours) => typeof inHours === 'number' && hours >= inHours);
 }
 
 /** Whether a day is none, or one of the visit. */

@@ -9,12 +9,14 @@ import { magneticModelOld } from './magnetic-model-old.ts';
 import { swingConditions } from './swing-conditions.ts';
 import { swingHeadingsTooFew } from './swing-headings-too-few.ts';
 import { swingNotRound } from './swing-not-round.ts';
+import { swingReadingStray } from './swing-reading-stray.ts';
 import { swingStateTwice } from './swing-state-twice.ts';
 import { variationMissing } from './variation-missing.ts';
 
 /** The compass. */
 export const COMPASS_RULES: readonly Rule[] = [
   swingNotRound,
+  swingReadingStray,
   deviationOverLimit,
   compassCardOverLimit,
   deviationLarge,

@@ -8,6 +8,7 @@ import { classDeciderUnnamed } from './class-decider-unnamed.ts';
 import { continuedAirworthinessMissing } from './continued-airworthiness-missing.ts';
 import { equipmentSumDiffers } from './equipment-sum-differs.ts';
 import { equipmentSumExceedsEmptyMass } from './equipment-sum-exceeds-empty-mass.ts';
+import { flightForUntested } from './flight-for-untested.ts';
 import { flightTestNotFlown } from './flight-test-not-flown.ts';
 import { flightTestOwedUnstated } from './flight-test-owed-unstated.ts';
 import { flightUnsatisfactory } from './flight-unsatisfactory.ts';
@@ -58,6 +59,7 @@ export const EQUIPMENT_RULES: readonly Rule[] = [
   continuedAirworthinessMissing,
   flightTestOwedUnstated,
   flightTestNotFlown,
+  flightForUntested,
   flightUnsatisfactory,
   equipmentSumDiffers,
   equipmentSumExceedsEmptyMass,

@@ -20,6 +20,7 @@ import { secondInspectionBeforeTask } from './second-inspection-before-task.ts';
 import { secondPersonMissing } from './second-person-missing.ts';
 import { secondPersonSame } from './second-person-same.ts';
 import { serialDiffersFromBaseline } from './serial-differs-from-baseline.ts';
+import { signOffBeforeWork } from './sign-off-before-work.ts';
 import { supervisorUnfit } from './supervisor-unfit.ts';
 import { unitImplausible } from './unit-implausible.ts';
 import { witnessWithoutScope } from './witness-without-scope.ts';
@@ -43,6 +44,7 @@ export const PEOPLE_AND_DATES_RULES: readonly Rule[] = [
   secondPersonMissing,
   secondPersonSame,
   secondInspectionBeforeTask,
+  signOffBeforeWork,
   dateInFuture,
   datesOutOfOrder,
   metersRunBack,
