@@ -7,7 +7,7 @@ import { usually } from './judged-usually.ts';
 import { JUDGED_WORK } from './judged-work.ts';
 import { type Around, CLASSES, type Class, covers, type Ground, type Judgement, type Verdict } from './judgement.ts';
 import { LIMITS_KEPT } from './limits-kept.ts';
-import { isPart } from './look.ts';
+import { entries, isPart } from './look.ts';
 import { unauthorised } from './may-do.ts';
 import type { Change } from './operators.ts';
 import { type Json, type Place, valueAt } from './place.ts';
@@ -30,6 +30,13 @@ export interface Sound {
   referred: ReadonlySet<string>;
   agreed: ReadonlyMap<Statement, number>;
   unauthorised: number;
+}
+
+/** Bulletins that are not applicable, and apply by their range. */
+function misapplied(record: Json, { applicability }: Results): number {
+  return entries(record, 'bulletins', 'items').filter(
+    ({ status }, index) => status === 'not-applicable' && applicability[index] === 'applies',
+  ).length;
 }
 
 const AGREEMENTS = [...LIMITS_KEPT, ...TIMES_KEPT, ...TOLD_TWICE];
@@ -63,7 +70,7 @@ export function classify(change: Change, changed: Json, results: Results, sound:
   const limit = single ? undefined : limitJudged(change, sound);
   if (limit?.is === 'hurts') return limit;
   return (
-    hurt(change, changed, results, sound) ??
+    hurt(change, changed, results, sound, isOnlyStated(single, change)) ??
     contradicted(change, changed, results, sound) ??
     single ??
     limit ??
@@ -71,7 +78,7 @@ export function classify(change: Change, changed: Json, results: Results, sound:
   );
 }
 
-function hurt(change: Change, changed: Json, results: Results, sound: Sound): Verdict | undefined {
+function hurt(change: Change, changed: Json, results: Results, sound: Sound, isOnly: boolean): Verdict | undefined {
   const says = (by: Ground, because: string): Verdict => ({ is: 'hurts', by, because });
   const isLimit = judgementFor(JUDGED_LIMITS, change.place, change, sound) !== undefined;
   const harm = harmIn(sound.results, results).find(
@@ -83,7 +90,7 @@ function hurt(change: Change, changed: Json, results: Results, sound: Sound): Ve
       // The card of one state; whether a swing is owed is in the table.
       !(figure.startsWith('card') && figure.endsWith('is gone')),
   );
-  if (harm !== undefined) return says('figure', harm);
+  if (harm !== undefined && !isOnly) return says('figure', harm);
   const broken = newlyBroken(EVIDENCE_KEPT, changed, sound);
   if (broken) return says('order', broken);
   if (unauthorised(changed, sound.people, sound.at) > sound.unauthorised)
@@ -94,8 +101,12 @@ function hurt(change: Change, changed: Json, results: Results, sound: Sound): Ve
 }
 
 /** Parts from which the empty mass and arm follow. */
-const isOfWeighing = ({ place }: Change): boolean =>
-  ['weighing', 'modifications', 'wiring', 'asFound'].includes(String(place.path[0]));
+const isOfWeighing = ({ place, also }: Change): boolean =>
+  [place, also].some((one) => ['weighing', 'modifications', 'wiring', 'asFound'].includes(String(one?.path[0])));
+
+/** What a new load draws, and how far the meters ran, is told once: no other figure depends on it. */
+const isOnlyStated = (single: Verdict | undefined, { place }: Change): boolean =>
+  single !== undefined && ['electrical', 'meters'].includes(String(place.path[0]));
 
 /**
  * Whether weighing and prediction still agree, or nothing can be compared: then nothing in the record can tell a wrong
@@ -108,11 +119,12 @@ function isWithinComparison({ comparison, lateral }: Results): boolean {
 function contradicted(change: Change, changed: Json, results: Results, sound: Sound): Verdict | undefined {
   const { place, operator, to } = change;
   const says = (by: Ground, because: string): Verdict => ({ is: 'contradicts', by, because });
-  if (failingIn(results).failed > failingIn(sound.results).failed) return says('result', 'A result outside its limits');
   const isOther = to !== undefined && operator !== 'doubled' && operator !== 'reordered';
-  if (isOther && results.applicability.join() !== sound.results.applicability.join())
+  if (operator !== 'doubled' && failingIn(results).failed > failingIn(sound.results).failed)
+    return says('result', 'A result outside its limits');
+  if (isOther && misapplied(changed, results) > misapplied(sound.record, sound.results))
     return says('result', 'The bulletin applies, or does not, against its status');
-  const broken = newlyBroken(AGREEMENTS, changed, sound);
+  const broken = operator === 'doubled' ? undefined : newlyBroken(AGREEMENTS, changed, sound);
   if (broken) return says('agreement', broken);
   if (isOther && isStatedElsewhere(sound.stated, place)) return says('name', 'Another field states the same name');
   if (isOther && isOfItsItem(sound.record, place)) return says('name', 'The inventory says otherwise of that item');

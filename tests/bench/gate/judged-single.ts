@@ -38,12 +38,7 @@ export const JUDGED_SINGLE: readonly Judgement[] = [
   single('parts/*/releaseDocument/kind', ['choice'], 'Which document came with a part is on the document'),
   single('parts/*/shelfLifeUntil', [...OUT, ...TIMES], 'The last day of a part is on its document'),
   single('findings/*/severity', ['choice'], 'How grave a finding is, is the judgement of who found it'),
-  single(
-    'findings(/*)?(/(action|lookAgain/meter))?',
-    [...OUT, 'reference'],
-    'A finding that nothing refers to',
-    ({ around }) => around.disposition !== 'deferred' && around.limitation === undefined,
-  ),
+  single('findings(/*)?(/(action|lookAgain/meter))?', [...OUT, 'reference'], 'A finding that nothing refers to'),
   single(
     'findings/*/lookAgain/**',
     [...OUT, ...TIMES, ...NUMBERS],
@@ -76,6 +71,12 @@ export const JUDGED_SINGLE: readonly Judgement[] = [
   single('modifications/*/tests/*/result', ['choice'], 'A flight test is outstanding', ({ record }) =>
     entries(record, 'modifications').some(({ flightTest }) => flightTest === 'owed'),
   ),
+  single(
+    'modifications/*/flightTest',
+    ['choice'],
+    'The flight that names it fulfils it all the same',
+    ({ to }) => to === 'owed',
+  ),
   single('parts/*/serialOrBatch', OUT, 'A batch that nothing else names'),
   single(
     'surveillance',
@@ -106,7 +107,19 @@ export const JUDGED_SINGLE: readonly Judgement[] = [
     'Some tenths of an hour',
     ({ around, to }) => Math.abs(Number(around.outHours) - Number(to)) < 0.5,
   ),
-  single('lives/items/*/lastDone/starts', ['digit changed'], 'Done at this visit; the counter has passed it'),
+  single('asFound/*(/item)?', [...OUT, 'reference'], 'What was found on the list, told once'),
+  single(
+    'electrical/loads/*/(amps|watts)/**',
+    OUT,
+    'A new load in one phase',
+    ({ loads }) => loads?.change === 'added',
+  ),
+  single(
+    'findings/*/deferral/(untilDate|untilHours|timesCarried|firstDeferredOn)',
+    [...OUT, '+1 d', 'digit changed', 'times 10'],
+    'A first deferral; its other clock and the limit of the regime bind it',
+  ),
+  single('findings/*/lookAgain', OUT, 'When to look again is the judgement of who found it'),
   single('asFound/*/by', OUT, 'Who surveyed it; the difference stands there all the same'),
   single(
     '(controls/disturbed|controls/checks)/*(/(axis|travel))?',
@@ -155,7 +168,7 @@ export const JUDGED_SINGLE: readonly Judgement[] = [
       isPart(part(record, 'baseline').equipment ?? []) || entries(record, 'baseline', 'equipment').length > 0,
   ),
   single(
-    'weighing/(support|cgHeight|level/limitDeg|oilArm|oilMassLimit|distances(/*)?(/limit)?|hangTests(/*)?(/(angleLimitDeg|mass))?|itemsAboard(/*)?|scales/*/corrections/*)',
+    'weighing/(support|cgHeight|level/limitDeg|oilArm|oilMassLimit|distances(/*)?(/limit)?|hangTests(/*)?(/(angleLimitDeg|mass))?|itemsAboard(/*)?|scales/*/corrections(/*)?)',
     OUT,
     'A term of the weighing that stands alone; told where a figure moves',
   ),
@@ -252,6 +265,7 @@ export const JUDGED_SINGLE: readonly Judgement[] = [
   ),
   single('measurements(/**)?', [...OUT, 'choice', 'reference'], 'A measurement that no work requires'),
   single('flights/*/purpose', ['choice'], 'What a flight was for, beside what it names'),
+  single('release/further(/*)?', OUT, 'The inspection is of a part only', ({ record }) => !isOfWhole(record)),
   single('release/limitations(/*)?', OUT, 'A limitation that no finding or modification names', ({ record, value }) =>
     entries(record, 'findings').every(
       ({ limitation }) => limitation === undefined || (value !== undefined && limitation !== value),

@@ -271,6 +271,10 @@ export const JUDGED_WORK: readonly Judgement[] = [
     OUT,
     EVIDENCE,
   ),
+  {
+    ...free('bulletins/items/*/status', ['choice'], 'Declined, which a bulletin that does not bind may be'),
+    to: ['declined'],
+  },
   contradicts('bulletins/items/*/status', ['choice'], 'The status does not fit its evidence'),
   hurts('bulletins/items/*/applicability/product', ['choice'], 'A bulletin of another product'),
   hurts(

@@ -38,7 +38,7 @@ export function knownBefore(record: Json): Known {
   };
   return {
     facts: { newerStanding: file, open, readings, people: entries(record, 'people').map(registered) },
-    knows: ({ path }) => path[0] === 'people' || isIn(file.sections as Json, record, path),
+    knows: ({ path }) => path[0] === 'people' || path.includes('wasDueAt') || isIn(file.sections as Json, record, path),
   };
 }
 
@@ -118,7 +118,8 @@ function undo(life: JsonPart, arrivedOn: string): void {
   done.date = new Date(Date.parse(arrivedOn) - Math.min(months, 12) * 30 * DAY_MS).toISOString().slice(0, 10);
   for (const clock of ['hours', 'landings', 'launches', 'cycles', 'starts']) {
     const count = figure(done, clock);
-    if (count !== undefined) done[clock] = Math.max(0, count - (figure(interval, clock) ?? 0));
+    const wasDue = figure(part(life, 'wasDueAt'), clock) ?? count;
+    if (wasDue !== undefined) done[clock] = Math.max(0, wasDue - (figure(interval, clock) ?? 0));
   }
   delete life.wasDueAt;
 }

@@ -113,6 +113,9 @@ const daysDone = (record: Json): (string | undefined)[] => [
   words(part(record, 'baseline'), 'date'),
 ];
 
+/** Whether work fitted or removed single items; another undercarriage is not near the compass. */
+const isOfEquipment = (work: JsonPart): boolean => entries(work, 'changes').some(({ kind }) => kind !== 'exchanged');
+
 const finishedOf = (works: readonly JsonPart[]): number | undefined => {
   const times = works.flatMap((work) => moment(words(work, 'finishedAt')) ?? []);
   return times.length === 0 ? undefined : Math.max(...times);
@@ -163,12 +166,17 @@ export const EVIDENCE_KEPT: readonly Statement[] = [
     says: 'a compass swung before the last work was finished',
     broken: (record) =>
       brokenIn([moment(words(part(record, 'compass'), 'swungAt'))], (time) =>
-        inOrder(finishedOf(entries(record, 'modifications')), time),
+        inOrder(finishedOf(entries(record, 'modifications').filter(isOfEquipment)), time),
       ),
   },
   {
-    says: 'a test of a device before it was fitted',
-    broken: (record) => brokenIn(testsOfItems(record), ({ item, at }) => inOrder(fittedAt(record, item), moment(at))),
+    says: 'no test of a device since it was fitted',
+    broken: (record) => {
+      const tests = testsOfItems(record);
+      return brokenIn(tests, ({ item }) =>
+        tests.some((test) => test.item === item && inOrder(fittedAt(record, item), moment(test.at))),
+      );
+    },
   },
   {
     says: 'an engine run after the work, from before it',

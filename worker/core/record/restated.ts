@@ -10,7 +10,7 @@ export interface Restated extends StandingChange {
   since: string;
   /** Path in the whole record; of a part that it drops, of the line that drops it. */
   path: readonly (string | number)[];
-  /** A limit, an arm, a mass or a term stands on it. */
+  /** It is a limit, an arm, a mass or a term. */
   isBinding: boolean;
 }
 
@@ -22,11 +22,12 @@ const BINDING = [
   /^\/meters\/readings\/[^/]+\/(of|offsetHours)$/,
   /^\/baseline\/equipment$/,
   /^\/baseline\/(emptyMass|emptyArm|emptyMoment|lateralArm)$/,
-  /^\/baseline\/(equipment|standing)\/[^/]+(\/(mass|arm|lateralArm|required|equipmentKind|serial|partNumber))?$/,
+  /^\/baseline\/schedules(\/|$)/,
+  /^\/baseline\/equipment\/[^/]+(\/(mass|arm|lateralArm|required|equipmentKind|serial|partNumber))?$/,
 ];
 
 /** Parts that work at a visit changes, so that a difference is a question. */
-const TOLD = [
+const ASKED = [
   /^\/units\//,
   /^\/(certificates|meters)$/,
   /^\/meters\/(readings|counters)\/[^/]+$/,
@@ -35,7 +36,7 @@ const TOLD = [
   /^\/(electrical|wiring|antennas|surveillance)\//,
 ];
 
-/** What a visit states anew: who keeps the aircraft, how it stands on the scales, which products it has, what was measured. */
+/** What each visit states for itself: owner, configuration on the scales, products, measured figures. */
 const OF_VISIT = [
   /^\/aircraft\/(registration|configuration|owner|operator)(\/|$)/,
   /^\/aircraft\/(engine|propeller|products\/[^/]+)\/serial$/,
@@ -54,7 +55,7 @@ const inAny = (patterns: readonly RegExp[], part: string): boolean => patterns.s
 
 /**
  * Returns what a whole record states otherwise than the standing file. What was done again at the visit, what left the
- * aircraft, and what every visit states anew are no differences. A record in other units differs in these alone.
+ * aircraft, and what each visit states for itself do not count. A record in other units differs in these alone.
  *
  * @param record whole record in the present version
  */
@@ -67,7 +68,7 @@ export function restatedIn(file: StandingFile, record: unknown): Restated[] {
   const stated = isAlike ? Object.keys(file.sections).filter(isAsked) : ['units'];
   return stated
     .flatMap((section) => differences(member(file.sections, section), whole[section], [section]))
-    .filter(({ part }) => inAny([...BINDING, ...TOLD], part) && !inAny(OF_VISIT, part))
+    .filter(({ part }) => inAny([...BINDING, ...ASKED], part) && !inAny(OF_VISIT, part))
     .filter((change) => isRestated(change, file, whole))
     .map((change) => ({
       ...change,
@@ -85,7 +86,7 @@ function isRestated({ part, before, now }: StandingChange, file: StandingFile, w
   if (part.startsWith('/baseline/') && isRoundedAlike(before, now)) return false;
   if (RUNS_ON.test(part) && now !== undefined && isLater(before, now)) return false;
   if (FITTED.test(part) && isOtherProduct(part, file, whole)) return false;
-  return !isDoneAgain(stepsOf(part), file, whole);
+  return now === undefined || !isDoneAgain(stepsOf(part), file, whole);
 }
 
 type JsonObject = Readonly<Record<string, unknown>>;
@@ -97,7 +98,7 @@ const isLater = (before: unknown, now: unknown): boolean =>
 
 const FITTED = /^\/aircraft\/(engine|propeller|products\/[^/]+)\/fitted(\/|$)/;
 
-/** Whether a product is another than before: its times start anew. */
+/** Whether a product is another than before: its times start again. */
 function isOtherProduct(part: string, file: StandingFile, whole: JsonObject): boolean {
   const [, kind = '', name = ''] = stepsOf(part);
   const [before, now] = [file.sections, whole].map((of) => {
@@ -120,14 +121,19 @@ function isAnswered(part: string, before: unknown, whole: JsonObject): boolean {
 function removedIn(whole: JsonObject): ReadonlySet<unknown> {
   const works = Array.isArray(whole.modifications) ? whole.modifications : [];
   const changes = works.flatMap((work) => (isObject(work) && Array.isArray(work.changes) ? work.changes : []));
-  return new Set(changes.map((change) => member(change, 'item')).filter((item) => item !== undefined));
+  const gone = changes.flatMap((change) => {
+    const out = member(change, 'out');
+    const isOut = member(change, 'kind') === 'removed' || member(change, 'kind') === 'replaced';
+    return Array.isArray(out) ? out.map((line) => member(line, 'item')) : isOut ? [member(change, 'item')] : [];
+  });
+  return new Set(gone.filter((item) => item !== undefined));
 }
 
 /** A schedule may be copied from print. @returns whether two figures differ by less than half a thousandth */
 const isRoundedAlike = (before: unknown, now: unknown): boolean =>
   typeof before === 'number' && typeof now === 'number' && Math.abs(now - before) <= 0.0005 * Math.abs(before);
 
-/** The term of what was done again at the visit starts anew: its last time lies in the days of the visit. */
+/** The term of what was done again at the visit starts again: its last time lies in the days of the visit. */
 function isDoneAgain([section, list, name, field]: readonly string[], file: StandingFile, whole: JsonObject): boolean {
   if (section === 'lives' && (field === 'lastDone' || field === 'wasDueAt'))
     return isDoneNow(member(entryOf(whole, section, list, name), 'lastDone'), whole);
@@ -145,16 +151,25 @@ function entryOf(of: unknown, section: string, list = '', name = ''): unknown {
   return Array.isArray(entries) ? entries.find((entry) => entryName(entry) === name) : undefined;
 }
 
-/** Whether something was done at the visit: by its day, or without one by hours that no meter had before. */
+/** Whether something was done at the visit: by its day, or without one by a reading that no meter had before. */
 function isDoneNow(done: unknown, whole: JsonObject): boolean {
-  const [date, hours] = [member(done, 'date'), member(done, 'hours')];
-  if (date !== undefined || typeof hours !== 'number') return isOfVisit(date, whole);
-  const readings = member(whole.meters, 'readings');
-  const read = (Array.isArray(readings) ? readings : []).map((reading) => member(reading, 'inHours'));
-  return read.some((inHours) => typeof inHours === 'number' && hours >= inHours);
+  const date = member(done, 'date');
+  if (date !== undefined || !isObject(done)) return isOfVisit(date, whole);
+  const inHours = readingsIn(whole, 'readings', 'inHours');
+  const counted = readingsIn(whole, 'counters', 'in');
+  return Object.entries(done).every(([clock, value]) =>
+    (clock === 'hours' ? inHours : counted).some((reading) => typeof value === 'number' && value >= reading),
+  );
 }
 
-/** Whether a day is none, or one of the visit. */
+function readingsIn(whole: JsonObject, list: string, at: string): number[] {
+  const entries = member(whole.meters, list);
+  return (Array.isArray(entries) ? entries : [])
+    .map((entry) => member(entry, at))
+    .filter((value) => typeof value === 'number');
+}
+
+/** Whether a day is missing, or one of the visit. */
 function isOfVisit(day: unknown, whole: unknown): boolean {
   const visit = member(whole, 'visit');
   const [from, until] = ['arrivedAt', 'workEndedAt'].map((key) => member(visit, key));

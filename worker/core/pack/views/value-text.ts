@@ -3,7 +3,7 @@ import { DASH } from '../../text/dash.ts';
 /** Longest value printed. */
 const LONGEST = 80;
 
-/** A value of the record as it stands there, shortened. */
+/** Text of a value of the record, shortened. */
 export function valueText(value: unknown): string {
   if (value === undefined) return DASH;
   const text = typeof value === 'string' ? value : JSON.stringify(value);

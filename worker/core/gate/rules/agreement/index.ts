@@ -1,6 +1,8 @@
 import type { Rule } from '../../rule.ts';
 import { addedItemKept } from './added-item-kept.ts';
 import { antennaArmDiffers } from './antenna-arm-differs.ts';
+import { conversionDiffers } from './conversion-differs.ts';
+import { entryTwice } from './entry-twice.ts';
 import { fittedNumberUnstated } from './fitted-number-unstated.ts';
 import { itemNotAboard } from './item-not-aboard.ts';
 import { itemOfOtherKind } from './item-of-other-kind.ts';
@@ -18,7 +20,6 @@ import { productUnnamed } from './product-unnamed.ts';
 import { serialTwice } from './serial-twice.ts';
 import { serialUnread } from './serial-unread.ts';
 import { stationTwice } from './station-twice.ts';
-
 /** Agreement of parts of the record with each other. */
 export const AGREEMENT_RULES: readonly Rule[] = [
   antennaArmDiffers,
@@ -40,4 +41,6 @@ export const AGREEMENT_RULES: readonly Rule[] = [
   partEntryIncomplete,
   fittedNumberUnstated,
   productNumberNear,
+  entryTwice,
+  conversionDiffers,
 ];

@@ -9,6 +9,7 @@ import { certificateIncomplete } from './certificate-incomplete.ts';
 import { complianceUnshown } from './compliance-unshown.ts';
 import { directiveOpen } from './directive-open.ts';
 import { directiveOverdue } from './directive-overdue.ts';
+import { duePointDiffers } from './due-point-differs.ts';
 import { flightCertificateExpired } from './flight-certificate-expired.ts';
 import { lifeAgainstBulletin } from './life-against-bulletin.ts';
 import { lifeClockMissing } from './life-clock-missing.ts';
@@ -24,7 +25,6 @@ import { notApplicableContradicted } from './not-applicable-contradicted.ts';
 import { productTimeContradicted } from './product-time-contradicted.ts';
 import { productTimeUncounted } from './product-time-uncounted.ts';
 import { toleranceUsed } from './tolerance-used.ts';
-
 /** Maintenance items, bulletins and directives. */
 export const DUE_RULES: readonly Rule[] = [
   lifeExceeded,
@@ -52,4 +52,5 @@ export const DUE_RULES: readonly Rule[] = [
   bulletinUnsigned,
   certificateIncomplete,
   lifeMeterUnfit,
+  duePointDiffers,
 ];

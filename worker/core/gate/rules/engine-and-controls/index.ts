@@ -1,4 +1,5 @@
 import type { Rule } from '../../rule.ts';
+import { balanceOutOfOrder } from './balance-out-of-order.ts';
 import { controlCheckedByOne } from './control-checked-by-one.ts';
 import { controlNotOfClass } from './control-not-of-class.ts';
 import { controlUnnamed } from './control-unnamed.ts';
@@ -17,7 +18,6 @@ import { runLimitsDiffer } from './run-limits-differ.ts';
 import { runUnwatched } from './run-unwatched.ts';
 import { runValueUnlimited } from './run-value-unlimited.ts';
 import { unrestrainedRun } from './unrestrained-run.ts';
-
 /** Engine runs and controls. */
 export const ENGINE_AND_CONTROLS_RULES: readonly Rule[] = [
   engineRunBeforeMissing,
@@ -38,4 +38,5 @@ export const ENGINE_AND_CONTROLS_RULES: readonly Rule[] = [
   runBeforeOutside,
   runUnwatched,
   leakLookUnstated,
+  balanceOutOfOrder,
 ];

@@ -6,12 +6,12 @@ import { PRACTICE, type Rule } from '../../rule.ts';
 export const flightForUntested: Rule = {
   code: 'FLIGHT_FOR_UNTESTED',
   severity: 'caution',
-  meaning: 'A flight was flown for a modification whose flight test is not stated as done',
+  meaning: 'A flight was flown for a modification that states no flight test',
   remedy: m.flightForUntested_remedy,
   source: PRACTICE,
   check: ({ visit }) =>
     hitsIn(['modifications'], visit.modifications, ({ id, flightTest = 'none' }) => {
-      const flight = flightTest !== 'done' && visit.flights?.find((flown) => flown.for?.includes(id));
+      const flight = flightTest === 'none' && visit.flights?.find((flown) => flown.for?.includes(id));
       return flight
         ? {
             field: 'flightTest',

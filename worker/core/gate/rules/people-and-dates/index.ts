@@ -7,6 +7,7 @@ import { criticalityUnstated } from './criticality-unstated.ts';
 import { dateInFuture } from './date-in-future.ts';
 import { datesOutOfOrder } from './dates-out-of-order.ts';
 import { duplicateId } from './duplicate-id.ts';
+import { landingsUncounted } from './landings-uncounted.ts';
 import { metersJump } from './meters-jump.ts';
 import { metersRunBack } from './meters-run-back.ts';
 import { personNotAsRegistered } from './person-not-as-registered.ts';
@@ -24,7 +25,6 @@ import { signOffBeforeWork } from './sign-off-before-work.ts';
 import { supervisorUnfit } from './supervisor-unfit.ts';
 import { unitImplausible } from './unit-implausible.ts';
 import { witnessWithoutScope } from './witness-without-scope.ts';
-
 /** Identity, people, dates and meters. */
 export const PEOPLE_AND_DATES_RULES: readonly Rule[] = [
   registrationMalformed,
@@ -52,4 +52,5 @@ export const PEOPLE_AND_DATES_RULES: readonly Rule[] = [
   unitImplausible,
   authorisationNumberMissing,
   witnessWithoutScope,
+  landingsUncounted,
 ];
