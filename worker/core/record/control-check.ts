@@ -30,6 +30,17 @@ export const AXES = [
 ] as const;
 export type ControlAxis = (typeof AXES)[number];
 
+/**
+ * What a surface did: the ailerons at stick or wheel to the left, the elevator at stick back, the rudder at left pedal
+ * forward. The first of each pair is the correct sense.
+ */
+export const MOVEMENTS = {
+  ailerons: ['left-aileron-up', 'left-aileron-down'],
+  elevator: ['elevator-up', 'elevator-down'],
+  rudder: ['rudder-left', 'rudder-right'],
+} as const;
+export type Movement = (typeof MOVEMENTS)[keyof typeof MOVEMENTS][number];
+
 export const Disturbance = part(
   'disturbance',
   {
@@ -50,6 +61,11 @@ export const ControlCheck = part(
     secondBy: person('controlCheck_secondBy', 'jonas', m.controlCheck_watched).optional(),
     input: line('controlCheck_input', 'Stick left', 60),
     response: line('controlCheck_response', 'Left aileron up, right aileron down', 100),
+    movement: choice('controlCheck_movement', [
+      ...MOVEMENTS.ailerons,
+      ...MOVEMENTS.elevator,
+      ...MOVEMENTS.rudder,
+    ] as const).optional(),
     isDirectionRight: flag('controlCheck_isDirectionRight', true),
     isFullAndFree: flag('controlCheck_isFullAndFree', true),
     control: line('controlCheck_control', 'Cowl flap lever', 60).optional(),

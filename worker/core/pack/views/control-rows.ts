@@ -1,3 +1,4 @@
+import { isAgainst } from '../../gate/control-movement.ts';
 import { DASH } from '../../text/dash.ts';
 import * as m from '../../text/generated/messages.ts';
 import type { PackContext } from '../context.ts';
@@ -15,11 +16,12 @@ export function controlRows({ visit, fmt }: PackContext): View {
     ),
     hasControls: checks.length > 0,
     controls: checks.map(
-      ({ axis, control, input, response, isDirectionRight, isFullAndFree, travel, by, secondBy, at }) => ({
+      ({ axis, control, input, response, movement, isDirectionRight, isFullAndFree, travel, by, secondBy, at }) => ({
         axis: control ?? fmt.term(axis),
         input,
-        response,
-        verdict: isDirectionRight && isFullAndFree ? '✓' : fmt.text(m.controlRows_wrong),
+        response: movement === undefined ? response : `${response}; ${fmt.term(movement)}`,
+        verdict:
+          isDirectionRight && isFullAndFree && !isAgainst({ axis, movement }) ? '✓' : fmt.text(m.controlRows_wrong),
         travel: travel ?? DASH,
         people: `${nameOf(visit, by)}, ${nameOf(visit, secondBy)}`,
         at: fmt.timestamp(at),

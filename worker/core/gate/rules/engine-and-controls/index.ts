@@ -1,6 +1,7 @@
 import type { Rule } from '../../rule.ts';
 import { balanceOutOfOrder } from './balance-out-of-order.ts';
 import { controlCheckedByOne } from './control-checked-by-one.ts';
+import { controlMovementUnstated } from './control-movement-unstated.ts';
 import { controlNotOfClass } from './control-not-of-class.ts';
 import { controlUnnamed } from './control-unnamed.ts';
 import { controlWrong } from './control-wrong.ts';
@@ -39,4 +40,5 @@ export const ENGINE_AND_CONTROLS_RULES: readonly Rule[] = [
   runUnwatched,
   leakLookUnstated,
   balanceOutOfOrder,
+  controlMovementUnstated,
 ];

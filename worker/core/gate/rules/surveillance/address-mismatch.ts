@@ -14,10 +14,23 @@ export const addressMismatch: Rule = {
     const record = visit.surveillance;
     const found = results.surveillance;
     if (!record || !found) return undefined;
+    const { address } = found;
+    const set = found.devices.flatMap((device) => device.set ?? []);
+    const [first] = set;
+    // Several devices agree: the record is the likelier one to be wrong.
+    if (set.length > 1 && first !== undefined && set.every((each) => each === first)) {
+      if (address === undefined || first === address) return undefined;
+      const [is, must] = [addressForms(first).hexadecimal, addressForms(address).hexadecimal];
+      return {
+        path: ['aircraft', 'address24'],
+        sentence: said(m.addressMismatch_allDevices, { count: set.length, is, must }),
+        data: { set: is, record: must },
+      };
+    }
     return hitsIn(['surveillance', 'devices'], record.devices, ({ id }, index) => {
-      const set = found.devices[index]?.set;
-      if (set === undefined || found.address === undefined || set === found.address) return undefined;
-      const [is, must] = [addressForms(set).hexadecimal, addressForms(found.address).hexadecimal];
+      const own = found.devices[index]?.set;
+      if (own === undefined || address === undefined || own === address) return undefined;
+      const [is, must] = [addressForms(own).hexadecimal, addressForms(address).hexadecimal];
       return {
         field: 'addressSet',
         sentence: said(m.addressMismatch_deviceSetPapers, { id, is, must }),
