@@ -19,7 +19,7 @@ export function controlRows({ visit, fmt }: PackContext): View {
       ({ axis, control, input, response, movement, isDirectionRight, isFullAndFree, travel, by, secondBy, at }) => ({
         axis: control ?? fmt.term(axis),
         input,
-        response: movement === undefined ? response : `${response}; ${fmt.term(movement)}`,
+        response,
         verdict:
           isDirectionRight && isFullAndFree && !isAgainst({ axis, movement }) ? '✓' : fmt.text(m.controlRows_wrong),
         travel: travel ?? DASH,

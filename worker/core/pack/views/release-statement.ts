@@ -11,6 +11,7 @@ import { notCovered } from './not-covered.ts';
 import { itemName, limitationTexts, openUntil, standing } from './open-items.ts';
 import { releaserSignature } from './releaser-signature.ts';
 import { restatedParts } from './restated-parts.ts';
+import { workOfVisit } from './work-of-visit.ts';
 import { workState } from './work-state.ts';
 
 export function releaseStatementView(context: PackContext): View {
@@ -21,10 +22,12 @@ export function releaseStatementView(context: PackContext): View {
   const limitations = limitationTexts(context);
   const deferred = standing(context, 'deferral');
   const parts = notCovered(context);
+  const work = workOfVisit(context);
   return {
     ...common(context),
     ...workState(context),
     ...restatedParts(context),
+    workOfVisit: work === '' ? '' : fmt.text(m.workOfVisit_line, { work }),
     notCovered: parts === '' ? '' : fmt.text(m.notCovered_line, { parts }),
     title: statement ? fmt.text(statement.title) : DASH,
     text: statement ? statementText(statement, visit, fmt) : none,
