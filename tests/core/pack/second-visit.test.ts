@@ -199,3 +199,36 @@ test('what the visit was for stands in the log book of the airframe and in the s
   expect(lamp.get('log-book-inserts')).toMatch(/Total time [^.]+\.\d h, airframe\. Landing lamp changed\. Weighed\./);
   expect(lamp.get('owner-summary')).toContain('Landing lamp changed. No inspection in this visit. Weighed.');
 });
+
+describe('a record that states a limit otherwise than the standing file', () => {
+  const file = {
+    pack: 'Q-SLM-P1-1',
+    sha256: '0'.repeat(64),
+    sections: { units: posted('nose-wheel-full').units, aircraft: { maximumMass: 590 } },
+    open: [],
+    readings: {},
+  };
+  const record = (changed: object[]) => ({
+    ...lampJob([]),
+    standing: { pack: file.pack, sha256: file.sha256, changed, kept: {} },
+  });
+
+  test('prints both values with the reason, and who gave it', async () => {
+    const changed = [
+      { part: '/aircraft/maximumMass', because: 'documents-revised', shownBy: 'Manual issue 4', by: 'jonas' },
+    ];
+    const outcome = await assess(record(changed), LATER, { standing: file, attachments: FIXTURE_FILES.facts });
+    if (!outcome.ok) throw new Error(JSON.stringify(outcome.issues));
+    expect(outcome.assessed.findings.map(({ code }) => code)).not.toContain('STANDING_VALUE_CHANGED');
+    const statement = (await documentsOf(outcome.assessed)).get('release-statement');
+    expect(statement).toContain('/aircraft/maximumMass 590 600 documents revised: Manual issue 4 Jonas Veldt');
+  });
+
+  test('is blocked without one', async () => {
+    const outcome = await assess(record([]), LATER, { standing: file, attachments: FIXTURE_FILES.facts });
+    if (!outcome.ok) throw new Error(JSON.stringify(outcome.issues));
+    expect(outcome.assessed.findings).toContainEqual(
+      expect.objectContaining({ code: 'STANDING_VALUE_CHANGED', pointer: '/aircraft/maximumMass' }),
+    );
+  });
+});
