@@ -173,6 +173,19 @@ export const JUDGED_SINGLE: readonly Judgement[] = [
     'A term of the weighing that stands alone; told where a figure moves',
   ),
   single('weighing/(fuelState|oilState)', ['choice'], 'How it stood on the scales; told where a figure moves'),
+  single('electrical/loads/*', OUT, 'A load that is removed', ({ around }) => around.change === 'removed'),
+  single(
+    'electrical/loads/*(/item)?',
+    OUT,
+    'A load of an item that the analysis does not ask for, such as a relay',
+    ({ record, loads, around }) => fittedKindOf(record, (loads ?? around).item) === 'distribution',
+  ),
+  single(
+    'electrical/loads/*/(bus|circuit)',
+    [...OUT, 'reference'],
+    'Where a new load is connected is told once',
+    ({ loads }) => loads?.change === 'added',
+  ),
   single('electrical/loads/*/**', OUT, 'A load that is removed', ({ loads }) => loads?.change === 'removed'),
   single(
     'electrical/loads/*/change',
@@ -252,6 +265,13 @@ export const JUDGED_SINGLE: readonly Judgement[] = [
     'A wire that was laid at this visit, on no other list',
     ({ around }) => around.change === 'added',
   ),
+  single('wiring/connectors/*/pins/*', OUT, 'A contact without a wire', ({ around }) => around.direction === 'spare'),
+  single(
+    'wiring/wires/*/gauge',
+    ['choice'],
+    'A signal wire, which no protection asks for a size',
+    ({ around }) => around.circuit === undefined,
+  ),
   single('wiring/wires/*/gauge', ['choice'], 'A thicker wire', ({ around, to }) => Number(to) < Number(around.gauge)),
   single(
     'wiring/(found(/*)?(/(identifiedBy|isLive))?|connectors/*/item|nearControls(/*)?(/isGuarded)?)',
@@ -277,6 +297,11 @@ export const JUDGED_SINGLE: readonly Judgement[] = [
     'A flight that is planned never stops a release',
   ),
 ];
+
+function fittedKindOf(record: Json, item: Json | undefined): string | undefined {
+  const change = changesIn(record).find((one) => (one.id ?? part(one, 'by').id) === item);
+  return change && (words(change, 'equipmentKind') ?? words(part(change, 'by'), 'equipmentKind'));
+}
 
 function isFittedNow(record: Json, { item }: JsonPart): boolean {
   if (item === undefined) return false;

@@ -2,7 +2,7 @@ import * as m from '../../text/generated/messages.ts';
 import type { PackContext } from '../context.ts';
 
 /**
- * Names the work of the record in one line, beside the scope that a person wrote: what the scope leaves out is seen there.
+ * Names the work of the record in one line, in addition to the scope that a person wrote: what the scope leaves out is seen there.
  *
  * @returns empty if the record has no work
  */

@@ -7,13 +7,16 @@ import { PRACTICE, type Rule } from '../../rule.ts';
 /** Contacts that carry a signal, whose level must be known. */
 const SIGNALS: ReadonlySet<string> = new Set(['in', 'out', 'both']);
 
+/** Contacts that carry a supply. */
+const POWER: ReadonlySet<string> = new Set(['power', 'power-out']);
+
 /** Contacts that carry nothing. */
 const IDLE: ReadonlySet<string> = new Set(['spare', 'shield']);
 
 export const pinUseDiffers: Rule = {
   code: 'PIN_USE_DIFFERS',
   severity: 'caution',
-  meaning: 'A contact with a wire is marked spare or shield, or states no level',
+  meaning: 'A contact is marked otherwise than its wire shows, or states no level',
   remedy: m.pinUseDiffers_remedy,
   source: PRACTICE,
   check: ({ results }) =>
@@ -25,6 +28,22 @@ export const pinUseDiffers: Rule = {
           return {
             path: [...path, 'direction'],
             sentence: said(m.pinUseDiffers_spare, { pin: key, signal: pin.signal }),
+            data,
+          };
+        if (SIGNALS.has(pin.direction) && (reaches.has('bus') || reaches.has('protection')))
+          return {
+            path: [...path, 'direction'],
+            sentence: said(m.pinUseDiffers_supplied, {
+              pin: key,
+              signal: pin.signal,
+              direction: termOf(pin.direction),
+            }),
+            data,
+          };
+        if (POWER.has(pin.direction) && pin.level !== 'supply')
+          return {
+            path: [...path, 'level'],
+            sentence: said(m.pinUseDiffers_notSupply, { pin: key, signal: pin.signal }),
             data,
           };
         if (!other) return undefined;
