@@ -1,5 +1,5 @@
 /** Fields that later rules require, and that a record of an old version may have too. */
-const LATER = ['equipmentKind', 'critical', 'duringRun', 'of', 'readBack', 'extent', 'certificate'];
+const LATER = ['equipmentKind', 'critical', 'duringRun', 'of', 'readBack', 'extent', 'certificate', 'movement'];
 /** Fields in which the old record contradicted itself. */
 const CORRECTED = ['emitterCategory', 'parts', 'watts'];
 
@@ -23,5 +23,5 @@ export function withLaterFields<Old>(old: Old, later: unknown): Old {
 }
 
 const nameOf = (entry: unknown): unknown =>
-  isPart(entry) ? (entry.id ?? entry.item ?? (entry.by as Part)?.id) : entry;
+  isPart(entry) ? (entry.id ?? entry.item ?? entry.axis ?? (entry.by as Part)?.id) : entry;
 const isSame = (one: unknown, other: unknown): boolean => nameOf(one) !== undefined && nameOf(one) === nameOf(other);

@@ -19,8 +19,13 @@ async function smallVisit(maximumMass: number): Promise<VisitRecord> {
   const on = workDay(annual);
   const { record } = (await client.getNext({ registration: REGISTRATION })).body;
   const readings = annual.meters?.readings.map(({ id, outHours }) => ({ id, inHours: outHours, outHours }));
+  const reason = { because: 'documents-revised', shownBy: 'Flight manual issue 4', by: 'jonas' };
   const small = {
     ...record,
+    standing: {
+      ...(record.standing as object),
+      changed: [{ part: '/aircraft/stations/baggage/maximumMass', ...reason }],
+    },
     people: annual.people,
     visit: { arrivedAt: `${on}T15:00:00+01:00`, workEndedAt: `${on}T15:30:00+01:00`, summary: 'Tyre replaced.' },
     meters: { readings, landings: annual.meters?.landings },

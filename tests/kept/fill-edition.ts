@@ -86,7 +86,8 @@ function weighedAgain(
   record: VisitRecord,
   { baseline, due, now }: { baseline: unknown; due: DueList; now: Date },
 ): VisitRecord {
-  const { schemaVersion, units, workshop, visit, people, aircraft, weighing } = record;
+  const { schemaVersion, units, workshop, visit, people, aircraft, certificates, meters, weighing } = record;
+  const readings = meters?.readings.map((meter) => ({ ...meter, inHours: meter.outHours }));
   const minutesAgo = (minutes: number): string => new Date(now.getTime() - minutes * 60_000).toISOString();
   const { items, deferred, watched, limitations, flightTests } = due;
   const open = [...items, ...deferred, ...watched, ...limitations, ...flightTests];
@@ -104,6 +105,8 @@ function weighedAgain(
     },
     people,
     aircraft,
+    ...(certificates && { certificates }),
+    ...(readings && { meters: { readings } }),
     baseline: baseline as NonNullable<VisitRecord['baseline']>,
     ...(weighing && { weighing: { ...weighing, weighedAt: minutesAgo(6) } }),
     carried: open.map(({ openItem }) => ({ item: openItem, ...repeated })),

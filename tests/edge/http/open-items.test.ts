@@ -51,7 +51,7 @@ const pageOf = async (pack: string): Promise<string> => {
 
 /** A lamp was changed, and nothing else: a small record of the same aircraft. */
 async function lampJob(more: object = {}): Promise<object> {
-  const { schemaVersion, units, workshop, people, aircraft, weighing } = FULL;
+  const { schemaVersion, units, workshop, people, aircraft, certificates, weighing } = FULL;
   const baseline = await (await service.call('/v1/packs/Q-SLM-P1-1/baseline.json')).json<object>();
   return {
     schemaVersion,
@@ -59,6 +59,7 @@ async function lampJob(more: object = {}): Promise<object> {
     workshop,
     people,
     aircraft,
+    certificates,
     baseline,
     meters: {
       readings: FULL.meters.readings.map((meter) => ({

@@ -1,5 +1,6 @@
 import { entryName } from './completed.ts';
-import { isObject } from './is-object.ts';
+import { isDoneAgain } from './done-again.ts';
+import { isObject, type JsonObject, member } from './is-object.ts';
 import { stepsOf } from './pointer.ts';
 import { differences, isSame, type StandingChange } from './standing-changes.ts';
 import type { StandingFile } from './standing-file.ts';
@@ -78,8 +79,6 @@ export function restatedIn(file: StandingFile, record: unknown): Restated[] {
     }));
 }
 
-const member = (of: unknown, key: string): unknown => (isObject(of) ? of[key] : undefined);
-
 function isRestated({ part, before, now }: StandingChange, file: StandingFile, whole: JsonObject): boolean {
   if (before === undefined) return ADDED.test(part);
   if (now === undefined && isAnswered(part, before, whole)) return false;
@@ -88,8 +87,6 @@ function isRestated({ part, before, now }: StandingChange, file: StandingFile, w
   if (FITTED.test(part) && isOtherProduct(part, file, whole)) return false;
   return now === undefined || !isDoneAgain(stepsOf(part), file, whole);
 }
-
-type JsonObject = Readonly<Record<string, unknown>>;
 
 /** Counts and days that only grow. */
 const RUNS_ON = /^\/aircraft\/energyStores\/[^/]+\/(cycles|healthMeasuredOn)$/;
@@ -129,56 +126,11 @@ function removedIn(whole: JsonObject): ReadonlySet<unknown> {
   return new Set(gone.filter((item) => item !== undefined));
 }
 
-/** A schedule may be copied from print. @returns whether two figures differ by less than half a thousandth */
+/** Whether two figures differ by up to half a thousandth: a schedule may be copied from print. */
 const isRoundedAlike = (before: unknown, now: unknown): boolean =>
   typeof before === 'number' && typeof now === 'number' && Math.abs(now - before) <= 0.0005 * Math.abs(before);
 
-/** The term of what was done again at the visit starts again: its last time lies in the days of the visit. */
-function isDoneAgain([section, list, name, field]: readonly string[], file: StandingFile, whole: JsonObject): boolean {
-  if (section === 'lives' && (field === 'lastDone' || field === 'wasDueAt'))
-    return isDoneNow(member(entryOf(whole, section, list, name), 'lastDone'), whole);
-  if (section === 'bulletins' && (field?.startsWith('nextDue') || field === 'doneOn'))
-    return (
-      member(entryOf(file.sections, section, list, name), 'doneOn') !==
-        member(entryOf(whole, section, list, name), 'doneOn') &&
-      isOfVisit(member(entryOf(whole, section, list, name), 'doneOn'), whole)
-    );
-  return false;
-}
-
-function entryOf(of: unknown, section: string, list = '', name = ''): unknown {
-  const entries = member(member(of, section), list);
-  return Array.isArray(entries) ? entries.find((entry) => entryName(entry) === name) : undefined;
-}
-
-/** Whether something was done at the visit: by its day, or without one by a reading that no meter had before. */
-function isDoneNow(done: unknown, whole: JsonObject): boolean {
-  const date = member(done, 'date');
-  if (date !== undefined || !isObject(done)) return isOfVisit(date, whole);
-  const inHours = readingsIn(whole, 'readings', 'inHours');
-  const counted = readingsIn(whole, 'counters', 'in');
-  return Object.entries(done).every(([clock, value]) =>
-    (clock === 'hours' ? inHours : counted).some((reading) => typeof value === 'number' && value >= reading),
-  );
-}
-
-function readingsIn(whole: JsonObject, list: string, at: string): number[] {
-  const entries = member(whole.meters, list);
-  return (Array.isArray(entries) ? entries : [])
-    .map((entry) => member(entry, at))
-    .filter((value) => typeof value === 'number');
-}
-
-/** Whether a day is missing, or one of the visit. */
-function isOfVisit(day: unknown, whole: unknown): boolean {
-  const visit = member(whole, 'visit');
-  const [from, until] = ['arrivedAt', 'workEndedAt'].map((key) => member(visit, key));
-  if (typeof day !== 'string') return true;
-  const isAfter = typeof from !== 'string' || day >= from.slice(0, 10);
-  return isAfter && (typeof until !== 'string' || day <= until.slice(0, 10));
-}
-
-function pathIn(whole: Readonly<Record<string, unknown>>, { part, now }: StandingChange): (string | number)[] {
+function pathIn(whole: JsonObject, { part, now }: StandingChange): (string | number)[] {
   if (now === undefined) {
     const dropped = member(member(whole, 'standing'), 'without');
     const isIt = (one: unknown): boolean => `${part}/`.startsWith(`${one}/`) || `${one}/`.startsWith(`${part}/`);
