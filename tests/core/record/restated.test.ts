@@ -3,6 +3,8 @@ import { restatedIn } from '../../../worker/core/record/restated.ts';
 import type { StandingFile } from '../../../worker/core/record/standing-file.ts';
 
 const UNITS = { mass: 'kg', arm: 'mm', volume: 'l' };
+/** A due line without days. */
+const SECOND = { id: 'L02', basis: 'programme', interval: { hours: 100 }, lastDone: { hours: 1100, landings: 800 } };
 const FILE: StandingFile = {
   pack: 'Q-SLM-P1-1',
   sha256: '0'.repeat(64),
@@ -15,7 +17,9 @@ const FILE: StandingFile = {
       loadingLimits: [{ id: 'seats', maximumMass: 200 }],
     },
     baseline: { emptyMass: 352.3871 },
-    lives: { items: [{ id: 'L01', basis: 'directive', interval: { hours: 100 }, lastDone: { date: '2026-01-10' } }] },
+    lives: {
+      items: [{ id: 'L01', basis: 'directive', interval: { hours: 100 }, lastDone: { date: '2026-01-10' } }, SECOND],
+    },
     electrical: { circuits: [{ id: 'radio', gauge: 'AWG 20', measuredDropV: 0.1 }] },
     bulletins: { items: [{ id: 'SB-1', kind: 'directive', doneOn: '2026-01-10', nextDueDate: '2027-01-10' }] },
   },
@@ -100,6 +104,11 @@ describe('restatedIn()', () => {
     expect(partsOf(life({ interval: { hours: 1000 } }))).toEqual(['/lives/items/L01/interval/hours']);
     expect(partsOf(life({ lastDone: { date: '2026-06-10' } }))).toEqual(['/lives/items/L01/lastDone/date']);
     expect(partsOf(life({ lastDone: { date: '2026-11-04' } }))).toEqual([]);
+    const readings = [{ id: 'airframe', inHours: 1200 }];
+    const without = (lastDone: object): string[] =>
+      partsOf({ lives: { items: [{ ...SECOND, lastDone }] }, meters: { readings, landings: 900 } });
+    expect(without({ hours: 1200.4, landings: 900 })).toEqual([]);
+    expect(without({ hours: 1150, landings: 800 })).toEqual(['/lives/items/L02/lastDone/hours']);
   });
 
   test('has what a bulletin says, but not the next time of one that was done again', () => {

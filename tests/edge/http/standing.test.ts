@@ -287,6 +287,25 @@ describe('another release meanwhile', () => {
   });
 });
 
+describe('a whole record that names no file', () => {
+  test('is compared with the file of the newest release', async () => {
+    const { aircraft } = FULL;
+    const whole = {
+      ...FULL,
+      visit: {
+        arrivedAt: '2026-11-21T14:00:00+01:00',
+        workEndedAt: '2026-11-21T15:00:00+01:00',
+        summary: 'Looked at again.',
+      },
+      aircraft: { ...aircraft, maximumMass: aircraft.maximumMass + 50 },
+    };
+    const findings = await kept('whole', whole);
+    expect(findings.filter(({ code }) => code === 'STANDING_VALUE_CHANGED').map(({ pointer }) => pointer)).toContain(
+      '/aircraft/maximumMass',
+    );
+  });
+});
+
 describe('an aircraft under new marks', () => {
   test('keeps its file, its open items and their names', async () => {
     const { standing } = (await next()).record;
