@@ -2,10 +2,12 @@ import { DASH } from '../../text/dash.ts';
 import * as m from '../../text/generated/messages.ts';
 import type { PackContext } from '../context.ts';
 import type { View } from '../render.ts';
-import { valueText } from './value-text.ts';
 
 /** Changes printed; the attached record has all. */
 const PRINTED = 40;
+/** Longest value printed. */
+const LONGEST = 80;
+
 /** What differs from the issue that this pack replaces, and why there is a new one. */
 export function issueChanges({ earlierIssue, visit, fmt }: PackContext): View {
   if (!earlierIssue) return { hasIssueChanges: false };
@@ -22,4 +24,10 @@ export function issueChanges({ earlierIssue, visit, fmt }: PackContext): View {
       .map(({ part, before, now }) => ({ part, before: valueText(before), now: valueText(now) })),
     issueChangesMore: left > 0 ? fmt.text(m.issueChanges_more, { count: left }) : '',
   };
+}
+
+function valueText(value: unknown): string {
+  if (value === undefined) return DASH;
+  const text = typeof value === 'string' ? value : JSON.stringify(value);
+  return text.length > LONGEST ? `${text.slice(0, LONGEST)}…` : text;
 }
