@@ -5,6 +5,7 @@ import { parseArgs } from 'node:util';
 import { ROOT } from '../../../worker/local/service/places.ts';
 import { RELEASABLE_AT } from '../../core/gate/assess-record.ts';
 import type { Json } from './place.ts';
+import { drawAs } from './random.ts';
 import { groupLine, groupsOf, tableOf } from './report.ts';
 import { type Outcome, runOn } from './run.ts';
 
@@ -15,8 +16,11 @@ const { values } = parseArgs({
     limit: { type: 'string', default: '400' },
     most: { type: 'string' },
     missed: { type: 'string' },
+    // Another sample, for a look at changes on which the rules were not written.
+    seed: { type: 'string', default: '' },
   },
 });
+drawAs(values.seed);
 const limit = Number(values.limit);
 const most = values.most === undefined ? undefined : Number(values.most);
 

@@ -30,6 +30,10 @@ const fits =
 const hasInspection = (record: Json): boolean => entries(record, 'inspection', 'tasks').length > 0;
 const isOfWhole = (record: Json): boolean => hasInspection(record) && part(record, 'inspection').extent !== 'part';
 
+/** Whether another load of the analysis is of the same item. */
+const isOneOfTwo: Where = ({ record, loads, around }) =>
+  entries(record, 'electrical', 'loads').filter(({ item }) => item === (loads ?? around).item).length > 1;
+
 /**
  * What a record states once, and that no other part of it requires. Whether such a value is true, only paper or an earlier
  * pack can tell; where a figure, an order or a reference breaks, the change is judged by that first.
@@ -37,6 +41,14 @@ const isOfWhole = (record: Json): boolean => hasInspection(record) && part(recor
 export const JUDGED_SINGLE: readonly Judgement[] = [
   single('parts/*/releaseDocument/kind', ['choice'], 'Which document came with a part is on the document'),
   single('parts/*/shelfLifeUntil', [...OUT, ...TIMES], 'The last day of a part is on its document'),
+  single(
+    'aircraft/energyStores/*/healthPercent',
+    ['digit changed', 'digits swapped'],
+    'Within the ± of a capacity test',
+    ({ around, to }) => Number(to) <= Number(around.healthPercent) + 2,
+  ),
+  single('electrical/loads/*/(amps|watts|measuredA)', OUT, 'Another load of the same item stands', isOneOfTwo),
+  single('electrical/loads/*/item', ['reference'], 'Another load of the same item stands', isOneOfTwo),
   single('findings/*/severity', ['choice'], 'How grave a finding is, is the judgement of who found it'),
   single('findings(/*)?(/(action|lookAgain/meter))?', [...OUT, 'reference'], 'A finding that nothing refers to'),
   single(
@@ -45,20 +57,7 @@ export const JUDGED_SINGLE: readonly Judgement[] = [
     'When to look again is the judgement of who found it',
   ),
   single('inspection/tasks/*/reading(/least)?', OUT, 'The result of the task stands without its reading'),
-  single(
-    'electrical/loads/*',
-    OUT,
-    'Another load of the same item stands',
-    ({ record, around }) =>
-      entries(record, 'electrical', 'loads').filter(({ item }) => item === around.item).length > 1,
-  ),
-  single(
-    'electrical/loads/*/item',
-    OUT,
-    'Another load of the same item stands',
-    ({ record, around }) =>
-      entries(record, 'electrical', 'loads').filter(({ item }) => item === around.item).length > 1,
-  ),
+  single('electrical/loads/*(/item)?', OUT, 'Another load of the same item stands', isOneOfTwo),
   single(
     'electrical/loads/*/duty',
     ['choice'],

@@ -1,7 +1,14 @@
+let drawing = '';
+
+/** Draws another sample, and other digits and letters, than without a name. */
+export function drawAs(name: string): void {
+  drawing = name;
+}
+
 /** Numbers from 0 up to 1 that follow from a text: the same at each run. */
 export function randomOf(seed: string): () => number {
   let state = 2_166_136_261;
-  for (const letter of seed) state = Math.imul(state ^ letter.charCodeAt(0), 16_777_619);
+  for (const letter of drawing + seed) state = Math.imul(state ^ letter.charCodeAt(0), 16_777_619);
   return () => {
     state = (state + 0x6d2b79f5) | 0;
     let mixed = Math.imul(state ^ (state >>> 15), 1 | state);

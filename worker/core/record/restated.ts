@@ -41,7 +41,7 @@ const ASKED = [
 const OF_VISIT = [
   /^\/aircraft\/(registration|configuration|owner|operator)(\/|$)/,
   /^\/aircraft\/(engine|propeller|products\/[^/]+)\/serial$/,
-  /^\/aircraft\/energyStores\/[^/]+\/(serial|item|healthPercent|healthLimitPercent)$/,
+  /^\/aircraft\/energyStores\/[^/]+\/(serial|item|healthLimitPercent)$/,
   /^\/(electrical|wiring|antennas|surveillance)\/(.*\/)?(change|serial|continuity|flightIdentitySet|measured[A-Z]\w*)$/,
   /^\/antennas\/items\/[^/]+\/(bondMilliohm|standingWaves)(\/|$)/,
 ];
@@ -84,6 +84,7 @@ function isRestated({ part, before, now }: StandingChange, file: StandingFile, w
   if (now === undefined && isAnswered(part, before, whole)) return false;
   if (part.startsWith('/baseline/') && isRoundedAlike(before, now)) return false;
   if (RUNS_ON.test(part) && now !== undefined && isLater(before, now)) return false;
+  if (HEALTH.test(part) && isWithin(before, now)) return false;
   if (FITTED.test(part) && isOtherProduct(part, file, whole)) return false;
   return now === undefined || !isDoneAgain(stepsOf(part), file, whole);
 }
@@ -92,6 +93,12 @@ function isRestated({ part, before, now }: StandingChange, file: StandingFile, w
 const RUNS_ON = /^\/aircraft\/energyStores\/[^/]+\/(cycles|healthMeasuredOn)$/;
 const isLater = (before: unknown, now: unknown): boolean =>
   typeof before === typeof now && String(before).length <= String(now).length && (before as string) < (now as string);
+
+/** Battery health falls; measured again, it may read some percent higher. */
+const HEALTH = /^\/aircraft\/energyStores\/[^/]+\/healthPercent$/;
+const MEASURED_PERCENT = 2;
+const isWithin = (before: unknown, now: unknown): boolean =>
+  typeof before === 'number' && typeof now === 'number' && now <= before + MEASURED_PERCENT;
 
 const FITTED = /^\/aircraft\/(engine|propeller|products\/[^/]+)\/fitted(\/|$)/;
 

@@ -2,6 +2,7 @@ import type { Rule } from '../../rule.ts';
 import { applicabilityUndecided } from './applicability-undecided.ts';
 import { bulletinDueBeforeDone } from './bulletin-due-before-done.ts';
 import { bulletinSearchOld } from './bulletin-search-old.ts';
+import { bulletinStatusUnfit } from './bulletin-status-unfit.ts';
 import { bulletinUnassessed } from './bulletin-unassessed.ts';
 import { bulletinUnsigned } from './bulletin-unsigned.ts';
 import { certificateExpired } from './certificate-expired.ts';
@@ -53,4 +54,5 @@ export const DUE_RULES: readonly Rule[] = [
   certificateIncomplete,
   lifeMeterUnfit,
   duePointDiffers,
+  bulletinStatusUnfit,
 ];

@@ -20,9 +20,9 @@ import { staticSystemNotTested } from './static-system-not-tested.ts';
 import { staticSystemTestFailed } from './static-system-test-failed.ts';
 import { testSetCalibrationExpired } from './test-set-calibration-expired.ts';
 import { testedUnnamed } from './tested-unnamed.ts';
+import { transponderClassDiffers } from './transponder-class-differs.ts';
 import { transponderTestFailed } from './transponder-test-failed.ts';
 import { transponderTestIncomplete } from './transponder-test-incomplete.ts';
-
 /** Addresses, transponder, altimetry and radio. */
 export const SURVEILLANCE_RULES: readonly Rule[] = [
   addressUnreadable,
@@ -48,4 +48,5 @@ export const SURVEILLANCE_RULES: readonly Rule[] = [
   testSetCalibrationExpired,
   radioReadabilityLow,
   emitterCategoryUnfit,
+  transponderClassDiffers,
 ];
