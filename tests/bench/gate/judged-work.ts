@@ -148,6 +148,15 @@ export const JUDGED_WORK: readonly Judgement[] = [
     'A wire ends at a pin that is not there, or there twice',
   ),
   contradicts('wiring/connectors/*/pins/*/pin', WORDS, 'A wire ends at a pin that is not there'),
+  {
+    ...free(
+      'wiring/connectors/*/pins/*/direction',
+      ['choice'],
+      'A contact of both directions fits one of a single one',
+    ),
+    from: ['both'],
+    to: ['in', 'out'],
+  },
   contradicts('wiring/connectors/*/pins/*/(direction|level)', ['choice', ...OUT], 'Two ends of a wire that do not fit'),
   hurts('wiring/found/*/(decision|identifiedBy|isLive)', ['choice', 'flipped', ...OUT], 'A wire that nobody knows'),
   hurts('wiring/nearControls/*/(isSecured|isGuarded)', ['flipped'], 'A wire that can jam a control, or is said not to'),
@@ -274,6 +283,11 @@ export const JUDGED_WORK: readonly Judgement[] = [
   {
     ...free('bulletins/items/*/status', ['choice'], 'Declined, which a bulletin that does not bind may be'),
     to: ['declined'],
+  },
+  {
+    ...free('bulletins/items/*/status', ['choice'], 'Open, though it does not apply: the safe side'),
+    from: ['not-applicable'],
+    to: ['open'],
   },
   contradicts('bulletins/items/*/status', ['choice'], 'The status does not fit its evidence'),
   hurts('bulletins/items/*/applicability/product', ['choice'], 'A bulletin of another product'),
