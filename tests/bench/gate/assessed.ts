@@ -30,7 +30,7 @@ export function assessed(record: Json, at: string, known?: Known): Assessed | un
   const { open, readings, newerStanding } = known?.facts ?? {};
   const results = compute(read.visit, { ...settings, open, readings });
   const facts = { ...known?.facts, attachments: FIXTURE_FILES.facts };
-  const restated = newerStanding && restatedIn(newerStanding, read.record);
+  const restated = restatedIn(newerStanding, read.record);
   const { findings } = passGate(read.visit, results, { at, facts, restated });
   return { results, findings };
 }

@@ -9,7 +9,7 @@ import { type Around, CLASSES, type Class, covers, type Ground, type Judgement, 
 import { LIMITS_KEPT } from './limits-kept.ts';
 import { entries, isPart } from './look.ts';
 import { unauthorised } from './may-do.ts';
-import type { Change } from './operators.ts';
+import type { Change, Operator } from './operators.ts';
 import { type Json, type Place, valueAt } from './place.ts';
 import { isOfItsItem, isStatedElsewhere, type Stated, statedIn } from './stated-twice.ts';
 import type { Statement } from './statement.ts';
@@ -30,6 +30,8 @@ export interface Sound {
   referred: ReadonlySet<string>;
   agreed: ReadonlyMap<Statement, number>;
   unauthorised: number;
+  /** Whether an earlier pack, or the table of people, knows what stands at a place. */
+  knows(place: Place, operator: Operator): boolean;
 }
 
 /** Bulletins that are not applicable, and apply by their range. */
@@ -42,7 +44,11 @@ function misapplied(record: Json, { applicability }: Results): number {
 const AGREEMENTS = [...LIMITS_KEPT, ...TIMES_KEPT, ...TOLD_TWICE];
 const STATEMENTS = [...EVIDENCE_KEPT, ...AGREEMENTS];
 
-export function soundOf(record: Json, places: readonly Place[], results: Results, at: string): Sound {
+export function soundOf(
+  record: Json,
+  places: readonly Place[],
+  { results, at, knows }: Pick<Sound, 'results' | 'at' | 'knows'>,
+): Sound {
   const copy = structuredClone(record);
   const people = places.filter(({ means }) => means?.kind === 'person');
   const referring = places.filter(({ means }) => means?.kind === 'person' || means?.kind === 'reference');
@@ -50,6 +56,7 @@ export function soundOf(record: Json, places: readonly Place[], results: Results
     record: copy,
     results,
     at,
+    knows,
     people,
     stated: statedIn(places),
     identifiers: new Set(
@@ -191,7 +198,9 @@ function tabled(change: Change, sound: Sound): Verdict {
 
 /** What stands at one place only: free if that is so of every place of the change. */
 function singly(change: Change, sound: Sound): Verdict | undefined {
-  const singles = [change.place, ...(change.also ? [change.also] : [])].map((one) => {
+  const places = [change.place, ...(change.also ? [change.also] : [])];
+  if (places.some((place) => sound.knows(place, change.operator))) return undefined;
+  const singles = places.map((one) => {
     const found = judgementFor(JUDGED_SINGLE, one, change, sound);
     if (found) return { isSingle: true, isFree: true, because: found.because };
     const alone = { place: one, operator: change.operator } as Change;

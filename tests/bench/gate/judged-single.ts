@@ -1,5 +1,5 @@
 import { type Judgement, NUMBERS, OUT, TIMES } from './judgement.ts';
-import { entries, isPart, part, words } from './look.ts';
+import { entries, part, words } from './look.ts';
 import type { Json, JsonPart } from './place.ts';
 
 type Where = NonNullable<Judgement['where']>;
@@ -36,7 +36,8 @@ const isOneOfTwo: Where = ({ record, loads, around }) =>
 
 /**
  * What a record states once, and that no other part of it requires. Whether such a value is true, only paper or an earlier
- * pack can tell; where a figure, an order or a reference breaks, the change is judged by that first.
+ * pack can tell: where one does, these lines do not count. Where a figure, an order or a reference breaks, the change is
+ * judged by that first.
  */
 export const JUDGED_SINGLE: readonly Judgement[] = [
   single('parts/*/releaseDocument/kind', ['choice'], 'Which document came with a part is on the document'),
@@ -47,7 +48,7 @@ export const JUDGED_SINGLE: readonly Judgement[] = [
     'Within the ± of a capacity test',
     ({ around, to }) => Number(to) <= Number(around.healthPercent) + 2,
   ),
-  single('electrical/loads/*/(amps|watts|measuredA)', OUT, 'Another load of the same item stands', isOneOfTwo),
+  single('electrical/loads/*(/(item|amps|watts|measuredA))?', OUT, 'Another load of the same item stands', isOneOfTwo),
   single('electrical/loads/*/item', ['reference'], 'Another load of the same item stands', isOneOfTwo),
   single('findings/*/severity', ['choice'], 'How grave a finding is, is the judgement of who found it'),
   single('findings(/*)?(/(action|lookAgain/meter))?', [...OUT, 'reference'], 'A finding that nothing refers to'),
@@ -57,7 +58,6 @@ export const JUDGED_SINGLE: readonly Judgement[] = [
     'When to look again is the judgement of who found it',
   ),
   single('inspection/tasks/*/reading(/least)?', OUT, 'The result of the task stands without its reading'),
-  single('electrical/loads/*(/item)?', OUT, 'Another load of the same item stands', isOneOfTwo),
   single(
     'electrical/loads/*/duty',
     ['choice'],
@@ -135,7 +135,7 @@ export const JUDGED_SINGLE: readonly Judgement[] = [
     'modifications/*/changes/*/(mass|out/*/mass)',
     OUT,
     'The list has the mass of what was removed',
-    ({ around }) => isPart(around) && typeof around.item === 'string',
+    ({ around }) => typeof around.item === 'string',
   ),
   single(
     'modifications/*/changes/*/(by/)?(serial|partNumber)',
@@ -163,8 +163,7 @@ export const JUDGED_SINGLE: readonly Judgement[] = [
     'weighing',
     OUT,
     'The schedule follows by calculation',
-    ({ record }) =>
-      isPart(part(record, 'baseline').equipment ?? []) || entries(record, 'baseline', 'equipment').length > 0,
+    ({ record }) => entries(record, 'baseline', 'equipment').length > 0,
   ),
   single(
     'weighing/(support|cgHeight|level/limitDeg|oilArm|oilMassLimit|distances(/*)?(/limit)?|hangTests(/*)?(/(angleLimitDeg|mass))?|itemsAboard(/*)?|scales/*/corrections(/*)?)',
@@ -185,7 +184,12 @@ export const JUDGED_SINGLE: readonly Judgement[] = [
     'Where a new load is connected is told once',
     ({ loads }) => loads?.change === 'added',
   ),
-  single('electrical/loads/*/**', OUT, 'A load that is removed', ({ loads }) => loads?.change === 'removed'),
+  single(
+    'electrical/loads/*/**',
+    [...OUT, ...NUMBERS, 'choice', 'reference', 'flipped'],
+    'A load that is removed',
+    ({ loads }) => loads?.change === 'removed',
+  ),
   single(
     'electrical/loads/*/change',
     ['choice'],
@@ -237,10 +241,17 @@ export const JUDGED_SINGLE: readonly Judgement[] = [
   ),
   single(
     'surveillance/interferenceChecked',
-    [...OUT],
+    [...OUT, 'flipped'],
     'Nothing that transmits was fitted',
     fits('radio', 'transponder', 'conspicuity', 'transmitting'),
   ),
+  single(
+    'surveillance/devices/*/(kind|emitterCategory)',
+    [...OUT, 'choice'],
+    'A device that sends no position of its own: a transponder may be entered as either',
+    ({ around }) => around.positionSource === 'none',
+  ),
+  single('wiring/test/insulationLimitMohm', OUT, 'The values keep it still'),
   single('surveillance/encoder/points/*', OUT, 'One point of many'),
   single(
     'surveillance/devices/*/(positionSource|flightIdentitySet|readBack/flightIdentity)',

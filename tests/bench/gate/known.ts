@@ -1,17 +1,20 @@
 import { openAfter } from '../../../worker/core/calc/open-items/carry-over.ts';
 import { NO_READINGS, readingsWith } from '../../../worker/core/calc/open-items/readings.ts';
+import { compute } from '../../../worker/core/calc/results.ts';
 import type { ArchiveFacts, RegisteredPerson } from '../../../worker/core/gate/rule.ts';
+import { standingAfter } from '../../../worker/core/pack/standing-after.ts';
 import { entryName } from '../../../worker/core/record/completed.ts';
 import { readRecord } from '../../../worker/core/record/read-record.ts';
-import type { StandingFile } from '../../../worker/core/record/standing-file.ts';
+import { OUT } from './judgement.ts';
 import { entries, figure, isPart, part, words } from './look.ts';
-import type { Json, JsonPart, Place } from './place.ts';
+import type { Operator } from './operators.ts';
+import { type Json, type JsonPart, type Place, valueAt } from './place.ts';
 
 /** What a workshop knows of an aircraft that it released before: the file after that pack, what is open, its people. */
 export interface Known {
   facts: ArchiveFacts;
-  /** Whether it knows what stands at a place. */
-  knows(place: Pick<Place, 'path'>): boolean;
+  /** Whether it knows what stands at a place, so that a change there can be told. */
+  knows(place: Pick<Place, 'path'>, operator: Operator): boolean;
 }
 
 const DAY_MS = 86_400_000;
@@ -29,16 +32,18 @@ export function knownBefore(record: Json): Known {
   const registration = words(part(record, 'aircraft'), 'registration') ?? '';
   const open = openAfter([], read.visit, { pack: `${registration}-P1`, at: releasedAt });
   const readings = readingsWith(NO_READINGS, read.visit, { pack: `${registration}-P1-1` });
-  const file: StandingFile = {
-    pack: `${registration}-P1-1`,
-    sha256: '0'.repeat(64),
-    sections: sectionsOf(earlier),
-    open,
-    readings,
-  };
+  const results = compute(read.visit, { ...SETTINGS, at: releasedAt });
+  const pack = { pack: `${registration}-P1-1`, sha256: '0'.repeat(64), date: releasedAt.slice(0, 10) };
+  const file = standingAfter({ record: read.record, visit: read.visit, results }, pack, { open, readings });
   return {
     facts: { newerStanding: file, open, readings, people: entries(record, 'people').map(registered) },
-    knows: ({ path }) => path[0] === 'people' || path.includes('wasDueAt') || isIn(file.sections as Json, record, path),
+    knows: ({ path }, operator) =>
+      path[0] === 'people' ||
+      path.includes('wasDueAt') ||
+      // A reading that is left out keeps the last one.
+      (path.join('/') === 'meters/landings' && !OUT.includes(operator)) ||
+      (path.join('/') === 'baseline/emptyArm' && isPart(part(file.sections as Json, 'baseline'))) ||
+      (!isRemoved(record, path) && isIn(file.sections as Json, record, path)),
   };
 }
 
@@ -55,31 +60,24 @@ function registered(person: JsonPart): RegisteredPerson {
   };
 }
 
-function sectionsOf(earlier: JsonPart): StandingFile['sections'] {
-  const { units, workshop, aircraft, certificates, baseline, lives, bulletins, meters, ...rest } = earlier;
-  const { wiring, electrical, antennas, surveillance } = rest;
-  return {
-    units,
-    workshop,
-    aircraft,
-    certificates,
-    baseline,
-    lives,
-    bulletins,
-    meters,
-    wiring,
-    electrical,
-    antennas,
-    surveillance,
-  };
-}
+/** What no figure of the standing file depends on. */
+const SETTINGS = { leastPilotKg: 55, standardPersonKg: 86 };
 
-const isNew = ({ change }: JsonPart): boolean => change === 'added' || change === 'new' || change === 'changed';
+const isNew = ({ change }: JsonPart): boolean => change === 'added';
 
 /** The record that would leave this one its standing file. */
 function earlierRecord(record: Json, arrivedOn: string): JsonPart {
   const copy = structuredClone(record) as JsonPart;
-  for (const section of ['findings', 'carried', 'modifications', 'flights', 'asFound', 'signOffs', 'release'])
+  for (const section of [
+    'findings',
+    'carried',
+    'modifications',
+    'flights',
+    'asFound',
+    'signOffs',
+    'release',
+    'weighing',
+  ])
     delete copy[section];
   const fitted = new Set(
     entries(record, 'modifications')
@@ -122,6 +120,12 @@ function undo(life: JsonPart, arrivedOn: string): void {
     if (wasDue !== undefined) done[clock] = Math.max(0, wasDue - (figure(interval, clock) ?? 0));
   }
   delete life.wasDueAt;
+}
+
+/** Whether a path lies in an entry that the visit removes. */
+function isRemoved(record: Json, path: Place['path']): boolean {
+  const entry = valueAt(record, path.slice(0, 3));
+  return isPart(entry) && entry.change === 'removed';
 }
 
 /** Whether the file states the same at a path of the record, by the names of its entries. */

@@ -1,6 +1,6 @@
 import { assessed } from './assessed.ts';
 import { type Changes, changesOf } from './changes.ts';
-import { classify, soundOf } from './classify.ts';
+import { classify, type Sound, soundOf } from './classify.ts';
 import { type Found, foundIn } from './found.ts';
 import type { Verdict } from './judgement.ts';
 import { knownBefore } from './known.ts';
@@ -40,12 +40,13 @@ export function runOn(fixture: string, record: Json, at: string, { isWanted, mos
   const contexts = [undefined, known].map((context) => {
     const before = assessed(record, at, context);
     if (!before) throw new Error(`${fixture} does not fit the schema`);
-    return { context, before, sound: soundOf(record, places, before.results, at) };
+    const knows: Sound['knows'] = (place, operator) => context?.knows(place, operator) ?? false;
+    return { context, before, sound: soundOf(record, places, { results: before.results, at, knows }) };
   });
   const { changes, sampledOut }: Changes = changesOf(record, fixture, most);
   const run: Run = { outcomes: [], refused: 0, sampledOut };
   for (const change of changes.filter(isWanted)) {
-    const isKnown = known.knows(change.place) || (change.also !== undefined && known.knows(change.also));
+    const isKnown = [change.place, change.also].some((place) => place && known.knows(place, change.operator));
     const undo = apply(record, change);
     for (const { context, before, sound } of isKnown ? contexts : contexts.slice(0, 1)) {
       const after = assessed(record, at, context);

@@ -13,7 +13,7 @@ const record = readFixture('visits/trike') as Json;
 const before = assessed(record, AT);
 if (!before) throw new Error('The record does not fit the schema');
 const places = placesOf(record);
-const sound = soundOf(record, places, before.results, AT);
+const sound = soundOf(record, places, { results: before.results, at: AT, knows: () => false });
 
 /** The class of a change of the trike. */
 function classOf(path: string, operator: Operator, to?: Json): Class | undefined {
