@@ -57,7 +57,6 @@ function computed(
   const known = { attachments: FIXTURE_FILES.facts, ...facts };
   const results = compute(read.visit, { ...settings, open: facts.open, readings: facts.readings });
   const earlierIssue = earlierIssueOf(facts.earlierIssue, read.record);
-  const file = facts.standing ?? facts.newerStanding;
-  const restated = file && restatedIn(file, read.record);
+  const restated = restatedIn(facts.standing ?? facts.newerStanding, read.record);
   return { visit: read.visit, results, options: { at, facts: known, earlierIssue, restated } };
 }

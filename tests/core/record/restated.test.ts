@@ -16,7 +16,7 @@ const FILE: StandingFile = {
       stations: [{ id: 'locker', maximumMass: 20 }],
       loadingLimits: [{ id: 'seats', maximumMass: 200 }],
     },
-    baseline: { emptyMass: 352.3871 },
+    baseline: { emptyMass: 352.3871, emptyMoment: 15_505 },
     lives: {
       items: [{ id: 'L01', basis: 'directive', interval: { hours: 100 }, lastDone: { date: '2026-01-10' } }, SECOND],
     },
@@ -92,11 +92,31 @@ describe('restatedIn()', () => {
       '/aircraft/engine/fitted',
     ]);
     expect(partsOf(section('aircraft', { maximumLandingMass: 580 }))).toEqual([]);
-    expect(partsOf({ baseline: { emptyMass: 352.4 } })).toEqual([]);
-    expect(partsOf({ baseline: { emptyMass: 325.4 } })).toEqual(['/baseline/emptyMass']);
+    expect(partsOf({ baseline: { emptyMass: 352.4, emptyMoment: 15_505 } })).toEqual([]);
+    expect(partsOf({ baseline: { emptyMass: 325.4, emptyMoment: 15_505 } })).toEqual(['/baseline/emptyMass']);
     expect(
       partsOf(section('electrical', { circuits: [{ id: 'radio', gauge: 'AWG 20', measuredDropV: 0.2 }] })),
     ).toEqual([]);
+  });
+
+  test('compares an empty arm with the moment of the file', () => {
+    expect(partsOf({ baseline: { emptyMass: 352.4, emptyArm: 44 } })).toEqual([]);
+    expect(partsOf({ baseline: { emptyMass: 352.4, emptyArm: 47 } })).toEqual(['/baseline/emptyMoment']);
+  });
+
+  test('has a load that was there and is stated as added, but not one that is removed', () => {
+    const loadsOf = (change: string) => ({ units: UNITS, electrical: { loads: [{ id: 'lamp', change }] } });
+    const file = { ...FILE, sections: loadsOf('kept') };
+    expect(restatedIn(file, loadsOf('added')).map(({ part }) => part)).toEqual(['/electrical/loads/lamp/change']);
+    expect(restatedIn(file, loadsOf('removed'))).toEqual([]);
+  });
+
+  test('has a measured figure and a bulletin that are dropped, but not one that is open', () => {
+    const circuits = [{ id: 'radio', gauge: 'AWG 20' }];
+    expect(partsOf({ electrical: { circuits } })).toEqual(['/electrical/circuits/radio/measuredDropV']);
+    const bulletins = { items: [] };
+    expect(partsOf({ bulletins })).toEqual(['/bulletins/items/SB-1']);
+    expect(restatedIn({ ...FILE, open: [{ kind: 'bulletin', id: 'SB-1' }] }, { units: UNITS, bulletins })).toEqual([]);
   });
 
   test('has a term that differs, and a time last done outside the visit, but not one within it', () => {

@@ -46,7 +46,7 @@ export function passGate(visit: Visit, results: Results, options: GateOptions): 
     [...weighty, ...notes].map((finding) => acknowledged(visit, finding, cautionFigures)),
   ).sort((a, b) => ORDER[a.severity] - ORDER[b.severity] || Number(isCause(b)) - Number(isCause(a)));
   const attachments = printableAttachments(options.facts.attachments ?? {}, findings);
-  const { earlierIssue, restated = [] } = options;
+  const { earlierIssue, restated } = input;
   const isReleasable = findings.every(isSettled);
   return { visit, results, regime, earlierIssue, restated, findings, attachments, isReleasable };
 }

@@ -14,7 +14,7 @@ export interface GateOptions {
   facts: ArchiveFacts;
   /** Issue that the record replaces. */
   earlierIssue?: EarlierIssue | undefined;
-  /** Parts of the named standing file that the record states otherwise. */
+  /** Parts of its standing file, or of the newest if it names none, that the record states otherwise. */
   restated?: readonly Restated[] | undefined;
 }
 

@@ -63,8 +63,7 @@ export async function assess(input: unknown, at: string, facts: ArchiveFacts = {
   const regime = { leastPilotKg: leastPilotKg.value, standardPersonKg: standardPersonKg.value };
   const earlierIssue = earlierIssueOf(facts.earlierIssue, record);
   const results = compute(visit, { ...regime, at: local, open, readings });
-  const file = facts.standing ?? facts.newerStanding;
-  const restated = file && restatedIn(file, record);
+  const restated = restatedIn(facts.standing ?? facts.newerStanding, record);
   const options = { at: local, facts, earlierIssue, restated };
   const assessment = worded(passGate(visit, results, options), recordFormatter(visit));
   const findings = assessment.findings.map((finding) => ({

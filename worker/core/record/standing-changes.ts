@@ -22,7 +22,7 @@ export function standingChanges(before: StandingFile, now: StandingFile): Standi
 export function differences(before: unknown, now: unknown, path: readonly string[]): StandingChange[] {
   const members = [membersOf(before), membersOf(now)] as const;
   const [old, current] = members;
-  if (!old || !current) return isSame(before, now) ? [] : [{ part: pointer(...path), before, now }];
+  if (!old || !current) return isSameJson(before, now) ? [] : [{ part: pointer(...path), before, now }];
   return [...new Set([...old.keys(), ...current.keys()])].flatMap((key) =>
     differences(old.get(key), current.get(key), [...path, key]),
   );
@@ -39,10 +39,10 @@ function membersOf(value: unknown): ReadonlyMap<string, unknown> | undefined {
 }
 
 /** Whether two JSON values have the same content, independent of the order of members. */
-export function isSame(one: unknown, other: unknown): boolean {
+export function isSameJson(one: unknown, other: unknown): boolean {
   if (Array.isArray(one) && Array.isArray(other))
-    return one.length === other.length && one.every((value, index) => isSame(value, other[index]));
+    return one.length === other.length && one.every((value, index) => isSameJson(value, other[index]));
   if (!isObject(one) || !isObject(other)) return one === other;
   const keys = Object.keys(one);
-  return keys.length === Object.keys(other).length && keys.every((key) => isSame(one[key], other[key]));
+  return keys.length === Object.keys(other).length && keys.every((key) => isSameJson(one[key], other[key]));
 }

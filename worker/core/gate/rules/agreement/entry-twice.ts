@@ -1,4 +1,4 @@
-import { isSame } from '../../../record/standing-changes.ts';
+import { isSameJson } from '../../../record/standing-changes.ts';
 import type { Visit } from '../../../record/visit.ts';
 import * as m from '../../../text/generated/messages.ts';
 import { said } from '../../../text/message.ts';
@@ -28,7 +28,7 @@ export const entryTwice: Rule = {
     LISTS.flatMap(({ path, of }) => {
       const entries = of(visit) ?? [];
       return hitsIn(path, entries, (entry, index) => {
-        const first = entries.findIndex((other) => isSame(other, entry));
+        const first = entries.findIndex((other) => isSameJson(other, entry));
         return first < index
           ? { sentence: said(m.entryTwice_same, { entry: index + 1, first: first + 1 }), data: { first } }
           : undefined;
