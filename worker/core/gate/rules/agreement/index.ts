@@ -20,6 +20,7 @@ import { productUnnamed } from './product-unnamed.ts';
 import { serialTwice } from './serial-twice.ts';
 import { serialUnread } from './serial-unread.ts';
 import { stationTwice } from './station-twice.ts';
+
 /** Agreement of parts of the record with each other. */
 export const AGREEMENT_RULES: readonly Rule[] = [
   antennaArmDiffers,

@@ -13,6 +13,7 @@ import { swingNotRound } from './swing-not-round.ts';
 import { swingReadingStray } from './swing-reading-stray.ts';
 import { swingStateTwice } from './swing-state-twice.ts';
 import { variationMissing } from './variation-missing.ts';
+
 /** The compass. */
 export const COMPASS_RULES: readonly Rule[] = [
   swingNotRound,

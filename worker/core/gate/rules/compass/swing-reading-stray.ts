@@ -6,7 +6,10 @@ import { termOf } from '../../../text/terms.ts';
 import { hitsIn } from '../../hits.ts';
 import { PRACTICE, type Rule } from '../../rule.ts';
 
-/** A compass is read to about a degree, and a heading set to about another. Common practice, no source. */
+/**
+ * What a reading may lie off the fitted curve. A reading that is 3° wrong among eight lies about 1° off, because the
+ * curve follows it. Common practice, no source.
+ */
 const STRAY_DEG = 1;
 
 export const swingReadingStray: Rule = {
@@ -20,7 +23,7 @@ export const swingReadingStray: Rule = {
       if (greatestResidualDeg === undefined || isAtMost(greatestResidualDeg, STRAY_DEG)) return undefined;
       const index = readings.findIndex(({ residualDeg = 0 }) => Math.abs(residualDeg) === greatestResidualDeg);
       const [residual, most] = figure.plainApart(greatestResidualDeg, STRAY_DEG, 1);
-      const heading = figure.plain(readings[index]?.headingDeg ?? 0, 0);
+      const heading = figure.asIs(readings[index]?.headingDeg ?? 0);
       return {
         field: ['readings', index],
         sentence: said(m.swingReadingStray_offCurve, { state: termOf(state), heading, residual, most }),

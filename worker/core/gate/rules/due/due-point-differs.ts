@@ -1,25 +1,18 @@
+import { isAtMost } from '../../../calc/numbers/limit-met.ts';
 import type { OpenItem } from '../../../calc/open-items/open-item.ts';
+import { NUMBER_CLOCKS } from '../../../record/counts.ts';
 import type { Visit } from '../../../record/visit.ts';
+import * as figure from '../../../text/figure.ts';
 import * as m from '../../../text/generated/messages.ts';
-import { said } from '../../../text/message.ts';
+import { said, type Value } from '../../../text/message.ts';
 import { hitsIn } from '../../hits.ts';
 import { type Rule, read } from '../../rule.ts';
+import { saidClock } from '../../said-clock.ts';
 
 type Life = NonNullable<Visit['lives']>['items'][number];
 
-/** Clocks of a due line, and the tolerance on each. */
-const CLOCKS = [
-  { clock: 'date', tolerance: 'toleranceMonths' },
-  { clock: 'hours', tolerance: 'toleranceHours' },
-  { clock: 'landings' },
-  { clock: 'launches' },
-  { clock: 'cycles' },
-  { clock: 'starts' },
-] as const;
+const CLOCKS = ['date', ...NUMBER_CLOCKS] as const;
 type Clock = (typeof CLOCKS)[number];
-
-/** Hours are read to a tenth. */
-const READ_HOURS = 0.05;
 
 export const duePointDiffers: Rule = {
   code: 'DUE_POINT_DIFFERS',
@@ -33,25 +26,35 @@ export const duePointDiffers: Rule = {
       if (!before) return undefined;
       const wrong = CLOCKS.find((clock) => isWrong(clock, life, before));
       if (!wrong) return undefined;
-      const values = { item: life.item, due: String(before.until[wrong.clock]), pack: before.item ?? before.id };
+      const values = { item: life.item, due: saidDue(wrong, before), openItem: before.item ?? before.id };
       return {
         field: 'wasDueAt',
         sentence:
-          life.wasDueAt?.[wrong.clock] === undefined
+          life.wasDueAt?.[wrong] === undefined
             ? said(m.duePointDiffers_unstated, values)
             : said(m.duePointDiffers_other, values),
-        data: { life: life.id, clock: wrong.clock },
+        data: { life: life.id, clock: wrong },
       };
     }),
 };
 
-function isWrong({ clock, ...of }: Clock, life: Life, { until, done }: OpenItem): boolean {
+function isWrong(clock: Clock, life: Life, { until, done }: OpenItem): boolean {
   const [due, stated, now] = [until[clock], life.wasDueAt?.[clock], life.lastDone[clock]];
   if (due === undefined || now === undefined || !isAfter(now, done?.[clock])) return false;
-  if (stated !== undefined)
-    return typeof stated === 'number' && typeof due === 'number' ? Math.abs(stated - due) > READ_HOURS : stated !== due;
-  return 'tolerance' in of && life[of.tolerance] !== undefined && isAfter(now, due);
+  if (stated !== undefined) return isAfter(stated, due) || isAfter(due, stated);
+  const hasTolerance =
+    (clock === 'date' && life.toleranceMonths !== undefined) ||
+    (clock === 'hours' && life.toleranceHours !== undefined);
+  return hasTolerance && isAfter(now, due);
 }
 
-const isAfter = (now: string | number, before: string | number | undefined): boolean =>
-  before === undefined || now > before;
+function isAfter(now: string | number, before: string | number | undefined): boolean {
+  if (typeof now === 'number' && typeof before === 'number') return !isAtMost(now, before);
+  return before === undefined || now > before;
+}
+
+/** Due point of an open item on a clock. */
+function saidDue(clock: Clock, { until }: OpenItem): Value {
+  if (clock === 'date') return until.date === undefined ? '' : figure.date(until.date);
+  return saidClock(clock, until[clock] ?? 0);
+}

@@ -26,6 +26,7 @@ import { notApplicableContradicted } from './not-applicable-contradicted.ts';
 import { productTimeContradicted } from './product-time-contradicted.ts';
 import { productTimeUncounted } from './product-time-uncounted.ts';
 import { toleranceUsed } from './tolerance-used.ts';
+
 /** Maintenance items, bulletins and directives. */
 export const DUE_RULES: readonly Rule[] = [
   lifeExceeded,

@@ -19,6 +19,7 @@ import { runLimitsDiffer } from './run-limits-differ.ts';
 import { runUnwatched } from './run-unwatched.ts';
 import { runValueUnlimited } from './run-value-unlimited.ts';
 import { unrestrainedRun } from './unrestrained-run.ts';
+
 /** Engine runs and controls. */
 export const ENGINE_AND_CONTROLS_RULES: readonly Rule[] = [
   engineRunBeforeMissing,

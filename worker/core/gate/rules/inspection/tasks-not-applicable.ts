@@ -2,7 +2,7 @@ import * as m from '../../../text/generated/messages.ts';
 import { said } from '../../../text/message.ts';
 import { PRACTICE, type Rule } from '../../rule.ts';
 
-/** Share of an inspection that may not apply to an aircraft, before somebody confirms it. */
+/** Share of an inspection that may not apply to an aircraft, before somebody confirms it. Our own choice. */
 const USUAL_SHARE = 0.2;
 
 export const tasksNotApplicable: Rule = {

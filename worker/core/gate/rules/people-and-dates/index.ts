@@ -25,6 +25,7 @@ import { signOffBeforeWork } from './sign-off-before-work.ts';
 import { supervisorUnfit } from './supervisor-unfit.ts';
 import { unitImplausible } from './unit-implausible.ts';
 import { witnessWithoutScope } from './witness-without-scope.ts';
+
 /** Identity, people, dates and meters. */
 export const PEOPLE_AND_DATES_RULES: readonly Rule[] = [
   registrationMalformed,

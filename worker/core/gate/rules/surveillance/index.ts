@@ -23,6 +23,7 @@ import { testedUnnamed } from './tested-unnamed.ts';
 import { transponderClassDiffers } from './transponder-class-differs.ts';
 import { transponderTestFailed } from './transponder-test-failed.ts';
 import { transponderTestIncomplete } from './transponder-test-incomplete.ts';
+
 /** Addresses, transponder, altimetry and radio. */
 export const SURVEILLANCE_RULES: readonly Rule[] = [
   addressUnreadable,

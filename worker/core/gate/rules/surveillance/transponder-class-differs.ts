@@ -7,7 +7,7 @@ export const transponderClassDiffers: Rule = {
   severity: 'blocks',
   meaning: 'The transponder test is of another mode than the transponder aboard',
   remedy: m.transponderClassDiffers_remedy,
-  source: read('14 CFR 43 App. F (a) to (c)'),
+  source: read('14 CFR 43 App. F (a), (c), (d): limits by class; (e) to (j): Mode S'),
   check: ({ visit, results }) => {
     const tested = visit.surveillance?.transponderTest?.class;
     const modes = results.change.after.flatMap(({ equipmentKind }) =>

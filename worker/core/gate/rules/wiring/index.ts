@@ -21,6 +21,7 @@ import { wireMarkMissing } from './wire-mark-missing.ts';
 import { wireMarkRepeated } from './wire-mark-repeated.ts';
 import { wireThinnerThanCircuit } from './wire-thinner-than-circuit.ts';
 import { wireUnidentified } from './wire-unidentified.ts';
+import { wiringTestOlder } from './wiring-test-older.ts';
 
 /** Rules of contacts, wires, marks and wires found. */
 export const WIRING_RULES: readonly Rule[] = [
@@ -46,4 +47,5 @@ export const WIRING_RULES: readonly Rule[] = [
   insulationNotMeasured,
   foundWireIncomplete,
   pinUseDiffers,
+  wiringTestOlder,
 ];
